@@ -1,0 +1,79 @@
+/** The lengths that the figure is built from, metres. Joint centres, not skin, unless said otherwise. */
+export const BODY_LENGTHS = [
+  /** Hip joint centre to knee joint centre. */
+  'thigh',
+  /** Knee joint centre to ankle joint centre. */
+  'shank',
+  /** Ankle joint centre above the sole. */
+  'ankleHeight',
+  /** Heel to tip of the longest toe. */
+  'footLength',
+  /** Heel to ball of the foot. */
+  'heelToBall',
+  /** Heel to ankle joint centre, along the foot. */
+  'heelToAnkle',
+  /** Between the hip joint centres: about a tenth of stature, not the outside width. */
+  'hipSeparation',
+  /** Mid-hip to mid-shoulder joint centres. */
+  'trunk',
+  /** Between the shoulder joint centres. */
+  'shoulderSeparation',
+  'upperArm',
+  'forearm',
+  /** Wrist joint centre to the middle of the grip. */
+  'hand',
+  /** Mid-shoulder to the top of the head. */
+  'headNeck',
+  /** Knee joint centre to the kneeling surface with the knee bent square. */
+  'kneeRadius',
+] as const;
+export type BodyLength = (typeof BODY_LENGTHS)[number];
+
+/** Segments that carry mass; the paired ones are counted once each side. */
+export const BODY_SEGMENTS = [
+  'headNeck',
+  'trunk',
+  'upperArm',
+  'forearm',
+  'hand',
+  'thigh',
+  'shank',
+  'foot',
+] as const;
+export type BodySegment = (typeof BODY_SEGMENTS)[number];
+
+/** Where a figure comes from. */
+export type ValueKind = 'measured' | 'survey' | 'combined' | 'published' | 'estimate';
+
+/** A value with its standard deviation, same unit (metres or kilograms), and where it comes from. */
+export interface Estimate {
+  readonly value: number;
+  readonly sd: number;
+  readonly kind: ValueKind;
+}
+
+/** Mass of one segment in kilograms, and its centre as a fraction of the way from its first endpoint to its second. */
+export interface SegmentMass {
+  readonly massKg: number;
+  readonly centreFraction: number;
+}
+
+/** What the reader must know about an estimate; sentences live in `findings/sentences.ts`. */
+export type BodyNote =
+  | { readonly code: 'extrapolates-stature'; readonly value: number }
+  | { readonly code: 'extrapolates-mass'; readonly value: number }
+  | { readonly code: 'junior'; readonly ageYears: number | null }
+  | { readonly code: 'tape-disagrees'; readonly measure: string; readonly sigmas: number };
+
+/** The body that the stance is solved for. Lengths in metres, masses in kilograms. */
+export interface BodyEstimate {
+  readonly stature: number;
+  readonly mass: number;
+  readonly lengths: Readonly<Record<BodyLength, Estimate>>;
+  /** Covariance of the lengths, m², rows and columns in the order of `BODY_LENGTHS`. */
+  readonly covariance: readonly (readonly number[])[];
+  /** The second opinion: the older ratio table's lengths for the same stature, metres; null where it gives none. */
+  readonly ratioLengths: Readonly<Record<BodyLength, number | null>>;
+  readonly segments: Readonly<Record<BodySegment, SegmentMass>>;
+  readonly notes: readonly BodyNote[];
+}

@@ -1,0 +1,79 @@
+import type { Lockable } from '../fit/seat-schema.ts';
+
+/** Severities, mildest first. */
+export const SEVERITIES = ['good', 'check', 'change', 'stop'] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+/** Kind of source of a band or value. */
+export type SourceKind = 'published' | 'common practice' | 'this model' | 'class rule' | "coach's own";
+
+/** SI units of quantities; `1` is a plain number or share. */
+export type Unit = 'm' | 'rad' | 'kg' | 'N' | 'N·m' | 'Pa' | 's' | '1';
+
+/** One value of the report: the same id on the drawing, in the table, in findings and in `evaluate`. */
+export interface Quantity {
+  readonly id: string;
+  /** Index of the seat, bow first; null for the whole boat. */
+  readonly seat: number | null;
+  readonly value: number;
+  /** Standard deviation, same unit; null where none is known. */
+  readonly sd: number | null;
+  readonly unit: Unit;
+}
+
+/** A band: null means open on that side. Values in the quantity's SI unit. */
+export interface Band {
+  readonly min: number | null;
+  readonly max: number | null;
+  readonly source: SourceKind;
+  /** Name of the publication, or who says so. */
+  readonly sourceText: string;
+  /** Why a coach set a band of their own; empty for the usual band. */
+  readonly reason: string;
+}
+
+/** The coordinates of fittings that may be moved; each is a path in a seat. */
+export const FITTING_COORDINATES = [
+  'kneePad.aftM',
+  'kneePad.outM',
+  'kneePad.heightM',
+  'kneePad.recessTurnDeg',
+  'rearRest.aftM',
+  'rearRest.outM',
+  'rearRest.heightM',
+  'rearRest.turnDeg',
+  'frontFoot.forwardM',
+  'frontFoot.outM',
+  'frontFoot.toeOutDeg',
+  'frontFoot.wedgeDeg',
+  'paddle.lengthM',
+  'paddle.bladeLengthM',
+  'paddle.lowerHandM',
+] as const;
+export type FittingCoordinate = (typeof FITTING_COORDINATES)[number];
+
+/** The smallest single change that clears a finding, found by solving. Units of the coordinate (m or degrees). */
+export interface SuggestedChange {
+  readonly seat: number;
+  readonly coordinate: FittingCoordinate;
+  readonly from: number;
+  readonly to: number;
+  /** What else it does: quantities that change severity or by more than their display step. */
+  readonly sideEffects: readonly { id: string; seat: number | null; from: number; to: number }[];
+}
+
+/** One finding. The sentences are made by `sentences.ts` from this record. */
+export interface Finding {
+  readonly id: string;
+  readonly seat: number | null;
+  readonly quantity: string;
+  readonly value: number;
+  readonly sd: number | null;
+  readonly unit: Unit;
+  readonly band: Band;
+  /** Signed distance to the nearest edge in the quantity's unit; negative inside the band. */
+  readonly distance: number;
+  readonly severity: Severity;
+  /** The part of the drawing it speaks of. */
+  readonly part: Lockable | 'trunk' | 'hull' | 'frontKnee' | 'kneelingKnee' | 'hip' | 'support';
+}

@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import { degrees, isoDate, label, metres } from './measure-schema.ts';
+
+/**
+ * Tape measures that a coach can take, by their ISO 7250-1 names where the standard has one. *Kneeling height*
+ * (kneeling surface to the top of the head, thigh upright) and *knee-to-hip length* (front of the bent knee's joint
+ * line to the bony point of the hip) are defined by this project.
+ */
+export const TAPE_MEASURES = [
+  'kneeHeightSitting',
+  'buttockKneeLength',
+  'shoulderHeight',
+  'armSpan',
+  'footLength',
+  'kneelingHeight',
+  'crotchHeight',
+  'tibialHeight',
+  'poplitealHeight',
+  'sittingHeight',
+  'biacromialBreadth',
+  'kneeToHipLength',
+] as const;
+
+/** One tape reading: metres, its standard deviation if it was repeated, and the day it was taken. */
+export const tapeReading = z.strictObject({
+  valueM: metres(0.02, 3),
+  sdM: metres(0.0005, 0.1).optional(),
+  takenOn: isoDate.optional(),
+});
+
+/** Joints for which an athlete may have a limit of their own. */
+export const LIMITED_JOINTS = [
+  'kneelingKneeFlexion',
+  'frontKneeFlexion',
+  'kneelingHipExtension',
+  'frontHipFlexion',
+  'rearAnklePlantarflexion',
+  'frontAnkleDorsiflexion',
+  'trunkForward',
+  'trunkSideways',
+] as const;
+
+/** A personal limit: this joint must not go past this angle, and why. */
+export const jointLimit = z.strictObject({
+  joint: z.enum(LIMITED_JOINTS),
+  maxDeg: degrees(-40, 170),
+  reason: label,
+});
+
+export const athleteSchema = z.strictObject({
+  id: z.uuid().optional(),
+  name: label,
+  /** Chooses a survey table only; left unspecified, the mean of both tables is used. */
+  sex: z.enum(['female', 'male', 'unspecified']),
+  bornOn: isoDate.optional(),
+  side: z.enum(['left', 'right']),
+  statureM: metres(0.8, 2.6),
+  massKg: z.number().min(15).max(250).meta({ unit: 'kg' }),
+  measuredOn: isoDate.optional(),
+  tape: z.partialRecord(z.enum(TAPE_MEASURES), tapeReading).default({}),
+  limits: z.array(jointLimit).max(16).default([]),
+});
+
+/** An athlete as written in a fit: lengths in metres, mass in kilograms, limits in degrees. */
+export type Athlete = z.infer<typeof athleteSchema>;
+export type TapeMeasure = (typeof TAPE_MEASURES)[number];
+export type LimitedJoint = (typeof LIMITED_JOINTS)[number];

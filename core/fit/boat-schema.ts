@@ -1,0 +1,127 @@
+import { z } from 'zod';
+import { isoDate, label, metres } from './measure-schema.ts';
+
+/** One half-section, keel to sheer: pairs [half-breadth y, height z], metres, boat frame. */
+export const halfSection = z
+  .array(z.tuple([metres(0, 2), metres(-0.5, 2)]))
+  .min(2)
+  .max(2000);
+
+/** A hull by its table of offsets; stations in any order. */
+export const offsetsHull = z.strictObject({
+  kind: z.literal('offsets'),
+  stations: z
+    .array(z.strictObject({ xM: metres(-15, 15), section: halfSection }))
+    .min(3)
+    .max(2000),
+});
+
+/** What a tape reads at one station: keel rise, sheer height, and full beams at two or more heights. */
+export const tapeStation = z.strictObject({
+  xM: metres(-15, 15),
+  /** Height of the keel line above the boat frame's origin. */
+  keelM: metres(-0.5, 2),
+  /** Height of the sheer above the boat frame's origin. */
+  sheerM: metres(0.02, 2),
+  /** Full beam at the sheer. */
+  sheerBeamM: metres(0, 3),
+  /** Full beams lower down: height above the keel line at this station, and full beam there. */
+  beams: z
+    .array(z.strictObject({ aboveKeelM: metres(0.005, 2), beamM: metres(0, 3) }))
+    .max(12)
+    .default([]),
+});
+
+/** A hull measured with a tape at five or more stations; the ends come from the length. */
+export const tapeHull = z.strictObject({
+  kind: z.literal('tape'),
+  lengthM: metres(1, 15),
+  stations: z.array(tapeStation).min(5).max(60),
+});
+
+/** Freeboards read afloat: water surface up to the sheer at a bow mark and at a stern mark. */
+const freeboardReading = z.strictObject({
+  bowM: metres(-0.1, 1),
+  sternM: metres(-0.1, 1),
+});
+
+/** A float check: boat alone, and with one known mass at a known place. */
+export const floatCheck = z.strictObject({
+  bowMarkXM: metres(-15, 15),
+  sternMarkXM: metres(-15, 15),
+  alone: freeboardReading,
+  loaded: freeboardReading.extend({
+    massKg: z.number().min(1).max(500),
+    atXM: metres(-15, 15),
+  }),
+  takenOn: isoDate.optional(),
+});
+
+/** The two-parameter correction that a float check leaves on the hull. */
+export const hullCorrection = z.strictObject({
+  fullness: z.number().min(-0.5).max(0.5),
+  foreAftFullness: z.number().min(-0.5).max(0.5),
+  residualM: metres(0, 0.5),
+});
+
+export const hullSchema = z.discriminatedUnion('kind', [offsetsHull, tapeHull]);
+
+/** Water the boat floats in; density follows EOS-80 unless it was measured. */
+export const waterSchema = z.strictObject({
+  kind: z.enum(['fresh', 'brackish', 'salt']).default('fresh'),
+  temperatureC: z.number().min(-2).max(40).default(15),
+  densityKgM3: z.number().min(950).max(1100).optional(),
+});
+
+export const floorboardSchema = z.strictObject({
+  /** Height of the floorboard's top above the boat frame's origin. */
+  heightM: metres(0, 0.6),
+  widthM: metres(0.05, 1),
+  aftEndXM: metres(-15, 15),
+  foreEndXM: metres(-15, 15),
+});
+
+/** Fixing hardware. A null pitch means clamps or screws that may go anywhere. */
+export const hardwareSchema = z.strictObject({
+  padHolePitchM: metres(0.001, 0.2).nullable().default(null),
+  restHolePitchM: metres(0.001, 0.2).nullable().default(null),
+  /** How far from its seat's datum the knee may be fixed, aft of it. */
+  padTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0, 0.4]),
+  /** The same for the rear foot rest. */
+  restTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0.2, 1.1]),
+});
+
+export const boatSchema = z.strictObject({
+  id: z.uuid().optional(),
+  name: label,
+  /** Racing class for dated limits, or none. */
+  boatClass: z.enum(['C1', 'C2', 'C4', 'none']).default('none'),
+  /** Hull with floorboard and fixed gear, without pads, rests and paddles. */
+  massKg: z.number().min(1).max(200),
+  /** Centre of the bare boat's mass; null lets the program estimate it from the hull's shell. */
+  centre: z
+    .strictObject({ xM: metres(-5, 5), zM: metres(0, 1) })
+    .nullable()
+    .default(null),
+  hull: hullSchema,
+  /** Thickness of the hull's side, for clearances to its inner face. */
+  skinM: metres(0, 0.05).default(0.004),
+  floatCheck: floatCheck.nullable().default(null),
+  correction: hullCorrection.nullable().default(null),
+  floorboard: floorboardSchema,
+  hardware: hardwareSchema.prefault({}),
+  /** Stations of the seats' datums, bow first. A single boat's datum is the centre mark. */
+  seats: z
+    .array(z.strictObject({ stationM: metres(-15, 15) }))
+    .min(1)
+    .max(4),
+});
+
+/** A boat as written in a fit. Metres, kilograms; boat frame. */
+export type Boat = z.infer<typeof boatSchema>;
+export type HullSource = z.infer<typeof hullSchema>;
+export type OffsetsHull = z.infer<typeof offsetsHull>;
+export type TapeHull = z.infer<typeof tapeHull>;
+export type FloatCheck = z.infer<typeof floatCheck>;
+export type HullCorrection = z.infer<typeof hullCorrection>;
+export type Water = z.infer<typeof waterSchema>;

@@ -1,0 +1,29 @@
+import type { BodyEstimate } from '../body/body.ts';
+import type { Finding, Quantity } from '../findings/finding.ts';
+import type { BalanceDemand, FloatResult } from '../float/afloat.ts';
+import type { Phase, Stance } from '../stance/stance.ts';
+import type { DriveLoads, Support } from '../support/support.ts';
+
+/** Everything computed for one occupied seat. Boat frame, SI. */
+export interface SeatReport {
+  readonly body: BodyEstimate;
+  /** The three stances of the stroke; `ready` is the one the fittings are set by. */
+  readonly stances: Readonly<Record<Phase, Stance>>;
+  readonly support: Support;
+  readonly drive: DriveLoads;
+}
+
+/** The whole evaluation of a fit: what the screen shows and what `evaluate` prints. */
+export interface Report {
+  readonly format: 'kneelwright-report/1';
+  readonly fitName: string;
+  /** Null where a seat is empty. */
+  readonly seats: readonly (SeatReport | null)[];
+  /** The boat at rest with the crew in each phase. */
+  readonly afloat: Readonly<Record<Phase, FloatResult>>;
+  /** Null when the boat does not float. */
+  readonly balance: BalanceDemand | null;
+  readonly quantities: readonly Quantity[];
+  /** Most severe first. */
+  readonly findings: readonly Finding[];
+}

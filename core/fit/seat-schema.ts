@@ -1,0 +1,119 @@
+import { z } from 'zod';
+import { athleteSchema } from './athlete-schema.ts';
+import { degrees, label, metres } from './measure-schema.ts';
+
+/**
+ * The knee pad. `aftM` and `outM` place the deepest point of the recess, where the knee bears: aft of the seat's
+ * datum, and from the centreline toward the kneeling side. `heightM` is that point's height above the floorboard,
+ * unloaded. `recessTurnDeg` is how far the recess's axis turns: positive when its aft end points to the off side.
+ */
+export const kneePadSchema = z.strictObject({
+  aftM: metres(-3, 3),
+  outM: metres(-1, 1),
+  heightM: metres(0, 0.5),
+  recessTurnDeg: degrees(-60, 60).default(12),
+  recessDepthM: metres(0, 0.06).default(0.02),
+  lengthM: metres(0.05, 0.6).default(0.26),
+  widthM: metres(0.05, 0.5).default(0.16),
+  /** How far the foam gives under the knee. */
+  foamGiveM: metres(0, 0.08).default(0.008),
+  braced: z.boolean().default(true),
+});
+
+/**
+ * The rear foot rest. The point is where the ball of the rear foot bears: aft of the datum, and from the centreline
+ * toward the kneeling side (usually negative: it lies to the off side). `turnDeg` turns the rest to the off side.
+ */
+export const rearRestSchema = z.strictObject({
+  aftM: metres(-3, 4),
+  outM: metres(-1, 1),
+  heightM: metres(0, 0.5),
+  turnDeg: degrees(-90, 90).default(20),
+  tiltDeg: degrees(0, 90).default(60),
+  widthM: metres(0.03, 0.5).default(0.14),
+  strap: z.enum(['none', 'releases', 'fixed']).default('releases'),
+});
+
+/**
+ * The front foot. The point is the back of the heel on the floorboard: forward of the datum, and from the centreline
+ * toward the kneeling side (usually negative). `toeOutDeg` turns the toes away from the kneeling side.
+ */
+export const frontFootSchema = z.strictObject({
+  forwardM: metres(-3, 4),
+  outM: metres(-1, 1),
+  heightM: metres(0, 0.3).default(0),
+  toeOutDeg: degrees(-90, 90).default(0),
+  /** Wedge under the foot: positive lifts the toes. */
+  wedgeDeg: degrees(-45, 60).default(0),
+  nonSlip: z.boolean().default(true),
+});
+
+/** The paddle: overall length, blade length, and the lower hand's distance from the top of the grip. */
+export const paddleSchema = z.strictObject({
+  lengthM: metres(0.8, 2.6),
+  bladeLengthM: metres(0.2, 1.2),
+  lowerHandM: metres(0.2, 2),
+  bladeAngleDeg: degrees(-30, 30).default(0),
+  massKg: z.number().min(0.2).max(3).default(0.75),
+});
+
+/** Posture angles that a coach may hold at a measured value (from a photograph, say), degrees. */
+export const pinsSchema = z
+  .strictObject({
+    thighPitchDeg: degrees(-80, 80),
+    thighRollDeg: degrees(-80, 80),
+    pelvisYawDeg: degrees(-90, 90),
+    trunkPitchDeg: degrees(-60, 90),
+    trunkRollDeg: degrees(-60, 60),
+  })
+  .partial();
+
+/** Fittings and angles that proposals may not move. */
+export const LOCKABLE = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const;
+
+/** A band set for this athlete in place of the usual one, with the coach's reason. Values in the band's own unit. */
+export const bandOverride = z.strictObject({
+  quantity: z.string().min(1).max(60),
+  min: z.number().nullable(),
+  max: z.number().nullable(),
+  reason: label,
+});
+
+/** The stroke: rate, mean drive force, and the trunk at catch and exit. Left out, the defaults hold. */
+export const strokeSchema = z
+  .strictObject({
+    ratePerMin: z.number().min(10).max(140),
+    driveForceN: z.number().min(0).max(1000),
+    catchPitchDeg: degrees(-20, 90),
+    catchRotationDeg: degrees(-20, 90),
+    exitPitchDeg: degrees(-20, 90),
+    exitRotationDeg: degrees(-60, 60),
+  })
+  .partial();
+
+export const seatSchema = z.strictObject({
+  /** An empty seat is legal: the boat floats without that paddler. */
+  athlete: athleteSchema.nullable(),
+  side: z.enum(['left', 'right']),
+  /** The knee knelt on; the paddling side unless said otherwise. */
+  kneels: z.enum(['left', 'right']).optional(),
+  kneePad: kneePadSchema,
+  rearRest: rearRestSchema,
+  frontFoot: frontFootSchema,
+  paddle: paddleSchema,
+  pins: pinsSchema.default({}),
+  locks: z.array(z.enum(LOCKABLE)).default([]),
+  bands: z.array(bandOverride).max(64).default([]),
+  stroke: strokeSchema.default({}),
+});
+
+export type KneePad = z.infer<typeof kneePadSchema>;
+export type RearRest = z.infer<typeof rearRestSchema>;
+export type FrontFoot = z.infer<typeof frontFootSchema>;
+export type Paddle = z.infer<typeof paddleSchema>;
+export type Pins = z.infer<typeof pinsSchema>;
+export type BandOverride = z.infer<typeof bandOverride>;
+export type StrokeInput = z.infer<typeof strokeSchema>;
+/** One seat of a fit: lengths in metres, angles in degrees, in the seat's own datum. */
+export type Seat = z.infer<typeof seatSchema>;
+export type Lockable = (typeof LOCKABLE)[number];

@@ -1,0 +1,86 @@
+import type { BoatPoint } from '../frame/vec3.ts';
+import type { Radians } from '../units/angle.ts';
+
+/** A point mass in the boat frame: kilograms and metres. */
+export interface PointMass {
+  readonly mass: number;
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+/** How the boat lies: the water plane is z = draft − x·tan(trim) − y·tan(heel). */
+export interface Attitude {
+  /** Height of the water plane above the origin at x = y = 0, metres. */
+  readonly draft: number;
+  /** Positive bow up. */
+  readonly trim: Radians;
+  /** Positive starboard down. */
+  readonly heel: Radians;
+}
+
+/** What is under water at one attitude. Metres, square and cubic metres; boat frame. */
+export interface ImmersedProperties {
+  readonly volume: number;
+  /** Centre of buoyancy: x is LCB, y is TCB, z is VCB. */
+  readonly centroid: BoatPoint;
+  readonly waterplane: {
+    readonly area: number;
+    /** x of the centre of flotation. */
+    readonly lcf: number;
+    /** Second moment of the waterplane about its fore-and-aft axis over volume. */
+    readonly transverseBm: number;
+    /** The same about the transverse axis through the centre of flotation. */
+    readonly longitudinalBm: number;
+    readonly length: number;
+    readonly beam: number;
+    readonly aftEnd: number;
+    readonly foreEnd: number;
+  };
+  readonly wettedSurface: number;
+  readonly blockCoefficient: number;
+  readonly prismaticCoefficient: number;
+  readonly waterplaneCoefficient: number;
+  /** Least height of the sheer above the water anywhere, metres, and where. */
+  readonly leastFreeboard: { readonly value: number; readonly x: number };
+}
+
+/** A boat at rest on the water. */
+export interface Afloat extends ImmersedProperties, Attitude {
+  readonly kind: 'afloat';
+  readonly iterations: number;
+  readonly massKg: number;
+  readonly centreOfMass: BoatPoint;
+  /** Freeboard at the foremost and aftmost stations, metres. */
+  readonly freeboardBow: number;
+  readonly freeboardStern: number;
+  /** Difference in height of bow over stern against the level boat, metres: length × tan(trim). */
+  readonly bowOverStern: number;
+  readonly transverseGm: number;
+  readonly longitudinalGm: number;
+  /** Kilograms that sink it one centimetre. */
+  readonly massPerCentimetre: number;
+  /** Newton metres that change the trim by one centimetre, bow over stern. */
+  readonly momentPerCentimetreTrim: number;
+}
+
+/** Why a boat has no place to float; each becomes one sentence. */
+export type NotAfloat =
+  | { readonly kind: 'overloaded'; readonly massKg: number; readonly mostKg: number }
+  | { readonly kind: 'swamped'; readonly atX: number }
+  | { readonly kind: 'no-equilibrium'; readonly reason: string };
+
+export type FloatResult = Afloat | NotAfloat;
+
+/** What the paddler must balance. SI. */
+export interface BalanceDemand {
+  readonly transverseGm: number;
+  /** y of the combined centre of mass: positive to port, metres. */
+  readonly offCentre: number;
+  /** Steady moment the paddler holds, N·m, same sign as `offCentre`. */
+  readonly steadyMoment: number;
+  /** sqrt(k²/(g·|GM|)), seconds; null when GM is positive. */
+  readonly tippingTime: number | null;
+  /** Heel at which a boat with positive GM comes to rest; null when it has none. */
+  readonly equilibriumHeel: Radians | null;
+}
