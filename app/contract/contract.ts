@@ -1,0 +1,66 @@
+import { z } from 'zod';
+import { athleteSchema } from '../../core/fit/athlete-schema.ts';
+import { boatSchema } from '../../core/fit/boat-schema.ts';
+import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { label } from '../../core/fit/measure-schema.ts';
+import {
+  athleteRecord,
+  boatRecord,
+  fitSummary,
+  id,
+  instant,
+  openedFit,
+  quarantinedRow,
+  revisionSummary,
+} from './records.ts';
+
+const entry = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
+const nothing = z.strictObject({});
+const byId = z.strictObject({ id });
+const listing = z.strictObject({ archived: z.boolean().default(false) });
+
+/**
+ * Every call between renderer and services: name, input, output. Both shells register exactly these. Adding a
+ * capability means one entry here, one service function and one caller.
+ */
+export const contract = {
+  'program.state': entry(
+    nothing,
+    z.strictObject({
+      version: z.string(),
+      shell: z.enum(['electron', 'loopback']),
+      /** No athletes, boats or fits yet: offer the demo and the blank start. */
+      empty: z.boolean(),
+      problems: z.array(quarantinedRow),
+    }),
+  ),
+  'demo.install': entry(nothing, z.strictObject({ fitId: id })),
+  'athletes.list': entry(listing, z.array(athleteRecord)),
+  'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
+  'athletes.archive': entry(byId, athleteRecord),
+  'athletes.restore': entry(byId, athleteRecord),
+  'boats.list': entry(listing, z.array(boatRecord)),
+  'boats.save': entry(z.strictObject({ boat: boatSchema }), boatRecord),
+  'boats.archive': entry(byId, boatRecord),
+  'boats.restore': entry(byId, boatRecord),
+  'fits.list': entry(listing, z.array(fitSummary)),
+  'fits.create': entry(z.strictObject({ fit: fitSchema }), openedFit),
+  'fits.open': entry(byId, openedFit),
+  'fits.archive': entry(byId, fitSummary),
+  'fits.restore': entry(byId, fitSummary),
+  /** Keeps the fit as it stands; called after every gesture. `savedAt` is given back once it is on the disk. */
+  'drafts.save': entry(z.strictObject({ id, fit: fitSchema }), z.strictObject({ savedAt: instant })),
+  'revisions.save': entry(
+    z.strictObject({ fitId: id, fit: fitSchema, name: label, reason: z.string().max(2000).default('') }),
+    revisionSummary,
+  ),
+  'revisions.open': entry(byId, z.strictObject({ revision: revisionSummary, fit: fitSchema })),
+} as const;
+
+export type Contract = typeof contract;
+export type CallName = keyof Contract;
+/** What a caller may pass: defaults may be left out. */
+export type CallInput<N extends CallName> = z.input<Contract[N]['input']>;
+/** What a service receives: parsed, defaults filled in. */
+export type ParsedInput<N extends CallName> = z.output<Contract[N]['input']>;
+export type CallOutput<N extends CallName> = z.output<Contract[N]['output']>;

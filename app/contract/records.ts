@@ -1,0 +1,59 @@
+import { z } from 'zod';
+import { athleteSchema } from '../../core/fit/athlete-schema.ts';
+import { boatSchema } from '../../core/fit/boat-schema.ts';
+import { fitSchema } from '../../core/fit/fit-schema.ts';
+
+/** An instant as ISO 8601 text in UTC. */
+export const instant = z.iso.datetime();
+export const id = z.uuid();
+
+export const athleteRecord = z.strictObject({
+  id,
+  athlete: athleteSchema,
+  archived: z.boolean(),
+  changedAt: instant,
+});
+
+export const boatRecord = z.strictObject({ id, boat: boatSchema, archived: z.boolean(), changedAt: instant });
+
+export const fitSummary = z.strictObject({
+  id,
+  name: z.string(),
+  boatName: z.string(),
+  athleteNames: z.array(z.string()),
+  revisions: z.int().min(0),
+  hasDraft: z.boolean(),
+  archived: z.boolean(),
+  changedAt: instant,
+});
+
+export const revisionSummary = z.strictObject({
+  id,
+  number: z.int().min(1),
+  name: z.string(),
+  reason: z.string(),
+  savedAt: instant,
+});
+
+/** A fit as opened: its newest state (the draft if there is one), and its revisions, newest first. */
+export const openedFit = z.strictObject({
+  id,
+  fit: fitSchema,
+  draftSavedAt: instant.nullable(),
+  revisions: z.array(revisionSummary),
+});
+
+/** A stored row that could not be read, set aside. */
+export const quarantinedRow = z.strictObject({
+  table: z.string(),
+  rowId: z.string(),
+  problem: z.string(),
+  foundAt: instant,
+});
+
+export type AthleteRecord = z.infer<typeof athleteRecord>;
+export type BoatRecord = z.infer<typeof boatRecord>;
+export type FitSummary = z.infer<typeof fitSummary>;
+export type RevisionSummary = z.infer<typeof revisionSummary>;
+export type OpenedFit = z.infer<typeof openedFit>;
+export type QuarantinedRow = z.infer<typeof quarantinedRow>;
