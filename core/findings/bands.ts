@@ -1,0 +1,194 @@
+import type { Finding, SourceKind } from './finding.ts';
+import type { QuantityId } from './quantities.ts';
+
+const deg = (angle: number) => (angle * Math.PI) / 180;
+const cm = (length: number) => length / 100;
+const PRACTICE = 'common coaching practice, no source';
+const HANDBOOK = 'AAOS joint-motion handbook values, recalled';
+
+/** One row of the band table. */
+export interface BandRule {
+  readonly quantity: QuantityId;
+  /** Edges in the quantity's SI unit; null is open. */
+  readonly min: number | null;
+  readonly max: number | null;
+  /** Past these the finding says stop, whatever the uncertainty. */
+  readonly stopMin?: number;
+  readonly stopMax?: number;
+  readonly source: SourceKind;
+  readonly sourceText: string;
+  readonly part: Finding['part'];
+  /** Number of seats of the boats it holds for; left out, all. */
+  readonly crews?: readonly number[];
+  /** True when it speaks of the whole boat only with every seat taken by somebody. */
+  readonly needsCrew?: boolean;
+}
+
+const single = [1] as const;
+const crew = [2, 3, 4] as const;
+
+/**
+ * The one table of bands. Rows of common practice are what sprint coaches say of the high kneel; the upper edge of
+ * "slightly" and the crew figures are this project's reading of them and say so. Joint bands: ANTHROPOMETRY sources.
+ */
+export const BANDS: readonly BandRule[] = [
+  practice('padAft', cm(15), cm(20), 'kneePad', single),
+  practice('padOut', cm(2), cm(5), 'kneePad', single),
+  {
+    ...practice('padOut', cm(4), cm(12), 'kneePad', crew),
+    sourceText: `${PRACTICE}: in crews the knee lies nearer the boat's side; the figures are this project's reading`,
+  },
+  {
+    ...practice('padHeight', cm(8), cm(15), 'kneePad', single),
+    sourceText: 'recalled, low confidence: pads of 8–15 cm above the floorboard',
+  },
+  {
+    ...practice('padHeight', cm(10), cm(17), 'kneePad', [2, 3]),
+    sourceText: `${PRACTICE}: recess higher than in a single; the figures are this project's reading`,
+  },
+  {
+    ...practice('padHeight', cm(12), cm(19), 'kneePad', [4]),
+    sourceText: `${PRACTICE}: recess higher still in a four; the figures are this project's reading`,
+  },
+  {
+    ...practice('recessTurn', deg(3), deg(30), 'kneePad'),
+    sourceText: `${PRACTICE}: recess slightly oblique; the figures are this project's reading`,
+  },
+  {
+    ...practice('recessDepth', cm(0.8), cm(4), 'kneePad'),
+    sourceText: `${PRACTICE}: recess shaped to the knee; the figures are this project's reading`,
+  },
+  practice('restTurn', deg(15), deg(25), 'rearRest'),
+  {
+    ...practice('frontKnee', deg(110), deg(160), 'frontKnee'),
+    sourceText: `${PRACTICE}: over 110°; under 160° is this project's reading`,
+  },
+  practice('trunkRoll', deg(0), deg(6), 'trunk'),
+  practice('paddleUnderStature', cm(8), cm(12), 'paddle'),
+  {
+    ...practice('bladeShare', 1 / 3, 0.38, 'paddle'),
+    sourceText: `${PRACTICE}: slightly more than a third; 0.38 is this project's reading`,
+  },
+  practice('strapReleases', 1, null, 'rearRest'),
+  practice('floorNonSlip', 1, null, 'frontFoot'),
+  practice('padBraced', 1, null, 'kneePad'),
+  {
+    ...practice('trimRest', 0, 0.035, 'hull'),
+    sourceText: `${PRACTICE}: bow slightly higher than stern at rest; 35 mm is this project's reading`,
+    needsCrew: true,
+  },
+  {
+    ...practice('trimCatch', -0.01, null, 'hull'),
+    sourceText: `${PRACTICE}: the bow not driven down by more than the coach's limit; 10 mm unless the coach sets it`,
+    needsCrew: true,
+  },
+  {
+    quantity: 'trunkPitch',
+    min: deg(-5),
+    max: deg(20),
+    stopMax: deg(60),
+    source: 'published',
+    sourceText: 'ISO 11226 and EN 1005-4, trunk inclination held still (ready only), recalled',
+    part: 'trunk',
+  },
+  {
+    quantity: 'kneelingKnee',
+    min: deg(60),
+    max: deg(125),
+    stopMin: deg(180 - 142),
+    source: 'published',
+    sourceText: 'range: Soucie et al. 2011, recalled; comfortable part: estimate',
+    part: 'kneelingKnee',
+  },
+  {
+    quantity: 'kneelingHip',
+    min: deg(130),
+    max: deg(195),
+    stopMax: deg(205),
+    source: 'published',
+    sourceText: `${HANDBOOK}: hip extension to 20–30°`,
+    part: 'hip',
+  },
+  {
+    quantity: 'frontHip',
+    min: deg(65),
+    max: null,
+    stopMin: deg(45),
+    source: 'published',
+    sourceText: `${HANDBOOK}: hip flexion to 120°; Soucie et al. 2011 130–135°, recalled`,
+    part: 'hip',
+  },
+  {
+    quantity: 'hipFlexorStretch',
+    min: null,
+    max: 0,
+    source: 'published',
+    sourceText: 'length test of the two-joint hip flexor: knee at least 80° with the hip at 0° (Kendall)',
+    part: 'hip',
+  },
+  {
+    quantity: 'rearAnkle',
+    min: deg(70),
+    max: deg(140),
+    stopMax: deg(155),
+    source: 'published',
+    sourceText: `${HANDBOOK}: ankle 20° up, 50° down`,
+    part: 'rearRest',
+  },
+  {
+    quantity: 'frontAnkle',
+    min: deg(73),
+    max: deg(140),
+    source: 'published',
+    sourceText: `${HANDBOOK}; dorsiflexion 13–17°: Soucie et al. 2011, recalled`,
+    part: 'frontFoot',
+  },
+  model('supportMargin', 0.015, null, 'support', { stopMin: 0 }),
+  model('kneeShare', 0.4, 0.7, 'support'),
+  model('rearShare', 0.03, 0.25, 'rearRest'),
+  model('frontShare', 0.15, 0.5, 'frontFoot'),
+  model('rearReach', null, 0, 'rearRest', { stopMax: 0.01 }),
+  model('frontReach', null, 0, 'frontFoot', { stopMax: 0.01 }),
+  model('padInsideHull', 0, null, 'kneePad', { crews: single }),
+  {
+    ...model('padInsideHull', -0.06, 0.02, 'kneePad', { crews: crew }),
+    source: 'common practice',
+    sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figures are this project's reading`,
+  },
+  model('restInsideHull', 0, null, 'rearRest'),
+  model('footInsideHull', 0, null, 'frontFoot'),
+  model('padToRest', 0.02, null, 'rearRest'),
+  model('padToFrontHeel', 0.02, null, 'frontFoot'),
+  model('padTravel', 0, null, 'kneePad'),
+  model('restTravel', 0, null, 'rearRest'),
+  { ...model('offCentre', -0.01, 0.01, 'hull'), needsCrew: true },
+  model('leastFreeboard', 0.05, null, 'hull', { stopMin: 0.02 }),
+];
+
+function practice(
+  quantity: QuantityId,
+  min: number | null,
+  max: number | null,
+  part: Finding['part'],
+  crews?: readonly number[],
+): BandRule {
+  return { quantity, min, max, part, source: 'common practice', sourceText: PRACTICE, crews };
+}
+
+function model(
+  quantity: QuantityId,
+  min: number | null,
+  max: number | null,
+  part: Finding['part'],
+  more: Pick<BandRule, 'stopMin' | 'stopMax' | 'crews'> = {},
+): BandRule {
+  return {
+    quantity,
+    min,
+    max,
+    part,
+    source: 'this model',
+    sourceText: "this project's estimate; no published figure was found",
+    ...more,
+  };
+}

@@ -1,0 +1,124 @@
+import type { Quantity, Unit } from './finding.ts';
+
+/** What a quantity is: its unit, whether it belongs to a seat or the boat, its formula in words, and its source. */
+export interface QuantityDefinition {
+  readonly unit: Unit;
+  readonly scope: 'seat' | 'boat';
+  /** How the value is found, for a reader with a pencil. */
+  readonly formula: string;
+  /** Publication, practice or model that the formula rests on. */
+  readonly source: string;
+  /** Smallest change worth showing, in the unit. */
+  readonly step: number;
+}
+
+const degree = Math.PI / 180;
+const MODEL = 'this model (stance solve)';
+const STATICS = 'statics of three contacts';
+const HYDRO = 'hydrostatics of the hull as given';
+
+const seat = (unit: Unit, step: number, formula: string, source: string): QuantityDefinition => ({
+  unit,
+  scope: 'seat',
+  formula,
+  source,
+  step,
+});
+const boat = (unit: Unit, step: number, formula: string, source: string): QuantityDefinition => ({
+  unit,
+  scope: 'boat',
+  formula,
+  source,
+  step,
+});
+const angle = (formula: string) => seat('rad', degree, formula, MODEL);
+
+/** Every quantity of a report by its id. The drawing, the table, findings and `evaluate` all use these. */
+export const QUANTITIES = {
+  padAft: seat('m', 1e-3, "knee's bearing point aft of the seat's datum", 'as set'),
+  padOut: seat('m', 1e-3, "knee's bearing point from the centreline toward the kneeling side", 'as set'),
+  padHeight: seat('m', 1e-3, "bottom of the recess above the floorboard's top", 'as set'),
+  recessTurn: seat('rad', degree, "recess's axis against the boat's, aft end to the off side", 'as set'),
+  recessDepth: seat('m', 1e-3, 'depth of the recess', 'as set'),
+  restAft: seat('m', 1e-3, "bearing edge of the rear rest aft of the seat's datum", 'as set'),
+  restTurn: seat('rad', degree, "rear rest's face turned to the off side", 'as set'),
+  frontHeelForward: seat('m', 1e-3, "front heel forward of the seat's datum", 'as set'),
+  frontKnee: angle('included angle hip–knee–ankle of the front leg'),
+  kneelingKnee: angle('included angle hip–knee–ankle of the kneeling leg'),
+  kneelingHip: angle('included angle trunk–hip–thigh on the kneeling side; over 180° the hip is extended'),
+  frontHip: angle('included angle trunk–hip–thigh on the front side'),
+  rearAnkle: angle('included angle shank–foot of the rear foot'),
+  frontAnkle: angle('included angle shank–foot of the front foot'),
+  trunkPitch: angle('mid-hip to mid-shoulder from the vertical, side view, forward positive'),
+  trunkRoll: angle('the same seen from behind, toward the paddling side positive'),
+  pelvisYaw: angle('line of the hip joints against square across the boat'),
+  thighPitch: angle('kneeling thigh from the vertical, side view, hip forward positive'),
+  hipFlexorStretch: angle('the smaller of hip extension and knee flexion past 90° of the kneeling leg'),
+  kneeShare: seat('1', 0.01, "knee's barycentric share of the centre of mass's projection", STATICS),
+  rearShare: seat('1', 0.01, "rear foot's barycentric share", STATICS),
+  frontShare: seat('1', 0.01, "front foot's barycentric share", STATICS),
+  kneeLoad: seat('N', 1, 'share × weight of paddler and paddle', STATICS),
+  rearLoad: seat('N', 1, 'share × weight of paddler and paddle', STATICS),
+  frontLoad: seat('N', 1, 'share × weight of paddler and paddle', STATICS),
+  supportMargin: seat(
+    'm',
+    1e-3,
+    "distance of the centre of mass's projection to the nearest edge of the support triangle",
+    STATICS,
+  ),
+  padPressure: seat('Pa', 1000, 'knee load over estimated contact area; compare set-ups only', 'estimate'),
+  padFixing: seat('N', 5, "horizontal force on the pad's fixing under the mean drive force", STATICS),
+  rearReach: seat('m', 1e-3, 'missing length of shank and foot to the rear rest', MODEL),
+  frontReach: seat('m', 1e-3, 'missing length of the front leg to its foot', MODEL),
+  centreAft: seat('m', 1e-3, "paddler's centre of mass aft of the seat's datum", MODEL),
+  centreOut: seat('m', 1e-3, "paddler's centre of mass toward the kneeling side", MODEL),
+  centreHeight: seat('m', 1e-3, "paddler's centre of mass above the floorboard", MODEL),
+  paddleUnderStature: seat('m', 1e-3, 'stature less paddle length', 'as set'),
+  bladeShare: seat('1', 0.001, 'blade length over paddle length', 'as set'),
+  padInsideHull: seat('m', 1e-3, "least distance of the pad's corners to the hull's inner face", HYDRO),
+  restInsideHull: seat('m', 1e-3, "least distance of the rear rest's ends to the hull's inner face", HYDRO),
+  footInsideHull: seat('m', 1e-3, "least distance of the front foot's print to the hull's inner face", HYDRO),
+  padToRest: seat('m', 1e-3, 'least distance in plan between pad and rear rest', 'as set'),
+  padToFrontHeel: seat('m', 1e-3, 'least distance in plan between pad and front foot', 'as set'),
+  padTravel: seat('m', 1e-3, "how far the knee's place is inside the hardware's travel", 'as set'),
+  restTravel: seat('m', 1e-3, "how far the rest's place is inside the hardware's travel", 'as set'),
+  strapReleases: seat('1', 1, '1: strap lets go by itself; 0: fixed or none', 'as set'),
+  floorNonSlip: seat('1', 1, '1: non-slip under the front foot', 'as set'),
+  padBraced: seat('1', 1, '1: pad fixed by a brace', 'as set'),
+  trimRest: boat('m', 1e-3, 'length × tan(trim), bow over stern, paddlers ready', HYDRO),
+  trimCatch: boat('m', 1e-3, 'the same with every paddler at the catch', HYDRO),
+  trimAngle: boat('rad', degree / 100, 'angle of the keel line to the water, bow up positive', HYDRO),
+  draft: boat('m', 1e-3, 'water plane above the lowest point of the keel, amidships', HYDRO),
+  freeboardBow: boat('m', 1e-3, 'sheer above water at the foremost station', HYDRO),
+  freeboardStern: boat('m', 1e-3, 'sheer above water at the aftmost station', HYDRO),
+  leastFreeboard: boat('m', 1e-3, 'least height of the sheer above the water', HYDRO),
+  offCentre: boat(
+    'm',
+    1e-3,
+    'combined centre of mass from the centreline, left positive',
+    'moments of masses',
+  ),
+  steadyMoment: boat('N·m', 0.1, 'weight × distance of the combined centre from the centreline', 'statics'),
+  transverseGm: boat('m', 1e-3, 'KB + transverse BM − KG', HYDRO),
+  tippingTime: boat('s', 0.01, '√(k² ÷ (g·|GM|)) of boat and crew about the fore-and-aft axis', HYDRO),
+  massPerCentimetre: boat('kg', 0.1, 'water density × waterplane area × 1 cm', HYDRO),
+  totalMass: boat('kg', 0.1, 'boat, fittings, crew and paddles', 'as set'),
+  boatLength: boat('m', 1e-3, 'between the hull’s ends', 'as given'),
+  boatMass: boat('kg', 0.1, 'hull with fixed gear', 'as given'),
+} as const satisfies Record<string, QuantityDefinition>;
+
+export type QuantityId = keyof typeof QUANTITIES;
+
+/** The definition of a quantity by its id, or null for an id this program does not know. */
+export function quantityDefinition(id: string): QuantityDefinition | null {
+  return Object.hasOwn(QUANTITIES, id) ? QUANTITIES[id as QuantityId] : null;
+}
+
+/** The quantity `id` of a seat (or of the boat: null) in a list; null when it was not computed. */
+export function findQuantity(
+  quantities: readonly Quantity[],
+  id: QuantityId,
+  seatIndex: number | null,
+): Quantity | null {
+  return quantities.find((q) => q.id === id && q.seat === seatIndex) ?? null;
+}

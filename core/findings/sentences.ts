@@ -1,0 +1,110 @@
+import type { BodyNote } from '../body/body.ts';
+import type { NotAfloat } from '../float/afloat.ts';
+import type { Band, Finding, Unit } from './finding.ts';
+import { SIGMAS_95 } from './judge.ts';
+import type { QuantityId } from './quantities.ts';
+import { NAMES, WORDING } from './quantity-wording.ts';
+
+/** Writes a value with its unit, as the reader's language and units want it. */
+export type FormatValue = (value: number, unit: Unit) => string;
+
+/** How each unit is written when nobody says otherwise: factor to the shown unit, decimals, suffix. */
+const PLAIN: Readonly<Record<Unit, { factor: number; decimals: number; suffix: string }>> = {
+  m: { factor: 100, decimals: 1, suffix: ' cm' },
+  rad: { factor: 180 / Math.PI, decimals: 0, suffix: '°' },
+  kg: { factor: 1, decimals: 1, suffix: ' kg' },
+  N: { factor: 1, decimals: 0, suffix: ' N' },
+  N·m: { factor: 1, decimals: 1, suffix: ' N·m' },
+  Pa: { factor: 1e-3, decimals: 0, suffix: ' kPa' },
+  s: { factor: 1, decimals: 2, suffix: ' s' },
+  '1': { factor: 100, decimals: 0, suffix: ' %' },
+};
+
+/** Plain writing with a decimal point, in centimetres, degrees, kilograms, newtons and per cent. */
+export const plainFormat: FormatValue = (value, unit) => {
+  const { factor, decimals, suffix } = PLAIN[unit];
+  const text = (value * factor).toFixed(decimals);
+  return `${Number(text) === 0 ? text.replace('-', '') : text}${suffix}`;
+};
+
+/** Findings that are a yes or a no carry no figure. */
+const YES_NO: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced'];
+
+/** Name of a quantity as a coach would say it; an unknown id is given back as it is. */
+export function quantityName(id: string): string {
+  return WORDING[id as QuantityId]?.name ?? NAMES[id as QuantityId] ?? id;
+}
+
+/** The finding's heading: name, value, and the half-width of its 95 % interval. */
+export function findingTitle(finding: Finding, format: FormatValue = plainFormat): string {
+  const name = quantityName(finding.quantity);
+  if (YES_NO.includes(finding.quantity)) return name;
+  const value = format(finding.value, finding.unit);
+  if (!finding.sd) return `${name} ${value}`;
+  return `${name} ${value} ± ${format(SIGMAS_95 * finding.sd, finding.unit)}`;
+}
+
+/** A band in words: "15.0 cm to 20.0 cm", "at least …", "at most …"; empty for a yes-or-no or an open band. */
+export function bandText(
+  band: Pick<Band, 'min' | 'max'>,
+  unit: Unit,
+  format: FormatValue = plainFormat,
+): string {
+  if (band.min !== null && band.max !== null) return `${format(band.min, unit)} to ${format(band.max, unit)}`;
+  if (band.min !== null) return `at least ${format(band.min, unit)}`;
+  return band.max === null ? '' : `at most ${format(band.max, unit)}`;
+}
+
+/** One plain sentence for the coach. */
+export function coachSentence(finding: Finding): string {
+  return pick(finding, 'coach');
+}
+
+/** One plain sentence for the athlete: no jargon, nothing about body mass. */
+export function athleteSentence(finding: Finding): string {
+  return pick(finding, 'athlete');
+}
+
+function pick(finding: Finding, reader: 'coach' | 'athlete'): string {
+  const words = WORDING[finding.quantity as QuantityId]?.[reader];
+  if (!words) return '';
+  if (finding.severity === 'good') return words.good;
+  const sentence = nearerLow(finding) ? words.low : words.high;
+  if (finding.distance > 0 || finding.severity !== 'check') return sentence;
+  const limit =
+    reader === 'coach'
+      ? 'In the band, but within its own uncertainty of the edge.'
+      : 'Fine, but close to the edge.';
+  return `${words.good} ${limit}`;
+}
+
+function nearerLow({ value, band }: Finding): boolean {
+  if (band.min === null) return false;
+  return band.max === null || Math.abs(value - band.min) < Math.abs(value - band.max);
+}
+
+/** Why a boat does not float, with what to do. */
+export function notAfloatSentence(result: NotAfloat): string {
+  switch (result.kind) {
+    case 'overloaded':
+      return `The boat cannot carry ${result.massKg.toFixed(0)} kg; it is full at ${result.mostKg.toFixed(0)} kg. Take weight out or check the hull's measurements.`;
+    case 'swamped':
+      return `Water comes over the side ${Math.abs(result.atX * 100).toFixed(0)} cm ${result.atX < 0 ? 'aft' : 'forward'} of midships. Move the weight or check the hull's measurements.`;
+    case 'no-equilibrium':
+      return `No place was found where the boat floats at rest: ${result.reason}.`;
+  }
+}
+
+/** What must be known of a body estimate. */
+export function bodyNoteSentence(note: BodyNote): string {
+  switch (note.code) {
+    case 'extrapolates-stature':
+      return `A stature of ${(note.value * 100).toFixed(0)} cm is outside 130–215 cm; the estimate reaches beyond what was surveyed. Take tape measures.`;
+    case 'extrapolates-mass':
+      return `A body mass outside 30–140 kg reaches beyond what was surveyed; treat loads and trim as rough.`;
+    case 'junior':
+      return 'The survey measured adults; for a junior take tape measures rather than trust the estimate.';
+    case 'tape-disagrees':
+      return `The tape measure "${note.measure}" is ${note.sigmas.toFixed(1)} standard deviations from what the stature leads one to expect; measure it again.`;
+  }
+}

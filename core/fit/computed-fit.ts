@@ -1,0 +1,31 @@
+import type { Quantity } from '../findings/finding.ts';
+import type { FloatResult } from '../float/afloat.ts';
+import type { Phase } from '../stance/stance.ts';
+import { boatQuantities } from './boat-quantities.ts';
+import { type BoatState, balanceOf, floatCrew } from './boat-state.ts';
+import { seatQuantities } from './seat-quantities.ts';
+import type { SeatState } from './seat-state.ts';
+
+/** What was computed before spreads and findings; the pieces that the spreads vary. */
+export interface Computed {
+  readonly boat: BoatState;
+  readonly seats: readonly (SeatState | null)[];
+  readonly afloat: Readonly<Record<Phase, FloatResult>>;
+  readonly quantities: readonly Quantity[];
+}
+
+/** Floats a boat with its solved crew in all three phases and lists every quantity, spreads not yet filled in. */
+export function computeBoat(
+  boat: BoatState,
+  seats: readonly (SeatState | null)[],
+  start: Readonly<Record<Phase, FloatResult>> | null,
+): Computed {
+  const float = (phase: Phase) => floatCrew(boat, seats, { phase, start: start?.[phase] });
+  const afloat = { ready: float('ready'), catch: float('catch'), exit: float('exit') };
+  const balance = afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null;
+  const quantities = [
+    ...boatQuantities(boat, afloat, balance),
+    ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
+  ];
+  return { boat, seats, afloat, quantities };
+}

@@ -1,0 +1,86 @@
+import type { BodyEstimate } from '../body/body.ts';
+import { bodyOfAthlete } from '../body/body-of-athlete.ts';
+import type { Quantity } from '../findings/finding.ts';
+import { judge } from '../findings/judge.ts';
+import type { Athlete } from './athlete-schema.ts';
+import { type BoatState, balanceOf, boatState } from './boat-state.ts';
+import { type Computed, computeBoat } from './computed-fit.ts';
+import type { Fit } from './fit-schema.ts';
+import { heldSpreads, spreadsOf, withSpreads } from './quantity-spreads.ts';
+import type { Report } from './report.ts';
+import { seatFrame, solveSeat } from './seat-state.ts';
+
+/** Evaluates fits, keeping what is costly (bodies, hulls) while athlete and boat are the same objects. */
+export interface Evaluator {
+  /** The whole report with every spread computed. Deterministic: equal fits give equal reports. */
+  evaluate(fit: Fit): Report;
+  /**
+   * The report while a hand is moving: values are exact, spreads are those of `held` (an earlier report of the same
+   * athlete and boat), since they change far more slowly than the values.
+   */
+  evaluateHolding(fit: Fit, held: Report): Report;
+}
+
+/** Makes an evaluator. It holds caches of its own and no other state; two evaluators agree on every number. */
+export function createEvaluator(): Evaluator {
+  const bodies = new WeakMap<Athlete, BodyEstimate>();
+  let lastBoat: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
+
+  function bodyFor(athlete: Athlete): BodyEstimate {
+    const known = bodies.get(athlete);
+    if (known) return known;
+    const body = bodyOfAthlete(athlete);
+    bodies.set(athlete, body);
+    return body;
+  }
+
+  function boatFor({ boat, water, heelDeg }: Fit): BoatState {
+    const known = lastBoat;
+    if (known?.key.boat === boat && known.key.water === water && known.key.heelDeg === heelDeg)
+      return known.state;
+    const sameHull = known?.key.boat === boat ? known.state.hull : undefined;
+    const state = boatState({ boat, water, heelDeg }, sameHull);
+    lastBoat = { key: { boat, water, heelDeg }, state };
+    return state;
+  }
+
+  function compute(fit: Fit, start: Report | null): Computed {
+    const seats = fit.seats.map((seat, index) =>
+      seat.athlete
+        ? solveSeat({ seat, body: bodyFor(seat.athlete), frame: seatFrame(fit.boat, seat, index) })
+        : null,
+    );
+    return computeBoat(boatFor(fit), seats, start?.afloat ?? null);
+  }
+
+  return {
+    evaluate(fit) {
+      const computed = compute(fit, null);
+      return reportOf(fit, computed, withSpreads(computed.quantities, spreadsOf(computed)));
+    },
+    evaluateHolding(fit, held) {
+      const computed = compute(fit, held);
+      return reportOf(fit, computed, withSpreads(computed.quantities, heldSpreads(held)));
+    },
+  };
+}
+
+/** The whole report of one fit. `fit` must have passed `fitSchema`; SI and the boat frame throughout the result. */
+export function evaluateFit(fit: Fit): Report {
+  return createEvaluator().evaluate(fit);
+}
+
+function reportOf(fit: Fit, computed: Computed, quantities: readonly Quantity[]): Report {
+  const { boat, seats, afloat } = computed;
+  return {
+    format: 'kneelwright-report/1',
+    fitName: fit.name,
+    seats: seats.map((seat) =>
+      seat ? { body: seat.body, stances: seat.stances, support: seat.support, drive: seat.drive } : null,
+    ),
+    afloat,
+    balance: afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null,
+    quantities,
+    findings: judge(fit, quantities),
+  };
+}

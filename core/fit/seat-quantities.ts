@@ -1,0 +1,118 @@
+import type { Quantity } from '../findings/finding.ts';
+import { QUANTITIES, type QuantityId } from '../findings/quantities.ts';
+import { toPaddlerFrame } from '../frame/mirror.ts';
+import type { BoatPoint } from '../frame/vec3.ts';
+import type { Hull } from '../hull/hull.ts';
+import { innerHalfBreadth } from '../hull/inner-half-breadth.ts';
+import type { Stance } from '../stance/stance.ts';
+import { toRadians } from '../units/angle.ts';
+import type { Boat } from './boat-schema.ts';
+import { frontFootOutline, padOutline, planClearance, restOutline } from './fitting-outlines.ts';
+import type { SeatState } from './seat-state.ts';
+
+type Values = Partial<Record<QuantityId, number>>;
+
+/** Every quantity of one occupied seat, without spreads. SI; definitions in `findings/quantities.ts`. */
+export function seatQuantities(
+  state: SeatState,
+  index: number,
+  place: { boat: Boat; hull: Hull },
+): Quantity[] {
+  const values: Values = {
+    ...asSet(state, place.boat),
+    ...postureValues(state),
+    ...loadValues(state),
+    ...clearances(state, place),
+  };
+  return Object.entries(values).map(([id, value]) => ({
+    id,
+    seat: index,
+    value,
+    sd: null,
+    unit: QUANTITIES[id as QuantityId].unit,
+  }));
+}
+
+/** What the coach has set, and what follows from it by subtraction alone. */
+function asSet({ seat, body }: SeatState, boat: Boat): Values {
+  const { kneePad, rearRest, frontFoot, paddle } = seat;
+  return {
+    padAft: kneePad.aftM,
+    padOut: kneePad.outM,
+    padHeight: kneePad.heightM,
+    recessTurn: toRadians(kneePad.recessTurnDeg),
+    recessDepth: kneePad.recessDepthM,
+    restAft: rearRest.aftM,
+    restTurn: toRadians(rearRest.turnDeg),
+    frontHeelForward: frontFoot.forwardM,
+    paddleUnderStature: body.stature - paddle.lengthM,
+    bladeShare: paddle.bladeLengthM / paddle.lengthM,
+    strapReleases: rearRest.strap === 'releases' ? 1 : 0,
+    floorNonSlip: frontFoot.nonSlip ? 1 : 0,
+    padBraced: kneePad.braced ? 1 : 0,
+    padTravel: insideTravel(kneePad.aftM, boat.hardware.padTravelM),
+    restTravel: insideTravel(rearRest.aftM, boat.hardware.restTravelM),
+  };
+}
+
+/** Distance to the nearer end of a travel, metres; negative outside it. */
+function insideTravel(at: number, [a, b]: readonly [number, number]): number {
+  return Math.min(at - Math.min(a, b), Math.max(a, b) - at);
+}
+
+function postureValues({ stances, frame }: SeatState): Values {
+  const { ready } = stances;
+  const { thighRoll: _, ...angles } = ready.angles;
+  const centre = toPaddlerFrame(ready.centreOfMass, frame);
+  return {
+    ...angles,
+    hipFlexorStretch: Math.min(angles.kneelingHip - Math.PI, Math.PI / 2 - angles.kneelingKnee),
+    rearReach: shortfall(ready, 'rearRest'),
+    frontReach: shortfall(ready, 'frontFoot'),
+    centreAft: -centre.x,
+    centreOut: centre.y,
+    centreHeight: centre.z,
+  };
+}
+
+function shortfall(stance: Stance, part: 'rearRest' | 'frontFoot'): number {
+  return stance.shortfalls.find((s) => s.part === part)?.shortfall ?? 0;
+}
+
+function loadValues({ support, drive }: SeatState): Values {
+  return {
+    kneeShare: support.shares.knee,
+    rearShare: support.shares.rearFoot,
+    frontShare: support.shares.frontFoot,
+    kneeLoad: support.loadsN.knee,
+    rearLoad: support.loadsN.rearFoot,
+    frontLoad: support.loadsN.frontFoot,
+    supportMargin: support.margin,
+    padPressure: support.padPressurePa,
+    padFixing: drive.padFixingN,
+  };
+}
+
+function clearances({ seat, body, frame }: SeatState, { boat, hull }: { boat: Boat; hull: Hull }): Values {
+  const pad = padOutline(seat.kneePad, frame);
+  const rest = restOutline(seat.rearRest, frame);
+  const foot = frontFootOutline(seat.frontFoot, body.lengths.footLength.value, frame);
+  const inside = (outline: readonly BoatPoint[]) => insideHull(outline, hull, boat.skinM);
+  return {
+    padInsideHull: inside(pad),
+    restInsideHull: inside(rest),
+    footInsideHull: inside(foot),
+    padToRest: planClearance(pad, rest),
+    padToFrontHeel: planClearance(pad, foot),
+  };
+}
+
+/** Least distance of an outline's corners to the hull's inner face at their own height, metres; negative beyond it. */
+function insideHull(outline: readonly BoatPoint[], hull: Hull, skin: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const corner of outline) {
+    const breadth = innerHalfBreadth(hull, corner, skin) ?? 0;
+    least = Math.min(least, breadth - Math.abs(corner.y));
+  }
+  return least;
+}
