@@ -52,15 +52,36 @@ export const FITTING_COORDINATES = [
 ] as const;
 export type FittingCoordinate = (typeof FITTING_COORDINATES)[number];
 
-/** The smallest single change that clears a finding, found by solving. Units of the coordinate (m or degrees). */
-export interface SuggestedChange {
-  readonly seat: number;
-  readonly coordinate: FittingCoordinate;
+/** What a change does besides: a judged quantity before and after, SI, and how its severity moves. */
+export interface SideEffect {
+  readonly id: string;
+  readonly seat: number | null;
+  readonly unit: Unit;
   readonly from: number;
   readonly to: number;
-  /** What else it does: quantities that change severity or by more than their display step. */
-  readonly sideEffects: readonly { id: string; seat: number | null; from: number; to: number }[];
+  readonly severityFrom: Severity;
+  readonly severityTo: Severity;
 }
+
+/** The smallest single change that clears a finding, found by solving; or that none does. */
+export type Suggestion =
+  | {
+      readonly kind: 'move';
+      readonly seat: number;
+      readonly coordinate: FittingCoordinate;
+      /** In the coordinate's own unit: metres or degrees. */
+      readonly from: number;
+      readonly to: number;
+      /** False where the change brings a new *change* or *stop* elsewhere; it is then the least bad. */
+      readonly clean: boolean;
+      readonly sideEffects: readonly SideEffect[];
+    }
+  | {
+      readonly kind: 'choose';
+      readonly seat: number;
+      readonly choice: 'strapReleases' | 'floorNonSlip' | 'padBraced';
+    }
+  | { readonly kind: 'none'; readonly locked: readonly Lockable[] };
 
 /** One finding. The sentences are made by `sentences.ts` from this record. */
 export interface Finding {

@@ -1,0 +1,153 @@
+import type { Evaluator } from '../fit/evaluator.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import {
+  COORDINATE_RULES,
+  coordinateOf,
+  freeCoordinates,
+  holePitch,
+  withCoordinate,
+} from '../fit/fitting-coordinate.ts';
+import type { Report } from '../fit/report.ts';
+import type { Finding, FittingCoordinate, SideEffect, Suggestion } from './finding.ts';
+import { SIGMAS_95 } from './judge.ts';
+import { quantityDefinition } from './quantities.ts';
+
+/** Where a band is narrower than the value's own doubt, a change aims this share of the band inside its edge. */
+const NARROW_BAND_SHARE = 0.25;
+
+/** Secant and bisection steps along one coordinate; the answer is then rounded to the coordinate's grain. */
+const MOST_STEPS = 10;
+
+/** Moves smaller than this share of a coordinate's grain do not matter. */
+const GRAIN_SHARE = 0.25;
+
+type Move = Extract<Suggestion, { kind: 'move' }>;
+
+interface Search {
+  readonly evaluator: Evaluator;
+  readonly fit: Fit;
+  readonly report: Report;
+  readonly finding: Finding;
+}
+
+/**
+ * The smallest single move of a fitting that brings a finding's value inside its band by its own uncertainty, found
+ * by solving along every free coordinate; moves are compared by `COORDINATE_RULES.scale`. A move that brings no new
+ * *change* or *stop* is preferred to a smaller one that does. `kind: 'none'` when no single move clears it.
+ */
+export function suggestChange(search: Search): Suggestion {
+  const { finding, fit } = search;
+  const choice = choiceFor(finding);
+  if (choice) return choice;
+  const seats = finding.seat === null ? fit.seats.map((_, i) => i) : [finding.seat];
+  const moves = seats.flatMap((seat) =>
+    freeCoordinates(fit.seats[seat]!)
+      .map((coordinate) => moveAlong(search, seat, coordinate))
+      .filter((move): move is Move => move !== null),
+  );
+  moves.sort((a, b) => Number(b.clean) - Number(a.clean) || trouble(a) - trouble(b));
+  return moves[0] ?? { kind: 'none', locked: seats.flatMap((seat) => fit.seats[seat]!.locks) };
+}
+
+function choiceFor({ quantity, seat }: Finding): Suggestion | null {
+  if (seat === null) return null;
+  if (quantity === 'strapReleases' || quantity === 'floorNonSlip' || quantity === 'padBraced') {
+    return { kind: 'choose', seat, choice: quantity };
+  }
+  return null;
+}
+
+/** Size of a move in steps of trouble. */
+function trouble(move: Move): number {
+  return Math.abs(move.to - move.from) / COORDINATE_RULES[move.coordinate].scale;
+}
+
+function moveAlong(search: Search, seat: number, coordinate: FittingCoordinate): Move | null {
+  const { fit, report, evaluator } = search;
+  const from = coordinateOf(fit.seats[seat]!, coordinate);
+  const rule = COORDINATE_RULES[coordinate];
+  const excess = (by: number) =>
+    excessOf(search, evaluator.evaluateHolding(withCoordinate(fit, { seat, coordinate }, from + by), report));
+  const by = leastMove(excess, rule);
+  if (by === null) return null;
+  const to = roundedOutward(from, by, holePitch(fit, coordinate) ?? rule.grain);
+  if (to < 0 && coordinate.endsWith('heightM')) return null;
+  const after = evaluator.evaluateHolding(withCoordinate(fit, { seat, coordinate }, to), report);
+  if (excessOf(search, after) > 0 || Math.abs(to - from) > rule.reach) return null;
+  const sideEffects = sideEffectsOf(report, after, search.finding.id);
+  const clean = sideEffects.every(
+    (s) => s.severityTo === s.severityFrom || s.severityTo === 'good' || s.severityTo === 'check',
+  );
+  return { kind: 'move', seat, coordinate, from, to, clean, sideEffects };
+}
+
+/** How far the finding's value is from where it should come, in its unit; at most zero when it is there. */
+function excessOf({ finding }: Search, report: Report): number {
+  const now = report.findings.find((f) => f.id === finding.id);
+  if (!now) return Number.POSITIVE_INFINITY;
+  const { min, max } = now.band;
+  const doubt = SIGMAS_95 * (now.sd ?? 0);
+  const room = min !== null && max !== null ? NARROW_BAND_SHARE * (max - min) : doubt;
+  return now.distance + Math.min(doubt, room);
+}
+
+/** Least signed move that brings `excess` to zero or below: secant steps kept inside a bracket; null if none within reach. */
+function leastMove(
+  excess: (by: number) => number,
+  { reach, grain }: { reach: number; grain: number },
+): number | null {
+  const start = excess(0);
+  if (start <= 0 || !Number.isFinite(start)) return null;
+  const probe = 4 * grain;
+  const slope = (excess(probe) - excess(-probe)) / (2 * probe);
+  if (Math.abs(slope) * reach < start / 20) return null;
+  const direction = slope > 0 ? -1 : 1;
+  let near = 0;
+  let nearExcess = start;
+  let far = Math.min(reach, (1.05 * start) / Math.abs(slope));
+  let farExcess = excess(direction * far);
+  while (farExcess > 0 && far < reach) {
+    near = far;
+    nearExcess = farExcess;
+    far = Math.min(reach, far * 1.6);
+    farExcess = excess(direction * far);
+  }
+  if (farExcess > 0) return null;
+  for (let i = 0; i < MOST_STEPS && far - near > GRAIN_SHARE * grain; i++) {
+    const at = near + ((far - near) * nearExcess) / (nearExcess - farExcess);
+    const inside = Math.min(Math.max(at, near + 0.1 * (far - near)), far - 0.1 * (far - near));
+    const value = excess(direction * inside);
+    if (value > 0) [near, nearExcess] = [inside, value];
+    else [far, farExcess] = [inside, value];
+  }
+  return direction * far;
+}
+
+/** The first multiple of `grain` at or beyond from + by, seen from `from`. */
+function roundedOutward(from: number, by: number, grain: number): number {
+  const steps = (from + by) / grain;
+  const whole = by > 0 ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9);
+  return Number((whole * grain).toFixed(6));
+}
+
+function sideEffectsOf(before: Report, after: Report, except: string): SideEffect[] {
+  const old = new Map(before.findings.map((f) => [f.id, f]));
+  const effects: SideEffect[] = [];
+  for (const now of after.findings) {
+    const was = old.get(now.id);
+    if (!was || now.id === except) continue;
+    const step = quantityDefinition(now.quantity)?.step ?? 0;
+    if (was.severity === now.severity && Math.abs(now.value - was.value) < step) continue;
+    const { quantity: id, seat, unit } = now;
+    effects.push({
+      id,
+      seat,
+      unit,
+      from: was.value,
+      to: now.value,
+      severityFrom: was.severity,
+      severityTo: now.severity,
+    });
+  }
+  return effects;
+}
