@@ -6,8 +6,9 @@ export interface ClassLimits {
   readonly leastMassKg: number;
 }
 
-/** The day these figures were last known to hold, and from where. */
+/** The day these figures were last known to hold. */
 export const CLASS_LIMITS_DATE = '2025-01-01';
+/** Where the class figures come from, in words. */
 export const CLASS_LIMITS_SOURCE =
   'international canoe sprint rules as of 2025, by secondary sources; check the current rule book';
 

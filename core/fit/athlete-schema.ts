@@ -47,6 +47,7 @@ export const jointLimit = z.strictObject({
   reason: label,
 });
 
+/** One athlete: who, body by stature and mass, tape measures and personal limits. */
 export const athleteSchema = z.strictObject({
   id: z.uuid().optional(),
   name: label,

@@ -64,6 +64,7 @@ export const hullCorrection = z.strictObject({
   residualM: metres(0, 0.5),
 });
 
+/** Where a hull comes from. */
 export const hullSchema = z.discriminatedUnion('kind', [offsetsHull, tapeHull]);
 
 /** Water the boat floats in; density follows EOS-80 unless it was measured. */
@@ -73,6 +74,7 @@ export const waterSchema = z.strictObject({
   densityKgM3: z.number().min(950).max(1100).optional(),
 });
 
+/** The floorboard that pads and rests are fixed to. */
 export const floorboardSchema = z.strictObject({
   /** Height of the floorboard's top above the boat frame's origin. */
   heightM: metres(0, 0.6),
@@ -91,6 +93,7 @@ export const hardwareSchema = z.strictObject({
   restTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0.2, 1.1]),
 });
 
+/** One boat: hull, floorboard, hardware and seats. */
 export const boatSchema = z.strictObject({
   id: z.uuid().optional(),
   name: label,

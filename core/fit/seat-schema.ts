@@ -91,6 +91,7 @@ export const strokeSchema = z
   })
   .partial();
 
+/** One seat: who kneels in it, on which side, on what fittings, with which paddle. */
 export const seatSchema = z.strictObject({
   /** An empty seat is legal: the boat floats without that paddler. */
   athlete: athleteSchema.nullable(),

@@ -1,0 +1,53 @@
+/**
+ * The public face of the core: pure arithmetic on plain data, usable from a script without the program.
+ * Metres, kilograms, seconds, radians and newtons inside; documents (fits) in metres, kilograms and degrees.
+ */
+export type { BodyEstimate, BodyNote, Estimate } from './body/body.ts';
+export { bodyOfAthlete } from './body/body-of-athlete.ts';
+export { estimateBody } from './body/estimate-body.ts';
+export type { Band, Finding, Quantity, Severity, Suggestion, Unit } from './findings/finding.ts';
+export {
+  athleteSentence,
+  bandText,
+  coachSentence,
+  findingTitle,
+  plainFormat,
+  quantityName,
+} from './findings/sentences.ts';
+export { suggestChange } from './findings/suggest-change.ts';
+export type { Athlete } from './fit/athlete-schema.ts';
+export { athleteSchema } from './fit/athlete-schema.ts';
+export type { Boat } from './fit/boat-schema.ts';
+export { boatSchema } from './fit/boat-schema.ts';
+export type { Evaluator } from './fit/evaluator.ts';
+export { createEvaluator, evaluateFit } from './fit/evaluator.ts';
+export type { Fit, FitInput } from './fit/fit-schema.ts';
+export { FIT_FORMAT, fitSchema } from './fit/fit-schema.ts';
+export type { Report, SeatReport } from './fit/report.ts';
+export type { Seat } from './fit/seat-schema.ts';
+export type {
+  Afloat,
+  Attitude,
+  BalanceDemand,
+  FloatResult,
+  ImmersedProperties,
+  PointMass,
+} from './float/afloat.ts';
+export { balanceDemand } from './float/balance-demand.ts';
+export { floatAtRest } from './float/float-at-rest.ts';
+export { immersedProperties } from './float/immersed-properties.ts';
+export { waterDensity } from './float/water-density.ts';
+export type { SeatFrame, Side } from './frame/mirror.ts';
+export type { BoatPoint, PaddlerPoint } from './frame/vec3.ts';
+export type { Hull } from './hull/hull.ts';
+export { hullFromOffsets } from './hull/hull-from-offsets.ts';
+export { hullFromTape } from './hull/hull-from-tape.ts';
+export { hullOfBoat } from './hull/hull-of-boat.ts';
+export { firstSetting } from './stance/first-setting.ts';
+export { solveStance } from './stance/solve-stance.ts';
+export type { Phase, Stance } from './stance/stance.ts';
+export { driveLoads } from './support/drive-loads.ts';
+export type { DriveLoads, Support } from './support/support.ts';
+export { supportLoads } from './support/support-loads.ts';
+export type { Degrees, Radians } from './units/angle.ts';
+export { toDegrees, toRadians } from './units/angle.ts';

@@ -1,0 +1,46 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const root = new URL('../..', import.meta.url).pathname;
+
+function sources(folder: string): string[] {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/.test(name) && !/(^|\/)(dist|probe-)/.test(name))
+    .map((name) => join(folder, name));
+}
+
+describe('core', () => {
+  it('has no randomness and no module state that can change', () => {
+    for (const file of sources('core')) {
+      const text = readFileSync(join(root, file), 'utf8');
+      expect(text, file).not.toMatch(/Math\.random/);
+      expect(text, `${file}: a top-level let or var is module state`).not.toMatch(/^(export )?(let|var) /m);
+      expect(text, `${file}: a top-level mutable collection is module state`).not.toMatch(
+        /^(export )?const \w+ = new (Map|Set|WeakMap|Float64Array)\b\(\);/m,
+      );
+    }
+  });
+
+  it('documents every exported function and constant', () => {
+    const bare: string[] = [];
+    for (const file of sources('core')) {
+      const lines = readFileSync(join(root, file), 'utf8').split('\n');
+      lines.forEach((line, i) => {
+        if (/^export (async )?(function|const) /.test(line) && !/\*\/\s*$/.test(lines[i - 1] ?? '')) {
+          bare.push(`${file}:${i + 1} ${line}`);
+        }
+      });
+    }
+    expect(bare).toEqual([]);
+  });
+});
+
+describe('every source file', () => {
+  it('stays under 400 lines', () => {
+    const long = ['core', 'app', 'renderer', 'tests']
+      .flatMap(sources)
+      .filter((file) => readFileSync(join(root, file), 'utf8').split('\n').length > 400);
+    expect(long).toEqual([]);
+  });
+});
