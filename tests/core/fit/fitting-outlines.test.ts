@@ -42,9 +42,9 @@ describe('fitting outlines', () => {
 
   it('put the rest’s bearing edge where it is set', () => {
     const rest = rearRestSchema.parse({ aftM: 0.6, outM: -0.1, heightM: 0.05, turnDeg: 20 });
-    const [a, b] = restOutline(rest, frame) as [{ x: number; y: number }, { x: number; y: number }];
-    expect((a.x + b.x) / 2).toBeCloseTo(frame.stationX - 0.6, 12);
-    expect((a.y + b.y) / 2).toBeCloseTo(-0.1, 12);
-    expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeCloseTo(rest.widthM, 12);
+    const [a, b] = restOutline(rest, frame);
+    expect((a!.x + b!.x) / 2).toBeCloseTo(frame.stationX - 0.6, 12);
+    expect((a!.y + b!.y) / 2).toBeCloseTo(-0.1, 12);
+    expect(Math.hypot(a!.x - b!.x, a!.y - b!.y)).toBeCloseTo(rest.widthM, 12);
   });
 });

@@ -1,0 +1,194 @@
+import type { Finding } from '../findings/finding.ts';
+import type { Evaluator } from '../fit/evaluator.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import {
+  COORDINATE_RULES,
+  coordinateOf,
+  freeCoordinates,
+  holePitch,
+  withCoordinate,
+} from '../fit/fitting-coordinate.ts';
+import type { Report } from '../fit/report.ts';
+import { boundedStep } from './bounded-step.ts';
+import { excessTrouble, placeable, seriousCount, totalTrouble } from './objective.ts';
+import type { CoordinatePlace } from './sensitivity.ts';
+
+/** One fitting's move in a proposal, in the coordinate's own unit. */
+export interface ProposedMove extends CoordinatePlace {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A proposal: the fit with its moves made, and what could not be cleared. */
+export interface Proposal {
+  readonly fit: Fit;
+  readonly report: Report;
+  readonly moves: readonly ProposedMove[];
+  /** Findings that still say change or stop. */
+  readonly uncleared: readonly Finding[];
+}
+
+/** Weight of a move of one `scale` (1 cm, 3°) against one unit of trouble: small, so that findings come first. */
+const MOVE_WEIGHT = 0.02;
+
+/** Passes of the least-squares search; it stops earlier when nothing improves. */
+const MOST_PASSES = 8;
+
+/** A pass that lowers the cost by less than this share is the last one. */
+const ENOUGH_SHARE = 1e-3;
+
+/** Half-step of the differences, in units of a coordinate's scale: 1 mm, 0.3°. */
+const PROBE = 0.1;
+
+/** Proposals keep every coordinate within this many scales of where it was: 25 cm, 75°. */
+const FARTHEST = 25;
+
+interface Work {
+  readonly evaluator: Evaluator;
+  readonly held: Report;
+  readonly places: readonly CoordinatePlace[];
+  readonly scales: readonly number[];
+  readonly start: readonly number[];
+}
+
+/**
+ * The least change from today's setting that clears the findings which placing can clear: bounded least squares over
+ * every unlocked fitting coordinate of the named seats (all seats if none are named), then rounded to the coordinate's
+ * grain and to the hardware's holes. Deterministic. Never worse than the fit it was given.
+ */
+export function propose(evaluator: Evaluator, fit: Fit, seats?: readonly number[]): Proposal {
+  const held = evaluator.evaluate(fit);
+  const places = placesOf(fit, seats);
+  const work: Work = {
+    evaluator,
+    held,
+    places,
+    scales: places.map((p) => COORDINATE_RULES[p.coordinate].scale),
+    start: places.map((p) => coordinateOf(fit.seats[p.seat]!, p.coordinate)),
+  };
+  const found = search(work, fit);
+  const rounded = roundToHardware(work, found);
+  const report = evaluator.evaluate(rounded);
+  if (totalTrouble(report) > totalTrouble(held) && seriousCount(report) >= seriousCount(held)) {
+    return { fit, report: held, moves: [], uncleared: serious(held) };
+  }
+  return { fit: rounded, report, moves: movesBetween(work, rounded), uncleared: serious(report) };
+}
+
+function placesOf(fit: Fit, seats?: readonly number[]): CoordinatePlace[] {
+  return fit.seats.flatMap((seat, index) =>
+    seat.athlete && (seats?.includes(index) ?? true)
+      ? freeCoordinates(seat).map((coordinate) => ({ seat: index, coordinate }))
+      : [],
+  );
+}
+
+function serious(report: Report): Finding[] {
+  return report.findings.filter((f) => f.severity === 'change' || f.severity === 'stop');
+}
+
+function movesBetween({ places, start }: Work, to: Fit): ProposedMove[] {
+  return places.flatMap((place, i) => {
+    const at = coordinateOf(to.seats[place.seat]!, place.coordinate);
+    return at === start[i] ? [] : [{ ...place, from: start[i]!, to: at }];
+  });
+}
+
+/** The fit with every free coordinate at start + x·scale. */
+function at({ places, scales, start }: Work, fit: Fit, x: readonly number[]): Fit {
+  return places.reduce(
+    (moved, place, i) => (x[i] ? withCoordinate(moved, place, start[i]! + x[i]! * scales[i]!) : moved),
+    fit,
+  );
+}
+
+function troubles(report: Report): Map<string, number> {
+  return new Map(placeable(report.findings).map((f) => [f.id, excessTrouble(f)]));
+}
+
+function cost(report: Report, x: readonly number[]): number {
+  return totalTrouble(report) + MOVE_WEIGHT ** 2 * x.reduce((sum, d) => sum + d * d, 0);
+}
+
+/** Gauss–Newton passes with backtracking, in units of each coordinate's scale. */
+function search(work: Work, fit: Fit): Fit {
+  const n = work.places.length;
+  let x = new Array<number>(n).fill(0);
+  let report = work.held;
+  let best = cost(report, x);
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    if (totalTrouble(report) === 0) break;
+    const step = stepFrom(work, fit, { x, report });
+    const next = backtrack(work, fit, { x, step, best });
+    if (!next) break;
+    const gain = best - next.cost;
+    ({ x, report } = next);
+    best = next.cost;
+    if (gain < ENOUGH_SHARE * (best + gain)) break;
+  }
+  return at(work, fit, x);
+}
+
+function stepFrom(work: Work, fit: Fit, { x, report }: { x: readonly number[]; report: Report }): number[] {
+  const base = troubles(report);
+  const ids = [...base.keys()];
+  const columns = x.map((_, i) => column(work, fit, { x, ids, index: i }));
+  const jacobian = ids.map((_, row) => columns.map((c) => c[row]!));
+  const residuals = ids.map((id) => base.get(id)!);
+  const moveRows = x.map((d) => MOVE_WEIGHT * d);
+  const moveJacobian = x.map((_, i) => x.map((__, j) => (i === j ? MOVE_WEIGHT : 0)));
+  return boundedStep(
+    { residuals: [...residuals, ...moveRows], jacobian: [...jacobian, ...moveJacobian] },
+    { low: x.map((d) => -FARTHEST - d), high: x.map((d) => FARTHEST - d), damping: 1e-4 },
+  );
+}
+
+/** Signed slopes of the residuals: those at rest inside their bands count only if the move would push them out. */
+function column(
+  work: Work,
+  fit: Fit,
+  { x, ids, index }: { x: readonly number[]; ids: readonly string[]; index: number },
+): number[] {
+  const side = (by: number) => {
+    const moved = x.map((d, i) => (i === index ? d + by : d));
+    return troubles(work.evaluator.evaluateHolding(at(work, fit, moved), work.held));
+  };
+  const less = side(-PROBE);
+  const more = side(PROBE);
+  return ids.map((id) => ((more.get(id) ?? 0) - (less.get(id) ?? 0)) / (2 * PROBE));
+}
+
+function backtrack(
+  work: Work,
+  fit: Fit,
+  { x, step, best }: { x: readonly number[]; step: readonly number[]; best: number },
+): { x: number[]; report: Report; cost: number } | null {
+  for (let share = 1; share > 0.02; share /= 2) {
+    const moved = x.map((d, i) => d + share * step[i]!);
+    const report = work.evaluator.evaluateHolding(at(work, fit, moved), work.held);
+    const now = cost(report, moved);
+    if (now < best) return { x: moved, report, cost: now };
+  }
+  return null;
+}
+
+/** Rounds every moved coordinate to its grain, and those on drilled rails to the better of the two nearest holes. */
+function roundToHardware({ evaluator, held, places, start }: Work, found: Fit): Fit {
+  let fit = found;
+  places.forEach((place, i) => {
+    const value = coordinateOf(fit.seats[place.seat]!, place.coordinate);
+    const pitch = holePitch(fit, place.coordinate);
+    if (pitch === null) {
+      const { grain } = COORDINATE_RULES[place.coordinate];
+      if (value !== start[i]) fit = withCoordinate(fit, place, tidy(Math.round(value / grain) * grain));
+      return;
+    }
+    const holes = [Math.floor(value / pitch), Math.ceil(value / pitch)].map((k) => tidy(k * pitch));
+    const tried = holes.map((hole) => withCoordinate(fit, place, hole));
+    const costs = tried.map((f) => totalTrouble(evaluator.evaluateHolding(f, held)));
+    fit = costs[0]! <= costs[1]! ? tried[0]! : tried[1]!;
+  });
+  return fit;
+}
+
+const tidy = (value: number) => Number(value.toFixed(6));
