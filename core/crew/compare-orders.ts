@@ -1,0 +1,73 @@
+import type { Evaluator } from '../fit/evaluator.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import type { Report } from '../fit/report.ts';
+import { LEVEL_TARGET, type LevelTarget } from './level-crew.ts';
+import { reseat } from './swap-seats.ts';
+
+/** One seating order and how it does. Smaller `score` is better. */
+export interface SeatingOrder {
+  /** `order[i]` is the present seat whose paddler takes seat `i`. */
+  readonly order: readonly number[];
+  /** Bow over stern and combined centre of mass from the centreline, metres, ready; null when it does not float. */
+  readonly trim: number | null;
+  readonly offCentre: number | null;
+  /** Pairs of neighbours who paddle on the same side. */
+  readonly sameSideNeighbours: number;
+  /** Findings that say change or stop. */
+  readonly serious: number;
+  /** millimetres off the trim target + millimetres off centre + 20 for each pair of same-side neighbours. */
+  readonly score: number;
+}
+
+/** What a pair of neighbours on the same side costs in the ranking, in millimetres (this project's weighing). */
+const SAME_SIDE_COST = 20;
+
+/** All orders of n things, in lexicographic order: 1, 2, 6, 24 for 1 to 4. */
+export function permutations(n: number): number[][] {
+  if (n === 0) return [[]];
+  const shorter = permutations(n - 1);
+  const all: number[][] = [];
+  for (let first = 0; first < n; first++) {
+    for (const rest of shorter) all.push([first, ...rest.map((i) => (i >= first ? i + 1 : i))]);
+  }
+  return all;
+}
+
+/**
+ * Judges one order after another, best kept by the caller: a generator, so that a worker can report progress and stop.
+ * Each paddler keeps side and setting.
+ */
+export function* compareOrders(
+  evaluator: Evaluator,
+  fit: Fit,
+  target: LevelTarget = LEVEL_TARGET,
+): Generator<SeatingOrder, void, void> {
+  const held = evaluator.evaluate(fit);
+  for (const order of permutations(fit.seats.length)) {
+    const seated = reseat(fit, order);
+    yield judgeOrder(seated, order, { report: evaluator.evaluateHolding(seated, held), target });
+  }
+}
+
+/** Orders by score, then by fewer serious findings, then as listed. */
+export function rankOrders(orders: readonly SeatingOrder[]): SeatingOrder[] {
+  return orders.toSorted((a, b) => a.score - b.score || a.serious - b.serious);
+}
+
+function judgeOrder(
+  fit: Fit,
+  order: readonly number[],
+  { report, target }: { report: Report; target: LevelTarget },
+): SeatingOrder {
+  const afloat = report.afloat.ready;
+  const trim = afloat.kind === 'afloat' ? afloat.bowOverStern : null;
+  const offCentre = report.balance?.offCentre ?? null;
+  const sameSideNeighbours = fit.seats.filter((s, i) => i > 0 && s.side === fit.seats[i - 1]!.side).length;
+  const score =
+    trim === null || offCentre === null
+      ? Number.POSITIVE_INFINITY
+      : 1000 * (Math.abs(trim - target.trim) + Math.abs(offCentre - target.offCentre)) +
+        SAME_SIDE_COST * sameSideNeighbours;
+  const serious = report.findings.filter((f) => f.severity === 'change' || f.severity === 'stop').length;
+  return { order, trim, offCentre, sameSideNeighbours, serious, score };
+}

@@ -1,0 +1,43 @@
+import type { Fit } from '../fit/fit-schema.ts';
+import type { Report } from '../fit/report.ts';
+import { GRAVITY } from '../units/gravity.ts';
+
+/** What one paddler with paddle brings to the boat's trim and balance, ready stance. */
+export interface Contribution {
+  readonly seat: number;
+  readonly massKg: number;
+  /** Moment about the centre of flotation, N·m: positive lifts the bow (weight aft of it). */
+  readonly trimMoment: number;
+  /** That moment's own effect on bow over stern, metres. */
+  readonly bowOverStern: number;
+  /** Moment about the centreline, N·m, positive to the left. */
+  readonly sideMoment: number;
+  /** How bow over stern answers when this paddler moves aft with the whole setting, metres per metre. */
+  readonly trimPerMetre: number;
+}
+
+/**
+ * Who contributes what: one row for each occupied seat, from the boat as it floats ready. Empty when the boat does not
+ * float. First order about the present attitude (moment to change trim; naval architecture, any textbook).
+ */
+export function contributions(fit: Fit, report: Report): Contribution[] {
+  const afloat = report.afloat.ready;
+  if (afloat.kind !== 'afloat') return [];
+  const perMoment = 0.01 / afloat.momentPerCentimetreTrim;
+  return fit.seats.flatMap((_, seat) => {
+    const stance = report.seats[seat]?.stances.ready;
+    if (!stance) return [];
+    const weight = stance.totalMassKg * GRAVITY;
+    const trimMoment = weight * (afloat.waterplane.lcf - stance.centreOfMass.x);
+    return [
+      {
+        seat,
+        massKg: stance.totalMassKg,
+        trimMoment,
+        bowOverStern: trimMoment * perMoment,
+        sideMoment: weight * stance.centreOfMass.y,
+        trimPerMetre: weight * perMoment,
+      },
+    ];
+  });
+}
