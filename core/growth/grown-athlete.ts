@@ -1,0 +1,35 @@
+import type { Athlete } from '../fit/athlete-schema.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+
+/** What an athlete measures now, metres and kilograms. */
+export interface NewMeasures {
+  readonly statureM: number;
+  readonly massKg: number;
+  readonly measuredOn?: string;
+}
+
+/**
+ * The athlete as grown: stature and mass as measured now; tape measures taken earlier are scaled with stature and their
+ * doubt widened by half of the growth, so that old readings neither vanish nor pretend to be new.
+ */
+export function grownAthlete(athlete: Athlete, now: NewMeasures): Athlete {
+  const factor = now.statureM / athlete.statureM;
+  const tape = Object.fromEntries(
+    Object.entries(athlete.tape).map(([measure, reading]) => {
+      const growth = Math.abs(factor - 1) * reading.valueM;
+      const sdM = Math.min(0.1, Math.hypot(reading.sdM ?? 0.005, growth / 2));
+      return [measure, { ...reading, valueM: reading.valueM * factor, sdM }];
+    }),
+  ) as Athlete['tape'];
+  return { ...athlete, ...now, tape };
+}
+
+/** The fit with the athlete of one seat as grown; fittings stay, so that the findings show what growth has done. */
+export function grownFit(fit: Fit, seat: number, now: NewMeasures): Fit {
+  return {
+    ...fit,
+    seats: fit.seats.map((s, i) =>
+      i === seat && s.athlete ? { ...s, athlete: grownAthlete(s.athlete, now) } : s,
+    ),
+  };
+}

@@ -1,0 +1,75 @@
+import { shiftSeats } from '../crew/shift-seat.ts';
+import type { Boat } from '../fit/boat-schema.ts';
+import type { Evaluator } from '../fit/evaluator.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import type { Report } from '../fit/report.ts';
+
+/** The same stance in another hull, before and after the least shift that keeps the trim. */
+export interface Transferred {
+  /** Same places from each seat's datum. */
+  readonly asIs: { readonly fit: Fit; readonly report: Report };
+  /** Every setting shifted together fore and aft so that bow over stern per metre of length is as it was. */
+  readonly trimKept: { readonly fit: Fit; readonly report: Report; readonly shiftAft: number } | null;
+}
+
+/** Passes of the shift; the answer is nearly linear. */
+const MOST_PASSES = 6;
+
+/** Trim is kept to this, radians: 0.1 mm over 5 m. */
+const KEPT = 2e-5;
+
+/** Farthest that a transfer shifts, metres. */
+const FARTHEST = 0.6;
+
+/**
+ * Moves a fit's paddlers into another boat with as many seats: the fittings keep their places from the seats' datums,
+ * heights from the floorboard. Then finds the least common shift aft that gives the trim angle the old boat had.
+ * `trimKept` is null when either boat does not float or no shift within reach does it. Throws RangeError when the
+ * numbers of seats differ.
+ */
+export function transferFit(evaluator: Evaluator, fit: Fit, boat: Boat): Transferred {
+  if (boat.seats.length !== fit.seats.length) {
+    throw new RangeError(`the boat has ${boat.seats.length} seats, the fit ${fit.seats.length}`);
+  }
+  const before = evaluator.evaluate(fit);
+  const moved: Fit = { ...fit, boat };
+  const report = evaluator.evaluate(moved);
+  return { asIs: { fit: moved, report }, trimKept: keepTrim(evaluator, moved, { before, report }) };
+}
+
+function keepTrim(
+  evaluator: Evaluator,
+  fit: Fit,
+  { before, report }: { before: Report; report: Report },
+): Transferred['trimKept'] {
+  const was = before.afloat.ready;
+  if (was.kind !== 'afloat') return null;
+  let shiftAft = 0;
+  let now = report;
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    const afloat = now.afloat.ready;
+    if (afloat.kind !== 'afloat') return null;
+    const miss = afloat.trim - was.trim;
+    if (Math.abs(miss) < KEPT) break;
+    const paddlers = now.seats.reduce((sum, s) => sum + (s?.stances.ready.totalMassKg ?? 0), 0);
+    const perMetre = paddlers / (afloat.massKg * afloat.longitudinalGm);
+    shiftAft -= miss / perMetre;
+    if (!(Math.abs(shiftAft) < FARTHEST)) return null;
+    now = evaluator.evaluateHolding(shifted(fit, shiftAft), report);
+  }
+  const final = shifted(fit, shiftAft);
+  return { fit: final, report: evaluator.evaluate(final), shiftAft };
+}
+
+const shifted = (fit: Fit, aft: number) =>
+  shiftSeats(
+    fit,
+    fit.seats.map(() => ({ aft, out: 0 })),
+  );
+
+/** One athlete's own single-boat setting as the start of a crew seat: stance kept, side and datum the seat's. */
+export function seatFromSingle(crew: Fit, at: number, single: Fit): Fit {
+  const own = single.seats[0];
+  if (!own) return crew;
+  return { ...crew, seats: crew.seats.map((seat, i) => (i === at ? { ...own, locks: seat.locks } : seat)) };
+}
