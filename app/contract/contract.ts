@@ -17,7 +17,14 @@ import {
 const entry = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
 const nothing = z.strictObject({});
 const byId = z.strictObject({ id });
-const listing = z.strictObject({ archived: z.boolean().default(false) });
+/** One page of a list. A list shorter than `limit` is the last page. `search` ignores accents and case. */
+const listing = z.strictObject({
+  archived: z.boolean().default(false),
+  search: z.string().max(120).default(''),
+  limit: z.int().min(1).max(1000).default(200),
+  offset: z.int().min(0).max(10_000_000).default(0),
+});
+export type Listing = z.output<typeof listing>;
 
 /**
  * Every call between renderer and services: name, input, output. Both shells register exactly these. Adding a
@@ -34,6 +41,8 @@ export const contract = {
       problems: z.array(quarantinedRow),
     }),
   ),
+  /** Closes the store and ends the program, a moment after it has answered. */
+  'program.quit': entry(nothing, z.strictObject({ quitting: z.literal(true) })),
   'demo.install': entry(nothing, z.strictObject({ fitId: id })),
   'athletes.list': entry(listing, z.array(athleteRecord)),
   'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
@@ -48,8 +57,17 @@ export const contract = {
   'fits.open': entry(byId, openedFit),
   'fits.archive': entry(byId, fitSummary),
   'fits.restore': entry(byId, fitSummary),
-  /** Keeps the fit as it stands; called after every gesture. `savedAt` is given back once it is on the disk. */
-  'drafts.save': entry(z.strictObject({ id, fit: fitSchema }), z.strictObject({ savedAt: instant })),
+  /**
+   * Keeps the fit as it stands; called after every gesture. `savedAt` is given back once it is on the disk. With
+   * `basedOn` (the `savedAt` or `draftSavedAt` last seen, null for none) a draft that another window has kept
+   * meanwhile is not overwritten: the call is refused as a `conflict`.
+   */
+  'drafts.save': entry(
+    z.strictObject({ id, fit: fitSchema, basedOn: instant.nullable().optional() }),
+    z.strictObject({ savedAt: instant }),
+  ),
+  /** Forgets the unsaved draft: the fit stands again as its newest revision says. */
+  'drafts.discard': entry(byId, openedFit),
   'revisions.save': entry(
     z.strictObject({ fitId: id, fit: fitSchema, name: label, reason: z.string().max(2000).default('') }),
     revisionSummary,

@@ -1,0 +1,50 @@
+import { randomUUID } from 'node:crypto';
+import type { IncomingFile, OutgoingFile, Shell } from '../shell/shell.ts';
+
+/** Files waiting to be fetched or read; more are not held in memory, the oldest goes. */
+const MOST_WAITING = 4;
+
+/** The shell of the loopback server, with the two shelves that files pass over on their way out and in. */
+export interface LoopbackShell extends Shell {
+  /** Takes a delivered file off its shelf; null if there is none, or it has been fetched already. */
+  fetch(handle: string): OutgoingFile | null;
+  /** Puts a file sent by the page on its shelf; gives the handle for it. */
+  accept(file: IncomingFile): string;
+}
+
+/** Where a delivered file waits, on the page's own origin. */
+export const DELIVERY_PATH = '/delivery/';
+
+/** Makes the shell; `quit` is called when a page asks the program to end. */
+export function createLoopbackShell(quit: () => void): LoopbackShell {
+  const outgoing = new Map<string, OutgoingFile>();
+  const incoming = new Map<string, IncomingFile>();
+  return {
+    kind: 'loopback',
+    quit,
+    async deliver(file) {
+      return { kind: 'download', href: DELIVERY_PATH + shelve(outgoing, file) };
+    },
+    async receive({ maxBytes }, upload) {
+      const file = upload === null ? null : take(incoming, upload);
+      if (!file) return { kind: 'cancelled' };
+      return file.bytes.length > maxBytes ? { kind: 'too-large' } : { kind: 'file', file };
+    },
+    fetch: (handle) => take(outgoing, handle),
+    accept: (file) => shelve(incoming, file),
+  };
+}
+
+function shelve<T>(shelf: Map<string, T>, thing: T): string {
+  const handle = randomUUID();
+  shelf.set(handle, thing);
+  const [oldest] = shelf.keys();
+  if (shelf.size > MOST_WAITING && oldest) shelf.delete(oldest);
+  return handle;
+}
+
+function take<T>(shelf: Map<string, T>, handle: string): T | null {
+  const thing = shelf.get(handle) ?? null;
+  shelf.delete(handle);
+  return thing;
+}

@@ -1,0 +1,157 @@
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { dispatch } from '../services/dispatch.ts';
+import { type Program, refused } from '../services/program.ts';
+import { SENTENCES } from '../services/sentences.ts';
+import {
+  type Answer,
+  fileAnswer,
+  homeAnswer,
+  pageAnswer,
+  resultAnswer,
+  sentenceAnswer,
+} from '../shell/answer.ts';
+import type { PageFile } from '../shell/page-files.ts';
+import { comesFromOwnPage } from './admission.ts';
+import { DELIVERY_PATH, type LoopbackShell } from './loopback-shell.ts';
+import { parseCall } from './parse-call.ts';
+import { rateLimit } from './rate-limit.ts';
+import { readBody } from './read-body.ts';
+import { createSession, type Session } from './session.ts';
+
+const HOST = '127.0.0.1';
+/** The largest call, bytes: a fit of four seats in a hull of many fine stations stays below it. */
+export const CALL_LIMIT = 16 * 1024 * 1024;
+/** The largest file a page may send, bytes. */
+export const UPLOAD_LIMIT = 256 * 1024 * 1024;
+/** Far above what a hand can cause, far below what would starve the program. */
+const CALLS = { capacity: 400, perSecond: 200 };
+/** Requests without the cookie: a few mistyped addresses, no guessing. */
+const STRANGERS = { capacity: 20, perSecond: 1 };
+
+/** What the server serves. */
+export interface Served {
+  readonly program: Program;
+  readonly shell: LoopbackShell;
+  readonly page: ReadonlyMap<string, PageFile>;
+}
+
+/** A running loopback server. */
+export interface LoopbackServer {
+  readonly port: number;
+  /** An address with a fresh one-time token in it. */
+  address(): string;
+  close(): Promise<void>;
+}
+
+/** Serves the page and the contract on this computer only. Port 0 takes any free one. */
+export async function serveLoopback(served: Served & { port: number }): Promise<LoopbackServer> {
+  const server = createServer({ requestTimeout: 60_000, headersTimeout: 10_000 });
+  await listen(server, served.port);
+  const { port } = server.address() as AddressInfo;
+  const origin = `http://${HOST}:${port}`;
+  const session = createSession(`kneelwright-${port}`);
+  const admit = doorkeeper(origin, session);
+
+  async function answer(request: IncomingMessage): Promise<Answer> {
+    const url = URL.parse(request.url ?? '/', origin);
+    if (!url) return sentenceAnswer(400, 'This is not an address.');
+    return admit(request, url) ?? route(served, request, url.pathname);
+  }
+
+  server.on('request', (request, response) => {
+    answer(request)
+      .then((answered) => send(response, answered))
+      .catch((error: unknown) => {
+        console.error(error);
+        response.destroy();
+      });
+  });
+  return {
+    port,
+    address: () => `${origin}/?token=${session.newToken()}`,
+    close: () => close(server),
+  };
+}
+
+/** Decides on each request before it reaches anything: an answer turns it away, null lets it in. */
+function doorkeeper(origin: string, session: Session) {
+  const callAllowed = rateLimit(CALLS);
+  const strangerAllowed = rateLimit(STRANGERS);
+  const tooMany = () => resultAnswer(429, refused('not-allowed', SENTENCES['too-many']));
+  return (request: IncomingMessage, { pathname, searchParams }: URL): Answer | null => {
+    if (!comesFromOwnPage(request, origin)) return sentenceAnswer(403, SENTENCES['own-page-only']);
+    const token = request.method === 'GET' && pathname === '/' ? searchParams.get('token') : null;
+    if (session.admits(request.headers.cookie)) {
+      if (!callAllowed()) return tooMany();
+      return token === null ? null : homeAnswer(null);
+    }
+    if (!strangerAllowed()) return tooMany();
+    const cookie = token === null ? null : session.exchange(token);
+    return cookie ? homeAnswer(cookie) : sentenceAnswer(403, SENTENCES['no-session']);
+  };
+}
+
+function route(served: Served, request: IncomingMessage, path: string): Answer | Promise<Answer> {
+  if (request.method === 'POST' && path === '/call') return call(served, request);
+  if (request.method === 'POST' && path === '/upload') return upload(served, request);
+  if (request.method !== 'GET') return sentenceAnswer(405, 'There is nothing here.');
+  if (!path.startsWith(DELIVERY_PATH)) return pageAnswer(served.page.get(path));
+  const file = served.shell.fetch(path.slice(DELIVERY_PATH.length));
+  return file ? fileAnswer(file) : sentenceAnswer(404, SENTENCES['delivery-gone']);
+}
+
+async function call({ program }: Served, request: IncomingMessage): Promise<Answer> {
+  if (!/^application\/json\b/.test(request.headers['content-type'] ?? '')) {
+    return sentenceAnswer(415, 'A call is sent as application/json.');
+  }
+  const body = await readBody(request, CALL_LIMIT);
+  if (body.kind !== 'whole') return tooLarge(CALL_LIMIT);
+  const sent = parseCall(body.bytes.toString('utf8'));
+  if (!sent) return resultAnswer(400, refused('bad-input', SENTENCES['not-a-call']));
+  return resultAnswer(200, await dispatch(program, sent.name, sent.input));
+}
+
+async function upload({ shell }: Served, request: IncomingMessage): Promise<Answer> {
+  if (request.headers['content-type'] !== 'application/octet-stream') {
+    return sentenceAnswer(415, 'A file is sent as application/octet-stream.');
+  }
+  const body = await readBody(request, UPLOAD_LIMIT);
+  if (body.kind !== 'whole') return tooLarge(UPLOAD_LIMIT);
+  const handle = shell.accept({ name: 'upload', bytes: body.bytes });
+  return resultAnswer(200, { ok: true, value: { upload: handle } });
+}
+
+function tooLarge(limit: number): Answer {
+  const { headers, ...rest } = resultAnswer(
+    413,
+    refused('too-large', SENTENCES['too-large'](limit / 1024 / 1024)),
+  );
+  return { ...rest, headers: { ...headers, connection: 'close' } };
+}
+
+function send(response: ServerResponse, { status, headers, body }: Answer): void {
+  response.writeHead(status, headers);
+  response.end(body);
+}
+
+function listen(server: Server, port: number): Promise<void> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, HOST, () => {
+      server.off('error', reject);
+      resolve();
+    });
+  });
+}
+
+/** How long a request under way may take to finish once the program ends, milliseconds. */
+const LAST_REQUEST_MS = 500;
+
+function close(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    server.close(() => resolve());
+    server.closeIdleConnections();
+    setTimeout(() => server.closeAllConnections(), LAST_REQUEST_MS).unref();
+  });
+}

@@ -1,0 +1,64 @@
+import { type CallName, contract } from '../contract/contract.ts';
+import type { CallResult } from '../contract/result.ts';
+import { errorCode } from '../store/open-store.ts';
+import { problemsOf } from './problem-sentences.ts';
+import { type Program, refused } from './program.ts';
+import { SENTENCES } from './sentences.ts';
+import { services } from './services.ts';
+
+/**
+ * Carries out one call of the contract, whichever shell it came through. Never throws: an unknown name, a malformed
+ * input, a failing disk and a fault of the program's own are all typed refusals.
+ */
+export async function dispatch(
+  program: Program,
+  name: unknown,
+  input: unknown,
+): Promise<CallResult<unknown>> {
+  if (!isCallName(name)) return refused('unknown-call', SENTENCES['unknown-call'](nameText(name)));
+  const { input: wanted, output: promised } = contract[name];
+  const parsed = wanted.safeParse(input);
+  if (!parsed.success) {
+    return refused('bad-input', SENTENCES['bad-input'], problemsOf(parsed.error, wanted, input));
+  }
+  try {
+    // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
+    const service = services[name] as (program: Program, input: unknown) => CallResult<unknown>;
+    const answer = await service(program, parsed.data);
+    if (!answer.ok) return answer;
+    const checked = promised.safeParse(answer.value);
+    if (checked.success) return { ok: true, value: checked.data };
+    return ownFault(name, checked.error.message);
+  } catch (error) {
+    return failure(name, error);
+  }
+}
+
+function isCallName(name: unknown): name is CallName {
+  return typeof name === 'string' && Object.hasOwn(contract, name);
+}
+
+function nameText(name: unknown): string {
+  return typeof name === 'string' ? name.slice(0, 60) : typeof name;
+}
+
+/** What the file system and SQLite say when a write fails, as the page is told it. */
+const FAILURES: readonly (readonly [RegExp, 'disk-full' | 'read-only' | 'damaged' | 'conflict', string])[] = [
+  [/^(ENOSPC|EDQUOT|SQLITE_FULL)/, 'disk-full', SENTENCES['disk-full']],
+  [/^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_PERM)/, 'read-only', SENTENCES['read-only']],
+  [/^(EIO|SQLITE_(CORRUPT|NOTADB|IOERR|CANTOPEN))/, 'damaged', SENTENCES['store-damaged']],
+  [/^SQLITE_(BUSY|LOCKED)/, 'conflict', SENTENCES['store-busy']],
+];
+
+function failure(name: string, error: unknown): CallResult<never> {
+  const code = errorCode(error);
+  const known = FAILURES.find(([pattern]) => pattern.test(code));
+  if (known) return refused(known[1], known[2]);
+  return ownFault(name, error instanceof Error ? (error.stack ?? error.message) : String(error));
+}
+
+/** The person gets a sentence; the details go to the program's own log. */
+function ownFault(name: string, detail: string): CallResult<never> {
+  console.error(`${name}: ${detail}`);
+  return refused('internal', SENTENCES.internal);
+}

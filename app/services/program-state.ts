@@ -1,0 +1,23 @@
+import type { CallOutput } from '../contract/contract.ts';
+import { listQuarantine } from '../store/quarantine.ts';
+import type { Program } from './program.ts';
+
+/** What a page needs to know when it opens. */
+export function programState({ store, shell, version }: Program): CallOutput<'program.state'> {
+  return {
+    version,
+    shell: shell.kind,
+    empty: isEmpty({ store }),
+    problems: listQuarantine(store),
+  };
+}
+
+/** Whether the store holds no athlete, no boat and no fit, archived ones included. */
+export function isEmpty({ store }: Pick<Program, 'store'>): boolean {
+  const any = store.db
+    .prepare<[], number>(
+      'SELECT EXISTS (SELECT 1 FROM athletes) OR EXISTS (SELECT 1 FROM boats) OR EXISTS (SELECT 1 FROM fits)',
+    )
+    .pluck();
+  return (any.get() as unknown as number) === 0;
+}

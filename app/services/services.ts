@@ -1,0 +1,48 @@
+import type { CallName, CallOutput, ParsedInput } from '../contract/contract.ts';
+import type { CallResult } from '../contract/result.ts';
+import { createFit, discardDraft, listFits, openFit, saveDraft, setFitArchived } from '../store/fits.ts';
+import { openRevision, saveRevision } from '../store/revisions.ts';
+import { athletes, boats } from '../store/roster.ts';
+import { installDemo } from './install-demo.ts';
+import { done, found, type Program, refused } from './program.ts';
+import { programState } from './program-state.ts';
+import { SENTENCES } from './sentences.ts';
+
+type Answer<N extends CallName> = CallResult<CallOutput<N>>;
+
+/** One function for each entry of the contract. Inputs are parsed before they arrive here. */
+export type Services = {
+  readonly [N in CallName]: (program: Program, input: ParsedInput<N>) => Answer<N> | Promise<Answer<N>>;
+};
+
+export const services: Services = {
+  'program.state': (program) => done(programState(program)),
+  'program.quit': ({ shell }) => {
+    shell.quit();
+    return done({ quitting: true });
+  },
+  'demo.install': installDemo,
+  'athletes.list': ({ store }, listing) => done(athletes.list(store, listing)),
+  'athletes.save': ({ store }, { athlete }) => done(athletes.save(store, athlete)),
+  'athletes.archive': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, true)),
+  'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
+  'boats.list': ({ store }, listing) => done(boats.list(store, listing)),
+  'boats.save': ({ store }, { boat }) => done(boats.save(store, boat)),
+  'boats.archive': ({ store }, { id }) => found('boat', boats.setArchived(store, id, true)),
+  'boats.restore': ({ store }, { id }) => found('boat', boats.setArchived(store, id, false)),
+  'fits.list': ({ store }, listing) => done(listFits(store, listing)),
+  'fits.create': ({ store }, { fit }) => done(createFit(store, fit)),
+  'fits.open': ({ store }, { id }) => found('fit', openFit(store, id)),
+  'fits.archive': ({ store }, { id }) => found('fit', setFitArchived(store, id, true)),
+  'fits.restore': ({ store }, { id }) => found('fit', setFitArchived(store, id, false)),
+  'drafts.save': ({ store }, draft) => {
+    const kept = saveDraft(store, draft);
+    return kept === 'conflict' ? refused('conflict', SENTENCES['draft-conflict']) : found('fit', kept);
+  },
+  'drafts.discard': ({ store }, { id }) => {
+    const opened = discardDraft(store, id);
+    return opened === 'only-draft' ? refused('conflict', SENTENCES['only-draft']) : found('fit', opened);
+  },
+  'revisions.save': ({ store }, made) => found('fit', saveRevision(store, made)),
+  'revisions.open': ({ store }, { id }) => found('revision', openRevision(store, id)),
+};

@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs';
+import type { CallResult } from '../contract/result.ts';
+import type { PageFile } from './page-files.ts';
+import { FILE_POLICY, GUARD_HEADERS, guardPage } from './page-policy.ts';
+import type { OutgoingFile } from './shell.ts';
+
+/** What a page gets back, whichever shell sends it. Every answer carries the guard headers and a content policy. */
+export interface Answer {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly body: string | Uint8Array<ArrayBufferLike>;
+}
+
+function answer(
+  status: number,
+  mime: string,
+  rest: { body: Answer['body']; headers?: Record<string, string> },
+): Answer {
+  return {
+    status,
+    body: rest.body,
+    headers: {
+      ...GUARD_HEADERS,
+      'content-security-policy': FILE_POLICY,
+      'content-type': mime,
+      ...rest.headers,
+    },
+  };
+}
+
+/** One sentence as plain text. */
+export function sentenceAnswer(status: number, sentence: string): Answer {
+  return answer(status, 'text/plain; charset=utf-8', { body: `${sentence}\n` });
+}
+
+/** A call's result as JSON. */
+export function resultAnswer(status: number, result: CallResult<unknown>): Answer {
+  return answer(status, 'application/json; charset=utf-8', { body: JSON.stringify(result) });
+}
+
+/** A file of the built page. Read afresh each time; the page itself goes out with a nonce of its own. */
+export function pageAnswer(file: PageFile | undefined): Answer {
+  if (!file) return sentenceAnswer(404, 'There is no such file.');
+  if (!file.mime.startsWith('text/html')) return answer(200, file.mime, { body: readFileSync(file.path) });
+  const { html, policy } = guardPage(readFileSync(file.path, 'utf8'));
+  return answer(200, file.mime, { body: html, headers: { 'content-security-policy': policy } });
+}
+
+/** Sends the browser on to the page's plain address, with the session's cookie if it has just been earned. */
+export function homeAnswer(cookie: string | null): Answer {
+  const headers = { location: '/', ...(cookie ? { 'set-cookie': cookie } : {}) };
+  return answer(303, 'text/plain; charset=utf-8', { body: '', headers });
+}
+
+/** A file to be kept by the browser under its own name. */
+export function fileAnswer(file: OutgoingFile): Answer {
+  const disposition = `attachment; filename*=UTF-8''${encodeURIComponent(file.name)}`;
+  return answer(200, file.mime, { body: file.bytes, headers: { 'content-disposition': disposition } });
+}

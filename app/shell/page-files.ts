@@ -1,0 +1,37 @@
+import { readdirSync } from 'node:fs';
+import { extname, join, sep } from 'node:path';
+
+/** A file of the built page. */
+export interface PageFile {
+  readonly path: string;
+  readonly mime: string;
+}
+
+const MIME: Readonly<Record<string, string>> = {
+  '.css': 'text/css; charset=utf-8',
+  '.html': 'text/html; charset=utf-8',
+  '.ico': 'image/x-icon',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.png': 'image/png',
+  '.svg': 'image/svg+xml',
+  '.woff': 'font/woff',
+  '.woff2': 'font/woff2',
+};
+
+/**
+ * The files that a page may ask for, by their path as it stands in an address (`/assets/x.js`). Only what is listed
+ * here is ever read, so no spelling of a path can lead out of the folder.
+ */
+export function listPageFiles(folder: string): ReadonlyMap<string, PageFile> {
+  const files = new Map<string, PageFile>();
+  for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
+    const mime = MIME[extname(entry.name)];
+    if (!entry.isFile() || !mime) continue;
+    const path = join(entry.parentPath, entry.name);
+    files.set(path.slice(folder.length).split(sep).join('/').replace(/^\/*/, '/'), { path, mime });
+  }
+  const index = files.get('/index.html');
+  if (index) files.set('/', index);
+  return files;
+}

@@ -1,0 +1,52 @@
+/** A file on its way from the program to the person. */
+export interface OutgoingFile {
+  /** A plain file name, no folders. */
+  readonly name: string;
+  readonly mime: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Where an outgoing file went. */
+export type Delivery =
+  /** Written where the person chose in a dialog. */
+  | { readonly kind: 'saved'; readonly path: string }
+  /** Waiting at this path of the page's own origin, to be fetched once. */
+  | { readonly kind: 'download'; readonly href: string }
+  | { readonly kind: 'cancelled' };
+
+/** A file on its way in. */
+export interface IncomingFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Which files a person may choose from. */
+export interface FileKind {
+  readonly title: string;
+  /** Endings without the dot. */
+  readonly extensions: readonly string[];
+  /** Larger files are refused before they are read. */
+  readonly maxBytes: number;
+}
+
+export type Reception =
+  | { readonly kind: 'file'; readonly file: IncomingFile }
+  | { readonly kind: 'cancelled' }
+  | { readonly kind: 'too-large' };
+
+/**
+ * All that differs between the two shells. Paths come from the person's own dialogs, never from the page. Printing
+ * is not here: in both shells the page prints itself.
+ */
+export interface Shell {
+  readonly kind: 'electron' | 'loopback';
+  /** Hands a file to the person. */
+  deliver(file: OutgoingFile): Promise<Delivery>;
+  /**
+   * Takes a file from the person. `upload` is the handle of a file the page has already sent (loopback); null asks
+   * with a native dialog (Electron) and is `cancelled` where there is none.
+   */
+  receive(kind: FileKind, upload: string | null): Promise<Reception>;
+  /** Ends the program after the current call has been answered. */
+  quit(): void;
+}

@@ -1,0 +1,26 @@
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { putBack } from './quarantine.ts';
+import { searchText } from './search-text.ts';
+import type { Store } from './store.ts';
+
+/** What is kept beside a fit so that a list of fits need not read the fits themselves. */
+export function listEntry(fit: Fit) {
+  const names = fit.seats.flatMap((seat) => (seat.athlete ? [seat.athlete.name] : []));
+  return {
+    name: fit.name,
+    boatName: fit.boat.name,
+    athleteNames: JSON.stringify(names),
+    search: searchText(fit.name, fit.boat.name, ...names),
+  };
+}
+
+/** Brings a fit's entry in the list up to its newest state. */
+export function touchFit(store: Store, { id, fit, at }: { id: string; fit: Fit; at: string }): void {
+  store.db
+    .prepare(
+      `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames, search = @search,
+         changed_at = @at WHERE id = @id`,
+    )
+    .run({ id, at, ...listEntry(fit) });
+  putBack(store, { table: 'fits', rowId: id });
+}

@@ -1,0 +1,79 @@
+/** Athletes, boats, fits with their revisions and drafts, and the place where unreadable rows are listed. */
+export const firstStore = `
+CREATE TABLE athletes (
+  id TEXT PRIMARY KEY,
+  name TEXT NOT NULL,
+  search TEXT NOT NULL,
+  athlete TEXT NOT NULL CHECK (json_valid(athlete)),
+  created_at TEXT NOT NULL,
+  changed_at TEXT NOT NULL,
+  archived_at TEXT
+) STRICT;
+CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
+
+CREATE TABLE boats (
+  id TEXT PRIMARY KEY,
+  name TEXT NOT NULL,
+  search TEXT NOT NULL,
+  boat TEXT NOT NULL CHECK (json_valid(boat)),
+  created_at TEXT NOT NULL,
+  changed_at TEXT NOT NULL,
+  archived_at TEXT
+) STRICT;
+CREATE INDEX boats_by_name ON boats (archived_at IS NOT NULL, search, id);
+
+CREATE TABLE fits (
+  id TEXT PRIMARY KEY,
+  name TEXT NOT NULL,
+  boat_name TEXT NOT NULL,
+  athlete_names TEXT NOT NULL CHECK (json_valid(athlete_names)),
+  search TEXT NOT NULL,
+  created_at TEXT NOT NULL,
+  changed_at TEXT NOT NULL,
+  archived_at TEXT
+) STRICT;
+CREATE INDEX fits_by_change ON fits (archived_at IS NOT NULL, changed_at DESC, id);
+
+CREATE TABLE revisions (
+  id TEXT PRIMARY KEY,
+  fit_id TEXT NOT NULL REFERENCES fits (id),
+  number INTEGER NOT NULL CHECK (number >= 1),
+  name TEXT NOT NULL,
+  reason TEXT NOT NULL,
+  saved_at TEXT NOT NULL,
+  fit TEXT NOT NULL CHECK (json_valid(fit)),
+  UNIQUE (fit_id, number)
+) STRICT;
+
+CREATE TABLE drafts (
+  fit_id TEXT PRIMARY KEY REFERENCES fits (id),
+  saved_at TEXT NOT NULL,
+  fit TEXT NOT NULL CHECK (json_valid(fit))
+) STRICT;
+
+-- The only door through the two triggers below: revisions of a person who asked to be erased.
+CREATE TABLE erasing (
+  revision_id TEXT PRIMARY KEY
+) STRICT;
+
+CREATE TRIGGER revisions_are_never_changed BEFORE UPDATE ON revisions
+WHEN OLD.id NOT IN (SELECT revision_id FROM erasing)
+BEGIN
+  SELECT RAISE(ABORT, 'revisions are never changed');
+END;
+
+CREATE TRIGGER revisions_are_never_deleted BEFORE DELETE ON revisions
+WHEN OLD.id NOT IN (SELECT revision_id FROM erasing)
+BEGIN
+  SELECT RAISE(ABORT, 'revisions are never deleted');
+END;
+
+CREATE TABLE quarantine (
+  table_name TEXT NOT NULL,
+  row_id TEXT NOT NULL,
+  problem TEXT NOT NULL,
+  raw TEXT NOT NULL,
+  found_at TEXT NOT NULL,
+  PRIMARY KEY (table_name, row_id)
+) STRICT;
+`;

@@ -1,0 +1,4 @@
+import { firstStore } from './0001-first-store.ts';
+
+/** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
+export const MIGRATIONS: readonly string[] = [firstStore];

@@ -1,0 +1,98 @@
+import { accessSync, constants, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
+import type { Store } from './store.ts';
+
+/** `KNLW`: marks the file as this program's in its header. */
+const APPLICATION_ID = 0x4b4e4c57;
+export const STORE_FILE = 'kneelwright.db';
+/** How long to wait for another program that has the file, milliseconds: enough for one that is just closing. */
+const LOCK_WAIT_MS = 1500;
+/** The write-ahead log is cut back to this size after each checkpoint, bytes. */
+const WAL_LIMIT = 4 * 1024 * 1024;
+
+/** Why a store was not opened. Nothing has been changed in any of these cases. */
+export type StoreRefusal =
+  | { readonly code: 'cannot-write'; readonly folder: string }
+  | { readonly code: 'in-use'; readonly file: string }
+  | { readonly code: 'newer'; readonly file: string; readonly found: number; readonly known: number }
+  | { readonly code: 'foreign'; readonly file: string }
+  | { readonly code: 'damaged'; readonly file: string; readonly detail: string }
+  | { readonly code: 'disk-full'; readonly folder: string };
+
+export type StoreOpening =
+  | { readonly kind: 'open'; readonly store: Store; readonly copiedTo: string | null }
+  | { readonly kind: 'refused'; readonly refusal: StoreRefusal };
+
+/** Opens the store in `folder`, making or upgrading it as needed. The file is this process's own until closed. */
+export function openStore(folder: string, clock: () => number = Date.now): StoreOpening {
+  const file = join(folder, STORE_FILE);
+  let db: Database.Database | null = null;
+  try {
+    mkdirSync(folder, { recursive: true });
+    accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK);
+    db = new Database(file, { timeout: LOCK_WAIT_MS });
+    const refusal = claim(db, file);
+    if (refusal) {
+      db.close();
+      return { kind: 'refused', refusal };
+    }
+    const store: Store = { db, folder, file, clock };
+    return { kind: 'open', store, copiedTo: migrate(store) };
+  } catch (error) {
+    db?.close();
+    return { kind: 'refused', refusal: refusalOf(error, { folder, file }) };
+  }
+}
+
+/** Takes the file for this process and checks that it is one of ours; sets how it is written. */
+function claim(db: Database.Database, file: string): StoreRefusal | null {
+  // EXCLUSIVE before the first touch of the log: no second program can then open the file, and a crash frees it.
+  db.pragma('locking_mode = EXCLUSIVE');
+  const version = storeVersion(db);
+  const mark = db.pragma('application_id', { simple: true }) as number;
+  const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get() as number;
+  const fresh = version === 0 && tables === 0 && mark === 0;
+  if (!fresh && mark !== APPLICATION_ID) return { code: 'foreign', file };
+  if (version > STORE_VERSION) return { code: 'newer', file, found: version, known: STORE_VERSION };
+  db.pragma('journal_mode = WAL');
+  db.pragma('synchronous = FULL');
+  db.pragma('foreign_keys = ON');
+  db.pragma('trusted_schema = OFF');
+  db.pragma('secure_delete = ON');
+  db.pragma(`journal_size_limit = ${WAL_LIMIT}`);
+  if (fresh) db.pragma(`application_id = ${APPLICATION_ID}`);
+  // The first write takes the lock at once, so that a second program is told now and not at its first save.
+  db.transaction(() => db.pragma(`user_version = ${version}`)).exclusive();
+  return null;
+}
+
+const READ_ONLY = /^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN)/;
+const FULL = /^(ENOSPC|EDQUOT|SQLITE_FULL)/;
+const IN_USE = /^SQLITE_(BUSY|LOCKED)/;
+
+function refusalOf(error: unknown, { folder, file }: { folder: string; file: string }): StoreRefusal {
+  const code = errorCode(error);
+  if (READ_ONLY.test(code)) return { code: 'cannot-write', folder };
+  if (FULL.test(code)) return { code: 'disk-full', folder };
+  if (IN_USE.test(code)) return { code: 'in-use', file };
+  return { code: 'damaged', file, detail: error instanceof Error ? error.message : String(error) };
+}
+
+/** The code of an error of the file system or of SQLite; empty if it has none. */
+export function errorCode(error: unknown): string {
+  const code = (error as { code?: unknown } | null)?.code;
+  return typeof code === 'string' ? code : '';
+}
+
+/** Writes the log back into the file and closes it, before it returns. */
+export function closeStore(store: Store): void {
+  if (!store.db.open) return;
+  try {
+    store.db.pragma('wal_checkpoint(TRUNCATE)');
+  } catch {
+    // Everything acknowledged is in the log already; the next start reads it from there.
+  }
+  store.db.close();
+}

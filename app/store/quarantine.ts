@@ -1,0 +1,68 @@
+import type { z } from 'zod';
+import type { QuarantinedRow } from '../contract/records.ts';
+import { now, type Store } from './store.ts';
+
+/** Where a row lies. */
+export interface RowPlace {
+  readonly table: 'athletes' | 'boats' | 'fits' | 'revisions' | 'drafts';
+  readonly rowId: string;
+}
+
+/**
+ * Reads a stored JSON text by its schema. A text that does not parse is listed in the quarantine with a copy of what
+ * it held, and null is given back: the row stays where it is and the list goes on without it.
+ */
+export function readStored<S extends z.ZodType>(
+  store: Store,
+  place: RowPlace,
+  stored: { readonly text: string; readonly schema: S },
+): z.output<S> | null {
+  const parsed = stored.schema.safeParse(parseJson(stored.text));
+  if (parsed.success) return parsed.data;
+  const [first] = parsed.error.issues;
+  setAside(store, place, {
+    problem: first ? `${first.path.join('.') || 'the row'}: ${first.message}` : 'the row does not parse',
+    raw: stored.text,
+  });
+  return null;
+}
+
+/** What stands for a text that is not JSON; no schema of the store accepts it. */
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Lists a row as unreadable, unless it is listed already or the store cannot be written just now. */
+function setAside(store: Store, place: RowPlace, found: { problem: string; raw: string }): void {
+  try {
+    store.db
+      .prepare(
+        `INSERT INTO quarantine (table_name, row_id, problem, raw, found_at) VALUES (?, ?, ?, ?, ?)
+         ON CONFLICT DO NOTHING`,
+      )
+      .run(place.table, place.rowId, found.problem, found.raw, now(store));
+  } catch {
+    // A full disk or a read-only folder must not turn a readable list into a failure; the next read lists the row.
+  }
+}
+
+/** Takes a row off the list, once it has been written afresh. */
+export function putBack(store: Store, place: RowPlace): void {
+  store.db
+    .prepare('DELETE FROM quarantine WHERE table_name = ? AND row_id = ?')
+    .run(place.table, place.rowId);
+}
+
+/** Every row set aside, newest first. */
+export function listQuarantine(store: Store): QuarantinedRow[] {
+  return store.db
+    .prepare<[], QuarantinedRow>(
+      `SELECT table_name AS "table", row_id AS rowId, problem, found_at AS foundAt
+       FROM quarantine ORDER BY found_at DESC, row_id LIMIT 1000`,
+    )
+    .all();
+}

@@ -1,0 +1,68 @@
+import { randomUUID } from 'node:crypto';
+import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import type { RevisionSummary } from '../contract/records.ts';
+import { touchFit } from './fit-list-entry.ts';
+import { readStored } from './quarantine.ts';
+import { atomically, now, type Store } from './store.ts';
+
+const SUMMARY = 'SELECT id, number, name, reason, saved_at AS savedAt FROM revisions';
+
+/** A revision as opened: what it says it is, and the fit it holds. */
+export interface OpenedRevision {
+  readonly revision: RevisionSummary;
+  readonly fit: Fit;
+}
+
+/** A fit's revisions, newest first. */
+export function listRevisions(store: Store, fitId: string): RevisionSummary[] {
+  return store.db
+    .prepare<[string], RevisionSummary>(`${SUMMARY} WHERE fit_id = ? ORDER BY number DESC`)
+    .all(fitId);
+}
+
+/** One revision with its fit. `damaged` when its row is there but cannot be read. */
+export function openRevision(store: Store, id: string): OpenedRevision | 'none' | 'damaged' {
+  const revision = store.db.prepare<[string], RevisionSummary>(`${SUMMARY} WHERE id = ?`).get(id);
+  if (!revision) return 'none';
+  const fit = readRevision(store, id);
+  return fit ? { revision, fit } : 'damaged';
+}
+
+function readRevision(store: Store, id: string): Fit | null {
+  const text = store.db
+    .prepare<[string], string>('SELECT fit FROM revisions WHERE id = ?')
+    .pluck()
+    .get(id) as unknown as string;
+  return readStored(store, { table: 'revisions', rowId: id }, { text, schema: fitSchema });
+}
+
+/** The newest revision of a fit that can be read; null if there is none. */
+export function newestReadableRevision(store: Store, fitId: string): OpenedRevision | null {
+  for (const revision of listRevisions(store, fitId)) {
+    const fit = readRevision(store, revision.id);
+    if (fit) return { revision, fit };
+  }
+  return null;
+}
+
+/** Adds a named revision to a fit. The draft it was made from is thereby kept, and goes. */
+export function saveRevision(
+  store: Store,
+  made: { fitId: string; fit: Fit; name: string; reason: string },
+): RevisionSummary | 'none' {
+  const { fitId, fit, name, reason } = made;
+  return atomically(store, () => {
+    if (!store.db.prepare('SELECT 1 FROM fits WHERE id = ?').get(fitId)) return 'none';
+    const at = now(store);
+    const id = randomUUID();
+    store.db
+      .prepare(
+        `INSERT INTO revisions (id, fit_id, number, name, reason, saved_at, fit)
+         SELECT ?, ?, coalesce(max(number), 0) + 1, ?, ?, ?, ? FROM revisions WHERE fit_id = ?`,
+      )
+      .run(id, fitId, name, reason, at, JSON.stringify(fit), fitId);
+    store.db.prepare('DELETE FROM drafts WHERE fit_id = ?').run(fitId);
+    touchFit(store, { id: fitId, fit, at });
+    return store.db.prepare<[string], RevisionSummary>(`${SUMMARY} WHERE id = ?`).get(id)!;
+  });
+}

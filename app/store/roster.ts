@@ -1,0 +1,103 @@
+import { randomUUID } from 'node:crypto';
+import type { z } from 'zod';
+import { athleteSchema } from '../../core/fit/athlete-schema.ts';
+import { boatSchema } from '../../core/fit/boat-schema.ts';
+import type { Listing } from '../contract/contract.ts';
+import type { AthleteRecord, BoatRecord } from '../contract/records.ts';
+import { putBack, readStored } from './quarantine.ts';
+import { searchPattern, searchText } from './search-text.ts';
+import { atomically, now, type Store } from './store.ts';
+
+/** One of the two lists that fits are made from. Both tables have the same shape; only the document differs. */
+interface Roster<D extends { id?: string; name: string }, R> {
+  list(store: Store, listing: Listing): R[];
+  /** Null when there is no such row, or it is set aside. */
+  get(store: Store, id: string): R | null;
+  /** Writes a new row, or the row with the document's own id. */
+  save(store: Store, document: D): R;
+  setArchived(store: Store, id: string, archived: boolean): R | null;
+}
+
+interface Row {
+  readonly id: string;
+  readonly document: string;
+  readonly changedAt: string;
+  readonly archivedAt: string | null;
+}
+
+function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
+  table: 'athletes' | 'boats';
+  column: 'athlete' | 'boat';
+  schema: S;
+  record: (document: z.output<S>, row: Row) => R;
+}): Roster<z.output<S>, R> {
+  const { table, column, schema } = shape;
+  const columns = `id, ${column} AS document, changed_at AS changedAt, archived_at AS archivedAt`;
+
+  function recordOf(store: Store, row: Row | undefined): R | null {
+    if (!row) return null;
+    const document = readStored(store, { table, rowId: row.id }, { text: row.document, schema });
+    return document === null ? null : shape.record(document, row);
+  }
+
+  function get(store: Store, id: string): R | null {
+    const found = store.db.prepare<[string], Row>(`SELECT ${columns} FROM ${table} WHERE id = ?`).get(id);
+    return recordOf(store, found);
+  }
+
+  return {
+    get,
+    list(store, { archived, search, limit, offset }) {
+      return store.db
+        .prepare<[number, string, number, number], Row>(
+          `SELECT ${columns} FROM ${table} WHERE (archived_at IS NOT NULL) = ? AND search LIKE ? ESCAPE '\\'
+           ORDER BY search, id LIMIT ? OFFSET ?`,
+        )
+        .all(archived ? 1 : 0, searchPattern(search), limit, offset)
+        .map((row) => recordOf(store, row))
+        .filter((record) => record !== null);
+    },
+    save(store, document) {
+      const id = document.id ?? randomUUID();
+      const at = now(store);
+      return atomically(store, () => {
+        store.db
+          .prepare(
+            `INSERT INTO ${table} (id, name, search, ${column}, created_at, changed_at) VALUES (?, ?, ?, ?, ?, ?)
+             ON CONFLICT (id) DO UPDATE SET name = excluded.name, search = excluded.search,
+               ${column} = excluded.${column}, changed_at = excluded.changed_at`,
+          )
+          .run(id, document.name, searchText(document.name), JSON.stringify({ ...document, id }), at, at);
+        putBack(store, { table, rowId: id });
+        return get(store, id)!;
+      });
+    },
+    setArchived(store, id, archived) {
+      store.db
+        .prepare(
+          `UPDATE ${table} SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?`,
+        )
+        .run(archived ? 1 : 0, now(store), id);
+      return get(store, id);
+    },
+  };
+}
+
+export const athletes: Roster<z.output<typeof athleteSchema>, AthleteRecord> = roster({
+  table: 'athletes',
+  column: 'athlete',
+  schema: athleteSchema,
+  record: (athlete, row) => ({
+    id: row.id,
+    athlete,
+    archived: row.archivedAt !== null,
+    changedAt: row.changedAt,
+  }),
+});
+
+export const boats: Roster<z.output<typeof boatSchema>, BoatRecord> = roster({
+  table: 'boats',
+  column: 'boat',
+  schema: boatSchema,
+  record: (boat, row) => ({ id: row.id, boat, archived: row.archivedAt !== null, changedAt: row.changedAt }),
+});
