@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { compareOrders, rankOrders } from '../../../core/crew/compare-orders.ts';
+import { contributions } from '../../../core/crew/contributions.ts';
+import { levelCrew } from '../../../core/crew/level-crew.ts';
+import { changeSide, reseat, swapSeats } from '../../../core/crew/swap-seats.ts';
+import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import type { Seat } from '../../../core/fit/seat-schema.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+
+const crewSeat = (side: 'left' | 'right', massKg: number): Seat => {
+  const seat = exampleSeat({ athlete: exampleAthlete({ massKg, side }), side });
+  return { ...seat, kneePad: { ...seat.kneePad, outM: 0.07, heightM: 0.13 } };
+};
+const evaluator = createEvaluator();
+
+describe('a mirrored pair', () => {
+  const fit = exampleFit([crewSeat('left', 78), crewSeat('right', 78)]);
+
+  it('holds no side moment at all', () => {
+    expect(Math.abs(evaluator.evaluate(fit).balance!.steadyMoment)).toBeLessThan(1e-9);
+  });
+
+  it('changing a paddler’s side mirrors the setting and leans the boat', () => {
+    const same = changeSide(fit, 1);
+    expect(same.seats[1]!.side).toBe('left');
+    expect(same.seats[1]!.athlete!.side).toBe('left');
+    expect(Math.abs(evaluator.evaluate(same).balance!.steadyMoment)).toBeGreaterThan(1);
+  });
+});
+
+describe('swapping', () => {
+  const fit = exampleFit([crewSeat('left', 92), crewSeat('right', 70)]);
+
+  it('twice is as before', () => {
+    expect(swapSeats(swapSeats(fit, 0, 1), 0, 1)).toEqual(fit);
+  });
+
+  it('equals seating in that order', () => {
+    expect(swapSeats(fit, 0, 1)).toEqual(reseat(fit, [1, 0]));
+  });
+
+  it('the heavier paddler forward lowers the bow', () => {
+    const trim = (f: typeof fit) => {
+      const afloat = evaluator.evaluate(f).afloat.ready;
+      return afloat.kind === 'afloat' ? afloat.bowOverStern : Number.NaN;
+    };
+    expect(trim(fit)).toBeLessThan(trim(swapSeats(fit, 0, 1)));
+  });
+
+  it('refuses an order that is not a permutation', () => {
+    expect(() => reseat(fit, [0, 0])).toThrow(RangeError);
+  });
+});
+
+describe('levelCrew', () => {
+  const fit = exampleFit([crewSeat('left', 88), crewSeat('right', 70)]);
+  const levelled = levelCrew(evaluator, fit);
+
+  it('brings trim and side moment to target within a tenth of a millimetre', () => {
+    expect(Math.abs(levelled.missing!.trim)).toBeLessThan(2e-4);
+    expect(Math.abs(levelled.missing!.offCentre)).toBeLessThan(2e-4);
+  });
+
+  it('keeps every stance: joint angles are as they were', () => {
+    const before = evaluator.evaluate(fit);
+    for (const seat of [0, 1]) {
+      const was = before.seats[seat]!.stances.ready.angles;
+      const is = levelled.report.seats[seat]!.stances.ready.angles;
+      for (const key of Object.keys(was) as (keyof typeof was)[]) {
+        expect(Math.abs(is[key] - was[key]), key).toBeLessThan((0.6 * Math.PI) / 180);
+      }
+    }
+  });
+
+  it('leaves a locked seat where it is', () => {
+    const locked = {
+      ...fit,
+      seats: fit.seats.map((s, i) => (i === 0 ? { ...s, locks: ['kneePad' as const] } : s)),
+    };
+    expect(levelCrew(evaluator, locked).shifts[0]).toEqual({ aft: 0, out: 0 });
+  });
+});
+
+describe('seating orders of a four', () => {
+  const fit = exampleFit([
+    crewSeat('left', 70),
+    crewSeat('right', 95),
+    crewSeat('left', 80),
+    crewSeat('right', 75),
+  ]);
+  const orders = [...compareOrders(evaluator, fit)];
+
+  it('are all 24, and the best is the best of a brute-force search by whole evaluations', () => {
+    expect(orders).toHaveLength(24);
+    const brute = orders
+      .map(({ order }) => {
+        const report = createEvaluator().evaluate(reseat(fit, order));
+        const afloat = report.afloat.ready;
+        if (afloat.kind !== 'afloat') return Number.POSITIVE_INFINITY;
+        const seats = reseat(fit, order).seats;
+        const same = seats.filter((s, i) => i > 0 && s.side === seats[i - 1]!.side).length;
+        return (
+          1000 * (Math.abs(afloat.bowOverStern - 0.01) + Math.abs(report.balance!.offCentre)) + 20 * same
+        );
+      })
+      .sort((a, b) => a - b);
+    expect(rankOrders(orders)[0]!.score).toBeCloseTo(brute[0]!, 4);
+  });
+});
+
+describe('contributions', () => {
+  it('add up: side moments of paddlers, pads and rests make the boat’s steady moment within the pads’ part', () => {
+    const fit = exampleFit([crewSeat('left', 88), crewSeat('right', 70)]);
+    const report = evaluator.evaluate(fit);
+    const rows = contributions(fit, report);
+    const sum = rows.reduce((total, row) => total + row.sideMoment, 0);
+    expect(rows.map((r) => r.massKg)).toEqual([88.75, 70.75]);
+    expect(Math.abs(sum - report.balance!.steadyMoment)).toBeLessThan(1.5);
+    expect(rows[0]!.trimMoment).toBeLessThan(0);
+    expect(rows[1]!.trimMoment).toBeGreaterThan(0);
+  });
+});
