@@ -32,8 +32,9 @@ async function buildIfOlder(
   const newest = Math.max(...target.from.map((path) => newestChange(join(root, path))));
   if (existsSync(target.made) && statSync(target.made).mtimeMs >= newest) return;
   console.log(target.says);
-  const { build } = await import('vite');
-  await build({ configFile: target.config, logLevel: 'warn' });
+  const { createBuilder } = await import('vite');
+  const builder = await createBuilder({ configFile: target.config, logLevel: 'warn' });
+  await builder.buildApp();
 }
 
 function newestChange(path: string): number {

@@ -35,6 +35,8 @@ export const SENTENCES = {
   'no-session':
     'This address does not open the program: it has been used already, or it is not complete. Go to the window where the program runs and press Enter there; it prints a fresh address.',
   'delivery-gone': 'This file has been fetched already. Ask for it again in the program.',
+  'page-gone':
+    'The drawing stopped unexpectedly. Everything that was shown as kept is kept. Open it again to go on where you were.',
   'demo-not-empty':
     'The demo club is only added to an empty store, so that invented people never stand among real ones. Nothing was changed. Start with another data folder (--data) to see it.',
   'demo-broken': (detail: string) =>

@@ -1,0 +1,22 @@
+import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+
+/**
+ * Writes a file whole or not at all: beside its place first, through to the disk, then into it. A failure on the way
+ * leaves what was there before.
+ */
+export function writeWhole(path: string, bytes: Uint8Array): void {
+  const beside = `${path}.part`;
+  try {
+    const handle = openSync(beside, 'w');
+    try {
+      for (let at = 0; at < bytes.length; ) at += writeSync(handle, bytes, at);
+      fsyncSync(handle);
+    } finally {
+      closeSync(handle);
+    }
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw error;
+  }
+}
