@@ -1,0 +1,234 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Evaluator } from '../../core/fit/evaluator.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Report } from '../../core/fit/report.ts';
+import { createDraftKeeper, type Keep, type KeepingState } from './draft-keeper.ts';
+import { createEditHistory } from './edit-history.ts';
+
+/** Nudges of the same name closer together than this are one step of undo, milliseconds. */
+export const NUDGE_BURST_MS = 800;
+
+/** What the page shows of the fit being edited. Changes at the end of a gesture, never during one. */
+export interface FitState extends KeepingState {
+  readonly fitId: string;
+  readonly fit: Fit;
+  readonly report: Report;
+  /** Index of the seat being worked on, bow first. */
+  readonly seat: number;
+  /** Part of the drawing that is lit because it, or a finding that speaks of it, is pointed at or focused. */
+  readonly lit: string | null;
+  /** A previewed change or a compared revision, drawn as a dashed outline; null for none. */
+  readonly ghost: Fit | null;
+  /** Names of the steps that undo and redo would take; null when there is none. */
+  readonly undoName: string | null;
+  readonly redoName: string | null;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  /** The gesture under way; null when the hand is empty. */
+  readonly gestureName: string | null;
+}
+
+export type FitEdit = (fit: Fit) => Fit;
+export type LiveListener = (fit: Fit, report: Report) => void;
+
+/** One movement of the hand, from taking hold to letting go. After `end` or `cancel` its calls do nothing. */
+export interface Gesture {
+  /** Applies `edit` to the fit **as it stood when the gesture began**, and tells the live listeners only. */
+  move(edit: FitEdit): Report;
+  /** Lets go: one step of undo, the store hears of it, the draft goes to the disk. */
+  end(): void;
+  /** Puts everything back exactly as it was. */
+  cancel(): void;
+}
+
+/** The fit being edited: a store for the page, and the ways to change it. */
+export interface FitDocument extends Pick<StoreApi<FitState>, 'getState' | 'getInitialState' | 'subscribe'> {
+  beginGesture(name: string): Gesture;
+  /** One edit, one step of undo. */
+  apply(name: string, edit: FitEdit): void;
+  /** A small step; those of the same name within `NUDGE_BURST_MS` of each other are one step of undo. */
+  nudge(name: string, edit: FitEdit): void;
+  undo(): void;
+  redo(): void;
+  /** Shows another state of the same fit, already on the disk: the session's steps are forgotten. */
+  replace(fit: Fit): void;
+  /** The fit and report as drawn this instant, a gesture's moves included. */
+  live(): { readonly fit: Fit; readonly report: Report };
+  /** Hears of every change of the fit as drawn: moves, ends, cancels, undo. Gives back a function that stops it. */
+  onLive(listener: LiveListener): () => void;
+  focusSeat(seat: number): void;
+  light(part: string | null): void;
+  showGhost(fit: Fit | null): void;
+  /** Sends at once what is not on the disk yet. */
+  keepNow(): Promise<void>;
+  /** Ends the document: what waits is sent, nothing is told any more. */
+  close(): Promise<void>;
+}
+
+/** Makes a document of an opened fit. `now` is a clock in milliseconds for the nudge bursts. */
+export function createFitDocument(options: {
+  fitId: string;
+  fit: Fit;
+  savedAt?: string | null;
+  evaluator: Pick<Evaluator, 'evaluate' | 'evaluateHolding'>;
+  keep: Keep;
+  now?: () => number;
+}): FitDocument {
+  const { evaluator, now = () => performance.now() } = options;
+  const history = createEditHistory();
+  const listeners = new Set<LiveListener>();
+  let live = { fit: options.fit, report: evaluator.evaluate(options.fit) };
+  let gesture: Gesture | null = null;
+  let lastNudge: { name: string; at: number } | null = null;
+
+  const store = createStore<FitState>(() => ({
+    fitId: options.fitId,
+    ...live,
+    seat: Math.max(
+      0,
+      options.fit.seats.findIndex((seat) => seat.athlete),
+    ),
+    lit: null,
+    ghost: null,
+    undoName: null,
+    redoName: null,
+    canUndo: false,
+    canRedo: false,
+    gestureName: null,
+    keeping: 'kept',
+    savedAt: options.savedAt ?? null,
+    keepProblem: null,
+  }));
+  const keeper = createDraftKeeper({
+    fitId: options.fitId,
+    savedAt: options.savedAt ?? null,
+    keep: options.keep,
+    tell: (state) => store.setState(state),
+  });
+
+  function show(fit: Fit, report: Report): void {
+    live = { fit, report };
+    for (const listener of listeners) listener(fit, report);
+  }
+
+  /** Makes `fit` the state of the document, as seen by the page and the disk. */
+  function commit(fit: Fit): void {
+    show(fit, evaluator.evaluate(fit));
+    const { undoName, redoName } = history;
+    const seat = Math.min(store.getState().seat, fit.seats.length - 1);
+    const steps = { undoName, redoName, canUndo: undoName !== null, canRedo: redoName !== null };
+    store.setState({ ...live, ...steps, seat, ghost: null, gestureName: null });
+    keeper.keep(fit);
+  }
+
+  function beginGesture(name: string): Gesture {
+    gesture?.end();
+    lastNudge = null;
+    const start = live;
+    const over = () => gesture !== mine;
+    const mine: Gesture = {
+      move(edit) {
+        if (over()) return live.report;
+        const fit = edit(start.fit);
+        show(fit, evaluator.evaluateHolding(fit, start.report));
+        return live.report;
+      },
+      end() {
+        if (over()) return;
+        gesture = null;
+        if (sameFit(live.fit, start.fit)) {
+          show(start.fit, start.report);
+          store.setState({ gestureName: null });
+          return;
+        }
+        history.record(name, start.fit);
+        commit(live.fit);
+      },
+      cancel() {
+        if (over()) return;
+        gesture = null;
+        show(start.fit, start.report);
+        store.setState({ gestureName: null });
+      },
+    };
+    gesture = mine;
+    store.setState({ gestureName: name });
+    return mine;
+  }
+
+  /** One edit at once; false when it changed nothing. */
+  function step(name: string, edit: FitEdit, options: { joinsLast: boolean }): boolean {
+    const before = live.fit;
+    const fit = edit(before);
+    if (sameFit(fit, before)) return false;
+    if (!options.joinsLast) history.record(name, before);
+    commit(fit);
+    return true;
+  }
+
+  return {
+    getState: store.getState,
+    getInitialState: store.getInitialState,
+    subscribe: store.subscribe,
+    beginGesture,
+    apply(name, edit) {
+      gesture?.end();
+      lastNudge = null;
+      step(name, edit, { joinsLast: false });
+    },
+    nudge(name, edit) {
+      gesture?.end();
+      const at = now();
+      const joinsLast = lastNudge?.name === name && at - lastNudge.at <= NUDGE_BURST_MS;
+      if (step(name, edit, { joinsLast })) lastNudge = { name, at };
+    },
+    undo() {
+      if (gesture) return gesture.cancel();
+      lastNudge = null;
+      const back = history.undo(live.fit);
+      if (back) commit(back.fit);
+    },
+    redo() {
+      if (gesture) return;
+      lastNudge = null;
+      const forward = history.redo(live.fit);
+      if (forward) commit(forward.fit);
+    },
+    replace(fit) {
+      gesture?.cancel();
+      lastNudge = null;
+      history.clear();
+      show(fit, evaluator.evaluate(fit));
+      store.setState({
+        ...live,
+        undoName: null,
+        redoName: null,
+        canUndo: false,
+        canRedo: false,
+        ghost: null,
+      });
+    },
+    live: () => live,
+    onLive(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    focusSeat: (seat) => store.setState({ seat }),
+    light: (lit) => store.setState({ lit }),
+    showGhost: (ghost) => store.setState({ ghost }),
+    keepNow: () => keeper.flush(),
+    async close() {
+      gesture?.end();
+      await keeper.flush();
+      keeper.stop();
+      listeners.clear();
+    },
+  };
+}
+
+/** Whether two states of a fit say the same; parts that are the same objects are not looked into. */
+function sameFit(a: Fit, b: Fit): boolean {
+  if (a === b) return true;
+  const keys = Object.keys(a) as (keyof Fit)[];
+  return keys.every((key) => a[key] === b[key] || JSON.stringify(a[key]) === JSON.stringify(b[key]));
+}
