@@ -1,0 +1,23 @@
+import type { Athlete } from '../fit/athlete-schema.ts';
+import { ageOn } from './age.ts';
+import type { BodyEstimate } from './body.ts';
+import { estimateBody, type TapeValue } from './estimate-body.ts';
+
+/**
+ * The body of an athlete as written in a fit. The age is counted from the birth date to the day of measuring, and is
+ * unknown unless both are given.
+ */
+export function bodyOfAthlete(athlete: Athlete): BodyEstimate {
+  const tape = Object.entries(athlete.tape).map(([measure, reading]): [string, TapeValue] => [
+    measure,
+    { value: reading.valueM, sd: reading.sdM },
+  ]);
+  const { bornOn, measuredOn } = athlete;
+  return estimateBody({
+    stature: athlete.statureM,
+    mass: athlete.massKg,
+    sex: athlete.sex,
+    tape: Object.fromEntries(tape),
+    ageYears: bornOn && measuredOn ? ageOn(bornOn, measuredOn) : null,
+  });
+}

@@ -1,0 +1,80 @@
+import { BODY_SEGMENTS, type BodyLength, type BodySegment, type SegmentMass } from './body.ts';
+import { SEGMENT_COUNT, SEGMENT_TABLE, type SegmentMasses, TABLE_THIGH } from './segment-table.ts';
+import { type Sex, type StatedSex, tablesOf } from './sex.ts';
+import { surveyLine } from './survey-estimate.ts';
+
+/**
+ * The figure's points between which each segment's centre fraction counts, first to second. A paired segment's points are
+ * those of its own side.
+ */
+export const SEGMENT_ENDPOINTS = {
+  headNeck: ['midShoulder', 'headTop'],
+  trunk: ['midShoulder', 'midHip'],
+  upperArm: ['shoulder', 'elbow'],
+  forearm: ['elbow', 'wrist'],
+  hand: ['wrist', 'grip'],
+  thigh: ['hip', 'knee'],
+  shank: ['knee', 'ankle'],
+  foot: ['heel', 'toe'],
+} as const satisfies Record<BodySegment, readonly [string, string]>;
+
+/** A fist round a shaft has its mass round the grip (estimate; the table's hand is stretched). */
+const FIST_CENTRE = 1;
+
+/** What the segments depend on: metres, kilograms. */
+export interface SegmentInput {
+  readonly stature: number;
+  readonly mass: number;
+  readonly sex: StatedSex;
+  /** The figure's lengths, metres. */
+  readonly lengths: Readonly<Record<BodyLength, number>>;
+}
+
+/**
+ * Mass (kg) and centre of each segment between the figure's own points, `SEGMENT_ENDPOINTS`. The shares are those of
+ * `segment-table.ts`, scaled so that the body's mass is met exactly; the mean of both tables with the sex unspecified.
+ */
+export function segmentMasses(input: SegmentInput): SegmentMasses {
+  const tables = tablesOf(input.sex);
+  const average = (of: (sex: Sex) => number) => tables.reduce((sum, sex) => sum + of(sex), 0) / tables.length;
+  const entries = BODY_SEGMENTS.map((segment): [BodySegment, SegmentMass] => [
+    segment,
+    {
+      massKg: input.mass * average((sex) => massShare(segment, sex)),
+      centreFraction: average((sex) => centreFraction(segment, sex, input)),
+    },
+  ]);
+  return Object.fromEntries(entries) as SegmentMasses;
+}
+
+/** Share of the body's mass, with the table's printed sum made 1. */
+export function massShare(segment: BodySegment, sex: Sex): number {
+  const table = SEGMENT_TABLE[sex];
+  const total = BODY_SEGMENTS.reduce((sum, name) => sum + SEGMENT_COUNT[name] * table[name].massPercent, 0);
+  return table[segment].massPercent / total;
+}
+
+function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: SegmentInput): number {
+  const printed = SEGMENT_TABLE[sex][segment].centrePercent / 100;
+  switch (segment) {
+    case 'headNeck': {
+      const belowVertex = printed * surveyLine('statureLessCervicale', stature, sex).value;
+      return 1 - belowVertex / lengths.headNeck;
+    }
+    case 'thigh':
+      return sex === 'female' ? femaleThighCentre(stature) : printed;
+    case 'hand':
+      return FIST_CENTRE;
+    default:
+      return printed;
+  }
+}
+
+/**
+ * The women's thigh of the table is 0.2124 of stature long, ending above any hip joint; its centre's distance from the
+ * knee is kept instead, on a thigh from the trochanter: about 41.7 % from the hip (estimate).
+ */
+function femaleThighCentre(stature: number): number {
+  const fromKnee = (1 - SEGMENT_TABLE.female.thigh.centrePercent / 100) * TABLE_THIGH.female * stature;
+  return 1 - fromKnee / surveyLine('trochanterionLessEpicondyle', stature, 'female').value;
+}

@@ -1,0 +1,44 @@
+/**
+ * A quantity that is known up to independent sources of doubt: its mean, and how far one standard deviation of each
+ * source moves it, same unit. Two quantities that share a source vary together; so covariances come out right by
+ * construction and can never fail to be positive semidefinite.
+ */
+export interface Uncertain {
+  readonly mean: number;
+  readonly sources: Readonly<Record<string, number>>;
+}
+
+/** A value without doubt. */
+export function exactly(mean: number): Uncertain {
+  return { mean, sources: {} };
+}
+
+/** A value with one source of doubt of its own; the same source name elsewhere means the same doubt. */
+export function uncertain(mean: number, sd: number, source: string): Uncertain {
+  return { mean, sources: { [source]: sd } };
+}
+
+/** Σ weight × quantity: `combine([[1, hip], [-1, knee]])` is the distance between two heights. */
+export function combine(terms: readonly (readonly [weight: number, quantity: Uncertain])[]): Uncertain {
+  const sources: Record<string, number> = {};
+  let mean = 0;
+  for (const [weight, quantity] of terms) {
+    mean += weight * quantity.mean;
+    for (const [source, reach] of Object.entries(quantity.sources)) {
+      sources[source] = (sources[source] ?? 0) + weight * reach;
+    }
+  }
+  return { mean, sources };
+}
+
+/** Covariance of two quantities: the sum over shared sources, in the product of their units. */
+export function covarianceOf(a: Uncertain, b: Uncertain): number {
+  let sum = 0;
+  for (const [source, reach] of Object.entries(a.sources)) sum += reach * (b.sources[source] ?? 0);
+  return sum;
+}
+
+/** Variance of a quantity. */
+export function varianceOf(quantity: Uncertain): number {
+  return covarianceOf(quantity, quantity);
+}
