@@ -59,7 +59,7 @@ export function parseMeasure(
   while (rest !== '') {
     const part = readPart(rest, options.units);
     if ('problem' in part) return refuse(part.problem);
-    const bare = last === null ? options.bare : options.below?.(last);
+    const bare: number | undefined = last === null ? options.bare : options.below?.(last);
     const factor: number | undefined = part.factor ?? (part.rest === '' ? bare : undefined);
     if (factor === undefined || (last !== null && factor >= last)) {
       return refuse({ code: 'not-a-number', text: rest });
