@@ -143,7 +143,7 @@ export const BANDS: readonly BandRule[] = [
     sourceText: `${HANDBOOK}; dorsiflexion 13–17°: Soucie et al. 2011, recalled`,
     part: 'frontFoot',
   },
-  model('supportMargin', 0.015, null, 'support', { stopMin: 0 }),
+  model('supportMargin', 0.005, null, 'support', { stopMin: 0 }),
   model('kneeShare', 0.4, 0.7, 'support'),
   model('rearShare', 0.03, 0.25, 'rearRest'),
   model('frontShare', 0.15, 0.5, 'frontFoot'),

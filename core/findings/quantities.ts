@@ -10,6 +10,8 @@ export interface QuantityDefinition {
   readonly source: string;
   /** Smallest change worth showing, in the unit. */
   readonly step: number;
+  /** Lengths are written in centimetres; those that are small and read finely, in millimetres. */
+  readonly inMillimetres?: true;
 }
 
 const degree = Math.PI / 180;
@@ -31,6 +33,7 @@ const boat = (unit: Unit, step: number, formula: string, source: string): Quanti
   source,
   step,
 });
+const fine = (definition: QuantityDefinition): QuantityDefinition => ({ ...definition, inMillimetres: true });
 const angle = (formula: string) => seat('rad', degree, formula, MODEL);
 
 /** Every quantity of a report by its id. The drawing, the table, findings and `evaluate` all use these. */
@@ -60,18 +63,20 @@ export const QUANTITIES = {
   kneeLoad: seat('N', 1, 'share × weight of paddler and paddle', STATICS),
   rearLoad: seat('N', 1, 'share × weight of paddler and paddle', STATICS),
   frontLoad: seat('N', 1, 'share × weight of paddler and paddle', STATICS),
-  supportMargin: seat(
-    'm',
-    1e-3,
-    "distance of the centre of mass's projection to the nearest edge of the support triangle",
-    STATICS,
+  supportMargin: fine(
+    seat(
+      'm',
+      1e-3,
+      "distance of the centre of mass's projection to the nearest edge of the support triangle",
+      STATICS,
+    ),
   ),
   padPressure: seat('Pa', 1000, 'knee load over estimated contact area; compare set-ups only', 'estimate'),
   padFixing: seat('N', 5, "horizontal force on the pad's fixing under the mean drive force", STATICS),
-  rearReach: seat('m', 1e-3, 'missing length of shank and foot to the rear rest', MODEL),
-  frontReach: seat('m', 1e-3, 'missing length of the front leg to its foot', MODEL),
+  rearReach: fine(seat('m', 1e-3, 'missing length of shank and foot to the rear rest', MODEL)),
+  frontReach: fine(seat('m', 1e-3, 'missing length of the front leg to its foot', MODEL)),
   centreAft: seat('m', 1e-3, "paddler's centre of mass aft of the seat's datum", MODEL),
-  centreOut: seat('m', 1e-3, "paddler's centre of mass toward the kneeling side", MODEL),
+  centreOut: fine(seat('m', 1e-3, "paddler's centre of mass toward the kneeling side", MODEL)),
   centreHeight: seat('m', 1e-3, "paddler's centre of mass above the floorboard", MODEL),
   paddleUnderStature: seat('m', 1e-3, 'stature less paddle length', 'as set'),
   bladeShare: seat('1', 0.001, 'blade length over paddle length', 'as set'),
@@ -85,18 +90,15 @@ export const QUANTITIES = {
   strapReleases: seat('1', 1, '1: strap lets go by itself; 0: fixed or none', 'as set'),
   floorNonSlip: seat('1', 1, '1: non-slip under the front foot', 'as set'),
   padBraced: seat('1', 1, '1: pad fixed by a brace', 'as set'),
-  trimRest: boat('m', 1e-3, 'length × tan(trim), bow over stern, paddlers ready', HYDRO),
-  trimCatch: boat('m', 1e-3, 'the same with every paddler at the catch', HYDRO),
+  trimRest: fine(boat('m', 1e-3, 'length × tan(trim), bow over stern, paddlers ready', HYDRO)),
+  trimCatch: fine(boat('m', 1e-3, 'the same with every paddler at the catch', HYDRO)),
   trimAngle: boat('rad', degree / 100, 'angle of the keel line to the water, bow up positive', HYDRO),
   draft: boat('m', 1e-3, 'water plane above the lowest point of the keel, amidships', HYDRO),
   freeboardBow: boat('m', 1e-3, 'sheer above water at the foremost station', HYDRO),
   freeboardStern: boat('m', 1e-3, 'sheer above water at the aftmost station', HYDRO),
   leastFreeboard: boat('m', 1e-3, 'least height of the sheer above the water', HYDRO),
-  offCentre: boat(
-    'm',
-    1e-3,
-    'combined centre of mass from the centreline, left positive',
-    'moments of masses',
+  offCentre: fine(
+    boat('m', 1e-3, 'combined centre of mass from the centreline, left positive', 'moments of masses'),
   ),
   steadyMoment: boat('N·m', 0.1, 'weight × distance of the combined centre from the centreline', 'statics'),
   transverseGm: boat('m', 1e-3, 'KB + transverse BM − KG', HYDRO),

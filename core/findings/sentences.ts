@@ -2,11 +2,11 @@ import type { BodyNote } from '../body/body.ts';
 import type { NotAfloat } from '../float/afloat.ts';
 import type { Band, Finding, Unit } from './finding.ts';
 import { SIGMAS_95 } from './judge.ts';
-import type { QuantityId } from './quantities.ts';
+import { type QuantityId, quantityDefinition } from './quantities.ts';
 import { NAMES, WORDING } from './quantity-wording.ts';
 
-/** Writes a value with its unit, as the reader's language and units want it. */
-export type FormatValue = (value: number, unit: Unit) => string;
+/** Writes a value with its unit, as the reader's language and units want it; lengths finely where it is asked. */
+export type FormatValue = (value: number, unit: Unit, inMillimetres?: boolean) => string;
 
 /** How each unit is written when nobody says otherwise: factor to the shown unit, decimals, suffix. */
 const PLAIN: Readonly<Record<Unit, { factor: number; decimals: number; suffix: string }>> = {
@@ -20,9 +20,11 @@ const PLAIN: Readonly<Record<Unit, { factor: number; decimals: number; suffix: s
   '1': { factor: 100, decimals: 0, suffix: ' %' },
 };
 
-/** Plain writing with a decimal point, in centimetres, degrees, kilograms, newtons and per cent. */
-export const plainFormat: FormatValue = (value, unit) => {
-  const { factor, decimals, suffix } = PLAIN[unit];
+const MILLIMETRES = { factor: 1000, decimals: 0, suffix: ' mm' };
+
+/** Plain writing with a decimal point, in centimetres (or millimetres), degrees, kilograms, newtons and per cent. */
+export const plainFormat: FormatValue = (value, unit, inMillimetres = false) => {
+  const { factor, decimals, suffix } = unit === 'm' && inMillimetres ? MILLIMETRES : PLAIN[unit];
   const text = (value * factor).toFixed(decimals);
   return `${Number(text) === 0 ? text.replace('-', '') : text}${suffix}`;
 };
@@ -39,9 +41,10 @@ export function quantityName(id: string): string {
 export function findingTitle(finding: Finding, format: FormatValue = plainFormat): string {
   const name = quantityName(finding.quantity);
   if (YES_NO.includes(finding.quantity)) return name;
-  const value = format(finding.value, finding.unit);
+  const fine = quantityDefinition(finding.quantity)?.inMillimetres ?? false;
+  const value = format(finding.value, finding.unit, fine);
   if (!finding.sd) return `${name} ${value}`;
-  return `${name} ${value} ± ${format(SIGMAS_95 * finding.sd, finding.unit)}`;
+  return `${name} ${value} ± ${format(SIGMAS_95 * finding.sd, finding.unit, fine)}`;
 }
 
 /** A band in words: "15.0 cm to 20.0 cm", "at least …", "at most …"; empty for a yes-or-no or an open band. */

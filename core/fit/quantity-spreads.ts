@@ -52,7 +52,7 @@ export function spreadsOf(computed: Computed): Spreads {
       );
     }
   });
-  for (const [id, sd] of Object.entries<number>(hullSpread(computed.boat.boat))) {
+  for (const [id, sd] of Object.entries({ ...hullSpread(computed.boat.boat) })) {
     variances.set(key(id, null), (variances.get(key(id, null)) ?? 0) + sd ** 2);
   }
   return new Map([...variances].map(([k, v]) => [k, Math.sqrt(v)]));

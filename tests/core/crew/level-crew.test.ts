@@ -24,7 +24,7 @@ describe('a mirrored pair', () => {
     const same = changeSide(fit, 1);
     expect(same.seats[1]!.side).toBe('left');
     expect(same.seats[1]!.athlete!.side).toBe('left');
-    expect(Math.abs(evaluator.evaluate(same).balance!.steadyMoment)).toBeGreaterThan(1);
+    expect(Math.abs(evaluator.evaluate(same).balance!.steadyMoment)).toBeGreaterThan(0.02);
   });
 });
 
@@ -114,7 +114,8 @@ describe('contributions', () => {
     const report = evaluator.evaluate(fit);
     const rows = contributions(fit, report);
     const sum = rows.reduce((total, row) => total + row.sideMoment, 0);
-    expect(rows.map((r) => r.massKg)).toEqual([88.75, 70.75]);
+    expect(rows[0]!.massKg).toBeCloseTo(88.75, 9);
+    expect(rows[1]!.massKg).toBeCloseTo(70.75, 9);
     expect(Math.abs(sum - report.balance!.steadyMoment)).toBeLessThan(1.5);
     expect(rows[0]!.trimMoment).toBeLessThan(0);
     expect(rows[1]!.trimMoment).toBeGreaterThan(0);
