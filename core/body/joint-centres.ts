@@ -1,8 +1,8 @@
 import { combine, type Uncertain, uncertain } from './uncertain.ts';
 
 /**
- * Where the joint centres lie from the bony points that the survey felt for. Metres unless said to be a share. `sd` is
- * the spread between persons and of the rule itself.
+ * Where a joint centre lies from the bony point that the survey felt for: metres, or a share where it says so, with the
+ * spread between persons and the doubt of the rule itself.
  */
 export interface Correction {
   readonly mean: number;
@@ -12,27 +12,35 @@ export interface Correction {
 }
 
 /**
- * Hip joint centre above the trochanterion. The tip of the greater trochanter lies level with the centre of the
- * femoral head in the usual hip (orthopaedic rule, recalled); the spread is an estimate.
+ * Hip joint centre above the survey's trochanterion (estimate). The bony tip of the greater trochanter lies 7 mm *above*
+ * the centre of the head (519 femurs by tomography, Gupta, conference abstract), but what the survey felt for through the
+ * skin lies lower: two of its posts differ by 39 mm, and femurs (Trotter & Gleser 1952), sitting height less the height of
+ * the hip over the seat, the ratio table's hip height and de Leva's men all put the joint 14 to 30 mm above it.
+ * tests/reference/body-hip-height.test.ts holds this against those four.
  */
-export const HIP_ABOVE_TROCHANTERION: Correction = { mean: 0, sd: 0.01, source: 'hip centre' };
+export const HIP_ABOVE_TROCHANTERION: Correction = { mean: 0.018, sd: 0.01, source: 'hip centre' };
 
-/** Knee joint centre above the lateral femoral epicondyle: the flexion axis runs through the epicondyles (recalled). */
-export const KNEE_ABOVE_EPICONDYLE: Correction = { mean: 0, sd: 0.006, source: 'knee centre' };
+/**
+ * Knee joint centre above the lateral femoral epicondyle: the line through the epicondyles lies within 3.4 mm of the
+ * flexion axis (Churchill et al. 1998, Clin Orthop 356:111–118). Widened for palpation.
+ */
+export const KNEE_ABOVE_EPICONDYLE: Correction = { mean: 0, sd: 0.005, source: 'knee centre' };
 
 /** Ankle joint centre above the lateral malleolus: de Leva 1996 ends the shank at the malleolus; spread an estimate. */
 export const ANKLE_ABOVE_MALLEOLUS: Correction = { mean: 0, sd: 0.005, source: 'ankle centre' };
 
 /**
  * Shoulder joint centre below the acromion and elbow joint centre above the radiale, as shares of acromion–radiale
- * length: 10.4 % and 4.3 % (de Leva 1996, J Biomech 29:1231–1233, recalled). About 35 and 14 mm.
+ * length: 10.4 % and 4.3 %, about 35 and 14 mm (de Leva 1996, J Biomech 29:1231–1233, recalled). The shoulder's spread
+ * is wide because adding up bone gives more: 9 mm from acromion to humeral head standing (upright tomography of 166
+ * shoulders, J Orthop Surg Res 2020), a head's radius of 24 mm and the acromion's own thickness (recalled) make 41 mm.
  */
-export const SHOULDER_BELOW_ACROMION: Correction = { mean: 0.104, sd: 0.024, source: 'shoulder centre' };
+export const SHOULDER_BELOW_ACROMION: Correction = { mean: 0.104, sd: 0.03, source: 'shoulder centre' };
 export const ELBOW_ABOVE_RADIALE: Correction = { mean: 0.043, sd: 0.015, source: 'elbow centre' };
 
 /**
  * Wrist joint centre short of the stylion: the radial styloid is the farther of the two, and the centre lies between
- * them (estimate; makes the forearm 0.1545 of stature for men, as de Leva 1996 table 4 has it).
+ * them (estimate; it makes a man's forearm 0.155 of stature, as de Leva 1996 table 4 has it).
  */
 export const WRIST_SHORT_OF_STYLION: Correction = { mean: 0.01, sd: 0.006, source: 'wrist centre' };
 
@@ -40,8 +48,8 @@ export const WRIST_SHORT_OF_STYLION: Correction = { mean: 0.01, sd: 0.006, sourc
 export const ELBOW_BACK_TO_CENTRE: Correction = { mean: 0.018, sd: 0.005, source: 'back of elbow' };
 
 /**
- * Hip joint centres apart, share of stature: about a tenth (published pelvis geometry puts it at 0.72 of the distance
- * between the front iliac spines, Bell et al. 1989; that distance is about 24 cm, recalled).
+ * Hip joint centres apart, share of stature: about a tenth. Each lies inward of its front iliac spine by 14 % of the distance
+ * between the two (Bell, Brand & Pedersen 1989, Hum Mov Sci 8:3–16), so 0.72 of some 24 cm (recalled).
  */
 export const HIPS_APART: Correction = { mean: 0.1, sd: 0.008, source: 'hips apart' };
 
@@ -59,8 +67,9 @@ export const SHOULDERS_INSIDE_ACROMIA: Correction = {
 export const HEEL_TO_ANKLE: Correction = { mean: 0.24, sd: 0.02, source: 'heel to ankle' };
 
 /**
- * Knee joint centre to the kneeling surface, share of the knee's depth from front to back (bent square). The front of the
- * knee bears when one kneels: kneecap and the top of the shin; the axis lies about half way through (estimate).
+ * Knee joint centre to the kneeling surface, share of the knee's depth from front to back, bent square. The front of the
+ * knee bears when one kneels, kneecap and top of the shin; the axis lies about half way through (estimate; bone
+ * adds up alike: condyle 28, kneecap 24 and skin 5 mm, recalled, against half of 115 mm).
  */
 export const KNEE_RADIUS_OF_DEPTH: Correction = { mean: 0.5, sd: 0.06, source: 'knee radius' };
 

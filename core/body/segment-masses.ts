@@ -1,4 +1,5 @@
 import { BODY_SEGMENTS, type BodyLength, type BodySegment, type SegmentMass } from './body.ts';
+import { HIP_ABOVE_TROCHANTERION, KNEE_ABOVE_EPICONDYLE } from './joint-centres.ts';
 import { SEGMENT_COUNT, SEGMENT_TABLE, type SegmentMasses, TABLE_THIGH } from './segment-table.ts';
 import { type Sex, type StatedSex, tablesOf } from './sex.ts';
 import { surveyLine } from './survey-estimate.ts';
@@ -71,10 +72,12 @@ function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: Se
 }
 
 /**
- * The women's thigh of the table is 0.2124 of stature long, ending above any hip joint; its centre's distance from the
- * knee is kept instead, on a thigh from the trochanter: about 41.7 % from the hip (estimate).
+ * The women's thigh of the table is 0.2124 of stature long, its hip lying lower than anyone else's; the centre's distance
+ * from the knee is kept instead, on our own thigh (estimate): 41.7 % from the hip on a thigh from the survey's
+ * trochanterion, 44 % on ours, which reaches up to the joint centre.
  */
 function femaleThighCentre(stature: number): number {
   const fromKnee = (1 - SEGMENT_TABLE.female.thigh.centrePercent / 100) * TABLE_THIGH.female * stature;
-  return 1 - fromKnee / surveyLine('trochanterionLessEpicondyle', stature, 'female').value;
+  const trochanteric = surveyLine('trochanterionLessEpicondyle', stature, 'female').value;
+  return 1 - fromKnee / (trochanteric + HIP_ABOVE_TROCHANTERION.mean - KNEE_ABOVE_EPICONDYLE.mean);
 }
