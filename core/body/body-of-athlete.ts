@@ -1,7 +1,8 @@
 import type { Athlete } from '../fit/athlete-schema.ts';
 import { ageOn } from './age.ts';
 import type { BodyEstimate } from './body.ts';
-import { estimateBody, type TapeValue } from './estimate-body.ts';
+import type { TapeValue } from './body-input.ts';
+import { estimateBody } from './estimate-body.ts';
 
 /**
  * The body of an athlete as written in a fit. The age is counted from the birth date to the day of measuring, and is

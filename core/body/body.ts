@@ -52,7 +52,10 @@ export interface Estimate {
   readonly kind: ValueKind;
 }
 
-/** Mass of one segment in kilograms, and its centre as a fraction of the way from its first endpoint to its second. */
+/**
+ * Mass of one segment in kilograms (of one side, for the paired ones), and its centre as a fraction of the way from its first
+ * endpoint to its second; the endpoints stand in `SEGMENT_ENDPOINTS`.
+ */
 export interface SegmentMass {
   readonly massKg: number;
   readonly centreFraction: number;
@@ -69,6 +72,9 @@ export type BodyNote =
 export interface BodyEstimate {
   readonly stature: number;
   readonly mass: number;
+  /** Standard deviations of the two, metres and kilograms; the stature's is part of the lengths' spread already. */
+  readonly statureSd: number;
+  readonly massSd: number;
   readonly lengths: Readonly<Record<BodyLength, Estimate>>;
   /** Covariance of the lengths, m², rows and columns in the order of `BODY_LENGTHS`. */
   readonly covariance: readonly (readonly number[])[];

@@ -4,8 +4,8 @@ import {
   ELBOW_ABOVE_RADIALE,
   ELBOW_BACK_TO_CENTRE,
   HEEL_TO_ANKLE,
-  HIP_ABOVE_TROCHANTERION,
   HIPS_APART,
+  hipHeight,
   KNEE_ABOVE_EPICONDYLE,
   KNEE_RADIUS_OF_DEPTH,
   moved,
@@ -25,7 +25,7 @@ import { combine, type Uncertain } from './uncertain.ts';
 export function figureLengths(person: SurveyPerson): Record<BodyLength, Uncertain> {
   const ankle = moved(person.malleolusHeight, ANKLE_ABOVE_MALLEOLUS, 1);
   const knee = moved(person.epicondyleHeight, KNEE_ABOVE_EPICONDYLE, 1);
-  const hip = moved(person.trochanterionHeight, HIP_ABOVE_TROCHANTERION, 1);
+  const hip = hipHeight(person.trochanterionHeight);
   const shoulder = difference(person.acromialHeight, shoulderDrop(person));
   return {
     thigh: difference(hip, knee),

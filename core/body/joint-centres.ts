@@ -21,6 +21,13 @@ export interface Correction {
 export const HIP_ABOVE_TROCHANTERION: Correction = { mean: 0.018, sd: 0.01, source: 'hip centre' };
 
 /**
+ * Standard deviation, metres, of where the trochanterion was felt for about where it is (estimate: of the survey's spread
+ * of its height among men of one stature, 26 mm, legs themselves account for 22–24 mm, which is what the spread of sitting
+ * height and crotch height leaves room for).
+ */
+export const TROCHANTERION_FELT_SD = 0.012;
+
+/**
  * Knee joint centre above the lateral femoral epicondyle: the line through the epicondyles lies within 3.4 mm of the
  * flexion axis (Churchill et al. 1998, Clin Orthop 356:111–118). Widened for palpation.
  */
@@ -72,6 +79,17 @@ export const HEEL_TO_ANKLE: Correction = { mean: 0.24, sd: 0.02, source: 'heel t
  * adds up alike: condyle 28, kneecap 24 and skin 5 mm, recalled, against half of 115 mm).
  */
 export const KNEE_RADIUS_OF_DEPTH: Correction = { mean: 0.5, sd: 0.06, source: 'knee radius' };
+
+/**
+ * Height of the hip joint centre, metres. The survey's palpation noise is taken out of the trochanterion's own departure,
+ * that is, of what no other measure shares: its covariances with the others stay as surveyed.
+ */
+export function hipHeight(trochanterion: Uncertain): Uncertain {
+  const own = trochanterion.sources.trochanterionHeight ?? 0;
+  const felt = Math.min(TROCHANTERION_FELT_SD, Math.abs(own));
+  const sources = { ...trochanterion.sources, trochanterionHeight: Math.sqrt(own ** 2 - felt ** 2) };
+  return moved({ mean: trochanterion.mean, sources }, HIP_ABOVE_TROCHANTERION, 1);
+}
 
 /** A share of a length, with the doubt of the share, metres. */
 export function shareOf(length: Uncertain, { mean, sd, source }: Correction): Uncertain {

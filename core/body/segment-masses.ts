@@ -1,4 +1,4 @@
-import { BODY_SEGMENTS, type BodyLength, type BodySegment, type SegmentMass } from './body.ts';
+import { BODY_SEGMENTS, type BodyLength, type BodySegment, type Estimate, type SegmentMass } from './body.ts';
 import { HIP_ABOVE_TROCHANTERION, KNEE_ABOVE_EPICONDYLE } from './joint-centres.ts';
 import { SEGMENT_COUNT, SEGMENT_TABLE, type SegmentMasses, TABLE_THIGH } from './segment-table.ts';
 import { type Sex, type StatedSex, tablesOf } from './sex.ts';
@@ -28,7 +28,7 @@ export interface SegmentInput {
   readonly mass: number;
   readonly sex: StatedSex;
   /** The figure's lengths, metres. */
-  readonly lengths: Readonly<Record<BodyLength, number>>;
+  readonly lengths: Readonly<Record<BodyLength, Estimate>>;
 }
 
 /**
@@ -60,7 +60,7 @@ function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: Se
   switch (segment) {
     case 'headNeck': {
       const belowVertex = printed * surveyLine('statureLessCervicale', stature, sex).value;
-      return 1 - belowVertex / lengths.headNeck;
+      return 1 - belowVertex / lengths.headNeck.value;
     }
     case 'thigh':
       return sex === 'female' ? femaleThighCentre(stature) : printed;

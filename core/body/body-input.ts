@@ -1,0 +1,29 @@
+import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { StatedSex } from './sex.ts';
+
+/** One tape reading, metres; without a standard deviation the usual one of that measure is taken, `TAPE_SD`. */
+export interface TapeValue {
+  readonly value: number;
+  readonly sd?: number | undefined;
+}
+
+/** What is known of a person: metres, kilograms, years. */
+export interface BodyInput {
+  readonly stature: number;
+  readonly mass: number;
+  readonly sex: StatedSex;
+  readonly tape?: Readonly<Partial<Record<TapeMeasure, TapeValue>>> | undefined;
+  /** Standard deviations of stature and mass, where better or worse known than usual. */
+  readonly statureSd?: number | undefined;
+  readonly massSd?: number | undefined;
+  /** Whole years; null or absent where not known, and then an adult is assumed. */
+  readonly ageYears?: number | null | undefined;
+}
+
+/** Below this age the survey, of adults, is an extrapolation. */
+const ADULT_YEARS = 18;
+
+/** Whether the person is known to be younger than the survey's. */
+export function isJunior({ ageYears }: BodyInput): boolean {
+  return ageYears !== undefined && ageYears !== null && ageYears < ADULT_YEARS;
+}
