@@ -6,14 +6,14 @@ import type { Athlete } from './athlete-schema.ts';
 import { type BoatState, balanceOf, boatState } from './boat-state.ts';
 import { type Computed, computeBoat } from './computed-fit.ts';
 import type { Fit } from './fit-schema.ts';
-import { heldSpreads, spreadsOf, withSpreads } from './quantity-spreads.ts';
+import { heldSpreads, type SpreadSources, spreadsOf, withSpreads } from './quantity-spreads.ts';
 import type { Report } from './report.ts';
 import { seatFrame, solveSeat } from './seat-state.ts';
 
 /** Evaluates fits, keeping what is costly (bodies, hulls) while athlete and boat are the same objects. */
 export interface Evaluator {
   /** The whole report with every spread computed. Deterministic: equal fits give equal reports. */
-  evaluate(fit: Fit): Report;
+  evaluate(fit: Fit, sources?: SpreadSources): Report;
   /**
    * The report while a hand is moving: values are exact, spreads are those of `held` (an earlier report of the same
    * athlete and boat), since they change far more slowly than the values.
@@ -54,9 +54,9 @@ export function createEvaluator(): Evaluator {
   }
 
   return {
-    evaluate(fit) {
+    evaluate(fit, sources) {
       const computed = compute(fit, null);
-      return reportOf(fit, computed, withSpreads(computed.quantities, spreadsOf(computed)));
+      return reportOf(fit, computed, withSpreads(computed.quantities, spreadsOf(computed, sources)));
     },
     evaluateHolding(fit, held) {
       const computed = compute(fit, held);
@@ -66,8 +66,8 @@ export function createEvaluator(): Evaluator {
 }
 
 /** The whole report of one fit. `fit` must have passed `fitSchema`; SI and the boat frame throughout the result. */
-export function evaluateFit(fit: Fit): Report {
-  return createEvaluator().evaluate(fit);
+export function evaluateFit(fit: Fit, sources?: SpreadSources): Report {
+  return createEvaluator().evaluate(fit, sources);
 }
 
 function reportOf(fit: Fit, computed: Computed, quantities: readonly Quantity[]): Report {

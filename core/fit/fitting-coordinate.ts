@@ -54,15 +54,20 @@ export function coordinateOf(seat: Seat, coordinate: FittingCoordinate): number 
   return (seat[fitting] as unknown as Record<string, number>)[field]!;
 }
 
+/** The same seat with one coordinate set; every untouched part is the same object. */
+export function withSeatCoordinate(seat: Seat, coordinate: FittingCoordinate, value: number): Seat {
+  const [fitting, field] = coordinate.split('.') as [Lockable, string];
+  return { ...seat, [fitting]: { ...seat[fitting], [field]: value } };
+}
+
 /** The same fit with one coordinate of one seat set; every untouched part is the same object. */
 export function withCoordinate(
   fit: Fit,
   at: { seat: number; coordinate: FittingCoordinate },
   value: number,
 ): Fit {
-  const [fitting, field] = at.coordinate.split('.') as [Lockable, string];
   const seats = fit.seats.map((seat, index) =>
-    index === at.seat ? { ...seat, [fitting]: { ...seat[fitting], [field]: value } } : seat,
+    index === at.seat ? withSeatCoordinate(seat, at.coordinate, value) : seat,
   );
   return { ...fit, seats };
 }

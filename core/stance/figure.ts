@@ -22,6 +22,8 @@ export interface Figure {
   readonly shortfalls: readonly ReachShortfall[];
   readonly trunkUp: Vec3;
   readonly thighUp: Vec3;
+  /** Unit vector along the hip joints, toward the front hip. */
+  readonly across: Vec3;
 }
 
 /** Unit vector whose side view leans forward by `pitch` and whose rear view leans toward +y by `roll`. */
@@ -92,6 +94,7 @@ export function figureFor(
     shortfalls: shortfalls.filter((s) => s.shortfall > 0),
     trunkUp,
     thighUp,
+    across,
   };
 }
 
@@ -179,4 +182,13 @@ export function cornerAngle(a: Vec3, b: Vec3, c: Vec3): number {
   const u = subtract(a, b);
   const v = subtract(c, b);
   return Math.atan2(norm(cross(u, v)), dot(u, v));
+}
+
+/**
+ * Angle trunk–hip–thigh in the plane square to the line of the hips, radians: π is a straight line, less is flexion,
+ * more is extension. Smooth through π, where an unsigned angle would have a corner.
+ */
+export function hipAngle({ trunkUp, across }: Figure, hip: Vec3, knee: Vec3): number {
+  const thigh = subtract(knee, hip);
+  return Math.PI - Math.atan2(-dot(cross(trunkUp, thigh), across), -dot(trunkUp, thigh));
 }

@@ -3,7 +3,7 @@ import type { Pins, Seat } from '../fit/seat-schema.ts';
 import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
 import { add, along, scale, type Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
-import { cornerAngle, type Figure, figureFor } from './figure.ts';
+import { cornerAngle, type Figure, figureFor, hipAngle } from './figure.ts';
 import {
   FIGURE_POINTS,
   type FigureMass,
@@ -108,8 +108,8 @@ function residuals(q: readonly number[], given: Given): number[] {
   const reach = figure.shortfalls.find((s) => s.part === 'frontFoot')?.shortfall ?? 0;
   return [
     (cornerAngle(p.frontHip, p.frontKnee, p.frontAnkle) - deg(118)) / deg(18),
-    (hipAngle(figure, p.kneelingKnee, p.kneelingHip) - deg(175)) / deg(14),
-    (hipAngle(figure, p.frontKnee, p.frontHip) - deg(95)) / deg(25),
+    (hipAngle(figure, p.kneelingHip, p.kneelingKnee) - deg(175)) / deg(14),
+    (hipAngle(figure, p.frontHip, p.frontKnee) - deg(95)) / deg(25),
     (q[3]! - deg(11)) / deg(7),
     (q[4]! - deg(2)) / deg(4),
     (q[2]! - deg(8)) / deg(12),
@@ -119,10 +119,6 @@ function residuals(q: readonly number[], given: Given): number[] {
     (centre.x - p.kneelingKnee.x - 0.27 * span) / 0.04,
     reach / 0.01,
   ];
-}
-
-function hipAngle(figure: Figure, knee: Vec3, hip: Vec3): number {
-  return cornerAngle(add(hip, figure.trunkUp), hip, knee);
 }
 
 const total = (r: readonly number[]) => r.reduce((sum, v) => sum + v * v, 0);
@@ -199,8 +195,8 @@ function describe(
   const angles: Record<StanceAngle, number> = {
     frontKnee: cornerAngle(p.frontHip, p.frontKnee, p.frontAnkle),
     kneelingKnee: cornerAngle(p.kneelingHip, p.kneelingKnee, p.kneelingAnkle),
-    kneelingHip: hipAngle(figure, p.kneelingKnee, p.kneelingHip),
-    frontHip: hipAngle(figure, p.frontKnee, p.frontHip),
+    kneelingHip: hipAngle(figure, p.kneelingHip, p.kneelingKnee),
+    frontHip: hipAngle(figure, p.frontHip, p.frontKnee),
     rearAnkle: cornerAngle(p.kneelingKnee, p.kneelingAnkle, p.rearBall),
     frontAnkle: cornerAngle(p.frontKnee, p.frontAnkle, p.frontBall),
     trunkPitch: q[3]!,
