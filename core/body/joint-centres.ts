@@ -15,7 +15,7 @@ export interface Correction {
  * Hip joint centre above the survey's trochanterion (estimate). The bony tip of the greater trochanter lies 7 mm *above*
  * the centre of the head (519 femurs by tomography, Gupta, conference abstract), but what the survey felt for through the
  * skin lies lower: two of its posts differ by 39 mm, and femurs (Trotter & Gleser 1952), sitting height less the height of
- * the hip over the seat, the ratio table's hip height and de Leva's men all put the joint 14 to 30 mm above it.
+ * the hip over the seat, the ratio table's hip height and de Leva's men all put the joint 14 to 36 mm above it.
  * tests/reference/body-hip-height.test.ts holds this against those four.
  */
 export const HIP_ABOVE_TROCHANTERION: Correction = { mean: 0.018, sd: 0.01, source: 'hip centre' };

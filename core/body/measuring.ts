@@ -127,7 +127,7 @@ export const FIRST_TAPES: readonly TapeMeasure[] = [
   'kneelingHeight',
   'kneeToHipLength',
   'footLength',
-  'tibialHeight',
+  'armSpan',
 ];
 
 /** Lengths of the figure on which a kneeling stance depends most. */

@@ -82,7 +82,8 @@ export function tiedCorrelation(a: PersonMeasure, b: PersonMeasure, sex: Sex): n
   if (!tie) return null;
   const sd = (measure: SurveyMeasure) => surveyRow(measure, sex).residualSd;
   const sign = tie.by === 'sum' ? 1 : -1;
-  return (sign * (sd(tie.row) ** 2 - sd(a) ** 2 - sd(b) ** 2)) / (2 * sd(a) * sd(b));
+  const [first, second] = tie.pair.map(sd) as [number, number];
+  return (sign * (sd(tie.row) ** 2 - first ** 2 - second ** 2)) / (2 * first * second);
 }
 
 /**
