@@ -43,6 +43,8 @@ export type { Hull } from './hull/hull.ts';
 export { hullFromOffsets } from './hull/hull-from-offsets.ts';
 export { hullFromTape } from './hull/hull-from-tape.ts';
 export { hullOfBoat } from './hull/hull-of-boat.ts';
+export { type Proposal, propose } from './proposal/propose.ts';
+export { derivativesTo } from './proposal/sensitivity.ts';
 export { firstSetting } from './stance/first-setting.ts';
 export { solveStance } from './stance/solve-stance.ts';
 export type { Phase, Stance } from './stance/stance.ts';

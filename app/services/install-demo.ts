@@ -1,9 +1,56 @@
 import type { CallOutput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { type Program, refused } from './program.ts';
+import { type Demo, type DemoFit, readDemo } from '../demo/scenario.ts';
+import { createFit } from '../store/fits.ts';
+import { saveRevision } from '../store/revisions.ts';
+import { athletes, boats } from '../store/roster.ts';
+import { atomically, type Store } from '../store/store.ts';
+import { done, type Program, refused } from './program.ts';
+import { programState } from './program-state.ts';
 import { SENTENCES } from './sentences.ts';
 
-/** Adds the demo club to an empty store; gives the fit to show first. */
-export function installDemo(_program: Program): CallResult<CallOutput<'demo.install'>> {
-  return refused('internal', SENTENCES['demo-broken']('not yet written'));
+/** Adds the demo club to an empty store, whole or not at all; gives the fit to show first. */
+export function installDemo(program: Program): CallResult<CallOutput<'demo.install'>> {
+  if (!programState(program).empty) return refused('conflict', SENTENCES['demo-not-empty']);
+  let demo: Demo;
+  try {
+    demo = readDemo(program.assets);
+  } catch (error) {
+    return refused(
+      'internal',
+      SENTENCES['demo-broken'](error instanceof Error ? error.message : String(error)),
+    );
+  }
+  return done({ fitId: atomically(program.store, () => storeDemo(program.store, demo)) });
+}
+
+function storeDemo(store: Store, demo: Demo): string {
+  const people = new Map(demo.athletes.map((a) => [a.name, athletes.save(store, a).athlete]));
+  const hulls = new Map(demo.boats.map((b) => [b.name, boats.save(store, b).boat]));
+  const ids = demo.fits.map((fit) => storeFit(store, fit, { people, hulls }));
+  return ids[0]!;
+}
+
+function storeFit(
+  store: Store,
+  { revisions }: DemoFit,
+  known: {
+    people: ReadonlyMap<string, Demo['athletes'][number]>;
+    hulls: ReadonlyMap<string, Demo['boats'][number]>;
+  },
+): string {
+  const stored = revisions.map(({ fit, ...about }) => ({
+    ...about,
+    fit: {
+      ...fit,
+      boat: known.hulls.get(fit.boat.name) ?? fit.boat,
+      seats: fit.seats.map((seat) => ({
+        ...seat,
+        athlete: seat.athlete && (known.people.get(seat.athlete.name) ?? seat.athlete),
+      })),
+    },
+  }));
+  const { id } = createFit(store, stored[0]!.fit);
+  for (const { name, reason, fit } of stored) saveRevision(store, { fitId: id, fit, name, reason });
+  return id;
 }

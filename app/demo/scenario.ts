@@ -1,0 +1,96 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Papa from 'papaparse';
+import { z } from 'zod';
+import { athleteSchema } from '../../core/fit/athlete-schema.ts';
+import { type Boat, boatSchema } from '../../core/fit/boat-schema.ts';
+import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import { label } from '../../core/fit/measure-schema.ts';
+import { seatSchema } from '../../core/fit/seat-schema.ts';
+import { offsetsFromTable } from '../../core/hull/offsets-from-table.ts';
+
+const seatOfScenario = seatSchema.omit({ athlete: true }).extend({ athlete: label.nullable() });
+
+/** The invented club as it lies in `assets/demo/scenario.json`: hulls and people by name, settings by revision. */
+export const scenarioSchema = z.strictObject({
+  club: label,
+  athletes: z.array(athleteSchema),
+  boats: z.array(boatSchema.omit({ hull: true }).extend({ hullFile: z.string().regex(/^[a-z-]+\.csv$/) })),
+  fits: z.array(
+    z.strictObject({
+      name: label,
+      boat: label,
+      revisions: z
+        .array(z.strictObject({ name: label, reason: z.string(), seats: z.array(seatOfScenario) }))
+        .min(1),
+    }),
+  ),
+});
+export type Scenario = z.infer<typeof scenarioSchema>;
+
+/** A fit of the scenario with its revisions, oldest first, as whole fits. */
+export interface DemoFit {
+  readonly revisions: readonly { readonly name: string; readonly reason: string; readonly fit: Fit }[];
+}
+
+/** The scenario ready to be stored. */
+export interface Demo {
+  readonly athletes: Scenario['athletes'];
+  readonly boats: readonly Boat[];
+  readonly fits: readonly DemoFit[];
+}
+
+/** Reads the scenario and its hulls from the folder `assets`. Throws an Error that says which file does not read. */
+export function readDemo(assets: string): Demo {
+  const file = join(assets, 'demo', 'scenario.json');
+  const scenario = scenarioSchema.parse(JSON.parse(readFileSync(file, 'utf8')));
+  const boats = scenario.boats.map(({ hullFile, ...boat }) => ({
+    ...boat,
+    hull: readHull(assets, hullFile),
+  }));
+  return {
+    athletes: scenario.athletes,
+    boats,
+    fits: scenario.fits.map((fit) => wholeFit(scenario, boats, fit)),
+  };
+}
+
+/** A sample hull of `assets/hulls` as a boat document carries it. */
+export function readHull(assets: string, name: string): Boat['hull'] {
+  const { data } = Papa.parse<string[]>(readFileSync(join(assets, 'hulls', name), 'utf8'), {
+    skipEmptyLines: true,
+  });
+  const read = offsetsFromTable(data);
+  if (!read.ok) throw new Error(`${name}: ${read.problems[0]?.message ?? 'not a table of offsets'}`);
+  return {
+    kind: 'offsets',
+    stations: read.stations.map(({ x, section }) => ({
+      xM: x,
+      section: section.map(([y, z]): [number, number] => [y, z]),
+    })),
+  };
+}
+
+function wholeFit(scenario: Scenario, boats: readonly Boat[], fit: Scenario['fits'][number]): DemoFit {
+  const boat = named(boats, fit.boat);
+  const revisions = fit.revisions.map(({ name, reason, seats }) => ({
+    name,
+    reason,
+    fit: fitSchema.parse({
+      format: FIT_FORMAT,
+      name: fit.name,
+      boat,
+      seats: seats.map(({ athlete, ...seat }) => ({
+        ...seat,
+        athlete: athlete === null ? null : named(scenario.athletes, athlete),
+      })),
+    }),
+  }));
+  return { revisions };
+}
+
+function named<T extends { name: string }>(things: readonly T[], name: string): T {
+  const thing = things.find((t) => t.name === name);
+  if (!thing) throw new Error(`nobody and nothing is called "${name}"`);
+  return thing;
+}

@@ -1,0 +1,106 @@
+/**
+ * Writes scenario.json: an invented club, its people and boats, and settings proposed by the program itself. Run it with
+ * `node assets/demo/make-scenario.ts` after a change of the core that should show in the demo. Nobody here exists.
+ */
+import { writeFileSync } from 'node:fs';
+import { readHull } from '../../app/demo/scenario.ts';
+import {
+  type Athlete,
+  athleteSchema,
+  type Boat,
+  bodyOfAthlete,
+  boatSchema,
+  createEvaluator,
+  FIT_FORMAT,
+  type Fit,
+  firstSetting,
+  fitSchema,
+  propose,
+  type Seat,
+} from '../../core/index.ts';
+
+const assets = new URL('..', import.meta.url).pathname;
+
+const people = [
+  { name: 'Ylva Tornqvarn', sex: 'female', side: 'left', statureM: 1.71, massKg: 64, bornOn: '1999-03-14', tape: { kneeHeightSitting: 0.528, buttockKneeLength: 0.604, shoulderHeight: 1.405, footLength: 0.252 } },
+  { name: 'Bohuš Křivolák', sex: 'male', side: 'right', statureM: 1.84, massKg: 83, bornOn: '1996-09-02', tape: { kneeHeightSitting: 0.575, armSpan: 1.91 } },
+  { name: 'Zofia Łęgowianka', sex: 'female', side: 'right', statureM: 1.63, massKg: 57, bornOn: '2001-06-21', tape: {} },
+  { name: 'Мирослав Вербинчук', sex: 'male', side: 'left', statureM: 1.78, massKg: 76, bornOn: '1998-01-30', tape: { kneeHeightSitting: 0.558 } },
+  { name: 'Νεφέλη Ρεματάκη', sex: 'female', side: 'left', statureM: 1.52, massKg: 44, bornOn: '2012-11-05', tape: { kneeHeightSitting: 0.472, buttockKneeLength: 0.53, kneelingHeight: 1.12, footLength: 0.229 } },
+  { name: 'Tomé Açoreiro', sex: 'male', side: 'right', statureM: 1.6, massKg: 51, bornOn: '2011-04-17', tape: { kneeHeightSitting: 0.5, footLength: 0.243 } },
+] as const;
+
+const athletes: Athlete[] = people.map(({ tape, ...who }) =>
+  athleteSchema.parse({
+    ...who,
+    measuredOn: '2026-09-28',
+    tape: Object.fromEntries(
+      Object.entries(tape).map(([name, valueM]) => [name, { valueM, sdM: 0.004, takenOn: '2026-09-28' }]),
+    ),
+  }),
+);
+
+const shells = [
+  { name: 'No. 4, single', boatClass: 'C1', massKg: 14.2, hullFile: 'single.csv', seats: [0], floor: [0.03, 0.24, 1.1] },
+  { name: 'Broad single', boatClass: 'none', massKg: 19, hullFile: 'training.csv', seats: [0], floor: [0.03, 0.32, 1.1] },
+  { name: 'No. 7, pair', boatClass: 'C2', massKg: 20.4, hullFile: 'pair.csv', seats: [0.75, -0.75], floor: [0.035, 0.26, 1.9] },
+  { name: 'No. 9, four', boatClass: 'C4', massKg: 31, hullFile: 'four.csv', seats: [2.1, 0.7, -0.7, -2.1], floor: [0.04, 0.28, 3.3] },
+] as const;
+
+const boats: (Boat & { hullFile: string })[] = shells.map(({ hullFile, floor, seats, ...boat }) => ({
+  ...boatSchema.parse({
+    ...boat,
+    hull: readHull(assets, hullFile),
+    floorboard: { heightM: floor[0], widthM: floor[1], aftEndXM: -floor[2], foreEndXM: floor[2] },
+    hardware: { padHolePitchM: 0.01, restHolePitchM: 0.01 },
+    seats: seats.map((stationM) => ({ stationM })),
+  }),
+  hullFile,
+}));
+
+const evaluator = createEvaluator();
+
+function proposed(name: string, boatName: string, crew: readonly string[]): Fit {
+  const { hullFile: _, ...boat } = boats.find((b) => b.name === boatName)!;
+  const seats: Seat[] = crew.map((who, i) => {
+    const athlete = athletes.find((a) => a.name === who)!;
+    const stationX = boat.seats[i]!.stationM;
+    return { ...firstSetting({ body: bodyOfAthlete(athlete), boat, stationX, side: athlete.side }), athlete };
+  });
+  return propose(evaluator, fitSchema.parse({ format: FIT_FORMAT, name, boat, seats })).fit;
+}
+
+/** A revision as the scenario keeps it: people by name. */
+const revision = (name: string, reason: string, fit: Fit) => ({
+  name,
+  reason,
+  seats: fit.seats.map((seat) => ({ ...seat, athlete: seat.athlete?.name ?? null })),
+});
+
+const single = proposed('Ylva in No. 4', 'No. 4, single', ['Ylva Tornqvarn']);
+const padBack: Fit = {
+  ...single,
+  seats: single.seats.map((s) => ({ ...s, kneePad: { ...s.kneePad, aftM: s.kneePad.aftM + 0.01 } })),
+};
+const broad = proposed('Νεφέλη in the broad single', 'Broad single', ['Νεφέλη Ρεματάκη']);
+const pair = proposed('Bohuš and Мирослав', 'No. 7, pair', ['Bohuš Křivolák', 'Мирослав Вербинчук']);
+
+const scenario = {
+  club: 'Old Sluice paddlers',
+  athletes,
+  boats: boats.map(({ hull: _, ...boat }) => boat),
+  fits: [
+    {
+      name: single.name,
+      boat: single.boat.name,
+      revisions: [
+        revision('First setting', 'Proposed from six tape measures', single),
+        revision('Pad one hole back', 'Bow dug in at pace on the Wednesday', padBack),
+      ],
+    },
+    { name: broad.name, boat: broad.boat.name, revisions: [revision('First setting', 'Proposed', broad)] },
+    { name: pair.name, boat: pair.boat.name, revisions: [revision('First setting', 'Proposed', pair)] },
+  ],
+};
+
+writeFileSync(new URL('scenario.json', import.meta.url), `${JSON.stringify(scenario, null, 1)}\n`);
