@@ -24,7 +24,7 @@ describe('a mirrored pair', () => {
     const same = changeSide(fit, 1);
     expect(same.seats[1]!.side).toBe('left');
     expect(same.seats[1]!.athlete!.side).toBe('left');
-    expect(Math.abs(evaluator.evaluate(same).balance!.steadyMoment)).toBeGreaterThan(0.02);
+    expect(Math.abs(evaluator.evaluate(same).balance!.steadyMoment)).toBeGreaterThan(0.001);
   });
 });
 
