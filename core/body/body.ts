@@ -1,3 +1,5 @@
+import type { TapeMeasure } from '../fit/athlete-schema.ts';
+
 /** The lengths that the figure is built from, metres. Joint centres, not skin, unless said otherwise. */
 export const BODY_LENGTHS = [
   /** Hip joint centre to knee joint centre. */
@@ -66,7 +68,7 @@ export type BodyNote =
   | { readonly code: 'extrapolates-stature'; readonly value: number }
   | { readonly code: 'extrapolates-mass'; readonly value: number }
   | { readonly code: 'junior'; readonly ageYears: number | null }
-  | { readonly code: 'tape-disagrees'; readonly measure: string; readonly sigmas: number };
+  | { readonly code: 'tape-disagrees'; readonly measure: TapeMeasure; readonly sigmas: number };
 
 /** The body that the stance is solved for. Lengths in metres, masses in kilograms. */
 export interface BodyEstimate {

@@ -1,18 +1,21 @@
 import type { BodyLength } from './body.ts';
 import {
   ANKLE_ABOVE_MALLEOLUS,
+  type Correction,
   ELBOW_ABOVE_RADIALE,
   ELBOW_BACK_TO_CENTRE,
   HEEL_TO_ANKLE,
+  HIP_ABOVE_TROCHANTERION,
   HIPS_APART,
-  hipHeight,
   KNEE_ABOVE_EPICONDYLE,
   KNEE_RADIUS_OF_DEPTH,
   moved,
   SHOULDER_BELOW_ACROMION,
   SHOULDERS_INSIDE_ACROMIA,
   shareOf,
+  sizedFor,
   WRIST_SHORT_OF_STYLION,
+  withoutPalpation,
 } from './joint-centres.ts';
 import type { SurveyPerson } from './survey-person.ts';
 import { combine, type Uncertain } from './uncertain.ts';
@@ -23,9 +26,10 @@ import { combine, type Uncertain } from './uncertain.ts';
  * slant when standing (about 2 mm) is left out.
  */
 export function figureLengths(person: SurveyPerson): Record<BodyLength, Uncertain> {
-  const ankle = moved(person.malleolusHeight, ANKLE_ABOVE_MALLEOLUS, 1);
-  const knee = moved(person.epicondyleHeight, KNEE_ABOVE_EPICONDYLE, 1);
-  const hip = hipHeight(person.trochanterionHeight);
+  const sized = sizing(person);
+  const ankle = moved(person.malleolusHeight, sized(ANKLE_ABOVE_MALLEOLUS), 1);
+  const knee = moved(person.epicondyleHeight, sized(KNEE_ABOVE_EPICONDYLE), 1);
+  const hip = moved(withoutPalpation(person.trochanterionHeight), sized(HIP_ABOVE_TROCHANTERION), 1);
   const shoulder = difference(person.acromialHeight, shoulderDrop(person));
   return {
     thigh: difference(hip, knee),
@@ -36,7 +40,7 @@ export function figureLengths(person: SurveyPerson): Record<BodyLength, Uncertai
     heelToAnkle: shareOf(person.footLength, HEEL_TO_ANKLE),
     hipSeparation: shareOf(person.stature, HIPS_APART),
     trunk: difference(shoulder, hip),
-    shoulderSeparation: moved(person.biacromialBreadth, SHOULDERS_INSIDE_ACROMIA, -1),
+    shoulderSeparation: moved(person.biacromialBreadth, sized(SHOULDERS_INSIDE_ACROMIA), -1),
     ...armLengths(person),
     headNeck: difference(person.stature, shoulder),
     kneeRadius: shareOf(person.kneeDepth, KNEE_RADIUS_OF_DEPTH),
@@ -44,19 +48,23 @@ export function figureLengths(person: SurveyPerson): Record<BodyLength, Uncertai
 }
 
 function armLengths(person: SurveyPerson): Record<'upperArm' | 'forearm' | 'hand', Uncertain> {
+  const sized = sizing(person);
   const elbow = shareOf(person.acromionRadialeLength, ELBOW_ABOVE_RADIALE);
   const elbowToStylion = combine([
     [1, person.radialeStylionLength],
     [1, elbow],
   ]);
-  const forearm = moved(elbowToStylion, WRIST_SHORT_OF_STYLION, -1);
-  const elbowToGrip = moved(person.forearmGripLength, ELBOW_BACK_TO_CENTRE, -1);
+  const forearm = moved(elbowToStylion, sized(WRIST_SHORT_OF_STYLION), -1);
+  const elbowToGrip = moved(person.forearmGripLength, sized(ELBOW_BACK_TO_CENTRE), -1);
   return {
     upperArm: difference(difference(person.acromionRadialeLength, shoulderDrop(person)), elbow),
     forearm,
     hand: difference(elbowToGrip, forearm),
   };
 }
+
+/** Brings corrections to this person's size. */
+const sizing = (person: SurveyPerson) => (by: Correction) => sizedFor(person.stature.mean, by);
 
 function shoulderDrop(person: SurveyPerson): Uncertain {
   return shareOf(person.acromionRadialeLength, SHOULDER_BELOW_ACROMION);

@@ -1,8 +1,8 @@
 import { combine, type Uncertain, uncertain } from './uncertain.ts';
 
 /**
- * Where a joint centre lies from the bony point that the survey felt for: metres, or a share where it says so, with the
- * spread between persons and the doubt of the rule itself.
+ * Where a joint centre lies from the bony point that the survey felt for: metres on a person of 1.70 m (`sizedFor` brings
+ * it to another's size), or a share where it says so, with the spread between persons and the doubt of the rule itself.
  */
 export interface Correction {
   readonly mean: number;
@@ -81,14 +81,23 @@ export const HEEL_TO_ANKLE: Correction = { mean: 0.24, sd: 0.02, source: 'heel t
 export const KNEE_RADIUS_OF_DEPTH: Correction = { mean: 0.5, sd: 0.06, source: 'knee radius' };
 
 /**
- * Height of the hip joint centre, metres. The survey's palpation noise is taken out of the trochanterion's own departure,
- * that is, of what no other measure shares: its covariances with the others stay as surveyed.
+ * The height of the trochanterion with the survey's palpation noise taken out of its own departure, that is, of what no other
+ * measure shares: its covariances with the others stay as surveyed. Metres.
  */
-export function hipHeight(trochanterion: Uncertain): Uncertain {
+export function withoutPalpation(trochanterion: Uncertain): Uncertain {
   const own = trochanterion.sources.trochanterionHeight ?? 0;
   const felt = Math.min(TROCHANTERION_FELT_SD, Math.abs(own));
   const sources = { ...trochanterion.sources, trochanterionHeight: Math.sqrt(own ** 2 - felt ** 2) };
-  return moved({ mean: trochanterion.mean, sources }, HIP_ABOVE_TROCHANTERION, 1);
+  return { mean: trochanterion.mean, sources };
+}
+
+/** Stature that corrections in metres are stated for. */
+const STATED_FOR_STATURE = 1.7;
+
+/** A correction in metres brought to the size of a person, by stature in metres. */
+export function sizedFor(stature: number, { mean, sd, source }: Correction): Correction {
+  const scale = stature / STATED_FOR_STATURE;
+  return { mean: mean * scale, sd: sd * scale, source };
 }
 
 /** A share of a length, with the doubt of the share, metres. */

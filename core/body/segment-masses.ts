@@ -1,5 +1,5 @@
 import { BODY_SEGMENTS, type BodyLength, type BodySegment, type Estimate, type SegmentMass } from './body.ts';
-import { HIP_ABOVE_TROCHANTERION, KNEE_ABOVE_EPICONDYLE } from './joint-centres.ts';
+import { HIP_ABOVE_TROCHANTERION, sizedFor } from './joint-centres.ts';
 import { SEGMENT_COUNT, SEGMENT_TABLE, type SegmentMasses, TABLE_THIGH } from './segment-table.ts';
 import { type Sex, type StatedSex, tablesOf } from './sex.ts';
 import { surveyLine } from './survey-estimate.ts';
@@ -79,5 +79,5 @@ function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: Se
 function femaleThighCentre(stature: number): number {
   const fromKnee = (1 - SEGMENT_TABLE.female.thigh.centrePercent / 100) * TABLE_THIGH.female * stature;
   const trochanteric = surveyLine('trochanterionLessEpicondyle', stature, 'female').value;
-  return 1 - fromKnee / (trochanteric + HIP_ABOVE_TROCHANTERION.mean - KNEE_ABOVE_EPICONDYLE.mean);
+  return 1 - fromKnee / (trochanteric + sizedFor(stature, HIP_ABOVE_TROCHANTERION).mean);
 }

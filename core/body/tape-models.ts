@@ -1,6 +1,6 @@
 import type { TapeMeasure } from '../fit/athlete-schema.ts';
 import type { BodyLength } from './body.ts';
-import { type Correction, HIP_ABOVE_TROCHANTERION, moved, shareOf } from './joint-centres.ts';
+import { type Correction, HIP_ABOVE_TROCHANTERION, moved, shareOf, sizedFor } from './joint-centres.ts';
 import type { SurveyPerson } from './survey-person.ts';
 import { combine, type Uncertain } from './uncertain.ts';
 
@@ -54,7 +54,7 @@ function kneelingHeight(lengths: Readonly<Record<BodyLength, Uncertain>>): Uncer
 }
 
 function kneeToHip(person: SurveyPerson, thigh: Uncertain): Uncertain {
-  const toTrochanterion = moved(thigh, HIP_ABOVE_TROCHANTERION, -1);
+  const toTrochanterion = moved(thigh, sizedFor(person.stature.mean, HIP_ABOVE_TROCHANTERION), -1);
   const fromFront = combine([
     [1, toTrochanterion],
     [1, shareOf(person.kneeDepth, JOINT_LINE_FRONT)],
