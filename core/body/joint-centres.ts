@@ -37,12 +37,14 @@ export const KNEE_ABOVE_EPICONDYLE: Correction = { mean: 0, sd: 0.005, source: '
 export const ANKLE_ABOVE_MALLEOLUS: Correction = { mean: 0, sd: 0.005, source: 'ankle centre' };
 
 /**
- * Shoulder joint centre below the acromion and elbow joint centre above the radiale, as shares of acromion–radiale
- * length: 10.4 % and 4.3 %, about 35 and 14 mm (de Leva 1996, J Biomech 29:1231–1233, recalled). The shoulder's spread
- * is wide because adding up bone gives more: 9 mm from acromion to humeral head standing (upright tomography of 166
- * shoulders, J Orthop Surg Res 2020), a head's radius of 24 mm and the acromion's own thickness (recalled) make 41 mm.
+ * Shoulder joint centre below the acromion, share of acromion–radiale length: 10.4 %, about 35 mm (de Leva 1996, J Biomech
+ * 29:1231–1233, recalled). The spread is wide because adding up bone gives more: 9 mm from acromion to humeral head
+ * standing (upright tomography of 166 shoulders, J Orthop Surg Res 2020), a head's radius of 24 mm and the acromion's own
+ * thickness (recalled) make 41 mm.
  */
 export const SHOULDER_BELOW_ACROMION: Correction = { mean: 0.104, sd: 0.03, source: 'shoulder centre' };
+
+/** Elbow joint centre above the radiale, share of acromion–radiale length: 4.3 %, about 14 mm (same source, recalled). */
 export const ELBOW_ABOVE_RADIALE: Correction = { mean: 0.043, sd: 0.015, source: 'elbow centre' };
 
 /**

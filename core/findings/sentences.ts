@@ -1,4 +1,5 @@
 import type { BodyNote } from '../body/body.ts';
+import { MEASURING } from '../body/measuring.ts';
 import type { NotAfloat } from '../float/afloat.ts';
 import type { Band, Finding, Unit } from './finding.ts';
 import { SIGMAS_95 } from './judge.ts';
@@ -108,6 +109,6 @@ export function bodyNoteSentence(note: BodyNote): string {
     case 'junior':
       return 'The survey measured adults; for a junior take tape measures rather than trust the estimate.';
     case 'tape-disagrees':
-      return `The tape measure "${note.measure}" is ${note.sigmas.toFixed(1)} standard deviations from what the stature leads one to expect; measure it again.`;
+      return `The tape measure "${MEASURING[note.measure].name}" is ${note.sigmas.toFixed(1)} standard deviations from what the stature leads one to expect; measure it again.`;
   }
 }
