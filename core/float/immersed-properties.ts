@@ -1,59 +1,82 @@
 import type { Hull } from '../hull/hull.ts';
+import { immersedSums, type WaterPlane } from '../hull/immersed-sums.ts';
+import { SUM } from '../hull/section-rows.ts';
 import type { Attitude, ImmersedProperties } from './afloat.ts';
-import { type ImmersedSums, immersedSums } from './immersed-sums.ts';
+import { leastFreeboard } from './freeboard.ts';
+import { isAttitude, waterPlane } from './water-plane.ts';
+import { waterlineExtent } from './waterline-extent.ts';
 
 /**
- * What is under water at one attitude: the water plane is z = draft − x·tan(trim) − y·tan(heel), trim positive bow up,
- * heel positive starboard down. Metres and radians, boat frame. Out of the water every figure is 0. Sections are
- * clipped exactly; along the boat the rule is third order in the station spacing.
+ * What is under water at one attitude: metres and radians, boat frame. The water plane is
+ * z = draft − x·tan(trim) − y·tan(heel), trim positive bow up, heel positive starboard down. Lengths, areas and second
+ * moments of the waterplane are those of the plane itself, not of its shadow on the boat's floor. Over the sheer the
+ * hull counts as closed by a flat deck, so the result stays finite and continuous; `leastFreeboard` is negative then.
+ * A hull clear of the water has volume 0 and its centroid at the origin.
+ *
+ * Checked against closed forms: an ellipsoid of half-axes 2.5, 0.25 and 0.15 m with the plane through its centre gives
+ * 0.19635 m³.
+ * @throws RangeError for an attitude that is not finite or steeper than 85°.
  */
 export function immersedProperties(hull: Hull, attitude: Attitude): ImmersedProperties {
-  return propertiesOf(hull, attitude, immersedSums(hull, attitude));
+  if (!isAttitude(attitude)) {
+    throw new RangeError('draft must be finite, trim and heel within ±85°');
+  }
+  const plane = waterPlane(attitude);
+  return propertiesFrom(hull, plane, immersedSums(hull, plane));
 }
 
-/** Properties from the raw integrals. */
-export function propertiesOf(hull: Hull, attitude: Attitude, sums: ImmersedSums): ImmersedProperties {
-  const { volume, area } = sums;
-  const per = (value: number, by: number) => (by > 0 ? value / by : 0);
-  const lcf = per(sums.areaX, area);
-  const tcf = per(sums.areaY, area);
-  const length = sums.foreEnd - sums.aftEnd;
-  const deep = sums.greatestSection * length;
+/** The same from sums already taken at that plane. */
+export function propertiesFrom(hull: Hull, plane: WaterPlane, sums: Float64Array): ImmersedProperties {
+  const volume = Math.max(0, sums[SUM.volume]!);
+  const per = volume > 0 ? 1 / volume : 0;
+  const extent = waterlineExtent(hull, plane);
+  const { area, lcf, acrossMoment, alongMoment } = waterplaneMoments(plane, sums);
+  const ratio = (of: number) => (of > 0 ? volume / of : 0);
   return {
     volume,
     centroid: {
-      x: per(sums.momentX, volume),
-      y: per(sums.momentY, volume),
-      z: per(sums.momentZ, volume),
+      x: sums[SUM.momentX]! * per,
+      y: sums[SUM.momentY]! * per,
+      z: sums[SUM.momentZ]! * per,
     },
     waterplane: {
       area,
       lcf,
-      transverseBm: per(sums.areaYY - area * tcf * tcf, volume),
-      longitudinalBm: per(sums.areaXX - area * lcf * lcf, volume),
-      length,
-      beam: sums.beam,
-      aftEnd: sums.aftEnd,
-      foreEnd: sums.foreEnd,
+      transverseBm: acrossMoment * per,
+      longitudinalBm: alongMoment * per,
+      length: extent.length,
+      beam: extent.beam,
+      aftEnd: extent.aftEnd,
+      foreEnd: extent.foreEnd,
     },
-    wettedSurface: sums.wettedSurface,
-    blockCoefficient: per(volume, length * sums.beam * Math.max(0, attitude.draft)),
-    prismaticCoefficient: per(volume, deep),
-    waterplaneCoefficient: per(area, length * sums.beam),
-    leastFreeboard: leastFreeboard(hull, attitude),
+    wettedSurface: sums[SUM.shell]!,
+    blockCoefficient: ratio(extent.length * extent.beam * extent.depth),
+    prismaticCoefficient: ratio(extent.length * extent.greatestSection),
+    waterplaneCoefficient:
+      extent.length * extent.beam > 0 ? sums[SUM.plane]! / (extent.length * extent.beam) : 0,
+    leastFreeboard: leastFreeboard(hull, plane),
   };
 }
 
-/** Least height of the sheer above the water plane over all stations and both sides, and where. Metres. */
-export function leastFreeboard(hull: Hull, { draft, trim, heel }: Attitude): { value: number; x: number } {
-  const t = Math.tan(trim);
-  const s = Math.abs(Math.tan(heel));
-  let value = Number.POSITIVE_INFINITY;
-  let at = 0;
-  for (const { x, y, z } of hull.stations) {
-    const last = z.length - 1;
-    const above = z[last]! - (draft - x * t + y[last]! * s);
-    if (above < value) [value, at] = [above, x];
-  }
-  return { value, x: at };
+/**
+ * Area and second moments of the waterplane in its own plane, from the sums as seen from above. A length along the
+ * boat is stretched by k, an area by n; moments are about axes through the centre of flotation.
+ */
+function waterplaneMoments({ alongSlope, acrossSlope }: WaterPlane, sums: Float64Array) {
+  const flat = sums[SUM.plane]!;
+  const per = flat > 0 ? 1 / flat : 0;
+  const lcf = sums[SUM.planeX]! * per;
+  const across = sums[SUM.planeY]! * per;
+  const xx = Math.max(0, sums[SUM.planeXx]! - flat * lcf * lcf);
+  const yy = Math.max(0, sums[SUM.planeYy]! - flat * across * across);
+  const xy = sums[SUM.planeXy]! - flat * lcf * across;
+  const k = Math.hypot(1, alongSlope);
+  const n = Math.hypot(1, alongSlope, acrossSlope);
+  const shear = (alongSlope * acrossSlope) / k;
+  return {
+    area: flat * n,
+    lcf,
+    acrossMoment: yy * (n / k) ** 2 * n,
+    alongMoment: (xx * k * k + 2 * xy * k * shear + yy * shear * shear) * n,
+  };
 }

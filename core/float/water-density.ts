@@ -1,26 +1,26 @@
 import type { Water } from '../fit/boat-schema.ts';
 
-/** Salinity taken for brackish and for salt water, practical salinity units (g/kg). */
-const SALINITY = { fresh: 0, brackish: 7, salt: 35 } as const;
-
-/** Σ c[i]·tⁱ. */
-function polynomial(t: number, c: readonly number[]): number {
-  return c.reduceRight((sum, k) => sum * t + k, 0);
-}
+/** Practical salinity taken for each kind of water. Brackish: within the mesohaline 5–18 of the Venice system (1958). */
+export const SALINITY = { fresh: 0, brackish: 10, salt: 35 } as const;
 
 /**
- * Density of water at the surface, kg/m³, from temperature (°C) and practical salinity: the international equation of
- * state of sea water 1980 at one atmosphere (EOS-80, UNESCO 1983). 1025.972 at 15 °C and salinity 35.
+ * Density of sea water at atmospheric pressure, kg/m³, by EOS-80 (UNESCO technical paper in marine science 44, 1983).
+ * Temperature in °C (−2 to 40), practical salinity 0–42. `seaWaterDensity(15, 35)` is 1025.972.
  */
 export function seaWaterDensity(temperatureC: number, salinity: number): number {
   const t = temperatureC;
-  const pure = polynomial(t, [999.842594, 6.793952e-2, -9.09529e-3, 1.001685e-4, -1.120083e-6, 6.536332e-9]);
-  const linear = polynomial(t, [0.824493, -4.0899e-3, 7.6438e-5, -8.2467e-7, 5.3875e-9]);
-  const threeHalves = polynomial(t, [-5.72466e-3, 1.0227e-4, -1.6546e-6]);
-  return pure + salinity * linear + salinity ** 1.5 * threeHalves + 4.8314e-4 * salinity ** 2;
+  const pure =
+    999.842594 +
+    t * (6.793952e-2 + t * (-9.09529e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))));
+  const first = 0.824493 + t * (-4.0899e-3 + t * (7.6438e-5 + t * (-8.2467e-7 + t * 5.3875e-9)));
+  const second = -5.72466e-3 + t * (1.0227e-4 + t * -1.6546e-6);
+  return pure + salinity * (first + Math.sqrt(salinity) * second + salinity * 4.8314e-4);
 }
 
-/** Density of a fit's water, kg/m³: as measured if it was, else by EOS-80 with 0, 7 or 35 for the salinity. */
+/**
+ * Density of a fit's water, kg/m³: the measured one if there is one, else EOS-80 at its temperature and the salinity
+ * of its kind. Fresh water of 15 °C weighs 999.10.
+ */
 export function waterDensity(water: Water): number {
   return water.densityKgM3 ?? seaWaterDensity(water.temperatureC, SALINITY[water.kind]);
 }

@@ -1,70 +1,109 @@
 import type { TapeHull } from '../fit/boat-schema.ts';
-import type { Hull } from './hull.ts';
+import type { Hull, SectionPoint, Station } from './hull.ts';
 import { hullFromOffsets } from './hull-from-offsets.ts';
 import { monotoneCubic } from './monotone-cubic.ts';
+import { loftedSection } from './section-at.ts';
 
-/** Points along each section and stations along the boat that a tape-measured hull is drawn through. */
-const SECTION_POINTS = 25;
-const STATIONS = 41;
+/** Points along each half-section. The polygon then holds 0.03 % less than the curve (error falls as 1/n²). */
+export const TAPE_SECTION_POINTS = 33;
+
+/** Stations along the boat, as a count for the whole length; more changes the volume by less than 1e-5. */
+export const TAPE_STATIONS = 41;
+
+/** A station nearer to an end than this, metres, is the end. */
+const AT_END = 1e-3;
+
+/** Least height of the sheer over the keel where the ends are carried on, metres. */
+const LEAST_STEM = 0.02;
 
 type Measured = TapeHull['stations'][number];
 
 /**
- * A hull from what a tape reads: at each measured station a fair monotone section through every beam, exactly; between
- * stations the same heights are faired along the boat; the ends close on the centreline at half the length, with keel
- * and sheer carried on from the last stations. Metres, boat frame.
+ * A hull from what a tape reads. At each measured station a fair monotone half-section runs exactly through every beam;
+ * from station to station the same shares of depth are faired along the boat; at half the length, if no station
+ * stands there, the hull closes to a stem on the centreline whose keel and sheer carry on from the last two stations.
+ * Metres, boat frame. Stations beyond the length are left out.
+ *
+ * Near the keel a half-section follows the root of the height above it, as a round bottom does (a V is a straight line
+ * in the same terms); a station with no beams but the sheer's becomes a parabola, which holds two thirds of its box.
+ * @throws RangeError when nothing is left to make a hull of.
  */
 export function hullFromTape(tape: TapeHull, name = 'hull by tape'): Hull {
-  const measured = tape.stations.toSorted((a, b) => a.xM - b.xM);
   const half = tape.lengthM / 2;
-  const inner = measured.filter((s) => Math.abs(s.xM) < half);
-  const xs = [-half, ...inner.map((s) => s.xM), half];
-  const ends = <T>(value: (s: Measured) => T): [T, T] => [value(inner[0]!), value(inner.at(-1)!)];
-  const along = (value: (s: Measured) => number, atEnds: [number, number]) =>
-    monotoneCubic(xs, [atEnds[0], ...inner.map(value), atEnds[1]]);
-  const keel = along(
-    (s) => s.keelM,
-    ends((s) => s.keelM),
+  const measured = tape.stations
+    .filter(({ xM, sheerM, keelM }) => Math.abs(xM) <= half + AT_END && sheerM > keelM)
+    .sort((a, b) => a.xM - b.xM);
+  const stations = withStems(measured, half).map(
+    ({ x, station }): Station => ({ x, section: fairSection(station) }),
   );
-  const sheer = along(
-    (s) => s.sheerM,
-    ends((s) => s.sheerM),
-  );
-  const shares = Array.from({ length: SECTION_POINTS }, (_, k) => (k / (SECTION_POINTS - 1)) ** 1.5);
-  const sections = new Map(inner.map((s) => [s, sectionThrough(s)]));
-  const breadths = shares.map((share) => along((s) => sections.get(s)!(share), [0, 0]));
-  const stations = stationsAt(xs).map((x) => {
-    const low = keel(x);
-    const high = Math.max(sheer(x), low + 1e-3);
-    const section = shares.map((share, k): [number, number] => [
-      Math.max(0, breadths[k]!(x)),
-      low + share * (high - low),
-    ]);
-    return { x, section };
+  return withMoreStations(hullFromOffsets({ name, stations }));
+}
+
+interface Placed {
+  readonly x: number;
+  readonly station: Measured;
+}
+
+/** The measured stations with a closed stem at each end that was not measured itself. */
+function withStems(measured: readonly Measured[], half: number): Placed[] {
+  const placed = measured.map((station): Placed => ({ x: station.xM, station }));
+  if (placed.length < 2) return placed;
+  const [aft, fore] = [placed[0]!, placed[placed.length - 1]!];
+  const stern = stem(-half, aft.station, measured[1]!);
+  const bow = stem(half, fore.station, measured[measured.length - 2]!);
+  return [
+    ...(aft.x > -half + AT_END ? [{ x: -half, station: stern }] : []),
+    ...placed,
+    ...(fore.x < half - AT_END ? [{ x: half, station: bow }] : []),
+  ];
+}
+
+/** A section without breadth at x; keel and sheer on the straight line through the two stations next to it. */
+function stem(x: number, near: Measured, next: Measured): Measured {
+  const share = (x - near.xM) / (near.xM - next.xM);
+  const sheerM = Math.max(near.sheerM + share * (near.sheerM - next.sheerM), near.keelM + LEAST_STEM);
+  const keelM = Math.min(near.keelM + share * (near.keelM - next.keelM), sheerM - LEAST_STEM);
+  return { xM: x, keelM: Math.max(keelM, Math.min(near.keelM, 0)), sheerM, sheerBeamM: 0, beams: [] };
+}
+
+/** A half-section through every measured beam: monotone cubic in the root of the height share, points closer low down. */
+function fairSection({ keelM, sheerM, sheerBeamM, beams }: Measured): SectionPoint[] {
+  const depth = sheerM - keelM;
+  const inner = beams
+    .filter(({ aboveKeelM }) => aboveKeelM < depth)
+    .sort((a, b) => a.aboveKeelM - b.aboveKeelM)
+    .filter(({ aboveKeelM }, i, all) => i === 0 || aboveKeelM > all[i - 1]!.aboveKeelM);
+  const roots = [0, ...inner.map((b) => Math.sqrt(b.aboveKeelM / depth)), 1];
+  const curve = monotoneCubic(roots, [0, ...inner.map((b) => b.beamM / 2), sheerBeamM / 2]);
+  return sampledRoots(roots).map((root): SectionPoint => [curve(root), keelM + root * root * depth]);
+}
+
+/** Even steps from 0 to 1, each measured place taking over the free step nearest to it: the section holds it exactly. */
+function sampledRoots(measured: readonly number[]): number[] {
+  const last = TAPE_SECTION_POINTS - 1;
+  const roots = Array.from({ length: TAPE_SECTION_POINTS }, (_, k) => k / last);
+  let taken = 0;
+  for (const root of measured.slice(1, -1)) {
+    taken = Math.min(last - 1, Math.max(taken + 1, Math.round(root * last)));
+    roots[taken] = root;
+  }
+  return roots.sort((a, b) => a - b);
+}
+
+/** The same surface with stations lofted between the measured ones, close enough for integration. */
+function withMoreStations(coarse: Hull): Hull {
+  const spacing = coarse.length / (TAPE_STATIONS - 1);
+  const stations: Station[] = [];
+  coarse.stations.forEach((station, i) => {
+    stations.push(station);
+    const next = coarse.stations[i + 1];
+    if (!next) return;
+    const steps = Math.ceil((next.x - station.x) / spacing - 1e-9);
+    for (let k = 1; k < steps; k++) {
+      const x = station.x + ((next.x - station.x) * k) / steps;
+      const { y, z } = loftedSection(coarse, x);
+      stations.push({ x, section: Array.from(y, (breadth, j) => [breadth, z[j]!] as const) });
+    }
   });
-  return hullFromOffsets({ name, stations });
-}
-
-/** Half-breadth over height share (0 keel, 1 sheer) at one measured station. */
-function sectionThrough(station: Measured): (share: number) => number {
-  const depth = station.sheerM - station.keelM;
-  const points = station.beams
-    .map(({ aboveKeelM, beamM }) => [aboveKeelM / depth, beamM / 2] as const)
-    .filter(([share]) => share > 0 && share < 1)
-    .sort((a, b) => a[0] - b[0]);
-  const all = [[0, 0], ...points, [1, station.sheerBeamM / 2]] as [number, number][];
-  const curve = monotoneCubic(
-    all.map(([share]) => Math.sqrt(share)),
-    all.map(([, y]) => y),
-  );
-  return (share) => curve(Math.sqrt(share));
-}
-
-/** Evenly spread stations with every measured one among them. */
-function stationsAt(xs: readonly number[]): number[] {
-  const low = xs[0]!;
-  const step = (xs.at(-1)! - low) / (STATIONS - 1);
-  const even = Array.from({ length: STATIONS }, (_, i) => low + i * step);
-  const far = even.filter((x) => xs.every((m) => Math.abs(m - x) > step / 4));
-  return [...far, ...xs].sort((a, b) => a - b);
+  return hullFromOffsets({ name: coarse.name, stations });
 }

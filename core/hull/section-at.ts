@@ -1,56 +1,68 @@
 import type { BoatPoint } from '../frame/vec3.ts';
-import type { Hull, HullStation } from './hull.ts';
+import type { Hull } from './hull.ts';
+import { loftSection } from './loft.ts';
 
-/** Index of the station aft of x (or the last but one), and how far x lies toward the next. */
-function bracket({ stations }: Hull, x: number): { at: number; share: number } {
-  let at = 0;
-  while (at < stations.length - 2 && stations[at + 1]!.x < x) at++;
-  const a = stations[at]!.x;
-  const b = stations[at + 1]!.x;
-  return { at, share: Math.min(1, Math.max(0, (x - a) / (b - a))) };
+/** A lofted half-section in arrays of its own: metres, keel to sheer. */
+export interface LoftedSection {
+  readonly y: Float64Array;
+  readonly z: Float64Array;
 }
 
-function blend(hull: Hull, x: number, read: (station: HullStation) => number): number {
-  const { at, share } = bracket(hull, x);
-  return read(hull.stations[at]!) * (1 - share) + read(hull.stations[at + 1]!) * share;
+/** The half-section at x, lofted between its stations; x beyond an end gives that end's. Metres, boat frame. */
+export function loftedSection(hull: Hull, x: number): LoftedSection {
+  const { loft } = hull;
+  const at = Math.min(hull.foreX, Math.max(hull.aftX, x));
+  let i = 0;
+  while (i < loft.count - 2 && loft.x[i + 1]! <= at) i++;
+  const share = (at - loft.x[i]!) / (loft.x[i + 1]! - loft.x[i]!);
+  const make = () => new Float64Array(loft.points);
+  const section = { y: make(), z: make() };
+  loftSection(loft, [i, share], { ...section, slopeY: make(), slopeZ: make(), at: 0 });
+  return section;
 }
 
-/** Height of the sheer at x, metres, boat frame. */
+/**
+ * The half-section at x as points from keel to sheer on the port side (y ≥ 0): the given points at a station, lofted
+ * between stations, for drawing. Metres, boat frame; x beyond an end gives that end's section.
+ */
+export function sectionAt(hull: Hull, x: number): BoatPoint[] {
+  const { y, z } = loftedSection(hull, x);
+  return Array.from(y, (breadth, j) => ({ x, y: breadth, z: z[j]! }));
+}
+
+/** Height of the sheer at x, metres, boat frame; held at the ends. */
 export function sheerHeight(hull: Hull, x: number): number {
-  return blend(hull, x, ({ z }) => z.at(-1)!);
+  const { z } = loftedSection(hull, x);
+  return z[z.length - 1]!;
 }
 
-/** Height of the keel line at x, metres, boat frame. */
+/** Half-breadth of the sheer at x, metres; held at the ends. */
+export function sheerHalfBreadth(hull: Hull, x: number): number {
+  const { y } = loftedSection(hull, x);
+  return y[y.length - 1]!;
+}
+
+/** Height of the keel line at x, metres, boat frame; held at the ends. */
 export function keelHeight(hull: Hull, x: number): number {
-  return blend(hull, x, ({ z }) => z[0]!);
+  return loftedSection(hull, x).z[0]!;
 }
 
-/** Half-breadth of a station at a height, metres; null below its keel or above its sheer. */
-function stationBreadth({ y, z }: HullStation, height: number): number | null {
-  const n = z.length;
-  if (height < z[0]! || height > z[n - 1]!) return null;
-  let k = 0;
-  while (k < n - 2 && z[k + 1]! < height) k++;
-  const rise = z[k + 1]! - z[k]!;
-  const share = rise > 0 ? (height - z[k]!) / rise : 1;
-  return y[k]! + (y[k + 1]! - y[k]!) * Math.min(1, Math.max(0, share));
+/** Half-breadth of the hull's outer face at a place and height, metres; null below the keel, above the sheer, beyond the ends. */
+export function halfBreadth(hull: Hull, x: number, height: number): number | null {
+  if (x < hull.aftX || x > hull.foreX) return null;
+  const { y, z } = loftedSection(hull, x);
+  return breadthAtHeight({ y, z }, height);
 }
 
-/** Half-breadth of the hull's outer face at a place and height, metres; null below the keel or above the sheer. */
-export function halfBreadth(hull: Hull, x: number, z: number): number | null {
-  const { at, share } = bracket(hull, x);
-  const aft = stationBreadth(hull.stations[at]!, z);
-  const fore = stationBreadth(hull.stations[at + 1]!, z);
-  if (aft === null || fore === null) return aft ?? fore;
-  return aft * (1 - share) + fore * share;
-}
-
-/** The half-section at x as points keel to sheer, port side, blended between its neighbours. Metres, boat frame. */
-export function sectionAt(hull: Hull, x: number, points = 33): BoatPoint[] {
-  const low = keelHeight(hull, x);
-  const high = sheerHeight(hull, x);
-  return Array.from({ length: points }, (_, k) => {
-    const z = low + (high - low) * (k / (points - 1)) ** 1.5;
-    return { x, y: halfBreadth(hull, x, z) ?? 0, z };
-  });
+/** Greatest half-breadth of a section at a height, metres; null where it has none. */
+export function breadthAtHeight({ y, z }: LoftedSection, height: number): number | null {
+  let breadth: number | null = null;
+  for (let j = 1; j < y.length; j++) {
+    const [low, high] = [z[j - 1]!, z[j]!];
+    if (height < Math.min(low, high) || height > Math.max(low, high)) continue;
+    const share = high === low ? 1 : (height - low) / (high - low);
+    const here = y[j - 1]! + share * (y[j]! - y[j - 1]!);
+    breadth = Math.max(breadth ?? 0, here, high === low ? y[j - 1]! : 0);
+  }
+  return breadth;
 }

@@ -1,0 +1,99 @@
+import type { SectionRows } from './hull.ts';
+import { ROW, VALUES_PER_ROW } from './section-rows.ts';
+
+/** A water line across one row: z = height − slope·y, metres and tangent. */
+export interface WaterLine {
+  row: number;
+  height: number;
+  slope: number;
+}
+
+/**
+ * Clips one row by a water line and writes what is under it to `values` (places: `ROW`). Exact for the polyline
+ * section, closed by a flat deck at the sheer, whatever the number of crossings.
+ *
+ * Each half is clipped as an area between centreline and shell: keel and deck closings run at constant z and add
+ * nothing to ∮ y dz, so only shell edges and the water line count. Mirrored input gives bit-equal sums.
+ */
+export function clipRow(rows: SectionRows, water: WaterLine, values: Float64Array): void {
+  const at = water.row * VALUES_PER_ROW;
+  values.fill(0, at, at + VALUES_PER_ROW);
+  values[at + ROW.least] = Number.POSITIVE_INFINITY;
+  values[at + ROW.most] = Number.NEGATIVE_INFINITY;
+  clipHalf(rows, water, values, 1);
+  if (water.slope !== 0) {
+    clipHalf(rows, water, values, -1);
+    return;
+  }
+  for (let k = at + ROW.area; k <= at + ROW.shell; k++) values[k]! *= 2;
+  values[at + ROW.momentY] = 0;
+  values[at + ROW.breadthY] = 0;
+}
+
+/** Adds the half on one side (1 port, −1 starboard) to a row's values. */
+function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, side: 1 | -1): void {
+  const { points, y, z, area, momentY, momentZ, shell } = rows;
+  const { row, height } = water;
+  const slope = water.slope * side;
+  const first = row * points;
+  const last = first + points - 1;
+  let [a, my, mz, s, b, bb, bbb] = [0, 0, 0, 0, 0, 0, 0];
+  let before = z[first]! + slope * y[first]!;
+  let [least, most] = [before, before];
+  let wet = before <= height;
+  let from = first;
+  for (let j = first + 1; j <= last; j++) {
+    const after = z[j]! + slope * y[j]!;
+    if (after < least) least = after;
+    if (after > most) most = after;
+    if (after <= height !== wet) {
+      const u = (height - before) / (after - before);
+      const yc = y[j - 1]! + u * (y[j]! - y[j - 1]!);
+      const zc = z[j - 1]! + u * (z[j]! - z[j - 1]!);
+      const end = wet ? j - 1 : j;
+      const ye = y[end]!;
+      const ze = z[end]!;
+      const dz = wet ? zc - ze : ze - zc;
+      a += ((ye + yc) * dz) / 2;
+      my += ((ye * ye + ye * yc + yc * yc) * dz) / 6;
+      mz += ((2 * (ye * ze + yc * zc) + ye * zc + yc * ze) * dz) / 6;
+      s += (wet ? u : 1 - u) * (shell[j]! - shell[j - 1]!);
+      if (wet) {
+        a += area[end]! - area[from]!;
+        my += momentY[end]! - momentY[from]!;
+        mz += momentZ[end]! - momentZ[from]!;
+        s += shell[end]! - shell[from]!;
+      }
+      const sign = wet ? 1 : -1;
+      b += sign * yc;
+      bb += sign * yc * yc;
+      bbb += sign * yc * yc * yc;
+      wet = !wet;
+      from = j;
+    }
+    before = after;
+  }
+  if (wet) {
+    a += area[last]! - area[from]!;
+    my += momentY[last]! - momentY[from]!;
+    mz += momentZ[last]! - momentZ[from]!;
+    s += shell[last]! - shell[from]!;
+  }
+  if (z[last]! <= height !== wet) {
+    const yc = (height - z[last]!) / slope;
+    const sign = wet ? 1 : -1;
+    b += sign * yc;
+    bb += sign * yc * yc;
+    bbb += sign * yc * yc * yc;
+  }
+  const at = row * VALUES_PER_ROW;
+  values[at + ROW.area]! += a + (slope * bb) / 2;
+  values[at + ROW.momentY]! += side * (my + (slope * bbb) / 6);
+  values[at + ROW.momentZ]! += mz + slope * ((height * bb) / 2 - (slope * bbb) / 3);
+  values[at + ROW.breadth]! += b;
+  values[at + ROW.breadthY]! += (side * bb) / 2;
+  values[at + ROW.breadthYy]! += bbb / 3;
+  values[at + ROW.shell]! += s;
+  values[at + ROW.least] = Math.min(values[at + ROW.least]!, least);
+  values[at + ROW.most] = Math.max(values[at + ROW.most]!, most);
+}

@@ -1,0 +1,26 @@
+import type { HullCorrection } from '../fit/boat-schema.ts';
+import type { Hull, Station } from './hull.ts';
+import { hullFromOffsets } from './hull-from-offsets.ts';
+
+/**
+ * The hull with a float check's correction: every half-breadth becomes
+ * y · (1 + (fullness + foreAftFullness · ξ) · (1 − ζ)), where ξ runs from −1 at the stern to 1 at the bow and ζ from 0
+ * at the keel to 1 at the sheer. Sheer, keel, length and depth, which a tape reads well, stay; the bottom, which it
+ * reads badly, grows fuller (above 0) or finer. Dimensionless parameters; a new hull.
+ */
+export function correctHull(
+  hull: Hull,
+  { fullness, foreAftFullness }: Pick<HullCorrection, 'fullness' | 'foreAftFullness'>,
+): Hull {
+  if (fullness === 0 && foreAftFullness === 0) return hull;
+  const middle = (hull.aftX + hull.foreX) / 2;
+  const stations = hull.stations.map(({ x, section }): Station => {
+    const fuller = fullness + foreAftFullness * ((x - middle) / (hull.length / 2));
+    const keel = section[0]![1];
+    const depth = section[section.length - 1]![1] - keel;
+    const factor = (z: number) =>
+      depth > 0 ? Math.max(0, 1 + fuller * (1 - Math.min(1, Math.max(0, (z - keel) / depth)))) : 1;
+    return { x, section: section.map(([y, z]) => [y * factor(z), z] as const) };
+  });
+  return hullFromOffsets({ name: hull.name, stations });
+}

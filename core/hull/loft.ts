@@ -1,0 +1,165 @@
+import type { LoftLines, SectionPoint, Station } from './hull.ts';
+
+/**
+ * A line whose second difference jumps by more than this factor from one station to the next is a knuckle (a stem
+ * rising from a straight keel), not a curve: a cubic through it would swing below the keel. Fair lines stay under 2.
+ */
+const KNUCKLE_JUMP = 4;
+
+/** Steepest end slope of a monotone cubic, in units of the chord's slope (Fritsch and Carlson 1980). */
+const MONOTONE_LIMIT = 3;
+
+/**
+ * Below this exponent an end is blunt: half-breadths rise from it like a root (an ellipsoid gives 1/2), which no cubic
+ * follows. A wedge-shaped end has exponent 1 and keeps the cubic.
+ */
+const BLUNT_POWER = 0.75;
+const BLUNTEST_POWER = 0.3;
+
+/** Fairs lines through sections of equal point counts, in order of x. Metres; see `LoftLines`. */
+export function loftLines(stations: readonly Station[], sections: readonly SectionPoint[][]): LoftLines {
+  const count = stations.length;
+  const points = sections[0]!.length;
+  const x = Float64Array.from(stations, (s) => s.x);
+  const y = Float64Array.from(sections.flat(), (p) => p[0]);
+  const z = Float64Array.from(sections.flat(), (p) => p[1]);
+  const slopeY = new Float64Array(count * points);
+  const slopeZ = new Float64Array(count * points);
+  const aftPower = new Float64Array(2 * points);
+  const forePower = new Float64Array(2 * points);
+  for (let j = 0; j < points; j++) {
+    fairLine({ x, value: y, slope: slopeY, points, line: j, aftPower, forePower, at: j });
+    fairLine({ x, value: z, slope: slopeZ, points, line: j, aftPower, forePower, at: points + j });
+  }
+  return { count, points, x, y, z, slopeY, slopeZ, aftPower, forePower };
+}
+
+interface Line {
+  readonly x: Float64Array;
+  readonly value: Float64Array;
+  readonly slope: Float64Array;
+  readonly points: number;
+  readonly line: number;
+  readonly aftPower: Float64Array;
+  readonly forePower: Float64Array;
+  /** Index of this line's exponents. */
+  readonly at: number;
+}
+
+function fairLine(line: Line): void {
+  const { x, value, slope, points, line: j } = line;
+  const last = x.length - 1;
+  const chord = (i: number) => (value[(i + 1) * points + j]! - value[i * points + j]!) / (x[i + 1]! - x[i]!);
+  const jump = (i: number) => Math.abs(chord(i) - chord(i - 1));
+  const isKnuckle = (i: number) =>
+    jump(i) > KNUCKLE_JUMP * Math.min(jump(Math.max(1, i - 1)), jump(Math.min(last - 1, i + 1)));
+  for (let i = 1; i < last; i++) {
+    const ahead = x[i + 1]! - x[i]!;
+    const behind = x[i]! - x[i - 1]!;
+    const parabola = (behind * chord(i) + ahead * chord(i - 1)) / (ahead + behind);
+    slope[i * points + j] = isKnuckle(i) ? monotone(parabola, chord(i - 1), chord(i)) : parabola;
+  }
+  slope[j] = endSlope(chord(0), slope[points + j]!, isKnuckle(1));
+  slope[last * points + j] = endSlope(chord(last - 1), slope[(last - 1) * points + j]!, isKnuckle(last - 1));
+  bluntEnd(line, [0, 1, 2], line.aftPower);
+  bluntEnd(line, [last, last - 1, last - 2], line.forePower);
+}
+
+function monotone(slope: number, before: number, after: number): number {
+  if (before * after <= 0) return 0;
+  const most = MONOTONE_LIMIT * Math.min(Math.abs(before), Math.abs(after));
+  return Math.sign(before) * Math.min(most, Math.abs(slope));
+}
+
+/** Slope at an end so that the last stretch is a parabola; beside a knuckle, held to what keeps it monotone. */
+function endSlope(chord: number, inner: number, knuckle: boolean): number {
+  const parabola = 2 * chord - inner;
+  return knuckle ? monotone(parabola, chord, chord) : parabola;
+}
+
+/** Finds a blunt end by how fast the line leaves it, and gives the station next to it the slope of the same power. */
+function bluntEnd(line: Line, stations: readonly [number, number, number], power: Float64Array): void {
+  const [end, next, third] = stations;
+  const { x, value, slope, points, line: j } = line;
+  const rise = (i: number) => value[i * points + j]! - value[end * points + j]!;
+  const ratio = rise(third) / rise(next);
+  if (!(ratio > 1)) return;
+  const exponent = Math.log(ratio) / Math.log((x[third]! - x[end]!) / (x[next]! - x[end]!));
+  if (exponent > BLUNT_POWER || exponent < BLUNTEST_POWER) return;
+  power[line.at] = exponent;
+  slope[next * points + j] = (exponent * rise(next)) / (x[next]! - x[end]!);
+}
+
+/** Where a lofted section is written: points from index `at`, slopes along x from index 0. */
+export interface LoftTarget {
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+  readonly slopeY: Float64Array;
+  readonly slopeZ: Float64Array;
+  readonly at: number;
+}
+
+/** Writes the half-section at a share `u` (0 to 1) of the interval from station `i` to `i + 1`. Metres; y stays ≥ 0. */
+export function loftSection(loft: LoftLines, [i, u]: readonly [number, number], into: LoftTarget): void {
+  const { points, x } = loft;
+  const h = x[i + 1]! - x[i]!;
+  const a = i * points;
+  const b = a + points;
+  const v = 1 - u;
+  const [f0, f1, g0, g1] = [v * v * (1 + 2 * u), u * u * (3 - 2 * u), h * u * v * v, -h * u * u * v];
+  const [d, e0, e1] = [(6 * u * v) / h, v * (1 - 3 * u), u * (3 * u - 2)];
+  for (let j = 0; j < points; j++) {
+    const y0 = loft.y[a + j]!;
+    const y1 = loft.y[b + j]!;
+    const z0 = loft.z[a + j]!;
+    const z1 = loft.z[b + j]!;
+    const [ty0, ty1, tz0, tz1] = [
+      loft.slopeY[a + j]!,
+      loft.slopeY[b + j]!,
+      loft.slopeZ[a + j]!,
+      loft.slopeZ[b + j]!,
+    ];
+    into.y[into.at + j] = Math.max(0, f0 * y0 + f1 * y1 + g0 * ty0 + g1 * ty1);
+    into.z[into.at + j] = f0 * z0 + f1 * z1 + g0 * tz0 + g1 * tz1;
+    into.slopeY[j] = d * (y1 - y0) + e0 * ty0 + e1 * ty1;
+    into.slopeZ[j] = d * (z1 - z0) + e0 * tz0 + e1 * tz1;
+  }
+  if (i === 0) bluntSection(loft, { power: loft.aftPower, end: 0, next: 1, share: u, reach: h }, into);
+  if (i === loft.count - 2) {
+    bluntSection(loft, { power: loft.forePower, end: i + 1, next: i, share: v, reach: -h }, into);
+  }
+}
+
+interface BluntEnd {
+  readonly power: Float64Array;
+  readonly end: number;
+  readonly next: number;
+  /** Distance from the end as a share of the interval. */
+  readonly share: number;
+  /** x of the next station less x of the end. */
+  readonly reach: number;
+}
+
+/** Nearest to a blunt end that its slope is taken, as a share of the interval: at the end itself it is infinite. */
+const LEAST_SHARE = 1e-3;
+
+function bluntSection(loft: LoftLines, { power, end, next, share, reach }: BluntEnd, into: LoftTarget): void {
+  const { points } = loft;
+  const near = Math.max(share, LEAST_SHARE);
+  for (let j = 0; j < points; j++) {
+    const py = power[j]!;
+    const pz = power[points + j]!;
+    if (py > 0) {
+      const y = loft.y[end * points + j]!;
+      const rise = loft.y[next * points + j]! - y;
+      into.y[into.at + j] = y + rise * share ** py;
+      into.slopeY[j] = (rise * py * near ** (py - 1)) / reach;
+    }
+    if (pz > 0) {
+      const z = loft.z[end * points + j]!;
+      const rise = loft.z[next * points + j]! - z;
+      into.z[into.at + j] = z + rise * share ** pz;
+      into.slopeZ[j] = (rise * pz * near ** (pz - 1)) / reach;
+    }
+  }
+}

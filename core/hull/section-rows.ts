@@ -1,0 +1,102 @@
+import type { HullScratch, LoftLines, SectionRows } from './hull.ts';
+import { loftSection } from './loft.ts';
+
+/** Numbers kept of each clipped row: see `ROW`. */
+export const VALUES_PER_ROW = 9;
+
+/** Places within a clipped row's values. Area, moments and waterline integrals of the whole section; metres. */
+export const ROW = {
+  area: 0,
+  momentY: 1,
+  momentZ: 2,
+  /** Breadth of the waterline, ∫ dy; then ∫ y dy and ∫ y² dy across it. */
+  breadth: 3,
+  breadthY: 4,
+  breadthYy: 5,
+  shell: 6,
+  /** Lowest and highest point of the section square to the heeled water plane, as a height at the centreline. */
+  least: 7,
+  most: 8,
+} as const;
+
+/** Results of one pass over a hull, as places within `HullScratch.sums`. Plain integrals; metres. */
+export const SUM = {
+  volume: 0,
+  momentX: 1,
+  momentY: 2,
+  momentZ: 3,
+  /** Waterplane as seen from above: ∫ dA, ∫ x, ∫ y, ∫ x², ∫ x·y, ∫ y². */
+  plane: 4,
+  planeX: 5,
+  planeY: 6,
+  planeXx: 7,
+  planeXy: 8,
+  planeYy: 9,
+  shell: 10,
+  /** x of the ends of the part under water. */
+  wetAft: 11,
+  wetFore: 12,
+} as const;
+
+const SUM_COUNT = 13;
+
+/** Rows of a lofted hull: stations at even indices, the sections midway between them at odd ones, then the spare row. */
+export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: HullScratch } {
+  const { points } = loft;
+  const count = 2 * loft.count - 1;
+  const size = (count + 1) * points;
+  const rows: SectionRows = {
+    count,
+    points,
+    x: new Float64Array(count + 1),
+    y: new Float64Array(size),
+    z: new Float64Array(size),
+    area: new Float64Array(size),
+    momentY: new Float64Array(size),
+    momentZ: new Float64Array(size),
+    shell: new Float64Array(size),
+  };
+  const scratch: HullScratch = {
+    values: new Float64Array((count + 1) * VALUES_PER_ROW),
+    weights: new Float64Array(count),
+    sums: new Float64Array(SUM_COUNT),
+    slopeY: new Float64Array(points),
+    slopeZ: new Float64Array(points),
+  };
+  for (let row = 0; row < count; row++) {
+    const interval = Math.min(loft.count - 2, row >> 1);
+    fillRow({ loft, rows, scratch }, row, [interval, (row - 2 * interval) / 2]);
+  }
+  return { rows, scratch };
+}
+
+/** Lofts the section at a share of an interval into a row and sums along it. */
+export function fillRow(
+  { loft, rows, scratch }: { loft: LoftLines; rows: SectionRows; scratch: HullScratch },
+  row: number,
+  [interval, share]: readonly [number, number],
+): void {
+  const { points, y, z, area, momentY, momentZ, shell } = rows;
+  const { slopeY, slopeZ } = scratch;
+  const at = row * points;
+  loftSection(loft, [interval, share], { y, z, slopeY, slopeZ, at });
+  const x0 = loft.x[interval]!;
+  rows.x[row] = x0 + share * (loft.x[interval + 1]! - x0);
+  area[at] = 0;
+  momentY[at] = 0;
+  momentZ[at] = 0;
+  shell[at] = 0;
+  for (let j = 1; j < points; j++) {
+    const k = at + j;
+    const y0 = y[k - 1]!;
+    const y1 = y[k]!;
+    const z0 = z[k - 1]!;
+    const z1 = z[k]!;
+    const dz = z1 - z0;
+    area[k] = area[k - 1]! + ((y0 + y1) * dz) / 2;
+    momentY[k] = momentY[k - 1]! + ((y0 * y0 + y0 * y1 + y1 * y1) * dz) / 6;
+    momentZ[k] = momentZ[k - 1]! + ((2 * (y0 * z0 + y1 * z1) + y0 * z1 + y1 * z0) * dz) / 6;
+    const tilt = ((y1 - y0) * (slopeZ[j - 1]! + slopeZ[j]!) - dz * (slopeY[j - 1]! + slopeY[j]!)) / 2;
+    shell[k] = shell[k - 1]! + Math.hypot(y1 - y0, dz, tilt);
+  }
+}
