@@ -18,6 +18,8 @@ export interface KeepingState {
   readonly savedAt: string | null;
   /** Why it could not be kept, in plain words; null unless `failed`. */
   readonly keepProblem: string | null;
+  /** Whether it will be tried again by itself; false where another window has kept a newer draft. */
+  readonly retrying: boolean;
 }
 
 /** A drag that ends is kept after this pause, milliseconds; short, so that a crash within a second loses nothing. */
@@ -28,6 +30,8 @@ const RETRY_MS = [1000, 2000, 4000, 8000, 15000] as const;
 /** Brings the newest state of one fit to the disk, one call at a time, and tries again when it fails. */
 export interface DraftKeeper {
   keep(fit: Fit): void;
+  /** The fit as it stands was kept as a revision at this instant, and its draft is gone from the disk. */
+  keptAsRevision(savedAt: string): void;
   /** Sends at once what is still waiting (the page is going away, or a person asks to try again). */
   flush(): Promise<void>;
   /** Forgets what is waiting; nothing is sent any more. */
@@ -42,6 +46,8 @@ export function createDraftKeeper(options: {
 }): DraftKeeper {
   let waiting: Fit | null = null;
   let savedAt = options.savedAt;
+  /** The draft on the disk that the next one follows; null when there is none. */
+  let base = options.savedAt;
   let timer: ReturnType<typeof setTimeout> | null = null;
   let sending: Promise<void> | null = null;
   let failures = 0;
@@ -68,7 +74,7 @@ export function createDraftKeeper(options: {
 
   async function attempt(fit: Fit): Promise<KeepOutcome> {
     try {
-      return await options.keep({ id: options.fitId, fit, basedOn: savedAt });
+      return await options.keep({ id: options.fitId, fit, basedOn: base });
     } catch (error) {
       return { kind: 'failed', message: error instanceof Error ? error.message : String(error) };
     }
@@ -78,13 +84,15 @@ export function createDraftKeeper(options: {
     if (outcome.kind === 'kept') {
       failures = 0;
       savedAt = outcome.savedAt;
-      options.tell({ keeping: waiting ? 'keeping' : 'kept', savedAt, keepProblem: null });
+      base = outcome.savedAt;
+      options.tell({ keeping: waiting ? 'keeping' : 'kept', savedAt, keepProblem: null, retrying: false });
       if (waiting) later(PAUSE_MS);
       return;
     }
     waiting ??= fit;
-    options.tell({ keeping: 'failed', savedAt, keepProblem: outcome.message });
-    if (outcome.kind === 'failed') {
+    const retrying = outcome.kind === 'failed';
+    options.tell({ keeping: 'failed', savedAt, keepProblem: outcome.message, retrying });
+    if (retrying) {
       later(RETRY_MS[Math.min(failures, RETRY_MS.length - 1)]!);
       failures += 1;
     }
@@ -94,8 +102,13 @@ export function createDraftKeeper(options: {
     keep(fit) {
       waiting = fit;
       if (failures > 0) return;
-      options.tell({ keeping: 'keeping', savedAt, keepProblem: null });
+      options.tell({ keeping: 'keeping', savedAt, keepProblem: null, retrying: false });
       later(PAUSE_MS);
+    },
+    keptAsRevision(at) {
+      savedAt = at;
+      base = null;
+      options.tell({ keeping: 'kept', savedAt, keepProblem: null, retrying: false });
     },
     async flush() {
       if (timer !== null) clearTimeout(timer);

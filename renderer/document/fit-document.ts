@@ -59,6 +59,8 @@ export interface FitDocument extends Pick<StoreApi<FitState>, 'getState' | 'getI
   focusSeat(seat: number): void;
   light(part: string | null): void;
   showGhost(fit: Fit | null): void;
+  /** The fit as it stands was kept as a revision at this instant; its draft is no longer needed. */
+  keptAsRevision(savedAt: string): void;
   /** Sends at once what is not on the disk yet. */
   keepNow(): Promise<void>;
   /** Ends the document: what waits is sent, nothing is told any more. */
@@ -98,6 +100,7 @@ export function createFitDocument(options: {
     keeping: 'kept',
     savedAt: options.savedAt ?? null,
     keepProblem: null,
+    retrying: false,
   }));
   const keeper = createDraftKeeper({
     fitId: options.fitId,
@@ -216,6 +219,7 @@ export function createFitDocument(options: {
     focusSeat: (seat) => store.setState({ seat }),
     light: (lit) => store.setState({ lit }),
     showGhost: (ghost) => store.setState({ ghost }),
+    keptAsRevision: (savedAt) => keeper.keptAsRevision(savedAt),
     keepNow: () => keeper.flush(),
     async close() {
       gesture?.end();

@@ -25,7 +25,12 @@ describe('drafts', () => {
     await vi.advanceTimersByTimeAsync(1000);
     expect(keep).toHaveBeenCalledTimes(1);
     expect(keep.mock.calls[0]![0].fit.seats[0]!.kneePad.aftM).toBe(0.21);
-    expect(last()).toEqual({ keeping: 'kept', savedAt: savedAt(1), keepProblem: null });
+    expect(last()).toEqual({
+      keeping: 'kept',
+      savedAt: savedAt(1),
+      keepProblem: null,
+      retrying: false,
+    });
   });
 
   it('go one at a time, each based on the one before', async () => {
@@ -53,7 +58,7 @@ describe('drafts', () => {
     const { keep: ask, last } = keeper(keep);
     ask(padAt(fit, 0.2));
     await vi.advanceTimersByTimeAsync(500);
-    expect(last()).toMatchObject({ keeping: 'failed', keepProblem: 'no answer' });
+    expect(last()).toMatchObject({ keeping: 'failed', keepProblem: 'no answer', retrying: true });
     ask(padAt(fit, 0.23));
     up = true;
     await vi.advanceTimersByTimeAsync(20_000);
@@ -67,7 +72,7 @@ describe('drafts', () => {
     ask(padAt(fit, 0.2));
     await vi.advanceTimersByTimeAsync(60_000);
     expect(keep).toHaveBeenCalledTimes(1);
-    expect(last()).toMatchObject({ keeping: 'failed', keepProblem: 'another window' });
+    expect(last()).toMatchObject({ keeping: 'failed', keepProblem: 'another window', retrying: false });
   });
 
   it('are sent at once when the page goes away', async () => {
@@ -78,5 +83,20 @@ describe('drafts', () => {
     expect(keep).toHaveBeenCalledTimes(1);
     await vi.advanceTimersByTimeAsync(5000);
     expect(keep).toHaveBeenCalledTimes(1);
+  });
+
+  it('begin anew after a revision, which has taken the draft with it', async () => {
+    const bases: (string | null)[] = [];
+    const made = keeper(async ({ basedOn }) => {
+      bases.push(basedOn);
+      return { kind: 'kept', savedAt: savedAt(bases.length) };
+    });
+    made.keep(padAt(fit, 0.2));
+    await vi.advanceTimersByTimeAsync(1000);
+    made.keptAsRevision(savedAt(50));
+    expect(made.last()).toMatchObject({ keeping: 'kept', savedAt: savedAt(50) });
+    made.keep(padAt(fit, 0.21));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(bases).toEqual([null, null]);
   });
 });

@@ -1,0 +1,39 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
+import type { CallError } from '../../app/contract/result.ts';
+import { call } from './client.ts';
+
+/** What a page knows of an answer it asked for. While a later answer is awaited, the earlier one stays. */
+export interface Asked<T> {
+  readonly value: T | null;
+  readonly error: CallError | null;
+  readonly reload: () => void;
+  /** Counts the answers: a new one, a new number. */
+  readonly round: number;
+}
+
+type Answered<T> = Omit<Asked<T>, 'reload'>;
+
+/** Asks once when shown, and again when the input changes or on `reload`. */
+export function useCall<N extends CallName>(name: N, input: CallInput<N>): Asked<CallOutput<N>> {
+  const [answer, setAnswer] = useState<Answered<CallOutput<N>>>({ value: null, error: null, round: 0 });
+  const [round, setRound] = useState(0);
+  const sent = JSON.stringify(input);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `round` asks again without a new input
+  useEffect(() => {
+    let wanted = true;
+    void call(name, JSON.parse(sent) as CallInput<N>).then((result) => {
+      if (!wanted) return;
+      setAnswer((before) => ({
+        value: result.ok ? result.value : null,
+        error: result.ok ? null : result.error,
+        round: before.round + 1,
+      }));
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [name, sent, round]);
+  const reload = useCallback(() => setRound((n) => n + 1), []);
+  return { ...answer, reload };
+}

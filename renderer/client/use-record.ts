@@ -1,0 +1,29 @@
+import type { AthleteRecord, BoatRecord } from '../../app/contract/records.ts';
+import type { CallError } from '../../app/contract/result.ts';
+import { useCall } from './use-call.ts';
+
+interface Found<T> {
+  /** Null when it is not in the store; undefined while the answer is awaited. */
+  readonly record: T | null | undefined;
+  readonly error: CallError | null;
+}
+
+/** More than any club has. */
+const EVERYBODY = 1000;
+
+/** The roster has no call for one: it is small, and the list is what a form needs anyway. `new` finds nothing. */
+function useOneOf<T extends { readonly id: string }>(
+  name: 'athletes.list' | 'boats.list',
+  id: string,
+): Found<T> {
+  const inUse = useCall(name, { limit: EVERYBODY });
+  const aside = useCall(name, { limit: EVERYBODY, archived: true });
+  const error = inUse.error ?? aside.error;
+  if (id === 'new') return { record: null, error };
+  const find = (list: unknown) => (list as T[] | null)?.find((record) => record.id === id);
+  const record = find(inUse.value) ?? find(aside.value);
+  return { record: record ?? (inUse.value && aside.value ? null : undefined), error };
+}
+
+export const useAthlete = (id: string) => useOneOf<AthleteRecord>('athletes.list', id);
+export const useBoat = (id: string) => useOneOf<BoatRecord>('boats.list', id);

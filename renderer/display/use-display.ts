@@ -1,0 +1,18 @@
+import { useStore } from 'zustand';
+import { type Format, formatFor } from '../language/format.ts';
+import { type DisplaySettings, displaySettings } from './display-settings.ts';
+
+/** How the person likes to see things; the component is drawn again when that changes. */
+export function useDisplay(): DisplaySettings {
+  return useStore(displaySettings);
+}
+
+/** How numbers are written now. */
+export function useFormat(): Format {
+  return formatFor(useDisplay());
+}
+
+/** The same outside React, for the drawing. */
+export function currentFormat(): Format {
+  return formatFor(displaySettings.getState());
+}

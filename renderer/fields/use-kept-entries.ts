@@ -1,0 +1,42 @@
+import { useCallback, useState } from 'react';
+
+/**
+ * Entries of a form that outlive a closed or crashed page: they are kept under `name` at every change until they are
+ * let go of. `start` is used where nothing was kept.
+ */
+export function useKeptEntries<T>(
+  name: string,
+  start: T,
+): { entries: T; change: (part: Partial<T>) => void; letGo: () => void } {
+  const place = `kneelwright.entries.${name}`;
+  const [entries, setEntries] = useState<T>(() => kept<T>(place) ?? start);
+  const change = useCallback(
+    (part: Partial<T>) =>
+      setEntries((now) => {
+        const next = { ...now, ...part };
+        write(place, JSON.stringify(next));
+        return next;
+      }),
+    [place],
+  );
+  const letGo = useCallback(() => write(place, null), [place]);
+  return { entries, change, letGo };
+}
+
+function kept<T>(place: string): T | null {
+  try {
+    const text = localStorage.getItem(place);
+    return text === null ? null : (JSON.parse(text) as T);
+  } catch {
+    return null;
+  }
+}
+
+function write(place: string, text: string | null): void {
+  try {
+    if (text === null) localStorage.removeItem(place);
+    else localStorage.setItem(place, text);
+  } catch {
+    // A page without storage only forgets unfinished entries.
+  }
+}

@@ -1,0 +1,47 @@
+import { BENCH } from './english/bench.ts';
+import { BOAT } from './english/boat.ts';
+import { DRAWING } from './english/drawing.ts';
+import { FIELDS } from './english/fields.ts';
+import { ROSTER } from './english/roster.ts';
+import { SHEET } from './english/sheet.ts';
+
+/**
+ * Every text that a person reads in the page, in one catalogue. A translation is a second object of the same keys.
+ * `{name}` stands for a value given by the caller. Texts that count come in pairs `….one` and `….other`.
+ * (What is said of findings and quantities is made by core's `findings/sentences.ts`.)
+ */
+export const MESSAGES = { ...SHEET, ...FIELDS, ...ROSTER, ...BOAT, ...BENCH, ...DRAWING } as const;
+
+export type MessageKey = keyof typeof MESSAGES;
+
+type PlacesIn<T extends string> = T extends `${string}{${infer Place}}${infer Rest}`
+  ? Place | PlacesIn<Rest>
+  : never;
+
+/** What a message needs to be told; nothing for most. */
+export type MessageValues<K extends MessageKey> = [PlacesIn<(typeof MESSAGES)[K]>] extends [never]
+  ? []
+  : [values: Readonly<Record<PlacesIn<(typeof MESSAGES)[K]>, string | number>>];
+
+/** A text of the catalogue with its places filled: `say('bench.undo', { step: 'move the pad' })`. */
+export function say<K extends MessageKey>(key: K, ...values: MessageValues<K>): string {
+  const text: string = MESSAGES[key];
+  const given = values[0] as Readonly<Record<string, string | number>> | undefined;
+  return given ? text.replace(/\{(\w+)\}/g, (place, name: string) => String(given[name] ?? place)) : text;
+}
+
+/** Keys of texts that count, without their `.one` or `.other`. */
+export type CountedKey = MessageKey extends infer K
+  ? K extends `${infer Base}.other`
+    ? Base
+    : never
+  : never;
+
+const plurals = new Intl.PluralRules('en');
+
+/** A text that counts: `sayCount('fits.revisions', 3)` is "3 revisions". */
+export function sayCount(key: CountedKey, count: number): string {
+  const form = plurals.select(count) === 'one' ? 'one' : 'other';
+  const text: string = MESSAGES[`${key}.${form}` as MessageKey];
+  return text.replaceAll('{count}', String(count));
+}

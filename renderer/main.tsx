@@ -1,0 +1,12 @@
+import { createRoot } from 'react-dom/client';
+import './theme/fonts.css';
+import './theme/ink-and-paper.css';
+import './theme/sheet.css';
+import './theme/controls.css';
+import './theme/pages.css';
+import './theme/bench.css';
+import { Sheet } from './page-parts/sheet.tsx';
+import { showTheme } from './theme/show-theme.ts';
+
+showTheme();
+createRoot(document.getElementById('sheet')!).render(<Sheet />);

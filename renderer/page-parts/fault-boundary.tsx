@@ -1,0 +1,26 @@
+import { Component } from 'react';
+import { say } from '../language/messages.ts';
+
+/** Catches a mistake of the page's own, so that it says what was kept instead of going blank. */
+export class FaultBoundary extends Component<{ children: React.ReactNode }, { fault: boolean }> {
+  override state = { fault: false };
+
+  static getDerivedStateFromError() {
+    return { fault: true };
+  }
+
+  override render() {
+    if (!this.state.fault) return this.props.children;
+    return (
+      <main className="page stack" role="alert">
+        <h1>{say('trouble.title')}</h1>
+        <p>{say('trouble.fault')}</p>
+        <p>
+          <button className="button chief" type="button" onClick={() => window.location.reload()}>
+            {say('trouble.reload')}
+          </button>
+        </p>
+      </main>
+    );
+  }
+}

@@ -1,0 +1,19 @@
+/** A page of text or entries: its title, what can be done with it, and its body. The drawing's page has its own. */
+export function Page(props: {
+  title: string;
+  tools?: React.ReactNode;
+  wide?: boolean;
+  children: React.ReactNode;
+}) {
+  return (
+    <main className="sheet-body" id="content" tabIndex={-1}>
+      <div className={props.wide ? 'page wide' : 'page'}>
+        <div className="page-head">
+          <h1>{props.title}</h1>
+          <div className="row">{props.tools}</div>
+        </div>
+        {props.children}
+      </div>
+    </main>
+  );
+}

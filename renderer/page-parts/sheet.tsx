@@ -1,0 +1,58 @@
+import { LiveRegion } from '../announce/live-region.tsx';
+import { say } from '../language/messages.ts';
+import { AthletePage } from '../pages/athlete/athlete-page.tsx';
+import { AthletesPage } from '../pages/athletes/athletes-page.tsx';
+import { BenchPage } from '../pages/bench/bench-page.tsx';
+import { BoatPage } from '../pages/boat/boat-page.tsx';
+import { BoatsPage } from '../pages/boats/boats-page.tsx';
+import { FitsPage } from '../pages/fits/fits-page.tsx';
+import { HomePage } from '../pages/home/home-page.tsx';
+import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
+import { type Route, useRoute } from '../route/route.ts';
+import { FaultBoundary } from './fault-boundary.tsx';
+import { MenuCommands } from './menu-commands.tsx';
+import { SheetHead } from './sheet-head.tsx';
+
+function Page({ route }: { route: Route }) {
+  switch (route.page) {
+    case 'home':
+      return <HomePage />;
+    case 'fits':
+      return <FitsPage />;
+    case 'new-fit':
+      return <NewFitPage />;
+    case 'fit':
+      return <BenchPage key={route.id} fitId={route.id} />;
+    case 'athletes':
+      return <AthletesPage />;
+    case 'athlete':
+      return <AthletePage key={route.id} id={route.id} />;
+    case 'boats':
+      return <BoatsPage />;
+    case 'boat':
+      return <BoatPage key={route.id} id={route.id} />;
+  }
+}
+
+/** The whole page: head, body, and the live region. */
+export function Sheet() {
+  const route = useRoute();
+  return (
+    <div className="sheet">
+      <button type="button" className="skip" onClick={goToContent}>
+        {say('sheet.skip')}
+      </button>
+      <SheetHead route={route} />
+      <FaultBoundary key={JSON.stringify(route)}>
+        <Page route={route} />
+      </FaultBoundary>
+      <MenuCommands />
+      <LiveRegion />
+    </div>
+  );
+}
+
+/** The address after the # is the route, so this is a button that moves the focus. */
+function goToContent(): void {
+  document.getElementById('content')?.focus();
+}

@@ -1,0 +1,27 @@
+import type { CallError } from '../../app/contract/result.ts';
+import { say } from '../language/messages.ts';
+
+/** A refused call: what happened, each problem with its place, and a way to try again. */
+export function Trouble({ error, onRetry }: { error: CallError; onRetry?: () => void }) {
+  return (
+    <div className="trouble stack" role="alert">
+      <p>{error.message}</p>
+      {error.problems.length > 0 && (
+        <ul>
+          {error.problems.map(({ path, message }) => (
+            <li key={`${path} ${message}`}>
+              <span className="soft">{path}</span> {message}
+            </li>
+          ))}
+        </ul>
+      )}
+      {onRetry && (
+        <p>
+          <button className="button" type="button" onClick={onRetry}>
+            {say('trouble.retry')}
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}

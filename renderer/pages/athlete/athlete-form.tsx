@@ -1,0 +1,127 @@
+import { useState } from 'react';
+import type { CallError } from '../../../app/contract/result.ts';
+import { type Athlete, athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { call } from '../../client/client.ts';
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import { limitsOf } from '../../fields/limits-of.ts';
+import { MeasureField } from '../../fields/measure-field.tsx';
+import { TextField } from '../../fields/text-field.tsx';
+import { useKeptEntries } from '../../fields/use-kept-entries.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { go } from '../../route/route.ts';
+import { returnAfterMaking } from '../new-fit/chosen.ts';
+import { athleteOf, entriesOf } from './athlete-entries.ts';
+import { AthleteLimits } from './athlete-limits.tsx';
+import { BodyNotes } from './body-notes.tsx';
+import { TapeMeasures } from './tape-measures.tsx';
+
+const { statureM, massKg } = athleteSchema.shape;
+
+/** The athlete's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
+export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: string }) {
+  const { entries, change, letGo } = useKeptEntries(`athlete.${id ?? 'new'}`, entriesOf(athlete));
+  const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+
+  async function save(event: React.FormEvent): Promise<void> {
+    event.preventDefault();
+    const made = athleteOf(entries, id);
+    if ('problems' in made) {
+      setProblems(made.problems);
+      return;
+    }
+    setProblems({});
+    const result = await call('athletes.save', { athlete: made.athlete });
+    if (!result.ok) return setRefusal(result.error);
+    letGo();
+    go(returnAfterMaking('athlete', result.value.id) ?? { page: 'athletes' });
+  }
+
+  return (
+    <form className="entries" onSubmit={save} noValidate>
+      <section>
+        <h2>{say('athlete.who')}</h2>
+        <div className="entry-grid">
+          <TextField
+            label={say('athlete.name')}
+            value={entries.name}
+            onChange={(name) => change({ name })}
+            problem={problems.name}
+            required
+          />
+          <ChoiceField
+            label={say('athlete.side')}
+            value={entries.side}
+            onChange={(side) => change({ side })}
+            problem={problems.side}
+            options={[
+              { value: 'left', name: say('side.left') },
+              { value: 'right', name: say('side.right') },
+            ]}
+          />
+          <TextField
+            label={say('athlete.born')}
+            type="date"
+            value={entries.bornOn}
+            onChange={(bornOn) => change({ bornOn })}
+            problem={problems.bornOn}
+            hint={say('athlete.born.hint')}
+          />
+          <ChoiceField
+            label={say('athlete.sex')}
+            value={entries.sex}
+            onChange={(sex) => change({ sex })}
+            hint={say('athlete.sex.hint')}
+            options={[
+              { value: 'female', name: say('athlete.sex.female') },
+              { value: 'male', name: say('athlete.sex.male') },
+              { value: 'unspecified', name: say('athlete.sex.unspecified') },
+            ]}
+          />
+        </div>
+      </section>
+      <section>
+        <h2>{say('athlete.body')}</h2>
+        <div className="entry-grid">
+          <MeasureField
+            label={say('athlete.stature')}
+            kind="length"
+            value={entries.statureM}
+            {...limitsOf(statureM)}
+            onEnter={(entered) => change({ statureM: entered })}
+            hint={say('athlete.stature.hint')}
+            problem={entries.statureM === null ? problems.statureM : null}
+            required
+          />
+          <MeasureField
+            label={say('athlete.mass')}
+            kind="mass"
+            value={entries.massKg}
+            {...limitsOf(massKg)}
+            onEnter={(entered) => change({ massKg: entered })}
+            hint={say('athlete.mass.hint')}
+            problem={entries.massKg === null ? problems.massKg : null}
+            required
+          />
+          <TextField
+            label={say('athlete.measured')}
+            type="date"
+            value={entries.measuredOn}
+            onChange={(measuredOn) => change({ measuredOn })}
+            problem={problems.measuredOn}
+          />
+        </div>
+        <BodyNotes entries={entries} />
+      </section>
+      <TapeMeasures entries={entries} onChange={(tape) => change({ tape })} />
+      <AthleteLimits limits={entries.limits} problems={problems} onChange={(limits) => change({ limits })} />
+      {refusal && <Trouble error={refusal} />}
+      <p className="row">
+        <button className="button chief" type="submit">
+          {say('athlete.save')}
+        </button>
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,19 @@
+import { useAthlete } from '../../client/use-record.ts';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { AthleteForm } from './athlete-form.tsx';
+
+/** One athlete's page: the same form makes and edits. */
+export function AthletePage({ id }: { id: string }) {
+  const { record, error } = useAthlete(id);
+  const title = record?.athlete.name ?? say('athlete.new');
+  return (
+    <Page title={title}>
+      {error && <Trouble error={error} />}
+      {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
+      {record === null && id !== 'new' && <p>{say('athlete.not-found')}</p>}
+      {(record || id === 'new') && <AthleteForm athlete={record?.athlete ?? null} id={record?.id} />}
+    </Page>
+  );
+}

@@ -1,0 +1,19 @@
+import { useCall } from '../../client/use-call.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { OpenBench } from './open-bench.tsx';
+
+/** The bench: fetches a fit and lays it out as a drawing with its margin. */
+export function BenchPage({ fitId }: { fitId: string }) {
+  const opened = useCall('fits.open', { id: fitId });
+  if (opened.value) return <OpenBench key={opened.round} opened={opened.value} onReload={opened.reload} />;
+  return (
+    <main className="sheet-body page" id="content" tabIndex={-1}>
+      {opened.error ? (
+        <Trouble error={opened.error} onRetry={opened.reload} />
+      ) : (
+        <p className="soft">{say('sheet.loading')}</p>
+      )}
+    </main>
+  );
+}

@@ -1,0 +1,76 @@
+import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATE_RULES } from '../../../core/fit/fitting-coordinate.ts';
+import type { Derivative } from '../../../core/proposal/sensitivity.ts';
+import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+
+/** Quantities worth telling of, with how much of a change a coach would notice, in SI. */
+const TELLING = {
+  trimRest: 0.001,
+  trimCatch: 0.0015,
+  frontKnee: 0.009,
+  kneelingKnee: 0.009,
+  kneelingHip: 0.012,
+  trunkPitch: 0.009,
+  trunkRoll: 0.005,
+  rearAnkle: 0.012,
+  kneeShare: 0.01,
+  rearShare: 0.01,
+  frontShare: 0.01,
+  supportMargin: 0.003,
+  steadyMoment: 0.7,
+  tippingTime: 0.01,
+  paddleUnderStature: 0.004,
+  bladeShare: 0.006,
+} as const;
+type Telling = keyof typeof TELLING;
+
+const MOST = 3;
+/** Effects below this share of a noticeable change are not worth words. */
+const LEAST_SHARE = 0.15;
+const TURN_DEG = 5;
+
+/** What one centimetre more does (half an inch where inches are read; five degrees of a turn), the most telling first. */
+export function effectsText(
+  coordinate: FittingCoordinate,
+  derivatives: readonly Derivative[],
+  format: Format,
+): string {
+  const turn = COORDINATE_RULES[coordinate].unit === 'deg';
+  const inches = format.lengthUnit === 'in';
+  const by = turn ? TURN_DEG : inches ? LENGTH_UNITS.in / 2 : 0.01;
+  const told = derivatives
+    .filter(({ id }) => id in TELLING)
+    .map((d) => ({
+      ...d,
+      change: d.perUnit * by,
+      weight: Math.abs(d.perUnit * by) / TELLING[d.id as Telling],
+    }))
+    .filter(({ weight }) => weight >= LEAST_SHARE)
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, MOST);
+  const effects = told.map(({ id, change, unit }) =>
+    say('effect.written', {
+      name: say(`effect.${id as Telling}`),
+      change: changeWritten(id, change, { unit, format }),
+    }),
+  );
+  const text = effects.join(' · ') || say('measures.nothing-moves');
+  if (turn) return say('measures.five-degrees', { effects: text });
+  return say(inches ? 'measures.one-inch' : 'measures.one-centimetre', { effects: text });
+}
+
+/** Small changes want one place more than the values themselves. */
+function changeWritten(
+  id: string,
+  change: number,
+  { unit, format }: { unit: Derivative['unit']; format: Format },
+): string {
+  if (unit === 'rad') return format.degrees((change * 180) / Math.PI, { decimals: 1, signed: true });
+  if (unit === 'm' && format.lengthUnit !== 'in') {
+    return `${format.number(change * 1000, { decimals: 1, signed: true })}\u{202f}mm`;
+  }
+  if (unit === '1') return `${format.number(change * 100, { decimals: 1, signed: true })}\u{202f}%`;
+  return format.quantity(id, { signed: true })(change, unit);
+}

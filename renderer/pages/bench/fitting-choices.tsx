@@ -1,0 +1,67 @@
+import { Checkbox } from 'react-aria-components';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Lockable, Seat } from '../../../core/fit/seat-schema.ts';
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import { say } from '../../language/messages.ts';
+import { useDocument, useFit } from './bench-context.tsx';
+
+/** What a fitting is chosen to be, beside where it stands: strap, brace, non-slip floor. */
+export function FittingChoices({ fitting }: { fitting: Lockable }) {
+  const document = useDocument();
+  const index = useFit((state) => state.seat);
+  const seat = useFit(({ fit }) => fit.seats[index]!);
+  const change = (what: string, edit: (seat: Seat) => Seat) =>
+    document.apply(say('step.set', { what }), (fit: Fit) => ({
+      ...fit,
+      seats: fit.seats.map((at, i) => (i === index ? edit(at) : at)),
+    }));
+
+  if (fitting === 'rearRest') {
+    return (
+      <ChoiceField
+        label={say('measures.strap')}
+        value={seat.rearRest.strap}
+        onChange={(strap) =>
+          change(say('measures.strap'), (at) => ({ ...at, rearRest: { ...at.rearRest, strap } }))
+        }
+        options={(['releases', 'fixed', 'none'] as const).map((value) => ({
+          value,
+          name: say(`measures.strap.${value}`),
+        }))}
+      />
+    );
+  }
+  if (fitting === 'kneePad') {
+    const name = say('measures.braced');
+    return (
+      <Tick
+        name={name}
+        isOn={seat.kneePad.braced}
+        onChange={(braced) => change(name, (at) => ({ ...at, kneePad: { ...at.kneePad, braced } }))}
+      />
+    );
+  }
+  if (fitting === 'frontFoot') {
+    const name = say('measures.non-slip');
+    return (
+      <Tick
+        name={name}
+        isOn={seat.frontFoot.nonSlip}
+        onChange={(nonSlip) => change(name, (at) => ({ ...at, frontFoot: { ...at.frontFoot, nonSlip } }))}
+      />
+    );
+  }
+  return null;
+}
+
+function Tick(props: { name: string; isOn: boolean; onChange: (on: boolean) => void }) {
+  return (
+    <Checkbox className="tick" isSelected={props.isOn} onChange={props.onChange}>
+      <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
+        <path d="M1.5 1.5h13v13h-13Z" fill="none" stroke="currentColor" />
+        {props.isOn && <path d="M4 8.5 7 11.5 12.5 4.5" fill="none" stroke="currentColor" strokeWidth="2" />}
+      </svg>
+      {props.name}
+    </Checkbox>
+  );
+}

@@ -1,0 +1,22 @@
+import { say } from '../../language/messages.ts';
+import type { FetchedRevision } from './revisions.tsx';
+
+/** Says that an earlier revision is looked at, not edited, and the two ways on from there. */
+export function LookBanner(props: {
+  looked: FetchedRevision;
+  onPutBack: (revision: FetchedRevision) => void;
+  onEnd: () => void;
+}) {
+  const { number, name } = props.looked.revision;
+  return (
+    <div className="bench-banner" role="status">
+      <p>{say('revisions.looking', { number, name })}</p>
+      <button type="button" className="button" onClick={() => props.onPutBack(props.looked)}>
+        {say('revisions.put-on-bench')}
+      </button>
+      <button type="button" className="button" onClick={props.onEnd}>
+        {say('revisions.back-to-bench')}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import type { RevisionSummary } from '../../../app/contract/records.ts';
+import { say } from '../../language/messages.ts';
+import { useFit } from './bench-context.tsx';
+import { Measures } from './measures.tsx';
+import { Notes } from './notes.tsx';
+import { type FetchedRevision, Revisions } from './revisions.tsx';
+import { SeatChooser } from './seat-chooser.tsx';
+import { TitleBlock } from './title-block.tsx';
+import { Values } from './values.tsx';
+
+/** The sheet's right margin: notes, values or revisions above; measures; the title block in the corner. */
+export function Margin(props: {
+  revisions: readonly RevisionSummary[];
+  changedSince: boolean;
+  compared: FetchedRevision | null;
+  looking: boolean;
+  onCompare: (revision: FetchedRevision | null) => void;
+  onLook: (revision: FetchedRevision) => void;
+  onSave: () => void;
+}) {
+  const toDo = useFit(
+    ({ report, seat }) =>
+      report.findings.filter((f) => f.severity !== 'good' && (f.seat === null || f.seat === seat)).length,
+  );
+  return (
+    <aside className="margin" aria-label={say('bench.margin')}>
+      <SeatChooser />
+      <Tabs className="margin-leaves" defaultSelectedKey="notes">
+        <TabList className="tabs" aria-label={say('bench.margin')}>
+          <Tab id="notes" className="tab">
+            {say('notes.title')}
+            {toDo > 0 && <span className="count">{toDo}</span>}
+          </Tab>
+          <Tab id="values" className="tab">
+            {say('values.title')}
+          </Tab>
+          <Tab id="revisions" className="tab">
+            {say('revisions.title')}
+          </Tab>
+        </TabList>
+        <TabPanel id="notes" className="leaf-scroll">
+          <Notes />
+        </TabPanel>
+        <TabPanel id="values" className="leaf-scroll">
+          <Values />
+        </TabPanel>
+        <TabPanel id="revisions" className="leaf-scroll">
+          <Revisions {...props} />
+        </TabPanel>
+      </Tabs>
+      <div inert={props.looking}>
+        <Measures />
+      </div>
+      <TitleBlock revisions={props.revisions} changedSince={props.changedSince} onSave={props.onSave} />
+    </aside>
+  );
+}

@@ -1,0 +1,57 @@
+import { useCallback } from 'react';
+import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { onLiveFrame } from '../../document/live-frame.ts';
+import { MeasureField } from '../../fields/measure-field.tsx';
+import { railOf } from '../../hand/rails.ts';
+import { say } from '../../language/messages.ts';
+import { useDocument, useFit, useSlow } from './bench-context.tsx';
+import { coordinateName } from './coordinates.ts';
+import { effectsText } from './effects.ts';
+
+/** One measure of a fitting as a number, with what one centimetre more of it does. It follows the hand. */
+export function MeasureRow({ coordinate }: { coordinate: FittingCoordinate }) {
+  const document = useDocument();
+  const format = useFormat();
+  const seat = useFit((state) => state.seat);
+  const value = useFit(({ fit }) => coordinateOf(fit.seats[seat]!, coordinate));
+  const least = useFit(({ fit, report }) => railOf(coordinate, { fit, report, seat }).least);
+  const most = useFit(({ fit, report }) => railOf(coordinate, { fit, report, seat }).most);
+  const derivatives = useSlow((answers) =>
+    answers.seat === seat ? answers.derivatives[coordinate] : undefined,
+  );
+  const follow = useCallback(
+    (show: (value: number) => void) =>
+      onLiveFrame(document, (fit) => {
+        const at = fit.seats[seat];
+        if (at) show(coordinateOf(at, coordinate));
+      }),
+    [document, seat, coordinate],
+  );
+  const name = coordinateName(coordinate);
+  const set = (to: number) => (fit: Parameters<typeof withCoordinate>[0]) =>
+    withCoordinate(fit, { seat, coordinate }, to);
+  return (
+    <div className="measure-row" data-coordinate={coordinate}>
+      <span className="measure-name" aria-hidden="true">
+        {say(`coordinate.${coordinate}`)}
+      </span>
+      <MeasureField
+        label={name}
+        labelHidden
+        stepped
+        kind={coordinate.endsWith('Deg') ? 'angle' : 'length'}
+        value={value}
+        min={Math.min(least, value)}
+        max={Math.max(most, value)}
+        onEnter={(to) => document.apply(say('step.set', { what: name }), set(to))}
+        onNudge={(to) => document.nudge(say('step.set', { what: name }), set(to))}
+        follow={follow}
+      />
+      <p className="measure-effects">
+        {derivatives ? effectsText(coordinate, derivatives, format) : '\u{00a0}'}
+      </p>
+    </div>
+  );
+}

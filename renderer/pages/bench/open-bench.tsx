@@ -1,0 +1,91 @@
+import { useCallback, useState } from 'react';
+import type { OpenedFit, RevisionSummary } from '../../../app/contract/records.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { announce } from '../../announce/announce.ts';
+import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
+import { say } from '../../language/messages.ts';
+import { Announcer } from './announcer.tsx';
+import { type Bench, BenchProvider, useFit } from './bench-context.tsx';
+import { BenchTools } from './bench-tools.tsx';
+import { ComparedOutline } from './compared-outline.tsx';
+import { KeepTrouble } from './keep-trouble.tsx';
+import { LookBanner } from './look-banner.tsx';
+import { Margin } from './margin.tsx';
+import type { FetchedRevision } from './revisions.tsx';
+import { SaveRevision } from './save-revision.tsx';
+import { useBench, useLook } from './use-bench.ts';
+
+/** A fit on the bench, with the revision that is looked at in its place for a while, if any. */
+export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: () => void }) {
+  const bench = useBench(opened);
+  const [looked, setLooked] = useState<FetchedRevision | null>(null);
+  const look = useLook(looked?.fit ?? null);
+  if (!bench) return <main className="bench" id="content" tabIndex={-1} />;
+
+  function putBack({ revision, fit }: FetchedRevision): void {
+    bench?.document.apply(say('step.to-revision', { number: revision.number }), () => fit);
+    setLooked(null);
+  }
+
+  return (
+    <BenchProvider value={bench}>
+      <main className="bench" id="content" tabIndex={-1}>
+        <KeepTrouble onReload={onReload} />
+        {looked && <LookBanner looked={looked} onPutBack={putBack} onEnd={() => setLooked(null)} />}
+        <BenchSheet
+          opened={opened}
+          shown={looked && look ? look : bench}
+          looking={looked !== null}
+          onLook={setLooked}
+        />
+        <Announcer />
+      </main>
+    </BenchProvider>
+  );
+}
+
+function BenchSheet(props: {
+  opened: OpenedFit;
+  shown: Bench;
+  looking: boolean;
+  onLook: (revision: FetchedRevision) => void;
+}) {
+  const { opened, shown, looking } = props;
+  const [revisions, setRevisions] = useState<readonly RevisionSummary[]>(opened.revisions);
+  const [newest, setNewest] = useState<Fit | null>(opened.draftSavedAt === null ? opened.fit : null);
+  const [compared, setCompared] = useState<FetchedRevision | null>(null);
+  const [saving, setSaving] = useState(false);
+  const openSaving = useCallback(() => setSaving(true), []);
+  const changedSince = useFit(({ fit }) => fit !== newest);
+
+  function saved(revision: RevisionSummary, fit: Fit): void {
+    setRevisions((before) => [revision, ...before]);
+    setNewest(fit);
+    const { number, name } = revision;
+    announce(say('revisions.saved', { number, name }));
+  }
+
+  return (
+    <>
+      <BenchTools onSave={openSaving} />
+      <SaveRevision isOpen={saving} onClose={() => setSaving(false)} onSaved={saved} />
+      <BenchProvider value={shown}>
+        <div className="bench-sheet">
+          <div className="bench-drawing" inert={looking}>
+            <BenchDrawing document={shown.document} />
+          </div>
+          <Margin
+            revisions={revisions}
+            changedSince={changedSince}
+            compared={compared}
+            looking={looking}
+            onCompare={setCompared}
+            onLook={props.onLook}
+            onSave={openSaving}
+          />
+        </div>
+        {compared && <ComparedOutline older={compared.fit} />}
+      </BenchProvider>
+    </>
+  );
+}

@@ -1,0 +1,72 @@
+import { useState } from 'react';
+import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import type { RevisionSummary } from '../../../app/contract/records.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { call } from '../../client/client.ts';
+import { TextField } from '../../fields/text-field.tsx';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { useDocument } from './bench-context.tsx';
+
+/** Gives the fit as it stands a name, and why: a revision, never changed again. */
+export function SaveRevision(props: {
+  isOpen: boolean;
+  onClose: () => void;
+  onSaved: (revision: RevisionSummary, fit: Fit) => void;
+}) {
+  return (
+    <ModalOverlay className="veil" isOpen={props.isOpen} onOpenChange={props.onClose} isDismissable>
+      <Modal className="leaf">
+        <Dialog>{() => <Entries {...props} />}</Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}
+
+function Entries(props: { onClose: () => void; onSaved: (revision: RevisionSummary, fit: Fit) => void }) {
+  const document = useDocument();
+  const [name, setName] = useState('');
+  const [reason, setReason] = useState('');
+  const [problem, setProblem] = useState<string | null>(null);
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+
+  async function save(event: React.FormEvent): Promise<void> {
+    event.preventDefault();
+    if (name.trim() === '') return setProblem(say('field.needed'));
+    const { fitId, fit } = document.getState();
+    await document.keepNow();
+    const result = await call('revisions.save', { fitId, fit, name: name.trim(), reason });
+    if (!result.ok) return setRefusal(result.error);
+    document.keptAsRevision(result.value.savedAt);
+    props.onSaved(result.value, fit);
+    props.onClose();
+  }
+
+  return (
+    <form className="stack" onSubmit={save} noValidate>
+      <Heading slot="title" level={2}>
+        {say('revisions.save')}
+      </Heading>
+      <TextField
+        label={say('revisions.save.name')}
+        hint={say('revisions.save.name.hint')}
+        value={name}
+        onChange={setName}
+        problem={problem}
+        autoFocus
+        required
+      />
+      <TextField label={say('revisions.save.reason')} value={reason} onChange={setReason} lines={3} />
+      {refusal && <Trouble error={refusal} />}
+      <p className="row ends">
+        <button type="button" className="button" onClick={props.onClose}>
+          {say('revisions.cancel')}
+        </button>
+        <button type="submit" className="button chief">
+          {say('revisions.save.keep')}
+        </button>
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,25 @@
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import { say } from '../../language/messages.ts';
+import { useDocument, useFit } from './bench-context.tsx';
+
+/** Which seat of a crew boat is worked on. A single boat needs none. */
+export function SeatChooser() {
+  const document = useDocument();
+  const seat = useFit((state) => state.seat);
+  const seats = useFit(({ fit }) => fit.seats);
+  if (seats.length === 1) return null;
+  return (
+    <div className="seat-chooser">
+      <ChoiceField
+        label={say('bench.seat')}
+        labelHidden
+        value={String(seat)}
+        onChange={(value) => document.focusSeat(Number(value))}
+        options={seats.map(({ athlete }, index) => ({
+          value: String(index),
+          name: say('bench.seat.of', { number: index + 1, name: athlete?.name ?? say('bench.seat.nobody') }),
+        }))}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,51 @@
+import type { RevisionSummary } from '../../../app/contract/records.ts';
+import { say } from '../../language/messages.ts';
+import { useFit } from './bench-context.tsx';
+import { KeptState } from './kept-state.tsx';
+
+function revisionText(newest: RevisionSummary | undefined, changedSince: boolean): string {
+  if (!newest) return say('block.revision.none');
+  const { number, name } = newest;
+  return say(changedSince ? 'block.revision.since' : 'block.revision.named', { number, name });
+}
+
+/** The title block in the sheet's lower right corner: what this is a drawing of, which revision, and that it is kept. */
+export function TitleBlock(props: {
+  revisions: readonly RevisionSummary[];
+  changedSince: boolean;
+  onSave: () => void;
+}) {
+  const name = useFit(({ fit }) => fit.name);
+  const boat = useFit(({ fit }) => fit.boat);
+  const athletes = useFit(({ fit }) => fit.seats.flatMap(({ athlete }) => athlete?.name ?? []).join(', '));
+  const boatClass = boat.boatClass === 'none' ? '' : ` · ${boat.boatClass}`;
+  return (
+    <section className="title-block" aria-label={say('block.title')}>
+      <div className="title-cell wide">
+        <span className="lettering">{say('block.fit')}</span>
+        <h1>{name}</h1>
+      </div>
+      <div className="title-cell">
+        <span className="lettering">{say(boat.seats.length > 1 ? 'block.paddlers' : 'block.paddler')}</span>
+        <span>{athletes || say('fits.no-athlete')}</span>
+      </div>
+      <div className="title-cell">
+        <span className="lettering">{say('block.boat')}</span>
+        <span>
+          {boat.name}
+          {boatClass}
+        </span>
+      </div>
+      <div className="title-cell">
+        <span className="lettering">{say('block.revision')}</span>
+        <span>{revisionText(props.revisions[0], props.changedSince)}</span>
+      </div>
+      <div className="title-cell">
+        <KeptState />
+        <button type="button" className="button words" onClick={props.onSave}>
+          {say('revisions.save')}
+        </button>
+      </div>
+    </section>
+  );
+}

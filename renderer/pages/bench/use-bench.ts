@@ -1,0 +1,62 @@
+import { useEffect, useState } from 'react';
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { keepDraft } from '../../client/keep-draft.ts';
+import { createFitDocument } from '../../document/fit-document.ts';
+import { followSlowly, type SlowWorker } from '../../document/slow-answers.ts';
+import type { Bench } from './bench-context.tsx';
+
+function startWorker(): SlowWorker {
+  return new Worker(new URL('../../document/slow-worker.ts', import.meta.url), { type: 'module' });
+}
+
+/** A bench for an opened fit: its document, kept on the disk, and its slow answers. Ends with the component. */
+export function useBench(opened: OpenedFit): Bench | null {
+  return useDocumentWithAnswers(opened.id, () =>
+    createFitDocument({
+      fitId: opened.id,
+      fit: opened.fit,
+      savedAt: opened.draftSavedAt,
+      evaluator: createEvaluator(),
+      keep: keepDraft,
+    }),
+  );
+}
+
+/** A bench that only looks at a state of a fit: nothing of it is ever kept. */
+export function useLook(fit: Fit | null): Bench | null {
+  return useDocumentWithAnswers(fit, () =>
+    createFitDocument({
+      fitId: '',
+      fit: fit!,
+      evaluator: createEvaluator(),
+      keep: async () => ({ kind: 'conflict', message: '' }),
+    }),
+  );
+}
+
+function useDocumentWithAnswers(key: unknown, make: () => Bench['document']): Bench | null {
+  const [bench, setBench] = useState<Bench | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a bench lives as long as the fit it was made for
+  useEffect(() => {
+    if (!key) {
+      setBench(null);
+      return;
+    }
+    const document = make();
+    const slow = followSlowly(document, startWorker());
+    setBench({ document, answers: slow.answers });
+    const leaving = () => void document.keepNow();
+    window.addEventListener('pagehide', leaving);
+    window.addEventListener('visibilitychange', leaving);
+    return () => {
+      window.removeEventListener('pagehide', leaving);
+      window.removeEventListener('visibilitychange', leaving);
+      slow.stop();
+      void document.close();
+      setBench(null);
+    };
+  }, [key]);
+  return bench;
+}

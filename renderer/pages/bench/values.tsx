@@ -1,0 +1,37 @@
+import { useState } from 'react';
+import type { Quantity } from '../../../core/findings/finding.ts';
+import { quantityName } from '../../../core/findings/sentences.ts';
+import { TextField } from '../../fields/text-field.tsx';
+import { say } from '../../language/messages.ts';
+import { useFit } from './bench-context.tsx';
+import { ValueRow } from './value-row.tsx';
+
+/** Every value of the report: with its band, how sure it is and where it comes from a click away. */
+export function Values() {
+  const seat = useFit((state) => state.seat);
+  const quantities = useFit(({ report }) => report.quantities);
+  const [search, setSearch] = useState('');
+  const matches = ({ id }: Quantity) =>
+    quantityName(id).toLocaleLowerCase().includes(search.trim().toLocaleLowerCase());
+  const part = (of: number | null, title: string) => {
+    const shown = quantities.filter((quantity) => quantity.seat === of && matches(quantity));
+    if (shown.length === 0) return null;
+    return (
+      <>
+        <h2 className="lettering">{title}</h2>
+        <ul className="values-list">
+          {shown.map(({ id }) => (
+            <ValueRow key={`${id} ${of}`} id={id} seat={of} />
+          ))}
+        </ul>
+      </>
+    );
+  };
+  return (
+    <div className="values">
+      <TextField label={say('values.filter')} type="search" value={search} onChange={setSearch} />
+      {part(seat, say('values.of-seat'))}
+      {part(null, say('values.of-boat'))}
+    </div>
+  );
+}

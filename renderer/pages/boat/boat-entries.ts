@@ -1,0 +1,133 @@
+import type { Boat, HullSource, OffsetsHull, TapeHull } from '../../../core/fit/boat-schema.ts';
+
+/** One station's cells while they are being filled in, metres; places from the stern, as a tape lies. */
+export interface StationEntry {
+  readonly fromSternM: number | null;
+  readonly keelM: number | null;
+  readonly sheerM: number | null;
+  readonly sheerBeamM: number | null;
+  /** Full beams at each of the common heights above the keel. */
+  readonly beamsM: readonly (number | null)[];
+}
+
+/** What the boat's form holds while it is being filled in. Metres and kilograms; places from the stern. */
+export interface BoatEntries {
+  readonly name: string;
+  readonly boatClass: Boat['boatClass'];
+  readonly massKg: number | null;
+  readonly hullKind: HullSource['kind'];
+  readonly lengthM: number | null;
+  readonly beamHeightsM: readonly (number | null)[];
+  readonly stations: readonly StationEntry[];
+  readonly offsets: OffsetsHull | null;
+  readonly skinM: number;
+  readonly floorboard: {
+    readonly heightM: number | null;
+    readonly widthM: number | null;
+    readonly aftFromSternM: number | null;
+    readonly foreFromSternM: number | null;
+  };
+  readonly hardware: Boat['hardware'];
+  readonly seatsFromSternM: readonly (number | null)[];
+}
+
+export const BLANK_STATION: StationEntry = {
+  fromSternM: null,
+  keelM: null,
+  sheerM: null,
+  sheerBeamM: null,
+  beamsM: [null, null],
+};
+
+const STATIONS_AT_FIRST = 7;
+
+const BLANK: BoatEntries = {
+  name: '',
+  boatClass: 'none',
+  massKg: null,
+  hullKind: 'tape',
+  lengthM: null,
+  beamHeightsM: [0.05, 0.12],
+  stations: Array.from({ length: STATIONS_AT_FIRST }, () => BLANK_STATION),
+  offsets: null,
+  skinM: 0.004,
+  floorboard: { heightM: null, widthM: null, aftFromSternM: null, foreFromSternM: null },
+  hardware: { padHolePitchM: null, restHolePitchM: null, padTravelM: [0, 0.4], restTravelM: [0.2, 1.1] },
+  seatsFromSternM: [null],
+};
+
+/** Length of a hull as its boat document says it, metres. */
+export function hullLength(hull: HullSource): number {
+  if (hull.kind === 'tape') return hull.lengthM;
+  const xs = hull.stations.map(({ xM }) => xM);
+  return Math.max(...xs) - Math.min(...xs);
+}
+
+/** Dust of adding and taking off half a length does not belong in an entry: a hundredth of a millimetre. */
+export const tidyM = (value: number) => Number(value.toFixed(5));
+
+/** Entries to begin with: those of a boat, or blank ones. */
+export function entriesOf(boat: Boat | null): BoatEntries {
+  if (!boat) return BLANK;
+  const length = hullLength(boat.hull);
+  const fromStern = (xM: number) => tidyM(xM + length / 2);
+  return {
+    name: boat.name,
+    boatClass: boat.boatClass,
+    massKg: boat.massKg,
+    hullKind: boat.hull.kind,
+    lengthM: length,
+    ...(boat.hull.kind === 'tape'
+      ? tapeEntries(boat.hull, fromStern)
+      : pick(BLANK, ['beamHeightsM', 'stations'])),
+    offsets: boat.hull.kind === 'offsets' ? boat.hull : null,
+    skinM: boat.skinM,
+    floorboard: {
+      heightM: boat.floorboard.heightM,
+      widthM: boat.floorboard.widthM,
+      aftFromSternM: fromStern(boat.floorboard.aftEndXM),
+      foreFromSternM: fromStern(boat.floorboard.foreEndXM),
+    },
+    hardware: boat.hardware,
+    seatsFromSternM: boat.seats.map(({ stationM }) => fromStern(stationM)),
+  };
+}
+
+function pick<T, K extends keyof T>(from: T, keys: readonly K[]): Pick<T, K> {
+  return Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
+}
+
+/** A tape hull as a table with common heights of lower beams; a beam measured elsewhere gets a column of its own. */
+function tapeEntries(
+  hull: TapeHull,
+  fromStern: (xM: number) => number,
+): Pick<BoatEntries, 'beamHeightsM' | 'stations'> {
+  const heights = [...new Set(hull.stations.flatMap(({ beams }) => beams.map((b) => b.aboveKeelM)))].sort(
+    (a, b) => a - b,
+  );
+  const stations = hull.stations
+    .toSorted((a, b) => a.xM - b.xM)
+    .map((s) => ({
+      fromSternM: fromStern(s.xM),
+      keelM: s.keelM,
+      sheerM: s.sheerM,
+      sheerBeamM: s.sheerBeamM,
+      beamsM: heights.map((h) => s.beams.find((b) => b.aboveKeelM === h)?.beamM ?? null),
+    }));
+  return { beamHeightsM: heights, stations };
+}
+
+/** Stations spread evenly between stern and bow, half a spacing in from either end; what was measured stays by order. */
+export function spreadStations(entries: BoatEntries): readonly StationEntry[] {
+  const { lengthM, stations } = entries;
+  if (lengthM === null) return stations;
+  return stations.map((s, i) => ({
+    ...s,
+    fromSternM: Math.round(((i + 0.5) / stations.length) * lengthM * 100) / 100,
+  }));
+}
+
+/** Seats' marks for a boat of so many seats: those already set stay, the others are left to be measured. */
+export function withSeats(entries: BoatEntries, count: number): readonly (number | null)[] {
+  return Array.from({ length: count }, (_, i) => entries.seatsFromSternM[i] ?? null);
+}

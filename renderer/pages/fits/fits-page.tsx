@@ -1,0 +1,49 @@
+import type { FitSummary } from '../../../app/contract/records.ts';
+import { instantText } from '../../language/dates.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { RosterList } from '../../page-parts/roster-list.tsx';
+import { StoreNotices } from '../../page-parts/store-notices.tsx';
+import { hrefOf } from '../../route/route.ts';
+
+function keptText({ revisions, hasDraft }: FitSummary): string {
+  if (revisions === 0) return say('fits.no-revision');
+  const count = sayCount('fits.revisions', revisions);
+  return hasDraft ? say('fits.draft-after', { revisions: count }) : count;
+}
+
+/** Every fit, last changed first. */
+export function FitsPage() {
+  return (
+    <Page
+      title={say('fits.title')}
+      tools={
+        <a className="button chief" href={hrefOf({ page: 'new-fit' })}>
+          {say('fits.new')}
+        </a>
+      }
+    >
+      <StoreNotices />
+      <RosterList<FitSummary>
+        of="fits"
+        nameTitle={say('fits.name')}
+        nameOf={({ name }) => name}
+        hrefOf={({ id }) => hrefOf({ page: 'fit', id })}
+        columns={[
+          {
+            title: say('fits.athletes'),
+            cell: (fit) => fit.athleteNames.join(', ') || say('fits.no-athlete'),
+          },
+          { title: say('fits.boat'), cell: (fit) => fit.boatName },
+          { title: say('fits.kept'), cell: keptText },
+          { title: say('list.changed'), cell: (fit) => instantText(fit.changedAt) },
+        ]}
+        empty={
+          <div className="stack">
+            <p>{say('fits.empty')}</p>
+          </div>
+        }
+      />
+    </Page>
+  );
+}

@@ -1,0 +1,65 @@
+import { useState } from 'react';
+import type { CallError } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { go, hrefOf } from '../../route/route.ts';
+import { StartFigure } from './start-figure.tsx';
+
+const CAUTIONS = [
+  'start.caution.pain',
+  'start.caution.strap',
+  'start.caution.water',
+  'start.caution.minors',
+  'start.caution.rules',
+] as const;
+
+/** An empty sheet: what this is, two ways to begin, and the cautions. */
+export function FirstStart({ notices }: { notices: readonly string[] }) {
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [busy, setBusy] = useState(false);
+
+  async function openDemo(): Promise<void> {
+    setBusy(true);
+    const result = await call('demo.install', {});
+    setBusy(false);
+    if (result.ok) go({ page: 'fit', id: result.value.fitId });
+    else setRefusal(result.error);
+  }
+
+  return (
+    <main className="sheet-body" id="content" tabIndex={-1}>
+      <div className="first-start">
+        <StartFigure />
+        <div className="first-words">
+          <h1>{say('sheet.name')}</h1>
+          <p className="first-what">{say('start.what')}</p>
+          {notices.map((notice) => (
+            <p key={notice}>{notice}</p>
+          ))}
+          <div className="first-ways">
+            <div>
+              <button className="button chief" type="button" onClick={openDemo} disabled={busy}>
+                {say('start.demo')}
+              </button>
+              <p className="soft">{say('start.demo.about')}</p>
+            </div>
+            <div>
+              <a className="button" href={hrefOf({ page: 'new-fit' })}>
+                {say('start.blank')}
+              </a>
+              <p className="soft">{say('start.blank.about')}</p>
+            </div>
+          </div>
+          {refusal && <Trouble error={refusal} />}
+          <h2 className="lettering">{say('start.cautions')}</h2>
+          <ul className="cautions">
+            {CAUTIONS.map((caution) => (
+              <li key={caution}>{say(caution)}</li>
+            ))}
+          </ul>
+        </div>
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,43 @@
+import { createStore } from 'zustand/vanilla';
+import type { Side } from '../../../core/frame/mirror.ts';
+import type { Route } from '../../route/route.ts';
+
+/** Who is to sit in one seat; null athlete for nobody, undefined while nothing has been chosen. */
+export interface ChosenSeat {
+  readonly athleteId: string | null | undefined;
+  /** Null: the athlete's own side. */
+  readonly side: Side | null;
+}
+
+/** What has been chosen for a new fit so far. It outlives a walk to the athlete's or boat's form and back. */
+interface Chosen {
+  readonly boatId: string | null;
+  readonly seats: readonly ChosenSeat[];
+  readonly name: string | null;
+  /** What is being made elsewhere, to be brought back here; for an athlete, into which seat. */
+  readonly awaited: { readonly what: 'boat' } | { readonly what: 'athlete'; readonly seat: number } | null;
+}
+
+const NOTHING: Chosen = { boatId: null, seats: [], name: null, awaited: null };
+export const chosen = createStore<Chosen>(() => NOTHING);
+
+export function forgetChosen(): void {
+  chosen.setState(NOTHING);
+}
+
+export function chooseSeat(index: number, part: Partial<ChosenSeat>): void {
+  const seats = [...chosen.getState().seats];
+  while (seats.length <= index) seats.push({ athleteId: undefined, side: null });
+  seats[index] = { ...seats[index]!, ...part };
+  chosen.setState({ seats });
+}
+
+/** After an athlete or boat was made for a new fit: takes it up there and says where to go back to; else null. */
+export function returnAfterMaking(what: 'athlete' | 'boat', id: string): Route | null {
+  const { awaited } = chosen.getState();
+  chosen.setState({ awaited: null });
+  if (awaited?.what !== what) return null;
+  if (awaited.what === 'boat') chosen.setState({ boatId: id });
+  else chooseSeat(awaited.seat, { athleteId: id });
+  return { page: 'new-fit' };
+}

@@ -1,0 +1,35 @@
+import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
+import { type Athlete, athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import type { Boat } from '../../../core/fit/boat-schema.ts';
+import { FIT_FORMAT, type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
+import type { Side } from '../../../core/frame/mirror.ts';
+import { firstSetting } from '../../../core/stance/first-setting.ts';
+
+/** Who begins in one seat. */
+export interface Starter {
+  readonly athlete: Athlete | null;
+  readonly side: Side;
+}
+
+/** The body that an empty seat's fittings are set out for until somebody takes it: about the mean adult. */
+function nobody(side: Side): Athlete {
+  return athleteSchema.parse({ name: '–', sex: 'unspecified', side, statureM: 1.72, massKg: 72 });
+}
+
+/** A fit of these starters in this boat, every fitting in its first setting. */
+export function makeFit({
+  name,
+  boat,
+  starters,
+}: {
+  name: string;
+  boat: Boat;
+  starters: readonly Starter[];
+}): Fit {
+  const seats = boat.seats.map(({ stationM }, index) => {
+    const { athlete, side } = starters[index] ?? { athlete: null, side: 'left' as const };
+    const body = bodyOfAthlete(athlete ?? nobody(side));
+    return { athlete, ...firstSetting({ body, boat, stationX: stationM, side }) };
+  });
+  return fitSchema.parse({ format: FIT_FORMAT, name, boat, seats });
+}

@@ -1,0 +1,141 @@
+import { useState } from 'react';
+import { useStore } from 'zustand';
+import type { AthleteRecord, BoatRecord } from '../../../app/contract/records.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { useCall } from '../../client/use-call.ts';
+import { SelectField } from '../../fields/select-field.tsx';
+import { TextField } from '../../fields/text-field.tsx';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { go, hrefOf } from '../../route/route.ts';
+import { type ChosenSeat, chosen, forgetChosen } from './chosen.ts';
+import { makeFit, type Starter } from './make-fit.ts';
+import { SeatChoice } from './seat-choice.tsx';
+
+const EVERYTHING = { limit: 1000 };
+const UNCHOSEN: ChosenSeat = { athleteId: undefined, side: null };
+
+/** A new fit: which boat, who in which seat; the bench then begins from a first setting. */
+export function NewFitPage() {
+  const boats = useCall('boats.list', EVERYTHING);
+  const athletes = useCall('athletes.list', EVERYTHING);
+  const error = boats.error ?? athletes.error;
+  return (
+    <Page title={say('new-fit.title')}>
+      {error && <Trouble error={error} />}
+      {boats.value && athletes.value && <NewFitForm boats={boats.value} athletes={athletes.value} />}
+    </Page>
+  );
+}
+
+function startersOf(
+  record: BoatRecord,
+  seats: readonly ChosenSeat[],
+  athletes: readonly AthleteRecord[],
+): Starter[] {
+  return record.boat.seats.map((_, i) => {
+    const { athleteId, side } = seats[i] ?? UNCHOSEN;
+    const found = athletes.find(({ id }) => id === athleteId);
+    const athlete = found ? { ...found.athlete, id: found.id } : null;
+    return { athlete, side: side ?? athlete?.side ?? 'left' };
+  });
+}
+
+function defaultName(record: BoatRecord, starters: readonly Starter[]): string {
+  const names = starters.flatMap(({ athlete }) => athlete?.name ?? []);
+  if (names.length === 0) return record.boat.name;
+  const athletes = names.reduce((first, second) => say('new-fit.and', { first, second }));
+  return say('new-fit.name.default', { athletes, boat: record.boat.name }).slice(0, 120);
+}
+
+function NewFitForm({
+  boats,
+  athletes,
+}: {
+  boats: readonly BoatRecord[];
+  athletes: readonly AthleteRecord[];
+}) {
+  const { boatId, seats, name } = useStore(chosen);
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const record = boats.find(({ id }) => id === boatId) ?? (boats.length === 1 ? boats[0]! : null);
+  const starters = record ? startersOf(record, seats, athletes) : [];
+  const named = record ? (name ?? defaultName(record, starters)) : '';
+  const twice = starters.find(
+    ({ athlete }, i) => athlete?.id && starters.some((other, j) => j < i && other.athlete?.id === athlete.id),
+  );
+  const complete =
+    record?.boat.seats.every((_, i) => seats[i]?.athleteId !== undefined) && named.trim() !== '';
+
+  async function begin(event: React.FormEvent): Promise<void> {
+    event.preventDefault();
+    if (!record || !complete || twice) return;
+    const result = await call('fits.create', {
+      fit: makeFit({ name: named.trim(), boat: { ...record.boat, id: record.id }, starters }),
+    });
+    if (!result.ok) return setRefusal(result.error);
+    forgetChosen();
+    go({ page: 'fit', id: result.value.id });
+  }
+
+  return (
+    <form className="entries" onSubmit={begin} noValidate>
+      <section>
+        <div className="entry-row">
+          {boats.length > 0 ? (
+            <SelectField
+              label={say('new-fit.boat')}
+              value={record?.id ?? null}
+              placeholder={say('new-fit.choose')}
+              options={boats.map(({ id, boat }) => ({ value: id, name: boat.name }))}
+              onChange={(id) => chosen.setState({ boatId: id })}
+            />
+          ) : (
+            <p>{say('new-fit.no-boat')}</p>
+          )}
+          <a
+            className="button"
+            href={hrefOf({ page: 'boat', id: 'new' })}
+            onClick={() => chosen.setState({ awaited: { what: 'boat' } })}
+          >
+            {say('new-fit.make-boat')}
+          </a>
+        </div>
+        {record?.boat.seats.map((_, i) => (
+          <SeatChoice
+            // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+            key={i}
+            index={i}
+            seats={record.boat.seats.length}
+            athletes={athletes}
+            choice={seats[i] ?? UNCHOSEN}
+            side={starters[i]!.side}
+          />
+        ))}
+        {!record && boats.length === 0 && (
+          <SeatChoice index={0} seats={1} athletes={athletes} choice={seats[0] ?? UNCHOSEN} side="left" />
+        )}
+        {twice && (
+          <p className="field-problem" role="alert">
+            {say('new-fit.twice', { name: twice.athlete!.name })}
+          </p>
+        )}
+        {record && (
+          <TextField
+            label={say('new-fit.name')}
+            value={named}
+            onChange={(text) => chosen.setState({ name: text })}
+          />
+        )}
+      </section>
+      <p className="soft">{say('new-fit.about')}</p>
+      {refusal && <Trouble error={refusal} />}
+      <p className="row">
+        <button className="button chief" type="submit" disabled={!complete || Boolean(twice)}>
+          {say('new-fit.begin')}
+        </button>
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,63 @@
+import type { AthleteRecord } from '../../../app/contract/records.ts';
+import type { Side } from '../../../core/frame/mirror.ts';
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import { SelectField } from '../../fields/select-field.tsx';
+import { say } from '../../language/messages.ts';
+import { hrefOf } from '../../route/route.ts';
+import { type ChosenSeat, chooseSeat, chosen } from './chosen.ts';
+
+/** Stands for an empty seat in the list of athletes. */
+const NOBODY = 'nobody';
+
+function seatLabel(index: number, seats: number): string {
+  if (seats === 1) return say('new-fit.seat.only');
+  return say(index === 0 ? 'new-fit.seat.bow' : 'new-fit.seat', { number: index + 1 });
+}
+
+/** One seat of a new fit: who kneels in it, and on which side. */
+export function SeatChoice(props: {
+  index: number;
+  seats: number;
+  athletes: readonly AthleteRecord[];
+  choice: ChosenSeat;
+  side: Side;
+}) {
+  const { index, seats, athletes, choice, side } = props;
+  const options = [
+    ...athletes.map(({ id, athlete }) => ({ value: id, name: athlete.name })),
+    ...(seats > 1 ? [{ value: NOBODY, name: say('new-fit.empty-seat') }] : []),
+  ];
+  return (
+    <div className="entry-row">
+      {options.length > 0 ? (
+        <SelectField
+          label={seatLabel(index, seats)}
+          value={choice.athleteId === undefined ? null : (choice.athleteId ?? NOBODY)}
+          placeholder={say('new-fit.choose')}
+          options={options}
+          onChange={(value) => chooseSeat(index, { athleteId: value === NOBODY ? null : value, side: null })}
+        />
+      ) : (
+        <p>{say('new-fit.no-athlete')}</p>
+      )}
+      {choice.athleteId && (
+        <ChoiceField
+          label={say('new-fit.side')}
+          value={side}
+          onChange={(value) => chooseSeat(index, { side: value })}
+          options={[
+            { value: 'left', name: say('side.left') },
+            { value: 'right', name: say('side.right') },
+          ]}
+        />
+      )}
+      <a
+        className="button"
+        href={hrefOf({ page: 'athlete', id: 'new' })}
+        onClick={() => chosen.setState({ awaited: { what: 'athlete', seat: index } })}
+      >
+        {say('new-fit.make-athlete')}
+      </a>
+    </div>
+  );
+}
