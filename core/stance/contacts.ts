@@ -1,0 +1,103 @@
+import type { BodyEstimate } from '../body/body.ts';
+import type { Seat } from '../fit/seat-schema.ts';
+import { otherSide } from '../frame/mirror.ts';
+import { add, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { toRadians } from '../units/angle.ts';
+import { fixedVec, valueOfVec } from './jet.ts';
+import { twoLink } from './two-link.ts';
+
+/** Height of the ball's joint of the rear foot above the rest's bearing edge, over stature (2 cm at 1.80 m; estimate). */
+const BALL_ABOVE_REST = 0.011;
+
+/** The lengths and fractions of a body as the solver reads them: plain numbers, metres and kilograms. */
+export type BodyLengths = Readonly<Record<keyof BodyEstimate['lengths'], number>>;
+
+/** The values of a body's lengths without their spreads. */
+export function lengthsOf(body: BodyEstimate): BodyLengths {
+  const entries = Object.entries(body.lengths).map(([name, { value }]) => [name, value]);
+  return Object.fromEntries(entries) as BodyLengths;
+}
+
+/** +1 when the paddler kneels on the paddling side, else −1: the paddling side's y in the paddler's frame. */
+export function paddlingSign(seat: Pick<Seat, 'side' | 'kneels'>): 1 | -1 {
+  return seat.kneels === otherSide(seat.side) ? -1 : 1;
+}
+
+/** Everything that the fittings fix, in the paddler's frame, metres. */
+export interface Contacts {
+  readonly kneeContact: Vec3;
+  readonly knee: Vec3;
+  readonly rearAnkle: Vec3;
+  readonly rearHeel: Vec3;
+  readonly rearBall: Vec3;
+  readonly rearToe: Vec3;
+  readonly frontHeel: Vec3;
+  readonly frontBall: Vec3;
+  readonly frontToe: Vec3;
+  readonly frontAnkle: Vec3;
+  /** Where the front knee bends to: along the foot, flat. */
+  readonly frontDirection: Vec3;
+  /** Missing length of shank and foot to the rear rest; 0 when it reaches. */
+  readonly rearShortfall: number;
+}
+
+/** Kneeling knee, rear foot and front foot as the fittings hold them. */
+export function contactsOf(seat: Seat, body: BodyLengths, stature: number): Contacts {
+  const { aftM, outM, heightM, foamGiveM } = seat.kneePad;
+  const kneeContact = { x: -aftM, y: outM, z: heightM - foamGiveM };
+  const knee = { ...kneeContact, z: kneeContact.z + body.kneeRadius };
+  return { kneeContact, knee, ...rearFoot(seat, body, { knee, stature }), ...frontFoot(seat, body) };
+}
+
+/** Knee–ankle–ball: a two-link chain in the upright plane through knee and ball, the ankle above. */
+function rearFoot({ rearRest }: Seat, body: BodyLengths, { knee, stature }: { knee: Vec3; stature: number }) {
+  const rearBall = {
+    x: -rearRest.aftM,
+    y: rearRest.outM,
+    z: rearRest.heightM + BALL_ABOVE_REST * stature,
+  };
+  const toBall = body.heelToBall - body.heelToAnkle;
+  const chain = twoLink(fixedVec(knee), fixedVec(rearBall), {
+    first: body.shank,
+    second: Math.hypot(toBall, body.ankleHeight),
+    bend: fixedVec({ x: 0, y: 0, z: 1 }),
+  });
+  const rearAnkle = valueOfVec(chain.middle);
+  const { heel, toe } = footAbout(rearAnkle, rearBall, body);
+  return {
+    rearBall,
+    rearAnkle,
+    rearHeel: heel,
+    rearToe: toe,
+    rearShortfall: Math.max(0, chain.excess.v),
+  };
+}
+
+/** Heel and toe of a tucked foot whose ankle and ball are known: the heel behind and above, the toes bent under. */
+function footAbout(ankle: Vec3, ball: Vec3, body: BodyLengths): { heel: Vec3; toe: Vec3 } {
+  const foot = subtract(ball, ankle);
+  const unit = scale(foot, 1 / Math.max(norm(foot), 1e-9));
+  const level = Math.max(Math.hypot(unit.x, unit.y), 1e-9);
+  const aft = { x: unit.x / level, y: unit.y / level, z: 0 };
+  const heel = add(add(ankle, scale(unit, -body.heelToAnkle * 0.6)), scale(aft, body.heelToAnkle * 0.6));
+  const toes = (body.footLength - body.heelToBall) * 0.8;
+  return { heel, toe: add(ball, { x: -aft.x * toes * 0.8, y: -aft.y * toes * 0.8, z: -toes * 0.25 }) };
+}
+
+/** The front foot flat on the floor or its wedge, turned by the toe-out away from the kneeling side. */
+function frontFoot({ frontFoot: foot }: Seat, body: BodyLengths) {
+  const turn = toRadians(foot.toeOutDeg);
+  const lift = toRadians(foot.wedgeDeg);
+  const flat = { x: Math.cos(turn), y: -Math.sin(turn), z: 0 };
+  const forward = { x: flat.x * Math.cos(lift), y: flat.y * Math.cos(lift), z: Math.sin(lift) };
+  const up = { x: -flat.x * Math.sin(lift), y: -flat.y * Math.sin(lift), z: Math.cos(lift) };
+  const frontHeel = { x: foot.forwardM, y: foot.outM, z: foot.heightM };
+  const onSole = (distance: number) => add(frontHeel, scale(forward, distance));
+  return {
+    frontHeel,
+    frontBall: onSole(body.heelToBall),
+    frontToe: onSole(body.footLength),
+    frontAnkle: add(onSole(body.heelToAnkle), scale(up, body.ankleHeight)),
+    frontDirection: flat,
+  };
+}
