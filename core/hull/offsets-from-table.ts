@@ -1,0 +1,201 @@
+import { checkOffsets, MOST_POINTS } from './check-offsets.ts';
+import type { SectionPoint, Station } from './hull.ts';
+import {
+  type FoundColumn,
+  OFFSETS_COLUMNS,
+  type OffsetsColumn,
+  readOffsetsHeader,
+} from './offsets-header.ts';
+
+/** One thing wrong with a table. `row` counts from 1, the header included, as the rows were given; null: the whole table. */
+export interface TableProblem {
+  readonly row: number | null;
+  readonly column: OffsetsColumn | null;
+  readonly message: string;
+}
+
+/** A table read whole, or not at all. */
+export type OffsetsTable =
+  | {
+      readonly ok: true;
+      /** Aftmost first, metres, boat frame. */
+      readonly stations: readonly Station[];
+      /** What was taken from the table's own x and z to come to the boat frame, metres. */
+      readonly shift: { readonly x: number; readonly z: number };
+    }
+  | { readonly ok: false; readonly problems: readonly TableProblem[] };
+
+/** Problems listed at most; a table with more has one cause that repeats. */
+const MOST_PROBLEMS = 100;
+
+/** Largest boat that a table may describe, metres: longer, broader or deeper and the unit is wrong. */
+const LARGEST = { length: 30, halfBreadth: 2, depth: 2 } as const;
+
+/** Stations nearer than this are the same station, metres. */
+const SAME_STATION = 1e-6;
+
+/** Coordinates are kept to a tenth of a micrometre: hides the dust of unit conversion. */
+const GRAIN = 1e7;
+
+/**
+ * Reads a table of offsets from the cells of a text table.
+ *
+ * Columns, in any order, other columns ignored; the header says each one's unit, `[m]`, `[cm]` or `[mm]`:
+ *
+ * | header | means |
+ * |---|---|
+ * | `station [mm]` (or `x`) | place along the boat, growing toward the bow, from any origin |
+ * | `half-breadth [mm]` (or `y`) | from the centreline, 0 or more |
+ * | `height [mm]` (or `z`) | from any level |
+ *
+ * One row is one point. Stations come in any order; the rows of a station run from its keel to its sheer, heights never
+ * falling. Decimal points and commas both read. Blank rows and rows that begin with `#` are passed over. At least 3
+ * stations of 2 points; a stem is a station whose half-breadths are 0.
+ *
+ * The result stands in the boat frame: mid-length at x = 0, lowest point of the keel at z = 0. If anything is wrong nothing
+ * is returned but the problems, one line each.
+ */
+export function offsetsFromTable(rows: readonly (readonly string[])[]): OffsetsTable {
+  const headerAt = rows.findIndex((row) => !isPassedOver(row));
+  if (headerAt < 0)
+    return { ok: false, problems: [{ row: null, column: null, message: 'the table is empty' }] };
+  if (rows.length > MOST_POINTS) {
+    const message = `${rows.length} rows are more than can be handled (${MOST_POINTS}); thin the table out`;
+    return { ok: false, problems: [{ row: null, column: null, message }] };
+  }
+  const header = readOffsetsHeader(rows[headerAt]!);
+  if (!header.ok) return { ok: false, problems: header.problems.map((p) => ({ row: headerAt + 1, ...p })) };
+  const problems: TableProblem[] = [];
+  const points: TablePoint[] = [];
+  for (let at = headerAt + 1; at < rows.length; at++) {
+    if (isPassedOver(rows[at]!)) continue;
+    const point = readPoint(rows[at]!, at + 1, { columns: header.columns, problems });
+    if (point) points.push(point);
+  }
+  if (problems.length > 0) return { ok: false, problems: capped(problems) };
+  return inBoatFrame(groupStations(points));
+}
+
+interface TablePoint {
+  readonly row: number;
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+interface TableStation {
+  readonly x: number;
+  readonly points: TablePoint[];
+}
+
+const isPassedOver = (row: readonly string[]) =>
+  row.every((cell) => cell.trim() === '') || row[0]!.trim().startsWith('#');
+
+function readPoint(
+  cells: readonly string[],
+  row: number,
+  { columns, problems }: { columns: Readonly<Record<OffsetsColumn, FoundColumn>>; problems: TableProblem[] },
+): TablePoint | null {
+  const [x, y, z] = OFFSETS_COLUMNS.map((column) => {
+    const cell = (cells[columns[column].index] ?? '').trim();
+    const value = readNumber(cell);
+    if (value === null) {
+      const found = cell === '' ? 'the cell is empty' : `"${cell.slice(0, 20)}" is no number`;
+      problems.push({ row, column, message: `${found}; expected a ${column} such as 120 or 120.5` });
+      return null;
+    }
+    return value * columns[column].unitM;
+  });
+  if (x == null || y == null || z == null) return null;
+  if (y >= 0) return { row, x, y, z };
+  problems.push({ row, column: 'half-breadth', message: 'the half-breadth is negative; expected 0 or more' });
+  return null;
+}
+
+/** A decimal number with point or comma, or null. */
+function readNumber(cell: string): number | null {
+  const plain = cell.replace('−', '-').replace(',', '.');
+  return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : null;
+}
+
+function groupStations(points: readonly TablePoint[]): TableStation[] {
+  const byPlace = new Map<number, TableStation>();
+  for (const point of points) {
+    const place = Math.round(point.x / SAME_STATION);
+    const station = byPlace.get(place) ?? { x: point.x, points: [] };
+    station.points.push(point);
+    byPlace.set(place, station);
+  }
+  return [...byPlace.values()].sort((a, b) => a.x - b.x);
+}
+
+function inBoatFrame(stations: readonly TableStation[]): OffsetsTable {
+  const problems = [...stations.flatMap(stationProblems), ...sizeProblems(stations)];
+  const shift = {
+    x: stations.length > 0 ? (stations[0]!.x + stations[stations.length - 1]!.x) / 2 : 0,
+    z: stations.reduce(
+      (least, s) => s.points.reduce((l, p) => Math.min(l, p.z), least),
+      Number.POSITIVE_INFINITY,
+    ),
+  };
+  const grain = (value: number) => Math.round(value * GRAIN) / GRAIN + 0;
+  const moved = stations.map(({ x, points }) => ({
+    x: grain(x - shift.x),
+    section: points.map(({ y, z }): SectionPoint => [grain(y), grain(z - shift.z)]),
+  }));
+  if (problems.length === 0) {
+    for (const { station, row, message } of checkOffsets(moved)) {
+      const points = station === null ? [] : stations[station]!.points;
+      problems.push({ row: points[row ?? 0]?.row ?? null, column: null, message });
+    }
+  }
+  if (problems.length > 0) return { ok: false, problems: capped(problems) };
+  return { ok: true, stations: moved, shift: { x: grain(shift.x), z: grain(shift.z) } };
+}
+
+function stationProblems({ points }: TableStation): TableProblem[] {
+  const problems: TableProblem[] = [];
+  points.forEach(({ row, z }, i) => {
+    if (i > 0 && z < points[i - 1]!.z) {
+      const message = 'the height falls below the row before it; expected the station from keel to sheer';
+      problems.push({ row, column: 'height', message });
+    }
+  });
+  if (points.length < 2) {
+    const message = 'this station has one point; expected at least keel and sheer';
+    problems.push({ row: points[0]!.row, column: 'station', message });
+  }
+  return problems;
+}
+
+function sizeProblems(stations: readonly TableStation[]): TableProblem[] {
+  const all = stations.flatMap((s) => s.points);
+  const [first] = all;
+  if (!first) return [{ row: null, column: null, message: 'the table has a header but no points' }];
+  const least = all.reduce((a, b) => (b.z < a.z ? b : a), first);
+  const highest = all.reduce((a, b) => (b.z > a.z ? b : a), first);
+  const broadest = all.reduce((a, b) => (b.y > a.y ? b : a), first);
+  const foremost = all.reduce((a, b) => (b.x > a.x ? b : a), first);
+  const aftmost = all.reduce((a, b) => (b.x < a.x ? b : a), first);
+  const problems: TableProblem[] = [];
+  const tooMuch = (row: number, column: OffsetsColumn, what: string) =>
+    problems.push({ row, column, message: `${what}; is the header’s unit right?` });
+  const length = foremost.x - aftmost.x;
+  if (length > LARGEST.length)
+    tooMuch(foremost.row, 'station', `the boat would be ${length.toFixed(1)} m long`);
+  if (broadest.y > LARGEST.halfBreadth) {
+    tooMuch(broadest.row, 'half-breadth', `the boat would be ${(2 * broadest.y).toFixed(1)} m broad`);
+  }
+  const depth = highest.z - least.z;
+  if (depth > LARGEST.depth) tooMuch(highest.row, 'height', `the boat would be ${depth.toFixed(1)} m deep`);
+  return problems;
+}
+
+function capped(problems: readonly TableProblem[]): TableProblem[] {
+  if (problems.length <= MOST_PROBLEMS) return [...problems];
+  const rest = problems.length - MOST_PROBLEMS;
+  return [
+    ...problems.slice(0, MOST_PROBLEMS),
+    { row: null, column: null, message: `and ${rest} more like these` },
+  ];
+}

@@ -1,0 +1,59 @@
+/** The columns of a table of offsets. */
+export type OffsetsColumn = 'station' | 'half-breadth' | 'height';
+
+/** One column found in a header: where it stands and what one of its units is in metres. */
+export interface FoundColumn {
+  readonly index: number;
+  readonly unitM: number;
+}
+
+/** Names that a header may use, spaces and letter case aside. */
+const NAMES: Readonly<Record<OffsetsColumn, readonly string[]>> = {
+  station: ['station', 'x'],
+  'half-breadth': ['half-breadth', 'halfbreadth', 'y'],
+  height: ['height', 'z'],
+};
+
+const UNITS_M: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001 };
+
+/** The columns in the order in which problems speak of them. */
+export const OFFSETS_COLUMNS = Object.keys(NAMES) as OffsetsColumn[];
+
+/** A header read: either all three columns, or what is wrong with it, one line a column. */
+export type OffsetsHeader =
+  | { readonly ok: true; readonly columns: Readonly<Record<OffsetsColumn, FoundColumn>> }
+  | { readonly ok: false; readonly problems: readonly { column: OffsetsColumn; message: string }[] };
+
+/**
+ * Reads a header such as `station [mm]`, `half-breadth (cm)`, `height m`: the columns may stand in any order, among
+ * others, and each says its own unit: m, cm or mm.
+ */
+export function readOffsetsHeader(cells: readonly string[]): OffsetsHeader {
+  const heads = cells.map(plainHead);
+  const problems: { column: OffsetsColumn; message: string }[] = [];
+  const find = (column: OffsetsColumn): FoundColumn => {
+    const name = (head: string) => NAMES[column].find((n) => head === n || head.startsWith(`${n}-`));
+    const index = heads.findIndex((head) => name(head) !== undefined);
+    if (index < 0) {
+      problems.push({ column, message: `the header has no column "${column} [mm]" (or [cm], [m])` });
+      return { index, unitM: 0 };
+    }
+    const unitM = UNITS_M[heads[index]!.slice(name(heads[index]!)!.length + 1)];
+    if (unitM === undefined) {
+      const said = cells[index]!.trim().slice(0, 40);
+      problems.push({ column, message: `the header must say the unit of "${said}": [m], [cm] or [mm]` });
+    }
+    return { index, unitM: unitM ?? 0 };
+  };
+  const columns = { station: find('station'), 'half-breadth': find('half-breadth'), height: find('height') };
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, columns };
+}
+
+/** `Half breadth [mm]` as `half-breadth-mm`. */
+function plainHead(cell: string): string {
+  return cell
+    .toLowerCase()
+    .split(/[\s_()[\]\-,:]+/)
+    .filter((word) => word !== '')
+    .join('-');
+}
