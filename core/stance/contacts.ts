@@ -63,7 +63,7 @@ function rearFoot({ rearRest }: Seat, body: BodyLengths, { knee, stature }: { kn
     bend: fixedVec({ x: 0, y: 0, z: 1 }),
   });
   const rearAnkle = valueOfVec(chain.middle);
-  const { heel, toe } = footAbout(rearAnkle, rearBall, body);
+  const { heel, toe } = tuckedFoot({ knee, ankle: rearAnkle, ball: rearBall }, body);
   return {
     rearBall,
     rearAnkle,
@@ -73,15 +73,22 @@ function rearFoot({ rearRest }: Seat, body: BodyLengths, { knee, stature }: { kn
   };
 }
 
-/** Heel and toe of a tucked foot whose ankle and ball are known: the heel behind and above, the toes bent under. */
-function footAbout(ankle: Vec3, ball: Vec3, body: BodyLengths): { heel: Vec3; toe: Vec3 } {
+/** Heel and toe of a tucked foot in the upright plane of its leg: the heel behind and above, the toes bent under. */
+function tuckedFoot(
+  { knee, ankle, ball }: { knee: Vec3; ankle: Vec3; ball: Vec3 },
+  body: BodyLengths,
+): { heel: Vec3; toe: Vec3 } {
   const foot = subtract(ball, ankle);
   const unit = scale(foot, 1 / Math.max(norm(foot), 1e-9));
-  const level = Math.max(Math.hypot(unit.x, unit.y), 1e-9);
-  const aft = { x: unit.x / level, y: unit.y / level, z: 0 };
-  const heel = add(add(ankle, scale(unit, -body.heelToAnkle * 0.6)), scale(aft, body.heelToAnkle * 0.6));
-  const toes = (body.footLength - body.heelToBall) * 0.8;
-  return { heel, toe: add(ball, { x: -aft.x * toes * 0.8, y: -aft.y * toes * 0.8, z: -toes * 0.25 }) };
+  const leg = subtract(ball, knee);
+  const level = Math.max(Math.hypot(leg.x, leg.y), 1e-9);
+  const aft = { x: leg.x / level, y: leg.y / level, z: 0 };
+  const behind = 0.6 * body.heelToAnkle;
+  const toes = 0.8 * (body.footLength - body.heelToBall);
+  return {
+    heel: add(add(ankle, scale(unit, -behind)), scale(aft, behind)),
+    toe: add(ball, { x: -0.8 * toes * aft.x, y: -0.8 * toes * aft.y, z: -0.25 * toes }),
+  };
 }
 
 /** The front foot flat on the floor or its wedge, turned by the toe-out away from the kneeling side. */

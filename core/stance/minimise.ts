@@ -3,8 +3,8 @@ import type { Jet } from './jet.ts';
 /** A step smaller than this, radians, ends the search: a hundred-thousandth of a degree. */
 export const STEP_TOLERANCE = 2e-7;
 
-/** More steps than this are never needed by a plausible stance; an impossible one stops here, still finite. */
-const MOST_ITERATIONS = 60;
+/** More steps than this are never needed by a plausible stance (6 to 20 are usual); an impossible one stops here, still finite. */
+const MOST_ITERATIONS = 250;
 
 /** Unknowns are kept within this of upright, radians: past it a leaning has no meaning. */
 const FARTHEST = 1.4;

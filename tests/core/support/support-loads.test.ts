@@ -1,0 +1,125 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { estimateBody } from '../../../core/body/estimate-body.ts';
+import { solveStance } from '../../../core/stance/solve-stance.ts';
+import type { Stance } from '../../../core/stance/stance.ts';
+import { driveLoads } from '../../../core/support/drive-loads.ts';
+import { supportLoads } from '../../../core/support/support-loads.ts';
+import { exampleSeat } from '../example/example-fit.ts';
+
+const seat = exampleSeat();
+const frame = { stationX: 0, floorZ: 0, side: 'left' as const };
+const base = solveStance({ body: estimateBody({ stature: 1.8, mass: 80, sex: 'male' }), seat, frame });
+
+/** The stance with contacts and centre of mass put where a worked example wants them; 100 kg in all. */
+function arranged(
+  knee: [number, number],
+  rear: [number, number],
+  front: [number, number],
+  centre: [number, number],
+): Stance {
+  const at = ([x, y]: [number, number], z = 0) => ({ x, y, z });
+  return {
+    ...base,
+    points: { ...base.points, kneeContact: at(knee), rearBall: at(rear), frontBall: at(front) },
+    centreOfMass: at(centre, 0.75),
+    totalMassKg: 100,
+  };
+}
+
+describe('three loads by statics, worked by hand', () => {
+  it('knee (0,0), rear (−0.6,−0.2), front (0.6,−0.2), centre (0,−0.05): 75, 12.5, 12.5 %', () => {
+    // Moments about y: the two feet are level across, 0.2 to the off side; the centre is a quarter of the way.
+    const { shares, loadsN, inside } = supportLoads(
+      arranged([0, 0], [-0.6, -0.2], [0.6, -0.2], [0, -0.05]),
+      seat,
+    );
+    expect(shares.knee).toBeCloseTo(0.75, 12);
+    expect(shares.rearFoot).toBeCloseTo(0.125, 12);
+    expect(shares.frontFoot).toBeCloseTo(0.125, 12);
+    expect(loadsN.knee).toBeCloseTo(735.49875, 9);
+    expect(inside).toBe(true);
+  });
+
+  it('knee (−0.2,0.04), rear (−0.65,−0.1), front (0.5,−0.06), centre (0,0): solved from three equations', () => {
+    // Sum of loads 1; ΣxF = 0; ΣyF = 0, solved by Cramer's rule: determinant 0.1430.
+    const { shares } = supportLoads(arranged([-0.2, 0.04], [-0.65, -0.1], [0.5, -0.06], [0, 0]), seat);
+    const determinant = (-0.65 + 0.2) * (-0.06 - 0.04) - (0.5 + 0.2) * (-0.1 - 0.04);
+    expect(determinant).toBeCloseTo(0.143, 12);
+    expect(shares.knee).toBeCloseTo((-0.65 * -0.06 - 0.5 * -0.1) / determinant, 12);
+    expect(shares.rearFoot).toBeCloseTo((0.5 * 0.04 - -0.2 * -0.06) / determinant, 12);
+    expect(shares.frontFoot).toBeCloseTo((-0.2 * -0.1 - -0.65 * 0.04) / determinant, 12);
+  });
+
+  it('margin is the distance to the nearest edge, here 0.05 over the edge between the feet', () => {
+    const support = supportLoads(arranged([0, 0], [-0.6, -0.2], [0.6, -0.2], [0, -0.15]), seat);
+    expect(support.margin).toBeCloseTo(0.05, 12);
+    expect(support.nearestEdge.toSorted()).toEqual(['frontFoot', 'rearFoot']);
+  });
+
+  it('outside the triangle the margin is negative and the edge is named', () => {
+    const support = supportLoads(arranged([0, 0], [-0.6, -0.2], [0.6, -0.2], [0, -0.23]), seat);
+    expect(support.inside).toBe(false);
+    expect(support.margin).toBeCloseTo(-0.03, 12);
+    expect(support.nearestEdge.toSorted()).toEqual(['frontFoot', 'rearFoot']);
+    expect(support.shares.knee).toBeLessThan(0);
+  });
+
+  it('three contacts in one line give finite numbers', () => {
+    const support = supportLoads(arranged([0, 0], [-0.6, 0], [0.6, 0], [0.1, 0]), seat);
+    expect(Object.values(support.shares).every(Number.isFinite)).toBe(true);
+    expect(support.area).toBeCloseTo(0, 12);
+  });
+
+  it('whatever the triangle, loads and their moments balance the weight', () => {
+    const xy = fc.tuple(
+      fc.double({ min: -1, max: 1, noNaN: true }),
+      fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(xy, xy, xy, xy, (a, b, c, g) => {
+        const support = supportLoads(arranged(a, b, c, g), seat);
+        fc.pre(support.area > 1e-3);
+        const { knee, rearFoot, frontFoot } = support.shares;
+        expect(knee + rearFoot + frontFoot).toBeCloseTo(1, 8);
+        expect(knee * a[0] + rearFoot * b[0] + frontFoot * c[0]).toBeCloseTo(g[0], 8);
+        expect(knee * a[1] + rearFoot * b[1] + frontFoot * c[1]).toBeCloseTo(g[1], 8);
+      }),
+      { seed: 17 },
+    );
+  });
+});
+
+describe('pad pressure (relative)', () => {
+  it('falls with a deeper recess and grows with the load', () => {
+    const flat = { ...seat, kneePad: { ...seat.kneePad, recessDepthM: 0 } };
+    const deep = { ...seat, kneePad: { ...seat.kneePad, recessDepthM: 0.03 } };
+    const pressure = (s: typeof seat) => supportLoads(base, s).padPressurePa;
+    expect(pressure(flat) / pressure(deep)).toBeCloseTo(3, 6);
+  });
+});
+
+describe('drive', () => {
+  it('no blade force moves no load and asks nothing of the fixing', () => {
+    const still = driveLoads(base, seat, { bladeForceN: 0 });
+    expect(still.padFixingN).toBe(0);
+    for (const [contact, share] of Object.entries(supportLoads(base, seat).shares)) {
+      expect(still.shares[contact as 'knee']).toBeCloseTo(share, 12);
+    }
+  });
+
+  it('the blade’s pull at the lower hand tips the paddler forward: moments about the knee', () => {
+    const force = 200;
+    const driven = driveLoads(base, seat, { bladeForceN: force });
+    const { contacts } = supportLoads(base, seat);
+    const weight = base.totalMassKg * 9.80665;
+    const momentOf = (shares: typeof driven.shares) =>
+      weight *
+      (shares.rearFoot * (contacts.rearFoot.x - contacts.knee.x) +
+        shares.frontFoot * (contacts.frontFoot.x - contacts.knee.x));
+    const before = momentOf(supportLoads(base, seat).shares);
+    const height = base.points.lowerHand.z - contacts.knee.z;
+    expect(momentOf(driven.shares) - before).toBeCloseTo(force * height, 6);
+    expect(driven.padFixingN).toBeGreaterThan(0);
+  });
+});
