@@ -4,13 +4,13 @@ import { toRadians } from '../units/angle.ts';
 import type { FrontFoot, KneePad, RearRest } from './seat-schema.ts';
 
 /** Share of the pad's length that lies ahead of the knee's bearing point: the recess sits a little forward. */
-const PAD_AHEAD_OF_KNEE = 0.45;
+export const PAD_AHEAD_OF_KNEE = 0.45;
 
 /** Depth of a rear rest's block, fore and aft, metres (a common plank thickness; drawing and clearance only). */
-const REST_DEPTH = 0.04;
+export const REST_DEPTH = 0.04;
 
 /** A foot's greatest breadth over its length (ANSUR II mean, both sexes: 0.376). */
-const FOOT_BREADTH_OVER_LENGTH = 0.376;
+export const FOOT_BREADTH_OVER_LENGTH = 0.376;
 
 /** Corners of a rectangle in the paddler's plan turned by `turn` (aft end to the off side), to the boat frame. */
 function turnedRectangle(

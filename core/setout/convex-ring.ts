@@ -1,0 +1,19 @@
+import type { MillimetrePoint } from './template-drawing.ts';
+
+/** The tight convex ring around points, counter-clockwise (Andrew's monotone chain, 1979). Same unit in and out. */
+export function convexRing(points: readonly MillimetrePoint[]): MillimetrePoint[] {
+  const sorted = [...points].sort(([ax, ay], [bx, by]) => ax - bx || ay - by);
+  const half = (from: readonly MillimetrePoint[]): MillimetrePoint[] => {
+    const chain: MillimetrePoint[] = [];
+    for (const point of from) {
+      while (chain.length > 1 && !turnsLeft(chain.at(-2)!, chain.at(-1)!, point)) chain.pop();
+      chain.push(point);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half(sorted.reverse())];
+}
+
+function turnsLeft(a: MillimetrePoint, b: MillimetrePoint, c: MillimetrePoint): boolean {
+  return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 0;
+}

@@ -1,0 +1,68 @@
+import { type Dimension, line, type MillimetrePoint, type PlainShape, words } from './template-drawing.ts';
+
+/** Sizes on the paper, millimetres, after ISO 129-1: gap at the object, overshoot, arrowhead, lettering. */
+const GAP = 1.5;
+const OVERSHOOT = 2;
+const ARROW = 2.5;
+const ARROW_HALF = 0.45;
+const LETTERING = 3;
+/** Dimension lines shorter than this on the paper carry their arrows outside. */
+const ROOM_FOR_ARROWS = 9;
+
+/** Unit vector square to from→to, on its left; straight up for two equal points. */
+export function leftNormal(from: MillimetrePoint, to: MillimetrePoint): MillimetrePoint {
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
+  const length = Math.hypot(dx, dy);
+  return length > 0 ? [-dy / length, dx / length] : [0, 1];
+}
+
+/**
+ * The lines, arrowheads and figure that a dimension is drawn with. `scale` is paper over full size (1 for templates,
+ * 0.1 for 1:10); the result is at full size, so that arrows and gaps keep their size **on the paper**. Millimetres.
+ */
+export function dimensionLines(given: Dimension, scale: number): PlainShape[] {
+  const { from, to, offset } = given;
+  const paper = (size: number) => size / scale;
+  const normal = leftNormal(from, to);
+  const ahead: MillimetrePoint = [normal[1], -normal[0]];
+  const at = (point: MillimetrePoint, up: number, along = 0): MillimetrePoint => [
+    point[0] + normal[0] * up + ahead[0] * along,
+    point[1] + normal[1] * up + ahead[1] * along,
+  ];
+  const side = Math.sign(offset) || 1;
+  const level = paper(offset);
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const outside = length * scale < ROOM_FOR_ARROWS;
+  const reach = outside ? paper(ARROW * 2.4) : 0;
+  const witness = (point: MillimetrePoint) =>
+    line('dimension', at(point, side * paper(GAP)), at(point, level + side * paper(OVERSHOOT)));
+  const arrow = (tip: MillimetrePoint, way: 1 | -1) =>
+    line(
+      'dimension',
+      at(tip, level + paper(ARROW_HALF), way * paper(ARROW)),
+      at(tip, level),
+      at(tip, level - paper(ARROW_HALF), way * paper(ARROW)),
+    );
+  return [
+    ...(Math.abs(offset) > GAP ? [witness(from), witness(to)] : []),
+    line('dimension', at(from, level, -reach), at(to, level, reach)),
+    arrow(from, outside ? -1 : 1),
+    arrow(to, outside ? 1 : -1),
+    figure(given, scale),
+  ];
+}
+
+/** The figure above its line, readable from below or from the right (ISO 129-1). */
+function figure({ from, to, offset, text }: Dimension, scale: number): PlainShape {
+  const normal = leftNormal(from, to);
+  const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  const upright = turn > -89.999 && turn < 90.001;
+  const turnDeg = upright ? turn : turn - Math.sign(turn) * 180;
+  const lift = (offset + (upright ? 1 : -1)) / scale;
+  const at: MillimetrePoint = [
+    (from[0] + to[0]) / 2 + normal[0] * lift,
+    (from[1] + to[1]) / 2 + normal[1] * lift,
+  ];
+  return words(text, at, { layer: 'dimension', height: LETTERING, anchor: 'middle', turnDeg });
+}

@@ -1,0 +1,61 @@
+import { dimensionLines, leftNormal } from './dimension-lines.ts';
+import type { Lettering, MillimetrePoint, PlainShape, TemplateShape } from './template-drawing.ts';
+
+/** Least and greatest x and y, millimetres at full size. */
+export interface DrawingBounds {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+/** Width of an average letter over the height of capitals, of the lettering used on sheets (measured, rounded up). */
+const LETTER_WIDTH_OVER_HEIGHT = 0.8;
+/** How far letters reach below their baseline, in heights of capitals. */
+const DESCENT = 0.4;
+
+/**
+ * Bounds of shapes as drawn at a scale (paper over full size; 1 for templates): lettering by an estimate of its width,
+ * dimensions with their lines. Millimetres at full size. Throws a RangeError for no shapes: there is nothing to draw.
+ */
+export function boundsOf(shapes: readonly TemplateShape[], scale = 1): DrawingBounds {
+  const plain = shapes.flatMap((shape) =>
+    shape.kind === 'dimension' ? dimensionLines(shape, scale) : [shape],
+  );
+  const points = plain.flatMap((shape) => extremes(shape, scale));
+  if (points.length === 0) throw new RangeError('a drawing without shapes has no bounds');
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+}
+
+/** Points that a shape lies between. */
+function extremes(shape: PlainShape, scale: number): readonly MillimetrePoint[] {
+  if (shape.kind === 'polyline') return shape.points;
+  if (shape.kind === 'text') return textCorners(shape, scale);
+  const [x, y] = shape.centre;
+  const { radius } = shape;
+  return [
+    [x - radius, y - radius],
+    [x + radius, y + radius],
+  ];
+}
+
+/** Corners of the box around some words, millimetres at full size. */
+function textCorners({ at, anchor, turnDeg, height, text }: Lettering, scale: number): MillimetrePoint[] {
+  const tall = height / scale;
+  const width = text.length * tall * LETTER_WIDTH_OVER_HEIGHT;
+  const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+  const turn = (turnDeg * Math.PI) / 180;
+  const ahead: MillimetrePoint = [Math.cos(turn), Math.sin(turn)];
+  const up = leftNormal([0, 0], ahead);
+  return [
+    [start, -DESCENT * tall],
+    [start + width, -DESCENT * tall],
+    [start + width, tall],
+    [start, tall],
+  ].map(([along, over]) => [
+    at[0] + along! * ahead[0] + over! * up[0],
+    at[1] + along! * ahead[1] + over! * up[1],
+  ]);
+}

@@ -1,0 +1,80 @@
+import { type Side, sideSign } from '../frame/mirror.ts';
+import type { MillimetrePoint } from './template-drawing.ts';
+
+/**
+ * Outline of the sole of a right foot, drawn by this project for the purpose: x from heel to toes in foot lengths, y
+ * to the inner side (the left) in foot breadths. Only its length and breadth are anybody's; the shape between is a sketch.
+ */
+const RIGHT_SOLE: readonly MillimetrePoint[] = [
+  [0, 0],
+  [0.02, -0.22],
+  [0.08, -0.32],
+  [0.18, -0.33],
+  [0.3, -0.31],
+  [0.45, -0.36],
+  [0.6, -0.46],
+  [0.7, -0.5],
+  [0.8, -0.47],
+  [0.88, -0.38],
+  [0.94, -0.22],
+  [0.98, 0.02],
+  [1, 0.22],
+  [0.985, 0.36],
+  [0.93, 0.45],
+  [0.84, 0.485],
+  [0.74, 0.5],
+  [0.65, 0.43],
+  [0.52, 0.22],
+  [0.4, 0.14],
+  [0.28, 0.19],
+  [0.16, 0.31],
+  [0.07, 0.3],
+  [0.02, 0.2],
+];
+
+/** Points between two given ones. */
+const STEPS = 6;
+
+/**
+ * Outline of a sole, millimetres: x from the heel's back (0) to the tip of the longest toe (`length`), y to port between
+ * ±breadth/2. A smooth ring through the sketch's points (Catmull and Rom 1974), stretched to fit exactly.
+ */
+export function footPrint({
+  foot,
+  length,
+  breadth,
+}: {
+  foot: Side;
+  length: number;
+  breadth: number;
+}): MillimetrePoint[] {
+  const smooth = smoothRing(RIGHT_SOLE);
+  const xs = smooth.map(([x]) => x);
+  const ys = smooth.map(([, y]) => y);
+  const [lowX, lowY] = [Math.min(...xs), Math.min(...ys)];
+  const [wideX, wideY] = [Math.max(...xs) - lowX, Math.max(...ys) - lowY];
+  const hand = -sideSign(foot);
+  return smooth.map(([x, y]) => [((x - lowX) / wideX) * length, hand * ((y - lowY) / wideY - 0.5) * breadth]);
+}
+
+/** A closed curve through points, as points. */
+function smoothRing(points: readonly MillimetrePoint[]): MillimetrePoint[] {
+  const at = (k: number) => points[(k + points.length) % points.length]!;
+  return points.flatMap((_, k) => {
+    const four = [at(k - 1), at(k), at(k + 1), at(k + 2)] as const;
+    return Array.from({ length: STEPS }, (_, step) => {
+      const t = step / STEPS;
+      return [spline(four, 0, t), spline(four, 1, t)] as MillimetrePoint;
+    });
+  });
+}
+
+/** Catmull–Rom value between the second and third of four points, one coordinate. */
+function spline(
+  [a, b, c, d]: readonly [MillimetrePoint, MillimetrePoint, MillimetrePoint, MillimetrePoint],
+  axis: 0 | 1,
+  t: number,
+): number {
+  const [p, q, r, s] = [a[axis], b[axis], c[axis], d[axis]];
+  return q + (t / 2) * (r - p + t * (2 * p - 5 * q + 4 * r - s + t * (3 * (q - r) + s - p)));
+}

@@ -1,0 +1,42 @@
+import { bowInBlock } from './block-frame.ts';
+import { footPrint } from './foot-print.ts';
+import type { SeatSetOut } from './set-out.ts';
+import { figureOf } from './sheet-length.ts';
+import { cross, dimension, line, ring, type TemplateDrawing, words } from './template-drawing.ts';
+
+/** How far toe line and heel line run out beyond the foot on each side, millimetres. */
+const LINE_OVERRUN_MM = 18;
+
+/** Full-size print of the front foot with its toe line, heel line, axis and the boat's fore-and-aft line. */
+export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
+  const { foot } = out.fittings;
+  const { units } = out.work.options;
+  const half = foot.breadth / 2 + LINE_OVERRUN_MM;
+  const [bx, by] = bowInBlock(foot.place);
+  const across = (x: number) => [[x, -half] as const, [x, half] as const];
+  return {
+    id: 'front-foot',
+    title: `Front foot: print of the ${foot.foot} foot`,
+    seen: 'seen from above, toes to the right',
+    shapes: [
+      ring('outline', footPrint(foot)),
+      line('axis', [-12, 0], [foot.length + 12, 0]),
+      line('toeLine', ...across(foot.length)),
+      line('edge', ...across(0)),
+      line('depthLine', ...across(foot.heelToBall)),
+      ...cross('centreMark', [0, 0], 6),
+      words('F', [-6, 3]),
+      words('T', [foot.length + 3, 3]),
+      words('toe line', [foot.length + 2, half - 1], { height: 2.5 }),
+      words('ball', [foot.heelToBall + 2, half - 1], { height: 2.5 }),
+      words('back of the heel', [2, half - 1], { height: 2.5 }),
+      ...(Math.abs(by) > 1e-6
+        ? [
+            line('centreline', [0, 0], [bx * foot.length, by * foot.length]),
+            words('to the bow', [bx * foot.length + 3, by * foot.length - 1.2], { height: 2.5 }),
+          ]
+        : []),
+      dimension([0, -half], [foot.length, -half], { offset: -8, text: figureOf(foot.length, units) }),
+    ],
+  };
+}

@@ -1,0 +1,111 @@
+import { toDegrees } from '../units/angle.ts';
+import type { Fittings } from './marks.ts';
+import type { SeatWork } from './seat-work.ts';
+import { millimetres } from './sheet-length.ts';
+import { ANGLE_TOLERANCE_DEG, HEIGHT_TOLERANCE_MM } from './tolerances.ts';
+
+/** Heights over the floorboard's top that the builder works to, and each one's check. */
+export const HEIGHTS = ['recessBottom', 'padTop', 'woodUnderFoam', 'restEdge', 'heel', 'toes'] as const;
+export type HeightName = (typeof HEIGHTS)[number];
+
+export interface HeightRow {
+  readonly height: HeightName;
+  readonly aboveFloorMm: number;
+  readonly toleranceMm: number;
+  /** What is measured to prove it: a depth under a straightedge, the face up its slope, the other end's height. */
+  readonly check: {
+    readonly how: 'straightedge' | 'fromBase' | 'foam' | 'slope' | 'ends';
+    readonly lengthMm: number;
+  };
+}
+
+/** Angles that the builder works to. */
+export const ANGLES = ['padTurn', 'restTurn', 'restTilt', 'footTurn', 'footWedge'] as const;
+export type AngleName = (typeof ANGLES)[number];
+
+export interface AngleRow {
+  readonly angle: AngleName;
+  /** Magnitude, degrees to 0.1. */
+  readonly deg: number;
+  readonly toleranceDeg: number;
+  /** For turns: the side that the aft end of the axis (of the foot: the toes) points to; null for slopes and no turn. */
+  readonly toward: 'left' | 'right' | null;
+  /** The same angle with a tape: over `overMm` it goes `byMm` aside or up. Whole millimetres. */
+  readonly overMm: number;
+  readonly byMm: number;
+}
+
+/** Turns are laid off over this length, millimetres: longer than any block, shorter than a carpenter's square. */
+const LAID_OFF_OVER_MM = 200;
+
+/** Heights of a seat, whole millimetres over the floorboard. Heel and toes are left out where the foot stands on the floor. */
+export function heightsOf({ pad, rest, foot }: Fittings, { options }: SeatWork): HeightRow[] {
+  const bottom = Math.round(pad.bearingHeight);
+  const top = Math.round(pad.topHeight);
+  const foam = Math.round(millimetres(options.foamM));
+  const restEdge = Math.round(rest.height);
+  const rows: HeightRow[] = [
+    row('padTop', top, { how: 'fromBase', lengthMm: top }),
+    row('recessBottom', bottom, { how: 'straightedge', lengthMm: top - bottom }),
+    ...(foam > 0 ? [row('woodUnderFoam', bottom - foam, { how: 'foam', lengthMm: foam })] : []),
+    row('restEdge', restEdge, { how: 'slope', lengthMm: Math.round(rest.slope) }),
+  ];
+  const [heel, toes] = [Math.round(foot.heelHeight), Math.round(foot.toeHeight)];
+  if (heel === 0 && toes === 0) return rows;
+  return [
+    ...rows,
+    row('heel', heel, { how: 'ends', lengthMm: toes - heel }),
+    row('toes', toes, { how: 'ends', lengthMm: toes - heel }),
+  ];
+}
+
+function row(height: HeightName, aboveFloorMm: number, check: HeightRow['check']): HeightRow {
+  return { height, aboveFloorMm: aboveFloorMm + 0, toleranceMm: HEIGHT_TOLERANCE_MM, check };
+}
+
+/** Angles of a seat. Turns are seen from above. */
+export function anglesOf({ pad, rest, foot }: Fittings, { seat }: SeatWork): AngleRow[] {
+  return [
+    turnRow('padTurn', { turn: pad.place.turn, end: 'aft' }),
+    turnRow('restTurn', { turn: rest.place.turn, end: 'aft' }),
+    {
+      angle: 'restTilt',
+      deg: tenth(rest.tiltDeg),
+      toleranceDeg: ANGLE_TOLERANCE_DEG,
+      toward: null,
+      overMm: Math.round(rest.footAhead),
+      byMm: Math.round(rest.height),
+    },
+    turnRow('footTurn', { turn: foot.place.turn, end: 'fore' }),
+    {
+      angle: 'footWedge',
+      deg: tenth(seat.frontFoot.wedgeDeg),
+      toleranceDeg: ANGLE_TOLERANCE_DEG,
+      toward: null,
+      overMm: Math.round(foot.run),
+      byMm: Math.round(foot.toeHeight - foot.heelHeight) + 0,
+    },
+  ];
+}
+
+function turnRow(angle: AngleName, { turn, end }: { turn: number; end: 'aft' | 'fore' }): AngleRow {
+  const deg = tenth(toDegrees(Math.abs(turn)));
+  // Counter-clockwise from above carries a fore end to port and an aft end to starboard.
+  const left = end === 'fore' ? turn > 0 : turn < 0;
+  return {
+    angle,
+    deg,
+    toleranceDeg: ANGLE_TOLERANCE_DEG,
+    toward: deg === 0 ? null : left ? 'left' : 'right',
+    ...laidOff(Math.tan(Math.abs(turn))),
+  };
+}
+
+/** A slope as over and by: the longer of the two is the length it is laid off over. */
+function laidOff(slope: number): Pick<AngleRow, 'overMm' | 'byMm'> {
+  return slope <= 1
+    ? { overMm: LAID_OFF_OVER_MM, byMm: Math.round(LAID_OFF_OVER_MM * slope) }
+    : { overMm: Math.round(LAID_OFF_OVER_MM / slope), byMm: LAID_OFF_OVER_MM };
+}
+
+const tenth = (value: number) => Math.round(value * 10) / 10 + 0;

@@ -1,0 +1,142 @@
+import { padBolts, padScrews, restBolts, restScrews } from './fixing-bolts.ts';
+import type { PadBlock } from './pad-block.ts';
+import type { RestBlock } from './rest-block.ts';
+import { type SeatWork, sideOf } from './seat-work.ts';
+import { millimetres } from './sheet-length.ts';
+import type { MillimetrePoint } from './template-drawing.ts';
+import { ON_HOLE_MM } from './tolerances.ts';
+
+/** Clearance of a hole over its bolt, millimetres (ISO 273, fine to medium for M6: 6.4 to 6.6). */
+const CLEARANCE_MM = 0.5;
+/** Pilot hole for a wood screw, millimetres (common practice for a 4 to 5 mm screw in ply). */
+const PILOT_MM = 3;
+/** Wood between two holes of a row, millimetres, under which they run into one another. */
+const LEAST_BRIDGE_MM = 4;
+
+/** One hole of the floorboard. Hole `number` of a row sets its fitting that many pitches aft of the seat's mark. */
+export interface Hole {
+  readonly number: number | null;
+  /** Millimetres forward of the seat's mark and to port of the centreline, exact. */
+  readonly at: MillimetrePoint;
+  /** Whether it is used by the present setting. */
+  readonly now: boolean;
+}
+
+export interface HoleRow {
+  readonly row: 'left' | 'right' | 'middle';
+  readonly holes: readonly Hole[];
+}
+
+/** The holes of one fitting. */
+export interface HoleList {
+  readonly fitting: 'kneePad' | 'rearRest';
+  readonly diameterMm: number;
+  /** Pitch of the rows; null where screws may go anywhere, or where the pitch is too fine to be holes. */
+  readonly pitchMm: number | null;
+  /** True when the hardware's pitch is so fine that holes would run together; the present bolts alone are listed. */
+  readonly tooFine: boolean;
+  /** The hole that the setting stands on; null between two holes, or without a pitch. */
+  readonly numberNow: number | null;
+  /** The nearest hole of the row within its travel; null without a pitch or without any hole. */
+  readonly nearest: { readonly number: number; readonly aftMm: number } | null;
+  /** The present bolts or screws as floor points, whether or not there is a hole for them. */
+  readonly bolts: readonly MillimetrePoint[];
+  readonly rows: readonly HoleRow[];
+}
+
+/** Holes of the knee pad. */
+export function padHoles(work: SeatWork, block: PadBlock): HoleList {
+  const { hardware } = work.boat;
+  return holeList(work, {
+    fitting: 'kneePad',
+    aftMm: millimetres(work.seat.kneePad.aftM),
+    pitchM: hardware.padHolePitchM,
+    travelM: hardware.padTravelM,
+    bolts: padBolts(block),
+    screws: padScrews(block),
+  });
+}
+
+/** Holes of the rear rest. */
+export function restHoles(work: SeatWork, block: RestBlock): HoleList {
+  const { hardware } = work.boat;
+  return holeList(work, {
+    fitting: 'rearRest',
+    aftMm: millimetres(work.seat.rearRest.aftM),
+    pitchM: hardware.restHolePitchM,
+    travelM: hardware.restTravelM,
+    bolts: restBolts(block),
+    screws: restScrews(block),
+  });
+}
+
+interface Fixing {
+  readonly fitting: HoleList['fitting'];
+  readonly aftMm: number;
+  readonly pitchM: number | null;
+  readonly travelM: readonly [number, number];
+  readonly bolts: readonly MillimetrePoint[];
+  readonly screws: readonly MillimetrePoint[];
+}
+
+function holeList({ options }: SeatWork, fixing: Fixing): HoleList {
+  const boltHole = millimetres(options.boltM) + CLEARANCE_MM;
+  const common = { fitting: fixing.fitting, numberNow: null, nearest: null };
+  if (fixing.pitchM === null) {
+    const rows = rowsAt(fixing.screws, [{ number: null, aftMm: fixing.aftMm }], fixing.aftMm);
+    return { ...common, diameterMm: PILOT_MM, pitchMm: null, tooFine: false, bolts: fixing.screws, rows };
+  }
+  const pitchMm = millimetres(fixing.pitchM);
+  if (pitchMm < boltHole + LEAST_BRIDGE_MM) {
+    const rows = rowsAt(fixing.bolts, [{ number: null, aftMm: fixing.aftMm }], fixing.aftMm);
+    return { ...common, diameterMm: boltHole, pitchMm: null, tooFine: true, bolts: fixing.bolts, rows };
+  }
+  const places = placesOf(pitchMm, fixing.travelM);
+  const gap = (place: { aftMm: number }) => Math.abs(place.aftMm - fixing.aftMm);
+  const nearest = places.reduce<(typeof places)[number] | null>(
+    (best, place) => (best && gap(best) <= gap(place) ? best : place),
+    null,
+  );
+  return {
+    ...common,
+    diameterMm: boltHole,
+    pitchMm,
+    tooFine: false,
+    numberNow: nearest && gap(nearest) <= ON_HOLE_MM ? nearest.number : null,
+    nearest,
+    bolts: fixing.bolts,
+    rows: rowsAt(fixing.bolts, places, fixing.aftMm),
+  };
+}
+
+/** Every place of a fitting within its travel: a whole number of pitches aft of the seat's mark. */
+function placesOf(pitchMm: number, travelM: readonly [number, number]): { number: number; aftMm: number }[] {
+  const least = Math.ceil(millimetres(Math.min(...travelM)) / pitchMm - 1e-6);
+  const most = Math.floor(millimetres(Math.max(...travelM)) / pitchMm + 1e-6);
+  return Array.from({ length: Math.max(0, most - least + 1) }, (_, k) => {
+    const number = least + k + 0;
+    return { number, aftMm: number * pitchMm };
+  });
+}
+
+/** The bolts of the present setting carried to every place; one row for each bolt that has its own distance out. */
+function rowsAt(
+  bolts: readonly MillimetrePoint[],
+  places: readonly { number: number | null; aftMm: number }[],
+  aftNow: number,
+): HoleRow[] {
+  return bolts.map(([x, y], index) => ({
+    row: bolts.length === 1 ? 'middle' : rowName(bolts, index),
+    holes: places.map(({ number, aftMm }) => ({
+      number,
+      at: [x + aftNow - aftMm, y],
+      now: Math.abs(aftMm - aftNow) <= ON_HOLE_MM,
+    })),
+  }));
+}
+
+/** Which side of its own fitting a bolt lies on. */
+function rowName(bolts: readonly MillimetrePoint[], index: number): 'left' | 'right' {
+  const middle = bolts.reduce((sum, [, y]) => sum + y, 0) / bolts.length;
+  return sideOf(bolts[index]![1] - middle);
+}

@@ -1,0 +1,96 @@
+import { toFloor } from './block-frame.ts';
+import { type FrontFootPlace, frontFootPlace } from './front-foot.ts';
+import { type PadBlock, padBlock, padCorners } from './pad-block.ts';
+import { type RestBlock, restBlock } from './rest-block.ts';
+import type { SeatWork } from './seat-work.ts';
+import type { MillimetrePoint } from './template-drawing.ts';
+import { CHECK_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
+
+/** Marks on the floorboard. M is where the seat's mark crosses the centreline; corners are named left first, going round. */
+export const MARKS = ['M', 'K', 'P1', 'P2', 'P3', 'P4', 'R1', 'R2', 'F', 'T'] as const;
+export type MarkName = (typeof MARKS)[number];
+
+/** A mark as a tape finds it: whole millimetres forward of the seat's mark (negative aft) and to port of the centreline. */
+export interface Mark {
+  readonly name: MarkName;
+  readonly fitting: 'datum' | 'kneePad' | 'rearRest' | 'frontFoot';
+  readonly forwardMm: number;
+  readonly portMm: number;
+  readonly toleranceMm: number;
+}
+
+/** A length between two marks that proves them. Worked out from the rounded marks, so it is what the tape must read. */
+export interface CheckDimension {
+  readonly from: MarkName;
+  readonly to: MarkName;
+  readonly lengthMm: number;
+  readonly toleranceMm: number;
+}
+
+/** The three things that stand on the floorboard, each in its own frame. */
+export interface Fittings {
+  readonly pad: PadBlock;
+  readonly rest: RestBlock;
+  readonly foot: FrontFootPlace;
+}
+
+/** Pad, rest and front foot of a seat. */
+export function fittingsOf(work: SeatWork): Fittings {
+  return { pad: padBlock(work), rest: restBlock(work), foot: frontFootPlace(work) };
+}
+
+/** Pairs that are measured against each other: every mark but M is in at least two. */
+const CHECKS: readonly (readonly [MarkName, MarkName])[] = [
+  ['M', 'K'],
+  ['M', 'P1'],
+  ['M', 'P2'],
+  ['P1', 'P3'],
+  ['P2', 'P4'],
+  ['K', 'P3'],
+  ['K', 'P4'],
+  ['R1', 'R2'],
+  ['P3', 'R1'],
+  ['P4', 'R2'],
+  ['M', 'F'],
+  ['K', 'F'],
+  ['F', 'T'],
+  ['M', 'T'],
+];
+
+/** Every mark of a seat, rounded to whole millimetres. */
+export function marksOf({ pad, rest, foot }: Fittings): Mark[] {
+  const [p1, p2, p3, p4] = padCorners(pad).map((corner) => toFloor(pad.place, corner)) as [
+    MillimetrePoint,
+    MillimetrePoint,
+    MillimetrePoint,
+    MillimetrePoint,
+  ];
+  const restEnd = (side: 1 | -1) => toFloor(rest.place, [0, side * rest.halfWidth]);
+  return [
+    { name: 'M', fitting: 'datum', forwardMm: 0, portMm: 0, toleranceMm: 0 },
+    mark('K', 'kneePad', pad.place.origin),
+    mark('P1', 'kneePad', p1),
+    mark('P2', 'kneePad', p2),
+    mark('P3', 'kneePad', p3),
+    mark('P4', 'kneePad', p4),
+    mark('R1', 'rearRest', restEnd(1)),
+    mark('R2', 'rearRest', restEnd(-1)),
+    mark('F', 'frontFoot', foot.place.origin),
+    mark('T', 'frontFoot', toFloor(foot.place, [foot.run, 0])),
+  ];
+}
+
+function mark(name: MarkName, fitting: Mark['fitting'], [x, y]: MillimetrePoint): Mark {
+  const [forwardMm, portMm] = [Math.round(x) + 0, Math.round(y) + 0];
+  return { name, fitting, forwardMm, portMm, toleranceMm: PLACE_TOLERANCE_MM };
+}
+
+/** The check dimensions between rounded marks, whole millimetres. */
+export function checksOf(marks: readonly Mark[]): CheckDimension[] {
+  const at = (name: MarkName) => marks.find((m) => m.name === name)!;
+  return CHECKS.map(([from, to]) => {
+    const [a, b] = [at(from), at(to)];
+    const lengthMm = Math.round(Math.hypot(a.forwardMm - b.forwardMm, a.portMm - b.portMm));
+    return { from, to, lengthMm, toleranceMm: CHECK_TOLERANCE_MM };
+  });
+}

@@ -1,0 +1,59 @@
+import { PAD_AHEAD_OF_KNEE } from '../fit/fitting-outlines.ts';
+import { sideSign } from '../frame/mirror.ts';
+import { subtract } from '../frame/vec3.ts';
+import { toRadians } from '../units/angle.ts';
+import type { BlockFrame } from './block-frame.ts';
+import { type KneeRecess, kneeRecess } from './knee-recess.ts';
+import { floorPointOf, type SeatWork } from './seat-work.ts';
+import { millimetres } from './sheet-length.ts';
+import type { MillimetrePoint } from './template-drawing.ts';
+
+/** The pad block as it is made, millimetres; x along the recess's axis from the bearing point, y to port, z from the base. */
+export interface PadBlock {
+  readonly place: BlockFrame;
+  readonly foreEnd: number;
+  /** Negative: the aft end lies behind the bearing point. */
+  readonly aftEnd: number;
+  readonly halfWidth: number;
+  /** Bottom of the finished recess over the base, and the top of the block. */
+  readonly bearingHeight: number;
+  readonly topHeight: number;
+  readonly recess: KneeRecess;
+  /** Direction of the shank in plan, radians counter-clockwise from the recess's axis (aft end), 0 when they agree. */
+  readonly shankOffAxis: number;
+}
+
+/** The pad block of a seat. It turns with its recess: the aft end to the off side for a positive turn. */
+export function padBlock(work: SeatWork): PadBlock {
+  const { kneePad } = work.seat;
+  const length = millimetres(kneePad.lengthM);
+  const ends = { foreEnd: length * PAD_AHEAD_OF_KNEE, aftEnd: -length * (1 - PAD_AHEAD_OF_KNEE) };
+  const turn = toRadians(kneePad.recessTurnDeg) * sideSign(work.frame.side);
+  const bearingHeight = millimetres(kneePad.heightM);
+  return {
+    place: { origin: floorPointOf(-kneePad.aftM, kneePad.outM, work.frame.side), turn },
+    ...ends,
+    halfWidth: millimetres(kneePad.widthM) / 2,
+    bearingHeight,
+    topHeight: bearingHeight + millimetres(kneePad.recessDepthM),
+    recess: kneeRecess(work, ends),
+    shankOffAxis: shankTurn(work) - turn,
+  };
+}
+
+/** Turn of the shank in plan, radians counter-clockwise from straight aft; 0 where it stands upright. */
+function shankTurn({ solved }: SeatWork): number {
+  const { kneelingKnee, kneelingAnkle } = solved.stances.ready.points;
+  const shank = subtract(kneelingAnkle, kneelingKnee);
+  return Math.hypot(shank.x, shank.y) < 1e-6 ? 0 : Math.atan2(-shank.y, -shank.x);
+}
+
+/** Corners of the block in its own frame, millimetres: fore left, fore right, aft right, aft left. */
+export function padCorners({ foreEnd, aftEnd, halfWidth }: PadBlock): MillimetrePoint[] {
+  return [
+    [foreEnd, halfWidth],
+    [foreEnd, -halfWidth],
+    [aftEnd, -halfWidth],
+    [aftEnd, halfWidth],
+  ];
+}

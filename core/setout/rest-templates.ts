@@ -1,0 +1,123 @@
+import { toBlock } from './block-frame.ts';
+import { frontWedge } from './front-foot.ts';
+import { restBaseCorners, restProfile } from './rest-block.ts';
+import type { SeatSetOut } from './set-out.ts';
+import { figureOf } from './sheet-length.ts';
+import {
+  circle,
+  cross,
+  dimension,
+  line,
+  ring,
+  shifted,
+  type TemplateDrawing,
+  words,
+} from './template-drawing.ts';
+
+/** Gap between two views of one drawing, millimetres: room for dimensions. */
+const VIEW_GAP_MM = 34;
+
+/** Full-size rear rest: plan of the wedge with its bolts, side profile, and the face at its true size. */
+export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
+  const { rest } = out.fittings;
+  const { units } = out.work.options;
+  const { footAhead, depthBehind, halfWidth, height, slope, tiltDeg } = rest;
+  const holes = out.holes.find(({ fitting }) => fitting === 'rearRest');
+  const radius = (holes?.diameterMm ?? 0) / 2;
+  const bolts = (holes?.bolts ?? []).map((bolt) => toBlock(rest.place, bolt));
+  const down = -halfWidth - VIEW_GAP_MM - height;
+  const right = footAhead + VIEW_GAP_MM;
+  return {
+    id: 'rear-rest',
+    title: 'Rear foot rest: wedge',
+    seen: 'plan from above, fore side to the right; profile from the side; face square on',
+    shapes: [
+      ring('outline', restBaseCorners(rest)),
+      line('edge', [0, halfWidth], [0, -halfWidth]),
+      ...bolts.flatMap((at) => [circle('drillNow', at, radius), ...cross('drillNow', at, radius + 3)]),
+      ...cross('centreMark', [0, 0], 5),
+      words('R1', [2, halfWidth - 5]),
+      words('R2', [2, -halfWidth + 2]),
+      words('bearing edge', [-2, -halfWidth + 6], { height: 2.5, turnDeg: 90 }),
+      dimension([-depthBehind, -halfWidth], [-depthBehind, halfWidth], {
+        offset: 10,
+        text: figureOf(2 * halfWidth, units),
+      }),
+      dimension([-depthBehind, halfWidth], [footAhead, halfWidth], {
+        offset: 10,
+        text: figureOf(depthBehind + footAhead, units),
+      }),
+      words('PLAN', [-depthBehind, -halfWidth - 8]),
+      ...shifted(
+        [
+          ring('outline', restProfile(rest)),
+          dimension([-depthBehind, 0], [-depthBehind, height], { offset: 10, text: figureOf(height, units) }),
+          words(`${tiltDeg.toFixed(0)}°`, [footAhead + 3, 2]),
+          words('PROFILE', [-depthBehind, -8]),
+        ],
+        [0, down],
+      ),
+      ...shifted(
+        [
+          ring('outline', [
+            [0, 0],
+            [2 * halfWidth, 0],
+            [2 * halfWidth, slope],
+            [0, slope],
+          ]),
+          line('axis', [halfWidth, -4], [halfWidth, slope + 4]),
+          dimension([2 * halfWidth, 0], [2 * halfWidth, slope], {
+            offset: -10,
+            text: figureOf(slope, units),
+          }),
+          words('FACE, TRUE SIZE; TOP IS THE BEARING EDGE', [0, -8]),
+        ],
+        [right, down],
+      ),
+    ],
+  };
+}
+
+/** Full-size wedge of the front foot: side profile and plan. Null where the foot stands flat on the floorboard. */
+export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
+  const wedge = frontWedge(out.fittings.foot);
+  if (wedge.kind !== 'wedge') return null;
+  const { units } = out.work.options;
+  const [first] = wedge.profile;
+  const { profile, halfWidth, length } = wedge;
+  const aft = Math.min(...profile.map(([x]) => x));
+  const tall = Math.max(...profile.map(([, y]) => y));
+  const up = tall + VIEW_GAP_MM + halfWidth;
+  return {
+    id: 'front-wedge',
+    title: 'Front foot: wedge',
+    seen: 'profile from the side, toes to the right; plan from above',
+    shapes: [
+      ring('outline', profile),
+      dimension(first!, [first![0] + length, 0], { offset: -10, text: figureOf(length, units) }),
+      ...profile
+        .filter(([, y]) => y > 1)
+        .map(([x, y]) => dimension([x, 0], [x, y], { offset: x > aft ? -10 : 10, text: figureOf(y, units) })),
+      words('HEEL', [aft, -18]),
+      words('TOES', [aft + length, -18], { anchor: 'end' }),
+      ...shifted(
+        [
+          ring('outline', [
+            [aft, -halfWidth],
+            [aft + length, -halfWidth],
+            [aft + length, halfWidth],
+            [aft, halfWidth],
+          ]),
+          line('axis', [aft - 6, 0], [aft + length + 6, 0]),
+          ...cross('centreMark', [0, 0], 5),
+          words('F', [3, 3]),
+          dimension([aft, -halfWidth], [aft, halfWidth], {
+            offset: 10,
+            text: figureOf(2 * halfWidth, units),
+          }),
+        ],
+        [0, up],
+      ),
+    ],
+  };
+}

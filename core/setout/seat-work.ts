@@ -1,0 +1,70 @@
+import type { BodyEstimate } from '../body/body.ts';
+import type { Athlete } from '../fit/athlete-schema.ts';
+import type { Boat } from '../fit/boat-schema.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import type { Report, SeatReport } from '../fit/report.ts';
+import type { Seat } from '../fit/seat-schema.ts';
+import { seatFrame } from '../fit/seat-state.ts';
+import { type SeatFrame, type Side, sideSign } from '../frame/mirror.ts';
+import type { BoatPoint } from '../frame/vec3.ts';
+import type { SetOutOptions } from './set-out-options.ts';
+import { millimetres } from './sheet-length.ts';
+import type { MillimetrePoint } from './template-drawing.ts';
+
+/** One occupied seat that is to be built: what all tables and templates are made from. Boat frame, SI. */
+export interface SeatWork {
+  readonly fit: Fit;
+  readonly boat: Boat;
+  /** Index of the seat, bow first. */
+  readonly index: number;
+  readonly seat: Seat;
+  readonly athlete: Athlete;
+  readonly frame: SeatFrame;
+  readonly body: BodyEstimate;
+  readonly report: Report;
+  readonly solved: SeatReport;
+  readonly options: SetOutOptions;
+}
+
+/** What there is to build for a seat; null when the seat does not exist or nobody kneels in it. */
+export function seatWork(given: {
+  fit: Fit;
+  report: Report;
+  index: number;
+  options: SetOutOptions;
+}): SeatWork | null {
+  const { fit, report, index, options } = given;
+  const seat = fit.seats[index];
+  const solved = report.seats[index];
+  if (!seat?.athlete || !solved) return null;
+  return {
+    fit,
+    boat: fit.boat,
+    index,
+    seat,
+    athlete: seat.athlete,
+    frame: seatFrame(fit.boat, seat, index),
+    body: solved.body,
+    report,
+    solved,
+    options,
+  };
+}
+
+/**
+ * A point as the builder marks it out: millimetres forward of the seat's mark (x) and to port of the centreline (y). It
+ * is the frame of the floorboard's template, seen from above with the bow to the right.
+ */
+export function floorPoint({ x, y }: BoatPoint, frame: SeatFrame): MillimetrePoint {
+  return [millimetres(x - frame.stationX), millimetres(y)];
+}
+
+/** Forward and out (toward the kneeling side), metres, as a floor point in millimetres. */
+export function floorPointOf(forwardM: number, outM: number, side: Side): MillimetrePoint {
+  return [millimetres(forwardM), millimetres(outM) * sideSign(side)];
+}
+
+/** The side of the boat a y lies on: y is positive to port, which the paddler calls left. */
+export function sideOf(portMm: number): Side {
+  return portMm >= 0 ? 'left' : 'right';
+}

@@ -1,0 +1,116 @@
+import { findQuantity, type QuantityId } from '../findings/quantities.ts';
+import { toDegrees } from '../units/angle.ts';
+import { frontWedge } from './front-foot.ts';
+import type { HoleList } from './hole-list.ts';
+import { aftReach, halfWidthAt } from './knee-recess.ts';
+import type { Fittings } from './marks.ts';
+import type { SeatWork } from './seat-work.ts';
+import { millimetres } from './sheet-length.ts';
+
+/** The shank may lie off the recess's axis by this before it twists in it, degrees (this project's reading). */
+const SHANK_OFF_AXIS_DEG = 5;
+/** Least wood beside and under a recess, millimetres (common practice, no source). */
+const LEAST_WALL_MM = 12;
+const LEAST_FLOOR_MM = 15;
+
+/** What the builder of this very seat must be told before cutting. Lengths in millimetres, angles in degrees. */
+export type SetOutCaution =
+  | {
+      readonly code: 'between-holes';
+      readonly fitting: HoleList['fitting'];
+      readonly aftMm: number;
+      readonly nearestMm: number;
+      readonly number: number;
+    }
+  | { readonly code: 'no-hole-in-travel'; readonly fitting: HoleList['fitting'] }
+  | { readonly code: 'outside-travel'; readonly fitting: HoleList['fitting']; readonly byMm: number }
+  | { readonly code: 'pitch-too-fine'; readonly fitting: HoleList['fitting'] }
+  | { readonly code: 'one-bolt'; readonly fitting: HoleList['fitting'] }
+  | { readonly code: 'hole-off-board'; readonly fitting: HoleList['fitting'] }
+  | {
+      readonly code: 'into-hull';
+      readonly fitting: 'kneePad' | 'rearRest' | 'frontFoot';
+      readonly byMm: number;
+    }
+  | { readonly code: 'thin-wall'; readonly wallMm: number }
+  | { readonly code: 'thin-floor'; readonly woodMm: number }
+  | { readonly code: 'shank-off-axis'; readonly offDeg: number }
+  | { readonly code: 'recess-open-aft' }
+  | { readonly code: 'no-reach'; readonly part: 'rearRest' | 'frontFoot'; readonly byMm: number }
+  | { readonly code: 'wedge-below-floor' }
+  | { readonly code: 'strap'; readonly strap: 'none' | 'fixed' }
+  | { readonly code: 'not-braced' }
+  | { readonly code: 'not-non-slip' };
+
+/** Everything this seat's builder must be told, in the order of the work. */
+export function cautionsOf(work: SeatWork, fittings: Fittings, holes: readonly HoleList[]): SetOutCaution[] {
+  const { seat } = work;
+  const { strap } = seat.rearRest;
+  return [
+    ...holes.flatMap((list) => holeCautions(work, list)),
+    ...clearanceCautions(work),
+    ...recessCautions(work, fittings),
+    ...reachCautions(work),
+    ...(frontWedge(fittings.foot).kind === 'below-floor' ? [{ code: 'wedge-below-floor' } as const] : []),
+    ...(strap === 'releases' ? [] : [{ code: 'strap', strap } as const]),
+    ...(seat.kneePad.braced ? [] : [{ code: 'not-braced' } as const]),
+    ...(seat.frontFoot.nonSlip ? [] : [{ code: 'not-non-slip' } as const]),
+  ];
+}
+
+function holeCautions({ seat, boat }: SeatWork, list: HoleList): SetOutCaution[] {
+  const { fitting } = list;
+  const aftMm = millimetres(seat[fitting].aftM);
+  const travel = fitting === 'kneePad' ? boat.hardware.padTravelM : boat.hardware.restTravelM;
+  const [low, high] = [millimetres(Math.min(...travel)), millimetres(Math.max(...travel))];
+  const byMm = Math.max(low - aftMm, aftMm - high);
+  const half = millimetres(boat.floorboard.widthM) / 2;
+  const cautions: SetOutCaution[] = [];
+  if (byMm > 0.5) cautions.push({ code: 'outside-travel', fitting, byMm });
+  if (list.tooFine) cautions.push({ code: 'pitch-too-fine', fitting });
+  if (list.pitchMm !== null && !list.nearest) cautions.push({ code: 'no-hole-in-travel', fitting });
+  if (list.nearest && list.numberNow === null) {
+    const { number, aftMm: nearestMm } = list.nearest;
+    cautions.push({ code: 'between-holes', fitting, aftMm, nearestMm, number });
+  }
+  if (list.rows.length === 1) cautions.push({ code: 'one-bolt', fitting });
+  const off = list.rows.some(({ holes }) => holes.some(({ at }) => Math.abs(at[1]) + list.diameterMm > half));
+  if (off) cautions.push({ code: 'hole-off-board', fitting });
+  return cautions;
+}
+
+const CLEARANCES: readonly (readonly [QuantityId, 'kneePad' | 'rearRest' | 'frontFoot'])[] = [
+  ['padInsideHull', 'kneePad'],
+  ['restInsideHull', 'rearRest'],
+  ['footInsideHull', 'frontFoot'],
+];
+
+function clearanceCautions({ report, index }: SeatWork): SetOutCaution[] {
+  return CLEARANCES.flatMap(([id, fitting]) => {
+    const inside = findQuantity(report.quantities, id, index)?.value ?? 0;
+    return inside < -0.0005 ? [{ code: 'into-hull', fitting, byMm: millimetres(-inside) } as const] : [];
+  });
+}
+
+function recessCautions({ options }: SeatWork, { pad }: Fittings): SetOutCaution[] {
+  const { recess } = pad;
+  const foam = millimetres(options.foamM);
+  const rim = { level: recess.depth, foam };
+  const wallMm = pad.halfWidth - (halfWidthAt(recess, 0, rim) ?? 0);
+  const woodMm = pad.bearingHeight - foam;
+  const offDeg = Math.abs(toDegrees(pad.shankOffAxis));
+  const cautions: SetOutCaution[] = [];
+  if (wallMm < LEAST_WALL_MM) cautions.push({ code: 'thin-wall', wallMm });
+  if (woodMm < LEAST_FLOOR_MM) cautions.push({ code: 'thin-floor', woodMm });
+  if (offDeg > SHANK_OFF_AXIS_DEG) cautions.push({ code: 'shank-off-axis', offDeg });
+  if (aftReach(recess, rim).open) cautions.push({ code: 'recess-open-aft' });
+  return cautions;
+}
+
+function reachCautions({ solved }: SeatWork): SetOutCaution[] {
+  return solved.stances.ready.shortfalls.flatMap(({ part, shortfall }) =>
+    (part === 'rearRest' || part === 'frontFoot') && shortfall > 0.001
+      ? [{ code: 'no-reach', part, byMm: millimetres(shortfall) } as const]
+      : [],
+  );
+}

@@ -1,0 +1,61 @@
+import type { Fit } from '../fit/fit-schema.ts';
+import type { Report } from '../fit/report.ts';
+import type { Side } from '../frame/mirror.ts';
+import { type AngleRow, anglesOf, type HeightRow, heightsOf } from './heights-and-angles.ts';
+import { type HoleList, padHoles, restHoles } from './hole-list.ts';
+import { kneeBreadthMm } from './knee-recess.ts';
+import { type CheckDimension, checksOf, type Fittings, fittingsOf, type Mark, marksOf } from './marks.ts';
+import { type SeatWork, seatWork } from './seat-work.ts';
+import { cautionsOf, type SetOutCaution } from './set-out-caution.ts';
+import type { SetOutOptions } from './set-out-options.ts';
+import { wholeMillimetres } from './sheet-length.ts';
+
+/** Everything a builder needs to set out one seat, from datums that a tape reaches. Millimetres and degrees. */
+export interface SeatSetOut {
+  readonly work: SeatWork;
+  readonly fittings: Fittings;
+  /** The knee knelt on. */
+  readonly kneels: Side;
+  /** Where the seat's mark lies from the boat's centre mark: positive toward the bow; 0 in a single boat. */
+  readonly seatMarkForwardMm: number;
+  readonly marks: readonly Mark[];
+  readonly checks: readonly CheckDimension[];
+  readonly heights: readonly HeightRow[];
+  readonly angles: readonly AngleRow[];
+  readonly holes: readonly HoleList[];
+  readonly cautions: readonly SetOutCaution[];
+  /** The knee's breadth that the recess is drawn for, and whether somebody measured it. */
+  readonly kneeBreadthMm: number;
+  readonly kneeMeasured: boolean;
+}
+
+/**
+ * Sets out the seat `index` (bow first) of a fit with its report. Null when the seat does not exist or is empty. A knee
+ * set 0.175 m aft and 0.035 m out of a left-side paddler gives mark K at forward −175, port 35.
+ */
+export function setOutSeat(given: {
+  fit: Fit;
+  report: Report;
+  index: number;
+  options: SetOutOptions;
+}): SeatSetOut | null {
+  const work = seatWork(given);
+  if (!work) return null;
+  const fittings = fittingsOf(work);
+  const marks = marksOf(fittings);
+  const holes = [padHoles(work, fittings.pad), restHoles(work, fittings.rest)];
+  return {
+    work,
+    fittings,
+    kneels: work.frame.side,
+    seatMarkForwardMm: wholeMillimetres(work.frame.stationX),
+    marks,
+    checks: checksOf(marks),
+    heights: heightsOf(fittings, work),
+    angles: anglesOf(fittings, work),
+    holes,
+    cautions: cautionsOf(work, fittings, holes),
+    kneeBreadthMm: kneeBreadthMm(work),
+    kneeMeasured: given.options.kneeBreadthM !== null,
+  };
+}

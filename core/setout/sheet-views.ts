@@ -1,0 +1,215 @@
+import type { BoatPoint } from '../frame/vec3.ts';
+import type { Hull } from '../hull/hull.ts';
+import { halfBreadth, keelHeight, sectionAt, sheerHeight } from '../hull/section-at.ts';
+import type { FigurePoint } from '../stance/stance.ts';
+import { toFloor } from './block-frame.ts';
+import { convexRing } from './convex-ring.ts';
+import { footPrint } from './foot-print.ts';
+import { frontWedge } from './front-foot.ts';
+import { halfWidthAt, recessOutline } from './knee-recess.ts';
+import { padCorners } from './pad-block.ts';
+import { restBaseCorners } from './rest-block.ts';
+import { floorPoint } from './seat-work.ts';
+import type { SeatSetOut } from './set-out.ts';
+import { millimetres } from './sheet-length.ts';
+import { circle, line, type MillimetrePoint, ring, type TemplateShape } from './template-drawing.ts';
+
+/** The stretch of boat that the views show, millimetres forward of the seat's mark. */
+export interface ViewStretch {
+  readonly aft: number;
+  readonly fore: number;
+}
+
+/** Boat shown beyond rest and toes, millimetres. */
+const BEYOND_MM = 110;
+/** Places along the stretch where the hull's lines are read. */
+const READINGS = 49;
+/** A floorboard's thickness as drawn, millimetres: the program does not know the real one. */
+const BOARD_MM = 8;
+
+/** What the three views show together: from aft of the rest to ahead of the toes, within the hull. */
+export function viewStretch(out: SeatSetOut, hull: Hull): ViewStretch {
+  const { rest, foot, pad } = out.fittings;
+  const station = millimetres(out.work.frame.stationX);
+  const xs = [
+    ...restBaseCorners(rest).map((corner) => toFloor(rest.place, corner)[0]),
+    ...padCorners(pad).map((corner) => toFloor(pad.place, corner)[0]),
+    ...footPrint(foot).map((point) => toFloor(foot.place, point)[0]),
+    0,
+  ];
+  return {
+    aft: Math.max(Math.min(...xs) - BEYOND_MM, millimetres(hull.aftX) - station),
+    fore: Math.min(Math.max(...xs) + BEYOND_MM, millimetres(hull.foreX) - station),
+  };
+}
+
+function readings({ aft, fore }: ViewStretch): number[] {
+  return Array.from({ length: READINGS }, (_, k) => aft + ((fore - aft) * k) / (READINGS - 1));
+}
+
+/** Plan: x forward of the seat's mark, y to port. Hull's sheer, floorboard, pad with recess, rest, foot, leg. */
+export function planView(out: SeatSetOut, hull: Hull, stretch: ViewStretch): TemplateShape[] {
+  const { work, fittings } = out;
+  const { pad, rest, foot } = fittings;
+  const sheer = readings(stretch).map((x): MillimetrePoint => {
+    const at = x / 1000 + work.frame.stationX;
+    return [x, millimetres(halfBreadth(hull, at, sheerHeight(hull, at)) ?? 0)];
+  });
+  const half = millimetres(work.boat.floorboard.widthM) / 2;
+  const [aft, fore] = boardEnds(out, stretch);
+  const recess = recessOutline(pad.recess, { level: pad.recess.depth, foam: 0 });
+  const shadow = footPrint(foot).map(([x, y]): MillimetrePoint => [(x * foot.run) / foot.length, y]);
+  const restEdge = [1, -1].map((side) => toFloor(rest.place, [0, side * rest.halfWidth]));
+  return [
+    line('hull', ...sheer),
+    line('hull', ...sheer.map(([x, y]): MillimetrePoint => [x, -y])),
+    ring('edge', [
+      [aft, half],
+      [fore, half],
+      [fore, -half],
+      [aft, -half],
+    ]),
+    ring(
+      'fitting',
+      padCorners(pad).map((corner) => toFloor(pad.place, corner)),
+    ),
+    ...(recess ? [line('recess', ...recess.points.map((point) => toFloor(pad.place, point)))] : []),
+    ring(
+      'fitting',
+      restBaseCorners(rest).map((corner) => toFloor(rest.place, corner)),
+    ),
+    line('recess', ...restEdge),
+    ring(
+      'fitting',
+      shadow.map((point) => toFloor(foot.place, point)),
+    ),
+    ...out.holes.flatMap(({ bolts, diameterMm }) =>
+      bolts.map((at) => circle('drillNow', at, diameterMm / 2)),
+    ),
+    ...legLines(out, (point) => floorPoint(point, work.frame)),
+  ];
+}
+
+/** Profile from starboard, bow to the right: x forward of the seat's mark, y up from the hull's lowest point. */
+export function profileView(out: SeatSetOut, hull: Hull, stretch: ViewStretch): TemplateShape[] {
+  const { work, fittings } = out;
+  const { pad, rest, foot } = fittings;
+  const floor = millimetres(work.frame.floorZ);
+  const xs = readings(stretch);
+  const along = (height: (hull: Hull, x: number) => number) =>
+    xs.map((x): MillimetrePoint => [x, millimetres(height(hull, x / 1000 + work.frame.stationX))]);
+  const [aft, fore] = boardEnds(out, stretch);
+  const side = (place: { x: number; z: number }[]) =>
+    ring('fitting', convexRing(place.map(({ x, z }): MillimetrePoint => [x, floor + z])));
+  const padXs = padCorners(pad).map((corner) => toFloor(pad.place, corner)[0]);
+  const restXs = (x: number) => [1, -1].map((k) => toFloor(rest.place, [x, k * rest.halfWidth])[0]);
+  return [
+    line('hull', ...along(sheerHeight)),
+    line('hull', ...along(keelHeight)),
+    ring('edge', [
+      [aft, floor],
+      [fore, floor],
+      [fore, floor - BOARD_MM],
+      [aft, floor - BOARD_MM],
+    ]),
+    side(
+      padXs.flatMap((x) => [
+        { x, z: 0 },
+        { x, z: pad.topHeight },
+      ]),
+    ),
+    line('recess', ...recessLevel(out, floor)),
+    side([
+      ...restXs(rest.footAhead).map((x) => ({ x, z: 0 })),
+      ...restXs(-rest.depthBehind).flatMap((x) => [
+        { x, z: 0 },
+        { x, z: rest.height },
+      ]),
+      ...restXs(0).map((x) => ({ x, z: rest.height })),
+    ]),
+    ...wedgeSide(foot, floor),
+    ...legLines(out, ({ x, z }) => [millimetres(x - work.frame.stationX), millimetres(z)]),
+  ];
+}
+
+/** The bottom of the recess as a short level line at K. */
+function recessLevel({ fittings: { pad } }: SeatSetOut, floor: number): MillimetrePoint[] {
+  const [x] = pad.place.origin;
+  return [
+    [x - 30, floor + pad.bearingHeight],
+    [x + 30, floor + pad.bearingHeight],
+  ];
+}
+
+function wedgeSide(foot: SeatSetOut['fittings']['foot'], floor: number): TemplateShape[] {
+  const wedge = frontWedge(foot);
+  if (wedge.kind !== 'wedge') return [];
+  return [
+    ring(
+      'fitting',
+      wedge.profile.map(([x, y]): MillimetrePoint => [toFloor(foot.place, [x, 0])[0], floor + y]),
+    ),
+  ];
+}
+
+/** Section at K seen from behind: x to starboard (port on the left), y up from the hull's lowest point. */
+export function sectionView(out: SeatSetOut, hull: Hull): TemplateShape[] {
+  const { work, fittings } = out;
+  const { pad } = fittings;
+  const floor = millimetres(work.frame.floorZ);
+  const port = sectionAt(hull, pad.place.origin[0] / 1000 + work.frame.stationX).map(
+    ({ y, z }): MillimetrePoint => [-millimetres(y), millimetres(z)],
+  );
+  const half = millimetres(work.boat.floorboard.widthM) / 2;
+  const ys = padCorners(pad).map((corner) => toFloor(pad.place, corner)[1]);
+  const [left, right] = [-Math.max(...ys), -Math.min(...ys)];
+  return [
+    line('hull', ...[...port].reverse(), ...port.slice(1).map(([x, y]): MillimetrePoint => [-x, y])),
+    ring('edge', [
+      [-half, floor],
+      [half, floor],
+      [half, floor - BOARD_MM],
+      [-half, floor - BOARD_MM],
+    ]),
+    ring('fitting', [
+      [left, floor],
+      [right, floor],
+      [right, floor + pad.topHeight],
+      [left, floor + pad.topHeight],
+    ]),
+    line('recess', ...hollowAcross(out, floor)),
+    ...legLines(out, ({ y, z }) => [-millimetres(y), millimetres(z)]).slice(0, 1),
+  ];
+}
+
+function hollowAcross({ fittings: { pad } }: SeatSetOut, floor: number): MillimetrePoint[] {
+  const middle = -pad.place.origin[1];
+  const half = Array.from({ length: 17 }, (_, k): MillimetrePoint => {
+    const level = pad.recess.depth * (k / 16) ** 2;
+    return [halfWidthAt(pad.recess, 0, { level, foam: 0 }) ?? 0, floor + pad.bearingHeight + level];
+  });
+  return [
+    ...half.map(([x, y]): MillimetrePoint => [middle - x, y]).reverse(),
+    ...half.slice(1).map(([x, y]): MillimetrePoint => [middle + x, y]),
+  ];
+}
+
+/** Ends of the floorboard inside the stretch. */
+function boardEnds({ work }: SeatSetOut, { aft, fore }: ViewStretch): [number, number] {
+  const { aftEndXM, foreEndXM } = work.boat.floorboard;
+  const ends = [aftEndXM, foreEndXM].map((x) => millimetres(x - work.frame.stationX));
+  return [Math.max(aft, Math.min(...ends)), Math.min(fore, Math.max(...ends))];
+}
+
+const REAR_LEG: readonly FigurePoint[] = ['kneelingKnee', 'kneelingAnkle', 'rearBall'];
+const FRONT_LEG: readonly FigurePoint[] = ['frontHeel', 'frontAnkle', 'frontBall', 'frontToe'];
+
+/** Knee, shank and feet as thin lines: the knee's round first. */
+function legLines({ work }: SeatSetOut, see: (point: BoatPoint) => MillimetrePoint): TemplateShape[] {
+  const { points } = work.solved.stances.ready;
+  return [
+    circle('person', see(points.kneelingKnee), millimetres(work.body.lengths.kneeRadius.value)),
+    line('person', ...REAR_LEG.map((name) => see(points[name]))),
+    line('person', ...FRONT_LEG.map((name) => see(points[name]))),
+  ];
+}
