@@ -104,6 +104,7 @@ export function MeasureField(props: MeasureFieldProps) {
           autoComplete="off"
           spellCheck={false}
           defaultValue={shown}
+          placeholder={MEASURE_KINDS[kind].unit(format)}
           aria-required={props.required}
           aria-valuenow={value ?? undefined}
           aria-valuemin={min}

@@ -11,6 +11,8 @@ export type MeasureKind = 'length' | 'mass' | 'angle' | 'number';
 interface KindRule {
   readonly parse: (text: string, format: Format) => ParsedMeasure;
   readonly show: (value: number, format: Format) => string;
+  /** The unit that a bare number is taken in, shown in an empty entry. */
+  readonly unit: (format: Format) => string;
   /** One press of an arrow key; with Shift ten times, with Ctrl a tenth. The same everywhere. */
   readonly step: number;
 }
@@ -19,21 +21,25 @@ export const MEASURE_KINDS: Readonly<Record<MeasureKind, KindRule>> = {
   length: {
     parse: (text, format) => parseLength(text, { defaultUnit: format.lengthUnit }),
     show: (value, format) => format.length(value, { exact: true }),
+    unit: (format) => format.lengthUnit,
     step: 0.001,
   },
   mass: {
     parse: (text, format) => parseMass(text, { defaultUnit: format.massUnit }),
     show: (value, format) => format.mass(value),
+    unit: (format) => format.massUnit,
     step: 1,
   },
   angle: {
     parse: parseAngle,
     show: (value, format) => format.degrees(value, { decimals: Number.isInteger(value) ? 0 : 1 }),
+    unit: () => '°',
     step: 1,
   },
   number: {
     parse: (text) => parseMeasure(text, { units: [], bare: 1 }),
     show: (value, format) => format.number(value, { decimals: Number.isInteger(value) ? 0 : 1 }),
+    unit: () => '',
     step: 1,
   },
 };

@@ -48,7 +48,8 @@ const made = new Map<string, Format>();
 /** The writer for these settings; the same object each time. */
 export function formatFor(
   settings: Pick<DisplaySettings, 'length' | 'mass' | 'decimal'>,
-  systemLocale: string | undefined = globalThis.navigator?.language,
+  /** Undefined: the computer's own. (`navigator.language` is no safe choice: it may be `en-US@posix`, which Intl refuses.) */
+  systemLocale?: string,
 ): Format {
   const key = `${settings.length} ${settings.mass} ${settings.decimal} ${systemLocale}`;
   const known = made.get(key);

@@ -56,16 +56,12 @@ export const BOAT = {
   'boat.station.twice': 'Two stations stand at the same place.',
 
   'boat.offsets.about':
-    'A CSV file, one point a row with the columns x, y, z (station, half-breadth, height), or a table with a row for each station and a column for each waterline’s height.',
-  'boat.offsets.unit': 'Figures in the file are',
+    'A CSV file, one point a row, with the columns station, half-breadth and height; the head of each says its unit: “station [mm]”. The rows of a station run from keel to sheer.',
   'boat.offsets.read': 'Read a CSV file',
   'boat.offsets.got': '{file}: {stations} stations, {points} points.',
   'boat.offsets.none': 'No table of offsets has been read yet.',
   'boat.offsets.kept': 'The hull as it was read: {stations} stations.',
   'boat.offsets.problem': 'Row {row}: {what}',
-  'boat.offsets.not-a-table':
-    'This file does not read as a table of offsets. It needs the columns x, y, z, or a first row of heights and a first column of stations.',
-  'boat.offsets.bad-number': '“{text}” is not a number.',
   'boat.offsets.nothing-kept': 'Nothing of it was taken in.',
 
   'boat.sections': 'Sections',
@@ -88,6 +84,4 @@ export const BOAT = {
   'boat.hardware.rest-travel': 'Rest may be fixed',
   'boat.hardware.from': '{what}, from (aft of the mark)',
   'boat.hardware.to': '{what}, to (aft of the mark)',
-
-  'boat.water': 'Water',
 } as const;

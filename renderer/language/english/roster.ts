@@ -29,7 +29,6 @@ export const ROSTER = {
   'athletes.name': 'Name',
   'athletes.side': 'Side',
   'athletes.stature': 'Stature',
-  'athletes.mass': 'Mass',
   'athletes.measured': 'Measured',
   'athletes.tapes.one': '{count} tape measure',
   'athletes.tapes.other': '{count} tape measures',

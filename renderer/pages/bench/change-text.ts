@@ -5,15 +5,23 @@ import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import type { Seat } from '../../../core/fit/seat-schema.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { inSentence } from './quantity-text.ts';
 
 /** A change that can be made. */
 export type Change = Exclude<Suggestion, { kind: 'none' }>;
 
-/** A coordinate's value (metres or degrees) as a person reads it. */
+/** A coordinate's value (metres or degrees) as a person says it: a place across the boat with its side. */
 export function coordinateText(coordinate: FittingCoordinate, value: number, format: Format): string {
+  if (!coordinate.endsWith('.outM')) return amountText(coordinate, value, format);
+  const by = amountText(coordinate, Math.abs(value), format);
+  return say(value < 0 ? 'place.off-side' : 'place.kneeling-side', { by });
+}
+
+/** An amount in a coordinate's unit, without a side. */
+export function amountText(coordinate: FittingCoordinate, amount: number, format: Format): string {
   return coordinate.endsWith('Deg')
-    ? format.degrees(value, { decimals: Number.isInteger(value) ? 0 : 1 })
-    : format.length(value, { exact: true });
+    ? format.degrees(amount, { decimals: Number.isInteger(amount) ? 0 : 1 })
+    : format.length(amount, { exact: true });
 }
 
 /** A proposed change in words: "Knee pad 1.5 cm forward, to 16.0 cm". */
@@ -21,7 +29,7 @@ export function changeText(suggestion: Change, format: Format): string {
   if (suggestion.kind === 'choose') return say(`choose.${suggestion.choice}`);
   const { coordinate, from, to } = suggestion;
   return say(`move.${coordinate}.${to > from ? 'more' : 'less'}`, {
-    by: coordinateText(coordinate, Math.abs(to - from), format),
+    by: amountText(coordinate, Math.abs(to - from), format),
     to: coordinateText(coordinate, to, format),
   });
 }
@@ -32,7 +40,7 @@ export function sideEffectText(
   format: Format,
 ): string {
   const write = format.quantity(id);
-  const values = { name: quantityName(id), from: write(from, unit), to: write(to, unit) };
+  const values = { name: inSentence(quantityName(id)), from: write(from, unit), to: write(to, unit) };
   return severityFrom === severityTo
     ? say('notes.side-effect', values)
     : say('notes.side-effect.severity', { ...values, severity: say(`severity.${severityTo}`) });

@@ -6,7 +6,7 @@ import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import type { Report } from '../../../core/fit/report.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { coordinateText } from './change-text.ts';
+import { amountText } from './change-text.ts';
 import { coordinateName } from './coordinates.ts';
 
 /** One line of the table of differences. */
@@ -26,7 +26,7 @@ export function differencesOf(
   const is = drawn.fit.seats[seat];
   const measures = FITTING_COORDINATES.flatMap((c): Difference[] => {
     if (!was || !is || coordinateOf(was, c) === coordinateOf(is, c)) return [];
-    const text = (at: typeof is) => coordinateText(c, coordinateOf(at, c), format);
+    const text = (at: typeof is) => amountText(c, coordinateOf(at, c), format);
     return [{ what: coordinateName(c), older: text(was), now: text(is) }];
   });
   return [...measures, ...valueDifferences(older.report, drawn.report, { seat, format })];

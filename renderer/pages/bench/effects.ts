@@ -26,6 +26,9 @@ const TELLING = {
 } as const;
 type Telling = keyof typeof TELLING;
 
+/** The boat first, then the figure from the front knee back. */
+const TOLD_IN_ORDER: readonly string[] = Object.keys(TELLING);
+
 const MOST = 3;
 /** Effects below this share of a noticeable change are not worth words. */
 const LEAST_SHARE = 0.15;
@@ -49,7 +52,8 @@ export function effectsText(
     }))
     .filter(({ weight }) => weight >= LEAST_SHARE)
     .sort((a, b) => b.weight - a.weight)
-    .slice(0, MOST);
+    .slice(0, MOST)
+    .sort((a, b) => TOLD_IN_ORDER.indexOf(a.id) - TOLD_IN_ORDER.indexOf(b.id));
   const effects = told.map(({ id, change, unit }) =>
     say('effect.written', {
       name: say(`effect.${id as Telling}`),

@@ -35,7 +35,7 @@ export function MeasureRow({ coordinate }: { coordinate: FittingCoordinate }) {
   return (
     <div className="measure-row" data-coordinate={coordinate}>
       <span className="measure-name" aria-hidden="true">
-        {say(`coordinate.${coordinate}`)}
+        {say(`measure.${coordinate}`)}
       </span>
       <MeasureField
         label={name}
@@ -49,7 +49,7 @@ export function MeasureRow({ coordinate }: { coordinate: FittingCoordinate }) {
         onNudge={(to) => document.nudge(say('step.set', { what: name }), set(to))}
         follow={follow}
       />
-      <p className="measure-effects">
+      <p className="measure-effects" title={say('measures.effects.about')}>
         {derivatives ? effectsText(coordinate, derivatives, format) : '\u{00a0}'}
       </p>
     </div>

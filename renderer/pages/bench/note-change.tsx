@@ -28,9 +28,11 @@ export function NoteChange({ finding }: { finding: Finding }) {
   const change = changeText(way, format);
   const isShown = shown !== null && JSON.stringify(shown) === JSON.stringify(withChange(fit, way));
   const effects = suggestion.kind === 'move' ? suggestion.sideEffects : [];
-  const worst = [...effects].sort(
-    (a, b) => Number(b.severityFrom !== b.severityTo) - Number(a.severityFrom !== a.severityTo),
-  );
+  const told = [...effects]
+    .sort((a, b) => Number(b.severityFrom !== b.severityTo) - Number(a.severityFrom !== a.severityTo))
+    .slice(0, MOST_EFFECTS)
+    .map((effect) => sideEffectText(effect, format))
+    .join(', ');
 
   function show(): void {
     document.showGhost(isShown ? null : withChange(fit, way));
@@ -40,13 +42,8 @@ export function NoteChange({ finding }: { finding: Finding }) {
   return (
     <div className="note-change">
       <p>{change}</p>
-      {worst.length > 0 && (
-        <ul aria-label={say('notes.side-effects')}>
-          {worst.slice(0, MOST_EFFECTS).map((effect) => (
-            <li key={`${effect.id} ${effect.seat}`}>{sideEffectText(effect, format)}</li>
-          ))}
-        </ul>
-      )}
+      {way.kind === 'move' && !way.clean && <p>{say('notes.not-clean')}</p>}
+      {told && <p className="note-effects">{say('notes.side-effects', { effects: told })}</p>}
       <p className="row">
         <button
           type="button"

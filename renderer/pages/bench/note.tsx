@@ -53,13 +53,11 @@ export function Note({ finding }: { finding: Finding }) {
       <h3 className="note-title" data-text="title">
         {text.title}
       </h3>
-      <p className="note-sentence" data-text="sentence">
-        {text.sentence}
+      <p className="note-sentence">
+        <span data-text="sentence">{text.sentence}</span>
+        {band && <span className="note-band"> {say('notes.band', { band })}</span>}
       </p>
-      <div className="note-more">
-        {band && <p className="note-band">{say('notes.band', { band })}</p>}
-        {finding.severity !== 'good' && <NoteChange finding={finding} />}
-      </div>
+      <div className="note-more">{finding.severity !== 'good' && <NoteChange finding={finding} />}</div>
     </li>
   );
 }

@@ -9,9 +9,7 @@ import type { MeasureKind } from '../../fields/measure-kinds.ts';
 import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from './bench-context.tsx';
-
-/** Quantities that answer yes or no have no edges to set. */
-const NO_EDGES: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced'];
+import { isYesOrNo } from './quantity-text.ts';
 
 const KIND: Readonly<Record<string, MeasureKind>> = { m: 'length', rad: 'angle', kg: 'mass' };
 
@@ -26,7 +24,7 @@ export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; f
     max: written(finding.band.max),
     reason: own?.reason ?? '',
   });
-  if (NO_EDGES.includes(id)) return null;
+  if (isYesOrNo(id)) return null;
 
   const keep = (band: BandOverride | null) => {
     document.apply(say('step.band', { what: quantityName(id) }), (fit) => ({

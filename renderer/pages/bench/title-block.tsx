@@ -18,23 +18,12 @@ export function TitleBlock(props: {
   const name = useFit(({ fit }) => fit.name);
   const boat = useFit(({ fit }) => fit.boat);
   const athletes = useFit(({ fit }) => fit.seats.flatMap(({ athlete }) => athlete?.name ?? []).join(', '));
-  const boatClass = boat.boatClass === 'none' ? '' : ` · ${boat.boatClass}`;
+  const boatClass = boat.boatClass === 'none' ? '' : `, ${boat.boatClass}`;
   return (
     <section className="title-block" aria-label={say('block.title')}>
-      <div className="title-cell wide">
-        <span className="lettering">{say('block.fit')}</span>
+      <div className="title-what">
         <h1>{name}</h1>
-      </div>
-      <div className="title-cell">
-        <span className="lettering">{say(boat.seats.length > 1 ? 'block.paddlers' : 'block.paddler')}</span>
-        <span>{athletes || say('fits.no-athlete')}</span>
-      </div>
-      <div className="title-cell">
-        <span className="lettering">{say('block.boat')}</span>
-        <span>
-          {boat.name}
-          {boatClass}
-        </span>
+        <p>{[athletes || say('fits.no-athlete'), boat.name + boatClass].join(' · ')}</p>
       </div>
       <div className="title-cell">
         <span className="lettering">{say('block.revision')}</span>

@@ -11,6 +11,7 @@ import { useDocument, useFit } from './bench-context.tsx';
 import { HoldAngle, holdOf } from './hold-angle.tsx';
 import { LiveText } from './live-text.tsx';
 import { OwnBand } from './own-band.tsx';
+import { quantityText } from './quantity-text.ts';
 
 const quantityOf = (report: Report, id: string, seat: number | null) =>
   report.quantities.find((quantity) => quantity.id === id && quantity.seat === seat);
@@ -24,7 +25,6 @@ export function ValueRow({ id, seat }: { id: string; seat: number | null }) {
   const [open, setOpen] = useState(false);
   const finding = useFit(({ report }) => findingOf(report, id, seat));
   const item = useRef<HTMLLIElement>(null);
-  const write = format.quantity(id);
   useEffect(
     () =>
       onLiveFrame(document, (_, report) => {
@@ -45,7 +45,7 @@ export function ValueRow({ id, seat }: { id: string; seat: number | null }) {
           className="value-number"
           write={(_, report) => {
             const quantity = quantityOf(report, id, seat);
-            return quantity ? write(quantity.value, quantity.unit) : '–';
+            return quantity ? quantityText(quantity, format) : '–';
           }}
         />
       </button>

@@ -1,23 +1,18 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { OffsetsHull } from '../../../core/fit/boat-schema.ts';
-import { LENGTH_UNITS, type LengthUnit } from '../../../core/units/length-text.ts';
-import { ChoiceField } from '../../fields/choice-field.tsx';
 import { say } from '../../language/messages.ts';
 import { offsetsOfCsv } from './offsets-of-csv.ts';
 
-const UNITS: readonly LengthUnit[] = ['m', 'cm', 'mm', 'in', 'ft'];
-
 /** Takes in a table of offsets from a CSV file; a file that is not one is explained and changes nothing. */
 export function OffsetsImport(props: { offsets: OffsetsHull | null; onRead: (hull: OffsetsHull) => void }) {
-  const [unit, setUnit] = useState<LengthUnit>('m');
   const [file, setFile] = useState<string | null>(null);
   const [problems, setProblems] = useState<readonly string[]>([]);
 
   async function read(files: FileList | null): Promise<void> {
     const chosen = files?.[0];
     if (!chosen) return;
-    const result = offsetsOfCsv(await chosen.text(), LENGTH_UNITS[unit]);
+    const result = offsetsOfCsv(await chosen.text());
     if ('problems' in result) return setProblems(result.problems);
     setProblems([]);
     setFile(chosen.name);
@@ -30,12 +25,6 @@ export function OffsetsImport(props: { offsets: OffsetsHull | null; onRead: (hul
     <div className="stack">
       <p className="soft">{say('boat.offsets.about')}</p>
       <div className="entry-row">
-        <ChoiceField
-          label={say('boat.offsets.unit')}
-          value={unit}
-          onChange={setUnit}
-          options={UNITS.map((value) => ({ value, name: value }))}
-        />
         <FileTrigger acceptedFileTypes={['.csv', 'text/csv', '.txt', '.tsv']} onSelect={read}>
           <Button className="button">{say('boat.offsets.read')}</Button>
         </FileTrigger>

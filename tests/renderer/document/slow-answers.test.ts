@@ -1,0 +1,78 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { createFitDocument } from '../../../renderer/document/fit-document.ts';
+import {
+  followSlowly,
+  type SlowAnswer,
+  type SlowQuestion,
+  type SlowWorker,
+} from '../../../renderer/document/slow-answers.ts';
+import { countingEvaluator, inventedFit, padAt } from './invented-fit.ts';
+
+function followed() {
+  const { evaluator } = countingEvaluator();
+  const document = createFitDocument({
+    fitId: 'f',
+    fit: inventedFit(),
+    evaluator,
+    keep: async () => ({ kind: 'kept', savedAt: '2031-05-01T10:00:00.000Z' }),
+  });
+  const asked: SlowQuestion[] = [];
+  const worker: SlowWorker = {
+    postMessage: (question) => asked.push(question),
+    onmessage: null,
+    terminate: vi.fn(),
+  };
+  const { answers, stop } = followSlowly(document, worker);
+  const answer = (data: SlowAnswer) => worker.onmessage?.({ data } as MessageEvent<SlowAnswer>);
+  return { document, asked, answers, answer, stop, worker };
+}
+
+const none = { kind: 'none', locked: [] } as const;
+
+describe('slow answers', () => {
+  beforeEach(() => {
+    vi.useFakeTimers();
+  });
+
+  it('are asked for at once, and again only after the hand has rested', () => {
+    const { document, asked } = followed();
+    vi.advanceTimersByTime(500);
+    expect(asked).toHaveLength(1);
+    const gesture = document.beginGesture('move the pad');
+    for (let i = 0; i < 50; i++) gesture.move((fit) => padAt(fit, 0.2 + i / 1000));
+    vi.advanceTimersByTime(500);
+    expect(asked).toHaveLength(1);
+    gesture.end();
+    vi.advanceTimersByTime(500);
+    expect(asked).toHaveLength(2);
+    expect(asked[1]!.fit).toBe(document.getState().fit);
+  });
+
+  it('of an older fit are not shown', () => {
+    const { document, asked, answers, answer } = followed();
+    vi.advanceTimersByTime(500);
+    document.apply('set the pad', (fit) => padAt(fit, 0.2));
+    answer({ turn: asked[0]!.turn, kind: 'suggestion', findingId: 'padAft@0', suggestion: none });
+    expect(answers.getState().suggestions).toEqual({});
+    vi.advanceTimersByTime(500);
+    answer({ turn: asked[1]!.turn, kind: 'suggestion', findingId: 'padAft@0', suggestion: none });
+    expect(answers.getState().suggestions).toEqual({ 'padAft@0': none });
+  });
+
+  it('lighting a part asks nothing anew', () => {
+    const { document, asked } = followed();
+    vi.advanceTimersByTime(500);
+    document.light('kneePad');
+    vi.advanceTimersByTime(500);
+    expect(asked).toHaveLength(1);
+  });
+
+  it('end with the bench', () => {
+    const { document, asked, stop, worker } = followed();
+    stop();
+    document.apply('set the pad', (fit) => padAt(fit, 0.2));
+    vi.advanceTimersByTime(500);
+    expect(asked).toHaveLength(0);
+    expect(worker.terminate).toHaveBeenCalled();
+  });
+});

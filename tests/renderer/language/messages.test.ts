@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { MESSAGES, say, sayCount } from '../../../renderer/language/messages.ts';
+import { pageSources } from './page-sources.ts';
+
+const KEYS = Object.keys(MESSAGES);
+
+/** Keys named in the sources, and the beginnings of keys that are put together there. */
+function usesInSources(): { whole: Set<string>; beginnings: string[] } {
+  const texts = pageSources()
+    .filter(({ path }) => !path.startsWith('language/english'))
+    .map(({ text }) => text)
+    .join('\n');
+  const whole = new Set(
+    [...texts.matchAll(/['"]([a-z][\w-]*(?:\.[\w-]+)+)['"]/gi)].map((match) => match[1]!),
+  );
+  const beginnings = [...texts.matchAll(/`([a-z][\w.-]*\.)\$\{/gi)].map((match) => match[1]!);
+  return { whole, beginnings };
+}
+
+describe('the catalogue', () => {
+  it('fills places with what it is given', () => {
+    expect(say('bench.undo.step', { step: 'move the knee pad' })).toBe('Undo: move the knee pad');
+    expect(say('kept.seconds', { count: 2 })).toBe('kept 2 s ago');
+  });
+
+  it('counts', () => {
+    expect(sayCount('fits.revisions', 1)).toBe('1 revision');
+    expect(sayCount('fits.revisions', 0)).toBe('0 revisions');
+    expect(sayCount('fits.revisions', 12)).toBe('12 revisions');
+  });
+
+  it('has both forms of every text that counts', () => {
+    const one = KEYS.filter((key) => key.endsWith('.one')).map((key) => key.slice(0, -4));
+    const other = KEYS.filter((key) => key.endsWith('.other')).map((key) => key.slice(0, -6));
+    expect(one).toEqual(other);
+  });
+
+  it('has no empty text and none with stray blanks or straight quotation marks', () => {
+    for (const text of Object.values(MESSAGES)) {
+      expect(text).not.toBe('');
+      expect(text).toBe(text.trim());
+      expect(text).not.toMatch(/["']| {2}/);
+    }
+  });
+
+  it('never promises what nobody can: that a fit is safe', () => {
+    for (const text of Object.values(MESSAGES)) expect(text).not.toMatch(/\bsafe(ly|ty)?\b/i);
+  });
+
+  it('holds no text that nothing shows', () => {
+    const { whole, beginnings } = usesInSources();
+    const shown = (key: string) =>
+      whole.has(key) ||
+      whole.has(key.replace(/\.(one|other)$/, '')) ||
+      beginnings.some((beginning) => key.startsWith(beginning));
+    expect(KEYS.filter((key) => !shown(key))).toEqual([]);
+  });
+});

@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { FITTING_COORDINATES } from '../../../../core/findings/finding.ts';
+import { createEvaluator } from '../../../../core/fit/evaluator.ts';
+import { withCoordinate } from '../../../../core/fit/fitting-coordinate.ts';
+import { derivativesTo } from '../../../../core/proposal/sensitivity.ts';
+import { formatFor } from '../../../../renderer/language/format.ts';
+import { changeText, withChange } from '../../../../renderer/pages/bench/change-text.ts';
+import { COORDINATES_OF } from '../../../../renderer/pages/bench/coordinates.ts';
+import { differencesOf, otherChanges } from '../../../../renderer/pages/bench/differences.ts';
+import { effectsText } from '../../../../renderer/pages/bench/effects.ts';
+import { keptText } from '../../../../renderer/pages/bench/kept-state.tsx';
+import { exampleFit } from '../../../core/example/example-fit.ts';
+
+const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
+const plain = (text: string) => text.replaceAll('\u{202f}', ' ');
+const fit = exampleFit();
+const evaluator = createEvaluator();
+const report = evaluator.evaluate(fit);
+
+describe('what one centimetre does', () => {
+  it('tells of the bow, with the sign of a pad moved aft', () => {
+    const derivatives = derivativesTo({ evaluator, fit, report }, { seat: 0, coordinate: 'kneePad.aftM' });
+    const text = plain(effectsText('kneePad.aftM', derivatives, format));
+    expect(text).toMatch(/^\+1 cm: bow \+\d+\.\d mm · /);
+    expect(text.split(' · ')).toHaveLength(3);
+  });
+
+  it('says so when nothing moves', () => {
+    expect(effectsText('kneePad.aftM', [], format)).toBe('+1 cm: nothing to speak of');
+  });
+
+  it('turns go by five degrees, and inches by halves', () => {
+    expect(effectsText('rearRest.turnDeg', [], format)).toMatch(/^\+5°:/);
+    const inches = formatFor({ length: 'in', mass: 'lb', decimal: 'point' });
+    expect(effectsText('kneePad.aftM', [], inches)).toMatch(/^\+½ in:/);
+  });
+});
+
+describe('a proposed change in words', () => {
+  const move = (coordinate: (typeof FITTING_COORDINATES)[number], from: number, to: number) =>
+    plain(changeText({ kind: 'move', seat: 0, coordinate, from, to, clean: true, sideEffects: [] }, format));
+
+  it('names the direction that a boatbuilder would', () => {
+    expect(move('kneePad.aftM', 0.175, 0.16)).toBe('Knee pad 1.5 cm forward, to 16.0 cm');
+    expect(move('frontFoot.forwardM', 0.4, 0.43)).toBe('Front foot 3.0 cm forward, to 43.0 cm');
+    expect(move('rearRest.outM', -0.1, -0.076)).toBe(
+      'Rear rest 2.4 cm toward the kneeling side: 7.6 cm to the off side',
+    );
+    expect(move('rearRest.turnDeg', 10, 15)).toBe('Rear rest turned 5° more, to 15°');
+  });
+
+  it('has words for both directions of every coordinate', () => {
+    for (const coordinate of FITTING_COORDINATES) {
+      expect(move(coordinate, 0.1, 0.2)).not.toBe(move(coordinate, 0.2, 0.1));
+    }
+  });
+
+  it('is made as it is said', () => {
+    const change = { kind: 'choose', seat: 0, choice: 'strapReleases' } as const;
+    const fixed = {
+      ...fit,
+      seats: [{ ...fit.seats[0]!, rearRest: { ...fit.seats[0]!.rearRest, strap: 'none' as const } }],
+    };
+    expect(withChange(fixed, change).seats[0]!.rearRest.strap).toBe('releases');
+    expect(withChange(fixed, change).boat).toBe(fit.boat);
+  });
+});
+
+describe('the measures beside the drawing', () => {
+  it('show every coordinate that a proposal may move, once', () => {
+    expect(Object.values(COORDINATES_OF).flat().sort()).toEqual([...FITTING_COORDINATES].sort());
+  });
+});
+
+describe('the table of differences', () => {
+  const moved = withCoordinate(fit, { seat: 0, coordinate: 'kneePad.aftM' }, 0.215);
+  const drawn = { fit: moved, report: evaluator.evaluate(moved) };
+
+  it('is empty against itself', () => {
+    expect(differencesOf({ fit, report }, { fit, report }, { seat: 0, format })).toEqual([]);
+  });
+
+  it('lists what was moved first, then what it did', () => {
+    const [first, ...rest] = differencesOf({ fit, report }, drawn, { seat: 0, format });
+    expect(plain(`${first!.what} ${first!.older} ${first!.now}`)).toBe(
+      'Knee pad: aft of the mark 17.5 cm 21.5 cm',
+    );
+    expect(rest.map(({ what }) => what)).toContain('Bow over stern at rest');
+    for (const { older, now } of rest) expect(older).not.toBe(now);
+  });
+
+  it('says in words that the boat or somebody changed', () => {
+    expect(otherChanges(fit, fit)).toEqual([]);
+    const other = {
+      ...fit,
+      boat: { ...fit.boat, name: 'Another' },
+      seats: [{ ...fit.seats[0]!, athlete: null }],
+    };
+    expect(otherChanges(fit, other)).toHaveLength(2);
+  });
+});
+
+describe('kept', () => {
+  const savedAt = '2031-05-01T10:00:00.000Z';
+  const kept = (seconds: number) =>
+    keptText({ keeping: 'kept', savedAt, retrying: false }, Date.parse(savedAt) + seconds * 1000);
+
+  it.each([
+    [0.4, 'kept just now'],
+    [2, 'kept 2 s ago'],
+    [59.9, 'kept 59 s ago'],
+    [61, 'kept 1 min ago'],
+  ])('%s s ago', (seconds, text) => {
+    expect(kept(seconds)).toBe(text);
+  });
+
+  it('says what is going on', () => {
+    expect(keptText({ keeping: 'keeping', savedAt, retrying: false }, 0)).toBe('keeping …');
+    expect(keptText({ keeping: 'failed', savedAt, retrying: true }, 0)).toBe('not kept yet; trying again');
+    expect(keptText({ keeping: 'failed', savedAt, retrying: false }, 0)).toBe('not kept');
+  });
+});

@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import { entriesOf, spreadStations, withSeats } from '../../../../renderer/pages/boat/boat-entries.ts';
+import { boatOfEntries, hullOfEntries } from '../../../../renderer/pages/boat/boat-of-entries.ts';
+import { exampleBoat } from '../../../core/example/example-fit.ts';
+
+const blank = entriesOf(null);
+
+describe('the boat’s entries', () => {
+  it.each([1, 2, 4])('give back a boat of %i seats as it was', (seats) => {
+    const boat = exampleBoat(seats);
+    const made = boatOfEntries(entriesOf(boat), boat);
+    expect('boat' in made && made.boat.floorboard).toEqual(boat.floorboard);
+    if (!('boat' in made) || made.boat.hull.kind !== 'tape' || boat.hull.kind !== 'tape')
+      throw new Error('no boat');
+    made.boat.seats.forEach(({ stationM }, i) => {
+      expect(stationM).toBeCloseTo(boat.seats[i]!.stationM, 5);
+    });
+    expect(made.boat.hull.stations).toHaveLength(boat.hull.stations.length);
+    made.boat.hull.stations.forEach((station, i) => {
+      const was = boat.hull.stations[i] as typeof station;
+      expect(station.xM).toBeCloseTo(was.xM, 5);
+      expect(station.keelM).toBeCloseTo(was.keelM, 5);
+      expect(station.beams).toEqual(was.beams);
+    });
+  });
+
+  it('keep a float check and its correction while the hull is the same, and drop the correction with it', () => {
+    const boat = { ...exampleBoat(), correction: { fullness: 0.02, foreAftFullness: 0, residualM: 0.001 } };
+    const rounded = boatOfEntries(entriesOf(boat), null);
+    if (!('boat' in rounded)) throw new Error('no boat');
+    const before = { ...rounded.boat, correction: boat.correction };
+    const same = boatOfEntries(entriesOf(before), before);
+    expect('boat' in same && same.boat.correction).toEqual(boat.correction);
+    const entries = entriesOf(before);
+    const wider = {
+      ...entries,
+      stations: entries.stations.map((s) => ({ ...s, sheerBeamM: s.sheerBeamM! + 0.01 })),
+    };
+    const other = boatOfEntries(wider, before);
+    expect('boat' in other && other.boat.correction).toBeNull();
+  });
+
+  it('bring a base line below the keel up to the boat’s own origin, floorboard with it', () => {
+    const boat = exampleBoat();
+    const entries = entriesOf(boat);
+    const lifted = {
+      ...entries,
+      stations: entries.stations.map((s) => ({ ...s, keelM: s.keelM! + 0.1, sheerM: s.sheerM! + 0.1 })),
+      floorboard: { ...entries.floorboard, heightM: entries.floorboard.heightM! + 0.1 },
+    };
+    const made = boatOfEntries(lifted, null);
+    if (!('boat' in made) || made.boat.hull.kind !== 'tape') throw new Error('no boat');
+    expect(Math.min(...made.boat.hull.stations.map((s) => s.keelM))).toBe(0);
+    expect(made.boat.floorboard.heightM).toBeCloseTo(boat.floorboard.heightM, 9);
+  });
+
+  it('say what is missing, field by field', () => {
+    const made = boatOfEntries(blank, null);
+    expect('problems' in made && Object.keys(made.problems)).toEqual(
+      expect.arrayContaining(['name', 'massKg', 'hull', 'floorboard.heightM', 'seats.0.stationM']),
+    );
+  });
+
+  it('say what is wrong with a station', () => {
+    const entries = entriesOf(exampleBoat());
+    const change = (part: Partial<(typeof entries.stations)[number]>) => {
+      const made = hullOfEntries({
+        ...entries,
+        stations: entries.stations.map((s, i) => (i === 2 ? { ...s, ...part } : s)),
+      });
+      return 'problem' in made ? made.problem : null;
+    };
+    expect(change({ sheerM: 0 })).toContain('station 3 the sheer');
+    expect(change({ fromSternM: 99 })).toContain('Station 3 is not between');
+    expect(change({ fromSternM: entries.stations[1]!.fromSternM })).toContain('same place');
+    expect(change({})).toBeNull();
+  });
+
+  it('spread stations evenly between stern and bow', () => {
+    const places = spreadStations({ ...blank, lengthM: 5.2 }).map((s) => s.fromSternM!);
+    expect(places).toHaveLength(7);
+    const gaps = places.slice(1).map((place, i) => place - places[i]!);
+    for (const gap of gaps) expect(Math.abs(gap - 5.2 / 7)).toBeLessThan(0.011);
+    expect(spreadStations(blank)).toBe(blank.stations);
+  });
+
+  it('keep the marks that are set when seats are added or taken away', () => {
+    const entries = { ...blank, seatsFromSternM: [3, 2] };
+    expect(withSeats(entries, 3)).toEqual([3, 2, null]);
+    expect(withSeats(entries, 1)).toEqual([3]);
+  });
+});
