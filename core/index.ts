@@ -15,6 +15,7 @@ export {
   quantityName,
 } from './findings/sentences.ts';
 export { suggestChange } from './findings/suggest-change.ts';
+export { suggestionsFor } from './findings/suggestions.ts';
 export type { Athlete } from './fit/athlete-schema.ts';
 export { athleteSchema } from './fit/athlete-schema.ts';
 export type { Boat } from './fit/boat-schema.ts';

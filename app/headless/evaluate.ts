@@ -1,4 +1,6 @@
-import { evaluateFit } from '../../core/fit/evaluator.ts';
+import { suggestionsFor } from '../../core/findings/suggestions.ts';
+import { createEvaluator } from '../../core/fit/evaluator.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
 import { readFit } from './read-fit.ts';
 
 const HELP = `Evaluates one fit and prints the whole report as JSON.
@@ -20,8 +22,15 @@ function evaluate(args: readonly string[]): number {
   if (path.startsWith('-')) return refuse([`${path}: is not known here; allowed is --help or one file`]);
   const read = readFit(path);
   if (read.kind === 'refused') return refuse(read.lines);
-  process.stdout.write(`${JSON.stringify(evaluateFit(read.fit), null, 2)}\n`);
+  process.stdout.write(`${JSON.stringify(wholeReport(read.fit), null, 2)}\n`);
   return 0;
+}
+
+/** The report with the smallest single change for every finding that is not good. */
+function wholeReport(fit: Fit) {
+  const evaluator = createEvaluator();
+  const report = evaluator.evaluate(fit);
+  return { ...report, suggestions: suggestionsFor(evaluator, fit, report) };
 }
 
 function refuse(lines: readonly string[]): number {
@@ -29,4 +38,6 @@ function refuse(lines: readonly string[]): number {
   return 2;
 }
 
+// A reader that closes early (`| head`) is no fault of ours.
+process.stdout.on('error', () => process.exit(0));
 process.exitCode = evaluate(process.argv.slice(2));

@@ -90,6 +90,27 @@ describe('three loads by statics, worked by hand', () => {
   });
 });
 
+describe('turning the whole boat about the vertical', () => {
+  it.each([0.3, 1.2, -2.5])('by %f rad changes no share and no margin', (turn) => {
+    const turned = ([x, y]: [number, number]): [number, number] => [
+      x * Math.cos(turn) - y * Math.sin(turn),
+      x * Math.sin(turn) + y * Math.cos(turn),
+    ];
+    const places: [number, number][] = [
+      [-0.18, 0.04],
+      [-0.62, -0.1],
+      [0.5, -0.06],
+      [0.02, -0.01],
+    ];
+    const [a, b, c, g] = places as [[number, number], [number, number], [number, number], [number, number]];
+    const before = supportLoads(arranged(a, b, c, g), seat);
+    const after = supportLoads(arranged(turned(a), turned(b), turned(c), turned(g)), seat);
+    expect(after.margin).toBeCloseTo(before.margin, 12);
+    expect(after.shares.knee).toBeCloseTo(before.shares.knee, 12);
+    expect(after.shares.rearFoot).toBeCloseTo(before.shares.rearFoot, 12);
+  });
+});
+
 describe('pad pressure (relative)', () => {
   it('falls with a deeper recess and grows with the load', () => {
     const flat = { ...seat, kneePad: { ...seat.kneePad, recessDepthM: 0 } };
