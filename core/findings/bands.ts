@@ -72,6 +72,7 @@ export const BANDS: readonly BandRule[] = [
   practice('strapReleases', 1, null, 'rearRest'),
   practice('floorNonSlip', 1, null, 'frontFoot'),
   practice('padBraced', 1, null, 'kneePad'),
+  practice('kneelsOnSide', 1, null, 'kneePad'),
   {
     ...practice('trimRest', 0, 0.035, 'hull'),
     sourceText: `${PRACTICE}: bow slightly higher than stern at rest; 35 mm is this project's reading`,
@@ -159,6 +160,8 @@ export const BANDS: readonly BandRule[] = [
   model('footInsideHull', 0, null, 'frontFoot'),
   model('padToRest', 0.02, null, 'rearRest'),
   model('padToFrontHeel', 0.02, null, 'frontFoot'),
+  model('toNextSeat', 0.03, null, 'rearRest', { crews: crew }),
+  model('bladeSpacing', 0.8, null, 'paddle', { crews: crew }),
   model('padTravel', 0, null, 'kneePad'),
   model('restTravel', 0, null, 'rearRest'),
   { ...model('offCentre', -0.01, 0.01, 'hull'), needsCrew: true },

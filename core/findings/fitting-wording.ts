@@ -173,4 +173,27 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
     ['The fixing reaches.', 'The fixing does not reach that far.', ''],
     ['Your rest can be fixed here.', 'Your rest cannot be fixed here.', ''],
   ),
+  kneelsOnSide: say(
+    'Knee of the paddling side',
+    [
+      'The paddler kneels on the knee of the paddling side.',
+      'The paddler kneels on the other knee than the paddling side’s.',
+      '',
+    ],
+    ['You kneel on the knee of your paddle’s side.', 'You kneel on the other knee.', ''],
+  ),
+  toNextSeat: say(
+    'Rear rest to the next paddler',
+    [
+      'There is room to the next paddler.',
+      'The rear rest and the next paddler’s foot or pad are in each other’s way.',
+      '',
+    ],
+    ['There is room behind you.', 'You and the paddler behind are in each other’s way.', ''],
+  ),
+  bladeSpacing: say(
+    'Blades on the same side apart by',
+    ['The blades on this side swing clear of each other.', 'The blades on this side will touch.', ''],
+    ['Your blade swings clear.', 'Your blade will touch the one behind.', ''],
+  ),
 };

@@ -31,7 +31,7 @@ export const plainFormat: FormatValue = (value, unit, inMillimetres = false) => 
 };
 
 /** Findings that are a yes or a no carry no figure. */
-const YES_NO: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced'];
+const YES_NO: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced', 'kneelsOnSide'];
 
 /** Name of a quantity as a coach would say it; an unknown id is given back as it is. */
 export function quantityName(id: string): string {

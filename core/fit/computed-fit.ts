@@ -3,6 +3,7 @@ import type { FloatResult } from '../float/afloat.ts';
 import type { Phase } from '../stance/stance.ts';
 import { boatQuantities } from './boat-quantities.ts';
 import { type BoatState, balanceOf, floatCrew } from './boat-state.ts';
+import { neighbourQuantities } from './neighbour-quantities.ts';
 import { seatQuantities } from './seat-quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
@@ -26,6 +27,7 @@ export function computeBoat(
   const quantities = [
     ...boatQuantities(boat, afloat, balance),
     ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
+    ...neighbourQuantities(seats),
   ];
   return { boat, seats, afloat, quantities };
 }

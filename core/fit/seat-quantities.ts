@@ -50,6 +50,7 @@ function asSet({ seat, body }: SeatState, boat: Boat): Values {
     strapReleases: rearRest.strap === 'releases' ? 1 : 0,
     floorNonSlip: frontFoot.nonSlip ? 1 : 0,
     padBraced: kneePad.braced ? 1 : 0,
+    kneelsOnSide: seat.kneels === undefined || seat.kneels === seat.side ? 1 : 0,
     padTravel: insideTravel(kneePad.aftM, boat.hardware.padTravelM),
     restTravel: insideTravel(rearRest.aftM, boat.hardware.restTravelM),
   };
