@@ -3,12 +3,15 @@ import type { Water } from '../fit/boat-schema.ts';
 /** Practical salinity taken for each kind of water. Brackish: within the mesohaline 5–18 of the Venice system (1958). */
 export const SALINITY = { fresh: 0, brackish: 10, salt: 35 } as const;
 
+/** EOS-80 is written in degrees of the 1968 scale; thermometers read the 1990 scale (Saunders 1990). */
+const DEGREES_1968_PER_1990 = 1.00024;
+
 /**
- * Density of sea water at atmospheric pressure, kg/m³, by EOS-80 (UNESCO technical paper in marine science 44, 1983).
- * Temperature in °C (−2 to 40), practical salinity 0–42. `seaWaterDensity(15, 35)` is 1025.972.
+ * Density of water at atmospheric pressure, kg/m³, by EOS-80 (UNESCO technical papers in marine science 44, 1983).
+ * Temperature in °C as thermometers read it (ITS-90; −2 to 40), practical salinity 0–42. 15 °C and 35 give 1025.972.
  */
 export function seaWaterDensity(temperatureC: number, salinity: number): number {
-  const t = temperatureC;
+  const t = temperatureC * DEGREES_1968_PER_1990;
   const pure =
     999.842594 +
     t * (6.793952e-2 + t * (-9.09529e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))));

@@ -1,3 +1,4 @@
+import { SHEER_TOUCH } from '../hull/clip-row.ts';
 import type { Hull } from '../hull/hull.ts';
 import type { WaterPlane } from '../hull/immersed-sums.ts';
 import { ROW, SUM, VALUES_PER_ROW } from '../hull/section-rows.ts';
@@ -29,7 +30,7 @@ export function waterlineExtent(hull: Hull, plane: WaterPlane): WaterlineExtent 
     beam = Math.max(beam, values[at + ROW.breadth]!);
     depth = Math.max(depth, height - values[at + ROW.least]!);
     greatestSection = Math.max(greatestSection, values[at + ROW.area]!);
-    if (values[at + ROW.least]! <= height && values[at + ROW.most]! >= height) {
+    if (values[at + ROW.least]! <= height && values[at + ROW.most]! >= height - SHEER_TOUCH) {
       if (aft < 0) aft = row;
       fore = row;
     }
@@ -49,6 +50,6 @@ function sheerCrossing(hull: Hull, plane: WaterPlane, row: number, step: 1 | -1)
     scratch.values[r * VALUES_PER_ROW + ROW.most]! - plane.draft + plane.alongSlope * rows.x[r]!;
   const here = above(row);
   const there = above(next);
-  const share = there < 0 ? here / (here - there) : 1;
+  const share = there < -SHEER_TOUCH ? here / (here - there) : 1;
   return rows.x[row]! + share * (rows.x[next]! - rows.x[row]!);
 }

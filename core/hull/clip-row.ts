@@ -1,6 +1,12 @@
 import type { SectionRows } from './hull.ts';
 import { ROW, VALUES_PER_ROW } from './section-rows.ts';
 
+/**
+ * Water this little over the sheer, metres, still stands at it: a table of offsets that ends at the waterline, floated
+ * there, has its waterplane and not a deck awash by rounding.
+ */
+export const SHEER_TOUCH = 1e-9;
+
 /** A water line across one row: z = height − slope·y, metres and tangent. */
 export interface WaterLine {
   row: number;
@@ -40,13 +46,13 @@ function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, sid
   let [a, my, mz, s, b, bb, bbb] = [0, 0, 0, 0, 0, 0, 0];
   let before = z[first]! + slope * y[first]!;
   let [least, most] = [before, before];
-  let wet = before <= height;
+  let wet = before < height;
   let from = first;
   for (let j = first + 1; j <= last; j++) {
     const after = z[j]! + slope * y[j]!;
     if (after < least) least = after;
     if (after > most) most = after;
-    if (after <= height !== wet) {
+    if (after < height !== wet) {
       const u = (height - before) / (after - before);
       const yc = y[j - 1]! + u * (y[j]! - y[j - 1]!);
       const zc = z[j - 1]! + u * (z[j]! - z[j - 1]!);
@@ -79,8 +85,14 @@ function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, sid
     mz += momentZ[last]! - momentZ[from]!;
     s += shell[last]! - shell[from]!;
   }
-  if (z[last]! <= height !== wet) {
-    const yc = (height - z[last]!) / slope;
+  if (wet && height - before < SHEER_TOUCH) {
+    wet = false;
+    b += y[last]!;
+    bb += y[last]! ** 2;
+    bbb += y[last]! ** 3;
+  }
+  if (slope !== 0 && z[last]! < height - SHEER_TOUCH !== wet) {
+    const yc = Math.min(y[last]!, Math.max(0, (height - z[last]!) / slope));
     const sign = wet ? 1 : -1;
     b += sign * yc;
     bb += sign * yc * yc;

@@ -10,11 +10,10 @@ const KNUCKLE_JUMP = 4;
 const MONOTONE_LIMIT = 3;
 
 /**
- * Below this exponent an end is blunt: half-breadths rise from it like a root (an ellipsoid gives 1/2), which no cubic
- * follows. A wedge-shaped end has exponent 1 and keeps the cubic.
+ * An end is blunt when the line leaves it about like a square root (an ellipsoid; exponents within these): no cubic follows
+ * that. A wedge-shaped end has exponent 1 and keeps the cubic, as does an end of too few stations to tell.
  */
-const BLUNT_POWER = 0.75;
-const BLUNTEST_POWER = 0.3;
+const BLUNT_POWER = { least: 0.4, most: 0.6 } as const;
 
 /** Fairs lines through sections of equal point counts, in order of x. Metres; see `LoftLines`. */
 export function loftLines(stations: readonly Station[], sections: readonly SectionPoint[][]): LoftLines {
@@ -85,7 +84,7 @@ function bluntEnd(line: Line, stations: readonly [number, number, number], power
   const ratio = rise(third) / rise(next);
   if (!(ratio > 1)) return;
   const exponent = Math.log(ratio) / Math.log((x[third]! - x[end]!) / (x[next]! - x[end]!));
-  if (exponent > BLUNT_POWER || exponent < BLUNTEST_POWER) return;
+  if (exponent < BLUNT_POWER.least || exponent > BLUNT_POWER.most) return;
   power[line.at] = exponent;
   slope[next * points + j] = (exponent * rise(next)) / (x[next]! - x[end]!);
 }

@@ -1,0 +1,122 @@
+import { along, type BoatPoint } from '../frame/vec3.ts';
+import type { Hull, SectionRows } from './hull.ts';
+import { breadthAtHeight } from './section-at.ts';
+
+/** The lines of a hull, port side, metres, boat frame: what a lines plan shows in its three views. */
+export interface HullLines {
+  /** The given stations, aftmost first, keel to sheer. */
+  readonly sections: readonly { readonly x: number; readonly points: readonly BoatPoint[] }[];
+  /** Cuts at one height, from aft forward. */
+  readonly waterlines: readonly { readonly z: number; readonly points: readonly BoatPoint[] }[];
+  /** Cuts at one half-breadth, from aft forward. */
+  readonly buttocks: readonly { readonly y: number; readonly points: readonly BoatPoint[] }[];
+  readonly sheer: readonly BoatPoint[];
+  readonly keel: readonly BoatPoint[];
+}
+
+/** Waterlines and buttocks drawn unless others are asked for. */
+const WATERLINES = 6;
+const BUTTOCKS = 3;
+
+/**
+ * The lines of a hull for drawing. `heights` of waterlines and half-breadths of `buttocks` in metres; by default six
+ * heights and three half-breadths, spaced evenly. A line has points at every station and midway between, and ends where
+ * it runs out of the hull; one that never meets the hull has no points.
+ */
+export function hullLines(
+  hull: Hull,
+  cuts: { readonly heights?: readonly number[]; readonly halfBreadths?: readonly number[] } = {},
+): HullLines {
+  const { rows, lowestZ, highestZ } = hull;
+  const broadest = rows.y.reduce((most, y) => Math.max(most, y), 0);
+  const heights = cuts.heights ?? evenly(lowestZ, highestZ, WATERLINES);
+  const breadths = cuts.halfBreadths ?? evenly(0, broadest, BUTTOCKS);
+  const all = Array.from({ length: rows.count }, (_, row) => row);
+  return {
+    sections: hull.stations.map(({ x, section }) => ({ x, points: section.map(([y, z]) => ({ x, y, z })) })),
+    waterlines: heights.map((z) => ({ z, points: waterline(rows, z) })),
+    buttocks: breadths.map((y) => ({ y, points: buttock(rows, y) })),
+    sheer: all.map((row) => rowPoint(rows, row, rows.points - 1)),
+    keel: all.map((row) => rowPoint(rows, row, 0)),
+  };
+}
+
+function evenly(low: number, high: number, count: number): number[] {
+  return Array.from({ length: count }, (_, i) => low + ((high - low) * (i + 1)) / (count + 1));
+}
+
+function rowPoint(rows: SectionRows, row: number, j: number): BoatPoint {
+  const at = row * rows.points + j;
+  return { x: rows.x[row]!, y: rows.y[at]!, z: rows.z[at]! };
+}
+
+/** A cut at one row: how far inside the hull it runs there (below 0 outside), and its point. */
+interface Cut {
+  readonly inside: number;
+  readonly point: BoatPoint;
+}
+
+function waterline(rows: SectionRows, z: number): BoatPoint[] {
+  const keelAndSheer = (row: number) =>
+    [rowPoint(rows, row, 0), rowPoint(rows, row, rows.points - 1)] as const;
+  const cutAt = (row: number): Cut => {
+    const [keel, sheer] = keelAndSheer(row);
+    const y = breadthAtHeight(sectionOf(rows, row), z) ?? 0;
+    return { inside: Math.min(z - keel.z, sheer.z - z), point: { x: keel.x, y, z } };
+  };
+  return traced(rows, cutAt, (inside, outside, share) => {
+    const end = along(keelAndSheer(inside)[1], keelAndSheer(outside)[1], share);
+    return { x: end.x, y: z > keelAndSheer(outside)[1].z ? end.y : 0, z };
+  });
+}
+
+function buttock(rows: SectionRows, y: number): BoatPoint[] {
+  const sheer = (row: number) => rowPoint(rows, row, rows.points - 1);
+  return traced(
+    rows,
+    (row) => buttockCut(rows, row, y),
+    (inside, outside, share) => ({ ...along(sheer(inside), sheer(outside), share), y }),
+  );
+}
+
+/** Where the shell, followed up from the keel, first comes to a half-breadth. */
+function buttockCut(rows: SectionRows, row: number, y: number): Cut {
+  let before = rowPoint(rows, row, 0);
+  let broadest = before.y;
+  let first: BoatPoint | null = null;
+  for (let j = 1; j < rows.points; j++) {
+    const here = rowPoint(rows, row, j);
+    if (!first && here.y >= y)
+      first = along(before, here, here.y > before.y ? (y - before.y) / (here.y - before.y) : 1);
+    broadest = Math.max(broadest, here.y);
+    before = here;
+  }
+  return { inside: broadest - y, point: { ...(first ?? before), y } };
+}
+
+function sectionOf(rows: SectionRows, row: number): { y: Float64Array; z: Float64Array } {
+  const [from, to] = [row * rows.points, (row + 1) * rows.points];
+  return { y: rows.y.subarray(from, to), z: rows.z.subarray(from, to) };
+}
+
+/** Follows a cut from aft forward and closes it where it runs out of the hull between two rows. */
+function traced(
+  rows: SectionRows,
+  cutAt: (row: number) => Cut,
+  endBetween: (inside: number, outside: number, share: number) => BoatPoint,
+): BoatPoint[] {
+  const points: BoatPoint[] = [];
+  let before = cutAt(0);
+  if (before.inside >= 0) points.push(before.point);
+  for (let row = 1; row < rows.count; row++) {
+    const here = cutAt(row);
+    if (here.inside >= 0 !== before.inside >= 0) {
+      const [inside, outside] = here.inside >= 0 ? [row, row - 1] : [row - 1, row];
+      const depth = Math.max(here.inside, before.inside);
+      points.push(endBetween(inside, outside, depth / Math.abs(here.inside - before.inside)));
+    }
+    if (here.inside >= 0) points.push(here.point);
+    before = here;
+  }
+  return points;
+}
