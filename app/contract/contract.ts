@@ -13,6 +13,16 @@ import {
   quarantinedRow,
   revisionSummary,
 } from './records.ts';
+import {
+  backupRecord,
+  bundlePreview,
+  delivery,
+  erasure,
+  erasureReport,
+  mergeCounts,
+  recoveryRecord,
+  workProgress,
+} from './safekeeping.ts';
 
 const entry = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
 const nothing = z.strictObject({});
@@ -38,7 +48,14 @@ export const contract = {
       shell: z.enum(['electron', 'loopback']),
       /** No athletes, boats or fits yet: offer the demo and the blank start. */
       empty: z.boolean(),
+      /** Stored rows that do not read, set aside. */
       problems: z.array(quarantinedRow),
+      /** Set when a damaged store was found at this start. */
+      recovery: recoveryRecord.nullable(),
+      /** Sentences about the store that need somebody: a backup that failed, say. */
+      notices: z.array(z.string()),
+      /** Where everything is kept. */
+      dataFolder: z.string(),
     }),
   ),
   /** Closes the store and ends the program, a moment after it has answered. */
@@ -48,6 +65,10 @@ export const contract = {
   'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
   'athletes.archive': entry(byId, athleteRecord),
   'athletes.restore': entry(byId, athleteRecord),
+  /** What `athletes.erase` would take away. */
+  'athletes.previewErase': entry(byId, erasure),
+  /** Takes an athlete out of the store and its backups for good. `name` must be the athlete's name as it stands. */
+  'athletes.erase': entry(z.strictObject({ id, name: z.string().max(200) }), erasureReport),
   'boats.list': entry(listing, z.array(boatRecord)),
   'boats.save': entry(z.strictObject({ boat: boatSchema }), boatRecord),
   'boats.archive': entry(byId, boatRecord),
@@ -73,6 +94,28 @@ export const contract = {
     revisionSummary,
   ),
   'revisions.open': entry(byId, z.strictObject({ revision: revisionSummary, fit: fitSchema })),
+  'backups.list': entry(nothing, z.array(backupRecord)),
+  'backups.take': entry(nothing, backupRecord),
+  /**
+   * `replace` makes the store what it was at that backup; `bring-back` adds only what is missing now. A backup of the
+   * present is taken first; its record is given back.
+   */
+  'backups.restore': entry(
+    z.strictObject({ name: z.string().max(120), how: z.enum(['replace', 'bring-back']) }),
+    z.strictObject({ presentKeptAs: backupRecord }),
+  ),
+  /** Everything as one file. */
+  'bundle.export': entry(nothing, delivery),
+  /** Reads a bundle and says what taking it in would do. `upload`: see `Bridge`; null asks with a native dialog. */
+  'bundle.preview': entry(z.strictObject({ upload: id.nullable() }), bundlePreview),
+  'bundle.import': entry(
+    z.strictObject({ handle: id }),
+    z.strictObject({ changes: mergeCounts, presentKeptAs: backupRecord }),
+  ),
+  /** How far a long piece of work has come; null when there is none. */
+  'work.progress': entry(nothing, workProgress.nullable()),
+  /** Asks a long piece of work to stop; it is then refused as `cancelled`, and has changed nothing. */
+  'work.cancel': entry(nothing, z.strictObject({ asked: z.boolean() })),
 } as const;
 
 export type Contract = typeof contract;

@@ -12,6 +12,7 @@ export const CALL_ERRORS = [
   'newer-database',
   'too-large',
   'not-allowed',
+  'cancelled',
   'internal',
 ] as const;
 

@@ -1,11 +1,9 @@
 import { join } from 'node:path';
 import type { BrowserWindow } from 'electron';
 import type { MenuCommand } from '../contract/bridge.ts';
-import { refusalSentence } from '../services/sentences.ts';
+import { openProgram } from '../services/open-program.ts';
 import { dataFolder } from '../shell/data-folder.ts';
-import { programVersion } from '../shell/installed.ts';
 import { listPageFiles } from '../shell/page-files.ts';
-import { closeStore, openStore } from '../store/open-store.ts';
 import { answerCalls } from './call-channel.ts';
 import { type ElectronApi, MENU_CHANNEL } from './electron-api.ts';
 import { createElectronShell } from './electron-shell.ts';
@@ -48,16 +46,15 @@ export async function runDesktop(electron: ElectronApi, argv: readonly string[])
   await app.whenReady();
   const root = app.getAppPath();
   const folder = dataFolder(optionIn(argv, '--data='));
-  const opening = openStore(folder);
-  if (opening.kind === 'refused') {
-    electron.dialog.showErrorBox('Kneelwright', refusalSentence(opening.refusal));
+  const opened = openProgram({ root, folder, shell });
+  if (opened.kind === 'refused') {
+    electron.dialog.showErrorBox('Kneelwright', opened.sentence);
     return app.exit(1);
   }
-  const { store } = opening;
-  app.on('will-quit', () => closeStore(store));
+  app.on('will-quit', () => opened.close());
   guardSession(electron);
   servePage(electron, listPageFiles(join(root, 'renderer/dist')));
-  answerCalls(electron, { store, shell, version: programVersion(root), assets: join(root, 'assets') });
+  answerCalls(electron, opened.program);
   setMenu(electron, choose);
   window = openWindow(electron, { folder, preload: join(root, 'app/dist/electron/preload.cjs') });
   window.on('closed', () => {

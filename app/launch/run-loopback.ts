@@ -1,41 +1,40 @@
-import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { createLoopbackShell } from '../loopback/loopback-shell.ts';
 import { serveLoopback } from '../loopback/server.ts';
-import { refusalSentence } from '../services/sentences.ts';
-import { programVersion } from '../shell/installed.ts';
+import { openProgram } from '../services/open-program.ts';
 import { listPageFiles } from '../shell/page-files.ts';
-import { closeStore, openStore } from '../store/open-store.ts';
 import { openBrowser } from './open-browser.ts';
+
+/** Time for the answer to the page that asked the program to end, milliseconds. */
+const LAST_ANSWER_MS = 50;
 
 /** Serves the program until it is asked to end; gives the process's exit code. */
 export async function runLoopback(start: {
   root: string;
+  /** The folder of the built page. */
+  page: string;
   folder: string;
   port: number;
   browser: boolean;
 }): Promise<number> {
-  const opening = openStore(start.folder);
-  if (opening.kind === 'refused') {
-    console.error(refusalSentence(opening.refusal));
+  const { promise: asked, resolve: end } = Promise.withResolvers<void>();
+  const shell = createLoopbackShell(() => setTimeout(end, LAST_ANSWER_MS));
+  const opened = openProgram({ root: start.root, folder: start.folder, shell });
+  if (opened.kind === 'refused') {
+    console.error(opened.sentence);
     return 1;
   }
-  const { store } = opening;
-  let end: () => void = () => {};
-  const asked = new Promise<void>((resolve) => {
-    end = resolve;
-  });
-  const shell = createLoopbackShell(() => setTimeout(end, 50));
-  const version = programVersion(start.root);
+  const { program } = opened;
+  if (program.recovery) console.log(program.recovery.message);
   try {
     const server = await serveLoopback({
-      program: { store, shell, version, assets: join(start.root, 'assets') },
+      program,
       shell,
-      page: listPageFiles(join(start.root, 'renderer/dist')),
+      page: listPageFiles(start.page),
       port: start.port,
     });
     announce(server.address, start.browser);
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, end);
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => end());
     await asked;
     await server.close();
     return 0;
@@ -43,7 +42,7 @@ export async function runLoopback(start: {
     console.error(portSentence(error, start.port));
     return 1;
   } finally {
-    closeStore(store);
+    opened.close();
   }
 }
 

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { dataFolder } from '../shell/data-folder.ts';
 import { programFolder } from '../shell/installed.ts';
 import { buildPage } from './build-page.ts';
@@ -20,7 +21,8 @@ async function start(options: StartOptions): Promise<number> {
     }
     console.log(`${said}; the same program is served to a browser on this computer.`);
   }
-  return runLoopback({ root, folder, port: options.port, browser: options.browser });
+  const page = join(root, 'renderer/dist');
+  return runLoopback({ root, page, folder, port: options.port, browser: options.browser });
 }
 
 const parsed = parseOptions(process.argv.slice(2));
@@ -30,5 +32,9 @@ if (parsed.kind === 'help') {
   console.error(parsed.sentence);
   process.exitCode = 2;
 } else {
-  process.exit(await start(parsed.options));
+  const code = await start(parsed.options).catch((error: unknown) => {
+    console.error(`The program could not be started: ${error instanceof Error ? error.message : error}`);
+    return 1;
+  });
+  process.exit(code);
 }

@@ -5,6 +5,7 @@ import { problemsOf } from './problem-sentences.ts';
 import { type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 import { services } from './services.ts';
+import { WorkCancelled } from './work.ts';
 
 /**
  * Carries out one call of the contract, whichever shell it came through. Never throws: an unknown name, a malformed
@@ -22,6 +23,7 @@ export async function dispatch(
     return refused('bad-input', SENTENCES['bad-input'], problemsOf(parsed.error, wanted, input));
   }
   try {
+    if (!PASSES_GATE.has(name)) await program.gate.open();
     // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
     const service = services[name] as (program: Program, input: unknown) => CallResult<unknown>;
     const answer = await service(program, parsed.data);
@@ -33,6 +35,19 @@ export async function dispatch(
     return failure(name, error);
   }
 }
+
+/** Calls that work at the gate themselves, or touch no row. All others wait while the gate is held. */
+const PASSES_GATE: ReadonlySet<CallName> = new Set<CallName>([
+  'program.quit',
+  'athletes.erase',
+  'backups.list',
+  'backups.take',
+  'backups.restore',
+  'bundle.preview',
+  'bundle.import',
+  'work.progress',
+  'work.cancel',
+]);
 
 function isCallName(name: unknown): name is CallName {
   return typeof name === 'string' && Object.hasOwn(contract, name);
@@ -46,11 +61,13 @@ function nameText(name: unknown): string {
 const FAILURES: readonly (readonly [RegExp, 'disk-full' | 'read-only' | 'damaged' | 'conflict', string])[] = [
   [/^(ENOSPC|EDQUOT|SQLITE_FULL)/, 'disk-full', SENTENCES['disk-full']],
   [/^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_PERM)/, 'read-only', SENTENCES['read-only']],
-  [/^(EIO|SQLITE_(CORRUPT|NOTADB|IOERR|CANTOPEN))/, 'damaged', SENTENCES['store-damaged']],
+  [/^(EIO|EFBIG|SQLITE_(IOERR|CANTOPEN))/, 'damaged', SENTENCES['disk-error']],
+  [/^SQLITE_(CORRUPT|NOTADB)/, 'damaged', SENTENCES['store-damaged']],
   [/^SQLITE_(BUSY|LOCKED)/, 'conflict', SENTENCES['store-busy']],
 ];
 
 function failure(name: string, error: unknown): CallResult<never> {
+  if (error instanceof WorkCancelled) return refused('cancelled', SENTENCES.cancelled);
   const code = errorCode(error);
   const known = FAILURES.find(([pattern]) => pattern.test(code));
   if (known) return refused(known[1], known[2]);

@@ -3,12 +3,16 @@ import { listQuarantine } from '../store/quarantine.ts';
 import type { Program } from './program.ts';
 
 /** What a page needs to know when it opens. */
-export function programState({ store, shell, version }: Program): CallOutput<'program.state'> {
+export function programState(program: Program): CallOutput<'program.state'> {
+  const { store, shell, version, recovery, notices } = program;
   return {
     version,
     shell: shell.kind,
-    empty: isEmpty({ store }),
+    empty: isEmpty(program),
     problems: listQuarantine(store),
+    recovery,
+    notices: [...notices.values()],
+    dataFolder: store.folder,
   };
 }
 

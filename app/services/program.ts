@@ -1,7 +1,10 @@
 import type { CallError, CallResult } from '../contract/result.ts';
+import type { RecoveryRecord } from '../contract/safekeeping.ts';
 import type { Shell } from '../shell/shell.ts';
 import type { Store } from '../store/store.ts';
+import type { Gate } from './gate.ts';
 import { callError, SENTENCES } from './sentences.ts';
+import type { Workbench } from './work.ts';
 
 /** What every service works on. */
 export interface Program {
@@ -10,6 +13,15 @@ export interface Program {
   readonly version: string;
   /** The folder that holds `assets/` as installed. */
   readonly assets: string;
+  /** Held by work that needs the store to itself; every other call waits. */
+  readonly gate: Gate;
+  readonly work: Workbench;
+  /** What was done about a damaged store at this start. */
+  readonly recovery: RecoveryRecord | null;
+  /** Sentences about the store that need somebody, by what they are about. */
+  readonly notices: Map<string, string>;
+  /** Bundles that have been read and previewed, by handle. */
+  readonly bundles: Map<string, Uint8Array>;
 }
 
 export function done<T>(value: T): CallResult<T> {
@@ -24,9 +36,14 @@ export function refused(
   return { ok: false, error: callError(code, message, problems) };
 }
 
+/** There is no such row. */
+export function missing(what: string) {
+  return refused('not-found', SENTENCES['no-such-row'](what));
+}
+
 /** A row as found in the store, or why there is none. */
 export function found<T>(what: string, row: T | null | 'none' | 'damaged'): CallResult<T> {
-  if (row === null || row === 'none') return refused('not-found', SENTENCES['no-such-row'](what));
+  if (row === null || row === 'none') return missing(what);
   if (row === 'damaged') return refused('damaged', SENTENCES['damaged-row'](what));
   return done(row);
 }

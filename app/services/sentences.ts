@@ -1,5 +1,6 @@
 import type { CallError } from '../contract/result.ts';
 import type { StoreRefusal } from '../store/open-store.ts';
+import type { Recovery } from '../store/recover.ts';
 
 /**
  * Every sentence that the program says to a person about a call or the store: what happened, what was kept, what to
@@ -35,6 +36,24 @@ export const SENTENCES = {
   'no-session':
     'This address does not open the program: it has been used already, or it is not complete. Go to the window where the program runs and press Enter there; it prints a fresh address.',
   'delivery-gone': 'This file has been fetched already. Ask for it again in the program.',
+  'disk-error':
+    'The disk reported an error, so this could not be kept. Everything kept before is still there. Check the disk, take a backup to another one, then try again.',
+  cancelled: 'This was stopped as you asked. Nothing was changed.',
+  'no-such-backup': 'This backup is no longer there. Nothing was changed. Choose another from the list.',
+  'backup-unreadable': 'This backup does not read. Nothing was changed. Choose another from the list.',
+  'backup-failed': (detail: string) =>
+    `Today's backup could not be made (${detail}). The store itself is unharmed. Free some space or check the disk; the program tries again within half an hour.`,
+  upgraded: (copy: string) =>
+    `The store was brought up to this program's version. A copy of it as it was lies at ${copy}.`,
+  'erase-name': (name: string) =>
+    `Nothing was erased. To erase this athlete for good, type the name as it stands: ${name}.`,
+  'erase-reach': (copiesLeft: number) =>
+    `${copiesLeft > 0 ? 'Some older copies could not be rewritten: delete the files listed. ' : ''}Bundles, prints and files saved elsewhere cannot be reached from here: delete those yourself.`,
+  'erase-unfinished': (paths: readonly string[]) =>
+    `An erasure that was cut short has been finished. These older copies could not be rewritten: delete them by hand. ${paths.join(', ')}`,
+  'choose-bundle': 'Bundle to import',
+  'bundle-refused': 'This bundle was not taken in. Nothing was changed. What is wrong with it:',
+  'no-such-bundle': 'This bundle is no longer at hand. Nothing was changed. Choose the file again.',
   'page-gone':
     'The drawing stopped unexpectedly. Everything that was shown as kept is kept. Open it again to go on where you were.',
   'demo-not-empty':
@@ -59,6 +78,18 @@ export function refusalSentence(refusal: StoreRefusal): string {
     case 'disk-full':
       return `The disk that holds ${refusal.folder} is full. Nothing was changed. Free some space, then start again.`;
   }
+}
+
+/** What to say after a damaged store was found at the start. `backupAt`: the newest good backup's instant. */
+export function recoverySentence(recovery: Recovery, backupAt: string | null): string {
+  const { athletes, boats, fits, revisions } = recovery.salvaged;
+  const saved = `${athletes.added} athletes, ${boats.added} boats and ${fits.added} fits with ${revisions.added} revisions`;
+  const lost = recovery.unreadable > 0 ? ` ${recovery.unreadable} rows could not be read.` : '';
+  const more = recovery.brokenTables.length > 0 ? ' More may be missing.' : '';
+  const next = backupAt
+    ? `A backup of ${backupAt.slice(0, 10)} is good: bring back from it what is missing.`
+    : 'There is no good backup here; if you have a bundle elsewhere, import it.';
+  return `The data file was damaged. It was set aside unchanged at ${recovery.setAsideAt}, and ${saved} were saved out of it.${lost}${more} ${next}`;
 }
 
 /** Makes a refusal: the code for the page, the sentence for the person. */

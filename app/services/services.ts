@@ -1,11 +1,14 @@
 import type { CallName, CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
+import { listBackups } from '../store/backups.ts';
 import { createFit, discardDraft, listFits, openFit, saveDraft, setFitArchived } from '../store/fits.ts';
 import { openRevision, saveRevision } from '../store/revisions.ts';
 import { athletes, boats } from '../store/roster.ts';
+import { exportBundle, importBundle, previewBundle } from './bundles.ts';
 import { installDemo } from './install-demo.ts';
 import { done, found, type Program, refused } from './program.ts';
 import { programState } from './program-state.ts';
+import { erase, previewErase, restore, takeBackupNow } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
 
 type Answer<N extends CallName> = CallResult<CallOutput<N>>;
@@ -26,6 +29,8 @@ export const services: Services = {
   'athletes.save': ({ store }, { athlete }) => done(athletes.save(store, athlete)),
   'athletes.archive': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, true)),
   'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
+  'athletes.previewErase': previewErase,
+  'athletes.erase': erase,
   'boats.list': ({ store }, listing) => done(boats.list(store, listing)),
   'boats.save': ({ store }, { boat }) => done(boats.save(store, boat)),
   'boats.archive': ({ store }, { id }) => found('boat', boats.setArchived(store, id, true)),
@@ -45,4 +50,12 @@ export const services: Services = {
   },
   'revisions.save': ({ store }, made) => found('fit', saveRevision(store, made)),
   'revisions.open': ({ store }, { id }) => found('revision', openRevision(store, id)),
+  'backups.list': ({ store }) => done(listBackups(store.folder)),
+  'backups.take': takeBackupNow,
+  'backups.restore': restore,
+  'bundle.export': exportBundle,
+  'bundle.preview': previewBundle,
+  'bundle.import': importBundle,
+  'work.progress': ({ work }) => done(work.progress()),
+  'work.cancel': ({ work }) => done({ asked: work.cancel() }),
 };

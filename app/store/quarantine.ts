@@ -57,6 +57,12 @@ export function putBack(store: Store, place: RowPlace): void {
     .run(place.table, place.rowId);
 }
 
+/** Whether a row is on the list. */
+export function isSetAside(store: Store, place: RowPlace): boolean {
+  const listed = store.db.prepare('SELECT 1 FROM quarantine WHERE table_name = ? AND row_id = ?');
+  return listed.get(place.table, place.rowId) !== undefined;
+}
+
 /** Every row set aside, newest first. */
 export function listQuarantine(store: Store): QuarantinedRow[] {
   return store.db

@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import { instant } from '../contract/records.ts';
+import { incomingAthlete, incomingBoat } from '../store/incoming.ts';
+
+/** Written into every bundle, so that a later program knows what it reads. */
+export const BUNDLE_FORMAT = 'kneelwright-bundle/1';
+export const BUNDLE_ENDING = 'kneelwright';
+export const BUNDLE_MIME = 'application/zip';
+
+/** What a bundle may be at most. Beyond this it is refused before any of it is kept. */
+export const BUNDLE_LIMITS = {
+  /** As it lies on the disk, bytes. */
+  packed: 256 * 1024 * 1024,
+  /** One file in it, unpacked, bytes. */
+  file: 64 * 1024 * 1024,
+  /** All of it, unpacked, bytes. */
+  unpacked: 2 * 1024 * 1024 * 1024,
+  /** The zip format without its extension ends at 65 535 files. */
+  files: 65_000,
+} as const;
+
+/** The list of contents, `bundle.json`: the last file of a bundle, so that a cut-off one has none. */
+export const bundleContents = z.strictObject({
+  format: z.literal(BUNDLE_FORMAT),
+  program: z.string().max(60),
+  madeAt: instant,
+  files: z
+    .array(z.strictObject({ name: z.string().max(200), bytes: z.int().min(0), sha256: z.hash('sha256') }))
+    .max(BUNDLE_LIMITS.files),
+});
+
+export const bundleAthletes = z.array(incomingAthlete).max(100_000);
+export const bundleBoats = z.array(incomingBoat).max(100_000);
+
+/** The only names a bundle may hold. Nothing is ever written under them, so they cannot lead anywhere. */
+export const BUNDLE_NAMES = {
+  contents: /^bundle\.json$/,
+  readme: /^READ-ME\.txt$/,
+  athletes: /^athletes\.json$/,
+  boats: /^boats\.json$/,
+  fit: /^fits\/[0-9a-f-]{36}\.json$/,
+  unreadable: /^unreadable\/[a-z]{1,20}-[0-9]{1,6}\.txt$/,
+} as const;
+
+export const READ_ME = `This is a bundle of Kneelwright: everything that was kept in the program on one computer.
+
+It is an ordinary zip file of UTF-8 text. Import it in the program, or read it with anything that reads JSON.
+
+bundle.json     what this is, when it was made, and every other file with its size and SHA-256
+athletes.json   all athletes: body, tape measures, limits. Lengths in metres, masses in kilograms, angles in degrees
+boats.json      all boats: hull, floorboard, hardware, seats
+fits/ID.json    one fit each: every revision with its name, reason and time, and the draft if there was one
+unreadable/     rows that the program could no longer read, as they stood
+
+It holds personal data of the athletes in it, minors perhaps among them. Keep it as carefully as the program's own folder,
+and delete it when it has served.
+`;

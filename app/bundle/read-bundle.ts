@@ -1,0 +1,77 @@
+import { createHash } from 'node:crypto';
+import type { z } from 'zod';
+import { problemLine, problemsOf } from '../services/problem-sentences.ts';
+import { type Incoming, incomingFit } from '../store/incoming.ts';
+import { BUNDLE_NAMES, bundleAthletes, bundleBoats, bundleContents } from './bundle-format.ts';
+import { type BundleFile, BundleRefused, unpackBundle } from './unpack.ts';
+
+/** What a bundle says of itself. */
+export type BundleContents = z.infer<typeof bundleContents>;
+
+/**
+ * Reads a bundle item by item, each checked against its schema before it is given out; at the end, the list of
+ * contents is held against what was read, so that nothing is missing and nothing was changed. Gives that list.
+ * Throws `BundleRefused`: whoever takes items in must be able to take all of them back.
+ */
+export function* bundleItems(packed: Uint8Array): Generator<Incoming, BundleContents> {
+  const read = new Map<string, { bytes: number; sha256: string }>();
+  let contents: BundleContents | null = null;
+  for (const file of unpackBundle(packed)) {
+    if (BUNDLE_NAMES.contents.test(file.name)) {
+      contents = parseFile(file, bundleContents);
+      continue;
+    }
+    read.set(file.name, {
+      bytes: file.bytes.length,
+      sha256: createHash('sha256').update(file.bytes).digest('hex'),
+    });
+    yield* itemsOf(file);
+  }
+  if (!contents) throw new BundleRefused('bundle.json', 'is missing; needed is the whole bundle');
+  compare(contents, read);
+  return contents;
+}
+
+function itemsOf(file: BundleFile): Incoming[] {
+  if (BUNDLE_NAMES.athletes.test(file.name)) {
+    return parseFile(file, bundleAthletes).map((item) => ({ kind: 'athlete', item }));
+  }
+  if (BUNDLE_NAMES.boats.test(file.name)) {
+    return parseFile(file, bundleBoats).map((item) => ({ kind: 'boat', item }));
+  }
+  if (!BUNDLE_NAMES.fit.test(file.name)) return [];
+  return [{ kind: 'fit', item: parseFile(file, incomingFit) }];
+}
+
+function parseFile<S extends z.ZodType>(file: BundleFile, schema: S): z.output<S> {
+  let value: unknown;
+  try {
+    value = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(file.bytes));
+  } catch {
+    throw new BundleRefused(file.name, 'is not JSON in UTF-8');
+  }
+  const parsed = schema.safeParse(value);
+  if (parsed.success) return parsed.data;
+  const [first] = problemsOf(parsed.error, schema, value);
+  throw new BundleRefused(file.name, first ? problemLine(first) : 'does not parse');
+}
+
+function compare(
+  contents: BundleContents,
+  read: ReadonlyMap<string, { bytes: number; sha256: string }>,
+): void {
+  for (const { name, bytes, sha256 } of contents.files) {
+    const found = read.get(name);
+    if (!found) throw new BundleRefused(name, 'is listed in bundle.json but not in the bundle');
+    if (found.bytes !== bytes || found.sha256 !== sha256) {
+      throw new BundleRefused(
+        name,
+        'is not as bundle.json says; the bundle is damaged or was changed by hand',
+      );
+    }
+  }
+  const listed = new Set(contents.files.map(({ name }) => name));
+  for (const name of read.keys()) {
+    if (!listed.has(name)) throw new BundleRefused(name, 'is in the bundle but not listed in bundle.json');
+  }
+}

@@ -1,0 +1,78 @@
+import { createHash } from 'node:crypto';
+import { Zip, ZipDeflate } from 'fflate';
+import type { z } from 'zod';
+import { readIncomingFit, readIncomingRows } from '../store/read-incoming.ts';
+import { now, type Store } from '../store/store.ts';
+import { BUNDLE_FORMAT, type bundleContents, READ_ME } from './bundle-format.ts';
+
+/**
+ * Writes everything in the store into a bundle, a file at each step; gives the bundle's bytes. Each fit is read whole
+ * in one step, so that it is of one piece even while others work on the store between two steps.
+ */
+export function* bundleSteps(store: Store, version: string): Generator<void, Uint8Array> {
+  const packed = packer();
+  const files: z.infer<typeof bundleContents>['files'] = [];
+  const add = (name: string, text: string) => files.push(packed.add(name, text));
+
+  add('READ-ME.txt', READ_ME);
+  add('athletes.json', JSON.stringify(readIncomingRows(store.db, 'athletes'), null, 1));
+  yield;
+  add('boats.json', JSON.stringify(readIncomingRows(store.db, 'boats'), null, 1));
+  yield;
+  for (const id of fitIds(store)) {
+    const fit = readIncomingFit(store.db, id);
+    if (fit) add(`fits/${id}.json`, JSON.stringify(fit));
+    yield;
+  }
+  for (const [i, { table, raw }] of unreadableRows(store).entries())
+    add(`unreadable/${table}-${i + 1}.txt`, raw);
+  const contents: z.infer<typeof bundleContents> = {
+    format: BUNDLE_FORMAT,
+    program: `Kneelwright ${version}`,
+    madeAt: now(store),
+    files,
+  };
+  packed.add('bundle.json', JSON.stringify(contents, null, 1));
+  return packed.finish();
+}
+
+/** How many steps `bundleSteps` takes, about. */
+export function bundleLength(store: Store): number {
+  return fitIds(store).length + 2;
+}
+
+function fitIds(store: Store): string[] {
+  return store.db
+    .prepare<[], string>('SELECT id FROM fits ORDER BY created_at, id')
+    .pluck()
+    .all() as unknown as string[];
+}
+
+function unreadableRows(store: Store) {
+  return store.db
+    .prepare<[], { table: string; raw: string }>(
+      'SELECT table_name AS "table", raw FROM quarantine ORDER BY found_at, row_id LIMIT 10000',
+    )
+    .all();
+}
+
+function packer() {
+  const chunks: Uint8Array[] = [];
+  const zip = new Zip((error, chunk) => {
+    if (error) throw error;
+    chunks.push(chunk);
+  });
+  return {
+    add(name: string, text: string) {
+      const bytes = Buffer.from(text, 'utf8');
+      const file = new ZipDeflate(name, { level: 6 });
+      zip.add(file);
+      file.push(bytes, true);
+      return { name, bytes: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') };
+    },
+    finish(): Uint8Array {
+      zip.end();
+      return Buffer.concat(chunks);
+    },
+  };
+}

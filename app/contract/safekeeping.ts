@@ -1,0 +1,81 @@
+import { z } from 'zod';
+import { id, instant } from './records.ts';
+
+/** A backup of the whole store, in the data folder's `backups`. */
+export const backupRecord = z.strictObject({
+  name: z.string().max(120),
+  takenAt: instant,
+  cause: z.enum(['daily', 'asked', 'before-restore', 'before-import']),
+  bytes: z.int().min(0),
+});
+
+const count = z.int().min(0);
+const mergeCount = z.strictObject({ added: count, updated: count, same: count, keptNewer: count });
+
+/** What became, or would become, of everything that comes in from a bundle or a damaged store. */
+export const mergeCounts = z.strictObject({
+  athletes: mergeCount,
+  boats: mergeCount,
+  fits: mergeCount,
+  revisions: mergeCount,
+  /** Drafts that came in beside other work here, and are kept as revisions of their own. */
+  draftsKeptAsRevisions: count,
+});
+
+/** Told once, after a damaged store was found at the start. */
+export const recoveryRecord = z.strictObject({
+  /** Plain sentences: what happened, what was kept, what to do. */
+  message: z.string(),
+  setAsideAt: z.string(),
+  salvaged: mergeCounts,
+  unreadable: count,
+  /** The newest backup that reads from end to end, to be offered; null if there is none. */
+  newestGoodBackup: backupRecord.nullable(),
+});
+
+/** Where a file that the program made went: see `Bridge` for how a download is followed. */
+export const delivery = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('saved'), path: z.string() }),
+  z.strictObject({ kind: z.literal('download'), href: z.string() }),
+  z.strictObject({ kind: z.literal('cancelled') }),
+]);
+
+/** A bundle that has been read and checked, and what taking it in would do. Nothing has been changed yet. */
+export const bundlePreview = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('ready'),
+    /** Names this bundle for `bundle.import`. */
+    handle: id,
+    madeAt: instant,
+    changes: mergeCounts,
+  }),
+  z.strictObject({ kind: z.literal('cancelled') }),
+]);
+
+/** What erasing an athlete takes away. */
+export const erasure = z.strictObject({
+  /** Names of the fits of this athlete alone: they go whole. */
+  fits: z.array(z.string()),
+  /** Names of crew fits that stay, with this seat empty. */
+  crewFits: z.array(z.string()),
+  revisions: count,
+  drafts: count,
+});
+
+export const erasureReport = erasure.extend({
+  copiesRewritten: count,
+  /** Files that may still hold something of this athlete and are to be deleted by hand. */
+  copiesLeft: z.array(z.string()),
+  /** What cannot be reached from here, in plain words. */
+  message: z.string(),
+});
+
+/** How far a long piece of work has come. */
+export const workProgress = z.strictObject({
+  what: z.enum(['export', 'read-bundle', 'backup']),
+  done: count,
+  of: count,
+});
+
+export type RecoveryRecord = z.infer<typeof recoveryRecord>;
+export type MergeCountsRecord = z.infer<typeof mergeCounts>;

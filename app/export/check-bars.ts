@@ -1,0 +1,21 @@
+import { line, type MillimetrePoint, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
+
+/** Length of a check bar, millimetres. Whoever cuts lays a ruler on both: they prove the scale each way. */
+export const CHECK_BAR_MM = 100;
+/** End ticks reach this far to each side, millimetres. */
+const TICK_MM = 2;
+
+/** Two bars of 100 mm from a corner, one to the right and one up, with ticks every 10 mm. Millimetres at full size. */
+export function checkBars([x, y]: MillimetrePoint): TemplateShape[] {
+  const tens = Array.from({ length: 11 }, (_, k) => k * 10);
+  const reach = (at: number) => (at % 50 === 0 ? TICK_MM : TICK_MM / 2);
+  return [
+    line('centreMark', [x, y], [x + CHECK_BAR_MM, y]),
+    line('centreMark', [x, y], [x, y + CHECK_BAR_MM]),
+    ...tens.flatMap((at) => [
+      line('centreMark', [x + at, y - reach(at)], [x + at, y + (at === 0 ? 0 : reach(at))]),
+      line('centreMark', [x - reach(at), y + at], [x + (at === 0 ? 0 : reach(at)), y + at]),
+    ]),
+    words('100 mm, measure both', [x + 3, y + 2.6], { height: 2.5 }),
+  ];
+}

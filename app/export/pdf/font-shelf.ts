@@ -1,0 +1,96 @@
+import { createRequire } from 'node:module';
+
+/** Weights of lettering that sheets use. */
+export type Weight = 'regular' | 'strong';
+
+const NUMBERS: Readonly<Record<Weight, number>> = { regular: 400, strong: 600 };
+
+/** Alphabets of the family, each a file of its own, in the order they are tried. */
+const SUBSETS = [
+  'latin',
+  'latin-ext',
+  'cyrillic',
+  'cyrillic-ext',
+  'greek',
+  'vietnamese',
+  'math',
+  'symbols',
+] as const;
+
+/** What a font must be able to say; the PDF writer's fonts can. */
+export interface Glyphs {
+  hasGlyphForCodePoint(codePoint: number): boolean;
+}
+
+/** A stretch of text in one font. */
+export interface FontRun {
+  readonly font: string;
+  readonly text: string;
+}
+
+/** Shown where no font has the letter. */
+const MISSING = '\u{25a1}';
+
+const require = createRequire(import.meta.url);
+
+/** Path of a font file by its name, `latin-strong`. */
+export function fontFile(font: string): string {
+  const cut = font.lastIndexOf('-');
+  const weight = NUMBERS[font.slice(cut + 1) as Weight];
+  return require.resolve(
+    `@fontsource/ysabeau-office/files/ysabeau-office-${font.slice(0, cut)}-${weight}-normal.woff`,
+  );
+}
+
+/** Names of the fonts of a weight, in the order they are tried. */
+export function fontsOf(weight: Weight): string[] {
+  return SUBSETS.map((subset) => `${subset}-${weight}`);
+}
+
+/**
+ * Splits a text into runs by the font that has each letter with all its accents. Letters that no font has become □ and
+ * are added to `missing`. Text is brought into composed form first, so that `e` with an accent after it is one letter.
+ */
+export function fontRuns(
+  text: string,
+  fonts: readonly string[],
+  { glyphsOf, missing }: { glyphsOf: (font: string) => Glyphs; missing: Set<string> },
+): FontRun[] {
+  const runs: { font: string; text: string }[] = [];
+  const has = (font: string, letter: string) =>
+    [...letter].every((character) => glyphsOf(font).hasGlyphForCodePoint(character.codePointAt(0)!));
+  const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text.normalize('NFC'));
+  for (const { segment } of graphemes) {
+    const last = runs.at(-1);
+    // Staying in the font of the run keeps words and their kerning together.
+    const found = last && has(last.font, segment) ? last.font : fonts.find((font) => has(font, segment));
+    const letter = found ? segment : MISSING;
+    const font = found ?? fonts.find((name) => has(name, MISSING)) ?? fonts[0]!;
+    if (!found) missing.add(segment);
+    if (last?.font === font) last.text += letter;
+    else runs.push({ font, text: letter });
+  }
+  return runs;
+}
+
+const SCRIPTS = [
+  'Georgian',
+  'Armenian',
+  'Hebrew',
+  'Arabic',
+  'Greek',
+  'Cyrillic',
+  'Latin',
+  'Han',
+  'Devanagari',
+] as const;
+
+/** Names the scripts of letters that could not be printed: `Georgian`. Others are named by themselves. */
+export function scriptsOf(letters: Iterable<string>): string[] {
+  const names = new Set<string>();
+  for (const letter of letters) {
+    const script = SCRIPTS.find((name) => new RegExp(`\\p{Script=${name}}`, 'u').test(letter));
+    names.add(script ?? `“${letter}”`);
+  }
+  return [...names].sort();
+}

@@ -1,0 +1,204 @@
+import PDFDocument from 'pdfkit';
+import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
+import { fontFile, fontRuns, fontsOf, type Glyphs, type Weight } from './font-shelf.ts';
+
+/** PDF points in a millimetre. */
+const POINTS = 72 / 25.4;
+/** Capitals over the size of type in the family that is used (OS/2 table: 0.65 em). */
+export const CAPITALS_OVER_SIZE = 0.65;
+
+/** How something is inked. Widths and dashes in millimetres; `fill` and `stroke` as #rrggbb. */
+export interface Ink {
+  readonly stroke?: string;
+  readonly fill?: string;
+  readonly width?: number;
+  readonly dash?: readonly number[];
+  readonly opacity?: number;
+}
+
+/** How words are set: size in millimetres of type (not of capitals). */
+export interface Type {
+  readonly size: number;
+  readonly weight?: Weight;
+  readonly colour?: string;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  /** Counter-clockwise about the anchor, degrees. */
+  readonly turnDeg?: number;
+}
+
+/**
+ * A PDF in millimetres from the top left corner of each page. The same calls give the same bytes: dates come from
+ * outside, and the file's identity is made from them.
+ */
+export interface SheetPdf {
+  addPage(size: { width: number; height: number }): void;
+  path(points: readonly MillimetrePoint[], ink: Ink & { closed?: boolean }): void;
+  /** Several rings as one shape. */
+  shape(rings: readonly (readonly MillimetrePoint[])[], ink: Ink): void;
+  circle(centre: MillimetrePoint, radius: number, ink: Ink): void;
+  rect(box: { left: number; top: number; width: number; height: number }, ink: Ink): void;
+  /** Words on a baseline; gives their width. */
+  text(words: string, at: MillimetrePoint, type: Type): number;
+  widthOf(words: string, type: Pick<Type, 'size' | 'weight'>): number;
+  /** Breaks words into lines no wider than `width`. */
+  lines(words: string, width: number, type: Pick<Type, 'size' | 'weight'>): string[];
+  /** Draws with everything outside a rectangle cut off. */
+  within(box: { left: number; top: number; width: number; height: number }, draw: () => void): void;
+  /** Letters that no font has, seen so far. */
+  readonly missing: ReadonlySet<string>;
+  /** Ends the document. Nothing may be drawn after. */
+  bytes(): Uint8Array;
+}
+
+/** What pdfkit keeps to itself: the current font as fontkit reads it, and the catalogue. */
+interface Inside {
+  readonly _font: { readonly font: Glyphs };
+  readonly _root: { readonly data: Record<string, unknown> };
+}
+
+/** Begins a document. Every date in it is `keptAt`. */
+export function createSheetPdf(about: {
+  title: string;
+  subject: string;
+  author: string;
+  keptAt: string;
+}): SheetPdf {
+  const date = new Date(about.keptAt);
+  const { title: Title, subject: Subject, author: Author } = about;
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    // No standard font: every font of the file is embedded.
+    font: null as unknown as string,
+    pdfVersion: '1.7',
+    lang: 'en',
+    info: {
+      Title,
+      Subject,
+      Author,
+      Creator: 'Kneelwright',
+      Producer: 'Kneelwright',
+      CreationDate: date,
+      ModDate: date,
+    },
+  });
+  const inside = doc as unknown as Inside;
+  // Tells a viewer not to fit the pages to its paper.
+  const preferences = { PrintScaling: 'None', DisplayDocTitle: true };
+  inside._root.data.ViewerPreferences = (doc as unknown as { ref(data: object): object }).ref(preferences);
+  const fonts = new Map<string, Glyphs>();
+  const missing = new Set<string>();
+
+  function glyphsOf(font: string): Glyphs {
+    const known = fonts.get(font);
+    if (known) return known;
+    doc.registerFont(font, fontFile(font));
+    doc.font(font);
+    const glyphs = inside._font.font;
+    fonts.set(font, glyphs);
+    return glyphs;
+  }
+
+  const runsOf = (words: string, weight: Weight = 'regular') =>
+    fontRuns(words, fontsOf(weight), { glyphsOf, missing });
+
+  function widthOf(words: string, { size, weight }: Pick<Type, 'size' | 'weight'>): number {
+    return runsOf(words, weight).reduce((sum, { font, text }) => {
+      doc.font(font).fontSize(size * POINTS);
+      return sum + doc.widthOfString(text) / POINTS;
+    }, 0);
+  }
+
+  function inked({ stroke, fill, width = 0.25, dash = [], opacity = 1 }: Ink): void {
+    doc
+      .lineWidth(width * POINTS)
+      .lineJoin('round')
+      .lineCap('butt');
+    if (dash.length > 0) doc.dash(dash[0]! * POINTS, { space: (dash[1] ?? dash[0]!) * POINTS });
+    if (dash.length > 2) dashArray(doc, dash);
+    doc.opacity(opacity);
+    if (fill && stroke) doc.fillAndStroke(fill, stroke);
+    else if (fill) doc.fill(fill);
+    else doc.stroke(stroke ?? '#000000');
+    if (dash.length > 0) doc.undash();
+  }
+
+  function trace(points: readonly MillimetrePoint[], closed: boolean): void {
+    points.forEach(([x, y], index) => {
+      if (index === 0) doc.moveTo(x * POINTS, y * POINTS);
+      else doc.lineTo(x * POINTS, y * POINTS);
+    });
+    if (closed) doc.closePath();
+  }
+
+  return {
+    missing,
+    addPage: ({ width, height }) => void doc.addPage({ size: [width * POINTS, height * POINTS], margin: 0 }),
+    path(points, { closed = false, ...ink }) {
+      trace(points, closed);
+      inked(ink);
+    },
+    shape(rings, ink) {
+      for (const ring of rings) trace(ring, true);
+      inked(ink);
+    },
+    circle([x, y], radius, ink) {
+      doc.circle(x * POINTS, y * POINTS, radius * POINTS);
+      inked(ink);
+    },
+    rect({ left, top, width, height }, ink) {
+      doc.rect(left * POINTS, top * POINTS, width * POINTS, height * POINTS);
+      inked(ink);
+    },
+    widthOf,
+    text(words, [x, y], type) {
+      const { size, weight, colour = '#1f2a33', anchor = 'start', turnDeg = 0 } = type;
+      const width = widthOf(words, type);
+      const back = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
+      doc.save().opacity(1).fillColor(colour);
+      doc.translate(x * POINTS, y * POINTS);
+      if (turnDeg !== 0) doc.rotate(-turnDeg);
+      let at = -back * POINTS;
+      for (const { font, text } of runsOf(words, weight)) {
+        doc.font(font).fontSize(size * POINTS);
+        doc.text(text, at, 0, { lineBreak: false, baseline: 'alphabetic' });
+        at += doc.widthOfString(text);
+      }
+      doc.restore();
+      return width;
+    },
+    lines(words, width, type) {
+      return brokenLines(words, (line) => widthOf(line, type) <= width);
+    },
+    within({ left, top, width, height }, draw) {
+      doc.save();
+      doc.rect(left * POINTS, top * POINTS, width * POINTS, height * POINTS).clip();
+      draw();
+      doc.restore();
+    },
+    bytes() {
+      doc.end();
+      return doc.read() as Uint8Array;
+    },
+  };
+}
+
+/** A dash of more than two lengths, which pdfkit's own call takes as an array. */
+function dashArray(doc: PDFKit.PDFDocument, dash: readonly number[]): void {
+  doc.dash(dash.map((length) => length * POINTS) as unknown as number);
+}
+
+/** Words broken where they no longer fit; a single word that is too wide stands alone. */
+function brokenLines(words: string, fits: (line: string) => boolean): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of words.split(/\s+/).filter(Boolean)) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line !== '' && !fits(longer)) {
+      lines.push(line);
+      line = word;
+    } else {
+      line = longer;
+    }
+  }
+  return line === '' ? lines : [...lines, line];
+}

@@ -1,0 +1,84 @@
+import {
+  DxfWriter,
+  LWPolylineFlags,
+  point3d,
+  TextHorizontalAlignment,
+  TextVerticalAlignment,
+  Units,
+} from '@tarikjabiri/dxf';
+import { dimensionLines } from '../../core/setout/dimension-lines.ts';
+import {
+  type Lettering,
+  type PlainShape,
+  TEMPLATE_LAYERS,
+  type TemplateDrawing,
+} from '../../core/setout/template-drawing.ts';
+import { LAYER_STYLES } from './layer-styles.ts';
+import type { SheetStamp } from './sheet-stamp.ts';
+import { withTitleAndBars } from './title-and-bars.ts';
+
+const ALIGNMENT = {
+  start: TextHorizontalAlignment.Left,
+  middle: TextHorizontalAlignment.Center,
+  end: TextHorizontalAlignment.Right,
+} as const;
+
+/** Line types by layer: dashes as lengths, gaps as negative lengths, drawing units. */
+const CHAIN = 'CHAIN';
+const DASHED = 'DASHED';
+
+/** A template as DXF (2007, UTF-8), full size in millimetres, layers named in the words of the trade. */
+export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp): string {
+  const dxf = new DxfWriter();
+  dxf.setUnits(Units.Millimeters);
+  dxf.setVariable('$MEASUREMENT', { 70: 1 });
+  dxf.addLType(CHAIN, 'chain line ____ _ ____', [9, -1.5, 1, -1.5]);
+  dxf.addLType(DASHED, 'dashed line __ __ __', [3, -1.5]);
+  const shapes = withTitleAndBars(drawing, stamp).flatMap((shape) =>
+    shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape],
+  );
+  for (const layer of TEMPLATE_LAYERS) {
+    const inLayer = shapes.filter((shape) => shape.layer === layer);
+    if (inLayer.length === 0) continue;
+    const { name, colourIndex, dash } = LAYER_STYLES[layer];
+    dxf.addLayer(name, colourIndex, dash.length > 2 ? CHAIN : dash.length > 0 ? DASHED : 'Continuous');
+    dxf.setCurrentLayerName(name);
+    for (const shape of inLayer) add(dxf, shape);
+  }
+  dxf.setZeroLayerAsCurrent();
+  return dxf.stringify();
+}
+
+function add(dxf: DxfWriter, shape: PlainShape): void {
+  switch (shape.kind) {
+    case 'polyline':
+      dxf.addLWPolyline(
+        shape.points.map(([x, y]) => ({ point: { x, y } })),
+        { flags: shape.closed ? LWPolylineFlags.Closed : LWPolylineFlags.None },
+      );
+      return;
+    case 'circle':
+      dxf.addCircle(point3d(shape.centre[0], shape.centre[1], 0), shape.radius);
+      return;
+    case 'arc':
+      dxf.addArc(point3d(shape.centre[0], shape.centre[1], 0), shape.radius, shape.fromDeg, shape.toDeg);
+      return;
+    case 'text':
+      addText(dxf, shape);
+  }
+}
+
+/** DXF places aligned text by its second point, and wants both. */
+function addText(dxf: DxfWriter, { at, height, text, anchor, turnDeg }: Lettering): void {
+  const point = point3d(at[0], at[1], 0);
+  dxf.addText(point, height, text, {
+    rotation: turnDeg,
+    ...(anchor === 'start'
+      ? {}
+      : {
+          horizontalAlignment: ALIGNMENT[anchor],
+          verticalAlignment: TextVerticalAlignment.BaseLine,
+          secondAlignmentPoint: point,
+        }),
+  });
+}

@@ -1,0 +1,101 @@
+import { dimensionLines } from '../../core/setout/dimension-lines.ts';
+import { boundsOf } from '../../core/setout/drawing-bounds.ts';
+import {
+  type MillimetrePoint,
+  type PlainShape,
+  TEMPLATE_LAYERS,
+  type TemplateDrawing,
+  type TemplateLayer,
+} from '../../core/setout/template-drawing.ts';
+import { LAYER_STYLES } from './layer-styles.ts';
+import type { SheetStamp } from './sheet-stamp.ts';
+import { stampLine } from './sheet-stamp.ts';
+import { withTitleAndBars } from './title-and-bars.ts';
+
+/** White around the drawing, millimetres. */
+const MARGIN_MM = 12;
+/** Capitals over the size of type, of the family that is asked for. */
+const CAPITALS_OVER_SIZE = 0.66;
+
+/**
+ * A template as SVG at full size: one user unit is one millimetre, the size in millimetres stands on the root element,
+ * and each layer is a group named in the words of the trade.
+ */
+export function templateSvg(drawing: TemplateDrawing, stamp: SheetStamp): string {
+  const all = withTitleAndBars(drawing, stamp);
+  const { minX, minY, maxX, maxY } = boundsOf(all);
+  const width = maxX - minX + 2 * MARGIN_MM;
+  const height = maxY - minY + 2 * MARGIN_MM;
+  const place = (point: MillimetrePoint): MillimetrePoint => [
+    point[0] - minX + MARGIN_MM,
+    maxY - point[1] + MARGIN_MM,
+  ];
+  const shapes = all.flatMap((shape) => (shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape]));
+  const groups = TEMPLATE_LAYERS.flatMap((layer) => {
+    const inLayer = shapes.filter((shape) => shape.layer === layer);
+    return inLayer.length === 0 ? [] : [group(layer, inLayer, place)];
+  });
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}">`,
+    `<title>${escaped(drawing.title)}</title>`,
+    `<desc>${escaped(`${stampLine(stamp)}. Full size, 1 unit = 1 mm; ${drawing.seen}. The check bars are 100 mm.`)}</desc>`,
+    ...groups,
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+type Place = (point: MillimetrePoint) => MillimetrePoint;
+
+function group(layer: TemplateLayer, shapes: readonly PlainShape[], place: Place): string {
+  const { name, ink, width, dash } = LAYER_STYLES[layer];
+  const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.join(' ')}"` : '';
+  return [
+    `<g id="${name}" fill="none" stroke="${ink}" stroke-width="${width}"${dashes} stroke-linecap="butt" stroke-linejoin="round">`,
+    ...shapes.map((shape) => element(shape, place, ink)),
+    '</g>',
+  ].join('\n');
+}
+
+function element(shape: PlainShape, place: Place, ink: string): string {
+  switch (shape.kind) {
+    case 'polyline': {
+      const points = shape.points.map((point) => place(point).map(figure).join(',')).join(' ');
+      return `<${shape.closed ? 'polygon' : 'polyline'} points="${points}"/>`;
+    }
+    case 'circle': {
+      const [cx, cy] = place(shape.centre).map(figure);
+      return `<circle cx="${cx}" cy="${cy}" r="${figure(shape.radius)}"/>`;
+    }
+    case 'arc': {
+      const { radius, fromDeg, toDeg } = shape;
+      const at = (deg: number) => {
+        const turn = (deg * Math.PI) / 180;
+        const { centre } = shape;
+        return place([centre[0] + radius * Math.cos(turn), centre[1] + radius * Math.sin(turn)]).map(figure);
+      };
+      const sweep = (((toDeg - fromDeg) % 360) + 360) % 360;
+      return `<path d="M${at(fromDeg)} A${figure(radius)} ${figure(radius)} 0 ${sweep > 180 ? 1 : 0} 0 ${at(toDeg)}"/>`;
+    }
+    case 'text': {
+      const [x, y] = place(shape.at).map(figure);
+      const turn = shape.turnDeg === 0 ? '' : ` transform="rotate(${figure(-shape.turnDeg)} ${x} ${y})"`;
+      const size = figure(shape.height / CAPITALS_OVER_SIZE);
+      return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', 'Gill Sans', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" stroke="none" fill="${ink}"${turn}>${escaped(shape.text)}</text>`;
+    }
+  }
+}
+
+/** A length with a ten-thousandth of a millimetre, no exponent, never −0. */
+function figure(value: number): string {
+  return String(Math.round(value * 1e4) / 1e4 + 0);
+}
+
+function escaped(text: string): string {
+  return text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
+}

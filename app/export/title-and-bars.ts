@@ -1,0 +1,22 @@
+import { boundsOf } from '../../core/setout/drawing-bounds.ts';
+import { type TemplateDrawing, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
+import { checkBars } from './check-bars.ts';
+import { type SheetStamp, stampLine } from './sheet-stamp.ts';
+
+/** Between the drawing and what is written around it, millimetres. */
+const GAP_MM = 14;
+
+/** A template's shapes with its title above and the two check bars below and to the left, clear of the drawing. */
+export function withTitleAndBars(
+  { title, seen, shapes }: TemplateDrawing,
+  stamp: SheetStamp,
+): TemplateShape[] {
+  const { minX, minY, maxY } = boundsOf(shapes);
+  return [
+    ...shapes,
+    words(title, [minX, maxY + GAP_MM + 12], { height: 5 }),
+    words(stampLine(stamp), [minX, maxY + GAP_MM + 6]),
+    words(`Full size, millimetres; ${seen}`, [minX, maxY + GAP_MM], { height: 2.5 }),
+    ...checkBars([minX - GAP_MM, minY - GAP_MM]),
+  ];
+}

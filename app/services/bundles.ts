@@ -1,0 +1,103 @@
+import { randomUUID } from 'node:crypto';
+import { BUNDLE_ENDING, BUNDLE_LIMITS, BUNDLE_MIME } from '../bundle/bundle-format.ts';
+import { type BundleContents, bundleItems } from '../bundle/read-bundle.ts';
+import { BundleRefused } from '../bundle/unpack.ts';
+import { bundleLength, bundleSteps } from '../bundle/write-bundle.ts';
+import type { CallOutput, ParsedInput } from '../contract/contract.ts';
+import type { CallResult } from '../contract/result.ts';
+import { takeBackup } from '../store/backups.ts';
+import type { Incoming } from '../store/incoming.ts';
+import { type MergeCounts, mergeSteps } from '../store/merge.ts';
+import { done, type Program, refused } from './program.ts';
+import { SENTENCES } from './sentences.ts';
+
+/** Bundles that wait for a decision; more are not held in memory, the oldest goes. */
+const MOST_WAITING = 2;
+
+/** Writes everything into one file and hands it to the person. */
+export async function exportBundle(program: Program): Promise<CallResult<CallOutput<'bundle.export'>>> {
+  const { store, shell, version, work } = program;
+  const bytes = await work.run({ what: 'export', of: bundleLength(store) }, bundleSteps(store, version));
+  const day = new Date(store.clock()).toISOString().slice(0, 10);
+  return done(await shell.deliver({ name: `everything-${day}.${BUNDLE_ENDING}`, mime: BUNDLE_MIME, bytes }));
+}
+
+/** Reads a bundle from end to end and says what taking it in would do; changes nothing. */
+export async function previewBundle(
+  program: Program,
+  { upload }: ParsedInput<'bundle.preview'>,
+): Promise<CallResult<CallOutput<'bundle.preview'>>> {
+  const kind = {
+    title: SENTENCES['choose-bundle'],
+    extensions: [BUNDLE_ENDING],
+    maxBytes: BUNDLE_LIMITS.packed,
+  };
+  const received = await program.shell.receive(kind, upload);
+  if (received.kind === 'cancelled') return done({ kind: 'cancelled' });
+  if (received.kind === 'too-large') {
+    return refused('too-large', SENTENCES['too-large'](BUNDLE_LIMITS.packed / 1024 / 1024));
+  }
+  const { bytes } = received.file;
+  const taken = await takeIn(program, bytes, 'take-back');
+  if (!taken.ok) return taken;
+  const handle = randomUUID();
+  program.bundles.set(handle, bytes);
+  const [oldest] = program.bundles.keys();
+  if (program.bundles.size > MOST_WAITING && oldest) program.bundles.delete(oldest);
+  return done({ kind: 'ready', handle, madeAt: taken.value.contents.madeAt, changes: taken.value.changes });
+}
+
+/** Takes a previewed bundle in, after a backup of the present. */
+export async function importBundle(
+  program: Program,
+  { handle }: ParsedInput<'bundle.import'>,
+): Promise<CallResult<CallOutput<'bundle.import'>>> {
+  const bytes = program.bundles.get(handle);
+  if (!bytes) return refused('not-found', SENTENCES['no-such-bundle']);
+  const presentKeptAs = await program.gate.alone(() => takeBackup(program.store, 'before-import'));
+  const taken = await takeIn(program, bytes, 'keep');
+  if (!taken.ok) return taken;
+  program.bundles.delete(handle);
+  return done({ changes: taken.value.changes, presentKeptAs });
+}
+
+interface TakenIn {
+  readonly contents: BundleContents;
+  readonly changes: MergeCounts;
+}
+
+/** One transaction over many turns of the event loop; the gate keeps every other call out of it meanwhile. */
+function takeIn(
+  { store, gate, work }: Program,
+  bytes: Uint8Array,
+  end: 'keep' | 'take-back',
+): Promise<CallResult<TakenIn>> {
+  return gate.alone(async () => {
+    store.db.exec('BEGIN IMMEDIATE');
+    try {
+      const items = listening(bundleItems(bytes));
+      const changes = await work.run({ what: 'read-bundle', of: 0 }, mergeSteps(store, items));
+      store.db.exec(end === 'keep' ? 'COMMIT' : 'ROLLBACK');
+      return done({ contents: items.returned(), changes });
+    } catch (error) {
+      if (store.db.inTransaction) store.db.exec('ROLLBACK');
+      if (!(error instanceof BundleRefused)) throw error;
+      const problem = { path: error.path, message: error.message };
+      return refused('bad-input', SENTENCES['bundle-refused'], [problem]);
+    }
+  });
+}
+
+/** An iterable that keeps what its generator returned at its end. */
+function listening(items: Generator<Incoming, BundleContents>) {
+  let contents: BundleContents | null = null;
+  return {
+    *[Symbol.iterator]() {
+      contents = yield* items;
+    },
+    returned(): BundleContents {
+      if (!contents) throw new Error('the bundle has not been read to its end');
+      return contents;
+    },
+  };
+}

@@ -1,0 +1,94 @@
+import { join } from 'node:path';
+import type { RecoveryRecord } from '../contract/safekeeping.ts';
+import { programVersion } from '../shell/installed.ts';
+import type { Shell } from '../shell/shell.ts';
+import { newestGoodBackup } from '../store/backups.ts';
+import { finishErasures } from '../store/erase-everywhere.ts';
+import { closeStore, openStore } from '../store/open-store.ts';
+import { type Recovery, recoverStore } from '../store/recover.ts';
+import type { Store } from '../store/store.ts';
+import { keepDailyBackups } from './daily-backup.ts';
+import { createGate } from './gate.ts';
+import type { Program } from './program.ts';
+import { recoverySentence, refusalSentence, SENTENCES } from './sentences.ts';
+import { createWorkbench } from './work.ts';
+
+/** A program that is open, or the sentence that says why it is not. */
+export type OpenedProgram =
+  | { readonly kind: 'open'; readonly program: Program; readonly close: () => void }
+  | { readonly kind: 'refused'; readonly sentence: string };
+
+/** Opens the store in `folder` for either shell: checks it, recovers it if it is damaged, keeps its daily backups. */
+export function openProgram(where: {
+  root: string;
+  folder: string;
+  shell: Shell;
+  clock?: () => number;
+}): OpenedProgram {
+  const opened = openOrRecover(where.folder, where.clock);
+  if (opened.kind === 'refused') return opened;
+  const { store, recovery, notices } = opened;
+  const program: Program = {
+    store,
+    shell: where.shell,
+    version: programVersion(where.root),
+    assets: join(where.root, 'assets'),
+    gate: createGate(),
+    work: createWorkbench(),
+    recovery,
+    notices,
+    bundles: new Map(),
+  };
+  const left = finishErasures(store);
+  if (left.length > 0) notices.set('erasure', SENTENCES['erase-unfinished'](left));
+  const stopBackups = keepDailyBackups(program);
+  return {
+    kind: 'open',
+    program,
+    close() {
+      stopBackups();
+      closeStore(store);
+    },
+  };
+}
+
+type OpenedStore =
+  | {
+      readonly kind: 'open';
+      readonly store: Store;
+      readonly recovery: RecoveryRecord | null;
+      readonly notices: Map<string, string>;
+    }
+  | Extract<OpenedProgram, { kind: 'refused' }>;
+
+function openOrRecover(folder: string, clock?: () => number): OpenedStore {
+  const notices = new Map<string, string>();
+  const opening = openStore(folder, clock);
+  if (opening.kind === 'open') {
+    if (opening.copiedTo) notices.set('upgrade', SENTENCES.upgraded(opening.copiedTo));
+    return { kind: 'open', store: opening.store, recovery: null, notices };
+  }
+  if (opening.refusal.code !== 'damaged') {
+    return { kind: 'refused', sentence: refusalSentence(opening.refusal) };
+  }
+  const recovered = recoverStore(folder, clock);
+  if (recovered.kind === 'refused') return { kind: 'refused', sentence: refusalSentence(recovered.refusal) };
+  return {
+    kind: 'open',
+    store: recovered.store,
+    recovery: recoveryRecord(folder, recovered.recovery),
+    notices,
+  };
+}
+
+function recoveryRecord(folder: string, recovery: Recovery): RecoveryRecord {
+  const backup = newestGoodBackup(folder);
+  const { setAsideAt, salvaged, unreadable } = recovery;
+  return {
+    setAsideAt,
+    salvaged,
+    unreadable,
+    newestGoodBackup: backup,
+    message: recoverySentence(recovery, backup?.takenAt ?? null),
+  };
+}

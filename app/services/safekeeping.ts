@@ -1,0 +1,58 @@
+import type { CallOutput, ParsedInput } from '../contract/contract.ts';
+import type { CallResult } from '../contract/result.ts';
+import { type Backup, takeBackup } from '../store/backups.ts';
+import { eraseEverywhere, previewErasure } from '../store/erase-everywhere.ts';
+import { restoreBackup } from '../store/restore.ts';
+import { athletes } from '../store/roster.ts';
+import { done, missing, type Program, refused } from './program.ts';
+import { SENTENCES } from './sentences.ts';
+
+/** Takes a backup now. */
+export async function takeBackupNow({ gate, store }: Program): Promise<CallResult<Backup>> {
+  return done(await gate.alone(() => takeBackup(store, 'asked')));
+}
+
+/** Restores a backup, after one of the present. */
+export function restore(
+  { gate, store }: Program,
+  { name, how }: ParsedInput<'backups.restore'>,
+): Promise<CallResult<CallOutput<'backups.restore'>>> {
+  return gate.alone(async () => {
+    const presentKeptAs = await takeBackup(store, 'before-restore');
+    const restored = restoreBackup(store, name, how);
+    if (restored === 'no-such-backup') return refused('not-found', SENTENCES['no-such-backup']);
+    if (restored === 'unreadable') return refused('damaged', SENTENCES['backup-unreadable']);
+    return done({ presentKeptAs });
+  });
+}
+
+/** Says what erasing an athlete would take away. */
+export function previewErase(
+  { store }: Program,
+  { id }: ParsedInput<'athletes.previewErase'>,
+): CallResult<CallOutput<'athletes.previewErase'>> {
+  const name = athleteName(store, id);
+  return name === null ? missing('athlete') : done(previewErasure(store, { id, name }));
+}
+
+/** Erases an athlete for good, once the name has been given as it stands. */
+export function erase(
+  { gate, store }: Program,
+  { id, name }: ParsedInput<'athletes.erase'>,
+): Promise<CallResult<CallOutput<'athletes.erase'>>> {
+  return gate.alone(async () => {
+    const known = athleteName(store, id);
+    if (known === null) return missing('athlete');
+    if (known.trim() !== name.trim()) return refused('not-allowed', SENTENCES['erase-name'](known));
+    const erased = eraseEverywhere(store, { id, name: known });
+    return done({ ...erased, message: SENTENCES['erase-reach'](erased.copiesLeft.length) });
+  });
+}
+
+/** The name as listed; an athlete whose own row does not read can be erased as well. */
+function athleteName(store: Program['store'], id: string): string | null {
+  const known = athletes.get(store, id)?.athlete.name;
+  if (known !== undefined) return known;
+  const row = store.db.prepare<[string], { name: string }>('SELECT name FROM athletes WHERE id = ?').get(id);
+  return row?.name ?? null;
+}

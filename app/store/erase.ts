@@ -1,0 +1,162 @@
+import type Database from 'better-sqlite3';
+import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { isOf, type LooseFit, type Person, withoutPerson } from './erase-from-fit.ts';
+import { listEntry } from './fit-list-entry.ts';
+import { withRevisionsUnlocked } from './revision-lock.ts';
+
+/** What an erasure takes away, or took away. */
+export interface Erasure {
+  /** Names of the fits in which this athlete was the only one; they go whole, with their revisions and draft. */
+  readonly fits: string[];
+  /** Names of crew fits that stay, with this athlete's seat left empty in every revision and in the draft. */
+  readonly crewFits: string[];
+  readonly revisions: number;
+  readonly drafts: number;
+}
+
+interface Kept {
+  readonly table: 'revisions' | 'drafts';
+  /** A revision's id; a draft's fit. */
+  readonly key: string;
+  readonly fitId: string;
+  readonly text: string;
+}
+
+/**
+ * Takes every trace of an athlete out of an open database of any version: the athlete's row, fits of that athlete
+ * alone, and the seat in every revision and draft of a crew. Runs inside the caller's transaction, so that a preview
+ * can take it back. What cannot be read but names the athlete goes too.
+ */
+export function eraseAthlete(db: Database.Database, person: Person): Erasure {
+  const touched = keptWith(db, person);
+  const fitIds = [...new Set(touched.map(({ fitId }) => fitId))];
+  const alone = fitIds.filter((fitId) => isAlone(db, fitId, person));
+  const crews = fitIds.filter((fitId) => !alone.includes(fitId));
+  const erasure: Erasure = {
+    fits: namesOf(db, alone),
+    crewFits: namesOf(db, crews),
+    revisions: touched.filter(({ table }) => table === 'revisions').length,
+    drafts: touched.filter(({ table }) => table === 'drafts').length,
+  };
+  withRevisionsUnlocked({ db }, revisionIds(db, fitIds), () => {
+    for (const fitId of alone) eraseFit(db, fitId);
+    for (const kept of touched) if (crews.includes(kept.fitId)) eraseFromKept(db, kept, person);
+    for (const fitId of crews) renewListEntry(db, fitId, person);
+  });
+  db.prepare('DELETE FROM athletes WHERE id = ?').run(person.id);
+  db.prepare(
+    "DELETE FROM quarantine WHERE (table_name = 'athletes' AND row_id = @id) OR instr(raw, @id) OR instr(raw, @name)",
+  ).run({ id: person.id, name: jsonInside(person.name) });
+  return erasure;
+}
+
+/** Every revision and draft that names the athlete, by identifier or, where it has none, by name. */
+function keptWith(db: Database.Database, person: Person): Kept[] {
+  const mentions = { id: person.id, name: jsonInside(person.name) };
+  const rows = (table: Kept['table'], key: string) =>
+    db
+      .prepare<[object], Kept>(
+        `SELECT '${table}' AS "table", ${key} AS key, fit_id AS fitId, fit AS text FROM ${table}
+         WHERE instr(fit, @id) OR instr(fit, @name)`,
+      )
+      .all(mentions)
+      .filter(({ text }) => {
+        const fit = looseFit(text);
+        return fit === null || seatsOf(fit).some((seat) => isOf(seat, person));
+      });
+  return [...rows('revisions', 'id'), ...rows('drafts', 'fit_id')];
+}
+
+function isAlone(db: Database.Database, fitId: string, person: Person): boolean {
+  const texts = db
+    .prepare(
+      'SELECT fit FROM revisions WHERE fit_id = @fitId UNION ALL SELECT fit FROM drafts WHERE fit_id = @fitId',
+    )
+    .pluck()
+    .all({ fitId }) as string[];
+  return texts.every((text) => {
+    const fit = looseFit(text);
+    return fit === null || seatsOf(fit).every((seat) => !seat.athlete || isOf(seat, person));
+  });
+}
+
+function eraseFit(db: Database.Database, fitId: string): void {
+  for (const sql of [
+    'DELETE FROM drafts WHERE fit_id = ?',
+    'DELETE FROM revisions WHERE fit_id = ?',
+    'DELETE FROM fits WHERE id = ?',
+  ]) {
+    db.prepare(sql).run(fitId);
+  }
+}
+
+function eraseFromKept(db: Database.Database, kept: Kept, person: Person): void {
+  const fit = looseFit(kept.text);
+  const key = kept.table === 'revisions' ? 'id' : 'fit_id';
+  if (!fit) {
+    db.prepare(`DELETE FROM ${kept.table} WHERE ${key} = ?`).run(kept.key);
+    return;
+  }
+  db.prepare(`UPDATE ${kept.table} SET fit = ? WHERE ${key} = ?`).run(
+    JSON.stringify(withoutPerson(fit, person)),
+    kept.key,
+  );
+}
+
+/** The list entry of a crew fit, and the words of all of its revisions, without the athlete's name. */
+function renewListEntry(db: Database.Database, fitId: string, person: Person): void {
+  const words = db
+    .prepare<[string], { id: string; name: string; reason: string }>(
+      'SELECT id, name, reason FROM revisions WHERE fit_id = ?',
+    )
+    .all(fitId);
+  const update = db.prepare('UPDATE revisions SET name = ?, reason = ? WHERE id = ?');
+  for (const { id, name, reason } of words) {
+    update.run(withoutPerson({ name }, person).name, withoutPerson({ name: reason }, person).name, id);
+  }
+  const newest = db
+    .prepare(
+      `SELECT fit FROM drafts WHERE fit_id = @fitId UNION ALL
+       SELECT fit FROM (SELECT fit FROM revisions WHERE fit_id = @fitId ORDER BY number DESC)`,
+    )
+    .pluck()
+    .all({ fitId }) as string[];
+  const readable = newest.map((text) => fitSchema.safeParse(looseFit(text))).find((read) => read.success);
+  const entry = readable?.data
+    ? listEntry(readable.data)
+    : { name: '(erased)', boatName: '', athleteNames: '[]', search: '' };
+  db.prepare(
+    `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames, search = @search
+     WHERE id = @fitId`,
+  ).run({ fitId, ...entry });
+}
+
+function namesOf(db: Database.Database, fitIds: readonly string[]): string[] {
+  const name = db.prepare<[string], string>('SELECT name FROM fits WHERE id = ?').pluck();
+  return fitIds.map((id) => String(name.get(id)));
+}
+
+function revisionIds(db: Database.Database, fitIds: readonly string[]): string[] {
+  const ids = db.prepare<[string], string>('SELECT id FROM revisions WHERE fit_id = ?').pluck();
+  return fitIds.flatMap((id) => ids.all(id) as unknown as string[]);
+}
+
+function looseFit(text: string): LooseFit | null {
+  try {
+    const fit: unknown = JSON.parse(text);
+    return typeof fit === 'object' && fit !== null ? (fit as LooseFit) : null;
+  } catch {
+    return null;
+  }
+}
+
+function seatsOf(fit: LooseFit) {
+  return Array.isArray(fit.seats)
+    ? fit.seats.filter((seat) => typeof seat === 'object' && seat !== null)
+    : [];
+}
+
+/** A text as it stands between the quotes of a JSON document. */
+function jsonInside(text: string): string {
+  return JSON.stringify(text).slice(1, -1);
+}

@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { athleteSchema } from '../../core/fit/athlete-schema.ts';
+import { boatSchema } from '../../core/fit/boat-schema.ts';
+import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { id, instant } from '../contract/records.ts';
+
+const dates = { createdAt: instant, changedAt: instant, archivedAt: instant.nullable() };
+
+/** An athlete, a boat or a fit on its way in from a bundle, a backup or a damaged store. */
+export const incomingAthlete = z.strictObject({ id, athlete: athleteSchema, ...dates });
+export const incomingBoat = z.strictObject({ id, boat: boatSchema, ...dates });
+
+export const incomingRevision = z.strictObject({
+  id,
+  number: z.int().min(1),
+  name: z.string().max(120),
+  reason: z.string().max(2000),
+  savedAt: instant,
+  fit: fitSchema,
+});
+export const incomingDraft = z.strictObject({ savedAt: instant, fit: fitSchema });
+
+/** A fit with all of its revisions, oldest first, and its draft. One of the two is there. */
+export const incomingFit = z
+  .strictObject({
+    id,
+    ...dates,
+    revisions: z.array(incomingRevision).max(100_000),
+    draft: incomingDraft.nullable(),
+  })
+  .refine((fit) => fit.revisions.length > 0 || fit.draft !== null, {
+    path: ['revisions'],
+    message: 'a fit needs at least one revision or a draft',
+  });
+
+export type IncomingAthlete = z.infer<typeof incomingAthlete>;
+export type IncomingBoat = z.infer<typeof incomingBoat>;
+export type IncomingFit = z.infer<typeof incomingFit>;
+export type IncomingRevision = z.infer<typeof incomingRevision>;
+
+export type Incoming =
+  | { readonly kind: 'athlete'; readonly item: IncomingAthlete }
+  | { readonly kind: 'boat'; readonly item: IncomingBoat }
+  | { readonly kind: 'fit'; readonly item: IncomingFit };

@@ -1,0 +1,143 @@
+import type Database from 'better-sqlite3';
+import type { z } from 'zod';
+import {
+  type Incoming,
+  type IncomingFit,
+  incomingAthlete,
+  incomingBoat,
+  incomingDraft,
+  incomingFit,
+  incomingRevision,
+} from './incoming.ts';
+
+type Row = Record<string, unknown>;
+
+/** How much of another store was read, and how many of its rows were not. */
+export interface ReadIncoming {
+  readonly items: readonly Incoming[];
+  /** Rows that were reached but do not parse. */
+  readonly unreadable: number;
+  /** Tables that broke off before their end was reached from either side. */
+  readonly brokenTables: readonly string[];
+}
+
+/**
+ * Reads everything that can be read out of another store's file, sound or damaged. Each table is read from its start
+ * and, where that breaks off, from its end back; a row that does not parse is counted and left.
+ */
+export function readIncoming(db: Database.Database): ReadIncoming {
+  const brokenTables: string[] = [];
+  let unreadable = 0;
+
+  function rows(table: string): Row[] {
+    const read = readTable(db, table);
+    if (read.broken) brokenTables.push(table);
+    return read.rows;
+  }
+  function parsed<S extends z.ZodType>(schema: S, row: Row): z.output<S>[] {
+    const result = schema.safeParse(row);
+    if (!result.success) unreadable += 1;
+    return result.success ? [result.data] : [];
+  }
+
+  const athletes = rows('athletes').flatMap((row) => parsed(incomingAthlete, document(row, 'athlete')));
+  const boats = rows('boats').flatMap((row) => parsed(incomingBoat, document(row, 'boat')));
+  const revisions = grouped(rows('revisions'), (row) => parsed(incomingRevision, revisionOf(row)));
+  const drafts = grouped(rows('drafts'), (row) => parsed(incomingDraft, draftOf(row)));
+  const fits = new Map(rows('fits').map((row) => [String(row.id), row]));
+  const ids = new Set([...fits.keys(), ...revisions.keys(), ...drafts.keys()]);
+  const whole = [...ids].flatMap((id) => {
+    const parts = { revisions: revisions.get(id) ?? [], draft: drafts.get(id)?.[0] ?? null };
+    return parsed(incomingFit, { id, ...datesOf(fits.get(id), parts), ...parts });
+  });
+  return {
+    items: [
+      ...athletes.map((item) => ({ kind: 'athlete', item }) as const),
+      ...boats.map((item) => ({ kind: 'boat', item }) as const),
+      ...whole.map((item) => ({ kind: 'fit', item }) as const),
+    ],
+    unreadable,
+    brokenTables,
+  };
+}
+
+/** All athletes or all boats of a sound store, those that do not read left out. */
+export function readIncomingRows(db: Database.Database, table: 'athletes' | 'boats'): unknown[] {
+  const schema = table === 'athletes' ? incomingAthlete : incomingBoat;
+  return db
+    .prepare<[], Row>(`SELECT * FROM ${table} ORDER BY created_at, id`)
+    .all()
+    .map((row) => schema.safeParse(document(row, table === 'athletes' ? 'athlete' : 'boat')).data)
+    .filter((item) => item !== undefined);
+}
+
+/** One fit of a sound store with its revisions, oldest first; null if nothing of it reads. */
+export function readIncomingFit(db: Database.Database, id: string): IncomingFit | null {
+  const row = db.prepare<[string], Row>('SELECT * FROM fits WHERE id = ?').get(id);
+  const revisions = db
+    .prepare<[string], Row>('SELECT * FROM revisions WHERE fit_id = ? ORDER BY number')
+    .all(id)
+    .flatMap((revision) => incomingRevision.safeParse(revisionOf(revision)).data ?? []);
+  const kept = db.prepare<[string], Row>('SELECT * FROM drafts WHERE fit_id = ?').get(id);
+  const draft = (kept && incomingDraft.safeParse(draftOf(kept)).data) ?? null;
+  const parts = { revisions, draft };
+  return incomingFit.safeParse({ id, ...datesOf(row, parts), ...parts }).data ?? null;
+}
+
+function readTable(db: Database.Database, table: string): { rows: Row[]; broken: boolean } {
+  const rows = new Map<unknown, Row>();
+  const read = (order: 'ASC' | 'DESC'): boolean => {
+    try {
+      const all = db.prepare<[], Row>(`SELECT rowid AS row_number, * FROM ${table} ORDER BY rowid ${order}`);
+      for (const row of all.iterate()) rows.set(row.row_number, row);
+      return true;
+    } catch {
+      return false;
+    }
+  };
+  const broken = !read('ASC');
+  if (broken) read('DESC');
+  return { rows: [...rows.values()], broken };
+}
+
+function document(row: Row, column: string): Row {
+  return { id: row.id, [column]: json(row[column]), ...datesOf(row) };
+}
+
+function revisionOf(row: Row): Row {
+  const { id, number, name, reason, saved_at } = row;
+  return { id, number, name, reason, savedAt: saved_at, fit: json(row.fit) };
+}
+
+function draftOf(row: Row): Row {
+  return { savedAt: row.saved_at, fit: json(row.fit) };
+}
+
+/** A fit whose own row is lost takes its dates from what is left of it. */
+function datesOf(
+  row: Row | undefined,
+  parts?: { revisions: { savedAt: string }[]; draft: { savedAt: string } | null },
+): Row {
+  if (row) return { createdAt: row.created_at, changedAt: row.changed_at, archivedAt: row.archived_at };
+  const instants = [...(parts?.revisions ?? []), ...(parts?.draft ? [parts.draft] : [])]
+    .map((part) => part.savedAt)
+    .sort();
+  return { createdAt: instants[0], changedAt: instants.at(-1), archivedAt: null };
+}
+
+function grouped<T>(rows: readonly Row[], read: (row: Row) => T[]): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const row of rows) {
+    const fitId = String(row.fit_id);
+    groups.set(fitId, [...(groups.get(fitId) ?? []), ...read(row)]);
+  }
+  return groups;
+}
+
+function json(text: unknown): unknown {
+  try {
+    return typeof text === 'string' ? JSON.parse(text) : undefined;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,61 @@
+import { existsSync, mkdirSync, renameSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { type MergeCounts, mergeIn } from './merge.ts';
+import { openStore, STORE_FILE, type StoreOpening } from './open-store.ts';
+import { readIncoming } from './read-incoming.ts';
+import type { Store } from './store.ts';
+
+const FOLDER = 'set-aside';
+/** A database is these three files; set aside apart, the log's last edits would be lost. */
+const FILES = ['', '-wal', '-shm'];
+
+/** What was done about a damaged store. */
+export interface Recovery {
+  /** Where the damaged file now lies, unchanged. */
+  readonly setAsideAt: string;
+  readonly salvaged: MergeCounts;
+  /** Rows that were found but do not read. */
+  readonly unreadable: number;
+  /** Tables that break off in the middle, so that more may be missing than can be counted. */
+  readonly brokenTables: readonly string[];
+}
+
+export type Recovered =
+  | { readonly kind: 'recovered'; readonly store: Store; readonly recovery: Recovery }
+  | Extract<StoreOpening, { kind: 'refused' }>;
+
+/** Sets a damaged store aside, starts a new one, and brings in what can still be read of the old. */
+export function recoverStore(folder: string, clock: () => number = Date.now): Recovered {
+  const setAsideAt = setAside(folder, clock);
+  const opening = openStore(folder, clock);
+  if (opening.kind === 'refused') return opening;
+  const { store } = opening;
+  return { kind: 'recovered', store, recovery: { setAsideAt, ...salvage(store, setAsideAt) } };
+}
+
+/** Renames, never copies: the damaged file stays as it was found, byte for byte, until someone looks at it. */
+function setAside(folder: string, clock: () => number): string {
+  const place = join(folder, FOLDER);
+  mkdirSync(place, { recursive: true });
+  const stamp = new Date(clock()).toISOString().replace(/[:.]/g, '-');
+  const target = join(place, `kneelwright-damaged-${stamp}.db`);
+  for (const ending of FILES) {
+    const from = join(folder, STORE_FILE + ending);
+    if (existsSync(from)) renameSync(from, target + ending);
+  }
+  return target;
+}
+
+function salvage(store: Store, path: string): Omit<Recovery, 'setAsideAt'> {
+  let damaged: Database.Database | null = null;
+  try {
+    damaged = new Database(path);
+    const { items, unreadable, brokenTables } = readIncoming(damaged);
+    return { salvaged: mergeIn(store, items), unreadable, brokenTables };
+  } catch {
+    return { salvaged: mergeIn(store, []), unreadable: 0, brokenTables: ['all of it'] };
+  } finally {
+    damaged?.close();
+  }
+}

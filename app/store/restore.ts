@@ -1,0 +1,67 @@
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { backupFolder, listBackups } from './backups.ts';
+import { addOtherRows, mergeIn } from './merge.ts';
+import { closeStore, openStore, STORE_FILE } from './open-store.ts';
+import { readIncoming } from './read-incoming.ts';
+import { atomically, type Store } from './store.ts';
+
+/** `replace` makes the store what it was then; `bring-back` only adds what is missing now. */
+export type RestoreHow = 'replace' | 'bring-back';
+export type Restored = 'restored' | 'no-such-backup' | 'unreadable';
+
+/**
+ * Restores a backup, in one transaction: a crash on the way leaves the store as it was. The backup itself is only
+ * copied from; a backup of an older version is upgraded in that copy.
+ */
+export function restoreBackup(store: Store, name: string, how: RestoreHow): Restored {
+  if (!listBackups(store.folder).some((backup) => backup.name === name)) return 'no-such-backup';
+  const workplace = mkdtempSync(join(store.folder, 'restoring-'));
+  try {
+    const copy = join(workplace, STORE_FILE);
+    copyFileSync(join(backupFolder(store.folder), name), copy);
+    const opening = openStore(workplace, store.clock);
+    if (opening.kind === 'refused') return 'unreadable';
+    const items = how === 'bring-back' ? readIncoming(opening.store.db).items : [];
+    closeStore(opening.store);
+    withAttached(store, copy, () =>
+      atomically(store, () => {
+        if (how === 'replace') return replaceEveryRow(store);
+        mergeIn(store, items);
+        addOtherRows(store, 'other');
+      }),
+    );
+    return 'restored';
+  } finally {
+    rmSync(workplace, { recursive: true, force: true });
+  }
+}
+
+/** Names another database file `other` for the time of `work`. */
+export function withAttached<T>(store: Store, path: string, work: () => T): T {
+  store.db.prepare('ATTACH ? AS other').run(path);
+  try {
+    return work();
+  } finally {
+    store.db.exec('DETACH other');
+  }
+}
+
+/** Every table's rows give way to those of the other database, which has the same version. */
+function replaceEveryRow({ db }: Store): void {
+  const tables = db
+    .prepare<[], string>(
+      "SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
+    )
+    .pluck()
+    .all() as unknown as string[];
+  db.pragma('defer_foreign_keys = ON');
+  db.exec('INSERT INTO erasing (revision_id) SELECT id FROM revisions');
+  const replaced = tables.filter((name) => name !== 'erasing');
+  for (const table of replaced) db.exec(`DELETE FROM main."${table}"`);
+  // WHERE keeps SQLite from copying whole pages, a short cut that leaves deferred foreign keys uncounted.
+  for (const table of replaced) {
+    db.exec(`INSERT INTO main."${table}" SELECT * FROM other."${table}" WHERE true`);
+  }
+  db.exec('DELETE FROM erasing');
+}

@@ -1,0 +1,170 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type CallName, contract } from '../../../app/contract/contract.ts';
+import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
+import { temporaryFolder } from '../temporary.ts';
+import { type ThroughElectron, throughElectron } from './through-electron.ts';
+import { throughLoopback } from './through-loopback.ts';
+import { value, type WayIn } from './way-in.ts';
+
+const called = new Set<CallName>();
+
+/** Every test below runs through both shells: the loopback server, and Electron's main code on its stand-in. */
+describe.each([
+  ['loopback', throughLoopback],
+  ['electron', throughElectron],
+] as const)('the contract through %s', (shell, open) => {
+  let folder: string;
+  let way: WayIn;
+  const call: WayIn['call'] = (name, input) => {
+    called.add(name);
+    return way.call(name, input);
+  };
+  beforeAll(async () => {
+    folder = temporaryFolder();
+    way = await open(folder);
+    if (shell === 'electron') {
+      (way as ThroughElectron).standIn.choices.save = join(folder, 'everything.kneelwright');
+    }
+  });
+  afterAll(() => way.close());
+
+  it('begins empty and takes the demo club once', async () => {
+    expect(value(await call('program.state', {}))).toMatchObject({
+      shell,
+      empty: true,
+      problems: [],
+      recovery: null,
+    });
+    const { fitId } = value(await call('demo.install', {}));
+    expect(value(await call('fits.open', { id: fitId })).revisions.length).toBeGreaterThan(0);
+    expect(await call('demo.install', {})).toMatchObject({ ok: false, error: { code: 'conflict' } });
+    expect(value(await call('program.state', {})).empty).toBe(false);
+  });
+
+  it('keeps athletes and boats: made, changed, set aside, brought back', async () => {
+    for (const kind of ['athletes', 'boats'] as const) {
+      const made =
+        kind === 'athletes'
+          ? value(await call('athletes.save', { athlete: inventedAthlete('Ægir Þorpari') }))
+          : value(await call('boats.save', { boat: inventedBoat('Ægir Þorpari') }));
+      const { id } = made;
+      const listed = async (archived: boolean) =>
+        value(await call(`${kind}.list`, { search: 'aegir thorp', archived })).map((record) => record.id);
+      expect(await listed(false)).toEqual([id]);
+      expect(value(await call(`${kind}.archive`, { id })).archived).toBe(true);
+      expect(await listed(false)).toEqual([]);
+      expect(await listed(true)).toEqual([id]);
+      expect(value(await call(`${kind}.restore`, { id })).archived).toBe(false);
+    }
+  });
+
+  it('keeps a fit through draft, revision, discard and archive', async () => {
+    const made = value(await call('fits.create', { fit: inventedFit() }));
+    const moved = inventedFit({ padAftM: 0.14 });
+    const draft = value(await call('drafts.save', { id: made.id, fit: moved, basedOn: made.draftSavedAt }));
+    expect(value(await call('fits.open', { id: made.id }))).toMatchObject({
+      fit: moved,
+      draftSavedAt: draft.savedAt,
+    });
+    const revision = value(await call('revisions.save', { fitId: made.id, fit: moved, name: 'Pad aft' }));
+    expect(value(await call('revisions.open', { id: revision.id }))).toEqual({ revision, fit: moved });
+    await call('drafts.save', { id: made.id, fit: inventedFit({ padAftM: 0.2 }) });
+    expect(value(await call('drafts.discard', { id: made.id }))).toMatchObject({
+      fit: moved,
+      draftSavedAt: null,
+    });
+    expect(value(await call('fits.archive', { id: made.id })).archived).toBe(true);
+    expect(value(await call('fits.restore', { id: made.id })).archived).toBe(false);
+    expect(value(await call('fits.list', { search: 'first try' })).map((fit) => fit.id)).toEqual([made.id]);
+  });
+
+  it('exports everything, and takes it in again as the same', async () => {
+    const bytes = await way.fetchDelivery(value(await call('bundle.export', {})));
+    const upload = await way.offer(bytes);
+    const preview = value(await call('bundle.preview', { upload }));
+    if (preview.kind !== 'ready') throw new Error('the bundle was not read');
+    expect(preview.changes).toMatchObject({
+      athletes: { added: 0, updated: 0 },
+      fits: { added: 0, updated: 0 },
+    });
+    const taken = value(await call('bundle.import', { handle: preview.handle }));
+    expect(taken.changes).toEqual(preview.changes);
+    expect(taken.presentKeptAs.cause).toBe('before-import');
+  });
+
+  it('takes a backup, and restores it after more was done', async () => {
+    const backup = value(await call('backups.take', {}));
+    const { id } = value(await call('athletes.save', { athlete: inventedAthlete('Too late') }));
+    const { presentKeptAs } = value(await call('backups.restore', { name: backup.name, how: 'replace' }));
+    const ids = async () => value(await call('athletes.list', {})).map((athlete) => athlete.id);
+    expect(await ids()).not.toContain(id);
+    value(await call('backups.restore', { name: presentKeptAs.name, how: 'bring-back' }));
+    expect(await ids()).toContain(id);
+    const names = value(await call('backups.list', {})).map(({ name }) => name);
+    expect(names).toEqual(expect.arrayContaining([backup.name, presentKeptAs.name]));
+  });
+
+  it('erases an athlete only when the name is given', async () => {
+    const { id, athlete } = value(await call('athletes.save', { athlete: inventedAthlete('Grimpa Vell') }));
+    await call('fits.create', { fit: inventedFit({ name: 'Grimpa alone', athlete }) });
+    expect(value(await call('athletes.previewErase', { id })).fits).toEqual(['Grimpa alone']);
+    expect(await call('athletes.erase', { id, name: 'Grimpa' })).toMatchObject({
+      ok: false,
+      error: { code: 'not-allowed' },
+    });
+    const report = value(await call('athletes.erase', { id, name: 'Grimpa Vell' }));
+    expect(report).toMatchObject({ fits: ['Grimpa alone'], copiesLeft: [] });
+    expect(value(await call('fits.list', { search: 'grimpa' }))).toEqual([]);
+  });
+
+  it('has no work under way when none was asked for', async () => {
+    expect(value(await call('work.progress', {}))).toBe(null);
+    expect(value(await call('work.cancel', {}))).toEqual({ asked: false });
+  });
+
+  it('refuses what it does not know and what is malformed, one problem for each thing wrong', async () => {
+    expect(await way.send('athletes.explode', {})).toMatchObject({
+      ok: false,
+      error: { code: 'unknown-call' },
+    });
+    expect(await way.send('__proto__', {})).toMatchObject({ ok: false, error: { code: 'unknown-call' } });
+    expect(await way.send(null, {})).toMatchObject({ ok: false, error: { code: 'unknown-call' } });
+    const athlete = { ...inventedAthlete(), massKg: 900, side: 'up', shoe: 42 };
+    const refused = await way.send('athletes.save', { athlete });
+    expect(refused).toEqual({
+      ok: false,
+      error: {
+        code: 'bad-input',
+        message: expect.stringContaining('Nothing was changed'),
+        problems: [
+          { path: 'athlete.side', message: '"up" is not known here; allowed is one of left, right' },
+          { path: 'athlete.massKg', message: '900 is too large; allowed is 15 to 250 kg' },
+          {
+            path: 'athlete',
+            message: expect.stringContaining('"shoe" is not known here; allowed are id, name'),
+          },
+        ],
+      },
+    });
+    expect(await way.send('fits.open', { id: crypto.randomUUID() })).toMatchObject({
+      ok: false,
+      error: { code: 'not-found' },
+    });
+  });
+
+  it('ends when asked, and leaves one whole file', async () => {
+    expect(value(await call('program.quit', {}))).toEqual({ quitting: true });
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    await way.close();
+    expect(existsSync(join(folder, 'data/kneelwright.db'))).toBe(true);
+    expect(existsSync(join(folder, 'data/kneelwright.db-wal'))).toBe(false);
+  });
+});
+
+describe('the contract', () => {
+  it('has no entry that the tests above leave out', () => {
+    expect([...called].sort()).toEqual(Object.keys(contract).sort());
+  });
+});

@@ -1,0 +1,63 @@
+import { join } from 'node:path';
+import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
+import { type LoopbackServer, serveLoopback } from '../../../app/loopback/server.ts';
+import { openProgram } from '../../../app/services/open-program.ts';
+import { listPageFiles } from '../../../app/shell/page-files.ts';
+import { writePage } from './page-folder.ts';
+import type { WayIn } from './way-in.ts';
+
+const ROOT = join(import.meta.dirname, '../../..');
+
+/** A loopback server in this process, and what a browser needs to speak to it. */
+export interface ThroughLoopback extends WayIn {
+  readonly server: LoopbackServer;
+  readonly origin: string;
+  readonly cookie: string;
+  quitAsked(): boolean;
+}
+
+/** Serves a program from `folder` and enters it with its one-time token. */
+export async function throughLoopback(folder: string, clock?: () => number): Promise<ThroughLoopback> {
+  let quit = false;
+  const shell = createLoopbackShell(() => {
+    quit = true;
+  });
+  const opened = openProgram({ root: ROOT, folder: join(folder, 'data'), shell, clock });
+  if (opened.kind === 'refused') throw new Error(opened.sentence);
+  const page = listPageFiles(writePage(join(folder, 'page')));
+  const server = await serveLoopback({ program: opened.program, shell, page, port: 0 });
+  const origin = `http://127.0.0.1:${server.port}`;
+  const entered = await fetch(server.address(), { redirect: 'manual' });
+  const cookie = entered.headers.get('set-cookie')!.split(';')[0]!;
+
+  async function post(path: string, type: string, body: string | Uint8Array) {
+    const headers = { cookie, origin, 'content-type': type };
+    const response = await fetch(origin + path, { method: 'POST', headers, body: body as BodyInit });
+    return response.json();
+  }
+  const send = async (name: unknown, input: unknown) =>
+    (await post('/call', 'application/json', JSON.stringify({ name, input }))) as never;
+  return {
+    server,
+    origin,
+    cookie,
+    quitAsked: () => quit,
+    send,
+    call: send,
+    async fetchDelivery(delivery) {
+      if (delivery.kind !== 'download') throw new Error(`delivered as ${delivery.kind}`);
+      const response = await fetch(origin + delivery.href, { headers: { cookie } });
+      return new Uint8Array(await response.arrayBuffer());
+    },
+    async offer(bytes) {
+      const sent = (await post('/upload', 'application/octet-stream', bytes)) as {
+        value: { upload: string };
+      };
+      return sent.value.upload;
+    },
+    async close() {
+      await server.close();
+      opened.close();
+    },
+  };
+}
