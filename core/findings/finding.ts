@@ -79,7 +79,7 @@ export type Suggestion =
   | {
       readonly kind: 'choose';
       readonly seat: number;
-      readonly choice: 'strapReleases' | 'floorNonSlip' | 'padBraced';
+      readonly choice: 'strapReleases' | 'floorNonSlip' | 'padBraced' | 'kneelsOnSide';
     }
   | { readonly kind: 'none'; readonly locked: readonly Lockable[] };
 

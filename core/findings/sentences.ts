@@ -33,6 +33,11 @@ export const plainFormat: FormatValue = (value, unit, inMillimetres = false) => 
 /** Findings that are a yes or a no carry no figure. */
 const YES_NO: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced', 'kneelsOnSide'];
 
+/** True for quantities that answer yes or no: they have no edges and no figure. */
+export function isYesOrNo(id: string): boolean {
+  return YES_NO.includes(id);
+}
+
 /** Name of a quantity as a coach would say it; an unknown id is given back as it is. */
 export function quantityName(id: string): string {
   return WORDING[id as QuantityId]?.name ?? NAMES[id as QuantityId] ?? id;
@@ -41,7 +46,7 @@ export function quantityName(id: string): string {
 /** The finding's heading: name, value, and the half-width of its 95 % interval. */
 export function findingTitle(finding: Finding, format: FormatValue = plainFormat): string {
   const name = quantityName(finding.quantity);
-  if (YES_NO.includes(finding.quantity)) return name;
+  if (isYesOrNo(finding.quantity)) return name;
   const fine = quantityDefinition(finding.quantity)?.inMillimetres ?? false;
   const value = format(finding.value, finding.unit, fine);
   if (!finding.sd) return `${name} ${value}`;

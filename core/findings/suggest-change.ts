@@ -49,12 +49,13 @@ export function suggestChange(search: Search): Suggestion {
   return moves[0] ?? { kind: 'none', locked: seats.flatMap((seat) => fit.seats[seat]!.locks) };
 }
 
+/** Findings that are cleared by a choice, not by a move. */
+const CHOICES = ['strapReleases', 'floorNonSlip', 'padBraced', 'kneelsOnSide'] as const;
+
 function choiceFor({ quantity, seat }: Finding): Suggestion | null {
   if (seat === null) return null;
-  if (quantity === 'strapReleases' || quantity === 'floorNonSlip' || quantity === 'padBraced') {
-    return { kind: 'choose', seat, choice: quantity };
-  }
-  return null;
+  const choice = CHOICES.find((c) => c === quantity);
+  return choice ? { kind: 'choose', seat, choice } : null;
 }
 
 /** Size of a move in steps of trouble. */

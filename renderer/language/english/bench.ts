@@ -42,6 +42,7 @@ export const BENCH = {
   'choose.strapReleases': 'Give the rear rest a strap that lets go by itself.',
   'choose.floorNonSlip': 'Give the floor a non-slip face under the front foot.',
   'choose.padBraced': 'Brace the pad.',
+  'choose.kneelsOnSide': 'Kneel on the knee of the paddling side.',
 
   'move.kneePad.aftM.more': 'Knee pad {by} aft, to {to}',
   'move.kneePad.aftM.less': 'Knee pad {by} forward, to {to}',

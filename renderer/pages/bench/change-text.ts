@@ -63,5 +63,7 @@ function withChoice(seat: Seat, choice: Extract<Change, { kind: 'choose' }>['cho
       return { ...seat, frontFoot: { ...seat.frontFoot, nonSlip: true } };
     case 'padBraced':
       return { ...seat, kneePad: { ...seat.kneePad, braced: true } };
+    case 'kneelsOnSide':
+      return { ...seat, kneels: seat.side };
   }
 }

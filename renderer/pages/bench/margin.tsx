@@ -1,6 +1,7 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { say } from '../../language/messages.ts';
+import { CrewLeaf } from '../crew/crew-leaf.tsx';
 import { useFit } from './bench-context.tsx';
 import { Measures } from './measures.tsx';
 import { Notes } from './notes.tsx';
@@ -23,6 +24,7 @@ export function Margin(props: {
     ({ report, seat }) =>
       report.findings.filter((f) => f.severity !== 'good' && (f.seat === null || f.seat === seat)).length,
   );
+  const isCrew = useFit(({ fit }) => fit.seats.length > 1);
   return (
     <aside className="margin" aria-label={say('bench.margin')}>
       <SeatChooser />
@@ -35,6 +37,11 @@ export function Margin(props: {
           <Tab id="values" className="tab">
             {say('values.title')}
           </Tab>
+          {isCrew && (
+            <Tab id="crew" className="tab">
+              {say('crew.title')}
+            </Tab>
+          )}
           <Tab id="revisions" className="tab">
             {say('revisions.title')}
           </Tab>
@@ -45,6 +52,11 @@ export function Margin(props: {
         <TabPanel id="values" className="leaf-scroll">
           <Values />
         </TabPanel>
+        {isCrew && (
+          <TabPanel id="crew" className="leaf-scroll">
+            <CrewLeaf />
+          </TabPanel>
+        )}
         <TabPanel id="revisions" className="leaf-scroll">
           <Revisions {...props} />
         </TabPanel>

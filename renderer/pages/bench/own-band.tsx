@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { QuantityId } from '../../../core/findings/quantities.ts';
-import { quantityName } from '../../../core/findings/sentences.ts';
+import { isYesOrNo, quantityName } from '../../../core/findings/sentences.ts';
 import type { BandOverride } from '../../../core/fit/seat-schema.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
@@ -9,7 +9,6 @@ import type { MeasureKind } from '../../fields/measure-kinds.ts';
 import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from './bench-context.tsx';
-import { isYesOrNo } from './quantity-text.ts';
 
 const KIND: Readonly<Record<string, MeasureKind>> = { m: 'length', rad: 'angle', kg: 'mass' };
 

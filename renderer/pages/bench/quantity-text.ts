@@ -1,13 +1,7 @@
 import type { Quantity } from '../../../core/findings/finding.ts';
+import { isYesOrNo } from '../../../core/findings/sentences.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-
-/** Quantities that answer yes or no; they have no edges and no figure. */
-const YES_OR_NO: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced'];
-
-export function isYesOrNo(id: string): boolean {
-  return YES_OR_NO.includes(id);
-}
 
 /** A value of the report as a person reads it. */
 export function quantityText({ id, value, unit }: Quantity, format: Format): string {
