@@ -10,12 +10,12 @@ export function checkBars([x, y]: MillimetrePoint): TemplateShape[] {
   const tens = Array.from({ length: 11 }, (_, k) => k * 10);
   const reach = (at: number) => (at % 50 === 0 ? TICK_MM : TICK_MM / 2);
   return [
-    line('centreMark', [x, y], [x + CHECK_BAR_MM, y]),
-    line('centreMark', [x, y], [x, y + CHECK_BAR_MM]),
+    line('checkBar', [x, y], [x + CHECK_BAR_MM, y]),
+    line('checkBar', [x, y], [x, y + CHECK_BAR_MM]),
     ...tens.flatMap((at) => [
-      line('centreMark', [x + at, y - reach(at)], [x + at, y + (at === 0 ? 0 : reach(at))]),
-      line('centreMark', [x - reach(at), y + at], [x + (at === 0 ? 0 : reach(at)), y + at]),
+      line('checkBar', [x + at, y - reach(at)], [x + at, y + (at === 0 ? 0 : reach(at))]),
+      line('checkBar', [x - reach(at), y + at], [x + (at === 0 ? 0 : reach(at)), y + at]),
     ]),
-    words('100 mm, measure both', [x + 3, y + 2.6], { height: 2.5 }),
+    words('100 mm, measure both', [x + 3, y + 2.6], { layer: 'checkBar', height: 2.5 }),
   ];
 }

@@ -39,6 +39,7 @@ export const LAYER_STYLES: Readonly<Record<TemplateLayer, LayerStyle>> = {
   fitting: style('FITTINGS', WOOD, { width: 0.35, colourIndex: 32 }),
   hull: style('HULL', INK, { width: 0.5, colourIndex: 7 }),
   person: style('KNEE-AND-SHANK', SOFT, { width: 0.2, dash: [4, 1, 0.8, 1, 0.8, 1], colourIndex: 9 }),
+  checkBar: style('CHECK-BAR', INK, { width: 0.2, colourIndex: 7 }),
   dimension: style('DIMENSIONS', INK, { width: 0.18, colourIndex: 251 }),
   lettering: style('LETTERING', INK, { width: 0.18, colourIndex: 7 }),
 };

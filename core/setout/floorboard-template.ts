@@ -18,7 +18,7 @@ import {
 /** Board shown beyond the outermost hole or fitting, millimetres. */
 const BEYOND_MM = 40;
 /** The seat's mark runs out past the board's edges by this, millimetres. */
-const MARK_OVERRUN_MM = 15;
+const MARK_OVERRUN_MM = 5;
 
 /**
  * Full-size drilling template of the floorboard: board's edges, centreline, seat's mark, every hole, and where pad, rest
@@ -37,7 +37,7 @@ export function floorboardTemplate(out: SeatSetOut): TemplateDrawing {
       line('centreline', [aft, 0], [fore, 0]),
       line('centreMark', [0, -half - MARK_OVERRUN_MM], [0, half + MARK_OVERRUN_MM]),
       words('M', [2.5, 2.5]),
-      words(markName(out), [2.5, half + 4]),
+      words(markName(out), [2.5, half - 8]),
       words('LEFT (PORT)', [aft + 6, half - 8]),
       words('RIGHT (STARBOARD)', [aft + 6, -half + 5]),
       words('BOW', [fore - 4, 3], { anchor: 'end' }),

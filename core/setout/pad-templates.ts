@@ -97,7 +97,7 @@ export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
         offset: 10,
         text: figureOf(2 * halfWidth, units),
       }),
-      words('PLAN', [aftEnd, -halfWidth - 8]),
+      words('PLAN; BOLT HOLES FROM BELOW, STOP SHORT OF THE RECESS', [aftEnd, -halfWidth - 8]),
       ...shifted(profile(out), [0, down]),
       ...shifted(section(out), [right, down]),
     ],

@@ -103,7 +103,7 @@ function recessCautions({ options }: SeatWork, { pad }: Fittings): SetOutCaution
   if (wallMm < LEAST_WALL_MM) cautions.push({ code: 'thin-wall', wallMm });
   if (woodMm < LEAST_FLOOR_MM) cautions.push({ code: 'thin-floor', woodMm });
   if (offDeg > SHANK_OFF_AXIS_DEG) cautions.push({ code: 'shank-off-axis', offDeg });
-  if (aftReach(recess, rim).open) cautions.push({ code: 'recess-open-aft' });
+  if (aftReach(recess, { ...rim, foam: 0 }).open) cautions.push({ code: 'recess-open-aft' });
   return cautions;
 }
 

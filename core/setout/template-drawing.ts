@@ -21,6 +21,7 @@ export const TEMPLATE_LAYERS = [
   'fitting',
   'hull',
   'person',
+  'checkBar',
   'dimension',
   'lettering',
 ] as const;

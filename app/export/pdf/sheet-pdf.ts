@@ -113,13 +113,13 @@ export function createSheetPdf(about: {
       .lineWidth(width * POINTS)
       .lineJoin('round')
       .lineCap('butt');
-    if (dash.length > 0) doc.dash(dash[0]! * POINTS, { space: (dash[1] ?? dash[0]!) * POINTS });
-    if (dash.length > 2) dashArray(doc, dash);
-    doc.opacity(opacity);
+    if (dash.length > 0) doc.dash(dash.map((length) => length * POINTS) as unknown as number, {});
+    if (opacity !== 1) doc.opacity(opacity);
     if (fill && stroke) doc.fillAndStroke(fill, stroke);
     else if (fill) doc.fill(fill);
     else doc.stroke(stroke ?? '#000000');
     if (dash.length > 0) doc.undash();
+    if (opacity !== 1) doc.opacity(1);
   }
 
   function trace(points: readonly MillimetrePoint[], closed: boolean): void {
@@ -154,7 +154,7 @@ export function createSheetPdf(about: {
       const { size, weight, colour = '#1f2a33', anchor = 'start', turnDeg = 0 } = type;
       const width = widthOf(words, type);
       const back = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
-      doc.save().opacity(1).fillColor(colour);
+      doc.save().fillColor(colour);
       doc.translate(x * POINTS, y * POINTS);
       if (turnDeg !== 0) doc.rotate(-turnDeg);
       let at = -back * POINTS;
@@ -180,11 +180,6 @@ export function createSheetPdf(about: {
       return doc.read() as Uint8Array;
     },
   };
-}
-
-/** A dash of more than two lengths, which pdfkit's own call takes as an array. */
-function dashArray(doc: PDFKit.PDFDocument, dash: readonly number[]): void {
-  doc.dash(dash.map((length) => length * POINTS) as unknown as number);
 }
 
 /** Words broken where they no longer fit; a single word that is too wide stands alone. */

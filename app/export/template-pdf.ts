@@ -1,0 +1,255 @@
+import { dimensionLines } from '../../core/setout/dimension-lines.ts';
+import { boundsOf, type DrawingBounds } from '../../core/setout/drawing-bounds.ts';
+import type { PaperName } from '../../core/setout/paper.ts';
+import type { MillimetrePoint, TemplateDrawing, TemplateShape } from '../../core/setout/template-drawing.ts';
+import {
+  FOOT_STRIP_MM,
+  OVERLAP_MM,
+  PAGE_MARGIN_MM,
+  SIDE_STRIP_MM,
+  type Tile,
+  type Tiling,
+  tilingOf,
+} from '../../core/setout/tiling.ts';
+import { CHECK_BAR_MM } from './check-bars.ts';
+import { drawShapes, onPage, type Placement } from './pdf/draw-shapes.ts';
+import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
+import { revisionText, type SheetStamp, stampDay } from './sheet-stamp.ts';
+
+const INK = '#1f2a33';
+const SOFT = '#5c6a72';
+const RULE = '#b9b4a6';
+const MARK = '#b3261e';
+/** Arms and ring of a registration mark, millimetres. */
+const CROSS_ARM_MM = 4.5;
+const CROSS_RING_MM = 2;
+
+/** A finished file and the scripts of letters in it that no font had. */
+export interface PrintedPdf {
+  readonly bytes: Uint8Array;
+  readonly missing: ReadonlySet<string>;
+}
+
+/** How many pages a set of templates takes on a paper. */
+export function templatePages(drawings: readonly TemplateDrawing[], paper: PaperName): number {
+  return drawings.reduce((sum, drawing) => sum + tilingOf(drawing, paper).tiles.length, 0);
+}
+
+/**
+ * Templates at full size on as many pages as they need, one page a step. Every page carries two check bars of 100 mm, a
+ * page map, paper, scale and units; neighbouring pages overlap and share registration marks.
+ */
+export function* templatePdf(
+  drawings: readonly TemplateDrawing[],
+  { paper, stamp }: { paper: PaperName; stamp: SheetStamp },
+): Generator<void, PrintedPdf> {
+  const pdf = createSheetPdf({
+    title: `${drawings.map(({ title }) => title).join(', ')} – ${stamp.athleteName}`,
+    subject: 'Full-size templates; print at 100 %, never fitted to the page',
+    author: stamp.fitName,
+    keptAt: stamp.keptAt,
+  });
+  const pages = templatePages(drawings, paper);
+  let page = 0;
+  for (const drawing of drawings) {
+    const tiling = tilingOf(drawing, paper);
+    for (const tile of tiling.tiles) {
+      page += 1;
+      drawTile(pdf, { drawing, tiling, tile });
+      drawFoot(pdf, { drawing, tiling, tile, stamp, count: `page ${page} of ${pages}` });
+      yield;
+    }
+  }
+  return { bytes: pdf.bytes(), missing: pdf.missing };
+}
+
+interface TilePage {
+  readonly drawing: TemplateDrawing;
+  readonly tiling: Tiling;
+  readonly tile: Tile;
+}
+
+function placementOf({ tiling: { window }, tile }: TilePage): Placement {
+  return { scale: 1, origin: [window.left - tile.shows.minX, window.top + tile.shows.maxY] };
+}
+
+function drawTile(pdf: SheetPdf, given: TilePage): void {
+  const { drawing, tiling, tile } = given;
+  const placement = placementOf(given);
+  pdf.addPage(tiling.page);
+  pdf.within(tiling.window, () => {
+    drawShapes(
+      pdf,
+      drawing.shapes.filter((shape) => touches(shape, tile.shows)),
+      placement,
+    );
+    drawSeams(pdf, given, placement);
+    for (const mark of tiling.registration) {
+      if (inside(mark, tile.shows)) registrationMark(pdf, onPage(mark, placement));
+    }
+  });
+  pdf.rect(tiling.window, { stroke: RULE, width: 0.15 });
+}
+
+/** Whether any of a shape may show in a tile; false only where none of it does. */
+function touches(shape: TemplateShape, shows: DrawingBounds): boolean {
+  const parts = shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape];
+  const { minX, minY, maxX, maxY } = boundsOf(parts);
+  return minX <= shows.maxX && maxX >= shows.minX && minY <= shows.maxY && maxY >= shows.minY;
+}
+
+function inside([x, y]: MillimetrePoint, { minX, minY, maxX, maxY }: DrawingBounds): boolean {
+  return x >= minX && x <= maxX && y >= minY && y <= maxY;
+}
+
+function registrationMark(pdf: SheetPdf, [x, y]: MillimetrePoint): void {
+  const ink = { stroke: MARK, width: 0.15 };
+  pdf.path(
+    [
+      [x - CROSS_ARM_MM, y],
+      [x + CROSS_ARM_MM, y],
+    ],
+    ink,
+  );
+  pdf.path(
+    [
+      [x, y - CROSS_ARM_MM],
+      [x, y + CROSS_ARM_MM],
+    ],
+    ink,
+  );
+  pdf.circle([x, y], CROSS_RING_MM, ink);
+}
+
+/** Lines down the middle of each overlap to cut along, with the name of the tile that joins there. */
+function drawSeams(pdf: SheetPdf, { tiling, tile }: TilePage, placement: Placement): void {
+  const { minX, minY, maxX, maxY } = tile.shows;
+  const ink = { stroke: SOFT, width: 0.12, dash: [1.5, 1.5] };
+  const half = OVERLAP_MM / 2;
+  const neighbour = (column: number, row: number) =>
+    tiling.tiles.find((other) => other.column === column && other.row === row)?.name;
+  const seam = (
+    from: MillimetrePoint,
+    to: MillimetrePoint,
+    joins: string | undefined,
+    label: { at: MillimetrePoint; turnDeg: number },
+  ) => {
+    if (!joins) return;
+    pdf.path([onPage(from, placement), onPage(to, placement)], ink);
+    pdf.text(`joins ${joins}`, onPage(label.at, placement), {
+      size: 2.6,
+      colour: SOFT,
+      anchor: 'middle',
+      turnDeg: label.turnDeg,
+    });
+  };
+  // A third of the way along, where axes seldom run.
+  const [midX, midY] = [minX + (maxX - minX) / 3, minY + (maxY - minY) / 3];
+  const { column, row } = tile;
+  seam([maxX - half, minY], [maxX - half, maxY], neighbour(column + 1, row), {
+    at: [maxX - 1.5, midY],
+    turnDeg: 90,
+  });
+  seam([minX + half, minY], [minX + half, maxY], neighbour(column - 1, row), {
+    at: [minX + 3.5, midY],
+    turnDeg: 90,
+  });
+  seam([minX, maxY - half], [maxX, maxY - half], neighbour(column, row - 1), {
+    at: [midX, maxY - 3.5],
+    turnDeg: 0,
+  });
+  seam([minX, minY + half], [maxX, minY + half], neighbour(column, row + 1), {
+    at: [midX, minY + 1.5],
+    turnDeg: 0,
+  });
+}
+
+/** Title, who for, how to print, page map, and the two check bars. */
+function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: string }): void {
+  const { drawing, tiling, tile, stamp, count } = given;
+  const { width, height, paper, lying } = tiling.page;
+  const left = PAGE_MARGIN_MM + SIDE_STRIP_MM;
+  const right = width - PAGE_MARGIN_MM;
+  const top = height - PAGE_MARGIN_MM - FOOT_STRIP_MM;
+  const tileText = tiling.tiles.length === 1 ? '' : `   ${tile.name} of ${tiling.columns} × ${tiling.rows}`;
+  pdf.text(`${drawing.title}${tileText}`, [left, top + 6], { size: 4.4, weight: 'strong' });
+  pdf.text(
+    `${stamp.athleteName} · ${stamp.boatName} · ${revisionText(stamp)} · ${stampDay(stamp)}`,
+    [left, top + 10.6],
+    { size: 3.1 },
+  );
+  pdf.text(
+    `${paper}${lying ? ' lying' : ''} · scale 1:1 · millimetres · ${drawing.seen}`,
+    [left, top + 14.6],
+    { size: 2.8, colour: SOFT },
+  );
+  pdf.text('Print at 100 %, “actual size”. Measure both bars before cutting.', [left, top + 18.4], {
+    size: 2.8,
+    weight: 'strong',
+  });
+  pdf.text(count, [right, top + FOOT_STRIP_MM - 1], { size: 2.8, colour: SOFT, anchor: 'end' });
+  drawPageMap(pdf, tiling, { tile, right, top: top + 2.5 });
+  drawBars(pdf, [left, height - PAGE_MARGIN_MM - 3]);
+}
+
+/** Both bars grow from one corner: the level one to the right, the upright one up beside the drawing. */
+function drawBars(pdf: SheetPdf, [left, y]: MillimetrePoint): void {
+  const ink = { stroke: INK, width: 0.2 };
+  const x = left - SIDE_STRIP_MM / 2;
+  pdf.path(
+    [
+      [x, y],
+      [x + CHECK_BAR_MM, y],
+    ],
+    ink,
+  );
+  pdf.path(
+    [
+      [x, y],
+      [x, y - CHECK_BAR_MM],
+    ],
+    ink,
+  );
+  for (let at = 0; at <= CHECK_BAR_MM; at += 10) {
+    const reach = at % 50 === 0 ? 2 : 1;
+    pdf.path(
+      [
+        [x + at, y - (at === 0 ? 0 : reach)],
+        [x + at, y + reach],
+      ],
+      ink,
+    );
+    pdf.path(
+      [
+        [x - reach, y - at],
+        [x + (at === 0 ? 0 : reach), y - at],
+      ],
+      ink,
+    );
+  }
+  pdf.text('100 mm', [x + CHECK_BAR_MM + 2, y + 1], { size: 2.8 });
+  pdf.text('100 mm', [x - 1.6, y - CHECK_BAR_MM + 14], { size: 2.8, turnDeg: 90 });
+}
+
+/** A small plan of all tiles with the present one filled. */
+function drawPageMap(
+  pdf: SheetPdf,
+  tiling: Tiling,
+  { tile, right, top }: { tile: Tile; right: number; top: number },
+): void {
+  const { columns, rows, window } = tiling;
+  const cell = Math.min(8, 34 / columns, (20 / rows) * (window.width / window.height));
+  const tall = (cell * window.height) / window.width;
+  for (const { column, row, name } of tiling.tiles) {
+    const box = { left: right - (columns - column) * cell, top: top + row * tall, width: cell, height: tall };
+    const now = name === tile.name;
+    pdf.rect(box, { stroke: INK, width: 0.15, fill: now ? INK : '#ffffff' });
+    if (tiling.tiles.length > 1 && cell >= 5) {
+      pdf.text(name, [box.left + cell / 2, box.top + tall / 2 + 0.9], {
+        size: 2.4,
+        anchor: 'middle',
+        colour: now ? '#ffffff' : INK,
+      });
+    }
+  }
+}

@@ -1,0 +1,24 @@
+/** Papers that sheets and templates are printed on: short and long side, millimetres (ISO 216; ANSI/ASME Y14.1). */
+export const PAPERS = {
+  A4: { short: 210, long: 297 },
+  A3: { short: 297, long: 420 },
+  Letter: { short: 215.9, long: 279.4 },
+} as const;
+export type PaperName = keyof typeof PAPERS;
+
+/** Names of the papers, for choosing. */
+export const PAPER_NAMES = Object.keys(PAPERS) as PaperName[];
+
+/** A page lying or standing, millimetres. */
+export interface PageSize {
+  readonly paper: PaperName;
+  readonly lying: boolean;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A page of a paper: standing (portrait) or lying (landscape). */
+export function pageOf(paper: PaperName, { lying }: { lying: boolean }): PageSize {
+  const { short, long } = PAPERS[paper];
+  return { paper, lying, width: lying ? long : short, height: lying ? short : long };
+}

@@ -1,0 +1,111 @@
+import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
+import { type PageSize, type PaperName, pageOf } from './paper.ts';
+import type { MillimetrePoint, TemplateDrawing } from './template-drawing.ts';
+
+/** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
+export const PAGE_MARGIN_MM = 8;
+/** Strip under the drawing for title, page map and level check bar; strip beside it for the upright one. */
+export const FOOT_STRIP_MM = 28;
+export const SIDE_STRIP_MM = 9;
+/** Neighbouring tiles show the same stretch of drawing over this width, millimetres. */
+export const OVERLAP_MM = 12;
+/** White around the drawing inside its tiles, millimetres. */
+const AROUND_MM = 3;
+
+/** One page of a template that is too big for one. */
+export interface Tile {
+  /** Rows are lettered from the top, columns numbered from the left: A1, A2, B1 … */
+  readonly name: string;
+  readonly column: number;
+  readonly row: number;
+  /** The part of the drawing in the tile's window, millimetres of the drawing. */
+  readonly shows: DrawingBounds;
+}
+
+/** A drawing laid out on pages at full size. */
+export interface Tiling {
+  readonly page: PageSize;
+  /** The window that the drawing shows through, millimetres from the page's top left corner. */
+  readonly window: {
+    readonly left: number;
+    readonly top: number;
+    readonly width: number;
+    readonly height: number;
+  };
+  readonly columns: number;
+  readonly rows: number;
+  readonly tiles: readonly Tile[];
+  /** Crosses to lay neighbouring tiles over one another by, in the drawing's millimetres. */
+  readonly registration: readonly MillimetrePoint[];
+}
+
+/** Lays a drawing out on a paper, lying or standing, whichever needs fewer pages (standing when equal). Always full size. */
+export function tilingOf(drawing: TemplateDrawing, paper: PaperName): Tiling {
+  const { minX, minY, maxX, maxY } = boundsOf(drawing.shapes);
+  const size = { width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM };
+  const middle: MillimetrePoint = [(minX + maxX) / 2, (minY + maxY) / 2];
+  const standing = laidOut(pageOf(paper, { lying: false }), size, middle);
+  const lying = laidOut(pageOf(paper, { lying: true }), size, middle);
+  return lying.tiles.length < standing.tiles.length ? lying : standing;
+}
+
+function laidOut(
+  page: PageSize,
+  size: { width: number; height: number },
+  [midX, midY]: MillimetrePoint,
+): Tiling {
+  const window = {
+    left: PAGE_MARGIN_MM + SIDE_STRIP_MM,
+    top: PAGE_MARGIN_MM,
+    width: page.width - 2 * PAGE_MARGIN_MM - SIDE_STRIP_MM,
+    height: page.height - 2 * PAGE_MARGIN_MM - FOOT_STRIP_MM,
+  };
+  const stepX = window.width - OVERLAP_MM;
+  const stepY = window.height - OVERLAP_MM;
+  const columns = Math.max(1, Math.ceil((size.width - OVERLAP_MM) / stepX));
+  const rows = Math.max(1, Math.ceil((size.height - OVERLAP_MM) / stepY));
+  const left = midX - (columns * stepX + OVERLAP_MM) / 2;
+  const top = midY + (rows * stepY + OVERLAP_MM) / 2;
+  const tiles: Tile[] = [];
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const minX = left + column * stepX;
+      const maxY = top - row * stepY;
+      tiles.push({
+        name: `${String.fromCharCode(65 + row)}${column + 1}`,
+        column,
+        row,
+        shows: { minX, maxX: minX + window.width, minY: maxY - window.height, maxY },
+      });
+    }
+  }
+  return {
+    page,
+    window,
+    columns,
+    rows,
+    tiles,
+    registration: crossings({ columns, rows, left, top, stepX, stepY }),
+  };
+}
+
+/** Middles of the overlaps, and points level with them at the outer tiles' edges: at least two on every seam. */
+function crossings(grid: {
+  columns: number;
+  rows: number;
+  left: number;
+  top: number;
+  stepX: number;
+  stepY: number;
+}): MillimetrePoint[] {
+  const { columns, rows, left, top, stepX, stepY } = grid;
+  const marks: MillimetrePoint[] = [];
+  for (let row = 0; row <= rows; row++) {
+    for (let column = 0; column <= columns; column++) {
+      const onSeam = (column > 0 && column < columns) || (row > 0 && row < rows);
+      if (!onSeam) continue;
+      marks.push([left + column * stepX + OVERLAP_MM / 2, top - row * stepY - OVERLAP_MM / 2]);
+    }
+  }
+  return marks;
+}
