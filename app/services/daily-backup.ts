@@ -1,4 +1,5 @@
-import { listBackups, takeBackup } from '../store/backups.ts';
+import { BackupDamaged, listBackups, takeBackup } from '../store/backups.ts';
+import { suspectStore } from '../store/open-store.ts';
 import type { Program } from './program.ts';
 import { isEmpty } from './program-state.ts';
 import { SENTENCES } from './sentences.ts';
@@ -31,6 +32,11 @@ export async function backUpOnceADay(program: Program): Promise<void> {
     });
     notices.delete('backup');
   } catch (error) {
+    if (error instanceof BackupDamaged) {
+      suspectStore(store);
+      notices.set('backup', SENTENCES['store-suspect']);
+      return;
+    }
     const detail = error instanceof Error ? error.message : String(error);
     notices.set('backup', SENTENCES['backup-failed'](detail));
   }

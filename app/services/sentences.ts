@@ -43,6 +43,8 @@ export const SENTENCES = {
   'backup-unreadable': 'This backup does not read. Nothing was changed. Choose another from the list.',
   'backup-failed': (detail: string) =>
     `Today's backup could not be made (${detail}). The store itself is unharmed. Free some space or check the disk; the program tries again within half an hour.`,
+  'store-suspect':
+    'The store seems to be damaged: a copy of it does not read through. Earlier backups were kept. Close the program and start it again: it will check the file and save what can be saved.',
   upgraded: (copy: string) =>
     `The store was brought up to this program's version. A copy of it as it was lies at ${copy}.`,
   'erase-name': (name: string) =>

@@ -10,7 +10,7 @@ export interface DatedBackup {
   readonly cause: BackupCause;
 }
 
-/** Kept: the newest of each of the last 7 days, 5 weeks and 12 months; those before a restore or import, 30 days. */
+/** Kept of the daily ones: the newest of each of the last 7 days, 5 weeks and 12 months. All others: 30 days. */
 export const ROTATION = { days: 7, weeks: 5, months: 12, otherDays: 30 } as const;
 
 const DAY_MS = 86_400_000;
@@ -25,7 +25,7 @@ export function outdatedBackups(backups: readonly DatedBackup[], nowMs: number):
   const kept = new Set<DatedBackup>(newestFirst.slice(0, 1));
   for (const backup of newestFirst) if (ageDays(backup) < 0) kept.add(backup);
 
-  const regular = newestFirst.filter(({ cause }) => cause === 'daily' || cause === 'asked');
+  const regular = newestFirst.filter(({ cause }) => cause === 'daily');
   keepNewestOfEach(regular, kept, (b) => (ageDays(b) < ROTATION.days ? `day ${ageDays(b)}` : null));
   keepNewestOfEach(regular, kept, (b) => {
     const week = weekOf(nowMs) - weekOf(Date.parse(b.takenAt));

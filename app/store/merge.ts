@@ -181,15 +181,18 @@ function mergeDraft(store: Store, item: IncomingFit, isNew: boolean): 'same' | '
 /** The tables whose rows are merged one by one; `erasing` is empty outside a transaction. */
 const MERGED_TABLES = ['athletes', 'boats', 'fits', 'revisions', 'drafts', 'quarantine', 'erasing'];
 
-/** Adds what an attached store of the same version holds in its other tables, where the key is not known here. */
-export function addOtherRows({ db }: Store, attachedAs: string): void {
+/** The tables that are merged whole, not row by row: of no use to `mergeIn`, and of one version on both sides. */
+export function otherTables({ db }: Store): string[] {
   const tables = db
     .prepare<[], string>(
       "SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
     )
     .pluck()
     .all() as unknown as string[];
-  for (const table of tables.filter((name) => !MERGED_TABLES.includes(name))) {
-    db.exec(`INSERT OR IGNORE INTO main."${table}" SELECT * FROM "${attachedAs}"."${table}"`);
-  }
+  return tables.filter((name) => !MERGED_TABLES.includes(name));
+}
+
+/** Adds the rows of an attached store's table whose keys are not known here. */
+export function addRowsOf({ db }: Store, table: string, attachedAs: string): void {
+  db.exec(`INSERT OR IGNORE INTO main."${table}" SELECT * FROM "${attachedAs}"."${table}"`);
 }

@@ -1,6 +1,7 @@
-import { accessSync, constants, mkdirSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { damageOf } from './integrity.ts';
 import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
 import type { Store } from './store.ts';
 
@@ -32,12 +33,14 @@ export function openStore(folder: string, clock: () => number = Date.now): Store
   try {
     mkdirSync(folder, { recursive: true });
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK);
+    const suspect = needsCheck(file);
     db = new Database(file, { timeout: LOCK_WAIT_MS });
-    const refusal = claim(db, file);
+    const refusal = claim(db, file, suspect ? 'check' : 'trust');
     if (refusal) {
       db.close();
       return { kind: 'refused', refusal };
     }
+    rmSync(file + SUSPECT, { force: true });
     const store: Store = { db, folder, file, clock };
     return { kind: 'open', store, copiedTo: migrate(store) };
   } catch (error) {
@@ -46,8 +49,24 @@ export function openStore(folder: string, clock: () => number = Date.now): Store
   }
 }
 
-/** Takes the file for this process and checks that it is one of ours; sets how it is written. */
-function claim(db: Database.Database, file: string): StoreRefusal | null {
+/** Lies beside a store whose backup was found damaged: the next start checks the store itself, however large. */
+const SUSPECT = '.check';
+/** Up to this size a store is read through at every start, bytes; that takes about 0.3 s per 100 MB. */
+const ALWAYS_CHECKED = 64 * 1024 * 1024;
+
+/** A small store is always checked; a large one after a crash (its log is still there), or when it is suspect. */
+function needsCheck(file: string): boolean {
+  if (!existsSync(file)) return false;
+  return statSync(file).size <= ALWAYS_CHECKED || existsSync(`${file}-wal`) || existsSync(file + SUSPECT);
+}
+
+/** Asks for a check of the store at the next start. */
+export function suspectStore({ file }: Store): void {
+  writeFileSync(file + SUSPECT, '');
+}
+
+/** Takes the file for this process and checks it before the first write; sets how it is written. */
+function claim(db: Database.Database, file: string, trust: 'check' | 'trust'): StoreRefusal | null {
   // EXCLUSIVE before the first touch of the log: no second program can then open the file, and a crash frees it.
   db.pragma('locking_mode = EXCLUSIVE');
   const version = storeVersion(db);
@@ -56,6 +75,8 @@ function claim(db: Database.Database, file: string): StoreRefusal | null {
   const fresh = version === 0 && tables === 0 && mark === 0;
   if (!fresh && mark !== APPLICATION_ID) return { code: 'foreign', file };
   if (version > STORE_VERSION) return { code: 'newer', file, found: version, known: STORE_VERSION };
+  const damage = trust === 'check' ? damageOf(db, 'quick') : null;
+  if (damage !== null) return { code: 'damaged', file, detail: damage };
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = FULL');
   db.pragma('foreign_keys = ON');
@@ -70,6 +91,7 @@ function claim(db: Database.Database, file: string): StoreRefusal | null {
 
 const READ_ONLY = /^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN)/;
 const FULL = /^(ENOSPC|EDQUOT|SQLITE_FULL)/;
+const DAMAGED = /^SQLITE_(CORRUPT|NOTADB|IOERR)/;
 const IN_USE = /^SQLITE_(BUSY|LOCKED)/;
 
 function refusalOf(error: unknown, { folder, file }: { folder: string; file: string }): StoreRefusal {
@@ -77,6 +99,7 @@ function refusalOf(error: unknown, { folder, file }: { folder: string; file: str
   if (READ_ONLY.test(code)) return { code: 'cannot-write', folder };
   if (FULL.test(code)) return { code: 'disk-full', folder };
   if (IN_USE.test(code)) return { code: 'in-use', file };
+  if (!DAMAGED.test(code)) throw error;
   return { code: 'damaged', file, detail: error instanceof Error ? error.message : String(error) };
 }
 

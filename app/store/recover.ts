@@ -1,10 +1,11 @@
-import { existsSync, mkdirSync, renameSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { type MergeCounts, mergeIn } from './merge.ts';
+import { addRowsOf, emptyCounts, type MergeCounts, mergeIn, otherTables } from './merge.ts';
 import { openStore, STORE_FILE, type StoreOpening } from './open-store.ts';
 import { readIncoming } from './read-incoming.ts';
-import type { Store } from './store.ts';
+import { withAttached } from './restore.ts';
+import { atomically, type Store } from './store.ts';
 
 const FOLDER = 'set-aside';
 /** A database is these three files; set aside apart, the log's last edits would be lost. */
@@ -47,15 +48,36 @@ function setAside(folder: string, clock: () => number): string {
   return target;
 }
 
+/** Reads from a copy: opening a database writes its log back, and the file set aside must stay as it is. */
 function salvage(store: Store, path: string): Omit<Recovery, 'setAsideAt'> {
+  const copy = `${path}.part`;
   let damaged: Database.Database | null = null;
   try {
-    damaged = new Database(path);
+    for (const ending of FILES) if (existsSync(path + ending)) copyFileSync(path + ending, copy + ending);
+    damaged = new Database(copy);
     const { items, unreadable, brokenTables } = readIncoming(damaged);
-    return { salvaged: mergeIn(store, items), unreadable, brokenTables };
+    damaged.close();
+    const salvaged = mergeIn(store, items);
+    const brokenToo = salvageOtherTables(store, copy);
+    return { salvaged, unreadable, brokenTables: [...brokenTables, ...brokenToo] };
   } catch {
-    return { salvaged: mergeIn(store, []), unreadable: 0, brokenTables: ['all of it'] };
+    return { salvaged: emptyCounts(), unreadable: 0, brokenTables: ['all'] };
   } finally {
     damaged?.close();
+    for (const ending of FILES) rmSync(copy + ending, { force: true });
   }
+}
+
+/** Each on its own: one that breaks off, or is of an older version, does not keep the others from being saved. */
+function salvageOtherTables(store: Store, copy: string): string[] {
+  return withAttached(store, copy, () =>
+    otherTables(store).filter((table) => {
+      try {
+        atomically(store, () => addRowsOf(store, table, 'other'));
+        return false;
+      } catch {
+        return true;
+      }
+    }),
+  );
 }

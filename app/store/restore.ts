@@ -1,7 +1,7 @@
 import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { backupFolder, listBackups } from './backups.ts';
-import { addOtherRows, mergeIn } from './merge.ts';
+import { addRowsOf, mergeIn, otherTables } from './merge.ts';
 import { closeStore, openStore, STORE_FILE } from './open-store.ts';
 import { readIncoming } from './read-incoming.ts';
 import { atomically, type Store } from './store.ts';
@@ -28,7 +28,7 @@ export function restoreBackup(store: Store, name: string, how: RestoreHow): Rest
       atomically(store, () => {
         if (how === 'replace') return replaceEveryRow(store);
         mergeIn(store, items);
-        addOtherRows(store, 'other');
+        for (const table of otherTables(store)) addRowsOf(store, table, 'other');
       }),
     );
     return 'restored';

@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { createFit, listFits, openFit, saveDraft } from '../../../app/store/fits.ts';
+import { mergeIn } from '../../../app/store/merge.ts';
+import { readIncoming } from '../../../app/store/read-incoming.ts';
+import { listRevisions, openRevision, saveRevision } from '../../../app/store/revisions.ts';
+import { athletes } from '../../../app/store/roster.ts';
+import type { Store } from '../../../app/store/store.ts';
+import { inventedAthlete, inventedFit } from '../invented.ts';
+import { steppingClock, temporaryStore } from '../temporary.ts';
+
+const page = { archived: false, search: '', limit: 200, offset: 0 };
+const LATER = Date.UTC(2026, 5, 1);
+const store = (from?: number) => temporaryStore(undefined, steppingClock(from));
+const everythingOf = (from: Store) => readIncoming(from.db).items;
+
+function savedFit(into: Store, padAftM = 0.1) {
+  const { id } = createFit(into, inventedFit({ padAftM }));
+  const revision = saveRevision(into, {
+    fitId: id,
+    fit: inventedFit({ padAftM }),
+    name: `pad ${padAftM}`,
+    reason: '',
+  });
+  if (revision === 'none') throw new Error('not saved');
+  return { id, revision };
+}
+
+describe('taking in another store', () => {
+  it('makes an empty store its equal, and then finds nothing more to do', () => {
+    const from = store();
+    athletes.save(from, inventedAthlete());
+    const { id } = savedFit(from);
+    saveDraft(from, { id, fit: inventedFit({ padAftM: 0.2 }) });
+    const into = store();
+    mergeIn(into, everythingOf(from));
+    expect(everythingOf(into)).toEqual(everythingOf(from));
+    expect(openFit(into, id)).toEqual(openFit(from, id));
+    const again = mergeIn(into, everythingOf(from));
+    expect(again).toMatchObject({
+      athletes: { added: 0, updated: 0, same: 1 },
+      fits: { added: 0, updated: 0, same: 1 },
+      revisions: { added: 0, same: 1 },
+      draftsKeptAsRevisions: 0,
+    });
+  });
+
+  it('keeps the newer of two athletes, whichever side it is on', () => {
+    const id = crypto.randomUUID();
+    const older = store();
+    athletes.save(older, inventedAthlete('Older', { id }));
+    const newer = store(LATER);
+    athletes.save(newer, inventedAthlete('Newer', { id }));
+    const [fromOlder, fromNewer] = [everythingOf(older), everythingOf(newer)];
+    expect(mergeIn(newer, fromOlder).athletes).toMatchObject({ keptNewer: 1 });
+    expect(mergeIn(older, fromNewer).athletes).toMatchObject({ updated: 1 });
+    for (const side of [older, newer]) expect(athletes.get(side, id)?.athlete.name).toBe('Newer');
+  });
+
+  it('brings two lines of revisions of one fit together without losing or renaming any', () => {
+    const here = store();
+    const { id, revision } = savedFit(here);
+    const there = store(LATER);
+    mergeIn(there, everythingOf(here));
+    saveRevision(here, { fitId: id, fit: inventedFit({ padAftM: 0.12 }), name: 'made here', reason: '' });
+    saveRevision(there, { fitId: id, fit: inventedFit({ padAftM: 0.14 }), name: 'made there', reason: '' });
+    mergeIn(here, everythingOf(there));
+    const all = listRevisions(here, id);
+    expect(all.map(({ number, name }) => [number, name])).toEqual([
+      [3, 'made there'],
+      [2, 'made here'],
+      [1, revision.name],
+    ]);
+    expect(openRevision(here, all[0]!.id)).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.14 } }] } });
+  });
+
+  it('never writes over a draft: one that comes in beside it is kept as a revision', () => {
+    const here = store();
+    const { id } = savedFit(here);
+    const there = store(LATER);
+    mergeIn(there, everythingOf(here));
+    saveDraft(here, { id, fit: inventedFit({ padAftM: 0.21 }) });
+    saveDraft(there, { id, fit: inventedFit({ padAftM: 0.25 }) });
+    const counts = mergeIn(here, everythingOf(there));
+    expect(counts.draftsKeptAsRevisions).toBe(1);
+    expect(openFit(here, id)).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.21 } }] } });
+    const [newest] = listRevisions(here, id);
+    expect(openRevision(here, newest!.id)).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.25 } }] } });
+    expect(mergeIn(here, everythingOf(there)).draftsKeptAsRevisions).toBe(0);
+  });
+
+  it('puts a sound revision in the place of one that no longer reads here', () => {
+    const here = store();
+    const { id, revision } = savedFit(here);
+    const sound = everythingOf(here);
+    here.db.exec('INSERT INTO erasing SELECT id FROM revisions');
+    here.db.exec("UPDATE revisions SET fit = '{}'");
+    here.db.exec('DELETE FROM erasing');
+    expect(openFit(here, id)).toBe('damaged');
+    mergeIn(here, sound);
+    expect(openRevision(here, revision.id)).toMatchObject({ revision, fit: inventedFit() });
+  });
+
+  it('takes back everything when one thing fails', () => {
+    const from = store();
+    savedFit(from);
+    const into = store();
+    function* broken() {
+      yield* everythingOf(from);
+      throw new Error('the source broke off');
+    }
+    expect(() => mergeIn(into, broken())).toThrow('broke off');
+    expect(listFits(into, page)).toEqual([]);
+  });
+});
