@@ -3,6 +3,7 @@ import { BOAT } from './english/boat.ts';
 import { CREW } from './english/crew.ts';
 import { DRAWING } from './english/drawing.ts';
 import { FIELDS } from './english/fields.ts';
+import { HULL } from './english/hull.ts';
 import { ROSTER } from './english/roster.ts';
 import { SHEET } from './english/sheet.ts';
 
@@ -11,7 +12,16 @@ import { SHEET } from './english/sheet.ts';
  * `{name}` stands for a value given by the caller. Texts that count come in pairs `….one` and `….other`.
  * (What is said of findings and quantities is made by core's `findings/sentences.ts`.)
  */
-export const MESSAGES = { ...SHEET, ...FIELDS, ...ROSTER, ...BOAT, ...BENCH, ...CREW, ...DRAWING } as const;
+export const MESSAGES = {
+  ...SHEET,
+  ...FIELDS,
+  ...ROSTER,
+  ...BOAT,
+  ...BENCH,
+  ...CREW,
+  ...HULL,
+  ...DRAWING,
+} as const;
 
 export type MessageKey = keyof typeof MESSAGES;
 

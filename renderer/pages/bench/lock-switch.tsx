@@ -21,8 +21,7 @@ export function LockSwitch({ fitting }: { fitting: Lockable }) {
     <button
       type="button"
       className="button bare lock"
-      aria-pressed={locked}
-      aria-label={say('measures.lock.of', { fitting: what })}
+      aria-label={say(locked ? 'measures.locked.of' : 'measures.lock.of', { fitting: what })}
       title={say('measures.lock.about')}
       onClick={toggle}
     >

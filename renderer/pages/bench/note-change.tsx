@@ -48,8 +48,7 @@ export function NoteChange({ finding }: { finding: Finding }) {
         <button
           type="button"
           className="button words"
-          aria-pressed={isShown}
-          aria-label={say('notes.show.of', { change })}
+          aria-label={say(isShown ? 'notes.hide.of' : 'notes.show.of', { change })}
           onClick={show}
         >
           {say(isShown ? 'notes.hide' : 'notes.show')}

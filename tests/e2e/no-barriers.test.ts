@@ -1,0 +1,130 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, goTo } from './screens.ts';
+
+const THEMES = ['light', 'dark'] as const;
+
+let program: RunningProgram;
+let page: Page;
+let fitId: string;
+
+/** Serious and critical findings of axe on the page as it stands, one line each. */
+async function barriers(): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) =>
+      nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
+    );
+}
+
+/** Opens something and checks it in both themes. */
+async function checkBoth(): Promise<void> {
+  for (const colorScheme of THEMES) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.waitForFunction((theme) => document.documentElement.dataset.theme === theme, colorScheme);
+    expect(await barriers(), colorScheme).toEqual([]);
+  }
+}
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser();
+});
+afterAll(() => program.dispose());
+
+describe('no screen has a serious barrier, in either theme', () => {
+  it('the first start', async () => {
+    await page.getByRole('button', { name: 'Open the demo club' }).waitFor();
+    await checkBoth();
+  });
+
+  it.each(['#/fits', '#/athletes', '#/boats', '#/fits/new'])('%s while there is nothing', async (route) => {
+    await goTo(page, route);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await checkBoth();
+  });
+
+  it('the athlete’s form, with everything in it', async () => {
+    await goTo(page, '#/athletes/new');
+    await page.getByRole('button', { name: 'Add a limit' }).click();
+    await page.getByText('More tape measures').click();
+    await page.getByRole('button', { name: 'Keep this athlete' }).click();
+    await page.getByText('This is needed.').first().waitFor();
+    await checkBoth();
+  });
+
+  it('the boat’s form, by tape and by offsets', async () => {
+    await goTo(page, '#/boats/new');
+    await page.getByRole('button', { name: 'Keep this boat' }).click();
+    await page.getByText('This is needed.').first().waitFor();
+    await checkBoth();
+    await page.getByText('table of offsets', { exact: true }).click();
+    await checkBoth();
+  });
+
+  it('lists with something in them', async () => {
+    await callFromPage(page, 'athletes.save', { athlete: exampleAthlete({ name: 'Nobody in particular' }) });
+    await callFromPage(page, 'boats.save', { boat: exampleBoat(2) });
+    const seats = [
+      exampleSeat(),
+      exampleSeat({ side: 'right', athlete: exampleAthlete({ name: 'The other one', side: 'right' }) }),
+    ];
+    const opened = await callFromPage(page, 'fits.create', { fit: exampleFit(seats) });
+    fitId = opened.id;
+    for (const route of ['#/fits', '#/athletes', '#/boats', '#/fits/new']) {
+      await goTo(page, route);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      await page.waitForLoadState('networkidle');
+      await checkBoth();
+    }
+  });
+
+  it('the bench with its notes', async () => {
+    await goTo(page, `#/fits/${fitId}`);
+    await page.getByRole('heading', { level: 1, name: 'Example' }).waitFor();
+    await page
+      .getByRole('button', { name: /^Take it/ })
+      .first()
+      .waitFor();
+    await checkBoth();
+  });
+
+  it.each(['Rear rest', 'Front foot', 'Paddle', 'Boat'])('the measures of: %s', async (name) => {
+    await page.getByRole('tab', { name, exact: true }).click();
+    await checkBoth();
+  });
+
+  it('the values, with one of them opened', async () => {
+    await page.getByRole('tab', { name: 'Values' }).click();
+    await page.getByRole('button', { name: /^Trunk forward/ }).click();
+    await page.getByRole('button', { name: 'Hold this angle' }).click();
+    await page.getByRole('button', { name: 'Own band for this athlete' }).click();
+    await checkBoth();
+  });
+
+  it('saving, comparing and looking at revisions', async () => {
+    await page.getByRole('tab', { name: 'Revisions' }).click();
+    await checkBoth();
+    await page.getByRole('button', { name: 'Save a revision' }).first().click();
+    await page.getByRole('dialog').waitFor();
+    await checkBoth();
+    await page.getByRole('dialog').getByRole('textbox').first().fill('First');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /^Compare with/ }).click();
+    await checkBoth();
+    await page.getByRole('button', { name: /^Look at it/ }).click();
+    await page.getByRole('button', { name: 'Back to the bench' }).waitFor();
+    await checkBoth();
+    await page.getByRole('button', { name: 'Back to the bench' }).click();
+  });
+
+  it('paper and units', async () => {
+    await page.getByRole('button', { name: 'Paper and units' }).click();
+    await page.getByRole('dialog').waitFor();
+    await checkBoth();
+  });
+});

@@ -1,0 +1,55 @@
+import type { Page } from 'playwright-core';
+import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
+import type { CallResult } from '../../app/contract/result.ts';
+
+/** Calls the program from the open page, as the page itself does. */
+export async function callFromPage<N extends CallName>(
+  page: Page,
+  name: N,
+  input: CallInput<N>,
+): Promise<CallOutput<N>> {
+  const result = (await page.evaluate(
+    async ([called, given]) => {
+      const response = await fetch('/call', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify({ name: called, input: given }),
+      });
+      return response.json();
+    },
+    [name, input] as const,
+  )) as CallResult<CallOutput<N>>;
+  if (!result.ok)
+    throw new Error(`${name}: ${result.error.message} ${JSON.stringify(result.error.problems)}`);
+  return result.value;
+}
+
+/** Goes to a page of the program by its route, without loading it anew. */
+export async function goTo(page: Page, route: string): Promise<void> {
+  await page.evaluate((hash) => {
+    window.location.hash = hash;
+  }, route);
+}
+
+/** The entry of a measure by its name. */
+export function measure(page: Page, name: string) {
+  return page.getByRole('spinbutton', { name, exact: true });
+}
+
+/** Types a measure and leaves the entry. */
+export async function enter(page: Page, name: string, text: string): Promise<void> {
+  await measure(page, name).fill(text);
+  await measure(page, name).press('Tab');
+}
+
+/** The number shown in a measure, in its shown unit. */
+export async function shown(page: Page, name: string): Promise<number> {
+  return numberIn(await measure(page, name).inputValue());
+}
+
+/** The first number in a text as the page writes numbers: true minus, point or comma. */
+export function numberIn(text: string): number {
+  const found = /[−-]?\d+(?:[.,]\d+)?/.exec(text);
+  if (!found) throw new Error(`no number in "${text}"`);
+  return Number(found[0].replace('−', '-').replace(',', '.'));
+}
