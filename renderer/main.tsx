@@ -6,6 +6,7 @@ import './theme/controls.css';
 import './theme/pages.css';
 import './theme/bench.css';
 import './theme/crew.css';
+import './theme/hull.css';
 import { Sheet } from './page-parts/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';
 

@@ -9,7 +9,7 @@ export const SHEET_TOOLS_ID = 'sheet-tools';
 const PAGES = [
   { route: { page: 'fits' }, name: 'sheet.fits', within: ['fits', 'fit', 'new-fit'] },
   { route: { page: 'athletes' }, name: 'sheet.athletes', within: ['athletes', 'athlete'] },
-  { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat'] },
+  { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat', 'hull'] },
 ] as const satisfies readonly { route: Route; name: string; within: readonly Route['page'][] }[];
 
 /** The strip along the head of the sheet. */

@@ -7,6 +7,7 @@ import { BoatPage } from '../pages/boat/boat-page.tsx';
 import { BoatsPage } from '../pages/boats/boats-page.tsx';
 import { FitsPage } from '../pages/fits/fits-page.tsx';
 import { HomePage } from '../pages/home/home-page.tsx';
+import { HullPage } from '../pages/hull/hull-page.tsx';
 import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
 import { type Route, useRoute } from '../route/route.ts';
 import { FaultBoundary } from './fault-boundary.tsx';
@@ -31,6 +32,8 @@ function Page({ route }: { route: Route }) {
       return <BoatsPage />;
     case 'boat':
       return <BoatPage key={route.id} id={route.id} />;
+    case 'hull':
+      return <HullPage key={route.id} id={route.id} />;
   }
 }
 

@@ -9,7 +9,8 @@ export type Route =
   | { readonly page: 'athletes' }
   | { readonly page: 'athlete'; readonly id: string }
   | { readonly page: 'boats' }
-  | { readonly page: 'boat'; readonly id: string };
+  | { readonly page: 'boat'; readonly id: string }
+  | { readonly page: 'hull'; readonly id: string };
 
 /** A route as the part of the address after the #. */
 export function hrefOf(route: Route): string {
@@ -22,6 +23,8 @@ export function hrefOf(route: Route): string {
       return `#/athletes/${route.id}`;
     case 'boat':
       return `#/boats/${route.id}`;
+    case 'hull':
+      return `#/boats/${route.id}/lines`;
     case 'new-fit':
       return '#/fits/new';
     default:
@@ -32,6 +35,7 @@ export function hrefOf(route: Route): string {
 /** The route that an address names; anything unknown is home. */
 export function routeOf(hash: string): Route {
   const [folder, id, ...rest] = hash.replace(/^#\/?/, '').split('/');
+  if (folder === 'boats' && id && rest.length === 1 && rest[0] === 'lines') return { page: 'hull', id };
   if (rest.length > 0) return { page: 'home' };
   if (folder === 'fits') {
     if (id === 'new') return { page: 'new-fit' };

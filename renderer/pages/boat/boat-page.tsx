@@ -2,13 +2,24 @@ import { useBoat } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
 import { BoatForm } from './boat-form.tsx';
 
 /** One boat's page: the same form makes and edits. */
 export function BoatPage({ id }: { id: string }) {
   const { record, error } = useBoat(id);
   return (
-    <Page title={record?.boat.name ?? say('boat.new')} wide>
+    <Page
+      title={record?.boat.name ?? say('boat.new')}
+      wide
+      tools={
+        record && (
+          <a className="button" href={hrefOf({ page: 'hull', id })}>
+            {say('hull.link')}
+          </a>
+        )
+      }
+    >
       {error && <Trouble error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('boat.not-found')}</p>}

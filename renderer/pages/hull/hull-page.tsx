@@ -1,0 +1,60 @@
+import { useMemo } from 'react';
+import type { Boat } from '../../../core/fit/boat-schema.ts';
+import type { Hull } from '../../../core/hull/hull.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { useBoat } from '../../client/use-record.ts';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { FloatCheckForm } from './float-check-form.tsx';
+import { FormTable } from './form-table.tsx';
+import { LinesPlan } from './lines-plan.tsx';
+import { RightingArms } from './righting-arms.tsx';
+
+/** A boat's lines and how it floats. */
+export function HullPage({ id }: { id: string }) {
+  const { record, error } = useBoat(id);
+  return (
+    <Page
+      title={say('hull.title', { name: record?.boat.name ?? '' })}
+      wide
+      tools={
+        <>
+          <a className="button" href={hrefOf({ page: 'boat', id })}>
+            {say('hull.back')}
+          </a>
+          <button type="button" className="button" onClick={() => window.print()}>
+            {say('hull.print')}
+          </button>
+        </>
+      }
+    >
+      {error && <Trouble error={error} />}
+      {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
+      {record === null && <p>{say('boat.not-found')}</p>}
+      {record && <HullSheets key={record.changedAt} boat={{ ...record.boat, id: record.id }} />}
+    </Page>
+  );
+}
+
+function hullOrWhyNot(boat: Boat): Hull | string {
+  try {
+    return hullOfBoat(boat);
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+function HullSheets({ boat }: { boat: Boat }) {
+  const hull = useMemo(() => hullOrWhyNot(boat), [boat]);
+  if (typeof hull === 'string') return <p role="alert">{say('hull.broken', { why: hull })}</p>;
+  return (
+    <div className="hull-sheets">
+      <LinesPlan hull={hull} name={boat.name} />
+      <FormTable hull={hull} corrected={boat.correction !== null} />
+      <RightingArms hull={hull} boat={boat} />
+      <FloatCheckForm boat={boat} />
+    </div>
+  );
+}

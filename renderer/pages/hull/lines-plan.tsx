@@ -1,0 +1,130 @@
+import { useMemo } from 'react';
+import type { BoatPoint } from '../../../core/frame/vec3.ts';
+import type { Hull } from '../../../core/hull/hull.ts';
+import { type HullLines, hullLines } from '../../../core/hull/hull-lines.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+
+/** Heights and breadths are drawn larger than lengths, or a racing canoe is a needle. Said on the drawing. */
+const TIMES = 3;
+/** Room between and around the views, in the drawing's own millimetres of boat length. */
+const GAP = 190;
+/** Sections drawn in the body plan on each side. */
+const BODY_SECTIONS = 6;
+
+const path = (points: readonly (readonly [number, number])[]) =>
+  points
+    .map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${(1000 * x).toFixed(1)} ${(1000 * y).toFixed(1)}`)
+    .join('');
+
+/** The lines plan: profile over plan on one length, the body plan below; bow to the right. */
+export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
+  const format = useFormat();
+  const lines = useMemo(() => hullLines(hull), [hull]);
+  const depth = (hull.highestZ - hull.lowestZ) * TIMES * 1000;
+  const half = Math.max(...lines.sheer.map((p) => p.y)) * TIMES * 1000;
+  const profileY = GAP + depth;
+  const planY = profileY + GAP + half * 0.2;
+  const bodyY = planY + half + 2 * GAP + depth;
+  const width = hull.length * 1000 + 2 * GAP;
+  const left = hull.aftX * 1000 - GAP;
+  const length = format.length(hull.length, { unit: 'm' });
+  return (
+    <section>
+      <h2>{say('hull.lines')}</h2>
+      <figure className="lines-plan">
+        <svg
+          viewBox={`${left} 0 ${width} ${bodyY + GAP * 0.4}`}
+          role="img"
+          aria-label={say('hull.lines.spoken', { name, length })}
+        >
+          <Stations hull={hull} from={GAP * 0.6} to={planY + half + 30} />
+          <g transform={`translate(0 ${profileY + hull.lowestZ * TIMES * 1000})`}>
+            <Profile lines={lines} />
+          </g>
+          <g transform={`translate(0 ${planY})`}>
+            <Plan lines={lines} hull={hull} />
+          </g>
+          <g transform={`translate(${left + width / 2} ${bodyY + hull.lowestZ * TIMES * 1000})`}>
+            <Body lines={lines} hull={hull} />
+          </g>
+          <g className="lines-words">
+            <text x={left + 20} y={GAP * 0.45}>
+              {say('hull.lines.profile')}
+            </text>
+            <text x={left + 20} y={planY - 30}>
+              {say('hull.lines.plan')}
+            </text>
+            <text x={left + 20} y={bodyY - depth}>
+              {say('hull.lines.body')}
+            </text>
+            <text x={left + width - 20} y={GAP * 0.45} textAnchor="end">
+              {say('hull.lines.across', { times: TIMES })}
+            </text>
+            <text x={hull.foreX * 1000 + 20} y={profileY - depth / 2}>
+              {say('hull.lines.bow')}
+            </text>
+            <text x={hull.aftX * 1000 - 20} y={profileY - depth / 2} textAnchor="end">
+              {say('hull.lines.stern')}
+            </text>
+          </g>
+        </svg>
+      </figure>
+    </section>
+  );
+}
+
+function Stations({ hull, from, to }: { hull: Hull; from: number; to: number }) {
+  const marks = Array.from({ length: 11 }, (_, i) => hull.aftX + (hull.length * i) / 10);
+  return (
+    <path className="lines-grid" d={marks.map((x) => `M${(1000 * x).toFixed(1)} ${from}V${to}`).join('')} />
+  );
+}
+
+const side = ({ x, z }: BoatPoint) => [x, -z * TIMES] as const;
+const above = ({ x, y }: BoatPoint) => [x, y * TIMES] as const;
+
+function Profile({ lines }: { lines: HullLines }) {
+  return (
+    <>
+      <path className="lines-thick" d={path(lines.sheer.map(side)) + path(lines.keel.map(side))} />
+      <path className="lines-thin" d={lines.buttocks.map(({ points }) => path(points.map(side))).join('')} />
+    </>
+  );
+}
+
+function Plan({ lines, hull }: { lines: HullLines; hull: Hull }) {
+  return (
+    <>
+      <path className="lines-axis" d={`M${hull.aftX * 1000 - 80} 0H${hull.foreX * 1000 + 80}`} />
+      <path className="lines-thick" d={path(lines.sheer.map(above))} />
+      <path
+        className="lines-thin"
+        d={lines.waterlines.map(({ points }) => path(points.map(above))).join('')}
+      />
+    </>
+  );
+}
+
+function Body({ lines, hull }: { lines: HullLines; hull: Hull }) {
+  const middle = (hull.aftX + hull.foreX) / 2;
+  const wanted = Array.from(
+    { length: BODY_SECTIONS },
+    (_, i) => (0.97 * (hull.length / 2) * i) / (BODY_SECTIONS - 1),
+  );
+  const nearest = (x: number) =>
+    lines.sections.reduce((best, s) => (Math.abs(s.x - x) < Math.abs(best.x - x) ? s : best));
+  const sections = (way: 1 | -1) =>
+    wanted
+      .map((d) =>
+        path(nearest(middle + way * d).points.map(({ y, z }) => [way * y * TIMES, -z * TIMES] as const)),
+      )
+      .join('');
+  const top = -hull.highestZ * TIMES * 1000 - 60;
+  return (
+    <>
+      <path className="lines-axis" d={`M0 ${top}V${-hull.lowestZ * TIMES * 1000 + 30}`} />
+      <path className="lines-thick" d={sections(1) + sections(-1)} />
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+import { useMemo } from 'react';
+import { type Boat, waterSchema } from '../../../core/fit/boat-schema.ts';
+import { gzCurve } from '../../../core/float/gz-curve.ts';
+import { waterDensity } from '../../../core/float/water-density.ts';
+import type { Hull } from '../../../core/hull/hull.ts';
+import { shellCentre } from '../../../core/hull/shell-centre.ts';
+import { toDegrees, toRadians } from '../../../core/units/angle.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+
+/** The paddler of the plot: a plain example, said beside it. */
+const PADDLER_KG = 75;
+const ABOVE_FLOOR = 0.72;
+
+const WIDTH = 600;
+const HEIGHT = 220;
+const LEFT = 56;
+const TOP = 14;
+/** Heels asked for, degrees: fine enough for a smooth line. */
+const HEELS = Array.from({ length: 41 }, (_, i) => toRadians(i));
+
+/** Righting arms over heel with a plain example paddler; above the line the boat rights itself. */
+export function RightingArms({ hull, boat }: { hull: Hull; boat: Boat }) {
+  const format = useFormat();
+  const height = boat.floorboard.heightM + ABOVE_FLOOR;
+  const curve = useMemo(() => {
+    const own = boat.centre ? { x: boat.centre.xM, z: boat.centre.zM } : shellCentre(hull);
+    const masses = [
+      { mass: boat.massKg, x: own.x, y: 0, z: own.z },
+      { mass: PADDLER_KG, x: 0, y: 0, z: height },
+    ];
+    return gzCurve(hull, { masses, waterDensity: waterDensity(waterSchema.parse({})) }, HEELS);
+  }, [hull, boat, height]);
+  const end = curve.points.at(-1)?.heel ?? 0;
+  const most = Math.max(0.02, ...curve.points.map((p) => Math.abs(p.gz)));
+  const x = (heel: number) => LEFT + ((WIDTH - LEFT - 20) * heel) / Math.max(end, 1e-6);
+  const y = (gz: number) => TOP + (HEIGHT - 2 * TOP) * (0.5 - (0.5 * gz) / most);
+  const line = curve.points
+    .map((p, i) => `${i === 0 ? 'M' : 'L'}${x(p.heel).toFixed(1)} ${y(p.gz).toFixed(1)}`)
+    .join('');
+  const arm = curve.points.find((p) => toDegrees(p.heel) >= 10)?.gz ?? 0;
+  const rights = (curve.points[1]?.gz ?? -1) > 0;
+  const degrees = (value: number) => format.degrees(toDegrees(value));
+  return (
+    <section>
+      <h2>{say('hull.gz')}</h2>
+      <p>{say(rights ? 'hull.gz.rights' : 'hull.gz.balanced')}</p>
+      <p className="soft">{say('hull.gz.about', { height: format.length(height) })}</p>
+      <figure className="righting">
+        <svg
+          viewBox={`0 0 ${WIDTH} ${HEIGHT + 26}`}
+          role="img"
+          aria-label={say('hull.gz.spoken', {
+            end: degrees(end),
+            arm: format.length(arm, { unit: 'mm', signed: true }),
+          })}
+        >
+          <path className="lines-axis" d={`M${LEFT} ${y(0)}H${WIDTH - 10}M${LEFT} ${TOP}V${HEIGHT - TOP}`} />
+          <path className="lines-thick" d={line} />
+          <g className="lines-words small">
+            <text x={LEFT - 6} y={y(most) + 8} textAnchor="end">
+              {format.length(most, { unit: 'mm', signed: true })}
+            </text>
+            <text x={LEFT - 6} y={y(-most)} textAnchor="end">
+              {format.length(-most, { unit: 'mm', signed: true })}
+            </text>
+            {[0, 0.25, 0.5, 0.75, 1].map((share) => (
+              <text key={share} x={x(end * share)} y={HEIGHT + 16} textAnchor="middle">
+                {degrees(end * share)}
+              </text>
+            ))}
+          </g>
+        </svg>
+      </figure>
+    </section>
+  );
+}
