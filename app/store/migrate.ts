@@ -16,13 +16,13 @@ export function storeVersion(db: Database.Database): number {
  * Brings an older store up to this program's version, one migration per transaction. A store that holds anything is
  * copied first; the copy's path is given back, or null where there was nothing to copy.
  */
-export function migrate(store: Store): string | null {
+export function migrate(store: Store, migrations: readonly string[] = MIGRATIONS): string | null {
   const from = storeVersion(store.db);
-  if (from >= STORE_VERSION) return null;
+  if (from >= migrations.length) return null;
   const copy = from > 0 ? copyBeforeMigration(store, from) : null;
-  for (let version = from; version < STORE_VERSION; version++) {
+  for (let version = from; version < migrations.length; version++) {
     store.db.transaction(() => {
-      store.db.exec(MIGRATIONS[version]!);
+      store.db.exec(migrations[version]!);
       store.db.pragma(`user_version = ${version + 1}`);
     })();
   }
