@@ -70,6 +70,11 @@ export const BOAT = {
   'boat.sections.spoken': 'Sections of the hull, {stations} stations, {length} long, {beam} wide.',
   'boat.sections.figures': '{length} long, {beam} wide, {depth} deep',
 
+  'boat.sketch': 'Where the tape goes',
+  'boat.sketch.spoken':
+    'At each station: keel and sheer above the base line, beam at the sheer, and beams at set heights above the keel.',
+  'boat.sketch.base-line': 'base line',
+
   'boat.floorboard': 'The floorboard',
   'boat.floorboard.height': 'Top above the base line',
   'boat.floorboard.width': 'Width',

@@ -33,8 +33,10 @@ const MOST = 3;
 /** Effects below this share of a noticeable change are not worth words. */
 const LEAST_SHARE = 0.15;
 const TURN_DEG = 5;
+/** What a line of the narrowest margin holds, with its beginning. */
+const LINE_CHARACTERS = 52;
 
-/** What one centimetre more does (half an inch where inches are read; five degrees of a turn), the most telling first. */
+/** What one centimetre more does (half an inch where inches are read; five degrees of a turn), the most telling of it. */
 export function effectsText(
   coordinate: FittingCoordinate,
   derivatives: readonly Derivative[],
@@ -43,26 +45,37 @@ export function effectsText(
   const turn = COORDINATE_RULES[coordinate].unit === 'deg';
   const inches = format.lengthUnit === 'in';
   const by = turn ? TURN_DEG : inches ? LENGTH_UNITS.in / 2 : 0.01;
-  const told = derivatives
-    .filter(({ id }) => id in TELLING)
-    .map((d) => ({
-      ...d,
-      change: d.perUnit * by,
-      weight: Math.abs(d.perUnit * by) / TELLING[d.id as Telling],
-    }))
-    .filter(({ weight }) => weight >= LEAST_SHARE)
-    .sort((a, b) => b.weight - a.weight)
-    .slice(0, MOST)
-    .sort((a, b) => TOLD_IN_ORDER.indexOf(a.id) - TOLD_IN_ORDER.indexOf(b.id));
-  const effects = told.map(({ id, change, unit }) =>
-    say('effect.written', {
+  const effects = mostTelling(derivatives, by).map(({ id, perUnit, unit }) => ({
+    id,
+    text: say('effect.written', {
       name: say(`effect.${id as Telling}`),
-      change: changeWritten(id, change, { unit, format }),
+      change: changeWritten(id, perUnit * by, { unit, format }),
     }),
-  );
-  const text = effects.join(' · ') || say('measures.nothing-moves');
+  }));
+  const text = inOneLine(effects) || say('measures.nothing-moves');
   if (turn) return say('measures.five-degrees', { effects: text });
   return say(inches ? 'measures.one-inch' : 'measures.one-centimetre', { effects: text });
+}
+
+function mostTelling(derivatives: readonly Derivative[], by: number): Derivative[] {
+  const weight = ({ id, perUnit }: Derivative) => Math.abs(perUnit * by) / TELLING[id as Telling];
+  return derivatives
+    .filter((d) => d.id in TELLING && weight(d) >= LEAST_SHARE)
+    .sort((a, b) => weight(b) - weight(a))
+    .slice(0, MOST);
+}
+
+/** As many effects as one line of the margin holds, the most telling first chosen, told in a steady order. */
+function inOneLine(effects: readonly { id: string; text: string }[]): string {
+  let room = LINE_CHARACTERS;
+  return effects
+    .filter(({ text }) => {
+      room -= text.length + 3;
+      return room >= 0;
+    })
+    .sort((a, b) => TOLD_IN_ORDER.indexOf(a.id) - TOLD_IN_ORDER.indexOf(b.id))
+    .map(({ text }) => text)
+    .join(' · ');
 }
 
 /** Small changes want one place more than the values themselves. */

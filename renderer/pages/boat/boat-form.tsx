@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { type Boat, boatSchema } from '../../../core/fit/boat-schema.ts';
 import { call } from '../../client/client.ts';
+import { useFormat } from '../../display/use-display.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { limitsOf } from '../../fields/limits-of.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
@@ -17,6 +18,7 @@ import { boatOfEntries, hullOfEntries } from './boat-of-entries.ts';
 import { HullEntries } from './hull-entries.tsx';
 import { SeatMarks } from './seat-marks.tsx';
 import { SectionsView } from './sections-view.tsx';
+import { StationSketch } from './station-sketch.tsx';
 
 const CLASSES = ['C1', 'C2', 'C4', 'none'] as const;
 
@@ -25,6 +27,7 @@ export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
   const { entries, change, letGo } = useKeptEntries(`boat.${id}`, entriesOf(boat));
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [refusal, setRefusal] = useState<CallError | null>(null);
+  const format = useFormat();
   const hull = useMemo(() => hullOfEntries(entries), [entries]);
 
   async function save(event: React.FormEvent): Promise<void> {
@@ -79,6 +82,12 @@ export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
         <aside className="boat-sections" aria-label={say('boat.sections')}>
           <h2>{say('boat.sections')}</h2>
           <SectionsView source={'hull' in hull ? hull.hull : null} />
+          {entries.hullKind === 'tape' && (
+            <>
+              <h2>{say('boat.sketch')}</h2>
+              <StationSketch height={format.length(entries.beamHeightsM[0] ?? 0.05)} />
+            </>
+          )}
         </aside>
       </div>
       <SeatMarks entries={entries} problems={problems} onChange={change} />

@@ -22,7 +22,8 @@ describe('what one centimetre does', () => {
     const derivatives = derivativesTo({ evaluator, fit, report }, { seat: 0, coordinate: 'kneePad.aftM' });
     const text = plain(effectsText('kneePad.aftM', derivatives, format));
     expect(text).toMatch(/^\+1 cm: bow \+\d+\.\d mm · /);
-    expect(text.split(' · ')).toHaveLength(3);
+    expect(text.split(' · ').length).toBeGreaterThan(1);
+    expect(text.length).toBeLessThan(60);
   });
 
   it('says so when nothing moves', () => {
