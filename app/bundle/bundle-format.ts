@@ -17,7 +17,8 @@ export const BUNDLE_LIMITS = {
   unpacked: 2 * 1024 * 1024 * 1024,
   /** The zip format without its extension ends at 65 535 files. */
   files: 65_000,
-} as const;
+};
+export type BundleLimits = Readonly<typeof BUNDLE_LIMITS>;
 
 /** The list of contents, `bundle.json`: the last file of a bundle, so that a cut-off one has none. */
 export const bundleContents = z.strictObject({

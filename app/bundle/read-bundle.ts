@@ -3,7 +3,8 @@ import type { z } from 'zod';
 import { problemLine, problemsOf } from '../services/problem-sentences.ts';
 import { type Incoming, incomingFit } from '../store/incoming.ts';
 import { BUNDLE_NAMES, bundleAthletes, bundleBoats, bundleContents } from './bundle-format.ts';
-import { type BundleFile, BundleRefused, unpackBundle } from './unpack.ts';
+import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
+import { type BundleFile, unpackBundle } from './unpack.ts';
 
 /** What a bundle says of itself. */
 export type BundleContents = z.infer<typeof bundleContents>;
@@ -27,7 +28,7 @@ export function* bundleItems(packed: Uint8Array): Generator<Incoming, BundleCont
     });
     yield* itemsOf(file);
   }
-  if (!contents) throw new BundleRefused('bundle.json', 'is missing; needed is the whole bundle');
+  if (!contents) throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS['no-contents']);
   compare(contents, read);
   return contents;
 }
@@ -48,12 +49,12 @@ function parseFile<S extends z.ZodType>(file: BundleFile, schema: S): z.output<S
   try {
     value = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(file.bytes));
   } catch {
-    throw new BundleRefused(file.name, 'is not JSON in UTF-8');
+    throw new BundleRefused(file.name, BUNDLE_PROBLEMS['not-json']);
   }
   const parsed = schema.safeParse(value);
   if (parsed.success) return parsed.data;
   const [first] = problemsOf(parsed.error, schema, value);
-  throw new BundleRefused(file.name, first ? problemLine(first) : 'does not parse');
+  throw new BundleRefused(file.name, first ? problemLine(first) : BUNDLE_PROBLEMS.damaged);
 }
 
 function compare(
@@ -62,16 +63,13 @@ function compare(
 ): void {
   for (const { name, bytes, sha256 } of contents.files) {
     const found = read.get(name);
-    if (!found) throw new BundleRefused(name, 'is listed in bundle.json but not in the bundle');
+    if (!found) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-there']);
     if (found.bytes !== bytes || found.sha256 !== sha256) {
-      throw new BundleRefused(
-        name,
-        'is not as bundle.json says; the bundle is damaged or was changed by hand',
-      );
+      throw new BundleRefused(name, BUNDLE_PROBLEMS.changed);
     }
   }
   const listed = new Set(contents.files.map(({ name }) => name));
   for (const name of read.keys()) {
-    if (!listed.has(name)) throw new BundleRefused(name, 'is in the bundle but not listed in bundle.json');
+    if (!listed.has(name)) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-listed']);
   }
 }

@@ -1,14 +1,6 @@
 import { Unzip, UnzipInflate } from 'fflate';
-import { BUNDLE_LIMITS, BUNDLE_NAMES } from './bundle-format.ts';
-
-/** A bundle, or a part of one, is not as it must be; `path` and `message` say what and what is allowed. */
-export class BundleRefused extends Error {
-  readonly path: string;
-  constructor(path: string, message: string) {
-    super(message);
-    this.path = path;
-  }
-}
+import { BUNDLE_LIMITS, BUNDLE_NAMES, type BundleLimits } from './bundle-format.ts';
+import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
 
 /** One file of a bundle, unpacked. */
 export interface BundleFile {
@@ -23,8 +15,11 @@ const SLICE = 64 * 1024;
  * Unpacks a bundle file by file, counting what really comes out and not what the headers promise. Throws
  * `BundleRefused` at the first name that is not a bundle's own, and at the first byte over a limit.
  */
-export function* unpackBundle(packed: Uint8Array): Generator<BundleFile> {
-  if (packed.length > BUNDLE_LIMITS.packed) throw tooLarge('', BUNDLE_LIMITS.packed);
+export function* unpackBundle(
+  packed: Uint8Array,
+  limits: BundleLimits = BUNDLE_LIMITS,
+): Generator<BundleFile> {
+  if (packed.length > limits.packed) throw tooLarge('', limits.packed);
   const ready: BundleFile[] = [];
   const seen = new Set<string>();
   let open = 0;
@@ -32,16 +27,16 @@ export function* unpackBundle(packed: Uint8Array): Generator<BundleFile> {
   const unzip = new Unzip();
   unzip.register(UnzipInflate);
   unzip.onfile = (file) => {
-    admitName(file.name, seen);
+    admitName(file.name, seen, limits);
     open += 1;
     const parts: Uint8Array[] = [];
     let size = 0;
     file.ondata = (error, part, final) => {
-      if (error) throw new BundleRefused(file.name, 'cannot be unpacked; the bundle is damaged');
+      if (error) throw refusalOf(error, file.name);
       size += part.length;
       total += part.length;
-      if (size > BUNDLE_LIMITS.file) throw tooLarge(file.name, BUNDLE_LIMITS.file);
-      if (total > BUNDLE_LIMITS.unpacked) throw tooLarge('', BUNDLE_LIMITS.unpacked);
+      if (size > limits.file) throw tooLarge(file.name, limits.file);
+      if (total > limits.unpacked) throw tooLarge('', limits.unpacked);
       parts.push(part);
       if (!final) return;
       open -= 1;
@@ -53,27 +48,31 @@ export function* unpackBundle(packed: Uint8Array): Generator<BundleFile> {
     feed(unzip, packed.subarray(at, at + SLICE), at + SLICE >= packed.length);
     yield* ready.splice(0);
   }
-  if (seen.size === 0)
-    throw new BundleRefused('', 'is not a zip file; needed is a bundle as this program exports it');
-  if (open > 0) throw new BundleRefused('', 'is cut off; needed is the whole bundle');
+  if (seen.size === 0) throw new BundleRefused('', BUNDLE_PROBLEMS['not-a-zip']);
+  if (open > 0) throw new BundleRefused('', BUNDLE_PROBLEMS['cut-off']);
 }
 
 function feed(unzip: Unzip, slice: Uint8Array, last: boolean): void {
   try {
     unzip.push(slice, last);
   } catch (error) {
-    if (error instanceof BundleRefused) throw error;
-    throw new BundleRefused('', 'cannot be unpacked; it is damaged, or no bundle of this program');
+    throw refusalOf(error, '');
   }
 }
 
-function admitName(name: string, seen: Set<string>): void {
+/** The unpacker passes on what was thrown inside it: a refusal of ours stays what it is. */
+function refusalOf(error: unknown, path: string): BundleRefused {
+  if (error instanceof BundleRefused) return error;
+  return new BundleRefused(path, BUNDLE_PROBLEMS.damaged);
+}
+
+function admitName(name: string, seen: Set<string>, limits: BundleLimits): void {
   const known = Object.values(BUNDLE_NAMES).some((pattern) => pattern.test(name));
-  if (!known) throw new BundleRefused(plainName(name), 'is not a file that a bundle holds');
-  if (seen.has(name)) throw new BundleRefused(name, 'is in the bundle twice');
+  if (!known) throw new BundleRefused(plainName(name), BUNDLE_PROBLEMS['strange-name']);
+  if (seen.has(name)) throw new BundleRefused(name, BUNDLE_PROBLEMS.twice);
   seen.add(name);
-  if (seen.size > BUNDLE_LIMITS.files) {
-    throw new BundleRefused('', `holds too many files; allowed is at most ${BUNDLE_LIMITS.files}`);
+  if (seen.size > limits.files) {
+    throw new BundleRefused('', BUNDLE_PROBLEMS['too-many'](limits.files));
   }
 }
 
@@ -82,5 +81,5 @@ function plainName(name: string): string {
 }
 
 function tooLarge(path: string, limit: number): BundleRefused {
-  return new BundleRefused(path, `is too large; allowed is at most ${limit / 1024 / 1024} MB`);
+  return new BundleRefused(path, BUNDLE_PROBLEMS['too-large'](limit / 1024 / 1024));
 }

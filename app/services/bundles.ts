@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { BUNDLE_ENDING, BUNDLE_LIMITS, BUNDLE_MIME } from '../bundle/bundle-format.ts';
 import { type BundleContents, bundleItems } from '../bundle/read-bundle.ts';
-import { BundleRefused } from '../bundle/unpack.ts';
+import { BundleRefused } from '../bundle/refusal.ts';
 import { bundleLength, bundleSteps } from '../bundle/write-bundle.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';

@@ -1,0 +1,194 @@
+import { createHash } from 'node:crypto';
+import { strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import { BUNDLE_FORMAT, BUNDLE_LIMITS } from '../../../app/bundle/bundle-format.ts';
+import { bundleItems } from '../../../app/bundle/read-bundle.ts';
+import { unpackBundle } from '../../../app/bundle/unpack.ts';
+import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
+import { createFit, saveDraft } from '../../../app/store/fits.ts';
+import type { Incoming } from '../../../app/store/incoming.ts';
+import { mergeIn } from '../../../app/store/merge.ts';
+import { readIncoming } from '../../../app/store/read-incoming.ts';
+import { saveRevision } from '../../../app/store/revisions.ts';
+import { athletes, boats } from '../../../app/store/roster.ts';
+import type { Store } from '../../../app/store/store.ts';
+import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
+import { temporaryStore } from '../temporary.ts';
+
+function filledStore(): Store {
+  const store = temporaryStore();
+  athletes.save(store, inventedAthlete('Þóra Ýrsdóttir'));
+  boats.save(store, inventedBoat());
+  for (let i = 0; i < 3; i++) {
+    const { id } = createFit(store, inventedFit({ name: `Fit ${i}` }));
+    saveRevision(store, {
+      fitId: id,
+      fit: inventedFit({ name: `Fit ${i}` }),
+      name: 'one',
+      reason: 'because',
+    });
+    if (i > 0) saveDraft(store, { id, fit: inventedFit({ name: `Fit ${i}`, padAftM: 0.2 }) });
+  }
+  return store;
+}
+
+function bundleOf(store: Store): Uint8Array {
+  const steps = bundleSteps(store, '0.0.0');
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** Everything in a bundle; throws its refusal. */
+function read(packed: Uint8Array): Incoming[] {
+  return [...bundleItems(packed)];
+}
+
+/** Packs files as a bundle with a true list of contents, whatever is in them. */
+function packed(files: Record<string, string>): Uint8Array {
+  const listed = Object.entries(files).map(([name, text]) => ({
+    name,
+    bytes: strToU8(text).length,
+    sha256: createHash('sha256').update(text).digest('hex'),
+  }));
+  const contents = {
+    format: BUNDLE_FORMAT,
+    program: 'test',
+    madeAt: '2026-01-01T00:00:00.000Z',
+    files: listed,
+  };
+  const zipped: Zippable = Object.fromEntries(
+    Object.entries(files).map(([name, text]) => [name, strToU8(text)]),
+  );
+  return zipSync({ ...zipped, 'bundle.json': strToU8(JSON.stringify(contents)) });
+}
+
+describe('a bundle', () => {
+  it('carries everything to an empty store, and is an ordinary zip of JSON', () => {
+    const from = filledStore();
+    const bytes = bundleOf(from);
+    const into = temporaryStore();
+    mergeIn(into, read(bytes));
+    expect(readIncoming(into.db).items).toEqual(readIncoming(from.db).items);
+    const names = Object.keys(unzipSync(bytes));
+    expect(names).toEqual(
+      expect.arrayContaining(['READ-ME.txt', 'athletes.json', 'boats.json', 'bundle.json']),
+    );
+    expect(names.filter((name) => name.startsWith('fits/'))).toHaveLength(3);
+  });
+
+  it('carries rows that no longer read as they stood', () => {
+    const store = filledStore();
+    store.db.exec(`UPDATE athletes SET athlete = '{"half":'||'1}'`);
+    expect(athletes.list(store, { archived: false, search: '', limit: 9, offset: 0 })).toEqual([]);
+    const files = unzipSync(bundleOf(store));
+    expect(Buffer.from(files['unreadable/athletes-1.txt']!).toString()).toBe('{"half":1}');
+  });
+
+  it('that is cut off anywhere is refused', () => {
+    const whole = bundleOf(filledStore());
+    const directory = whole.length - 900;
+    for (let end = 0; end < directory; end += 97) {
+      expect(() => read(whole.subarray(0, end)), `cut at ${end}`).toThrow();
+    }
+  });
+
+  it('in which any byte of content was turned is refused, or reads as before', () => {
+    const whole = bundleOf(filledStore());
+    const before = JSON.stringify(read(whole));
+    for (let at = 0; at < whole.length; at += 53) {
+      const turned = Uint8Array.from(whole);
+      turned[at]! ^= 0x11;
+      let after: string | null = null;
+      try {
+        after = JSON.stringify(read(turned));
+      } catch {
+        continue;
+      }
+      expect(after, `byte ${at}`).toBe(before);
+    }
+  });
+
+  it.each([
+    ['../../evil.json', 'is not a file that a bundle holds'],
+    ['/etc/passwd', 'is not a file that a bundle holds'],
+    ['fits\\..\\..\\x.json', 'is not a file that a bundle holds'],
+    ['fits/../athletes.json', 'is not a file that a bundle holds'],
+    ['fits/not-a-fit.json', 'is not a file that a bundle holds'],
+  ])('holding a file named %s is refused', (name, why) => {
+    expect(() => read(packed({ [name]: '{}' }))).toThrow(why);
+  });
+
+  it('holding a file named __proto__ is refused', () => {
+    const named = Buffer.from(packed({ xxprotoxx: '{}' }));
+    for (let at = named.indexOf('xxprotoxx'); at >= 0; at = named.indexOf('xxprotoxx'))
+      named.write('__proto__', at);
+    expect(() => read(named)).toThrow('is not a file that a bundle holds');
+  });
+
+  it('that swells is stopped at the limit, long before it is unpacked', () => {
+    const bomb = zipSync({ 'athletes.json': new Uint8Array(BUNDLE_LIMITS.file + 1) }, { level: 9 });
+    expect(bomb.length).toBeLessThan(100_000);
+    let unpackedBytes = 0;
+    expect(() => {
+      for (const file of unpackBundle(bomb)) unpackedBytes += file.bytes.length;
+    }).toThrow('is too large');
+    expect(unpackedBytes).toBe(0);
+  });
+
+  it('that swells over many files is stopped at the limit for all of them', () => {
+    const files = Object.fromEntries(
+      Array.from(
+        { length: 40 },
+        () => [`fits/${crypto.randomUUID()}.json`, new Uint8Array(100_000)] as const,
+      ),
+    );
+    const limits = { ...BUNDLE_LIMITS, unpacked: 2 * 1024 * 1024 };
+    let unpackedBytes = 0;
+    expect(() => {
+      for (const file of unpackBundle(zipSync(files), limits)) unpackedBytes += file.bytes.length;
+    }).toThrow('is too large; allowed is at most 2 MB');
+    expect(unpackedBytes).toBeLessThanOrEqual(limits.unpacked);
+  });
+
+  it('with one file twice, one missing, one too many, or a wrong digest is refused', () => {
+    const twice = Buffer.concat([packed({ 'boats.json': '[]' }), packed({ 'boats.json': '[]' })]);
+    expect(() => read(twice)).toThrow('twice');
+    const digest = createHash('sha256').update('[]').digest('hex');
+    const listing = (files: unknown) =>
+      strToU8(JSON.stringify({ format: BUNDLE_FORMAT, program: 't', madeAt: '2026-01-01T00:00:00Z', files }));
+    const boat = { name: 'boats.json', bytes: 2, sha256: digest };
+    expect(() => read(zipSync({ 'bundle.json': listing([boat]) }))).toThrow('not in the bundle');
+    expect(() => read(zipSync({ 'boats.json': strToU8('[]'), 'bundle.json': listing([]) }))).toThrow(
+      'not listed',
+    );
+    expect(() => read(zipSync({ 'boats.json': strToU8('[ ]'), 'bundle.json': listing([boat]) }))).toThrow(
+      'changed by hand',
+    );
+    expect(() => read(zipSync({ 'boats.json': strToU8('[]') }))).toThrow('is missing');
+  });
+
+  it('is no way to change what every object inherits', () => {
+    const item = JSON.stringify([{ id: crypto.randomUUID(), athlete: inventedAthlete() }]).replace(
+      '"athlete":{',
+      '"__proto__":{"polluted":1},"athlete":{"__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}},',
+    );
+    expect(() => read(packed({ 'athletes.json': item }))).toThrow('not known here');
+    expect(({} as { polluted?: number }).polluted).toBe(undefined);
+  });
+
+  it('of JSON nested without end, or not JSON, or not UTF-8, is refused', () => {
+    expect(() => read(packed({ 'athletes.json': '['.repeat(5_000_000) }))).toThrow('is not JSON');
+    expect(() => read(packed({ 'boats.json': `${'['.repeat(100_000)}${']'.repeat(100_000)}` }))).toThrow();
+    expect(() => read(zipSync({ 'boats.json': Uint8Array.of(0xff, 0xfe, 0x5b) }))).toThrow(
+      'is not JSON in UTF-8',
+    );
+  });
+
+  it('that is no zip at all is refused', () => {
+    for (const bytes of [new Uint8Array(), strToU8('SQLite format 3'), new Uint8Array(5000)]) {
+      expect(() => read(bytes)).toThrow('is not a zip file');
+    }
+  });
+});
