@@ -6,6 +6,8 @@ const OVERSHOOT = 2;
 const ARROW = 2.5;
 const ARROW_HALF = 0.45;
 const LETTERING = 3;
+/** On drawings to scale lettering is smaller: ISO 3098's next size down. */
+const SMALL_LETTERING = 2.5;
 /** Dimension lines shorter than this on the paper carry their arrows outside. */
 const ROOM_FOR_ARROWS = 9;
 
@@ -64,5 +66,10 @@ function figure({ from, to, offset, text }: Dimension, scale: number): PlainShap
     (from[0] + to[0]) / 2 + normal[0] * lift,
     (from[1] + to[1]) / 2 + normal[1] * lift,
   ];
-  return words(text, at, { layer: 'dimension', height: LETTERING, anchor: 'middle', turnDeg });
+  return words(text, at, {
+    layer: 'dimension',
+    height: scale < 1 ? SMALL_LETTERING : LETTERING,
+    anchor: 'middle',
+    turnDeg,
+  });
 }

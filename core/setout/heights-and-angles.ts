@@ -1,7 +1,7 @@
 import { toDegrees } from '../units/angle.ts';
 import type { Fittings } from './marks.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
+import { millimetres, type SheetUnits } from './sheet-length.ts';
 import { ANGLE_TOLERANCE_DEG, HEIGHT_TOLERANCE_MM } from './tolerances.ts';
 
 /** Heights over the floorboard's top that the builder works to, and each one's check. */
@@ -35,8 +35,8 @@ export interface AngleRow {
   readonly byMm: number;
 }
 
-/** Turns are laid off over this length, millimetres: longer than any block, shorter than a carpenter's square. */
-const LAID_OFF_OVER_MM = 200;
+/** Turns are laid off over this length, millimetres (8 in by an inch tape): longer than any block, within a carpenter's square. */
+const LAID_OFF_OVER: Readonly<Record<SheetUnits, number>> = { mm: 200, in: 203.2 };
 
 /** Heights of a seat, whole millimetres over the floorboard. Heel and toes are left out where the foot stands on the floor. */
 export function heightsOf({ pad, rest, foot }: Fittings, { options }: SeatWork): HeightRow[] {
@@ -64,10 +64,11 @@ function row(height: HeightName, aboveFloorMm: number, check: HeightRow['check']
 }
 
 /** Angles of a seat. Turns are seen from above. */
-export function anglesOf({ pad, rest, foot }: Fittings, { seat }: SeatWork): AngleRow[] {
+export function anglesOf({ pad, rest, foot }: Fittings, { seat, options }: SeatWork): AngleRow[] {
+  const over = LAID_OFF_OVER[options.units];
   return [
-    turnRow('padTurn', { turn: pad.place.turn, end: 'aft' }),
-    turnRow('restTurn', { turn: rest.place.turn, end: 'aft' }),
+    turnRow('padTurn', { turn: pad.place.turn, end: 'aft', over }),
+    turnRow('restTurn', { turn: rest.place.turn, end: 'aft', over }),
     {
       angle: 'restTilt',
       deg: tenth(rest.tiltDeg),
@@ -76,7 +77,7 @@ export function anglesOf({ pad, rest, foot }: Fittings, { seat }: SeatWork): Ang
       overMm: Math.round(rest.footAhead),
       byMm: Math.round(rest.height),
     },
-    turnRow('footTurn', { turn: foot.place.turn, end: 'fore' }),
+    turnRow('footTurn', { turn: foot.place.turn, end: 'fore', over }),
     {
       angle: 'footWedge',
       deg: tenth(seat.frontFoot.wedgeDeg),
@@ -88,7 +89,10 @@ export function anglesOf({ pad, rest, foot }: Fittings, { seat }: SeatWork): Ang
   ];
 }
 
-function turnRow(angle: AngleName, { turn, end }: { turn: number; end: 'aft' | 'fore' }): AngleRow {
+function turnRow(
+  angle: AngleName,
+  { turn, end, over }: { turn: number; end: 'aft' | 'fore'; over: number },
+): AngleRow {
   const deg = tenth(toDegrees(Math.abs(turn)));
   // Counter-clockwise from above carries a fore end to port and an aft end to starboard.
   const left = end === 'fore' ? turn > 0 : turn < 0;
@@ -97,15 +101,15 @@ function turnRow(angle: AngleName, { turn, end }: { turn: number; end: 'aft' | '
     deg,
     toleranceDeg: ANGLE_TOLERANCE_DEG,
     toward: deg === 0 ? null : left ? 'left' : 'right',
-    ...laidOff(Math.tan(Math.abs(turn))),
+    ...laidOff(Math.tan(Math.abs(turn)), over),
   };
 }
 
 /** A slope as over and by: the longer of the two is the length it is laid off over. */
-function laidOff(slope: number): Pick<AngleRow, 'overMm' | 'byMm'> {
+function laidOff(slope: number, over: number): Pick<AngleRow, 'overMm' | 'byMm'> {
   return slope <= 1
-    ? { overMm: LAID_OFF_OVER_MM, byMm: Math.round(LAID_OFF_OVER_MM * slope) }
-    : { overMm: Math.round(LAID_OFF_OVER_MM / slope), byMm: LAID_OFF_OVER_MM };
+    ? { overMm: over, byMm: Math.round(over * slope) }
+    : { overMm: Math.round(over / slope), byMm: over };
 }
 
 const tenth = (value: number) => Math.round(value * 10) / 10 + 0;

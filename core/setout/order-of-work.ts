@@ -48,7 +48,7 @@ function holesText(lists: readonly HoleList[], length: (mm: number) => string): 
     .map((size) => {
       const of = lists.filter(({ diameterMm }) => diameterMm === size);
       const what = of.map(({ fitting }) => (fitting === 'kneePad' ? 'pad' : 'rest')).join(' and ');
-      return `${size.toFixed(1)} mm for ${what}${of.some(({ pitchMm }) => pitchMm === null) ? '' : ` (every ${of.map(({ pitchMm }) => length(pitchMm ?? 0)).join(' and ')})`}`;
+      return `${size.toFixed(1)} mm for ${what}${of.some(({ pitchMm }) => pitchMm === null) ? '' : ` (every ${of.map(({ pitchMm }) => `${pitchMm ?? 0} mm`).join(' and ')})`}`;
     })
     .join(', ');
 }

@@ -30,13 +30,13 @@ export function markWhat(out: SeatSetOut, name: MarkName): string {
 }
 
 /** Forward or aft of the seat's mark, as a tape reads: `175 aft`. */
-export function alongText({ forwardMm }: Mark, units: SheetUnits): string {
+export function alongText({ forwardMm }: Pick<Mark, 'forwardMm'>, units: SheetUnits): string {
   if (forwardMm === 0) return 'on the mark';
   return `${figureOf(Math.abs(forwardMm), units)} ${forwardMm > 0 ? 'forward' : 'aft'}`;
 }
 
 /** Left or right of the centreline, as a tape reads: `35 left`. */
-export function acrossText({ portMm }: Mark, units: SheetUnits): string {
+export function acrossText({ portMm }: Pick<Mark, 'portMm'>, units: SheetUnits): string {
   if (portMm === 0) return 'on the line';
   return `${figureOf(Math.abs(portMm), units)} ${portMm > 0 ? 'left' : 'right'}`;
 }

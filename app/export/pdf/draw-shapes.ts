@@ -1,5 +1,10 @@
 import { dimensionLines } from '../../../core/setout/dimension-lines.ts';
-import type { MillimetrePoint, PlainShape, TemplateShape } from '../../../core/setout/template-drawing.ts';
+import type {
+  MillimetrePoint,
+  PlainShape,
+  TemplateLayer,
+  TemplateShape,
+} from '../../../core/setout/template-drawing.ts';
 import { LAYER_STYLES } from '../layer-styles.ts';
 import { CAPITALS_OVER_SIZE, type SheetPdf } from './sheet-pdf.ts';
 
@@ -9,6 +14,8 @@ export interface Placement {
   readonly scale: number;
   /** The drawing's origin, millimetres from the page's top left corner. */
   readonly origin: MillimetrePoint;
+  /** Fills of closed shapes by layer; without one a shape is a line. */
+  readonly fills?: Partial<Readonly<Record<TemplateLayer, string>>>;
 }
 
 /** A point of a drawing (x right, y up, full size) on the page (x right, y down), millimetres. */
@@ -37,7 +44,7 @@ function drawPlain(pdf: SheetPdf, shape: PlainShape, placement: Placement): void
     case 'polyline':
       pdf.path(
         shape.points.map((point) => onPage(point, placement)),
-        { ...ink, closed: shape.closed },
+        { ...ink, closed: shape.closed, ...(shape.closed ? { fill: placement.fills?.[shape.layer] } : {}) },
       );
       return;
     case 'circle':

@@ -1,0 +1,93 @@
+import type { SheetPdf } from '../pdf/sheet-pdf.ts';
+import { SHEET_INK, TYPE } from './sheet-inks.ts';
+
+/** A rectangle on a page, millimetres from its top left corner. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A piece that is not broken: its height in a column of a width, and how it is drawn. */
+export interface Row {
+  readonly height: number;
+  draw(pdf: SheetPdf, at: { left: number; top: number; width: number }): void;
+}
+
+/** A headed run of rows that may go on in the next column. */
+export interface Block {
+  readonly heading: string;
+  rows(pdf: SheetPdf, width: number): readonly Row[];
+}
+
+/** A column to fill: its page (0 first) and its box. */
+export interface Column {
+  readonly page: number;
+  readonly box: Box;
+}
+
+/** A row with its place. */
+export interface Placed {
+  readonly page: number;
+  readonly row: Row;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+}
+
+/** Under a heading at least so many rows stand in the same column. */
+const KEEP_WITH_HEADING = 2;
+const HEADING_MM = 7.5;
+const BLOCK_GAP_MM = 3.5;
+
+/**
+ * Flows blocks through columns, top to bottom; `columns` is asked for one after another and never ends. A row that is
+ * taller than an empty column is set there all the same, so that nothing is ever lost.
+ */
+export function flow(pdf: SheetPdf, blocks: readonly Block[], columns: Iterator<Column>): Placed[] {
+  const placed: Placed[] = [];
+  let column = columns.next().value as Column;
+  let top = column.box.top;
+  const room = () => column.box.top + column.box.height - top;
+  const empty = () => top === column.box.top;
+  const advance = () => {
+    column = columns.next().value as Column;
+    top = column.box.top;
+  };
+  const put = (row: Row) => {
+    placed.push({ page: column.page, row, left: column.box.left, top, width: column.box.width });
+    top += row.height;
+  };
+  for (const block of blocks) {
+    if (!empty()) top += BLOCK_GAP_MM;
+    const rows = block.rows(pdf, column.box.width);
+    const first = rows.slice(0, KEEP_WITH_HEADING).reduce((sum, row) => sum + row.height, HEADING_MM);
+    if (room() < first && !empty()) advance();
+    put(headingRow(block.heading));
+    for (const row of rows) {
+      if (room() < row.height && !empty()) {
+        advance();
+        put(headingRow(`${block.heading}, continued`));
+      }
+      put(row);
+    }
+  }
+  return placed;
+}
+
+function headingRow(heading: string): Row {
+  return {
+    height: HEADING_MM,
+    draw(pdf, { left, top, width }) {
+      pdf.text(heading, [left, top + 4.6], { size: TYPE.heading, weight: 'strong', colour: SHEET_INK.ink });
+      pdf.path(
+        [
+          [left, top + 6.2],
+          [left + width, top + 6.2],
+        ],
+        { stroke: SHEET_INK.ink, width: 0.3 },
+      );
+    },
+  };
+}
