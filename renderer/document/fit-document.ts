@@ -8,6 +8,12 @@ import { createEditHistory } from './edit-history.ts';
 /** Nudges of the same name closer together than this are one step of undo, milliseconds. */
 export const NUDGE_BURST_MS = 800;
 
+/**
+ * After a nudge the spreads stay those of before until the keys have rested this long, milliseconds: a full evaluation
+ * takes longer than the pause between two repeats of a held key.
+ */
+export const SETTLE_MS = 200;
+
 /** What the page shows of the fit being edited. Changes at the end of a gesture, never during one. */
 export interface FitState extends KeepingState {
   readonly fitId: string;
@@ -82,6 +88,7 @@ export function createFitDocument(options: {
   let live = { fit: options.fit, report: evaluator.evaluate(options.fit) };
   let gesture: Gesture | null = null;
   let lastNudge: { name: string; at: number } | null = null;
+  let settling: ReturnType<typeof setTimeout> | null = null;
 
   const store = createStore<FitState>(() => ({
     fitId: options.fitId,
@@ -114,9 +121,27 @@ export function createFitDocument(options: {
     for (const listener of listeners) listener(fit, report);
   }
 
+  /** Computes the spreads that a nudge has left for later. */
+  function settle(): void {
+    if (settling === null) return;
+    dropSettling();
+    show(live.fit, evaluator.evaluate(live.fit));
+    store.setState(live);
+  }
+
+  function dropSettling(): void {
+    if (settling !== null) clearTimeout(settling);
+    settling = null;
+  }
+
+  function settleLater(): void {
+    dropSettling();
+    settling = setTimeout(settle, SETTLE_MS);
+  }
+
   /** Makes `fit` the state of the document, as seen by the page and the disk. */
-  function commit(fit: Fit): void {
-    show(fit, evaluator.evaluate(fit));
+  function commit(fit: Fit, report: Report): void {
+    show(fit, report);
     const { undoName, redoName } = history;
     const seat = Math.min(store.getState().seat, fit.seats.length - 1);
     const steps = { undoName, redoName, canUndo: undoName !== null, canRedo: redoName !== null };
@@ -124,8 +149,14 @@ export function createFitDocument(options: {
     keeper.keep(fit);
   }
 
+  function commitWhole(fit: Fit): void {
+    dropSettling();
+    commit(fit, evaluator.evaluate(fit));
+  }
+
   function beginGesture(name: string): Gesture {
     gesture?.end();
+    settle();
     lastNudge = null;
     const start = live;
     const over = () => gesture !== mine;
@@ -145,7 +176,7 @@ export function createFitDocument(options: {
           return;
         }
         history.record(name, start.fit);
-        commit(live.fit);
+        commit(live.fit, evaluator.evaluate(live.fit));
       },
       cancel() {
         if (over()) return;
@@ -160,12 +191,19 @@ export function createFitDocument(options: {
   }
 
   /** One edit at once; false when it changed nothing. */
-  function step(name: string, edit: FitEdit, options: { joinsLast: boolean }): boolean {
+  function step(
+    name: string,
+    edit: FitEdit,
+    options: { joinsLast: boolean; settles: 'now' | 'later' },
+  ): boolean {
     const before = live.fit;
     const fit = edit(before);
     if (sameFit(fit, before)) return false;
     if (!options.joinsLast) history.record(name, before);
-    commit(fit);
+    if (options.settles === 'later') {
+      commit(fit, evaluator.evaluateHolding(fit, live.report));
+      settleLater();
+    } else commitWhole(fit);
     return true;
   }
 
@@ -177,28 +215,29 @@ export function createFitDocument(options: {
     apply(name, edit) {
       gesture?.end();
       lastNudge = null;
-      step(name, edit, { joinsLast: false });
+      step(name, edit, { joinsLast: false, settles: 'now' });
     },
     nudge(name, edit) {
       gesture?.end();
       const at = now();
       const joinsLast = lastNudge?.name === name && at - lastNudge.at <= NUDGE_BURST_MS;
-      if (step(name, edit, { joinsLast })) lastNudge = { name, at };
+      if (step(name, edit, { joinsLast, settles: 'later' })) lastNudge = { name, at };
     },
     undo() {
       if (gesture) return gesture.cancel();
       lastNudge = null;
       const back = history.undo(live.fit);
-      if (back) commit(back.fit);
+      if (back) commitWhole(back.fit);
     },
     redo() {
       if (gesture) return;
       lastNudge = null;
       const forward = history.redo(live.fit);
-      if (forward) commit(forward.fit);
+      if (forward) commitWhole(forward.fit);
     },
     replace(fit) {
       gesture?.cancel();
+      dropSettling();
       lastNudge = null;
       history.clear();
       show(fit, evaluator.evaluate(fit));
@@ -223,6 +262,7 @@ export function createFitDocument(options: {
     keepNow: () => keeper.flush(),
     async close() {
       gesture?.end();
+      dropSettling();
       await keeper.flush();
       keeper.stop();
       listeners.clear();

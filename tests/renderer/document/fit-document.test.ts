@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { KeepOutcome } from '../../../renderer/document/draft-keeper.ts';
-import { createFitDocument, NUDGE_BURST_MS } from '../../../renderer/document/fit-document.ts';
+import { createFitDocument, NUDGE_BURST_MS, SETTLE_MS } from '../../../renderer/document/fit-document.ts';
 import { countingEvaluator, inventedFit, padAt } from './invented-fit.ts';
 
 const kept = async (): Promise<KeepOutcome> => ({ kind: 'kept', savedAt: '2031-05-01T10:00:00.000Z' });
@@ -138,6 +138,30 @@ describe('steps', () => {
     expect(aft()).toBeCloseTo(0.205, 12);
     document.undo();
     expect(aft()).toBe(0.175);
+  });
+
+  it('a held key evaluates the whole only once it rests', () => {
+    const { document, calls, aft } = opened();
+    calls.evaluate = 0;
+    for (let i = 0; i < 30; i++) {
+      document.nudge('pad aft', (fit) => padAt(fit, fit.seats[0]!.kneePad.aftM + 0.001));
+      vi.advanceTimersByTime(33);
+    }
+    expect(calls).toMatchObject({ evaluate: 0, evaluateHolding: 30 });
+    expect(document.getState().report.quantities[0]!.value).toBe(aft());
+    vi.advanceTimersByTime(SETTLE_MS);
+    expect(calls.evaluate).toBe(1);
+    expect(document.getState().report).toBe(document.live().report);
+  });
+
+  it('a gesture after a nudge begins from settled spreads', () => {
+    const { document, calls } = opened();
+    document.nudge('pad aft', (fit) => padAt(fit, 0.18));
+    calls.evaluate = 0;
+    document.beginGesture('move the pad').cancel();
+    expect(calls.evaluate).toBe(1);
+    vi.advanceTimersByTime(5 * SETTLE_MS);
+    expect(calls.evaluate).toBe(1);
   });
 
   it('a nudge that could not move does not swallow the step before it', () => {
