@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
 import type { CallResult } from '../../app/contract/result.ts';
 
@@ -45,6 +45,11 @@ export async function enter(page: Page, name: string, text: string): Promise<voi
 /** The number shown in a measure, in its shown unit. */
 export async function shown(page: Page, name: string): Promise<number> {
   return numberIn(await measure(page, name).inputValue());
+}
+
+/** The text of an element, narrow spaces written plain. */
+export async function textOf(element: Locator): Promise<string> {
+  return ((await element.textContent()) ?? '').replaceAll('\u{202f}', ' ');
 }
 
 /** The first number in a text as the page writes numbers: true minus, point or comma. */

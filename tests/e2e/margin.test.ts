@@ -1,0 +1,248 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findingTitle } from '../../core/findings/sentences.ts';
+import { evaluateFit } from '../../core/fit/evaluator.ts';
+import { formatFor } from '../../renderer/language/format.ts';
+import { quantityText } from '../../renderer/pages/bench/quantity-text.ts';
+import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, enter, goTo, measure, textOf } from './screens.ts';
+
+const PAD_AFT = 'Knee pad: aft of the mark';
+
+let program: RunningProgram;
+let page: Page;
+let fitId: string;
+
+/** A front foot too far aft and a rest that runs into the hull, so that there is something to propose. */
+function closedKnee() {
+  const seat = exampleSeat();
+  return {
+    ...exampleFit([{ ...seat, frontFoot: { ...seat.frontFoot, forwardM: 0.3 } }]),
+    name: 'Closed knee',
+  };
+}
+
+async function openBench(): Promise<void> {
+  fitId = (await callFromPage(page, 'fits.create', { fit: closedKnee() })).id;
+  await goTo(page, `#/fits/${fitId}`);
+  await measure(page, PAD_AFT).waitFor();
+}
+
+const padAft = () =>
+  measure(page, PAD_AFT)
+    .inputValue()
+    .then((text) => text.replace('\u{202f}', ' '));
+const undo = () => page.getByRole('button', { name: 'Undo' }).click();
+/** The fit as it is on the disk once everything has been kept. */
+async function keptFit() {
+  await page.locator('.kept[data-keeping="kept"]').waitFor();
+  return (await callFromPage(page, 'fits.open', { id: fitId })).fit;
+}
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser();
+});
+afterAll(() => program.dispose());
+
+describe('measures typed beside the drawing', () => {
+  beforeAll(openBench);
+
+  it.each([
+    ['16.5', '16.5 cm'],
+    ['16,6', '16.6 cm'],
+    ['167 mm', '16.7 cm'],
+    ['6 7/8 in', '17.46 cm'],
+  ])('%s is understood', async (typed, shown) => {
+    await enter(page, PAD_AFT, typed);
+    expect(await padAft()).toBe(shown);
+  });
+
+  it('are kept on the disk without being asked', async () => {
+    await enter(page, PAD_AFT, '18');
+    await expect.poll(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.18);
+  });
+
+  it('out of range explain themselves and keep the last good value', async () => {
+    await enter(page, PAD_AFT, '99');
+    expect(await padAft()).toBe('18.0 cm');
+    const why = page.getByRole('alert').filter({ hasText: 'the most that can be entered' });
+    expect(await textOf(why)).toContain('18.0 cm is kept');
+    await enter(page, PAD_AFT, 'about so much');
+    expect(await padAft()).toBe('18.0 cm');
+    await measure(page, PAD_AFT).press('Escape');
+    await why.waitFor({ state: 'detached' });
+  });
+
+  it('nudged in a burst are one step of undo, and the result is spoken', async () => {
+    await measure(page, PAD_AFT).focus();
+    for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Shift+ArrowUp');
+    await page.keyboard.press('Control+ArrowDown');
+    expect(await padAft()).toBe('20.19 cm');
+    await expect.poll(() => textOf(page.locator('#spoken'))).toMatch(/Knee pad: aft of the mark 20[.]19/);
+    await undo();
+    expect(await padAft()).toBe('18.0 cm');
+  });
+
+  it('undo and redo by key, each typed value a step', async () => {
+    await enter(page, PAD_AFT, '19');
+    await enter(page, PAD_AFT, '20');
+    await page.keyboard.press('Control+z');
+    expect(await padAft()).toBe('19.0 cm');
+    await page.keyboard.press('Control+z');
+    expect(await padAft()).toBe('18.0 cm');
+    await page.keyboard.press('Control+Shift+z');
+    await page.keyboard.press('Control+y');
+    expect(await padAft()).toBe('20.0 cm');
+  });
+});
+
+describe('the numbers on the screen', () => {
+  beforeAll(openBench);
+
+  it('are those of the evaluation, every one of them', async () => {
+    await enter(page, PAD_AFT, '16');
+    const fit = await keptFit();
+    const report = evaluateFit(fit);
+    const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
+    await page.getByRole('tab', { name: 'Values' }).click();
+    const shown = await page
+      .locator('[data-quantity]')
+      .evaluateAll((rows) =>
+        rows.map((row) => [
+          (row as HTMLElement).dataset.quantity!,
+          row.querySelector('.value-number')!.textContent!,
+        ]),
+      );
+    const wanted = report.quantities.map((quantity) => [quantity.id, quantityText(quantity, format)]);
+    expect(new Map(shown as [string, string][])).toEqual(new Map(wanted as [string, string][]));
+    expect(shown.length).toBe(report.quantities.length);
+  });
+
+  it('and so are the notes, in the same order', async () => {
+    await page.getByRole('tab', { name: 'Notes' }).click();
+    const report = evaluateFit(await keptFit());
+    const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
+    const titles = await page.locator('.note-title').allInnerTexts();
+    const wanted = report.findings.map((finding) => findingTitle(finding, format.quantity(finding.quantity)));
+    expect(titles.map((title) => title.replaceAll('\u{00a0}', ' '))).toEqual(wanted);
+  });
+});
+
+describe('margin notes', () => {
+  beforeAll(openBench);
+
+  it('show their change as an outline and take it in one step', async () => {
+    const note = page.locator('[data-finding="restInsideHull@0"]');
+    await note.getByRole('button', { name: /^Take it/ }).waitFor();
+    const before = await keptFit();
+    await note.getByRole('button', { name: /^Show it/ }).click();
+    expect((await keptFit()).seats).toEqual(before.seats);
+    await note.getByRole('button', { name: /^Hide it/ }).waitFor();
+    await note.getByRole('button', { name: /^Take it/ }).click();
+    await expect.poll(async () => (await keptFit()).seats).not.toEqual(before.seats);
+    await expect.poll(() => note.getAttribute('data-severity')).toBe('good');
+    await undo();
+    await expect.poll(async () => (await keptFit()).seats).toEqual(before.seats);
+  });
+
+  it('never propose to move what is locked', async () => {
+    const note = page.locator('[data-finding="frontKnee@0"]');
+    await page.getByRole('tab', { name: 'Front foot' }).click();
+    await page.getByRole('button', { name: /^Lock Front foot/ }).click();
+    await page.getByRole('button', { name: /^Locked: Front foot/ }).waitFor();
+    await note.locator('.note-change, .note-looking').filter({ hasNotText: 'Looking' }).waitFor();
+    expect(await textOf(note)).not.toContain('Front foot');
+    expect((await keptFit()).seats[0]!.locks).toEqual(['frontFoot']);
+  });
+
+  it('light their part when pointed at', async () => {
+    const note = page.locator('[data-finding="frontKnee@0"]');
+    await note.hover();
+    await expect.poll(() => note.getAttribute('data-lit')).not.toBeNull();
+    await page.mouse.move(5, 5);
+    await expect.poll(() => note.getAttribute('data-lit')).toBeNull();
+  });
+});
+
+describe('revisions', () => {
+  beforeAll(openBench);
+
+  async function save(name: string): Promise<void> {
+    await page.keyboard.press('Control+s');
+    await page.getByRole('dialog').getByLabel('Name', { exact: true }).fill(name);
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+  }
+
+  it('are saved by key, and drafts go on after them', async () => {
+    await save('First');
+    await enter(page, PAD_AFT, '20');
+    await save('Second');
+    await enter(page, PAD_AFT, '21');
+    await expect.poll(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.21);
+    const { revisions } = await callFromPage(page, 'fits.open', { id: fitId });
+    expect(revisions.map(({ number, name }) => [number, name])).toEqual([
+      [2, 'Second'],
+      [1, 'First'],
+    ]);
+  });
+
+  it('compare with what is drawn, also while it is edited', async () => {
+    await page.getByRole('tab', { name: 'Revisions' }).click();
+    await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
+    const row = page.getByRole('row', { name: /Knee pad: aft of the mark/ });
+    expect(await textOf(row)).toMatch(/17\.5 cm\s*21\.0 cm/);
+    await enter(page, PAD_AFT, '22');
+    await expect.poll(() => textOf(row)).toMatch(/22\.0 cm/);
+  });
+
+  it('are looked at without losing the bench, and any two are compared so', async () => {
+    await page.getByRole('button', { name: /^Look at it: revision 2/ }).click();
+    const row = page.getByRole('row', { name: /Knee pad: aft of the mark/ });
+    await expect.poll(() => textOf(row)).toMatch(/17\.5 cm\s*20\.0 cm/);
+    await page.getByRole('button', { name: 'Back to the bench' }).click();
+    await expect.poll(padAft).toBe('22.0 cm');
+  });
+
+  it('are put back on the bench as one step', async () => {
+    await page.getByRole('button', { name: /^Look at it: revision 1/ }).click();
+    await page.getByRole('button', { name: 'Put it on the bench' }).click();
+    await expect.poll(padAft).toBe('17.5 cm');
+    await undo();
+    await expect.poll(padAft).toBe('22.0 cm');
+  });
+});
+
+describe('two windows on one fit', () => {
+  beforeAll(openBench);
+
+  it('never write over each other: the later one is told and may load the newer state', async () => {
+    await enter(page, PAD_AFT, '18');
+    const fit = await keptFit();
+    const other = {
+      ...fit,
+      seats: [{ ...fit.seats[0]!, kneePad: { ...fit.seats[0]!.kneePad, aftM: 0.155 } }],
+    };
+    await callFromPage(page, 'drafts.save', { id: fitId, fit: other });
+    await enter(page, PAD_AFT, '19');
+    await page.getByRole('button', { name: 'Load the fit again' }).click();
+    await expect.poll(padAft).toBe('15.5 cm');
+  });
+});
+
+describe('a program that is gone', () => {
+  beforeAll(openBench);
+
+  it('is told of, and what was edited meanwhile is kept when it is back', async () => {
+    await page.route('**/call', (route) => route.abort());
+    await enter(page, PAD_AFT, '18,5');
+    await page.getByText('not kept yet; trying again').waitFor();
+    await enter(page, PAD_AFT, '18,6');
+    await page.unroute('**/call');
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect.poll(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.186);
+  });
+});
