@@ -1,9 +1,11 @@
+import { useRef } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
 import { notAfloatSentence } from '../../../core/findings/sentences.ts';
 import { say } from '../../language/messages.ts';
 import { SeverityMark } from '../../marks/severity-mark.tsx';
 import { useFit } from './bench-context.tsx';
 import { Note } from './note.tsx';
+import { useNotePlaces } from './use-note-places.ts';
 
 /** Whether a finding belongs to what is looked at: this seat, or the boat. */
 const concerns = (seat: number) => (finding: Finding) => finding.seat === seat || finding.seat === null;
@@ -14,10 +16,15 @@ export function Notes() {
   const findings = useFit(({ report }) => report.findings).filter(concerns(seat));
   const afloat = useFit(({ report }) => report.afloat.ready);
   const nobody = useFit(({ fit }) => !fit.seats[seat]?.athlete);
+  const list = useRef<HTMLDivElement>(null);
+  useNotePlaces(
+    list,
+    useFit(({ report }) => report),
+  );
   const toDo = findings.filter(({ severity }) => severity !== 'good');
   const good = findings.filter(({ severity }) => severity === 'good');
   return (
-    <div className="notes">
+    <div className="notes" ref={list}>
       {nobody && <p className="soft">{say('notes.empty-seat')}</p>}
       {afloat.kind !== 'afloat' && (
         <div className="note" data-severity="stop">
