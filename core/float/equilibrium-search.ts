@@ -38,8 +38,9 @@ export interface Start {
   readonly alongSlope: number;
 }
 
-/** Where it ended, with the Newton steps taken. */
+/** Where it ended, at rest or not, with the Newton steps taken. */
 export interface Found {
+  readonly settled: boolean;
   readonly plane: WaterPlane;
   readonly steps: number;
 }
@@ -58,24 +59,23 @@ interface Tried {
 
 /**
  * Newton's method for draft and trim with the waterplane's own areas and moments as derivatives: exact ones, since
- * each section is clipped exactly, and every sum is continuous in the plane. Null when it does not settle.
+ * each section is clipped exactly, and every sum is continuous in the plane. Not settled: no step led nearer to rest.
  *
  * With k = tan(trim) and buoyancy along the plane's normal, the boat is at rest when V is the sought volume and
  * (x_B − x_G) − k·(z_B − z_G) = 0; the heel does not enter the second.
  */
-export function searchEquilibrium(hull: Hull, sought: Sought, start: Start): Found | null {
+export function searchEquilibrium(hull: Hull, sought: Sought, start: Start): Found {
   let now = tryPlane(hull, sought, { ...start, acrossSlope: sought.acrossSlope });
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
-    const { step } = now;
-    if (!step) return null;
-    if (Math.abs(step.draft) < DRAFT_TOLERANCE && Math.abs(step.alongSlope) < TRIM_TOLERANCE) {
-      return { plane: moved(now.plane, step, 1), steps };
+    const { step, plane } = now;
+    if (step && Math.abs(step.draft) < DRAFT_TOLERANCE && Math.abs(step.alongSlope) < TRIM_TOLERANCE) {
+      return { settled: true, plane: moved(plane, step, 1), steps };
     }
-    const next = nearer(hull, sought, { ...now, step });
-    if (!next) return null;
+    const next = step && nearer(hull, sought, { ...now, step });
+    if (!next) return { settled: false, plane, steps };
     now = next;
   }
-  return null;
+  return { settled: false, plane: now.plane, steps: MOST_STEPS };
 }
 
 /** The first of the whole step, its half, its quarter and so on that does not lead farther from rest. */

@@ -36,22 +36,32 @@ export function floatAtRest(hull: Hull, load: Load): FloatResult {
   const heel = load.heel ?? 0;
   const flaw = loadFlaw(centre, load, heel);
   if (flaw) return { kind: 'no-equilibrium', reason: flaw };
-  const most = capacity(hull);
   const volume = centre.mass / load.waterDensity;
-  const overloaded = { kind: 'overloaded', massKg: centre.mass, mostKg: most * load.waterDensity } as const;
-  if (volume >= hull.levelVolumes[hull.levelVolumes.length - 1]!) return overloaded;
+  if (volume >= hull.levelVolumes[hull.levelVolumes.length - 1]!) return overloaded(hull, load, centre.mass);
   const sought = { volume, centre, acrossSlope: Math.tan(heel) };
   const found = searchEquilibrium(hull, sought, startOf(hull, volume, load.start));
-  if (!found) {
-    if (volume > most) return overloaded;
-    return { kind: 'no-equilibrium', reason: beyondEnds(hull, centre) ?? NOT_SETTLED };
-  }
   const open = openFreeboard(hull, found.plane);
-  if (open && open.value < 0) return volume > most ? overloaded : { kind: 'swamped', atX: open.x };
-  return atRest(hull, found, { centre, waterDensity: load.waterDensity, heel });
+  if (found.settled && !(open && open.value < 0)) {
+    const rest = atRest(hull, found, { centre, waterDensity: load.waterDensity, heel });
+    return rest.longitudinalGm > 0 ? rest : { kind: 'no-equilibrium', reason: PITCHES_OVER };
+  }
+  const full = overloaded(hull, load, centre.mass);
+  if (centre.mass > full.mostKg) return full;
+  const reason = found.settled ? null : beyondEnds(hull, centre);
+  if (reason) return { kind: 'no-equilibrium', reason };
+  return open && open.value < 0
+    ? { kind: 'swamped', atX: open.x }
+    : { kind: 'no-equilibrium', reason: NOT_SETTLED };
 }
 
-const NOT_SETTLED = 'the weight cannot be carried level enough to stay afloat';
+/** What the hull carries with a level water plane at its lowest open sheer (a closed body: wholly under), beside its load. */
+function overloaded(hull: Hull, { waterDensity }: Load, massKg: number) {
+  const sums = immersedSums(hull, { draft: lowestSheer(hull), alongSlope: 0, acrossSlope: 0 });
+  return { kind: 'overloaded', massKg, mostKg: sums[SUM.volume]! * waterDensity } as const;
+}
+
+const PITCHES_OVER = 'the weight stands so high that the boat would pitch over its bow or stern';
+const NOT_SETTLED = 'the weight lies where nothing holds the boat up';
 
 function loadFlaw(centre: PointMass, { waterDensity }: Load, heel: number): string | null {
   if (!Number.isFinite(centre.mass + centre.x + centre.y + centre.z))
@@ -66,11 +76,6 @@ function beyondEnds(hull: Hull, { x }: PointMass): string | null {
   if (x > hull.foreX) return 'the weight lies ahead of the bow';
   if (x < hull.aftX) return 'the weight lies behind the stern';
   return null;
-}
-
-/** Volume to a level water plane at the lowest open sheer, m³; the whole volume of a closed body. */
-function capacity(hull: Hull): number {
-  return immersedSums(hull, { draft: lowestSheer(hull), alongSlope: 0, acrossSlope: 0 })[SUM.volume]!;
 }
 
 /** A given start if it is one, else the level draft of the sought volume, read off the kept volumes. */

@@ -7,8 +7,8 @@ export interface OffsetsProblem {
   readonly message: string;
 }
 
-/** Most points a prepared hull may hold (stations × points of the fullest): a megabyte or two of numbers. */
-export const MOST_POINTS = 100_000;
+/** Most points a prepared hull may hold (stations × points of the fullest): tens of megabytes of numbers. */
+export const MOST_POINTS = 500_000;
 
 /** Farthest that any coordinate may lie from the origin, metres: beyond it the unit was surely wrong. */
 const FARTHEST = 1000;

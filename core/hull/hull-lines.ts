@@ -6,10 +6,10 @@ import { breadthAtHeight } from './section-at.ts';
 export interface HullLines {
   /** The given stations, aftmost first, keel to sheer. */
   readonly sections: readonly { readonly x: number; readonly points: readonly BoatPoint[] }[];
-  /** Cuts at one height, from aft forward. */
-  readonly waterlines: readonly { readonly z: number; readonly points: readonly BoatPoint[] }[];
-  /** Cuts at one half-breadth, from aft forward. */
-  readonly buttocks: readonly { readonly y: number; readonly points: readonly BoatPoint[] }[];
+  /** Cuts at one height, in runs from aft forward: a high one may run out of a sagging sheer and in again. */
+  readonly waterlines: readonly { readonly z: number; readonly runs: readonly BoatPoint[][] }[];
+  /** Cuts at one half-breadth, in runs from aft forward. */
+  readonly buttocks: readonly { readonly y: number; readonly runs: readonly BoatPoint[][] }[];
   readonly sheer: readonly BoatPoint[];
   readonly keel: readonly BoatPoint[];
 }
@@ -21,7 +21,7 @@ const BUTTOCKS = 3;
 /**
  * The lines of a hull for drawing. `heights` of waterlines and half-breadths of `buttocks` in metres; by default six
  * heights and three half-breadths, spaced evenly. A line has points at every station and midway between, and ends where
- * it runs out of the hull; one that never meets the hull has no points.
+ * it runs out of the hull; one that never meets the hull has no runs.
  */
 export function hullLines(
   hull: Hull,
@@ -34,8 +34,8 @@ export function hullLines(
   const all = Array.from({ length: rows.count }, (_, row) => row);
   return {
     sections: hull.stations.map(({ x, section }) => ({ x, points: section.map(([y, z]) => ({ x, y, z })) })),
-    waterlines: heights.map((z) => ({ z, points: waterline(rows, z) })),
-    buttocks: breadths.map((y) => ({ y, points: buttock(rows, y) })),
+    waterlines: heights.map((z) => ({ z, runs: waterline(rows, z) })),
+    buttocks: breadths.map((y) => ({ y, runs: buttock(rows, y) })),
     sheer: all.map((row) => rowPoint(rows, row, rows.points - 1)),
     keel: all.map((row) => rowPoint(rows, row, 0)),
   };
@@ -56,7 +56,7 @@ interface Cut {
   readonly point: BoatPoint;
 }
 
-function waterline(rows: SectionRows, z: number): BoatPoint[] {
+function waterline(rows: SectionRows, z: number): BoatPoint[][] {
   const keelAndSheer = (row: number) =>
     [rowPoint(rows, row, 0), rowPoint(rows, row, rows.points - 1)] as const;
   const cutAt = (row: number): Cut => {
@@ -70,7 +70,7 @@ function waterline(rows: SectionRows, z: number): BoatPoint[] {
   });
 }
 
-function buttock(rows: SectionRows, y: number): BoatPoint[] {
+function buttock(rows: SectionRows, y: number): BoatPoint[][] {
   const sheer = (row: number) => rowPoint(rows, row, rows.points - 1);
   return traced(
     rows,
@@ -104,19 +104,24 @@ function traced(
   rows: SectionRows,
   cutAt: (row: number) => Cut,
   endBetween: (inside: number, outside: number, share: number) => BoatPoint,
-): BoatPoint[] {
-  const points: BoatPoint[] = [];
+): BoatPoint[][] {
+  const runs: BoatPoint[][] = [];
+  let run: BoatPoint[] = [];
   let before = cutAt(0);
-  if (before.inside >= 0) points.push(before.point);
+  if (before.inside >= 0) run.push(before.point);
   for (let row = 1; row < rows.count; row++) {
     const here = cutAt(row);
     if (here.inside >= 0 !== before.inside >= 0) {
       const [inside, outside] = here.inside >= 0 ? [row, row - 1] : [row - 1, row];
       const depth = Math.max(here.inside, before.inside);
-      points.push(endBetween(inside, outside, depth / Math.abs(here.inside - before.inside)));
+      run.push(endBetween(inside, outside, depth / Math.abs(here.inside - before.inside)));
     }
-    if (here.inside >= 0) points.push(here.point);
+    if (here.inside >= 0) run.push(here.point);
+    else if (run.length > 0) {
+      runs.push(run);
+      run = [];
+    }
     before = here;
   }
-  return points;
+  return run.length > 0 ? [...runs, run] : runs;
 }

@@ -1,4 +1,4 @@
-import { checkOffsets, MOST_POINTS } from './check-offsets.ts';
+import { checkOffsets } from './check-offsets.ts';
 import type { SectionPoint, Station } from './hull.ts';
 import {
   type FoundColumn,
@@ -24,6 +24,9 @@ export type OffsetsTable =
       readonly shift: { readonly x: number; readonly z: number };
     }
   | { readonly ok: false; readonly problems: readonly TableProblem[] };
+
+/** Most rows read: fifty times a fine table; beyond it the file is something else. */
+const MOST_ROWS = 100_000;
 
 /** Problems listed at most; a table with more has one cause that repeats. */
 const MOST_PROBLEMS = 100;
@@ -59,8 +62,8 @@ export function offsetsFromTable(rows: readonly (readonly string[])[]): OffsetsT
   const headerAt = rows.findIndex((row) => !isPassedOver(row));
   if (headerAt < 0)
     return { ok: false, problems: [{ row: null, column: null, message: 'the table is empty' }] };
-  if (rows.length > MOST_POINTS) {
-    const message = `${rows.length} rows are more than can be handled (${MOST_POINTS}); thin the table out`;
+  if (rows.length > MOST_ROWS) {
+    const message = `${rows.length} rows are more than can be handled (${MOST_ROWS}); thin the table out`;
     return { ok: false, problems: [{ row: null, column: null, message }] };
   }
   const header = readOffsetsHeader(rows[headerAt]!);

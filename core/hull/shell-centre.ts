@@ -3,7 +3,7 @@ import type { Hull } from './hull.ts';
 /**
  * Estimate of a bare hull's centre of mass: the centroid of its shell's area, as for a skin of even thickness without
  * decks or fittings. On the centreline; metres, boat frame. A box 5 × 0.5 × 0.4 m without lid
- * has it 0.130 m up. Weigh and balance the boat where it matters: 1 cm here is about 0.2 mm of trim in a racing single.
+ * has it 0.128 m up. Weigh and balance the boat where it matters: 1 cm here is about 0.2 mm of trim in a racing single.
  */
 export function shellCentre({ rows }: Hull): { x: number; z: number } {
   const sums = { area: 0, x: 0, z: 0 };
@@ -31,14 +31,14 @@ function addSection(
   }
 }
 
-/** A flat end is shell too: its area and height follow from the sums along its section. */
+/** A flat end is shell too: its area and height follow from the sums along its half-section. */
 function addEnd(
   sums: { area: number; x: number; z: number },
   { points, x, area, momentZ }: Hull['rows'],
   row: number,
 ): void {
   const last = (row + 1) * points - 1;
-  sums.area += 2 * area[last]!;
-  sums.x += 2 * area[last]! * x[row]!;
-  sums.z += 2 * momentZ[last]!;
+  sums.area += area[last]!;
+  sums.x += area[last]! * x[row]!;
+  sums.z += momentZ[last]!;
 }

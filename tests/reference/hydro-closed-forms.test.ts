@@ -3,7 +3,15 @@ import { floatAtRest } from '../../core/float/float-at-rest.ts';
 import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import { rightingArm } from '../../core/float/righting-arm.ts';
 import { toRadians } from '../../core/units/angle.ts';
-import { attitudeOfPlane, box, cosinePlaces, cylinder, ellipsoid, evenPlaces, wedge } from './hydro-shapes.ts';
+import {
+  attitudeOfPlane,
+  box,
+  cosinePlaces,
+  cylinder,
+  ellipsoid,
+  evenPlaces,
+  wedge,
+} from './hydro-shapes.ts';
 
 /** Closed forms integrate polynomials that the rule integrates exactly: only rounding is left. */
 const EXACT = 1e-12;
@@ -43,7 +51,12 @@ describe('ellipsoid, closed form for any plane: V = πabc(1+t)²(2−t)/3, centr
     const at = attitudeOfPlane(row.heel, row.trim, row.d);
     const [x, y, z] = row.B;
     const below = 0.05;
-    const weight = { mass: row.V * 1000, x: x - below * at.normal.x, y: y - below * at.normal.y, z: z - below * at.normal.z };
+    const weight = {
+      mass: row.V * 1000,
+      x: x - below * at.normal.x,
+      y: y - below * at.normal.y,
+      z: z - below * at.normal.z,
+    };
     const rest = afloat(floatAtRest(fine, { masses: [weight], waterDensity: 1000, heel: at.heel }));
     expect(Math.abs(rest.draft - at.draft)).toBeLessThan(1e-5);
     expect(Math.abs(rest.trim - at.trim)).toBeLessThan(5e-6);
@@ -192,7 +205,9 @@ describe('horizontal cylinder R .3: KM = R at any draught, GZ = (R − KG) sin �
     const beta = Math.acos(1 - h / R);
     const p = immersedProperties(hull, { draft: h, trim: 0, heel: 0 });
     // 720 chords a half-turn hold 1 − (π/720)²/6 of the circle: 3e-6; the segment's own share is a little less.
-    expect(Math.abs(p.volume / (L * R * R * (beta - Math.sin(beta) * Math.cos(beta))) - 1)).toBeLessThan(1e-5);
+    expect(Math.abs(p.volume / (L * R * R * (beta - Math.sin(beta) * Math.cos(beta))) - 1)).toBeLessThan(
+      1e-5,
+    );
     expect(p.centroid.z + p.waterplane.transverseBm).toBeCloseTo(R, 5);
   });
 

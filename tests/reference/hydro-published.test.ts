@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { waterSchema } from '../../core/fit/boat-schema.ts';
 import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import { seaWaterDensity, waterDensity } from '../../core/float/water-density.ts';
-import { waterSchema } from '../../core/fit/boat-schema.ts';
 import type { SectionPoint } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 
@@ -10,7 +10,10 @@ describe('Series 60, C_B .60 (Todd, DTMB report 1712, table 3, secondary transcr
   // Half-breadths as shares of each waterline's greatest, whose own half-breadth over B/2 is the last row;
   // L/B 7.5, B/T 2.5. Six waterlines only: the published figures come from the lines themselves.
   const text = readFileSync(new URL('hydro-series60-cb060.csv', import.meta.url), 'utf8');
-  const [head, ...rows] = text.trim().split('\n').map((line) => line.split(','));
+  const [head, ...rows] = text
+    .trim()
+    .split('\n')
+    .map((line) => line.split(','));
   const heights = [0, 0.075, 0.25, 0.5, 0.75, 1];
   const greatest = rows.at(-1)!.slice(1, 7).map(Number);
   const [L, B] = [7.5, 1];

@@ -16,7 +16,8 @@ const even = (count: number) => Array.from({ length: count }, (_, i) => i / (cou
 export const cosinePlaces = (half: number, count: number): number[] =>
   even(count).map((u) => -half * Math.cos(Math.PI * u));
 
-export const evenPlaces = (half: number, count: number): number[] => even(count).map((u) => half * (2 * u - 1));
+export const evenPlaces = (half: number, count: number): number[] =>
+  even(count).map((u) => half * (2 * u - 1));
 
 export function sampled(xs: readonly number[], points: number, curveAt: (x: number) => Curve): Station[] {
   return xs.map((x) => ({ x, section: even(points).map(curveAt(x)) }));
@@ -50,7 +51,11 @@ export function cylinder(L: number, R: number, points: number): Hull {
 }
 
 /** Ellipsoid of half-axes a, b, c, centre at the origin: a closed body with blunt ends. */
-export function ellipsoid(xs: readonly number[], points: number, [a, b, c] = [2.5, 0.25, 0.15] as const): Hull {
+export function ellipsoid(
+  xs: readonly number[],
+  points: number,
+  [a, b, c] = [2.5, 0.25, 0.15] as const,
+): Hull {
   const stations = sampled(xs, points, (x) => {
     const r = Math.sqrt(Math.max(0, 1 - (x / a) ** 2));
     return (s) => [b * r * Math.max(0, Math.sin(Math.PI * s)), -c * r * Math.cos(Math.PI * s)];

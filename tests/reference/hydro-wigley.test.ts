@@ -39,7 +39,9 @@ describe('Wigley hull, 5.2 × .42 × .1031 (closed forms)', () => {
     const g = 2 * tau - tau ** 2;
     const volume = (2 / 3) * L * B * T * (tau ** 2 - tau ** 3 / 3);
     expect(off(q.volume, volume)).toBeLessThan(1e-4);
-    expect(off(q.centroid.z, (T * ((2 * tau ** 3) / 3 - tau ** 4 / 4)) / (tau ** 2 - tau ** 3 / 3))).toBeLessThan(1e-4);
+    expect(
+      off(q.centroid.z, (T * ((2 * tau ** 3) / 3 - tau ** 4 / 4)) / (tau ** 2 - tau ** 3 / 3)),
+    ).toBeLessThan(1e-4);
     expect(off(q.waterplane.area, (2 / 3) * L * B * g)).toBeLessThan(1e-4);
     expect(off(q.waterplane.transverseBm * q.volume, (4 / 105) * L * B ** 3 * g ** 3)).toBeLessThan(2e-4);
     expect(off(q.waterplane.longitudinalBm * q.volume, ((L ** 3 * B) / 30) * g)).toBeLessThan(1e-4);

@@ -88,7 +88,10 @@ function Profile({ lines }: { lines: HullLines }) {
   return (
     <>
       <path className="lines-thick" d={path(lines.sheer.map(side)) + path(lines.keel.map(side))} />
-      <path className="lines-thin" d={lines.buttocks.map(({ points }) => path(points.map(side))).join('')} />
+      <path
+        className="lines-thin"
+        d={lines.buttocks.flatMap(({ runs }) => runs.map((run) => path(run.map(side)))).join('')}
+      />
     </>
   );
 }
@@ -100,7 +103,7 @@ function Plan({ lines, hull }: { lines: HullLines; hull: Hull }) {
       <path className="lines-thick" d={path(lines.sheer.map(above))} />
       <path
         className="lines-thin"
-        d={lines.waterlines.map(({ points }) => path(points.map(above))).join('')}
+        d={lines.waterlines.flatMap(({ runs }) => runs.map((run) => path(run.map(above)))).join('')}
       />
     </>
   );

@@ -1,0 +1,19 @@
+import { readFileSync } from 'node:fs';
+import type { Hull, Station } from '../../core/hull/hull.ts';
+import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
+import { offsetsFromTable } from '../../core/hull/offsets-from-table.ts';
+
+export const SAMPLE_HULLS = ['single', 'pair', 'four', 'training'] as const;
+export type SampleHull = (typeof SAMPLE_HULLS)[number];
+
+/** Stations of a sample hull, from its table in assets/hulls. */
+export function sampleStations(name: SampleHull): readonly Station[] {
+  const text = readFileSync(new URL(`../../assets/hulls/${name}.csv`, import.meta.url), 'utf8');
+  const read = offsetsFromTable(text.split('\n').map((line) => line.split(',')));
+  if (!read.ok) throw new Error(`${name}: ${read.problems[0]?.message}`);
+  return read.stations;
+}
+
+/** A sample hull ready for computing. */
+export const sampleHull = (name: SampleHull): Hull =>
+  hullFromOffsets({ name, stations: sampleStations(name) });
