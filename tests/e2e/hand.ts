@@ -1,0 +1,17 @@
+import type { Page } from 'playwright-core';
+
+/** Where a handle of the drawing stands on the page, client pixels. `grip` is its name: `kneePad/plan`. */
+export async function handlePlace(page: Page, grip: string): Promise<{ x: number; y: number }> {
+  const handle = page.locator(`[data-grip="${grip}"]`);
+  await handle.waitFor({ state: 'attached' });
+  const box = await handle.boundingBox();
+  if (!box) throw new Error(`the handle ${grip} is not on the page`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** Lets the page draw what the last move changed. */
+export async function nextFrame(page: Page): Promise<void> {
+  await page.evaluate(
+    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(null)))),
+  );
+}
