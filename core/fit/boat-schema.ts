@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { hullProblems } from './hull-problems.ts';
 import { isoDate, label, metres } from './measure-schema.ts';
 
 /** One half-section, keel to sheer: pairs [half-breadth y, height z], metres, boat frame. */
@@ -51,7 +52,7 @@ export const floatCheck = z.strictObject({
   sternMarkXM: metres(-15, 15),
   alone: freeboardReading,
   loaded: freeboardReading.extend({
-    massKg: z.number().min(1).max(500),
+    massKg: z.number().min(1).max(500).meta({ unit: 'kg' }),
     atXM: metres(-15, 15),
   }),
   takenOn: isoDate.optional(),
@@ -64,8 +65,14 @@ export const hullCorrection = z.strictObject({
   residualM: metres(0, 0.5),
 });
 
-/** Where a hull comes from. */
-export const hullSchema = z.discriminatedUnion('kind', [offsetsHull, tapeHull]);
+/** Where a hull comes from. What its fields allow one by one must also make a hull together. */
+export const hullSchema = z
+  .discriminatedUnion('kind', [offsetsHull, tapeHull])
+  .superRefine((hull, context) => {
+    for (const { path, message } of hullProblems(hull)) {
+      context.addIssue({ code: 'custom', path: [...path], message });
+    }
+  });
 
 /** Water the boat floats in; density follows EOS-80 unless it was measured. */
 export const waterSchema = z.strictObject({
@@ -100,7 +107,7 @@ export const boatSchema = z.strictObject({
   /** Racing class for dated limits, or none. */
   boatClass: z.enum(['C1', 'C2', 'C4', 'none']).default('none'),
   /** Hull with floorboard and fixed gear, without pads, rests and paddles. */
-  massKg: z.number().min(1).max(200),
+  massKg: z.number().min(1).max(200).meta({ unit: 'kg' }),
   /** Centre of the bare boat's mass; null lets the program estimate it from the hull's shell. */
   centre: z
     .strictObject({ xM: metres(-5, 5), zM: metres(0, 1) })
