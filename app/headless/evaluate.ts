@@ -22,8 +22,15 @@ function evaluate(args: readonly string[]): number {
   if (path.startsWith('-')) return refuse([`${path}: is not known here; allowed is --help or one file`]);
   const read = readFit(path);
   if (read.kind === 'refused') return refuse(read.lines);
-  process.stdout.write(`${JSON.stringify(wholeReport(read.fit), null, 2)}\n`);
-  return 0;
+  try {
+    process.stdout.write(`${JSON.stringify(wholeReport(read.fit), null, 2)}\n`);
+    return 0;
+  } catch (error) {
+    const detail = error instanceof Error ? error.message : String(error);
+    return refuse([
+      `${path}: cannot be evaluated (${detail}); this is a fault of the program, please report it`,
+    ]);
+  }
 }
 
 /** The report with the smallest single change for every finding that is not good. */

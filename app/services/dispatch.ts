@@ -1,5 +1,5 @@
 import { type CallName, contract } from '../contract/contract.ts';
-import type { CallResult } from '../contract/result.ts';
+import type { CallError, CallResult } from '../contract/result.ts';
 import { errorCode } from '../store/open-store.ts';
 import { problemsOf } from './problem-sentences.ts';
 import { type Program, refused } from './program.ts';
@@ -58,12 +58,13 @@ function nameText(name: unknown): string {
 }
 
 /** What the file system and SQLite say when a write fails, as the page is told it. */
-const FAILURES: readonly (readonly [RegExp, 'disk-full' | 'read-only' | 'damaged' | 'conflict', string])[] = [
+const FAILURES: readonly (readonly [RegExp, CallError['code'], string])[] = [
   [/^(ENOSPC|EDQUOT|SQLITE_FULL)/, 'disk-full', SENTENCES['disk-full']],
   [/^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_PERM)/, 'read-only', SENTENCES['read-only']],
   [/^(EIO|EFBIG|SQLITE_(IOERR|CANTOPEN))/, 'damaged', SENTENCES['disk-error']],
   [/^SQLITE_(CORRUPT|NOTADB)/, 'damaged', SENTENCES['store-damaged']],
   [/^SQLITE_(BUSY|LOCKED)/, 'conflict', SENTENCES['store-busy']],
+  [/^(ENOENT|ENOTDIR|EISDIR|ENAMETOOLONG)/, 'not-found', SENTENCES['place-gone']],
 ];
 
 function failure(name: string, error: unknown): CallResult<never> {

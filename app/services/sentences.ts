@@ -38,6 +38,8 @@ export const SENTENCES = {
   'delivery-gone': 'This file has been fetched already. Ask for it again in the program.',
   'disk-error':
     'The disk reported an error, so this could not be kept. Everything kept before is still there. Check the disk, take a backup to another one, then try again.',
+  'place-gone':
+    'The file or folder is not there, or is not of the kind that is needed. Nothing was changed. Choose another place.',
   cancelled: 'This was stopped as you asked. Nothing was changed.',
   'no-such-backup': 'This backup is no longer there. Nothing was changed. Choose another from the list.',
   'backup-unreadable': 'This backup does not read. Nothing was changed. Choose another from the list.',
@@ -77,6 +79,8 @@ export function refusalSentence(refusal: StoreRefusal): string {
       return `The file ${refusal.file} is a database of some other program. It was left as it is. Choose another folder with --data DIR.`;
     case 'damaged':
       return `The data file ${refusal.file} is damaged (${refusal.detail}). It was left as it is.`;
+    case 'disk-error':
+      return `The disk reported an error while ${refusal.file} was opened (${refusal.detail}). It was left as it is. Check the disk, then start again.`;
     case 'disk-full':
       return `The disk that holds ${refusal.folder} is full. Nothing was changed. Free some space, then start again.`;
   }

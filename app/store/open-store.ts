@@ -20,7 +20,8 @@ export type StoreRefusal =
   | { readonly code: 'newer'; readonly file: string; readonly found: number; readonly known: number }
   | { readonly code: 'foreign'; readonly file: string }
   | { readonly code: 'damaged'; readonly file: string; readonly detail: string }
-  | { readonly code: 'disk-full'; readonly folder: string };
+  | { readonly code: 'disk-full'; readonly folder: string }
+  | { readonly code: 'disk-error'; readonly file: string; readonly detail: string };
 
 export type StoreOpening =
   | { readonly kind: 'open'; readonly store: Store; readonly copiedTo: string | null }
@@ -33,6 +34,8 @@ export function openStore(folder: string, clock: () => number = Date.now): Store
   try {
     mkdirSync(folder, { recursive: true });
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK);
+    // SQLite would quietly open a file it may not write for reading only, and fail at the lock with a mere I/O error.
+    if (existsSync(file)) accessSync(file, constants.R_OK | constants.W_OK);
     const suspect = needsCheck(file);
     db = new Database(file, { timeout: LOCK_WAIT_MS });
     const refusal = claim(db, file, suspect ? 'check' : 'trust');
@@ -91,7 +94,8 @@ function claim(db: Database.Database, file: string, trust: 'check' | 'trust'): S
 
 const READ_ONLY = /^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN)/;
 const FULL = /^(ENOSPC|EDQUOT|SQLITE_FULL)/;
-const DAMAGED = /^SQLITE_(CORRUPT|NOTADB|IOERR)/;
+const DAMAGED = /^SQLITE_(CORRUPT|NOTADB)/;
+const DISK_ERROR = /^(EIO|EFBIG|SQLITE_IOERR)/;
 const IN_USE = /^SQLITE_(BUSY|LOCKED)/;
 
 function refusalOf(error: unknown, { folder, file }: { folder: string; file: string }): StoreRefusal {
@@ -99,8 +103,10 @@ function refusalOf(error: unknown, { folder, file }: { folder: string; file: str
   if (READ_ONLY.test(code)) return { code: 'cannot-write', folder };
   if (FULL.test(code)) return { code: 'disk-full', folder };
   if (IN_USE.test(code)) return { code: 'in-use', file };
-  if (!DAMAGED.test(code)) throw error;
-  return { code: 'damaged', file, detail: error instanceof Error ? error.message : String(error) };
+  const detail = error instanceof Error ? error.message : String(error);
+  if (DISK_ERROR.test(code)) return { code: 'disk-error', file, detail };
+  if (DAMAGED.test(code)) return { code: 'damaged', file, detail };
+  throw error;
 }
 
 /** The code of an error of the file system or of SQLite; empty if it has none. */

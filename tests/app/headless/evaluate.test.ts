@@ -1,0 +1,112 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, truncateSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import { inventedFit } from '../invented.ts';
+import { temporaryFolder } from '../temporary.ts';
+
+const ROOT = join(import.meta.dirname, '../../..');
+const folder = temporaryFolder();
+
+function evaluate(...args: string[]) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['app/headless/evaluate.ts', ...args], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  });
+  return { status, stdout, lines: stderr.split('\n').filter(Boolean) };
+}
+
+function file(name: string, content: unknown): string {
+  const path = join(folder, name);
+  writeFileSync(path, typeof content === 'string' ? content : JSON.stringify(content));
+  return path;
+}
+
+/** Refused: exit 2, nothing on standard output, plain lines only. */
+function refusal(...args: string[]): string[] {
+  const { status, stdout, lines } = evaluate(...args);
+  expect(status).toBe(2);
+  expect(stdout).toBe('');
+  for (const line of lines) expect(line).not.toMatch(/^\s+at |Error|node:/);
+  return lines;
+}
+
+describe('evaluate', () => {
+  it('prints the whole report of a fit, the same numbers as the core gives', () => {
+    const fit = inventedFit();
+    const { status, stdout, lines } = evaluate(file('fit.json', fit));
+    expect({ status, lines }).toEqual({ status: 0, lines: [] });
+    expect(JSON.parse(stdout)).toMatchObject(JSON.parse(JSON.stringify(evaluateFit(fit))));
+  });
+
+  it('reads a fit with its defaults left out, and a byte-order mark before it', () => {
+    const { seats, boat, ...rest } = inventedFit();
+    const [seat] = seats;
+    const short = {
+      ...rest,
+      boat,
+      seats: [{ ...seat, pins: undefined, stroke: undefined, locks: undefined }],
+    };
+    const { status, stdout } = evaluate(file('short.json', `\uFEFF${JSON.stringify(short)}`));
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ format: 'kneelwright-report/1', fitName: 'First try' });
+  });
+
+  it('says one line for each problem: where, what is wrong, what is allowed', () => {
+    const fit = inventedFit() as unknown as {
+      heelDeg: unknown;
+      boat: { massKg: unknown };
+      seats: { side: unknown }[];
+    };
+    fit.heelDeg = '3';
+    fit.boat.massKg = -4;
+    fit.seats[0]!.side = 'up';
+    expect(refusal(file('bad.json', { ...fit, colour: 'red' }))).toEqual([
+      'boat.massKg: -4 is too small; allowed is 1 to 200 kg',
+      'seats[0].side: "up" is not known here; allowed is one of left, right',
+      'heelDeg: "3" is not a number from -30 to 30 degrees',
+      '"colour" is not known here; allowed are format, name, boat, seats, water, heelDeg, notes',
+    ]);
+  });
+
+  it('says of a hull that no boat can have why not, without a stack', () => {
+    const fit = inventedFit();
+    const station = (xM: number) => ({
+      xM,
+      section: [
+        [0, 0],
+        [0.2, 0.1],
+        [0.25, 0.3],
+      ],
+    });
+    const boat = { ...fit.boat, hull: { kind: 'offsets', stations: [station(0), station(0), station(1)] } };
+    const lines = refusal(file('hull.json', { ...fit, boat }));
+    expect(lines).toHaveLength(1);
+    expect(lines).toEqual(['boat.hull.stations[1]: this station stands where station 1 does']);
+  });
+
+  it('refuses what is no fit at all, in one line each', () => {
+    expect(refusal()).toEqual(['no file was named; needed is the path of one fit as JSON']);
+    expect(refusal('a', 'b')).toHaveLength(1);
+    expect(refusal('--frobnicate')).toEqual([
+      '--frobnicate: is not known here; allowed is --help or one file',
+    ]);
+    expect(refusal(join(folder, 'none.json'))[0]).toContain('there is no such file');
+    mkdirSync(join(folder, 'dir.json'));
+    expect(refusal(join(folder, 'dir.json'))[0]).toContain('is a folder');
+    expect(refusal(file('text.json', 'not json\nat all'))[0]).toContain('is not JSON');
+    expect(refusal(file('empty.json', ''))[0]).toContain('is not JSON');
+    for (const [i, text] of ['7', 'null', '[]', '"x"'].entries()) {
+      expect(refusal(file(`odd${i}.json`, text))).toEqual([expect.stringContaining('is not an object')]);
+    }
+    truncateSync(file('huge.json', ''), 65 * 1024 * 1024);
+    expect(refusal(join(folder, 'huge.json'))[0]).toContain('allowed is at most 64 MB');
+  });
+
+  it('explains itself', () => {
+    const { status, stdout } = evaluate('--help');
+    expect(status).toBe(0);
+    expect(stdout).toContain('npm run -s evaluate -- FILE.json');
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { HELP, parseOptions } from '../../../app/launch/options.ts';
+
+describe('the command line of npm start', () => {
+  it('asks for nothing when nothing is said', () => {
+    expect(parseOptions([])).toEqual({
+      kind: 'start',
+      options: { shell: null, port: 0, data: null, browser: true },
+    });
+  });
+
+  it('reads every option', () => {
+    expect(parseOptions(['--shell', 'loopback', '--port', '8123', '--data', 'd', '--no-browser'])).toEqual({
+      kind: 'start',
+      options: { shell: 'loopback', port: 8123, data: 'd', browser: false },
+    });
+    expect(parseOptions(['--shell=electron'])).toMatchObject({ options: { shell: 'electron' } });
+  });
+
+  it.each([
+    [['--shell', 'window'], '--shell window is not known; allowed are electron and loopback'],
+    [['--port', '70000'], '--port 70000 is not a port'],
+    [['--port', '-1'], ''],
+    [['--port', '1e3'], '--port 1e3 is not a port'],
+    [['--data', ''], '--data needs a folder'],
+    [['--dta', 'x'], "Unknown option '--dta'"],
+    [['extra'], "Unexpected argument 'extra'"],
+    [['--port'], ''],
+  ])('refuses %j in one line that says where help is', (args, part) => {
+    const parsed = parseOptions(args);
+    if (parsed.kind !== 'wrong') throw new Error('not refused');
+    expect(parsed.sentence).toContain(part);
+    expect(parsed.sentence).toMatch(/See: npm start -- --help$/);
+    expect(parsed.sentence).not.toContain('\n');
+  });
+
+  it('has help that names every option', () => {
+    expect(parseOptions(['--help'])).toEqual({ kind: 'help' });
+    for (const name of [
+      '--shell electron',
+      '--shell loopback',
+      '--port N',
+      '--data DIR',
+      '--no-browser',
+      '--help',
+    ]) {
+      expect(HELP).toContain(name);
+    }
+  });
+});
