@@ -136,5 +136,7 @@ export function recessOutline(
   );
   const half = xs.map((x): MillimetrePoint => [x, halfWidthAt(recess, x, at) ?? 0]);
   const back = half.map(([x, y]): MillimetrePoint => [x, -y]).reverse();
-  return { points: [...half, ...back.slice(1)], open: aft.open };
+  // A closed end comes to a point, which must not stand there twice.
+  const points = aft.open ? [...half, ...back.slice(1)] : [...half, ...back.slice(1, -1)];
+  return { points, open: aft.open };
 }

@@ -17,7 +17,7 @@ export function orderOfWork(out: SeatSetOut): string[] {
     seatMarkStep(out),
     `Mark ${listed(['K', 'P1–P4', 'R1', 'R2', 'F', 'T'])} by the table, each from the ${name} and the centreline, never from one another.`,
     `Prove every mark by its check dimensions. One that is out by more than ${length(CHECK_TOLERANCE_MM)}: measure again before drilling.`,
-    `Lay the drilling template on the lines as a second check. Drill ${holesText(out.holes, length)}, with a depth stop.`,
+    `Lay the drilling template on the lines as a second check. Drill ${holesText(out.holes)}, with a depth stop.`,
     `Saw the pad block, carve the recess to its depth lines, ${foam > 0 ? `cut ${length(foam)} deeper and wider for the foam, ` : ''}and try it against the section.`,
     `Saw the rest to its profile, both ends the same height within ${length(HEIGHT_TOLERANCE_MM)}.`,
     ...(frontWedge(out.fittings.foot).kind === 'wedge'
@@ -42,7 +42,7 @@ function offset({ seatMarkForwardMm, work }: SeatSetOut): string {
   return `${length} ${seatMarkForwardMm > 0 ? 'forward' : 'aft'}`;
 }
 
-function holesText(lists: readonly HoleList[], length: (mm: number) => string): string {
+function holesText(lists: readonly HoleList[]): string {
   const sizes = [...new Set(lists.map(({ diameterMm }) => diameterMm))];
   return sizes
     .map((size) => {

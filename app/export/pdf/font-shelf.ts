@@ -59,18 +59,33 @@ export function fontRuns(
   const runs: { font: string; text: string }[] = [];
   const has = (font: string, letter: string) =>
     [...letter].every((character) => glyphsOf(font).hasGlyphForCodePoint(character.codePointAt(0)!));
-  const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text.normalize('NFC'));
-  for (const { segment } of graphemes) {
+  const add = (letter: string): boolean => {
     const last = runs.at(-1);
     // Staying in the font of the run keeps words and their kerning together.
-    const found = last && has(last.font, segment) ? last.font : fonts.find((font) => has(font, segment));
-    const letter = found ? segment : MISSING;
-    const font = found ?? fonts.find((name) => has(name, MISSING)) ?? fonts[0]!;
-    if (!found) missing.add(segment);
+    const font = last && has(last.font, letter) ? last.font : fonts.find((name) => has(name, letter));
+    if (font === undefined) return false;
     if (last?.font === font) last.text += letter;
     else runs.push({ font, text: letter });
+    return true;
+  };
+  for (const letter of lettersOf(text.normalize('NFC'))) {
+    if (add(letter)) continue;
+    // A digraph as its letters; else base and accents apart in one font.
+    const apart = lettersOf(letter.normalize('NFKC'));
+    if (apart.length > 1 && apart.every((part) => fonts.some((font) => has(font, part)))) apart.forEach(add);
+    else if (!add(letter.normalize('NFKD'))) {
+      missing.add(letter);
+      add(MISSING);
+    }
   }
   return runs;
+}
+
+/** Letters with the accents that belong to them. */
+function lettersOf(text: string): string[] {
+  return [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)].map(
+    ({ segment }) => segment,
+  );
 }
 
 const SCRIPTS = [

@@ -6,7 +6,12 @@ import { STANDING_CAUTIONS } from '../../../core/setout/caution-sentences.ts';
 import { orderOfWork } from '../../../core/setout/order-of-work.ts';
 import { padCorners } from '../../../core/setout/pad-block.ts';
 import { PAPER_NAMES, PAPERS, type PaperName } from '../../../core/setout/paper.ts';
-import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES, type Wanted } from '../../core/setout/invented-set-out.ts';
+import {
+  inventedSetOut,
+  ON_A_WEDGE,
+  ROWS_OF_HOLES,
+  type Wanted,
+} from '../../core/setout/invented-set-out.ts';
 import { finished, inventedStamp } from './invented-stamp.ts';
 import { readPdf } from './read-pdf.ts';
 
@@ -55,7 +60,9 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
   });
 
   it('ties the views: K lies above K in plan and profile', () => {
-    const dots = file.pages[0]!.paths.filter(({ painted, points }) => painted === 'fill' && points.length === 5);
+    const dots = file.pages[0]!.paths.filter(
+      ({ painted, points }) => painted === 'fill' && points.length === 5,
+    );
     const xs = dots.map(({ points }) => points.reduce((sum, [x]) => sum + x, 0) / points.length);
     const twice = xs.filter((x, k) => xs.some((other, j) => j !== k && Math.abs(other - x) < 0.01));
     expect(twice.length).toBeGreaterThanOrEqual(2);
@@ -65,7 +72,8 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
     const flat = words.replaceAll(/\s+/g, ' ');
     for (const { name, forwardMm, portMm } of out.marks.slice(1)) {
       expect(flat).toContain(name);
-      if (forwardMm !== 0) expect(flat).toContain(`${Math.abs(forwardMm)} ${forwardMm > 0 ? 'forward' : 'aft'}`);
+      if (forwardMm !== 0)
+        expect(flat).toContain(`${Math.abs(forwardMm)} ${forwardMm > 0 ? 'forward' : 'aft'}`);
       if (portMm !== 0) expect(flat).toContain(`${Math.abs(portMm)} ${portMm > 0 ? 'left' : 'right'}`);
     }
     for (const { from, to, lengthMm } of out.checks) expect(flat).toContain(`${from} – ${to} ${lengthMm}`);
@@ -79,7 +87,8 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
     for (const { rows } of out.holes) {
       for (const { at, number } of rows[0]!.holes) {
         const along = Math.round(at[0]);
-        if (along !== 0) expect(words).toContain(`${number} ${Math.abs(along)} ${along > 0 ? 'forward' : 'aft'}`);
+        if (along !== 0)
+          expect(words).toContain(`${number} ${Math.abs(along)} ${along > 0 ? 'forward' : 'aft'}`);
       }
     }
   });
@@ -119,7 +128,11 @@ describe('a set-out sheet', () => {
   });
 
   it('comes out whole with a wedge, without holes, and for the other side', () => {
-    for (const wanted of [{ seat: { frontFoot: ON_A_WEDGE } }, { hardware: {} }, { side: 'right' as const }]) {
+    for (const wanted of [
+      { seat: { frontFoot: ON_A_WEDGE } },
+      { hardware: {} },
+      { side: 'right' as const },
+    ]) {
       expect(printed('A4', wanted).file.pages.length).toBeGreaterThan(1);
     }
   });

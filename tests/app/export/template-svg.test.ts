@@ -11,10 +11,15 @@ const templates = templatesOf(inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { 
 /** An SVG read back: millimetres per unit by its own size and view box, and its lines and circles in millimetres. */
 function readSvg(svg: string) {
   const [, width, height, wide, tall] =
-    /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!.map(Number) as number[];
+    /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) ([\d.]+)"/
+      .exec(svg)!
+      .map(Number) as number[];
   const scaleX = width! / wide!;
   const scaleY = height! / tall!;
-  const layers = [...svg.matchAll(/<g id="([^"]+)"[\s\S]*?<\/g>/g)].map(([body, name]) => ({ name: name!, body }));
+  const layers = [...svg.matchAll(/<g id="([^"]+)"[\s\S]*?<\/g>/g)].map(([body, name]) => ({
+    name: name!,
+    body,
+  }));
   const lines = [...svg.matchAll(/<(polygon|polyline) points="([^"]+)"/g)].map(([, kind, points]) => ({
     closed: kind === 'polygon',
     points: points!.split(' ').map((pair) => {
@@ -22,10 +27,12 @@ function readSvg(svg: string) {
       return [x * scaleX, y * scaleY] as MillimetrePoint;
     }),
   }));
-  const circles = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/g)].map(([, x, y, r]) => ({
-    centre: [Number(x) * scaleX, Number(y) * scaleY] as MillimetrePoint,
-    radius: Number(r) * scaleX,
-  }));
+  const circles = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/g)].map(
+    ([, x, y, r]) => ({
+      centre: [Number(x) * scaleX, Number(y) * scaleY] as MillimetrePoint,
+      radius: Number(r) * scaleX,
+    }),
+  );
   return { scaleX, scaleY, width: width!, height: height!, layers, lines, circles };
 }
 
@@ -48,7 +55,9 @@ describe.each(templates)('$id as SVG', (drawing) => {
           line.closed === closed &&
           line.points.length === points.length &&
           line.points.every((p, k) => {
-            return Math.abs(distance(p, line.points[0]!) - distance(points[k]!, points[0]!)) < SCALE_TOLERANCE_MM;
+            return (
+              Math.abs(distance(p, line.points[0]!) - distance(points[k]!, points[0]!)) < SCALE_TOLERANCE_MM
+            );
           }),
       );
       expect(same, `a line from ${points[0]}`).toBe(true);
@@ -58,7 +67,8 @@ describe.each(templates)('$id as SVG', (drawing) => {
   it('keeps holes at their size and distance from each other', () => {
     const holes = drawing.shapes.flatMap((shape) => (shape.kind === 'circle' ? [shape] : []));
     expect(read.circles).toHaveLength(holes.length);
-    const sizes = (all: readonly { radius: number }[]) => all.map(({ radius }) => radius).sort((a, b) => a - b);
+    const sizes = (all: readonly { radius: number }[]) =>
+      all.map(({ radius }) => radius).sort((a, b) => a - b);
     sizes(read.circles).forEach((radius, k) => {
       expect(Math.abs(radius - sizes(holes)[k]!)).toBeLessThan(SCALE_TOLERANCE_MM);
     });

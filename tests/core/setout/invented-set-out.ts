@@ -1,0 +1,55 @@
+import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Seat } from '../../../core/fit/seat-schema.ts';
+import type { Side } from '../../../core/frame/mirror.ts';
+import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
+import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+
+type Hardware = Fit['boat']['hardware'];
+
+/** A made-up seat to be built: its fittings, side, hardware and the builder's choices. */
+export interface Wanted {
+  readonly side?: Side;
+  readonly seat?: Partial<Seat>;
+  readonly hardware?: Partial<Hardware>;
+  readonly options?: Partial<SetOutOptions>;
+  readonly floorWidthM?: number;
+}
+
+/** A made-up fit in a boat with the wanted hardware. */
+export function inventedFit({ side = 'left', seat = {}, hardware = {}, floorWidthM }: Wanted = {}): Fit {
+  const fit = exampleFit([
+    exampleSeat({ side, athlete: exampleAthlete({ side, name: 'Žofie Łuczak' }), ...seat }),
+  ]);
+  return {
+    ...fit,
+    boat: {
+      ...fit.boat,
+      hardware: { ...fit.boat.hardware, ...hardware },
+      floorboard: { ...fit.boat.floorboard, widthM: floorWidthM ?? fit.boat.floorboard.widthM },
+    },
+  };
+}
+
+/** The set-out of a made-up seat. */
+export function inventedSetOut(wanted: Wanted = {}): SeatSetOut {
+  const fit = inventedFit(wanted);
+  const options = setOutOptionsSchema.parse(wanted.options ?? {});
+  const out = setOutSeat({ fit, report: evaluateFit(fit), index: 0, options });
+  if (!out) throw new Error('the made-up seat is empty');
+  return out;
+}
+
+/** Hardware with rows of holes. */
+export const ROWS_OF_HOLES = { padHolePitchM: 0.025, restHolePitchM: 0.02 } as const;
+
+/** A front foot on a wedge, toes out. */
+export const ON_A_WEDGE = {
+  forwardM: 0.4,
+  outM: -0.06,
+  heightM: 0.01,
+  toeOutDeg: 6,
+  wedgeDeg: 5,
+  nonSlip: true,
+} as const;
