@@ -12,17 +12,24 @@ export interface CoordinateRule {
   readonly reach: number;
   /** Suggestions are rounded to this. */
   readonly grain: number;
+  /** Suggestions and proposals stay between these: what wood and a kneeling body allow (this project's reading). */
+  readonly least: number;
+  readonly most: number;
 }
 
-const length = (fitting: Lockable): CoordinateRule => ({
+const length = (fitting: Lockable, least: number, most: number): CoordinateRule => ({
   fitting,
+  least,
+  most,
   unit: 'm',
   scale: 0.01,
   reach: 0.15,
   grain: 0.001,
 });
-const turn = (fitting: Lockable): CoordinateRule => ({
+const turn = (fitting: Lockable, least: number, most: number): CoordinateRule => ({
   fitting,
+  least,
+  most,
   unit: 'deg',
   scale: 3,
   reach: 30,
@@ -31,21 +38,21 @@ const turn = (fitting: Lockable): CoordinateRule => ({
 
 /** The rule of every coordinate that may be moved. */
 export const COORDINATE_RULES: Readonly<Record<FittingCoordinate, CoordinateRule>> = {
-  'kneePad.aftM': length('kneePad'),
-  'kneePad.outM': length('kneePad'),
-  'kneePad.heightM': length('kneePad'),
-  'kneePad.recessTurnDeg': turn('kneePad'),
-  'rearRest.aftM': length('rearRest'),
-  'rearRest.outM': length('rearRest'),
-  'rearRest.heightM': length('rearRest'),
-  'rearRest.turnDeg': turn('rearRest'),
-  'frontFoot.forwardM': length('frontFoot'),
-  'frontFoot.outM': length('frontFoot'),
-  'frontFoot.toeOutDeg': turn('frontFoot'),
-  'frontFoot.wedgeDeg': turn('frontFoot'),
-  'paddle.lengthM': length('paddle'),
-  'paddle.bladeLengthM': length('paddle'),
-  'paddle.lowerHandM': length('paddle'),
+  'kneePad.aftM': length('kneePad', -0.2, 0.6),
+  'kneePad.outM': length('kneePad', -0.05, 0.2),
+  'kneePad.heightM': length('kneePad', 0.04, 0.22),
+  'kneePad.recessTurnDeg': turn('kneePad', -5, 40),
+  'rearRest.aftM': length('rearRest', 0.1, 1.3),
+  'rearRest.outM': length('rearRest', -0.25, 0.15),
+  'rearRest.heightM': length('rearRest', 0.01, 0.15),
+  'rearRest.turnDeg': turn('rearRest', -5, 45),
+  'frontFoot.forwardM': length('frontFoot', -0.3, 1),
+  'frontFoot.outM': length('frontFoot', -0.25, 0),
+  'frontFoot.toeOutDeg': turn('frontFoot', -10, 35),
+  'frontFoot.wedgeDeg': turn('frontFoot', 0, 25),
+  'paddle.lengthM': length('paddle', 0.9, 2.2),
+  'paddle.bladeLengthM': length('paddle', 0.25, 0.9),
+  'paddle.lowerHandM': length('paddle', 0.3, 1.3),
 };
 
 /** The value of a coordinate in its own unit (metres or degrees). */

@@ -139,8 +139,26 @@ function stepFrom(work: Work, fit: Fit, { x, report }: { x: readonly number[]; r
   const moveJacobian = x.map((_, i) => x.map((__, j) => (i === j ? MOVE_WEIGHT : 0)));
   return boundedStep(
     { residuals: [...residuals, ...moveRows], jacobian: [...jacobian, ...moveJacobian] },
-    { low: x.map((d) => -FARTHEST - d), high: x.map((d) => FARTHEST - d), damping: 1e-4 },
+    { ...boundsFrom(work, x), damping: 1e-4 },
   );
+}
+
+/** Bounds of a step from `x`: no farther than `FARTHEST` from the start, and inside what each coordinate allows. */
+function boundsFrom(
+  { places, scales, start }: Work,
+  x: readonly number[],
+): { low: number[]; high: number[] } {
+  const edge = (i: number, to: number) => (to - start[i]!) / scales[i]!;
+  return {
+    low: places.map(({ coordinate }, i) => {
+      const { least } = COORDINATE_RULES[coordinate];
+      return Math.min(0, Math.max(-FARTHEST, edge(i, least))) - x[i]!;
+    }),
+    high: places.map(({ coordinate }, i) => {
+      const { most } = COORDINATE_RULES[coordinate];
+      return Math.max(0, Math.min(FARTHEST, edge(i, most))) - x[i]!;
+    }),
+  };
 }
 
 /** Signed slopes of the residuals: those at rest inside their bands count only if the move would push them out. */

@@ -75,7 +75,8 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
   const grain = holePitch(fit, coordinate) ?? COORDINATE_RULES[coordinate].grain;
   const wanted = from + steps * COORDINATE_RULES[coordinate].scale;
   const to = Number((Math.round(wanted / grain) * grain).toFixed(6));
-  if (to === from || (to < 0 && coordinate.endsWith('heightM'))) return null;
+  const { least, most } = COORDINATE_RULES[coordinate];
+  if (to === from || to < Math.min(least, from) || to > Math.max(most, from)) return null;
   const after = evaluator.evaluateHolding(withCoordinate(fit, { seat: trial.seat, coordinate }, to), before);
   const answers = trial.observations.map((o, observation) => ({
     observation,
