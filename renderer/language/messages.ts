@@ -1,3 +1,4 @@
+import { ARCHIVE } from './english/archive.ts';
 import { BENCH } from './english/bench.ts';
 import { BOAT } from './english/boat.ts';
 import { CREW } from './english/crew.ts';
@@ -18,6 +19,7 @@ export const MESSAGES = {
   ...ROSTER,
   ...BOAT,
   ...BENCH,
+  ...ARCHIVE,
   ...CREW,
   ...HULL,
   ...DRAWING,

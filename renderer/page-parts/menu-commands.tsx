@@ -44,6 +44,8 @@ export function MenuCommands() {
     const stopCommands = onCommand((command) => {
       if (command === 'new-fit') go({ page: 'new-fit' });
       if (command === 'open-roster') go({ page: 'athletes' });
+      if (command === 'export-everything' || command === 'import-bundle') go({ page: 'archive' });
+      if (command === 'show-help') go({ page: 'help' });
       if (command === 'print') window.print();
     });
     window.addEventListener('keydown', onKey);

@@ -10,6 +10,8 @@ const PAGES = [
   { route: { page: 'fits' }, name: 'sheet.fits', within: ['fits', 'fit', 'new-fit'] },
   { route: { page: 'athletes' }, name: 'sheet.athletes', within: ['athletes', 'athlete'] },
   { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat', 'hull'] },
+  { route: { page: 'archive' }, name: 'archive.title', within: ['archive'] },
+  { route: { page: 'help' }, name: 'sheet.help', within: ['help'] },
 ] as const satisfies readonly { route: Route; name: string; within: readonly Route['page'][] }[];
 
 /** The strip along the head of the sheet. */

@@ -1,11 +1,13 @@
 import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
+import { ArchivePage } from '../pages/archive/archive-page.tsx';
 import { AthletePage } from '../pages/athlete/athlete-page.tsx';
 import { AthletesPage } from '../pages/athletes/athletes-page.tsx';
 import { BenchPage } from '../pages/bench/bench-page.tsx';
 import { BoatPage } from '../pages/boat/boat-page.tsx';
 import { BoatsPage } from '../pages/boats/boats-page.tsx';
 import { FitsPage } from '../pages/fits/fits-page.tsx';
+import { HelpPage } from '../pages/help/help-page.tsx';
 import { HomePage } from '../pages/home/home-page.tsx';
 import { HullPage } from '../pages/hull/hull-page.tsx';
 import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
@@ -34,6 +36,10 @@ function Page({ route }: { route: Route }) {
       return <BoatPage key={route.id} id={route.id} />;
     case 'hull':
       return <HullPage key={route.id} id={route.id} />;
+    case 'archive':
+      return <ArchivePage />;
+    case 'help':
+      return <HelpPage />;
   }
 }
 

@@ -10,7 +10,9 @@ export type Route =
   | { readonly page: 'athlete'; readonly id: string }
   | { readonly page: 'boats' }
   | { readonly page: 'boat'; readonly id: string }
-  | { readonly page: 'hull'; readonly id: string };
+  | { readonly page: 'hull'; readonly id: string }
+  | { readonly page: 'archive' }
+  | { readonly page: 'help' };
 
 /** A route as the part of the address after the #. */
 export function hrefOf(route: Route): string {
@@ -41,6 +43,7 @@ export function routeOf(hash: string): Route {
     if (id === 'new') return { page: 'new-fit' };
     return id ? { page: 'fit', id } : { page: 'fits' };
   }
+  if ((folder === 'archive' || folder === 'help') && !id) return { page: folder };
   if (folder === 'athletes') return id ? { page: 'athlete', id } : { page: 'athletes' };
   if (folder === 'boats') return id ? { page: 'boat', id } : { page: 'boats' };
   return { page: 'home' };

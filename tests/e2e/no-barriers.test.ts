@@ -42,11 +42,14 @@ describe('no screen has a serious barrier, in either theme', () => {
     await checkBoth();
   });
 
-  it.each(['#/fits', '#/athletes', '#/boats', '#/fits/new'])('%s while there is nothing', async (route) => {
-    await goTo(page, route);
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    await checkBoth();
-  });
+  it.each(['#/fits', '#/athletes', '#/boats', '#/fits/new', '#/archive', '#/help'])(
+    '%s while there is nothing',
+    async (route) => {
+      await goTo(page, route);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      await checkBoth();
+    },
+  );
 
   it('the athlete’s form, with everything in it', async () => {
     await goTo(page, '#/athletes/new');

@@ -5,6 +5,7 @@ export const SHEET = {
   'sheet.fits': 'Fits',
   'sheet.athletes': 'Athletes',
   'sheet.boats': 'Boats',
+  'sheet.help': 'Help',
   'sheet.skip': 'Go to the content',
   'sheet.loading': 'Fetching …',
 

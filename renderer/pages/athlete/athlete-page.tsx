@@ -3,6 +3,7 @@ import { say } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { AthleteForm } from './athlete-form.tsx';
+import { EraseAthlete } from './erase-athlete.tsx';
 
 /** One athlete's page: the same form makes and edits. */
 export function AthletePage({ id }: { id: string }) {
@@ -14,6 +15,11 @@ export function AthletePage({ id }: { id: string }) {
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('athlete.not-found')}</p>}
       {(record || id === 'new') && <AthleteForm athlete={record?.athlete ?? null} id={record?.id} />}
+      {record && (
+        <div className="entries apart">
+          <EraseAthlete id={record.id} name={record.athlete.name} />
+        </div>
+      )}
     </Page>
   );
 }

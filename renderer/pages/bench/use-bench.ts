@@ -13,15 +13,18 @@ function startWorker(): SlowWorker {
 
 /** A bench for an opened fit: its document, kept on the disk, and its slow answers. Ends with the component. */
 export function useBench(opened: OpenedFit): Bench | null {
-  return useDocumentWithAnswers(opened.id, () =>
-    createFitDocument({
+  return useDocumentWithAnswers(opened.id, () => {
+    const document = createFitDocument({
       fitId: opened.id,
       fit: opened.fit,
       savedAt: opened.draftSavedAt,
       evaluator: createEvaluator(),
       keep: keepDraft,
-    }),
-  );
+    });
+    const newest = opened.revisions[0];
+    if (opened.draftSavedAt === null && newest) document.keptAsRevision(newest.savedAt);
+    return document;
+  });
 }
 
 /** A bench that only looks at a state of a fit: nothing of it is ever kept. */

@@ -2,17 +2,10 @@ import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
+import { CautionList } from '../../page-parts/caution-list.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { go, hrefOf } from '../../route/route.ts';
 import { StartFigure } from './start-figure.tsx';
-
-const CAUTIONS = [
-  'start.caution.pain',
-  'start.caution.strap',
-  'start.caution.water',
-  'start.caution.minors',
-  'start.caution.rules',
-] as const;
 
 /** An empty sheet: what this is, two ways to begin, and the cautions. */
 export function FirstStart({ notices }: { notices: readonly string[] }) {
@@ -53,11 +46,7 @@ export function FirstStart({ notices }: { notices: readonly string[] }) {
           </div>
           {refusal && <Trouble error={refusal} />}
           <h2 className="lettering">{say('start.cautions')}</h2>
-          <ul className="cautions">
-            {CAUTIONS.map((caution) => (
-              <li key={caution}>{say(caution)}</li>
-            ))}
-          </ul>
+          <CautionList />
         </div>
       </div>
     </main>

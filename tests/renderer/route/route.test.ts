@@ -9,6 +9,8 @@ const ROUTES: Route[] = [
   { page: 'athletes' },
   { page: 'athlete', id: 'new' },
   { page: 'boats' },
+  { page: 'archive' },
+  { page: 'help' },
   { page: 'boat', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
 ];
 

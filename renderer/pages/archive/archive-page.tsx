@@ -1,0 +1,36 @@
+import { useState } from 'react';
+import type { CallError } from '../../../app/contract/result.ts';
+import { useCall } from '../../client/use-call.ts';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { StoreNotices } from '../../page-parts/store-notices.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { Backups } from './backups.tsx';
+import { ExportEverything } from './export-everything.tsx';
+import { TakeInFile } from './take-in-file.tsx';
+
+/** Everything out, everything in, and the backups. Nothing here loses anything without a backup of it first. */
+export function ArchivePage() {
+  const state = useCall('program.state', {});
+  const backups = useCall('backups.list', {});
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const error = state.error ?? backups.error ?? refusal;
+  return (
+    <Page title={say('archive.title')}>
+      <StoreNotices />
+      {error && <Trouble error={error} />}
+      {state.value && backups.value && (
+        <div className="entries">
+          <p className="soft">{say('archive.where', { folder: state.value.dataFolder })}</p>
+          <ExportEverything onRefused={setRefusal} />
+          <TakeInFile
+            asksWithDialog={state.value.shell === 'electron'}
+            onRefused={setRefusal}
+            onTakenIn={backups.reload}
+          />
+          <Backups backups={backups.value} onRefused={setRefusal} onChanged={backups.reload} />
+        </div>
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,33 @@
+import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { instantText } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import type { Backup } from './backups.tsx';
+
+/** Asks before everything is made as it was at a backup. */
+export function GoBack(props: { backup: Backup | null; onYes: (backup: Backup) => void; onNo: () => void }) {
+  const { backup } = props;
+  return (
+    <ModalOverlay className="veil" isOpen={backup !== null} onOpenChange={props.onNo} isDismissable>
+      <Modal className="leaf">
+        <Dialog role="alertdialog" className="stack">
+          {backup && (
+            <>
+              <Heading slot="title" level={2}>
+                {say('archive.back.sure', { when: instantText(backup.takenAt) })}
+              </Heading>
+              <p>{say('archive.back.sure.about')}</p>
+              <p className="row ends">
+                <button type="button" className="button" onClick={props.onNo}>
+                  {say('archive.back.no')}
+                </button>
+                <button type="button" className="button chief" onClick={() => props.onYes(backup)}>
+                  {say('archive.back.yes')}
+                </button>
+              </p>
+            </>
+          )}
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
+  );
+}

@@ -1,0 +1,19 @@
+import { call } from '../../client/client.ts';
+import { useProgress } from '../../client/use-progress.ts';
+import { say } from '../../language/messages.ts';
+
+/** How far long work has come, with a way to stop it; nothing while there is none. */
+export function WorkLine({ active }: { active: boolean }) {
+  const progress = useProgress(active);
+  if (!active || !progress) return null;
+  const { what, done, of } = progress;
+  return (
+    <div className="row" role="status">
+      <progress value={done} max={Math.max(of, 1)} aria-label={say(`archive.work.${what}`, { done, of })} />
+      <span>{say(`archive.work.${what}`, { done, of })}</span>
+      <button type="button" className="button words" onClick={() => void call('work.cancel', {})}>
+        {say('archive.work.stop')}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import type { CallOutput } from '../../../app/contract/contract.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { TextField } from '../../fields/text-field.tsx';
+import { say, sayCount } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+
+/** Takes an athlete out of the store and its backups: what would go is shown first, and the name typed. */
+export function EraseAthlete({ id, name }: { id: string; name: string }) {
+  const [preview, setPreview] = useState<CallOutput<'athletes.previewErase'> | null>(null);
+  const [typed, setTyped] = useState('');
+  const [report, setReport] = useState<CallOutput<'athletes.erase'> | null>(null);
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+
+  async function begin(): Promise<void> {
+    const result = await call('athletes.previewErase', { id });
+    setRefusal(result.ok ? null : result.error);
+    if (result.ok) setPreview(result.value);
+  }
+
+  async function erase(): Promise<void> {
+    const result = await call('athletes.erase', { id, name: typed });
+    setRefusal(result.ok ? null : result.error);
+    if (result.ok) setReport(result.value);
+  }
+
+  if (report) {
+    return (
+      <section role="status">
+        <p>{report.message}</p>
+        {report.copiesLeft.length > 0 && <p>{say('erase.left', { files: report.copiesLeft.join(', ') })}</p>}
+        <p>
+          <a className="button" href={hrefOf({ page: 'athletes' })}>
+            {say('erase.back')}
+          </a>
+        </p>
+      </section>
+    );
+  }
+  return (
+    <section>
+      <h2>{say('erase.title')}</h2>
+      <p className="soft">{say('erase.about')}</p>
+      {refusal && <Trouble error={refusal} />}
+      {!preview ? (
+        <p>
+          <button type="button" className="button" onClick={begin}>
+            {say('erase.begin')}
+          </button>
+        </p>
+      ) : (
+        <div className="stack">
+          {preview.fits.length > 0 && <p>{say('erase.fits', { fits: preview.fits.join(', ') })}</p>}
+          {preview.crewFits.length > 0 && (
+            <p>{say('erase.crew-fits', { fits: preview.crewFits.join(', ') })}</p>
+          )}
+          <p>{sayCount('erase.revisions', preview.revisions)}</p>
+          <TextField label={say('erase.type-name', { name })} value={typed} onChange={setTyped} />
+          <p className="row">
+            <button type="button" className="button" disabled={typed.trim() !== name.trim()} onClick={erase}>
+              {say('erase.do')}
+            </button>
+            <button type="button" className="button" onClick={() => setPreview(null)}>
+              {say('erase.not')}
+            </button>
+          </p>
+        </div>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,41 @@
+import { say } from '../../language/messages.ts';
+import { CautionList } from '../../page-parts/caution-list.tsx';
+import { Page } from '../../page-parts/page.tsx';
+
+const STEPS = ['athlete', 'boat', 'bench', 'notes', 'values', 'revisions'] as const;
+const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'tab'] as const;
+
+/** How to use the bench, its keys, and the cautions. */
+export function HelpPage() {
+  return (
+    <Page title={say('help.title')}>
+      <div className="entries">
+        <section>
+          <h2>{say('help.steps')}</h2>
+          <ol className="help-steps">
+            {STEPS.map((step) => (
+              <li key={step}>{say(`help.step.${step}`)}</li>
+            ))}
+          </ol>
+        </section>
+        <section>
+          <h2>{say('help.keys')}</h2>
+          <table className="ruled">
+            <tbody>
+              {KEYS.map((key) => (
+                <tr key={key}>
+                  <th scope="row">{say(`help.key.${key}`)}</th>
+                  <td>{say(`help.key.${key}.do`)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+        <section>
+          <h2>{say('start.cautions')}</h2>
+          <CautionList />
+        </section>
+      </div>
+    </Page>
+  );
+}
