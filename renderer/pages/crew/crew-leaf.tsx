@@ -1,5 +1,6 @@
 import { say } from '../../language/messages.ts';
 import { CrewBrings } from './crew-brings.tsx';
+import { CrewFromSingle } from './crew-from-single.tsx';
 import { CrewLevel } from './crew-level.tsx';
 import { CrewOrders } from './crew-orders.tsx';
 import { CrewPlaces } from './crew-places.tsx';
@@ -19,6 +20,10 @@ export function CrewLeaf() {
       <section>
         <h2 className="lettering">{say('crew.places')}</h2>
         <CrewPlaces />
+      </section>
+      <section>
+        <h2 className="lettering">{say('crew.single')}</h2>
+        <CrewFromSingle />
       </section>
       <section>
         <h2 className="lettering">{say('crew.orders')}</h2>
