@@ -1,0 +1,92 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { exampleAthlete, exampleFit } from '../core/example/example-fit.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, goTo } from './screens.ts';
+
+let folder: string;
+let program: RunningProgram;
+let page: Page;
+const names = async () =>
+  (await callFromPage(page, 'athletes.list', {})).map(({ athlete }) => athlete.name).sort();
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'kneelwright-archive-'));
+  program = await startProgram();
+  page = await program.openBrowser();
+  await callFromPage(page, 'athletes.save', { athlete: exampleAthlete({ name: 'Stays' }) });
+  await callFromPage(page, 'fits.create', { fit: exampleFit() });
+});
+afterAll(async () => {
+  await program.dispose();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe('the archive, through its own screen', () => {
+  it('hands everything out as one file, and takes it into an empty store', async () => {
+    await goTo(page, '#/archive');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Export everything' }).click();
+    const file = join(folder, (await download).suggestedFilename());
+    await (await download).saveAs(file);
+
+    const other = await startProgram();
+    try {
+      const there = await other.openBrowser();
+      await goTo(there, '#/archive');
+      const chooser = there.waitForEvent('filechooser');
+      await there.getByRole('button', { name: 'Choose a file' }).click();
+      await (await chooser).setFiles(file);
+      await there.getByRole('button', { name: 'Take it in' }).click();
+      await there.getByText('Taken in.').waitFor();
+      const fits = await callFromPage(there, 'fits.list', {});
+      expect(fits.map(({ name }) => name)).toEqual(['Example']);
+      const athletes = await callFromPage(there, 'athletes.list', {});
+      expect(athletes.map(({ athlete }) => athlete.name)).toEqual(['Stays']);
+    } finally {
+      await other.dispose();
+    }
+  });
+
+  it('explains a file that is none, and changes nothing', async () => {
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await (await chooser).setFiles({ name: 'x', mimeType: 'text/plain', buffer: Buffer.from('no bundle') });
+    await page.getByRole('alert').waitFor();
+    expect(await page.getByRole('button', { name: 'Take it in' }).count()).toBe(0);
+    expect(await names()).toEqual(['Stays']);
+  });
+
+  it('goes back to a backup, after asking, and back again from there', async () => {
+    await page.getByRole('button', { name: 'Back up now' }).click();
+    await page.getByRole('row', { name: /asked for/ }).waitFor();
+    await callFromPage(page, 'athletes.save', { athlete: exampleAthlete({ name: 'Came later' }) });
+    await page
+      .getByRole('row', { name: /asked for/ })
+      .getByRole('button', { name: /^Go back to it/ })
+      .click();
+    await page.getByRole('alertdialog').getByRole('button', { name: 'Go back', exact: true }).click();
+    await expect.poll(names).toEqual(['Stays']);
+    await page
+      .getByRole('row', { name: /before going back/ })
+      .first()
+      .getByRole('button', { name: /^Bring back/ })
+      .click();
+    await expect.poll(names).toEqual(['Came later', 'Stays']);
+  });
+
+  it('erases an athlete only with the name typed', async () => {
+    const [record] = await callFromPage(page, 'athletes.list', { search: 'later' });
+    await goTo(page, `#/athletes/${record!.id}`);
+    await page.getByRole('button', { name: 'Erase for good …' }).click();
+    const erase = page.getByRole('button', { name: 'Erase', exact: true });
+    expect(await erase.isDisabled()).toBe(true);
+    await page.getByLabel(/^Type the name/).fill('Came later');
+    await erase.click();
+    await page.getByRole('link', { name: 'To the list' }).click();
+    await expect.poll(names).toEqual(['Stays']);
+  });
+});

@@ -1,0 +1,110 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { handlePlace, nextFrame } from './hand.ts';
+import { startProgram } from './harness.ts';
+import { callFromPage, goTo, measure } from './screens.ts';
+
+const OUT = join(import.meta.dirname, '../../assets/screens');
+const USUAL = { width: 1280, height: 800 };
+const PAD_AFT = 'Knee pad: aft of the mark';
+
+/** One picture: its file name, the theme and size it is taken in, and how its state is reached from the one before. */
+interface Picture {
+  readonly name: string;
+  readonly theme?: 'light' | 'dark';
+  readonly size?: { width: number; height: number };
+  readonly reach?: (page: Page) => Promise<void>;
+}
+
+/** In this order: each begins where the one before left off. */
+const PICTURES: readonly Picture[] = [
+  { name: 'start-light' },
+  { name: 'bench-light', reach: openDemo },
+  { name: 'bench-dark', theme: 'dark' },
+  { name: 'bench-small', size: { width: 1024, height: 700 } },
+  { name: 'bench-wide', theme: 'dark', size: { width: 1920, height: 1080 } },
+  { name: 'bench-in-the-hand', reach: holdThePad },
+  { name: 'bench-proposed', reach: showAChange },
+  { name: 'bench-compared', reach: compareTheFirst },
+  { name: 'bench-values', theme: 'dark', reach: openAValue },
+  { name: 'bench-pair', reach: openThePair },
+  { name: 'boat-light', reach: openABoat },
+];
+
+async function openDemo(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Open the demo club' }).click();
+  await measure(page, PAD_AFT).waitFor();
+  await page
+    .getByRole('button', { name: /^Take it/ })
+    .first()
+    .waitFor();
+}
+
+async function holdThePad(page: Page): Promise<void> {
+  const { x, y } = await handlePlace(page, 'kneePad/plan');
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 12, y + 2, { steps: 6 });
+  await nextFrame(page);
+}
+
+async function showAChange(page: Page): Promise<void> {
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  const show = page.getByRole('button', { name: /^Show it/ }).first();
+  await show.click();
+  await page.getByRole('button', { name: /^Hide it/ }).hover();
+}
+
+async function compareTheFirst(page: Page): Promise<void> {
+  await page.getByRole('tab', { name: 'Revisions' }).click();
+  await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
+  await page.getByRole('table').waitFor();
+}
+
+async function openAValue(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'End comparing' }).click();
+  await page.getByRole('tab', { name: 'Values' }).click();
+  await page.getByRole('searchbox').fill('knee');
+  await page.getByRole('button', { name: /^Front knee/ }).click();
+}
+
+async function openThePair(page: Page): Promise<void> {
+  const fits = await callFromPage(page, 'fits.list', {});
+  const pair = fits.find(({ athleteNames }) => athleteNames.length > 1);
+  if (!pair) throw new Error('the demo club has no crew');
+  await goTo(page, `#/fits/${pair.id}`);
+  await measure(page, PAD_AFT).waitFor();
+  await page.locator('.note').first().waitFor();
+}
+
+async function openABoat(page: Page): Promise<void> {
+  const boats = await callFromPage(page, 'boats.list', {});
+  const measured = boats.find(({ boat }) => boat.hull.kind === 'tape') ?? boats[0]!;
+  await goTo(page, `#/boats/${measured.id}`);
+  await page.getByRole('img', { name: /^Sections of the hull/ }).waitFor();
+}
+
+async function takeAll(): Promise<void> {
+  mkdirSync(OUT, { recursive: true });
+  const program = await startProgram();
+  try {
+    const page = await program.openBrowser({ viewport: USUAL, reducedMotion: 'reduce' });
+    await page.getByRole('button', { name: 'Open the demo club' }).waitFor();
+    for (const { name, theme = 'light', size = USUAL, reach } of PICTURES) {
+      await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });
+      await page.setViewportSize(size);
+      await reach?.(page);
+      await page.evaluate(() => document.fonts.ready);
+      await nextFrame(page);
+      await nextFrame(page);
+      await page.screenshot({ path: join(OUT, `${name}.png`) });
+      console.log(`${name}.png`);
+    }
+  } finally {
+    await program.dispose();
+  }
+}
+
+await takeAll();
