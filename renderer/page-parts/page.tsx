@@ -1,3 +1,5 @@
+import { usePageTitle } from './use-page-title.ts';
+
 /** A page of text or entries: its title, what can be done with it, and its body. The drawing's page has its own. */
 export function Page(props: {
   title: string;
@@ -5,6 +7,7 @@ export function Page(props: {
   wide?: boolean;
   children: React.ReactNode;
 }) {
+  usePageTitle(props.title);
   return (
     <main className="sheet-body" id="content" tabIndex={-1}>
       <div className={props.wide ? 'page wide' : 'page'}>

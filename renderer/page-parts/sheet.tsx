@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
 import { ArchivePage } from '../pages/archive/archive-page.tsx';
@@ -11,7 +12,7 @@ import { HelpPage } from '../pages/help/help-page.tsx';
 import { HomePage } from '../pages/home/home-page.tsx';
 import { HullPage } from '../pages/hull/hull-page.tsx';
 import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
-import { type Route, useRoute } from '../route/route.ts';
+import { hrefOf, type Route, useRoute } from '../route/route.ts';
 import { FaultBoundary } from './fault-boundary.tsx';
 import { MenuCommands } from './menu-commands.tsx';
 import { SheetHead } from './sheet-head.tsx';
@@ -46,6 +47,7 @@ function Page({ route }: { route: Route }) {
 /** The whole page: head, body, and the live region. */
 export function Sheet() {
   const route = useRoute();
+  useFocusOnArrival(hrefOf(route));
   return (
     <div className="sheet">
       <button type="button" className="skip" onClick={goToContent}>
@@ -59,6 +61,16 @@ export function Sheet() {
       <LiveRegion />
     </div>
   );
+}
+
+/** Puts the focus at the head of a page that was gone to, so that the keyboard and the screen reader go on from there. */
+function useFocusOnArrival(address: string): void {
+  const before = useRef(address);
+  useEffect(() => {
+    if (before.current === address) return;
+    before.current = address;
+    document.getElementById('content')?.focus({ preventScroll: true });
+  }, [address]);
 }
 
 /** The address after the # is the route, so this is a button that moves the focus. */

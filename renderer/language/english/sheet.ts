@@ -1,6 +1,7 @@
 /** The frame around every page, the first start, and what is said when the program cannot be reached. */
 export const SHEET = {
   'sheet.name': 'Kneelwright',
+  'sheet.window': '{page} · Kneelwright',
   'sheet.pages': 'Pages',
   'sheet.fits': 'Fits',
   'sheet.athletes': 'Athletes',

@@ -1,5 +1,6 @@
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { say } from '../../language/messages.ts';
+import { usePageTitle } from '../../page-parts/use-page-title.ts';
 import { useFit } from './bench-context.tsx';
 import { KeptState } from './kept-state.tsx';
 
@@ -16,6 +17,7 @@ export function TitleBlock(props: {
   onSave: () => void;
 }) {
   const name = useFit(({ fit }) => fit.name);
+  usePageTitle(name);
   const boat = useFit(({ fit }) => fit.boat);
   const athletes = useFit(({ fit }) => fit.seats.flatMap(({ athlete }) => athlete?.name ?? []).join(', '));
   const boatClass = boat.boatClass === 'none' ? '' : `, ${boat.boatClass}`;
