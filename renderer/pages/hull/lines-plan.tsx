@@ -87,7 +87,10 @@ const above = ({ x, y }: BoatPoint) => [x, y * TIMES] as const;
 function Profile({ lines }: { lines: HullLines }) {
   return (
     <>
-      <path className="lines-thick" d={path(lines.sheer.map(side)) + path(lines.keel.map(side))} />
+      <path
+        className="lines-thick"
+        d={path([...lines.sheer, ...[...lines.keel].reverse(), lines.sheer[0]!].map(side))}
+      />
       <path
         className="lines-thin"
         d={lines.buttocks.flatMap(({ runs }) => runs.map((run) => path(run.map(side)))).join('')}
