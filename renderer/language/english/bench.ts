@@ -135,8 +135,8 @@ export const BENCH = {
   'measures.water.fresh': 'fresh',
   'measures.water.brackish': 'brackish',
   'measures.water.salt': 'salt',
-  'measures.water.temperature': 'Water’s temperature, °C',
-  'measures.heel': 'Heel looked at, right side down',
+  'measures.water.temperature': 'Temperature, °C',
+  'measures.heel': 'Heel to the right',
   'measures.fit-name': 'Name of the fit',
   'measures.fit-notes': 'Notes on the fit',
 

@@ -34,7 +34,7 @@ export function MeasureRow({ coordinate }: { coordinate: FittingCoordinate }) {
     withCoordinate(fit, { seat, coordinate }, to);
   return (
     <div className="measure-row" data-coordinate={coordinate}>
-      <span className="measure-name" aria-hidden="true">
+      <span className="measure-name" aria-hidden="true" title={name}>
         {say(`measure.${coordinate}`)}
       </span>
       <MeasureField
