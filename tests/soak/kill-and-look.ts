@@ -1,0 +1,85 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { damageOf } from '../../app/store/integrity.ts';
+import { STORE_FILE } from '../../app/store/open-store.ts';
+import { type ChildProgram, startChild } from '../app/child/child-program.ts';
+import { value } from '../app/shells/way-in.ts';
+import { scriptedEditor } from './scripted-editor.ts';
+
+/** What a run of kills found. */
+export interface SoakResult {
+  readonly kills: number;
+  /** Edits that the program said it had kept. */
+  readonly acknowledgedEdits: number;
+  /** Acknowledged edits that were not there after the restart. */
+  readonly lostEdits: number;
+  /** Starts that found the store damaged, rows that did not read, and the file if it fails its last check. */
+  readonly damagedFiles: number;
+  readonly seed: number;
+  readonly seconds: number;
+}
+
+/** The program is killed between these times after the editing began, milliseconds. */
+const KILL_AFTER_MS = [2, 350] as const;
+
+/**
+ * Starts the program in a process of its own, edits, kills it (SIGKILL) at a random moment, starts it again on what it
+ * left and looks for every edit that had been acknowledged; `kills` times. A kill is not a power cut: it proves that
+ * nothing acknowledged is still in the process's hands, not that the disk keeps its word.
+ */
+export async function killAndLook(run: {
+  kills: number;
+  seed: number;
+  report?: (line: string) => void;
+}): Promise<SoakResult> {
+  const { kills, seed, report = () => {} } = run;
+  const random = mulberry32(seed);
+  const root = mkdtempSync(join(tmpdir(), 'kneelwright-soak-'));
+  const folder = join(root, 'data');
+  const editor = scriptedEditor(random);
+  const began = performance.now();
+  let lostEdits = 0;
+  let damagedFiles = 0;
+
+  async function look(program: ChildProgram, which: 'touched' | 'all'): Promise<void> {
+    const { recovery, problems } = value(await program.call('program.state', {}));
+    damagedFiles += (recovery ? 1 : 0) + problems.length;
+    const lost = await editor.lost(program, which);
+    lostEdits += lost.length;
+    for (const what of lost) report(`LOST ${what}`);
+  }
+
+  for (let kill = 1; kill <= kills; kill++) {
+    const program = await startChild(folder);
+    if (kill > 1) await look(program, 'touched');
+    const [least, most] = KILL_AFTER_MS;
+    setTimeout(() => program.process.kill('SIGKILL'), least + (most - least) * random());
+    await editor.edit(program);
+    await program.ended;
+    if (kill % 20 === 0)
+      report(`${kill} kills, ${editor.acknowledged()} edits acknowledged, ${lostEdits} lost`);
+  }
+  const last = await startChild(folder);
+  await look(last, 'all');
+  last.process.kill('SIGTERM');
+  await last.ended;
+  const file = new Database(join(folder, STORE_FILE));
+  damagedFiles += damageOf(file, 'whole') === null ? 0 : 1;
+  file.close();
+  rmSync(root, { recursive: true, force: true });
+  const seconds = Math.round((performance.now() - began) / 100) / 10;
+  return { kills, acknowledgedEdits: editor.acknowledged(), lostEdits, damagedFiles, seed, seconds };
+}
+
+/** Repeatable random numbers (mulberry32, public domain). */
+function mulberry32(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), state | 1);
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
