@@ -1,0 +1,244 @@
+import type { Layer } from 'konva/lib/Layer.js';
+import { Shape } from 'konva/lib/Shape.js';
+import { createEvaluator } from '../../core/fit/evaluator.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
+import type { FitDocument } from '../document/fit-document.ts';
+import type { Grip } from '../hand/handle.ts';
+import type { Format } from '../language/format.ts';
+import { type HullLines, hullLines } from './hull-lines.ts';
+import { type Palette, readPalette } from './palette.ts';
+import { boat } from './parts/boat.ts';
+import { captions } from './parts/captions.ts';
+import { figurePart } from './parts/figure.ts';
+import { fittings } from './parts/fittings.ts';
+import { ghostPart } from './parts/ghost.ts';
+import { grips } from './parts/grips.ts';
+import { ground } from './parts/ground.ts';
+import { guides } from './parts/guides.ts';
+import { labelsPart } from './parts/labels.ts';
+import { leaderLines } from './parts/leader-lines.ts';
+import { strip } from './parts/strip.ts';
+import { support } from './parts/support.ts';
+import { Pen } from './pen.ts';
+import { boatBox, pictureOf, seatBox } from './picture.ts';
+import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from './scene.ts';
+import { layOutSheet, type SheetLayout } from './sheet-layout.ts';
+import { type Camera, fitCamera, type ViewGeometry } from './view-geometry.ts';
+
+/** What the views are asked to show: the seat worked on, or the whole boat. */
+export type Showing = 'seat' | 'boat';
+
+/** What changed, and with it which layers are drawn anew. */
+const ALL: readonly LayerName[] = LAYERS;
+const LIVE: readonly LayerName[] = ['boat', 'labels', 'hand'];
+const LOOK: readonly LayerName[] = ['boat', 'labels', 'hand'];
+const HAND: readonly LayerName[] = ['hand'];
+
+/** Called after every drawing, with the scene drawn and whether a hand is moving it. */
+export type Drawn = (scene: Scene) => void;
+
+/**
+ * The drawing itself, outside React: keeps what is to be seen, makes a scene of it, and draws the layers that changed,
+ * once per animation frame, or at once inside one.
+ */
+export class BenchCanvas {
+  private readonly document: FitDocument;
+  private readonly host: HTMLElement;
+  private readonly layers: Readonly<Record<LayerName, Layer>>;
+  private readonly parts: readonly Part[];
+  private readonly ghosts = createEvaluator();
+  private readonly stops: (() => void)[] = [];
+  private readonly dirty = new Set<LayerName>();
+  private frame = 0;
+  private palette: Palette;
+  private format: Format;
+  private size = { width: 0, height: 0 };
+  private layout: SheetLayout | null = null;
+  private camera: Camera | null = null;
+  private lines: { boat: Fit['boat']; lines: HullLines } | null = null;
+  private picture: Picture;
+  private ghost: { fit: Fit; picture: Picture } | null = null;
+  private showing: Showing = 'seat';
+  private held: Held | null = null;
+  private pointed: Grip | null = null;
+  private focused = false;
+  private touch = false;
+  private drawn: Drawn | null = null;
+
+  constructor(given: {
+    document: FitDocument;
+    host: HTMLElement;
+    layers: Readonly<Record<LayerName, Layer>>;
+    format: Format;
+  }) {
+    this.document = given.document;
+    this.host = given.host;
+    this.layers = given.layers;
+    this.format = given.format;
+    this.palette = readPalette(given.host);
+    const { fit, report } = given.document.live();
+    this.picture = pictureOf(fit, report);
+    const top = () => this.host.getBoundingClientRect().top;
+    this.parts = [
+      ground,
+      strip,
+      boat,
+      fittings,
+      figurePart(),
+      captions,
+      support,
+      leaderLines(top),
+      labelsPart(),
+      ghostPart(),
+      guides,
+      grips,
+    ];
+    for (const name of LAYERS) this.layers[name].add(this.sheetOf(name));
+    this.listen();
+  }
+
+  /** One shape for each layer that draws the layer's parts in turn. */
+  private sheetOf(name: LayerName): Shape {
+    const parts = this.parts.filter(({ layer }) => layer === name);
+    return new Shape({
+      listening: false,
+      perfectDrawEnabled: false,
+      sceneFunc: (context) => {
+        const scene = this.scene();
+        if (!scene) return;
+        const pen = new Pen(context._context, this.palette);
+        for (const part of parts) part.paint(pen, scene);
+      },
+    });
+  }
+
+  private listen(): void {
+    const { document } = this;
+    this.stops.push(
+      document.onLive((fit, report) => {
+        this.picture = pictureOf(fit, report);
+        this.invalidate(LIVE);
+      }),
+      document.subscribe((now, before) => {
+        if (now.seat !== before.seat) this.showAll('seat');
+        if (now.lit !== before.lit || now.ghost !== before.ghost) this.invalidate(LOOK);
+      }),
+    );
+  }
+
+  /** The scene as it stands; null before the sheet has a size. */
+  scene(): Scene | null {
+    const { layout, camera } = this;
+    if (!layout || !camera) return null;
+    const { seat, lit, ghost } = this.document.getState();
+    return {
+      picture: this.picture,
+      ghost: this.ghostPicture(ghost),
+      seat: Math.min(seat, this.picture.fit.seats.length - 1),
+      layout,
+      geometry: { windows: layout.windows, camera },
+      lines: this.hullLines(),
+      format: this.format,
+      lit,
+      held: this.held,
+      pointed: this.pointed,
+      focused: this.focused,
+      touch: this.touch,
+    };
+  }
+
+  private hullLines(): HullLines {
+    const { boat: ofBoat } = this.picture.fit;
+    if (this.lines?.boat !== ofBoat) this.lines = { boat: ofBoat, lines: hullLines(hullOfBoat(ofBoat)) };
+    return this.lines.lines;
+  }
+
+  private ghostPicture(fit: Fit | null): Picture | null {
+    if (!fit) return null;
+    if (this.ghost?.fit !== fit) this.ghost = { fit, picture: pictureOf(fit, this.ghosts.evaluate(fit)) };
+    return this.ghost.picture;
+  }
+
+  onDrawn(listener: Drawn): void {
+    this.drawn = listener;
+  }
+
+  get geometry(): ViewGeometry | null {
+    return this.layout && this.camera && { windows: this.layout.windows, camera: this.camera };
+  }
+
+  resize(width: number, height: number): void {
+    if (width < 1 || height < 1) return;
+    this.size = { width, height };
+    this.showAll(this.showing);
+  }
+
+  /** Fits the views to the seat worked on, or to the whole boat. */
+  showAll(showing: Showing): void {
+    this.showing = showing;
+    if (this.size.width === 0) return;
+    const lines = this.hullLines();
+    const { seat } = this.document.getState();
+    const mine = seatBox(this.picture, lines, Math.min(seat, this.picture.fit.seats.length - 1));
+    const box = showing === 'seat' ? mine : boatBox(this.picture, lines);
+    this.layout = layOutSheet(this.size, mine);
+    this.camera = fitCamera(this.layout.windows, box);
+    this.invalidate(ALL);
+  }
+
+  get shows(): Showing {
+    return this.showing;
+  }
+
+  look(camera: Camera): void {
+    this.camera = camera;
+    this.invalidate(ALL);
+  }
+
+  hold(held: Held | null): void {
+    this.held = held;
+    this.invalidate(LIVE);
+  }
+
+  point(pointed: Grip | null, { focused }: { focused: boolean }): void {
+    this.pointed = pointed;
+    this.focused = focused;
+    this.invalidate(HAND);
+  }
+
+  useTouch(touch: boolean): void {
+    if (touch === this.touch) return;
+    this.touch = touch;
+    this.invalidate(LOOK);
+  }
+
+  /** Colours, numbers or the screen's density have changed. */
+  restyle(format: Format): void {
+    this.format = format;
+    this.palette = readPalette(this.host);
+    this.invalidate(ALL);
+  }
+
+  /** Draws these layers in the next animation frame. */
+  invalidate(layers: readonly LayerName[] = ALL): void {
+    for (const name of layers) this.dirty.add(name);
+    if (this.frame === 0) this.frame = requestAnimationFrame(() => this.flush());
+  }
+
+  /** Draws now what has changed; for use inside an animation frame. */
+  flush(): void {
+    cancelAnimationFrame(this.frame);
+    this.frame = 0;
+    for (const name of LAYERS) if (this.dirty.has(name)) this.layers[name].drawScene();
+    this.dirty.clear();
+    const scene = this.scene();
+    if (scene) this.drawn?.(scene);
+  }
+
+  dispose(): void {
+    cancelAnimationFrame(this.frame);
+    for (const stop of this.stops) stop();
+    for (const name of LAYERS) this.layers[name].destroyChildren();
+  }
+}

@@ -1,0 +1,194 @@
+import type { Finding, Severity } from '../../core/findings/finding.ts';
+import type { QuantityId } from '../../core/findings/quantities.ts';
+import { CONTACTS, type Contact } from '../../core/support/support.ts';
+import { toDegrees } from '../../core/units/angle.ts';
+import { say } from '../language/messages.ts';
+import { angleMarks } from './angle-marks.ts';
+import { waterHeight } from './hull-lines.ts';
+import { LETTERING, type LetteringName } from './pen.ts';
+import type { LabelWish } from './label-placer.ts';
+import type { ColourName } from './palette.ts';
+import { CENTRE_MARK_PX } from './parts/support.ts';
+import { afloatReady, onto, type Scene, seatReport } from './scene.ts';
+import { SEVERITY_PX } from './severity-shape.ts';
+import type { ScreenPoint, ScreenRect } from './screen-point.ts';
+import type { ViewName } from './view-geometry.ts';
+
+/** A label with how it is written. */
+export interface DrawnLabel extends LabelWish {
+  readonly text: string;
+  readonly lettering: LetteringName;
+  readonly colour: ColourName;
+  /** Marked beside the value unless good. */
+  readonly severity: Severity;
+  /** The part that it lights. */
+  readonly part: string | null;
+}
+
+export type Measure = (text: string, lettering: LetteringName) => number;
+
+const MARK_ROOM = SEVERITY_PX + 5;
+
+/** Makes labels with the sizes of their texts. */
+function labelMaker(measure: Measure) {
+  return (given: {
+    id: string;
+    text: string;
+    lettering: LetteringName;
+    colour: ColourName;
+    anchor: ScreenPoint;
+    bounds: ScreenRect;
+    toward: number;
+    gap: number;
+    severity?: Severity;
+    part?: string;
+  }): DrawnLabel => {
+    const severity = given.severity ?? 'good';
+    const mark = severity === 'good' ? 0 : MARK_ROOM;
+    return {
+      ...given,
+      severity,
+      part: given.part ?? null,
+      width: measure(given.text, given.lettering) + mark,
+      height: LETTERING[given.lettering].height,
+    };
+  };
+}
+
+/** Every label of the seat worked on, the most important first. */
+export function drawingLabels(scene: Scene, measure: Measure): DrawnLabel[] {
+  const make = labelMaker(measure);
+  return [...angleLabels(scene, make), ...loadLabels(scene, make), ...shortfallLabels(scene, make), ...plainLabels(scene, make)];
+}
+
+type Make = ReturnType<typeof labelMaker>;
+
+function severityOf(scene: Scene, quantity: QuantityId): Finding | null {
+  const { findings } = scene.picture.report;
+  return findings.find((f) => f.quantity === quantity && (f.seat === scene.seat || f.seat === null)) ?? null;
+}
+
+function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const report = seatReport(scene);
+  if (!report) return [];
+  const marks = angleMarks(report.stances.ready, scene.geometry.camera.pixelsPerMetre);
+  return marks.map(({ angle, view, arc, value }) => {
+    const to = onto(scene, view);
+    const corner = to(arc.corner);
+    const middle = to(arc.middle);
+    const finding = severityOf(scene, angle);
+    const trunk = angle === 'trunkPitch' || angle === 'trunkRoll';
+    return make({
+      id: angle,
+      text: scene.format.degrees(toDegrees(value)),
+      lettering: 'label',
+      colour: 'measure',
+      anchor: middle,
+      bounds: inner(scene.layout.windows[view]),
+      toward: trunk ? -Math.PI / 2 : Math.atan2(middle.y - corner.y, middle.x - corner.x),
+      gap: 5,
+      severity: finding?.severity,
+      part: finding?.part,
+    });
+  });
+}
+
+/** Which way the load's figure would like to stand from its contact in the plan. */
+const LOAD_TOWARD: Readonly<Record<Contact, number>> = { knee: 2.2, rearFoot: Math.PI, frontFoot: 0 };
+const SHARE_OF: Readonly<Record<Contact, QuantityId>> = {
+  knee: 'kneeShare',
+  rearFoot: 'rearShare',
+  frontFoot: 'frontShare',
+};
+
+function loadLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const report = seatReport(scene);
+  if (!report) return [];
+  const to = onto(scene, 'plan');
+  return CONTACTS.map((contact) => {
+    const finding = severityOf(scene, SHARE_OF[contact]);
+    return make({
+      id: `load-${contact}`,
+      text: scene.format.quantity(SHARE_OF[contact])(report.support.shares[contact], '1'),
+      lettering: 'label',
+      colour: 'measure',
+      anchor: to(report.support.contacts[contact]),
+      bounds: inner(scene.layout.windows.plan),
+      toward: LOAD_TOWARD[contact],
+      gap: 12,
+      severity: finding?.severity,
+      part: finding?.part,
+    });
+  });
+}
+
+function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const stance = seatReport(scene)?.stances.ready;
+  if (!stance) return [];
+  const to = onto(scene, 'profile');
+  const at = {
+    rearRest: stance.points.rearBall,
+    frontFoot: stance.points.frontAnkle,
+    lowerHand: stance.points.lowerHand,
+    topHand: stance.points.topHand,
+  };
+  return stance.shortfalls.map(({ part, shortfall }) =>
+    make({
+      id: `short-${part}`,
+      text: say('drawing.short', { by: scene.format.length(shortfall) }),
+      lettering: 'strong',
+      colour: 'change',
+      anchor: to(at[part]),
+      bounds: inner(scene.layout.windows.profile),
+      toward: part === 'rearRest' ? Math.PI : 0,
+      gap: 12,
+    }),
+  );
+}
+
+/** Names of what the eye might ask for: the water, the centre of mass. */
+function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const { profile } = scene.layout.windows;
+  const labels: DrawnLabel[] = [];
+  const report = seatReport(scene);
+  if (report) {
+    labels.push(
+      make({
+        id: 'centre',
+        text: say('drawing.centre-of-mass'),
+        lettering: 'note',
+        colour: 'ink-soft',
+        anchor: onto(scene, 'profile')(report.stances.ready.centreOfMass),
+        bounds: inner(profile),
+        toward: 0.2,
+        gap: CENTRE_MARK_PX + 4,
+      }),
+    );
+  }
+  const afloat = afloatReady(scene.picture);
+  if (afloat) {
+    const { at, pixelsPerMetre } = scene.geometry.camera;
+    const x = at.x - profile.width / 2 / pixelsPerMetre;
+    const surface = onto(scene, 'profile')({ x, y: 0, z: waterHeight(afloat, x) });
+    labels.push(
+      make({
+        id: 'water',
+        text: say('drawing.water'),
+        lettering: 'note',
+        colour: 'water-line',
+        anchor: { x: surface.x + 6, y: surface.y },
+        bounds: inner(profile),
+        toward: 0.9,
+        gap: 3,
+      }),
+    );
+  }
+  return labels;
+}
+
+function inner({ left, top, width, height }: ScreenRect): ScreenRect {
+  return { left: left + 2, top: top + 2, width: width - 4, height: height - 4 };
+}
+
+/** The views in the order that their labels are placed. */
+export const LABEL_VIEWS: readonly ViewName[] = ['profile', 'plan', 'section'];

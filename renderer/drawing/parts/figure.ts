@@ -1,0 +1,163 @@
+import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { JOINTS, type Limb, type Solid } from '../figure-solids.ts';
+import { paddleShape } from '../paddle-shape.ts';
+import type { ColourName } from '../palette.ts';
+import { Pen } from '../pen.ts';
+import { roundHull } from '../round-hull.ts';
+import { onto, type Part, type Picture, type Scene } from '../scene.ts';
+import type { ScreenPoint } from '../screen-point.ts';
+import { nearness, type ViewName } from '../view-geometry.ts';
+
+/** Shaft of a paddle, metres across (drawing only; usual tube of 28–30 mm). */
+const SHAFT = 0.029;
+/** The figure seen from above is laid over the fittings like tracing paper. */
+const OVER_FITTINGS = 0.62;
+const NEIGHBOUR = 0.4;
+/** Below this scale a figure is an overview: no joints, thinner lines. Pixels per metre. */
+const OVERVIEW = 90;
+
+/** The kneeling paddler from all three sides, with the paddle in the hands. */
+export function figurePart(): Part {
+  const tracing = tracingPaper();
+  return {
+    layer: 'boat',
+    paint(pen, scene) {
+      const { windows } = scene.layout;
+      scene.picture.figures.forEach((solids, index) => {
+        if (!solids) return;
+        const mine = index === scene.seat;
+        const draw = (view: ViewName) => (on: Pen) => on.within(windows[view], () => figure(on, scene, { view, index }));
+        tracing.lay(pen, OVER_FITTINGS * (mine ? 1 : NEIGHBOUR), draw('plan'));
+        if (mine) draw('profile')(pen);
+        else tracing.lay(pen, NEIGHBOUR, draw('profile'));
+        if (mine) draw('section')(pen);
+      });
+    },
+  };
+}
+
+/** A second sheet that an opaque drawing is made on, to be laid translucent over the first. */
+function tracingPaper() {
+  let sheet: HTMLCanvasElement | null = null;
+  return {
+    lay(pen: Pen, alpha: number, draw: (on: Pen) => void): void {
+      const { context, palette } = pen;
+      const { width, height } = context.canvas;
+      sheet ??= document.createElement('canvas');
+      if (sheet.width !== width || sheet.height !== height) {
+        sheet.width = width;
+        sheet.height = height;
+      }
+      const over = sheet.getContext('2d')!;
+      over.setTransform(1, 0, 0, 1, 0, 0);
+      over.clearRect(0, 0, width, height);
+      over.setTransform(context.getTransform());
+      draw(new Pen(over, palette));
+      context.save();
+      context.setTransform(1, 0, 0, 1, 0, 0);
+      context.globalAlpha = alpha;
+      context.drawImage(sheet, 0, 0);
+      context.restore();
+    },
+  };
+}
+
+type Tone = Extract<ColourName, 'limb-near' | 'limb-far' | 'limb-mid'>;
+
+/** Which limb a limb is compared with when asking which of the two is nearer the eye. */
+const PAIRS: Partial<Readonly<Record<Limb, Limb>>> = {
+  kneelingLeg: 'frontLeg',
+  frontLeg: 'kneelingLeg',
+  lowerArm: 'topArm',
+  topArm: 'lowerArm',
+};
+
+function toneOf(limb: Limb, view: ViewName, near: ReadonlyMap<Limb, number>): Tone {
+  if (view === 'plan') return limb.endsWith('Leg') ? 'limb-far' : limb === 'trunk' ? 'limb-mid' : 'limb-near';
+  const other = PAIRS[limb];
+  if (!other) return 'limb-mid';
+  return near.get(limb)! >= near.get(other)! ? 'limb-near' : 'limb-far';
+}
+
+/** How near each limb is on the whole: the mean of its solids. */
+function nearnessOfLimbs(solids: readonly Solid[], view: ViewName): Map<Limb, number> {
+  const sums = new Map<Limb, { sum: number; count: number }>();
+  for (const { limb, middle } of solids) {
+    const { sum, count } = sums.get(limb) ?? { sum: 0, count: 0 };
+    sums.set(limb, { sum: sum + nearness(view, middle), count: count + 1 });
+  }
+  return new Map([...sums].map(([limb, { sum, count }]) => [limb, sum / count]));
+}
+
+/** Draws from the farthest piece to the nearest; the paddle goes in where the hands are, the hands right after it. */
+function figure(pen: Pen, scene: Scene, { view, index }: { view: ViewName; index: number }): void {
+  const solids = scene.picture.figures[index]!;
+  const to = onto(scene, view);
+  const scale = scene.geometry.camera.pixelsPerMetre;
+  const near = nearnessOfLimbs(solids, view);
+  const width = scale > OVERVIEW ? 1.1 : 0.8;
+  const draw = (solid: Solid) =>
+    pen.union(ringsOf(solid, to, scale), { fill: toneOf(solid.limb, view, near), stroke: 'limb-line', width });
+  const hands = solids.filter(({ grips }) => grips);
+  const handsAt = hands.reduce((sum, { middle }) => sum + nearness(view, middle), 0) / Math.max(1, hands.length);
+  const limbs = solids
+    .filter(({ grips }) => !grips)
+    .sort((a, b) => nearness(view, a.middle) - nearness(view, b.middle));
+  const beyond = limbs.filter(({ middle }) => nearness(view, middle) <= handsAt);
+  beyond.forEach(draw);
+  paddle(pen, scene.picture, { index, to, scale });
+  hands.forEach(draw);
+  limbs.slice(beyond.length).forEach(draw);
+  if (index === scene.seat && scale > OVERVIEW) joints(pen, scene, { view, near });
+}
+
+/** Outlines of a solid in a view. */
+export function ringsOf(solid: Solid, to: (p: Vec3) => ScreenPoint, pixelsPerMetre: number): ScreenPoint[][] {
+  return solid.hulls.map((balls) =>
+    roundHull(balls.map(({ at, radius }) => ({ ...to(at), radius: radius * pixelsPerMetre }))),
+  );
+}
+
+/** Joints lit by the part that a finding speaks of. */
+const LIT_JOINTS: Readonly<Record<string, string>> = {
+  frontKnee: 'frontKnee',
+  kneelingKnee: 'kneelingKnee',
+  kneelingHip: 'hip',
+  frontHip: 'hip',
+};
+
+function joints(pen: Pen, scene: Scene, { view, near }: { view: ViewName; near: ReadonlyMap<Limb, number> }): void {
+  const points = scene.picture.report.seats[scene.seat]?.stances.ready.points;
+  if (!points) return;
+  const to = onto(scene, view);
+  for (const [name, limb] of JOINTS) {
+    const close = toneOf(limb, view, near) !== 'limb-far';
+    const lit = scene.lit !== null && LIT_JOINTS[name] === scene.lit;
+    pen.disc(to(points[name]), lit ? 5 : close ? 3.4 : 2.8, {
+      fill: 'paper',
+      stroke: lit ? 'accent' : close ? 'ink' : 'limb-line',
+      width: lit ? 2.4 : close ? 1.2 : 1,
+    });
+  }
+}
+
+function paddle(
+  pen: Pen,
+  picture: Picture,
+  { index, to, scale }: { index: number; to: (p: Vec3) => ScreenPoint; scale: number },
+): void {
+  const points = picture.report.seats[index]?.stances.ready.points;
+  if (!points) return;
+  const shape = paddleShape(picture.fit.seats[index]!.paddle, { top: points.topHand, lower: points.lowerHand });
+  if (!shape) return;
+  const shaft = shape.shaft.map(to);
+  const blade = shape.blade.map(to);
+  const edge = Math.max(1.2, 0.012 * scale);
+  pen.ring(blade, { fill: 'wood', stroke: 'wood-line', width: edge });
+  pen.ring(blade, { fill: 'wood', stroke: 'wood', width: Math.max(0.4, edge - 1.6) });
+  const width = Math.max(1.6, SHAFT * scale);
+  pen.line(shaft, { stroke: 'wood-line', width: width + 1.6 });
+  pen.line(shape.grip.map(to), { stroke: 'wood-line', width: width + 2.6 });
+  pen.line(shaft, { stroke: 'wood', width: width - 0.4 });
+  pen.line(shape.grip.map(to), { stroke: 'wood', width });
+}

@@ -1,0 +1,71 @@
+import { padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
+import { DASH, Pen } from '../pen.ts';
+import { onto, type Part, type Picture, type Scene } from '../scene.ts';
+import { VIEWS } from '../view-geometry.ts';
+import { ringsOf } from './figure.ts';
+import { frameOf } from './fittings.ts';
+
+/** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
+export function ghostPart(): Part {
+  let sheet: HTMLCanvasElement | null = null;
+  let drawn: { key: string; picture: Picture } | null = null;
+  return {
+    layer: 'hand',
+    paint(pen, scene) {
+      const picture = scene.held?.start ?? scene.ghost;
+      if (!picture) {
+        sheet = null;
+        drawn = null;
+        return;
+      }
+      const { canvas } = pen.context;
+      const key = keyOf(scene, canvas);
+      if (!sheet || !drawn || drawn.picture !== picture || drawn.key !== key) {
+        sheet ??= document.createElement('canvas');
+        sheet.width = canvas.width;
+        sheet.height = canvas.height;
+        const over = sheet.getContext('2d')!;
+        over.setTransform(pen.context.getTransform());
+        silhouettes(new Pen(over, pen.palette), scene, picture);
+        drawn = { key, picture };
+      }
+      pen.context.save();
+      pen.context.setTransform(1, 0, 0, 1, 0, 0);
+      pen.context.drawImage(sheet, 0, 0);
+      pen.context.restore();
+    },
+  };
+}
+
+/** What the ghost's picture on the screen depends on besides the ghost itself. */
+function keyOf({ geometry: { camera, windows }, seat }: Scene, canvas: HTMLCanvasElement): string {
+  return JSON.stringify([camera, windows, seat, canvas.width, canvas.height]);
+}
+
+/**
+ * Outlines of the figure's union: every outline is dashed first, then the insides are rubbed out. Fittings after that.
+ */
+function silhouettes(pen: Pen, scene: Scene, picture: Picture): void {
+  const scale = scene.geometry.camera.pixelsPerMetre;
+  for (const view of VIEWS) {
+    const to = onto(scene, view);
+    pen.within(scene.layout.windows[view], () => {
+      const rings = (picture.figures[scene.seat] ?? []).flatMap((solid) => ringsOf(solid, to, scale));
+      for (const ring of rings) pen.ring(ring, { stroke: 'ink', width: 2.2, dash: DASH.hidden });
+      pen.context.globalCompositeOperation = 'destination-out';
+      for (const ring of rings) pen.ring(ring, { fill: 'ink' });
+      pen.context.globalCompositeOperation = 'source-over';
+      if (view === 'plan') fittingsFromAbove(pen, scene, picture);
+    });
+  }
+}
+
+function fittingsFromAbove(pen: Pen, scene: Scene, picture: Picture): void {
+  const to = onto(scene, 'plan');
+  const seat = picture.fit.seats[scene.seat];
+  if (!seat) return;
+  const frame = frameOf(picture, scene.seat);
+  for (const outline of [padOutline(seat.kneePad, frame), restOutline(seat.rearRest, frame)]) {
+    pen.ring(outline.map(to), { stroke: 'ink', width: 1.1, dash: DASH.hidden });
+  }
+}

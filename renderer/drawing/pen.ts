@@ -1,0 +1,176 @@
+import type { ColourName, Palette } from './palette.ts';
+import type { ScreenPoint, ScreenRect } from './screen-point.ts';
+
+export interface Ink {
+  readonly fill?: ColourName;
+  readonly stroke?: ColourName;
+  /** Line width, pixels. */
+  readonly width?: number;
+  readonly dash?: readonly number[];
+  readonly alpha?: number;
+}
+
+/** Lettering of the drawing: sizes in pixels. Labels are spoken figures, notes are small words, captions name the views. */
+export const LETTERING = {
+  label: { font: '600 15px', spacing: '0px', height: 18 },
+  note: { font: '400 13.5px', spacing: '0px', height: 16 },
+  strong: { font: '600 13.5px', spacing: '0px', height: 16 },
+  caption: { font: '600 11.5px', spacing: '1px', height: 14 },
+} as const;
+export type LetteringName = keyof typeof LETTERING;
+
+const FAMILY = '"Ysabeau Office", "Gill Sans", sans-serif';
+
+/** Fonts that must be there before anything is measured. */
+export const FONTS = Object.values(LETTERING).map(({ font }) => `${font} ${FAMILY}`);
+
+/** Draughtsman's dashes: hidden edges, centrelines, projection lines. */
+export const DASH = { hidden: [5, 3], centre: [14, 4, 2, 4], fine: [2, 3] } as const;
+
+export interface LetteringInk {
+  readonly lettering: LetteringName;
+  readonly colour: ColourName;
+  readonly align?: CanvasTextAlign;
+  readonly baseline?: CanvasTextBaseline;
+  /** A rim of paper around the letters, so that a line behind them does not strike them through. */
+  readonly rim?: ColourName;
+  readonly alpha?: number;
+}
+
+/** Draws on a canvas in CSS pixels with the theme's colours. */
+export class Pen {
+  readonly context: CanvasRenderingContext2D;
+  readonly palette: Palette;
+
+  constructor(context: CanvasRenderingContext2D, palette: Palette) {
+    this.context = context;
+    this.palette = palette;
+  }
+
+  /** An open line. */
+  line(points: readonly ScreenPoint[], ink: Ink): void {
+    this.context.beginPath();
+    this.trace(points);
+    this.ink(ink);
+  }
+
+  /** A closed shape. */
+  ring(points: readonly ScreenPoint[], ink: Ink): void {
+    this.context.beginPath();
+    this.trace(points);
+    this.context.closePath();
+    this.ink(ink);
+  }
+
+  /**
+   * Several rings of the same turn as one shape: the line runs round their union only. It is drawn by stroking twice
+   * as wide and filling over the inner half, so the fill must not be translucent.
+   */
+  union(
+    rings: readonly (readonly ScreenPoint[])[],
+    ink: Required<Pick<Ink, 'fill' | 'stroke' | 'width'>>,
+  ): void {
+    const { context } = this;
+    context.beginPath();
+    for (const ring of rings) {
+      this.trace(ring);
+      context.closePath();
+    }
+    this.ink({ stroke: ink.stroke, width: ink.width * 2 });
+    context.fillStyle = this.palette[ink.fill];
+    context.fill();
+  }
+
+  disc({ x, y }: ScreenPoint, radius: number, ink: Ink): void {
+    this.context.beginPath();
+    this.context.arc(x, y, Math.max(0, radius), 0, 2 * Math.PI);
+    this.ink(ink);
+  }
+
+  rect({ left, top, width, height }: ScreenRect, ink: Ink): void {
+    this.context.beginPath();
+    this.context.rect(left, top, width, height);
+    this.ink(ink);
+  }
+
+  text(words: string, { x, y }: ScreenPoint, ink: LetteringInk): void {
+    const { context } = this;
+    this.setLettering(ink.lettering);
+    context.textAlign = ink.align ?? 'left';
+    context.textBaseline = ink.baseline ?? 'alphabetic';
+    context.globalAlpha = ink.alpha ?? 1;
+    if (ink.rim) {
+      context.strokeStyle = this.palette[ink.rim];
+      context.lineWidth = 3.5;
+      context.lineJoin = 'round';
+      context.setLineDash([]);
+      context.strokeText(words, x, y);
+    }
+    context.fillStyle = this.palette[ink.colour];
+    context.fillText(words, x, y);
+    context.globalAlpha = 1;
+  }
+
+  widthOf(words: string, lettering: LetteringName): number {
+    this.setLettering(lettering);
+    return this.context.measureText(words).width;
+  }
+
+  /** Draws with everything outside a rectangle left untouched. */
+  within({ left, top, width, height }: ScreenRect, draw: () => void): void {
+    const { context } = this;
+    context.save();
+    context.beginPath();
+    context.rect(left, top, width, height);
+    context.clip();
+    draw();
+    context.restore();
+  }
+
+  /** Draws fainter. */
+  faint(alpha: number, draw: () => void): void {
+    const { context } = this;
+    context.save();
+    context.globalAlpha = alpha;
+    draw();
+    context.restore();
+  }
+
+  private setLettering(name: LetteringName): void {
+    this.context.font = `${LETTERING[name].font} ${FAMILY}`;
+    this.context.letterSpacing = LETTERING[name].spacing;
+  }
+
+  private trace(points: readonly ScreenPoint[]): void {
+    let first = true;
+    for (const { x, y } of points) {
+      if (first) this.context.moveTo(x, y);
+      else this.context.lineTo(x, y);
+      first = false;
+    }
+  }
+
+  private ink({ fill, stroke, width = 1, dash = [], alpha = 1 }: Ink): void {
+    const { context, palette } = this;
+    const before = context.globalAlpha;
+    context.globalAlpha = before * alpha;
+    if (fill) {
+      context.fillStyle = palette[fill];
+      context.fill();
+    }
+    if (stroke) {
+      context.strokeStyle = palette[stroke];
+      context.lineWidth = width;
+      context.lineJoin = 'round';
+      context.lineCap = dash.length > 0 ? 'butt' : 'round';
+      context.setLineDash(dash as number[]);
+      context.stroke();
+    }
+    context.globalAlpha = before;
+  }
+}
+
+/** Brings a line of one pixel onto the pixel grid. */
+export function crisp(value: number): number {
+  return Math.round(value - 0.5) + 0.5;
+}

@@ -1,0 +1,82 @@
+import type { FittingCoordinate } from '../../core/findings/finding.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Report, SeatReport } from '../../core/fit/report.ts';
+import type { Afloat } from '../../core/float/afloat.ts';
+import type { Vec3 } from '../../core/frame/vec3.ts';
+import type { Grip } from '../hand/handle.ts';
+import type { Rail } from '../hand/rails.ts';
+import type { Format } from '../language/format.ts';
+import type { Solid } from './figure-solids.ts';
+import type { HullLines } from './hull-lines.ts';
+import type { Pen } from './pen.ts';
+import type { ScreenPoint } from './screen-point.ts';
+import type { SheetLayout } from './sheet-layout.ts';
+import { project, type ViewGeometry, type ViewName } from './view-geometry.ts';
+
+/** One state of a fit, ready to be drawn. */
+export interface Picture {
+  readonly fit: Fit;
+  readonly report: Report;
+  /** The figure of each seat in the ready stance; null where the seat is empty. */
+  readonly figures: readonly (readonly Solid[] | null)[];
+}
+
+/** What the hand holds, while it holds something. */
+export interface Held {
+  readonly grip: Grip;
+  /** As it stood when taken up: drawn as a ghost. */
+  readonly start: Picture;
+  readonly rails: ReadonlyMap<FittingCoordinate, Rail>;
+}
+
+/** Everything a part needs to draw itself. Made anew whenever anything of it changes; parts keep nothing of it. */
+export interface Scene {
+  readonly picture: Picture;
+  /** A previewed change or a compared revision. */
+  readonly ghost: Picture | null;
+  /** Index of the seat worked on. */
+  readonly seat: number;
+  readonly layout: SheetLayout;
+  readonly geometry: ViewGeometry;
+  readonly lines: HullLines;
+  readonly format: Format;
+  /** Part of the drawing lit because it, or a finding that speaks of it, is pointed at. */
+  readonly lit: string | null;
+  readonly held: Held | null;
+  /** Handle under the pointer or with the keyboard's focus. */
+  readonly pointed: Grip | null;
+  /** True when the pointed handle has the keyboard's focus. */
+  readonly focused: boolean;
+  /** True after a touch: handles are drawn and felt larger. */
+  readonly touch: boolean;
+}
+
+/** The canvas layers, lowest first. */
+export const LAYERS = ['ground', 'boat', 'labels', 'hand'] as const;
+export type LayerName = (typeof LAYERS)[number];
+
+/** One part of the drawing: where it lies and how it is drawn. */
+export interface Part {
+  readonly layer: LayerName;
+  paint(pen: Pen, scene: Scene): void;
+}
+
+/** The report of the seat worked on; null when nobody kneels there. */
+export function seatReport({ picture, seat }: Scene): SeatReport | null {
+  return picture.report.seats[seat] ?? null;
+}
+
+/** The boat at rest with the crew ready; null when it does not float. */
+export function afloatReady({ report }: Picture): Afloat | null {
+  return report.afloat.ready.kind === 'afloat' ? report.afloat.ready : null;
+}
+
+/** x of the datum that the seat worked on is measured from. */
+export function datumX({ picture: { fit }, seat }: Scene): number {
+  return fit.boat.seats[seat]?.stationM ?? 0;
+}
+
+/** A projector into one view of a scene. */
+export function onto(scene: Pick<Scene, 'geometry'>, view: ViewName): (point: Vec3) => ScreenPoint {
+  return (point) => project(scene.geometry, view, point);
+}

@@ -1,0 +1,84 @@
+import type { ScreenRect } from './screen-point.ts';
+import { type BoatBox, boxSize, type Windows } from './view-geometry.ts';
+
+/** How the drawing's own sheet is divided, CSS pixels. */
+export interface SheetLayout {
+  readonly width: number;
+  readonly height: number;
+  /** The whole boat afloat, above everything. */
+  readonly strip: ScreenRect;
+  /** Beside the strip: what the trim is, in words. */
+  readonly stripWords: ScreenRect;
+  readonly windows: Windows;
+  /** The empty quarter to the right of the plan and above the section, where the hand's note stands. */
+  readonly quarter: ScreenRect;
+  /**
+   * Heights of the two free lanes that leader lines run along on their way in from the right: above the plan, and
+   * between plan and profile. Nothing is ever drawn there, so a leader crosses no other view.
+   */
+  readonly lanes: { readonly upper: number; readonly middle: number };
+  /** Top of the ruler along the bottom. */
+  readonly rulerTop: number;
+}
+
+const LEFT_RULER = 50;
+/** The gutter where leader lines come in from the margin and run up or down to their lane. */
+const RIGHT_EDGE = 30;
+const TOP_EDGE = 6;
+const BOTTOM_RULER = 44;
+const UPPER_LANE = 26;
+const MIDDLE_LANE = 24;
+const COLUMN_GAP = 22;
+/** The hand's note needs this much width, and more than this share would starve the profile. */
+const LEAST_COLUMN = 204;
+const GREATEST_COLUMN_SHARE = 0.4;
+/** Share of height left over that goes to the plan; the rest goes to the profile. */
+const PLAN_SHARE_OF_REST = 0.25;
+
+/** Divides a sheet of this size so that a box of the boat is shown as large as all three views allow. */
+export function layOutSheet(size: { width: number; height: number }, box: BoatBox): SheetLayout {
+  const need = boxSize(box);
+  const stripHeight = Math.round(Math.min(104, Math.max(60, size.height * 0.105)));
+  const planTop = TOP_EDGE + stripHeight + UPPER_LANE;
+  const free = {
+    width: Math.max(200, size.width - LEFT_RULER - RIGHT_EDGE - COLUMN_GAP),
+    height: Math.max(160, size.height - planTop - MIDDLE_LANE - BOTTOM_RULER),
+  };
+  const scale = Math.min(free.height / (need.y + need.z), free.width / (need.x + need.y));
+  const rest = Math.max(0, free.height - scale * (need.y + need.z));
+  const planHeight = Math.round(scale * need.y + rest * PLAN_SHARE_OF_REST);
+  const column = Math.round(
+    Math.min(free.width * GREATEST_COLUMN_SHARE, Math.max(LEAST_COLUMN, scale * need.y)),
+  );
+  return place(size, { stripHeight, planTop, planHeight, column, free });
+}
+
+function place(
+  size: { width: number; height: number },
+  given: {
+    stripHeight: number;
+    planTop: number;
+    planHeight: number;
+    column: number;
+    free: { width: number; height: number };
+  },
+): SheetLayout {
+  const { stripHeight, planTop, planHeight, column, free } = given;
+  const width = free.width - column;
+  const columnLeft = LEFT_RULER + width + COLUMN_GAP;
+  const profileTop = planTop + planHeight + MIDDLE_LANE;
+  const profileHeight = free.height - planHeight;
+  return {
+    ...size,
+    strip: { left: LEFT_RULER, top: TOP_EDGE, width, height: stripHeight },
+    stripWords: { left: columnLeft, top: TOP_EDGE, width: column, height: stripHeight },
+    windows: {
+      plan: { left: LEFT_RULER, top: planTop, width, height: planHeight },
+      profile: { left: LEFT_RULER, top: profileTop, width, height: profileHeight },
+      section: { left: columnLeft, top: profileTop, width: column, height: profileHeight },
+    },
+    quarter: { left: columnLeft, top: planTop, width: column, height: planHeight },
+    lanes: { upper: planTop - UPPER_LANE / 2, middle: profileTop - MIDDLE_LANE / 2 },
+    rulerTop: profileTop + profileHeight,
+  };
+}
