@@ -1,11 +1,11 @@
 import type { Hull } from '../hull/hull.ts';
-import { immersedSums, type WaterPlane } from '../hull/immersed-sums.ts';
+import { immersedSums } from '../hull/immersed-sums.ts';
 import { SUM } from '../hull/section-rows.ts';
 import type { Radians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { Afloat, Attitude, FloatResult, PointMass } from './afloat.ts';
 import { combinedMass } from './combined-mass.ts';
-import { searchEquilibrium } from './equilibrium-search.ts';
+import { type Found, type Start, searchEquilibrium } from './equilibrium-search.ts';
 import { endFreeboards, lowestSheer, openFreeboard } from './freeboard.ts';
 import { propertiesFrom } from './immersed-properties.ts';
 import { STEEPEST } from './water-plane.ts';
@@ -39,9 +39,10 @@ export function floatAtRest(hull: Hull, load: Load): FloatResult {
   const volume = centre.mass / load.waterDensity;
   if (volume >= hull.levelVolumes[hull.levelVolumes.length - 1]!) return overloaded(hull, load, centre.mass);
   const sought = { volume, centre, acrossSlope: Math.tan(heel) };
-  const found = searchEquilibrium(hull, sought, startOf(hull, volume, load.start));
-  const open = openFreeboard(hull, found.plane);
-  if (found.settled && !(open && open.value < 0)) {
+  const cold = levelStart(hull, volume);
+  let found = searchEquilibrium(hull, sought, givenStart(load.start) ?? cold);
+  if (load.start && !staysDry(hull, found)) found = searchEquilibrium(hull, sought, cold);
+  if (staysDry(hull, found)) {
     const rest = atRest(hull, found, { centre, waterDensity: load.waterDensity, heel });
     return rest.longitudinalGm > 0 ? rest : { kind: 'no-equilibrium', reason: PITCHES_OVER };
   }
@@ -49,9 +50,15 @@ export function floatAtRest(hull: Hull, load: Load): FloatResult {
   if (centre.mass > full.mostKg) return full;
   const reason = found.settled ? null : beyondEnds(hull, centre);
   if (reason) return { kind: 'no-equilibrium', reason };
+  const open = openFreeboard(hull, found.plane);
   return open && open.value < 0
     ? { kind: 'swamped', atX: open.x }
     : { kind: 'no-equilibrium', reason: NOT_SETTLED };
+}
+
+/** At rest with no open sheer under water. */
+function staysDry(hull: Hull, { settled, plane }: Found): boolean {
+  return settled && (openFreeboard(hull, plane)?.value ?? 0) >= 0;
 }
 
 /** What the hull carries with a level water plane at its lowest open sheer (a closed body: wholly under), beside its load. */
@@ -78,12 +85,14 @@ function beyondEnds(hull: Hull, { x }: PointMass): string | null {
   return null;
 }
 
-/** A given start if it is one, else the level draft of the sought volume, read off the kept volumes. */
-function startOf(hull: Hull, volume: number, start: Load['start']): { draft: number; alongSlope: number } {
-  if (start && Number.isFinite(start.draft) && Math.abs(start.trim) <= STEEPEST) {
-    return { draft: start.draft, alongSlope: Math.tan(start.trim) };
-  }
-  const { levelVolumes, lowestZ, highestZ } = hull;
+/** A start as it was given; null when none was, or it is no attitude. */
+function givenStart(start: Load['start']): Start | null {
+  if (!start || !Number.isFinite(start.draft) || !(Math.abs(start.trim) <= STEEPEST)) return null;
+  return { draft: start.draft, alongSlope: Math.tan(start.trim) };
+}
+
+/** The level draft of a volume, read off the volumes that the hull keeps. */
+function levelStart({ levelVolumes, lowestZ, highestZ }: Hull, volume: number): Start {
   const step = (highestZ - lowestZ) / (levelVolumes.length - 1);
   const above = Math.max(
     1,
@@ -96,7 +105,7 @@ function startOf(hull: Hull, volume: number, start: Load['start']): { draft: num
 
 function atRest(
   hull: Hull,
-  { plane, steps }: { plane: WaterPlane; steps: number },
+  { plane, steps }: Found,
   { centre, waterDensity, heel }: { centre: PointMass; waterDensity: number; heel: number },
 ): Afloat {
   const properties = propertiesFrom(hull, plane, immersedSums(hull, plane));
