@@ -6,6 +6,9 @@ import { leastFreeboard } from './freeboard.ts';
 import { isAttitude, waterPlane } from './water-plane.ts';
 import { waterlineExtent } from './waterline-extent.ts';
 
+/** Less water than this, cubic metres, is none: a touch of the keel has no centre worth the rounding it is made of. */
+const LEAST_VOLUME = 1e-15;
+
 /**
  * What is under water at one attitude: metres and radians, boat frame. The water plane is
  * z = draft − x·tan(trim) − y·tan(heel), trim positive bow up, heel positive starboard down. Lengths, areas and second
@@ -27,7 +30,7 @@ export function immersedProperties(hull: Hull, attitude: Attitude): ImmersedProp
 
 /** The same from sums already taken at that plane. */
 export function propertiesFrom(hull: Hull, plane: WaterPlane, sums: Float64Array): ImmersedProperties {
-  const volume = Math.max(0, sums[SUM.volume]!);
+  const volume = sums[SUM.volume]! > LEAST_VOLUME ? sums[SUM.volume]! : 0;
   const per = volume > 0 ? 1 / volume : 0;
   const extent = waterlineExtent(hull, plane);
   const { area, lcf, acrossMoment, alongMoment } = waterplaneMoments(plane, sums);
@@ -64,9 +67,8 @@ export function propertiesFrom(hull: Hull, plane: WaterPlane, sums: Float64Array
  */
 function waterplaneMoments({ alongSlope, acrossSlope }: WaterPlane, sums: Float64Array) {
   const flat = sums[SUM.plane]!;
-  const per = flat > 0 ? 1 / flat : 0;
-  const lcf = sums[SUM.planeX]! * per;
-  const across = sums[SUM.planeY]! * per;
+  const lcf = flat > 0 ? sums[SUM.planeX]! / flat : 0;
+  const across = flat > 0 ? sums[SUM.planeY]! / flat : 0;
   const xx = Math.max(0, sums[SUM.planeXx]! - flat * lcf * lcf);
   const yy = Math.max(0, sums[SUM.planeYy]! - flat * across * across);
   const xy = sums[SUM.planeXy]! - flat * lcf * across;

@@ -32,10 +32,7 @@ function numbersIn(value: unknown): number[] {
 /** Crew of n kneelers of 80 kg with paddles, seats spread over the boat, and the boat itself. */
 function crewed(own: number, crew: number): PointMass[] {
   const seats = Array.from({ length: crew }, (_, i) => 1.15 * ((crew - 1) / 2 - i));
-  return [
-    { mass: own, x: 0, y: 0, z: 0.13 },
-    ...seats.map((x) => ({ mass: 83, x: x - 0.05, y: 0, z: 0.6 })),
-  ];
+  return [{ mass: own, x: 0, y: 0, z: 0.13 }, ...seats.map((x) => ({ mass: 83, x: x - 0.05, y: 0, z: 0.6 }))];
 }
 
 const anyLoad = fc.record({
@@ -73,19 +70,22 @@ describe('at rest', () => {
     expect(floated).toBeGreaterThan(300);
   });
 
-  it.each(SAMPLE_HULLS)('%s settles within 8 steps from cold under every crew and station of its weight', (name) => {
-    for (const mass of [30, 60, 90, 120]) {
-      for (const x of [-0.6, -0.2, 0, 0.3, 0.6]) {
-        const crew = { single: 1, training: 1, pair: 2, four: 4 }[name];
-        const rest = floatAtRest(hulls[name], {
-          masses: massesOf({ mass: mass * crew, x, z: 0.55 }),
-          waterDensity: WATER,
-        });
-        if (rest.kind === 'afloat') expect(rest.iterations).toBeLessThanOrEqual(8);
-        else expect(mass).toBe(120);
+  it.each(SAMPLE_HULLS)(
+    '%s settles within 8 steps from cold under every crew and station of its weight',
+    (name) => {
+      for (const mass of [30, 60, 90, 120]) {
+        for (const x of [-0.6, -0.2, 0, 0.3, 0.6]) {
+          const crew = { single: 1, training: 1, pair: 2, four: 4 }[name];
+          const rest = floatAtRest(hulls[name], {
+            masses: massesOf({ mass: mass * crew, x, z: 0.55 }),
+            waterDensity: WATER,
+          });
+          if (rest.kind === 'afloat') expect(rest.iterations).toBeLessThanOrEqual(8);
+          else expect(mass).toBe(120);
+        }
       }
-    }
-  });
+    },
+  );
 
   it('a start saves steps and changes nothing', () => {
     const masses = crewed(14, 1);
@@ -138,7 +138,10 @@ describe('the figures that go with it', () => {
   it('a kilogram a centimetre and a moment a centimetre are what they say', () => {
     const more = afloat(
       floatAtRest(hull, {
-        masses: [...crewed(14, 1), { mass: 0.01 * rest.massPerCentimetre, x: rest.waterplane.lcf, y: 0, z: 0 }],
+        masses: [
+          ...crewed(14, 1),
+          { mass: 0.01 * rest.massPerCentimetre, x: rest.waterplane.lcf, y: 0, z: 0 },
+        ],
         waterDensity: WATER,
       }),
     );
@@ -179,8 +182,16 @@ describe('laws that hold for every hull', () => {
   it(`a heel to the other side mirrors every figure exactly, seed ${SEED}`, () => {
     fc.assert(
       fc.property(anyLoad, (load) => {
-        const here = floatAtRest(hulls[load.which], { masses: massesOf(load), waterDensity: WATER, heel: load.heel });
-        const there = floatAtRest(hulls[load.which], { masses: massesOf(load), waterDensity: WATER, heel: -load.heel });
+        const here = floatAtRest(hulls[load.which], {
+          masses: massesOf(load),
+          waterDensity: WATER,
+          heel: load.heel,
+        });
+        const there = floatAtRest(hulls[load.which], {
+          masses: massesOf(load),
+          waterDensity: WATER,
+          heel: -load.heel,
+        });
         if (here.kind !== 'afloat' || there.kind !== 'afloat') {
           expect(there).toEqual(here);
           return;
@@ -247,7 +258,10 @@ describe('laws that hold for every hull', () => {
   it('twice the density floats twice the mass in the same place', () => {
     const here = afloat(floatAtRest(hulls.single, { masses, waterDensity: 1000 }));
     const there = afloat(
-      floatAtRest(hulls.single, { masses: masses.map((m) => ({ ...m, mass: 2 * m.mass })), waterDensity: 2000 }),
+      floatAtRest(hulls.single, {
+        masses: masses.map((m) => ({ ...m, mass: 2 * m.mass })),
+        waterDensity: 2000,
+      }),
     );
     expect(there.draft).toBe(here.draft);
     expect(there.trim).toBe(here.trim);
@@ -290,7 +304,13 @@ describe('when it does not float', () => {
   it.each([
     ['nothing aboard', [], WATER, 0, /no weight aboard/],
     ['a mass that is no number', [{ mass: Number.NaN, x: 0, y: 0, z: 0 }], WATER, 0, /not a number/],
-    ['a place that is no number', [{ mass: 80, x: Number.POSITIVE_INFINITY, y: 0, z: 0 }], WATER, 0, /not a number/],
+    [
+      'a place that is no number',
+      [{ mass: 80, x: Number.POSITIVE_INFINITY, y: 0, z: 0 }],
+      WATER,
+      0,
+      /not a number/,
+    ],
     ['no water', [{ mass: 80, x: 0, y: 0, z: 0 }], 0, 0, /density/],
     ['on its side', [{ mass: 80, x: 0, y: 0, z: 0 }], WATER, 1.6, /on its side/],
     ['ahead of the bow', [{ mass: 80, x: 4, y: 0, z: 0 }], WATER, 0, /ahead of the bow/],
@@ -304,7 +324,8 @@ describe('when it does not float', () => {
 
   it('a closed body is never swamped; over its whole volume it is overloaded', () => {
     const hull = ellipsoid(cosinePlaces(2.5, 41), 61);
-    const low = (mass: number) => floatAtRest(hull, { masses: [{ mass, x: 0.1, y: 0, z: -0.1 }], waterDensity: 1000 });
+    const low = (mass: number) =>
+      floatAtRest(hull, { masses: [{ mass, x: 0.1, y: 0, z: -0.1 }], waterDensity: 1000 });
     expect(low(300).kind).toBe('afloat');
     const all = (4 / 3) * Math.PI * 2.5 * 0.25 * 0.15 * 1000;
     const over = low(all * 1.01);
@@ -313,39 +334,62 @@ describe('when it does not float', () => {
   });
 
   it('a box drawn no higher than its waterline floats with its sheer just awash', () => {
-    const rest = floatAtRest(box(5, 0.5, 0.15), { masses: [{ mass: 374.99, x: 0, y: 0, z: 0.1 }], waterDensity: 1000 });
+    const rest = floatAtRest(box(5, 0.5, 0.15), {
+      masses: [{ mass: 374.99, x: 0, y: 0, z: 0.1 }],
+      waterDensity: 1000,
+    });
     expect(afloat(rest).leastFreeboard.value).toBeCloseTo(0.000004, 9);
   });
 });
 
 describe(`finite input never gives NaN, seed ${SEED}`, () => {
   const wild = fc.double({ min: -1e3, max: 1e3, noNaN: true });
-  const finite = fc.oneof(fc.double({ min: -3, max: 3, noNaN: true }), wild, fc.double({ noNaN: true, noDefaultInfinity: true }));
-  const point = fc.tuple(fc.double({ min: 0, max: 0.6, noNaN: true }), fc.double({ min: 1e-4, max: 0.2, noNaN: true }));
+  const finite = fc.oneof(
+    fc.double({ min: -3, max: 3, noNaN: true }),
+    wild,
+    fc.double({ noNaN: true, noDefaultInfinity: true }),
+  );
+  const point = fc.tuple(
+    fc.double({ min: 0, max: 0.6, noNaN: true }),
+    fc.double({ min: 1e-4, max: 0.2, noNaN: true }),
+  );
   const stations = fc
-    .array(fc.tuple(fc.double({ min: 0.05, max: 2, noNaN: true }), fc.array(point, { minLength: 2, maxLength: 7 })), {
-      minLength: 3,
-      maxLength: 9,
-    })
+    .array(
+      fc.tuple(
+        fc.double({ min: 0.05, max: 2, noNaN: true }),
+        fc.array(point, { minLength: 2, maxLength: 7 }),
+      ),
+      {
+        minLength: 3,
+        maxLength: 9,
+      },
+    )
     .map((steps) =>
       steps.map(([, points], i) => ({
         x: steps.slice(0, i + 1).reduce((sum, [gap]) => sum + gap, 0),
-        section: points.map(([y], j): SectionPoint => [y, points.slice(1, j + 1).reduce((z, [, dz]) => z + dz, 0)]),
+        section: points.map(
+          ([y], j): SectionPoint => [y, points.slice(1, j + 1).reduce((z, [, dz]) => z + dz, 0)],
+        ),
       })),
     );
 
   it('random hulls under random masses', () => {
     fc.assert(
-      fc.property(stations, fc.array(fc.tuple(finite, finite, finite, finite), { maxLength: 3 }), finite, (table, list, heel) => {
-        if (!table.some(({ section }) => section.some(([y]) => y > 0))) return;
-        const hull = hullFromOffsets({ name: 'random', stations: table });
-        const masses = list.map(([mass, x, y, z]) => ({ mass, x, y, z }));
-        const result = floatAtRest(hull, { masses, waterDensity: WATER, heel });
-        expect(numbersIn(result).filter(Number.isNaN)).toEqual([]);
-        const sane = [{ mass: 60, x: hull.aftX + hull.length / 2, y: 0, z: 0.1 }];
-        const usual = floatAtRest(hull, { masses: sane, waterDensity: WATER, heel: 0.1 });
-        expect(numbersIn(usual).every(Number.isFinite)).toBe(true);
-      }),
+      fc.property(
+        stations,
+        fc.array(fc.tuple(finite, finite, finite, finite), { maxLength: 3 }),
+        finite,
+        (table, list, heel) => {
+          if (!table.some(({ section }) => section.some(([y]) => y > 0))) return;
+          const hull = hullFromOffsets({ name: 'random', stations: table });
+          const masses = list.map(([mass, x, y, z]) => ({ mass, x, y, z }));
+          const result = floatAtRest(hull, { masses, waterDensity: WATER, heel });
+          expect(numbersIn(result).filter(Number.isNaN)).toEqual([]);
+          const sane = [{ mass: 60, x: hull.aftX + hull.length / 2, y: 0, z: 0.1 }];
+          const usual = floatAtRest(hull, { masses: sane, waterDensity: WATER, heel: 0.1 });
+          expect(numbersIn(usual).every(Number.isFinite)).toBe(true);
+        },
+      ),
       { seed: SEED, numRuns: 400 },
     );
   });
