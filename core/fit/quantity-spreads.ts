@@ -62,7 +62,7 @@ export function spreadsOf(computed: Computed, sources: SpreadSources = {}): Spre
       addSquares(variances, quantitiesOf(lower), quantitiesOf(more[k]!));
     });
   });
-  const fromHull = sources.hull === false ? {} : { ...hullSpread(computed.boat.boat) };
+  const fromHull = sources.hull === false ? {} : { ...hullSpread(computed.boat.boat, computed.afloat.ready) };
   for (const [id, sd] of Object.entries<number>(fromHull)) {
     variances.set(key(id, null), (variances.get(key(id, null)) ?? 0) + sd ** 2);
   }

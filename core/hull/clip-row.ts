@@ -43,9 +43,16 @@ function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, sid
   const slope = water.slope * side;
   const first = row * points;
   const last = first + points - 1;
-  let [a, my, mz, s, b, bb, bbb] = [0, 0, 0, 0, 0, 0, 0];
+  let a = 0;
+  let my = 0;
+  let mz = 0;
+  let s = 0;
+  let b = 0;
+  let bb = 0;
+  let bbb = 0;
   let before = z[first]! + slope * y[first]!;
-  let [least, most] = [before, before];
+  let least = before;
+  let most = before;
   let wet = before < height;
   let from = first;
   for (let j = first + 1; j <= last; j++) {
