@@ -2,13 +2,14 @@ import { builtinModules } from 'node:module';
 import { defineConfig } from 'vite';
 
 const root = new URL('../..', import.meta.url).pathname;
-/** better-sqlite3 carries a native part and must stay a package of its own, unpacked from the archive. */
-const external = ['electron', 'better-sqlite3', /^node:/, ...builtinModules];
+/** Packages that stay packages: one carries a native part, the other reads files that lie beside it. */
+const packages = ['electron', 'better-sqlite3', 'pdfkit'];
+const external = [...packages, /^node:/, ...builtinModules];
 
 /** Electron's two scripts: the program as an ES module, the preload as CommonJS, which a sandboxed page needs. */
 const script = (name: string, format: 'es' | 'cjs', fileName: string) => ({
   consumer: 'server' as const,
-  resolve: { noExternal: true as const, external: ['electron', 'better-sqlite3'] },
+  resolve: { noExternal: true as const, external: packages },
   build: {
     outDir: 'app/dist/electron',
     emptyOutDir: false,

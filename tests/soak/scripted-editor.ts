@@ -115,10 +115,11 @@ export function scriptedEditor(random: () => number): ScriptedEditor {
           await nextEdit()(program);
           count += 1;
         } catch (error) {
-          if (program.process.exitCode !== null || program.process.signalCode !== null) return;
-          // The connection breaks a moment before the process is known to be gone.
+          // The connection breaks a moment before the process is known to be gone. Nothing more is sent after that: a
+          // second edit under way would hide the mark of the first, which may have reached the disk.
           await Promise.race([program.ended, new Promise((resolve) => setTimeout(resolve, 2000))]);
           if (program.process.signalCode === null) throw error;
+          return;
         }
       }
     },
