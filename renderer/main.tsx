@@ -5,6 +5,7 @@ import './theme/sheet.css';
 import './theme/controls.css';
 import './theme/pages.css';
 import './theme/bench.css';
+import './theme/drawing.css';
 import './theme/crew.css';
 import './theme/hull.css';
 import { Sheet } from './page-parts/sheet.tsx';

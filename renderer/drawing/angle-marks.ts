@@ -22,11 +22,16 @@ const TRUNK_SHARE = 0.82;
 /** The angles that the drawing shows, as arcs in space; what cannot be drawn (a limb of no length) is left out. */
 export function angleMarks({ points, angles }: Stance, pixelsPerMetre: number): AngleMark[] {
   const radius = (px: number) => px / pixelsPerMetre;
-  const { midHip, midShoulder, kneelingHip, kneelingKnee, kneelingAnkle, frontHip, frontKnee, frontAnkle } = points;
+  const { midHip, midShoulder, kneelingHip, kneelingKnee, kneelingAnkle, frontHip, frontKnee, frontAnkle } =
+    points;
   const up = subtract(midShoulder, midHip);
   const overHip = { x: kneelingHip.x + up.x, y: kneelingHip.y + up.y, z: kneelingHip.z + up.z };
   const made: (AngleMark | null)[] = [
-    mark('frontKnee', 'profile', angleArc({ corner: frontKnee, from: frontHip, to: frontAnkle }, radius(ARC_PX.joint))),
+    mark(
+      'frontKnee',
+      'profile',
+      angleArc({ corner: frontKnee, from: frontHip, to: frontAnkle }, radius(ARC_PX.joint)),
+    ),
     mark(
       'kneelingKnee',
       'profile',
@@ -54,6 +59,8 @@ export function angleMarks({ points, angles }: Stance, pixelsPerMetre: number): 
     const reach = norm(subtract(head, foot));
     const top = { ...foot, z: foot.z + reach };
     const arc = angleArc({ corner: foot, from: top, to: head }, reach * TRUNK_SHARE);
-    return arc && { angle, view, arc, value: angles[angle], from: [foot, along(foot, top, TRUNK_SHARE + 0.06)] };
+    return (
+      arc && { angle, view, arc, value: angles[angle], from: [foot, along(foot, top, TRUNK_SHARE + 0.06)] }
+    );
   }
 }

@@ -60,6 +60,7 @@ export class BenchCanvas {
   private picture: Picture;
   private ghost: { fit: Fit; picture: Picture } | null = null;
   private showing: Showing = 'seat';
+  private fitted = false;
   private held: Held | null = null;
   private pointed: Grip | null = null;
   private focused = false;
@@ -184,7 +185,13 @@ export class BenchCanvas {
     const box = showing === 'seat' ? mine : boatBox(this.picture, lines);
     this.layout = layOutSheet(this.size, mine);
     this.camera = fitCamera(this.layout.windows, box);
+    this.fitted = true;
     this.invalidate(ALL);
+  }
+
+  /** True while nothing has been zoomed or pushed since the views were last fitted. */
+  get isFitted(): boolean {
+    return this.fitted;
   }
 
   get shows(): Showing {
@@ -193,6 +200,7 @@ export class BenchCanvas {
 
   look(camera: Camera): void {
     this.camera = camera;
+    this.fitted = false;
     this.invalidate(ALL);
   }
 
@@ -207,7 +215,7 @@ export class BenchCanvas {
     this.invalidate(HAND);
   }
 
-  useTouch(touch: boolean): void {
+  feelFor(touch: boolean): void {
     if (touch === this.touch) return;
     this.touch = touch;
     this.invalidate(LOOK);

@@ -5,13 +5,13 @@ import { toDegrees } from '../../core/units/angle.ts';
 import { say } from '../language/messages.ts';
 import { angleMarks } from './angle-marks.ts';
 import { waterHeight } from './hull-lines.ts';
-import { LETTERING, type LetteringName } from './pen.ts';
 import type { LabelWish } from './label-placer.ts';
 import type { ColourName } from './palette.ts';
 import { CENTRE_MARK_PX } from './parts/support.ts';
+import { LETTERING, type LetteringName } from './pen.ts';
 import { afloatReady, onto, type Scene, seatReport } from './scene.ts';
-import { SEVERITY_PX } from './severity-shape.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
+import { SEVERITY_PX } from './severity-shape.ts';
 import type { ViewName } from './view-geometry.ts';
 
 /** A label with how it is written. */
@@ -58,7 +58,12 @@ function labelMaker(measure: Measure) {
 /** Every label of the seat worked on, the most important first. */
 export function drawingLabels(scene: Scene, measure: Measure): DrawnLabel[] {
   const make = labelMaker(measure);
-  return [...angleLabels(scene, make), ...loadLabels(scene, make), ...shortfallLabels(scene, make), ...plainLabels(scene, make)];
+  return [
+    ...angleLabels(scene, make),
+    ...loadLabels(scene, make),
+    ...shortfallLabels(scene, make),
+    ...plainLabels(scene, make),
+  ];
 }
 
 type Make = ReturnType<typeof labelMaker>;

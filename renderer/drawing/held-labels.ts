@@ -1,9 +1,9 @@
 import type { FittingCoordinate } from '../../core/findings/finding.ts';
 import { coordinateOf } from '../../core/fit/fitting-coordinate.ts';
 import type { Vec3 } from '../../core/frame/vec3.ts';
+import { coordinateWords } from '../hand/coordinate-words.ts';
 import { HANDLES } from '../hand/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../hand/handle-places.ts';
-import { coordinateWords } from '../hand/coordinate-words.ts';
 import type { DrawnLabel, Measure } from './drawing-labels.ts';
 import { LETTERING } from './pen.ts';
 import { datumX, onto, type Scene } from './scene.ts';
@@ -45,9 +45,16 @@ function lineOf(
   const end = to(at);
   const floor = scene.picture.fit.boat.floorboard.heightM;
   const fromMark = coordinate.endsWith('.aftM') || coordinate.endsWith('.forwardM');
-  const datum = fromMark ? { ...at, x: datumX(scene) } : coordinate.endsWith('.outM') ? { ...at, y: 0 } : { ...at, z: floor };
+  const datum = fromMark
+    ? { ...at, x: datumX(scene) }
+    : coordinate.endsWith('.outM')
+      ? { ...at, y: 0 }
+      : { ...at, z: floor };
   const start = to(datum);
-  const level = Math.abs(start.y - end.y) < 1e-6 && !coordinate.endsWith('.heightM') && !(view === 'plan' && coordinate.endsWith('.outM'));
+  const level =
+    Math.abs(start.y - end.y) < 1e-6 &&
+    !coordinate.endsWith('.heightM') &&
+    !(view === 'plan' && coordinate.endsWith('.outM'));
   const shift = level ? { x: 0, y: BESIDE } : { x: -BESIDE, y: 0 };
   return [
     { x: start.x + shift.x, y: start.y + shift.y },
@@ -65,7 +72,11 @@ export function heldLabels(scene: Scene, measure: Measure): DrawnLabel[] {
   if (!at) return [];
   const bounds = scene.layout.windows[grip.view];
   const { motion, views } = HANDLES[grip.handle];
-  const label = (id: string, text: string, place: Pick<DrawnLabel, 'anchor' | 'toward' | 'gap'>): DrawnLabel => ({
+  const label = (
+    id: string,
+    text: string,
+    place: Pick<DrawnLabel, 'anchor' | 'toward' | 'gap'>,
+  ): DrawnLabel => ({
     ...place,
     id,
     text,

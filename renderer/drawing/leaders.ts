@@ -64,7 +64,9 @@ function inSight(
  */
 export function leadersOf(scene: Scene, notes: readonly NotePlace[], top: number): Leader[] {
   const { width, lanes } = scene.layout;
-  const wanted = onePerPart(notes.filter((note) => note.severity !== 'good' || note.part === scene.lit)).slice(0, MOST);
+  const wanted = onePerPart(
+    notes.filter((note) => note.severity !== 'good' || note.part === scene.lit),
+  ).slice(0, MOST);
   return wanted.flatMap((note, k): Leader[] => {
     const anchor = partAnchor(scene, note.part);
     if (!anchor) return [];
@@ -72,7 +74,13 @@ export function leadersOf(scene: Scene, notes: readonly NotePlace[], top: number
     const track = width - 6 - k * TRACK;
     const lane = lanes[anchor.lane] + (k - (wanted.length - 1) / 2) * 3;
     const { findingId, part, severity } = note;
-    const path = [{ x: width, y }, { x: track, y }, { x: track, y: lane }, { x: anchor.at.x, y: lane }, anchor.at];
+    const path = [
+      { x: width, y },
+      { x: track, y },
+      { x: track, y: lane },
+      { x: anchor.at.x, y: lane },
+      anchor.at,
+    ];
     return [{ findingId, part, severity, path }];
   });
 }

@@ -53,7 +53,10 @@ function figureBalls(picture: Picture, index: number): Ball[] {
 function standing(picture: Picture, lines: HullLines, index: number): Ball[] {
   const { frame, seat } = seatPlace(picture.fit, picture.report, index);
   const beam = Math.max(...lines.sheer.map(({ y }) => y));
-  const sheer = Math.max(...lines.sheer.filter(({ x }) => Math.abs(x - frame.stationX) < 1.2).map(({ z }) => z), 0.2);
+  const sheer = Math.max(
+    ...lines.sheer.filter(({ x }) => Math.abs(x - frame.stationX) < 1.2).map(({ z }) => z),
+    0.2,
+  );
   const occupied = seat.athlete !== null;
   const corner = (x: number, z: number): Vec3 => toBoatFrame({ x, y: 0, z }, frame);
   const place = (x: number, y: number, z: number) => ({ at: { x: frame.stationX + x, y, z }, radius: 0 });
@@ -62,7 +65,12 @@ function standing(picture: Picture, lines: HullLines, index: number): Ball[] {
     place(0, -beam, 0),
     place(0, 0, sheer),
     { at: corner(-seat.rearRest.aftM - 0.1, 0), radius: 0 },
-    ...(occupied ? [] : [{ at: corner(EMPTY.ahead, EMPTY.above), radius: 0 }, { at: corner(-EMPTY.aft, 0), radius: 0 }]),
+    ...(occupied
+      ? []
+      : [
+          { at: corner(EMPTY.ahead, EMPTY.above), radius: 0 },
+          { at: corner(-EMPTY.aft, 0), radius: 0 },
+        ]),
   ];
 }
 

@@ -8,7 +8,14 @@ export const SEVERITY_PX = 10;
 export function drawSeverity(pen: Pen, severity: Severity, { x, y }: { x: number; y: number }): void {
   const s = SEVERITY_PX / 2;
   if (severity === 'check') {
-    pen.ring([{ x, y: y - s }, { x: x + s, y: y + s - 1 }, { x: x - s, y: y + s - 1 }], { stroke: 'check', width: 1.5 });
+    pen.ring(
+      [
+        { x, y: y - s },
+        { x: x + s, y: y + s - 1 },
+        { x: x - s, y: y + s - 1 },
+      ],
+      { stroke: 'check', width: 1.5 },
+    );
   } else if (severity === 'change') {
     pen.rect({ left: x - s + 1, top: y - s + 1, width: 2 * s - 2, height: 2 * s - 2 }, { fill: 'change' });
   } else if (severity === 'stop') {
@@ -27,6 +34,12 @@ export function drawSeverity(pen: Pen, severity: Severity, { x, y }: { x: number
       corners.map(([dx, dy]) => ({ x: x + dx, y: y + dy })),
       { fill: 'stop' },
     );
-    pen.line([{ x: x - s * 0.5, y }, { x: x + s * 0.5, y }], { stroke: 'paper', width: 1.6 });
+    pen.line(
+      [
+        { x: x - s * 0.5, y },
+        { x: x + s * 0.5, y },
+      ],
+      { stroke: 'paper', width: 1.6 },
+    );
   }
 }

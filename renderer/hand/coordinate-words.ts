@@ -11,7 +11,8 @@ export function coordinateWords(coordinate: FittingCoordinate, value: number, fo
   const field = coordinate.split('.')[1];
   if (field === 'aftM') return say(value < 0 ? 'drawing.place.forward' : 'drawing.place.aft', { by });
   if (field === 'forwardM') return say(value < 0 ? 'drawing.place.aft' : 'drawing.place.forward', { by });
-  if (field === 'outM') return say(value < 0 ? 'drawing.place.off-side' : 'drawing.place.kneeling-side', { by });
+  if (field === 'outM')
+    return say(value < 0 ? 'drawing.place.off-side' : 'drawing.place.kneeling-side', { by });
   if (field === 'heightM') return say('drawing.place.up', { by });
   return say('drawing.place.from-grip', { by });
 }

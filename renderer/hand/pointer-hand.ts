@@ -1,13 +1,13 @@
 import { announce } from '../announce/announce.ts';
+import type { FitDocument, Gesture } from '../document/fit-document.ts';
 import type { BenchCanvas } from '../drawing/bench-canvas.ts';
 import { gripMarks } from '../drawing/grip-marks.ts';
 import { pointedPart } from '../drawing/pointed-part.ts';
 import type { ScreenPoint } from '../drawing/screen-point.ts';
 import { panBy, type ViewName, viewAt, zoomAbout } from '../drawing/view-geometry.ts';
-import type { FitDocument, Gesture } from '../document/fit-document.ts';
 import { say } from '../language/messages.ts';
 import type { HandStore } from './hand-state.ts';
-import { type Grip, gripName, HANDLES, sameGrip } from './handle.ts';
+import { type Grip, HANDLES, sameGrip } from './handle.ts';
 import { type Hold, type PullKeys, pulledTo, takeHold } from './hold.ts';
 import { markEnd, markStart } from './measured.ts';
 import { FINE } from './settle.ts';
@@ -111,7 +111,7 @@ export class PointerHand {
   }
 
   private setTouch(touch: boolean): void {
-    this.canvas.useTouch(touch);
+    this.canvas.feelFor(touch);
     if (this.store.getState().touch !== touch) this.store.setState({ touch });
   }
 
@@ -224,7 +224,11 @@ export class PointerHand {
     if (grip && this.store.getState().chosen !== grip.handle) this.store.setState({ chosen: grip.handle });
     const part = grip ? HANDLES[grip.handle].fitting : over ? pointedPart(scene, at) : null;
     if (part !== scene.lit && (over || part)) this.document.light(part);
-    this.host.dataset.hand = grip ? 'over-grip' : over && viewAt(scene.layout.windows, at) ? 'over-paper' : '';
+    this.host.dataset.hand = grip
+      ? 'over-grip'
+      : over && viewAt(scene.layout.windows, at)
+        ? 'over-paper'
+        : '';
   }
 
   private leave(): void {
@@ -307,7 +311,6 @@ export class PointerHand {
     const factor = WHEEL_ZOOM ** (-event.deltaY / WHEEL_STEP);
     this.canvas.look(zoomAbout(geometry, view, { screen: at, factor }));
   }
-
 }
 
 function keysOf(event: { altKey: boolean; ctrlKey: boolean }): PullKeys {

@@ -48,7 +48,9 @@ function hullFromAbove(pen: Pen, scene: Scene): void {
 
 /** The hull's line; in the accent while a finding about the hull is pointed at. */
 function hullInk({ lit }: Scene, width: number) {
-  return lit === 'hull' ? ({ stroke: 'accent', width: width + 0.6 } as const) : ({ stroke: 'hull-line', width } as const);
+  return lit === 'hull'
+    ? ({ stroke: 'accent', width: width + 0.6 } as const)
+    : ({ stroke: 'hull-line', width } as const);
 }
 
 /** Holes of the hardware along the floorboard's centreline, where a fitting snaps to them. */
@@ -62,7 +64,10 @@ function holes(pen: Pen, scene: Scene): void {
   ] as const) {
     if (!pitch || pitch * scene.geometry.camera.pixelsPerMetre < LEAST_HOLE_GAP) continue;
     for (let k = Math.ceil(Math.min(...travel) / pitch); k * pitch <= Math.max(...travel) + 1e-9; k++) {
-      pen.disc(to({ x: datum - k * pitch, y: 0, z: floorboard.heightM }), 1.3, { stroke: 'wood-line', width: 0.7 });
+      pen.disc(to({ x: datum - k * pitch, y: 0, z: floorboard.heightM }), 1.3, {
+        stroke: 'wood-line',
+        width: 0.7,
+      });
     }
   }
 }
@@ -82,7 +87,10 @@ function hullFromSide(pen: Pen, scene: Scene): void {
 /** The floorboard seen edge on between two ends of its top. */
 function board(pen: Pen, scene: Scene, [a, b]: readonly [ScreenPoint, ScreenPoint]): void {
   const height = Math.max(LEAST_BOARD_PX, BOARD_THICKNESS * scene.geometry.camera.pixelsPerMetre);
-  pen.rect({ left: a.x, top: a.y, width: b.x - a.x, height }, { fill: 'wood', stroke: 'wood-line', width: 0.8 });
+  pen.rect(
+    { left: a.x, top: a.y, width: b.x - a.x, height },
+    { fill: 'wood', stroke: 'wood-line', width: 0.8 },
+  );
 }
 
 /** The water as it lies against the boat's own frame: its surface slopes by the trim, or from behind by the heel. */

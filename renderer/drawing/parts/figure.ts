@@ -26,7 +26,8 @@ export function figurePart(): Part {
       scene.picture.figures.forEach((solids, index) => {
         if (!solids) return;
         const mine = index === scene.seat;
-        const draw = (view: ViewName) => (on: Pen) => on.within(windows[view], () => figure(on, scene, { view, index }));
+        const draw = (view: ViewName) => (on: Pen) =>
+          on.within(windows[view], () => figure(on, scene, { view, index }));
         tracing.lay(pen, OVER_FITTINGS * (mine ? 1 : NEIGHBOUR), draw('plan'));
         if (mine) draw('profile')(pen);
         else tracing.lay(pen, NEIGHBOUR, draw('profile'));
@@ -97,9 +98,14 @@ function figure(pen: Pen, scene: Scene, { view, index }: { view: ViewName; index
   const near = nearnessOfLimbs(solids, view);
   const width = scale > OVERVIEW ? 1.1 : 0.8;
   const draw = (solid: Solid) =>
-    pen.union(ringsOf(solid, to, scale), { fill: toneOf(solid.limb, view, near), stroke: 'limb-line', width });
+    pen.union(ringsOf(solid, to, scale), {
+      fill: toneOf(solid.limb, view, near),
+      stroke: 'limb-line',
+      width,
+    });
   const hands = solids.filter(({ grips }) => grips);
-  const handsAt = hands.reduce((sum, { middle }) => sum + nearness(view, middle), 0) / Math.max(1, hands.length);
+  const handsAt =
+    hands.reduce((sum, { middle }) => sum + nearness(view, middle), 0) / Math.max(1, hands.length);
   const limbs = solids
     .filter(({ grips }) => !grips)
     .sort((a, b) => nearness(view, a.middle) - nearness(view, b.middle));
@@ -126,7 +132,11 @@ const LIT_JOINTS: Readonly<Record<string, string>> = {
   frontHip: 'hip',
 };
 
-function joints(pen: Pen, scene: Scene, { view, near }: { view: ViewName; near: ReadonlyMap<Limb, number> }): void {
+function joints(
+  pen: Pen,
+  scene: Scene,
+  { view, near }: { view: ViewName; near: ReadonlyMap<Limb, number> },
+): void {
   const points = scene.picture.report.seats[scene.seat]?.stances.ready.points;
   if (!points) return;
   const to = onto(scene, view);
@@ -148,7 +158,10 @@ function paddle(
 ): void {
   const points = picture.report.seats[index]?.stances.ready.points;
   if (!points) return;
-  const shape = paddleShape(picture.fit.seats[index]!.paddle, { top: points.topHand, lower: points.lowerHand });
+  const shape = paddleShape(picture.fit.seats[index]!.paddle, {
+    top: points.topHand,
+    lower: points.lowerHand,
+  });
   if (!shape) return;
   const shaft = shape.shaft.map(to);
   const blade = shape.blade.map(to);

@@ -49,7 +49,10 @@ function onFitting(
   const cos = Math.cos(at.turn);
   const sin = Math.sin(at.turn);
   return (along, across) =>
-    toBoatFrame({ x: at.x + along * cos - across * sin, y: at.y + along * sin + across * cos, z: at.z }, frame);
+    toBoatFrame(
+      { x: at.x + along * cos - across * sin, y: at.y + along * sin + across * cos, z: at.z },
+      frame,
+    );
 }
 
 /** The recess's rim or one of its depth lines: an oval around the bearing point, `share` of the full size. */
@@ -69,13 +72,18 @@ function fromAbove(pen: Pen, scene: Scene, { stand, mine }: { stand: SeatPlace; 
   pen.ring(rounded(padOutline(kneePad, stand.frame).map(to), 0.012 * scale), woodInk(scene, 'kneePad', mine));
   pen.ring(recessOval(stand, 1).map(to), { fill: 'wood-deep', alpha: 0.35 });
   for (const share of [1, 0.66, 0.33]) {
-    pen.ring(recessOval(stand, share).map(to), { stroke: 'wood-line', width: 0.9, alpha: share === 1 ? 0.9 : 0.55 });
+    pen.ring(recessOval(stand, share).map(to), {
+      stroke: 'wood-line',
+      width: 0.9,
+      alpha: share === 1 ? 0.9 : 0.55,
+    });
   }
   footprint(pen, scene, { stand, mine });
   const rest = restOutline(rearRest, stand.frame).map(to);
   pen.ring(rounded(rest, 0.006 * scale), woodInk(scene, 'rearRest', mine));
   pen.line([rest[0]!, rest[1]!], { stroke: 'wood-line', width: 2.4 });
-  if (rearRest.strap !== 'none') pen.line(strap(stand).map(to), { stroke: 'wood-line', width: 2, alpha: 0.8 });
+  if (rearRest.strap !== 'none')
+    pen.line(strap(stand).map(to), { stroke: 'wood-line', width: 2, alpha: 0.8 });
 }
 
 /** The strap over the rear foot: a shallow bow ahead of the rest's bearing edge. */
@@ -235,7 +243,14 @@ function fromBehind(pen: Pen, scene: Scene, stand: SeatPlace): void {
   const high = floorZ + rearRest.heightM + REST_ABOVE_BEARING;
   const [a, b] = [Math.min(...rest), Math.max(...rest)];
   pen.ring(
-    ([[a, floorZ], [a, high], [b, high], [b, floorZ]] as const).map(([y, z]) => to({ x: 0, y, z })),
+    (
+      [
+        [a, floorZ],
+        [a, high],
+        [b, high],
+        [b, floorZ],
+      ] as const
+    ).map(([y, z]) => to({ x: 0, y, z })),
     { stroke: 'wood-line', width: 1, dash: DASH.hidden },
   );
 }

@@ -1,7 +1,7 @@
+import { HANDLES, sameGrip } from '../../hand/handle.ts';
 import { type GripMark, gripMarks } from '../grip-marks.ts';
 import type { Pen } from '../pen.ts';
 import type { Part, Scene } from '../scene.ts';
-import { HANDLES, sameGrip } from '../../hand/handle.ts';
 
 /** The handles: rings that say where a fitting can be taken. What the hand holds, and only that, is in the accent. */
 export const grips: Part = {
@@ -19,12 +19,22 @@ function gripMark(pen: Pen, scene: Scene, mark: GripMark): void {
   const colour = held || pointed ? 'accent' : kin ? 'ink' : 'ink-soft';
   if (stalk) {
     const away = Math.hypot(at.x - stalk.x, at.y - stalk.y) || 1;
-    const end = { x: at.x + ((stalk.x - at.x) * radius) / away, y: at.y + ((stalk.y - at.y) * radius) / away };
+    const end = {
+      x: at.x + ((stalk.x - at.x) * radius) / away,
+      y: at.y + ((stalk.y - at.y) * radius) / away,
+    };
     pen.line([stalk, end], { stroke: colour, width: 1 });
   }
   if (scene.focused && pointed) pen.disc(at, radius + 6, { stroke: 'focus', width: 2.5 });
-  if (locked) return lockedMark(pen, mark, colour);
-  pen.disc(at, radius + (held ? 3 : 0), { fill: held ? 'accent' : 'paper', stroke: held ? 'paper' : colour, width: 1.8 });
+  if (locked) {
+    lockedMark(pen, mark, colour);
+    return;
+  }
+  pen.disc(at, radius + (held ? 3 : 0), {
+    fill: held ? 'accent' : 'paper',
+    stroke: held ? 'paper' : colour,
+    width: 1.8,
+  });
   if (!held) signOf(pen, mark, colour);
   else pen.disc(at, radius + 5, { stroke: 'accent', width: 1.6 });
 }
@@ -36,7 +46,13 @@ function signOf(pen: Pen, { grip, at, radius }: GripMark, colour: 'accent' | 'in
   if (motion === 'shaft') {
     for (const dy of [-0.28, 0.28]) {
       const y = at.y + dy * radius;
-      pen.line([{ x: at.x - radius * 0.45, y }, { x: at.x + radius * 0.45, y }], { stroke: colour, width: 1.4 });
+      pen.line(
+        [
+          { x: at.x - radius * 0.45, y },
+          { x: at.x + radius * 0.45, y },
+        ],
+        { stroke: colour, width: 1.4 },
+      );
     }
   }
 }
@@ -44,8 +60,23 @@ function signOf(pen: Pen, { grip, at, radius }: GripMark, colour: 'accent' | 'in
 /** A square nail head: fixed for now. */
 function lockedMark(pen: Pen, { at, radius }: GripMark, colour: 'accent' | 'ink' | 'ink-soft'): void {
   const r = radius * 0.85;
-  pen.rect({ left: at.x - r, top: at.y - r, width: 2 * r, height: 2 * r }, { fill: 'paper', stroke: colour, width: 1.6 });
+  pen.rect(
+    { left: at.x - r, top: at.y - r, width: 2 * r, height: 2 * r },
+    { fill: 'paper', stroke: colour, width: 1.6 },
+  );
   const c = r * 0.5;
-  pen.line([{ x: at.x - c, y: at.y - c }, { x: at.x + c, y: at.y + c }], { stroke: colour, width: 1.4 });
-  pen.line([{ x: at.x - c, y: at.y + c }, { x: at.x + c, y: at.y - c }], { stroke: colour, width: 1.4 });
+  pen.line(
+    [
+      { x: at.x - c, y: at.y - c },
+      { x: at.x + c, y: at.y + c },
+    ],
+    { stroke: colour, width: 1.4 },
+  );
+  pen.line(
+    [
+      { x: at.x - c, y: at.y + c },
+      { x: at.x + c, y: at.y - c },
+    ],
+    { stroke: colour, width: 1.4 },
+  );
 }

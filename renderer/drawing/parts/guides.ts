@@ -1,6 +1,6 @@
-import { sideSign } from '../../../core/frame/mirror.ts';
-import { seatFrame } from '../../../core/fit/seat-state.ts';
 import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { seatFrame } from '../../../core/fit/seat-state.ts';
+import { sideSign } from '../../../core/frame/mirror.ts';
 import { HANDLES } from '../../hand/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../../hand/handle-places.ts';
 import type { Rail } from '../../hand/rails.ts';
@@ -34,11 +34,23 @@ function projectionLines(pen: Pen, scene: Scene): void {
   const ink = { stroke: 'accent', width: 0.9, dash: DASH.fine, alpha: 0.85 } as const;
   const x = crisp(onto(scene, 'profile')(at).x);
   if (x > plan.left && x < plan.left + plan.width) {
-    pen.line([{ x, y: plan.top }, { x, y: profile.top + profile.height }], ink);
+    pen.line(
+      [
+        { x, y: plan.top },
+        { x, y: profile.top + profile.height },
+      ],
+      ink,
+    );
   }
   const z = onto(scene, 'profile')(at).y;
   if (grip.view === 'plan' || z < profile.top || z > profile.top + profile.height) return;
-  pen.line([{ x: profile.left, y: crisp(z) }, { x: section.left + section.width, y: crisp(z) }], ink);
+  pen.line(
+    [
+      { x: profile.left, y: crisp(z) },
+      { x: section.left + section.width, y: crisp(z) },
+    ],
+    ink,
+  );
 }
 
 /** Room a soft strip takes across its own direction, pixels. */
@@ -60,7 +72,10 @@ function stretches(scene: Scene): Stretch[] {
   return (HANDLES[grip.handle].views[grip.view] ?? []).flatMap((coordinate) => {
     const rail = rails.get(coordinate);
     if (!rail) return [];
-    const across = coordinate.endsWith('.aftM') || coordinate.endsWith('.forwardM') || (grip.view === 'section' && coordinate.endsWith('.outM'));
+    const across =
+      coordinate.endsWith('.aftM') ||
+      coordinate.endsWith('.forwardM') ||
+      (grip.view === 'section' && coordinate.endsWith('.outM'));
     const point = (value: number) => to(pointOn(coordinate, value, { origin, sign: sideSign(frame.side) }));
     return [{ across, rail, at: (value: number) => (across ? point(value).x : point(value).y) }];
   });
@@ -92,7 +107,11 @@ function placeRails(pen: Pen, scene: Scene): void {
 }
 
 /** The band between its soft edges, tinted; across it, as far as the other band or a strip's width. */
-function band(pen: Pen, { across, rail, at: placeOf }: Stretch, { at, other }: { at: ScreenPoint; other?: Stretch }): void {
+function band(
+  pen: Pen,
+  { across, rail, at: placeOf }: Stretch,
+  { at, other }: { at: ScreenPoint; other?: Stretch },
+): void {
   const { bandLeast, bandMost } = rail;
   if (bandLeast === null && bandMost === null) return;
   const sides = [bandLeast, bandMost].map((v) => (v === null ? null : placeOf(v)));
@@ -101,8 +120,14 @@ function band(pen: Pen, { across, rail, at: placeOf }: Stretch, { at, other }: {
   for (const side of sides) {
     if (side === null) continue;
     const ends = across
-      ? [{ x: side, y: low }, { x: side, y: high }]
-      : [{ x: low, y: side }, { x: high, y: side }];
+      ? [
+          { x: side, y: low },
+          { x: side, y: high },
+        ]
+      : [
+          { x: low, y: side },
+          { x: high, y: side },
+        ];
     pen.line(ends, { stroke: 'accent', width: 1.4, alpha: 0.75 });
   }
   const [a, b] = sides;
@@ -125,14 +150,21 @@ function stops(pen: Pen, { across, rail, at: placeOf }: Stretch, at: ScreenPoint
   const line = (value: number, half: number, width: number) => {
     const place = placeOf(value);
     const ends = across
-      ? [{ x: place, y: at.y - half }, { x: place, y: at.y + half }]
-      : [{ x: at.x - half, y: place }, { x: at.x + half, y: place }];
+      ? [
+          { x: place, y: at.y - half },
+          { x: place, y: at.y + half },
+        ]
+      : [
+          { x: at.x - half, y: place },
+          { x: at.x + half, y: place },
+        ];
     pen.line(ends, { stroke: 'ink-soft', width });
   };
   line(rail.least, 9, 2.4);
   line(rail.most, 9, 2.4);
   if (!rail.pitch || Math.abs(placeOf(rail.pitch) - placeOf(0)) < 3) return;
-  for (let k = Math.ceil(rail.least / rail.pitch); k * rail.pitch <= rail.most; k++) line(k * rail.pitch, 4, 1);
+  for (let k = Math.ceil(rail.least / rail.pitch); k * rail.pitch <= rail.most; k++)
+    line(k * rail.pitch, 4, 1);
 }
 
 /** The turn's band as a sector around the bearing point, and the value's own ray. */
@@ -153,9 +185,12 @@ function turnRail(pen: Pen, scene: Scene): void {
   if (!rail || rail.bandLeast === null || rail.bandMost === null) return;
   const steps = 16;
   const { bandLeast, bandMost } = rail;
-  const rim = Array.from({ length: steps + 1 }, (_, k) => rayAt(bandLeast + ((bandMost - bandLeast) * k) / steps));
+  const rim = Array.from({ length: steps + 1 }, (_, k) =>
+    rayAt(bandLeast + ((bandMost - bandLeast) * k) / steps),
+  );
   pen.ring([pivot, ...rim], { fill: 'accent', alpha: 0.1 });
-  for (const end of [rim[0]!, rim.at(-1)!]) pen.line([pivot, end], { stroke: 'accent', width: 1.2, alpha: 0.75 });
+  for (const end of [rim[0]!, rim.at(-1)!])
+    pen.line([pivot, end], { stroke: 'accent', width: 1.2, alpha: 0.75 });
 }
 
 /** A dimension as on a drawing: line with slim arrow heads at both ends. */

@@ -1,12 +1,12 @@
 import { angleMarks } from '../angle-marks.ts';
 import { type DrawnLabel, drawingLabels } from '../drawing-labels.ts';
+import { gripMarks } from '../grip-marks.ts';
 import { heldLabels } from '../held-labels.ts';
 import { type Obstacles, type PlacedLabel, placeLabels } from '../label-placer.ts';
-import { DASH, LETTERING, type Pen } from '../pen.ts';
+import { DASH, type LETTERING, type Pen } from '../pen.ts';
 import type { Disc } from '../round-hull.ts';
 import { onto, type Part, type Scene, seatReport } from '../scene.ts';
 import { drawSeverity, SEVERITY_PX } from '../severity-shape.ts';
-import { gripMarks } from '../grip-marks.ts';
 import { VIEWS } from '../view-geometry.ts';
 
 /** Arcs of the angles and every label, placed so that none covers another. */
@@ -54,12 +54,16 @@ function drawLabel(
     drawSeverity(pen, label.severity, { x: x + SEVERITY_PX / 2, y });
     x += SEVERITY_PX + 5;
   }
-  pen.text(label.text, { x, y: y + 0.5 }, {
-    lettering: label.lettering,
-    colour: lit ? 'accent' : label.colour,
-    baseline: 'middle',
-    rim: 'paper',
-  });
+  pen.text(
+    label.text,
+    { x, y: y + 0.5 },
+    {
+      lettering: label.lettering,
+      colour: lit ? 'accent' : label.colour,
+      baseline: 'middle',
+      rim: 'paper',
+    },
+  );
 }
 
 /** Handles are never covered; the figure only where there is no better place. */

@@ -10,7 +10,9 @@ export function leaderLines(pageTop: () => number): Part {
       if (scene.held) return;
       const notes: readonly NotePlace[] = notePlaces.getState().notes;
       const leaders = leadersOf(scene, notes, pageTop());
-      const ordered = [...leaders].sort((a, b) => Number(a.part === scene.lit) - Number(b.part === scene.lit));
+      const ordered = [...leaders].sort(
+        (a, b) => Number(a.part === scene.lit) - Number(b.part === scene.lit),
+      );
       for (const { path, part, severity } of ordered) {
         const lit = part === scene.lit;
         const colour = lit ? 'accent' : severity === 'good' ? 'ink-faint' : severity;

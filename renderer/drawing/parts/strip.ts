@@ -1,5 +1,5 @@
-import type { Vec3 } from '../../../core/frame/vec3.ts';
 import type { FloatResult } from '../../../core/float/afloat.ts';
+import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { say } from '../../language/messages.ts';
 import { crisp, DASH, type Pen } from '../pen.ts';
 import { afloatReady, type Part, type Scene } from '../scene.ts';
@@ -67,7 +67,10 @@ function wateredHull(pen: Pen, scene: Scene, place: StripPlace): void {
   pen.ring(outline, { fill: 'hull' });
   if (afloat) {
     const low = room.top + room.height;
-    pen.rect({ left: room.left, top: place.waterY, width: room.width, height: low - place.waterY }, { fill: 'water' });
+    pen.rect(
+      { left: room.left, top: place.waterY, width: room.width, height: low - place.waterY },
+      { fill: 'water' },
+    );
     pen.line(
       [
         { x: room.left, y: place.waterY },
@@ -81,7 +84,10 @@ function wateredHull(pen: Pen, scene: Scene, place: StripPlace): void {
       pen.line(sheer.map(dipped), { stroke: 'ink-faint', width: 1, dash: DASH.hidden });
     }
   }
-  pen.ring(outline, { stroke: scene.lit === 'hull' ? 'accent' : 'hull-line', width: scene.lit === 'hull' ? 2 : 1.4 });
+  pen.ring(outline, {
+    stroke: scene.lit === 'hull' ? 'accent' : 'hull-line',
+    width: scene.lit === 'hull' ? 2 : 1.4,
+  });
 }
 
 /** Names of the ends, the seats' stations, and which stretch is seen below. */
@@ -90,17 +96,27 @@ function marks(pen: Pen, scene: Scene, place: StripPlace): void {
   const { hull } = scene.lines;
   const caption = { lettering: 'caption', colour: 'ink-soft', baseline: 'middle' } as const;
   const y = place.waterY - 14;
-  pen.text(say('drawing.stern').toUpperCase(), { x: place.along(hull.aftX) - 8, y }, { ...caption, align: 'right' });
+  pen.text(
+    say('drawing.stern').toUpperCase(),
+    { x: place.along(hull.aftX) - 8, y },
+    { ...caption, align: 'right' },
+  );
   pen.text(say('drawing.bow').toUpperCase(), { x: place.along(hull.foreX) + 8, y }, caption);
   const { boat } = scene.picture.fit;
   boat.seats.forEach(({ stationM }, index) => {
     const x = crisp(place.along(stationM));
     const mine = index === scene.seat;
     const top = room.top + (boat.seats.length > 1 ? 15 : 4);
-    pen.line([{ x, y: top }, { x, y: room.top + room.height }], {
-      stroke: mine ? 'ink-faint' : 'rule',
-      dash: DASH.centre,
-    });
+    pen.line(
+      [
+        { x, y: top },
+        { x, y: room.top + room.height },
+      ],
+      {
+        stroke: mine ? 'ink-faint' : 'rule',
+        dash: DASH.centre,
+      },
+    );
     if (boat.seats.length > 1) {
       const ink = { lettering: mine ? 'strong' : 'note', colour: mine ? 'ink' : 'ink-faint' } as const;
       pen.text(String(index + 1), { x, y: room.top + 7 }, { ...ink, align: 'center', baseline: 'middle' });
@@ -139,7 +155,11 @@ function words(pen: Pen, scene: Scene, times: number): void {
       : [[say('drawing.strip.not-afloat'), 'label']];
   let y = top + height / 2 - (lines.length - 1) * 10;
   for (const [text, lettering] of lines) {
-    pen.text(text, { x: left, y }, { lettering, colour: lettering === 'label' ? 'ink' : 'ink-soft', baseline: 'middle' });
+    pen.text(
+      text,
+      { x: left, y },
+      { lettering, colour: lettering === 'label' ? 'ink' : 'ink-soft', baseline: 'middle' },
+    );
     y += lettering === 'label' ? 21 : 18;
   }
 }

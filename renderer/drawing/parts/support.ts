@@ -24,7 +24,11 @@ export const support: Part = {
       pen.within(windows[view], () => {
         const to = onto(scene, view);
         loads(pen, scene, to);
-        pen.line([to(centre), to({ ...centre, z: floor })], { stroke: 'measure', width: 1.2, dash: DASH.centre });
+        pen.line([to(centre), to({ ...centre, z: floor })], {
+          stroke: 'measure',
+          width: 1.2,
+          dash: DASH.centre,
+        });
       });
     }
     for (const view of VIEWS) {

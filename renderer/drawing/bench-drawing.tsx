@@ -1,0 +1,143 @@
+import type { Layer as KonvaLayer } from 'konva/lib/Layer.js';
+import { useEffect, useId, useRef, useState } from 'react';
+import { Layer, Stage } from 'react-konva';
+import { currentFormat, useDisplay } from '../display/use-display.ts';
+import type { FitDocument } from '../document/fit-document.ts';
+import { GripList } from '../hand/grip-list.tsx';
+import { HandNote } from '../hand/hand-note.tsx';
+import { createHandStore } from '../hand/hand-state.ts';
+import { type Grip, gripName } from '../hand/handle.ts';
+import { PointerHand } from '../hand/pointer-hand.ts';
+import { say } from '../language/messages.ts';
+import { BenchCanvas } from './bench-canvas.ts';
+import { LookButtons } from './look-buttons.tsx';
+import { FONTS } from './pen.ts';
+import { LAYERS, type LayerName } from './scene.ts';
+
+/** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
+export function BenchDrawing({ document: fitDocument }: { document: FitDocument }) {
+  const host = useRef<HTMLDivElement>(null);
+  const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
+  const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
+  const [hand] = useState(createHandStore);
+  const { width, height } = useSize(host);
+  const density = useDensity();
+  const about = useId();
+
+  useEffect(() => {
+    const element = host.current;
+    if (!element) return;
+    const made = new BenchCanvas({
+      document: fitDocument,
+      host: element,
+      layers: layers.current as Record<LayerName, KonvaLayer>,
+      format: currentFormat(),
+    });
+    const pointer = new PointerHand({
+      host: element,
+      canvas: made,
+      document: fitDocument,
+      store: hand,
+      focusGrip: (grip) => focusGrip(element, grip),
+    });
+    setCanvas(made);
+    return () => {
+      setCanvas(null);
+      pointer.dispose();
+      made.dispose();
+    };
+  }, [fitDocument, hand]);
+
+  useEffect(() => {
+    // Setting the ratio clears a layer, so it is set only when the screen's density changes, before anything is drawn.
+    for (const name of LAYERS) layers.current[name]?.getCanvas().setPixelRatio(density);
+  }, [density]);
+  useEffect(() => canvas?.resize(width, height), [canvas, width, height]);
+  useRestyle(canvas, density);
+
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing is no set of form fields
+    <div
+      ref={host}
+      className="drawing"
+      role="group"
+      aria-label={say('drawing.name')}
+      aria-describedby={about}
+    >
+      <p id={about} className="only-spoken">
+        {say('drawing.about')}
+      </p>
+      <Stage width={width} height={height} listening={false} aria-hidden="true">
+        {LAYERS.map((name) => (
+          <Layer
+            key={name}
+            listening={false}
+            ref={(layer) => {
+              if (layer) layers.current[name] = layer;
+            }}
+          />
+        ))}
+      </Stage>
+      {canvas && (
+        <>
+          <GripList document={fitDocument} canvas={canvas} hand={hand} />
+          <LookButtons canvas={canvas} document={fitDocument} />
+          <HandNote document={fitDocument} canvas={canvas} hand={hand} />
+        </>
+      )}
+    </div>
+  );
+}
+
+function focusGrip(host: HTMLElement, grip: Grip): void {
+  host.querySelector<HTMLElement>(`[data-grip="${gripName(grip)}"]`)?.focus({ preventScroll: true });
+}
+
+function useSize(host: React.RefObject<HTMLElement | null>): { width: number; height: number } {
+  const [size, setSize] = useState({ width: 0, height: 0 });
+  useEffect(() => {
+    const element = host.current;
+    if (!element) return;
+    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight });
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    measure();
+    return () => observer.disconnect();
+  }, [host]);
+  return size;
+}
+
+/** Pixels of the screen in one CSS pixel; follows the window from one screen to another. */
+function useDensity(): number {
+  const [density, setDensity] = useState(() => window.devicePixelRatio);
+  useEffect(() => {
+    const query = window.matchMedia(`(resolution: ${density}dppx)`);
+    const changed = () => setDensity(window.devicePixelRatio);
+    query.addEventListener('change', changed);
+    return () => query.removeEventListener('change', changed);
+  }, [density]);
+  return density;
+}
+
+/** Draws anew when colours, units, fonts or density change: none of them is told by the fit. */
+function useRestyle(canvas: BenchCanvas | null, density: number): void {
+  const display = useDisplay();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: density and display are what makes a new style
+  useEffect(() => {
+    if (!canvas) return;
+    const restyle = () => canvas.restyle(currentFormat());
+    restyle();
+    void Promise.all(FONTS.map((font) => window.document.fonts.load(font))).then(restyle);
+    const dark = window.matchMedia('(prefers-color-scheme: dark)');
+    // The theme's own listener sets the colours first; a frame later they can be read.
+    const later = () => requestAnimationFrame(restyle);
+    dark.addEventListener('change', later);
+    const root = window.document.documentElement;
+    const observer = new MutationObserver(restyle);
+    observer.observe(root, { attributes: true, attributeFilter: ['data-theme'] });
+    return () => {
+      dark.removeEventListener('change', later);
+      observer.disconnect();
+    };
+  }, [canvas, display, density]);
+}

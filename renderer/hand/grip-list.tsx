@@ -1,0 +1,135 @@
+import { useEffect, useRef } from 'react';
+import { useStore } from 'zustand';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { coordinateOf, withCoordinate } from '../../core/fit/fitting-coordinate.ts';
+import { announce } from '../announce/announce.ts';
+import { useFormat } from '../display/use-display.ts';
+import type { FitDocument } from '../document/fit-document.ts';
+import type { BenchCanvas } from '../drawing/bench-canvas.ts';
+import { gripMarks } from '../drawing/grip-marks.ts';
+import { zoomBy } from '../drawing/look-buttons.tsx';
+import type { Scene } from '../drawing/scene.ts';
+import type { Format } from '../language/format.ts';
+import { say } from '../language/messages.ts';
+import { coordinateWords } from './coordinate-words.ts';
+import type { HandStore } from './hand-state.ts';
+import { GRIPS, type Grip, gripName, HANDLES, isTabStop } from './handle.ts';
+import { seatPlace } from './handle-places.ts';
+import { arrowKey, nudged, pushOf } from './nudge.ts';
+import { railOf } from './rails.ts';
+
+const ZOOM_STEP = 1.25;
+
+/**
+ * The drawing's handles as elements of the page, each standing over its mark on the canvas: they take the keyboard's
+ * focus and arrow keys, and say where they are. The pointer goes through them to the drawing.
+ */
+export function GripList({
+  document,
+  canvas,
+  hand,
+}: {
+  document: FitDocument;
+  canvas: BenchCanvas;
+  hand: HandStore;
+}) {
+  const list = useRef<HTMLUListElement>(null);
+  const format = useFormat();
+  const fit = useStore(document, (state) => state.fit);
+  const seat = useStore(document, (state) => state.seat);
+
+  useEffect(() => {
+    canvas.onDrawn((scene) => list.current && moveAlong(list.current, scene));
+    canvas.invalidate();
+  }, [canvas]);
+
+  return (
+    <ul className="grips" ref={list}>
+      {GRIPS.map((grip) => (
+        <li key={gripName(grip)}>
+          <button
+            type="button"
+            className="grip"
+            data-grip={gripName(grip)}
+            data-handle={grip.handle}
+            data-view={grip.view}
+            tabIndex={isTabStop(grip) ? 0 : -1}
+            aria-label={nameOf(grip, fit, { seat, format })}
+            onFocus={() => {
+              canvas.point(grip, { focused: true });
+              hand.setState({ chosen: grip.handle });
+              document.light(HANDLES[grip.handle].fitting);
+            }}
+            onBlur={() => {
+              canvas.point(null, { focused: false });
+              document.light(null);
+            }}
+            onKeyDown={(event) => press(event, grip, { document, canvas })}
+          />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Puts each element over its mark; those out of sight wait at the sheet's corner. */
+function moveAlong(list: HTMLUListElement, scene: Scene): void {
+  const marks = new Map(gripMarks(scene).map((mark) => [gripName(mark.grip), mark.at]));
+  for (const button of list.querySelectorAll<HTMLElement>('[data-grip]')) {
+    const at = marks.get(button.dataset.grip!);
+    button.style.transform = at ? `translate(${at.x}px, ${at.y}px)` : '';
+    button.toggleAttribute('data-out-of-sight', !at);
+  }
+}
+
+function nameOf(grip: Grip, fit: Fit, { seat, format }: { seat: number; format: Format }): string {
+  const { views, fitting } = HANDLES[grip.handle];
+  const here = fit.seats[seat]!;
+  const values = (views[grip.view] ?? [])
+    .map((c) => coordinateWords(c, coordinateOf(here, c), format))
+    .join(', ');
+  return say(here.locks.includes(fitting) ? 'drawing.handle.locked' : 'drawing.handle.named', {
+    handle: say(`drawing.handle.${grip.handle}`),
+    view: say(`drawing.view.${grip.view}`),
+    values,
+  });
+}
+
+function press(
+  event: React.KeyboardEvent,
+  grip: Grip,
+  { document, canvas }: { document: FitDocument; canvas: BenchCanvas },
+): void {
+  if (look(event.key, canvas)) {
+    event.preventDefault();
+    return;
+  }
+  const key = arrowKey(event.key);
+  if (!key) return;
+  event.preventDefault();
+  const { fit, report } = document.live();
+  const { seat } = document.getState();
+  const handle = say(`drawing.handle.${grip.handle}`);
+  if (fit.seats[seat]!.locks.includes(HANDLES[grip.handle].fitting)) {
+    announce(say('drawing.locked', { handle }));
+    return;
+  }
+  const place = seatPlace(fit, report, seat);
+  const push = pushOf(grip, key, place);
+  if (!push) return;
+  const rail = railOf(push.coordinate, { fit, report, seat });
+  const keys = { shift: event.shiftKey, ctrl: event.ctrlKey, alt: event.altKey };
+  const value = nudged(place, push, { rail, press: keys });
+  document.nudge(say('drawing.handle.move', { handle }), (now) =>
+    withCoordinate(now, { seat, coordinate: push.coordinate }, value),
+  );
+}
+
+/** Keys that change the look and nothing else; true when one was pressed. */
+function look(key: string, canvas: BenchCanvas): boolean {
+  if (key === '+' || key === '=') zoomBy(canvas, ZOOM_STEP);
+  else if (key === '-') zoomBy(canvas, 1 / ZOOM_STEP);
+  else if (key === '0') canvas.showAll(canvas.shows);
+  else return false;
+  return true;
+}
