@@ -10,7 +10,7 @@ import { unproject } from '../view-geometry.ts';
 export const TILT_DRAWN = [10, 5, 2, 1] as const;
 /** Share of the strip's height that bow and stern may rise and fall. */
 const ROOM_FOR_TILT = 0.3;
-const END_WORDS = 46;
+const END_WORDS = 54;
 
 /** The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. */
 export const strip: Part = {
@@ -98,7 +98,7 @@ function marks(pen: Pen, scene: Scene, place: StripPlace): void {
   const y = place.waterY - 14;
   pen.text(
     say('drawing.stern').toUpperCase(),
-    { x: place.along(hull.aftX) - 8, y },
+    { x: place.along(hull.aftX) - 5, y },
     { ...caption, align: 'right' },
   );
   pen.text(say('drawing.bow').toUpperCase(), { x: place.along(hull.foreX) + 8, y }, caption);
