@@ -38,7 +38,7 @@ export function HandNote({
   const seat = useStore(document, (state) => state.seat);
   const effects = useEffects(document, chosen, seat);
   const quarter = canvas.scene()?.layout.quarter;
-  const lines = useRef<HTMLDListElement>(null);
+  const lines = useRef<HTMLUListElement>(null);
   const coordinates = coordinatesOf(chosen);
 
   useEffect(
@@ -68,13 +68,13 @@ export function HandNote({
       aria-label={say('drawing.note.of', { handle: say(`drawing.handle.${chosen}`) })}
     >
       <h2>{say(`drawing.handle.${chosen}`)}</h2>
-      <dl ref={lines} className="hand-note-places">
+      <ul ref={lines} className="hand-note-places">
         {coordinates.map((coordinate) => (
-          <dd key={coordinate} data-coordinate={coordinate}>
+          <li key={coordinate} data-coordinate={coordinate}>
             {coordinateWords(coordinate, coordinateOf(fit.seats[seat]!, coordinate), format)}
-          </dd>
+          </li>
         ))}
-      </dl>
+      </ul>
       {effects && (
         <table>
           <caption>{say(heading)}</caption>
