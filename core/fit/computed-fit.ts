@@ -4,6 +4,7 @@ import type { Phase } from '../stance/stance.ts';
 import { boatQuantities } from './boat-quantities.ts';
 import { type BoatState, balanceOf, floatCrew } from './boat-state.ts';
 import { neighbourQuantities } from './neighbour-quantities.ts';
+import { paddleQuantities } from './paddle-quantities.ts';
 import { seatQuantities } from './seat-quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
@@ -27,6 +28,9 @@ export function computeBoat(
   const quantities = [
     ...boatQuantities(boat, afloat, balance),
     ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
+    ...seats.flatMap((seat, index) =>
+      seat ? paddleQuantities(seat, index, { boat, ready: afloat.ready }) : [],
+    ),
     ...neighbourQuantities(seats),
   ];
   return { boat, seats, afloat, quantities };

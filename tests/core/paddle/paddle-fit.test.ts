@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { paddleOf } from '../../../core/fit/paddle-quantities.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { sheerZAt, waterZAt } from '../../../core/paddle/beside-hand.ts';
+import { paddleFit } from '../../../core/paddle/paddle-fit.ts';
+import { exampleFit, exampleSeat } from '../example/example-fit.ts';
+
+const fit = exampleFit();
+const report = evaluateFit(fit);
+const seat = fit.seats[0]!;
+const { body, stances } = report.seats[0]!;
+
+const figureOf = (of: Fit, id: string) => evaluateFit(of).quantities.find((q) => q.id === id)!.value;
+
+describe('paddleFit', () => {
+  const paddle = paddleFit({ body, seat, stances, waterZ: 0.1, gunwaleZ: 0.3 });
+
+  it('by stature: 8 to 12 cm shorter than a paddler of 1.80 m', () => {
+    expect(paddle.byStature.lengthM).toBeCloseTo(1.7, 12);
+    expect(paddle.byStature.leastM).toBeCloseTo(1.68, 12);
+    expect(paddle.byStature.mostM).toBeCloseTo(1.72, 12);
+  });
+
+  it('by the stance: the top hand over the water and the blade, part by part', () => {
+    const { lengthM, parts } = paddle.byStance;
+    expect(lengthM).toBeCloseTo(stances.ready.points.topHand.z - 0.1 + seat.paddle.bladeLengthM, 12);
+    expect(parts.map((p) => p.part)).toEqual(['knee', 'thigh', 'trunk', 'hand', 'blade']);
+    expect(parts.reduce((sum, p) => sum + p.lengthM, 0)).toBeCloseTo(lengthM, 12);
+    for (const part of parts) expect(part.lengthM).toBeGreaterThan(0);
+  });
+
+  it('both lengths agree to within two hand breadths for a usual setting', () => {
+    expect(paddle.difference).toBeCloseTo(paddle.byStance.lengthM - paddle.byStature.lengthM, 12);
+    expect(Math.abs(paddle.difference)).toBeLessThan(0.16);
+  });
+
+  it('hand places, by subtraction from the example paddle (1.70, blade .60, lower hand .70)', () => {
+    expect(paddle.handSpacing).toBe(0.7);
+    expect(paddle.handShare).toBeCloseTo(0.7 / 1.7, 12);
+    expect(paddle.handAboveNeck).toBeCloseTo(0.4, 12);
+    expect(paddle.bladeShare).toBeCloseTo(0.6 / 1.7, 12);
+  });
+
+  it('with a paddle as long as the stance asks for, the neck lies at the water at mid-drive', () => {
+    const lengthM = paddle.byStance.lengthM;
+    const suited = paddleFit({
+      body,
+      seat: { paddle: { ...seat.paddle, lengthM } },
+      stances,
+      waterZ: 0.1,
+      gunwaleZ: 0.3,
+    });
+    expect(suited.againstStance).toBeCloseTo(0, 12);
+    expect(suited.handOverWater).toBeCloseTo(suited.handAboveNeck, 12);
+  });
+
+  it('gunwale and water differ by the freeboard beside the hand', () => {
+    expect(paddle.handOverWater - paddle.handOverGunwale).toBeCloseTo(0.2, 12);
+  });
+
+  it('reads the blade angle as set', () => {
+    const turned = { paddle: { ...seat.paddle, bladeAngleDeg: 6 } };
+    const { bladeAngle } = paddleFit({ body, seat: turned, stances, waterZ: 0.1, gunwaleZ: 0.3 });
+    expect(bladeAngle).toBeCloseTo((6 * Math.PI) / 180, 12);
+  });
+});
+
+describe('the paddle in a whole report', () => {
+  it('a pad one centimetre higher asks for a paddle about one centimetre longer, and lifts the lower hand', () => {
+    const place = { seat: 0, coordinate: 'kneePad.heightM' } as const;
+    const higher = withCoordinate(fit, place, seat.kneePad.heightM + 0.01);
+    for (const id of ['paddleByStance', 'paddleDifference', 'handOverWater', 'handOverGunwale']) {
+      const gained = figureOf(higher, id) - figureOf(fit, id);
+      expect(gained, id).toBeGreaterThan(0.006);
+      expect(gained, id).toBeLessThan(0.014);
+    }
+    expect(figureOf(higher, 'paddleByStature')).toBe(figureOf(fit, 'paddleByStature'));
+  });
+
+  it('leaning farther forward at the catch reaches farther', () => {
+    const farther = exampleFit([exampleSeat({ stroke: { catchPitchDeg: 45 } })]);
+    const shorter = exampleFit([exampleSeat({ stroke: { catchPitchDeg: 20 } })]);
+    expect(figureOf(farther, 'catchReach')).toBeGreaterThan(figureOf(shorter, 'catchReach') + 0.05);
+  });
+
+  it('every figure carries a spread of millimetres to centimetres once it is evaluated', () => {
+    const { sd } = report.quantities.find((q) => q.id === 'paddleByStance')!;
+    expect(sd!).toBeGreaterThan(0.005);
+    expect(sd!).toBeLessThan(0.08);
+  });
+
+  it('leaves the figures out where the boat does not float', () => {
+    const state = { ...report.seats[0]!, seat, frame: { stationX: 0, floorZ: 0.03, side: 'left' as const } };
+    const sunk = { kind: 'overloaded', massKg: 200, mostKg: 100 } as const;
+    expect(paddleOf(state, { hull: hullOfBoat(fit.boat) }, sunk)).toBeNull();
+  });
+});
+
+describe('heights beside the hand', () => {
+  it('water plane of a boat that lies bow up and heeled, by hand', () => {
+    const attitude = { draft: 0.1, trim: Math.atan(0.01), heel: Math.atan(0.1) };
+    expect(waterZAt(attitude, { x: 0.5, y: -0.2 })).toBeCloseTo(0.1 - 0.005 + 0.02, 12);
+  });
+
+  it('sheer: as given at the stations, between them in between, and held past the ends', () => {
+    const hull = hullOfBoat(fit.boat);
+    const sheers = hull.stations.map(({ x, section }) => ({ x, z: section.at(-1)![1] }));
+    for (const { x, z } of sheers) expect(sheerZAt(hull, x)).toBeCloseTo(z, 9);
+    const [a, b] = [sheers[3]!, sheers[4]!];
+    const between = sheerZAt(hull, (a.x + b.x) / 2);
+    expect(between).toBeGreaterThan(Math.min(a.z, b.z) - 0.01);
+    expect(between).toBeLessThan(Math.max(a.z, b.z) + 0.01);
+    expect(sheerZAt(hull, 99)).toBe(sheerZAt(hull, hull.foreX));
+    expect(sheerZAt(hull, -99)).toBe(sheerZAt(hull, hull.aftX));
+  });
+});
