@@ -79,9 +79,14 @@ export function withCoordinate(
   return { ...fit, seats };
 }
 
-/** Coordinates of a seat that are free to move: those of its locked fittings are left out. */
+/**
+ * Coordinates of a seat that suggestions and proposals may move: those of its locked fittings are left out, and the
+ * lower hand's place on the shaft, which is the paddler's own.
+ */
 export function freeCoordinates(seat: Seat): FittingCoordinate[] {
-  return FITTING_COORDINATES.filter((c) => !seat.locks.includes(COORDINATE_RULES[c].fitting));
+  return FITTING_COORDINATES.filter(
+    (c) => c !== 'paddle.lowerHandM' && !seat.locks.includes(COORDINATE_RULES[c].fitting),
+  );
 }
 
 /** The pitch of the hardware's holes along a coordinate, metres; null where it may stand anywhere. */

@@ -31,12 +31,37 @@ export function placeable(findings: readonly Finding[]): Finding[] {
   return findings.filter((f) => !NOT_PLACED.includes(f.quantity));
 }
 
+/** One side of a finding's band as a proposal sees it: `excess` above 0 is trouble, below 0 is room left. */
+export interface Margin {
+  readonly findingId: string;
+  /** −1 for the lower edge, +1 for the upper. */
+  readonly side: 1 | -1;
+  /** Units of trouble. */
+  readonly excess: number;
+  /** Change of `excess` for a change of the quantity by one SI unit. */
+  readonly perUnit: number;
+}
+
+/** The sides of a finding's band, each aimed inside by the value's doubt or, in a narrow band, by a share of it. */
+export function marginsOf(finding: Finding): Margin[] {
+  const { id: findingId, value, band, sd, unit } = finding;
+  const doubt = SIGMAS_95 * (sd ?? 0);
+  const width = band.min !== null && band.max !== null ? band.max - band.min : Number.POSITIVE_INFINITY;
+  const room = Math.min(doubt, ROOM_SHARE * width);
+  const one = ONE_TROUBLE[unit];
+  const margins: Margin[] = [];
+  if (band.min !== null) {
+    margins.push({ findingId, side: -1, excess: (band.min + room - value) / one, perUnit: -1 / one });
+  }
+  if (band.max !== null) {
+    margins.push({ findingId, side: 1, excess: (value - band.max + room) / one, perUnit: 1 / one });
+  }
+  return margins;
+}
+
 /** How far a finding is from where a proposal wants it, in units of trouble; zero when it is there. */
 export function excessTrouble(finding: Finding): number {
-  const { band, distance, sd, unit } = finding;
-  const doubt = SIGMAS_95 * (sd ?? 0);
-  const room = band.min !== null && band.max !== null ? ROOM_SHARE * (band.max - band.min) : doubt;
-  return Math.max(0, distance + Math.min(doubt, room)) / ONE_TROUBLE[unit];
+  return Math.max(0, ...marginsOf(finding).map((m) => m.excess));
 }
 
 /** Sum of squared troubles of a report: what a proposal brings down. */

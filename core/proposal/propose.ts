@@ -10,7 +10,7 @@ import {
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import { boundedStep } from './bounded-step.ts';
-import { excessTrouble, placeable, seriousCount, totalTrouble } from './objective.ts';
+import { marginsOf, placeable, seriousCount, totalTrouble } from './objective.ts';
 import type { CoordinatePlace } from './sensitivity.ts';
 
 /** One fitting's move in a proposal, in the coordinate's own unit. */
@@ -37,7 +37,7 @@ const MOST_PASSES = 8;
 /** A pass that lowers the cost by less than this share is the last one. */
 const ENOUGH_SHARE = 1e-3;
 
-/** Half-step of the differences, in units of a coordinate's scale: 1 mm, 0.3°. */
+/** Step of the differences, in units of a coordinate's scale: 1 mm, 0.3°. */
 const PROBE = 0.1;
 
 /** Proposals keep every coordinate within this many scales of where it was: 25 cm, 75°. */
@@ -102,10 +102,6 @@ function at({ places, scales, start }: Work, fit: Fit, x: readonly number[]): Fi
   );
 }
 
-function troubles(report: Report): Map<string, number> {
-  return new Map(placeable(report.findings).map((f) => [f.id, excessTrouble(f)]));
-}
-
 function cost(report: Report, x: readonly number[]): number {
   return totalTrouble(report) + MOVE_WEIGHT ** 2 * x.reduce((sum, d) => sum + d * d, 0);
 }
@@ -129,18 +125,37 @@ function search(work: Work, fit: Fit): Fit {
   return at(work, fit, x);
 }
 
+/**
+ * One Gauss–Newton step. Sides of bands with room left count as soon as the step would use that room up: the step is
+ * solved again with them until no new one is crossed.
+ */
 function stepFrom(work: Work, fit: Fit, { x, report }: { x: readonly number[]; report: Report }): number[] {
-  const base = troubles(report);
-  const ids = [...base.keys()];
-  const columns = x.map((_, i) => column(work, fit, { x, ids, index: i }));
-  const jacobian = ids.map((_, row) => columns.map((c) => c[row]!));
-  const residuals = ids.map((id) => base.get(id)!);
-  const moveRows = x.map((d) => MOVE_WEIGHT * d);
-  const moveJacobian = x.map((_, i) => x.map((__, j) => (i === j ? MOVE_WEIGHT : 0)));
-  return boundedStep(
-    { residuals: [...residuals, ...moveRows], jacobian: [...jacobian, ...moveJacobian] },
-    { ...boundsFrom(work, x), damping: 1e-4 },
-  );
+  const findings = placeable(report.findings);
+  const slopes = valueSlopes(work, fit, { x, findings });
+  const margins = findings.flatMap((finding) => {
+    const row = slopes.get(finding.id)!;
+    return marginsOf(finding).map((m) => ({ excess: m.excess, row: row.map((slope) => slope * m.perUnit) }));
+  });
+  const limits = { ...boundsFrom(work, x), damping: 1e-4 };
+  const moves = x.map((d, i) => ({
+    excess: MOVE_WEIGHT * d,
+    row: x.map((_, j) => (i === j ? MOVE_WEIGHT : 0)),
+  }));
+  const counted = new Set(margins.filter((m) => m.excess > 0));
+  for (;;) {
+    const rows = [...counted, ...moves];
+    const step = boundedStep(
+      { residuals: rows.map((r) => r.excess), jacobian: rows.map((r) => r.row) },
+      limits,
+    );
+    const crossed = margins.filter((m) => !counted.has(m) && m.excess + product(m.row, step) > 0);
+    if (crossed.length === 0) return step;
+    for (const margin of crossed) counted.add(margin);
+  }
+}
+
+function product(row: readonly number[], step: readonly number[]): number {
+  return row.reduce((sum, slope, i) => sum + slope * step[i]!, 0);
 }
 
 /** Bounds of a step from `x`: no farther than `FARTHEST` from the start, and inside what each coordinate allows. */
@@ -161,19 +176,22 @@ function boundsFrom(
   };
 }
 
-/** Signed slopes of the residuals: those at rest inside their bands count only if the move would push them out. */
-function column(
+/** How each finding's value answers one scale of every coordinate, by one-sided differences; SI per scale. */
+function valueSlopes(
   work: Work,
   fit: Fit,
-  { x, ids, index }: { x: readonly number[]; ids: readonly string[]; index: number },
-): number[] {
-  const side = (by: number) => {
-    const moved = x.map((d, i) => (i === index ? d + by : d));
-    return troubles(work.evaluator.evaluateHolding(at(work, fit, moved), work.held));
-  };
-  const less = side(-PROBE);
-  const more = side(PROBE);
-  return ids.map((id) => ((more.get(id) ?? 0) - (less.get(id) ?? 0)) / (2 * PROBE));
+  { x, findings }: { x: readonly number[]; findings: readonly Finding[] },
+): Map<string, number[]> {
+  const rows = new Map(findings.map((f) => [f.id, new Array<number>(x.length).fill(0)]));
+  x.forEach((_, index) => {
+    const moved = x.map((d, i) => (i === index ? d + PROBE : d));
+    const there = work.evaluator.evaluateHolding(at(work, fit, moved), work.held);
+    const values = new Map(there.findings.map((f) => [f.id, f.value]));
+    for (const { id, value } of findings) {
+      rows.get(id)![index] = ((values.get(id) ?? value) - value) / PROBE;
+    }
+  });
+  return rows;
 }
 
 function backtrack(

@@ -42,7 +42,7 @@ export function firstSetting(given: {
       heightM: 0.05,
       turnDeg: 20,
       tiltDeg: 60,
-      widthM: 0.14,
+      widthM: 0.12,
       strap: 'releases',
     },
     frontFoot: {
