@@ -23,7 +23,6 @@ const PICTURES: readonly Picture[] = [
   { name: 'bench-light', reach: openDemo },
   { name: 'bench-dark', theme: 'dark' },
   { name: 'bench-small', size: { width: 1024, height: 700 } },
-  { name: 'bench-wide', theme: 'dark', size: { width: 1920, height: 1080 } },
   { name: 'bench-in-the-hand', reach: holdThePad },
   { name: 'bench-proposed', reach: showAChange },
   { name: 'bench-compared', reach: compareTheFirst },
@@ -76,7 +75,11 @@ async function openThePair(page: Page): Promise<void> {
   if (!pair) throw new Error('the demo club has no crew');
   await goTo(page, `#/fits/${pair.id}`);
   await measure(page, PAD_AFT).waitFor();
-  await page.locator('.note').first().waitFor();
+  await page
+    .getByRole('button', { name: /^Take it/ })
+    .first()
+    .waitFor();
+  await page.locator('.note-looking', { hasText: 'Looking' }).first().waitFor({ state: 'detached' });
 }
 
 async function openABoat(page: Page): Promise<void> {

@@ -25,8 +25,9 @@ export function Margin(props: {
       report.findings.filter((f) => f.severity !== 'good' && (f.seat === null || f.seat === seat)).length,
   );
   const isCrew = useFit(({ fit }) => fit.seats.length > 1);
+  const held = useFit(({ gestureName }) => gestureName !== null);
   return (
-    <aside className="margin" aria-label={say('bench.margin')}>
+    <aside className="margin" aria-label={say('bench.margin')} data-held={held || undefined}>
       <SeatChooser />
       <Tabs className="margin-leaves" defaultSelectedKey="notes">
         <TabList className="tabs" aria-label={say('bench.margin')}>
