@@ -35,15 +35,22 @@ export type {
   PointMass,
 } from './float/afloat.ts';
 export { balanceDemand } from './float/balance-demand.ts';
+export { calibrateHull } from './float/calibrate-hull.ts';
+export { curvesOfForm } from './float/curves-of-form.ts';
 export { floatAtRest } from './float/float-at-rest.ts';
+export { gzCurve } from './float/gz-curve.ts';
 export { immersedProperties } from './float/immersed-properties.ts';
 export { waterDensity } from './float/water-density.ts';
 export type { SeatFrame, Side } from './frame/mirror.ts';
 export type { BoatPoint, PaddlerPoint } from './frame/vec3.ts';
+export { checkOffsets } from './hull/check-offsets.ts';
 export type { Hull } from './hull/hull.ts';
 export { hullFromOffsets } from './hull/hull-from-offsets.ts';
 export { hullFromTape } from './hull/hull-from-tape.ts';
+export { hullLines } from './hull/hull-lines.ts';
 export { hullOfBoat } from './hull/hull-of-boat.ts';
+export { offsetsFromTable } from './hull/offsets-from-table.ts';
+export { sectionAt } from './hull/section-at.ts';
 export { type Proposal, propose } from './proposal/propose.ts';
 export { derivativesTo } from './proposal/sensitivity.ts';
 export { firstSetting } from './stance/first-setting.ts';

@@ -25,6 +25,7 @@ export interface ImmersedProperties {
   /** Centre of buoyancy: x is LCB, y is TCB, z is VCB. */
   readonly centroid: BoatPoint;
   readonly waterplane: {
+    /** Area in the water plane itself. */
     readonly area: number;
     /** x of the centre of flotation. */
     readonly lcf: number;
@@ -32,30 +33,37 @@ export interface ImmersedProperties {
     readonly transverseBm: number;
     /** The same about the transverse axis through the centre of flotation. */
     readonly longitudinalBm: number;
+    /** Length and greatest beam of the waterline, as seen from above. */
     readonly length: number;
     readonly beam: number;
+    /** x of the waterline's ends. */
     readonly aftEnd: number;
     readonly foreEnd: number;
   };
+  /** Shell under water, flat ends included; a flooded deck is not. */
   readonly wettedSurface: number;
+  /** Volume over waterline length × beam × greatest depth under the plane; 0 out of the water, as the next two. */
   readonly blockCoefficient: number;
+  /** Volume over waterline length × greatest section. */
   readonly prismaticCoefficient: number;
   readonly waterplaneCoefficient: number;
-  /** Least height of the sheer above the water anywhere, metres, and where. */
+  /** Least plumb height of the sheer above the water, metres, and where; stems and other closed tops do not count. */
   readonly leastFreeboard: { readonly value: number; readonly x: number };
 }
 
 /** A boat at rest on the water. */
 export interface Afloat extends ImmersedProperties, Attitude {
   readonly kind: 'afloat';
+  /** Newton steps that it took. */
   readonly iterations: number;
   readonly massKg: number;
   readonly centreOfMass: BoatPoint;
-  /** Freeboard at the foremost and aftmost stations, metres. */
+  /** Plumb height of the sheer above the water at the foremost and aftmost stations, low side, metres. */
   readonly freeboardBow: number;
   readonly freeboardStern: number;
   /** Difference in height of bow over stern against the level boat, metres: length × tan(trim). */
   readonly bowOverStern: number;
+  /** Slopes of the righting arms across and along the boat, metres; at an upright heel KB + BM − KG. */
   readonly transverseGm: number;
   readonly longitudinalGm: number;
   /** Kilograms that sink it one centimetre. */

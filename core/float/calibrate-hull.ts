@@ -100,6 +100,7 @@ const freeboardsOf = ([a, b, c, d]: readonly number[]): CheckFreeboards => ({
   loaded: { bow: c!, stern: d! },
 });
 
+/** What makes readings useless before anything is computed; null when they can be used. */
 function flawOf({ bowMarkXM, sternMarkXM, alone, loaded }: FloatCheck) {
   if (bowMarkXM - sternMarkXM < LEAST_MARKS_APART) return 'marks-too-close' as const;
   return loaded.bowM + loaded.sternM >= alone.bowM + alone.sternM ? ('load-lifts-boat' as const) : null;
@@ -122,6 +123,7 @@ function misses(hull: Hull, check: FloatCheck, boat: CheckedBoat): number[] | nu
   return out;
 }
 
+/** Where the search stands. */
 interface Fitted {
   readonly at: Parameters;
   readonly miss: readonly number[];
@@ -129,6 +131,7 @@ interface Fitted {
   readonly bound: boolean;
 }
 
+/** Gauss–Newton on two parameters; null when the hull stops floating on the way. */
 function leastSquares(missAt: (p: Parameters) => number[] | null, first: readonly number[]): Fitted | null {
   let at: Parameters = [0, 0];
   let miss = first;

@@ -94,6 +94,7 @@ function nearer(hull: Hull, sought: Sought, from: Tried & { step: Step }): Tried
   return null;
 }
 
+/** The plane after a share of a step; the heel is given and stays. */
 function moved(plane: WaterPlane, step: Step, share: number): WaterPlane {
   return {
     draft: plane.draft + share * step.draft,
@@ -102,6 +103,14 @@ function moved(plane: WaterPlane, step: Step, share: number): WaterPlane {
   };
 }
 
+/**
+ * Cuts the hull at a plane and solves the two linear equations of Newton's step.
+ *
+ * With S for ∫ over the waterplane and h the plane's height, ∂V/∂draft = S(1), ∂V/∂k = −S(x), and the moments' derivatives
+ * follow by the same rule from the value of their integrand on the plane: x, and z = h. The turning residual is
+ * M_x − V·x_G − k·(M_z − V·z_G). Clear of the water or wholly under it there is no waterplane: the step is then a plain one
+ * up or down.
+ */
 function tryPlane(hull: Hull, sought: Sought, plane: WaterPlane): Tried {
   const sums = immersedSums(hull, plane);
   const { draft, alongSlope: k, acrossSlope: t } = plane;

@@ -70,6 +70,7 @@ function overloaded(hull: Hull, { waterDensity }: Load, massKg: number) {
 const PITCHES_OVER = 'the weight stands so high that the boat would pitch over its bow or stern';
 const NOT_SETTLED = 'the weight lies where nothing holds the boat up';
 
+/** Why a load is none at all, as the end of a sentence; null when it can be floated. */
 function loadFlaw(centre: PointMass, { waterDensity }: Load, heel: number): string | null {
   if (!Number.isFinite(centre.mass + centre.x + centre.y + centre.z))
     return 'a mass or its place is not a number';
@@ -79,6 +80,7 @@ function loadFlaw(centre: PointMass, { waterDensity }: Load, heel: number): stri
   return null;
 }
 
+/** The plainest reason for finding no place: nothing of the hull lies under the weight. */
 function beyondEnds(hull: Hull, { x }: PointMass): string | null {
   if (x > hull.foreX) return 'the weight lies ahead of the bow';
   if (x < hull.aftX) return 'the weight lies behind the stern';
@@ -103,6 +105,10 @@ function levelStart({ levelVolumes, lowestZ, highestZ }: Hull, volume: number): 
   return { draft: lowestZ + (above - 1 + share) * step, alongSlope: 0 };
 }
 
+/**
+ * Everything that is said of a boat at rest. Both GM are slopes of the righting arms there: BM less the height of the
+ * centre of mass over the centre of buoyancy, measured plumb.
+ */
 function atRest(
   hull: Hull,
   { plane, steps }: Found,

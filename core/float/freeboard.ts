@@ -28,6 +28,7 @@ export function lowestSheer({ rows, highestZ }: Hull): number {
   return Number.isFinite(lowest) ? lowest : highestZ;
 }
 
+/** Least plumb height of the sheer over the rows whose sheer is broader than a limit; infinite when none is. */
 function leastWhere({ rows }: Hull, plane: WaterPlane, halfBreadth: number): { value: number; x: number } {
   const { draft, alongSlope, acrossSlope } = plane;
   const low = Math.abs(acrossSlope);

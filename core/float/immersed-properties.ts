@@ -72,6 +72,7 @@ function waterplaneMoments({ alongSlope, acrossSlope }: WaterPlane, sums: Float6
   const xx = Math.max(0, sums[SUM.planeXx]! - flat * lcf * lcf);
   const yy = Math.max(0, sums[SUM.planeYy]! - flat * across * across);
   const xy = sums[SUM.planeXy]! - flat * lcf * across;
+  // A point (x, y) of the plan lies at u = k·x + shear·y and v = (n/k)·y in the plane; area grows by n.
   const k = Math.hypot(1, alongSlope);
   const n = Math.hypot(1, alongSlope, acrossSlope);
   const shear = (alongSlope * acrossSlope) / k;

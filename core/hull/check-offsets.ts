@@ -43,6 +43,7 @@ export function checkOffsets(stations: readonly Station[]): OffsetsProblem[] {
   return problems;
 }
 
+/** What is wrong within one station; shape is judged only when every number is one. */
 function stationProblems({ x, section }: Station, station: number, isEnd: boolean): OffsetsProblem[] {
   const problems: OffsetsProblem[] = [];
   const say = (row: number | null, message: string) => problems.push({ station, row, message });
@@ -62,6 +63,7 @@ function stationProblems({ x, section }: Station, station: number, isEnd: boolea
 
 const within = (value: number) => Number.isFinite(value) && Math.abs(value) <= FARTHEST;
 
+/** Stations that stand at the place of an earlier one. */
 function repeatedStations(xs: readonly number[]): OffsetsProblem[] {
   const seen = new Map<number, number>();
   const problems: OffsetsProblem[] = [];

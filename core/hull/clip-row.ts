@@ -59,6 +59,7 @@ function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, sid
     const after = z[j]! + slope * y[j]!;
     if (after < least) least = after;
     if (after > most) most = after;
+    // The shell crosses the water: close the edge at the crossing, and the wet run that ends there.
     if (after < height !== wet) {
       const u = (height - before) / (after - before);
       const yc = y[j - 1]! + u * (y[j]! - y[j - 1]!);
@@ -98,6 +99,7 @@ function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, sid
     bb += y[last]! ** 2;
     bbb += y[last]! ** 3;
   }
+  // The deck from the sheer to the centreline, when the water crosses that too.
   if (slope !== 0 && z[last]! < height - SHEER_TOUCH !== wet) {
     const yc = Math.min(y[last]!, Math.max(0, (height - z[last]!) / slope));
     const sign = wet ? 1 : -1;
@@ -105,6 +107,7 @@ function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, sid
     bb += sign * yc * yc;
     bbb += sign * yc * yc * yc;
   }
+  // The water line itself closes the area: ∮ y dz along z = height − slope·y from each crossing to the centreline.
   const at = row * VALUES_PER_ROW;
   values[at + ROW.area]! += a + (slope * bb) / 2;
   values[at + ROW.momentY]! += side * (my + (slope * bbb) / 6);

@@ -28,6 +28,7 @@ function girthShares(section: readonly SectionPoint[]): number[] {
   return along.map((a, i) => (girth > 0 ? a / girth : i / Math.max(1, section.length - 1)));
 }
 
+/** The section with extra points laid evenly on its edges, so that each of its own takes the index found for it. */
 function spread(section: readonly SectionPoint[], shares: readonly number[]): SectionPoint[] {
   const places = placesOf(section, shares);
   const out: SectionPoint[] = [section[0]!];

@@ -41,6 +41,7 @@ export function hullLines(
   };
 }
 
+/** Places that divide a span into equal parts, its ends left out. */
 function evenly(low: number, high: number, count: number): number[] {
   return Array.from({ length: count }, (_, i) => low + ((high - low) * (i + 1)) / (count + 1));
 }
@@ -56,6 +57,7 @@ interface Cut {
   readonly point: BoatPoint;
 }
 
+/** Cut at a height; where it leaves the hull it ends on the centreline at the keel, or at the sheer. */
 function waterline(rows: SectionRows, z: number): BoatPoint[][] {
   const keelAndSheer = (row: number) =>
     [rowPoint(rows, row, 0), rowPoint(rows, row, rows.points - 1)] as const;
@@ -70,6 +72,7 @@ function waterline(rows: SectionRows, z: number): BoatPoint[][] {
   });
 }
 
+/** Cut at a half-breadth; it leaves the hull over the sheer. */
 function buttock(rows: SectionRows, y: number): BoatPoint[][] {
   const sheer = (row: number) => rowPoint(rows, row, rows.points - 1);
   return traced(

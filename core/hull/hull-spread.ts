@@ -48,6 +48,7 @@ export function hullSpread(boat: Boat, afloat: FloatResult | null = null): HullS
   const data = boat.hull.kind === 'offsets' ? OFFSETS : TAPE;
   const length = lengthOf(boat);
   const { volumePerPlane, longitudinalGm, transverseBm } = sensitivities(afloat);
+  // Volume short by a share sinks the boat by that share of V/A_W; a centre of buoyancy off by d trims it by d/GM_L.
   let draft = Math.hypot(data.volume * volumePerPlane, data.height);
   let trim = Math.hypot((length * data.centre * length) / longitudinalGm, data.height);
   if (boat.correction) {
@@ -69,12 +70,14 @@ export function hullSpread(boat: Boat, afloat: FloatResult | null = null): HullS
   };
 }
 
+/** Length between the hull's ends, metres, without making the hull. */
 function lengthOf({ hull }: Boat): number {
   if (hull.kind === 'tape') return hull.lengthM;
   const places = hull.stations.map((s) => s.xM);
   return Math.max(...places) - Math.min(...places);
 }
 
+/** How draft, trim and GM answer to the hull's data, metres. */
 function sensitivities(afloat: FloatResult | null) {
   if (afloat?.kind !== 'afloat') return NOMINAL;
   return {

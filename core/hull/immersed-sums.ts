@@ -46,6 +46,13 @@ function clearance(hull: Hull, plane: WaterPlane, row: number): number {
   return values[row * VALUES_PER_ROW + ROW.least]! - plane.draft + plane.alongSlope * hull.rows.x[row]!;
 }
 
+/**
+ * Weighs the rows of one interval between stations, or integrates the parts of it that are in the water.
+ *
+ * The lowest points of its three sections give a parabola of clearance over the interval; where it is below 0 the hull is
+ * in the water. Two quick tests settle nearly every interval: all three sections in the water under a hollow parabola,
+ * all three clear of it over a humped one.
+ */
 function weighInterval(hull: Hull, plane: WaterPlane, row: number): void {
   const c0 = clearance(hull, plane, row);
   const cm = clearance(hull, plane, row + 1);
@@ -66,6 +73,7 @@ function weighInterval(hull: Hull, plane: WaterPlane, row: number): void {
   }
 }
 
+/** Simpson's weights for an interval that is in the water from end to end. */
 function weighWhole({ rows, scratch }: Hull, row: number): void {
   const { weights, sums } = scratch;
   const sixth = (rows.x[row + 2]! - rows.x[row]!) / 6;
@@ -81,11 +89,13 @@ function rootsInside(a: number, b: number, c: number): number[] {
   const inside = (u: number) => u > 0 && u < 1;
   const square = b * b - 4 * a * c;
   if (square < 0) return [];
+  // The root that does not cancel first, the other from the product of roots; a = 0 leaves the second alone.
   const q = -(b + (b < 0 ? -1 : 1) * Math.sqrt(square)) / 2;
   const roots = [q / a, c / q].filter(inside);
   return roots.length === 2 && roots[0]! > roots[1]! ? [roots[1]!, roots[0]!] : roots;
 }
 
+/** A part of the interval that begins at `row`, in shares of its length. */
 interface Piece {
   readonly row: number;
   readonly from: number;
@@ -140,6 +150,7 @@ function loftSpare(
   scratch.values[at + ROW.shell] = 0;
 }
 
+/** Adds one clipped row to the sums with its weight: the only place where an integral along x is taken. */
 function addRow({ rows, scratch }: Hull, row: number, weight: number): void {
   const { values, sums } = scratch;
   const at = row * VALUES_PER_ROW;

@@ -25,6 +25,7 @@ function nearEdge(
   const dy = y[j]! - y[j - 1]!;
   const dz = z[j]! - z[j - 1]!;
   const length = Math.hypot(dy, dz);
+  // A band of half-width `skin` about the edge: round at both ends, and its inner side between them.
   let least = Math.min(
     nearPoint(y[j - 1]!, height - z[j - 1]!, skin),
     nearPoint(y[j]!, height - z[j]!, skin),

@@ -45,6 +45,10 @@ interface Line {
   readonly at: number;
 }
 
+/**
+ * Slopes of one line at every station: of the parabola through the station and its neighbours (fourth order for the
+ * volume), held monotone at a knuckle, and replaced by a power law at a blunt end.
+ */
 function fairLine(line: Line): void {
   const { x, value, slope, points, line: j } = line;
   const last = x.length - 1;
@@ -64,6 +68,7 @@ function fairLine(line: Line): void {
   bluntEnd(line, [last, last - 1, last - 2], line.forePower);
 }
 
+/** The slope cut down to what keeps the cubic from overshooting; 0 at a peak. */
 function monotone(slope: number, before: number, after: number): number {
   if (before * after <= 0) return 0;
   const most = MONOTONE_LIMIT * Math.min(Math.abs(before), Math.abs(after));
@@ -105,6 +110,7 @@ export function loftSection(loft: LoftLines, [i, u]: readonly [number, number], 
   const a = i * points;
   const b = a + points;
   const v = 1 - u;
+  // Hermite's basis: f for values, g for slopes; d, e the derivatives of both along x.
   const [f0, f1, g0, g1] = [v * v * (1 + 2 * u), u * u * (3 - 2 * u), h * u * v * v, -h * u * u * v];
   const [d, e0, e1] = [(6 * u * v) / h, v * (1 - 3 * u), u * (3 * u - 2)];
   for (let j = 0; j < points; j++) {
@@ -142,6 +148,7 @@ interface BluntEnd {
 /** Nearest to a blunt end that its slope is taken, as a share of the interval: at the end itself it is infinite. */
 const LEAST_SHARE = 1e-3;
 
+/** Writes over a lofted section those of its points that follow a power law to the end. */
 function bluntSection(loft: LoftLines, { power, end, next, share, reach }: BluntEnd, into: LoftTarget): void {
   const { points } = loft;
   const near = Math.max(share, LEAST_SHARE);

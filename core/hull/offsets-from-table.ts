@@ -94,6 +94,7 @@ interface TableStation {
 const isPassedOver = (row: readonly string[]) =>
   row.every((cell) => cell.trim() === '') || row[0]!.trim().startsWith('#');
 
+/** One row as a point in metres; null when a cell is no number, which is then among the problems. */
 function readPoint(
   cells: readonly string[],
   row: number,
@@ -121,6 +122,7 @@ function readNumber(cell: string): number | null {
   return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : null;
 }
 
+/** Rows by station, aftmost first; the rows of a station stay in the order of the table. */
 function groupStations(points: readonly TablePoint[]): TableStation[] {
   const byPlace = new Map<number, TableStation>();
   for (const point of points) {
@@ -132,6 +134,7 @@ function groupStations(points: readonly TablePoint[]): TableStation[] {
   return [...byPlace.values()].sort((a, b) => a.x - b.x);
 }
 
+/** The last checks, and the move to the boat frame. */
 function inBoatFrame(stations: readonly TableStation[]): OffsetsTable {
   const problems = [...stations.flatMap(stationProblems), ...sizeProblems(stations)];
   const shift = {
@@ -156,6 +159,7 @@ function inBoatFrame(stations: readonly TableStation[]): OffsetsTable {
   return { ok: true, stations: moved, shift: { x: grain(shift.x), z: grain(shift.z) } };
 }
 
+/** A station must run upward from keel to sheer and have both. */
 function stationProblems({ points }: TableStation): TableProblem[] {
   const problems: TableProblem[] = [];
   points.forEach(({ row, z }, i) => {
@@ -171,6 +175,7 @@ function stationProblems({ points }: TableStation): TableProblem[] {
   return problems;
 }
 
+/** A boat of impossible size was read in the wrong unit; the row with the farthest point is named. */
 function sizeProblems(stations: readonly TableStation[]): TableProblem[] {
   const all = stations.flatMap((s) => s.points);
   const [first] = all;
@@ -194,6 +199,7 @@ function sizeProblems(stations: readonly TableStation[]): TableProblem[] {
   return problems;
 }
 
+/** The first problems and a line that counts the rest. */
 function capped(problems: readonly TableProblem[]): TableProblem[] {
   if (problems.length <= MOST_PROBLEMS) return [...problems];
   const rest = problems.length - MOST_PROBLEMS;

@@ -70,7 +70,10 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
   return { rows, scratch };
 }
 
-/** Lofts the section at a share of an interval into a row and sums along it. */
+/**
+ * Lofts the section at a share (0 to 1) of an interval between stations into a row and takes the running sums along it.
+ * Used once for every row when a hull is made, and for the spare row while it is being cut.
+ */
 export function fillRow(
   { loft, rows, scratch }: { loft: LoftLines; rows: SectionRows; scratch: HullScratch },
   row: number,
@@ -86,6 +89,7 @@ export function fillRow(
   momentY[at] = 0;
   momentZ[at] = 0;
   shell[at] = 0;
+  // Exact integrals along each straight edge; `tilt` is the shell's slope along x across the edge.
   for (let j = 1; j < points; j++) {
     const k = at + j;
     const y0 = y[k - 1]!;

@@ -18,6 +18,7 @@ export function shellCentre({ rows }: Hull): { x: number; z: number } {
   return sums.area > 0 ? { x: sums.x / sums.area, z: sums.z / sums.area } : { x: 0, z: 0 };
 }
 
+/** Adds the shell of one half-section, edge by edge, with its Simpson weight. */
 function addSection(
   sums: { area: number; x: number; z: number },
   { points, x, z, shell }: Hull['rows'],

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { balanceSentence } from '../../../core/findings/balance-wording.ts';
+import type { BalanceDemand } from '../../../core/float/afloat.ts';
+import { toRadians } from '../../../core/units/angle.ts';
+
+const tippy: BalanceDemand = {
+  transverseGm: -0.36,
+  offCentre: 0.006,
+  steadyMoment: 5.7,
+  tippingTime: 0.16,
+  equilibriumHeel: null,
+};
+const steady: BalanceDemand = {
+  ...tippy,
+  transverseGm: 0.1,
+  tippingTime: null,
+  equilibriumHeel: toRadians(-3.4),
+};
+
+describe('balanceSentence', () => {
+  it('a tippy boat: how quick, which side, how hard', () => {
+    expect(balanceSentence(tippy)).toMatch(
+      /does not stand by itself.*0\.16 s.*6 mm to the left: a pull of 5\.7 N·m/,
+    );
+    expect(balanceSentence({ ...tippy, offCentre: -0.012, steadyMoment: -11 })).toMatch(
+      /12 mm to the right: a pull of 11\.0 N·m/,
+    );
+    expect(balanceSentence({ ...tippy, offCentre: 0.0004, steadyMoment: 0.4 })).toMatch(
+      /nothing more has to be held/,
+    );
+  });
+
+  it('a steady boat: where it comes to rest, or that it does not', () => {
+    expect(balanceSentence(steady)).toMatch(/stands by itself.*6 mm to the left it heels 3\.4° to that side/);
+    expect(balanceSentence({ ...steady, equilibriumHeel: null })).toMatch(/heel until water comes in/);
+    expect(balanceSentence({ ...steady, offCentre: 0 })).toMatch(/floats upright/);
+  });
+
+  it('never promises more than it knows', () => {
+    for (const demand of [tippy, steady])
+      expect(balanceSentence(demand)).not.toMatch(/\bsafe|NaN|Infinity|null/);
+  });
+});
