@@ -37,6 +37,12 @@ function rulesOf(schema: z.ZodType): { check: string; value?: unknown }[] {
   return checks.map((check) => check._zod.def);
 }
 
+/** The name of the form that a text must have, `date` or `uuid` say; null if any text will do. */
+export function formatOf(schema: z.ZodType | null): string | null {
+  const format = schema && defOf(schema).format;
+  return typeof format === 'string' ? format : null;
+}
+
 /** The names an object or a record may hold; empty where anything else stands. */
 export function namesIn(schema: z.ZodType | null): string[] {
   if (!schema) return [];

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { Problem } from '../contract/result.ts';
-import { boundsOf, namesIn, schemaAt } from './field-bounds.ts';
+import { boundsOf, formatOf, namesIn, schemaAt } from './field-bounds.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -68,7 +68,8 @@ function sentence(issue: Issue, schema: z.ZodType | null, value: unknown): strin
 }
 
 function wrongKind(expected: string, schema: z.ZodType | null, value: unknown): string {
-  const needed = `${kindName(expected)}${rangeText(schema)}`;
+  const format = FORMAT_NAMES[formatOf(schema) ?? ''];
+  const needed = format ?? `${kindName(expected)}${rangeText(schema)}`;
   return value === undefined ? `missing; needed is ${needed}` : `${quoted(value)} is not ${needed}`;
 }
 
@@ -88,7 +89,7 @@ function outside(
     return `${count} entries is too ${big ? 'many' : 'few'}; allowed is ${big ? 'at most' : 'at least'} ${limit}`;
   }
   const range = rangeText(schema).trim() || `${big ? 'at most' : 'at least'} ${limit}`;
-  return `${quoted(value)} is too ${big ? 'large' : 'small'}; allowed is ${range.replace(/^from /, '')}`;
+  return `${quoted(value)} is too ${big ? 'large' : 'small'}; allowed is ${range.replace(/^(from|of) /, '')}`;
 }
 
 function notOneOf(allowed: readonly string[], value: unknown): string {

@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { BUNDLE_PROBLEMS } from '../../../app/bundle/refusal.ts';
+import { recoverySentence, refusalSentence, SENTENCES } from '../../../app/services/sentences.ts';
+import { emptyCounts } from '../../../app/store/merge.ts';
+import type { StoreRefusal } from '../../../app/store/open-store.ts';
+
+/** One of each: the type makes a missing code an error here. */
+const REFUSALS: { readonly [C in StoreRefusal['code']]: Extract<StoreRefusal, { code: C }> } = {
+  'cannot-write': { code: 'cannot-write', folder: 'F' },
+  'in-use': { code: 'in-use', file: 'F/k.db' },
+  newer: { code: 'newer', file: 'F/k.db', found: 9, known: 1 },
+  foreign: { code: 'foreign', file: 'F/k.db' },
+  damaged: { code: 'damaged', file: 'F/k.db', detail: 'd' },
+  'disk-full': { code: 'disk-full', folder: 'F' },
+  'disk-error': { code: 'disk-error', file: 'F/k.db', detail: 'd' },
+};
+
+function spoken(entry: unknown): string {
+  if (typeof entry === 'string') return entry;
+  return (entry as (...given: unknown[]) => string)(['first thing', 'second thing']);
+}
+
+describe('what the program says', () => {
+  it.each(Object.entries(SENTENCES))('of %s is whole sentences without jargon', (key, entry) => {
+    const sentence = spoken(entry);
+    if (key === 'choose-bundle') return expect(sentence).not.toMatch(/\.$/);
+    expect(sentence).toMatch(/^\p{Lu}.*[.:]$|[^.]$/u);
+    expect(sentence).not.toMatch(/SQLITE|errno|exception|null|undefined|\bWAL\b|zod/i);
+  });
+
+  it('of every failed call says what was kept or that nothing was changed', () => {
+    const failures = [
+      'bad-input',
+      'no-such-row',
+      'disk-full',
+      'read-only',
+      'disk-error',
+      'internal',
+      'too-large',
+      'cancelled',
+    ] as const;
+    for (const key of failures) {
+      expect(spoken(SENTENCES[key]), key).toMatch(
+        /Nothing was changed|Everything kept before is still there/,
+      );
+    }
+  });
+
+  it.each(Object.values(REFUSALS))(
+    'of a store that is $code names it, says it was left, and what to do',
+    (refusal) => {
+      const sentence = refusalSentence(refusal);
+      expect(sentence).toContain('F');
+      expect(sentence).toMatch(/Nothing was changed|It was left as it is/);
+    },
+  );
+
+  it('of a recovered store says what was saved, what was not, and where to go on', () => {
+    const salvaged = emptyCounts();
+    salvaged.fits.added = 4;
+    const recovery = { setAsideAt: 'F/set-aside/k.db', salvaged, unreadable: 2, brokenTables: ['fits'] };
+    expect(recoverySentence(recovery, '2026-03-01T08:00:00.000Z')).toBe(
+      'The data file was damaged. It was set aside unchanged at F/set-aside/k.db, and 0 athletes, 0 boats and 4 fits with 0 revisions were saved out of it. 2 rows could not be read. More may be missing. A backup of 2026-03-01 is good: bring back from it what is missing.',
+    );
+    expect(recoverySentence({ ...recovery, unreadable: 0, brokenTables: [] }, null)).toMatch(
+      /saved out of it\. There is no good backup here; if you have a bundle elsewhere, import it\.$/,
+    );
+  });
+
+  it('of a bundle fits behind the name of a file', () => {
+    for (const [code, entry] of Object.entries(BUNDLE_PROBLEMS)) {
+      expect(spoken(entry), code).toMatch(/^(is|holds|cannot) [^\n]*[^.]$/);
+    }
+  });
+});

@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { createGate } from '../../../app/services/gate.ts';
+import { createWorkbench, WorkCancelled } from '../../../app/services/work.ts';
+
+const turn = () => new Promise((resolve) => setImmediate(resolve));
+
+/** Keeps busy for a while, so that the work has to give way. */
+function* busySteps(count: number, log: string[] = []): Generator<void, string> {
+  for (let i = 0; i < count; i++) {
+    const until = performance.now() + 3;
+    while (performance.now() < until);
+    log.push(`step ${i}`);
+    yield;
+  }
+  return 'done';
+}
+
+describe('a long piece of work', () => {
+  it('gives way to others, says how far it is, and gives its result', async () => {
+    const work = createWorkbench();
+    expect(work.progress()).toBe(null);
+    const running = work.run({ what: 'export', of: 30 }, busySteps(30));
+    await turn();
+    const seen = work.progress();
+    expect(seen).toMatchObject({ what: 'export', of: 30 });
+    expect(seen!.done).toBeGreaterThan(0);
+    expect(seen!.done).toBeLessThan(30);
+    expect(await running).toBe('done');
+    expect(work.progress()).toBe(null);
+  });
+
+  it('stops when asked, between two steps', async () => {
+    const work = createWorkbench();
+    const log: string[] = [];
+    const running = work.run({ what: 'export', of: 1000 }, busySteps(1000, log));
+    await turn();
+    expect(work.cancel()).toBe(true);
+    await expect(running).rejects.toBeInstanceOf(WorkCancelled);
+    expect(log.length).toBeLessThan(100);
+    expect(work.cancel()).toBe(false);
+  });
+});
+
+describe('the gate', () => {
+  it('keeps everything else out of work that gives way, in the order of asking', async () => {
+    const gate = createGate();
+    const log: string[] = [];
+    const work = gate.alone(async () => {
+      log.push('work begins');
+      await turn();
+      await turn();
+      log.push('work ends');
+    });
+    const second = gate.alone(async () => {
+      log.push('second');
+    });
+    await gate.open();
+    log.push('others');
+    await Promise.all([work, second]);
+    expect(log).toEqual(['work begins', 'work ends', 'second', 'others']);
+  });
+
+  it('opens again after work that failed', async () => {
+    const gate = createGate();
+    await expect(gate.alone(() => Promise.reject(new Error('no luck')))).rejects.toThrow('no luck');
+    await gate.open();
+    expect(await gate.alone(async () => 7)).toBe(7);
+  });
+});
