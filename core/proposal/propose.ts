@@ -32,7 +32,7 @@ export interface Proposal {
 const MOVE_WEIGHT = 0.02;
 
 /** Passes of the least-squares search; it stops earlier when nothing improves. */
-const MOST_PASSES = 8;
+const MOST_PASSES = 12;
 
 /** A pass that lowers the cost by less than this share is the last one. */
 const ENOUGH_SHARE = 1e-3;
@@ -114,8 +114,7 @@ function search(work: Work, fit: Fit): Fit {
   let best = cost(report, x);
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     if (totalTrouble(report) === 0) break;
-    const step = stepFrom(work, fit, { x, report });
-    const next = backtrack(work, fit, { x, step, best });
+    const next = improve(work, fit, { x, report, best });
     if (!next) break;
     const gain = best - next.cost;
     ({ x, report } = next);
@@ -125,18 +124,47 @@ function search(work: Work, fit: Fit): Fit {
   return at(work, fit, x);
 }
 
+/** A side of a band, linear about the present point: `excess` above 0 is trouble; `row` is its slope per scale. */
+interface Row {
+  readonly excess: number;
+  readonly row: readonly number[];
+}
+
+/** Dampings tried in one pass, boldest first: a far-off setting is led back in small steps. */
+const DAMPINGS = [1e-4, 1e-2, 0.3, 6] as const;
+
+/** The first step, from bold to careful, that lowers the cost; null when none does. */
+function improve(
+  work: Work,
+  fit: Fit,
+  { x, report, best }: { x: readonly number[]; report: Report; best: number },
+): { x: number[]; report: Report; cost: number } | null {
+  const findings = placeable(report.findings);
+  const slopes = valueSlopes(work, fit, { x, findings });
+  const margins = findings.flatMap((finding): Row[] => {
+    const row = slopes.get(finding.id)!;
+    return marginsOf(finding).map((m) => ({ excess: m.excess, row: row.map((slope) => slope * m.perUnit) }));
+  });
+  let found: { x: number[]; report: Report; cost: number } | null = null;
+  for (const damping of DAMPINGS) {
+    const step = stepFrom(work, x, { margins, damping });
+    const next = backtrack(work, fit, { x, step, best: found?.cost ?? best });
+    if (next) found = next;
+    else if (found) break;
+  }
+  return found;
+}
+
 /**
  * One Gauss–Newton step. Sides of bands with room left count as soon as the step would use that room up: the step is
  * solved again with them until no new one is crossed.
  */
-function stepFrom(work: Work, fit: Fit, { x, report }: { x: readonly number[]; report: Report }): number[] {
-  const findings = placeable(report.findings);
-  const slopes = valueSlopes(work, fit, { x, findings });
-  const margins = findings.flatMap((finding) => {
-    const row = slopes.get(finding.id)!;
-    return marginsOf(finding).map((m) => ({ excess: m.excess, row: row.map((slope) => slope * m.perUnit) }));
-  });
-  const limits = { ...boundsFrom(work, x), damping: 1e-4 };
+function stepFrom(
+  work: Work,
+  x: readonly number[],
+  { margins, damping }: { margins: readonly Row[]; damping: number },
+): number[] {
+  const limits = { ...boundsFrom(work, x), damping };
   const moves = x.map((d, i) => ({
     excess: MOVE_WEIGHT * d,
     row: x.map((_, j) => (i === j ? MOVE_WEIGHT : 0)),
@@ -199,7 +227,7 @@ function backtrack(
   fit: Fit,
   { x, step, best }: { x: readonly number[]; step: readonly number[]; best: number },
 ): { x: number[]; report: Report; cost: number } | null {
-  for (let share = 1; share > 0.02; share /= 2) {
+  for (let share = 1; share > 0.2; share /= 2) {
     const moved = x.map((d, i) => d + share * step[i]!);
     const report = work.evaluator.evaluateHolding(at(work, fit, moved), work.held);
     const now = cost(report, moved);
