@@ -4,6 +4,7 @@ import { createEvaluator } from '../../core/fit/evaluator.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import type { FitDocument } from '../document/fit-document.ts';
+import { notePlaces } from '../document/note-places.ts';
 import type { Grip } from '../hand/handle.ts';
 import type { Format } from '../language/format.ts';
 import { type HullLines, hullLines } from './hull-lines.ts';
@@ -117,6 +118,7 @@ export class BenchCanvas {
   private listen(): void {
     const { document } = this;
     this.stops.push(
+      notePlaces.subscribe(() => this.invalidate(['labels'])),
       document.onLive((fit, report) => {
         this.picture = pictureOf(fit, report);
         this.invalidate(LIVE);

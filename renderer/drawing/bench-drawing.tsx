@@ -11,6 +11,7 @@ import { PointerHand } from '../hand/pointer-hand.ts';
 import { say } from '../language/messages.ts';
 import { BenchCanvas } from './bench-canvas.ts';
 import { LookButtons } from './look-buttons.tsx';
+import { lookWithKey } from './look-keys.ts';
 import { FONTS } from './pen.ts';
 import { LAYERS, type LayerName } from './scene.ts';
 
@@ -52,7 +53,12 @@ export function BenchDrawing({ document: fitDocument }: { document: FitDocument 
     // Setting the ratio clears a layer, so it is set only when the screen's density changes, before anything is drawn.
     for (const name of LAYERS) layers.current[name]?.getCanvas().setPixelRatio(density);
   }, [density]);
-  useEffect(() => canvas?.resize(width, height), [canvas, width, height]);
+  // What stands over the paper is placed by the new layout, so it is drawn again once that is known.
+  const [, setLaidOutFor] = useState('');
+  useEffect(() => {
+    canvas?.resize(width, height);
+    setLaidOutFor(`${width} ${height}`);
+  }, [canvas, width, height]);
   useRestyle(canvas, density);
 
   return (
@@ -63,6 +69,7 @@ export function BenchDrawing({ document: fitDocument }: { document: FitDocument 
       role="group"
       aria-label={say('drawing.name')}
       aria-describedby={about}
+      onKeyDown={(event) => canvas && lookWithKey(canvas, event)}
     >
       <p id={about} className="only-spoken">
         {say('drawing.about')}

@@ -7,7 +7,6 @@ import { useFormat } from '../display/use-display.ts';
 import type { FitDocument } from '../document/fit-document.ts';
 import type { BenchCanvas } from '../drawing/bench-canvas.ts';
 import { gripMarks } from '../drawing/grip-marks.ts';
-import { zoomBy } from '../drawing/look-buttons.tsx';
 import type { Scene } from '../drawing/scene.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
@@ -17,8 +16,6 @@ import { GRIPS, type Grip, gripName, HANDLES, isTabStop } from './handle.ts';
 import { seatPlace } from './handle-places.ts';
 import { arrowKey, nudged, pushOf } from './nudge.ts';
 import { railOf } from './rails.ts';
-
-const ZOOM_STEP = 1.25;
 
 /**
  * The drawing's handles as elements of the page, each standing over its mark on the canvas: they take the keyboard's
@@ -43,6 +40,17 @@ export function GripList({
     canvas.invalidate();
   }, [canvas]);
 
+  function take(grip: Grip, button: HTMLElement): void {
+    canvas.point(grip, { focused: button.matches(':focus-visible') });
+    hand.setState({ chosen: grip.handle });
+    document.light(HANDLES[grip.handle].fitting);
+  }
+
+  function leave(): void {
+    canvas.point(null, { focused: false });
+    document.light(null);
+  }
+
   return (
     <ul className="grips" ref={list}>
       {GRIPS.map((grip) => (
@@ -55,16 +63,9 @@ export function GripList({
             data-view={grip.view}
             tabIndex={isTabStop(grip) ? 0 : -1}
             aria-label={nameOf(grip, fit, { seat, format })}
-            onFocus={() => {
-              canvas.point(grip, { focused: true });
-              hand.setState({ chosen: grip.handle });
-              document.light(HANDLES[grip.handle].fitting);
-            }}
-            onBlur={() => {
-              canvas.point(null, { focused: false });
-              document.light(null);
-            }}
-            onKeyDown={(event) => press(event, grip, { document, canvas })}
+            onFocus={(event) => take(grip, event.currentTarget)}
+            onBlur={leave}
+            onKeyDown={(event) => nudge(event, grip, { document, canvas })}
           />
         </li>
       ))}
@@ -72,13 +73,17 @@ export function GripList({
   );
 }
 
-/** Puts each element over its mark; those out of sight wait at the sheet's corner. */
+/** Puts each element over its mark; those out of sight keep their last place. Left alone while the hand is moving. */
 function moveAlong(list: HTMLUListElement, scene: Scene): void {
+  if (scene.held) return;
   const marks = new Map(gripMarks(scene).map((mark) => [gripName(mark.grip), mark.at]));
   for (const button of list.querySelectorAll<HTMLElement>('[data-grip]')) {
     const at = marks.get(button.dataset.grip!);
-    button.style.transform = at ? `translate(${at.x}px, ${at.y}px)` : '';
     button.toggleAttribute('data-out-of-sight', !at);
+    if (!at) continue;
+    button.style.transform = `translate(${at.x}px, ${at.y}px)`;
+    button.dataset.x = at.x.toFixed(2);
+    button.dataset.y = at.y.toFixed(2);
   }
 }
 
@@ -95,41 +100,30 @@ function nameOf(grip: Grip, fit: Fit, { seat, format }: { seat: number; format: 
   });
 }
 
-function press(
-  event: React.KeyboardEvent,
+/** An arrow key moves what the handle moves, or says why not. */
+function nudge(
+  event: React.KeyboardEvent<HTMLElement>,
   grip: Grip,
   { document, canvas }: { document: FitDocument; canvas: BenchCanvas },
 ): void {
-  if (look(event.key, canvas)) {
-    event.preventDefault();
-    return;
-  }
+  canvas.point(grip, { focused: true });
   const key = arrowKey(event.key);
-  if (!key) return;
-  event.preventDefault();
+  if (!key || event.metaKey) return;
   const { fit, report } = document.live();
   const { seat } = document.getState();
-  const handle = say(`drawing.handle.${grip.handle}`);
-  if (fit.seats[seat]!.locks.includes(HANDLES[grip.handle].fitting)) {
-    announce(say('drawing.locked', { handle }));
-    return;
-  }
   const place = seatPlace(fit, report, seat);
   const push = pushOf(grip, key, place);
   if (!push) return;
+  event.preventDefault();
+  const handle = say(`drawing.handle.${grip.handle}`);
+  if (place.seat.locks.includes(HANDLES[grip.handle].fitting)) {
+    announce(say('drawing.locked', { handle }));
+    return;
+  }
   const rail = railOf(push.coordinate, { fit, report, seat });
-  const keys = { shift: event.shiftKey, ctrl: event.ctrlKey, alt: event.altKey };
-  const value = nudged(place, push, { rail, press: keys });
+  const press = { shift: event.shiftKey, ctrl: event.ctrlKey, alt: event.altKey };
+  const value = nudged(place, push, { rail, press });
   document.nudge(say('drawing.handle.move', { handle }), (now) =>
     withCoordinate(now, { seat, coordinate: push.coordinate }, value),
   );
-}
-
-/** Keys that change the look and nothing else; true when one was pressed. */
-function look(key: string, canvas: BenchCanvas): boolean {
-  if (key === '+' || key === '=') zoomBy(canvas, ZOOM_STEP);
-  else if (key === '-') zoomBy(canvas, 1 / ZOOM_STEP);
-  else if (key === '0') canvas.showAll(canvas.shows);
-  else return false;
-  return true;
 }

@@ -3,108 +3,110 @@ import { useStore } from 'zustand';
 import type { FittingCoordinate } from '../../core/findings/finding.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import { coordinateOf } from '../../core/fit/fitting-coordinate.ts';
-import { type Derivative, derivativesTo } from '../../core/proposal/sensitivity.ts';
-import { toDegrees } from '../../core/units/angle.ts';
+import { LENGTH_UNITS } from '../../core/units/length-text.ts';
 import { useFormat } from '../display/use-display.ts';
 import type { FitDocument } from '../document/fit-document.ts';
+import { onLiveFrame } from '../document/live-frame.ts';
 import type { BenchCanvas } from '../drawing/bench-canvas.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
 import { coordinateWords } from './coordinate-words.ts';
 import type { HandStore } from './hand-state.ts';
-import { HANDLES, type HandleId } from './handle.ts';
+import type { HandleId } from './handle.ts';
+import { coordinatesOf, type StepEffect, stepEffects, TOLD, type Told } from './one-centimetre.ts';
 
-/** How far the note says a coordinate goes: a centimetre, half an inch, or five degrees. */
-const STEP = { cm: 0.01, in: 0.0127, deg: 5 } as const;
+const TURN_DEG = 5;
+/** Effects are computed when the fit has been at rest for this long, milliseconds: a held arrow key stays fluent. */
+const REST_MS = 30;
 
-/** Every coordinate of a handle, each once. */
-function coordinatesOf(handle: HandleId): FittingCoordinate[] {
-  return [...new Set(Object.values(HANDLES[handle].views).flat())];
+interface Given {
+  readonly document: FitDocument;
+  readonly canvas: BenchCanvas;
+  readonly hand: HandStore;
 }
 
 /** The hand's note in the sheet's empty quarter: where the handle stands, and what a little more of it does. */
-export function HandNote({
-  document,
-  canvas,
-  hand,
-}: {
-  document: FitDocument;
-  canvas: BenchCanvas;
-  hand: HandStore;
-}) {
+export function HandNote({ document, canvas, hand }: Given) {
   const format = useFormat();
-  const chosen = useStore(hand, (state) => state.chosen);
+  const handle = useStore(hand, ({ chosen }) => chosen);
+  const held = useStore(hand, (state) => state.held !== null);
   const fit = useStore(document, (state) => state.fit);
   const seat = useStore(document, (state) => state.seat);
-  const effects = useEffects(document, chosen, seat);
+  const placeM = format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01;
+  const effects = useEffects(document, handle, { seat, placeM });
   const quarter = canvas.scene()?.layout.quarter;
-  const lines = useRef<HTMLUListElement>(null);
-  const coordinates = coordinatesOf(chosen);
+  const places = useRef<HTMLUListElement>(null);
+  const coordinates = coordinatesOf(handle);
 
   useEffect(
     () =>
-      document.onLive((now) => {
+      onLiveFrame(document, (now) => {
         const here = now.seats[seat];
-        for (const cell of lines.current?.querySelectorAll<HTMLElement>('[data-coordinate]') ?? []) {
-          const coordinate = cell.dataset.coordinate as FittingCoordinate;
-          if (here) cell.textContent = coordinateWords(coordinate, coordinateOf(here, coordinate), format);
+        for (const line of places.current?.querySelectorAll<HTMLElement>('[data-coordinate]') ?? []) {
+          const coordinate = line.dataset.coordinate as FittingCoordinate;
+          if (here) line.textContent = coordinateWords(coordinate, coordinateOf(here, coordinate), format);
         }
       }),
     [document, seat, format],
   );
 
   if (!quarter || !fit.seats[seat]) return null;
-  const isTurn = coordinates[0]!.endsWith('Deg');
-  const heading = isTurn
-    ? 'drawing.note.degrees'
-    : format.lengthUnit === 'in'
-      ? 'drawing.note.inch'
-      : 'drawing.note.centimetre';
+  const name = say(`drawing.handle.${handle}`);
   return (
     <section
       className="hand-note"
       data-over-paper
+      data-held={held || undefined}
       style={{ left: quarter.left, top: quarter.top, width: quarter.width }}
-      aria-label={say('drawing.note.of', { handle: say(`drawing.handle.${chosen}`) })}
+      aria-label={say('drawing.note.of', { handle: name })}
     >
-      <h2>{say(`drawing.handle.${chosen}`)}</h2>
-      <ul ref={lines} className="hand-note-places">
+      <h2>{name}</h2>
+      <ul ref={places} className="hand-note-places">
         {coordinates.map((coordinate) => (
           <li key={coordinate} data-coordinate={coordinate}>
             {coordinateWords(coordinate, coordinateOf(fit.seats[seat]!, coordinate), format)}
           </li>
         ))}
       </ul>
-      {effects && (
-        <table>
-          <caption>{say(heading)}</caption>
-          <thead>
-            <tr>
-              <th scope="col" className="only-spoken">
-                {say('drawing.note.way')}
-              </th>
-              {COLUMNS.map(({ name }) => (
-                <th key={name} scope="col" title={say(`drawing.note.${name}.long`)}>
-                  {say(`drawing.note.${name}`)}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {coordinates.map((coordinate) => (
-              <tr key={coordinate}>
-                <th scope="row">{say(`drawing.note.${wayOf(coordinate)}`)}</th>
-                {COLUMNS.map((column) => (
-                  <td key={column.name}>
-                    {column.write(effects.get(coordinate) ?? [], stepOf(coordinate, format), format)}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
+      {effects.length > 0 && <Effects effects={effects} format={format} />}
     </section>
+  );
+}
+
+const SHORT = {
+  trimRest: 'bow',
+  frontKnee: 'knee',
+  kneeShare: 'load',
+  trunkRoll: 'lean',
+} as const satisfies Record<Told, string>;
+
+function Effects({ effects, format }: { effects: readonly StepEffect[]; format: Format }) {
+  const turns = effects.every(({ coordinate }) => coordinate.endsWith('Deg'));
+  const step = turns ? 'degrees' : format.lengthUnit === 'in' ? 'inch' : 'centimetre';
+  return (
+    <table>
+      <caption>{say(`drawing.note.${step}`)}</caption>
+      <thead>
+        <tr>
+          <td />
+          {TOLD.map((id) => (
+            <th key={id} scope="col" title={say(`drawing.note.${SHORT[id]}.long`)}>
+              {say(`drawing.note.${SHORT[id]}`)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {effects.map(({ coordinate, changes }) => (
+          <tr key={coordinate}>
+            <th scope="row">{say(`drawing.note.${wayOf(coordinate)}`)}</th>
+            {TOLD.map((id) => (
+              <td key={id}>{changeWords(id, changes[id], format)}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
 
@@ -119,63 +121,34 @@ function wayOf(coordinate: FittingCoordinate): Way {
   return field === 'heightM' ? 'up' : 'down';
 }
 
-function stepOf(coordinate: FittingCoordinate, { lengthUnit }: Format): number {
-  if (coordinate.endsWith('Deg')) return STEP.deg;
-  return lengthUnit === 'in' ? STEP.in : STEP.cm;
+/** Changes with one place more than the values themselves: tenths of a millimetre, of a degree, of a percent. */
+function changeWords(id: Told, change: number | null, format: Format): string {
+  if (change === null) return '–';
+  if (id === 'trimRest') {
+    if (format.lengthUnit === 'in') return format.length(change, { signed: true });
+    return `${format.number(change * 1000, { decimals: 1, signed: true })}\u{202f}mm`;
+  }
+  if (id === 'kneeShare') return `${format.number(change * 100, { decimals: 1, signed: true })}\u{202f}%`;
+  return format.degrees((change * 180) / Math.PI, { decimals: 1, signed: true });
 }
 
-interface Column {
-  readonly name: 'bow' | 'knee' | 'load' | 'lean';
-  write(derivatives: readonly Derivative[], step: number, format: Format): string;
-}
-
-const change = (derivatives: readonly Derivative[], id: string) =>
-  derivatives.find((d) => d.id === id)?.perUnit ?? null;
-
-const degrees: (id: string) => Column['write'] = (id) => (derivatives, step, format) => {
-  const per = change(derivatives, id);
-  return per === null ? '–' : format.degrees(toDegrees(per * step), { decimals: 1, signed: true });
-};
-
-const COLUMNS: readonly Column[] = [
-  {
-    name: 'bow',
-    write: (derivatives, step, format) => {
-      const per = change(derivatives, 'trimRest');
-      return per === null ? '–' : format.length(per * step, { unit: 'mm', signed: true });
-    },
-  },
-  { name: 'knee', write: degrees('frontKnee') },
-  {
-    name: 'load',
-    write: (derivatives, step, format) => {
-      const per = change(derivatives, 'kneeShare');
-      return per === null ? '–' : format.quantity('kneeShare', { signed: true })(per * step, '1');
-    },
-  },
-  { name: 'lean', write: degrees('trunkRoll') },
-];
-
-/** Derivatives of a handle's coordinates, by central differences of the whole pipeline, made when the hand is at rest. */
+/** What one step of each of a handle's coordinates does, made when the hand is at rest; empty in an empty seat. */
 function useEffects(
   document: FitDocument,
   handle: HandleId,
-  seat: number,
-): ReadonlyMap<FittingCoordinate, readonly Derivative[]> | null {
+  { seat, placeM }: { seat: number; placeM: number },
+): readonly StepEffect[] {
   const [evaluator] = useState(createEvaluator);
   const fit = useStore(document, (state) => state.fit);
   const report = useStore(document, (state) => state.report);
-  const [effects, setEffects] = useState<ReadonlyMap<FittingCoordinate, readonly Derivative[]> | null>(null);
+  const [effects, setEffects] = useState<{ handle: HandleId; found: readonly StepEffect[] } | null>(null);
   useEffect(() => {
-    if (!fit.seats[seat]?.athlete) return setEffects(null);
+    if (!report.seats[seat]) return setEffects(null);
     const timer = setTimeout(() => {
-      const found = coordinatesOf(handle).map(
-        (coordinate) =>
-          [coordinate, derivativesTo({ evaluator, fit, report }, { seat, coordinate })] as const,
-      );
-      setEffects(new Map(found));
-    }, 30);
+      const found = stepEffects(handle, { evaluator, fit, report, seat }, { placeM, turnDeg: TURN_DEG });
+      setEffects({ handle, found });
+    }, REST_MS);
     return () => clearTimeout(timer);
-  }, [evaluator, fit, report, handle, seat]);
-  return effects;
+  }, [evaluator, fit, report, handle, seat, placeM]);
+  return effects?.handle === handle ? effects.found : [];
 }
