@@ -59,7 +59,7 @@ async function showAChange(page: Page): Promise<void> {
 async function compareTheFirst(page: Page): Promise<void> {
   await page.getByRole('tab', { name: 'Revisions' }).click();
   await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
-  await page.getByRole('table').waitFor();
+  await page.locator('.differences table').waitFor();
 }
 
 async function openAValue(page: Page): Promise<void> {
