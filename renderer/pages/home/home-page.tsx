@@ -25,7 +25,10 @@ export function HomePage() {
       </main>
     );
   }
-  if (state.value?.empty) return <FirstStart notices={[...state.value.notices]} />;
+  if (state.value?.empty) {
+    const { recovery, notices } = state.value;
+    return <FirstStart notices={[...(recovery ? [recovery.message] : []), ...notices]} />;
+  }
   return (
     <main className="sheet-body page" id="content" tabIndex={-1}>
       <p className="soft">{say('sheet.loading')}</p>
