@@ -1,0 +1,30 @@
+import { along } from '../frame/vec3.ts';
+import type { FigureMass, FigurePoint, Stance } from '../stance/stance.ts';
+
+/**
+ * A figure a share of the way from one solved stance to another of the same seat: every point, mass and angle is on the
+ * straight line between. Fit for stances that lie near each other: bones are shortened by the square of the difference.
+ */
+export function blendStances(from: Stance, to: Stance, share: number): Stance {
+  if (share <= 0) return from;
+  if (share >= 1) return to;
+  const points = { ...from.points };
+  for (const name of Object.keys(points) as FigurePoint[]) {
+    points[name] = along(from.points[name], to.points[name], share);
+  }
+  const angles = { ...from.angles };
+  for (const name of Object.keys(angles) as (keyof typeof angles)[]) {
+    angles[name] = from.angles[name] + share * (to.angles[name] - from.angles[name]);
+  }
+  return {
+    ...(share < 0.5 ? from : to),
+    points,
+    angles,
+    masses: blendMasses(from.masses, to.masses, share),
+    centreOfMass: along(from.centreOfMass, to.centreOfMass, share),
+  };
+}
+
+function blendMasses(from: readonly FigureMass[], to: readonly FigureMass[], share: number): FigureMass[] {
+  return from.map((mass, i) => ({ ...mass, centre: along(mass.centre, to[i]!.centre, share) }));
+}

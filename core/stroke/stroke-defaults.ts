@@ -1,0 +1,29 @@
+/** An interval of a figure that is not known more closely, in the unit of its context. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Stroke rates by racing distance, strokes per minute: recalled, low confidence. */
+export const STROKE_RATES = {
+  metres1000: { least: 50, most: 65 },
+  metres200: { least: 65, most: 85 },
+} as const satisfies Record<string, Range>;
+
+/** Rate when none is set, strokes per minute: within the 1000 m range above. */
+export const DEFAULT_RATE_PER_MIN = 60;
+
+/** Peak force on a single blade, newtons: recalled, low confidence. */
+export const PEAK_FORCE_N: Range = { least: 250, most: 350 };
+
+/**
+ * Peak over mean of a blade force that rises and falls like half a sine wave: π/2. The default mean force of the drive
+ * (200 N) then peaks at 314 N, inside `PEAK_FORCE_N`.
+ */
+export const PEAK_OVER_MEAN = Math.PI / 2;
+
+/** Damping ratio of pitching that amplification is shown for: strips of a slender hull damp well (estimate). */
+export const DAMPING_RATIOS: Range = { least: 0.1, most: 0.3 };
+
+/** How far the added inertia of strip theory may be off, as a share of it (estimate). */
+export const ADDED_INERTIA_DOUBT = 0.25;

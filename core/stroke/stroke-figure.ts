@@ -1,0 +1,36 @@
+import type { SeatInput, SeatState } from '../fit/seat-state.ts';
+import { solveStance } from '../stance/solve-stance.ts';
+import type { Phase, Stance } from '../stance/stance.ts';
+import { toDegrees } from '../units/angle.ts';
+import { blendStances } from './blend-stances.ts';
+
+/** The three legs of a stroke: from ready to the catch, the drive to the exit, and back to ready. */
+export const STROKE_LEGS = [
+  { from: 'ready', to: 'catch' },
+  { from: 'catch', to: 'exit' },
+  { from: 'exit', to: 'ready' },
+] as const satisfies readonly { from: Phase; to: Phase }[];
+
+/**
+ * The figure a share (0–1) of the way along one leg: the trunk pitches evenly from one instant's angle to the other's, the
+ * legs and hips are solved at that pitch, and hands and shoulders go from one hold to the other. The ends are the solved
+ * stances themselves, so that a slider is smooth and agrees with them.
+ */
+export function strokeFigure(state: SeatState, leg: { from: Phase; to: Phase }, share: number): Stance {
+  const { stances } = state;
+  if (share <= 0) return stances[leg.from];
+  if (share >= 1) return stances[leg.to];
+  const pitch = stances[leg.from].angles.trunkPitch * (1 - share) + stances[leg.to].angles.trunkPitch * share;
+  return blendStances(solvedAt(state, leg.from, pitch), solvedAt(state, leg.to, pitch), share);
+}
+
+/** One phase's hold with the trunk pinned at a pitch, radians. */
+function solvedAt({ seat, body, frame }: SeatInput, phase: Phase, pitch: number): Stance {
+  const trunkPitchDeg = toDegrees(pitch);
+  const pinned = {
+    ...seat,
+    pins: { ...seat.pins, trunkPitchDeg },
+    stroke: { ...seat.stroke, catchPitchDeg: trunkPitchDeg, exitPitchDeg: trunkPitchDeg },
+  };
+  return solveStance({ seat: pinned, body, frame, phase });
+}
