@@ -16,7 +16,10 @@ export function combinedMass(masses: readonly PointMass[]): PointMass {
   return { mass, x: x * per, y: y * per, z: z * per };
 }
 
-/** k² of a list of point masses about the fore-and-aft axis through their common centre, m²; 0 when there is no mass. */
+/**
+ * k² of a list of point masses about the fore-and-aft axis through their common centre, m²; 0 when there is no mass. Two
+ * equal masses a metre apart, one over the other, give .25. What each mass has of its own about that axis is left out.
+ */
 export function rollRadiusSquared(masses: readonly PointMass[]): number {
   const centre = combinedMass(masses);
   const inertia = masses.reduce(

@@ -28,7 +28,7 @@ export function immersedProperties(hull: Hull, attitude: Attitude): ImmersedProp
   return propertiesFrom(hull, plane, immersedSums(hull, plane));
 }
 
-/** The same from sums already taken at that plane. */
+/** The same from sums just taken at that plane, while the hull's scratch still holds its rows: saves a pass. */
 export function propertiesFrom(hull: Hull, plane: WaterPlane, sums: Float64Array): ImmersedProperties {
   const volume = sums[SUM.volume]! > LEAST_VOLUME ? sums[SUM.volume]! : 0;
   const per = volume > 0 ? 1 / volume : 0;

@@ -15,7 +15,10 @@ export interface WaterlineExtent {
   readonly greatestSection: number;
 }
 
-/** Reads the extent from the rows that `immersedSums` has just clipped at this plane. */
+/**
+ * Reads the extent from the rows that `immersedSums` has just clipped at this plane; call it before anything else uses
+ * the hull's scratch. Ends lie where the keel leaves the water or the sheer goes under it, whichever comes first.
+ */
 export function waterlineExtent(hull: Hull, plane: WaterPlane): WaterlineExtent {
   const { rows, scratch } = hull;
   const { values, sums } = scratch;

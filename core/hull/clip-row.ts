@@ -36,7 +36,10 @@ export function clipRow(rows: SectionRows, water: WaterLine, values: Float64Arra
   values[at + ROW.breadthY] = 0;
 }
 
-/** Adds the half on one side (1 port, −1 starboard) to a row's values. */
+/**
+ * Adds the half on one side (1 port, −1 starboard) to a row's values. Long for this house: one walk along the shell that
+ * all the hydrostatics spend their time in, its sums kept in local numbers.
+ */
 function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, side: 1 | -1): void {
   const { points, y, z, area, momentY, momentZ, shell } = rows;
   const { row, height } = water;

@@ -52,7 +52,10 @@ export interface SectionRows {
   readonly shell: Float64Array;
 }
 
-/** Working space of one hull. Every computation fills it anew; nothing in it outlives a call. */
+/**
+ * Working space of one hull: a solve under a moving hand makes some hundred passes a second over it, and none should leave
+ * garbage behind. Every computation fills it anew; nothing in it outlives a call.
+ */
 export interface HullScratch {
   /** Clipped values of each row, `VALUES_PER_ROW` a row. */
   readonly values: Float64Array;
@@ -60,6 +63,7 @@ export interface HullScratch {
   readonly weights: Float64Array;
   /** Results of one pass, indexed by `SUM`. */
   readonly sums: Float64Array;
+  /** Slopes along x of the points of the section lofted last. */
   readonly slopeY: Float64Array;
   readonly slopeZ: Float64Array;
 }

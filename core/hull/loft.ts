@@ -15,7 +15,10 @@ const MONOTONE_LIMIT = 3;
  */
 const BLUNT_POWER = { least: 0.4, most: 0.6 } as const;
 
-/** Fairs lines through sections of equal point counts, in order of x. Metres; see `LoftLines`. */
+/**
+ * Fairs lines fore and aft through sections of equal point counts, in order of x. Metres; see `LoftLines`. Parabolic lines
+ * are followed exactly, others to the fourth power of the spacing.
+ */
 export function loftLines(stations: readonly Station[], sections: readonly SectionPoint[][]): LoftLines {
   const count = stations.length;
   const points = sections[0]!.length;

@@ -8,7 +8,10 @@ export interface LoftedSection {
   readonly z: Float64Array;
 }
 
-/** The half-section at x, lofted between its stations; x beyond an end gives that end's. Metres, boat frame. */
+/**
+ * The half-section at x in arrays of its own, lofted between its stations; x beyond an end gives that end's. Metres, boat
+ * frame. Same surface that is integrated: what is drawn is what floats.
+ */
 export function loftedSection(hull: Hull, x: number): LoftedSection {
   const { loft } = hull;
   const at = Math.min(hull.foreX, Math.max(hull.aftX, x));
@@ -30,7 +33,7 @@ export function sectionAt(hull: Hull, x: number): BoatPoint[] {
   return Array.from(y, (breadth, j) => ({ x, y: breadth, z: z[j]! }));
 }
 
-/** Height of the sheer at x, metres, boat frame; held at the ends. */
+/** Height of the sheer at x, metres, boat frame; beyond an end that end's height. */
 export function sheerHeight(hull: Hull, x: number): number {
   const { z } = loftedSection(hull, x);
   return z[z.length - 1]!;
