@@ -1,7 +1,7 @@
 import type { Athlete } from '../fit/athlete-schema.ts';
 import { ageOn } from './age.ts';
 import type { BodyEstimate } from './body.ts';
-import type { TapeValue } from './body-input.ts';
+import type { BodyInput, TapeValue } from './body-input.ts';
 import { estimateBody } from './estimate-body.ts';
 
 /**
@@ -9,16 +9,21 @@ import { estimateBody } from './estimate-body.ts';
  * unknown unless both are given.
  */
 export function bodyOfAthlete(athlete: Athlete): BodyEstimate {
+  return estimateBody(bodyInputOf(athlete));
+}
+
+/** What the core's body estimate is told of an athlete: metres, kilograms, whole years. */
+export function bodyInputOf(athlete: Athlete): BodyInput {
   const tape = Object.entries(athlete.tape).map(([measure, reading]): [string, TapeValue] => [
     measure,
     { value: reading.valueM, sd: reading.sdM },
   ]);
   const { bornOn, measuredOn } = athlete;
-  return estimateBody({
+  return {
     stature: athlete.statureM,
     mass: athlete.massKg,
     sex: athlete.sex,
     tape: Object.fromEntries(tape),
     ageYears: bornOn && measuredOn ? ageOn(bornOn, measuredOn) : null,
-  });
+  };
 }

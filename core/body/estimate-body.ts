@@ -29,7 +29,7 @@ const ESTIMATED: readonly BodyLength[] = ['hipSeparation', 'heelToAnkle', 'kneeR
  */
 export function estimateBody(input: BodyInput): BodyEstimate {
   const { stature, mass, sex, statureSd = STATURE_SD, massSd = MASS_SD } = input;
-  const prior = bodyPrior({ stature, statureSd, sex, spread: isJunior(input) ? JUNIOR_SPREAD : 1 });
+  const prior = priorOf(input);
   const readings = readingsOf(input.tape ?? {});
   const posterior = readings.reduce(conditioned, prior);
   const lengths = lengthsOf(prior, posterior, readings);
@@ -44,6 +44,19 @@ export function estimateBody(input: BodyInput): BodyEstimate {
     segments: segmentMasses({ stature, mass, sex, lengths }),
     notes: bodyNotes(input, prior, readings),
   };
+}
+
+function priorOf(input: BodyInput): Gaussian {
+  const { stature, sex, statureSd = STATURE_SD } = input;
+  return bodyPrior({ stature, statureSd, sex, spread: isJunior(input) ? JUNIOR_SPREAD : 1 });
+}
+
+/**
+ * Joint spread of the lengths and of what a perfect tape would read for every measure (order of `BODY_VALUES`, metres and
+ * m²), the tapes already taken counted in: what the next tape would tell stands in it.
+ */
+export function bodySpread(input: BodyInput): Gaussian {
+  return readingsOf(input.tape ?? {}).reduce(conditioned, priorOf(input));
 }
 
 function readingsOf(tape: NonNullable<BodyInput['tape']>): TapeReading[] {

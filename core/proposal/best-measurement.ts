@@ -1,9 +1,8 @@
-import { BODY_LENGTHS, type BodyEstimate } from '../body/body.ts';
-
-/** How a tape measure reads the body: its weights on the lengths (order of `BODY_LENGTHS`) and its own variance, m². */
+/** How a tape reading answers the body: its covariances with the body lengths and its own variance, doubt of the reading counted in. m². */
 export interface MeasureModel<Name extends string = string> {
   readonly measure: Name;
-  readonly weights: readonly number[];
+  /** In the order of the lengths. */
+  readonly withLengths: readonly number[];
   readonly variance: number;
 }
 
@@ -16,34 +15,20 @@ export interface Tightening<Name extends string = string> {
 }
 
 /**
- * How much each tape measure would tighten a value that answers the body lengths with `slopes` (value's unit per metre,
- * order of `BODY_LENGTHS`), when `otherVariance` of its spread comes from elsewhere: the best first. Bayes' rule for
- * jointly normal quantities: Var(q | m) = Var q − Cov(q, m)² / Var m.
+ * How much each tape measure would tighten a value that answers the body lengths with `slopes` (value's unit per metre)
+ * and whose variance is `variance` in all: the best first. Bayes' rule for jointly normal quantities:
+ * Var(q | m) = Var q − Cov(q, m)² / Var m.
  */
 export function tightenings<Name extends string>(
-  body: BodyEstimate,
-  value: { slopes: readonly number[]; otherVariance: number },
+  value: { slopes: readonly number[]; variance: number },
   models: readonly MeasureModel<Name>[],
 ): Tightening<Name>[] {
-  const spread = times(body.covariance, value.slopes);
-  const bodyVariance = dotted(value.slopes, spread);
-  const sdNow = Math.sqrt(bodyVariance + value.otherVariance);
+  const sdNow = Math.sqrt(Math.max(0, value.variance));
   return models
-    .map(({ measure, weights, variance }) => {
-      const shared = dotted(weights, spread);
-      const own = dotted(weights, times(body.covariance, weights)) + variance;
-      const left = Math.max(0, bodyVariance - (own > 0 ? shared ** 2 / own : 0));
-      return { measure, sdNow, sdAfter: Math.sqrt(left + value.otherVariance) };
+    .map(({ measure, withLengths, variance }) => {
+      const shared = value.slopes.reduce((sum, slope, i) => sum + slope * (withLengths[i] ?? 0), 0);
+      const gained = variance > 0 ? shared ** 2 / variance : 0;
+      return { measure, sdNow, sdAfter: Math.sqrt(Math.max(0, value.variance - gained)) };
     })
     .sort((a, b) => a.sdAfter - b.sdAfter);
-}
-
-function times(matrix: readonly (readonly number[])[], vector: readonly number[]): number[] {
-  return matrix.map((row) => dotted(row, vector));
-}
-
-function dotted(a: readonly number[], b: readonly number[]): number {
-  let sum = 0;
-  for (let i = 0; i < BODY_LENGTHS.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
-  return sum;
 }
