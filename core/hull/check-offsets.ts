@@ -34,7 +34,7 @@ export function checkOffsets(stations: readonly Station[]): OffsetsProblem[] {
     ];
   }
   const xs = stations.map((s) => s.x);
-  const ends = [Math.min(...xs), Math.max(...xs)];
+  const ends = [xs.reduce((a, b) => Math.min(a, b)), xs.reduce((a, b) => Math.max(a, b))];
   const problems = stations.flatMap((s, i) => stationProblems(s, i, ends.includes(s.x)));
   problems.push(...repeatedStations(xs));
   if (problems.length === 0 && !stations.some(({ section }) => section.some(([y]) => y > 0))) {

@@ -10,7 +10,7 @@ export function withCommonPoints(stations: readonly Station[]): SectionPoint[][]
   const sections = stations.map(({ section }) =>
     open ? [[0, section[0]![1]] as const, ...section] : [...section],
   );
-  const points = Math.max(2, ...sections.map((s) => s.length));
+  const points = sections.reduce((most, s) => Math.max(most, s.length), 2);
   const fullest = sections.find((s) => s.length === points) ?? sections[0]!;
   const shares = girthShares(fullest);
   return sections.map((section) => (section.length === points ? section : spread(section, shares)));

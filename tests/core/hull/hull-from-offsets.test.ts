@@ -212,6 +212,11 @@ describe('checkOffsets', () => {
     ).toHaveLength(3);
   });
 
+  it('takes a long table of short stations', () => {
+    const stations = Array.from({ length: 150_000 }, (_, i) => ({ x: i / 1000, section: boxSection }));
+    expect(checkOffsets(stations)).toEqual([]);
+  });
+
   it('refuses a table too large to handle', () => {
     const section = Array.from({ length: 1001 }, (_, i): SectionPoint => [0.1, i / 1000]);
     const stations = Array.from({ length: Math.ceil(MOST_POINTS / 1000) }, (_, x) => ({ x, section }));
