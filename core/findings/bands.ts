@@ -156,6 +156,7 @@ export const BANDS: readonly BandRule[] = [
     source: 'common practice',
     sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figures are this project's reading`,
   },
+  model('kneeInsideHull', 0, null, 'kneePad'),
   model('restInsideHull', 0, null, 'rearRest'),
   model('footInsideHull', 0, null, 'frontFoot'),
   model('padToRest', 0.02, null, 'rearRest'),

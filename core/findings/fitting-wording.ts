@@ -196,4 +196,9 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
     ['The blades on this side swing clear of each other.', 'The blades on this side will touch.', ''],
     ['Your blade swings clear.', 'Your blade will touch the one behind.', ''],
   ),
+  kneeInsideHull: say(
+    'Knee to the hull’s side',
+    ['The knee has room beside it.', 'The knee touches the hull’s side.', ''],
+    ['Your knee has room.', 'Your knee touches the boat’s side.', ''],
+  ),
 };

@@ -39,6 +39,7 @@ const angle = (formula: string) => seat('rad', degree, formula, MODEL);
 /** Every quantity of a report by its id. The drawing, the table, findings and `evaluate` all use these. */
 export const QUANTITIES = {
   padAft: seat('m', 1e-3, "knee's bearing point aft of the seat's datum", 'as set'),
+  padFromMid: seat('m', 1e-3, "knee's bearing point aft of the middle of the boat", 'as set'),
   padOut: seat('m', 1e-3, "knee's bearing point from the centreline toward the kneeling side", 'as set'),
   padHeight: seat('m', 1e-3, "bottom of the recess above the floorboard's top", 'as set'),
   recessTurn: seat('rad', degree, "recess's axis against the boat's, aft end to the off side", 'as set'),
@@ -90,6 +91,12 @@ export const QUANTITIES = {
   handOverWater: seat('m', 1e-3, 'top hand less hand spacing, above the water, shaft upright', MODEL),
   bladeAngle: seat('rad', degree / 2, 'blade turned against the shaft', 'as set'),
   padInsideHull: seat('m', 1e-3, "least distance of the pad's corners to the hull's inner face", HYDRO),
+  kneeInsideHull: seat(
+    'm',
+    1e-3,
+    "kneeling knee's side to the hull's inner face at its height and station",
+    HYDRO,
+  ),
   restInsideHull: seat('m', 1e-3, "least distance of the rear rest's ends to the hull's inner face", HYDRO),
   footInsideHull: seat('m', 1e-3, "least distance of the front foot's print to the hull's inner face", HYDRO),
   padToRest: seat('m', 1e-3, 'least distance in plan between pad and rear rest', 'as set'),

@@ -13,6 +13,7 @@ export const WORDING: Partial<Record<QuantityId, Wording>> = {
 
 /** Names of quantities that no band judges, for the table of values. */
 export const NAMES: Partial<Record<QuantityId, string>> = {
+  padFromMid: 'Knee aft of the middle of the boat',
   restAft: 'Rear rest aft of the datum',
   frontHeelForward: 'Front heel forward of the datum',
   pelvisYaw: 'Pelvis turned, off-side hip forward',

@@ -19,7 +19,7 @@ export function seatQuantities(
   place: { boat: Boat; hull: Hull },
 ): Quantity[] {
   const values: Values = {
-    ...asSet(state, place.boat),
+    ...asSet(state, place.boat, index),
     ...postureValues(state),
     ...loadValues(state),
     ...clearances(state, place),
@@ -34,10 +34,11 @@ export function seatQuantities(
 }
 
 /** What the coach has set, and what follows from it by subtraction alone. */
-function asSet({ seat, body }: SeatState, boat: Boat): Values {
+function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
   const { kneePad, rearRest, frontFoot, paddle } = seat;
   return {
     padAft: kneePad.aftM,
+    padFromMid: kneePad.aftM - (boat.seats[index]?.stationM ?? 0),
     padOut: kneePad.outM,
     padHeight: kneePad.heightM,
     recessTurn: toRadians(kneePad.recessTurnDeg),
@@ -94,18 +95,33 @@ function loadValues({ support, drive }: SeatState): Values {
   };
 }
 
-function clearances({ seat, body, frame }: SeatState, { boat, hull }: { boat: Boat; hull: Hull }): Values {
+function clearances(
+  { seat, body, frame, stances }: SeatState,
+  { boat, hull }: { boat: Boat; hull: Hull },
+): Values {
   const pad = padOutline(seat.kneePad, frame);
   const rest = restOutline(seat.rearRest, frame);
   const foot = frontFootOutline(seat.frontFoot, body.lengths.footLength.value, frame);
   const inside = (outline: readonly BoatPoint[]) => insideHull(outline, hull, boat.skinM);
   return {
     padInsideHull: inside(pad),
+    kneeInsideHull: kneeInsideHull(stances.ready, { boat, hull }, body.lengths.kneeRadius.value),
     restInsideHull: inside(rest),
     footInsideHull: inside(foot),
     padToRest: planClearance(pad, rest),
     padToFrontHeel: planClearance(pad, foot),
   };
+}
+
+/** Room between the kneeling knee, taken as round as it is deep, and the hull's inner face beside it, metres. */
+function kneeInsideHull(
+  { points }: Stance,
+  { boat, hull }: { boat: Boat; hull: Hull },
+  kneeRadius: number,
+): number {
+  const knee = points.kneelingKnee;
+  const breadth = innerHalfBreadth(hull, knee, boat.skinM);
+  return breadth === null ? 0 : breadth - Math.abs(knee.y) - kneeRadius;
 }
 
 /** Least distance of an outline's corners to the hull's inner face at their own height, metres; negative beyond it. */
