@@ -30,6 +30,8 @@ export interface PullKeys {
   readonly free: boolean;
   /** Ctrl: a tenth of the usual grain. */
   readonly fine: boolean;
+  /** Shift: every paddler's fitting moves by as much, in a crew. */
+  readonly all: boolean;
 }
 
 /** Pull of a soft edge, pixels of travel within which it is felt; for turns, degrees. */
@@ -71,10 +73,25 @@ export function pulledTo(hold: Hold, screen: ScreenPoint, keys: PullKeys): (fit:
       const rest = settled(value, rail, { ...graspOf(coordinate, hold, keys), free: keys.free, start });
       if (rest !== coordinateOf(edited.seats[seat]!, coordinate)) {
         edited = withCoordinate(edited, { seat, coordinate }, rest);
+        if (keys.all) edited = othersMoved(edited, hold, { coordinate, by: rest - start });
       }
     }
     return edited;
   };
+}
+
+/** The same movement for everybody else aboard whose fitting is not locked; places are from each one's own datum and side. */
+function othersMoved(
+  fit: Fit,
+  { grip, seat }: Hold,
+  { coordinate, by }: { coordinate: FittingCoordinate; by: number },
+): Fit {
+  const { fitting } = HANDLES[grip.handle];
+  return fit.seats.reduce((moved, other, index) => {
+    if (index === seat || !other.athlete || other.locks.includes(fitting)) return moved;
+    const to = Number((coordinateOf(other, coordinate) + by).toFixed(6));
+    return withCoordinate(moved, { seat: index, coordinate }, to);
+  }, fit);
 }
 
 function graspOf(coordinate: FittingCoordinate, { geometry }: Hold, { fine }: PullKeys) {

@@ -289,7 +289,7 @@ export class PointerHand {
       event.preventDefault();
       event.stopPropagation();
       this.cancel();
-    } else if (event.key === 'Alt' || event.key === 'Control') {
+    } else if (event.key === 'Alt' || event.key === 'Control' || event.key === 'Shift') {
       event.preventDefault();
       this.holding.keys = keysOf(event);
       this.requestPull();
@@ -313,6 +313,6 @@ export class PointerHand {
   }
 }
 
-function keysOf(event: { altKey: boolean; ctrlKey: boolean }): PullKeys {
-  return { free: event.altKey, fine: event.ctrlKey };
+function keysOf(event: { altKey: boolean; ctrlKey: boolean; shiftKey: boolean }): PullKeys {
+  return { free: event.altKey, fine: event.ctrlKey, all: event.shiftKey };
 }

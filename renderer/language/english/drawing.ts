@@ -2,7 +2,7 @@
 export const DRAWING = {
   'drawing.name': 'Drawing of the fit: from above, from the side and from behind',
   'drawing.about':
-    'Tab walks the handles. Arrow keys move one by 1 mm (a turn by 1°), with Shift by 10, with Ctrl by a tenth; Alt leaves the holes. Plus and minus zoom, 0 shows everything; Escape puts a pull back.',
+    'Tab walks the handles. Arrow keys move one by 1 mm (a turn by 1°), with Shift by 10, with Ctrl by a tenth; Alt leaves the holes. Dragged with Shift, every paddler’s fitting moves by as much. Plus and minus zoom, 0 shows everything; Escape puts a pull back.',
   'drawing.from-above': 'From above',
   'drawing.from-side': 'From the side',
   'drawing.from-behind': 'From behind',
@@ -28,8 +28,8 @@ export const DRAWING = {
   'drawing.turned': '{by} turned',
   'drawing.place.aft': '{by} aft',
   'drawing.place.forward': '{by} forward',
-  'drawing.place.kneeling-side': '{by} to the kneeling side',
-  'drawing.place.off-side': '{by} to the off side',
+  'drawing.place.kneeling-side': '{by} to kneeling side',
+  'drawing.place.off-side': '{by} to off side',
   'drawing.place.up': '{by} up',
   'drawing.place.from-grip': '{by} from the grip',
   'drawing.handle.kneePad': 'Knee pad',
