@@ -1,9 +1,11 @@
 import { useState } from 'react';
+import { balanceSentence } from '../../../core/findings/balance-wording.ts';
 import type { Quantity } from '../../../core/findings/finding.ts';
 import { quantityName } from '../../../core/findings/sentences.ts';
 import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
 import { useFit } from './bench-context.tsx';
+import { LiveText } from './live-text.tsx';
 import { ValueRow } from './value-row.tsx';
 
 /** Every value of the report: with its band, how sure it is and where it comes from a click away. */
@@ -32,6 +34,9 @@ export function Values() {
       <TextField label={say('values.filter')} type="search" value={search} onChange={setSearch} />
       {part(seat, say('values.of-seat'))}
       {part(null, say('values.of-boat'))}
+      <p className="soft">
+        <LiveText write={(_, { balance }) => (balance ? balanceSentence(balance) : '')} />
+      </p>
     </div>
   );
 }
