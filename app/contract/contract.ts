@@ -118,7 +118,7 @@ export const contract = {
   'work.cancel': entry(nothing, z.strictObject({ asked: z.boolean() })),
 } as const;
 
-export type Contract = typeof contract;
+type Contract = typeof contract;
 export type CallName = keyof Contract;
 /** What a caller may pass: defaults may be left out. */
 export type CallInput<N extends CallName> = z.input<Contract[N]['input']>;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** Why a call was refused. The sentences are in plain words: what happened, what was kept, what to do. */
-export const CALL_ERRORS = [
+const CALL_ERRORS = [
   'unknown-call',
   'bad-input',
   'not-found',
@@ -17,7 +17,7 @@ export const CALL_ERRORS = [
 ] as const;
 
 /** One problem in an input: where it is, what is wrong, what is allowed. */
-export const problemSchema = z.strictObject({ path: z.string(), message: z.string() });
+const problemSchema = z.strictObject({ path: z.string(), message: z.string() });
 
 export const callErrorSchema = z.strictObject({
   code: z.enum(CALL_ERRORS),

@@ -11,7 +11,7 @@ export type ElectronApi = Pick<
 
 /** The page's own origin in the desktop shell. */
 export const PAGE_SCHEME = 'app';
-export const PAGE_HOST = 'kneelwright';
+const PAGE_HOST = 'kneelwright';
 export const PAGE_HOME = `${PAGE_SCHEME}://${PAGE_HOST}/`;
 
 /** The two channels between page and program. The page never sees their names. */

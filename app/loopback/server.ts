@@ -23,7 +23,7 @@ const HOST = '127.0.0.1';
 /** The largest call, bytes: a fit of four seats in a hull of many fine stations stays below it. */
 export const CALL_LIMIT = 16 * 1024 * 1024;
 /** The largest file a page may send, bytes. */
-export const UPLOAD_LIMIT = 256 * 1024 * 1024;
+const UPLOAD_LIMIT = 256 * 1024 * 1024;
 /** Far above what a hand can cause, far below what would starve the program. */
 const CALLS = { capacity: 400, perSecond: 200 };
 /** Requests without the cookie: a few mistyped addresses, no guessing. */

@@ -1,8 +1,8 @@
 /** What a long piece of work is. */
-export type WorkKind = 'export' | 'read-bundle' | 'backup';
+type WorkKind = 'export' | 'read-bundle' | 'backup';
 
 /** How far it has come. */
-export interface WorkProgress {
+interface WorkProgress {
   readonly what: WorkKind;
   readonly done: number;
   readonly of: number;

@@ -7,7 +7,7 @@ export interface OutgoingFile {
 }
 
 /** Where an outgoing file went. */
-export type Delivery =
+type Delivery =
   /** Written where the person chose in a dialog. */
   | { readonly kind: 'saved'; readonly path: string }
   /** Waiting at this path of the page's own origin, to be fetched once. */
@@ -21,7 +21,7 @@ export interface IncomingFile {
 }
 
 /** Which files a person may choose from. */
-export interface FileKind {
+interface FileKind {
   readonly title: string;
   /** Endings without the dot. */
   readonly extensions: readonly string[];

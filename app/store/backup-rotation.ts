@@ -11,7 +11,7 @@ export interface DatedBackup {
 }
 
 /** Kept of the daily ones: the newest of each of the last 7 days, 5 weeks and 12 months. All others: 30 days. */
-export const ROTATION = { days: 7, weeks: 5, months: 12, otherDays: 30 } as const;
+const ROTATION = { days: 7, weeks: 5, months: 12, otherDays: 30 } as const;
 
 const DAY_MS = 86_400_000;
 

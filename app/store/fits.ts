@@ -56,7 +56,7 @@ function summaryOf(store: Store, row: FitRow): FitSummary | null {
 }
 
 /** One fit's summary; null if there is none or its row is set aside. */
-export function fitSummary(store: Store, id: string): FitSummary | null {
+function fitSummary(store: Store, id: string): FitSummary | null {
   const row = store.db.prepare<[string], FitRow>(`${SUMMARY} WHERE fits.id = ?`).get(id);
   return row ? summaryOf(store, row) : null;
 }

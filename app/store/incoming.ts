@@ -33,8 +33,8 @@ export const incomingFit = z
     message: 'a fit needs at least one revision or a draft',
   });
 
-export type IncomingAthlete = z.infer<typeof incomingAthlete>;
-export type IncomingBoat = z.infer<typeof incomingBoat>;
+type IncomingAthlete = z.infer<typeof incomingAthlete>;
+type IncomingBoat = z.infer<typeof incomingBoat>;
 export type IncomingFit = z.infer<typeof incomingFit>;
 export type IncomingRevision = z.infer<typeof incomingRevision>;
 

@@ -7,7 +7,7 @@ import { searchText } from './search-text.ts';
 import { atomically, type Store } from './store.ts';
 
 /** What became of the items of one kind. */
-export interface MergeCount {
+interface MergeCount {
   /** Not known here before. */
   added: number;
   /** Known here, and newer in what came in. */
