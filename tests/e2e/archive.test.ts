@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exampleAthlete, exampleFit } from '../core/example/example-fit.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, goTo } from './screens.ts';
+import { callFromPage, goTo, soon } from './screens.ts';
 
 let folder: string;
 let program: RunningProgram;
@@ -69,13 +69,13 @@ describe('the archive, through its own screen', () => {
       .getByRole('button', { name: /^Go back to it/ })
       .click();
     await page.getByRole('alertdialog').getByRole('button', { name: 'Go back', exact: true }).click();
-    await expect.poll(names).toEqual(['Stays']);
+    await soon(names).toEqual(['Stays']);
     await page
       .getByRole('row', { name: /before going back/ })
       .first()
       .getByRole('button', { name: /^Bring back/ })
       .click();
-    await expect.poll(names).toEqual(['Came later', 'Stays']);
+    await soon(names).toEqual(['Came later', 'Stays']);
   });
 
   it('erases an athlete only with the name typed', async () => {
@@ -87,6 +87,6 @@ describe('the archive, through its own screen', () => {
     await page.getByLabel(/^Type the name/).fill('Came later');
     await erase.click();
     await page.getByRole('link', { name: 'To the list' }).click();
-    await expect.poll(names).toEqual(['Stays']);
+    await soon(names).toEqual(['Stays']);
   });
 });

@@ -6,7 +6,7 @@ import { formatFor } from '../../renderer/language/format.ts';
 import { quantityText } from '../../renderer/pages/bench/quantity-text.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, enter, goTo, measure, textOf } from './screens.ts';
+import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
 
 const PAD_AFT = 'Knee pad: aft of the mark';
 
@@ -61,7 +61,7 @@ describe('measures typed beside the drawing', () => {
 
   it('are kept on the disk without being asked', async () => {
     await enter(page, PAD_AFT, '18');
-    await expect.poll(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.18);
+    await soon(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.18);
   });
 
   it('out of range explain themselves and keep the last good value', async () => {
@@ -81,7 +81,7 @@ describe('measures typed beside the drawing', () => {
     await page.keyboard.press('Shift+ArrowUp');
     await page.keyboard.press('Control+ArrowDown');
     expect(await padAft()).toBe('20.19 cm');
-    await expect.poll(() => textOf(page.locator('#spoken'))).toMatch(/Knee pad: aft of the mark 20[.]19/);
+    await soon(() => textOf(page.locator('#spoken'))).toMatch(/Knee pad: aft of the mark 20[.]19/);
     await undo();
     expect(await padAft()).toBe('18.0 cm');
   });
@@ -142,10 +142,10 @@ describe('margin notes', () => {
     expect((await keptFit()).seats).toEqual(before.seats);
     await note.getByRole('button', { name: /^Hide it/ }).waitFor();
     await note.getByRole('button', { name: /^Take it/ }).click();
-    await expect.poll(async () => (await keptFit()).seats).not.toEqual(before.seats);
-    await expect.poll(() => note.getAttribute('data-severity')).toBe('good');
+    await soon(async () => (await keptFit()).seats).not.toEqual(before.seats);
+    await soon(() => note.getAttribute('data-severity')).toBe('good');
     await undo();
-    await expect.poll(async () => (await keptFit()).seats).toEqual(before.seats);
+    await soon(async () => (await keptFit()).seats).toEqual(before.seats);
   });
 
   it('never propose to move what is locked', async () => {
@@ -161,9 +161,9 @@ describe('margin notes', () => {
   it('light their part when pointed at', async () => {
     const note = page.locator('[data-finding="frontKnee@0"]');
     await note.hover();
-    await expect.poll(() => note.getAttribute('data-lit')).not.toBeNull();
+    await soon(() => note.getAttribute('data-lit')).not.toBeNull();
     await page.mouse.move(5, 5);
-    await expect.poll(() => note.getAttribute('data-lit')).toBeNull();
+    await soon(() => note.getAttribute('data-lit')).toBeNull();
   });
 });
 
@@ -182,7 +182,7 @@ describe('revisions', () => {
     await enter(page, PAD_AFT, '20');
     await save('Second');
     await enter(page, PAD_AFT, '21');
-    await expect.poll(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.21);
+    await soon(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.21);
     const { revisions } = await callFromPage(page, 'fits.open', { id: fitId });
     expect(revisions.map(({ number, name }) => [number, name])).toEqual([
       [2, 'Second'],
@@ -196,23 +196,23 @@ describe('revisions', () => {
     const row = page.getByRole('row', { name: /Knee pad: aft of the mark/ });
     expect(await textOf(row)).toMatch(/17\.5 cm\s*21\.0 cm/);
     await enter(page, PAD_AFT, '22');
-    await expect.poll(() => textOf(row)).toMatch(/22\.0 cm/);
+    await soon(() => textOf(row)).toMatch(/22\.0 cm/);
   });
 
   it('are looked at without losing the bench, and any two are compared so', async () => {
     await page.getByRole('button', { name: /^Look at it: revision 2/ }).click();
     const row = page.getByRole('row', { name: /Knee pad: aft of the mark/ });
-    await expect.poll(() => textOf(row)).toMatch(/17\.5 cm\s*20\.0 cm/);
+    await soon(() => textOf(row)).toMatch(/17\.5 cm\s*20\.0 cm/);
     await page.getByRole('button', { name: 'Back to the bench' }).click();
-    await expect.poll(padAft).toBe('22.0 cm');
+    await soon(padAft).toBe('22.0 cm');
   });
 
   it('are put back on the bench as one step', async () => {
     await page.getByRole('button', { name: /^Look at it: revision 1/ }).click();
     await page.getByRole('button', { name: 'Put it on the bench' }).click();
-    await expect.poll(padAft).toBe('17.5 cm');
+    await soon(padAft).toBe('17.5 cm');
     await undo();
-    await expect.poll(padAft).toBe('22.0 cm');
+    await soon(padAft).toBe('22.0 cm');
   });
 });
 
@@ -229,7 +229,7 @@ describe('two windows on one fit', () => {
     await callFromPage(page, 'drafts.save', { id: fitId, fit: other });
     await enter(page, PAD_AFT, '19');
     await page.getByRole('button', { name: 'Load the fit again' }).click();
-    await expect.poll(padAft).toBe('15.5 cm');
+    await soon(padAft).toBe('15.5 cm');
   });
 });
 
@@ -241,8 +241,8 @@ describe('a program that is gone', () => {
     await enter(page, PAD_AFT, '18,5');
     await page.getByText('not kept yet; trying again').waitFor();
     await enter(page, PAD_AFT, '18,6');
+    await page.getByRole('button', { name: 'Try again' }).waitFor();
     await page.unroute('**/call');
-    await page.getByRole('button', { name: 'Try again' }).click();
-    await expect.poll(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.186);
+    await soon(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.186);
   });
 });

@@ -1,4 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
 import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
 import type { CallResult } from '../../app/contract/result.ts';
 
@@ -57,4 +58,12 @@ export function numberIn(text: string): number {
   const found = /[−-]?\d+(?:[.,]\d+)?/.exec(text);
   if (!found) throw new Error(`no number in "${text}"`);
   return Number(found[0].replace('−', '-').replace(',', '.'));
+}
+
+/** Longest wait for something that the page does by itself, on a machine that is busy with other things, milliseconds. */
+const SOON_MS = 15_000;
+
+/** An expectation that the page meets soon, asked again until it does. */
+export function soon<T>(read: () => T | Promise<T>) {
+  return expect.poll(read, { timeout: SOON_MS });
 }
