@@ -43,8 +43,8 @@ const athletes: Athlete[] = people.map(({ tape, ...who }) =>
 const shells = [
   { name: 'No. 4, single', boatClass: 'C1', massKg: 14.2, hullFile: 'single.csv', seats: [-0.05], floor: [0.03, 0.24, 1.1] },
   { name: 'Broad single', boatClass: 'none', massKg: 19, hullFile: 'training.csv', seats: [0], floor: [0.03, 0.32, 1.1] },
-  { name: 'No. 7, pair', boatClass: 'C2', massKg: 20.4, hullFile: 'pair.csv', seats: [0.75, -0.75], floor: [0.035, 0.26, 1.9] },
-  { name: 'No. 9, four', boatClass: 'C4', massKg: 31, hullFile: 'four.csv', seats: [2.1, 0.7, -0.7, -2.1], floor: [0.04, 0.28, 3.3] },
+  { name: 'No. 7, pair', boatClass: 'C2', massKg: 20.4, hullFile: 'pair.csv', seats: [0.6, -0.9], floor: [0.035, 0.26, 1.9] },
+  { name: 'No. 9, four', boatClass: 'C4', massKg: 31, hullFile: 'four.csv', seats: [1.95, 0.55, -0.85, -2.25], floor: [0.04, 0.28, 3.3] },
 ] as const;
 
 const boats: (Boat & { hullFile: string })[] = shells.map(({ hullFile, floor, seats, ...boat }) => ({

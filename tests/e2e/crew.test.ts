@@ -1,0 +1,123 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
+import { createEvaluator } from '../../core/fit/evaluator.ts';
+import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import { firstSetting } from '../../core/stance/first-setting.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage } from './screens.ts';
+
+let program: RunningProgram;
+let page: Page;
+let pairId: string;
+
+const PAIR = ['Bohuš Křivolák', 'Zofia Łęgowianka'] as const;
+
+async function roster() {
+  const athletes = await callFromPage(page, 'athletes.list', {});
+  const boats = await callFromPage(page, 'boats.list', {});
+  const athlete = (name: string) => athletes.find((a) => a.athlete.name === name)!.athlete;
+  const boat = (name: string) => boats.find((b) => b.boat.name === name)!.boat;
+  return { athlete, boat };
+}
+
+async function makeFit(name: string, boatName: string, crew: readonly string[]): Promise<string> {
+  const { athlete, boat } = await roster();
+  const hull = boat(boatName);
+  const seats = crew.map((who, i) => {
+    const person = athlete(who);
+    const stationX = hull.seats[i]!.stationM;
+    return {
+      ...firstSetting({ body: bodyOfAthlete(person), boat: hull, stationX, side: person.side }),
+      athlete: person,
+      side: i === 0 ? ('right' as const) : ('left' as const),
+    };
+  });
+  const fit = fitSchema.parse({ format: FIT_FORMAT, name, boat: hull, seats });
+  return (await callFromPage(page, 'fits.create', { fit })).id;
+}
+
+async function kept(): Promise<Fit> {
+  await page.locator('.kept[data-keeping="kept"]').waitFor();
+  return (await callFromPage(page, 'fits.open', { id: pairId })).fit;
+}
+
+const crew = (name: string | RegExp) => page.locator('.crew').getByRole('button', { name });
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser({ viewport: { width: 1440, height: 900 } });
+  await callFromPage(page, 'demo.install', {});
+  for (const name of PAIR) await makeFit(`${name}, own single`, 'Broad single', [name]);
+  pairId = await makeFit('Unequal pair', 'No. 7, pair', PAIR);
+  await page.goto(`${program.origin}/#/fits/${pairId}`);
+  await page.getByRole('tab', { name: 'Crew' }).click();
+});
+
+afterAll(() => program?.dispose());
+
+describe('a pair with unequal masses, from two singles’ fits', () => {
+  it('starts each seat from its paddler’s own single: the stance comes along', async () => {
+    for (const [seat, name] of PAIR.entries()) {
+      await page
+        .getByRole('radio', { name: new RegExp(name) })
+        .or(page.getByText(`${seat + 1}: ${name}`))
+        .first()
+        .click();
+      await crew(new RegExp(`Start ${name} from`)).click();
+      await page.locator('.crew [role="status"]').waitFor();
+    }
+    const fit = await kept();
+    const fits = await callFromPage(page, 'fits.list', { search: 'own single' });
+    for (const [seat, name] of PAIR.entries()) {
+      const summary = fits.find((f) => f.name.startsWith(name))!;
+      const single = (await callFromPage(page, 'fits.open', { id: summary.id })).fit;
+      expect(fit.seats[seat]!.kneePad).toEqual(single.seats[0]!.kneePad);
+      expect(fit.seats[seat]!.frontFoot).toEqual(single.seats[0]!.frontFoot);
+    }
+  });
+
+  it('levels the crew: bow a centimetre up, weight over the centreline, each stance kept', async () => {
+    const before = createEvaluator().evaluate(await kept());
+    await crew('Level the crew').click();
+    await crew('Take it').first().click();
+    const after = createEvaluator().evaluate(await kept());
+    const afloat = after.afloat.ready;
+    if (afloat.kind !== 'afloat') throw new Error('the pair does not float');
+    expect(afloat.bowOverStern).toBeCloseTo(0.01, 3);
+    const angle = (r: typeof after, seat: number) => r.seats[seat]!.stances.ready.angles.kneelingKnee;
+    for (const seat of [0, 1]) expect(Math.abs(angle(after, seat) - angle(before, seat))).toBeLessThan(0.02);
+  });
+
+  it('compares every seating order and takes one in a single step', async () => {
+    await crew('Compare every order').click();
+    await page.locator('.crew .crew-table').nth(1).locator('tbody tr').nth(1).waitFor();
+    await crew(/^Seat them/)
+      .first()
+      .click();
+    const swapped = await kept();
+    expect(swapped.seats.map((s) => s.athlete!.name)).toEqual([...PAIR].reverse());
+    await page.keyboard.press('Control+z');
+    await page.waitForTimeout(300);
+    expect((await kept()).seats.map((s) => s.athlete!.name)).toEqual([...PAIR]);
+  });
+
+  it('drags both pads together with Shift, as one step', async () => {
+    const before = await kept();
+    const grip = page.locator('[data-grip="kneePad/plan"]');
+    const box = (await grip.boundingBox())!;
+    const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    await page.keyboard.down('Shift');
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    await page.mouse.move(at.x - 30, at.y, { steps: 8 });
+    await page.waitForTimeout(100);
+    await page.mouse.up();
+    await page.keyboard.up('Shift');
+    await page.waitForTimeout(300);
+    const after = await kept();
+    const moved = after.seats.map((s, i) => s.kneePad.aftM - before.seats[i]!.kneePad.aftM);
+    expect(Math.abs(moved[0]!)).toBeGreaterThan(0.005);
+    expect(moved[1]).toBeCloseTo(moved[0]!, 6);
+  });
+});
