@@ -35,6 +35,27 @@ export function angleArc(
   };
 }
 
+/**
+ * The arc of a given angle (radians, more than a half-turn too) from the direction of `from`, turning first toward
+ * `toward`. For angles near a half-turn, whose own plane would flip from one side to the other.
+ */
+export function arcToward(
+  { corner, from, toward, angle }: { corner: Vec3; from: Vec3; toward: Vec3; angle: number },
+  radius: number,
+): AngleArc | null {
+  const u = unit(subtract(from, corner));
+  const aim = u && subtract(toward, scale(u, dot(toward, u)));
+  const across = aim && unit(aim);
+  if (!u || !across) return null;
+  const at = (turn: number) =>
+    add(corner, add(scale(u, radius * Math.cos(turn)), scale(across, radius * Math.sin(turn))));
+  return {
+    corner,
+    points: Array.from({ length: STEPS + 1 }, (_, k) => at((angle * k) / STEPS)),
+    middle: at(angle / 2),
+  };
+}
+
 function unit(v: Vec3): Vec3 | null {
   const length = norm(v);
   return length > 1e-9 ? scale(v, 1 / length) : null;

@@ -1,7 +1,7 @@
 import type { QuantityId } from '../../core/findings/quantities.ts';
 import { along, norm, subtract, type Vec3 } from '../../core/frame/vec3.ts';
 import type { Stance, StanceAngle } from '../../core/stance/stance.ts';
-import { type AngleArc, angleArc } from './angle-arc.ts';
+import { type AngleArc, angleArc, arcToward } from './angle-arc.ts';
 import type { ViewName } from './view-geometry.ts';
 
 /** One angle as drawn: its arc in space, what it is called in the report, and the view it is written in. */
@@ -10,14 +10,18 @@ export interface AngleMark {
   readonly view: ViewName;
   readonly arc: AngleArc;
   readonly value: number;
-  /** A reference line that the angle is measured from, where no limb shows it. */
+  /** Lines that the angle lies between, where no limb shows them: the upright, and the trunk's own line. */
   readonly from: readonly [Vec3, Vec3] | null;
+  readonly to: readonly [Vec3, Vec3] | null;
 }
 
 /** Radii of the arcs on the screen, pixels. */
-const ARC_PX = { joint: 30, hip: 34 };
-/** The trunk's arc stands out this far along the trunk, where there is room beside the back. */
-const TRUNK_SHARE = 0.82;
+const ARC_PX = { joint: 30, hip: 24 };
+/**
+ * How far out the trunk's arc is drawn, as a share of the trunk: beside the back in the side view, over the head from
+ * behind, where a lean of a few degrees is wide enough to be seen.
+ */
+const TRUNK_SHARE = { profile: 0.82, section: 1.82 } as const;
 
 /** The angles that the drawing shows, as arcs in space; what cannot be drawn (a limb of no length) is left out. */
 export function angleMarks({ points, angles }: Stance, pixelsPerMetre: number): AngleMark[] {
@@ -40,7 +44,10 @@ export function angleMarks({ points, angles }: Stance, pixelsPerMetre: number): 
     mark(
       'kneelingHip',
       'profile',
-      angleArc({ corner: kneelingHip, from: overHip, to: kneelingKnee }, radius(ARC_PX.hip)),
+      arcToward(
+        { corner: kneelingHip, from: overHip, toward: { x: 1, y: 0, z: 0 }, angle: angles.kneelingHip },
+        radius(ARC_PX.hip),
+      ),
     ),
     trunkMark('trunkPitch', 'profile', { foot: midHip, head: { ...midShoulder, y: midHip.y } }),
     trunkMark('trunkRoll', 'section', { foot: midHip, head: { ...midShoulder, x: midHip.x } }),
@@ -48,19 +55,19 @@ export function angleMarks({ points, angles }: Stance, pixelsPerMetre: number): 
   return made.filter((m) => m !== null);
 
   function mark(angle: AngleMark['angle'], view: ViewName, arc: AngleArc | null): AngleMark | null {
-    return arc && { angle, view, arc, value: angles[angle], from: null };
+    return arc && { angle, view, arc, value: angles[angle], from: null, to: null };
   }
 
   function trunkMark(
     angle: AngleMark['angle'],
-    view: ViewName,
+    view: 'profile' | 'section',
     { foot, head }: { foot: Vec3; head: Vec3 },
   ): AngleMark | null {
     const reach = norm(subtract(head, foot));
     const top = { ...foot, z: foot.z + reach };
-    const arc = angleArc({ corner: foot, from: top, to: head }, reach * TRUNK_SHARE);
-    return (
-      arc && { angle, view, arc, value: angles[angle], from: [foot, along(foot, top, TRUNK_SHARE + 0.06)] }
-    );
+    const arc = angleArc({ corner: foot, from: top, to: head }, reach * TRUNK_SHARE[view]);
+    const out = TRUNK_SHARE[view] + 0.05;
+    const from = [foot, along(foot, top, out)] as const;
+    return arc && { angle, view, arc, value: angles[angle], from, to: [foot, along(foot, head, out)] };
   }
 }

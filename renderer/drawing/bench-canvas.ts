@@ -66,7 +66,7 @@ export class BenchCanvas {
   private pointed: Grip | null = null;
   private focused = false;
   private touch = false;
-  private drawn: Drawn | null = null;
+  private readonly drawn = new Set<Drawn>();
 
   constructor(given: {
     document: FitDocument;
@@ -163,8 +163,10 @@ export class BenchCanvas {
     return this.ghost.picture;
   }
 
-  onDrawn(listener: Drawn): void {
-    this.drawn = listener;
+  /** Hears of every drawing; gives back a function that stops it. */
+  onDrawn(listener: Drawn): () => void {
+    this.drawn.add(listener);
+    return () => this.drawn.delete(listener);
   }
 
   get geometry(): ViewGeometry | null {
@@ -243,7 +245,7 @@ export class BenchCanvas {
     for (const name of LAYERS) if (this.dirty.has(name)) this.layers[name].drawScene();
     this.dirty.clear();
     const scene = this.scene();
-    if (scene) this.drawn?.(scene);
+    if (scene) for (const listener of this.drawn) listener(scene);
   }
 
   dispose(): void {

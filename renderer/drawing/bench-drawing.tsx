@@ -13,7 +13,7 @@ import { BenchCanvas } from './bench-canvas.ts';
 import { LookButtons } from './look-buttons.tsx';
 import { lookWithKey } from './look-keys.ts';
 import { FONTS } from './pen.ts';
-import { LAYERS, type LayerName } from './scene.ts';
+import { LAYERS, type LayerName, type Scene } from './scene.ts';
 
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
 export function BenchDrawing({ document: fitDocument }: { document: FitDocument }) {
@@ -41,9 +41,11 @@ export function BenchDrawing({ document: fitDocument }: { document: FitDocument 
       store: hand,
       focusGrip: (grip) => focusGrip(element, grip),
     });
+    const stopPlacing = made.onDrawn((scene) => placeQuarter(element, scene));
     setCanvas(made);
     return () => {
       setCanvas(null);
+      stopPlacing();
       pointer.dispose();
       made.dispose();
     };
@@ -89,11 +91,21 @@ export function BenchDrawing({ document: fitDocument }: { document: FitDocument 
         <>
           <GripList document={fitDocument} canvas={canvas} hand={hand} />
           <LookButtons canvas={canvas} document={fitDocument} />
-          <HandNote document={fitDocument} canvas={canvas} hand={hand} />
+          <HandNote document={fitDocument} hand={hand} />
         </>
       )}
     </div>
   );
+}
+
+/** Tells the page's own parts where the drawing has left room for them. */
+function placeQuarter(host: HTMLElement, { layout: { quarter } }: Scene): void {
+  const places = { left: quarter.left, top: quarter.top, width: quarter.width };
+  for (const [name, value] of Object.entries(places)) {
+    const pixels = `${Math.round(value)}px`;
+    const property = `--quarter-${name}`;
+    if (host.style.getPropertyValue(property) !== pixels) host.style.setProperty(property, pixels);
+  }
 }
 
 function focusGrip(host: HTMLElement, grip: Grip): void {

@@ -3,13 +3,13 @@ import type { QuantityId } from '../../core/findings/quantities.ts';
 import { CONTACTS, type Contact } from '../../core/support/support.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 import { say } from '../language/messages.ts';
-import { angleMarks } from './angle-marks.ts';
+import { type AngleMark, angleMarks } from './angle-marks.ts';
 import { waterHeight } from './hull-lines.ts';
 import type { LabelWish } from './label-placer.ts';
 import type { ColourName } from './palette.ts';
 import { CENTRE_MARK_PX } from './parts/support.ts';
 import { LETTERING, type LetteringName } from './pen.ts';
-import { afloatReady, onto, type Scene, seatReport } from './scene.ts';
+import { afloatReady, isOverview, onto, type Scene, seatReport } from './scene.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 import { SEVERITY_PX } from './severity-shape.ts';
 import type { ViewName } from './view-geometry.ts';
@@ -58,6 +58,7 @@ function labelMaker(measure: Measure) {
 /** Every label of the seat worked on, the most important first. */
 export function drawingLabels(scene: Scene, measure: Measure): DrawnLabel[] {
   const make = labelMaker(measure);
+  if (isOverview(scene)) return [...nameLabels(scene, make), ...loadLabels(scene, make)];
   return [
     ...angleLabels(scene, make),
     ...loadLabels(scene, make),
@@ -82,20 +83,30 @@ function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
     const corner = to(arc.corner);
     const middle = to(arc.middle);
     const finding = severityOf(scene, angle);
-    const trunk = angle === 'trunkPitch' || angle === 'trunkRoll';
     return make({
       id: angle,
       text: scene.format.degrees(toDegrees(value)),
       lettering: 'label',
       colour: 'measure',
-      anchor: middle,
+      ...anglePlace(angle, { corner, middle, scale: scene.geometry.camera.pixelsPerMetre }),
       bounds: inner(scene.layout.windows[view]),
-      toward: trunk ? -Math.PI / 2 : Math.atan2(middle.y - corner.y, middle.x - corner.x),
-      gap: 5,
       severity: finding?.severity,
       part: finding?.part,
     });
   });
+}
+
+/** How far the seat stands out behind the hip joint, metres (drawing only). */
+const BEHIND_HIP = 0.1;
+
+/** Where an angle's value would like to stand: outside its arc; over the trunk's; behind the seat for the hip's. */
+function anglePlace(
+  angle: AngleMark['angle'],
+  { corner, middle, scale }: { corner: ScreenPoint; middle: ScreenPoint; scale: number },
+): Pick<LabelWish, 'anchor' | 'toward' | 'gap'> {
+  if (angle === 'kneelingHip') return { anchor: corner, toward: Math.PI, gap: BEHIND_HIP * scale };
+  if (angle.startsWith('trunk')) return { anchor: middle, toward: -Math.PI / 2, gap: 5 };
+  return { anchor: middle, toward: Math.atan2(middle.y - corner.y, middle.x - corner.x), gap: 5 };
 }
 
 /** Which way the load's figure would like to stand from its contact in the plan. */
@@ -151,6 +162,26 @@ function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {
   );
 }
 
+/** In the overview everyone's name stands over the head. */
+function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const to = onto(scene, 'profile');
+  const { fit, report } = scene.picture;
+  return fit.seats.flatMap((seat, index) => {
+    const head = report.seats[index]?.stances.ready.points.headTop;
+    if (!seat.athlete || !head) return [];
+    return make({
+      id: `name-${index}`,
+      text: seat.athlete.name,
+      lettering: index === scene.seat ? 'strong' : 'note',
+      colour: index === scene.seat ? 'ink' : 'ink-soft',
+      anchor: to(head),
+      bounds: inner(scene.layout.windows.profile),
+      toward: -Math.PI / 2,
+      gap: 8,
+    });
+  });
+}
+
 /** Names of what the eye might ask for: the water, the centre of mass. */
 function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
   const { profile } = scene.layout.windows;
@@ -183,7 +214,7 @@ function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
         colour: 'water-line',
         anchor: { x: surface.x + 6, y: surface.y },
         bounds: inner(profile),
-        toward: 0.9,
+        toward: -0.9,
         gap: 3,
       }),
     );

@@ -1,7 +1,7 @@
 import type { FittingCoordinate } from '../../core/findings/finding.ts';
 import { coordinateOf } from '../../core/fit/fitting-coordinate.ts';
 import type { Vec3 } from '../../core/frame/vec3.ts';
-import { coordinateWords } from '../hand/coordinate-words.ts';
+import { coordinateWords, dimensionWords } from '../hand/coordinate-words.ts';
 import { HANDLES } from '../hand/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../hand/handle-places.ts';
 import type { DrawnLabel, Measure } from './drawing-labels.ts';
@@ -32,7 +32,7 @@ export function heldDimensions(scene: Scene): Dimension[] {
   return coordinates.map((coordinate) => ({
     coordinate,
     line: lineOf(scene, coordinate, { at, view: grip.view }),
-    text: coordinateWords(coordinate, coordinateOf(place.seat, coordinate), scene.format),
+    text: dimensionWords(coordinate, coordinateOf(place.seat, coordinate), scene.format),
   }));
 }
 

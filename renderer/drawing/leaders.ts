@@ -15,6 +15,7 @@ export interface Leader {
 
 /** Gaps between the parallel tracks of leaders, pixels. */
 const TRACK = 4;
+const LANE_GAP = 3;
 /** As many leaders as the tracks have room for; the rest stay in the margin. */
 const MOST = 5;
 
@@ -59,20 +60,23 @@ function inSight(
 }
 
 /**
- * Leaders for the notes that want something done (and for the lit part's), the topmost note on the outermost track, so
- * that none crosses another in the gutter. `top` is the drawing's own place in the page, client pixels.
+ * Leaders for the notes that want something done (and for the lit part's). Tracks in the gutter are shared out so that
+ * leaders which run the same way never cross; `top` is the drawing's own place in the page, client pixels.
  */
 export function leadersOf(scene: Scene, notes: readonly NotePlace[], top: number): Leader[] {
   const { width, lanes } = scene.layout;
-  const wanted = onePerPart(
-    notes.filter((note) => note.severity !== 'good' || note.part === scene.lit),
-  ).slice(0, MOST);
-  return wanted.flatMap((note, k): Leader[] => {
-    const anchor = partAnchor(scene, note.part);
-    if (!anchor) return [];
-    const y = note.clientY - top;
-    const track = width - 6 - k * TRACK;
-    const lane = lanes[anchor.lane] + (k - (wanted.length - 1) / 2) * 3;
+  const wanted = onePerPart(notes.filter((note) => note.severity !== 'good' || note.part === scene.lit))
+    .slice(0, MOST)
+    .flatMap((note) => {
+      const anchor = partAnchor(scene, note.part);
+      return anchor ? [{ note, anchor, y: note.clientY - top }] : [];
+    });
+  const rises = ({ anchor, y }: (typeof wanted)[number]) => lanes[anchor.lane] < y;
+  const tracks = [...wanted.filter(rises), ...wanted.filter((w) => !rises(w)).reverse()];
+  return wanted.map((want, k) => {
+    const { note, anchor, y } = want;
+    const track = width - 6 - tracks.indexOf(want) * TRACK;
+    const lane = lanes[anchor.lane] + (k - (wanted.length - 1) / 2) * LANE_GAP;
     const { findingId, part, severity } = note;
     const path = [
       { x: width, y },
@@ -81,7 +85,7 @@ export function leadersOf(scene: Scene, notes: readonly NotePlace[], top: number
       { x: anchor.at.x, y: lane },
       anchor.at,
     ];
-    return [{ findingId, part, severity, path }];
+    return { findingId, part, severity, path };
   });
 }
 

@@ -5,6 +5,8 @@ import { add, cross, norm, scale, subtract, type Vec3 } from '../../core/frame/v
 export interface PaddleShape {
   /** From the top of the grip to the blade's throat. */
   readonly shaft: readonly [Vec3, Vec3];
+  /** Where the shaft, tapering, dies away in the blade. */
+  readonly spine: Vec3;
   readonly grip: readonly [Vec3, Vec3];
   /** Outline of the blade in its own plane. */
   readonly blade: readonly Vec3[];
@@ -44,7 +46,8 @@ export function paddleShape(paddle: Paddle, { top, lower }: { top: Vec3; lower: 
       at(throat + share * paddle.bladeLengthM, (side * breadth * BLADE_BREADTH) / 2),
     );
   return {
-    shaft: [at(0, 0), at(throat + paddle.bladeLengthM * 0.2, 0)],
+    shaft: [at(0, 0), at(throat, 0)],
+    spine: at(throat + paddle.bladeLengthM * 0.5, 0),
     grip: [at(0.012, -GRIP_BREADTH / 2), at(0.012, GRIP_BREADTH / 2)],
     blade: [...edge(1), ...edge(-1).reverse()],
   };

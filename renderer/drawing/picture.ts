@@ -20,6 +20,8 @@ export function pictureOf(fit: Fit, report: Report): Picture {
 
 /** Paper left around what is shown, metres. */
 const PAPER = { x: 0.1, y: 0.05, z: 0.05 };
+/** More above the head, where the lean from behind is written. */
+const PAPER_ABOVE = 0.12;
 /** Boxes are rounded outward to this, so that small edits do not change the sheet's division. Metres. */
 const GRAIN = 0.05;
 /** What an empty seat shows around its mark: ahead and aft, and above the floorboard, metres. */
@@ -91,6 +93,6 @@ function grown({ least, most }: BoatBox): BoatBox {
   const up = (value: number, by: number) => Math.ceil((value + by) / GRAIN) * GRAIN;
   return {
     least: { x: down(least.x, PAPER.x), y: down(least.y, PAPER.y), z: down(least.z, PAPER.z) },
-    most: { x: up(most.x, PAPER.x), y: up(most.y, PAPER.y), z: up(most.z, PAPER.z) },
+    most: { x: up(most.x, PAPER.x), y: up(most.y, PAPER.y), z: up(most.z, PAPER_ABOVE) },
   };
 }

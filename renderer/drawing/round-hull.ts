@@ -8,10 +8,11 @@ export interface Disc {
 }
 
 /**
- * Directions in which an outline is felt out. With 72, a round of 60 px radius departs from the true one by
- * 60·(1 − cos 2.5°) = 0.06 px, which nobody sees.
+ * Directions in which an outline is felt out. With 40, a round of 20 px radius departs from the true one by
+ * 20·(1 − cos 4.5°) = 0.06 px, which nobody sees; larger rounds are felt out twice as finely.
  */
-const DIRECTIONS = 72;
+const DIRECTIONS = 80;
+const COARSE_UP_TO_PX = 20;
 const COS = Float64Array.from({ length: DIRECTIONS }, (_, k) => Math.cos((2 * Math.PI * k) / DIRECTIONS));
 const SIN = Float64Array.from({ length: DIRECTIONS }, (_, k) => Math.sin((2 * Math.PI * k) / DIRECTIONS));
 
@@ -22,7 +23,8 @@ const SIN = Float64Array.from({ length: DIRECTIONS }, (_, k) => Math.sin((2 * Ma
  */
 export function roundHull(discs: readonly Disc[]): ScreenPoint[] {
   const ring: ScreenPoint[] = [];
-  for (let k = 0; k < DIRECTIONS; k++) {
+  const step = discs.every(({ radius }) => radius <= COARSE_UP_TO_PX) ? 2 : 1;
+  for (let k = 0; k < DIRECTIONS; k += step) {
     const disc = farthest(discs, COS[k]!, SIN[k]!);
     ring.push({ x: disc.x + disc.radius * COS[k]!, y: disc.y + disc.radius * SIN[k]! });
   }

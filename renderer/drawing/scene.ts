@@ -76,6 +76,14 @@ export function datumX({ picture: { fit }, seat }: Scene): number {
   return fit.boat.seats[seat]?.stationM ?? 0;
 }
 
+/** Pixels per metre below which a figure is an overview: no joints, arcs or dimensions, the others drawn nearly as dark. */
+const OVERVIEW = 90;
+
+/** Whether the views show so much of the boat that a figure is only a figure. */
+export function isOverview({ geometry }: Pick<Scene, 'geometry'>): boolean {
+  return geometry.camera.pixelsPerMetre < OVERVIEW;
+}
+
 /** A projector into one view of a scene. */
 export function onto(scene: Pick<Scene, 'geometry'>, view: ViewName): (point: Vec3) => ScreenPoint {
   return (point) => project(scene.geometry, view, point);

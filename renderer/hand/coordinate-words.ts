@@ -16,3 +16,10 @@ export function coordinateWords(coordinate: FittingCoordinate, value: number, fo
   if (field === 'heightM') return say('drawing.place.up', { by });
   return say('drawing.place.from-grip', { by });
 }
+
+/** The same beside a dimension line, which itself shows what is measured from where: the value alone, and the side. */
+export function dimensionWords(coordinate: FittingCoordinate, value: number, format: Format): string {
+  if (!coordinate.endsWith('.outM')) return coordinateWords(coordinate, value, format);
+  const by = format.length(Math.abs(value), { exact: true });
+  return say(value < 0 ? 'drawing.place.off' : 'drawing.place.out', { by });
+}

@@ -36,8 +36,9 @@ export function GripList({
   const seat = useStore(document, (state) => state.seat);
 
   useEffect(() => {
-    canvas.onDrawn((scene) => list.current && moveAlong(list.current, scene));
+    const stop = canvas.onDrawn((scene) => list.current && moveAlong(list.current, scene));
     canvas.invalidate();
+    return stop;
   }, [canvas]);
 
   function take(grip: Grip, button: HTMLElement): void {

@@ -1,32 +1,26 @@
 import { useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { FittingCoordinate } from '../../core/findings/finding.ts';
+import { quantityName } from '../../core/findings/sentences.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import { coordinateOf } from '../../core/fit/fitting-coordinate.ts';
 import { LENGTH_UNITS } from '../../core/units/length-text.ts';
 import { useFormat } from '../display/use-display.ts';
 import type { FitDocument } from '../document/fit-document.ts';
 import { onLiveFrame } from '../document/live-frame.ts';
-import type { BenchCanvas } from '../drawing/bench-canvas.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
 import { coordinateWords } from './coordinate-words.ts';
 import type { HandStore } from './hand-state.ts';
 import type { HandleId } from './handle.ts';
-import { coordinatesOf, type StepEffect, stepEffects, TOLD, type Told } from './one-centimetre.ts';
+import { type Change, coordinatesOf, type StepEffect, stepEffects } from './one-centimetre.ts';
 
 const TURN_DEG = 5;
 /** Effects are computed when the fit has been at rest for this long, milliseconds: a held arrow key stays fluent. */
 const REST_MS = 30;
 
-interface Given {
-  readonly document: FitDocument;
-  readonly canvas: BenchCanvas;
-  readonly hand: HandStore;
-}
-
 /** The hand's note in the sheet's empty quarter: where the handle stands, and what a little more of it does. */
-export function HandNote({ document, canvas, hand }: Given) {
+export function HandNote({ document, hand }: { document: FitDocument; hand: HandStore }) {
   const format = useFormat();
   const handle = useStore(hand, ({ chosen }) => chosen);
   const held = useStore(hand, (state) => state.held !== null);
@@ -34,7 +28,6 @@ export function HandNote({ document, canvas, hand }: Given) {
   const seat = useStore(document, (state) => state.seat);
   const placeM = format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01;
   const effects = useEffects(document, handle, { seat, placeM });
-  const quarter = canvas.scene()?.layout.quarter;
   const places = useRef<HTMLUListElement>(null);
   const coordinates = coordinatesOf(handle);
 
@@ -50,14 +43,13 @@ export function HandNote({ document, canvas, hand }: Given) {
     [document, seat, format],
   );
 
-  if (!quarter || !fit.seats[seat]) return null;
+  if (!fit.seats[seat]) return null;
   const name = say(`drawing.handle.${handle}`);
   return (
     <section
       className="hand-note"
       data-over-paper
       data-held={held || undefined}
-      style={{ left: quarter.left, top: quarter.top, width: quarter.width }}
       aria-label={say('drawing.note.of', { handle: name })}
     >
       <h2>{name}</h2>
@@ -73,13 +65,6 @@ export function HandNote({ document, canvas, hand }: Given) {
   );
 }
 
-const SHORT = {
-  trimRest: 'bow',
-  frontKnee: 'knee',
-  kneeShare: 'load',
-  trunkRoll: 'lean',
-} as const satisfies Record<Told, string>;
-
 function Effects({ effects, format }: { effects: readonly StepEffect[]; format: Format }) {
   const turns = effects.every(({ coordinate }) => coordinate.endsWith('Deg'));
   const step = turns ? 'degrees' : format.lengthUnit === 'in' ? 'inch' : 'centimetre';
@@ -89,9 +74,9 @@ function Effects({ effects, format }: { effects: readonly StepEffect[]; format: 
       <thead>
         <tr>
           <td />
-          {TOLD.map((id) => (
-            <th key={id} scope="col" title={say(`drawing.note.${SHORT[id]}.long`)}>
-              {say(`drawing.note.${SHORT[id]}`)}
+          {effects[0]!.changes.map(({ id }) => (
+            <th key={id} scope="col" title={quantityName(id)}>
+              {say(`drawing.told.${id}`)}
             </th>
           ))}
         </tr>
@@ -100,8 +85,8 @@ function Effects({ effects, format }: { effects: readonly StepEffect[]; format: 
         {effects.map(({ coordinate, changes }) => (
           <tr key={coordinate}>
             <th scope="row">{say(`drawing.note.${wayOf(coordinate)}`)}</th>
-            {TOLD.map((id) => (
-              <td key={id}>{changeWords(id, changes[id], format)}</td>
+            {changes.map((change) => (
+              <td key={change.id}>{changeWords(change, format)}</td>
             ))}
           </tr>
         ))}
@@ -122,14 +107,13 @@ function wayOf(coordinate: FittingCoordinate): Way {
 }
 
 /** Changes with one place more than the values themselves: tenths of a millimetre, of a degree, of a percent. */
-function changeWords(id: Told, change: number | null, format: Format): string {
-  if (change === null) return '–';
-  if (id === 'trimRest') {
-    if (format.lengthUnit === 'in') return format.length(change, { signed: true });
-    return `${format.number(change * 1000, { decimals: 1, signed: true })}\u{202f}mm`;
-  }
-  if (id === 'kneeShare') return `${format.number(change * 100, { decimals: 1, signed: true })}\u{202f}%`;
-  return format.degrees((change * 180) / Math.PI, { decimals: 1, signed: true });
+function changeWords({ id, unit, by }: Change, format: Format): string {
+  if (by === null) return '–';
+  const tenths = { decimals: 1, signed: true } as const;
+  if (unit === 'rad') return format.degrees((by * 180) / Math.PI, tenths);
+  if (unit === '1') return `${format.number(by * 100, tenths)}\u{202f}%`;
+  if (unit === 'm' && format.lengthUnit !== 'in') return `${format.number(by * 1000, tenths)}\u{202f}mm`;
+  return format.quantity(id, { signed: true })(by, unit);
 }
 
 /** What one step of each of a handle's coordinates does, made when the hand is at rest; empty in an empty seat. */

@@ -1,4 +1,4 @@
-import type { FittingCoordinate } from '../../core/findings/finding.ts';
+import type { FittingCoordinate, Unit } from '../../core/findings/finding.ts';
 import type { QuantityId } from '../../core/findings/quantities.ts';
 import type { Evaluator } from '../../core/fit/evaluator.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
@@ -6,30 +6,40 @@ import type { Report } from '../../core/fit/report.ts';
 import { derivativesTo } from '../../core/proposal/sensitivity.ts';
 import { HANDLES, type HandleId } from './handle.ts';
 
-/** The few outcomes that are told at the handle, in this order. */
-export const TOLD = [
-  'trimRest',
-  'frontKnee',
-  'kneeShare',
-  'trunkRoll',
-] as const satisfies readonly QuantityId[];
-export type Told = (typeof TOLD)[number];
+/** The few outcomes that are told at a handle: what a coach moves that fitting for. */
+export const TOLD = {
+  kneePad: ['trimRest', 'frontKnee', 'kneeShare', 'trunkRoll'],
+  padTurn: ['padInsideHull', 'padToRest'],
+  rearRest: ['kneelingKnee', 'rearAnkle', 'rearShare', 'kneeShare'],
+  restTurn: ['restInsideHull', 'padToRest'],
+  frontFoot: ['frontKnee', 'frontShare', 'kneeShare', 'trimRest'],
+  toeOut: ['frontKnee', 'footInsideHull', 'frontShare'],
+  lowerHand: ['trimRest', 'kneeShare', 'trunkRoll', 'steadyMoment'],
+} as const satisfies Record<HandleId, readonly QuantityId[]>;
+export type Told = (typeof TOLD)[HandleId][number];
 
-/** What one step along a coordinate does: changes in SI; null where a value is not computed. */
-export interface StepEffect {
-  readonly coordinate: FittingCoordinate;
-  readonly changes: Readonly<Record<Told, number | null>>;
+/** What one step along a coordinate does to one outcome: the change in its own SI unit; null where it is not computed. */
+export interface Change {
+  readonly id: Told;
+  readonly unit: Unit;
+  readonly by: number | null;
 }
 
-/** Coordinates that a handle moves in any view, each once. */
-export function coordinatesOf(handle: HandleId): FittingCoordinate[] {
-  return [...new Set(Object.values(HANDLES[handle].views).flat())];
+/** What one step along a coordinate does. */
+export interface StepEffect {
+  readonly coordinate: FittingCoordinate;
+  readonly changes: readonly Change[];
 }
 
 /** A step of place is this long (metres), a step of turn this wide (degrees). */
 export interface Steps {
   readonly placeM: number;
   readonly turnDeg: number;
+}
+
+/** Coordinates that a handle moves in any view, each once. */
+export function coordinatesOf(handle: HandleId): FittingCoordinate[] {
+  return [...new Set(Object.values(HANDLES[handle].views).flat())];
 }
 
 /** What one step of each of a handle's coordinates does, by central differences of the whole evaluation. */
@@ -41,13 +51,10 @@ export function stepEffects(
   return coordinatesOf(handle).map((coordinate) => {
     const derivatives = derivativesTo(work, { seat: work.seat, coordinate });
     const by = coordinate.endsWith('Deg') ? steps.turnDeg : steps.placeM;
-    const change = (id: Told) => {
+    const changes = TOLD[handle].map((id): Change => {
       const found = derivatives.find((d) => d.id === id && (d.seat === work.seat || d.seat === null));
-      return found ? found.perUnit * by : null;
-    };
-    return {
-      coordinate,
-      changes: Object.fromEntries(TOLD.map((id) => [id, change(id)])) as Record<Told, number | null>,
-    };
+      return { id, unit: found?.unit ?? '1', by: found ? found.perUnit * by : null };
+    });
+    return { coordinate, changes };
   });
 }

@@ -3,7 +3,8 @@ import type { FitDocument, Gesture } from '../document/fit-document.ts';
 import type { BenchCanvas } from '../drawing/bench-canvas.ts';
 import { gripMarks } from '../drawing/grip-marks.ts';
 import { pointedPart } from '../drawing/pointed-part.ts';
-import type { ScreenPoint } from '../drawing/screen-point.ts';
+import { pointedSeat } from '../drawing/pointed-seat.ts';
+import { apart, type ScreenPoint } from '../drawing/screen-point.ts';
 import { panBy, type ViewName, viewAt, zoomAbout } from '../drawing/view-geometry.ts';
 import { say } from '../language/messages.ts';
 import type { HandStore } from './hand-state.ts';
@@ -14,6 +15,8 @@ import { FINE } from './settle.ts';
 
 /** Felt radii of the handles: 24 px across for a mouse, 44 px for a finger. */
 const FELT = { mouse: 13, touch: 23 } as const;
+/** A press that moves less than this is no push of the paper, pixels. */
+const PRESS_PX = 4;
 /** One step of a wheel's hundred pixels zooms by this much. */
 const WHEEL_ZOOM = 1.16;
 const WHEEL_STEP = 100;
@@ -31,6 +34,9 @@ interface Holding {
 interface Panning {
   readonly view: ViewName;
   readonly fingers: Map<number, ScreenPoint>;
+  readonly from: ScreenPoint;
+  /** False until the paper has really been pushed: a press that goes nowhere picks a seat. */
+  pushed: boolean;
 }
 
 /**
@@ -154,10 +160,20 @@ export class PointerHand {
   private startPanning(at: ScreenPoint, event: PointerEvent): void {
     const { geometry } = this.canvas;
     const view = geometry && viewAt(geometry.windows, at);
-    if (!view) return;
+    if (!view) {
+      this.pick(at);
+      return;
+    }
     this.host.setPointerCapture(event.pointerId);
-    this.panning = { view, fingers: new Map([[event.pointerId, at]]) };
+    this.panning = { view, fingers: new Map([[event.pointerId, at]]), from: at, pushed: false };
     this.host.dataset.hand = 'panning';
+  }
+
+  /** Works on the seat that was pressed. */
+  private pick(at: ScreenPoint): void {
+    const scene = this.canvas.scene();
+    const seat = scene && pointedSeat(scene, at);
+    if (seat !== null && seat !== scene?.seat) this.document.focusSeat(seat);
   }
 
   private move(event: PointerEvent): void {
@@ -197,10 +213,13 @@ export class PointerHand {
     markEnd();
   }
 
-  private pan({ view, fingers }: Panning, pointer: number, at: ScreenPoint): void {
+  private pan(panning: Panning, pointer: number, at: ScreenPoint): void {
+    const { view, fingers, from } = panning;
     const before = fingers.get(pointer);
     const { geometry } = this.canvas;
     if (!before || !geometry) return;
+    panning.pushed ||= fingers.size > 1 || apart(from, at) >= PRESS_PX;
+    if (!panning.pushed) return;
     const others = [...fingers].filter(([id]) => id !== pointer).map(([, place]) => place);
     fingers.set(pointer, at);
     const other = others[0];
@@ -239,7 +258,9 @@ export class PointerHand {
 
   private up(event: PointerEvent): void {
     if (this.holding?.pointer === event.pointerId) this.letGo();
+    const panning = this.panning;
     this.dropFinger(event.pointerId);
+    if (panning && !panning.pushed && !this.panning) this.pick(panning.from);
   }
 
   private lost(event: PointerEvent): void {

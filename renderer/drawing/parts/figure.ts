@@ -1,10 +1,11 @@
 import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { fairRing } from '../fair-ring.ts';
 import { JOINTS, type Limb, type Solid } from '../figure-solids.ts';
 import { paddleShape } from '../paddle-shape.ts';
 import type { ColourName } from '../palette.ts';
 import { Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
-import { onto, type Part, type Picture, type Scene } from '../scene.ts';
+import { isOverview, onto, type Part, type Picture, type Scene } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
 import { nearness, type ViewName } from '../view-geometry.ts';
 
@@ -12,9 +13,8 @@ import { nearness, type ViewName } from '../view-geometry.ts';
 const SHAFT = 0.029;
 /** The figure seen from above is laid over the fittings like tracing paper. */
 const OVER_FITTINGS = 0.62;
-const NEIGHBOUR = 0.4;
-/** Below this scale a figure is an overview: no joints, thinner lines. Pixels per metre. */
-const OVERVIEW = 90;
+/** The others in the boat: beside the seat worked on, and where the whole boat is shown. */
+const NEIGHBOUR = { close: 0.4, overview: 0.75 };
 
 /** The kneeling paddler from all three sides, with the paddle in the hands. */
 export function figurePart(): Part {
@@ -23,14 +23,15 @@ export function figurePart(): Part {
     layer: 'boat',
     paint(pen, scene) {
       const { windows } = scene.layout;
+      const neighbour = isOverview(scene) ? NEIGHBOUR.overview : NEIGHBOUR.close;
       scene.picture.figures.forEach((solids, index) => {
         if (!solids) return;
         const mine = index === scene.seat;
         const draw = (view: ViewName) => (on: Pen) =>
           on.within(windows[view], () => figure(on, scene, { view, index }));
-        tracing.lay(pen, OVER_FITTINGS * (mine ? 1 : NEIGHBOUR), draw('plan'));
+        tracing.lay(pen, OVER_FITTINGS * (mine ? 1 : neighbour), draw('plan'));
         if (mine) draw('profile')(pen);
-        else tracing.lay(pen, NEIGHBOUR, draw('profile'));
+        else tracing.lay(pen, neighbour, draw('profile'));
         if (mine) draw('section')(pen);
       });
     },
@@ -96,7 +97,8 @@ function figure(pen: Pen, scene: Scene, { view, index }: { view: ViewName; index
   const to = onto(scene, view);
   const scale = scene.geometry.camera.pixelsPerMetre;
   const near = nearnessOfLimbs(solids, view);
-  const width = scale > OVERVIEW ? 1.1 : 0.8;
+  const overview = isOverview(scene);
+  const width = overview ? 0.8 : 1.1;
   const draw = (solid: Solid) =>
     pen.union(ringsOf(solid, to, scale), {
       fill: toneOf(solid.limb, view, near),
@@ -114,7 +116,7 @@ function figure(pen: Pen, scene: Scene, { view, index }: { view: ViewName; index
   paddle(pen, scene.picture, { index, to, scale });
   hands.forEach(draw);
   limbs.slice(beyond.length).forEach(draw);
-  if (index === scene.seat && scale > OVERVIEW) joints(pen, scene, { view, near });
+  if (index === scene.seat && !overview) joints(pen, scene, { view, near });
 }
 
 /** Outlines of a solid in a view. */
@@ -163,14 +165,17 @@ function paddle(
     lower: points.lowerHand,
   });
   if (!shape) return;
-  const shaft = shape.shaft.map(to);
-  const blade = shape.blade.map(to);
+  const blade = fairRing(shape.blade.map(to));
   const edge = Math.max(1.2, 0.012 * scale);
   pen.ring(blade, { fill: 'wood', stroke: 'wood-line', width: edge });
   pen.ring(blade, { fill: 'wood', stroke: 'wood', width: Math.max(0.4, edge - 1.6) });
-  const width = Math.max(1.6, SHAFT * scale);
-  pen.line(shaft, { stroke: 'wood-line', width: width + 1.6 });
-  pen.line(shape.grip.map(to), { stroke: 'wood-line', width: width + 2.6 });
-  pen.line(shaft, { stroke: 'wood', width: width - 0.4 });
-  pen.line(shape.grip.map(to), { stroke: 'wood', width });
+  const radius = Math.max(0.9, (SHAFT / 2) * scale);
+  const [top, throat] = shape.shaft.map(to) as [ScreenPoint, ScreenPoint];
+  const tapered = roundHull([
+    { ...throat, radius },
+    { ...to(shape.spine), radius: Math.max(0.4, radius * 0.25) },
+  ]);
+  const tube = roundHull([top, throat].map((at) => ({ ...at, radius })));
+  const grip = roundHull(shape.grip.map((at) => ({ ...to(at), radius: radius * 1.1 })));
+  pen.union([tapered, tube, grip], { fill: 'wood', stroke: 'wood-line', width: 1 });
 }

@@ -4,6 +4,7 @@ import { type SeatFrame, toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { toRadians } from '../../../core/units/angle.ts';
 import { type SeatPlace, seatPlace } from '../../hand/handle-places.ts';
+import { fairRing } from '../fair-ring.ts';
 import { DASH, type Ink, type Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
 import { onto, type Part, type Picture, type Scene } from '../scene.ts';
@@ -115,24 +116,9 @@ function footprint(pen: Pen, scene: Scene, { stand, mine }: { stand: SeatPlace; 
   const to = onto(scene, 'plan');
   const edge = (side: number) =>
     SOLE.map(([along, across]) => to(place(along * stand.footLength, side * across * stand.footLength)));
-  const outline = fair([...edge(1), ...edge(-1).reverse()]);
+  const outline = fairRing([...edge(1), ...edge(-1).reverse()]);
   pen.ring(outline, { fill: 'wood-deep', alpha: 0.22 });
   pen.ring(outline, { ...woodInk(scene, 'frontFoot', mine), fill: undefined });
-}
-
-/** Chaikin's corner cutting, twice: a fair curve through a rough ring. */
-function fair(ring: readonly ScreenPoint[]): ScreenPoint[] {
-  let now = [...ring];
-  for (let pass = 0; pass < 2; pass++) {
-    now = now.flatMap((p, k) => {
-      const q = now[(k + 1) % now.length]!;
-      return [
-        { x: p.x * 0.75 + q.x * 0.25, y: p.y * 0.75 + q.y * 0.25 },
-        { x: p.x * 0.25 + q.x * 0.75, y: p.y * 0.25 + q.y * 0.75 },
-      ];
-    });
-  }
-  return now;
 }
 
 /** A block's outline with its corners rounded. */

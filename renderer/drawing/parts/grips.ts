@@ -2,6 +2,7 @@ import { HANDLES, sameGrip } from '../../hand/handle.ts';
 import { type GripMark, gripMarks } from '../grip-marks.ts';
 import type { Pen } from '../pen.ts';
 import type { Part, Scene } from '../scene.ts';
+import type { ScreenPoint } from '../screen-point.ts';
 
 /** The handles: rings that say where a fitting can be taken. What the hand holds, and only that, is in the accent. */
 export const grips: Part = {
@@ -30,13 +31,20 @@ function gripMark(pen: Pen, scene: Scene, mark: GripMark): void {
     lockedMark(pen, mark, colour);
     return;
   }
-  pen.disc(at, radius + (held ? 3 : 0), {
-    fill: held ? 'accent' : 'paper',
-    stroke: held ? 'paper' : colour,
-    width: 1.8,
-  });
-  if (!held) signOf(pen, mark, colour);
-  else pen.disc(at, radius + 5, { stroke: 'accent', width: 1.6 });
+  if (held) {
+    heldMark(pen, at, radius);
+    return;
+  }
+  pen.disc(at, radius, { fill: 'paper', stroke: colour, width: 1.8 });
+  signOf(pen, mark, colour);
+}
+
+/** What the hand holds stays in sight: an open ring with the exact point in it. */
+function heldMark(pen: Pen, at: ScreenPoint, radius: number): void {
+  pen.disc(at, radius + 5, { fill: 'paper', alpha: 0.45 });
+  pen.disc(at, radius + 5, { stroke: 'paper', width: 5, alpha: 0.8 });
+  pen.disc(at, radius + 5, { stroke: 'accent', width: 2.4 });
+  pen.disc(at, 2.4, { fill: 'accent' });
 }
 
 /** What can be done with it: a dot to place, a curved arrow's head to turn, two bars to slide. */

@@ -160,8 +160,8 @@ function stops(pen: Pen, { across, rail, at: placeOf }: Stretch, at: ScreenPoint
         ];
     pen.line(ends, { stroke: 'ink-soft', width });
   };
-  line(rail.least, 9, 2.4);
-  line(rail.most, 9, 2.4);
+  if (rail.least > rail.utmost[0]) line(rail.least, 9, 2.4);
+  if (rail.most < rail.utmost[1]) line(rail.most, 9, 2.4);
   if (!rail.pitch || Math.abs(placeOf(rail.pitch) - placeOf(0)) < 3) return;
   for (let k = Math.ceil(rail.least / rail.pitch); k * rail.pitch <= rail.most; k++)
     line(k * rail.pitch, 4, 1);

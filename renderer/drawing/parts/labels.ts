@@ -1,3 +1,4 @@
+import { along, type Vec3 } from '../../../core/frame/vec3.ts';
 import { angleMarks } from '../angle-marks.ts';
 import { type DrawnLabel, drawingLabels } from '../drawing-labels.ts';
 import { gripMarks } from '../grip-marks.ts';
@@ -5,7 +6,8 @@ import { heldLabels } from '../held-labels.ts';
 import { type Obstacles, type PlacedLabel, placeLabels } from '../label-placer.ts';
 import { DASH, type LETTERING, type Pen } from '../pen.ts';
 import type { Disc } from '../round-hull.ts';
-import { onto, type Part, type Scene, seatReport } from '../scene.ts';
+import { isOverview, onto, type Part, type Scene, seatReport } from '../scene.ts';
+import type { ScreenPoint } from '../screen-point.ts';
 import { drawSeverity, SEVERITY_PX } from '../severity-shape.ts';
 import { VIEWS } from '../view-geometry.ts';
 
@@ -28,11 +30,12 @@ export function labelsPart(): Part {
 
 function arcs(pen: Pen, scene: Scene): void {
   const stance = seatReport(scene)?.stances.ready;
-  if (!stance) return;
-  for (const { view, arc, from } of angleMarks(stance, scene.geometry.camera.pixelsPerMetre)) {
+  if (!stance || isOverview(scene)) return;
+  for (const { view, arc, from, to: axis } of angleMarks(stance, scene.geometry.camera.pixelsPerMetre)) {
     const to = onto(scene, view);
     pen.within(scene.layout.windows[view], () => {
       if (from) pen.line(from.map(to), { stroke: 'measure', width: 1, dash: DASH.hidden });
+      if (axis) pen.line(axis.map(to), { stroke: 'measure', width: 1 });
       pen.line(arc.points.map(to), { stroke: 'measure', width: 1.6 });
     });
   }
@@ -84,5 +87,13 @@ function obstaclesOf(scene: Scene): Obstacles {
       }
     }
   }
+  const points = seatReport(scene)?.stances.ready.points;
+  if (points)
+    for (const view of VIEWS) soft.push(...alongShaft(points.topHand, points.lowerHand, onto(scene, view)));
   return { hard, soft };
+}
+
+/** Discs along the shaft and on into the water. */
+function alongShaft(top: Vec3, lower: Vec3, to: (p: Vec3) => ScreenPoint): Disc[] {
+  return Array.from({ length: 14 }, (_, k) => ({ ...to(along(top, lower, k / 7)), radius: 6 }));
 }
