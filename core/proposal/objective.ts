@@ -22,6 +22,8 @@ const NOT_PLACED: readonly string[] = [
   'strapReleases',
   'floorNonSlip',
   'padBraced',
+  'kneelsOnSide',
+  'recessDepth',
   'boatLength',
   'boatMass',
 ];
@@ -31,37 +33,36 @@ export function placeable(findings: readonly Finding[]): Finding[] {
   return findings.filter((f) => !NOT_PLACED.includes(f.quantity));
 }
 
-/** One side of a finding's band as a proposal sees it: `excess` above 0 is trouble, below 0 is room left. */
-export interface Margin {
-  readonly findingId: string;
-  /** −1 for the lower edge, +1 for the upper. */
-  readonly side: 1 | -1;
-  /** Units of trouble. */
-  readonly excess: number;
-  /** Change of `excess` for a change of the quantity by one SI unit. */
-  readonly perUnit: number;
+/** Where a proposal wants a finding's value: its aims inside the band (null is open), and what one trouble is, SI. */
+export interface Aim {
+  readonly id: string;
+  readonly value: number;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly unit: number;
 }
 
-/** The sides of a finding's band, each aimed inside by the value's doubt or, in a narrow band, by a share of it. */
-export function marginsOf(finding: Finding): Margin[] {
-  const { id: findingId, value, band, sd, unit } = finding;
+/** The aims of a finding: inside its band by the value's doubt, as far as the band has room. */
+export function aimOf({ id, value, band, sd, unit }: Finding): Aim {
+  const { min, max } = band;
   const doubt = SIGMAS_95 * (sd ?? 0);
-  const width = band.min !== null && band.max !== null ? band.max - band.min : Number.POSITIVE_INFINITY;
-  const room = Math.min(doubt, ROOM_SHARE * width);
-  const one = ONE_TROUBLE[unit];
-  const margins: Margin[] = [];
-  if (band.min !== null) {
-    margins.push({ findingId, side: -1, excess: (band.min + room - value) / one, perUnit: -1 / one });
-  }
-  if (band.max !== null) {
-    margins.push({ findingId, side: 1, excess: (value - band.max + room) / one, perUnit: 1 / one });
-  }
-  return margins;
+  const room = min !== null && max !== null ? ROOM_SHARE * (max - min) : doubt;
+  const inside = Math.min(doubt, room);
+  return {
+    id,
+    value,
+    low: min === null ? null : min + inside,
+    high: max === null ? null : max - inside,
+    unit: ONE_TROUBLE[unit],
+  };
 }
 
 /** How far a finding is from where a proposal wants it, in units of trouble; zero when it is there. */
 export function excessTrouble(finding: Finding): number {
-  return Math.max(0, ...marginsOf(finding).map((m) => m.excess));
+  const { value, low, high, unit } = aimOf(finding);
+  const under = low === null ? 0 : low - value;
+  const over = high === null ? 0 : value - high;
+  return Math.max(0, under, over) / unit;
 }
 
 /** Sum of squared troubles of a report: what a proposal brings down. */

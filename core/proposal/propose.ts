@@ -9,8 +9,8 @@ import {
   withCoordinate,
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
-import { boundedStep } from './bounded-step.ts';
-import { marginsOf, placeable, seriousCount, totalTrouble } from './objective.ts';
+import { seriousCount, totalTrouble } from './objective.ts';
+import { costOf, pointAt, type Search, searchMoves } from './search.ts';
 import type { CoordinatePlace } from './sensitivity.ts';
 
 /** One fitting's move in a proposal, in the coordinate's own unit. */
@@ -28,51 +28,22 @@ export interface Proposal {
   readonly uncleared: readonly Finding[];
 }
 
-/** Weight of a move of one `scale` (1 cm, 3°) against one unit of trouble: small, so that findings come first. */
-const MOVE_WEIGHT = 0.02;
-
-/** Passes of the least-squares search; it stops earlier when nothing improves. */
-const MOST_PASSES = 12;
-
-/** A pass that lowers the cost by less than this share is the last one. */
-const ENOUGH_SHARE = 1e-3;
-
-/** Step of the differences, in units of a coordinate's scale: 1 mm, 0.3°. */
-const PROBE = 0.1;
-
-/** Proposals keep every coordinate within this many scales of where it was: 25 cm, 75°. */
-const FARTHEST = 25;
-
-interface Work {
-  readonly evaluator: Evaluator;
-  readonly held: Report;
-  readonly places: readonly CoordinatePlace[];
-  readonly scales: readonly number[];
-  readonly start: readonly number[];
-}
-
 /**
  * The least change from today's setting that clears the findings which placing can clear: bounded least squares over
- * every unlocked fitting coordinate of the named seats (all seats if none are named), then rounded to the coordinate's
- * grain and to the hardware's holes. Deterministic. Never worse than the fit it was given.
+ * every unlocked fitting coordinate of the named seats (all seats if none are named), then set to the hardware's holes, the
+ * rest searched again around them, rounded to each coordinate's grain, and every move that brings nothing taken back.
+ * Deterministic. Never worse than the fit it was given.
  */
 export function propose(evaluator: Evaluator, fit: Fit, seats?: readonly number[]): Proposal {
   const held = evaluator.evaluate(fit);
-  const places = placesOf(fit, seats);
-  const work: Work = {
-    evaluator,
-    held,
-    places,
-    scales: places.map((p) => COORDINATE_RULES[p.coordinate].scale),
-    start: places.map((p) => coordinateOf(fit.seats[p.seat]!, p.coordinate)),
-  };
-  const found = search(work, fit);
-  const rounded = roundToHardware(work, found);
-  const report = evaluator.evaluate(rounded);
+  const search: Search = { evaluator, fit, held, places: placesOf(fit, seats) };
+  const moved = withoutIdleMoves(search, rounded(search, inHoles(search, searchMoves(search).x)));
+  const proposed = fitAt(search, moved);
+  const report = proposed === fit ? held : evaluator.evaluate(proposed);
   if (totalTrouble(report) > totalTrouble(held) && seriousCount(report) >= seriousCount(held)) {
     return { fit, report: held, moves: [], uncleared: serious(held) };
   }
-  return { fit: rounded, report, moves: movesBetween(work, rounded), uncleared: serious(report) };
+  return { fit: proposed, report, moves: movesBetween(search, proposed), uncleared: serious(report) };
 }
 
 function placesOf(fit: Fit, seats?: readonly number[]): CoordinatePlace[] {
@@ -87,172 +58,100 @@ function serious(report: Report): Finding[] {
   return report.findings.filter((f) => f.severity === 'change' || f.severity === 'stop');
 }
 
-function movesBetween({ places, start }: Work, to: Fit): ProposedMove[] {
-  return places.flatMap((place, i) => {
-    const at = coordinateOf(to.seats[place.seat]!, place.coordinate);
-    return at === start[i] ? [] : [{ ...place, from: start[i]!, to: at }];
-  });
-}
+const from = ({ fit }: Search, { seat, coordinate }: CoordinatePlace) =>
+  coordinateOf(fit.seats[seat]!, coordinate);
 
-/** The fit with every free coordinate at start + x·scale. */
-function at({ places, scales, start }: Work, fit: Fit, x: readonly number[]): Fit {
-  return places.reduce(
-    (moved, place, i) => (x[i] ? withCoordinate(moved, place, start[i]! + x[i]! * scales[i]!) : moved),
-    fit,
-  );
-}
-
-function cost(report: Report, x: readonly number[]): number {
-  return totalTrouble(report) + MOVE_WEIGHT ** 2 * x.reduce((sum, d) => sum + d * d, 0);
-}
-
-/** Gauss–Newton passes with backtracking, in units of each coordinate's scale. */
-function search(work: Work, fit: Fit): Fit {
-  const n = work.places.length;
-  let x = new Array<number>(n).fill(0);
-  let report = work.held;
-  let best = cost(report, x);
-  for (let pass = 0; pass < MOST_PASSES; pass++) {
-    if (totalTrouble(report) === 0) break;
-    const next = improve(work, fit, { x, report, best });
-    if (!next) break;
-    const gain = best - next.cost;
-    ({ x, report } = next);
-    best = next.cost;
-    if (gain < ENOUGH_SHARE * (best + gain)) break;
-  }
-  return at(work, fit, x);
-}
-
-/** A side of a band, linear about the present point: `excess` above 0 is trouble; `row` is its slope per scale. */
-interface Row {
-  readonly excess: number;
-  readonly row: readonly number[];
-}
-
-/** Dampings tried in one pass, boldest first: a far-off setting is led back in small steps. */
-const DAMPINGS = [1e-4, 1e-2, 0.3, 6] as const;
-
-/** The first step, from bold to careful, that lowers the cost; null when none does. */
-function improve(
-  work: Work,
-  fit: Fit,
-  { x, report, best }: { x: readonly number[]; report: Report; best: number },
-): { x: number[]; report: Report; cost: number } | null {
-  const findings = placeable(report.findings);
-  const slopes = valueSlopes(work, fit, { x, findings });
-  const margins = findings.flatMap((finding): Row[] => {
-    const row = slopes.get(finding.id)!;
-    return marginsOf(finding).map((m) => ({ excess: m.excess, row: row.map((slope) => slope * m.perUnit) }));
-  });
-  let found: { x: number[]; report: Report; cost: number } | null = null;
-  for (const damping of DAMPINGS) {
-    const step = stepFrom(work, x, { margins, damping });
-    const next = backtrack(work, fit, { x, step, best: found?.cost ?? best });
-    if (next) found = next;
-    else if (found) break;
-  }
-  return found;
-}
-
-/**
- * One Gauss–Newton step. Sides of bands with room left count as soon as the step would use that room up: the step is
- * solved again with them until no new one is crossed.
- */
-function stepFrom(
-  work: Work,
-  x: readonly number[],
-  { margins, damping }: { margins: readonly Row[]; damping: number },
-): number[] {
-  const limits = { ...boundsFrom(work, x), damping };
-  const moves = x.map((d, i) => ({
-    excess: MOVE_WEIGHT * d,
-    row: x.map((_, j) => (i === j ? MOVE_WEIGHT : 0)),
-  }));
-  const counted = new Set(margins.filter((m) => m.excess > 0));
-  for (;;) {
-    const rows = [...counted, ...moves];
-    const step = boundedStep(
-      { residuals: rows.map((r) => r.excess), jacobian: rows.map((r) => r.row) },
-      limits,
-    );
-    const crossed = margins.filter((m) => !counted.has(m) && m.excess + product(m.row, step) > 0);
-    if (crossed.length === 0) return step;
-    for (const margin of crossed) counted.add(margin);
-  }
-}
-
-function product(row: readonly number[], step: readonly number[]): number {
-  return row.reduce((sum, slope, i) => sum + slope * step[i]!, 0);
-}
-
-/** Bounds of a step from `x`: no farther than `FARTHEST` from the start, and inside what each coordinate allows. */
-function boundsFrom(
-  { places, scales, start }: Work,
-  x: readonly number[],
-): { low: number[]; high: number[] } {
-  const edge = (i: number, to: number) => (to - start[i]!) / scales[i]!;
-  return {
-    low: places.map(({ coordinate }, i) => {
-      const { least } = COORDINATE_RULES[coordinate];
-      return Math.min(0, Math.max(-FARTHEST, edge(i, least))) - x[i]!;
-    }),
-    high: places.map(({ coordinate }, i) => {
-      const { most } = COORDINATE_RULES[coordinate];
-      return Math.max(0, Math.min(FARTHEST, edge(i, most))) - x[i]!;
-    }),
-  };
-}
-
-/** How each finding's value answers one scale of every coordinate, by one-sided differences; SI per scale. */
-function valueSlopes(
-  work: Work,
-  fit: Fit,
-  { x, findings }: { x: readonly number[]; findings: readonly Finding[] },
-): Map<string, number[]> {
-  const rows = new Map(findings.map((f) => [f.id, new Array<number>(x.length).fill(0)]));
-  x.forEach((_, index) => {
-    const moved = x.map((d, i) => (i === index ? d + PROBE : d));
-    const there = work.evaluator.evaluateHolding(at(work, fit, moved), work.held);
-    const values = new Map(there.findings.map((f) => [f.id, f.value]));
-    for (const { id, value } of findings) {
-      rows.get(id)![index] = ((values.get(id) ?? value) - value) / PROBE;
-    }
-  });
-  return rows;
-}
-
-function backtrack(
-  work: Work,
-  fit: Fit,
-  { x, step, best }: { x: readonly number[]; step: readonly number[]; best: number },
-): { x: number[]; report: Report; cost: number } | null {
-  for (let share = 1; share > 0.2; share /= 2) {
-    const moved = x.map((d, i) => d + share * step[i]!);
-    const report = work.evaluator.evaluateHolding(at(work, fit, moved), work.held);
-    const now = cost(report, moved);
-    if (now < best) return { x: moved, report, cost: now };
-  }
-  return null;
-}
-
-/** Rounds every moved coordinate to its grain, and those on drilled rails to the better of the two nearest holes. */
-function roundToHardware({ evaluator, held, places, start }: Work, found: Fit): Fit {
-  let fit = found;
-  places.forEach((place, i) => {
-    const value = coordinateOf(fit.seats[place.seat]!, place.coordinate);
-    const pitch = holePitch(fit, place.coordinate);
-    if (pitch === null) {
-      const { grain } = COORDINATE_RULES[place.coordinate];
-      if (value !== start[i]) fit = withCoordinate(fit, place, tidy(Math.round(value / grain) * grain));
-      return;
-    }
-    const holes = [Math.floor(value / pitch), Math.ceil(value / pitch)].map((k) => tidy(k * pitch));
-    const tried = holes.map((hole) => withCoordinate(fit, place, hole));
-    const costs = tried.map((f) => totalTrouble(evaluator.evaluateHolding(f, held)));
-    fit = costs[0]! <= costs[1]! ? tried[0]! : tried[1]!;
-  });
-  return fit;
+/** The fit with the moves made, every moved value written tidily. */
+function fitAt(search: Search, x: readonly number[]): Fit {
+  return search.places.reduce((now, place, i) => {
+    if (!x[i]) return now;
+    const to = from(search, place) + x[i] * COORDINATE_RULES[place.coordinate].scale;
+    return withCoordinate(now, place, tidy(to));
+  }, search.fit);
 }
 
 const tidy = (value: number) => Number(value.toFixed(6));
+
+function movesBetween(search: Search, to: Fit): ProposedMove[] {
+  return search.places.flatMap((place) => {
+    const [was, is] = [from(search, place), coordinateOf(to.seats[place.seat]!, place.coordinate)];
+    return is === was ? [] : [{ ...place, from: was, to: is }];
+  });
+}
+
+/** The moves that bring a coordinate to the multiples of `step` around where `x` has it. */
+function neighbours(search: Search, place: CoordinatePlace, x: number, step: number): number[] {
+  const { scale } = COORDINATE_RULES[place.coordinate];
+  const at = (from(search, place) + x * scale) / step;
+  const around = [...new Set([Math.floor(at + 1e-6), Math.ceil(at - 1e-6)])];
+  return around.map((k) => (k * step - from(search, place)) / scale);
+}
+
+/**
+ * Coordinates on drilled rails brought to the better of the two holes beside each, then the others searched again with
+ * those held.
+ */
+function inHoles(search: Search, found: readonly number[]): readonly number[] {
+  const drilled = search.places.map((place) => holePitch(search.fit, place.coordinate));
+  if (drilled.every((pitch) => pitch === null)) return found;
+  let x = [...found];
+  drilled.forEach((pitch, i) => {
+    if (pitch === null) return;
+    const tried = neighbours(search, search.places[i]!, x[i]!, pitch).map((to) => replaced(x, i, to));
+    x = best(search, tried);
+  });
+  const free = search.places.flatMap((_, i) => (drilled[i] === null ? [i] : []));
+  const held = fitAt(
+    search,
+    x.map((d, i) => (drilled[i] === null ? 0 : d)),
+  );
+  const rest: Search = { ...search, fit: held, places: free.map((i) => search.places[i]!) };
+  const again = searchMoves(
+    rest,
+    free.map((i) => x[i]!),
+  ).x;
+  free.forEach((i, k) => {
+    x[i] = again[k]!;
+  });
+  return x;
+}
+
+function replaced(x: readonly number[], index: number, to: number): number[] {
+  return x.map((d, i) => (i === index ? to : d));
+}
+
+/** The candidate with the least cost; the first of equal ones. */
+function best(search: Search, candidates: readonly number[][]): number[] {
+  if (candidates.length === 1) return candidates[0]!;
+  const costs = candidates.map((x) => pointAt(search, x).cost);
+  return candidates[costs.indexOf(Math.min(...costs))]!;
+}
+
+/** Moves rounded to each coordinate's grain; those on drilled rails stand in holes already. */
+function rounded(search: Search, x: readonly number[]): number[] {
+  return x.map((d, i) => {
+    const place = search.places[i]!;
+    if (d === 0 || holePitch(search.fit, place.coordinate) !== null) return d;
+    const { grain, scale } = COORDINATE_RULES[place.coordinate];
+    const to = Math.round((from(search, place) + d * scale) / grain) * grain;
+    return Math.abs(d * scale) < grain / 2 ? 0 : (to - from(search, place)) / scale;
+  });
+}
+
+/** Takes back, the smallest first, every move without which the proposal costs no more. */
+function withoutIdleMoves(search: Search, moves: readonly number[]): readonly number[] {
+  let x = moves;
+  let cost = costOf(pointAt(search, x).report, x);
+  const order = moves
+    .flatMap((d, i) => (d === 0 ? [] : [i]))
+    .sort((a, b) => Math.abs(moves[a]!) - Math.abs(moves[b]!));
+  for (const index of order) {
+    const pitch = holePitch(search.fit, search.places[index]!.coordinate);
+    if (pitch !== null) continue;
+    const without = pointAt(search, replaced(x, index, 0));
+    if (without.cost > cost) continue;
+    x = without.x;
+    cost = without.cost;
+  }
+  return x;
+}

@@ -1,0 +1,184 @@
+import type { Evaluator } from '../fit/evaluator.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import { COORDINATE_RULES, coordinateOf, withCoordinate } from '../fit/fitting-coordinate.ts';
+import type { Report } from '../fit/report.ts';
+import { type Aim, aimOf, placeable, totalTrouble } from './objective.ts';
+import { oneSidedStep } from './one-sided-step.ts';
+import type { CoordinatePlace } from './sensitivity.ts';
+
+/** Weight of a move of one `scale` (1 cm, 3°) against one unit of trouble: small, so that findings come first. */
+const MOVE_WEIGHT = 0.02;
+
+/** Steps of a search; it ends earlier when nothing improves. */
+const MOST_STEPS = 40;
+
+/** Times that slopes are measured in one search: a measuring costs as much as its coordinates' number of steps. */
+const MOST_MEASURED = 3;
+
+/** A search that lowers the cost by less than this share from one measuring of the slopes to the next has ended. */
+const ENOUGH_SHARE = 0.02;
+
+/** A step that lowers the cost by more than this share may be followed by a longer one. */
+const GOOD_SHARE = 0.02;
+
+/** A step that brings less is followed by one shorter by this factor. */
+const SHRINK = 3;
+
+/** Steps shorter than this, in scales, bring nothing: half a millimetre, 0.15°. */
+const LEAST_REACH = 0.05;
+
+/** Longest step on slopes measured anew, in scales. */
+const RESTART_REACH = 2;
+
+/** Step of the differences, in units of a coordinate's scale: 1 mm, 0.3°. */
+const PROBE = 0.1;
+
+/** Proposals keep every coordinate within this many scales of where it was: 25 cm, 75°. */
+const FARTHEST = 25;
+
+/** No step is longer than this in any coordinate, in scales: 8 cm, 24°; slopes hold no farther. */
+const LONGEST_STEP = 8;
+
+/** What is searched: the coordinates that may move, from a fit whose report (with its spreads) is held. */
+export interface Search {
+  readonly evaluator: Evaluator;
+  readonly fit: Fit;
+  readonly held: Report;
+  readonly places: readonly CoordinatePlace[];
+}
+
+/** A point of the search: moves in units of each coordinate's scale, the fit there and its report with held spreads. */
+export interface Found {
+  readonly x: readonly number[];
+  readonly fit: Fit;
+  readonly report: Report;
+  readonly cost: number;
+}
+
+/** The point with the coordinates moved by `x` scales from the search's fit. */
+export function pointAt({ evaluator, fit, held, places }: Search, x: readonly number[]): Found {
+  const moved = places.reduce((now, place, i) => {
+    if (!x[i]) return now;
+    const from = coordinateOf(fit.seats[place.seat]!, place.coordinate);
+    return withCoordinate(now, place, from + x[i] * COORDINATE_RULES[place.coordinate].scale);
+  }, fit);
+  const report = evaluator.evaluateHolding(moved, held);
+  return { x, fit: moved, report, cost: costOf(report, x) };
+}
+
+/** What a search brings down: the squared troubles, and a little for every move. */
+export function costOf(report: Report, x: readonly number[]): number {
+  return totalTrouble(report) + MOVE_WEIGHT ** 2 * x.reduce((sum, d) => sum + d * d, 0);
+}
+
+/**
+ * The least trouble for the least moves, from `start` (no moves unless given). Every judged value is linearised and the
+ * one-sided least-squares problem of its bands solved within a box around the point, which grows with steps that keep
+ * what they foretell and shrinks with those that do not. Slopes are measured, carried on by Broyden's rank-one update
+ * (1965), and measured again when carried ones bring no more. Deterministic.
+ */
+export function searchMoves(search: Search, start?: readonly number[]): Found {
+  let here = pointAt(search, start ?? search.places.map(() => 0));
+  let slopes = measuredSlopes(search, here);
+  let reach = LONGEST_STEP;
+  let measured = 1;
+  let lastCost = here.cost;
+  for (let i = 0; i < MOST_STEPS && totalTrouble(here.report) > 0; i++) {
+    const step = stepWithin(search, { here, slopes }, reach);
+    const there = pointAt(search, plus(here.x, step));
+    slopes = carried(slopes, here, there);
+    const better = there.cost < here.cost;
+    const gain = better ? (here.cost - there.cost) / here.cost : 0;
+    const longest = Math.max(...step.map(Math.abs));
+    reach = gain > GOOD_SHARE ? Math.min(LONGEST_STEP, Math.max(reach, 2 * longest)) : longest / SHRINK;
+    if (better) here = there;
+    if (reach > LEAST_REACH) continue;
+    if (measured >= MOST_MEASURED || here.cost > (1 - ENOUGH_SHARE) * lastCost) break;
+    slopes = measuredSlopes(search, here);
+    measured++;
+    lastCost = here.cost;
+    reach = RESTART_REACH;
+  }
+  return here;
+}
+
+function plus(x: readonly number[], step: readonly number[]): number[] {
+  return x.map((d, i) => d + step[i]!);
+}
+
+/** Change of each judged value per scale of each coordinate, by the finding's id. */
+type Slopes = ReadonlyMap<string, readonly number[]>;
+
+function valuesOf(report: Report): Map<string, number> {
+  return new Map(placeable(report.findings).map((f) => [f.id, f.value]));
+}
+
+/** Forward differences: half the work of central ones, and a step that fails on them is shortened. */
+function measuredSlopes(search: Search, here: Found): Slopes {
+  const before = valuesOf(here.report);
+  const columns = here.x.map((_, index) => {
+    const by = here.x[index]! > 0 ? -PROBE : PROBE;
+    const after = valuesOf(
+      pointAt(
+        search,
+        here.x.map((d, i) => (i === index ? d + by : d)),
+      ).report,
+    );
+    return new Map([...before].map(([id, value]) => [id, ((after.get(id) ?? value) - value) / by]));
+  });
+  return new Map([...before.keys()].map((id) => [id, columns.map((column) => column.get(id)!)]));
+}
+
+/** Broyden's update: the least change of the slopes that agrees with the step just taken. */
+function carried(slopes: Slopes, from: Found, to: Found): Slopes {
+  const step = to.x.map((d, i) => d - from.x[i]!);
+  const square = step.reduce((sum, d) => sum + d * d, 0);
+  const [before, after] = [valuesOf(from.report), valuesOf(to.report)];
+  return new Map(
+    [...slopes].map(([id, row]) => {
+      const foretold = row.reduce((sum, slope, i) => sum + slope * step[i]!, 0);
+      const missed = (after.get(id) ?? 0) - (before.get(id) ?? 0) - foretold;
+      return [id, square > 0 ? row.map((slope, i) => slope + (missed * step[i]!) / square) : row];
+    }),
+  );
+}
+
+/** The linearised problem's step, none of its moves longer than `reach` scales. */
+function stepWithin(
+  search: Search,
+  { here, slopes }: { here: Found; slopes: Slopes },
+  reach: number,
+): number[] {
+  const aims = placeable(here.report.findings).map(aimOf);
+  const rows = aims.flatMap((aim) => rowsOf(aim, slopes.get(aim.id) ?? here.x.map(() => 0)));
+  return oneSidedStep(
+    {
+      residuals: rows.map((row) => row.residual),
+      jacobian: rows.map((row) => row.slopes),
+      at: here.x,
+      weight: MOVE_WEIGHT,
+    },
+    limitsAt(search, here.x, reach),
+  );
+}
+
+/** One row for each edge that a value is aimed inside of, in units of trouble: positive is trouble. */
+function rowsOf({ value, low, high, unit }: Aim, slopes: readonly number[]) {
+  const rows: { residual: number; slopes: number[] }[] = [];
+  if (low !== null) rows.push({ residual: (low - value) / unit, slopes: slopes.map((s) => -s / unit) });
+  if (high !== null) rows.push({ residual: (value - high) / unit, slopes: slopes.map((s) => s / unit) });
+  return rows;
+}
+
+/** How far each coordinate may still go: its rule's ends (or where it stood beyond them), and the longest step. */
+function limitsAt({ fit, places }: Search, x: readonly number[], reach: number) {
+  const ends = places.map(({ seat, coordinate }) => {
+    const { least, most, scale } = COORDINATE_RULES[coordinate];
+    const from = coordinateOf(fit.seats[seat]!, coordinate);
+    return [Math.min(0, (least - from) / scale), Math.max(0, (most - from) / scale)] as const;
+  });
+  return {
+    low: ends.map(([low], i) => Math.min(0, Math.max(-reach, Math.max(low, -FARTHEST) - x[i]!))),
+    high: ends.map(([, high], i) => Math.max(0, Math.min(reach, Math.min(high, FARTHEST) - x[i]!))),
+  };
+}
