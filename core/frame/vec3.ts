@@ -35,6 +35,11 @@ export function scale(a: Vec3, k: number): Vec3 {
   return { x: a.x * k, y: a.y * k, z: a.z * k };
 }
 
+/** a + k·b: a point moved k times along a vector. */
+export function plus(a: Vec3, k: number, b: Vec3): Vec3 {
+  return { x: a.x + k * b.x, y: a.y + k * b.y, z: a.z + k * b.z };
+}
+
 /** Scalar product. */
 export function dot(a: Vec3, b: Vec3): number {
   return a.x * b.x + a.y * b.y + a.z * b.z;

@@ -1,9 +1,8 @@
-import type { BodyEstimate } from '../body/body.ts';
+import { BODY_LENGTHS, type BodyEstimate } from '../body/body.ts';
 import type { Seat } from '../fit/seat-schema.ts';
 import { otherSide } from '../frame/mirror.ts';
 import { add, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
-import { fixedVec, valueOfVec } from './jet.ts';
 import { twoLink } from './two-link.ts';
 
 /** Height of the ball's joint of the rear foot above the rest's bearing edge, over stature (2 cm at 1.80 m; estimate). */
@@ -14,8 +13,9 @@ export type BodyLengths = Readonly<Record<keyof BodyEstimate['lengths'], number>
 
 /** The values of a body's lengths without their spreads. */
 export function lengthsOf(body: BodyEstimate): BodyLengths {
-  const entries = Object.entries(body.lengths).map(([name, { value }]) => [name, value]);
-  return Object.fromEntries(entries) as BodyLengths;
+  const lengths = {} as Record<keyof BodyEstimate['lengths'], number>;
+  for (const name of BODY_LENGTHS) lengths[name] = body.lengths[name].value;
+  return lengths;
 }
 
 /** +1 when the paddler kneels on the paddling side, else −1: the paddling side's y in the paddler's frame. */
@@ -57,19 +57,18 @@ function rearFoot({ rearRest }: Seat, body: BodyLengths, { knee, stature }: { kn
     z: rearRest.heightM + BALL_ABOVE_REST * stature,
   };
   const toBall = body.heelToBall - body.heelToAnkle;
-  const chain = twoLink(fixedVec(knee), fixedVec(rearBall), {
+  const { middle: rearAnkle, excess } = twoLink(knee, rearBall, {
     first: body.shank,
     second: Math.hypot(toBall, body.ankleHeight),
-    bend: fixedVec({ x: 0, y: 0, z: 1 }),
+    bend: { x: 0, y: 0, z: 1 },
   });
-  const rearAnkle = valueOfVec(chain.middle);
   const { heel, toe } = tuckedFoot({ knee, ankle: rearAnkle, ball: rearBall }, body);
   return {
     rearBall,
     rearAnkle,
     rearHeel: heel,
     rearToe: toe,
-    rearShortfall: Math.max(0, chain.excess.v),
+    rearShortfall: Math.max(0, excess),
   };
 }
 

@@ -1,140 +1,154 @@
 import type { BodyEstimate, BodySegment } from '../body/body.ts';
 import type { Seat } from '../fit/seat-schema.ts';
-import { along, type Vec3 } from '../frame/vec3.ts';
+import { along, plus, scale, type Vec3 } from '../frame/vec3.ts';
+import { armsSlope } from './arms.ts';
 import type { Contacts } from './contacts.ts';
-import type { Figure } from './figure.ts';
-import { fixed, type Jet, type JetVec, valueOfVec } from './jet.ts';
+import type { Figure, FigureSlope } from './figure.ts';
+import type { FigurePoint } from './stance.ts';
 
 /** Where along the paddle its own centre lies, from the grip (a blade is heavier than the shaft; estimate). */
 const PADDLE_CENTRE_SHARE = 0.58;
 
-/** Joints of the figure that move with the unknowns and carry mass. */
-const MOVING = [
+/** One mass between two points of the figure: kilograms, and how far its centre lies from the first to the second. */
+export interface Spanned {
+  readonly segment: string;
+  readonly massKg: number;
+  readonly from: FigurePoint;
+  readonly to: FigurePoint;
+  readonly share: number;
+}
+
+/** Every segment of body and paddle between its joints; the endpoints are those of `body/segment-masses.ts`. */
+export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: Seat): Spanned[] {
+  const { forearm, hand, footLength, heelToBall } = lengths;
+  const wrist = forearm.value / (forearm.value + hand.value);
+  const span = (segment: string, kind: BodySegment, [from, to]: [FigurePoint, FigurePoint]): Spanned => {
+    const { massKg, centreFraction } = segments[kind];
+    return { segment, massKg, from, to, share: centreFraction };
+  };
+  const armOf = (which: 'lower' | 'top'): Spanned[] => {
+    const ends: [FigurePoint, FigurePoint] = [`${which}Elbow`, `${which}Hand`];
+    const upper = span(`${which}UpperArm`, 'upperArm', [`${which}Shoulder`, `${which}Elbow`]);
+    const fore = span(`${which}Forearm`, 'forearm', ends);
+    const fist = span(`${which}Hand`, 'hand', ends);
+    return [
+      upper,
+      { ...fore, share: fore.share * wrist },
+      { ...fist, share: wrist + fist.share * (1 - wrist) },
+    ];
+  };
+  const rearFoot = span('rearFoot', 'foot', ['rearHeel', 'rearBall']);
+  const { massKg, lengthM, lowerHandM } = seat.paddle;
+  const paddle = (PADDLE_CENTRE_SHARE * lengthM) / lowerHandM;
+  return [
+    span('headNeck', 'headNeck', ['midShoulder', 'headTop']),
+    span('trunk', 'trunk', ['midShoulder', 'midHip']),
+    ...armOf('lower'),
+    ...armOf('top'),
+    span('kneelingThigh', 'thigh', ['kneelingHip', 'kneelingKnee']),
+    span('frontThigh', 'thigh', ['frontHip', 'frontKnee']),
+    span('kneelingShank', 'shank', ['kneelingKnee', 'kneelingAnkle']),
+    span('frontShank', 'shank', ['frontKnee', 'frontAnkle']),
+    // Given from heel to toe; the rear foot's toes are tucked, so it is laid off from heel to ball.
+    { ...rearFoot, share: (rearFoot.share * footLength.value) / heelToBall.value },
+    span('frontFoot', 'foot', ['frontHeel', 'frontToe']),
+    { segment: 'paddle', massKg, from: 'topHand', to: 'lowerHand', share: paddle },
+  ];
+}
+
+/**
+ * The common centre as fixed shares of the joints, so that finding it is one weighted sum. `held` is what the joints
+ * that the fittings hold bring; `upper` all that hangs on mid-shoulder; `topHand` and `lowerHand` stand still from there.
+ */
+export interface CentreWeights {
+  readonly massKg: number;
+  readonly held: Vec3;
+  readonly of: Readonly<Partial<Record<FigurePoint, number>>>;
+  readonly upper: number;
+}
+
+/** Joints that the fittings hold, by their names among the figure's points. */
+const HELD: readonly [FigurePoint, keyof Contacts][] = [
+  ['kneelingKnee', 'knee'],
+  ['kneelingAnkle', 'rearAnkle'],
+  ['rearHeel', 'rearHeel'],
+  ['rearBall', 'rearBall'],
+  ['frontAnkle', 'frontAnkle'],
+  ['frontHeel', 'frontHeel'],
+  ['frontToe', 'frontToe'],
+];
+
+const HANGING: readonly FigurePoint[] = [
   'headTop',
   'midShoulder',
-  'midHip',
-  'kneelingHip',
-  'frontHip',
-  'frontKnee',
   'lowerShoulder',
   'lowerElbow',
   'lowerHand',
   'topShoulder',
   'topElbow',
   'topHand',
-] as const;
-/** Joints that the fittings hold. */
-const HELD = ['knee', 'rearAnkle', 'rearHeel', 'rearBall', 'frontAnkle', 'frontHeel', 'frontToe'] as const;
+];
 
-type Moving = (typeof MOVING)[number];
-type Held = (typeof HELD)[number];
-type Joint = Moving | Held;
-
-/** One mass between two joints: kilograms, and how far its centre lies from the first to the second. */
-export interface Spanned {
-  readonly segment: string;
-  readonly massKg: number;
-  readonly from: Joint;
-  readonly to: Joint;
-  readonly share: number;
-}
-
-/** Every segment of body and paddle between its joints; the endpoints are those of `body/segment-masses.ts`. */
-export function massesBetweenJoints(body: BodyEstimate, seat: Seat): Spanned[] {
-  const { forearm, hand } = body.lengths;
-  const wrist = forearm.value / (forearm.value + hand.value);
-  const span = (segment: string, kind: BodySegment, from: Joint, to: Joint): Spanned => {
-    const { massKg, centreFraction } = body.segments[kind];
-    return { segment, massKg, from, to, share: centreFraction };
-  };
-  const forearmOf = (segment: string, elbow: Joint, grip: Joint) => {
-    const whole = span(segment, 'forearm', elbow, grip);
-    return { ...whole, share: whole.share * wrist };
-  };
-  const handOf = (segment: string, elbow: Joint, grip: Joint) => {
-    const whole = span(segment, 'hand', elbow, grip);
-    return { ...whole, share: wrist + whole.share * (1 - wrist) };
-  };
-  return [
-    span('headNeck', 'headNeck', 'midShoulder', 'headTop'),
-    span('trunk', 'trunk', 'midShoulder', 'midHip'),
-    span('lowerUpperArm', 'upperArm', 'lowerShoulder', 'lowerElbow'),
-    span('topUpperArm', 'upperArm', 'topShoulder', 'topElbow'),
-    forearmOf('lowerForearm', 'lowerElbow', 'lowerHand'),
-    forearmOf('topForearm', 'topElbow', 'topHand'),
-    handOf('lowerHand', 'lowerElbow', 'lowerHand'),
-    handOf('topHand', 'topElbow', 'topHand'),
-    span('kneelingThigh', 'thigh', 'kneelingHip', 'knee'),
-    span('frontThigh', 'thigh', 'frontHip', 'frontKnee'),
-    span('kneelingShank', 'shank', 'knee', 'rearAnkle'),
-    span('frontShank', 'shank', 'frontKnee', 'frontAnkle'),
-    rearFoot(span('rearFoot', 'foot', 'rearHeel', 'rearBall'), body),
-    span('frontFoot', 'foot', 'frontHeel', 'frontToe'),
-    {
-      segment: 'paddle',
-      massKg: seat.paddle.massKg,
-      from: 'topHand',
-      to: 'lowerHand',
-      share: (PADDLE_CENTRE_SHARE * seat.paddle.lengthM) / seat.paddle.lowerHandM,
-    },
-  ];
-}
-
-/** The rear foot's toes are tucked: its centre, given from heel to toe, is laid off from heel to ball. */
-function rearFoot(foot: Spanned, { lengths }: BodyEstimate): Spanned {
-  return { ...foot, share: (foot.share * lengths.footLength.value) / lengths.heelToBall.value };
-}
-
-/** The common centre as fixed shares of the joints: what the held joints bring, and the weight of each moving one. */
-export interface CentreWeights {
-  readonly massKg: number;
-  readonly held: Vec3;
-  readonly moving: readonly { readonly joint: Moving; readonly weight: number }[];
-}
-
-/** Gathers segment masses into one weight for each joint, so that the centre of mass is a single weighted sum. */
+/** Gathers segment masses into one weight for each joint. */
 export function centreWeights(masses: readonly Spanned[], contacts: Contacts): CentreWeights {
-  const massKg = masses.reduce((sum, m) => sum + m.massKg, 0);
-  const weights = new Map<Joint, number>();
-  const add = (joint: Joint, weight: number) => weights.set(joint, (weights.get(joint) ?? 0) + weight);
+  let massKg = 0;
+  for (const mass of masses) massKg += mass.massKg;
+  const of: Partial<Record<FigurePoint, number>> = {};
   for (const { massKg: mass, from, to, share } of masses) {
-    add(from, ((1 - share) * mass) / massKg);
-    add(to, (share * mass) / massKg);
+    of[from] = (of[from] ?? 0) + ((1 - share) * mass) / massKg;
+    of[to] = (of[to] ?? 0) + (share * mass) / massKg;
   }
   let held: Vec3 = { x: 0, y: 0, z: 0 };
-  for (const joint of HELD) {
-    const { x, y, z } = contacts[joint];
-    const w = weights.get(joint) ?? 0;
-    held = { x: held.x + w * x, y: held.y + w * y, z: held.z + w * z };
-  }
-  return { massKg, held, moving: MOVING.map((joint) => ({ joint, weight: weights.get(joint) ?? 0 })) };
+  for (const [point, contact] of HELD) held = plus(held, of[point] ?? 0, contacts[contact] as Vec3);
+  let upper = 0;
+  for (const point of HANGING) upper += of[point] ?? 0;
+  return { massKg, held, of, upper };
 }
 
-/** Centre of mass of body and paddle with its derivatives, paddler's frame, metres. */
-export function centreOfFigure(figure: Figure, { held, moving }: CentreWeights): JetVec {
-  const sum = (axis: 'x' | 'y' | 'z'): Jet => {
-    let { v, a, b, c, d, e } = fixed(held[axis]);
-    for (const { joint, weight } of moving) {
-      const part = figure[joint][axis];
-      v += weight * part.v;
-      a += weight * part.a;
-      b += weight * part.b;
-      c += weight * part.c;
-      d += weight * part.d;
-      e += weight * part.e;
-    }
-    return { v, a, b, c, d, e };
-  };
-  return { x: sum('x'), y: sum('y'), z: sum('z') };
+/** Centre of mass of body and paddle, paddler's frame, metres. */
+export function centreOf(figure: Figure, { held, of, upper }: CentreWeights, headNeck: number): Vec3 {
+  const { arms, leg } = figure;
+  let at = plus(held, of.kneelingHip ?? 0, figure.kneelingHip);
+  at = plus(at, of.frontHip ?? 0, figure.frontHip);
+  at = plus(at, of.midHip ?? 0, figure.midHip);
+  at = plus(at, of.frontKnee ?? 0, leg.middle);
+  at = plus(at, upper, figure.midShoulder);
+  at = plus(at, (of.headTop ?? 0) * headNeck, figure.trunk.up);
+  at = plus(at, of.lowerShoulder ?? 0, arms.lowerShoulder);
+  at = plus(at, of.topShoulder ?? 0, arms.topShoulder);
+  at = plus(at, of.lowerElbow ?? 0, arms.lower.middle);
+  at = plus(at, of.topElbow ?? 0, arms.top.middle);
+  at = plus(at, of.lowerHand ?? 0, arms.hold.lowerHand);
+  return plus(at, of.topHand ?? 0, arms.hold.topHand);
 }
 
-/** Where each mass lies in a figure, paddler's frame, metres. */
-export function placedMasses(masses: readonly Spanned[], figure: Figure, contacts: Contacts) {
-  const at = (joint: Joint): Vec3 =>
-    joint in contacts ? contacts[joint as Held] : valueOfVec(figure[joint as Moving]);
+/** How the centre of mass moves with one unknown, metres per radian. */
+export function centreSlope(
+  { arms }: Figure,
+  slope: FigureSlope,
+  { weights, headNeck }: { weights: CentreWeights; headNeck: number },
+): Vec3 {
+  const { of, upper } = weights;
+  let at = scale(slope.kneelingHip, of.kneelingHip ?? 0);
+  at = plus(at, of.frontHip ?? 0, slope.frontHip);
+  at = plus(at, of.midHip ?? 0, slope.midHip);
+  at = plus(at, of.frontKnee ?? 0, slope.frontKnee);
+  at = plus(at, upper, slope.midShoulder);
+  const { trunkUp } = slope;
+  if (trunkUp.x === 0 && trunkUp.y === 0 && trunkUp.z === 0) return at;
+  const moved = armsSlope(arms, trunkUp);
+  at = plus(at, (of.headTop ?? 0) * headNeck, trunkUp);
+  at = plus(at, of.lowerShoulder ?? 0, moved.lowerShoulder);
+  at = plus(at, of.topShoulder ?? 0, moved.topShoulder);
+  at = plus(at, of.lowerElbow ?? 0, moved.lowerElbow);
+  return plus(at, of.topElbow ?? 0, moved.topElbow);
+}
+
+/** Where each mass lies between the points of a figure, metres in the points' own frame. */
+export function placedMasses(masses: readonly Spanned[], points: Readonly<Record<FigurePoint, Vec3>>) {
   return masses.map(({ segment, massKg, from, to, share }) => ({
     segment,
     massKg,
-    centre: along(at(from), at(to), share),
+    centre: along(points[from], points[to], share),
   }));
 }

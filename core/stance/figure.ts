@@ -1,155 +1,141 @@
-import type { Seat } from '../fit/seat-schema.ts';
-import { toRadians } from '../units/angle.ts';
-import { type BodyLengths, type Contacts, paddlingSign } from './contacts.ts';
-import {
-  chain,
-  fixed,
-  fixedVec,
-  inner,
-  inverse,
-  type Jet,
-  type JetVec,
-  mix,
-  mixVec,
-  product,
-  reach,
-  root,
-  stretch,
-  unknowns,
-} from './jet.ts';
-import { STROKE_POSTURE } from './neutral-posture.ts';
-import type { Phase } from './stance.ts';
-import { twoLink } from './two-link.ts';
+import { plus, scale, type Vec3 } from '../frame/vec3.ts';
+import { type Arms, type ArmsHold, armsAt } from './arms.ts';
+import type { BodyLengths, Contacts } from './contacts.ts';
+import { type Leaning, leaning } from './leaning.ts';
+import { type TwoLink, twoLink, twoLinkSlope } from './two-link.ts';
 
-/** How the hands hold the paddle in one phase, in arm lengths from mid-shoulder (forward, to the paddling side, up). */
-interface Hold {
-  readonly top: readonly [number, number, number];
-  /** Way of the shaft from the top hand down. */
-  readonly shaft: readonly [number, number, number];
-}
-
-/** Drawn from the look of a stroke, not measured (estimate); they move the centre of mass by under a centimetre. */
-const HOLD: Readonly<Record<Phase, Hold>> = {
-  ready: { top: [0.44, 0.2, 0.32], shaft: [0.12, 0.22, -1] },
-  catch: { top: [0.4, 0.2, 0.4], shaft: [0.46, 0.18, -1] },
-  exit: { top: [0.5, 0.2, 0.1], shaft: [-0.34, 0.26, -1] },
-};
-
-/** The joints that depend on the unknowns, paddler's frame, metres, with their derivatives. */
-export interface Figure {
-  readonly thighUp: JetVec;
-  readonly trunkUp: JetVec;
-  /** Unit vector along the hip joints, toward the front hip. */
-  readonly across: JetVec;
-  readonly kneelingHip: JetVec;
-  readonly frontHip: JetVec;
-  readonly midHip: JetVec;
-  readonly frontKnee: JetVec;
-  /** Distance of the front hip from the ankle less the leg's length: positive does not reach. */
-  readonly frontExcess: Jet;
-  readonly midShoulder: JetVec;
-  readonly headTop: JetVec;
-  readonly lowerShoulder: JetVec;
-  readonly lowerElbow: JetVec;
-  readonly lowerHand: JetVec;
-  readonly topShoulder: JetVec;
-  readonly topElbow: JetVec;
-  readonly topHand: JetVec;
-  readonly lowerExcess: Jet;
-  readonly topExcess: Jet;
-}
-
-/** What a figure is built from: fixed for one solve. */
+/** What a figure is built from: fixed for one solve. Metres, paddler's frame. */
 export interface FigureParts {
-  readonly body: BodyLengths;
+  readonly lengths: BodyLengths;
   readonly contacts: Contacts;
-  readonly seat: Seat;
-  readonly phase: Phase;
+  readonly hold: ArmsHold;
+  /** +1 when the paddling side is the kneeling side, else −1. */
+  readonly paddling: 1 | -1;
 }
+
+/** The joints that move with the unknowns, paddler's frame, metres. */
+export interface Figure {
+  readonly thigh: Leaning;
+  readonly trunk: Leaning;
+  /** Unit vector from the kneeling to the front hip, and how it turns with the pelvis. */
+  readonly across: Vec3;
+  readonly acrossTurn: Vec3;
+  readonly kneelingHip: Vec3;
+  readonly frontHip: Vec3;
+  readonly midHip: Vec3;
+  readonly midShoulder: Vec3;
+  readonly headTop: Vec3;
+  /** Front hip to front ankle; its middle is the front knee. */
+  readonly leg: TwoLink;
+  /** From mid-shoulder. */
+  readonly arms: Arms;
+}
+
+/** The front knee bends along the foot and somewhat upward. */
+const KNEE_UPWARD = 0.25;
 
 /** The figure for the five unknowns: thigh pitch and roll, pelvis yaw, trunk pitch and roll, radians. */
-export function figureFor(q: readonly number[], parts: FigureParts): Figure {
-  const { body, contacts, seat } = parts;
-  const [thighPitch, thighRoll, yaw, trunkPitch, trunkRoll] = unknowns(q);
-  const thighUp = leaning(thighPitch, thighRoll);
-  const trunkUp = leaning(trunkPitch, chain(trunkRoll, trunkRoll.v * paddlingSign(seat), paddlingSign(seat)));
-  const across = {
-    x: chain(yaw, Math.sin(yaw.v), Math.cos(yaw.v)),
-    y: chain(yaw, -Math.cos(yaw.v), Math.sin(yaw.v)),
-    z: fixed(0),
-  };
-  const kneelingHip = mixVec(1, fixedVec(contacts.knee), body.thigh, thighUp);
-  const frontHip = mixVec(1, kneelingHip, body.hipSeparation, across);
-  const midHip = mixVec(0.5, kneelingHip, 0.5, frontHip);
-  const midShoulder = mixVec(1, midHip, body.trunk, trunkUp);
+export function figureAt(q: Float64Array, { lengths, contacts, hold, paddling }: FigureParts): Figure {
+  const thigh = leaning(q[0]!, q[1]!);
+  const trunk = leaning(q[3]!, q[4]! * paddling);
+  const sine = Math.sin(q[2]!);
+  const cosine = Math.cos(q[2]!);
+  const across = { x: sine, y: -cosine, z: 0 };
+  const kneelingHip = plus(contacts.knee, lengths.thigh, thigh.up);
+  const frontHip = plus(kneelingHip, lengths.hipSeparation, across);
+  const midHip = plus(kneelingHip, lengths.hipSeparation / 2, across);
+  const midShoulder = plus(midHip, lengths.trunk, trunk.up);
   const { x, y } = contacts.frontDirection;
-  const leg = twoLink(frontHip, fixedVec(contacts.frontAnkle), {
-    first: body.thigh,
-    second: body.shank,
-    bend: fixedVec({ x, y, z: 0.25 }),
-  });
+  const bend = { x, y, z: KNEE_UPWARD };
   return {
-    thighUp,
-    trunkUp,
+    thigh,
+    trunk,
     across,
+    acrossTurn: { x: cosine, y: sine, z: 0 },
     kneelingHip,
     frontHip,
     midHip,
-    frontKnee: leg.middle,
-    frontExcess: leg.excess,
     midShoulder,
-    headTop: mixVec(1, midShoulder, body.headNeck, trunkUp),
-    ...armsOf(midShoulder, trunkUp, parts),
+    headTop: plus(midShoulder, lengths.headNeck, trunk.up),
+    leg: twoLink(frontHip, contacts.frontAnkle, { first: lengths.thigh, second: lengths.shank, bend }),
+    arms: armsAt(trunk.up, hold),
   };
 }
 
-/** Unit vector whose side view leans forward by `pitch` and whose rear view leans toward +y by `roll`. */
-function leaning(pitch: Jet, roll: Jet): JetVec {
-  const sinP = chain(pitch, Math.sin(pitch.v), Math.cos(pitch.v));
-  const cosP = chain(pitch, Math.cos(pitch.v), -Math.sin(pitch.v));
-  const sinR = chain(roll, Math.sin(roll.v), Math.cos(roll.v));
-  const cosR = chain(roll, Math.cos(roll.v), -Math.sin(roll.v));
-  const way = { x: product(sinP, cosR), y: product(cosP, sinR), z: product(cosP, cosR) };
-  return stretch(way, inverse(root(inner(way, way))));
+/** How the figure changes per radian of one unknown. Points in metres per radian; directions per radian. */
+export interface FigureSlope {
+  readonly thighUp: Vec3;
+  readonly trunkUp: Vec3;
+  readonly across: Vec3;
+  readonly kneelingHip: Vec3;
+  readonly frontHip: Vec3;
+  readonly midHip: Vec3;
+  readonly midShoulder: Vec3;
+  readonly frontKnee: Vec3;
+  /** Of the distance from front hip to front ankle. */
+  readonly legApart: number;
 }
 
-/** How far the shoulders are turned, paddling side forward, radians. */
-function shoulderTurn({ stroke }: Seat, phase: Phase): number {
-  const own = phase === 'catch' ? stroke.catchRotationDeg : stroke.exitRotationDeg;
-  if (phase !== 'ready' && own !== undefined) return toRadians(own);
-  return STROKE_POSTURE[`${phase}Rotation`];
+const STILL: Vec3 = { x: 0, y: 0, z: 0 };
+
+/** The five slopes of a figure, in the order of the unknowns. Each unknown moves only what hangs on it. */
+export function figureSlopes(figure: Figure, parts: FigureParts): FigureSlope[] {
+  const { thigh, trunk } = figure;
+  return [
+    thighSlope(figure, parts, thigh.byPitch),
+    thighSlope(figure, parts, thigh.byRoll),
+    yawSlope(figure, parts),
+    trunkSlope(trunk.byPitch, parts),
+    trunkSlope(scale(trunk.byRoll, parts.paddling), parts),
+  ];
 }
 
-/** Both arms from the shoulders to the hands on the shaft; elbows by two-link chains. */
-function armsOf(midShoulder: JetVec, trunkUp: JetVec, { body, seat, phase }: FigureParts) {
-  const side = paddlingSign(seat);
-  const turn = shoulderTurn(seat, phase);
-  const square = fixedVec({ x: Math.sin(turn), y: Math.cos(turn) * side, z: 0 });
-  const tilted = reach(square, mix(-1, inner(square, trunkUp), 0, trunkUp.x), trunkUp);
-  const line = stretch(tilted, inverse(root(inner(tilted, tilted))));
-  const half = body.shoulderSeparation / 2;
-  const lowerShoulder = mixVec(1, midShoulder, half, line);
-  const topShoulder = mixVec(1, midShoulder, -half, line);
-  const { top, shaft } = HOLD[phase];
-  const arm = body.upperArm + body.forearm + body.hand;
-  const topHand = mixVec(1, midShoulder, arm, fixedVec({ x: top[0], y: top[1] * side, z: top[2] }));
-  const spacing = seat.paddle.lowerHandM / Math.hypot(...shaft);
-  const down = fixedVec({ x: shaft[0], y: shaft[1] * side, z: shaft[2] });
-  const lowerHand = mixVec(1, topHand, spacing, down);
-  const links = { first: body.upperArm, second: body.forearm + body.hand };
-  const lower = twoLink(lowerShoulder, lowerHand, {
-    ...links,
-    bend: fixedVec({ x: -0.3, y: side, z: -0.2 }),
-  });
-  const upper = twoLink(topShoulder, topHand, { ...links, bend: fixedVec({ x: 0.1, y: -side, z: 0.15 }) });
+/** The thigh carries the hips and everything above them, all alike. */
+function thighSlope({ leg }: Figure, { lengths }: FigureParts, thighUp: Vec3): FigureSlope {
+  const carried = scale(thighUp, lengths.thigh);
+  const { middle, apart } = twoLinkSlope(leg, carried);
   return {
-    lowerShoulder,
-    lowerElbow: lower.middle,
-    lowerHand,
-    topShoulder,
-    topElbow: upper.middle,
-    topHand,
-    lowerExcess: lower.excess,
-    topExcess: upper.excess,
+    thighUp,
+    trunkUp: STILL,
+    across: STILL,
+    kneelingHip: carried,
+    frontHip: carried,
+    midHip: carried,
+    midShoulder: carried,
+    frontKnee: middle,
+    legApart: apart,
+  };
+}
+
+/** The pelvis turns about the kneeling hip. */
+function yawSlope({ leg, acrossTurn }: Figure, { lengths }: FigureParts): FigureSlope {
+  const frontHip = scale(acrossTurn, lengths.hipSeparation);
+  const midHip = scale(acrossTurn, lengths.hipSeparation / 2);
+  const { middle, apart } = twoLinkSlope(leg, frontHip);
+  return {
+    thighUp: STILL,
+    trunkUp: STILL,
+    across: acrossTurn,
+    kneelingHip: STILL,
+    frontHip,
+    midHip,
+    midShoulder: midHip,
+    frontKnee: middle,
+    legApart: apart,
+  };
+}
+
+/** The trunk turns about mid-hip. */
+function trunkSlope(trunkUp: Vec3, { lengths }: FigureParts): FigureSlope {
+  return {
+    thighUp: STILL,
+    trunkUp,
+    across: STILL,
+    kneelingHip: STILL,
+    frontHip: STILL,
+    midHip: STILL,
+    midShoulder: scale(trunkUp, lengths.trunk),
+    frontKnee: STILL,
+    legApart: 0,
   };
 }

@@ -1,9 +1,16 @@
-import type { Jet } from './jet.ts';
+/** A sum of squares to be made small: `terms` residuals of some unknowns. */
+export interface LeastSquares {
+  readonly terms: number;
+  /** Writes the residuals at `q`. */
+  residualsAt(q: Float64Array, into: Float64Array): void;
+  /** Writes the slopes at the point of the last `residualsAt`: unknown by unknown, `terms` numbers each. */
+  slopesThere(into: Float64Array): void;
+}
 
 /** A step smaller than this, radians, ends the search: a hundred-thousandth of a degree. */
 export const STEP_TOLERANCE = 2e-7;
 
-/** More steps than this are never needed by a plausible stance (6 to 20 are usual); an impossible one stops here, still finite. */
+/** More steps than this are never needed by a plausible stance (5 to 20 are usual); an impossible one stops here, still finite. */
 const MOST_ITERATIONS = 250;
 
 /** Unknowns are kept within this of upright, radians: past it a leaning has no meaning. */
@@ -12,103 +19,127 @@ const FARTHEST = 1.4;
 const FIRST_DAMPING = 1e-3;
 const LEAST_DAMPING = 1e-9;
 const MOST_DAMPING = 1e9;
+const DAMPING_FACTOR = 10;
 
 /** Where a search ended. */
 export interface Minimum {
-  readonly q: readonly number[];
-  readonly residuals: readonly Jet[];
+  readonly q: Float64Array;
+  readonly residuals: Float64Array;
   readonly cost: number;
   readonly iterations: number;
   readonly converged: boolean;
 }
 
 /**
- * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² over the free unknowns, from `start`; unknowns not in `free` stay where
- * they are. Deterministic; every step lowers the cost or is not taken. Radians.
+ * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² from `start`; unknowns that are not `free` stay where they are.
+ * Deterministic; every step lowers the cost or is not taken. Radians.
  */
 export function minimise(
-  residualsAt: (q: readonly number[]) => Jet[],
-  { start, free }: { start: readonly number[]; free: readonly number[] },
+  problem: LeastSquares,
+  { start, free }: { start: readonly number[]; free: readonly boolean[] },
 ): Minimum {
-  let q = [...start];
-  let residuals = residualsAt(q);
-  let cost = costOf(residuals);
+  const n = start.length;
+  const { terms } = problem;
+  let q = Float64Array.from(start);
+  let next = new Float64Array(n);
+  let residuals = new Float64Array(terms);
+  let there = new Float64Array(terms);
+  const slopes = new Float64Array(n * terms);
+  const normal = new Float64Array(n * n);
+  const factor = new Float64Array(n * n);
+  const gradient = new Float64Array(n);
+  const step = new Float64Array(n);
+  problem.residualsAt(q, residuals);
+  let cost = sumOfSquares(residuals);
   let damping = FIRST_DAMPING;
   for (let iterations = 1; iterations <= MOST_ITERATIONS; iterations++) {
-    const { normal, gradient } = normalEquations(residuals, free);
-    let taken = 0;
+    problem.slopesThere(slopes);
+    normalEquations({ slopes, residuals, free }, normal, gradient);
+    let moved = 0;
     while (damping < MOST_DAMPING) {
-      const step = dampedStep(normal, gradient, damping);
-      const next = moved(q, free, step);
-      const there = residualsAt(next);
-      const nextCost = costOf(there);
+      dampedStep({ normal, gradient, damping }, factor, step);
+      moveBy(q, step, free, next);
+      problem.residualsAt(next, there);
+      const nextCost = sumOfSquares(there);
       if (nextCost <= cost) {
-        taken = Math.max(...next.map((v, i) => Math.abs(v - q[i]!)));
-        q = next;
-        residuals = there;
+        moved = farthest(q, next);
+        [q, next] = [next, q];
+        [residuals, there] = [there, residuals];
         cost = nextCost;
-        damping = Math.max(LEAST_DAMPING, damping / 10);
+        damping = Math.max(LEAST_DAMPING, damping / DAMPING_FACTOR);
         break;
       }
-      damping *= 10;
+      damping *= DAMPING_FACTOR;
     }
-    if (taken < STEP_TOLERANCE) return { q, residuals, cost, iterations, converged: true };
+    if (moved < STEP_TOLERANCE) return { q, residuals, cost, iterations, converged: true };
   }
   return { q, residuals, cost, iterations: MOST_ITERATIONS, converged: false };
 }
 
-function costOf(residuals: readonly Jet[]): number {
+function sumOfSquares(residuals: Float64Array): number {
   let sum = 0;
-  for (const { v } of residuals) sum += v * v;
+  for (let i = 0; i < residuals.length; i++) sum += residuals[i]! * residuals[i]!;
   return sum;
 }
 
-/** JᵀJ and Jᵀr over the free unknowns. */
-function normalEquations(residuals: readonly Jet[], free: readonly number[]) {
-  const n = free.length;
-  const normal = Array.from({ length: n }, () => new Array<number>(n).fill(0));
-  const gradient = new Array<number>(n).fill(0);
-  for (const r of residuals) {
-    const row = [r.a, r.b, r.c, r.d, r.e];
-    for (let i = 0; i < n; i++) {
-      const slope = row[free[i]!]!;
-      gradient[i]! += slope * r.v;
-      for (let j = 0; j <= i; j++) normal[i]![j]! += slope * row[free[j]!]!;
+function farthest(q: Float64Array, next: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < q.length; i++) most = Math.max(most, Math.abs(next[i]! - q[i]!));
+  return most;
+}
+
+/** JᵀJ (its lower half) and Jᵀr; an unknown that is held gets a row of its own that asks for no step. */
+function normalEquations(
+  { slopes, residuals, free }: { slopes: Float64Array; residuals: Float64Array; free: readonly boolean[] },
+  normal: Float64Array,
+  gradient: Float64Array,
+): void {
+  const n = gradient.length;
+  const terms = residuals.length;
+  for (let i = 0; i < n; i++) {
+    gradient[i] = free[i] ? columnProduct(slopes, i * terms, residuals) : 0;
+    for (let j = 0; j <= i; j++) {
+      const both = free[i] && free[j];
+      const product = both ? columnProduct(slopes, i * terms, slopes.subarray(j * terms, (j + 1) * terms)) : 0;
+      normal[i * n + j] = i === j && !free[i] ? 1 : product;
     }
   }
-  return { normal, gradient };
+}
+
+/** Scalar product of a column that begins at `from` with another. */
+function columnProduct(columns: Float64Array, from: number, other: Float64Array): number {
+  let sum = 0;
+  for (let k = 0; k < other.length; k++) sum += columns[from + k]! * other[k]!;
+  return sum;
 }
 
 /** Solves (N + damping·diag N) d = −g by Cholesky. */
 function dampedStep(
-  normal: readonly (readonly number[])[],
-  gradient: readonly number[],
-  damping: number,
-): number[] {
+  { normal, gradient, damping }: { normal: Float64Array; gradient: Float64Array; damping: number },
+  l: Float64Array,
+  d: Float64Array,
+): void {
   const n = gradient.length;
-  const l = normal.map((row) => [...row]);
-  const d = gradient.map((g) => -g);
   for (let i = 0; i < n; i++) {
-    l[i]![i]! = l[i]![i]! * (1 + damping) + LEAST_DAMPING;
+    let right = -gradient[i]!;
     for (let j = 0; j <= i; j++) {
-      for (let k = 0; k < j; k++) l[i]![j]! -= l[i]![k]! * l[j]![k]!;
-      if (j < i) l[i]![j]! /= l[j]![j]!;
-      else l[i]![i]! = Math.sqrt(Math.max(l[i]![i]!, LEAST_DAMPING));
+      let sum = normal[i * n + j]!;
+      if (i === j) sum = sum * (1 + damping) + LEAST_DAMPING;
+      for (let k = 0; k < j; k++) sum -= l[i * n + k]! * l[j * n + k]!;
+      l[i * n + j] = i === j ? Math.sqrt(Math.max(sum, LEAST_DAMPING)) : sum / l[j * n + j]!;
+      if (j < i) right -= l[i * n + j]! * d[j]!;
     }
-    for (let k = 0; k < i; k++) d[i]! -= l[i]![k]! * d[k]!;
-    d[i]! /= l[i]![i]!;
+    d[i] = right / l[i * n + i]!;
   }
   for (let i = n - 1; i >= 0; i--) {
-    for (let k = i + 1; k < n; k++) d[i]! -= l[k]![i]! * d[k]!;
-    d[i]! /= l[i]![i]!;
+    let right = d[i]!;
+    for (let k = i + 1; k < n; k++) right -= l[k * n + i]! * d[k]!;
+    d[i] = right / l[i * n + i]!;
   }
-  return d;
 }
 
-function moved(q: readonly number[], free: readonly number[], step: readonly number[]): number[] {
-  const next = [...q];
-  free.forEach((index, i) => {
-    next[index] = Math.min(FARTHEST, Math.max(-FARTHEST, next[index]! + step[i]!));
-  });
-  return next;
+function moveBy(q: Float64Array, step: Float64Array, free: readonly boolean[], next: Float64Array): void {
+  for (let i = 0; i < q.length; i++) {
+    next[i] = free[i] ? Math.min(FARTHEST, Math.max(-FARTHEST, q[i]! + step[i]!)) : q[i]!;
+  }
 }

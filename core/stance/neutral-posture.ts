@@ -50,6 +50,10 @@ export const LIMITS = {
   kneelingHipMost: deg(200),
   frontHipLeast: deg(60),
   frontKneeLeast: deg(45),
+  /** Full kneeling flexion, 142° (Soucie et al. 2011, recalled). */
+  kneelingKneeLeast: deg(38),
+  /** Toes drawn up by 17° (Soucie et al. 2011, recalled: 13–17°); past it the heel lifts. */
+  frontAnkleLeast: deg(73),
   trunkPitchMost: deg(80),
   trunkRollMost: deg(35),
   pelvisYawMost: deg(45),

@@ -1,59 +1,34 @@
 import type { BodyEstimate } from '../body/body.ts';
 import type { Seat } from '../fit/seat-schema.ts';
-import { cornerAngle, hipAngle } from './angles.ts';
-import { type BodyLengths, type Contacts, contactsOf, lengthsOf } from './contacts.ts';
-import { type Figure, figureFor } from './figure.ts';
+import { dot, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { hipAngle, hipAngleSlope } from './angles.ts';
+import { armsHold } from './arms.ts';
+import { type Contacts, contactsOf, lengthsOf, paddlingSign } from './contacts.ts';
+import { type Figure, type FigureParts, type FigureSlope, figureAt, figureSlopes } from './figure.ts';
 import {
   type CentreWeights,
-  centreOfFigure,
+  centreOf,
+  centreSlope,
   centreWeights,
   massesBetweenJoints,
   type Spanned,
 } from './figure-masses.ts';
-import { fixed, fixedVec, type Jet, type JetVec, mix, mixVec, shift, times, unknowns } from './jet.ts';
-import { LIMIT_TOLERANCE, LIMITS, NEUTRAL, NEUTRAL_STATURE, REACH_TOLERANCE } from './neutral-posture.ts';
-import type { Phase } from './stance.ts';
-
-/** Names of the terms of the objective, in the order of the residuals. */
-export const STANCE_TERMS = [
-  'frontKnee',
-  'kneelingHip',
-  'frontHip',
-  'trunkPitch',
-  'trunkRoll',
-  'pelvisYaw',
-  'thighPitch',
-  'thighRoll',
-  'balanceAcross',
-  'balanceFore',
-  'frontReach',
-  'kneelingHipLimit',
-  'frontHipLimit',
-  'frontKneeLimit',
-  'trunkPitchLimit',
-  'trunkRollLimit',
-  'pelvisYawLimit',
-  'thighPitchLimit',
-  'thighRollLimit',
-] as const;
-export type StanceTermName = (typeof STANCE_TERMS)[number];
+import { jointLimits } from './joint-limits.ts';
+import type { LeastSquares } from './minimise.ts';
+import { NEUTRAL_STATURE } from './neutral-posture.ts';
+import { type Phase, STANCE_UNKNOWNS } from './stance.ts';
+import { MEASURES, residualOf, stanceTerms, type Term } from './stance-terms.ts';
 
 /** One stance problem, ready to be evaluated at any value of its unknowns. */
-export interface StanceProblem {
-  readonly body: BodyEstimate;
-  readonly lengths: BodyLengths;
-  readonly contacts: Contacts;
+export interface StanceProblem extends FigureParts {
   readonly seat: Seat;
   readonly phase: Phase;
   readonly masses: readonly Spanned[];
   readonly weights: CentreWeights;
-}
-
-/** Everything about the figure at one value of the unknowns, derivatives included. */
-export interface StanceState {
-  readonly figure: Figure;
-  readonly centre: JetVec;
-  readonly angles: { readonly frontKnee: Jet; readonly kneelingHip: Jet; readonly frontHip: Jet };
+  readonly terms: readonly Term[];
+  /** Unit vectors: kneeling shank from the knee down, and the front sole from heel to toe. */
+  readonly shankWay: Vec3;
+  readonly soleWay: Vec3;
 }
 
 /** Gathers what does not change during a solve. */
@@ -61,88 +36,112 @@ export function stanceProblem(body: BodyEstimate, seat: Seat, phase: Phase): Sta
   const lengths = lengthsOf(body);
   const contacts = contactsOf(seat, lengths, body.stature);
   const masses = massesBetweenJoints(body, seat);
-  return { body, lengths, contacts, seat, phase, masses, weights: centreWeights(masses, contacts) };
+  return {
+    lengths,
+    contacts,
+    hold: armsHold(lengths, seat, phase),
+    paddling: paddlingSign(seat),
+    seat,
+    phase,
+    masses,
+    weights: centreWeights(masses, contacts),
+    terms: stanceTerms(lengths, contacts, {
+      limits: jointLimits(seat),
+      size: body.stature / NEUTRAL_STATURE,
+    }),
+    shankWay: wayBetween(contacts.knee, contacts.rearAnkle),
+    soleWay: soleOf(contacts),
+  };
 }
 
-/** The figure, its centre of mass and its judged angles at the unknowns `q` (radians). */
-export function stanceState(q: readonly number[], problem: StanceProblem): StanceState {
-  const figure = figureFor(q, { ...problem, body: problem.lengths });
-  const { frontHip, frontKnee, kneelingHip, trunkUp, across } = figure;
-  const knee = fixedVec(problem.contacts.knee);
+function wayBetween(from: Vec3, to: Vec3): Vec3 {
+  const line = subtract(to, from);
+  return scale(line, 1 / Math.max(norm(line), 1e-9));
+}
+
+/** Unit vector along the front sole, heel to toe. */
+export function soleOf({ frontHeel, frontToe }: Contacts): Vec3 {
+  return wayBetween(frontHeel, frontToe);
+}
+
+/**
+ * The objective as a least-squares problem in the five unknowns (radians, order of `STANCE_UNKNOWNS`). Derivatives are
+ * written out by hand, along the chain from unknown to joint to measure to term.
+ */
+export function stanceObjective(problem: StanceProblem): LeastSquares {
+  const { terms } = problem;
+  const measures = new Float64Array(MEASURES.length);
+  const slopes = new Float64Array(MEASURES.length);
+  const residuals = new Float64Array(terms.length);
+  let figure: Figure | null = null;
   return {
-    figure,
-    centre: centreOfFigure(figure, problem.weights),
-    angles: {
-      frontKnee: cornerAngle(frontHip, frontKnee, fixedVec(problem.contacts.frontAnkle)),
-      kneelingHip: hipAngle(trunkUp, across, mixVec(1, knee, -1, kneelingHip)),
-      frontHip: hipAngle(trunkUp, across, mixVec(1, frontKnee, -1, frontHip)),
+    terms: terms.length,
+    residualsAt(q, into) {
+      figure = figureAt(q, problem);
+      measuresOf({ q, figure }, problem, measures);
+      for (let i = 0; i < terms.length; i++) {
+        into[i] = residualOf(terms[i]!, measures[terms[i]!.measure]!);
+        residuals[i] = into[i]!;
+      }
+    },
+    slopesThere(into) {
+      if (!figure) return;
+      const moved = figureSlopes(figure, problem);
+      for (let k = 0; k < moved.length; k++) {
+        measureSlopes(figure, { slope: moved[k]!, unknown: k }, { problem, into: slopes });
+        for (let i = 0; i < terms.length; i++) {
+          const { sense, measure, tolerance } = terms[i]!;
+          const counts = sense === 'near' || residuals[i] !== 0;
+          into[k * terms.length + i] = counts ? slopes[measure]! / tolerance : 0;
+        }
+      }
     },
   };
 }
 
-/**
- * Residuals of the least-squares problem, each in units of its own tolerance, in the order of `STANCE_TERMS`: departures
- * from the neutral posture, balance over the centreline and over the support, and one-sided terms for reach and anatomy
- * that are 0 inside their limits.
- */
-export function stanceResiduals(q: readonly number[], problem: StanceProblem): Jet[] {
-  const state = stanceState(q, problem);
-  const [thighPitch, thighRoll, yaw, trunkPitch, trunkRoll] = unknowns(q);
-  const { frontKnee, kneelingHip, frontHip } = state.angles;
-  const size = problem.body.stature / NEUTRAL_STATURE;
-  const { knee, frontBall } = problem.contacts;
-  const foreTarget = knee.x + NEUTRAL.balanceFore.at * (frontBall.x - knee.x);
-  return [
-    frontKneeDeparture(state.figure, problem.lengths),
-    departure(kneelingHip, NEUTRAL.kneelingHip),
-    departure(frontHip, NEUTRAL.frontHip),
-    departure(trunkPitch, NEUTRAL.trunkPitch),
-    departure(trunkRoll, NEUTRAL.trunkRoll),
-    departure(yaw, NEUTRAL.pelvisYaw),
-    departure(thighPitch, NEUTRAL.thighPitch),
-    departure(thighRoll, NEUTRAL.thighRoll),
-    times(state.centre.y, 1 / (NEUTRAL.balanceAcross.tolerance * size)),
-    times(shift(state.centre.x, -foreTarget), 1 / (NEUTRAL.balanceFore.tolerance * size)),
-    over(state.figure.frontExcess, 0, REACH_TOLERANCE * size),
-    over(kneelingHip, LIMITS.kneelingHipMost),
-    under(frontHip, LIMITS.frontHipLeast),
-    under(frontKnee, LIMITS.frontKneeLeast),
-    over(trunkPitch, LIMITS.trunkPitchMost),
-    beyond(trunkRoll, LIMITS.trunkRollMost),
-    beyond(yaw, LIMITS.pelvisYawMost),
-    beyond(thighPitch, LIMITS.thighMost),
-    beyond(thighRoll, LIMITS.thighMost),
-  ];
+/** The hip's ways on either side: trunk, line of the hips, thigh from hip to knee. */
+function hipWays({ thigh, trunk, across, leg, frontHip }: Figure) {
+  return {
+    kneeling: { up: trunk.up, across, thigh: scale(thigh.up, -1) },
+    front: { up: trunk.up, across, thigh: subtract(leg.middle, frontHip) },
+  };
 }
 
-/**
- * The front knee's departure from neutral, measured by the distance from hip to ankle, which grows with the knee's angle.
- * Unlike the angle it goes on growing past a straight leg, so the objective has one minimum where an angle would leave a
- * second one at full stretch (13 of 1500 random fits before this).
- */
-function frontKneeDeparture({ frontExcess }: Figure, { thigh, shank }: BodyLengths): Jet {
-  const { at, tolerance } = NEUTRAL.frontKnee;
-  const neutral = Math.sqrt(thigh ** 2 + shank ** 2 - 2 * thigh * shank * Math.cos(at));
-  const perRadian = (thigh * shank * Math.sin(at)) / neutral;
-  return times(shift(frontExcess, thigh + shank - neutral), 1 / (perRadian * tolerance));
+/** Writes the measures of a figure in the order of `MEASURES`. */
+function measuresOf(
+  { q, figure }: { q: Float64Array; figure: Figure },
+  problem: StanceProblem,
+  into: Float64Array,
+): void {
+  const { weights, lengths, contacts, shankWay, soleWay } = problem;
+  const hips = hipWays(figure);
+  const centre = centreOf(figure, weights, lengths.headNeck);
+  for (let k = 0; k < STANCE_UNKNOWNS.length; k++) into[k] = q[k]!;
+  into[5] = figure.leg.apart;
+  into[6] = hipAngle(hips.kneeling);
+  into[7] = hipAngle(hips.front);
+  into[8] = centre.x;
+  into[9] = centre.y;
+  into[10] = dot(figure.thigh.up, shankWay);
+  into[11] = dot(subtract(figure.leg.middle, contacts.frontAnkle), soleWay) / lengths.shank;
 }
 
-function departure(x: Jet, { at, tolerance }: { at: number; tolerance: number }): Jet {
-  return times(shift(x, -at), 1 / tolerance);
-}
-
-/** max(0, x − limit) in units of the tolerance. */
-function over(x: Jet, limit: number, tolerance = LIMIT_TOLERANCE): Jet {
-  return x.v > limit ? times(shift(x, -limit), 1 / tolerance) : fixed(0);
-}
-
-/** max(0, limit − x) in units of the tolerance. */
-function under(x: Jet, limit: number): Jet {
-  return x.v < limit ? mix(-1 / LIMIT_TOLERANCE, x, 1 / LIMIT_TOLERANCE, fixed(limit)) : fixed(0);
-}
-
-/** How far |x| is past a limit, signed as x. */
-function beyond(x: Jet, limit: number): Jet {
-  if (x.v > limit) return over(x, limit);
-  return x.v < -limit ? times(shift(x, limit), 1 / LIMIT_TOLERANCE) : fixed(0);
+/** Writes how the measures change per radian of one unknown. */
+function measureSlopes(
+  figure: Figure,
+  { slope, unknown }: { slope: FigureSlope; unknown: number },
+  { problem, into }: { problem: StanceProblem; into: Float64Array },
+): void {
+  const { weights, lengths, shankWay, soleWay } = problem;
+  const hips = hipWays(figure);
+  const change = { up: slope.trunkUp, across: slope.across };
+  const centre = centreSlope(figure, slope, { weights, headNeck: lengths.headNeck });
+  for (let k = 0; k < STANCE_UNKNOWNS.length; k++) into[k] = k === unknown ? 1 : 0;
+  into[5] = slope.legApart;
+  into[6] = hipAngleSlope(hips.kneeling, { ...change, thigh: scale(slope.thighUp, -1) });
+  into[7] = hipAngleSlope(hips.front, { ...change, thigh: subtract(slope.frontKnee, slope.frontHip) });
+  into[8] = centre.x;
+  into[9] = centre.y;
+  into[10] = dot(slope.thighUp, shankWay);
+  into[11] = dot(slope.frontKnee, soleWay) / lengths.shank;
 }

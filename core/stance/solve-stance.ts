@@ -1,36 +1,27 @@
 import type { BodyEstimate } from '../body/body.ts';
 import type { Pins, Seat } from '../fit/seat-schema.ts';
 import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
-import { along, type Vec3 } from '../frame/vec3.ts';
+import type { Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
-import { cornerAngle } from './angles.ts';
-import { placedMasses } from './figure-masses.ts';
-import { fixedVec, type JetVec, valueOfVec } from './jet.ts';
+import { type Figure, figureAt } from './figure.ts';
+import { centreOf, placedMasses } from './figure-masses.ts';
+import { figureAngles, figurePoints } from './figure-points.ts';
 import { type Minimum, minimise } from './minimise.ts';
 import { NEUTRAL, STROKE_POSTURE } from './neutral-posture.ts';
+import { type StanceProblem, stanceObjective, stanceProblem } from './objective.ts';
 import {
-  STANCE_TERMS,
-  type StanceProblem,
-  type StanceState,
-  stanceProblem,
-  stanceResiduals,
-  stanceState,
-} from './objective.ts';
-import {
+  FIGURE_POINTS,
   type FigurePoint,
   type Phase,
   type ReachShortfall,
   STANCE_UNKNOWNS,
   type Stance,
-  type StanceAngle,
+  type StanceTerm,
 } from './stance.ts';
+import { STANCE_TERMS } from './stance-terms.ts';
 
 /** Missing lengths below this are rounding, metres. */
 const SHORTFALL_FLOOR = 1e-6;
-
-/** Where neck and the middle of the head lie from mid-shoulder to the top of the head (drawing only). */
-const NECK_SHARE = 0.28;
-const HEAD_SHARE = 0.64;
 
 /**
  * Solves the kneeling figure of one seat in one phase: the least-squares posture over the fittings. Points come in the
@@ -46,13 +37,15 @@ export function solveStance(input: {
 }): Stance {
   const problem = stanceProblem(input.body, input.seat, input.phase ?? 'ready');
   const pins = pinsOf(problem);
-  const free = pins.flatMap((pin, i) => (pin === null ? [i] : []));
+  const free = pins.map((pin) => pin === null);
   const start = STANCE_UNKNOWNS.map((name, i) => pins[i] ?? input.start?.[i] ?? NEUTRAL[name].at);
-  const minimum = minimise((q) => stanceResiduals(q, problem), { start, free });
-  return described(problem, minimum, input.frame);
+  return described(problem, minimise(stanceObjective(problem), { start, free }), input.frame);
 }
 
-/** Unknowns that are held: the coach's pins, and the trunk's pitch at catch and exit. Radians; null is free. */
+/**
+ * Unknowns that are held, radians; null is free: the coach's pins, and at catch and exit the trunk's pitch, which is the
+ * stroke's own. The other pins are how this athlete kneels, and hold in every phase.
+ */
 function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
   const pins = STANCE_UNKNOWNS.map((name) => {
     const pin = seat.pins[`${name}Deg` as keyof Pins];
@@ -66,24 +59,19 @@ function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
 }
 
 function described(problem: StanceProblem, minimum: Minimum, frame: SeatFrame): Stance {
-  const state = stanceState(minimum.q, problem);
-  const toBoat = (point: Vec3) => toBoatFrame(point, frame);
-  const points = pointsOf(problem, state);
-  const cost = minimum.cost > 0 ? minimum.cost : 1;
+  const figure = figureAt(minimum.q, problem);
+  const points = figurePoints(problem, figure);
+  const inBoat = pointsInBoat(points, frame);
+  const { massKg } = problem.weights;
   return {
     phase: problem.phase,
-    points: mapped(points, toBoat),
-    angles: anglesOf(problem, state, minimum.q),
-    masses: placedMasses(problem.masses, state.figure, problem.contacts).map((mass) => ({
-      ...mass,
-      centre: toBoat(mass.centre),
-    })),
-    centreOfMass: toBoat(valueOfVec(state.centre)),
-    totalMassKg: problem.weights.massKg,
-    shortfalls: shortfallsOf(problem, state),
-    forcing: minimum.residuals
-      .map(({ v }, i) => ({ term: STANCE_TERMS[i]!, residual: v, share: (v * v) / cost }))
-      .sort((a, b) => b.share - a.share),
+    points: inBoat,
+    angles: figureAngles(problem, { figure, points, q: minimum.q }),
+    masses: placedMasses(problem.masses, inBoat),
+    centreOfMass: toBoatFrame(centreOf(figure, problem.weights, problem.lengths.headNeck), frame),
+    totalMassKg: massKg,
+    shortfalls: shortfallsOf(problem, figure),
+    forcing: forcingOf(minimum),
     iterations: minimum.iterations,
     converged: minimum.converged,
   };
@@ -91,82 +79,27 @@ function described(problem: StanceProblem, minimum: Minimum, frame: SeatFrame): 
 
 type Points = Record<FigurePoint, Vec3>;
 
-function mapped(points: Points, change: (point: Vec3) => Vec3): Points {
+function pointsInBoat(points: Points, frame: SeatFrame): Points {
   const out = {} as Points;
-  for (const name of Object.keys(points) as FigurePoint[]) out[name] = change(points[name]);
+  for (const name of FIGURE_POINTS) out[name] = toBoatFrame(points[name], frame);
   return out;
 }
 
-function pointsOf({ contacts }: StanceProblem, { figure }: StanceState): Points {
-  const at = (vec: JetVec) => valueOfVec(vec);
-  const midShoulder = at(figure.midShoulder);
-  const headTop = at(figure.headTop);
-  return {
-    kneelingKnee: contacts.knee,
-    kneeContact: contacts.kneeContact,
-    kneelingHip: at(figure.kneelingHip),
-    kneelingAnkle: contacts.rearAnkle,
-    rearHeel: contacts.rearHeel,
-    rearBall: contacts.rearBall,
-    rearToe: contacts.rearToe,
-    frontHip: at(figure.frontHip),
-    frontKnee: at(figure.frontKnee),
-    frontAnkle: contacts.frontAnkle,
-    frontHeel: contacts.frontHeel,
-    frontBall: contacts.frontBall,
-    frontToe: contacts.frontToe,
-    midHip: at(figure.midHip),
-    midShoulder,
-    neck: along(midShoulder, headTop, NECK_SHARE),
-    headCentre: along(midShoulder, headTop, HEAD_SHARE),
-    headTop,
-    lowerShoulder: at(figure.lowerShoulder),
-    lowerElbow: at(figure.lowerElbow),
-    lowerHand: at(figure.lowerHand),
-    topShoulder: at(figure.topShoulder),
-    topElbow: at(figure.topElbow),
-    topHand: at(figure.topHand),
-  };
+/** The terms of the objective by their share of the cost, the strongest first; equal shares in the terms' own order. */
+function forcingOf({ residuals, cost }: Minimum): StanceTerm[] {
+  const whole = cost > 0 ? cost : 1;
+  return STANCE_TERMS.map((term, i) => {
+    const residual = residuals[i]!;
+    return { term, residual, share: (residual * residual) / whole };
+  }).sort((a, b) => b.share - a.share);
 }
 
-function anglesOf(
-  { contacts }: StanceProblem,
-  { figure, angles }: StanceState,
-  q: readonly number[],
-): Record<StanceAngle, number> {
-  const knee = fixedVec(contacts.knee);
-  const rearAnkle = fixedVec(contacts.rearAnkle);
-  const frontAnkle = fixedVec(contacts.frontAnkle);
-  return {
-    frontKnee: angles.frontKnee.v,
-    kneelingKnee: cornerAngle(figure.kneelingHip, knee, rearAnkle).v,
-    kneelingHip: angles.kneelingHip.v,
-    frontHip: angles.frontHip.v,
-    rearAnkle: cornerAngle(knee, rearAnkle, fixedVec(contacts.rearBall)).v,
-    frontAnkle: cornerAngle(figure.frontKnee, frontAnkle, fixedVec(soleAhead(contacts))).v,
-    trunkPitch: q[3]!,
-    trunkRoll: q[4]!,
-    pelvisYaw: q[2]!,
-    thighPitch: q[0]!,
-    thighRoll: q[1]!,
-  };
-}
-
-/** A point ahead of the front ankle along the sole, so that a square ankle reads π/2. */
-function soleAhead({ frontAnkle, frontHeel, frontToe }: StanceProblem['contacts']): Vec3 {
-  return {
-    x: frontAnkle.x + frontToe.x - frontHeel.x,
-    y: frontAnkle.y + frontToe.y - frontHeel.y,
-    z: frontAnkle.z + frontToe.z - frontHeel.z,
-  };
-}
-
-function shortfallsOf({ contacts }: StanceProblem, { figure }: StanceState): ReachShortfall[] {
+function shortfallsOf({ contacts }: StanceProblem, { leg, arms }: Figure): ReachShortfall[] {
   const all: ReachShortfall[] = [
     { part: 'rearRest', shortfall: contacts.rearShortfall },
-    { part: 'frontFoot', shortfall: figure.frontExcess.v },
-    { part: 'lowerHand', shortfall: figure.lowerExcess.v },
-    { part: 'topHand', shortfall: figure.topExcess.v },
+    { part: 'frontFoot', shortfall: leg.excess },
+    { part: 'lowerHand', shortfall: arms.lower.excess },
+    { part: 'topHand', shortfall: arms.top.excess },
   ];
   return all.filter((s) => s.shortfall > SHORTFALL_FLOOR);
 }

@@ -1,23 +1,32 @@
-import {
-  chain,
-  fixed,
-  inner,
-  inverse,
-  type Jet,
-  type JetVec,
-  mix,
-  mixVec,
-  product,
-  reach,
-  root,
-  shift,
-  stretch,
-} from './jet.ts';
+import { add, dot, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 
-/** A solved two-link chain, metres: its middle joint, and the distance of its ends less its whole length (may be negative). */
+/**
+ * A solved two-link chain, metres. `middle` is its middle joint and `apart` the distance of its ends; the other fields
+ * are what `twoLinkSlope` needs again.
+ */
 export interface TwoLink {
-  readonly middle: JetVec;
-  readonly excess: Jet;
+  readonly middle: Vec3;
+  readonly apart: number;
+  /** `apart` less the chain's whole length: positive is missing length. */
+  readonly excess: number;
+  /** Unit vector from the first end to the second, and the unit vector square to it that the middle stands out along. */
+  readonly unit: Vec3;
+  readonly out: Vec3;
+  readonly bend: Vec3;
+  /** Length of the bend's part square to `unit`. */
+  readonly side: number;
+  /** How far along `unit` and `out` the middle lies, and how both change with `apart`. */
+  readonly along: number;
+  readonly height: number;
+  readonly alongSlope: number;
+  readonly heightSlope: number;
+}
+
+/** The two links' lengths, metres, and which way the middle joint bends (any vector; its part along the chain is idle). */
+export interface Links {
+  readonly first: number;
+  readonly second: number;
+  readonly bend: Vec3;
 }
 
 /**
@@ -29,34 +38,62 @@ const STRAIGHT_BEND = 0.03;
 /** A bend direction along the chain itself is pushed aside by this much (of a unit vector), so that nothing divides by 0. */
 const LEAST_SIDE = 1e-6;
 
+/** Ends that meet are held this share of the chain's length apart, for the same reason. */
+const LEAST_APART = 1e-6;
+
 /**
- * The middle joint of a chain from `from` (link `first`) to `to` (link `second`), bent toward the direction `bend`.
- * Metres. Ends too far apart leave the chain straight, both links stretched alike; ends too near leave it folded.
+ * The middle joint of a chain from `from` (link `first`) to `to` (link `second`), bent toward `bend`. Metres. Ends too far
+ * apart leave the chain straight, both links stretched alike; ends too near leave it folded. Links of 3 and 4 with their
+ * ends 5 apart bend square.
  */
-export function twoLink(
-  from: JetVec,
-  to: JetVec,
-  { first, second, bend }: { first: number; second: number; bend: JetVec },
-): TwoLink {
-  const line = mixVec(1, to, -1, from);
-  const apart = root(shift(inner(line, line), 1e-12));
-  const unit = stretch(line, inverse(apart));
+export function twoLink(from: Vec3, to: Vec3, { first, second, bend }: Links): TwoLink {
   const whole = first + second;
-  const span = atLeast(apart, Math.abs(first - second));
-  const along = mix(0.5 * (first ** 2 - second ** 2), inverse(span), 0.5, span);
-  const square = mix(-1, product(along, along), 1, fixed(first ** 2));
-  const height = root(softened(square, (STRAIGHT_BEND * whole) ** 2));
-  const side = reach(bend, mix(-1, inner(bend, unit), 0, unit.x), unit);
-  const out = stretch(side, inverse(root(shift(inner(side, side), LEAST_SIDE ** 2))));
-  return { middle: reach(reach(from, along, unit), height, out), excess: shift(apart, -whole) };
+  const line = subtract(to, from);
+  const apart = Math.sqrt(dot(line, line) + (LEAST_APART * whole) ** 2);
+  const unit = scale(line, 1 / apart);
+  const { along, height, alongSlope, heightSlope } = triangle(apart, first, second);
+  const square = plus(bend, -dot(bend, unit), unit);
+  const side = Math.sqrt(dot(square, square) + LEAST_SIDE ** 2);
+  const out = scale(square, 1 / side);
+  const middle = plus(plus(from, along, unit), height, out);
+  return {
+    middle,
+    apart,
+    excess: apart - whole,
+    unit,
+    out,
+    bend,
+    side,
+    along,
+    height,
+    alongSlope,
+    heightSlope,
+  };
 }
 
-/** max(0, x), rounded off over a width of `soft`: (x + √(x² + soft²))/2. */
-function softened(x: Jet, soft: number): Jet {
-  const curve = Math.sqrt(x.v ** 2 + soft ** 2);
-  return chain(x, (x.v + curve) / 2, (1 + x.v / curve) / 2);
+/** The middle joint in the chain's own plane by the law of cosines, softened at full stretch, with slopes to `apart`. */
+function triangle(apart: number, first: number, second: number) {
+  const low = Math.max(Math.abs(first - second), LEAST_APART * (first + second));
+  const folded = apart < low;
+  const span = folded ? low : apart;
+  const along = 0.5 * ((first ** 2 - second ** 2) / span + span);
+  const alongSlope = folded ? 0 : 0.5 * (1 - (first ** 2 - second ** 2) / span ** 2);
+  const soft = (STRAIGHT_BEND * (first + second)) ** 2;
+  const square = first ** 2 - along ** 2;
+  const curve = Math.sqrt(square ** 2 + soft ** 2);
+  const height = Math.sqrt((square + curve) / 2);
+  const heightSlope = (-along * alongSlope * (1 + square / curve)) / (2 * height);
+  return { along, height, alongSlope, heightSlope };
 }
 
-function atLeast(x: Jet, low: number): Jet {
-  return x.v < low ? fixed(Math.max(low, 1e-6)) : x;
+/** How the middle joint and the distance of the ends change when the first end moves by `motion`, the second standing. */
+export function twoLinkSlope(link: TwoLink, motion: Vec3): { middle: Vec3; apart: number } {
+  const { unit, out, bend, side } = link;
+  const apart = -dot(unit, motion);
+  const turn = scale(plus(motion, apart, unit), -1 / link.apart);
+  const square = plus(scale(unit, -dot(bend, turn)), -dot(bend, unit), turn);
+  const swing = scale(plus(square, -dot(out, square), out), 1 / side);
+  const inPlane = plus(scale(unit, link.alongSlope * apart), link.heightSlope * apart, out);
+  const turned = plus(scale(turn, link.along), link.height, swing);
+  return { middle: add(motion, add(inPlane, turned)), apart };
 }

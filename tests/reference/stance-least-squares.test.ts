@@ -2,10 +2,12 @@ import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../core/body/estimate-body.ts';
 import { NEUTRAL } from '../../core/stance/neutral-posture.ts';
-import { STANCE_TERMS, stanceProblem, stanceResiduals } from '../../core/stance/objective.ts';
+import { stanceProblem } from '../../core/stance/objective.ts';
 import { solveStance } from '../../core/stance/solve-stance.ts';
 import { STANCE_UNKNOWNS } from '../../core/stance/stance.ts';
+import { STANCE_TERMS } from '../../core/stance/stance-terms.ts';
 import { exampleSeat } from '../core/example/example-fit.ts';
+import { residualsAt } from '../core/stance/residuals-at.ts';
 
 /**
  * The same residuals handed to an independent least-squares library (ml-levenberg-marquardt, from the npm registry): its
@@ -16,7 +18,7 @@ function byLibrary(problem: ReturnType<typeof stanceProblem>): readonly number[]
   const fitted = levenbergMarquardt(
     { x, y: x.map(() => 0) },
     (q: number[]) => {
-      const residuals = stanceResiduals(q, problem).map((r) => r.v);
+      const residuals = residualsAt(q, problem);
       return (term: number) => residuals[term]!;
     },
     {

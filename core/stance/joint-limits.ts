@@ -1,0 +1,38 @@
+import type { LimitedJoint } from '../fit/athlete-schema.ts';
+import type { Seat } from '../fit/seat-schema.ts';
+import { type Radians, toRadians } from '../units/angle.ts';
+import { LIMITS } from './neutral-posture.ts';
+
+/** Limits of the joints in one solve, radians, as the angles of `stance/angles.ts` read. */
+export type JointLimits = Readonly<Record<keyof typeof LIMITS, Radians>>;
+
+/** Which limit an athlete's own limit narrows, and from which way; the rear ankle is held by the fittings alone. */
+const NARROWS: Readonly<
+  Partial<
+    Record<
+      LimitedJoint,
+      { limit: keyof typeof LIMITS; end: 'most' | 'least'; at: (maxDeg: number) => Radians }
+    >
+  >
+> = {
+  kneelingKneeFlexion: { limit: 'kneelingKneeLeast', end: 'least', at: (d) => toRadians(180 - d) },
+  frontKneeFlexion: { limit: 'frontKneeLeast', end: 'least', at: (d) => toRadians(180 - d) },
+  kneelingHipExtension: { limit: 'kneelingHipMost', end: 'most', at: (d) => toRadians(180 + d) },
+  frontHipFlexion: { limit: 'frontHipLeast', end: 'least', at: (d) => toRadians(180 - d) },
+  frontAnkleDorsiflexion: { limit: 'frontAnkleLeast', end: 'least', at: (d) => toRadians(90 - d) },
+  trunkForward: { limit: 'trunkPitchMost', end: 'most', at: toRadians },
+  trunkSideways: { limit: 'trunkRollMost', end: 'most', at: (d) => toRadians(Math.max(0, d)) },
+};
+
+/** Anatomy limits, narrowed by the athlete's own: a joint that must not go past an angle is not solved past it freely. */
+export function jointLimits({ athlete }: Pick<Seat, 'athlete'>): JointLimits {
+  const limits = { ...LIMITS } as Record<keyof typeof LIMITS, Radians>;
+  for (const { joint, maxDeg } of athlete?.limits ?? []) {
+    const rule = NARROWS[joint];
+    if (!rule) continue;
+    const own = rule.at(maxDeg) as number;
+    const usual = limits[rule.limit] as number;
+    limits[rule.limit] = rule.end === 'most' ? Math.min(usual, own) : Math.max(usual, own);
+  }
+  return limits;
+}

@@ -1,0 +1,158 @@
+import type { BodyLengths, Contacts } from './contacts.ts';
+import { spanAtAngle } from './angles.ts';
+import type { JointLimits } from './joint-limits.ts';
+import { LIMIT_TOLERANCE, NEUTRAL, REACH_TOLERANCE } from './neutral-posture.ts';
+
+/** What the terms of the objective are functions of, in the order of the measures' array. */
+export const MEASURES = [
+  'thighPitch',
+  'thighRoll',
+  'pelvisYaw',
+  'trunkPitch',
+  'trunkRoll',
+  /** Distance from front hip to front ankle, metres. */
+  'legApart',
+  'kneelingHip',
+  'frontHip',
+  /** Centre of mass, metres, paddler's frame. */
+  'centreForward',
+  'centreAcross',
+  /** Cosine of the kneeling knee's angle. */
+  'kneelingKneeCosine',
+  /** Front shank along the sole, over the shank's length: the cosine of the front ankle's angle. */
+  'frontAnkleCosine',
+] as const;
+export type Measure = (typeof MEASURES)[number];
+
+/** Names of the terms of the objective, in the order of the residuals. */
+export const STANCE_TERMS = [
+  'frontKnee',
+  'kneelingHip',
+  'frontHip',
+  'trunkPitch',
+  'trunkRoll',
+  'pelvisYaw',
+  'thighPitch',
+  'thighRoll',
+  'balanceAcross',
+  'balanceFore',
+  'frontReach',
+  'kneelingHipLimit',
+  'frontHipLimit',
+  'frontKneeLimit',
+  'kneelingKneeLimit',
+  'frontAnkleLimit',
+  'trunkPitchLimit',
+  'trunkRollLimit',
+  'pelvisYawLimit',
+  'thighPitchLimit',
+  'thighRollLimit',
+] as const;
+export type StanceTermName = (typeof STANCE_TERMS)[number];
+
+/** A departure counts both ways; the one-sided terms cost nothing on their free side. `within` is free from −at to at. */
+type Sense = 'near' | 'most' | 'least' | 'within';
+
+/** One term: (measure − at) / tolerance where its sense counts, else 0. */
+export interface Term {
+  readonly measure: number;
+  readonly sense: Sense;
+  readonly at: number;
+  readonly tolerance: number;
+}
+
+const on = (measure: Measure) => MEASURES.indexOf(measure);
+const limit = (measure: Measure, sense: Sense, at: number): Term => ({
+  measure: on(measure),
+  sense,
+  at,
+  tolerance: LIMIT_TOLERANCE,
+});
+
+/** The terms that say the same for everybody: departures of angles from neutral. */
+const ANGLE_TERMS = {
+  kneelingHip: near('kneelingHip'),
+  frontHip: near('frontHip'),
+  trunkPitch: near('trunkPitch'),
+  trunkRoll: near('trunkRoll'),
+  pelvisYaw: near('pelvisYaw'),
+  thighPitch: near('thighPitch'),
+  thighRoll: near('thighRoll'),
+};
+
+function near(name: Measure & keyof typeof NEUTRAL): Term {
+  const { at, tolerance } = NEUTRAL[name];
+  return { measure: on(name), sense: 'near', at, tolerance };
+}
+
+/**
+ * The terms of one problem in the order of `STANCE_TERMS`. `size` is the stature over `NEUTRAL_STATURE`: lengths among
+ * the tolerances grow with it. The front knee's terms are laid on the distance from hip to ankle, which grows with the
+ * knee's angle. Unlike the angle it goes on growing past a straight leg, so the objective has one minimum where an angle
+ * would leave a second one at full stretch (13 of 1500 random fits before this). Cosines keep the other limits smooth.
+ */
+export function stanceTerms(
+  { thigh, shank }: BodyLengths,
+  { knee, frontBall }: Contacts,
+  { limits, size }: { limits: JointLimits; size: number },
+): readonly Term[] {
+  const { frontKnee, balanceFore, balanceAcross } = NEUTRAL;
+  const neutral = spanAtAngle(frontKnee.at, thigh, shank);
+  const least = spanAtAngle(limits.frontKneeLeast, thigh, shank);
+  const leg = (sense: Sense, at: number, tolerance: number): Term => ({
+    measure: on('legApart'),
+    sense,
+    at,
+    tolerance,
+  });
+  const terms: Record<StanceTermName, Term> = {
+    ...ANGLE_TERMS,
+    frontKnee: leg('near', neutral.span, neutral.slope * frontKnee.tolerance),
+    balanceAcross: {
+      measure: on('centreAcross'),
+      sense: 'near',
+      at: balanceAcross.at,
+      tolerance: balanceAcross.tolerance * size,
+    },
+    balanceFore: {
+      measure: on('centreForward'),
+      sense: 'near',
+      at: knee.x + balanceFore.at * (frontBall.x - knee.x),
+      tolerance: balanceFore.tolerance * size,
+    },
+    frontReach: leg('most', thigh + shank, REACH_TOLERANCE * size),
+    kneelingHipLimit: limit('kneelingHip', 'most', limits.kneelingHipMost),
+    frontHipLimit: limit('frontHip', 'least', limits.frontHipLeast),
+    frontKneeLimit: leg('least', least.span, least.slope * LIMIT_TOLERANCE),
+    kneelingKneeLimit: cosineLimit('kneelingKneeCosine', limits.kneelingKneeLeast),
+    frontAnkleLimit: cosineLimit('frontAnkleCosine', limits.frontAnkleLeast),
+    trunkPitchLimit: limit('trunkPitch', 'most', limits.trunkPitchMost),
+    trunkRollLimit: limit('trunkRoll', 'within', limits.trunkRollMost),
+    pelvisYawLimit: limit('pelvisYaw', 'within', limits.pelvisYawMost),
+    thighPitchLimit: limit('thighPitch', 'within', limits.thighMost),
+    thighRollLimit: limit('thighRoll', 'within', limits.thighMost),
+  };
+  return STANCE_TERMS.map((name) => terms[name]);
+}
+
+/** An angle that must be at least `least`, on its cosine; a limit near 0 or π keeps a tenth of a radian's slope. */
+function cosineLimit(measure: Measure, least: number): Term {
+  const slope = Math.max(0.1, Math.abs(Math.sin(least)));
+  return { measure: on(measure), sense: 'most', at: Math.cos(least), tolerance: slope * LIMIT_TOLERANCE };
+}
+
+/** A term's residual for the value of its measure, in units of its tolerance. */
+export function residualOf({ sense, at, tolerance }: Term, value: number): number {
+  const off = value - at;
+  switch (sense) {
+    case 'near':
+      return off / tolerance;
+    case 'most':
+      return off > 0 ? off / tolerance : 0;
+    case 'least':
+      return off < 0 ? off / tolerance : 0;
+    case 'within':
+      if (off > 0) return off / tolerance;
+      return value < -at ? (value + at) / tolerance : 0;
+  }
+}
