@@ -89,8 +89,15 @@ export const contract = {
   ),
   /** Forgets the unsaved draft: the fit stands again as its newest revision says. */
   'drafts.discard': entry(byId, openedFit),
+  /** Keeps a named revision; the draft goes. With `basedOn`, another window's newer draft is a `conflict`, as above. */
   'revisions.save': entry(
-    z.strictObject({ fitId: id, fit: fitSchema, name: label, reason: z.string().max(2000).default('') }),
+    z.strictObject({
+      fitId: id,
+      fit: fitSchema,
+      name: label,
+      reason: z.string().max(2000).default(''),
+      basedOn: instant.nullable().optional(),
+    }),
     revisionSummary,
   ),
   'revisions.open': entry(byId, z.strictObject({ revision: revisionSummary, fit: fitSchema })),

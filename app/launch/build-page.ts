@@ -33,7 +33,11 @@ async function buildIfOlder(
   if (existsSync(target.made) && statSync(target.made).mtimeMs >= newest) return;
   console.log(target.says);
   const { createBuilder } = await import('vite');
-  const builder = await createBuilder({ configFile: target.config, logLevel: 'warn' });
+  const builder = await createBuilder({
+    configFile: target.config,
+    configLoader: 'native',
+    logLevel: 'warn',
+  });
   await builder.buildApp();
 }
 

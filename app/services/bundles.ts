@@ -16,8 +16,10 @@ const MOST_WAITING = 2;
 
 /** Writes everything into one file and hands it to the person. */
 export async function exportBundle(program: Program): Promise<CallResult<CallOutput<'bundle.export'>>> {
-  const { store, shell, version, work } = program;
-  const bytes = await work.run({ what: 'export', of: bundleLength(store) }, bundleSteps(store, version));
+  const { store, shell, version, work, turn } = program;
+  const bytes = await turn.alone(() =>
+    work.run({ what: 'export', of: bundleLength(store) }, bundleSteps(store, version)),
+  );
   const day = new Date(store.clock()).toISOString().slice(0, 10);
   return done(await shell.deliver({ name: `everything-${day}.${BUNDLE_ENDING}`, mime: BUNDLE_MIME, bytes }));
 }
@@ -68,11 +70,11 @@ interface TakenIn {
 
 /** One transaction over many turns of the event loop; the gate keeps every other call out of it meanwhile. */
 function takeIn(
-  { store, gate, work }: Program,
+  { store, gate, turn, work }: Program,
   bytes: Uint8Array,
   end: 'keep' | 'take-back',
 ): Promise<CallResult<TakenIn>> {
-  return gate.alone(async () => {
+  const takenAlone = async (): Promise<CallResult<TakenIn>> => {
     store.db.exec('BEGIN IMMEDIATE');
     try {
       const items = listening(bundleItems(bytes));
@@ -85,7 +87,8 @@ function takeIn(
       const problem = { path: error.path, message: error.message };
       return refused('bad-input', SENTENCES['bundle-refused'], [problem]);
     }
-  });
+  };
+  return turn.alone(() => gate.alone(takenAlone));
 }
 
 /** An iterable that keeps what its generator returned at its end. */

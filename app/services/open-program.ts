@@ -34,6 +34,7 @@ export function openProgram(where: {
     version: programVersion(where.root),
     assets: join(where.root, 'assets'),
     gate: createGate(),
+    turn: createGate(),
     work: createWorkbench(),
     recovery,
     notices,

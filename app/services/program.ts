@@ -15,6 +15,8 @@ export interface Program {
   readonly assets: string;
   /** Held by work that needs the store to itself; every other call waits. */
   readonly gate: Gate;
+  /** One long piece of work at a time: an export must not see rows of an import that may be taken back. */
+  readonly turn: Gate;
   readonly work: Workbench;
   /** What was done about a damaged store at this start. */
   readonly recovery: RecoveryRecord | null;

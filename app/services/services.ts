@@ -48,7 +48,10 @@ export const services: Services = {
     const opened = discardDraft(store, id);
     return opened === 'only-draft' ? refused('conflict', SENTENCES['only-draft']) : found('fit', opened);
   },
-  'revisions.save': ({ store }, made) => found('fit', saveRevision(store, made)),
+  'revisions.save': ({ store }, made) => {
+    const saved = saveRevision(store, made);
+    return saved === 'conflict' ? refused('conflict', SENTENCES['draft-conflict']) : found('fit', saved);
+  },
   'revisions.open': ({ store }, { id }) => found('revision', openRevision(store, id)),
   'backups.list': ({ store }) => done(listBackups(store.folder)),
   'backups.take': takeBackupNow,

@@ -24,3 +24,13 @@ export function touchFit(store: Store, { id, fit, at }: { id: string; fit: Fit; 
     .run({ id, at, ...listEntry(fit) });
   putBack(store, { table: 'fits', rowId: id });
 }
+
+/** The instant of a fit's draft; null if it has none, `none` if there is no such fit. */
+export function newestDraft(store: Store, id: string): string | null | 'none' {
+  const row = store.db
+    .prepare<[string], { savedAt: string | null }>(
+      'SELECT drafts.saved_at AS savedAt FROM fits LEFT JOIN drafts ON fit_id = id WHERE id = ?',
+    )
+    .get(id);
+  return row ? row.savedAt : 'none';
+}

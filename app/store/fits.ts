@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { FitSummary, OpenedFit } from '../contract/records.ts';
-import { listEntry, touchFit } from './fit-list-entry.ts';
+import { listEntry, newestDraft, touchFit } from './fit-list-entry.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { listRevisions, newestReadableRevision } from './revisions.ts';
 import { searchPattern } from './search-text.ts';
@@ -114,14 +114,10 @@ export function saveDraft(
 ): { savedAt: string } | 'none' | 'conflict' {
   return atomically(store, () => {
     const { id, fit } = draft;
-    const row = store.db
-      .prepare<[string], { savedAt: string | null }>(
-        `SELECT drafts.saved_at AS savedAt FROM fits LEFT JOIN drafts ON fit_id = id WHERE id = ?`,
-      )
-      .get(id);
-    if (!row) return 'none';
-    if (draft.basedOn !== undefined && draft.basedOn !== row.savedAt) return 'conflict';
-    const at = laterThan(row.savedAt, now(store));
+    const known = newestDraft(store, id);
+    if (known === 'none') return 'none';
+    if (draft.basedOn !== undefined && draft.basedOn !== known) return 'conflict';
+    const at = laterThan(known, now(store));
     writeDraft(store, { id, fit, at });
     touchFit(store, { id, fit, at });
     return { savedAt: at };

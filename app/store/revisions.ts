@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
 import type { RevisionSummary } from '../contract/records.ts';
-import { touchFit } from './fit-list-entry.ts';
+import { newestDraft, touchFit } from './fit-list-entry.ts';
 import { readStored } from './quarantine.ts';
 import { atomically, now, type Store } from './store.ts';
 
@@ -48,11 +48,13 @@ export function newestReadableRevision(store: Store, fitId: string): OpenedRevis
 /** Adds a named revision to a fit. The draft it was made from is thereby kept, and goes. */
 export function saveRevision(
   store: Store,
-  made: { fitId: string; fit: Fit; name: string; reason: string },
-): RevisionSummary | 'none' {
-  const { fitId, fit, name, reason } = made;
+  made: { fitId: string; fit: Fit; name: string; reason: string; basedOn?: string | null },
+): RevisionSummary | 'none' | 'conflict' {
+  const { fitId, fit, name, reason, basedOn } = made;
   return atomically(store, () => {
-    if (!store.db.prepare('SELECT 1 FROM fits WHERE id = ?').get(fitId)) return 'none';
+    const draftSavedAt = newestDraft(store, fitId);
+    if (draftSavedAt === 'none') return 'none';
+    if (basedOn !== undefined && basedOn !== draftSavedAt) return 'conflict';
     const at = now(store);
     const id = randomUUID();
     store.db

@@ -126,7 +126,7 @@ function fill(store: Store, size: typeof FULL): { fitId: string; revisionId: str
       const { id } = createFit(store, fit);
       for (let r = 0; r < size.revisionsEach; r++) {
         const saved = saveRevision(store, { fitId: id, fit, name: `Revision ${r}`, reason: '' });
-        if (saved !== 'none') last = { fitId: id, revisionId: saved.id };
+        if (typeof saved !== 'string') last = { fitId: id, revisionId: saved.id };
       }
     }
   }

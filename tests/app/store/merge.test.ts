@@ -21,7 +21,7 @@ function savedFit(into: Store, padAftM = 0.1) {
     name: `pad ${padAftM}`,
     reason: '',
   });
-  if (revision === 'none') throw new Error('not saved');
+  if (typeof revision === 'string') throw new Error('not saved');
   return { id, revision };
 }
 

@@ -1,0 +1,99 @@
+import { join } from 'node:path';
+import { unzipSync } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
+import { dispatch } from '../../../app/services/dispatch.ts';
+import { openProgram } from '../../../app/services/open-program.ts';
+import type { Program } from '../../../app/services/program.ts';
+import { createFit } from '../../../app/store/fits.ts';
+import { atomically } from '../../../app/store/store.ts';
+import { inventedFit } from '../invented.ts';
+import { temporaryFolder } from '../temporary.ts';
+
+const ROOT = join(import.meta.dirname, '../../..');
+const FITS = 400;
+
+function openedProgram(fits: number) {
+  const shell = createLoopbackShell(() => {});
+  const opened = openProgram({ root: ROOT, folder: temporaryFolder(), shell });
+  if (opened.kind === 'refused') throw new Error(opened.sentence);
+  const { store } = opened.program;
+  const ids = atomically(store, () =>
+    Array.from({ length: fits }, (_, i) => createFit(store, inventedFit({ name: `Fit ${i}` })).id),
+  );
+  const call = async (name: string, input: object) => {
+    const result = await dispatch(opened.program, name, input);
+    if (!result.ok) throw new Error(`${result.error.code}: ${result.error.message}`);
+    return result.value as Record<string, string>;
+  };
+  const exported = async () => {
+    const { href } = await call('bundle.export', {});
+    return shell.fetch(href!.split('/').at(-1)!)!.bytes;
+  };
+  return { ...opened, shell, ids, call, exported };
+}
+
+/** Waits until a long piece of work has done something and is not done. */
+async function underWay({ work }: Program): Promise<void> {
+  while (!work.progress()?.done) await new Promise((resolve) => setImmediate(resolve));
+}
+
+describe('long work on bundles', () => {
+  it('keeps a draft that is saved while a bundle is being read out of an import that is then taken back', async () => {
+    const from = openedProgram(FITS);
+    const bytes = await from.exported();
+    const into = openedProgram(1);
+    const upload = into.shell.accept({ name: 'b', bytes });
+    const preview = into.call('bundle.preview', { upload });
+    await underWay(into.program);
+    const draft = into.call('drafts.save', { id: into.ids[0], fit: inventedFit({ padAftM: 0.22 }) });
+    expect(await preview).toMatchObject({ kind: 'ready', changes: { fits: { added: FITS } } });
+    await draft;
+    expect(await into.call('fits.open', { id: into.ids[0] })).toMatchObject({
+      fit: { seats: [{ kneePad: { aftM: 0.22 } }] },
+    });
+    expect(await into.call('fits.list', {})).toHaveLength(1);
+    from.close();
+    into.close();
+  });
+
+  it('never exports what an import may still take back', async () => {
+    const from = openedProgram(FITS);
+    const bytes = await from.exported();
+    const into = openedProgram(1);
+    const upload = into.shell.accept({ name: 'b', bytes });
+    const preview = into.call('bundle.preview', { upload });
+    const [out] = await Promise.all([into.exported(), preview]);
+    expect(Object.keys(unzipSync(out)).filter((name) => name.startsWith('fits/'))).toHaveLength(1);
+    from.close();
+    into.close();
+  });
+
+  it('says how far it is, can be stopped, and has then changed nothing', async () => {
+    const from = openedProgram(FITS);
+    const bytes = await from.exported();
+    const into = openedProgram(0);
+    const upload = into.shell.accept({ name: 'b', bytes });
+    const preview = dispatch(into.program, 'bundle.preview', { upload });
+    await underWay(into.program);
+    expect(await into.call('work.progress', {})).toMatchObject({ what: 'read-bundle' });
+    expect(await into.call('work.cancel', {})).toEqual({ asked: true });
+    expect(await preview).toMatchObject({ ok: false, error: { code: 'cancelled' } });
+    expect(await into.call('fits.list', {})).toEqual([]);
+    from.close();
+    into.close();
+  });
+
+  it('lets drafts through while everything is exported', async () => {
+    const from = openedProgram(FITS);
+    let finished = false;
+    const exporting = from.exported().then(() => {
+      finished = true;
+    });
+    await underWay(from.program);
+    await from.call('drafts.save', { id: from.ids[1]!, fit: inventedFit() });
+    expect(finished).toBe(false);
+    await exporting;
+    from.close();
+  });
+});
