@@ -4,8 +4,8 @@ import type { Seat } from '../fit/seat-schema.ts';
 import type { Side } from '../frame/mirror.ts';
 
 /**
- * Fittings to begin a seat with, from the body's proportions in the middle of the usual bands (common practice, no
- * source): everything of a `Seat` but the athlete. Metres and degrees, from the seat's datum.
+ * Fittings to begin a seat with, from the body's proportions inside the usual bands (common practice, no source),
+ * where proposals for invented paddlers of all sizes ended on average: everything of a `Seat` but the athlete. Metres and degrees, from the seat's datum.
  */
 export function firstSetting(given: {
   body: BodyEstimate;
@@ -17,11 +17,13 @@ export function firstSetting(given: {
   const length = (name: keyof BodyEstimate['lengths']) => body.lengths[name].value;
   const millimetre = (value: number) => Math.round(value * 1000) / 1000;
   const crew = boat.seats.length;
-  const aftM = 0.175;
-  const heightM = crew === 1 ? 0.11 : crew === 4 ? 0.15 : 0.13;
-  const outM = crew === 1 ? 0.035 : 0.07;
-  const reach = Math.sqrt(Math.max(0.01, length('shank') ** 2 - 0.01));
-  const forwardM = 0.62 * (length('thigh') + length('shank')) - length('heelToAnkle') - aftM + 0.14;
+  const single = crew === 1;
+  const aftM = single ? 0.19 : 0.155;
+  const heightM = single ? 0.14 : 0.15;
+  const outM = single ? 0.028 : 0.07;
+  const reach = Math.sqrt(Math.max(0.01, length('shank') ** 2 - 0.01)) + (single ? 0.03 : 0.015);
+  const legs = 0.62 * (length('thigh') + length('shank'));
+  const forwardM = legs - length('heelToAnkle') - aftM + (single ? 0.065 : 0.08);
   const paddle = millimetre(body.stature - 0.1);
   return {
     side,
@@ -38,7 +40,7 @@ export function firstSetting(given: {
     },
     rearRest: {
       aftM: millimetre(aftM + reach),
-      outM: millimetre(outM - 0.135),
+      outM: millimetre(outM - (single ? 0.12 : 0.16)),
       heightM: 0.05,
       turnDeg: 20,
       tiltDeg: 60,
@@ -47,7 +49,7 @@ export function firstSetting(given: {
     },
     frontFoot: {
       forwardM: millimetre(forwardM),
-      outM: millimetre(outM - 0.095),
+      outM: millimetre(outM - (single ? 0.038 : 0.11)),
       heightM: 0,
       toeOutDeg: 0,
       wedgeDeg: 0,
