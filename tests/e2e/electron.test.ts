@@ -23,10 +23,11 @@ if (hindrance) console.log(`electron.test.ts: not run, ${hindrance}`);
 
 /** What only the real Electron can show: that it does forbid what the shell asks it to forbid. */
 describe.runIf(hindrance === null)('the desktop program in the real Electron', () => {
-  const data = mkdtempSync(join(tmpdir(), 'kneelwright-electron-'));
+  let data: string;
   let app: ElectronApplication;
   let page: Page;
   beforeAll(async () => {
+    data = mkdtempSync(join(tmpdir(), 'kneelwright-electron-'));
     app = await _electron.launch({ executablePath: binary!, args: [ROOT, `--data=${data}`] });
     page = await app.firstWindow();
   });
