@@ -4,8 +4,9 @@ import type { MillimetrePoint, TemplateDrawing } from './template-drawing.ts';
 
 /** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
 export const PAGE_MARGIN_MM = 8;
-/** Strip under the drawing for title, page map and level check bar; strip beside it for the upright one. */
+/** Strip under the drawing for title, page map and level check bar, millimetres. */
 export const FOOT_STRIP_MM = 28;
+/** Strip beside the drawing for the upright check bar, millimetres. */
 export const SIDE_STRIP_MM = 9;
 /** Neighbouring tiles show the same stretch of drawing over this width, millimetres. */
 export const OVERLAP_MM = 12;

@@ -7,6 +7,7 @@ export const PLACE_TOLERANCE_MM = 2;
 export const HEIGHT_TOLERANCE_MM = 1;
 /** Holes are measured from the seat's mark each, never from one another, so that errors do not add up. */
 export const HOLE_TOLERANCE_MM = 0.5;
+/** Angles are set with a bevel, degrees. */
 export const ANGLE_TOLERANCE_DEG = 1;
 
 /** A length between two marks that are each out by no more than `PLACE_TOLERANCE_MM`: √2 × 2 mm, rounded. */
