@@ -36,7 +36,8 @@ function Entries(props: { onClose: () => void; onSaved: (revision: RevisionSumma
     if (name.trim() === '') return setProblem(say('field.needed'));
     const { fitId, fit } = document.getState();
     await document.keepNow();
-    const result = await call('revisions.save', { fitId, fit, name: name.trim(), reason });
+    const basedOn = document.getState().savedAt;
+    const result = await call('revisions.save', { fitId, fit, name: name.trim(), reason, basedOn });
     if (!result.ok) return setRefusal(result.error);
     document.keptAsRevision(result.value.savedAt);
     props.onSaved(result.value, fit);
