@@ -16,14 +16,18 @@ export interface Computed {
   readonly quantities: readonly Quantity[];
 }
 
-/** Floats a boat with its solved crew in all three phases and lists every quantity, spreads not yet filled in. */
+/**
+ * Floats a boat with its solved crew in all three phases and lists every quantity, spreads not yet filled in. `start` (an
+ * earlier answer) only saves iterations; a known `exit` is taken as it is: no quantity rests on it.
+ */
 export function computeBoat(
   boat: BoatState,
   seats: readonly (SeatState | null)[],
   start: Readonly<Record<Phase, FloatResult>> | null,
+  known: { exit?: FloatResult } = {},
 ): Computed {
   const float = (phase: Phase) => floatCrew(boat, seats, { phase, start: start?.[phase] });
-  const afloat = { ready: float('ready'), catch: float('catch'), exit: float('exit') };
+  const afloat = { ready: float('ready'), catch: float('catch'), exit: known.exit ?? float('exit') };
   const balance = afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null;
   const quantities = [
     ...boatQuantities(boat, afloat, balance),

@@ -55,8 +55,9 @@ export function spreadsOf(computed: Computed, sources: SpreadSources = {}): Spre
     const less = variations(seat, { ...sources, by: -STEP });
     const more = variations(seat, { ...sources, by: STEP });
     const quantitiesOf = (moved: SeatInput) => {
-      const seats = computed.seats.map((s, i) => (i === index ? solveSeat(moved) : s));
-      return computeBoat(computed.boat, seats, computed.afloat).quantities;
+      const state = solveSeat(moved, { exit: seat.stances.exit });
+      const seats = computed.seats.map((s, i) => (i === index ? state : s));
+      return computeBoat(computed.boat, seats, computed.afloat, { exit: computed.afloat.exit }).quantities;
     };
     less.forEach((lower, k) => {
       addSquares(variances, quantitiesOf(lower), quantitiesOf(more[k]!));

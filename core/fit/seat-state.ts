@@ -37,15 +37,18 @@ export function seatFrame(boat: Boat, seat: Seat, index: number): SeatFrame {
   };
 }
 
-/** Solves one occupied seat. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. */
-export function solveSeat(input: SeatInput): SeatState {
+/**
+ * Solves one occupied seat. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. A known
+ * `exit` stance is taken as it is: no quantity rests on it, so that studies of quantities need not solve it again.
+ */
+export function solveSeat(input: SeatInput, known: { exit?: Stance } = {}): SeatState {
   const solve = (phase: Phase) => solveStance({ ...input, phase });
   const ready = solve('ready');
   const support = supportLoads(ready, input.seat);
   const bladeForceN = input.seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N;
   return {
     ...input,
-    stances: { ready, catch: solve('catch'), exit: solve('exit') },
+    stances: { ready, catch: solve('catch'), exit: known.exit ?? solve('exit') },
     support,
     drive: driveLoads(ready, input.seat, { bladeForceN }),
   };

@@ -10,13 +10,19 @@ import {
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import { seriousCount, totalTrouble } from './objective.ts';
-import { costOf, pointAt, type Search, searchMoves } from './search.ts';
+import { costOf, pointAt, type Search, type Slopes, searchMoves } from './search.ts';
 import type { CoordinatePlace } from './sensitivity.ts';
 
 /** One fitting's move in a proposal, in the coordinate's own unit. */
 export interface ProposedMove extends CoordinatePlace {
   readonly from: number;
   readonly to: number;
+}
+
+/** Where a first search ended, and the slopes there. */
+interface Near {
+  readonly x: readonly number[];
+  readonly slopes: Slopes;
 }
 
 /** A proposal: the fit with its moves made, and what could not be cleared. */
@@ -31,13 +37,16 @@ export interface Proposal {
 /**
  * The least change from today's setting that clears the findings which placing can clear: bounded least squares over
  * every unlocked fitting coordinate of the named seats (all seats if none are named), then set to the hardware's holes, the
- * rest searched again around them, rounded to each coordinate's grain, and every move that brings nothing taken back.
+ * rest searched again around them, rounded to each coordinate's grain, and every move that brings nothing taken back. The
+ * values' doubts are computed again where the search first ends, for they grow where a leg is nearly straight.
  * Deterministic. Never worse than the fit it was given.
  */
 export function propose(evaluator: Evaluator, fit: Fit, seats?: readonly number[]): Proposal {
   const held = evaluator.evaluate(fit);
-  const search: Search = { evaluator, fit, held, places: placesOf(fit, seats) };
-  const moved = withoutIdleMoves(search, rounded(search, inHoles(search, searchMoves(search).x)));
+  const begun: Search = { evaluator, fit, held, places: placesOf(fit, seats) };
+  const near = searchMoves(begun, { near: true });
+  const search = near.fit === fit ? begun : { ...begun, held: evaluator.evaluate(near.fit) };
+  const moved = withoutIdleMoves(search, rounded(search, inHoles(search, near)));
   const proposed = fitAt(search, moved);
   const report = proposed === fit ? held : evaluator.evaluate(proposed);
   if (totalTrouble(report) > totalTrouble(held) && seriousCount(report) >= seriousCount(held)) {
@@ -88,30 +97,25 @@ function neighbours(search: Search, place: CoordinatePlace, x: number, step: num
 }
 
 /**
- * Coordinates on drilled rails brought to the better of the two holes beside each, then the others searched again with
- * those held.
+ * Coordinates on drilled rails brought to the better of the two holes beside each, then the others searched to the end
+ * with those held.
  */
-function inHoles(search: Search, found: readonly number[]): readonly number[] {
+function inHoles(search: Search, near: Near): readonly number[] {
   const drilled = search.places.map((place) => holePitch(search.fit, place.coordinate));
-  if (drilled.every((pitch) => pitch === null)) return found;
-  let x = [...found];
+  let x = [...near.x];
   drilled.forEach((pitch, i) => {
     if (pitch === null) return;
     const tried = neighbours(search, search.places[i]!, x[i]!, pitch).map((to) => replaced(x, i, to));
     x = best(search, tried);
   });
   const free = search.places.flatMap((_, i) => (drilled[i] === null ? [i] : []));
-  const held = fitAt(
-    search,
-    x.map((d, i) => (drilled[i] === null ? 0 : d)),
-  );
-  const rest: Search = { ...search, fit: held, places: free.map((i) => search.places[i]!) };
-  const again = searchMoves(
-    rest,
-    free.map((i) => x[i]!),
-  ).x;
+  const only = (row: readonly number[]) => free.map((i) => row[i]!);
+  const held = x.map((d, i) => (drilled[i] === null ? 0 : d));
+  const rest: Search = { ...search, fit: fitAt(search, held), places: free.map((i) => search.places[i]!) };
+  const slopes = new Map([...near.slopes].map(([id, row]) => [id, only(row)]));
+  const found = searchMoves(rest, { x: only(x), slopes });
   free.forEach((i, k) => {
-    x[i] = again[k]!;
+    x[i] = found.x[k]!;
   });
   return x;
 }

@@ -12,7 +12,7 @@ const MOVE_WEIGHT = 0.02;
 /** Steps of a search; it ends earlier when nothing improves. */
 const MOST_STEPS = 40;
 
-/** Times that slopes are measured in one search: a measuring costs as much as its coordinates' number of steps. */
+/** Times that a search to the end measures slopes: one measuring costs an evaluation for each coordinate. */
 const MOST_MEASURED = 3;
 
 /** A search that lowers the cost by less than this share from one measuring of the slopes to the next has ended. */
@@ -55,6 +55,16 @@ export interface Found {
   readonly cost: number;
 }
 
+/** Change of each judged value per scale of each coordinate, by the finding's id. */
+export type Slopes = ReadonlyMap<string, readonly number[]>;
+
+/** Where a search starts: moves (none unless given) and slopes known from a search near by; `near` saves the last measuring. */
+export interface SearchStart {
+  readonly x?: readonly number[];
+  readonly slopes?: Slopes;
+  readonly near?: true;
+}
+
 /** The point with the coordinates moved by `x` scales from the search's fit. */
 export function pointAt({ evaluator, fit, held, places }: Search, x: readonly number[]): Found {
   const moved = places.reduce((now, place, i) => {
@@ -75,39 +85,36 @@ export function costOf(report: Report, x: readonly number[]): number {
  * The least trouble for the least moves, from `start` (no moves unless given). Every judged value is linearised and the
  * one-sided least-squares problem of its bands solved within a box around the point, which grows with steps that keep
  * what they foretell and shrinks with those that do not. Slopes are measured, carried on by Broyden's rank-one update
- * (1965), and measured again when carried ones bring no more. Deterministic.
+ * (1965), and measured again when carried ones bring no more, unless the search is only to come near. Deterministic.
  */
-export function searchMoves(search: Search, start?: readonly number[]): Found {
-  let here = pointAt(search, start ?? search.places.map(() => 0));
-  let slopes = measuredSlopes(search, here);
-  let reach = LONGEST_STEP;
-  let measured = 1;
-  let lastCost = here.cost;
+export function searchMoves(search: Search, start: SearchStart = {}): Found & { readonly slopes: Slopes } {
+  const most = start.near ? 1 : MOST_MEASURED;
+  let here = pointAt(search, start.x ?? search.places.map(() => 0));
+  let slopes = start.slopes ?? measuredSlopes(search, here);
+  let measured = start.slopes ? 0 : 1;
+  let reach = start.slopes ? RESTART_REACH : LONGEST_STEP;
+  let costThen = Number.POSITIVE_INFINITY;
   for (let i = 0; i < MOST_STEPS && totalTrouble(here.report) > 0; i++) {
     const step = stepWithin(search, { here, slopes }, reach);
     const there = pointAt(search, plus(here.x, step));
     slopes = carried(slopes, here, there);
-    const better = there.cost < here.cost;
-    const gain = better ? (here.cost - there.cost) / here.cost : 0;
+    const gain = (here.cost - there.cost) / here.cost;
     const longest = Math.max(...step.map(Math.abs));
     reach = gain > GOOD_SHARE ? Math.min(LONGEST_STEP, Math.max(reach, 2 * longest)) : longest / SHRINK;
-    if (better) here = there;
+    if (gain > 0) here = there;
     if (reach > LEAST_REACH) continue;
-    if (measured >= MOST_MEASURED || here.cost > (1 - ENOUGH_SHARE) * lastCost) break;
+    if (measured >= most || here.cost > (1 - ENOUGH_SHARE) * costThen) break;
     slopes = measuredSlopes(search, here);
     measured++;
-    lastCost = here.cost;
+    costThen = here.cost;
     reach = RESTART_REACH;
   }
-  return here;
+  return { ...here, slopes };
 }
 
 function plus(x: readonly number[], step: readonly number[]): number[] {
   return x.map((d, i) => d + step[i]!);
 }
-
-/** Change of each judged value per scale of each coordinate, by the finding's id. */
-type Slopes = ReadonlyMap<string, readonly number[]>;
 
 function valuesOf(report: Report): Map<string, number> {
   return new Map(placeable(report.findings).map((f) => [f.id, f.value]));
