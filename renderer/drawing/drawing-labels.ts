@@ -10,7 +10,7 @@ import type { ColourName } from './palette.ts';
 import { CENTRE_MARK_PX } from './parts/support.ts';
 import { LETTERING, type LetteringName } from './pen.ts';
 import { afloatReady, isOverview, onto, type Scene, seatReport } from './scene.ts';
-import type { ScreenPoint, ScreenRect } from './screen-point.ts';
+import { isWithin, type ScreenPoint, type ScreenRect } from './screen-point.ts';
 import { SEVERITY_PX } from './severity-shape.ts';
 import type { ViewName } from './view-geometry.ts';
 
@@ -55,16 +55,13 @@ function labelMaker(measure: Measure) {
   };
 }
 
-/** Every label of the seat worked on, the most important first. */
+/** Every label of the seat worked on that has what it speaks of in sight, the most important first. */
 export function drawingLabels(scene: Scene, measure: Measure): DrawnLabel[] {
   const make = labelMaker(measure);
-  if (isOverview(scene)) return [...nameLabels(scene, make), ...loadLabels(scene, make)];
-  return [
-    ...angleLabels(scene, make),
-    ...loadLabels(scene, make),
-    ...shortfallLabels(scene, make),
-    ...plainLabels(scene, make),
-  ];
+  const labels = isOverview(scene)
+    ? [nameLabels, loadLabels]
+    : [angleLabels, loadLabels, shortfallLabels, plainLabels];
+  return labels.flatMap((kind) => kind(scene, make)).filter(({ anchor, bounds }) => isWithin(anchor, bounds));
 }
 
 type Make = ReturnType<typeof labelMaker>;

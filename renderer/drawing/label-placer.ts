@@ -61,8 +61,11 @@ export function placeLabels(
   const placed: PlacedLabel[] = [];
   for (const wish of wishes) {
     const was = before.get(wish.id)?.rect ?? null;
+    const ground = { obstacles, placed, was, leadersMayMeet: false };
     const best =
-      bestNear(wish, { obstacles, placed, was }) ?? firstOnLattice(wish, { obstacles, placed, was });
+      bestNear(wish, ground) ??
+      nearestOnLattice(wish, ground) ??
+      nearestOnLattice(wish, { ...ground, leadersMayMeet: true });
     if (best) placed.push({ id: wish.id, rect: best.rect, leader: best.leader });
   }
   return placed;
@@ -72,6 +75,8 @@ interface Ground {
   readonly obstacles: Obstacles;
   readonly placed: readonly PlacedLabel[];
   readonly was: ScreenRect | null;
+  /** In a great crowd leader lines may cross one another, never a label. */
+  readonly leadersMayMeet: boolean;
 }
 
 function bestNear(wish: LabelWish, ground: Ground): Placement | null {
@@ -125,7 +130,8 @@ function weigh(
   for (const other of ground.placed) {
     if (overlap(roomy, other.rect)) return null;
     if (other.leader && crosses(other.leader, roomy)) return null;
-    if (leader && (crosses(leader, other.rect) || (other.leader && meet(leader, other.leader)))) return null;
+    if (leader && crosses(leader, other.rect)) return null;
+    if (leader && other.leader && !ground.leadersMayMeet && meet(leader, other.leader)) return null;
   }
   const staying = ground.was && sameShift(wish, rect, ground.was) ? STAYING_BONUS : 0;
   return { rect, leader, cost: cost + cover(rect, ground.obstacles.soft) * COST_OF_COVER - staying };
@@ -137,7 +143,7 @@ function sameShift(wish: LabelWish, rect: ScreenRect, was: ScreenRect): boolean 
 }
 
 /** Last resort: the nearest free place anywhere in the bounds. */
-function firstOnLattice(wish: LabelWish, ground: Ground): Placement | null {
+function nearestOnLattice(wish: LabelWish, ground: Ground): Placement | null {
   const { left, top, width, height } = wish.bounds;
   let best: Placement | null = null;
   for (let y = top; y + wish.height <= top + height; y += LATTICE) {

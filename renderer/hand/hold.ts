@@ -8,8 +8,8 @@ import { unproject, type ViewGeometry } from '../drawing/view-geometry.ts';
 import { type Grip, HANDLES } from './handle.ts';
 import { handlePlace, type SeatPlace, seatPlace } from './handle-places.ts';
 import { askedBy } from './pull.ts';
-import { type Rail, railOf } from './rails.ts';
-import { FINE, LENGTH_GRAIN, settled, TURN_GRAIN } from './settle.ts';
+import { type Rail, railOf, utmost } from './rails.ts';
+import { FINE, LENGTH_GRAIN, rounded, settled, TURN_GRAIN } from './settle.ts';
 
 /** One taking hold: everything about the start that the pull is measured from. */
 export interface Hold {
@@ -89,7 +89,9 @@ function othersMoved(
   const { fitting } = HANDLES[grip.handle];
   return fit.seats.reduce((moved, other, index) => {
     if (index === seat || !other.athlete || other.locks.includes(fitting)) return moved;
-    const to = Number((coordinateOf(other, coordinate) + by).toFixed(6));
+    const [least, most] = utmost(coordinate, moved, index);
+    const start = coordinateOf(other, coordinate);
+    const to = rounded(Math.min(Math.max(most, start), Math.max(Math.min(least, start), start + by)), 1e-6);
     return withCoordinate(moved, { seat: index, coordinate }, to);
   }, fit);
 }

@@ -65,7 +65,8 @@ function limits(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly
   return utmost(coordinate, fit, seat);
 }
 
-function utmost(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly [number, number] {
+/** What wood and water allow of a coordinate at all, in its own unit; inside what the document allows. */
+export function utmost(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly [number, number] {
   const [least, most] = WIDEST[coordinate];
   if (coordinate !== 'paddle.lowerHandM') return [least, most];
   const { lengthM, bladeLengthM } = fit.seats[seat]!.paddle;

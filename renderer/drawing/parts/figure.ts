@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { fairRing } from '../fair-ring.ts';
-import { JOINTS, type Limb, type Solid } from '../figure-solids.ts';
-import { paddleShape } from '../paddle-shape.ts';
+import { JOINTS, type Limb, type Solid } from '../../../core/figure/figure-solids.ts';
+import { paddleShape } from '../../../core/figure/paddle-shape.ts';
 import type { ColourName } from '../palette.ts';
 import { Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
