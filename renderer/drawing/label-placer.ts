@@ -85,10 +85,9 @@ function bestNear(wish: LabelWish, ground: Ground): Placement | null {
     if (best && distance > best.cost + STAYING_BONUS) break;
     for (let k = 0; k < DIRECTIONS; k++) {
       const turn = turnOf(k);
-      const candidate = weigh(wish, rectToward(wish, distance, turn), {
-        ground,
-        cost: distance + Math.abs(turn) * COST_OF_TURN,
-      });
+      const cost = distance + Math.abs(turn) * COST_OF_TURN;
+      if (best && cost - STAYING_BONUS >= best.cost) continue;
+      const candidate = weigh(wish, rectToward(wish, distance, turn), { ground, cost });
       if (candidate && (!best || candidate.cost < best.cost)) best = candidate;
     }
   }
@@ -194,9 +193,11 @@ export function overlap(a: ScreenRect, b: ScreenRect): boolean {
 function cover(rect: ScreenRect, discs: readonly Disc[]): number {
   let sum = 0;
   for (const { x, y, radius } of discs) {
-    const dx = Math.max(rect.left - x, 0, x - rect.left - rect.width);
-    const dy = Math.max(rect.top - y, 0, y - rect.top - rect.height);
-    const away = Math.hypot(dx, dy);
+    const dx = x < rect.left ? rect.left - x : Math.max(0, x - rect.left - rect.width);
+    if (dx >= radius) continue;
+    const dy = y < rect.top ? rect.top - y : Math.max(0, y - rect.top - rect.height);
+    if (dy >= radius) continue;
+    const away = Math.sqrt(dx * dx + dy * dy);
     if (away < radius) sum += 0.35 + (radius - away) / radius;
   }
   return sum;

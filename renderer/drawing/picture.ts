@@ -1,11 +1,11 @@
+import { type Ball, figureSolids } from '../../core/figure/figure-solids.ts';
+import { paddleShape } from '../../core/figure/paddle-shape.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import type { Report } from '../../core/fit/report.ts';
 import { toBoatFrame } from '../../core/frame/mirror.ts';
 import type { Vec3 } from '../../core/frame/vec3.ts';
 import { seatPlace } from '../hand/handle-places.ts';
-import { type Ball, figureSolids } from '../../core/figure/figure-solids.ts';
 import type { HullLines } from './hull-lines.ts';
-import { paddleShape } from '../../core/figure/paddle-shape.ts';
 import type { Picture } from './scene.ts';
 import type { BoatBox } from './view-geometry.ts';
 

@@ -1,3 +1,4 @@
+import type { Solid } from '../../core/figure/figure-solids.ts';
 import type { FittingCoordinate } from '../../core/findings/finding.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import type { Report, SeatReport } from '../../core/fit/report.ts';
@@ -6,7 +7,6 @@ import type { Vec3 } from '../../core/frame/vec3.ts';
 import type { Grip } from '../hand/handle.ts';
 import type { Rail } from '../hand/rails.ts';
 import type { Format } from '../language/format.ts';
-import type { Solid } from '../../core/figure/figure-solids.ts';
 import type { HullLines } from './hull-lines.ts';
 import type { Pen } from './pen.ts';
 import type { ScreenPoint } from './screen-point.ts';

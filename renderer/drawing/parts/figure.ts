@@ -1,12 +1,12 @@
-import type { Vec3 } from '../../../core/frame/vec3.ts';
-import { fairRing } from '../fair-ring.ts';
 import { JOINTS, type Limb, type Solid } from '../../../core/figure/figure-solids.ts';
 import { paddleShape } from '../../../core/figure/paddle-shape.ts';
+import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { fairRing } from '../fair-ring.ts';
 import type { ColourName } from '../palette.ts';
 import { Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
 import { isOverview, onto, type Part, type Picture, type Scene } from '../scene.ts';
-import type { ScreenPoint } from '../screen-point.ts';
+import type { ScreenPoint, ScreenRect } from '../screen-point.ts';
 import { nearness, type ViewName } from '../view-geometry.ts';
 
 /** Shaft of a paddle, metres across (drawing only; usual tube of 28–30 mm). */
@@ -29,9 +29,10 @@ export function figurePart(): Part {
         const mine = index === scene.seat;
         const draw = (view: ViewName) => (on: Pen) =>
           on.within(windows[view], () => figure(on, scene, { view, index }));
-        tracing.lay(pen, OVER_FITTINGS * (mine ? 1 : neighbour), draw('plan'));
+        const faint = OVER_FITTINGS * (mine ? 1 : neighbour);
+        tracing.lay(pen, { alpha: faint, within: windows.plan }, draw('plan'));
         if (mine) draw('profile')(pen);
-        else tracing.lay(pen, neighbour, draw('profile'));
+        else tracing.lay(pen, { alpha: neighbour, within: windows.profile }, draw('profile'));
         if (mine) draw('section')(pen);
       });
     },
@@ -42,7 +43,7 @@ export function figurePart(): Part {
 function tracingPaper() {
   let sheet: HTMLCanvasElement | null = null;
   return {
-    lay(pen: Pen, alpha: number, draw: (on: Pen) => void): void {
+    lay(pen: Pen, { alpha, within }: { alpha: number; within: ScreenRect }, draw: (on: Pen) => void): void {
       const { context, palette } = pen;
       const { width, height } = context.canvas;
       sheet ??= document.createElement('canvas');
@@ -52,13 +53,17 @@ function tracingPaper() {
       }
       const over = sheet.getContext('2d')!;
       over.setTransform(1, 0, 0, 1, 0, 0);
-      over.clearRect(0, 0, width, height);
+      // Only the view's own part is cleared and laid: copying a whole sheet is most of a frame's cost in software.
+      const ratio = context.getTransform().a;
+      const [left, top] = [Math.floor(within.left * ratio), Math.floor(within.top * ratio)];
+      const [wide, high] = [Math.ceil(within.width * ratio) + 1, Math.ceil(within.height * ratio) + 1];
+      over.clearRect(left, top, wide, high);
       over.setTransform(context.getTransform());
       draw(new Pen(over, palette));
       context.save();
       context.setTransform(1, 0, 0, 1, 0, 0);
       context.globalAlpha = alpha;
-      context.drawImage(sheet, 0, 0);
+      context.drawImage(sheet, left, top, wide, high, left, top, wide, high);
       context.restore();
     },
   };
