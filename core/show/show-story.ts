@@ -1,0 +1,119 @@
+import { type Finding, SEVERITIES } from '../findings/finding.ts';
+import type { QuantityId } from '../findings/quantities.ts';
+import { athleteSentence } from '../findings/sentences.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import type { Report } from '../fit/report.ts';
+import type { Side } from '../frame/mirror.ts';
+import { type ToldChange, toldChanges, type WriteLength } from './change-words.ts';
+
+/** What an athlete is told of, the most telling first; good news is picked in this order. */
+const GOOD_ORDER: readonly QuantityId[] = [
+  'supportMargin',
+  'offCentre',
+  'trunkPitch',
+  'frontKnee',
+  'kneelingKnee',
+  'kneeShare',
+  'rearShare',
+  'trimRest',
+  'padAft',
+  'rearAnkle',
+  'strapReleases',
+];
+const MOST_GOOD = 4;
+const MOST_WATCHED = 4;
+const MOST_REASONS = 3;
+
+/** One revision of a fit with its report. */
+export interface ShownFit {
+  readonly fit: Fit;
+  readonly report: Report;
+}
+
+/** What was said of something before, and what is said now. */
+export interface ToldReason {
+  readonly before: string;
+  readonly now: string;
+}
+
+/** Everything an athlete is told about their own position, in plain words. Nothing of it speaks of body mass. */
+export interface ShowStory {
+  readonly athleteName: string;
+  readonly kneels: Side;
+  readonly paddles: Side;
+  /** What is good, the most telling first. */
+  readonly good: readonly string[];
+  /** What is not, the gravest first. */
+  readonly watch: readonly { readonly sentence: string; readonly stop: boolean }[];
+  /** More than is listed was good or to be watched. */
+  readonly more: boolean;
+  /** What changes from before to now; empty when there is nothing before. */
+  readonly changes: readonly ToldChange[];
+  /** What got better by it. */
+  readonly reasons: readonly ToldReason[];
+}
+
+/** What to say of seat `index` of a fit, against an earlier one if there is one. Null when nobody kneels there. */
+export function showStory(
+  now: ShownFit,
+  { index, before, write }: { index: number; before: ShownFit | null; write: WriteLength },
+): ShowStory | null {
+  const seat = now.fit.seats[index];
+  if (!seat?.athlete) return null;
+  const findings = ofSeat(now.report, index);
+  const good = goodNews(findings);
+  const watch = watched(findings);
+  const kneels = seat.kneels ?? seat.side;
+  const earlier = before?.fit.seats[index];
+  return {
+    athleteName: seat.athlete.name,
+    kneels,
+    paddles: seat.side,
+    good: good.slice(0, MOST_GOOD),
+    watch: watch.slice(0, MOST_WATCHED),
+    more: good.length > MOST_GOOD || watch.length > MOST_WATCHED,
+    changes: earlier ? toldChanges(earlier, seat, { kneels, write }) : [],
+    reasons: before ? reasonsFor(ofSeat(before.report, index), findings) : [],
+  };
+}
+
+/** Findings of a seat and of the whole boat. */
+function ofSeat(report: Report, index: number): Finding[] {
+  return report.findings.filter(({ seat }) => seat === null || seat === index);
+}
+
+function goodNews(findings: readonly Finding[]): string[] {
+  return GOOD_ORDER.flatMap((id) => findings.filter((f) => f.quantity === id && f.severity === 'good'))
+    .map(athleteSentence)
+    .filter(distinct);
+}
+
+function watched(findings: readonly Finding[]): { sentence: string; stop: boolean }[] {
+  const told = findings
+    .filter(({ severity }) => severity !== 'good')
+    .map((finding) => ({ sentence: athleteSentence(finding), stop: finding.severity === 'stop' }));
+  const sentences = told.map(({ sentence }) => sentence);
+  return told.filter(({ sentence }, k) => distinct(sentence, k, sentences));
+}
+
+/** Whether a sentence says something, and for the first time. */
+function distinct(sentence: string, index: number, all: readonly string[]): boolean {
+  return sentence !== '' && all.indexOf(sentence) === index;
+}
+
+/** What is milder now than it was, the greatest improvement first. */
+function reasonsFor(before: readonly Finding[], now: readonly Finding[]): ToldReason[] {
+  const grave = (finding: Finding) => SEVERITIES.indexOf(finding.severity);
+  return now
+    .flatMap((finding) => {
+      const earlier = before.find(({ id }) => id === finding.id);
+      const gain = earlier ? grave(earlier) - grave(finding) : 0;
+      return earlier && gain > 0
+        ? [{ gain, before: athleteSentence(earlier), now: athleteSentence(finding) }]
+        : [];
+    })
+    .filter(({ before: was, now: is }) => was !== is)
+    .sort((a, b) => b.gain - a.gain)
+    .slice(0, MOST_REASONS)
+    .map(({ before: was, now: is }) => ({ before: was, now: is }));
+}
