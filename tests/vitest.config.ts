@@ -10,7 +10,7 @@ export default defineConfig({
   root,
   test: {
     projects: [
-      project('core', ['tests/core/**/*.test.ts', 'tests/house/**/*.test.ts']),
+      project('core', ['tests/core/**/*.test.ts', 'tests/house/**/*.test.ts', 'tests/bench/**/*.test.ts']),
       project('reference', ['tests/reference/**/*.test.ts'], 60_000),
       project('app', ['tests/app/**/*.test.ts'], 60_000),
       project('renderer', ['tests/renderer/**/*.test.ts']),
