@@ -5,6 +5,7 @@
 export type { BodyEstimate, BodyNote, Estimate } from './body/body.ts';
 export { bodyOfAthlete } from './body/body-of-athlete.ts';
 export { estimateBody } from './body/estimate-body.ts';
+export { SEGMENT_ENDPOINTS } from './body/segment-masses.ts';
 export type { Band, Finding, Quantity, Severity, Suggestion, Unit } from './findings/finding.ts';
 export {
   athleteSentence,
@@ -43,6 +44,7 @@ export { immersedProperties } from './float/immersed-properties.ts';
 export { waterDensity } from './float/water-density.ts';
 export type { SeatFrame, Side } from './frame/mirror.ts';
 export type { BoatPoint, PaddlerPoint } from './frame/vec3.ts';
+export { grownAthlete, grownFit } from './growth/grown-athlete.ts';
 export { checkOffsets } from './hull/check-offsets.ts';
 export type { Hull } from './hull/hull.ts';
 export { hullFromOffsets } from './hull/hull-from-offsets.ts';
@@ -56,6 +58,7 @@ export { derivativesTo } from './proposal/sensitivity.ts';
 export { firstSetting } from './stance/first-setting.ts';
 export { solveStance } from './stance/solve-stance.ts';
 export type { Phase, Stance } from './stance/stance.ts';
+export { DEFAULT_RATE_PER_MIN, STROKE_RATES } from './stroke/stroke-defaults.ts';
 export { driveLoads } from './support/drive-loads.ts';
 export type { DriveLoads, Support } from './support/support.ts';
 export { supportLoads } from './support/support-loads.ts';

@@ -152,9 +152,6 @@ const WOMEN: Readonly<Record<SurveyMeasure, Line>> = {
   toeLength: [64.2417, 4.71933, 57, 64, 72, 0.0365321, 4.75022, 4.09632],
 };
 
-/** People behind each table. */
-export const SURVEY_PEOPLE: Readonly<Record<Sex, number>> = { male: 4082, female: 1986 };
-
 /** The survey's row for a measure and a sex, as published and derived: `surveyRow('stature', 'male').mean` is 1756.21. */
 export function surveyRow(measure: SurveyMeasure, sex: Sex): SurveyRow {
   const [mean, sd, p05, p50, p95, slope, intercept, residualSd] = (sex === 'male' ? MEN : WOMEN)[measure];

@@ -114,7 +114,6 @@ export type FrontFoot = z.infer<typeof frontFootSchema>;
 export type Paddle = z.infer<typeof paddleSchema>;
 export type Pins = z.infer<typeof pinsSchema>;
 export type BandOverride = z.infer<typeof bandOverride>;
-export type StrokeInput = z.infer<typeof strokeSchema>;
 /** One seat of a fit: lengths in metres, angles in degrees, in the seat's own datum. */
 export type Seat = z.infer<typeof seatSchema>;
 export type Lockable = (typeof LOCKABLE)[number];

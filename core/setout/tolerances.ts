@@ -5,8 +5,6 @@
 export const PLACE_TOLERANCE_MM = 2;
 /** Heights are worked on the bench with a straightedge. */
 export const HEIGHT_TOLERANCE_MM = 1;
-/** Holes are measured from the seat's mark each, never from one another, so that errors do not add up. */
-export const HOLE_TOLERANCE_MM = 0.5;
 /** Angles are set with a bevel, degrees. */
 export const ANGLE_TOLERANCE_DEG = 1;
 

@@ -9,7 +9,7 @@ import type { LabelWish } from './label-placer.ts';
 import type { ColourName } from './palette.ts';
 import { CENTRE_MARK_PX } from './parts/support.ts';
 import { LETTERING, type LetteringName } from './pen.ts';
-import { afloatReady, isOverview, onto, type Scene, seatReport } from './scene.ts';
+import { afloatReady, datumX, isOverview, onto, type Scene, seatReport } from './scene.ts';
 import { isWithin, type ScreenPoint, type ScreenRect } from './screen-point.ts';
 import { SEVERITY_PX } from './severity-shape.ts';
 import type { ViewName } from './view-geometry.ts';
@@ -179,12 +179,30 @@ function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
   });
 }
 
+/** Height above the floorboard at which an empty seat says so, metres. */
+const EMPTY_SEAT_WORDS = 0.6;
+
+function nobodyLabel(scene: Scene, make: Make): DrawnLabel {
+  const floor = scene.picture.fit.boat.floorboard.heightM;
+  return make({
+    id: 'nobody',
+    text: say('drawing.nobody'),
+    lettering: 'strong',
+    colour: 'ink-soft',
+    anchor: onto(scene, 'profile')({ x: datumX(scene), y: 0, z: floor + EMPTY_SEAT_WORDS }),
+    bounds: inner(scene.layout.windows.profile),
+    toward: -Math.PI / 2,
+    gap: 0,
+  });
+}
+
 /** Names of what the eye might ask for: the water, the centre of mass. */
 function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
   const { profile } = scene.layout.windows;
   const labels: DrawnLabel[] = [];
   const report = seatReport(scene);
-  if (report) {
+  if (!report) labels.push(nobodyLabel(scene, make));
+  else {
     labels.push(
       make({
         id: 'centre',
@@ -222,6 +240,3 @@ function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
 function inner({ left, top, width, height }: ScreenRect): ScreenRect {
   return { left: left + 2, top: top + 2, width: width - 4, height: height - 4 };
 }
-
-/** The views in the order that their labels are placed. */
-export const LABEL_VIEWS: readonly ViewName[] = ['profile', 'plan', 'section'];
