@@ -12,7 +12,6 @@ import { LETTERING, type LetteringName } from './pen.ts';
 import { afloatReady, datumX, isOverview, onto, type Scene, seatReport } from './scene.ts';
 import { isWithin, type ScreenPoint, type ScreenRect } from './screen-point.ts';
 import { SEVERITY_PX } from './severity-shape.ts';
-import type { ViewName } from './view-geometry.ts';
 
 /** A label with how it is written. */
 export interface DrawnLabel extends LabelWish {
