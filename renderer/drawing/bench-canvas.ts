@@ -11,7 +11,7 @@ import { type HullLines, hullLines } from './hull-lines.ts';
 import { type Palette, readPalette } from './palette.ts';
 import { boat } from './parts/boat.ts';
 import { captions } from './parts/captions.ts';
-import { figurePart } from './parts/figure.ts';
+import { figures } from './parts/figure.ts';
 import { fittings } from './parts/fittings.ts';
 import { ghostPart } from './parts/ghost.ts';
 import { grips } from './parts/grips.ts';
@@ -21,7 +21,7 @@ import { labelsPart } from './parts/labels.ts';
 import { leaderLines } from './parts/leader-lines.ts';
 import { strip } from './parts/strip.ts';
 import { support } from './parts/support.ts';
-import { Pen } from './pen.ts';
+import { forgetWidths, Pen } from './pen.ts';
 import { boatBox, pictureOf, seatBox } from './picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from './scene.ts';
 import { layOutSheet, type SheetLayout } from './sheet-layout.ts';
@@ -87,7 +87,7 @@ export class BenchCanvas {
       strip,
       boat,
       fittings,
-      figurePart(),
+      figures,
       captions,
       support,
       leaderLines(top),
@@ -229,6 +229,7 @@ export class BenchCanvas {
   restyle(format: Format): void {
     this.format = format;
     this.palette = readPalette(this.host);
+    forgetWidths();
     this.invalidate(ALL);
   }
 

@@ -38,6 +38,8 @@ const DIRECTIONS = 16;
 const DISTANCES = [0, 7, 15, 25, 38, 54, 74, 98, 128];
 const COST_OF_TURN = 16;
 const COST_OF_COVER = 26;
+/** The figure farther than this from an anchor is not weighed, pixels: the farthest place in the ring of candidates. */
+const SOFT_REACH = 180;
 /** A label stays where it was unless another place is better by this much, so that labels do not flicker in a drag. */
 const STAYING_BONUS = 22;
 const LATTICE = 10;
@@ -61,7 +63,11 @@ export function placeLabels(
   const placed: PlacedLabel[] = [];
   for (const wish of wishes) {
     const was = before.get(wish.id)?.rect ?? null;
-    const ground = { obstacles, placed, was, leadersMayMeet: false };
+    const soft = obstacles.soft.filter(
+      ({ x, y, radius }) =>
+        Math.hypot(x - wish.anchor.x, y - wish.anchor.y) < SOFT_REACH + wish.width + radius,
+    );
+    const ground = { obstacles: { ...obstacles, soft }, placed, was, leadersMayMeet: false };
     const best =
       bestNear(wish, ground) ??
       nearestOnLattice(wish, ground) ??

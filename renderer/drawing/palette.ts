@@ -36,10 +36,29 @@ export type Palette = Readonly<Record<ColourName, string>>;
 /** Reads the theme's colours as they stand on an element. */
 export function readPalette(element: Element): Palette {
   const style = getComputedStyle(element);
-  const read = (name: ColourName) => style.getPropertyValue(`--${name}`).trim() || '#888';
-  const mixed = Object.entries(MIXED).map(([name, [a, b]]) => [
-    name,
-    `color-mix(in srgb, ${read(a)}, ${read(b)})`,
-  ]);
+  const read = (name: (typeof NAMES)[number]) => style.getPropertyValue(`--${name}`).trim() || '#888888';
+  const mixed = Object.entries(MIXED).map(([name, [a, b]]) => [name, mixedColour(read(a), read(b), 0.5)]);
   return Object.fromEntries([...NAMES.map((name) => [name, read(name)]), ...mixed]) as Palette;
+}
+
+/** Every colour mixed toward one of them, `share` of itself left: what lies faint, drawn opaque and so without cost. */
+export function washed(palette: Palette, share: number, toward: ColourName): Palette {
+  const colours = Object.entries(palette).map(([name, colour]) => [
+    name,
+    mixedColour(colour, palette[toward], share),
+  ]);
+  return Object.fromEntries(colours) as Palette;
+}
+
+/** `share` of the first colour, the rest of the second: `#rrggbb` texts are mixed here, others by the browser. */
+function mixedColour(a: string, b: string, share: number): string {
+  const [from, to] = [channels(a), channels(b)];
+  if (!from || !to) return `color-mix(in srgb, ${a} ${share * 100}%, ${b})`;
+  const mixed = from.map((value, k) => Math.round(value * share + to[k]! * (1 - share)));
+  return `rgb(${mixed.join(' ')})`;
+}
+
+function channels(colour: string): number[] | null {
+  if (!/^#[0-9a-f]{6}$/i.test(colour)) return null;
+  return [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
 }

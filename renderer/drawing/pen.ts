@@ -1,4 +1,4 @@
-import type { ColourName, Palette } from './palette.ts';
+import { type ColourName, type Palette, washed } from './palette.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 
 export interface Ink {
@@ -26,6 +26,18 @@ export const FONTS = Object.values(LETTERING).map(({ font }) => `${font} ${FAMIL
 
 /** Draughtsman's dashes: hidden edges, centrelines, projection lines. */
 export const DASH = { hidden: [5, 3], centre: [14, 4, 2, 4], fine: [2, 3] } as const;
+
+/** Washed palettes, each mixed once. */
+const washes = new WeakMap<Palette, Map<string, Palette>>();
+
+/** Widths already measured; measuring costs more than drawing. Forgotten when the fonts arrive. */
+const widths = new Map<string, number>();
+const MOST_WIDTHS = 2000;
+
+/** Measures anew from now on: the fonts have changed. */
+export function forgetWidths(): void {
+  widths.clear();
+}
 
 export interface LetteringInk {
   readonly lettering: LetteringName;
@@ -112,8 +124,14 @@ export class Pen {
   }
 
   widthOf(words: string, lettering: LetteringName): number {
+    const key = `${lettering} ${words}`;
+    const known = widths.get(key);
+    if (known !== undefined) return known;
     this.setLettering(lettering);
-    return this.context.measureText(words).width;
+    const { width } = this.context.measureText(words);
+    if (widths.size > MOST_WIDTHS) widths.clear();
+    widths.set(key, width);
+    return width;
   }
 
   /** Draws with everything outside a rectangle left untouched. */
@@ -125,6 +143,16 @@ export class Pen {
     context.clip();
     draw();
     context.restore();
+  }
+
+  /** A pen for what lies faint on the paper: `share` of each colour, the rest of another. It draws opaque. */
+  washed(share: number, toward: ColourName): Pen {
+    const key = `${share} ${toward}`;
+    const known = washes.get(this.palette) ?? new Map<string, Palette>();
+    washes.set(this.palette, known);
+    const palette = known.get(key) ?? washed(this.palette, share, toward);
+    known.set(key, palette);
+    return new Pen(this.context, palette);
   }
 
   /** Draws fainter. */

@@ -37,6 +37,9 @@ export interface PullKeys {
 /** Pull of a soft edge, pixels of travel within which it is felt; for turns, degrees. */
 const MAGNET_PX = 7;
 const MAGNET_DEG = 1.5;
+/** A coordinate pulled by less than this has not been pulled at all. */
+const STILL_PX = 0.5;
+const STILL_DEG = 0.05;
 
 /** Takes hold of a grip at a screen point; null where there is nothing to hold. */
 export function takeHold(
@@ -100,5 +103,6 @@ function graspOf(coordinate: FittingCoordinate, { geometry }: Hold, { fine }: Pu
   const turn = coordinate.endsWith('Deg');
   const grain = (turn ? TURN_GRAIN : LENGTH_GRAIN) * (fine ? FINE : 1);
   const magnet = fine ? 0 : turn ? MAGNET_DEG : MAGNET_PX / geometry.camera.pixelsPerMetre;
-  return { grain, magnet };
+  const still = turn ? STILL_DEG : STILL_PX / geometry.camera.pixelsPerMetre;
+  return { grain, magnet, still: fine ? still * FINE : still };
 }

@@ -1,4 +1,4 @@
-/** Set by `?measure` in the page's address: the bench's speed is then written to the browser's own timeline. */
+/** Set by `?measure` in the page's address: the hand's script time is then written to the browser's own timeline. */
 const measures = globalThis.location?.search.includes('measure') ?? false;
 let started = 0;
 
@@ -7,7 +7,7 @@ export function markStart(): void {
   if (measures) started = performance.now();
 }
 
-/** Marks its end as the measure `hand`. */
-export function markEnd(): void {
-  if (measures) performance.measure('hand', { start: started, end: performance.now() });
+/** Marks its end as the measure `hand`: a move that was noted, or an edit that was computed and drawn. */
+export function markEnd(what: 'noted' | 'drawn'): void {
+  if (measures) performance.measure('hand', { start: started, end: performance.now(), detail: what });
 }

@@ -182,7 +182,7 @@ export class PointerHand {
       if (event.pointerId !== this.holding.pointer) return;
       markStart();
       this.follow(this.holding, at, keysOf(event));
-      markEnd();
+      markEnd('noted');
     } else if (this.panning) this.pan(this.panning, event.pointerId, at);
     else if (event.pointerType === 'mouse') this.hover(at, event);
   }
@@ -210,7 +210,7 @@ export class PointerHand {
     const { hold, gesture, at, keys } = this.holding;
     gesture.move(pulledTo(hold, at, keys));
     this.canvas.flush();
-    markEnd();
+    markEnd('drawn');
   }
 
   private pan(panning: Panning, pointer: number, at: ScreenPoint): void {

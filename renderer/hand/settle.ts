@@ -8,6 +8,8 @@ export interface Settling {
   readonly grain: number;
   /** Alt: leaves holes, magnetism and the hardware's travel. */
   readonly free: boolean;
+  /** Less than this from where it was taken up it has not been pulled: half a pixel's worth, in the coordinate's unit. */
+  readonly still: number;
   /** Where it was taken up; a fitting that stands outside its rail already is not thrown back into it. */
   readonly start: number;
 }
@@ -16,10 +18,12 @@ export interface Settling {
 export const LENGTH_GRAIN = 0.001;
 export const TURN_GRAIN = 0.5;
 export const FINE = 0.1;
+/** A soft edge reaches no farther than this share of its band, so that the middle of a narrow one stays free. */
+const MAGNET_SHARE = 0.2;
 
 /** The value at which a pulled coordinate comes to rest: inside its limits, on a hole, or drawn to a soft edge. */
 export function settled(asked: number, rail: Rail, how: Settling): number {
-  if (!Number.isFinite(asked)) return how.start;
+  if (!Number.isFinite(asked) || Math.abs(asked - how.start) < how.still) return how.start;
   const [low, high] = how.free ? rail.utmost : [rail.least, rail.most];
   const least = Math.min(low, how.start);
   const most = Math.max(high, how.start);
@@ -52,11 +56,14 @@ export function nearestHole(
  * the middle of the stretch. Continuous and never backward: the fitting follows the hand, only reluctantly.
  */
 export function drawnTo(value: number, rail: Pick<Rail, 'bandLeast' | 'bandMost'>, magnet: number): number {
-  for (const edge of [rail.bandLeast, rail.bandMost]) {
-    if (edge === null || magnet <= 0) continue;
+  const { bandLeast, bandMost } = rail;
+  const narrow = bandLeast !== null && bandMost !== null ? (bandMost - bandLeast) * MAGNET_SHARE : magnet;
+  const reach = Math.min(magnet, narrow);
+  for (const edge of [bandLeast, bandMost]) {
+    if (edge === null || reach <= 0) continue;
     const away = value - edge;
-    if (Math.abs(away) >= magnet) continue;
-    return edge + (away * Math.abs(away)) / magnet;
+    if (Math.abs(away) >= reach) continue;
+    return edge + (away * Math.abs(away)) / reach;
   }
   return value;
 }

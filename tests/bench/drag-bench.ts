@@ -1,100 +1,118 @@
 import type { Page } from 'playwright-core';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { handlePlace } from '../e2e/hand.ts';
 import { startProgram } from '../e2e/harness.ts';
-import { callFromPage } from '../e2e/screens.ts';
-import { type Row, timesOf } from './measure.ts';
+import { callFromPage, goTo } from '../e2e/screens.ts';
 
-const SECONDS = 10;
+/** Median and 95th percentile of some durations, milliseconds, and how many there were. */
+export interface Spread {
+  readonly median: number;
+  readonly p95: number;
+  readonly count: number;
+}
 
-/** Drags the pad about for ten seconds in a headless browser; gives script time per frame of the hand and frame intervals. */
-export async function dragBench(): Promise<{ rows: Row[]; facts: Record<string, number> }> {
+/** What one scripted drag of ten seconds cost. */
+export interface DragRow {
+  readonly what: string;
+  /** Script for each pointer move: noting it, the core, and drawing; per animation frame that had moves. */
+  readonly scriptMs: Spread;
+  /** Between one animation frame and the next. */
+  readonly frameMs: Spread;
+  /** Share of frames that came within 60 Hz, to a millisecond. */
+  readonly framesInTime: number;
+}
+
+const DRAG_MS = 10_000;
+/** A mouse reports about this often, milliseconds. */
+const MOVE_EVERY_MS = 8;
+/** One frame of 60 Hz and a millisecond for the clock's grain. */
+const IN_TIME_MS = 17.7;
+const RADIUS_PX = 22;
+
+/** Drags the knee pad round and round for ten seconds in a real browser, in a single and in a four. */
+export async function dragBench(): Promise<readonly DragRow[]> {
   const program = await startProgram();
   try {
     const page = await program.openBrowser({ viewport: { width: 1280, height: 800 } });
-    const { fitId } = await callFromPage(page, 'demo.install', {});
-    const summaries = await callFromPage(page, 'fits.list', {});
-    const pair = summaries.find((fit) => fit.athleteNames.length > 1)!.id;
-    const single = await dragged(page, `${program.origin}/?measure#/fits/${fitId}`);
-    const crew = await dragged(page, `${program.origin}/?measure#/fits/${pair}`);
-    const row = (name: string, milliseconds: readonly number[]): Row => ({
-      group: 'renderer',
-      name,
-      ...timesOf(milliseconds),
-      ratio: null,
-    });
-    const inFrame = (frames: readonly number[]) => frames.filter((f) => f <= 17.5).length / frames.length;
-    return {
-      rows: [
-        row('script of a drag frame, single', single.script),
-        row('frame interval in a drag, single', single.frames),
-        row('script of a drag frame, pair', crew.script),
-        row('frame interval in a drag, pair', crew.frames),
-      ],
-      facts: {
-        'share of frames within one 60 Hz frame, single': inFrame(single.frames),
-        'share of frames within one 60 Hz frame, pair': inFrame(crew.frames),
-        'first draggable frame after opening the page, ms': single.openedMs,
-        'memory after the drag over memory before': single.memoryRatio,
-      },
-    };
+    const address = new URL(page.url());
+    address.searchParams.set('measure', '');
+    await page.goto(address.href);
+    const crew = ['left', 'right', 'left', 'right'] as const;
+    return [
+      await dragRow(page, 'single, 1280 × 800', exampleFit()),
+      await dragRow(page, 'four, 1280 × 800', exampleFit(crew.map((side) => exampleSeat({ side })))),
+    ];
   } finally {
     await program.dispose();
   }
 }
 
-interface Dragged {
-  readonly script: number[];
-  readonly frames: number[];
-  readonly openedMs: number;
-  readonly memoryRatio: number;
-}
-
-async function dragged(page: Page, address: string): Promise<Dragged> {
-  await page.goto('about:blank');
-  const opening = performance.now();
-  await page.goto(address);
-  const grip = page.locator('[data-grip="kneePad/plan"]');
-  await grip.waitFor({ state: 'attached' });
-  const openedMs = performance.now() - opening;
+async function dragRow(page: Page, what: string, fit: Fit): Promise<DragRow> {
+  const { id } = await callFromPage(page, 'fits.create', { fit: { ...fit, name: what } });
+  await goTo(page, `#/fits/${id}`);
+  await page.getByText(what).first().waitFor();
   await page.waitForTimeout(1500);
-  const box = (await grip.boundingBox())!;
-  const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  await page.keyboard.down('Alt');
-  await page.mouse.move(from.x, from.y);
+  const { x, y } = await handlePlace(page, 'kneePad/plan');
+  await page.mouse.move(x, y);
   await page.mouse.down();
-  const found = await page.evaluate(moveAbout, { ...from, seconds: SECONDS });
+  await startRecording(page);
+  const start = performance.now();
+  for (let now = start; now - start < DRAG_MS; now = performance.now()) {
+    const turn = (now - start) / 400;
+    await page.mouse.move(x + RADIUS_PX * Math.sin(turn), y + (RADIUS_PX / 3) * Math.sin(turn * 1.7));
+    await page.waitForTimeout(Math.max(0, MOVE_EVERY_MS - (performance.now() - now)));
+  }
+  const { frames, scripts } = await recorded(page);
+  await page.keyboard.press('Escape');
   await page.mouse.up();
-  await page.keyboard.up('Alt');
-  return { ...found, openedMs };
+  return {
+    what,
+    scriptMs: spread(scripts),
+    frameMs: spread(frames),
+    framesInTime: frames.filter((ms) => ms <= IN_TIME_MS).length / Math.max(1, frames.length),
+  };
 }
 
-/** Runs in the page: pointer moves faster than frames, the hand's own measures, and the intervals between frames. */
-async function moveAbout({ x, y, seconds }: { x: number; y: number; seconds: number }) {
-  const host = document.querySelector('.drawing')!;
-  const used = () =>
-    (performance as unknown as { memory?: { usedJSHeapSize: number } }).memory?.usedJSHeapSize ?? 1;
-  performance.clearMeasures();
-  const before = used();
-  const frames: number[] = [];
-  let last = performance.now();
-  let going = true;
-  const tick = () => {
-    const now = performance.now();
-    frames.push(now - last);
-    last = now;
-    if (going) requestAnimationFrame(tick);
-  };
-  requestAnimationFrame(tick);
-  const start = performance.now();
-  for (let t = 0; t < seconds; t = (performance.now() - start) / 1000) {
-    const [clientX, clientY] = [x - 40 * Math.sin(3 * t), y + 12 * Math.sin(5 * t)];
-    const options = { pointerId: 1, pointerType: 'mouse', bubbles: true, altKey: true, clientX, clientY };
-    host.dispatchEvent(new PointerEvent('pointermove', options));
-    await new Promise((resolve) => setTimeout(resolve, 8));
-  }
-  going = false;
-  const script = performance
-    .getEntriesByName('hand')
-    .map(({ duration }) => duration)
-    .filter((duration) => duration > 0.1);
-  return { script, frames: frames.slice(1), memoryRatio: used() / before };
+interface Recording {
+  stop: boolean;
+  frames: number[];
+}
+
+async function startRecording(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    performance.clearMeasures();
+    const recording: Recording = { stop: false, frames: [] };
+    (globalThis as unknown as { recording: Recording }).recording = recording;
+    let last = 0;
+    const frame = (now: number) => {
+      if (last > 0) recording.frames.push(now - last);
+      last = now;
+      if (!recording.stop) requestAnimationFrame(frame);
+    };
+    requestAnimationFrame(frame);
+  });
+}
+
+/** Frame intervals, and for each frame that made a drawing the script time of that drawing and the moves before it. */
+async function recorded(page: Page): Promise<{ frames: number[]; scripts: number[] }> {
+  return page.evaluate(() => {
+    const { recording } = globalThis as unknown as { recording: Recording };
+    recording.stop = true;
+    const scripts: number[] = [];
+    let noted = 0;
+    for (const { duration, detail } of performance.getEntriesByName('hand') as PerformanceMeasure[]) {
+      noted += duration;
+      if (detail !== 'drawn') continue;
+      scripts.push(noted);
+      noted = 0;
+    }
+    return { frames: recording.frames, scripts };
+  });
+}
+
+function spread(values: readonly number[]): Spread {
+  const sorted = [...values].sort((a, b) => a - b);
+  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
+  return { median: at(0.5), p95: at(0.95), count: sorted.length };
 }

@@ -3,71 +3,40 @@ import { paddleShape } from '../../../core/figure/paddle-shape.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { fairRing } from '../fair-ring.ts';
 import type { ColourName } from '../palette.ts';
-import { Pen } from '../pen.ts';
+import type { Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
 import { isOverview, onto, type Part, type Picture, type Scene } from '../scene.ts';
-import type { ScreenPoint, ScreenRect } from '../screen-point.ts';
+import type { ScreenPoint } from '../screen-point.ts';
 import { nearness, type ViewName } from '../view-geometry.ts';
+import { fittingsFromAbove } from './fittings.ts';
 
 /** Shaft of a paddle, metres across (drawing only; usual tube of 28–30 mm). */
 const SHAFT = 0.029;
-/** The figure seen from above is laid over the fittings like tracing paper. */
-const OVER_FITTINGS = 0.62;
+/** Seen from above the figure is thinner than from the sides, and the fittings are laid over it once more, faintly. */
+const FROM_ABOVE = 0.72;
+const FITTINGS_OVER = 0.42;
 /** The others in the boat: beside the seat worked on, and where the whole boat is shown. */
 const NEIGHBOUR = { close: 0.4, overview: 0.75 };
 
-/** The kneeling paddler from all three sides, with the paddle in the hands. */
-export function figurePart(): Part {
-  const tracing = tracingPaper();
-  return {
-    layer: 'boat',
-    paint(pen, scene) {
-      const { windows } = scene.layout;
-      const neighbour = isOverview(scene) ? NEIGHBOUR.overview : NEIGHBOUR.close;
-      scene.picture.figures.forEach((solids, index) => {
-        if (!solids) return;
-        const mine = index === scene.seat;
-        const draw = (view: ViewName) => (on: Pen) =>
-          on.within(windows[view], () => figure(on, scene, { view, index }));
-        const faint = OVER_FITTINGS * (mine ? 1 : neighbour);
-        tracing.lay(pen, { alpha: faint, within: windows.plan }, draw('plan'));
-        if (mine) draw('profile')(pen);
-        else tracing.lay(pen, { alpha: neighbour, within: windows.profile }, draw('profile'));
-        if (mine) draw('section')(pen);
-      });
-    },
-  };
-}
-
-/** A second sheet that an opaque drawing is made on, to be laid translucent over the first. */
-function tracingPaper() {
-  let sheet: HTMLCanvasElement | null = null;
-  return {
-    lay(pen: Pen, { alpha, within }: { alpha: number; within: ScreenRect }, draw: (on: Pen) => void): void {
-      const { context, palette } = pen;
-      const { width, height } = context.canvas;
-      sheet ??= document.createElement('canvas');
-      if (sheet.width !== width || sheet.height !== height) {
-        sheet.width = width;
-        sheet.height = height;
-      }
-      const over = sheet.getContext('2d')!;
-      over.setTransform(1, 0, 0, 1, 0, 0);
-      // Only the view's own part is cleared and laid: copying a whole sheet is most of a frame's cost in software.
-      const ratio = context.getTransform().a;
-      const [left, top] = [Math.floor(within.left * ratio), Math.floor(within.top * ratio)];
-      const [wide, high] = [Math.ceil(within.width * ratio) + 1, Math.ceil(within.height * ratio) + 1];
-      over.clearRect(left, top, wide, high);
-      over.setTransform(context.getTransform());
-      draw(new Pen(over, palette));
-      context.save();
-      context.setTransform(1, 0, 0, 1, 0, 0);
-      context.globalAlpha = alpha;
-      context.drawImage(sheet, left, top, wide, high, left, top, wide, high);
-      context.restore();
-    },
-  };
-}
+/** The kneeling paddler from all three sides, with the paddle in the hands; from above, the fittings show through. */
+export const figures: Part = {
+  layer: 'boat',
+  paint(pen, scene) {
+    const { windows } = scene.layout;
+    const neighbour = isOverview(scene) ? NEIGHBOUR.overview : NEIGHBOUR.close;
+    scene.picture.figures.forEach((solids, index) => {
+      if (!solids) return;
+      const mine = index === scene.seat;
+      const draw = (on: Pen, view: ViewName) =>
+        on.within(windows[view], () => figure(on, scene, { view, index }));
+      const share = mine ? 1 : neighbour;
+      draw(pen.washed(FROM_ABOVE * share, 'hull'), 'plan');
+      draw(mine ? pen : pen.washed(share, 'paper'), 'profile');
+      if (mine) draw(pen, 'section');
+    });
+    pen.within(windows.plan, () => pen.faint(FITTINGS_OVER, () => fittingsFromAbove(pen, scene)));
+  },
+};
 
 type Tone = Extract<ColourName, 'limb-near' | 'limb-far' | 'limb-mid'>;
 

@@ -5,6 +5,7 @@ import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { toRadians } from '../../../core/units/angle.ts';
 import { type SeatPlace, seatPlace } from '../../hand/handle-places.ts';
 import { fairRing } from '../fair-ring.ts';
+import { mirrored } from '../hull-lines.ts';
 import { DASH, type Ink, type Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
 import { onto, type Part, type Picture, type Scene } from '../scene.ts';
@@ -30,6 +31,17 @@ export const fittings: Part = {
     });
   },
 };
+
+/** Everybody's fittings and the hull's edge as seen from above, to be laid over the figures once more. */
+export function fittingsFromAbove(pen: Pen, scene: Scene): void {
+  scene.picture.fit.seats.forEach((_, index) => {
+    const stand = seatPlace(scene.picture.fit, scene.picture.report, index);
+    fromAbove(pen, scene, { stand, mine: index === scene.seat });
+  });
+  const to = onto(scene, 'plan');
+  const { sheer } = scene.lines;
+  for (const edge of [sheer, mirrored(sheer)]) pen.line(edge.map(to), { stroke: 'hull-line', width: 1.6 });
+}
 
 type Project = (p: Vec3) => ScreenPoint;
 

@@ -5,7 +5,7 @@ import { drawnTo, nearestHole, rounded, settled } from '../../../renderer/hand/s
 
 const SEED = 17;
 const rail: Rail = { least: 0, most: 0.4, utmost: [-0.6, 1.2], bandLeast: 0.15, bandMost: 0.2, pitch: null };
-const how = { magnet: 0.03, grain: 0.001, free: false, start: 0.175 };
+const how = { magnet: 0.03, grain: 0.001, still: 0.0001, free: false, start: 0.175 };
 const pull = fc.double({ min: -3, max: 3, noNaN: true });
 
 describe('a pulled value comes to rest', () => {
@@ -43,6 +43,11 @@ describe('a pulled value comes to rest', () => {
     expect(settled(0.187, drilled, { ...how, free: true })).toBe(0.187);
   });
 
+  it('where it was taken up when it is not pulled that way, on a millimetre or not', () => {
+    expect(settled(0.15203, rail, { ...how, start: 0.152 })).toBe(0.152);
+    expect(settled(0.16774, rail, { ...how, start: 0.1677 })).toBe(0.1677);
+  });
+
   it('where it was taken up when the pull is no number', () => {
     expect(settled(Number.NaN, rail, how)).toBe(0.175);
   });
@@ -60,12 +65,13 @@ describe('soft edges', () => {
       ),
       { seed: SEED },
     );
-    expect(Math.abs(drawnTo(0.155, rail, 0.03) - 0.15)).toBeLessThan(0.001);
+    expect(Math.abs(drawnTo(0.153, rail, 0.03) - 0.15)).toBeLessThan(0.001);
+    expect(drawnTo(0.175, rail, 1)).toBe(0.175);
   });
 
   it('are felt only near, and leave no jump where they end', () => {
     expect(drawnTo(0.3, rail, 0.03)).toBe(0.3);
-    expect(drawnTo(0.2 + 0.03 - 1e-9, rail, 0.03)).toBeCloseTo(0.23, 6);
+    expect(drawnTo(0.2 + 0.005 - 1e-9, rail, 0.005)).toBeCloseTo(0.205, 6);
   });
 });
 
