@@ -32,6 +32,8 @@ const COLUMNS = ['from the stern', 'keel', 'sheer', 'beam at the sheer', 'beam 5
 let dataDir: string;
 let program: RunningProgram;
 let page: Page;
+/** Where the first setting put the knee, centimetres aft of the mark. */
+let padAtFirst: number;
 /** What the screen said before it was killed. */
 const left = new Map<string, string>();
 
@@ -124,15 +126,18 @@ describe('from nothing to a fit that outlives a killed program', () => {
   it('begins on the bench from a first setting', async () => {
     await page.getByRole('button', { name: 'Begin on the bench' }).click();
     await page.getByRole('heading', { level: 1, name: 'Ilse Ravn in Club single no. 4' }).waitFor();
-    expect(await shown(page, PAD_AFT)).toBeCloseTo(17.5, 6);
+    padAtFirst = await shown(page, PAD_AFT);
+    // The usual band for the knee's place (common practice, no source).
+    expect(padAtFirst).toBeGreaterThanOrEqual(15);
+    expect(padAtFirst).toBeLessThanOrEqual(20);
   });
 
   it('drags the pad 3 cm aft: the bow comes up, the front knee opens, weight goes off the front foot', async () => {
     await page.getByRole('tab', { name: 'Values' }).click();
     const before = { knee: await number('frontKnee'), trim: await number('trimRest') };
     const loadsBefore = await exactLoads();
-    const { seenInTheHand } = await pullPadTo(20.5);
-    expect(await shown(page, PAD_AFT)).toBeCloseTo(20.5, 0);
+    const { seenInTheHand } = await pullPadTo(padAtFirst + 3);
+    expect(Math.abs((await shown(page, PAD_AFT)) - padAtFirst - 3)).toBeLessThan(0.5);
     expect(seenInTheHand).toBeGreaterThan(before.knee);
     expect(await number('frontKnee')).toBeGreaterThan(before.knee);
     expect(await number('trimRest')).toBeGreaterThan(before.trim);
@@ -145,7 +150,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
   it('the whole drag was one step', async () => {
     const dragged = await shown(page, PAD_AFT);
     await page.getByRole('button', { name: 'Undo' }).click();
-    expect(await shown(page, PAD_AFT)).toBeCloseTo(17.5, 6);
+    expect(await shown(page, PAD_AFT)).toBe(padAtFirst);
     expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
     await page.getByRole('button', { name: 'Redo' }).click();
     expect(await shown(page, PAD_AFT)).toBe(dragged);
