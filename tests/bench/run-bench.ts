@@ -34,7 +34,29 @@ async function storeRows(): Promise<{ rows: Row[]; facts: Record<string, number>
   };
 }
 
-const RUNS = { core: coreBench, renderer: dragBench, store: storeRows } as const;
+async function rendererRows(): Promise<{ rows: Row[]; facts: Record<string, number> }> {
+  const drags = await dragBench();
+  const row = (
+    name: string,
+    { median, p95, count }: { median: number; p95: number; count: number },
+  ): Row => ({
+    group: 'renderer',
+    name,
+    medianUs: 1000 * median,
+    p95Us: 1000 * p95,
+    runs: count,
+    ratio: null,
+  });
+  return {
+    rows: drags.flatMap(({ what, scriptMs, frameMs }) => [
+      row(`script of a move, ${what}`, scriptMs),
+      row(`frame interval, ${what}`, frameMs),
+    ]),
+    facts: Object.fromEntries(drags.map((d) => [`share of frames in time, ${d.what}`, d.framesInTime])),
+  };
+}
+
+const RUNS = { core: coreBench, renderer: rendererRows, store: storeRows } as const;
 
 function print({ rows, facts, machine, versions }: BenchFile): void {
   console.log(`${machine.cpu}, ${machine.cores} cores, ${machine.memoryGiB} GiB; Node ${versions.node}`);

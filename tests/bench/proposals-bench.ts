@@ -4,7 +4,7 @@ import { proposeFirst, randomAthletes, reasonFor, sampleBoat } from '../referenc
 
 /**
  * First settings for 500 seeded random athletes in each sample hull: share that leaves nothing to change or stop, the
- * reasons of the rest, and the time of one. Takes minutes: `node tests/bench/proposals.ts [athletes] [hull]`.
+ * reasons of the rest, and the time of one. Takes minutes: `node tests/bench/proposals-bench.ts [athletes] [hull]`.
  */
 const count = Number(process.argv[2] ?? 500);
 const hulls = SAMPLE_HULLS.filter((name) => process.argv[3] === undefined || process.argv[3] === name);
