@@ -3,6 +3,7 @@ import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { label } from '../../core/fit/measure-schema.ts';
+import { exportInput, exportOutput } from './paper-export.ts';
 import {
   athleteRecord,
   boatRecord,
@@ -119,6 +120,8 @@ export const contract = {
     z.strictObject({ handle: id }),
     z.strictObject({ changes: mergeCounts, presentKeptAs: backupRecord }),
   ),
+  /** A set-out sheet, full-size templates or a take-home page, handed to the person as a file. */
+  'paper.export': entry(exportInput, exportOutput),
   /** How far a long piece of work has come; null when there is none. */
   'work.progress': entry(nothing, workProgress.nullable()),
   /** Asks a long piece of work to stop; it is then refused as `cancelled`, and has changed nothing. */

@@ -13,8 +13,9 @@ import {
 } from '../../core/setout/tiling.ts';
 import { CHECK_BAR_MM } from './check-bars.ts';
 import { drawShapes, onPage, type Placement } from './pdf/draw-shapes.ts';
-import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
-import { revisionText, type SheetStamp, stampDay } from './sheet-stamp.ts';
+import { fittedText } from './pdf/fitted-text.ts';
+import { createSheetPdf, type SheetPdf, type Type } from './pdf/sheet-pdf.ts';
+import { type SheetStamp, stampLine } from './sheet-stamp.ts';
 
 const INK = '#1f2a33';
 const SOFT = '#5c6a72';
@@ -23,6 +24,9 @@ const MARK = '#b3261e';
 /** Arms and ring of a registration mark, millimetres. */
 const CROSS_ARM_MM = 4.5;
 const CROSS_RING_MM = 2;
+/** Greatest width and height of the page map, millimetres. */
+const PAGE_MAP_MM = 34;
+const PAGE_MAP_TALL_MM = 20;
 
 /** A finished file and the scripts of letters in it that no font had. */
 export interface PrintedPdf {
@@ -172,17 +176,13 @@ function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: s
   const right = width - PAGE_MARGIN_MM;
   const top = height - PAGE_MARGIN_MM - FOOT_STRIP_MM;
   const tileText = tiling.tiles.length === 1 ? '' : `   ${tile.name} of ${tiling.columns} × ${tiling.rows}`;
-  pdf.text(`${drawing.title}${tileText}`, [left, top + 6], { size: 4.4, weight: 'strong' });
-  pdf.text(
-    `${stamp.athleteName} · ${stamp.boatName} · ${revisionText(stamp)} · ${stampDay(stamp)}`,
-    [left, top + 10.6],
-    { size: 3.1 },
-  );
-  pdf.text(
-    `${paper}${lying ? ' lying' : ''} · scale 1:1 · millimetres · ${drawing.seen}`,
-    [left, top + 14.6],
-    { size: 2.8, colour: SOFT },
-  );
+  const room = right - left - PAGE_MAP_MM - 4;
+  const line = (words: string, down: number, type: Type) =>
+    fittedText(pdf, words, { ...type, at: [left, top + down], width: room });
+  line(`${drawing.title}${tileText}`, 6, { size: 4.4, weight: 'strong' });
+  line(stampLine(stamp), 10.6, { size: 3.1 });
+  const how = `${paper}${lying ? ' lying' : ''} · scale 1:1 · millimetres · ${drawing.seen}`;
+  line(how, 14.6, { size: 2.8, colour: SOFT });
   pdf.text('Print at 100 %, “actual size”. Measure both bars before cutting.', [left, top + 18.4], {
     size: 2.8,
     weight: 'strong',
@@ -238,7 +238,7 @@ function drawPageMap(
   { tile, right, top }: { tile: Tile; right: number; top: number },
 ): void {
   const { columns, rows, window } = tiling;
-  const cell = Math.min(8, 34 / columns, (20 / rows) * (window.width / window.height));
+  const cell = Math.min(8, PAGE_MAP_MM / columns, (PAGE_MAP_TALL_MM / rows) * (window.width / window.height));
   const tall = (cell * window.height) / window.width;
   for (const { column, row, name } of tiling.tiles) {
     const box = { left: right - (columns - column) * cell, top: top + row * tall, width: cell, height: tall };

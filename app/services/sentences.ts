@@ -58,6 +58,16 @@ export const SENTENCES = {
   'choose-bundle': 'Bundle to import',
   'bundle-refused': 'This bundle was not taken in. Nothing was changed. What is wrong with it:',
   'no-such-bundle': 'This bundle is no longer at hand. Nothing was changed. Choose the file again.',
+  'nobody-there':
+    'Nobody kneels in this seat, so there is nothing to set out or to show. No file was made. Choose a seat with an athlete.',
+  'file-disk-full':
+    'The disk is full, so the file could not be written. Nothing was left behind, and what was there before is as it was. Free some space or choose another place, then export again.',
+  'file-read-only':
+    'That place may not be written to, so the file was not made. Nothing was left behind. Choose another folder, then export again.',
+  'file-place-gone':
+    'That place is not there, or is not a folder, so the file was not made. Nothing was left behind. Choose another folder, then export again.',
+  'file-failed': (detail: string) =>
+    `The file could not be written (${detail}). Nothing was left behind, and what was there before is as it was. Try another place.`,
   'page-gone':
     'The drawing stopped unexpectedly. Everything that was shown as kept is kept. Open it again to go on where you were.',
   'demo-not-empty':

@@ -5,6 +5,7 @@ import { createFit, discardDraft, listFits, openFit, saveDraft, setFitArchived }
 import { openRevision, saveRevision } from '../store/revisions.ts';
 import { athletes, boats } from '../store/roster.ts';
 import { exportBundle, importBundle, previewBundle } from './bundles.ts';
+import { exportPaper } from './export-paper.ts';
 import { installDemo } from './install-demo.ts';
 import { done, found, type Program, refused } from './program.ts';
 import { programState } from './program-state.ts';
@@ -59,6 +60,7 @@ export const services: Services = {
   'bundle.export': exportBundle,
   'bundle.preview': previewBundle,
   'bundle.import': importBundle,
+  'paper.export': exportPaper,
   'work.progress': ({ work }) => done(work.progress()),
   'work.cancel': ({ work }) => done({ asked: work.cancel() }),
 };

@@ -45,7 +45,7 @@ export interface ShowStory {
   readonly good: readonly string[];
   /** What is not, the gravest first. */
   readonly watch: readonly { readonly sentence: string; readonly stop: boolean }[];
-  /** More than is listed was good or to be watched. */
+  /** More than is listed is to be watched. */
   readonly more: boolean;
   /** What changes from before to now; empty when there is nothing before. */
   readonly changes: readonly ToldChange[];
@@ -71,7 +71,7 @@ export function showStory(
     paddles: seat.side,
     good: good.slice(0, MOST_GOOD),
     watch: watch.slice(0, MOST_WATCHED),
-    more: good.length > MOST_GOOD || watch.length > MOST_WATCHED,
+    more: watch.length > MOST_WATCHED,
     changes: earlier ? toldChanges(earlier, seat, { kneels, write }) : [],
     reasons: before ? reasonsFor(ofSeat(before.report, index), findings) : [],
   };
@@ -82,15 +82,21 @@ function ofSeat(report: Report, index: number): Finding[] {
   return report.findings.filter(({ seat }) => seat === null || seat === index);
 }
 
+/** Good news first, then what is in its band but near an edge: an athlete need not look after that. */
 function goodNews(findings: readonly Finding[]): string[] {
-  return GOOD_ORDER.flatMap((id) => findings.filter((f) => f.quantity === id && f.severity === 'good'))
+  const inBand = GOOD_ORDER.flatMap((id) => findings.filter((f) => f.quantity === id && !needsLooking(f)));
+  return [...inBand.filter(({ severity }) => severity === 'good'), ...inBand]
     .map(athleteSentence)
     .filter(distinct);
 }
 
+function needsLooking({ severity, distance }: Finding): boolean {
+  return severity === 'change' || severity === 'stop' || (severity === 'check' && distance > 0);
+}
+
 function watched(findings: readonly Finding[]): { sentence: string; stop: boolean }[] {
   const told = findings
-    .filter(({ severity }) => severity !== 'good')
+    .filter(needsLooking)
     .map((finding) => ({ sentence: athleteSentence(finding), stop: finding.severity === 'stop' }));
   const sentences = told.map(({ sentence }) => sentence);
   return told.filter(({ sentence }, k) => distinct(sentence, k, sentences));

@@ -82,6 +82,11 @@ export class PointerHand {
     window.addEventListener('keydown', (event) => this.key(event), { signal, capture: true });
     window.addEventListener('keyup', (event) => this.key(event), { signal, capture: true });
     window.addEventListener('blur', () => this.letGo(), { signal });
+    // Undo, or another edit, ends the gesture under the hand: then the hand is empty too.
+    const stop = this.document.subscribe(({ gestureName }) => {
+      if (this.holding && gestureName === null) this.finish(() => undefined);
+    });
+    signal.addEventListener('abort', stop);
   }
 
   dispose(): void {

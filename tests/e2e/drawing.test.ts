@@ -316,6 +316,28 @@ async function touch(
   await fingers.send('Input.dispatchTouchEvent', { type, touchPoints });
 }
 
+describe('the screen', () => {
+  it('is as sharp on a screen of twice the density, also when the window is moved to one', async () => {
+    const moved = await program.openBrowser({ viewport: { width: 1100, height: 720 } });
+    await putOnBench(exampleFit(), moved);
+    const sharpness = () =>
+      moved.evaluate(() => [...document.querySelectorAll('canvas')].map((c) => c.width / c.clientWidth));
+    expect(await sharpness()).toEqual([1, 1, 1, 1]);
+    const screen = await moved.context().newCDPSession(moved);
+    const metrics = { width: 1100, height: 720, deviceScaleFactor: 2, mobile: false };
+    await screen.send('Emulation.setDeviceMetricsOverride', metrics);
+    await soon(sharpness).toEqual([2, 2, 2, 2]);
+    const inked = await moved.evaluate(() =>
+      [...document.querySelectorAll('canvas')].map((canvas) => {
+        const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+        return data.some((value, k) => k % 4 === 3 && value > 0);
+      }),
+    );
+    expect(inked).toEqual([true, true, true, true]);
+    await moved.context().browser()?.close();
+  });
+});
+
 describe('React', () => {
   it(`commits nothing during ${MOVES} moves`, async () => {
     const watched = await page.context().newPage();

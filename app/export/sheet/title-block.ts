@@ -1,5 +1,6 @@
 import type { PageSize } from '../../../core/setout/paper.ts';
 import type { SeatSetOut } from '../../../core/setout/set-out.ts';
+import { fittedText } from '../pdf/fitted-text.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
 import { revisionText, type SheetStamp, stampDay } from '../sheet-stamp.ts';
 import type { Box } from './flow.ts';
@@ -80,24 +81,13 @@ export function drawTitleBlock(pdf: SheetPdf, given: TitleBlock): void {
         { stroke: SHEET_INK.ink, width: 0.2 },
       );
     pdf.text(label, [left + 2.5, top + 4.2], { size: TYPE.small, colour: SHEET_INK.soft });
-    fitted(pdf, strong, { at: [left + 2.5, top + 9.4], width: width - 5, size: 4, weight: 'strong' });
-    fitted(pdf, more, { at: [left + 2.5, top + 14], width: width - 5, size: TYPE.small, weight: 'regular' });
+    fittedText(pdf, strong, { at: [left + 2.5, top + 9.4], width: width - 5, size: 4, weight: 'strong' });
+    fittedText(pdf, more, {
+      at: [left + 2.5, top + 14],
+      width: width - 5,
+      size: TYPE.small,
+      weight: 'regular',
+    });
     left += width;
   }
-}
-
-/** Words set smaller until they fit, never below 1.8 mm; then cut with an ellipsis. */
-function fitted(
-  pdf: SheetPdf,
-  words: string,
-  given: { at: readonly [number, number]; width: number; size: number; weight: 'strong' | 'regular' },
-): void {
-  const { at, width, weight } = given;
-  const needed = pdf.widthOf(words, { size: given.size, weight });
-  const size = Math.max(1.8, Math.min(given.size, (given.size * width) / Math.max(needed, 1e-6)));
-  let text = words;
-  while (text.length > 1 && pdf.widthOf(text, { size, weight }) > width) {
-    text = `${[...text.replace(/…$/, '')].slice(0, -1).join('')}…`;
-  }
-  pdf.text(text, at, { size, weight });
 }

@@ -10,6 +10,7 @@ import { isOverview, onto, type Part, type Scene, seatReport } from '../scene.ts
 import type { ScreenPoint } from '../screen-point.ts';
 import { drawSeverity, SEVERITY_PX } from '../severity-shape.ts';
 import { VIEWS } from '../view-geometry.ts';
+import { captionsOf } from './captions.ts';
 
 /** Arcs of the angles and every label, placed so that none covers another. */
 export function labelsPart(): Part {
@@ -20,7 +21,7 @@ export function labelsPart(): Part {
       arcs(pen, scene);
       const measure = (text: string, lettering: keyof typeof LETTERING) => pen.widthOf(text, lettering);
       const labels = [...heldLabels(scene, measure), ...drawingLabels(scene, measure)];
-      const placed = placeLabels(labels, obstaclesOf(scene), before);
+      const placed = placeLabels(labels, obstaclesOf(pen, scene), before);
       before = new Map(placed.map((label) => [label.id, label]));
       const byId = new Map(labels.map((label) => [label.id, label]));
       for (const place of placed) drawLabel(pen, scene, { label: byId.get(place.id)!, place });
@@ -70,8 +71,9 @@ function drawLabel(
 }
 
 /** Handles are never covered; the figure only where there is no better place. */
-function obstaclesOf(scene: Scene): Obstacles {
-  const hard = gripMarks(scene).map(({ at, radius }) => ({
+function obstaclesOf(pen: Pen, scene: Scene): Obstacles {
+  const captioned = captionsOf(pen, scene).map(({ rect }) => rect);
+  const handles = gripMarks(scene).map(({ at, radius }) => ({
     left: at.x - radius - 2,
     top: at.y - radius - 2,
     width: 2 * radius + 4,
@@ -90,7 +92,7 @@ function obstaclesOf(scene: Scene): Obstacles {
   const points = seatReport(scene)?.stances.ready.points;
   if (points)
     for (const view of VIEWS) soft.push(...alongShaft(points.topHand, points.lowerHand, onto(scene, view)));
-  return { hard, soft };
+  return { hard: [...captioned, ...handles], soft };
 }
 
 /** Discs along the shaft and on into the water. */

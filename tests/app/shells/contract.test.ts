@@ -94,6 +94,19 @@ describe.each([
     expect(taken.presentKeptAs.cause).toBe('before-import');
   });
 
+  it('puts a fit on paper, for the boatbuilder and for the athlete', async () => {
+    const revision = { number: 1, keptAt: '2026-05-04T16:20:00Z' };
+    for (const wanted of [
+      { kind: 'set-out-sheet', seat: 0, paper: 'A4' },
+      { kind: 'take-home', seat: 0, paper: 'Letter', before: null },
+    ] as const) {
+      const made = value(await call('paper.export', { fit: inventedFit(), revision, wanted }));
+      const bytes = await way.fetchDelivery(made.delivery);
+      expect(Buffer.from(bytes.subarray(0, 8)).toString('latin1')).toBe('%PDF-1.7');
+      expect(made.unprintable).toEqual([]);
+    }
+  });
+
   it('takes a backup, and restores it after more was done', async () => {
     const backup = value(await call('backups.take', {}));
     const { id } = value(await call('athletes.save', { athlete: inventedAthlete('Too late') }));

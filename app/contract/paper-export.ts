@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { PAPER_NAMES } from '../../core/setout/paper.ts';
+import { setOutOptionsSchema } from '../../core/setout/set-out-options.ts';
+import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';
+import { TEMPLATE_IDS } from '../../core/setout/templates.ts';
+import { instant } from './records.ts';
+import { delivery } from './safekeeping.ts';
+
+const paper = z.enum(PAPER_NAMES);
+const seat = z.int().min(0).max(3);
+
+/** The revision that a sheet is made from: its number (null for a draft), its name, and when it was kept. */
+export const exportedRevision = z.strictObject({
+  number: z.int().min(1).max(1_000_000).nullable(),
+  name: z.string().max(200).default(''),
+  keptAt: instant,
+});
+
+/** What is to be put on paper or into a file for saw and drill. */
+export const wantedExport = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('set-out-sheet'),
+    seat,
+    paper,
+    options: setOutOptionsSchema.prefault({}),
+  }),
+  z.strictObject({
+    kind: z.literal('templates'),
+    seat,
+    format: z.enum(['pdf', 'svg', 'dxf']),
+    /** Those that the seat does not need are left out. */
+    templates: z.array(z.enum(TEMPLATE_IDS)).min(1).max(TEMPLATE_IDS.length),
+    /** For PDF only. */
+    paper,
+    options: setOutOptionsSchema.prefault({}),
+  }),
+  z.strictObject({
+    kind: z.literal('take-home'),
+    seat,
+    paper,
+    units: z.enum(SHEET_UNITS).default('mm'),
+    /** An earlier state of the same fit, to show before and after; null shows the present alone. */
+    before: fitSchema.nullable(),
+    /** Why it was changed, in the coach's words. */
+    reason: z.string().max(2000).default(''),
+    /** Body mass stays off the page unless somebody turns it on. */
+    mass: z.enum(['hidden', 'kg', 'lb']).default('hidden'),
+  }),
+]);
+
+export const exportInput = z.strictObject({
+  fit: fitSchema,
+  revision: exportedRevision,
+  wanted: wantedExport,
+});
+
+export const exportOutput = z.strictObject({
+  delivery,
+  /** Names of scripts that no font of the program has; their letters stand as boxes on the paper. */
+  unprintable: z.array(z.string()),
+});
+
+export type WantedExport = z.infer<typeof wantedExport>;
+export type ExportInput = z.output<typeof exportInput>;

@@ -1,0 +1,121 @@
+import { zipSync } from 'fflate';
+import { evaluateFit } from '../../core/fit/evaluator.ts';
+import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
+import { type SeatSetOut, setOutSeat } from '../../core/setout/set-out.ts';
+import type { SetOutOptions } from '../../core/setout/set-out-options.ts';
+import type { TemplateDrawing } from '../../core/setout/template-drawing.ts';
+import { templatesOf } from '../../core/setout/templates.ts';
+import type { ExportInput } from '../contract/paper-export.ts';
+import { fileName } from './file-name.ts';
+import { scriptsOf } from './pdf/font-shelf.ts';
+import { setOutPdf } from './set-out-pdf.ts';
+import type { SheetStamp } from './sheet-stamp.ts';
+import { takeHomeOf } from './take-home-of-fit.ts';
+import { takeHomePdf } from './take-home-pdf.ts';
+import { templateDxf } from './template-dxf.ts';
+import { type PrintedPdf, templatePages, templatePdf } from './template-pdf.ts';
+import { templateSvg } from './template-svg.ts';
+
+/** A file ready to be handed over. */
+export interface ExportedFile {
+  readonly name: string;
+  readonly mime: string;
+  readonly bytes: Uint8Array;
+  /** Scripts that no font has; their letters stand as boxes. */
+  readonly unprintable: readonly string[];
+}
+
+/** Work that makes a file: how many steps it is about, and the steps. */
+export interface ExportWork {
+  readonly of: number;
+  readonly steps: Generator<void, ExportedFile>;
+}
+
+const MIME = {
+  pdf: 'application/pdf',
+  svg: 'image/svg+xml',
+  dxf: 'image/vnd.dxf',
+  zip: 'application/zip',
+} as const;
+
+/** The work that an export asks for; null when nobody kneels in the seat it names. Equal input makes equal bytes. */
+export function exportWork(input: ExportInput): ExportWork | null {
+  const { fit, wanted } = input;
+  const stamp = stampOf(input);
+  if (!stamp) return null;
+  const name = (what: string, ending: string) =>
+    fileName([what, stamp.athleteName, stamp.boatName, revisionMark(stamp)], ending);
+  if (wanted.kind === 'take-home') {
+    const page = takeHomeOf(fit, { ...wanted, index: wanted.seat });
+    return (
+      page && { of: 1, steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name('Take home', 'pdf')) }
+    );
+  }
+  const out = setOut(input, wanted.options);
+  if (!out) return null;
+  if (wanted.kind === 'set-out-sheet') {
+    const hull = hullOfBoat(fit.boat);
+    return { of: 3, steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name('Set-out sheet', 'pdf')) };
+  }
+  const drawings = templatesOf(out, wanted.templates);
+  if (wanted.format === 'pdf') {
+    const steps = asFile(templatePdf(drawings, { ...wanted, stamp }), name('Templates', 'pdf'));
+    return { of: templatePages(drawings, wanted.paper), steps };
+  }
+  const { format } = wanted;
+  return { of: drawings.length, steps: drawingFiles(drawings, { format, stamp, name }) };
+}
+
+function setOut({ fit, wanted }: ExportInput, options: SetOutOptions): SeatSetOut | null {
+  return setOutSeat({ fit, report: evaluateFit(fit), index: wanted.seat, options });
+}
+
+function stampOf({ fit, revision, wanted }: ExportInput): SheetStamp | null {
+  const athlete = fit.seats[wanted.seat]?.athlete;
+  if (!athlete) return null;
+  return {
+    fitName: fit.name,
+    boatName: fit.boat.name,
+    athleteName: athlete.name,
+    revision: revision.number,
+    revisionName: revision.name,
+    keptAt: revision.keptAt,
+  };
+}
+
+function revisionMark({ revision }: SheetStamp): string {
+  return revision === null ? 'draft' : `revision ${revision}`;
+}
+
+function* asFile(pages: Generator<void, PrintedPdf>, name: string): Generator<void, ExportedFile> {
+  const { bytes, missing } = yield* pages;
+  return { name, mime: MIME.pdf, bytes, unprintable: scriptsOf(missing) };
+}
+
+/** One drawing as its own file, several together in one archive. */
+function* drawingFiles(
+  drawings: readonly TemplateDrawing[],
+  given: { format: 'svg' | 'dxf'; stamp: SheetStamp; name: (what: string, ending: string) => string },
+): Generator<void, ExportedFile> {
+  const { format, stamp, name } = given;
+  const files: { name: string; bytes: Uint8Array }[] = [];
+  for (const drawing of drawings) {
+    const text = format === 'svg' ? templateSvg(drawing, stamp) : templateDxf(drawing, stamp);
+    files.push({
+      name: name(drawing.title.replace(': ', ' '), format),
+      bytes: new TextEncoder().encode(text),
+    });
+    yield;
+  }
+  const [only] = files;
+  if (files.length === 1 && only) return { ...only, mime: MIME[format], unprintable: [] };
+  const entries = Object.fromEntries(files.map((file) => [file.name, file.bytes]));
+  const bytes = zipSync(entries, { mtime: archiveTime(stamp) });
+  return { name: name(`Templates ${format.toUpperCase()}`, 'zip'), mime: MIME.zip, bytes, unprintable: [] };
+}
+
+/** Noon of the revision's day, right in every zone; archives know no years but 1980 to 2099. */
+function archiveTime({ keptAt }: SheetStamp): Date {
+  const [year = 1980, month = 1, day = 1] = keptAt.slice(0, 10).split('-').map(Number);
+  return new Date(Math.min(2099, Math.max(1980, year)), month - 1, day, 12);
+}

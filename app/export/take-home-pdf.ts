@@ -1,0 +1,262 @@
+import { type PaperName, pageOf } from '../../core/setout/paper.ts';
+import type { ShowShape } from '../../core/show/show-picture.ts';
+import type { ShowStory } from '../../core/show/show-story.ts';
+import { SHOW_CAUTIONS, SHOW_WORDS } from '../../core/show/show-words.ts';
+import { drawShowPicture } from './draw-show-picture.ts';
+import { fittedText } from './pdf/fitted-text.ts';
+import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
+import type { Box } from './sheet/flow.ts';
+import { SHEET_INK } from './sheet/sheet-inks.ts';
+import { revisionText, type SheetStamp, stampDay } from './sheet-stamp.ts';
+import type { PrintedPdf } from './template-pdf.ts';
+
+/** What stands on a take-home page. */
+export interface TakeHome {
+  readonly story: ShowStory;
+  /** Why the coach moved it, in the coach's own words; may be empty. */
+  readonly reason: string;
+  /** Body mass as it is to be written; null keeps it off the page. */
+  readonly massText: string | null;
+  readonly pictures: readonly {
+    readonly caption: string;
+    readonly shapes: readonly ShowShape[];
+    readonly before: readonly ShowShape[] | null;
+    /** What of the view is shown, metres: from its lower left. */
+    readonly from: readonly [right: number, up: number];
+    readonly width: number;
+    readonly height: number;
+  }[];
+}
+
+const MARGIN_MM = 15;
+const GAP_MM = 8;
+/** Sizes of body type that are tried, millimetres, largest first: it is read at arm's length. */
+const SIZES = [5.2, 4.8, 4.4, 4.1, 3.8, 3.5, 3.2] as const;
+
+/** The take-home page of an athlete: one page, large type, plain words. */
+export function* takeHomePdf(
+  page: TakeHome,
+  { paper, stamp }: { paper: PaperName; stamp: SheetStamp },
+): Generator<void, PrintedPdf> {
+  const pdf = createSheetPdf({
+    title: `${SHOW_WORDS.title} – ${stamp.athleteName}`,
+    subject: 'One page for the athlete to take home',
+    author: stamp.fitName,
+    keptAt: stamp.keptAt,
+  });
+  const size = pageOf(paper, { lying: false });
+  pdf.addPage(size);
+  const room: Box = {
+    left: MARGIN_MM,
+    top: MARGIN_MM,
+    width: size.width - 2 * MARGIN_MM,
+    height: size.height - 2 * MARGIN_MM,
+  };
+  const below = drawPictures(pdf, page, { ...room, top: drawHead(pdf, page, { room, stamp }) });
+  drawWords(pdf, page, { ...room, top: below, height: room.top + room.height - below });
+  yield;
+  return { bytes: pdf.bytes(), missing: pdf.missing };
+}
+
+/** Name, knee, boat and day; gives where it ends. */
+function drawHead(
+  pdf: SheetPdf,
+  { story, massText }: TakeHome,
+  { room, stamp }: { room: Box; stamp: SheetStamp },
+): number {
+  const { left, top, width } = room;
+  pdf.text(SHOW_WORDS.title, [left, top + 4], { size: 4, colour: SHEET_INK.soft });
+  const share = width * 0.58;
+  fittedText(pdf, story.athleteName, { at: [left, top + 13.5], width: share, size: 9, weight: 'strong' });
+  const knee = story.kneels === 'left' ? SHOW_WORDS.kneelLeft : SHOW_WORDS.kneelRight;
+  pdf.text([knee, massText].filter(Boolean).join('   '), [left, top + 20], { size: 4 });
+  const right = left + width;
+  const aside = { width: width - share - 4, anchor: 'end' } as const;
+  fittedText(pdf, stamp.boatName, { ...aside, at: [right, top + 13.5], size: 4 });
+  fittedText(pdf, `${revisionText(stamp)}, ${stampDay(stamp)}`, {
+    ...aside,
+    at: [right, top + 20],
+    size: 3.4,
+    colour: SHEET_INK.soft,
+  });
+  pdf.path(
+    [
+      [left, top + 23.5],
+      [right, top + 23.5],
+    ],
+    { stroke: SHEET_INK.ink, width: 0.35 },
+  );
+  return top + 26;
+}
+
+/** All pictures side by side at one scale; gives where they end. */
+function drawPictures(pdf: SheetPdf, { pictures }: TakeHome, room: Box): number {
+  const wide = pictures.reduce((sum, { width }) => sum + width, 0);
+  const perMetre = (room.width - GAP_MM * (pictures.length - 1)) / wide;
+  const tall = Math.max(...pictures.map(({ height }) => height)) * perMetre;
+  let left = room.left;
+  for (const { caption, shapes, before, from, width, height } of pictures) {
+    const box = {
+      left,
+      top: room.top + 5 + tall - height * perMetre,
+      width: width * perMetre,
+      height: height * perMetre,
+    };
+    pdf.text(caption, [left, room.top + 4], { size: 3.4, weight: 'strong', colour: SHEET_INK.soft });
+    drawShowPicture(pdf, shapes, { placement: { box, from, perMetre }, before });
+    left += width * perMetre + GAP_MM;
+  }
+  const end = room.top + 5 + tall;
+  if (!pictures.some(({ before }) => before)) return end + 5;
+  pdf.text(`${SHOW_WORDS.now}: solid.   ${SHOW_WORDS.before}: dashed.`, [room.left, end + 5], {
+    size: 3.2,
+    colour: SHEET_INK.measure,
+  });
+  return end + 10;
+}
+
+interface Section {
+  readonly heading: string;
+  readonly items: readonly { readonly text: string; readonly strong?: boolean }[];
+}
+
+/** Two columns of words over the cautions, in the largest type that has room; if none has, the least telling go. */
+function drawWords(pdf: SheetPdf, page: TakeHome, room: Box): void {
+  const cautions: Section = { heading: '', items: SHOW_CAUTIONS.map((text) => ({ text })) };
+  const width = (room.width - GAP_MM) / 2;
+  for (const [index, size] of SIZES.entries()) {
+    const foot = heightOf(pdf, cautions, { size: size * 0.82, width: room.width }) + 6;
+    const space = room.height - foot;
+    const last = index === SIZES.length - 1;
+    const columns = columnsOf(page).map((sections) =>
+      last ? trimmed(pdf, sections, { size, width, space }) : sections,
+    );
+    const tall = Math.max(
+      ...columns.map((sections) => sections.reduce((sum, s) => sum + heightOf(pdf, s, { size, width }), 0)),
+    );
+    if (tall > space && !last) continue;
+    columns.forEach((sections, k) => {
+      let top = room.top;
+      for (const section of sections) {
+        top = drawSection(pdf, section, {
+          size,
+          box: { left: room.left + k * (width + GAP_MM), top, width },
+        });
+      }
+    });
+    const footTop = room.top + room.height - foot;
+    pdf.path(
+      [
+        [room.left, footTop + 1],
+        [room.left + room.width, footTop + 1],
+      ],
+      { stroke: SHEET_INK.rule, width: 0.2 },
+    );
+    drawSection(pdf, cautions, {
+      size: size * 0.82,
+      box: { left: room.left, top: footTop + 2, width: room.width },
+    });
+    return;
+  }
+}
+
+/** What is good and what to look after on the left; what changes, why, and what to feel for on the right. */
+function columnsOf({ story, reason }: TakeHome): [Section[], Section[]] {
+  const good: Section = { heading: SHOW_WORDS.good, items: story.good.map((text) => ({ text })) };
+  const watch: Section = {
+    heading: SHOW_WORDS.watch,
+    items:
+      story.watch.length === 0
+        ? [{ text: SHOW_WORDS.allGood }]
+        : [
+            ...story.watch.map(({ sentence, stop }) => ({ text: sentence, strong: stop })),
+            ...(story.more ? [{ text: SHOW_WORDS.more }] : []),
+          ],
+  };
+  const why: Section = {
+    heading: SHOW_WORDS.why,
+    items: [
+      ...(reason ? [{ text: `${SHOW_WORDS.coachSays}: ${shortened(reason)}` }] : []),
+      ...story.reasons.map(({ before, now }) => ({
+        text: `${SHOW_WORDS.before}: ${before} ${SHOW_WORDS.now}: ${now}`,
+      })),
+    ],
+  };
+  const feel = [...new Set(story.changes.map((change) => change.feel))];
+  const right: Section[] = [
+    { heading: SHOW_WORDS.changes, items: story.changes.map(({ what }) => ({ text: what })) },
+    why,
+    { heading: SHOW_WORDS.feel, items: feel.map((text) => ({ text })) },
+  ].filter(({ items }) => items.length > 0);
+  return right.length > 0 ? [[good, watch], right] : [[good], [watch]];
+}
+
+/** Longest reason that a page has room for, letters. */
+const LONGEST_REASON = 400;
+
+/** A long text cut after a word, with an ellipsis. */
+function shortened(text: string): string {
+  if (text.length <= LONGEST_REASON) return text;
+  return `${text.slice(0, LONGEST_REASON).replace(/\s+\S*$/, '')} …`;
+}
+
+/** Sections cut from their ends until they have room; what was cut is said. */
+function trimmed(
+  pdf: SheetPdf,
+  sections: readonly Section[],
+  { size, width, space }: { size: number; width: number; space: number },
+): Section[] {
+  let kept = [...sections];
+  const tall = () => kept.reduce((sum, section) => sum + heightOf(pdf, section, { size, width }), 0);
+  while (tall() > space && kept.some(({ items }) => items.length > 1)) {
+    const longest = kept.reduce((a, b) => (b.items.length >= a.items.length ? b : a));
+    const items = longest.items.filter(({ text }) => text !== SHOW_WORDS.more).slice(0, -1);
+    kept = kept.map((section) =>
+      section === longest ? { ...section, items: [...items, { text: SHOW_WORDS.more }] } : section,
+    );
+    if (items.length === 0) break;
+  }
+  return kept;
+}
+
+const LEADING = 1.32;
+
+function linesOf(pdf: SheetPdf, { items }: Section, { size, width }: { size: number; width: number }) {
+  return items.map(({ text, strong }) => {
+    const weight = strong ? ('strong' as const) : ('regular' as const);
+    return { weight, lines: pdf.lines(text, width - size * 1.2, { size, weight }) };
+  });
+}
+
+function heightOf(pdf: SheetPdf, section: Section, fit: { size: number; width: number }): number {
+  const lines = linesOf(pdf, section, fit);
+  const count = lines.reduce((sum, item) => sum + item.lines.length, 0);
+  const heading = section.heading ? fit.size * 1.9 : 0;
+  return heading + count * fit.size * LEADING + lines.length * fit.size * 0.3 + fit.size * 0.8;
+}
+
+/** Draws a section; gives where it ends. */
+function drawSection(
+  pdf: SheetPdf,
+  section: Section,
+  { size, box }: { size: number; box: { left: number; top: number; width: number } },
+): number {
+  let y = box.top;
+  if (section.heading) {
+    pdf.text(section.heading, [box.left, y + size * 1.2], {
+      size: size * 1.12,
+      weight: 'strong',
+      colour: SHEET_INK.measure,
+    });
+    y += size * 1.9;
+  }
+  for (const { weight, lines } of linesOf(pdf, section, { size, width: box.width })) {
+    pdf.circle([box.left + size * 0.32, y + size * 0.68], size * 0.13, { fill: SHEET_INK.soft });
+    for (const line of lines) {
+      pdf.text(line, [box.left + size * 1.2, y + size], { size, weight });
+      y += size * LEADING;
+    }
+    y += size * 0.3;
+  }
+  return y + size * 0.8;
+}

@@ -1,0 +1,40 @@
+import type { CallOutput, ParsedInput } from '../contract/contract.ts';
+import type { CallError, CallResult } from '../contract/result.ts';
+import { exportWork } from '../export/export-file.ts';
+import { errorCode } from '../store/open-store.ts';
+import { done, type Program, refused } from './program.ts';
+import { SENTENCES } from './sentences.ts';
+
+/**
+ * Makes a sheet, templates or a take-home page and hands it over. It is whole in memory before anything is written, and
+ * written whole or not at all, so that stopping it or a failing disk leaves nothing behind.
+ */
+export async function exportPaper(
+  { shell, work, turn }: Program,
+  input: ParsedInput<'paper.export'>,
+): Promise<CallResult<CallOutput<'paper.export'>>> {
+  const wanted = exportWork(input);
+  if (!wanted) return refused('not-found', SENTENCES['nobody-there']);
+  const { of, steps } = wanted;
+  const { name, mime, bytes, unprintable } = await turn.alone(() => work.run({ what: 'export', of }, steps));
+  try {
+    return done({ delivery: await shell.deliver({ name, mime, bytes }), unprintable: [...unprintable] });
+  } catch (error) {
+    return notWritten(error);
+  }
+}
+
+const WHY: readonly (readonly [RegExp, CallError['code'], string])[] = [
+  [/^(ENOSPC|EDQUOT)/, 'disk-full', SENTENCES['file-disk-full']],
+  [/^(EACCES|EPERM|EROFS)/, 'read-only', SENTENCES['file-read-only']],
+  [/^(ENOENT|ENOTDIR|EISDIR|ENOTEMPTY|ENAMETOOLONG|EEXIST)/, 'not-found', SENTENCES['file-place-gone']],
+];
+
+function notWritten(error: unknown): CallResult<never> {
+  const code = errorCode(error);
+  const known = WHY.find(([pattern]) => pattern.test(code));
+  if (known) return refused(known[1], known[2]);
+  const detail = error instanceof Error ? error.message : String(error);
+  console.error(`paper.export: ${detail}`);
+  return refused('internal', SENTENCES['file-failed'](code || detail));
+}

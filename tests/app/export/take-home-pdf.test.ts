@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { type ShownMass, takeHomeOf } from '../../../app/export/take-home-of-fit.ts';
+import { takeHomePdf } from '../../../app/export/take-home-pdf.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { PAPER_NAMES, PAPERS, type PaperName } from '../../../core/setout/paper.ts';
+import { SHOW_CAUTIONS, SHOW_WORDS } from '../../../core/show/show-words.ts';
+import { BARRED_WORDS } from '../../core/findings/barred-words.ts';
+import { inventedFit } from '../../core/setout/invented-set-out.ts';
+import { finished, inventedStamp } from './invented-stamp.ts';
+import { readPdf } from './read-pdf.ts';
+
+interface Asked {
+  readonly paper?: PaperName;
+  readonly before?: Fit | null;
+  readonly reason?: string;
+  readonly mass?: ShownMass;
+}
+
+/** The fit before: pad far forward and low, the strap missing, the rest hardly turned. */
+function earlier(): Fit {
+  const fit = inventedFit();
+  const [seat] = fit.seats;
+  return {
+    ...fit,
+    seats: [
+      {
+        ...seat!,
+        kneePad: { ...seat!.kneePad, aftM: 0.1, heightM: 0.07 },
+        rearRest: { ...seat!.rearRest, turnDeg: 2, strap: 'none' },
+      },
+    ],
+  };
+}
+
+function printed({ paper = 'A4', before = null, reason = '', mass = 'hidden' }: Asked = {}) {
+  const page = takeHomeOf(inventedFit(), { index: 0, before, reason, mass, units: 'mm' })!;
+  const { made, steps } = finished(takeHomePdf(page, { paper, stamp: inventedStamp() }));
+  const file = readPdf(made.bytes);
+  const words = file.pages[0]!.texts.map(({ text }) => text).join('');
+  return { page, file, words, steps, bytes: made.bytes };
+}
+
+const squeezed = (text: string) => text.replaceAll(/\s+/g, '');
+
+describe.each(PAPER_NAMES)('the take-home page on %s', (paper) => {
+  const { file, words } = printed({ paper, before: earlier(), reason: 'The bow dug in.' });
+
+  it('is one page of that paper, standing', () => {
+    expect(file.pages).toHaveLength(1);
+    expect(file.pages[0]!.width).toBeCloseTo(PAPERS[paper].short, 3);
+    expect(file.pages[0]!.height).toBeCloseTo(PAPERS[paper].long, 3);
+  });
+
+  it('says whose it is, what is good, what changes, why, and what to feel for', () => {
+    expect(words).toContain('Žofie Łuczak');
+    for (const heading of [
+      SHOW_WORDS.good,
+      SHOW_WORDS.watch,
+      SHOW_WORDS.changes,
+      SHOW_WORDS.why,
+      SHOW_WORDS.feel,
+    ]) {
+      expect(words).toContain(heading);
+    }
+    expect(words).toContain('Your knee pad goes 7.5 cm back.');
+    expect(words).toContain('The bow dug in.');
+  });
+
+  it('keeps every word on the page', () => {
+    const { texts, width, height } = file.pages[0]!;
+    for (const { at } of texts) {
+      expect(at[0]).toBeGreaterThanOrEqual(14.9);
+      expect(at[0]).toBeLessThan(width - 14.9);
+      expect(at[1]).toBeGreaterThan(14.9);
+      expect(at[1]).toBeLessThan(height - 14.9);
+    }
+  });
+
+  it('carries the cautions', () => {
+    for (const caution of SHOW_CAUTIONS) expect(squeezed(words)).toContain(squeezed(caution));
+  });
+});
+
+describe('a take-home page', () => {
+  it('hides body mass unless it is turned on', () => {
+    expect(printed().words).not.toMatch(/\bkg\b|\blb\b|mass|80/i);
+    expect(printed({ mass: 'kg' }).words).toContain('80.0 kg');
+    expect(printed({ mass: 'lb' }).words).toContain('176 lb');
+  });
+
+  it('has no word that an athlete may not be shown', () => {
+    const words = printed({ before: earlier() }).words.toLowerCase();
+    for (const word of BARRED_WORDS) expect(words).not.toMatch(new RegExp(`\\b${word}`));
+  });
+
+  it('stays one page, and says that there is more, when there is too much to say', () => {
+    const long = 'A reason that goes on and on. '.repeat(66);
+    const { file, words } = printed({ before: earlier(), reason: long });
+    expect(file.pages).toHaveLength(1);
+    const { texts, height } = file.pages[0]!;
+    for (const { at } of texts) expect(at[1]).toBeGreaterThan(14.9);
+    expect(height).toBeGreaterThan(0);
+    expect(words).toContain('A reason that goes on');
+  });
+
+  it('shows before and after in one picture only when something changed', () => {
+    expect(printed({ before: earlier() }).words).toContain(SHOW_WORDS.before);
+    expect(printed({ before: inventedFit() }).page.pictures.every(({ before }) => before === null)).toBe(
+      true,
+    );
+  });
+
+  it('is the same to the byte for equal input', () => {
+    expect(Buffer.compare(printed({ before: earlier() }).bytes, printed({ before: earlier() }).bytes)).toBe(
+      0,
+    );
+  });
+});

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { FITTING_COORDINATES } from '../../../core/findings/finding.ts';
+import { COORDINATE_RULES, coordinateOf, withSeatCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { toldChanges } from '../../../core/show/change-words.ts';
+import { showLength } from '../../../core/show/show-length.ts';
+import { exampleSeat } from '../example/example-fit.ts';
+
+const write = (length: number) => showLength(length, 'mm');
+const told = (before = exampleSeat(), after = exampleSeat(), kneels: 'left' | 'right' = 'left') =>
+  toldChanges(before, after, { kneels, write });
+
+describe('changes as an athlete is told of them', () => {
+  it('are none for the same setting, and none that a tape could not read', () => {
+    expect(told()).toEqual([]);
+    expect(told(exampleSeat(), withSeatCoordinate(exampleSeat(), 'kneePad.aftM', 0.1754))).toEqual([]);
+  });
+
+  it.each(FITTING_COORDINATES)('tell of %s both ways, with the amount', (coordinate) => {
+    const seat = exampleSeat();
+    const { unit } = COORDINATE_RULES[coordinate];
+    const by = unit === 'm' ? 0.015 : 4;
+    const more = told(seat, withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) + by));
+    const less = told(seat, withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) - by));
+    expect(more).toHaveLength(1);
+    expect(less).toHaveLength(1);
+    expect(more[0]!.what).not.toBe(less[0]!.what);
+    for (const { what, feel } of [...more, ...less]) {
+      expect(what).toContain(unit === 'm' ? '1.5 cm' : '4°');
+      expect(feel.length).toBeGreaterThan(10);
+    }
+  });
+
+  it('say left and right as the paddler sees them, for either knee', () => {
+    const seat = exampleSeat();
+    const out = withSeatCoordinate(seat, 'kneePad.outM', 0.045);
+    expect(told(seat, out, 'left')[0]!.what).toContain('to the left');
+    expect(told(seat, out, 'right')[0]!.what).toContain('to the right');
+    expect(told(out, seat, 'right')[0]!.what).toContain('to the left');
+  });
+
+  it('say back for a pad that goes aft, as the bow then comes up', () => {
+    const seat = exampleSeat();
+    const [change] = told(seat, withSeatCoordinate(seat, 'kneePad.aftM', 0.2));
+    expect(change!.what).toBe('Your knee pad goes 2.5 cm back.');
+    expect(change!.feel).toMatch(/bow sits a little higher/);
+  });
+
+  it('tell of a strap that now lets go, a brace and a floor with grip', () => {
+    const bare = exampleSeat();
+    const before = {
+      ...bare,
+      rearRest: { ...bare.rearRest, strap: 'fixed' as const },
+      kneePad: { ...bare.kneePad, braced: false },
+      frontFoot: { ...bare.frontFoot, nonSlip: false },
+    };
+    expect(told(before, bare)).toHaveLength(3);
+    expect(told(bare, before)).toHaveLength(0);
+  });
+});
+
+describe('a length said to an athlete', () => {
+  it.each([
+    [0.004, 'mm', '4 mm'],
+    [0.01, 'mm', '1 cm'],
+    [0.0152, 'mm', '1.5 cm'],
+    [0.0254, 'in', '1 in'],
+    [0.0095, 'in', '3/8 in'],
+  ] as const)('%f m in %s is %s', (length, units, text) => {
+    expect(showLength(length, units)).toBe(text);
+  });
+});
