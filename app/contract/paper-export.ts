@@ -61,5 +61,4 @@ export const exportOutput = z.strictObject({
   unprintable: z.array(z.string()),
 });
 
-export type WantedExport = z.infer<typeof wantedExport>;
 export type ExportInput = z.output<typeof exportInput>;

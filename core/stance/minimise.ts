@@ -97,20 +97,16 @@ function normalEquations(
   const n = gradient.length;
   const terms = residuals.length;
   for (let i = 0; i < n; i++) {
-    gradient[i] = free[i] ? columnProduct(slopes, i * terms, residuals) : 0;
+    let along = 0;
+    for (let t = 0; t < terms; t++) along += slopes[i * terms + t]! * residuals[t]!;
+    gradient[i] = free[i] ? along : 0;
     for (let j = 0; j <= i; j++) {
-      const both = free[i] && free[j];
-      const product = both ? columnProduct(slopes, i * terms, slopes.subarray(j * terms, (j + 1) * terms)) : 0;
-      normal[i * n + j] = i === j && !free[i] ? 1 : product;
+      let product = 0;
+      for (let t = 0; t < terms; t++) product += slopes[i * terms + t]! * slopes[j * terms + t]!;
+      normal[i * n + j] = free[i] && free[j] ? product : 0;
     }
+    if (!free[i]) normal[i * n + i] = 1;
   }
-}
-
-/** Scalar product of a column that begins at `from` with another. */
-function columnProduct(columns: Float64Array, from: number, other: Float64Array): number {
-  let sum = 0;
-  for (let k = 0; k < other.length; k++) sum += columns[from + k]! * other[k]!;
-  return sum;
 }
 
 /** Solves (N + damping·diag N) d = −g by Cholesky. */

@@ -1,5 +1,5 @@
-import type { BodyLengths, Contacts } from './contacts.ts';
 import { spanAtAngle } from './angles.ts';
+import type { BodyLengths, Contacts } from './contacts.ts';
 import type { JointLimits } from './joint-limits.ts';
 import { LIMIT_TOLERANCE, NEUTRAL, REACH_TOLERANCE } from './neutral-posture.ts';
 

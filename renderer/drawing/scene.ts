@@ -84,6 +84,20 @@ export function isOverview({ geometry }: Pick<Scene, 'geometry'>): boolean {
   return geometry.camera.pixelsPerMetre < OVERVIEW;
 }
 
+/** How far a paddler with fittings and paddle reaches ahead and aft of the seat's mark at most, metres. */
+const REACH = 1.6;
+
+/** Whether anything of a seat can be seen in plan and profile; what cannot is not drawn. */
+export function isSeatInSight(
+  { picture, geometry }: Pick<Scene, 'picture' | 'geometry'>,
+  index: number,
+): boolean {
+  const { camera, windows } = geometry;
+  const half = windows.plan.width / 2 / camera.pixelsPerMetre;
+  const station = picture.fit.boat.seats[index]?.stationM ?? 0;
+  return Math.abs(station - camera.at.x) < half + REACH;
+}
+
 /** A projector into one view of a scene. */
 export function onto(scene: Pick<Scene, 'geometry'>, view: ViewName): (point: Vec3) => ScreenPoint {
   return (point) => project(scene.geometry, view, point);

@@ -5,7 +5,7 @@ import { fairRing } from '../fair-ring.ts';
 import type { ColourName } from '../palette.ts';
 import type { Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
-import { isOverview, onto, type Part, type Picture, type Scene } from '../scene.ts';
+import { isOverview, isSeatInSight, onto, type Part, type Picture, type Scene } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
 import { nearness, type ViewName } from '../view-geometry.ts';
 import { fittingsFromAbove } from './fittings.ts';
@@ -25,8 +25,8 @@ export const figures: Part = {
     const { windows } = scene.layout;
     const neighbour = isOverview(scene) ? NEIGHBOUR.overview : NEIGHBOUR.close;
     scene.picture.figures.forEach((solids, index) => {
-      if (!solids) return;
       const mine = index === scene.seat;
+      if (!solids || (!mine && !isSeatInSight(scene, index))) return;
       const draw = (on: Pen, view: ViewName) =>
         on.within(windows[view], () => figure(on, scene, { view, index }));
       const share = mine ? 1 : neighbour;

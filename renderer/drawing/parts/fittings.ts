@@ -8,7 +8,7 @@ import { fairRing } from '../fair-ring.ts';
 import { mirrored } from '../hull-lines.ts';
 import { DASH, type Ink, type Pen } from '../pen.ts';
 import { roundHull } from '../round-hull.ts';
-import { onto, type Part, type Picture, type Scene } from '../scene.ts';
+import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
 
 const NEIGHBOUR = 0.5;
@@ -19,8 +19,9 @@ export const fittings: Part = {
   paint(pen, scene) {
     const { windows } = scene.layout;
     scene.picture.fit.seats.forEach((_, index) => {
-      const stand = seatPlace(scene.picture.fit, scene.picture.report, index);
       const mine = index === scene.seat;
+      if (!mine && !isSeatInSight(scene, index)) return;
+      const stand = seatPlace(scene.picture.fit, scene.picture.report, index);
       const draw = () => {
         pen.within(windows.plan, () => fromAbove(pen, scene, { stand, mine }));
         pen.within(windows.profile, () => fromSide(pen, scene, { stand, mine }));
@@ -35,6 +36,7 @@ export const fittings: Part = {
 /** Everybody's fittings and the hull's edge as seen from above, to be laid over the figures once more. */
 export function fittingsFromAbove(pen: Pen, scene: Scene): void {
   scene.picture.fit.seats.forEach((_, index) => {
+    if (!isSeatInSight(scene, index)) return;
     const stand = seatPlace(scene.picture.fit, scene.picture.report, index);
     fromAbove(pen, scene, { stand, mine: index === scene.seat });
   });

@@ -124,7 +124,8 @@ export const BENCH = {
   'measures.locked': 'Locked',
   'measures.lock.of': 'Lock {fitting}: proposals leave it where it is',
   'measures.locked.of': 'Locked: {fitting}. Free it for proposals',
-  'measures.lock.about': 'Proposals and the drawing leave a locked fitting where it is; a number typed still moves it.',
+  'measures.lock.about':
+    'Proposals and the drawing leave a locked fitting where it is; a number typed still moves it.',
   'measures.strap': 'Strap',
   'measures.strap.none': 'none',
   'measures.strap.releases': 'lets go by itself',
