@@ -6,7 +6,7 @@ import { seaWaterDensity, waterDensity } from '../../core/float/water-density.ts
 import type { SectionPoint } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 
-describe('Series 60, C_B .60 (Todd, DTMB report 1712, table 3, secondary transcription)', () => {
+describe('Series 60, C_B .60 (Todd, DTMB report 1712, table 3, secondary source)', () => {
   // Half-breadths as shares of each waterline's greatest, whose own half-breadth over B/2 is the last row;
   // L/B 7.5, B/T 2.5. Six waterlines only: the published figures come from the lines themselves.
   const text = readFileSync(new URL('hydro-series60-cb060.csv', import.meta.url), 'utf8');
