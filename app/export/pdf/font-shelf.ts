@@ -5,17 +5,24 @@ export type Weight = 'regular' | 'strong';
 
 const NUMBERS: Readonly<Record<Weight, number>> = { regular: 400, strong: 600 };
 
-/** Alphabets of the family, each a file of its own, in the order they are tried. */
-const SUBSETS = [
-  'latin',
-  'latin-ext',
-  'cyrillic',
-  'cyrillic-ext',
-  'greek',
-  'vietnamese',
-  'math',
-  'symbols',
-] as const;
+/**
+ * Alphabets, each a file of its own, in the order they are tried, with the family that has them. Both families stand
+ * under the SIL Open Font License 1.1; their packages carry its text.
+ */
+const FAMILIES = {
+  latin: 'ysabeau-office',
+  'latin-ext': 'ysabeau-office',
+  cyrillic: 'ysabeau-office',
+  'cyrillic-ext': 'ysabeau-office',
+  greek: 'ysabeau-office',
+  vietnamese: 'ysabeau-office',
+  georgian: 'noto-sans-georgian',
+  armenian: 'noto-sans-armenian',
+  math: 'ysabeau-office',
+  symbols: 'ysabeau-office',
+} as const;
+type Alphabet = keyof typeof FAMILIES;
+const ALPHABETS = Object.keys(FAMILIES) as Alphabet[];
 
 /** What a font must be able to say; the PDF writer's fonts can. */
 export interface Glyphs {
@@ -36,15 +43,15 @@ const require = createRequire(import.meta.url);
 /** Path of a font file by its name, `latin-strong`. */
 export function fontFile(font: string): string {
   const cut = font.lastIndexOf('-');
+  const alphabet = font.slice(0, cut) as Alphabet;
+  const family = FAMILIES[alphabet];
   const weight = NUMBERS[font.slice(cut + 1) as Weight];
-  return require.resolve(
-    `@fontsource/ysabeau-office/files/ysabeau-office-${font.slice(0, cut)}-${weight}-normal.woff`,
-  );
+  return require.resolve(`@fontsource/${family}/files/${family}-${alphabet}-${weight}-normal.woff`);
 }
 
 /** Names of the fonts of a weight, in the order they are tried. */
 export function fontsOf(weight: Weight): string[] {
-  return SUBSETS.map((subset) => `${subset}-${weight}`);
+  return ALPHABETS.map((alphabet) => `${alphabet}-${weight}`);
 }
 
 /**
@@ -88,17 +95,7 @@ function lettersOf(text: string): string[] {
   );
 }
 
-const SCRIPTS = [
-  'Georgian',
-  'Armenian',
-  'Hebrew',
-  'Arabic',
-  'Greek',
-  'Cyrillic',
-  'Latin',
-  'Han',
-  'Devanagari',
-] as const;
+const SCRIPTS = ['Hebrew', 'Arabic', 'Greek', 'Cyrillic', 'Latin', 'Han', 'Devanagari'] as const;
 
 /** Names the scripts of letters that could not be printed: `Georgian`. Others are named by themselves. */
 export function scriptsOf(letters: Iterable<string>): string[] {

@@ -34,6 +34,9 @@ const NAMES = [
   ['Russian, Bulgarian', 'Щёкина Жуков Эля Юрьев Цветанъ'],
   ['Ukrainian, Belarusian', 'Їжакевич Євген Ґалаґан Ўладзь'],
   ['Serbian, Macedonian', 'Ђорђе Љиљана Његош Ћирић Џемс Ѓорѓи Ќуќа Ѕвезда'],
+  ['Georgian', 'გიორგი ბერიძე ჟღენტი ჭყონია'],
+  ['Georgian capitals', 'ᲒᲘᲝᲠᲒᲘ'],
+  ['Armenian', 'Անահիտ Եղիազարյան Ջիվան Օֆելյա և'],
 ] as const;
 
 describe('names in European scripts', () => {
