@@ -1,40 +1,65 @@
 import { describe, expect, it } from 'vitest';
-import { changes } from './compare.ts';
-import { growthExponent, quantile, type Row, sideBySide, timesOf } from './measure.ts';
+import { bytesPerCall, growthExponent, quantile, ratioOf, sideBySide, timesOf } from './measure.ts';
 
 describe('the bench’s statistics', () => {
-  it('median and 95th percentile by the nearest rank: 1 to 20 give 10 and 19', () => {
+  it('median and 95th percentile by the nearest rank: 1 to 20 give 10 and 19, in any order', () => {
     const values = Array.from({ length: 20 }, (_, i) => 20 - i);
     expect(quantile(values, 0.5)).toBe(10);
     expect(quantile(values, 0.95)).toBe(19);
+    expect(values[0]).toBe(20);
     expect(timesOf(values)).toEqual({ medianUs: 10_000, p95Us: 19_000, runs: 20 });
   });
 
-  it('finds the exponent of a power law exactly', () => {
-    expect(growthExponent([2, 5, 11, 40].map((x) => [x, 3 * x ** 1.7] as const))).toBeCloseTo(1.7, 10);
+  it('nearest rank at the ends: a share of 0 is the least, of 1 the greatest, of nothing no number', () => {
+    expect([quantile([5, 3, 9], 0), quantile([5, 3, 9], 1)]).toEqual([3, 9]);
+    expect(quantile([], 0.5)).toBeNaN();
   });
 
-  it('runs every piece of work once a round, warm-up left out', () => {
-    let calls = 0;
-    const times = sideBySide({ one: () => calls++ }, { rounds: 8, warmUp: 2 });
-    expect(calls).toBe(10);
-    expect(times.one!.runs).toBe(8);
+  it('sorts numbers as numbers', () => {
+    expect(quantile([10, 9, 100], 0.5)).toBe(10);
   });
 
-  it('flags what changed by more than 15 %, the slower first, and nothing else', () => {
-    const row = (name: string, medianUs: number): Row => ({
-      group: 'core',
-      name,
-      medianUs,
-      p95Us: medianUs,
-      runs: 1,
-      ratio: null,
-    });
-    const before = [row('a', 100), row('b', 100), row('c', 100)];
-    const after = [row('a', 80), row('b', 114), row('c', 130), row('new', 5)];
-    expect(changes(before, after).map((c) => [c.name, Math.round(100 * c.share)])).toEqual([
-      ['core c', 30],
-      ['core a', -20],
-    ]);
+  it('gives no 95th percentile of fewer than twenty timings', () => {
+    expect(timesOf([1, 2, 3])).toEqual({ medianUs: 2000, p95Us: null, runs: 3 });
+  });
+
+  it('finds the exponent of a power law exactly, whatever its factor', () => {
+    for (const power of [0, 0.5, 1, 1.7, -2]) {
+      const points = [2, 5, 11, 40].map((x) => [x, 3 * x ** power] as const);
+      expect(growthExponent(points)).toBeCloseTo(power, 10);
+    }
+  });
+
+  it('says how many times longer one takes than another', () => {
+    const times = (medianUs: number) => ({ medianUs, p95Us: null, runs: 1 });
+    expect(ratioOf(times(30), times(4))).toBe(7.5);
+  });
+});
+
+describe('work side by side', () => {
+  it('gives every piece its turn in each round, and leaves the warm-up out', () => {
+    const order: string[] = [];
+    const note = (name: string) => () => order.push(name);
+    const times = sideBySide({ one: note('1'), two: note('2') }, { rounds: 3, turnMs: 0, warmUpMs: 0 });
+    expect(order.join('')).toBe('12'.repeat(4));
+    expect([times.one.runs, times.two.runs]).toEqual([3, 3]);
+  });
+
+  it('tells each call which one it is', () => {
+    const calls: number[] = [];
+    sideBySide({ one: (call) => calls.push(call) }, { rounds: 4, turnMs: 0, warmUpMs: 0 });
+    expect(calls).toEqual([0, 0, 1, 2, 3]);
+  });
+});
+
+describe('heap that one call takes', () => {
+  it('grows with what the call makes', () => {
+    let kept: unknown = null;
+    const making = (numbers: number) => () => {
+      kept = Array.from({ length: numbers }, (_, i) => i + 0.5);
+    };
+    const [little, much] = [bytesPerCall(making(100)), bytesPerCall(making(2000))];
+    expect(kept).toHaveLength(2000);
+    expect(much).toBeGreaterThan(5 * little);
   });
 });

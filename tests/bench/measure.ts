@@ -1,21 +1,11 @@
-/** Median and 95th percentile of some timings, microseconds. */
-export interface Times {
-  readonly medianUs: number;
-  readonly p95Us: number;
-  readonly runs: number;
-}
+import type { Times } from './row.ts';
 
-/** One measured thing of the bench's table. */
-export interface Row extends Times {
-  readonly group: 'core' | 'renderer' | 'store';
-  readonly name: string;
-  /** How many times slower than another row of the same run; null where it stands alone. */
-  readonly ratio: { readonly to: string; readonly times: number } | null;
-}
+/** Fewer timings than this have no 95th percentile: it would be the slowest one. */
+const ENOUGH_FOR_P95 = 20;
 
-/** The value below which a share of sorted numbers lies, by the nearest rank. */
+/** The value below which a share of some numbers lies, by the nearest rank. */
 export function quantile(values: readonly number[], share: number): number {
-  const sorted = values.toSorted((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   return sorted[Math.min(sorted.length - 1, Math.max(0, Math.ceil(share * sorted.length) - 1))] ?? Number.NaN;
 }
 
@@ -23,7 +13,7 @@ export function quantile(values: readonly number[], share: number): number {
 export function timesOf(milliseconds: readonly number[]): Times {
   return {
     medianUs: 1000 * quantile(milliseconds, 0.5),
-    p95Us: 1000 * quantile(milliseconds, 0.95),
+    p95Us: milliseconds.length < ENOUGH_FOR_P95 ? null : 1000 * quantile(milliseconds, 0.95),
     runs: milliseconds.length,
   };
 }
@@ -37,22 +27,67 @@ export function growthExponent(points: readonly (readonly [x: number, y: number]
   return top / logs.reduce((sum, [x]) => sum + (x - mx) ** 2, 0);
 }
 
+/** Work by its name. Each call is told which one it is, so that no two need be alike. */
+type Work<Name extends string> = Readonly<Record<Name, (call: number) => unknown>>;
+
+interface Turns {
+  readonly rounds: number;
+  /** How long one piece of work has its turn in a round: one call at least, as many as fit. Milliseconds. */
+  readonly turnMs: number;
+  /** How long each piece runs first without counting, so that the compiler has done with it. Milliseconds. */
+  readonly warmUpMs: number;
+}
+
 /**
- * Times several pieces of work side by side: in each round every piece runs once, so that a noisy machine disturbs all
- * alike and their ratios mean something.
+ * Times several pieces of work side by side: in each round every piece has one turn, so that a noisy machine disturbs all
+ * alike and their ratios mean something. Every call is timed by itself.
  */
-export function sideBySide(
-  work: Readonly<Record<string, () => unknown>>,
-  { rounds, warmUp = Math.ceil(rounds / 4) }: { rounds: number; warmUp?: number },
-): Record<string, Times> {
-  const taken: Record<string, number[]> = Object.fromEntries(Object.keys(work).map((name) => [name, []]));
-  for (let round = -warmUp; round < rounds; round++) {
-    for (const [name, run] of Object.entries(work)) {
-      const start = performance.now();
-      run();
-      const took = performance.now() - start;
-      if (round >= 0) taken[name]!.push(took);
-    }
-  }
-  return Object.fromEntries(Object.entries(taken).map(([name, times]) => [name, timesOf(times)]));
+export function sideBySide<Name extends string>(
+  work: Work<Name>,
+  { rounds = 60, turnMs = 2, warmUpMs = 200 }: Partial<Turns> = {},
+): Record<Name, Times> {
+  const names = Object.keys(work) as Name[];
+  for (const name of names) turnOf(work[name], warmUpMs, []);
+  const taken = Object.fromEntries(names.map((name) => [name, [] as number[]])) as Record<Name, number[]>;
+  for (let round = 0; round < rounds; round++)
+    for (const name of names) turnOf(work[name], turnMs, taken[name]);
+  return Object.fromEntries(names.map((name) => [name, timesOf(taken[name])])) as Record<Name, Times>;
+}
+
+/** Calls until the turn is over, once at least, and notes what each call took. Milliseconds. */
+function turnOf(run: (call: number) => unknown, ms: number, taken: number[]): void {
+  const end = performance.now() + ms;
+  let now: number;
+  do {
+    const before = performance.now();
+    run(taken.length);
+    now = performance.now();
+    taken.push(now - before);
+  } while (now < end);
+}
+
+/** How many times the first takes as long as the second. */
+export function ratioOf(a: Times, b: Times): number {
+  return a.medianUs / b.medianUs;
+}
+
+/** A stretch between two looks at the heap stays below this, so that the collector rarely runs within it. Bytes. */
+const STRETCH = 2_000_000;
+
+/**
+ * Heap that one call takes, bytes: the least of several stretches, for a stretch that the collector broke shows less than
+ * nothing and is left out. Zero is what calls show that allocate nothing. Needs `--expose-gc` to be steady.
+ */
+export function bytesPerCall(run: (call: number) => unknown): number {
+  let call = 0;
+  const stretch = (calls: number) => {
+    globalThis.gc?.();
+    const before = process.memoryUsage().heapUsed;
+    for (let i = 0; i < calls; i++) run(call++);
+    return (process.memoryUsage().heapUsed - before) / calls;
+  };
+  for (let i = 0; i < 300; i++) run(call++);
+  const calls = Math.min(500, Math.max(1, Math.floor(STRETCH / Math.max(1, stretch(3)))));
+  const taken = Array.from({ length: 15 }, () => stretch(calls)).filter((bytes) => bytes >= 0);
+  return taken.length === 0 ? Number.NaN : Math.min(...taken);
 }

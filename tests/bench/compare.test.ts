@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import type { BenchFile } from './bench-file.ts';
+import { changes, onlyInOne } from './compare.ts';
+import type { Fact, Row } from './row.ts';
+
+const row = (name: string, medianUs: number): Row => ({
+  group: 'core',
+  name,
+  medianUs,
+  p95Us: medianUs,
+  runs: 1,
+  ratio: null,
+});
+const fact = (name: string, value: number): Fact => ({ group: 'core', name, value, unit: 'bytes' });
+
+function file(rows: Row[], facts: Fact[] = []): BenchFile {
+  const machine = { cpu: 'made up', cores: 1, memoryGiB: 1 };
+  return { measuredAt: '2026-05-04T16:20:00.000Z', machine, versions: {}, rows, facts };
+}
+
+const shares = (list: readonly { name: string; share: number }[]) =>
+  list.map(({ name, share }) => [name, Math.round(100 * share)]);
+
+describe('two runs compared', () => {
+  it('flags what changed by more than 15 %, the slower first, and nothing else', () => {
+    const before = file([row('a', 100), row('b', 100), row('c', 100), row('d', 100)]);
+    const after = file([row('a', 80), row('b', 114), row('c', 130), row('d', 86), row('new', 5)]);
+    expect(shares(changes(before, after).times)).toEqual([
+      ['core c', 30],
+      ['core a', -20],
+    ]);
+  });
+
+  it('holds apart rows of one name in two parts of the program', () => {
+    const before = file([row('a', 100)]);
+    const after = file([{ ...row('a', 200), group: 'store' }]);
+    expect(changes(before, after).times).toEqual([]);
+    expect(onlyInOne(before, after)).toEqual(['core a', 'store a']);
+  });
+
+  it('looks at the numbers that are not times by themselves, and at one that was nothing', () => {
+    const before = file([], [fact('a', 1000), fact('b', 0), fact('c', 0)]);
+    const after = file([], [fact('a', 2000), fact('b', 8), fact('c', 0)]);
+    const { times, facts } = changes(before, after);
+    expect(times).toEqual([]);
+    expect(facts.map(({ name, share }) => [name, share])).toEqual([
+      ['core b', Number.POSITIVE_INFINITY],
+      ['core a', 1],
+    ]);
+  });
+});

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { dependencies, dependencyLines, PURPOSES } from './dependencies.ts';
+
+const all = dependencies();
+
+describe('what the program depends on', () => {
+  it('says of every package it names what it is for, and of no other', () => {
+    expect(all.named.filter(({ purpose }) => purpose === null)).toEqual([]);
+    expect(all.named.map(({ name }) => name).toSorted()).toEqual(Object.keys(PURPOSES).toSorted());
+  });
+
+  it('knows the licence of every package that goes with the program', () => {
+    expect(all.shippedLicences['not said']).toBeUndefined();
+    const counted = Object.values(all.shippedLicences).reduce((sum, n) => sum + n, 0);
+    expect(counted).toBe(all.shippedInAll);
+  });
+
+  it('ships only what may be passed on without opening the program’s own source', () => {
+    const open = /^(0BSD|Apache-2\.0|BSD-[23]-Clause|BlueOak-1\.0\.0|ISC|MIT|OFL-1\.1|\(?(WTFPL|MIT|ISC).*)$/;
+    expect(Object.keys(all.shippedLicences).filter((licence) => !open.test(licence))).toEqual([]);
+  });
+
+  it('pins every version', () => {
+    expect(all.named.filter(({ version }) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+  });
+
+  it('prints each with version, licence and purpose', () => {
+    const zod = dependencyLines(all).find((line) => line.includes(' zod '));
+    expect(zod).toMatch(/^ships {3}zod \d+\.\d+\.\d+ +MIT +schemas/);
+  });
+});

@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { factText, tableLines, timeText } from './print-table.ts';
+import { paragraphOf, withParagraph } from './readme-paragraph.ts';
+import type { Row } from './row.ts';
+
+const row = (name: string, medianUs: number, ratio: Row['ratio'] = null): Row => ({
+  group: 'core',
+  name,
+  medianUs,
+  p95Us: null,
+  runs: 5,
+  ratio,
+});
+const file = {
+  measuredAt: '2026-05-04T16:20:00.000Z',
+  machine: { cpu: 'Made-up 9000', cores: 2, memoryGiB: 8 },
+  versions: { node: '24.0.0' },
+  rows: [row('drag step, single', 123.44), row('drag step, four', 1500)],
+  facts: [{ group: 'renderer', name: 'page script, compressed', value: 312.6, unit: 'KiB' } as const],
+};
+
+describe('the README’s paragraph', () => {
+  it('tells what was measured and the machine, and leaves out what was not', () => {
+    const told = paragraphOf(file);
+    expect(told).toContain('123.4 µs for a single and 1.50 ms for a four');
+    expect(told).toContain('313 KiB compressed');
+    expect(told).toContain('Made-up 9000, 2 cores, Node 24.0.0, 2026-05-04');
+    expect(told).not.toContain('proposal');
+    expect(told).not.toContain('null');
+  });
+
+  it('tells a ratio that was measured', () => {
+    const name = 'stance by ml-levenberg-marquardt';
+    const told = paragraphOf({ ...file, rows: [row(name, 9000, { to: 'stance', times: 131.47 })] });
+    expect(told).toContain('takes 130 times as long for the same stance');
+  });
+
+  it('stands between its marks, and nothing else of the file moves', () => {
+    const readme = 'before\n<!-- measured -->\nold $1\n<!-- /measured -->\nafter\n';
+    const written = withParagraph(readme, 'new $& one');
+    expect(written).toBe('before\n<!-- measured -->\nnew $& one\n<!-- /measured -->\nafter\n');
+    expect(withParagraph(written, 'new $& one')).toBe(written);
+  });
+
+  it('has its marks in the README, and refuses a file without them', () => {
+    const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+    expect(withParagraph(readme, 'told')).toContain('<!-- measured -->\ntold\n<!-- /measured -->');
+    expect(() => withParagraph('nothing here', 'told')).toThrow(/left as it was/);
+  });
+});
+
+describe('the table', () => {
+  it('writes times and numbers with the unit that suits them', () => {
+    expect([12.5, 3040, 1_200_000].map(timeText)).toEqual(['12.5 µs', '3.04 ms', '1.20 s']);
+    expect(factText({ value: 1.0049, unit: '' })).toBe('1');
+    expect(factText({ value: 98_765.4, unit: 'bytes' })).toBe('98765 bytes');
+  });
+
+  it('has one line for each row and number, with the ratio and whom to', () => {
+    const rows = [row('a', 10), row('b', 75, { to: 'a', times: 7.5 })];
+    const lines = tableLines({ ...file, rows });
+    expect(lines.filter((line) => /^core {6}[ab]/.test(line))).toHaveLength(2);
+    expect(lines.find((line) => line.startsWith('core      b'))).toContain('7.5 × a');
+    expect(lines.at(-1)).toContain('313 KiB');
+  });
+});

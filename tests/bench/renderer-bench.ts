@@ -1,0 +1,30 @@
+import { bundleFacts } from './bundle.ts';
+import { type DragRow, dragBench, type Spread } from './drag-bench.ts';
+import type { Fact, Found, Row } from './row.ts';
+import { startupBench } from './startup-bench.ts';
+
+/** What the page costs: a scripted drag, the way from the program's start to a bench that can be dragged, its size. */
+export async function rendererBench(): Promise<Found> {
+  const startup = await startupBench();
+  const drags = await dragBench();
+  return {
+    rows: [...drags.flatMap(dragRows), ...startup.rows],
+    facts: [...drags.map(inTime), ...startup.facts, ...bundleFacts()],
+  };
+}
+
+function dragRows({ what, scriptMs, frameMs }: DragRow): Row[] {
+  const row = (name: string, { median, p95, count }: Spread): Row => ({
+    group: 'renderer',
+    name: `${name}, ${what}`,
+    medianUs: 1000 * median,
+    p95Us: 1000 * p95,
+    runs: count,
+    ratio: null,
+  });
+  return [row('script of a move', scriptMs), row('frame interval', frameMs)];
+}
+
+function inTime({ what, framesInTime }: DragRow): Fact {
+  return { group: 'renderer', name: `frames within 60 Hz, ${what}`, value: 100 * framesInTime, unit: '%' };
+}

@@ -1,0 +1,39 @@
+/** The parts of the program that are measured, in the order of the table. */
+export const GROUPS = ['core', 'renderer', 'store', 'export'] as const;
+export type Group = (typeof GROUPS)[number];
+
+/** Median and 95th percentile of some timings, microseconds, and how many there were. */
+export interface Times {
+  readonly medianUs: number;
+  /** Null where too few were taken for a 95th percentile to mean anything. */
+  readonly p95Us: number | null;
+  readonly runs: number;
+}
+
+/** How many times slower a row is than another that took its turns beside it. */
+export interface Ratio {
+  readonly to: string;
+  readonly times: number;
+}
+
+/** One timed thing of the table. */
+export interface Row extends Times {
+  readonly group: Group;
+  readonly name: string;
+  /** Null where it stands alone. */
+  readonly ratio: Ratio | null;
+}
+
+/** One measured number that is not a time: an exponent, bytes, a share. */
+export interface Fact {
+  readonly group: Group;
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+}
+
+/** What one part of the bench found. */
+export interface Found {
+  readonly rows: readonly Row[];
+  readonly facts: readonly Fact[];
+}

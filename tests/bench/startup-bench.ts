@@ -1,0 +1,158 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
+import { exampleFit } from '../core/example/example-fit.ts';
+import { handlePlace, nextFrame } from '../e2e/hand.ts';
+import { type RunningProgram, startProgram } from '../e2e/harness.ts';
+import { callFromPage } from '../e2e/screens.ts';
+import { launchTestBrowser } from '../e2e/test-browser.ts';
+import { timesOf } from './measure.ts';
+import type { Found, Row } from './row.ts';
+
+const VIEW = { viewport: { width: 1280, height: 800 } };
+const STARTS = 5;
+const MOVES = 10_000;
+const MIB = 2 ** 20;
+
+/** Parts of one start, milliseconds. */
+interface Start {
+  /** From starting the process to the address it serves. */
+  readonly program: number;
+  /** From asking for the page to a handle that stands on it, drawn. */
+  readonly page: number;
+}
+
+/**
+ * From the program's start to a bench that can be dragged, in a browser that is already running: cold (a browser that never
+ * saw the page) and warm (one that has it in its cache); and the page's memory over ten thousand moves.
+ */
+export async function startupBench(): Promise<Found> {
+  const dataDir = mkdtempSync(join(tmpdir(), 'kneelwright-start-'));
+  const browser = await launchTestBrowser();
+  try {
+    const fitId = await storedFit(browser, dataDir);
+    const cold = await starts({ dataDir, fitId, context: () => browser.newContext(VIEW) });
+    const kept = await browser.newContext(VIEW);
+    const warm = await starts({ dataDir, fitId, context: async () => kept });
+    return {
+      rows: [...rowsOf('cold', cold), ...rowsOf('warm', warm)],
+      facts: await memory(browser, { dataDir, fitId }),
+    };
+  } finally {
+    await browser.close();
+    rmSync(dataDir, { recursive: true, force: true });
+  }
+}
+
+/** Keeps a single in a new data folder, and builds the page if it was not built. */
+async function storedFit(browser: Browser, dataDir: string): Promise<string> {
+  const program = await startProgram({ dataDir });
+  try {
+    const page = await browser.newPage();
+    await page.goto(program.firstAddress);
+    return (await callFromPage(page, 'fits.create', { fit: exampleFit() })).id;
+  } finally {
+    await program.kill();
+    await program.dispose();
+  }
+}
+
+interface Stored {
+  readonly dataDir: string;
+  readonly fitId: string;
+}
+
+async function starts(given: Stored & { context: () => Promise<BrowserContext> }): Promise<Start[]> {
+  const found: Start[] = [];
+  for (let i = 0; i < STARTS; i++) {
+    const page = await (await given.context()).newPage();
+    const began = performance.now();
+    const program = await startProgram({ dataDir: given.dataDir });
+    const served = performance.now();
+    await openBench(page, program, given.fitId);
+    found.push({ program: served - began, page: performance.now() - served });
+    await page.close();
+    await program.kill();
+    await program.dispose();
+  }
+  return found;
+}
+
+async function openBench(page: Page, program: RunningProgram, fitId: string): Promise<void> {
+  await page.goto(`${program.firstAddress}#/fits/${fitId}`, { waitUntil: 'commit' });
+  await handlePlace(page, 'kneePad/plan');
+  await nextFrame(page);
+}
+
+function rowsOf(word: string, found: readonly Start[]): Row[] {
+  const row = (name: string, ms: readonly number[]): Row => ({
+    group: 'renderer',
+    name: `${name}, ${word}`,
+    ...timesOf(ms),
+    ratio: null,
+  });
+  return [
+    row(
+      'program start to a draggable bench',
+      found.map((s) => s.program + s.page),
+    ),
+    row(
+      'of it: process start to the served address',
+      found.map((s) => s.program),
+    ),
+    row(
+      'of it: page asked for to the first draggable frame',
+      found.map((s) => s.page),
+    ),
+  ];
+}
+
+async function memory(browser: Browser, { dataDir, fitId }: Stored): Promise<Found['facts']> {
+  const program = await startProgram({ dataDir });
+  try {
+    const page = await browser.newPage(VIEW);
+    await openBench(page, program, fitId);
+    const session = await page.context().newCDPSession(page);
+    await moveAbout(page, MOVES / 10);
+    const before = await heldMiB(session);
+    await moveAbout(page, MOVES);
+    const after = await heldMiB(session);
+    const fact = (name: string, value: number) => ({ group: 'renderer', name, value, unit: 'MiB' }) as const;
+    return [
+      fact('page’s memory after a thousand moves', before),
+      fact('page’s memory after ten thousand more', after),
+    ];
+  } finally {
+    await program.dispose();
+  }
+}
+
+/** Moves the held pad about, four moves a frame, and lets it go where it was. */
+async function moveAbout(page: Page, moves: number): Promise<void> {
+  const from = await handlePlace(page, 'kneePad/plan');
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.evaluate(
+    async ({ x, y, count }) => {
+      const host = document.querySelector('.drawing')!;
+      const frame = () => new Promise((done) => requestAnimationFrame(done));
+      for (let i = 0; i < count; i++) {
+        const [clientX, clientY] = [x - 20 * Math.sin(i / 40), y + 8 * Math.sin(i / 25)];
+        const pointer = { pointerId: 1, pointerType: 'mouse', bubbles: true, clientX, clientY };
+        host.dispatchEvent(new PointerEvent('pointermove', pointer));
+        if (i % 4 === 3) await frame();
+      }
+    },
+    { ...from, count: moves },
+  );
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+}
+
+/** What the page's script holds after collection, MiB. */
+async function heldMiB(session: CDPSession): Promise<number> {
+  await session.send('HeapProfiler.collectGarbage');
+  const { usedSize } = await session.send('Runtime.getHeapUsage');
+  return usedSize / MIB;
+}
