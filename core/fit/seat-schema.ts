@@ -79,7 +79,10 @@ export const bandOverride = z.strictObject({
   reason: label,
 });
 
-/** The stroke: rate, mean drive force, and the trunk at catch and exit. Left out, the defaults hold. */
+/**
+ * The stroke: rate, mean drive force, the trunk at catch and exit, and how far over the shoulders the top hand passes in
+ * the middle of the drive. Left out, the defaults hold.
+ */
 export const strokeSchema = z
   .strictObject({
     ratePerMin: z.number().min(10).max(140),
@@ -88,6 +91,7 @@ export const strokeSchema = z
     catchRotationDeg: degrees(-20, 90),
     exitPitchDeg: degrees(-20, 90),
     exitRotationDeg: degrees(-60, 60),
+    topHandOverM: metres(-0.3, 0.6),
   })
   .partial();
 

@@ -1,6 +1,8 @@
+import type { BodyEstimate } from '../body/body.ts';
 import type { Seat } from '../fit/seat-schema.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
 import { type Radians, toRadians } from '../units/angle.ts';
+import { type HeadLevel, type MidDrive, midDrive, nearestLevel } from './mid-drive.ts';
 
 /** A paddle is this much shorter than its paddler, metres: common practice, no source. */
 export const UNDER_STATURE = { least: 0.08, most: 0.12 } as const;
@@ -12,12 +14,21 @@ export interface LengthPart {
   readonly lengthM: number;
 }
 
+/** A hand's height over the shoulders, metres, and the place of the head that it is nearest to. */
+export interface HandPlace {
+  readonly over: number;
+  readonly level: HeadLevel;
+}
+
 /** How a paddle suits its paddler in this seat. Metres and radians. */
 export interface PaddleFit {
   /** Length by stature: the middle of the rule and its ends. */
   readonly byStature: { readonly lengthM: number; readonly leastM: number; readonly mostM: number };
-  /** Length by the stance: top hand above the water with the shaft upright, and the blade under it. */
+  /** Length by the stance: top hand above the water in the middle of the drive, shaft upright, and the blade under it. */
   readonly byStance: { readonly lengthM: number; readonly parts: readonly LengthPart[] };
+  readonly midDrive: MidDrive;
+  /** Where the top hand passes over the shoulders at mid-drive: as the model takes it, and with a paddle by stature. */
+  readonly topHand: Readonly<Record<'modelled' | 'byStature', HandPlace>>;
   /** By the stance less by stature: positive where this seat asks for a longer paddle than the stature does. */
   readonly difference: number;
   /** The paddle at hand less the length by the stance: negative where the blade is not covered. */
@@ -39,27 +50,33 @@ export interface PaddleFit {
 
 /** What a paddle is judged by: the solved seat, and the heights of water and gunwale beside it, metres, boat frame. */
 export interface PaddleInput {
-  readonly body: { readonly stature: number };
-  readonly seat: Pick<Seat, 'paddle'>;
+  readonly body: Pick<BodyEstimate, 'stature' | 'lengths'>;
+  readonly seat: Pick<Seat, 'paddle' | 'stroke'>;
   readonly stances: Readonly<Record<Phase, Stance>>;
   readonly waterZ: number;
   readonly gunwaleZ: number;
 }
 
 /**
- * Both lengths of a paddle and how it is held. At mid-drive the top hand is taken as high as in the ready stance and the
- * shaft as upright, so the blade is just covered by a paddle as long as that hand stands over the water, and the blade.
- * A pad one centimetre higher asks for a paddle about one centimetre longer, and brings the lower hand as much higher.
+ * Both lengths of a paddle and how it is held. In the middle of the drive the shaft stands upright, so the blade is just
+ * covered by a paddle as long as the top hand stands over the water, and the blade. A pad one centimetre higher asks for
+ * a paddle about one centimetre longer, and brings the lower hand as much higher.
+ *
+ * The two lengths differ by a hand breadth and more: the rule lets the top hand pass at about the chin, the model at about
+ * the eyes. Neither is measured, so the difference is told with both hand heights (`topHand`).
  *
  * For a paddler of 1.80 m: 1.70 m by stature (1.68–1.72).
  */
 export function paddleFit(input: PaddleInput): PaddleFit {
   const { body, seat, stances, waterZ, gunwaleZ } = input;
   const { lengthM, bladeLengthM, lowerHandM, bladeAngleDeg } = seat.paddle;
-  const parts = lengthParts(input);
+  const middle = midDrive(input);
+  const parts = lengthParts(input, middle);
   const byStance = parts.reduce((sum, part) => sum + part.lengthM, 0);
   const byStature = body.stature - (UNDER_STATURE.least + UNDER_STATURE.most) / 2;
-  const midDriveHandZ = stances.ready.points.topHand.z - lowerHandM;
+  const difference = byStance - byStature;
+  const handZ = middle.topHandZ - lowerHandM;
+  const place = (over: number): HandPlace => ({ over, level: nearestLevel(over, body) });
   const atCatch = stances.catch.points;
   return {
     byStature: {
@@ -68,27 +85,29 @@ export function paddleFit(input: PaddleInput): PaddleFit {
       mostM: body.stature - UNDER_STATURE.least,
     },
     byStance: { lengthM: byStance, parts },
-    difference: byStance - byStature,
+    midDrive: middle,
+    topHand: { modelled: place(middle.topHandOver), byStature: place(middle.topHandOver - difference) },
+    difference,
     againstStance: lengthM - byStance,
     bladeShare: bladeLengthM / lengthM,
     handSpacing: lowerHandM,
     handShare: lowerHandM / lengthM,
     handAboveNeck: lengthM - bladeLengthM - lowerHandM,
     catchReach: atCatch.lowerHand.x - atCatch.kneelingKnee.x,
-    handOverGunwale: midDriveHandZ - gunwaleZ,
-    handOverWater: midDriveHandZ - waterZ,
+    handOverGunwale: handZ - gunwaleZ,
+    handOverWater: handZ - waterZ,
     bladeAngle: toRadians(bladeAngleDeg),
   };
 }
 
 /** The way from the water up through knee, hip and shoulder to the top hand, and the blade below the water. */
-function lengthParts({ seat, stances, waterZ }: PaddleInput): LengthPart[] {
-  const { kneelingKnee, midHip, midShoulder, topHand } = stances.ready.points;
+function lengthParts({ seat, stances, waterZ }: PaddleInput, middle: MidDrive): LengthPart[] {
+  const { kneelingKnee } = stances.ready.points;
   return [
     { part: 'knee', lengthM: kneelingKnee.z - waterZ },
-    { part: 'thigh', lengthM: midHip.z - kneelingKnee.z },
-    { part: 'trunk', lengthM: midShoulder.z - midHip.z },
-    { part: 'hand', lengthM: topHand.z - midShoulder.z },
+    { part: 'thigh', lengthM: middle.hipZ - kneelingKnee.z },
+    { part: 'trunk', lengthM: middle.shoulderZ - middle.hipZ },
+    { part: 'hand', lengthM: middle.topHandOver },
     { part: 'blade', lengthM: seat.paddle.bladeLengthM },
   ];
 }

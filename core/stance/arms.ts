@@ -77,6 +77,11 @@ export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold 
   };
 }
 
+/** How far a phase's hold has the top hand over mid-shoulder, metres: 0.38 of an arm when ready, 0.52 at the catch. */
+export function topHandOver(body: Pick<BodyLengths, 'upperArm' | 'forearm' | 'hand'>, phase: Phase): number {
+  return HOLD[phase].top[2] * (body.upperArm + body.forearm + body.hand);
+}
+
 /** How far the shoulders are turned, paddling side forward, radians: the athlete's own at catch and exit if set. */
 function shoulderTurn({ stroke }: Seat, phase: Phase): number {
   const own = phase === 'catch' ? stroke.catchRotationDeg : stroke.exitRotationDeg;

@@ -24,17 +24,28 @@ describe('paddleFit', () => {
     expect(paddle.byStature.mostM).toBeCloseTo(1.72, 12);
   });
 
-  it('by the stance: the top hand over the water and the blade, part by part', () => {
+  it('by the stance: the top hand over the water in the middle of the drive and the blade, part by part', () => {
     const { lengthM, parts } = paddle.byStance;
-    expect(lengthM).toBeCloseTo(stances.ready.points.topHand.z - 0.1 + seat.paddle.bladeLengthM, 12);
+    expect(lengthM).toBeCloseTo(paddle.midDrive.topHandZ - 0.1 + seat.paddle.bladeLengthM, 12);
     expect(parts.map((p) => p.part)).toEqual(['knee', 'thigh', 'trunk', 'hand', 'blade']);
     expect(parts.reduce((sum, p) => sum + p.lengthM, 0)).toBeCloseTo(lengthM, 12);
     for (const part of parts) expect(part.lengthM).toBeGreaterThan(0);
   });
 
-  it('both lengths agree to within two hand breadths for a usual setting', () => {
-    expect(paddle.difference).toBeCloseTo(paddle.byStance.lengthM - paddle.byStature.lengthM, 12);
-    expect(Math.abs(paddle.difference)).toBeLessThan(0.16);
+  it('tells the difference by the top hand: as much lower with a paddle by stature', () => {
+    const { difference, topHand } = paddle;
+    expect(difference).toBeCloseTo(paddle.byStance.lengthM - paddle.byStature.lengthM, 12);
+    expect(topHand.modelled.over - topHand.byStature.over).toBeCloseTo(difference, 12);
+    expect(topHand.modelled.level).toBe('eyes');
+    expect(topHand.byStature.level).toBe('chin');
+  });
+
+  it('a hand measured at the height that the rule implies makes both lengths one', () => {
+    const measured = { ...seat, stroke: { topHandOverM: paddle.topHand.byStature.over } };
+    const agreed = paddleFit({ body, seat: measured, stances, waterZ: 0.1, gunwaleZ: 0.3 });
+    expect(agreed.difference).toBeCloseTo(0, 12);
+    expect(agreed.topHand.modelled.over).toBeCloseTo(agreed.topHand.byStature.over, 12);
+    expect(agreed.topHand.modelled.level).toBe('chin');
   });
 
   it('hand places, by subtraction from the example paddle (1.70, blade .60, lower hand .70)', () => {
@@ -48,7 +59,7 @@ describe('paddleFit', () => {
     const lengthM = paddle.byStance.lengthM;
     const suited = paddleFit({
       body,
-      seat: { paddle: { ...seat.paddle, lengthM } },
+      seat: { ...seat, paddle: { ...seat.paddle, lengthM } },
       stances,
       waterZ: 0.1,
       gunwaleZ: 0.3,
@@ -62,7 +73,7 @@ describe('paddleFit', () => {
   });
 
   it('reads the blade angle as set', () => {
-    const turned = { paddle: { ...seat.paddle, bladeAngleDeg: 6 } };
+    const turned = { ...seat, paddle: { ...seat.paddle, bladeAngleDeg: 6 } };
     const { bladeAngle } = paddleFit({ body, seat: turned, stances, waterZ: 0.1, gunwaleZ: 0.3 });
     expect(bladeAngle).toBeCloseTo((6 * Math.PI) / 180, 12);
   });
