@@ -44,6 +44,7 @@ export const FITTING_COORDINATES = [
   'rearRest.turnDeg',
   'frontFoot.forwardM',
   'frontFoot.outM',
+  'frontFoot.heightM',
   'frontFoot.toeOutDeg',
   'frontFoot.wedgeDeg',
   'paddle.lengthM',

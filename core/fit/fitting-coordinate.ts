@@ -48,6 +48,7 @@ export const COORDINATE_RULES: Readonly<Record<FittingCoordinate, CoordinateRule
   'rearRest.turnDeg': turn('rearRest', -5, 45),
   'frontFoot.forwardM': length('frontFoot', -0.3, 1),
   'frontFoot.outM': length('frontFoot', -0.25, 0),
+  'frontFoot.heightM': length('frontFoot', 0, 0.15),
   'frontFoot.toeOutDeg': turn('frontFoot', -10, 35),
   'frontFoot.wedgeDeg': turn('frontFoot', 0, 25),
   'paddle.lengthM': length('paddle', 0.9, 2.2),
@@ -80,14 +81,16 @@ export function withCoordinate(
 }
 
 /**
- * Coordinates of a seat that suggestions and proposals may move: those of its locked fittings are left out, and the
- * lower hand's place on the shaft, which is the paddler's own.
+ * Coordinates of a seat that suggestions and proposals may move: those of its locked fittings are left out, the lower
+ * hand's place on the shaft, which is the paddler's own, and the front foot's height, which asks for a board to be built.
  */
 export function freeCoordinates(seat: Seat): FittingCoordinate[] {
   return FITTING_COORDINATES.filter(
-    (c) => c !== 'paddle.lowerHandM' && !seat.locks.includes(COORDINATE_RULES[c].fitting),
+    (c) => !COACHES_OWN.includes(c) && !seat.locks.includes(COORDINATE_RULES[c].fitting),
   );
 }
+
+const COACHES_OWN: readonly FittingCoordinate[] = ['paddle.lowerHandM', 'frontFoot.heightM'];
 
 /** The pitch of the hardware's holes along a coordinate, metres; null where it may stand anywhere. */
 export function holePitch(fit: Fit, coordinate: FittingCoordinate): number | null {

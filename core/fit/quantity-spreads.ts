@@ -127,7 +127,9 @@ function massVariation(body: BodyEstimate, by: number): Pick<BodyEstimate, 'mass
 }
 
 /** The coordinates that are placed with a tape and turned with a bevel. */
-const PLACED = FITTING_COORDINATES.filter((c) => !c.startsWith('paddle.') && c !== 'frontFoot.wedgeDeg');
+const PLACED = FITTING_COORDINATES.filter(
+  (c) => !c.startsWith('paddle.') && c !== 'frontFoot.wedgeDeg' && c !== 'frontFoot.heightM',
+);
 
 function placings(seat: Seat, by: number): Seat[] {
   return PLACED.map((coordinate) => {

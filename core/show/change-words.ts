@@ -96,6 +96,13 @@ const WORDS: Readonly<Record<FittingCoordinate, Words>> = {
     feelMore: 'Your feet stand closer together across the boat.',
     feelLess: 'You stand wider, which steadies you.',
   },
+  'frontFoot.heightM': {
+    unit: 'm',
+    more: (by) => `Your front foot stands ${by} higher.`,
+    less: (by) => `Your front foot stands ${by} lower.`,
+    feelMore: 'Your front knee bends more.',
+    feelLess: 'Your front knee opens a little.',
+  },
   'frontFoot.toeOutDeg': {
     unit: 'deg',
     more: (by) => `Your front toes point ${by} further out.`,

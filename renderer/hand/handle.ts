@@ -54,7 +54,10 @@ export const HANDLES: Readonly<Record<HandleId, HandleKind>> = {
   frontFoot: {
     fitting: 'frontFoot',
     motion: 'place',
-    views: { plan: ['frontFoot.forwardM', 'frontFoot.outM'], profile: ['frontFoot.forwardM'] },
+    views: {
+      plan: ['frontFoot.forwardM', 'frontFoot.outM'],
+      profile: ['frontFoot.forwardM', 'frontFoot.heightM'],
+    },
   },
   toeOut: { fitting: 'frontFoot', motion: 'turn', views: { plan: ['frontFoot.toeOutDeg'] } },
   lowerHand: {
@@ -72,8 +75,8 @@ export const GRIPS: readonly Grip[] = HANDLE_IDS.flatMap((handle) =>
 );
 
 /** Whether a grip stands in the Tab order; what the view from behind moves, the two others move too. */
-export function isTabStop({ handle, view }: Grip): boolean {
-  return view !== 'section' && !(handle === 'frontFoot' && view === 'profile');
+export function isTabStop({ view }: Grip): boolean {
+  return view !== 'section';
 }
 
 /** A grip's name in the page: `kneePad/plan`. */

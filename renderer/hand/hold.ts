@@ -40,6 +40,8 @@ const MAGNET_DEG = 1.5;
 /** A coordinate pulled by less than this has not been pulled at all. */
 const STILL_PX = 0.5;
 const STILL_DEG = 0.05;
+/** A front foot is mostly slid along the board: it leaves its height only when pulled this far up or down, pixels. */
+const LIFT_PX = 8;
 
 /** Takes hold of a grip at a screen point; null where there is nothing to hold. */
 export function takeHold(
@@ -73,7 +75,8 @@ export function pulledTo(hold: Hold, screen: ScreenPoint, keys: PullKeys): (fit:
       const rail = rails.get(coordinate);
       if (!rail) continue;
       const start = coordinateOf(place.seat, coordinate);
-      const rest = settled(value, rail, { ...graspOf(coordinate, hold, keys), free: keys.free, start });
+      const wanted = coordinate === 'frontFoot.heightM' ? lifted(value, start, geometry) : value;
+      const rest = settled(wanted, rail, { ...graspOf(coordinate, hold, keys), free: keys.free, start });
       if (rest !== coordinateOf(edited.seats[seat]!, coordinate)) {
         edited = withCoordinate(edited, { seat, coordinate }, rest);
         if (keys.all) edited = othersMoved(edited, hold, { coordinate, by: rest - start });
@@ -81,6 +84,13 @@ export function pulledTo(hold: Hold, screen: ScreenPoint, keys: PullKeys): (fit:
     }
     return edited;
   };
+}
+
+/** A height that follows the hand only beyond the first few pixels. */
+function lifted(value: number, start: number, { camera }: ViewGeometry): number {
+  const by = value - start;
+  const left = Math.abs(by) - LIFT_PX / camera.pixelsPerMetre;
+  return left <= 0 ? start : start + Math.sign(by) * left;
 }
 
 /** The same movement for everybody else aboard whose fitting is not locked; places are from each one's own datum and side. */

@@ -31,6 +31,7 @@ const WIDEST: Readonly<Record<FittingCoordinate, readonly [number, number]>> = {
   'rearRest.turnDeg': [-90, 90],
   'frontFoot.forwardM': [-0.4, 1.4],
   'frontFoot.outM': [-0.5, 0.5],
+  'frontFoot.heightM': [0, 0.3],
   'frontFoot.toeOutDeg': [-90, 90],
   'frontFoot.wedgeDeg': [-45, 60],
   'paddle.lengthM': [0.8, 2.6],

@@ -6,7 +6,13 @@ import { say } from '../../language/messages.ts';
 export const COORDINATES_OF: Readonly<Record<Lockable, readonly FittingCoordinate[]>> = {
   kneePad: ['kneePad.aftM', 'kneePad.outM', 'kneePad.heightM', 'kneePad.recessTurnDeg'],
   rearRest: ['rearRest.aftM', 'rearRest.outM', 'rearRest.heightM', 'rearRest.turnDeg'],
-  frontFoot: ['frontFoot.forwardM', 'frontFoot.outM', 'frontFoot.toeOutDeg', 'frontFoot.wedgeDeg'],
+  frontFoot: [
+    'frontFoot.forwardM',
+    'frontFoot.outM',
+    'frontFoot.heightM',
+    'frontFoot.toeOutDeg',
+    'frontFoot.wedgeDeg',
+  ],
   paddle: ['paddle.lengthM', 'paddle.bladeLengthM', 'paddle.lowerHandM'],
 };
 

@@ -63,6 +63,15 @@ describe('a pull', () => {
     expect(out).toEqual(pull(fit, { handle: 'kneePad', view: 'plan' }, { x: 0, y: -30 }));
   });
 
+  it('slides the front foot along the board, and lifts it only when pulled clearly up', () => {
+    const fit = exampleFit();
+    const foot = (by: { x: number; y: number }) =>
+      pull(fit, { handle: 'frontFoot', view: 'profile' }, by).seats[0]!.frontFoot;
+    expect(foot({ x: 30, y: -8 })).toEqual({ ...fit.seats[0]!.frontFoot, forwardM: 0.43 });
+    expect(foot({ x: 0, y: -48 }).heightM).toBeCloseTo(0.04, 9);
+    expect(foot({ x: 0, y: 60 }).heightM).toBe(0);
+  });
+
   it('is mirrored for the other side', () => {
     const fit = exampleFit([exampleSeat({ side: 'right' })]);
     const out = pull(fit, { handle: 'kneePad', view: 'plan' }, { x: 0, y: 30 });

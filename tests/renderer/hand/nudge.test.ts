@@ -41,7 +41,11 @@ describe('arrows go the way they point on the drawing', () => {
 
   it('down the shaft is farther from the grip; a view that does not move that way does nothing', () => {
     expect(pushOf({ handle: 'lowerHand', view: 'profile' }, 'ArrowDown', placeIn(left))?.way).toBe(1);
-    expect(pushOf({ handle: 'frontFoot', view: 'profile' }, 'ArrowUp', placeIn(left))).toBeNull();
+    expect(pushOf({ handle: 'frontFoot', view: 'section' }, 'ArrowUp', placeIn(left))).toBeNull();
+    expect(pushOf({ handle: 'frontFoot', view: 'profile' }, 'ArrowUp', placeIn(left))).toEqual({
+      coordinate: 'frontFoot.heightM',
+      way: 1,
+    });
     expect(arrowKey('Tab')).toBeNull();
   });
 });
