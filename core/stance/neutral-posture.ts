@@ -30,7 +30,7 @@ export const NEUTRAL = {
   /** Centre of mass over the centreline: a balancing paddler keeps it there to about a centimetre. */
   balanceAcross: { at: 0, tolerance: 0.01, source: TUNED },
   /** Share of the way from kneeling knee to front ball at which the centre of mass likes to stand; tolerance in metres. */
-  balanceFore: { at: 0.27, tolerance: 0.04, source: TUNED },
+  balanceFore: { at: 0.24, tolerance: 0.04, source: TUNED },
 } as const satisfies Record<string, Neutral>;
 
 /** Stature that the lengths above are written for, metres. */

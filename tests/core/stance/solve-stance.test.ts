@@ -102,7 +102,7 @@ describe('the objective', () => {
               const kink = (more[i] === 0) !== (less[i] === 0);
               const difference = (more[i]! - less[i]!) / (2 * h);
               if (!kink)
-                expect(Math.abs(slope - difference)).toBeLessThan(2e-3 * Math.max(1, Math.abs(difference)));
+                expect(Math.abs(slope - difference)).toBeLessThan(1e-6 * Math.max(1, Math.abs(difference)));
             });
           });
         },
