@@ -1,7 +1,7 @@
+import type { SheetBox } from '../../core/setout/sheet-layout.ts';
 import type { MillimetrePoint } from '../../core/setout/template-drawing.ts';
 import type { ShowShape, ShowTone, ViewPoint } from '../../core/show/show-picture.ts';
 import type { SheetPdf } from './pdf/sheet-pdf.ts';
-import type { Box } from './sheet/flow.ts';
 
 /** Colours of the picture on white paper; the limbs are soft graphite, the near ones darker. */
 const TONES: Readonly<Record<ShowTone, string>> = {
@@ -25,7 +25,7 @@ const BEFORE_FILL = '#f7fbfb';
 
 /** Where a view comes to lie: its box on the page, the point of the view at the box's lower left, millimetres to the metre. */
 export interface ShowPlacement {
-  readonly box: Box;
+  readonly box: SheetBox;
   readonly from: ViewPoint;
   readonly perMetre: number;
 }

@@ -1,25 +1,17 @@
 import type { Hull } from '../../core/hull/hull.ts';
-import { type PageSize, type PaperName, pageOf } from '../../core/setout/paper.ts';
+import type { PaperName } from '../../core/setout/paper.ts';
 import type { SeatSetOut } from '../../core/setout/set-out.ts';
+import { sheetBlocks } from '../../core/setout/sheet-blocks.ts';
+import { heightAt, scaleFor, scaleText, sheetDrawing } from '../../core/setout/sheet-drawing.ts';
+import { type FirstSheet, firstSheet, sheetColumns } from '../../core/setout/sheet-layout.ts';
+import { sheetMarks } from '../../core/setout/sheet-marks.ts';
+import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
+import { drawMarks } from './pdf/draw-marks.ts';
 import { createSheetPdf } from './pdf/sheet-pdf.ts';
-import { type Box, type Column, flow } from './sheet/flow.ts';
-import { sheetBlocks } from './sheet/sheet-blocks.ts';
-import { drawSheetDrawing, heightAt, scaleFor, scaleText, sheetDrawing } from './sheet/sheet-drawing.ts';
-import { drawTitleBlock, sheetRoom } from './sheet/title-block.ts';
-import type { SheetStamp } from './sheet-stamp.ts';
+import { type Column, flow } from './sheet/flow.ts';
+import { flowing } from './sheet/flowing-block.ts';
+import { drawTitleBlock } from './sheet/title-block.ts';
 import type { PrintedPdf } from './template-pdf.ts';
-
-const COLUMN_GAP_MM = 8;
-/** Columns are about this wide, millimetres: a line of body type that reads easily. */
-const COLUMN_MM = 125;
-
-/** The page, the room of the drawing on the first sheet, and the columns that tables flow through. */
-interface Layout {
-  readonly page: PageSize;
-  readonly drawing: Box;
-  /** `tall` is the height that the drawing takes. */
-  columns(tall: number): Generator<Column, never>;
-}
 
 /** Less room than this under a drawing is left white, millimetres. */
 const LEAST_ROOM_MM = 24;
@@ -35,14 +27,14 @@ export function* setOutPdf(
     author: stamp.fitName,
     keptAt: stamp.keptAt,
   });
-  const layout = layoutOn(paper);
+  const layout = firstSheet(paper);
   const views = sheetDrawing(out, hull);
   const scale = scaleFor(views, layout.drawing);
-  const placed = flow(pdf, sheetBlocks(out), layout.columns(heightAt(views, scale)));
+  const placed = flow(pdf, sheetBlocks(out).map(flowing), columnsAfter(layout, heightAt(views, scale)));
   const sheets = 1 + Math.max(0, ...placed.map(({ page }) => page));
   for (let sheet = 0; sheet < sheets; sheet++) {
     pdf.addPage(layout.page);
-    if (sheet === 0) drawSheetDrawing(pdf, views, { box: layout.drawing, scale });
+    if (sheet === 0) drawMarks(pdf, sheetMarks(views, { box: layout.drawing, scale }));
     for (const { page, row, left, top, width } of placed) {
       if (page === sheet) row.draw(pdf, { left, top, width });
     }
@@ -59,37 +51,15 @@ export function* setOutPdf(
   return { bytes: pdf.bytes(), missing: pdf.missing };
 }
 
-/** A4 and Letter give the first sheet to the drawing and what fits under it; on A3 tables stand beside it too. */
-function layoutOn(paper: PaperName): Layout {
-  const page = pageOf(paper, { lying: true });
-  const room = sheetRoom(page);
-  const beside = paper === 'A3' ? columnsOf(room)[0]!.width : 0;
-  const drawing = { ...room, width: room.width - (beside > 0 ? beside + COLUMN_GAP_MM : 0) };
-  return {
-    page,
-    drawing,
-    *columns(tall) {
-      const left = room.height - tall;
-      if (left >= LEAST_ROOM_MM) {
-        const under = { ...drawing, top: room.top + tall, height: left };
-        for (const box of columnsOf(under)) yield { page: 0, box };
-      }
-      if (beside > 0)
-        yield { page: 0, box: { ...room, left: room.left + room.width - beside, width: beside } };
-      for (let sheet = 1; ; sheet++) {
-        for (const box of columnsOf(room)) yield { page: sheet, box };
-      }
-    },
-  };
-}
-
-/** As many columns of about `COLUMN_MM` as a box has room for. */
-function columnsOf(box: Box): Box[] {
-  const count = Math.max(1, Math.round((box.width + COLUMN_GAP_MM) / (COLUMN_MM + COLUMN_GAP_MM)));
-  const width = (box.width - (count - 1) * COLUMN_GAP_MM) / count;
-  return Array.from({ length: count }, (_, k) => ({
-    ...box,
-    left: box.left + k * (width + COLUMN_GAP_MM),
-    width,
-  }));
+/** Columns one after another: under the drawing if there is room, beside it, then those of the sheets that follow. */
+function* columnsAfter({ room, drawing, beside }: FirstSheet, tall: number): Generator<Column, never> {
+  const left = room.height - tall;
+  if (left >= LEAST_ROOM_MM) {
+    const under = { ...drawing, top: room.top + tall, height: left };
+    for (const box of sheetColumns(under)) yield { page: 0, box };
+  }
+  if (beside) yield { page: 0, box: beside };
+  for (let sheet = 1; ; sheet++) {
+    for (const box of sheetColumns(room)) yield { page: sheet, box };
+  }
 }

@@ -1,13 +1,13 @@
 import { type PaperName, pageOf } from '../../core/setout/paper.ts';
+import type { SheetBox } from '../../core/setout/sheet-layout.ts';
+import { revisionText, type SheetStamp, stampDay } from '../../core/setout/sheet-stamp.ts';
 import type { ShowShape } from '../../core/show/show-picture.ts';
 import type { ShowStory } from '../../core/show/show-story.ts';
 import { SHOW_CAUTIONS, SHOW_WORDS } from '../../core/show/show-words.ts';
 import { drawShowPicture } from './draw-show-picture.ts';
 import { fittedText } from './pdf/fitted-text.ts';
 import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
-import type { Box } from './sheet/flow.ts';
 import { SHEET_INK } from './sheet/sheet-inks.ts';
-import { revisionText, type SheetStamp, stampDay } from './sheet-stamp.ts';
 import type { PrintedPdf } from './template-pdf.ts';
 
 /** What stands on a take-home page. */
@@ -46,7 +46,7 @@ export function* takeHomePdf(
   });
   const size = pageOf(paper, { lying: false });
   pdf.addPage(size);
-  const room: Box = {
+  const room: SheetBox = {
     left: MARGIN_MM,
     top: MARGIN_MM,
     width: size.width - 2 * MARGIN_MM,
@@ -62,7 +62,7 @@ export function* takeHomePdf(
 function drawHead(
   pdf: SheetPdf,
   { story, massText }: TakeHome,
-  { room, stamp }: { room: Box; stamp: SheetStamp },
+  { room, stamp }: { room: SheetBox; stamp: SheetStamp },
 ): number {
   const { left, top, width } = room;
   pdf.text(SHOW_WORDS.title, [left, top + 4], { size: 4, colour: SHEET_INK.soft });
@@ -90,7 +90,7 @@ function drawHead(
 }
 
 /** All pictures side by side at one scale; gives where they end. */
-function drawPictures(pdf: SheetPdf, { pictures }: TakeHome, room: Box): number {
+function drawPictures(pdf: SheetPdf, { pictures }: TakeHome, room: SheetBox): number {
   const wide = pictures.reduce((sum, { width }) => sum + width, 0);
   const perMetre = (room.width - GAP_MM * (pictures.length - 1)) / wide;
   const tall = Math.max(...pictures.map(({ height }) => height)) * perMetre;
@@ -121,7 +121,7 @@ interface Section {
 }
 
 /** Two columns of words over the cautions, in the largest type that has room; if none has, the least telling go. */
-function drawWords(pdf: SheetPdf, page: TakeHome, room: Box): void {
+function drawWords(pdf: SheetPdf, page: TakeHome, room: SheetBox): void {
   const cautions: Section = { heading: '', items: SHOW_CAUTIONS.map((text) => ({ text })) };
   const width = (room.width - GAP_MM) / 2;
   for (const [index, size] of SIZES.entries()) {

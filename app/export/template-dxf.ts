@@ -7,6 +7,7 @@ import {
   Units,
 } from '@tarikjabiri/dxf';
 import { dimensionLines } from '../../core/setout/dimension-lines.ts';
+import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import {
   type Lettering,
   type PlainShape,
@@ -14,7 +15,6 @@ import {
   type TemplateDrawing,
 } from '../../core/setout/template-drawing.ts';
 import { LAYER_STYLES } from './layer-styles.ts';
-import type { SheetStamp } from './sheet-stamp.ts';
 import { withTitleAndBars } from './title-and-bars.ts';
 
 const ALIGNMENT = {
@@ -59,9 +59,6 @@ function add(dxf: DxfWriter, shape: PlainShape): void {
       return;
     case 'circle':
       dxf.addCircle(point3d(shape.centre[0], shape.centre[1], 0), shape.radius);
-      return;
-    case 'arc':
-      dxf.addArc(point3d(shape.centre[0], shape.centre[1], 0), shape.radius, shape.fromDeg, shape.toDeg);
       return;
     case 'text':
       addText(dxf, shape);

@@ -1,6 +1,8 @@
 import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import { boundsOf, type DrawingBounds } from '../../core/setout/drawing-bounds.ts';
 import type { PaperName } from '../../core/setout/paper.ts';
+import { onPage, type Placement } from '../../core/setout/paper-marks.ts';
+import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
 import type { MillimetrePoint, TemplateDrawing, TemplateShape } from '../../core/setout/template-drawing.ts';
 import {
   FOOT_STRIP_MM,
@@ -12,10 +14,9 @@ import {
   tilingOf,
 } from '../../core/setout/tiling.ts';
 import { CHECK_BAR_MM } from './check-bars.ts';
-import { drawShapes, onPage, type Placement } from './pdf/draw-shapes.ts';
+import { drawShapes } from './pdf/draw-marks.ts';
 import { fittedText } from './pdf/fitted-text.ts';
 import { createSheetPdf, type SheetPdf, type Type } from './pdf/sheet-pdf.ts';
-import { type SheetStamp, stampLine } from './sheet-stamp.ts';
 
 const INK = '#1f2a33';
 const SOFT = '#5c6a72';

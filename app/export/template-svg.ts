@@ -1,5 +1,8 @@
 import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
+import { CAPITALS_OVER_SIZE } from '../../core/setout/sheet-inks.ts';
+import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
+import { stampLine } from '../../core/setout/sheet-stamp.ts';
 import {
   type MillimetrePoint,
   type PlainShape,
@@ -8,14 +11,10 @@ import {
   type TemplateLayer,
 } from '../../core/setout/template-drawing.ts';
 import { LAYER_STYLES } from './layer-styles.ts';
-import type { SheetStamp } from './sheet-stamp.ts';
-import { stampLine } from './sheet-stamp.ts';
 import { withTitleAndBars } from './title-and-bars.ts';
 
 /** White around the drawing, millimetres. */
 const MARGIN_MM = 12;
-/** Capitals over the size of type, of the family that is asked for. */
-const CAPITALS_OVER_SIZE = 0.66;
 
 /**
  * A template as SVG at full size: one user unit is one millimetre, the size in millimetres stands on the root element,
@@ -67,16 +66,6 @@ function element(shape: PlainShape, place: Place, ink: string): string {
     case 'circle': {
       const [cx, cy] = place(shape.centre).map(figure);
       return `<circle cx="${cx}" cy="${cy}" r="${figure(shape.radius)}"/>`;
-    }
-    case 'arc': {
-      const { radius, fromDeg, toDeg } = shape;
-      const at = (deg: number) => {
-        const turn = (deg * Math.PI) / 180;
-        const { centre } = shape;
-        return place([centre[0] + radius * Math.cos(turn), centre[1] + radius * Math.sin(turn)]).map(figure);
-      };
-      const sweep = (((toDeg - fromDeg) % 360) + 360) % 360;
-      return `<path d="M${at(fromDeg)} A${figure(radius)} ${figure(radius)} 0 ${sweep > 180 ? 1 : 0} 0 ${at(toDeg)}"/>`;
     }
     case 'text': {
       const [x, y] = place(shape.at).map(figure);

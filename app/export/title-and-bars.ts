@@ -1,7 +1,7 @@
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
+import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
 import { type TemplateDrawing, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
 import { checkBars } from './check-bars.ts';
-import { type SheetStamp, stampLine } from './sheet-stamp.ts';
 
 /** Between the drawing and what is written around it, millimetres. */
 const GAP_MM = 14;

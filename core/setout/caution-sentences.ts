@@ -31,6 +31,8 @@ export function cautionSentence(caution: SetOutCaution, units: SheetUnits): stri
       return `A hole for ${THE[caution.fitting]} falls at or over the edge of the floorboard. Widen the board there or use another fixing.`;
     case 'into-hull':
       return `By the hull’s measurements ${THE[caution.fitting]} reaches ${length(caution.byMm)} into the hull’s side. Offer it up and scribe it to the side; do not force it.`;
+    case 'knee-estimated':
+      return `Measure the knee, bent, across its knuckles. The recess is drawn for ${length(caution.breadthMm)} ± ${length(caution.doubtMm)}, estimated from the body; nobody has measured it.`;
     case 'thin-wall':
       return `Only ${length(Math.max(0, caution.wallMm))} of wood is left beside the recess. Make the block wider or line its sides.`;
     case 'thin-floor':

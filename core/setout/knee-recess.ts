@@ -1,3 +1,4 @@
+import { SIGMAS_95 } from '../findings/judge.ts';
 import { norm, subtract } from '../frame/vec3.ts';
 import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
@@ -8,6 +9,14 @@ import type { MillimetrePoint } from './template-drawing.ts';
  * men and 9.0 in women (recalled) and the kneeling knee spreads; the survey used here has the depth but not the breadth.
  */
 const BREADTH_OVER_DEPTH = 0.95;
+
+/**
+ * Standard deviation of that estimate, millimetres (this project's): about 5 for the spread of bone breadths among people
+ * of one stature (recalled), about 5 for how far a knee spreads when it is knelt on.
+ */
+const ESTIMATE_SD_MM = 7;
+/** What callipers over a bent knee may be out by, millimetres (*common practice, no source*). */
+const MEASURED_DOUBT_MM = 3;
 
 /** The recess is wider than the knee by this on each side, millimetres (this project's reading of "shaped to the knee"). */
 const EASE_MM = 4;
@@ -38,10 +47,20 @@ export interface KneeRecess {
   readonly aftEnd: number;
 }
 
-/** The knee's breadth across its knuckles, millimetres: measured if the builder gave it, else estimated. */
-export function kneeBreadthMm({ body, options }: SeatWork): number {
-  if (options.kneeBreadthM !== null) return millimetres(options.kneeBreadthM);
-  return 2 * BREADTH_OVER_DEPTH * millimetres(body.lengths.kneeRadius.value);
+/** The knee's breadth across its knuckles, and what may be wrong with it (half of a band that holds 95 of 100). */
+export interface KneeBreadth {
+  readonly breadthMm: number;
+  readonly doubtMm: number;
+  readonly measured: boolean;
+}
+
+/** Knee of a seat: as the builder measured it, else estimated from the body. Stature 1.8 m, a man: about 111 ± 14 mm. */
+export function kneeBreadth({ body, options }: SeatWork): KneeBreadth {
+  if (options.kneeBreadthM !== null) {
+    return { breadthMm: millimetres(options.kneeBreadthM), doubtMm: MEASURED_DOUBT_MM, measured: true };
+  }
+  const breadthMm = 2 * BREADTH_OVER_DEPTH * millimetres(body.lengths.kneeRadius.value);
+  return { breadthMm, doubtMm: SIGMAS_95 * ESTIMATE_SD_MM, measured: false };
 }
 
 /** The recess of a seat's pad, from the knee's size and where the shank goes in the ready stance. */
@@ -50,7 +69,7 @@ export function kneeRecess(work: SeatWork, ends: { foreEnd: number; aftEnd: numb
   const shank = subtract(points.kneelingAnkle, points.kneelingKnee);
   return {
     kneeDepth: millimetres(work.body.lengths.kneeRadius.value),
-    halfBreadth: kneeBreadthMm(work) / 2 + EASE_MM,
+    halfBreadth: kneeBreadth(work).breadthMm / 2 + EASE_MM,
     shankRun: millimetres(Math.hypot(shank.x, shank.y)) || millimetres(norm(shank)) || 1,
     shankRise: millimetres(shank.z),
     depth: millimetres(work.seat.kneePad.recessDepthM),

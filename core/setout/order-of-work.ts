@@ -60,16 +60,18 @@ function listed(names: readonly string[]): string {
 /** Notes on fixing, brace, strap and floor. */
 export function fixingNotes(out: SeatSetOut): string[] {
   const { seat, report, index } = out.work;
-  const drive = findQuantity(report.quantities, 'padFixing', index)?.value ?? null;
+  const forceOf = (id: 'padFixing' | 'padFixingSide') =>
+    findQuantity(report.quantities, id, index)?.value ?? null;
+  const [forward, sideways] = [forceOf('padFixing'), forceOf('padFixingSide')];
   return [
     'Pad and rest are bolted through the floorboard with washers both sides, or screwed where the hardware is for screws; bed them against water.',
     seat.kneePad.braced
       ? 'Brace the pad forward and to the kneeling side: it passes the drive into the boat.'
       : 'No brace is planned for the pad.',
-    ...(drive === null
+    ...(forward === null || sideways === null
       ? []
       : [
-          `In the drive the model has the pad pushed forward with about ${(Math.round(drive / 10) * 10).toFixed(0)} N, stroke after stroke; choose a fixing that holds well above that.`,
+          `At the stroke’s peak the model has the pad pushed forward with up to ${toTens(forward)} N and toward the ${seat.side} with about ${toTens(sideways)} N, stroke after stroke; choose a fixing that holds well above both.`,
         ]),
     {
       releases: 'The rear strap holds the foot down and lets go by itself when the foot is pulled back.',
@@ -81,3 +83,5 @@ export function fixingNotes(out: SeatSetOut): string[] {
       : 'No non-slip face is planned under the front foot.',
   ];
 }
+
+const toTens = (newtons: number) => (Math.round(newtons / 10) * 10).toFixed(0);

@@ -58,16 +58,26 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
         `Recess ${writtenLength(rim, units)} deep at K; depth lines every ${writtenLength(DEPTH_STEP_MM, units)}`,
         [aftEnd, -halfWidth - 10],
       ),
+      words(kneeText(out), [aftEnd, -halfWidth - 17]),
       ...(foam > 0
         ? [
             words(`Dashed: cut in the wood for ${writtenLength(foam, units)} foam all round`, [
               aftEnd,
-              -halfWidth - 17,
+              -halfWidth - 24,
             ]),
           ]
         : []),
     ],
   };
+}
+
+/** The knee that the recess is drawn for, and how sure that is. */
+function kneeText({ knee, work }: SeatSetOut): string {
+  const breadth = writtenLength(knee.breadthMm, work.options.units);
+  const doubt = writtenLength(knee.doubtMm, work.options.units);
+  return knee.measured
+    ? `Drawn for a knee of ${breadth}, measured`
+    : `Drawn for a knee of ${breadth} ± ${doubt}, an estimate: measure the knee`;
 }
 
 /** Full-size pad block: plan with its bolts, side profile on the axis, section at the bearing point. */

@@ -2,7 +2,7 @@ import { findQuantity, type QuantityId } from '../findings/quantities.ts';
 import { toDegrees } from '../units/angle.ts';
 import { frontWedge } from './front-foot.ts';
 import type { HoleList } from './hole-list.ts';
-import { aftReach, halfWidthAt } from './knee-recess.ts';
+import { aftReach, halfWidthAt, kneeBreadth } from './knee-recess.ts';
 import type { Fittings } from './marks.ts';
 import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
@@ -32,6 +32,7 @@ export type SetOutCaution =
       readonly fitting: 'kneePad' | 'rearRest' | 'frontFoot';
       readonly byMm: number;
     }
+  | { readonly code: 'knee-estimated'; readonly breadthMm: number; readonly doubtMm: number }
   | { readonly code: 'thin-wall'; readonly wallMm: number }
   | { readonly code: 'thin-floor'; readonly woodMm: number }
   | { readonly code: 'shank-off-axis'; readonly offDeg: number }
@@ -47,6 +48,7 @@ export function cautionsOf(work: SeatWork, fittings: Fittings, holes: readonly H
   const { seat } = work;
   const { strap } = seat.rearRest;
   return [
+    ...kneeCautions(work),
     ...holes.flatMap((list) => holeCautions(work, list)),
     ...clearanceCautions(work),
     ...recessCautions(work, fittings),
@@ -56,6 +58,11 @@ export function cautionsOf(work: SeatWork, fittings: Fittings, holes: readonly H
     ...(seat.kneePad.braced ? [] : [{ code: 'not-braced' } as const]),
     ...(seat.frontFoot.nonSlip ? [] : [{ code: 'not-non-slip' } as const]),
   ];
+}
+
+function kneeCautions(work: SeatWork): SetOutCaution[] {
+  const { measured, breadthMm, doubtMm } = kneeBreadth(work);
+  return measured ? [] : [{ code: 'knee-estimated', breadthMm, doubtMm }];
 }
 
 function holeCautions({ seat, boat }: SeatWork, list: HoleList): SetOutCaution[] {

@@ -3,7 +3,7 @@ import type { Report } from '../fit/report.ts';
 import type { Side } from '../frame/mirror.ts';
 import { type AngleRow, anglesOf, type HeightRow, heightsOf } from './heights-and-angles.ts';
 import { type HoleList, padHoles, restHoles } from './hole-list.ts';
-import { kneeBreadthMm } from './knee-recess.ts';
+import { type KneeBreadth, kneeBreadth } from './knee-recess.ts';
 import { type CheckDimension, checksOf, type Fittings, fittingsOf, type Mark, marksOf } from './marks.ts';
 import { type SeatWork, seatWork } from './seat-work.ts';
 import { cautionsOf, type SetOutCaution } from './set-out-caution.ts';
@@ -24,9 +24,8 @@ export interface SeatSetOut {
   readonly angles: readonly AngleRow[];
   readonly holes: readonly HoleList[];
   readonly cautions: readonly SetOutCaution[];
-  /** The knee's breadth that the recess is drawn for, and whether somebody measured it. */
-  readonly kneeBreadthMm: number;
-  readonly kneeMeasured: boolean;
+  /** The knee that the recess is drawn for. */
+  readonly knee: KneeBreadth;
 }
 
 /**
@@ -55,7 +54,6 @@ export function setOutSeat(given: {
     angles: anglesOf(fittings, work),
     holes,
     cautions: cautionsOf(work, fittings, holes),
-    kneeBreadthMm: kneeBreadthMm(work),
-    kneeMeasured: given.options.kneeBreadthM !== null,
+    knee: kneeBreadth(work),
   };
 }

@@ -42,16 +42,6 @@ export interface Circle {
   readonly radius: number;
 }
 
-/** Counter-clockwise between two angles, degrees from x. */
-export interface Arc {
-  readonly kind: 'arc';
-  readonly layer: TemplateLayer;
-  readonly centre: MillimetrePoint;
-  readonly radius: number;
-  readonly fromDeg: number;
-  readonly toDeg: number;
-}
-
 export interface Lettering {
   readonly kind: 'text';
   readonly layer: TemplateLayer;
@@ -74,7 +64,7 @@ export interface Dimension {
 }
 
 /** What a dimension is drawn with, and everything else. */
-export type PlainShape = Polyline | Circle | Arc | Lettering;
+export type PlainShape = Polyline | Circle | Lettering;
 export type TemplateShape = PlainShape | Dimension;
 
 /** A drawing at full size. */
@@ -135,7 +125,6 @@ function movedBy(shape: TemplateShape, [dx, dy]: MillimetrePoint): TemplateShape
     case 'polyline':
       return { ...shape, points: shape.points.map(move) };
     case 'circle':
-    case 'arc':
       return { ...shape, centre: move(shape.centre) };
     case 'text':
       return { ...shape, at: move(shape.at) };

@@ -4,8 +4,6 @@ import { fontFile, fontRuns, fontsOf, type Glyphs, type Weight } from './font-sh
 
 /** PDF points in a millimetre. */
 const POINTS = 72 / 25.4;
-/** Capitals over the size of type in the family that is used (OS/2 table: 0.65 em). */
-export const CAPITALS_OVER_SIZE = 0.65;
 
 /** How something is inked. Widths and dashes in millimetres; `fill` and `stroke` as #rrggbb. */
 export interface Ink {

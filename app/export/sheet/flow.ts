@@ -1,13 +1,7 @@
+import { SHEET_TYPE } from '../../../core/setout/sheet-inks.ts';
+import type { SheetBox } from '../../../core/setout/sheet-layout.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
-import { SHEET_INK, TYPE } from './sheet-inks.ts';
-
-/** A rectangle on a page, millimetres from its top left corner. */
-export interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly width: number;
-  readonly height: number;
-}
+import { SHEET_INK } from './sheet-inks.ts';
 
 /** A piece that is not broken: its height in a column of a width, and how it is drawn. */
 export interface Row {
@@ -24,7 +18,7 @@ export interface Block {
 /** A column to fill: its page (0 first) and its box. */
 export interface Column {
   readonly page: number;
-  readonly box: Box;
+  readonly box: SheetBox;
 }
 
 /** A row with its place. */
@@ -80,7 +74,11 @@ function headingRow(heading: string): Row {
   return {
     height: HEADING_MM,
     draw(pdf, { left, top, width }) {
-      pdf.text(heading, [left, top + 4.6], { size: TYPE.heading, weight: 'strong', colour: SHEET_INK.ink });
+      pdf.text(heading, [left, top + 4.6], {
+        size: SHEET_TYPE.heading,
+        weight: 'strong',
+        colour: SHEET_INK.ink,
+      });
       pdf.path(
         [
           [left, top + 6.2],

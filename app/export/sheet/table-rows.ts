@@ -1,14 +1,8 @@
+import type { GridEntry, SheetColumn } from '../../../core/setout/sheet-block.ts';
+import { SHEET_TYPE } from '../../../core/setout/sheet-inks.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
 import type { Row } from './flow.ts';
-import { LINE_MM, SHEET_INK, TYPE } from './sheet-inks.ts';
-
-/** A column of a table: its share of the width, and how its words stand. */
-export interface TableColumn {
-  readonly title: string;
-  readonly share: number;
-  readonly anchor?: 'start' | 'end';
-  readonly strong?: boolean;
-}
+import { LINE_MM, SHEET_INK } from './sheet-inks.ts';
 
 const PAD_MM = 1.1;
 const GUTTER_MM = 2;
@@ -17,13 +11,13 @@ const GUTTER_MM = 2;
 export function tableRows(
   pdf: SheetPdf,
   width: number,
-  { columns, cells }: { columns: readonly TableColumn[]; cells: readonly (readonly string[])[] },
+  { columns, cells }: { columns: readonly SheetColumn[]; cells: readonly (readonly string[])[] },
 ): Row[] {
   const total = columns.reduce((sum, { share }) => sum + share, 0);
   const widths = columns.map(({ share }) => (width * share) / total);
   const lefts = widths.map((_, index) => widths.slice(0, index).reduce((sum, wide) => sum + wide, 0));
   const row = (texts: readonly string[], { title }: { title: boolean }): Row => {
-    const size = title ? TYPE.small : TYPE.body;
+    const size = title ? SHEET_TYPE.small : SHEET_TYPE.body;
     const lines = texts.map((text, index) =>
       pdf.lines(text, widths[index]! - GUTTER_MM, { size, weight: weightOf(columns[index]!, title) }),
     );
@@ -57,7 +51,7 @@ export function tableRows(
   ];
 }
 
-function weightOf({ strong }: TableColumn, title: boolean): 'regular' | 'strong' {
+function weightOf({ strong }: SheetColumn, title: boolean): 'regular' | 'strong' {
   return strong && !title ? 'strong' : 'regular';
 }
 
@@ -75,27 +69,23 @@ function rule(pdf: SheetPdf, { left, width, y }: { left: number; width: number; 
 export function listRows(
   pdf: SheetPdf,
   width: number,
-  {
-    sentences,
-    numbered,
-    strong = false,
-  }: { sentences: readonly string[]; numbered: boolean; strong?: boolean },
+  { sentences, numbered, strong }: { sentences: readonly string[]; numbered: boolean; strong: boolean },
 ): Row[] {
   const indent = numbered ? 6 : 4;
   const weight = strong ? 'strong' : 'regular';
   return sentences.map((sentence, index): Row => {
-    const lines = pdf.lines(sentence, width - indent, { size: TYPE.body, weight });
+    const lines = pdf.lines(sentence, width - indent, { size: SHEET_TYPE.body, weight });
     return {
       height: lines.length * LINE_MM + 0.9,
       draw(_, { left, top }) {
         const first = top + LINE_MM - 0.6;
         pdf.text(numbered ? `${index + 1}` : '–', [left, first], {
-          size: TYPE.body,
+          size: SHEET_TYPE.body,
           weight: numbered ? 'strong' : weight,
           colour: SHEET_INK.soft,
         });
         lines.forEach((line, at) => {
-          pdf.text(line, [left + indent, first + at * LINE_MM], { size: TYPE.body, weight });
+          pdf.text(line, [left + indent, first + at * LINE_MM], { size: SHEET_TYPE.body, weight });
         });
       },
     };
@@ -106,10 +96,7 @@ export function listRows(
 export function gridRows(
   pdf: SheetPdf,
   width: number,
-  {
-    entries,
-    perRow,
-  }: { entries: readonly { label: string; value: string; now?: boolean }[]; perRow: number },
+  { entries, perRow }: { entries: readonly GridEntry[]; perRow: number },
 ): Row[] {
   const cell = width / perRow;
   const rows: Row[] = [];
@@ -123,8 +110,12 @@ export function gridRows(
           const y = top + LINE_MM - 0.6;
           const weight = now ? 'strong' : 'regular';
           const colour = now ? SHEET_INK.mark : SHEET_INK.ink;
-          pdf.text(label, [x, y], { size: TYPE.body, weight, colour: now ? SHEET_INK.mark : SHEET_INK.soft });
-          pdf.text(value, [x + cell - 3, y], { size: TYPE.body, weight, colour, anchor: 'end' });
+          pdf.text(label, [x, y], {
+            size: SHEET_TYPE.body,
+            weight,
+            colour: now ? SHEET_INK.mark : SHEET_INK.soft,
+          });
+          pdf.text(value, [x + cell - 3, y], { size: SHEET_TYPE.body, weight, colour, anchor: 'end' });
         });
         rule(pdf, { left, width: wide, y: top + LINE_MM + PAD_MM });
       },

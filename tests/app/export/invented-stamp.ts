@@ -1,4 +1,4 @@
-import type { SheetStamp } from '../../../app/export/sheet-stamp.ts';
+import type { SheetStamp } from '../../../core/setout/sheet-stamp.ts';
 
 /** What a made-up sheet says of itself. */
 export function inventedStamp(more: Partial<SheetStamp> = {}): SheetStamp {

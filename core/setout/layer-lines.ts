@@ -1,0 +1,32 @@
+import type { SheetInk } from './sheet-inks.ts';
+import type { TemplateLayer } from './template-drawing.ts';
+
+/** How a layer's lines are drawn: ink by name, width and dashes in millimetres on the paper. */
+export interface LayerLine {
+  readonly ink: SheetInk;
+  readonly width: number;
+  readonly dash: readonly number[];
+}
+
+const line = (ink: SheetInk, width: number, ...dash: readonly number[]): LayerLine => ({ ink, width, dash });
+
+/** Line widths after ISO 128: outlines 0.5, hidden edges and dimensions about 0.25, chain lines for axes. Millimetres. */
+export const LAYER_LINES: Readonly<Record<TemplateLayer, LayerLine>> = {
+  outline: line('ink', 0.5),
+  edge: line('ink', 0.3, 3, 1.5),
+  recess: line('measure', 0.5),
+  depthLine: line('measure', 0.18),
+  foamCut: line('woodLine', 0.35, 2.2, 1.2),
+  drill: line('soft', 0.2),
+  drillNow: line('mark', 0.35),
+  centreline: line('ink', 0.25, 9, 1.5, 1, 1.5),
+  centreMark: line('mark', 0.3),
+  axis: line('ink', 0.2, 6, 1.2, 0.8, 1.2),
+  toeLine: line('mark', 0.5),
+  fitting: line('woodLine', 0.35),
+  hull: line('ink', 0.5),
+  person: line('soft', 0.2, 4, 1, 0.8, 1, 0.8, 1),
+  checkBar: line('ink', 0.2),
+  dimension: line('ink', 0.18),
+  lettering: line('ink', 0.18),
+};

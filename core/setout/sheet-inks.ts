@@ -1,0 +1,22 @@
+/**
+ * Inks of a sheet by name, so that paper and screen may each have their own colours for them. `mark` is what is marked on
+ * the floorboard, `measure` what is read off, `woodLine` the edge of wood.
+ */
+export const SHEET_INKS = [
+  'ink',
+  'soft',
+  'rule',
+  'measure',
+  'mark',
+  'wood',
+  'woodLine',
+  'hull',
+  'board',
+] as const;
+export type SheetInk = (typeof SHEET_INKS)[number];
+
+/** Sizes of type on a sheet, millimetres of type (not of capitals). */
+export const SHEET_TYPE = { title: 5.4, heading: 3.9, body: 3.1, small: 2.6 } as const;
+
+/** Capitals over the size of type in the family that sheets are lettered in (its OS/2 table: 0.65 em). */
+export const CAPITALS_OVER_SIZE = 0.65;

@@ -1,0 +1,61 @@
+import { type PageSize, type PaperName, pageOf } from './paper.ts';
+
+/** White around a sheet's frame, height of its title block along the foot, and white inside the frame, millimetres. */
+export const SHEET_MARGIN_MM = 8;
+export const TITLE_BLOCK_MM = 17;
+const INSIDE_MM = 4;
+/** Columns of tables: white between them, and about how wide they are (a line that reads easily). Millimetres. */
+export const COLUMN_GAP_MM = 8;
+const COLUMN_MM = 125;
+
+/** A rectangle on a page, millimetres from its top left corner. */
+export interface SheetBox {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The room inside a sheet's frame, above its title block. An A4 sheet lying has 273 × 169 mm. */
+export function sheetRoom({ width, height }: PageSize): SheetBox {
+  const edge = SHEET_MARGIN_MM + INSIDE_MM;
+  return {
+    left: edge,
+    top: edge,
+    width: width - 2 * edge,
+    height: height - 2 * edge - TITLE_BLOCK_MM,
+  };
+}
+
+/** As many columns of about `COLUMN_MM` as a box has room for, at least one. */
+export function sheetColumns(box: SheetBox): SheetBox[] {
+  const count = Math.max(1, Math.round((box.width + COLUMN_GAP_MM) / (COLUMN_MM + COLUMN_GAP_MM)));
+  const width = (box.width - (count - 1) * COLUMN_GAP_MM) / count;
+  return Array.from({ length: count }, (_, k) => ({
+    ...box,
+    left: box.left + k * (width + COLUMN_GAP_MM),
+    width,
+  }));
+}
+
+/** The first sheet on a paper: its page (lying), its room, the drawing's box, and the column beside it if there is one. */
+export interface FirstSheet {
+  readonly page: PageSize;
+  readonly room: SheetBox;
+  readonly drawing: SheetBox;
+  readonly beside: SheetBox | null;
+}
+
+/** A4 and Letter give the first sheet's whole width to the drawing; on A3 a column of tables stands beside it. */
+export function firstSheet(paper: PaperName): FirstSheet {
+  const page = pageOf(paper, { lying: true });
+  const room = sheetRoom(page);
+  if (paper !== 'A3') return { page, room, drawing: room, beside: null };
+  const { width } = sheetColumns(room)[0]!;
+  return {
+    page,
+    room,
+    drawing: { ...room, width: room.width - width - COLUMN_GAP_MM },
+    beside: { ...room, left: room.left + room.width - width, width },
+  };
+}

@@ -1,0 +1,189 @@
+import { toFloor } from './block-frame.ts';
+import { padCorners } from './pad-block.ts';
+import { marksOfShapes, onPage, type PaperMark, type Placement, pathMark, wordsMark } from './paper-marks.ts';
+import { type SheetDrawing, VIEW_ROOM } from './sheet-drawing.ts';
+import { SHEET_TYPE } from './sheet-inks.ts';
+import { figureOf, millimetres } from './sheet-length.ts';
+import { acrossText } from './sheet-names.ts';
+import { dimension, line, type MillimetrePoint, type TemplateShape } from './template-drawing.ts';
+import { wholeBoatMarks } from './whole-boat.ts';
+
+/** Where dimension lines stand under the plan, millimetres: two rows. */
+const FIRST_LEVEL = 8;
+const SECOND_LEVEL = 15;
+const FILLS = { fitting: 'wood', edge: 'board' } as const;
+const TIE = { ink: 'rule', width: 0.1, dash: [] } as const;
+const SMALL = { size: SHEET_TYPE.small } as const;
+
+/**
+ * Everything drawn on the first sheet: plan over profile on one x axis, the section beside the profile on one z axis, a
+ * small plan of the whole boat. Box and marks in millimetres from the page's top left corner.
+ */
+export function sheetMarks(
+  drawing: SheetDrawing,
+  { box, scale }: { box: { left: number; top: number; width: number }; scale: number },
+): PaperMark[] {
+  const { stretch, halfBreadth, low, high } = drawing;
+  const { abovePlan, underPlan, aboveProfile, beside } = VIEW_ROOM;
+  const wide = (stretch.fore - stretch.aft + 2 * halfBreadth) * scale + beside;
+  const left = box.left + (box.width - wide) / 2 - stretch.aft * scale;
+  const planMiddle = box.top + abovePlan + halfBreadth * scale;
+  const base = planMiddle + halfBreadth * scale + underPlan + aboveProfile + high * scale;
+  const at = (origin: MillimetrePoint): Placement => ({ scale, origin, fills: FILLS });
+  const plan = at([left, planMiddle]);
+  const profile = at([left, base]);
+  const section = at([left + (stretch.fore + halfBreadth) * scale + beside, base]);
+  return [
+    ...ties(drawing, { plan, profile }),
+    ...planMarks(drawing, plan),
+    ...profileMarks(drawing, profile),
+    ...sectionMarks(drawing, section),
+    caption('Plan, from above', onPage([stretch.aft, halfBreadth], plan), 14),
+    caption('Profile, from starboard', onPage([stretch.aft, high], profile), 2.5),
+    caption('Section at K, from behind', onPage([-halfBreadth, high], section), 13),
+    ...wholeBoatMarks(drawing, {
+      right: section.origin[0] + halfBreadth * scale,
+      top: box.top + abovePlan - 12,
+      width: 2 * halfBreadth * scale + beside - 8,
+    }),
+    wordsMark('bow', [onPage([stretch.fore, 0], plan)[0] + 1.5, plan.origin[1] + 0.9], {
+      ...SMALL,
+      ink: 'soft',
+    }),
+    wordsMark('datum for heights: top of the floorboard', onPage([stretch.aft, low - 6 / scale], profile), {
+      ...SMALL,
+      ink: 'soft',
+    }),
+  ];
+}
+
+function caption(text: string, [x, y]: MillimetrePoint, up: number): PaperMark {
+  return wordsMark(text, [x, y - up], { size: SHEET_TYPE.body, strong: true, ink: 'soft' });
+}
+
+/** Places that are dimensioned along the boat: mark, and its floor point. */
+function places({ out }: SheetDrawing): { name: 'K' | 'R' | 'F' | 'T'; at: MillimetrePoint }[] {
+  const { pad, rest, foot } = out.fittings;
+  return [
+    { name: 'K', at: pad.place.origin },
+    { name: 'R', at: rest.place.origin },
+    { name: 'F', at: foot.place.origin },
+    { name: 'T', at: toFloor(foot.place, [foot.run, 0]) },
+  ];
+}
+
+/** Faint lines that carry K, R, F, T and M from the plan down to the profile. */
+function ties(
+  drawing: SheetDrawing,
+  { plan, profile }: { plan: Placement; profile: Placement },
+): PaperMark[] {
+  return [...places(drawing).map(({ at }) => at), [0, 0] as const].map(([x]) =>
+    pathMark([onPage([x, drawing.halfBreadth], plan), onPage([x, drawing.low], profile)], { line: TIE }),
+  );
+}
+
+/** The hull between its first two lines, filled. */
+function hullFill(shapes: readonly TemplateShape[], placement: Placement): PaperMark[] {
+  const lines = shapes.flatMap((shape) =>
+    shape.kind === 'polyline' && shape.layer === 'hull' ? [shape.points] : [],
+  );
+  const [first = [], second = []] = lines;
+  const around = [...first, ...[...second].reverse()];
+  if (around.length < 3) return [];
+  return [
+    pathMark(
+      around.map((point) => onPage(point, placement)),
+      { closed: true, fill: 'hull' },
+    ),
+  ];
+}
+
+function dot(centre: MillimetrePoint): PaperMark {
+  return { kind: 'circle', centre, radius: 0.55, line: null, fill: 'mark' };
+}
+
+function planMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
+  const { out, stretch, halfBreadth, plan } = drawing;
+  const { units } = out.work.options;
+  const under = -halfBreadth;
+  const level = { K: FIRST_LEVEL, R: SECOND_LEVEL, F: FIRST_LEVEL, T: SECOND_LEVEL };
+  const along = places(drawing).map(({ name, at: [x] }): TemplateShape => {
+    const [from, to] = x < 0 ? [x, 0] : [0, x];
+    return dimension([from, under], [to, under], {
+      offset: -level[name],
+      text: figureOf(Math.abs(x), units),
+    });
+  });
+  const overrun = 3 / placement.scale;
+  const [mx, my] = onPage([0, halfBreadth], placement);
+  return [
+    ...hullFill(plan, placement),
+    ...marksOfShapes(
+      [
+        ...plan,
+        line('centreline', [stretch.aft, 0], [stretch.fore, 0]),
+        line('centreMark', [0, halfBreadth + overrun], [0, under - overrun]),
+        ...along,
+      ],
+      placement,
+    ),
+    ...places(drawing).flatMap(({ name, at }) => {
+      const [x, y] = onPage([at[0], halfBreadth], placement);
+      const text = name === 'T' ? 'T' : `${name}  ${acrossText({ portMm: Math.round(at[1]) }, units)}`;
+      return [
+        dot(onPage(at, placement)),
+        wordsMark(text, [x, y - 3], { ...SMALL, anchor: 'middle', ink: 'measure', strong: true }),
+      ];
+    }),
+    wordsMark('M', [mx, my - 3.6], { ...SMALL, anchor: 'middle', ink: 'mark', strong: true }),
+  ];
+}
+
+function profileMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
+  const { out, profile } = drawing;
+  const { units } = out.work.options;
+  const { pad, rest, foot } = out.fittings;
+  const floor = millimetres(out.work.frame.floorZ);
+  const padXs = padCorners(pad).map((corner) => toFloor(pad.place, corner)[0]);
+  const restXs = [1, -1].map((side) => toFloor(rest.place, [-rest.depthBehind, side * rest.halfWidth])[0]);
+  const up = (x: number, height: number, offset: number): TemplateShape =>
+    dimension([x, floor], [x, floor + height], { offset, text: figureOf(height, units) });
+  return [
+    ...hullFill(profile, placement),
+    ...marksOfShapes(
+      [
+        ...profile,
+        up(Math.min(...padXs), pad.topHeight, 6),
+        up(Math.max(...padXs), pad.bearingHeight, -6),
+        up(Math.min(...restXs), rest.height, 6),
+        ...(foot.heelHeight > 0.5 ? [up(foot.place.origin[0], foot.heelHeight, 6)] : []),
+      ],
+      placement,
+    ),
+    dot(onPage([pad.place.origin[0], floor + pad.bearingHeight], placement)),
+    dot(onPage([rest.place.origin[0], floor + rest.height], placement)),
+  ];
+}
+
+function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
+  const { out, section, low, high } = drawing;
+  const { units } = out.work.options;
+  const { pad } = out.fittings;
+  const floor = millimetres(out.work.frame.floorZ);
+  const knee = -pad.place.origin[1];
+  const [from, to] = knee < 0 ? [knee, 0] : [0, knee];
+  const half = millimetres(out.work.boat.floorboard.widthM) / 2;
+  return [
+    ...hullFill(section, placement),
+    ...marksOfShapes(
+      [
+        ...section,
+        line('centreline', [0, low - 3 / placement.scale], [0, high + 4 / placement.scale]),
+        dimension([from, high], [to, high], { offset: 5, text: figureOf(Math.abs(knee), units) }),
+        dimension([half, low], [half, floor], { offset: -9, text: figureOf(floor - low, units) }),
+      ],
+      placement,
+    ),
+    dot(onPage([knee, floor + pad.bearingHeight], placement)),
+  ];
+}
