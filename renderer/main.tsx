@@ -8,8 +8,10 @@ import './theme/bench.css';
 import './theme/drawing.css';
 import './theme/crew.css';
 import './theme/hull.css';
+import { openDisplaySettings } from './display/open-display-settings.ts';
 import { Sheet } from './page-parts/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';
 
 showTheme();
+await openDisplaySettings();
 createRoot(document.getElementById('sheet')!).render(<Sheet />);

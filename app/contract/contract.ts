@@ -3,6 +3,8 @@ import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { label } from '../../core/fit/measure-schema.ts';
+import { trialSchema } from '../../core/trial/observation.ts';
+import { displayRecord } from './display.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
 import {
   athleteRecord,
@@ -64,6 +66,9 @@ export const contract = {
   'demo.install': entry(nothing, z.strictObject({ fitId: id })),
   'athletes.list': entry(listing, z.array(athleteRecord)),
   'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
+  /** How one person likes to see things on this computer: theme, units, decimal mark, measured screens. */
+  'display.read': entry(nothing, displayRecord),
+  'display.keep': entry(displayRecord, displayRecord),
   'athletes.archive': entry(byId, athleteRecord),
   'athletes.restore': entry(byId, athleteRecord),
   /** What `athletes.erase` would take away. */

@@ -8,6 +8,7 @@ import { exportBundle, importBundle, previewBundle } from './bundles.ts';
 import { exportPaper } from './export-paper.ts';
 import { installDemo } from './install-demo.ts';
 import { done, found, type Program, refused } from './program.ts';
+import { keepDisplay, readDisplayFile } from './display.ts';
 import { programState } from './program-state.ts';
 import { erase, previewErase, restore, takeBackupNow } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
@@ -28,6 +29,8 @@ export const services: Services = {
   'demo.install': installDemo,
   'athletes.list': ({ store }, listing) => done(athletes.list(store, listing)),
   'athletes.save': ({ store }, { athlete }) => done(athletes.save(store, athlete)),
+  'display.read': (program) => done(readDisplayFile(program)),
+  'display.keep': keepDisplay,
   'athletes.archive': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, true)),
   'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
   'athletes.previewErase': previewErase,

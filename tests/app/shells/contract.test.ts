@@ -132,6 +132,19 @@ describe.each([
     expect(value(await call('fits.list', { search: 'grimpa' }))).toEqual([]);
   });
 
+  it('keeps how things are shown, apart from the club’s own data', async () => {
+    const first = value(await call('display.read', {}));
+    expect(first).toMatchObject({ theme: 'system', length: 'cm', screens: [] });
+    const chosen = {
+      ...first,
+      theme: 'dark' as const,
+      length: 'in' as const,
+      screens: [{ screen: '1440 × 900 at 2', pixelsPerMm: 4.33 }],
+    };
+    expect(value(await call('display.keep', chosen))).toEqual(chosen);
+    expect(value(await call('display.read', {}))).toEqual(chosen);
+  });
+
   it('has no work under way when none was asked for', async () => {
     expect(value(await call('work.progress', {}))).toBe(null);
     expect(value(await call('work.cancel', {}))).toEqual({ asked: false });

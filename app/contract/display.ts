@@ -1,0 +1,35 @@
+import { z } from 'zod';
+
+/** A screen told apart from the others of this computer: its size in CSS pixels and its pixels to one of those. */
+const screenName = z.string().min(1).max(60);
+
+/** How one person likes to see things on this computer. It changes no fit, and goes into no bundle or backup. */
+export const displayRecord = z.strictObject({
+  theme: z.enum(['system', 'light', 'dark']),
+  length: z.enum(['cm', 'mm', 'in']),
+  mass: z.enum(['kg', 'lb']),
+  /** How numbers are written: as the computer's own language does, or with this decimal mark. */
+  decimal: z.enum(['system', 'point', 'comma']),
+  /** Screens that a card or ruler was held against, with CSS pixels to one millimetre. */
+  screens: z.array(z.strictObject({ screen: screenName, pixelsPerMm: z.number().min(1).max(40) })).max(16),
+});
+export type DisplayRecord = z.infer<typeof displayRecord>;
+
+/** What holds until somebody chooses otherwise. */
+export const DISPLAY_DEFAULTS: DisplayRecord = {
+  theme: 'system',
+  length: 'cm',
+  mass: 'kg',
+  decimal: 'system',
+  screens: [],
+};
+
+/** What was kept, taking only what is still a choice; anything else falls back to its default. */
+export function readDisplay(kept: unknown): DisplayRecord {
+  const fields = typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
+  const read = Object.entries(displayRecord.shape).map(([name, shape]) => {
+    const parsed = shape.safeParse(fields[name]);
+    return [name, parsed.success ? parsed.data : DISPLAY_DEFAULTS[name as keyof DisplayRecord]];
+  });
+  return Object.fromEntries(read) as DisplayRecord;
+}

@@ -1,0 +1,28 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { ParsedInput } from '../contract/contract.ts';
+import { DISPLAY_DEFAULTS, type DisplayRecord, readDisplay } from '../contract/display.ts';
+import { writeWhole } from '../shell/write-whole.ts';
+import { done, type Program } from './program.ts';
+
+/**
+ * A file of its own beside the store: what somebody likes to see is no club's data, so that a restored backup or a
+ * bundle from another computer leaves it alone; and unlike the page's own storage it does not depend on the port.
+ */
+const DISPLAY_FILE = 'display.json';
+
+/** How things are shown on this computer. A file that is missing or does not read is what it is at first. */
+export function readDisplayFile({ store }: Pick<Program, 'store'>): DisplayRecord {
+  try {
+    return readDisplay(JSON.parse(readFileSync(join(store.folder, DISPLAY_FILE), 'utf8')));
+  } catch {
+    return DISPLAY_DEFAULTS;
+  }
+}
+
+/** Keeps it, whole or not at all. */
+export function keepDisplay({ store }: Pick<Program, 'store'>, display: ParsedInput<'display.keep'>) {
+  const text = `${JSON.stringify(display, null, 2)}\n`;
+  writeWhole(join(store.folder, DISPLAY_FILE), Buffer.from(text, 'utf8'));
+  return done(display);
+}
