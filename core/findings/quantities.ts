@@ -17,6 +17,8 @@ export interface QuantityDefinition {
 const degree = Math.PI / 180;
 const MODEL = 'this model (stance solve)';
 const STATICS = 'statics of three contacts';
+const DRIVE =
+  'the same under the blade’s mean force, half a blade below the water: the weight seems to move aft by force × height of knee over blade ÷ weight, and from the blade by the sideways force × height of knee over front foot ÷ weight';
 const HYDRO = 'hydrostatics of the hull as given';
 
 const seat = (unit: Unit, step: number, formula: string, source: string): QuantityDefinition => ({
@@ -72,8 +74,22 @@ export const QUANTITIES = {
       STATICS,
     ),
   ),
-  padPressure: seat('Pa', 1000, 'knee load over estimated contact area; compare set-ups only', 'estimate'),
-  padFixing: seat('N', 5, "horizontal force on the pad's fixing under the mean drive force", STATICS),
+  driveKneeLoad: seat('N', 1, DRIVE, STATICS),
+  driveRearLoad: seat('N', 1, DRIVE, STATICS),
+  driveFrontLoad: seat('N', 1, DRIVE, STATICS),
+  padPressure: seat(
+    'Pa',
+    1000,
+    'knee load over the circle in which a round knee, sunk by recess, foam and flesh, is cut; compare set-ups only',
+    'estimate',
+  ),
+  padFixing: seat('N', 5, 'the whole peak force of the blade, as if the knee alone passed it on', STATICS),
+  padFixingSide: seat(
+    'N',
+    5,
+    "peak force of the blade × its distance out from the knee ÷ the front foot's distance forward of the knee",
+    STATICS,
+  ),
   rearReach: fine(seat('m', 1e-3, 'missing length of shank and foot to the rear rest', MODEL)),
   frontReach: fine(seat('m', 1e-3, 'missing length of the front leg to its foot', MODEL)),
   centreAft: seat('m', 1e-3, "paddler's centre of mass aft of the seat's datum", MODEL),
@@ -82,13 +98,28 @@ export const QUANTITIES = {
   paddleUnderStature: seat('m', 1e-3, 'stature less paddle length', 'as set'),
   bladeShare: seat('1', 0.001, 'blade length over paddle length', 'as set'),
   paddleByStature: seat('m', 1e-3, 'stature less 10 cm', 'common practice, no source'),
-  paddleByStance: seat('m', 1e-3, 'top hand above the water in the ready stance, and the blade', MODEL),
+  paddleByStance: seat(
+    'm',
+    1e-3,
+    'top hand above the water in the middle of the drive, shaft upright, and the blade',
+    MODEL,
+  ),
   paddleDifference: seat('m', 1e-3, 'length by the stance less length by stature', MODEL),
   handShare: seat('1', 0.001, "lower hand's distance from the grip over paddle length", 'as set'),
   handAboveNeck: seat('m', 1e-3, 'lower hand above the neck of the blade along the shaft', 'as set'),
   catchReach: seat('m', 1e-3, 'lower hand ahead of the kneeling knee at the catch', MODEL),
-  handOverGunwale: seat('m', 1e-3, 'top hand less hand spacing, above the sheer beside it', MODEL),
-  handOverWater: seat('m', 1e-3, 'top hand less hand spacing, above the water, shaft upright', MODEL),
+  handOverGunwale: seat(
+    'm',
+    1e-3,
+    'top hand less hand spacing in the middle of the drive, above the sheer beside it',
+    MODEL,
+  ),
+  handOverWater: seat(
+    'm',
+    1e-3,
+    'top hand less hand spacing in the middle of the drive, above the water',
+    MODEL,
+  ),
   bladeAngle: seat('rad', degree / 2, 'blade turned against the shaft', 'as set'),
   padInsideHull: seat('m', 1e-3, "least distance of the pad's corners to the hull's inner face", HYDRO),
   kneeInsideHull: seat(

@@ -1,8 +1,10 @@
 import type { Quantity } from '../findings/finding.ts';
 import type { FloatResult } from '../float/afloat.ts';
 import type { Phase } from '../stance/stance.ts';
+import type { DriveLoads } from '../support/support.ts';
 import { boatQuantities } from './boat-quantities.ts';
 import { type BoatState, balanceOf, floatCrew } from './boat-state.ts';
+import { driveOf, driveQuantities } from './drive-quantities.ts';
 import { neighbourQuantities } from './neighbour-quantities.ts';
 import { paddleQuantities } from './paddle-quantities.ts';
 import { seatQuantities } from './seat-quantities.ts';
@@ -12,6 +14,8 @@ import type { SeatState } from './seat-state.ts';
 export interface Computed {
   readonly boat: BoatState;
   readonly seats: readonly (SeatState | null)[];
+  /** Null where a seat is empty or the boat does not float. */
+  readonly drives: readonly (DriveLoads | null)[];
   readonly afloat: Readonly<Record<Phase, FloatResult>>;
   readonly quantities: readonly Quantity[];
 }
@@ -29,13 +33,15 @@ export function computeBoat(
   const float = (phase: Phase) => floatCrew(boat, seats, { phase, start: start?.[phase] });
   const afloat = { ready: float('ready'), catch: float('catch'), exit: known.exit ?? float('exit') };
   const balance = afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null;
+  const drives = seats.map((seat) => seat && driveOf(seat, afloat.ready));
   const quantities = [
     ...boatQuantities(boat, afloat, balance),
     ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
     ...seats.flatMap((seat, index) =>
       seat ? paddleQuantities(seat, index, { boat, ready: afloat.ready }) : [],
     ),
+    ...drives.flatMap((drive, index) => driveQuantities(drive, index)),
     ...neighbourQuantities(seats),
   ];
-  return { boat, seats, afloat, quantities };
+  return { boat, seats, drives, afloat, quantities };
 }

@@ -71,12 +71,14 @@ export function evaluateFit(fit: Fit, sources?: SpreadSources): Report {
 }
 
 function reportOf(fit: Fit, computed: Computed, quantities: readonly Quantity[]): Report {
-  const { boat, seats, afloat } = computed;
+  const { boat, seats, drives, afloat } = computed;
   return {
     format: 'kneelwright-report/1',
     fitName: fit.name,
-    seats: seats.map((seat) =>
-      seat ? { body: seat.body, stances: seat.stances, support: seat.support, drive: seat.drive } : null,
+    seats: seats.map((seat, i) =>
+      seat
+        ? { body: seat.body, stances: seat.stances, support: seat.support, drive: drives[i] ?? null }
+        : null,
     ),
     afloat,
     balance: afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null,

@@ -8,7 +8,7 @@ import { squareRootOf } from './covariance-root.ts';
 import { COORDINATE_RULES, coordinateOf, withSeatCoordinate } from './fitting-coordinate.ts';
 import type { Report } from './report.ts';
 import type { Pins, Seat } from './seat-schema.ts';
-import { type SeatInput, type SeatState, solveSeat } from './seat-state.ts';
+import { DEFAULT_DRIVE_FORCE_N, type SeatInput, type SeatState, solveSeat } from './seat-state.ts';
 
 /** Standard deviations by quantity and seat, in the quantity's unit. */
 export type Spreads = ReadonlyMap<string, number>;
@@ -37,6 +37,12 @@ const PINNED_SD_DEG = 2;
 /** Scale of body mass between two weighings on the same day, kilograms (estimate). */
 export const BODY_MASS_SD_KG = 0.7;
 
+/**
+ * How truly the drive's mean force is known, as a share of it: the peaks reported for single blades, 250 to 350 N (low
+ * confidence), taken as two standard deviations either side and half as much again for the mean over the peak.
+ */
+export const DRIVE_FORCE_SD = 0.15;
+
 /** Sources of doubt to leave out, for studies of the others; all are counted unless said otherwise. */
 export interface SpreadSources {
   readonly posture?: boolean;
@@ -46,7 +52,7 @@ export interface SpreadSources {
 /**
  * First-order spread of every quantity: each independent source of doubt is moved to either side, the fit is solved
  * again, and the changes per standard deviation add by their squares (GUM, JCGM 100:2008, 5.1). Sources: body lengths
- * (all together, by their covariance), body mass, placing of the fittings, posture, and the hull's own data.
+ * (all together, by their covariance), body mass, drive force, placing of the fittings, posture, and the hull's own data.
  */
 export function spreadsOf(computed: Computed, sources: SpreadSources = {}): Spreads {
   const variances = new Map<string, number>();
@@ -101,6 +107,7 @@ function variations(seat: SeatState, { posture, by }: SpreadSources & { by: numb
   const bodies = [...bodyVariations(body, by), { ...body, ...massVariation(body, by) }];
   return [
     ...bodies.map((moved) => ({ seat: seat.seat, body: moved, frame })),
+    { seat: withForce(seat.seat, 1 + by * DRIVE_FORCE_SD), body, frame },
     ...placings(seat.seat, by).map((moved) => ({ seat: moved, body, frame })),
     ...(posture === false ? [] : postures(seat, by)).map((moved) => ({ seat: moved, body, frame })),
   ];
@@ -124,6 +131,12 @@ function massVariation(body: BodyEstimate, by: number): Pick<BodyEstimate, 'mass
     Object.entries(body.segments).map(([name, s]) => [name, { ...s, massKg: s.massKg * factor }]),
   ) as BodyEstimate['segments'];
   return { mass: body.mass * factor, segments };
+}
+
+/** The same seat with its drive force multiplied. */
+function withForce(seat: Seat, factor: number): Seat {
+  const driveForceN = (seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N) * factor;
+  return { ...seat, stroke: { ...seat.stroke, driveForceN } };
 }
 
 /** The coordinates that are placed with a tape and turned with a bevel. */

@@ -10,7 +10,8 @@ export interface SeatReport {
   /** The three stances of the stroke; `ready` is the one the fittings are set by. */
   readonly stances: Readonly<Record<Phase, Stance>>;
   readonly support: Support;
-  readonly drive: DriveLoads;
+  /** Null when the boat does not float. */
+  readonly drive: DriveLoads | null;
 }
 
 /** The whole evaluation of a fit: what the screen shows and what `evaluate` prints. */

@@ -81,7 +81,7 @@ function shortfall(stance: Stance, part: 'rearRest' | 'frontFoot'): number {
   return stance.shortfalls.find((s) => s.part === part)?.shortfall ?? 0;
 }
 
-function loadValues({ support, drive }: SeatState): Values {
+function loadValues({ support }: SeatState): Values {
   return {
     kneeShare: support.shares.knee,
     rearShare: support.shares.rearFoot,
@@ -91,7 +91,6 @@ function loadValues({ support, drive }: SeatState): Values {
     frontLoad: support.loadsN.frontFoot,
     supportMargin: support.margin,
     padPressure: support.padPressurePa,
-    padFixing: drive.padFixingN,
   };
 }
 

@@ -2,8 +2,7 @@ import type { BodyEstimate } from '../body/body.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
 import { solveStance } from '../stance/solve-stance.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
-import { driveLoads } from '../support/drive-loads.ts';
-import type { DriveLoads, Support } from '../support/support.ts';
+import type { Support } from '../support/support.ts';
 import { supportLoads } from '../support/support-loads.ts';
 import type { Boat } from './boat-schema.ts';
 import type { Seat } from './seat-schema.ts';
@@ -21,11 +20,10 @@ export interface SeatInput {
   readonly frame: SeatFrame;
 }
 
-/** An occupied seat, solved: its three stances, how the weight rests, and what the drive asks. Boat frame, SI. */
+/** An occupied seat, solved: its three stances and how the weight rests. Boat frame, SI. */
 export interface SeatState extends SeatInput {
   readonly stances: Readonly<Record<Phase, Stance>>;
   readonly support: Support;
-  readonly drive: DriveLoads;
 }
 
 /** Where the frame of seat `index` stands in the boat: metres, boat frame, y toward the kneeling side. */
@@ -45,11 +43,9 @@ export function solveSeat(input: SeatInput, known: { exit?: Stance } = {}): Seat
   const solve = (phase: Phase) => solveStance({ ...input, phase });
   const ready = solve('ready');
   const support = supportLoads(ready, input.seat);
-  const bladeForceN = input.seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N;
   return {
     ...input,
     stances: { ready, catch: solve('catch'), exit: known.exit ?? solve('exit') },
     support,
-    drive: driveLoads(ready, input.seat, { bladeForceN }),
   };
 }

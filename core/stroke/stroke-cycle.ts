@@ -1,4 +1,5 @@
 import { type BoatState, floatCrew } from '../fit/boat-state.ts';
+import { bladeForceOf } from '../fit/drive-quantities.ts';
 import { DEFAULT_DRIVE_FORCE_N, type SeatState } from '../fit/seat-state.ts';
 import type { FloatResult } from '../float/afloat.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
@@ -12,8 +13,8 @@ export interface StrokeSeatRow {
   readonly stance: Stance;
   /** Centre of mass of paddler and paddle forward of, out from and above its place in the ready stance. */
   readonly travel: { readonly x: number; readonly y: number; readonly z: number };
-  /** Vertical loads on the three contacts, the blade's force of this instant counted in. */
-  readonly loadsN: Readonly<Record<Contact, number>>;
+  /** Vertical loads on the three contacts, the blade's force of this instant counted in; null where the boat does not float. */
+  readonly loadsN: Readonly<Record<Contact, number>> | null;
   readonly bladeForceN: number;
 }
 
@@ -60,22 +61,28 @@ export function strokeRow({ boat, seats, afloat }: StrokeCrew, at: number): Stro
   const moved = seats.map((seat, i) =>
     seat ? { ...seat, stances: { ...seat.stances, ready: figures[i]! } } : null,
   );
+  const water = floatCrew(boat, moved, { phase: 'ready', start: afloat });
   return {
     at: inside,
     phase: share === 0 ? leg.from : share === 1 ? leg.to : null,
-    seats: seats.map((seat, i) => (seat ? seatRow(seat, figures[i]!, force) : null)),
-    afloat: floatCrew(boat, moved, { phase: 'ready', start: afloat }),
+    seats: seats.map((seat, i) => (seat ? seatRow(seat, figures[i]!, { forceShare: force, water }) : null)),
+    afloat: water,
   };
 }
 
-function seatRow({ seat, stances }: SeatState, stance: Stance, forceShare: number): StrokeSeatRow {
+function seatRow(
+  { seat, stances }: SeatState,
+  stance: Stance,
+  { forceShare, water }: { forceShare: number; water: FloatResult },
+): StrokeSeatRow {
   const bladeForceN = forceShare * (seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N);
+  const blade = bladeForceOf(stance, seat.paddle, { forceN: bladeForceN, water });
   const rest = stances.ready.centreOfMass;
   const { x, y, z } = stance.centreOfMass;
   return {
     stance,
     travel: { x: x - rest.x, y: y - rest.y, z: z - rest.z },
-    loadsN: driveLoads(stance, seat, { bladeForceN }).loadsN,
+    loadsN: blade && driveLoads(stance, blade).loadsN,
     bladeForceN,
   };
 }

@@ -1,4 +1,5 @@
 import type { BoatPoint } from '../frame/vec3.ts';
+import type { Stance } from '../stance/stance.ts';
 
 /** The three contacts, in the order of the support triangle. */
 export const CONTACTS = ['knee', 'rearFoot', 'frontFoot'] as const;
@@ -14,20 +15,33 @@ export interface Support {
   readonly loadsN: Readonly<Record<Contact, number>>;
   /** Distance from the centre of mass's projection to the nearest edge, metres; negative outside. */
   readonly margin: number;
-  /** The contact opposite the nearest edge, and that edge's two ends. */
+  /** The two ends of the nearest edge. */
   readonly nearestEdge: readonly [Contact, Contact];
   readonly inside: boolean;
-  /** Area of the triangle, m²; near zero means the three contacts lie in one line. */
+  /** Area of the triangle, m². */
   readonly area: number;
+  /** The three contacts lie in one line: nothing is held to either side of it, and the shares say only how it rests along it. */
+  readonly inLine: boolean;
   /** Mean pressure on the pad, pascals: a relative figure to compare set-ups by. */
   readonly padPressurePa: number;
 }
 
-/** What the drive asks of the contacts: loads under a blade force, and the pad fixing's horizontal force. */
+/**
+ * What the drive asks of the contacts, worked out as if the knee alone passed the blade's force into the boat: the most
+ * that the pad's fixing may have to hold. SI.
+ */
 export interface DriveLoads {
   readonly shares: Readonly<Record<Contact, number>>;
+  /** Vertical force on each contact, newtons. */
   readonly loadsN: Readonly<Record<Contact, number>>;
-  /** Horizontal force that the pad's fixing must hold, newtons, positive pushing the boat forward. */
-  readonly padFixingN: number;
+  /** Horizontal force of the knee on the pad, newtons, forward positive. */
+  readonly padForwardN: number;
+  /** The same across the boat, newtons, positive toward the blade. */
+  readonly padSidewaysN: number;
   readonly bladeForceN: number;
+}
+
+/** Where knee, rear foot and front foot bear, metres, boat frame. */
+export function contactsOf({ points }: Pick<Stance, 'points'>): Record<Contact, BoatPoint> {
+  return { knee: points.kneeContact, rearFoot: points.rearBall, frontFoot: points.frontBall };
 }

@@ -70,6 +70,7 @@ describe('strokeCycle', () => {
     const weight = rows[0]!.seats[0]!.stance.totalMassKg * 9.80665;
     for (const row of rows) {
       const { loadsN, bladeForceN } = row.seats[0]!;
+      if (!loadsN) throw new Error('not afloat');
       expect(loadsN.knee + loadsN.rearFoot + loadsN.frontFoot).toBeCloseTo(weight, 6);
       if (row.at <= 1 || row.at >= 2) expect(bladeForceN).toBeCloseTo(0, 9);
       else expect(bladeForceN).toBeGreaterThan(0);

@@ -1,0 +1,57 @@
+import type { Quantity } from '../findings/finding.ts';
+import { QUANTITIES, type QuantityId } from '../findings/quantities.ts';
+import type { FloatResult } from '../float/afloat.ts';
+import { along, type BoatPoint, norm, subtract } from '../frame/vec3.ts';
+import { waterZAt } from '../paddle/beside-hand.ts';
+import type { Stance } from '../stance/stance.ts';
+import { PEAK_OVER_MEAN } from '../stroke/stroke-defaults.ts';
+import { type BladeForce, driveLoads } from '../support/drive-loads.ts';
+import type { DriveLoads } from '../support/support.ts';
+import type { Paddle } from './seat-schema.ts';
+import { DEFAULT_DRIVE_FORCE_N, type SeatState } from './seat-state.ts';
+
+/**
+ * A blade's force where the water takes it at mid-drive: the blade is just covered, so half its length under the water; as
+ * far across as the shaft leads it in this stance. Metres and newtons, boat frame; null where the boat does not float.
+ */
+export function bladeForceOf(
+  { points }: Pick<Stance, 'points'>,
+  paddle: Paddle,
+  { forceN, water }: { forceN: number; water: FloatResult },
+): BladeForce | null {
+  if (water.kind !== 'afloat') return null;
+  const middle = bladeMiddle(points, paddle);
+  return { forceN, atZ: waterZAt(water, middle) - paddle.bladeLengthM / 2, atY: middle.y };
+}
+
+/** The middle of the blade of a paddle in these hands, metres, boat frame. */
+function bladeMiddle({ topHand, lowerHand }: Stance['points'], paddle: Paddle): BoatPoint {
+  const spacing = norm(subtract(lowerHand, topHand));
+  return along(topHand, lowerHand, (paddle.lengthM - paddle.bladeLengthM / 2) / Math.max(spacing, 0.01));
+}
+
+/** What the mean force of the drive asks of a seat's contacts; null where the boat does not float. SI, boat frame. */
+export function driveOf({ seat, stances: { ready } }: SeatState, water: FloatResult): DriveLoads | null {
+  const forceN = seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N;
+  const blade = bladeForceOf(ready, seat.paddle, { forceN, water });
+  return blade && driveLoads(ready, blade);
+}
+
+/** The drive's quantities of one occupied seat, without spreads: loads under the mean force, fixing under its peak. SI. */
+export function driveQuantities(drive: DriveLoads | null, index: number): Quantity[] {
+  if (!drive) return [];
+  const values: Partial<Record<QuantityId, number>> = {
+    driveKneeLoad: drive.loadsN.knee,
+    driveRearLoad: drive.loadsN.rearFoot,
+    driveFrontLoad: drive.loadsN.frontFoot,
+    padFixing: PEAK_OVER_MEAN * drive.padForwardN,
+    padFixingSide: PEAK_OVER_MEAN * drive.padSidewaysN,
+  };
+  return Object.entries(values).map(([id, value]) => ({
+    id,
+    seat: index,
+    value,
+    sd: null,
+    unit: QUANTITIES[id as QuantityId].unit,
+  }));
+}

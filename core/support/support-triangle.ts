@@ -1,0 +1,98 @@
+import type { BoatPoint } from '../frame/vec3.ts';
+import { CONTACTS, type Contact } from './support.ts';
+
+/** A place in plan, metres, boat frame. */
+export type InPlan = Pick<BoatPoint, 'x' | 'y'>;
+type Corners = Readonly<Record<Contact, InPlan>>;
+
+/**
+ * A triangle lower than this over its longest side, metres, is treated as a line: each contact is itself a patch some
+ * centimetres across, and over a thinner triangle the shares would be quotients of two small numbers.
+ */
+export const LEAST_HEIGHT = 0.01;
+
+const EDGES = CONTACTS.map(
+  (opposite) => CONTACTS.filter((c) => c !== opposite) as unknown as readonly [Contact, Contact],
+);
+
+/** The triangle of the three contacts in plan. */
+export interface SupportTriangle {
+  readonly corners: Corners;
+  /** m². */
+  readonly area: number;
+  /** The contacts lie so nearly in one line that they cannot hold the weight to either side of it. */
+  readonly inLine: boolean;
+}
+
+/** The triangle over three contacts, metres, boat frame. */
+export function supportTriangle(corners: Corners): SupportTriangle {
+  const twice = Math.abs(cross(corners.knee, corners.rearFoot, corners.frontFoot));
+  const longest = Math.max(...EDGES.map(([p, q]) => between(corners[p], corners[q])));
+  return { corners, area: twice / 2, inLine: twice <= LEAST_HEIGHT * longest };
+}
+
+/**
+ * Shares of a weight over `at` (metres, boat frame) on the three contacts: the barycentric coordinates, which sum to 1 and
+ * balance the moments about every line; negative where that contact would have to pull. Over contacts in one line only the
+ * moments along it can be balanced: of the shares that do so, those with the least sum of squares.
+ *
+ * A weight over the knee: 1, 0, 0.
+ */
+export function sharesOf({ corners, inLine }: SupportTriangle, at: InPlan): Record<Contact, number> {
+  const { knee, rearFoot, frontFoot } = corners;
+  if (inLine) return sharesAlong(corners, at);
+  const whole = cross(knee, rearFoot, frontFoot);
+  return {
+    knee: cross(rearFoot, frontFoot, at) / whole,
+    rearFoot: cross(frontFoot, knee, at) / whole,
+    frontFoot: cross(knee, rearFoot, at) / whole,
+  };
+}
+
+/** Least-squares shares along the longest side. Three contacts within a point carry a third each. */
+function sharesAlong(corners: Corners, at: InPlan): Record<Contact, number> {
+  const [p, q] = EDGES.toSorted((a, b) => lengthOf(corners, b) - lengthOf(corners, a))[0]!;
+  const length = Math.max(between(corners[p], corners[q]), LEAST_HEIGHT);
+  const along = { x: (corners[q].x - corners[p].x) / length, y: (corners[q].y - corners[p].y) / length };
+  const placeOf = ({ x, y }: InPlan) => x * along.x + y * along.y;
+  const mean = CONTACTS.reduce((sum, c) => sum + placeOf(corners[c]), 0) / CONTACTS.length;
+  const spread = CONTACTS.reduce((sum, c) => sum + (placeOf(corners[c]) - mean) ** 2, 0);
+  const lever = (placeOf(at) - mean) / Math.max(spread, LEAST_HEIGHT ** 2);
+  const share = (c: Contact) => 1 / CONTACTS.length + lever * (placeOf(corners[c]) - mean);
+  return { knee: share('knee'), rearFoot: share('rearFoot'), frontFoot: share('frontFoot') };
+}
+
+/**
+ * Distance from `at` to the nearest edge of the triangle, metres, boat frame, and that edge by its two ends: positive
+ * inside, negative outside. An edge ends at its contacts: beyond them the distance is that to the contact.
+ */
+export function supportMargin(triangle: SupportTriangle, at: InPlan) {
+  const { corners, inLine } = triangle;
+  let distance = Number.POSITIVE_INFINITY;
+  let nearestEdge = EDGES[0]!;
+  for (const edge of EDGES) {
+    const away = toEdge(at, corners[edge[0]], corners[edge[1]]);
+    if (away < distance) {
+      distance = away;
+      nearestEdge = edge;
+    }
+  }
+  const inside = !inLine && Object.values(sharesOf(triangle, at)).every((share) => share >= 0);
+  return { margin: inside ? distance : -distance, nearestEdge, inside };
+}
+
+function toEdge(at: InPlan, p: InPlan, q: InPlan): number {
+  const along = { x: q.x - p.x, y: q.y - p.y };
+  const squared = along.x ** 2 + along.y ** 2;
+  const reach = squared > 0 ? ((at.x - p.x) * along.x + (at.y - p.y) * along.y) / squared : 0;
+  const share = Math.min(1, Math.max(0, reach));
+  return between(at, { x: p.x + share * along.x, y: p.y + share * along.y });
+}
+
+const between = (p: InPlan, q: InPlan) => Math.hypot(p.x - q.x, p.y - q.y);
+const lengthOf = (corners: Corners, [p, q]: readonly [Contact, Contact]) => between(corners[p], corners[q]);
+
+/** Twice the signed area of a triangle. */
+function cross(p: InPlan, q: InPlan, r: InPlan): number {
+  return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+}

@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { estimateBody } from '../../../core/body/estimate-body.ts';
+import { solveStance } from '../../../core/stance/solve-stance.ts';
+import { driveLoads } from '../../../core/support/drive-loads.ts';
+import { supportLoads } from '../../../core/support/support-loads.ts';
+import { exampleSeat } from '../example/example-fit.ts';
+
+const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
+const stanceOn = (side: 'left' | 'right') => {
+  const seat = { ...exampleSeat(), side };
+  const stance = solveStance({ body, seat, frame: { stationX: 0, floorZ: 0.1, side } });
+  return { stance, seat };
+};
+const { stance: base, seat } = stanceOn('left');
+const still = supportLoads(base, seat);
+
+describe('the drive', () => {
+  it('without a blade force moves no load and asks nothing of the pad', () => {
+    const drive = driveLoads(base, { forceN: 0, atZ: -0.2, atY: 0.4 });
+    expect(drive.padForwardN).toBe(0);
+    expect(drive.padSidewaysN).toBe(0);
+    for (const [contact, share] of Object.entries(still.shares)) {
+      expect(drive.shares[contact as 'knee']).toBeCloseTo(share, 12);
+    }
+  });
+
+  it('takes weight off the front foot and puts it on the rear foot: the water pushes below the pad', () => {
+    const drive = driveLoads(base, { forceN: 200, atZ: -0.2, atY: 0.4 });
+    expect(drive.shares.frontFoot).toBeLessThan(still.shares.frontFoot);
+    expect(drive.shares.rearFoot).toBeGreaterThan(still.shares.rearFoot);
+  });
+
+  it('moves the loads forward when the force is above the knee, as it would be for a rope at chest height', () => {
+    const drive = driveLoads(base, { forceN: 200, atZ: 0.9, atY: still.contacts.knee.y });
+    expect(drive.shares.frontFoot).toBeGreaterThan(still.shares.frontFoot);
+    expect(drive.padSidewaysN).toBeCloseTo(0, 12);
+  });
+
+  it('mirrors: the other side gives the same loads, the pad pressed toward the blade again', () => {
+    const other = stanceOn('right').stance;
+    const here = driveLoads(base, { forceN: 250, atZ: -0.15, atY: 0.42 });
+    const there = driveLoads(other, { forceN: 250, atZ: -0.15, atY: -0.42 });
+    expect(there.padSidewaysN).toBeCloseTo(here.padSidewaysN, 9);
+    expect(there.loadsN.knee).toBeCloseTo(here.loadsN.knee, 6);
+    expect(there.loadsN.frontFoot).toBeCloseTo(here.loadsN.frontFoot, 6);
+  });
+
+  it('stays finite with the front foot beside or behind the knee', () => {
+    for (const x of [base.points.kneeContact.x, base.points.kneeContact.x - 0.5]) {
+      const odd = { ...base, points: { ...base.points, frontBall: { ...base.points.frontBall, x } } };
+      const drive = driveLoads(odd, { forceN: 300, atZ: -0.2, atY: 0.4 });
+      expect(Object.values(drive.loadsN).every(Number.isFinite)).toBe(true);
+      expect(Number.isFinite(drive.padSidewaysN)).toBe(true);
+    }
+  });
+
+  it('is proportional to the force, seed 31', () => {
+    const force = fc.double({ min: 1, max: 500, noNaN: true });
+    const one = driveLoads(base, { forceN: 1, atZ: -0.2, atY: 0.4 });
+    fc.assert(
+      fc.property(force, (forceN) => {
+        const drive = driveLoads(base, { forceN, atZ: -0.2, atY: 0.4 });
+        expect(drive.padSidewaysN).toBeCloseTo(forceN * one.padSidewaysN, 6);
+        const moved = drive.loadsN.frontFoot - still.loadsN.frontFoot;
+        expect(moved).toBeCloseTo(forceN * (one.loadsN.frontFoot - still.loadsN.frontFoot), 6);
+      }),
+      { seed: 31 },
+    );
+  });
+});
