@@ -50,7 +50,8 @@ It is an ordinary zip file of UTF-8 text. Import it in the program, or read it w
 bundle.json     what this is, when it was made, and every other file with its size and SHA-256
 athletes.json   all athletes: body, tape measures, limits. Lengths in metres, masses in kilograms, angles in degrees
 boats.json      all boats: hull, floorboard, hardware, seats
-fits/ID.json    one fit each: every revision with its name, reason and time, and the draft if there was one
+fits/ID.json    one fit each: every revision with its name, reason and time, the draft if there was one, and its trials
+                on the water
 unreadable/     rows that the program could no longer read, as they stood
 
 It holds personal data of the athletes in it, minors perhaps among them. Keep it as carefully as the program's own folder,

@@ -12,8 +12,10 @@ import {
   fitSummary,
   id,
   instant,
+  kneltFit,
   openedFit,
   quarantinedRow,
+  revisionAnswers,
   revisionSummary,
 } from './records.ts';
 import {
@@ -26,6 +28,7 @@ import {
   recoveryRecord,
   workProgress,
 } from './safekeeping.ts';
+import { foundThing, timelineEntry, trialRecord } from './trials.ts';
 
 const entry = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
 const nothing = z.strictObject({});
@@ -63,12 +66,12 @@ export const contract = {
   ),
   /** Closes the store and ends the program, a moment after it has answered. */
   'program.quit': entry(nothing, z.strictObject({ quitting: z.literal(true) })),
-  'demo.install': entry(nothing, z.strictObject({ fitId: id })),
-  'athletes.list': entry(listing, z.array(athleteRecord)),
-  'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
   /** How one person likes to see things on this computer: theme, units, decimal mark, measured screens. */
   'display.read': entry(nothing, displayRecord),
   'display.keep': entry(displayRecord, displayRecord),
+  'demo.install': entry(nothing, z.strictObject({ fitId: id })),
+  'athletes.list': entry(listing, z.array(athleteRecord)),
+  'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
   'athletes.archive': entry(byId, athleteRecord),
   'athletes.restore': entry(byId, athleteRecord),
   /** What `athletes.erase` would take away. */
@@ -102,11 +105,34 @@ export const contract = {
       fit: fitSchema,
       name: label,
       reason: z.string().max(2000).default(''),
+      /** Observations of trials that it was made to answer. */
+      answers: revisionAnswers.default([]),
       basedOn: instant.nullable().optional(),
     }),
     revisionSummary,
   ),
   'revisions.open': entry(byId, z.strictObject({ revision: revisionSummary, fit: fitSchema })),
+  /** Every trial of a fit, those set aside too, the latest first. */
+  'trials.list': entry(z.strictObject({ fitId: id }), z.array(trialRecord)),
+  /** Keeps a trial of a revision: a new one, or with `id` that one in a new state. */
+  'trials.save': entry(
+    z.strictObject({ id: id.optional(), revisionId: id, trial: trialSchema }),
+    trialRecord,
+  ),
+  'trials.archive': entry(byId, trialRecord),
+  'trials.restore': entry(byId, trialRecord),
+  /** Revisions of fits in which an athlete knelt, and the athlete's trials, newest first; at most 1000. */
+  'athletes.timeline': entry(byId, z.array(timelineEntry)),
+  /** Fits in which an athlete kneels as they stand now, last changed first; at most 100. */
+  'athletes.fits': entry(byId, z.array(kneltFit)),
+  /**
+   * Everything that holds every word of `text`: athletes, boats, fits, trials, revisions. Accents and case do not
+   * matter. With an empty text: what was worked on lately.
+   */
+  'things.find': entry(
+    z.strictObject({ text: z.string().max(120), limit: z.int().min(1).max(100).default(30) }),
+    z.array(foundThing),
+  ),
   'backups.list': entry(nothing, z.array(backupRecord)),
   'backups.take': entry(nothing, backupRecord),
   /**

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { observationSchema } from '../../core/trial/observation.ts';
 
 /** An instant as ISO 8601 text in UTC. */
 export const instant = z.iso.datetime();
@@ -27,12 +28,17 @@ export const fitSummary = z.strictObject({
   changedAt: instant,
 });
 
+/** An observation of a trial that a revision was made to answer, as it stood when the revision was kept. */
+export const revisionAnswer = z.strictObject({ trialId: id, observation: observationSchema });
+export const revisionAnswers = z.array(revisionAnswer).max(96);
+
 export const revisionSummary = z.strictObject({
   id,
   number: z.int().min(1),
   name: z.string(),
   reason: z.string(),
   savedAt: instant,
+  answers: revisionAnswers,
 });
 
 /** A fit as opened: its newest state (the draft if there is one), and its revisions, newest first. */
@@ -54,6 +60,17 @@ export const quarantinedRow = z.strictObject({
 export type AthleteRecord = z.infer<typeof athleteRecord>;
 export type BoatRecord = z.infer<typeof boatRecord>;
 export type FitSummary = z.infer<typeof fitSummary>;
+/** A fit as it stands now, in which an athlete kneels in `seat`. */
+export const kneltFit = z.strictObject({
+  id,
+  seat: z.int().min(0),
+  fit: fitSchema,
+  archived: z.boolean(),
+  changedAt: instant,
+});
+
+export type RevisionAnswer = z.infer<typeof revisionAnswer>;
+export type KneltFit = z.infer<typeof kneltFit>;
 export type RevisionSummary = z.infer<typeof revisionSummary>;
 export type OpenedFit = z.infer<typeof openedFit>;
 export type QuarantinedRow = z.infer<typeof quarantinedRow>;

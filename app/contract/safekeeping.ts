@@ -18,6 +18,7 @@ export const mergeCounts = z.strictObject({
   boats: mergeCount,
   fits: mergeCount,
   revisions: mergeCount,
+  trials: mergeCount,
   /** Drafts that came in beside other work here, and are kept as revisions of their own. */
   draftsKeptAsRevisions: count,
 });
@@ -60,6 +61,7 @@ export const erasure = z.strictObject({
   crewFits: z.array(z.string()),
   revisions: count,
   drafts: count,
+  trials: count,
 });
 
 export const erasureReport = erasure.extend({

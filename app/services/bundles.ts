@@ -7,7 +7,8 @@ import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { takeBackup } from '../store/backups.ts';
 import type { Incoming } from '../store/incoming.ts';
-import { type MergeCounts, mergeSteps } from '../store/merge.ts';
+import { mergeSteps } from '../store/merge.ts';
+import type { MergeCounts } from '../store/merge-counts.ts';
 import { done, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 

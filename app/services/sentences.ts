@@ -15,6 +15,8 @@ export const SENTENCES = {
     `This ${what} is not in the store; it may have been removed in another window. Nothing was changed. Go back to the list.`,
   'damaged-row': (what: string) =>
     `This ${what} is in the store but cannot be read. It was left as it is and set aside. Open an earlier revision, or restore a backup.`,
+  'nobody-tried':
+    'Nobody knelt in that seat of this revision, so there is no trial to keep. What you entered is still here. Choose another seat or revision.',
   'draft-conflict':
     'Another window has kept a newer draft of this fit. That draft was kept and this one was not written over it. Open the fit again to see it, or save this one as a new fit.',
   'only-draft': 'This fit has no saved revision to go back to. The draft was kept. Save a revision first.',
@@ -98,8 +100,8 @@ export function refusalSentence(refusal: StoreRefusal): string {
 
 /** What to say after a damaged store was found at the start. `backupAt`: the newest good backup's instant. */
 export function recoverySentence(recovery: Recovery, backupAt: string | null): string {
-  const { athletes, boats, fits, revisions } = recovery.salvaged;
-  const saved = `${athletes.added} athletes, ${boats.added} boats and ${fits.added} fits with ${revisions.added} revisions`;
+  const { athletes, boats, fits, revisions, trials } = recovery.salvaged;
+  const saved = `${athletes.added} athletes, ${boats.added} boats and ${fits.added} fits with ${revisions.added} revisions and ${trials.added} trials`;
   const lost = recovery.unreadable > 0 ? ` ${recovery.unreadable} rows could not be read.` : '';
   const more = recovery.brokenTables.length > 0 ? ' More may be missing.' : '';
   const next = backupAt

@@ -1,14 +1,17 @@
 import type { CallName, CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { listBackups } from '../store/backups.ts';
+import { findThings } from '../store/find-things.ts';
 import { createFit, discardDraft, listFits, openFit, saveDraft, setFitArchived } from '../store/fits.ts';
 import { openRevision, saveRevision } from '../store/revisions.ts';
 import { athletes, boats } from '../store/roster.ts';
+import { fitsOfAthlete, timelineOf } from '../store/timeline.ts';
+import { listTrials, saveTrial, setTrialArchived } from '../store/trials.ts';
 import { exportBundle, importBundle, previewBundle } from './bundles.ts';
+import { keepDisplay, readDisplayFile } from './display.ts';
 import { exportPaper } from './export-paper.ts';
 import { installDemo } from './install-demo.ts';
 import { done, found, type Program, refused } from './program.ts';
-import { keepDisplay, readDisplayFile } from './display.ts';
 import { programState } from './program-state.ts';
 import { erase, previewErase, restore, takeBackupNow } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
@@ -26,11 +29,11 @@ export const services: Services = {
     shell.quit();
     return done({ quitting: true });
   },
+  'display.read': (program) => done(readDisplayFile(program)),
+  'display.keep': keepDisplay,
   'demo.install': installDemo,
   'athletes.list': ({ store }, listing) => done(athletes.list(store, listing)),
   'athletes.save': ({ store }, { athlete }) => done(athletes.save(store, athlete)),
-  'display.read': (program) => done(readDisplayFile(program)),
-  'display.keep': keepDisplay,
   'athletes.archive': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, true)),
   'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
   'athletes.previewErase': previewErase,
@@ -57,6 +60,16 @@ export const services: Services = {
     return saved === 'conflict' ? refused('conflict', SENTENCES['draft-conflict']) : found('fit', saved);
   },
   'revisions.open': ({ store }, { id }) => found('revision', openRevision(store, id)),
+  'trials.list': ({ store }, { fitId }) => done(listTrials(store, fitId)),
+  'trials.save': ({ store }, trial) => {
+    const saved = saveTrial(store, trial);
+    return saved === 'nobody' ? refused('not-allowed', SENTENCES['nobody-tried']) : found('trial', saved);
+  },
+  'trials.archive': ({ store }, { id }) => found('trial', setTrialArchived(store, id, true)),
+  'trials.restore': ({ store }, { id }) => found('trial', setTrialArchived(store, id, false)),
+  'athletes.timeline': ({ store }, { id }) => done(timelineOf(store, id)),
+  'athletes.fits': ({ store }, { id }) => done(fitsOfAthlete(store, id)),
+  'things.find': ({ store }, wanted) => done(findThings(store, wanted)),
   'backups.list': ({ store }) => done(listBackups(store.folder)),
   'backups.take': takeBackupNow,
   'backups.restore': restore,

@@ -43,7 +43,8 @@ export function withoutPerson<F extends LooseFit>(fit: F, person: Person): F {
   };
 }
 
-function withoutName(text: string, name: string): string {
+/** A text with a name, and every part of it that is long enough to be told from a word, taken out. */
+export function withoutName(text: string, name: string): string {
   const parts = name.split(/\s+/).filter((part) => part.length >= SHORTEST_PART);
   return [name, ...parts].reduce(
     (left, part) => left.replace(new RegExp(`(?<!\\p{L})${escaped(part)}(?!\\p{L})`, 'giu'), NAME_GONE),

@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { isOf, type LooseFit, type Person, withoutPerson } from './erase-from-fit.ts';
+import { eraseTrials, hasTrials, wordsWithoutTrials } from './erase-trials.ts';
 import { listEntry } from './fit-list-entry.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
 
@@ -12,6 +13,7 @@ export interface Erasure {
   readonly crewFits: string[];
   readonly revisions: number;
   readonly drafts: number;
+  readonly trials: number;
 }
 
 interface Kept {
@@ -32,16 +34,19 @@ export function eraseAthlete(db: Database.Database, person: Person): Erasure {
   const fitIds = [...new Set(touched.map(({ fitId }) => fitId))];
   const alone = fitIds.filter((fitId) => isAlone(db, fitId, person));
   const crews = fitIds.filter((fitId) => !alone.includes(fitId));
+  const gone = eraseTrials(db, person, { alone, crews });
   const erasure: Erasure = {
     fits: namesOf(db, alone),
     crewFits: namesOf(db, crews),
     revisions: touched.filter(({ table }) => table === 'revisions').length,
     drafts: touched.filter(({ table }) => table === 'drafts').length,
+    trials: gone.length,
   };
   withRevisionsUnlocked({ db }, revisionIds(db, fitIds), () => {
     for (const fitId of alone) eraseFit(db, fitId);
     for (const kept of touched) if (crews.includes(kept.fitId)) eraseFromKept(db, kept, person);
     for (const fitId of crews) renewListEntry(db, fitId, person);
+    wordsWithoutTrials(db, crews, { person, gone });
   });
   db.prepare('DELETE FROM athletes WHERE id = ?').run(person.id);
   db.prepare(
@@ -81,7 +86,9 @@ function isAlone(db: Database.Database, fitId: string, person: Person): boolean 
 }
 
 function eraseFit(db: Database.Database, fitId: string): void {
+  const words = 'DELETE FROM revision_words WHERE revision_id IN (SELECT id FROM revisions WHERE fit_id = ?)';
   for (const sql of [
+    ...(hasTrials(db) ? [words] : []),
     'DELETE FROM drafts WHERE fit_id = ?',
     'DELETE FROM revisions WHERE fit_id = ?',
     'DELETE FROM fits WHERE id = ?',
@@ -124,9 +131,10 @@ function renewListEntry(db: Database.Database, fitId: string, person: Person): v
   const readable = newest.map((text) => fitSchema.safeParse(looseFit(text))).find((read) => read.success);
   const entry = readable?.data
     ? listEntry(readable.data)
-    : { name: '(erased)', boatName: '', athleteNames: '[]', search: '' };
+    : { name: '(erased)', boatName: '', athleteNames: '[]', athleteIds: '[]', search: '' };
   db.prepare(
     `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames, search = @search
+       ${hasTrials(db) ? ', athlete_ids = @athleteIds' : ''}
      WHERE id = @fitId`,
   ).run({ fitId, ...entry });
 }

@@ -10,15 +10,22 @@ export function listEntry(fit: Fit) {
     name: fit.name,
     boatName: fit.boat.name,
     athleteNames: JSON.stringify(names),
-    search: searchText(fit.name, fit.boat.name, ...names),
+    athleteIds: JSON.stringify(athleteIds(fit)),
+    search: searchText(fit.name, fit.boat.name, ...names, fit.notes),
   };
+}
+
+/** Who kneels in each seat, bow first; null for nobody, or for somebody without an identifier. */
+export function athleteIds(fit: Fit): (string | null)[] {
+  return fit.seats.map(({ athlete }) => athlete?.id ?? null);
 }
 
 /** Brings a fit's entry in the list up to its newest state. */
 export function touchFit(store: Store, { id, fit, at }: { id: string; fit: Fit; at: string }): void {
   store.db
     .prepare(
-      `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames, search = @search,
+      `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames,
+         athlete_ids = @athleteIds, search = @search,
          changed_at = @at WHERE id = @id`,
     )
     .run({ id, at, ...listEntry(fit) });

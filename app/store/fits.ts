@@ -68,8 +68,8 @@ export function createFit(store: Store, fit: Fit): OpenedFit {
     const at = now(store);
     store.db
       .prepare(
-        `INSERT INTO fits (id, name, boat_name, athlete_names, search, created_at, changed_at)
-         VALUES (@id, @name, @boatName, @athleteNames, @search, @at, @at)`,
+        `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, search, created_at, changed_at)
+         VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @search, @at, @at)`,
       )
       .run({ id, at, ...listEntry(fit) });
     writeDraft(store, { id, fit, at });

@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
-import { id, instant } from '../contract/records.ts';
+import { trialSchema } from '../../core/trial/observation.ts';
+import { id, instant, revisionAnswers } from '../contract/records.ts';
 
 const dates = { createdAt: instant, changedAt: instant, archivedAt: instant.nullable() };
 
@@ -17,16 +18,25 @@ export const incomingRevision = z.strictObject({
   reason: z.string().max(2000),
   savedAt: instant,
   fit: fitSchema,
+  answers: revisionAnswers.default([]),
+});
+export const incomingTrial = z.strictObject({
+  id,
+  revisionId: id,
+  athleteId: id.nullable(),
+  trial: trialSchema,
+  ...dates,
 });
 export const incomingDraft = z.strictObject({ savedAt: instant, fit: fitSchema });
 
-/** A fit with all of its revisions, oldest first, and its draft. One of the two is there. */
+/** A fit with all of its revisions, oldest first, its draft, and its trials. One of the first two is there. */
 export const incomingFit = z
   .strictObject({
     id,
     ...dates,
     revisions: z.array(incomingRevision).max(100_000),
     draft: incomingDraft.nullable(),
+    trials: z.array(incomingTrial).max(100_000).default([]),
   })
   .refine((fit) => fit.revisions.length > 0 || fit.draft !== null, {
     path: ['revisions'],
@@ -37,6 +47,7 @@ type IncomingAthlete = z.infer<typeof incomingAthlete>;
 type IncomingBoat = z.infer<typeof incomingBoat>;
 export type IncomingFit = z.infer<typeof incomingFit>;
 export type IncomingRevision = z.infer<typeof incomingRevision>;
+export type IncomingTrial = z.infer<typeof incomingTrial>;
 
 export type Incoming =
   | { readonly kind: 'athlete'; readonly item: IncomingAthlete }

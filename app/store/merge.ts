@@ -1,31 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import { listEntry, touchFit } from './fit-list-entry.ts';
 import type { Incoming, IncomingFit, IncomingRevision } from './incoming.ts';
+import { emptyCounts, type MergeCount, type MergeCounts } from './merge-counts.ts';
+import { mergeTrial } from './merge-trial.ts';
 import { isSetAside, putBack } from './quarantine.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
+import { describeRevision } from './revision-words.ts';
 import { searchText } from './search-text.ts';
 import { atomically, type Store } from './store.ts';
-
-/** What became of the items of one kind. */
-interface MergeCount {
-  /** Not known here before. */
-  added: number;
-  /** Known here, and newer in what came in. */
-  updated: number;
-  /** Known here in the same state. */
-  same: number;
-  /** Known here in a newer state, which was kept. */
-  keptNewer: number;
-}
-
-export interface MergeCounts {
-  readonly athletes: MergeCount;
-  readonly boats: MergeCount;
-  readonly fits: MergeCount;
-  readonly revisions: MergeCount;
-  /** Drafts that came in beside other work here, and were kept as revisions of their own. */
-  draftsKeptAsRevisions: number;
-}
 
 /** The name of a revision made from a draft that came in. */
 const DRAFT_REVISION = 'Draft that came in';
@@ -53,12 +35,6 @@ export function mergeIn(store: Store, items: Iterable<Incoming>): MergeCounts {
       if (step.done) return step.value;
     }
   });
-}
-
-/** Nothing has come in. */
-export function emptyCounts(): MergeCounts {
-  const none = (): MergeCount => ({ added: 0, updated: 0, same: 0, keptNewer: 0 });
-  return { athletes: none(), boats: none(), fits: none(), revisions: none(), draftsKeptAsRevisions: 0 };
 }
 
 function mergeDocument(store: Store, incoming: Exclude<Incoming, { kind: 'fit' }>): keyof MergeCount {
@@ -101,8 +77,8 @@ function mergeFit(store: Store, item: IncomingFit, counts: MergeCounts): void {
   if (!known) {
     store.db
       .prepare(
-        `INSERT INTO fits (id, name, boat_name, athlete_names, search, created_at, changed_at, archived_at)
-         VALUES (@id, @name, @boatName, @athleteNames, @search, @createdAt, @changedAt, @archivedAt)`,
+        `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, search, created_at, changed_at, archived_at)
+         VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @search, @createdAt, @changedAt, @archivedAt)`,
       )
       .run({ id: item.id, ...datesOf(item), ...listEntry(newest) });
   }
@@ -111,6 +87,8 @@ function mergeFit(store: Store, item: IncomingFit, counts: MergeCounts): void {
   counts.revisions.same += item.revisions.length - addedRevisions.length;
   const draft = mergeDraft(store, item, known === undefined);
   if (draft === 'kept-as-revision') counts.draftsKeptAsRevisions += 1;
+  const trials = item.trials.map((trial) => mergeTrial(store, item.id, trial));
+  for (const outcome of trials) counts.trials[outcome] += 1;
   const changed = addedRevisions.length > 0 || draft !== 'same';
   if (known && changed && item.changedAt > known.changedAt) {
     touchFit(store, { id: item.id, fit: newest, at: item.changedAt });
@@ -134,6 +112,7 @@ function mergeRevision(store: Store, fitId: string, revision: IncomingRevision):
     const place = { table: 'revisions', rowId: revision.id } as const;
     if (!isSetAside(store, place)) return false;
     withRevisionsUnlocked(store, [revision.id], () => {
+      store.db.prepare('DELETE FROM revision_words WHERE revision_id = ?').run(revision.id);
       store.db.prepare('DELETE FROM revisions WHERE id = ?').run(revision.id);
     });
     putBack(store, place);
@@ -148,6 +127,7 @@ function mergeRevision(store: Store, fitId: string, revision: IncomingRevision):
          @name, @reason, @savedAt, @fit FROM revisions WHERE fit_id = @fitId`,
     )
     .run({ ...revision, fitId, taken: taken ? 1 : 0, fit: JSON.stringify(revision.fit) });
+  describeRevision(store, revision);
   return true;
 }
 
@@ -173,13 +153,23 @@ function mergeDraft(store: Store, item: IncomingFit, isNew: boolean): 'same' | '
       .run(item.id, draft.savedAt, text);
     return 'taken';
   }
-  const made = { id: randomUUID(), number: 1, name: DRAFT_REVISION, reason: '', ...draft };
+  const made = { id: randomUUID(), number: 1, name: DRAFT_REVISION, reason: '', answers: [], ...draft };
   mergeRevision(store, item.id, made);
   return 'kept-as-revision';
 }
 
 /** The tables whose rows are merged one by one; `erasing` is empty outside a transaction. */
-const MERGED_TABLES = ['athletes', 'boats', 'fits', 'revisions', 'drafts', 'quarantine', 'erasing'];
+const MERGED_TABLES = [
+  'athletes',
+  'boats',
+  'fits',
+  'revisions',
+  'revision_words',
+  'drafts',
+  'trials',
+  'quarantine',
+  'erasing',
+];
 
 /** The tables that are merged whole, not row by row: of no use to `mergeIn`, and of one version on both sides. */
 export function otherTables({ db }: Store): string[] {

@@ -2,6 +2,7 @@ import { closeSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
 import { join } from 'node:path';
 import type Database from 'better-sqlite3';
 import { MIGRATIONS } from './migrations/index.ts';
+import { searchText } from './search-text.ts';
 import type { Store } from './store.ts';
 
 /** The version that this program writes. */
@@ -20,6 +21,8 @@ export function migrate(store: Store, migrations: readonly string[] = MIGRATIONS
   const from = storeVersion(store.db);
   if (from >= migrations.length) return null;
   const copy = from > 0 ? copyBeforeMigration(store, from) : null;
+  const inSearchForm = (...parts: unknown[]) => searchText(...parts.map(String));
+  store.db.function('search_text', { deterministic: true, varargs: true }, inSearchForm);
   for (let version = from; version < migrations.length; version++) {
     store.db.transaction(() => {
       store.db.exec(migrations[version]!);

@@ -4,7 +4,7 @@ import { now, type Store } from './store.ts';
 
 /** Where a row lies. */
 export interface RowPlace {
-  readonly table: 'athletes' | 'boats' | 'fits' | 'revisions' | 'drafts';
+  readonly table: 'athletes' | 'boats' | 'fits' | 'revisions' | 'revision_words' | 'drafts' | 'trials';
   readonly rowId: string;
 }
 

@@ -1,5 +1,6 @@
 import type Database from 'better-sqlite3';
 import type { z } from 'zod';
+import { revisionAnswers } from '../contract/records.ts';
 import {
   type Incoming,
   type IncomingFit,
@@ -8,6 +9,7 @@ import {
   incomingDraft,
   incomingFit,
   incomingRevision,
+  incomingTrial,
 } from './incoming.ts';
 
 type Row = Record<string, unknown>;
@@ -30,6 +32,7 @@ export function readIncoming(db: Database.Database): ReadIncoming {
   let unreadable = 0;
 
   function rows(table: string): Row[] {
+    if (!hasTable(db, table)) return [];
     const read = readTable(db, table);
     if (read.broken) brokenTables.push(table);
     return read.rows;
@@ -42,13 +45,18 @@ export function readIncoming(db: Database.Database): ReadIncoming {
 
   const athletes = rows('athletes').flatMap((row) => parsed(incomingAthlete, document(row, 'athlete')));
   const boats = rows('boats').flatMap((row) => parsed(incomingBoat, document(row, 'boat')));
-  const revisions = grouped(rows('revisions'), (row) => parsed(incomingRevision, revisionOf(row)));
+  const answers = new Map(rows('revision_words').map((row) => [row.revision_id, row.answers]));
+  const revisions = grouped(rows('revisions'), (row) =>
+    parsed(incomingRevision, revisionOf({ ...row, answers: answers.get(row.id) })),
+  );
   const drafts = grouped(rows('drafts'), (row) => parsed(incomingDraft, draftOf(row)));
+  const trials = grouped(rows('trials'), (row) => parsed(incomingTrial, trialOf(row)));
   const fits = new Map(rows('fits').map((row) => [String(row.id), row]));
   const ids = new Set([...fits.keys(), ...revisions.keys(), ...drafts.keys()]);
   const whole = [...ids].flatMap((id) => {
     const parts = { revisions: revisions.get(id) ?? [], draft: drafts.get(id)?.[0] ?? null };
-    return parsed(incomingFit, { id, ...datesOf(fits.get(id), parts), ...parts });
+    const dates = datesOf(fits.get(id), parts);
+    return parsed(incomingFit, { id, ...dates, ...parts, trials: trials.get(id) ?? [] });
   });
   return {
     items: [
@@ -75,13 +83,20 @@ export function readIncomingRows(db: Database.Database, table: 'athletes' | 'boa
 export function readIncomingFit(db: Database.Database, id: string): IncomingFit | null {
   const row = db.prepare<[string], Row>('SELECT * FROM fits WHERE id = ?').get(id);
   const revisions = db
-    .prepare<[string], Row>('SELECT * FROM revisions WHERE fit_id = ? ORDER BY number')
+    .prepare<[string], Row>(
+      `SELECT revisions.*, answers FROM revisions LEFT JOIN revision_words ON revision_id = revisions.id
+       WHERE fit_id = ? ORDER BY number`,
+    )
     .all(id)
     .flatMap((revision) => incomingRevision.safeParse(revisionOf(revision)).data ?? []);
   const kept = db.prepare<[string], Row>('SELECT * FROM drafts WHERE fit_id = ?').get(id);
   const draft = (kept && incomingDraft.safeParse(draftOf(kept)).data) ?? null;
+  const trials = db
+    .prepare<[string], Row>('SELECT * FROM trials WHERE fit_id = ? ORDER BY created_at, id')
+    .all(id)
+    .flatMap((trial) => incomingTrial.safeParse(trialOf(trial)).data ?? []);
   const parts = { revisions, draft };
-  return incomingFit.safeParse({ id, ...datesOf(row, parts), ...parts }).data ?? null;
+  return incomingFit.safeParse({ id, ...datesOf(row, parts), ...parts, trials }).data ?? null;
 }
 
 function readTable(db: Database.Database, table: string): { rows: Row[]; broken: boolean } {
@@ -106,8 +121,33 @@ function document(row: Row, column: string): Row {
 
 function revisionOf(row: Row): Row {
   const { id, number, name, reason, saved_at } = row;
-  return { id, number, name, reason, savedAt: saved_at, fit: json(row.fit) };
+  // What a revision answers is beside it; lost or unreadable, it must not take the revision with it.
+  const answers = revisionAnswers.safeParse(json(row.answers)).data ?? [];
+  return { id, number, name, reason, savedAt: saved_at, fit: json(row.fit), answers };
 }
+
+function trialOf(row: Row): Row {
+  const { id, revision_id, athlete_id } = row;
+  return {
+    id,
+    revisionId: revision_id,
+    athleteId: athlete_id,
+    trial: json(row.trial),
+    ...datesOf(row),
+  };
+}
+
+/** An older version has fewer tables; one that should be there and cannot be read is found out by reading it. */
+function hasTable(db: Database.Database, table: string): boolean {
+  if (!LATER_TABLES.includes(table)) return true;
+  try {
+    return db.prepare('SELECT 1 FROM sqlite_schema WHERE name = ?').get(table) !== undefined;
+  } catch {
+    return true;
+  }
+}
+
+const LATER_TABLES = ['trials', 'revision_words'];
 
 function draftOf(row: Row): Row {
   return { savedAt: row.saved_at, fit: json(row.fit) };

@@ -1,7 +1,8 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { addRowsOf, emptyCounts, type MergeCounts, mergeIn, otherTables } from './merge.ts';
+import { addRowsOf, mergeIn, otherTables } from './merge.ts';
+import { emptyCounts, type MergeCounts } from './merge-counts.ts';
 import { openStore, STORE_FILE, type StoreOpening } from './open-store.ts';
 import { readIncoming } from './read-incoming.ts';
 import { withAttached } from './restore.ts';

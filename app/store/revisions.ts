@@ -1,11 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
-import type { RevisionSummary } from '../contract/records.ts';
+import type { RevisionAnswer, RevisionSummary } from '../contract/records.ts';
 import { newestDraft, touchFit } from './fit-list-entry.ts';
 import { readStored } from './quarantine.ts';
+import { describeRevision, REVISION_ROWS, type RevisionRow, summaryOfRow } from './revision-words.ts';
 import { atomically, now, type Store } from './store.ts';
-
-const SUMMARY = 'SELECT id, number, name, reason, saved_at AS savedAt FROM revisions';
 
 /** A revision as opened: what it says it is, and the fit it holds. */
 export interface OpenedRevision {
@@ -16,13 +15,19 @@ export interface OpenedRevision {
 /** A fit's revisions, newest first. */
 export function listRevisions(store: Store, fitId: string): RevisionSummary[] {
   return store.db
-    .prepare<[string], RevisionSummary>(`${SUMMARY} WHERE fit_id = ? ORDER BY number DESC`)
-    .all(fitId);
+    .prepare<[string], RevisionRow>(`${REVISION_ROWS} WHERE fit_id = ? ORDER BY number DESC`)
+    .all(fitId)
+    .map((row) => summaryOfRow(store, row));
+}
+
+function revisionSummary(store: Store, id: string): RevisionSummary | null {
+  const row = store.db.prepare<[string], RevisionRow>(`${REVISION_ROWS} WHERE revisions.id = ?`).get(id);
+  return row ? summaryOfRow(store, row) : null;
 }
 
 /** One revision with its fit. `damaged` when its row is there but cannot be read. */
 export function openRevision(store: Store, id: string): OpenedRevision | 'none' | 'damaged' {
-  const revision = store.db.prepare<[string], RevisionSummary>(`${SUMMARY} WHERE id = ?`).get(id);
+  const revision = revisionSummary(store, id);
   if (!revision) return 'none';
   const fit = readRevision(store, id);
   return fit ? { revision, fit } : 'damaged';
@@ -48,9 +53,16 @@ export function newestReadableRevision(store: Store, fitId: string): OpenedRevis
 /** Adds a named revision to a fit. The draft it was made from is thereby kept, and goes. */
 export function saveRevision(
   store: Store,
-  made: { fitId: string; fit: Fit; name: string; reason: string; basedOn?: string | null },
+  made: {
+    fitId: string;
+    fit: Fit;
+    name: string;
+    reason: string;
+    answers?: readonly RevisionAnswer[];
+    basedOn?: string | null;
+  },
 ): RevisionSummary | 'none' | 'conflict' {
-  const { fitId, fit, name, reason, basedOn } = made;
+  const { fitId, fit, name, reason, answers = [], basedOn } = made;
   return atomically(store, () => {
     const draftSavedAt = newestDraft(store, fitId);
     if (draftSavedAt === 'none') return 'none';
@@ -63,8 +75,9 @@ export function saveRevision(
          SELECT ?, ?, coalesce(max(number), 0) + 1, ?, ?, ?, ? FROM revisions WHERE fit_id = ?`,
       )
       .run(id, fitId, name, reason, at, JSON.stringify(fit), fitId);
+    describeRevision(store, { id, fit, name, reason, answers });
     store.db.prepare('DELETE FROM drafts WHERE fit_id = ?').run(fitId);
     touchFit(store, { id: fitId, fit, at });
-    return store.db.prepare<[string], RevisionSummary>(`${SUMMARY} WHERE id = ?`).get(id)!;
+    return revisionSummary(store, id)!;
   });
 }

@@ -1,4 +1,5 @@
 import { firstStore } from './0001-first-store.ts';
+import { trials } from './0002-trials.ts';
 
 /** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
-export const MIGRATIONS: readonly string[] = [firstStore];
+export const MIGRATIONS: readonly string[] = [firstStore, trials];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BUNDLE_PROBLEMS } from '../../../app/bundle/refusal.ts';
 import { recoverySentence, refusalSentence, SENTENCES } from '../../../app/services/sentences.ts';
-import { emptyCounts } from '../../../app/store/merge.ts';
+import { emptyCounts } from '../../../app/store/merge-counts.ts';
 import type { StoreRefusal } from '../../../app/store/open-store.ts';
 
 /** One of each: the type makes a missing code an error here. */
@@ -60,7 +60,7 @@ describe('what the program says', () => {
     salvaged.fits.added = 4;
     const recovery = { setAsideAt: 'F/set-aside/k.db', salvaged, unreadable: 2, brokenTables: ['fits'] };
     expect(recoverySentence(recovery, '2026-03-01T08:00:00.000Z')).toBe(
-      'The data file was damaged. It was set aside unchanged at F/set-aside/k.db, and 0 athletes, 0 boats and 4 fits with 0 revisions were saved out of it. 2 rows could not be read. More may be missing. A backup of 2026-03-01 is good: bring back from it what is missing.',
+      'The data file was damaged. It was set aside unchanged at F/set-aside/k.db, and 0 athletes, 0 boats and 4 fits with 0 revisions and 0 trials were saved out of it. 2 rows could not be read. More may be missing. A backup of 2026-03-01 is good: bring back from it what is missing.',
     );
     expect(recoverySentence({ ...recovery, unreadable: 0, brokenTables: [] }, null)).toMatch(
       /saved out of it\. There is no good backup here; if you have a bundle elsewhere, import it\.$/,

@@ -2,6 +2,7 @@ import { copyFileSync, existsSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
+import { findThings } from '../../../app/store/find-things.ts';
 import { listFits, openFit } from '../../../app/store/fits.ts';
 import { migrate, STORE_VERSION, storeVersion } from '../../../app/store/migrate.ts';
 import { MIGRATIONS } from '../../../app/store/migrations/index.ts';
@@ -10,12 +11,17 @@ import { listQuarantine } from '../../../app/store/quarantine.ts';
 import { openRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
+import { fitsOfAthlete, timelineOf } from '../../../app/store/timeline.ts';
+import { listTrials } from '../../../app/store/trials.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';
 
 const page = { archived: false, search: '', limit: 200, offset: 0 };
 const versions = Array.from({ length: STORE_VERSION }, (_, i) => i + 1);
 const schemaOf = ({ db }: Store) =>
   db.prepare('SELECT type, name, sql FROM sqlite_schema ORDER BY type, name').all();
+
+/** The store version from which trials are kept. */
+const TRIALS_SINCE = 2;
 
 /** A store opened from the fixture that a program of that version left. */
 function opened(version: number): Store {
@@ -47,12 +53,22 @@ describe.each(versions)('a store of version %i', (version) => {
         fit: { seats: [{ kneePad: { aftM: [0.12, 0.1][i] } }] },
       });
     }
+    const found = findThings(store, { text: 'a REASON', limit: 9 });
+    expect(found.map(({ kind, number }) => [kind, number])).toEqual([
+      ['revision', 2],
+      ['revision', 1],
+    ]);
+    const kept = athletes.list(store, page)[0]!.id;
+    expect(fitsOfAthlete(store, kept).map(({ id }) => id)).toEqual([summary!.id]);
+    expect(timelineOf(store, kept).filter(({ kind }) => kind === 'revision')).toHaveLength(2);
+    const trials = listTrials(store, summary!.id);
+    expect(trials.map(({ trial }) => trial.notes)).toEqual(version < TRIALS_SINCE ? [] : ['in the wind']);
     expect(listQuarantine(store)).toEqual([]);
   });
 });
 
 describe('a migration', () => {
-  const next = [...MIGRATIONS, 'CREATE TABLE trials (id TEXT PRIMARY KEY) STRICT'];
+  const next = [...MIGRATIONS, 'CREATE TABLE later_things (id TEXT PRIMARY KEY) STRICT'];
 
   it('is preceded by a copy of the store as it was', () => {
     const store = opened(STORE_VERSION);
@@ -72,7 +88,7 @@ describe('a migration', () => {
     expect(storeVersion(store.db)).toBe(STORE_VERSION + 1);
     expect(
       schemaOf(store).filter((row) => !before.some((b) => JSON.stringify(b) === JSON.stringify(row))),
-    ).toMatchObject([{ name: 'sqlite_autoindex_trials_1' }, { name: 'trials' }]);
+    ).toMatchObject([{ name: 'sqlite_autoindex_later_things_1' }, { name: 'later_things' }]);
     closeStore(store);
   });
 

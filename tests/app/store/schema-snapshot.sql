@@ -1,10 +1,16 @@
--- store version 1
+-- store version 2
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
 
 CREATE INDEX boats_by_name ON boats (archived_at IS NOT NULL, search, id);
 
 CREATE INDEX fits_by_change ON fits (archived_at IS NOT NULL, changed_at DESC, id);
+
+CREATE INDEX trials_by_athlete ON trials (athlete_id);
+
+CREATE INDEX trials_by_change ON trials (archived_at IS NOT NULL, changed_at DESC, id);
+
+CREATE INDEX trials_by_fit ON trials (fit_id);
 
 CREATE TABLE athletes (
   id TEXT PRIMARY KEY,
@@ -45,7 +51,7 @@ CREATE TABLE fits (
   created_at TEXT NOT NULL,
   changed_at TEXT NOT NULL,
   archived_at TEXT
-) STRICT;
+, athlete_ids TEXT NOT NULL DEFAULT '[]' CHECK (json_valid(athlete_ids))) STRICT;
 
 CREATE TABLE quarantine (
   table_name TEXT NOT NULL,
@@ -54,6 +60,13 @@ CREATE TABLE quarantine (
   raw TEXT NOT NULL,
   found_at TEXT NOT NULL,
   PRIMARY KEY (table_name, row_id)
+) STRICT;
+
+CREATE TABLE revision_words (
+  revision_id TEXT PRIMARY KEY REFERENCES revisions (id),
+  answers TEXT NOT NULL CHECK (json_valid(answers)),
+  athlete_ids TEXT NOT NULL CHECK (json_valid(athlete_ids)),
+  search TEXT NOT NULL
 ) STRICT;
 
 CREATE TABLE revisions (
@@ -66,6 +79,31 @@ CREATE TABLE revisions (
   fit TEXT NOT NULL CHECK (json_valid(fit)),
   UNIQUE (fit_id, number)
 ) STRICT;
+
+CREATE TABLE trials (
+  id TEXT PRIMARY KEY,
+  fit_id TEXT NOT NULL REFERENCES fits (id),
+  -- No foreign key: a trial outlives a revision that a damaged disk took.
+  revision_id TEXT NOT NULL,
+  athlete_id TEXT,
+  trial TEXT NOT NULL CHECK (json_valid(trial)),
+  search TEXT NOT NULL,
+  created_at TEXT NOT NULL,
+  changed_at TEXT NOT NULL,
+  archived_at TEXT
+) STRICT;
+
+CREATE TRIGGER revision_words_are_never_changed BEFORE UPDATE ON revision_words
+WHEN OLD.revision_id NOT IN (SELECT revision_id FROM erasing)
+BEGIN
+  SELECT RAISE(ABORT, 'revisions are never changed');
+END;
+
+CREATE TRIGGER revision_words_are_never_deleted BEFORE DELETE ON revision_words
+WHEN OLD.revision_id NOT IN (SELECT revision_id FROM erasing)
+BEGIN
+  SELECT RAISE(ABORT, 'revisions are never deleted');
+END;
 
 CREATE TRIGGER revisions_are_never_changed BEFORE UPDATE ON revisions
 WHEN OLD.id NOT IN (SELECT revision_id FROM erasing)
