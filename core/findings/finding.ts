@@ -25,6 +25,9 @@ export interface Quantity {
 export interface Band {
   readonly min: number | null;
   readonly max: number | null;
+  /** Past these the finding says stop, whatever the doubt; left out where nothing does. */
+  readonly stopMin?: number | undefined;
+  readonly stopMax?: number | undefined;
   readonly source: SourceKind;
   /** Name of the publication, or who says so. */
   readonly sourceText: string;

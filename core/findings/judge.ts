@@ -62,7 +62,7 @@ interface ReasonedRule extends BandRule {
 function collect(into: Finding[], rule: ReasonedRule, quantity: Quantity | null): void {
   if (!quantity) return;
   const { value, sd, unit, seat } = quantity;
-  const { min, max, source, sourceText, reason } = rule;
+  const { min, max, stopMin, stopMax, source, sourceText, reason } = rule;
   into.push({
     id: seat === null ? rule.quantity : `${rule.quantity}@${seat}`,
     seat,
@@ -70,7 +70,7 @@ function collect(into: Finding[], rule: ReasonedRule, quantity: Quantity | null)
     value,
     sd,
     unit,
-    band: { min, max, source, sourceText, reason },
+    band: { min, max, stopMin, stopMax, source, sourceText, reason },
     distance: distanceToBand(value, rule),
     severity: severityOf(value, sd, rule),
     part: rule.part,

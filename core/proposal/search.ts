@@ -169,11 +169,14 @@ function stepWithin(
   );
 }
 
-/** One row for each edge that a value is aimed inside of, in units of trouble: positive is trouble. */
-function rowsOf({ value, low, high, unit }: Aim, slopes: readonly number[]) {
+/** One row for each edge that a value should keep, in units of trouble: positive is trouble. */
+function rowsOf({ value, unit, edges }: Aim, slopes: readonly number[]) {
   const rows: { residual: number; slopes: number[] }[] = [];
-  if (low !== null) rows.push({ residual: (low - value) / unit, slopes: slopes.map((s) => -s / unit) });
-  if (high !== null) rows.push({ residual: (value - high) / unit, slopes: slopes.map((s) => s / unit) });
+  for (const { low, high, weight } of edges) {
+    const by = weight / unit;
+    if (low !== null) rows.push({ residual: (low - value) * by, slopes: slopes.map((s) => -s * by) });
+    if (high !== null) rows.push({ residual: (value - high) * by, slopes: slopes.map((s) => s * by) });
+  }
   return rows;
 }
 
