@@ -7,80 +7,85 @@ export interface Linearised {
 /** A step that changes no unknown by more than this share of its scale is no step. */
 const PIVOT_FLOOR = 1e-14;
 
+/** JᵀJ (its lower half, row by row) and Jᵀr of a linearised problem. */
+interface Normal {
+  readonly matrix: Float64Array;
+  readonly slope: Float64Array;
+}
+
 /**
  * The damped Gauss–Newton step d that minimises |r + J d|² + Σ damping·d², kept within [low, high] for each unknown
  * by fixing those that would leave and solving the rest again (active set). Units are the unknowns' own.
  */
 export function boundedStep(
-  { residuals, jacobian }: Linearised,
-  limits: { low: readonly number[]; high: readonly number[]; damping: number },
+  problem: Linearised,
+  { low, high, damping }: { low: readonly number[]; high: readonly number[]; damping: number },
 ): number[] {
-  const n = limits.low.length;
-  const fixed = new Array<number | null>(n).fill(null);
-  for (let pass = 0; pass <= n; pass++) {
-    const step = solveFree({ residuals, jacobian }, fixed, limits.damping);
-    const out = step.findIndex((d, i) => fixed[i] === null && (d < limits.low[i]! || d > limits.high[i]!));
-    if (out < 0) return step;
-    for (let i = 0; i < n; i++) {
-      if (fixed[i] !== null) continue;
-      if (step[i]! < limits.low[i]!) fixed[i] = limits.low[i]!;
-      else if (step[i]! > limits.high[i]!) fixed[i] = limits.high[i]!;
-    }
+  const normal = normalOf(problem, low.length);
+  const fixed = low.map((least, i) => (least === high[i] ? least : null));
+  for (let pass = 0; pass <= low.length; pass++) {
+    const step = solveFree(normal, fixed, damping);
+    const leaves = step.map((d, i) => fixed[i] === null && (d < low[i]! || d > high[i]!));
+    if (!leaves.includes(true)) return step;
+    leaves.forEach((does, i) => {
+      if (does) fixed[i] = step[i]! < low[i]! ? low[i]! : high[i]!;
+    });
   }
   return fixed.map((f) => f ?? 0);
 }
 
-function solveFree(
-  { residuals, jacobian }: Linearised,
-  fixed: readonly (number | null)[],
-  damping: number,
-): number[] {
-  const free = fixed.flatMap((f, i) => (f === null ? [i] : []));
-  const k = free.length;
-  const normal = free.map((i, a) =>
-    free.map((j, b) => columnProduct(jacobian, i, j) + (a === b ? damping : 0)),
-  );
-  const right = free.map((i) => {
-    let sum = 0;
-    for (let row = 0; row < residuals.length; row++) {
-      let r = residuals[row]!;
-      for (let j = 0; j < fixed.length; j++) r += jacobian[row]![j]! * (fixed[j] ?? 0);
-      sum -= jacobian[row]![i]! * r;
+/** Row by row, passing over zeros: a crew's rows are mostly zero, each seat answers its own fittings. */
+function normalOf({ residuals, jacobian }: Linearised, n: number): Normal {
+  const matrix = new Float64Array(n * n);
+  const slope = new Float64Array(n);
+  jacobian.forEach((row, k) => {
+    for (let i = 0; i < n; i++) {
+      const a = row[i]!;
+      if (a === 0) continue;
+      slope[i]! += a * residuals[k]!;
+      for (let j = 0; j <= i; j++) matrix[i * n + j]! += a * row[j]!;
     }
-    return sum;
   });
-  const solved = k === 0 ? [] : choleskySolve(normal, right);
+  return { matrix, slope };
+}
+
+/** The step with some unknowns fixed; the others stand where the damped normal equations have them. */
+function solveFree({ matrix, slope }: Normal, fixed: readonly (number | null)[], damping: number): number[] {
+  const n = fixed.length;
+  const product = (i: number, j: number) => matrix[i < j ? j * n + i : i * n + j]!;
   const step = fixed.map((f) => f ?? 0);
+  const free = fixed.flatMap((f, i) => (f === null ? [i] : []));
+  const held = step.flatMap((d, i) => (fixed[i] !== null && d !== 0 ? [i] : []));
+  const lower = new Float64Array(free.length ** 2);
+  const x = new Float64Array(free.length);
   free.forEach((i, a) => {
-    step[i] = solved[a]!;
+    for (let b = 0; b <= a; b++) lower[a * free.length + b] = product(i, free[b]!) + (a === b ? damping : 0);
+    x[a] = -held.reduce((sum, j) => sum + product(i, j) * step[j]!, slope[i]!);
+  });
+  choleskySolve(lower, x);
+  free.forEach((i, a) => {
+    step[i] = x[a]!;
   });
   return step;
 }
 
-function columnProduct(jacobian: readonly (readonly number[])[], i: number, j: number): number {
-  let sum = 0;
-  for (const row of jacobian) sum += row[i]! * row[j]!;
-  return sum;
-}
-
-/** Solves A x = b for a symmetric positive definite A (destroyed); vanishing pivots give a zero unknown. */
-function choleskySolve(a: number[][], b: readonly number[]): number[] {
-  const n = b.length;
-  const x = [...b];
-  for (let k = 0; k < n; k++) {
-    for (let j = 0; j < k; j++) {
-      for (let i = k; i < n; i++) a[i]![k]! -= a[i]![j]! * a[k]![j]!;
-    }
-    const root = Math.sqrt(Math.max(a[k]![k]!, PIVOT_FLOOR));
-    for (let i = k; i < n; i++) a[i]![k]! /= root;
-  }
+/**
+ * Solves A x = b for a symmetric positive definite A, given by its lower half (destroyed); x holds b at first. A pivot that
+ * vanishes is lifted to a floor.
+ */
+function choleskySolve(a: Float64Array, x: Float64Array): void {
+  const n = x.length;
   for (let i = 0; i < n; i++) {
-    for (let j = 0; j < i; j++) x[i]! -= a[i]![j]! * x[j]!;
-    x[i]! /= a[i]![i]!;
+    for (let j = 0; j <= i; j++) {
+      let sum = a[i * n + j]!;
+      for (let k = 0; k < j; k++) sum -= a[i * n + k]! * a[j * n + k]!;
+      a[i * n + j] = i === j ? Math.sqrt(Math.max(sum, PIVOT_FLOOR)) : sum / a[j * n + j]!;
+    }
+    for (let k = 0; k < i; k++) x[i]! -= a[i * n + k]! * x[k]!;
+    x[i]! /= a[i * n + i]!;
   }
   for (let i = n - 1; i >= 0; i--) {
-    for (let j = i + 1; j < n; j++) x[i]! -= a[j]![i]! * x[j]!;
-    x[i]! /= a[i]![i]!;
+    for (let k = i + 1; k < n; k++) x[i]! -= a[k * n + i]! * x[k]!;
+    x[i]! /= a[i * n + i]!;
   }
-  return x;
 }
