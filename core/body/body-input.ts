@@ -24,6 +24,14 @@ export interface BodyInput {
 const ADULT_YEARS = 18;
 
 /** Whether the person is known to be younger than the survey's. */
-export function isJunior({ ageYears }: BodyInput): boolean {
+export function isJunior({ ageYears }: Pick<BodyInput, 'ageYears'>): boolean {
   return ageYears !== undefined && ageYears !== null && ageYears < ADULT_YEARS;
+}
+
+/** Factor on the spread of a junior's proportions about the adults' lines (estimate). */
+const JUNIOR_SPREAD = 1.5;
+
+/** Factor on how far this person may depart from the survey's lines: 1 for an adult or an unknown age, 1.5 for a junior. */
+export function personSpread(person: Pick<BodyInput, 'ageYears'>): number {
+  return isJunior(person) ? JUNIOR_SPREAD : 1;
 }

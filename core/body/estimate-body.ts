@@ -1,15 +1,12 @@
 import { TAPE_MEASURES } from '../fit/athlete-schema.ts';
 import { BODY_LENGTHS, type BodyEstimate, type BodyLength, type Estimate, type ValueKind } from './body.ts';
-import { type BodyInput, isJunior } from './body-input.ts';
+import { type BodyInput, personSpread } from './body-input.ts';
 import { bodyNotes, type TapeReading } from './body-notes.ts';
 import { bodyPrior, lengthIndex, tapeIndex } from './body-prior.ts';
 import { conditioned, type Gaussian } from './gaussian.ts';
 import { ratioLengths } from './ratio-estimate.ts';
 import { segmentMasses } from './segment-masses.ts';
 import { MASS_SD, STATURE_SD, TAPE_SD } from './tape-sd.ts';
-
-/** Factor on the spread of a junior's proportions about the adults' lines (estimate). */
-const JUNIOR_SPREAD = 1.5;
 
 /** No length falls below this share of what the stature alone gives, however wrong a tape is. */
 const LEAST_SHARE = 0.2;
@@ -48,7 +45,7 @@ export function estimateBody(input: BodyInput): BodyEstimate {
 
 function priorOf(input: BodyInput): Gaussian {
   const { stature, sex, statureSd = STATURE_SD } = input;
-  return bodyPrior({ stature, statureSd, sex, spread: isJunior(input) ? JUNIOR_SPREAD : 1 });
+  return bodyPrior({ stature, statureSd, sex, spread: personSpread(input) });
 }
 
 /**

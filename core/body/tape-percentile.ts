@@ -1,13 +1,15 @@
 import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import { personSpread } from './body-input.ts';
 import { bodyPrior, tapeIndex } from './body-prior.ts';
 import { SIGMAS_TO_1_PERCENT, shareBelow } from './normal.ts';
 import type { StatedSex } from './sex.ts';
 import { STATURE_SD, TAPE_SD } from './tape-sd.ts';
 
-/** Whom the reading is of: stature in metres. */
+/** Whom the reading is of: stature in metres, age in whole years, null or left out where it is not known. */
 export interface TapePerson {
   readonly stature: number;
   readonly sex: StatedSex;
+  readonly ageYears?: number | null | undefined;
 }
 
 /** Where a tape reading stands among persons of that stature; lengths in metres. */
@@ -26,9 +28,10 @@ export interface TapePlace {
 /**
  * Where a tape reading (metres) stands among persons of that stature by the survey, as a guard against slips of the tape
  * or of the pen. Of 1.80 m men, 0.56 m of knee height sitting is the 23rd percentile, and 0.65 m is no slip of nature's.
+ * For a junior the range is wider, as the survey is of adults.
  */
 export function tapePercentile(measure: TapeMeasure, value: number, person: TapePerson): TapePlace {
-  const prior = bodyPrior({ ...person, statureSd: STATURE_SD, spread: 1 });
+  const prior = bodyPrior({ ...person, statureSd: STATURE_SD, spread: personSpread(person) });
   const i = tapeIndex(measure);
   const expected = prior.mean[i]!;
   const sd = Math.sqrt(prior.covariance[i]![i]! + TAPE_SD[measure] ** 2);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bandOverride } from './band-override-schema.ts';
 import { degrees, isoDate, label, metres } from './measure-schema.ts';
 
 /**
@@ -47,6 +48,12 @@ export const jointLimit = z.strictObject({
   reason: label,
 });
 
+/** What a minor's guardian may consent to. */
+export const CONSENTS = ['bodyData', 'photographs'] as const;
+
+/** Who gave a consent, and on which day. */
+export const consentGiven = z.strictObject({ by: label, on: isoDate });
+
 /** One athlete: who, body by stature and mass, tape measures and personal limits. */
 export const athleteSchema = z.strictObject({
   id: z.uuid().optional(),
@@ -60,9 +67,14 @@ export const athleteSchema = z.strictObject({
   measuredOn: isoDate.optional(),
   tape: z.partialRecord(z.enum(TAPE_MEASURES), tapeReading).default({}),
   limits: z.array(jointLimit).max(16).default([]),
+  /** Bands of this athlete's own, taken into every new fit; angles in degrees, all else in SI. */
+  bands: z.array(bandOverride).max(64).optional(),
+  /** A guardian's consents. They are kept in the roster only, never in a fit. */
+  consent: z.partialRecord(z.enum(CONSENTS), consentGiven).optional(),
 });
 
 /** An athlete as written in a fit: lengths in metres, mass in kilograms, limits in degrees. */
 export type Athlete = z.infer<typeof athleteSchema>;
+export type Consent = (typeof CONSENTS)[number];
 export type TapeMeasure = (typeof TAPE_MEASURES)[number];
 export type LimitedJoint = (typeof LIMITED_JOINTS)[number];

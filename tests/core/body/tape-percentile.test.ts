@@ -42,6 +42,15 @@ describe('the place of a tape reading among persons of that stature', () => {
     }
   });
 
+  it('is more lenient with a junior, whom the survey did not measure', () => {
+    const reach = (ageYears: number | null) => {
+      const { low, high } = tapePercentile('kneeHeightSitting', 0.5, { ...MAN, ageYears });
+      return high - low;
+    };
+    expect(reach(null)).toBe(reach(30));
+    expect(reach(13)).toBeGreaterThan(1.3 * reach(30));
+  });
+
   it('is more lenient when the table is not known', () => {
     const width = (sex: 'male' | 'unspecified') => {
       const { low, high } = tapePercentile('biacromialBreadth', 0.4, { stature: 1.75, sex });

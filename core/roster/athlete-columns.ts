@@ -1,0 +1,102 @@
+import { MEASURING } from '../body/measuring.ts';
+import { TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
+import { MASS_UNITS, type MassUnit } from '../units/mass-text.ts';
+
+/** What a column of a table of athletes holds. */
+export type AthleteField =
+  | { readonly of: 'id' | 'name' | 'side' | 'sex' | 'bornOn' | 'measuredOn' }
+  | { readonly of: 'stature' }
+  | { readonly of: 'mass' }
+  /** A tape measure's value, its standard deviation, or the day it was taken. */
+  | { readonly of: 'tape' | 'spread' | 'takenOn'; readonly measure: TapeMeasure };
+
+/** One column as it is written: its name, and the unit that its bare numbers are in (null for words and dates). */
+export interface AthleteColumn {
+  readonly field: AthleteField;
+  readonly name: string;
+  readonly unit: LengthUnit | MassUnit | null;
+}
+
+const word = (of: 'id' | 'name' | 'side' | 'sex' | 'bornOn' | 'measuredOn', name: string): AthleteColumn => ({
+  field: { of },
+  name,
+  unit: null,
+});
+
+function tapeColumns(measure: TapeMeasure): AthleteColumn[] {
+  const { name } = MEASURING[measure];
+  return [
+    { field: { of: 'tape', measure }, name, unit: 'cm' },
+    { field: { of: 'spread', measure }, name: `${name}: spread`, unit: 'mm' },
+    { field: { of: 'takenOn', measure }, name: `${name}: taken on`, unit: null },
+  ];
+}
+
+/** Every column that a table of athletes may have, in the order in which it is written. */
+export const ATHLETE_COLUMNS: readonly AthleteColumn[] = [
+  word('name', 'Name'),
+  word('side', 'Side'),
+  word('sex', 'Sex'),
+  word('bornOn', 'Born on'),
+  { field: { of: 'stature' }, name: 'Stature', unit: 'cm' },
+  { field: { of: 'mass' }, name: 'Mass', unit: 'kg' },
+  word('measuredOn', 'Measured on'),
+  ...TAPE_MEASURES.flatMap(tapeColumns),
+  word('id', 'Identifier'),
+];
+
+/** A column's heading with its unit: `Stature [cm]`. */
+export function headingOf({ name, unit }: AthleteColumn): string {
+  return unit ? `${name} [${unit}]` : name;
+}
+
+/** Why a heading was not taken. */
+export type HeadingProblem = 'unknown' | 'unknown-unit' | 'twice';
+
+/** One heading of a table as read: a column with the heading's own unit, or why it is none. */
+export type ReadHeading =
+  | { readonly ok: true; readonly column: AthleteColumn }
+  | { readonly ok: false; readonly text: string; readonly problem: HeadingProblem };
+
+/**
+ * Reads the headings of a table of athletes: letter case, spaces and marks aside, in any order; a unit in brackets at the
+ * end, `[cm]`, `(m)`, is what the bare numbers below it are in. A blank heading reads as null.
+ */
+export function readHeadings(cells: readonly string[]): (ReadHeading | null)[] {
+  const taken = new Set<string>();
+  return cells.map((text) => {
+    if (text.trim() === '') return null;
+    const read = readHeading(text);
+    if (!read.ok) return read;
+    const { name } = read.column;
+    if (taken.has(name)) return { ok: false, text, problem: 'twice' };
+    taken.add(name);
+    return read;
+  });
+}
+
+function readHeading(text: string): ReadHeading {
+  const [, name = text, unit] = /^(.*?)\s*[[(]\s*([^\])]*?)\s*[\])]\s*$/.exec(text) ?? [];
+  const column = ATHLETE_COLUMNS.find((known) => plain(known.name) === plain(name));
+  if (!column) return { ok: false, text, problem: 'unknown' };
+  if (unit === undefined || column.unit === null) return { ok: true, column };
+  const said = unitNamed(unit.toLowerCase(), column.unit);
+  return said
+    ? { ok: true, column: { ...column, unit: said } }
+    : { ok: false, text, problem: 'unknown-unit' };
+}
+
+/** The unit of that name, if it measures the same thing as `like`. */
+function unitNamed(name: string, like: LengthUnit | MassUnit): LengthUnit | MassUnit | null {
+  const units: Readonly<Record<string, number>> = like in MASS_UNITS ? MASS_UNITS : LENGTH_UNITS;
+  return Object.hasOwn(units, name) ? (name as LengthUnit | MassUnit) : null;
+}
+
+/** Letters and digits alone, in lower case: `Knee height, sitting` and `knee-height sitting` are one. */
+function plain(text: string): string {
+  return text
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '');
+}

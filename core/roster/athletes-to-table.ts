@@ -1,0 +1,53 @@
+import type { Athlete } from '../fit/athlete-schema.ts';
+import { LENGTH_UNITS } from '../units/length-text.ts';
+import { ATHLETE_COLUMNS, type AthleteColumn, type AthleteField, headingOf } from './athlete-columns.ts';
+
+/** Decimals kept in a written number: a hundredth of a micrometre in centimetres, so that nothing is lost on the way. */
+const DECIMALS = 6;
+
+/** Columns that are written even when nobody has anything in them: those that a new athlete needs. */
+const ALWAYS: readonly AthleteField['of'][] = [
+  'name',
+  'side',
+  'sex',
+  'bornOn',
+  'stature',
+  'mass',
+  'measuredOn',
+];
+
+/**
+ * Athletes as the rows of a table, heading first: lengths in centimetres, spreads in millimetres, masses in kilograms, dates
+ * `YYYY-MM-DD`. Tape measures that nobody has are left out. `athletesFromTable` reads it back to the same athletes.
+ */
+export function athletesToTable(athletes: readonly Athlete[]): string[][] {
+  const columns = ATHLETE_COLUMNS.filter(
+    ({ field }) => ALWAYS.includes(field.of) || athletes.some((athlete) => cellOf(athlete, field) !== ''),
+  );
+  return [columns.map(headingOf), ...athletes.map((athlete) => rowOf(athlete, columns))];
+}
+
+function rowOf(athlete: Athlete, columns: readonly AthleteColumn[]): string[] {
+  return columns.map(({ field }) => cellOf(athlete, field));
+}
+
+function cellOf(athlete: Athlete, field: AthleteField): string {
+  switch (field.of) {
+    case 'stature':
+      return written(athlete.statureM, LENGTH_UNITS.cm);
+    case 'mass':
+      return written(athlete.massKg, 1);
+    case 'tape':
+      return written(athlete.tape[field.measure]?.valueM, LENGTH_UNITS.cm);
+    case 'spread':
+      return written(athlete.tape[field.measure]?.sdM, LENGTH_UNITS.mm);
+    case 'takenOn':
+      return athlete.tape[field.measure]?.takenOn ?? '';
+    default:
+      return athlete[field.of] ?? '';
+  }
+}
+
+function written(value: number | undefined, unit: number): string {
+  return value === undefined ? '' : String(Number((value / unit).toFixed(DECIMALS)));
+}
