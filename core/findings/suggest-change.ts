@@ -8,9 +8,9 @@ import {
   withCoordinate,
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
-import type { Finding, FittingCoordinate, SideEffect, Suggestion } from './finding.ts';
+import type { Finding, FittingCoordinate, Suggestion } from './finding.ts';
 import { SIGMAS_95 } from './judge.ts';
-import { quantityDefinition } from './quantities.ts';
+import { sideEffectsOf } from './side-effects.ts';
 
 /** Where a band is narrower than the value's own doubt, a change aims this share of the band inside its edge. */
 const NARROW_BAND_SHARE = 0.25;
@@ -129,26 +129,4 @@ function roundedOutward(from: number, by: number, grain: number): number {
   const steps = (from + by) / grain;
   const whole = by > 0 ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9);
   return Number((whole * grain).toFixed(6));
-}
-
-function sideEffectsOf(before: Report, after: Report, except: string): SideEffect[] {
-  const old = new Map(before.findings.map((f) => [f.id, f]));
-  const effects: SideEffect[] = [];
-  for (const now of after.findings) {
-    const was = old.get(now.id);
-    if (!was || now.id === except) continue;
-    const step = quantityDefinition(now.quantity)?.step ?? 0;
-    if (was.severity === now.severity && Math.abs(now.value - was.value) < step) continue;
-    const { quantity: id, seat, unit } = now;
-    effects.push({
-      id,
-      seat,
-      unit,
-      from: was.value,
-      to: now.value,
-      severityFrom: was.severity,
-      severityTo: now.severity,
-    });
-  }
-  return effects;
 }

@@ -6,13 +6,19 @@ const deg = (angle: number) => (angle * Math.PI) / 180;
 /** A quantity that should move, which way, and how much is a clear answer, in its SI unit. */
 export interface Desire {
   readonly quantity: QuantityId;
-  readonly direction: 1 | -1;
+  /** Greater, smaller, or nearer to nought from whichever side. */
+  readonly direction: 1 | -1 | 'to nought';
   readonly clear: number;
   /** The coaching reason, in a half-sentence. */
   readonly reason: string;
 }
 
-const wish = (quantity: QuantityId, direction: 1 | -1, clear: number, reason: string): Desire => ({
+const wish = (
+  quantity: QuantityId,
+  direction: Desire['direction'],
+  clear: number,
+  reason: string,
+): Desire => ({
   quantity,
   direction,
   clear,
@@ -45,6 +51,8 @@ const OF_BODY: Readonly<Record<BodyPlace, readonly Desire[]>> = {
   frontFoot: [wish('frontShare', -1, 0.04, 'less weight on the front foot')],
 };
 
+const LEVEL = wish('offCentre', 'to nought', 0.006, 'the weight over the centreline, the boat level');
+
 /** What each sign of the boat asks for. Common coaching practice, no source. */
 const OF_BOAT: Readonly<Record<BoatSign, readonly Desire[]>> = {
   bowDigs: [
@@ -52,8 +60,9 @@ const OF_BOAT: Readonly<Record<BoatSign, readonly Desire[]>> = {
     wish('trimRest', 1, 0.008, 'the bow higher'),
   ],
   bowHigh: [wish('trimRest', -1, 0.008, 'the bow lower')],
-  pullsLeft: [wish('offCentre', -1, 0.006, 'the weight further right')],
-  pullsRight: [wish('offCentre', 1, 0.006, 'the weight further left')],
+  // Which way a heeled hull turns depends on its shape and trim; level, it has no reason to turn either way.
+  pullsLeft: [LEVEL],
+  pullsRight: [LEVEL],
   tippy: [wish('transverseGm', 1, 0.01, 'the weight lower')],
   slidesOnPad: [
     wish('kneelingKnee', -1, deg(5), 'the kneeling knee less open'),

@@ -1,5 +1,5 @@
-import type { FittingCoordinate, Quantity } from '../findings/finding.ts';
-import type { QuantityId } from '../findings/quantities.ts';
+import type { FittingCoordinate, SideEffect } from '../findings/finding.ts';
+import { sideEffectsOf } from '../findings/side-effects.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
 import {
@@ -11,15 +11,9 @@ import {
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import { excessTrouble, placeable } from '../proposal/objective.ts';
-import { type Desire, desiresOf } from './desires.ts';
+import { type Answer, answersOf } from './answers.ts';
+import { desiresOf } from './desires.ts';
 import type { Trial } from './observation.ts';
-
-/** How a change answers one observation: index in the trial, and how fully (1 is a clear answer, negative is worse). */
-export interface Answer {
-  readonly observation: number;
-  readonly answered: number;
-  readonly reason: string;
-}
 
 /** One change that answers a trial, with what it costs elsewhere. */
 export interface RankedChange {
@@ -27,10 +21,23 @@ export interface RankedChange {
   /** In the coordinate's own unit: metres or degrees. */
   readonly from: number;
   readonly to: number;
+  /** How fully each observation would be answered, against the setting that was tried. */
   readonly answers: readonly Answer[];
-  /** Findings that become worse: quantity ids. */
-  readonly worsens: readonly QuantityId[];
+  /** How much each observation is answered more than it is now; in the trial's order. */
+  readonly gains: readonly number[];
+  /** Findings that it moves and no observation asked to be moved. */
+  readonly sideEffects: readonly SideEffect[];
+  /** True where it brings something into *change* or *stop*, or deeper into it. */
+  readonly worsens: boolean;
   readonly score: number;
+}
+
+/** What a trial has to say of the setting as it stands. */
+export interface TrialAnswers {
+  /** How fully what has been changed since answers each observation already. */
+  readonly soFar: readonly Answer[];
+  /** Single changes that answer more, best first. */
+  readonly changes: readonly RankedChange[];
 }
 
 /** Moves tried along each coordinate, in its scale (1 cm, 3°): small ones first. */
@@ -45,21 +52,32 @@ const MOVE_COST = 0.05;
 /** An answer beyond this is no better: there is such a thing as enough. */
 const ENOUGH = 1.5;
 
+/** A change must answer at least one observation by this much more to be worth saying (this project's weighing). */
+const WORTH_SAYING = 0.15;
+
 /**
- * Fitting changes that answer a trial's observations, best first; empty when no observation has an answer in the
- * fittings. Every unlocked coordinate of the seat is tried by whole steps through the model; each observation's wishes
- * are weighed by its strength. Hole pitch is respected.
+ * Fitting changes that answer a trial's observations, best first, and how far the setting as it stands answers them
+ * already. `tried` is the setting the trial was held on, of the same boat and crew. Every unlocked coordinate of the seat is
+ * tried by whole steps through the model; each observation's wishes are weighed by its strength. Hole pitch is respected.
+ * Empty where nobody kneels in the seat or no observation was made.
  */
-export function rankChanges(evaluator: Evaluator, fit: Fit, trial: Trial): RankedChange[] {
+export function rankChanges(
+  evaluator: Evaluator,
+  { fit, tried = fit, trial }: { fit: Fit; tried?: Fit; trial: Trial },
+): TrialAnswers {
   const seat = fit.seats[trial.seat];
-  if (!seat?.athlete || trial.observations.length === 0) return [];
+  if (!seat?.athlete || trial.observations.length === 0) return { soFar: [], changes: [] };
   const before = evaluator.evaluate(fit);
+  const triedReport = tried === fit ? before : evaluator.evaluateHolding(tried, before);
+  const soFar = answersOf(trial, { tried: triedReport, now: before });
+  const work = { evaluator, fit, trial, before, tried: triedReport, soFar };
   const changes = freeCoordinates(seat).flatMap((coordinate) => {
-    const tried = TRIED.map((steps) => tryMove({ evaluator, fit, trial, before }, coordinate, steps));
-    const best = tried.filter((c) => c !== null).sort((a, b) => b.score - a.score)[0];
+    const moves = TRIED.map((steps) => tryMove(work, coordinate, steps)).filter((c) => c !== null);
+    const best = moves.sort((a, b) => b.score - a.score)[0];
     return best ? [best] : [];
   });
-  return changes.filter((c) => c.score > 0).sort((a, b) => b.score - a.score);
+  const worth = changes.filter((c) => c.score > 0 && c.gains.some((gain) => gain >= WORTH_SAYING));
+  return { soFar, changes: worth.sort((a, b) => b.score - a.score) };
 }
 
 interface Work {
@@ -67,6 +85,8 @@ interface Work {
   readonly fit: Fit;
   readonly trial: Trial;
   readonly before: Report;
+  readonly tried: Report;
+  readonly soFar: readonly Answer[];
 }
 
 function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): RankedChange | null {
@@ -78,48 +98,32 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
   const { least, most } = COORDINATE_RULES[coordinate];
   if (to === from || to < Math.min(least, from) || to > Math.max(most, from)) return null;
   const after = evaluator.evaluateHolding(withCoordinate(fit, { seat: trial.seat, coordinate }, to), before);
-  const answers = trial.observations.map((o, observation) => ({
-    observation,
-    ...answerTo(desiresOf(o), { before, after, seat: trial.seat }),
-  }));
-  const gain = answers.reduce(
-    (sum, a) => sum + Math.min(a.answered, ENOUGH) * trial.observations[a.observation]!.strength,
-    0,
-  );
-  const worse = worsened(before, after);
+  const answers = answersOf(trial, { tried: work.tried, now: after });
+  const enough = (answered: number) => Math.min(answered, ENOUGH);
+  const gains = answers.map((a, i) => enough(a.answered) - enough(work.soFar[i]!.answered));
+  const gain = gains.reduce((sum, g, i) => sum + g * trial.observations[i]!.strength, 0);
+  const worse = troubleAdded(before, after);
   const score = gain - TROUBLE_WEIGHT * worse.trouble - MOVE_COST * Math.abs(steps);
-  return { coordinate, from, to, answers, worsens: worse.ids, score };
+  const sideEffects = askedForLeftOut(sideEffectsOf(before, after), trial);
+  return { coordinate, from, to, answers, gains, sideEffects, worsens: worse.serious, score };
 }
 
-/** The main wish counts whole, each further one half. */
-function answerTo(
-  desires: readonly Desire[],
-  { before, after, seat }: { before: Report; after: Report; seat: number },
-): { answered: number; reason: string } {
-  let answered = 0;
-  desires.forEach(({ quantity, direction, clear }, i) => {
-    const was = readQuantity(before.quantities, quantity, seat);
-    const is = readQuantity(after.quantities, quantity, seat);
-    if (was === null || is === null) return;
-    answered += ((is - was) * direction) / clear / 2 ** i;
-  });
-  return { answered, reason: desires[0]?.reason ?? '' };
+/** What an observation asked to be moved is no side effect of moving it, unless it turned for the worse. */
+function askedForLeftOut(effects: readonly SideEffect[], trial: Trial): SideEffect[] {
+  const asked = new Set<string>(trial.observations.flatMap((o) => desiresOf(o).map((d) => d.quantity)));
+  return effects.filter((e) => !asked.has(e.id) || e.severityFrom !== e.severityTo);
 }
 
-function readQuantity(quantities: readonly Quantity[], id: QuantityId, seat: number): number | null {
-  return quantities.find((q) => q.id === id && (q.seat === seat || q.seat === null))?.value ?? null;
-}
-
-function worsened(before: Report, after: Report): { trouble: number; ids: QuantityId[] } {
+/** Trouble that `after` has more than `before`, finding by finding; serious where one of them says change or stop. */
+function troubleAdded(before: Report, after: Report): { trouble: number; serious: boolean } {
   const was = new Map(placeable(before.findings).map((f) => [f.id, excessTrouble(f)]));
   let trouble = 0;
-  const ids: QuantityId[] = [];
+  let serious = false;
   for (const finding of placeable(after.findings)) {
     const more = excessTrouble(finding) - (was.get(finding.id) ?? 0);
     if (more <= 0) continue;
     trouble += more;
-    if (finding.severity === 'change' || finding.severity === 'stop')
-      ids.push(finding.quantity as QuantityId);
+    if (finding.severity === 'change' || finding.severity === 'stop') serious = true;
   }
-  return { trouble, ids };
+  return { trouble, serious };
 }

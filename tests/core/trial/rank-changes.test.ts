@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import type { Report } from '../../../core/fit/report.ts';
 import { type Trial, trialSchema } from '../../../core/trial/observation.ts';
 import { rankChanges } from '../../../core/trial/rank-changes.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
@@ -9,43 +10,111 @@ const evaluator = createEvaluator();
 const trial = (observations: Trial['observations'], seat = 0): Trial =>
   trialSchema.parse({ seat, heldOn: '2026-05-02', observations });
 
+const bow: Trial['observations'][number] = { kind: 'boat', sign: 'bowDigs', strength: 2 };
+const frontKnee: Trial['observations'][number] = {
+  kind: 'body',
+  place: 'frontKnee',
+  feeling: 'ache',
+  strength: 2,
+};
+const valueIn = (report: Report, id: string) => report.quantities.find((q) => q.id === id)!.value;
+
 describe('rankChanges', () => {
   const fit = exampleFit();
 
   it('answers a digging bow with a change that does raise the bow', () => {
-    const [best] = rankChanges(evaluator, fit, trial([{ kind: 'boat', sign: 'bowDigs', strength: 2 }]));
-    const before = evaluator.evaluate(fit);
-    const after = evaluator.evaluate(
-      withCoordinate(fit, { seat: 0, coordinate: best!.coordinate }, best!.to),
-    );
-    const trim = (r: typeof before) => r.quantities.find((q) => q.id === 'trimCatch')!.value;
-    expect(trim(after)).toBeGreaterThan(trim(before));
+    const [best] = rankChanges(evaluator, { fit, trial: trial([bow]) }).changes;
+    const moved = withCoordinate(fit, { seat: 0, coordinate: best!.coordinate }, best!.to);
+    const [before, after] = [evaluator.evaluate(fit), evaluator.evaluate(moved)];
+    expect(valueIn(after, 'trimCatch')).toBeGreaterThan(valueIn(before, 'trimCatch'));
     expect(best!.answers[0]!.answered).toBeGreaterThan(0);
+    expect(best!.answers[0]!.moved[0]).toMatchObject({
+      quantity: 'trimCatch',
+      unit: 'm',
+      from: valueIn(before, 'trimCatch'),
+      to: expect.closeTo(valueIn(after, 'trimCatch'), 6),
+    });
   });
 
   it('prefers a change that answers both of two observations', () => {
-    const both = rankChanges(
-      evaluator,
-      fit,
-      trial([
-        { kind: 'boat', sign: 'bowDigs', strength: 2 },
-        { kind: 'body', place: 'frontKnee', feeling: 'ache', strength: 2 },
-      ]),
-    );
-    expect(both[0]!.answers.every((a) => a.answered > 0)).toBe(true);
+    const both = rankChanges(evaluator, { fit, trial: trial([bow, frontKnee]) }).changes;
+    expect(both[0]!.gains.every((gain) => gain > 0)).toBe(true);
   });
 
   it('answers a tippy boat by bringing the weight lower', () => {
-    const [best] = rankChanges(evaluator, fit, trial([{ kind: 'boat', sign: 'tippy', strength: 3 }]));
+    const tippy = trial([{ kind: 'boat', sign: 'tippy', strength: 3 }]);
+    const [best] = rankChanges(evaluator, { fit, trial: tippy }).changes;
     expect(best!.coordinate).toBe('kneePad.heightM');
     expect(best!.to).toBeLessThan(best!.from);
   });
 
+  it('brings the weight over the centreline when the boat pulls, whichever side it pulls to', () => {
+    for (const sign of ['pullsLeft', 'pullsRight'] as const) {
+      const { changes } = rankChanges(evaluator, {
+        fit,
+        trial: trial([{ kind: 'boat', sign, strength: 2 }]),
+      });
+      for (const { coordinate, to } of changes) {
+        const after = evaluator.evaluate(withCoordinate(fit, { seat: 0, coordinate }, to));
+        expect(Math.abs(valueIn(after, 'offCentre'))).toBeLessThan(
+          Math.abs(valueIn(evaluator.evaluate(fit), 'offCentre')),
+        );
+      }
+    }
+  });
+
+  it('says how far what was changed since the trial answers it, and asks for less after that', () => {
+    const first = rankChanges(evaluator, { fit, trial: trial([bow]) });
+    expect(first.soFar[0]!.answered).toBe(0);
+    const { coordinate, to, answers, score } = first.changes[0]!;
+    const now = withCoordinate(fit, { seat: 0, coordinate }, to);
+    const then = rankChanges(evaluator, { fit: now, tried: fit, trial: trial([bow]) });
+    expect(then.soFar[0]!.answered).toBeCloseTo(answers[0]!.answered, 6);
+    for (const change of then.changes) expect(change.score).toBeLessThan(score);
+  });
+
+  it('respects the holes of the hardware', () => {
+    const pitch = 0.02;
+    const drilled = {
+      ...fit,
+      boat: { ...fit.boat, hardware: { ...fit.boat.hardware, padHolePitchM: pitch, restHolePitchM: pitch } },
+    };
+    const moved = rankChanges(evaluator, { fit: drilled, trial: trial([bow, frontKnee]) }).changes.filter(
+      ({ coordinate }) => coordinate === 'kneePad.aftM' || coordinate === 'rearRest.aftM',
+    );
+    expect(moved.length).toBeGreaterThan(0);
+    for (const { to } of moved) expect(Math.abs(to / pitch - Math.round(to / pitch))).toBeLessThan(1e-9);
+  });
+
+  it('tells what a change moves besides, but not what was asked to be moved', () => {
+    const { changes } = rankChanges(evaluator, { fit, trial: trial([bow]) });
+    for (const { sideEffects } of changes) {
+      for (const { id, severityFrom, severityTo } of sideEffects) {
+        if (severityFrom === severityTo) expect(['trimCatch', 'trimRest']).not.toContain(id);
+      }
+    }
+    expect(changes.some(({ sideEffects }) => sideEffects.length > 0)).toBe(true);
+  });
+
+  it('speaks of the seat that was tried, not of its neighbour', () => {
+    const crew = exampleFit([exampleSeat(), exampleSeat({ side: 'right' })]);
+    const { changes } = rankChanges(evaluator, { fit: crew, trial: trial([frontKnee], 1) });
+    const [best] = changes;
+    const after = evaluator.evaluate(
+      withCoordinate(crew, { seat: 1, coordinate: best!.coordinate }, best!.to),
+    );
+    const angle = (r: Report, seat: number) => r.seats[seat]!.stances.ready.angles.frontKnee;
+    const before = evaluator.evaluate(crew);
+    expect(angle(after, 1)).toBeGreaterThan(angle(before, 1));
+    expect(angle(after, 0)).toBeCloseTo(angle(before, 0), 9);
+  });
+
   it('has nothing to say to nothing, to an empty seat, or where all is locked', () => {
-    expect(rankChanges(evaluator, fit, trial([]))).toEqual([]);
+    const tippy = trial([{ kind: 'boat', sign: 'tippy', strength: 3 }]);
+    expect(rankChanges(evaluator, { fit, trial: trial([]) })).toEqual({ soFar: [], changes: [] });
     const empty = exampleFit([exampleSeat({ athlete: null })]);
-    expect(rankChanges(evaluator, empty, trial([{ kind: 'boat', sign: 'tippy', strength: 3 }]))).toEqual([]);
+    expect(rankChanges(evaluator, { fit: empty, trial: tippy }).changes).toEqual([]);
     const locked = exampleFit([exampleSeat({ locks: ['kneePad', 'rearRest', 'frontFoot', 'paddle'] })]);
-    expect(rankChanges(evaluator, locked, trial([{ kind: 'boat', sign: 'tippy', strength: 3 }]))).toEqual([]);
+    expect(rankChanges(evaluator, { fit: locked, trial: tippy }).changes).toEqual([]);
   });
 });
