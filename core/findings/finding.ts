@@ -1,4 +1,5 @@
 import type { Lockable } from '../fit/seat-schema.ts';
+import type { Support } from '../support/support.ts';
 
 /** Severities, mildest first. */
 export const SEVERITIES = ['good', 'check', 'change', 'stop'] as const;
@@ -99,6 +100,8 @@ export interface Finding {
   /** Signed distance to the nearest edge in the quantity's unit; negative inside the band. */
   readonly distance: number;
   readonly severity: Severity;
+  /** Of the support margin: the edge it is measured to. */
+  readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
   /** The part of the drawing it speaks of. */
   readonly part: Lockable | 'trunk' | 'hull' | 'frontKnee' | 'kneelingKnee' | 'hip' | 'support';
 }

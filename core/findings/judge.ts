@@ -1,6 +1,7 @@
 import type { LimitedJoint } from '../fit/athlete-schema.ts';
 import type { Fit } from '../fit/fit-schema.ts';
 import type { BandOverride, Seat } from '../fit/seat-schema.ts';
+import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS, CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from './class-limits.ts';
@@ -37,8 +38,15 @@ export function severityOf(value: number, sd: number | null, rule: BandRule): Se
   return 'good';
 }
 
-/** All findings of a fit from its quantities, the most severe first, then in the order of the band table. */
-export function judge(fit: Fit, quantities: readonly Quantity[]): Finding[] {
+/**
+ * All findings of a fit from its quantities, the most severe first, then in the order of the band table. `supports` tells
+ * for each seat (null where it is empty) which edge its support margin is measured to.
+ */
+export function judge(
+  fit: Fit,
+  quantities: readonly Quantity[],
+  supports: readonly (Support | null)[] = [],
+): Finding[] {
   const findings: Finding[] = [];
   const occupied = fit.seats.some((seat) => seat.athlete);
   for (const rule of rulesFor(fit)) {
@@ -52,7 +60,15 @@ export function judge(fit: Fit, quantities: readonly Quantity[]): Finding[] {
       collect(findings, seatRule(seat, rule), findQuantity(quantities, rule.quantity, index));
     });
   }
-  return findings.sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
+  return findings
+    .map((finding) => withSupport(finding, supports))
+    .sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
+}
+
+function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
+  const support = finding.quantity === 'supportMargin' && finding.seat !== null && supports[finding.seat];
+  if (!support) return finding;
+  return { ...finding, support: { nearestEdge: support.nearestEdge, inLine: support.inLine } };
 }
 
 interface ReasonedRule extends BandRule {

@@ -5,6 +5,7 @@ import type { Band, Finding, Unit } from './finding.ts';
 import { SIGMAS_95 } from './judge.ts';
 import { type QuantityId, quantityDefinition } from './quantities.ts';
 import { NAMES, WORDING } from './quantity-wording.ts';
+import { supportSentence } from './support-wording.ts';
 
 /** Writes a value with its unit, as the reader's language and units want it; lengths finely where it is asked. */
 export type FormatValue = (value: number, unit: Unit, inMillimetres?: boolean) => string;
@@ -66,7 +67,8 @@ export function bandText(
 
 /** One plain sentence for the coach. */
 export function coachSentence(finding: Finding): string {
-  return pick(finding, 'coach');
+  const near = finding.distance > 0 ? supportSentence(finding) : null;
+  return near ?? pick(finding, 'coach');
 }
 
 /** One plain sentence for the athlete: no jargon, nothing about body mass. */

@@ -83,6 +83,10 @@ function reportOf(fit: Fit, computed: Computed, quantities: readonly Quantity[])
     afloat,
     balance: afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null,
     quantities,
-    findings: judge(fit, quantities),
+    findings: judge(
+      fit,
+      quantities,
+      seats.map((seat) => seat?.support ?? null),
+    ),
   };
 }
