@@ -8,6 +8,7 @@ import './theme/bench.css';
 import './theme/drawing.css';
 import './theme/crew.css';
 import './theme/hull.css';
+import './theme/stroke.css';
 import { openDisplaySettings } from './display/open-display-settings.ts';
 import { Sheet } from './page-parts/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';

@@ -5,6 +5,7 @@ import type { Fit } from '../../core/fit/fit-schema.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import type { FitDocument } from '../document/fit-document.ts';
 import { notePlaces } from '../document/note-places.ts';
+import { strokeView } from '../document/stroke-view.ts';
 import type { Grip } from '../hand/handle.ts';
 import type { Format } from '../language/format.ts';
 import { type HullLines, hullLines } from './hull-lines.ts';
@@ -20,11 +21,13 @@ import { guides } from './parts/guides.ts';
 import { labelsPart } from './parts/labels.ts';
 import { leaderLines } from './parts/leader-lines.ts';
 import { strip } from './parts/strip.ts';
+import { strokeOutline } from './parts/stroke-outline.ts';
 import { support } from './parts/support.ts';
 import { forgetWidths, Pen } from './pen.ts';
 import { boatBox, pictureOf, seatBox } from './picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from './scene.ts';
 import { layOutSheet, type SheetLayout } from './sheet-layout.ts';
+import { strokePictures } from './stroke-pictures.ts';
 import { type Camera, fitCamera, type ViewGeometry } from './view-geometry.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
@@ -49,6 +52,7 @@ export class BenchCanvas {
   private readonly layers: Readonly<Record<LayerName, Layer>>;
   private readonly parts: readonly Part[];
   private readonly ghosts = createEvaluator();
+  private readonly stroke = strokePictures();
   private readonly stops: (() => void)[] = [];
   private readonly dirty = new Set<LayerName>();
   private frame = 0;
@@ -79,8 +83,7 @@ export class BenchCanvas {
     this.layers = given.layers;
     this.format = given.format;
     this.palette = readPalette(given.host);
-    const { fit, report } = given.document.live();
-    this.picture = pictureOf(fit, report);
+    this.picture = this.pictureNow();
     const top = () => this.host.getBoundingClientRect().top;
     this.parts = [
       ground,
@@ -93,6 +96,8 @@ export class BenchCanvas {
       leaderLines(top),
       labelsPart(),
       ghostPart(),
+      strokeOutline('catch', this.stroke),
+      strokeOutline('exit', this.stroke),
       guides,
       grips,
     ];
@@ -119,15 +124,23 @@ export class BenchCanvas {
     const { document } = this;
     this.stops.push(
       notePlaces.subscribe(() => this.invalidate(['labels'])),
-      document.onLive((fit, report) => {
-        this.picture = pictureOf(fit, report);
-        this.invalidate(LIVE);
-      }),
+      strokeView.subscribe(() => this.live()),
+      document.onLive(() => this.live()),
       document.subscribe((now, before) => {
         if (now.seat !== before.seat) this.showAll('seat');
         if (now.lit !== before.lit || now.ghost !== before.ghost) this.invalidate(LOOK);
       }),
     );
+  }
+
+  /** The fit as drawn this instant, where the stroke's slider stands. */
+  private pictureNow(): Picture {
+    return this.stroke.at(this.document.live(), strokeView.getState(), this.hullLines().hull);
+  }
+
+  private live(): void {
+    this.picture = this.pictureNow();
+    this.invalidate(LIVE);
   }
 
   /** The scene as it stands; null before the sheet has a size. */
@@ -152,7 +165,7 @@ export class BenchCanvas {
   }
 
   private hullLines(): HullLines {
-    const { boat: ofBoat } = this.picture.fit;
+    const { boat: ofBoat } = this.document.live().fit;
     if (this.lines?.boat !== ofBoat) this.lines = { boat: ofBoat, lines: hullLines(hullOfBoat(ofBoat)) };
     return this.lines.lines;
   }

@@ -20,6 +20,8 @@ export interface MeasureFieldProps {
   readonly hint?: string;
   /** What is wrong with it, found by whoever owns the form. */
   readonly problem?: string | null;
+  /** Where a step from an empty entry begins; zero, or the nearest that may stand, if left out. */
+  readonly from?: number;
   /** Steppers beside the entry. */
   readonly stepped?: boolean;
   /** True when the label is written elsewhere and only spoken here. */
@@ -72,7 +74,8 @@ export function MeasureField(props: MeasureFieldProps) {
   function nudge(step: number): void {
     const text = input.current?.value ?? '';
     const typed = text === shown ? null : readEntry(text, rule);
-    const from = typed?.kind === 'value' ? typed.value : (value ?? Math.min(max, Math.max(min, 0)));
+    const from =
+      typed?.kind === 'value' ? typed.value : (value ?? Math.min(max, Math.max(min, props.from ?? 0)));
     take(stepEntry(from, step, rule), props.onNudge ?? props.onEnter);
   }
 

@@ -7,6 +7,7 @@ import { FIELDS } from './english/fields.ts';
 import { HULL } from './english/hull.ts';
 import { ROSTER } from './english/roster.ts';
 import { SHEET } from './english/sheet.ts';
+import { STROKE } from './english/stroke.ts';
 
 /**
  * Every text that a person reads in the page, in one catalogue. A translation is a second object of the same keys.
@@ -23,6 +24,7 @@ export const MESSAGES = {
   ...CREW,
   ...HULL,
   ...DRAWING,
+  ...STROKE,
 } as const;
 
 export type MessageKey = keyof typeof MESSAGES;

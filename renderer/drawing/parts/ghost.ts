@@ -7,12 +7,17 @@ import { frameOf } from './fittings.ts';
 
 /** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
 export function ghostPart(): Part {
+  return outlinePart((scene) => scene.held?.start ?? scene.ghost, { fittings: true });
+}
+
+/** Dashed outlines of whatever `pick` says (null: nothing), drawn on a sheet of its own and kept while they stay. */
+export function outlinePart(pick: (scene: Scene) => Picture | null, options: { fittings: boolean }): Part {
   let sheet: HTMLCanvasElement | null = null;
   let drawn: { key: string; picture: Picture } | null = null;
   return {
     layer: 'hand',
     paint(pen, scene) {
-      const picture = scene.held?.start ?? scene.ghost;
+      const picture = pick(scene);
       if (!picture) {
         sheet = null;
         drawn = null;
@@ -26,7 +31,9 @@ export function ghostPart(): Part {
         sheet.height = canvas.height;
         const over = sheet.getContext('2d')!;
         over.setTransform(pen.context.getTransform());
-        silhouettes(new Pen(over, pen.palette), scene, picture);
+        const on = new Pen(over, pen.palette);
+        silhouettes(on, scene, picture);
+        if (options.fittings) fittingsFromAbove(on, scene, picture);
         drawn = { key, picture };
       }
       pen.context.save();
@@ -42,9 +49,7 @@ function keyOf({ geometry: { camera, windows }, seat }: Scene, canvas: HTMLCanva
   return JSON.stringify([camera, windows, seat, canvas.width, canvas.height]);
 }
 
-/**
- * Outlines of the figure's union: every outline is dashed first, then the insides are rubbed out. Fittings after that.
- */
+/** Outlines of the figure's union: every outline is dashed first, then the insides are rubbed out. */
 function silhouettes(pen: Pen, scene: Scene, picture: Picture): void {
   const scale = scene.geometry.camera.pixelsPerMetre;
   for (const view of VIEWS) {
@@ -55,7 +60,6 @@ function silhouettes(pen: Pen, scene: Scene, picture: Picture): void {
       pen.context.globalCompositeOperation = 'destination-out';
       for (const ring of rings) pen.ring(ring, { fill: 'ink' });
       pen.context.globalCompositeOperation = 'source-over';
-      if (view === 'plan') fittingsFromAbove(pen, scene, picture);
     });
   }
 }
@@ -65,7 +69,9 @@ function fittingsFromAbove(pen: Pen, scene: Scene, picture: Picture): void {
   const seat = picture.fit.seats[scene.seat];
   if (!seat) return;
   const frame = frameOf(picture, scene.seat);
-  for (const outline of [padOutline(seat.kneePad, frame), restOutline(seat.rearRest, frame)]) {
-    pen.ring(outline.map(to), { stroke: 'ink', width: 1.1, dash: DASH.hidden });
-  }
+  pen.within(scene.layout.windows.plan, () => {
+    for (const outline of [padOutline(seat.kneePad, frame), restOutline(seat.rearRest, frame)]) {
+      pen.ring(outline.map(to), { stroke: 'ink', width: 1.1, dash: DASH.hidden });
+    }
+  });
 }

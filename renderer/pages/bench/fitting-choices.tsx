@@ -1,7 +1,7 @@
-import { Checkbox } from 'react-aria-components';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { Lockable, Seat } from '../../../core/fit/seat-schema.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
+import { Tick } from '../../fields/tick.tsx';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from './bench-context.tsx';
 
@@ -52,16 +52,4 @@ export function FittingChoices({ fitting }: { fitting: Lockable }) {
     );
   }
   return null;
-}
-
-function Tick(props: { name: string; isOn: boolean; onChange: (on: boolean) => void }) {
-  return (
-    <Checkbox className="tick" isSelected={props.isOn} onChange={props.onChange}>
-      <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
-        <path d="M1.5 1.5h13v13h-13Z" fill="none" stroke="currentColor" />
-        {props.isOn && <path d="M4 8.5 7 11.5 12.5 4.5" fill="none" stroke="currentColor" strokeWidth="2" />}
-      </svg>
-      {props.name}
-    </Checkbox>
-  );
 }

@@ -2,6 +2,7 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { say } from '../../language/messages.ts';
 import { CrewLeaf } from '../crew/crew-leaf.tsx';
+import { StrokeLeaf } from '../stroke/stroke-leaf.tsx';
 import { useFit } from './bench-context.tsx';
 import { Measures } from './measures.tsx';
 import { Notes } from './notes.tsx';
@@ -38,6 +39,9 @@ export function Margin(props: {
           <Tab id="values" className="tab">
             {say('values.title')}
           </Tab>
+          <Tab id="stroke" className="tab">
+            {say('stroke.title')}
+          </Tab>
           {isCrew && (
             <Tab id="crew" className="tab">
               {say('crew.title')}
@@ -52,6 +56,9 @@ export function Margin(props: {
         </TabPanel>
         <TabPanel id="values" className="leaf-scroll">
           <Values />
+        </TabPanel>
+        <TabPanel id="stroke" className="leaf-scroll">
+          <StrokeLeaf />
         </TabPanel>
         {isCrew && (
           <TabPanel id="crew" className="leaf-scroll">

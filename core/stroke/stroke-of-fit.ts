@@ -1,0 +1,42 @@
+import { type BoatState, boatState } from '../fit/boat-state.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import type { Report } from '../fit/report.ts';
+import { seatFrame } from '../fit/seat-state.ts';
+import { supportLoads } from '../support/support-loads.ts';
+import { GRAVITY } from '../units/gravity.ts';
+import type { StrokeCrew, StrokeRow, StrokeSeatRow } from './stroke-cycle.ts';
+
+/**
+ * What moves through a stroke, of a fit and its report. `boat` (kept from an earlier call with the same boat, water and
+ * heel) saves building the hull.
+ */
+export function strokeOfFit(fit: Fit, report: Report, boat: BoatState = boatState(fit)): StrokeCrew {
+  const seats = report.seats.map((solved, index) => {
+    const seat = fit.seats[index]!;
+    return solved && { ...solved, seat, frame: seatFrame(fit.boat, seat, index) };
+  });
+  return { boat, seats, afloat: report.afloat.ready };
+}
+
+/**
+ * The report as a drawing of one instant needs it: figures, contacts, loads and the boat's lie are those of the row; its
+ * findings are left out, for bands speak of the ready stance. Quantities stay those of the ready stance.
+ */
+export function reportAt(fit: Fit, report: Report, row: StrokeRow): Report {
+  const seats = report.seats.map((seat, index) => {
+    const now = row.seats[index];
+    if (!seat || !now) return seat;
+    const support = loadedSupport(now, supportLoads(now.stance, fit.seats[index]!));
+    return { ...seat, support, stances: { ...seat.stances, ready: now.stance } };
+  });
+  return { ...report, seats, afloat: { ...report.afloat, ready: row.afloat }, findings: [] };
+}
+
+/** How the weight rests with the blade's force of this instant; as at rest where the boat does not float. */
+function loadedSupport({ stance, loadsN }: StrokeSeatRow, support: ReturnType<typeof supportLoads>) {
+  if (!loadsN) return support;
+  const weight = stance.totalMassKg * GRAVITY;
+  const { knee, rearFoot, frontFoot } = loadsN;
+  const shares = { knee: knee / weight, rearFoot: rearFoot / weight, frontFoot: frontFoot / weight };
+  return { ...support, shares, loadsN };
+}
