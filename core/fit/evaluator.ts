@@ -2,15 +2,17 @@ import type { BodyEstimate } from '../body/body.ts';
 import { bodyOfAthlete } from '../body/body-of-athlete.ts';
 import type { Quantity } from '../findings/finding.ts';
 import { judge } from '../findings/judge.ts';
+import type { SeatFrame } from '../frame/mirror.ts';
 import type { Athlete } from './athlete-schema.ts';
 import { type BoatState, balanceOf, boatState } from './boat-state.ts';
 import { type Computed, computeBoat } from './computed-fit.ts';
 import type { Fit } from './fit-schema.ts';
 import { heldSpreads, type SpreadSources, spreadsOf, withSpreads } from './quantity-spreads.ts';
 import type { Report } from './report.ts';
-import { seatFrame, solveSeat } from './seat-state.ts';
+import type { Seat } from './seat-schema.ts';
+import { type SeatState, seatFrame, solveSeat } from './seat-state.ts';
 
-/** Evaluates fits, keeping what is costly (bodies, hulls) while athlete and boat are the same objects. */
+/** Evaluates fits, keeping what is costly (bodies, hulls, solved seats) while athlete, boat and seat are the same objects. */
 export interface Evaluator {
   /** The whole report with every spread computed. Deterministic: equal fits give equal reports. */
   evaluate(fit: Fit, sources?: SpreadSources): Report;
@@ -24,6 +26,7 @@ export interface Evaluator {
 /** Makes an evaluator. It holds caches of its own and no other state; two evaluators agree on every number. */
 export function createEvaluator(): Evaluator {
   const bodies = new WeakMap<Athlete, BodyEstimate>();
+  const solved = new WeakMap<Seat, SeatState>();
   let lastBoat: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
 
   function bodyFor(athlete: Athlete): BodyEstimate {
@@ -44,12 +47,19 @@ export function createEvaluator(): Evaluator {
     return state;
   }
 
+  /** One hand moves one seat: the others of a crew are known from the step before. */
+  function seatFor({ boat }: Fit, seat: Seat, index: number): SeatState | null {
+    if (!seat.athlete) return null;
+    const frame = seatFrame(boat, seat, index);
+    const known = solved.get(seat);
+    if (known && sameFrame(known.frame, frame)) return known;
+    const state = solveSeat({ seat, body: bodyFor(seat.athlete), frame });
+    solved.set(seat, state);
+    return state;
+  }
+
   function compute(fit: Fit, start: Report | null): Computed {
-    const seats = fit.seats.map((seat, index) =>
-      seat.athlete
-        ? solveSeat({ seat, body: bodyFor(seat.athlete), frame: seatFrame(fit.boat, seat, index) })
-        : null,
-    );
+    const seats = fit.seats.map((seat, index) => seatFor(fit, seat, index));
     return computeBoat(boatFor(fit), seats, start?.afloat ?? null);
   }
 
@@ -63,6 +73,10 @@ export function createEvaluator(): Evaluator {
       return reportOf(fit, computed, withSpreads(computed.quantities, heldSpreads(held)));
     },
   };
+}
+
+function sameFrame(a: SeatFrame, b: SeatFrame): boolean {
+  return a.stationX === b.stationX && a.floorZ === b.floorZ && a.side === b.side;
 }
 
 /** The whole report of one fit. `fit` must have passed `fitSchema`; SI and the boat frame throughout the result. */

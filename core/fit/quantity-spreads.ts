@@ -63,7 +63,8 @@ export function spreadsOf(computed: Computed, sources: SpreadSources = {}): Spre
     const quantitiesOf = (moved: SeatInput) => {
       const state = solveSeat(moved, { exit: seat.stances.exit });
       const seats = computed.seats.map((s, i) => (i === index ? state : s));
-      return computeBoat(computed.boat, seats, computed.afloat, { exit: computed.afloat.exit }).quantities;
+      const known = { exit: computed.afloat.exit, moved: index };
+      return computeBoat(computed.boat, seats, computed.afloat, known).quantities;
     };
     less.forEach((lower, k) => {
       addSquares(variances, quantitiesOf(lower), quantitiesOf(more[k]!));

@@ -24,6 +24,8 @@ function nearEdge(
 ): number {
   const dy = y[j]! - y[j - 1]!;
   const dz = z[j]! - z[j - 1]!;
+  if (height > Math.max(z[j - 1]!, z[j]!) + skin || height < Math.min(z[j - 1]!, z[j]!) - skin)
+    return Number.POSITIVE_INFINITY;
   const length = Math.hypot(dy, dz);
   // A band of half-width `skin` about the edge: round at both ends, and its inner side between them.
   let least = Math.min(

@@ -13,15 +13,14 @@ export interface LoftedSection {
  * frame. Same surface that is integrated: what is drawn is what floats.
  */
 export function loftedSection(hull: Hull, x: number): LoftedSection {
-  const { loft } = hull;
+  const { loft, scratch } = hull;
   const at = Math.min(hull.foreX, Math.max(hull.aftX, x));
   let i = 0;
   while (i < loft.count - 2 && loft.x[i + 1]! <= at) i++;
   const share = (at - loft.x[i]!) / (loft.x[i + 1]! - loft.x[i]!);
-  const make = () => new Float64Array(loft.points);
-  const section = { y: make(), z: make() };
-  loftSection(loft, [i, share], { ...section, slopeY: make(), slopeZ: make(), at: 0 });
-  return section;
+  const [y, z] = [new Float64Array(loft.points), new Float64Array(loft.points)];
+  loftSection(loft, [i, share], { y, z, slopeY: scratch.slopeY, slopeZ: scratch.slopeZ, at: 0 });
+  return { y, z };
 }
 
 /**

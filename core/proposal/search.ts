@@ -66,14 +66,24 @@ export interface SearchStart {
 }
 
 /** The point with the coordinates moved by `x` scales from the search's fit. */
-export function pointAt({ evaluator, fit, held, places }: Search, x: readonly number[]): Found {
-  const moved = places.reduce((now, place, i) => {
-    if (!x[i]) return now;
-    const from = coordinateOf(fit.seats[place.seat]!, place.coordinate);
-    return withCoordinate(now, place, from + x[i] * COORDINATE_RULES[place.coordinate].scale);
-  }, fit);
-  const report = evaluator.evaluateHolding(moved, held);
+export function pointAt(search: Search, x: readonly number[]): Found {
+  const moved = x.reduce(
+    (now, scales, index) => (scales ? withMove(search, now, { index, scales }) : now),
+    search.fit,
+  );
+  const report = search.evaluator.evaluateHolding(moved, search.held);
   return { x, fit: moved, report, cost: costOf(report, x) };
+}
+
+/** A fit with one coordinate set to so many scales from where the search's fit has it. */
+function withMove(
+  { fit, places }: Search,
+  now: Fit,
+  { index, scales }: { index: number; scales: number },
+): Fit {
+  const place = places[index]!;
+  const from = coordinateOf(fit.seats[place.seat]!, place.coordinate);
+  return withCoordinate(now, place, from + scales * COORDINATE_RULES[place.coordinate].scale);
 }
 
 /** What a search brings down: the squared troubles, and a little for every move. */
@@ -125,12 +135,9 @@ function measuredSlopes(search: Search, here: Found): Slopes {
   const before = valuesOf(here.report);
   const columns = here.x.map((_, index) => {
     const by = here.x[index]! > 0 ? -PROBE : PROBE;
-    const after = valuesOf(
-      pointAt(
-        search,
-        here.x.map((d, i) => (i === index ? d + by : d)),
-      ).report,
-    );
+    // One seat moves and the others stay the same objects, which the evaluator knows.
+    const moved = withMove(search, here.fit, { index, scales: here.x[index]! + by });
+    const after = valuesOf(search.evaluator.evaluateHolding(moved, search.held));
     return new Map([...before].map(([id, value]) => [id, ((after.get(id) ?? value) - value) / by]));
   });
   return new Map([...before.keys()].map((id) => [id, columns.map((column) => column.get(id)!)]));

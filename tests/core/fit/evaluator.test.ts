@@ -69,6 +69,31 @@ describe('evaluateFit', () => {
   });
 });
 
+describe('an evaluator that knows its seats from the step before', () => {
+  const crew = exampleFit([
+    exampleSeat({ athlete: exampleAthlete({ massKg: 72 }) }),
+    exampleSeat({ athlete: exampleAthlete({ massKg: 90, side: 'right' }), side: 'right' }),
+  ]);
+  const evaluator = createEvaluator();
+  const held = evaluator.evaluate(crew);
+
+  it('gives, bit for bit, what one gives that has never seen them', () => {
+    for (const seat of [0, 1, 0]) {
+      const moved = withCoordinate(crew, { seat, coordinate: 'kneePad.aftM' }, 0.2);
+      const fresh = createEvaluator().evaluateHolding(moved, held);
+      expect(JSON.stringify(evaluator.evaluateHolding(moved, held))).toBe(JSON.stringify(fresh));
+    }
+  });
+
+  it('solves the same seats anew where they change places, or the floorboard is raised', () => {
+    const swapped = { ...crew, seats: crew.seats.toReversed() };
+    const { boat } = crew;
+    const raised = { ...crew, boat: { ...boat, floorboard: { ...boat.floorboard, heightM: 0.05 } } };
+    for (const fit of [swapped, raised])
+      expect(JSON.stringify(evaluator.evaluate(fit))).toBe(JSON.stringify(evaluateFit(fit)));
+  });
+});
+
 describe('facts a coach would swear to (common practice, no source)', () => {
   const evaluator = createEvaluator();
   const fit = exampleFit();
