@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { PhotoMime } from '../contract/photos.ts';
 import { instant } from '../contract/records.ts';
 import { incomingAthlete, incomingBoat } from '../store/incoming.ts';
 
@@ -40,16 +41,30 @@ export const BUNDLE_NAMES = {
   athletes: /^athletes\.json$/,
   boats: /^boats\.json$/,
   fit: /^fits\/[0-9a-f-]{36}\.json$/,
+  photo: /^photos\/[0-9a-f-]{36}\.(jpg|png|webp)$/,
   unreadable: /^unreadable\/[a-z]{1,20}-[0-9]{1,6}\.txt$/,
 } as const;
 
+const PHOTO_ENDINGS: Readonly<Record<PhotoMime, string>> = {
+  'image/jpeg': 'jpg',
+  'image/png': 'png',
+  'image/webp': 'webp',
+};
+
+/** Under which name a photograph lies in a bundle. */
+export function photoFileName({ id, mime }: { readonly id: string; readonly mime: PhotoMime }): string {
+  return `photos/${id}.${PHOTO_ENDINGS[mime]}`;
+}
+
 export const READ_ME = `This is a bundle of Kneelwright: everything that was kept in the program on one computer.
 
-It is an ordinary zip file of UTF-8 text. Import it in the program, or read it with anything that reads JSON.
+It is an ordinary zip file of UTF-8 text, but for the photographs. Import it in the program, or read it with anything that reads JSON.
 
 bundle.json     what this is, when it was made, and every other file with its size and SHA-256
-athletes.json   all athletes: body, tape measures, limits. Lengths in metres, masses in kilograms, angles in degrees
-boats.json      all boats: hull, floorboard, hardware, seats
+athletes.json   all athletes: body, tape measures, limits, consents, every earlier measuring. Lengths in metres, masses
+                in kilograms, angles in degrees
+boats.json      all boats: hull, floorboard, hardware, stock, seats, and which photographs there are
+photos/ID.jpg   photographs of boats as they were kept
 fits/ID.json    one fit each: every revision with its name, reason and time, the draft if there was one, and its trials
                 on the water
 unreadable/     rows that the program could no longer read, as they stood

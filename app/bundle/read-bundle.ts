@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
 import type { z } from 'zod';
 import { problemLine, problemsOf } from '../services/problem-sentences.ts';
-import { type Incoming, incomingFit } from '../store/incoming.ts';
-import { BUNDLE_NAMES, bundleAthletes, bundleBoats, bundleContents } from './bundle-format.ts';
+import { type Incoming, type IncomingPhoto, incomingFit } from '../store/incoming.ts';
+import { PHOTO_BYTES, pictureMime } from '../store/photos.ts';
+import { BUNDLE_NAMES, bundleAthletes, bundleBoats, bundleContents, photoFileName } from './bundle-format.ts';
 import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
 import { type BundleFile, unpackBundle } from './unpack.ts';
 
@@ -16,6 +17,7 @@ export type BundleContents = z.infer<typeof bundleContents>;
  */
 export function* bundleItems(packed: Uint8Array): Generator<Incoming, BundleContents> {
   const read = new Map<string, { bytes: number; sha256: string }>();
+  const photos = new Map<string, Announced>();
   let contents: BundleContents | null = null;
   for (const file of unpackBundle(packed)) {
     if (BUNDLE_NAMES.contents.test(file.name)) {
@@ -26,11 +28,36 @@ export function* bundleItems(packed: Uint8Array): Generator<Incoming, BundleCont
       bytes: file.bytes.length,
       sha256: createHash('sha256').update(file.bytes).digest('hex'),
     });
-    yield* itemsOf(file);
+    if (BUNDLE_NAMES.photo.test(file.name)) {
+      yield photoOf(file, photos);
+      continue;
+    }
+    for (const item of itemsOf(file)) {
+      if (item.kind === 'boat') announce(item.item, photos);
+      yield item;
+    }
   }
+  for (const name of photos.keys()) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-there']);
   if (!contents) throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS['no-contents']);
   compare(contents, read);
   return contents;
+}
+
+/** A photograph that boats.json names and that has not come yet. */
+type Announced = IncomingPhoto & { readonly boatId: string };
+
+function announce(boat: Extract<Incoming, { kind: 'boat' }>['item'], photos: Map<string, Announced>): void {
+  for (const photo of boat.photos) photos.set(photoFileName(photo), { ...photo, boatId: boat.id });
+}
+
+function photoOf({ name, bytes }: BundleFile, photos: Map<string, Announced>): Incoming {
+  const announced = photos.get(name);
+  if (!announced) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-announced']);
+  if (pictureMime(bytes) !== announced.mime) throw new BundleRefused(name, BUNDLE_PROBLEMS['no-picture']);
+  if (bytes.length > PHOTO_BYTES)
+    throw new BundleRefused(name, BUNDLE_PROBLEMS['too-large'](PHOTO_BYTES / 1024 / 1024));
+  photos.delete(name);
+  return { kind: 'photo', item: { ...announced, bytes } };
 }
 
 function itemsOf(file: BundleFile): Incoming[] {

@@ -11,6 +11,9 @@ export const BUNDLE_PROBLEMS = {
   'not-there': 'is listed in bundle.json but not in the bundle',
   'not-listed': 'is in the bundle but not listed in bundle.json',
   changed: 'is not as bundle.json says; the bundle is damaged or was changed by hand',
+  'not-announced':
+    'is a photograph that boats.json does not name; the bundle is damaged or was changed by hand',
+  'no-picture': 'is not the picture that its name says',
   'not-json': 'is not JSON in UTF-8',
 } as const;
 

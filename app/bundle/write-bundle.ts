@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
 import { Zip, ZipDeflate } from 'fflate';
 import type { z } from 'zod';
-import { readIncomingFit, readIncomingRows } from '../store/read-incoming.ts';
+import { openPhoto } from '../store/photos.ts';
+import { readIncomingAthletes, readIncomingBoats, readIncomingFit } from '../store/read-incoming.ts';
 import { now, type Store } from '../store/store.ts';
-import { BUNDLE_FORMAT, type bundleContents, READ_ME } from './bundle-format.ts';
+import { BUNDLE_FORMAT, type bundleContents, photoFileName, READ_ME } from './bundle-format.ts';
 
 /**
  * Writes everything in the store into a bundle, a file at each step; gives the bundle's bytes. Each fit is read whole
@@ -12,13 +13,21 @@ import { BUNDLE_FORMAT, type bundleContents, READ_ME } from './bundle-format.ts'
 export function* bundleSteps(store: Store, version: string): Generator<void, Uint8Array> {
   const packed = packer();
   const files: z.infer<typeof bundleContents>['files'] = [];
-  const add = (name: string, text: string) => files.push(packed.add(name, text));
+  const add = (name: string, content: string | Uint8Array) => files.push(packed.add(name, content));
 
   add('READ-ME.txt', READ_ME);
-  add('athletes.json', JSON.stringify(readIncomingRows(store.db, 'athletes'), null, 1));
+  add('athletes.json', JSON.stringify(readIncomingAthletes(store.db), null, 1));
   yield;
-  add('boats.json', JSON.stringify(readIncomingRows(store.db, 'boats'), null, 1));
+  const boats = readIncomingBoats(store.db);
+  const photos = new Map(
+    boats.flatMap((boat) => boat.photos).map((photo) => [photo, openPhoto(store, photo.id)?.bytes] as const),
+  );
+  add('boats.json', JSON.stringify(boats, null, 1));
   yield;
+  for (const [photo, bytes] of photos) {
+    if (bytes) add(photoFileName(photo), bytes);
+    yield;
+  }
   for (const id of fitIds(store)) {
     const fit = readIncomingFit(store.db, id);
     if (fit) add(`fits/${id}.json`, JSON.stringify(fit));
@@ -38,7 +47,8 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
 
 /** How many steps `bundleSteps` takes, about. */
 export function bundleLength(store: Store): number {
-  return fitIds(store).length + 2;
+  const photos = store.db.prepare<[], number>('SELECT count(*) FROM boat_photos').pluck();
+  return fitIds(store).length + (photos.get() as unknown as number) + 2;
 }
 
 function fitIds(store: Store): string[] {
@@ -63,9 +73,10 @@ function packer() {
     chunks.push(chunk);
   });
   return {
-    add(name: string, text: string) {
-      const bytes = Buffer.from(text, 'utf8');
-      const file = new ZipDeflate(name, { level: 6 });
+    add(name: string, content: string | Uint8Array) {
+      const bytes = typeof content === 'string' ? Buffer.from(content, 'utf8') : content;
+      // A picture is packed already.
+      const file = new ZipDeflate(name, { level: typeof content === 'string' ? 6 : 0 });
       zip.add(file);
       file.push(bytes, true);
       return { name, bytes: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') };

@@ -2,10 +2,12 @@ import { z } from 'zod';
 import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
-import { label } from '../../core/fit/measure-schema.ts';
+import { isoDate, label } from '../../core/fit/measure-schema.ts';
+import { measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { displayRecord } from './display.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
+import { photoCaption, photoData, photoMime, photoRecord } from './photos.ts';
 import {
   athleteRecord,
   boatRecord,
@@ -28,6 +30,7 @@ import {
   recoveryRecord,
   workProgress,
 } from './safekeeping.ts';
+import { tableToExport } from './tables.ts';
 import { foundThing, timelineEntry, trialRecord } from './trials.ts';
 
 const entry = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
@@ -78,10 +81,31 @@ export const contract = {
   'athletes.previewErase': entry(byId, erasure),
   /** Takes an athlete out of the store and its backups for good. `name` must be the athlete's name as it stands. */
   'athletes.erase': entry(z.strictObject({ id, name: z.string().max(200) }), erasureReport),
+  /** Keeps a table of athletes that has been checked row by row: all of them or none, after a backup of the present. */
+  'athletes.takeIn': entry(
+    z.strictObject({ athletes: z.array(athleteSchema).min(1).max(2000) }),
+    z.strictObject({ saved: z.int().min(0), presentKeptAs: backupRecord }),
+  ),
+  /** Everything that an athlete ever measured, oldest first; saving an athlete adds to it. */
+  'measurings.list': entry(z.strictObject({ athleteId: id }), z.array(measuringSchema)),
+  /** Keeps an earlier day's measuring; the athlete stays as measured last. Gives all of them. */
+  'measurings.save': entry(
+    z.strictObject({ athleteId: id, measuring: measuringSchema }),
+    z.array(measuringSchema),
+  ),
+  /** Takes an earlier day's measuring away; that of the athlete's present body cannot go. Gives those that are left. */
+  'measurings.remove': entry(z.strictObject({ athleteId: id, takenOn: isoDate }), z.array(measuringSchema)),
   'boats.list': entry(listing, z.array(boatRecord)),
   'boats.save': entry(z.strictObject({ boat: boatSchema }), boatRecord),
   'boats.archive': entry(byId, boatRecord),
   'boats.restore': entry(byId, boatRecord),
+  /** Fits that stand in a boat now, last changed first. */
+  'boats.fits': entry(byId, z.array(fitSummary)),
+  'photos.list': entry(z.strictObject({ boatId: id }), z.array(photoRecord)),
+  'photos.open': entry(byId, z.strictObject({ mime: photoMime, data: photoData })),
+  'photos.add': entry(z.strictObject({ boatId: id, caption: photoCaption, data: photoData }), photoRecord),
+  'photos.describe': entry(z.strictObject({ id, caption: photoCaption }), photoRecord),
+  'photos.remove': entry(byId, z.strictObject({ removed: z.literal(true) })),
   'fits.list': entry(listing, z.array(fitSummary)),
   'fits.create': entry(z.strictObject({ fit: fitSchema }), openedFit),
   'fits.open': entry(byId, openedFit),
@@ -153,6 +177,8 @@ export const contract = {
   ),
   /** A set-out sheet, full-size templates or a take-home page, handed to the person as a file. */
   'paper.export': entry(exportInput, exportOutput),
+  /** A table handed to the person as a CSV file. */
+  'tables.export': entry(tableToExport, delivery),
   /** How far a long piece of work has come; null when there is none. */
   'work.progress': entry(nothing, workProgress.nullable()),
   /** Asks a long piece of work to stop; it is then refused as `cancelled`, and has changed nothing. */

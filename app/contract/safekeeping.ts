@@ -19,6 +19,7 @@ export const mergeCounts = z.strictObject({
   fits: mergeCount,
   revisions: mergeCount,
   trials: mergeCount,
+  photos: mergeCount,
   /** Drafts that came in beside other work here, and are kept as revisions of their own. */
   draftsKeptAsRevisions: count,
 });
@@ -62,6 +63,7 @@ export const erasure = z.strictObject({
   revisions: count,
   drafts: count,
   trials: count,
+  measurings: count,
 });
 
 export const erasureReport = erasure.extend({

@@ -42,6 +42,7 @@ const PASSES_GATE: ReadonlySet<CallName> = new Set<CallName>([
   'display.read',
   'display.keep',
   'athletes.erase',
+  'athletes.takeIn',
   'backups.list',
   'backups.take',
   'backups.restore',

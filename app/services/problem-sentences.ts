@@ -138,6 +138,7 @@ function formatName(format: string): string {
 
 const FORMAT_NAMES: Readonly<Record<string, string>> = {
   uuid: 'an identifier (UUID)',
+  base64: 'a file as text (Base64)',
   date: 'a date (YYYY-MM-DD)',
   datetime: 'an instant in UTC (YYYY-MM-DDThh:mm:ssZ)',
 };

@@ -70,6 +70,15 @@ export const SENTENCES = {
     'That place is not there, or is not a folder, so the file was not made. Nothing was left behind. Choose another folder, then export again.',
   'file-failed': (detail: string) =>
     `The file could not be written (${detail}). Nothing was left behind, and what was there before is as it was. Try another place.`,
+  'measured-later': (measuredOn: string) =>
+    `Only what was measured before ${measuredOn} can be put in or taken away here; that day's figures are the athlete's present ones. Nothing was changed. Change those on the athlete's page.`,
+  'photo-no-picture':
+    'This file is not a picture that can be kept. Nothing was changed. Choose a JPEG, PNG or WebP file.',
+  'photo-too-large':
+    'This picture is larger than 4 MB. Nothing was changed. Make it smaller, then add it again.',
+  'photo-too-many': 'This boat has 24 photographs already, the most that are kept. Remove one first.',
+  'photo-store-full':
+    'The photographs of all boats together have reached 160 MB, the most that one bundle can carry. Nothing was changed. Remove some first.',
   'page-gone':
     'The drawing stopped unexpectedly. Everything that was shown as kept is kept. Open it again to go on where you were.',
   'demo-not-empty':

@@ -2,7 +2,17 @@ import type { CallName, CallOutput, ParsedInput } from '../contract/contract.ts'
 import type { CallResult } from '../contract/result.ts';
 import { listBackups } from '../store/backups.ts';
 import { findThings } from '../store/find-things.ts';
-import { createFit, discardDraft, listFits, openFit, saveDraft, setFitArchived } from '../store/fits.ts';
+import {
+  createFit,
+  discardDraft,
+  fitsOfBoat,
+  listFits,
+  openFit,
+  saveDraft,
+  setFitArchived,
+} from '../store/fits.ts';
+import { listMeasurings } from '../store/measurings.ts';
+import { describePhoto, listPhotos, removePhoto } from '../store/photos.ts';
 import { openRevision, saveRevision } from '../store/revisions.ts';
 import { athletes, boats } from '../store/roster.ts';
 import { fitsOfAthlete, timelineOf } from '../store/timeline.ts';
@@ -10,11 +20,15 @@ import { listTrials, saveTrial, setTrialArchived } from '../store/trials.ts';
 import { exportBundle, importBundle, previewBundle } from './bundles.ts';
 import { keepDisplay, readDisplayFile } from './display.ts';
 import { exportPaper } from './export-paper.ts';
+import { exportTable } from './export-table.ts';
 import { installDemo } from './install-demo.ts';
-import { done, found, type Program, refused } from './program.ts';
+import { keepEarlierMeasuring, removeEarlierMeasuring } from './measurings.ts';
+import { keepPhoto, showPhoto } from './photos.ts';
+import { done, found, missing, type Program, refused } from './program.ts';
 import { programState } from './program-state.ts';
 import { erase, previewErase, restore, takeBackupNow } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
+import { takeInAthletes } from './take-in-athletes.ts';
 
 type Answer<N extends CallName> = CallResult<CallOutput<N>>;
 
@@ -38,10 +52,21 @@ export const services: Services = {
   'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
   'athletes.previewErase': previewErase,
   'athletes.erase': erase,
+  'athletes.takeIn': takeInAthletes,
+  'measurings.list': ({ store }, { athleteId }) => done(listMeasurings(store, athleteId)),
+  'measurings.save': keepEarlierMeasuring,
+  'measurings.remove': removeEarlierMeasuring,
   'boats.list': ({ store }, listing) => done(boats.list(store, listing)),
   'boats.save': ({ store }, { boat }) => done(boats.save(store, boat)),
   'boats.archive': ({ store }, { id }) => found('boat', boats.setArchived(store, id, true)),
   'boats.restore': ({ store }, { id }) => found('boat', boats.setArchived(store, id, false)),
+  'boats.fits': ({ store }, { id }) => done(fitsOfBoat(store, id)),
+  'photos.list': ({ store }, { boatId }) => done(listPhotos(store, boatId)),
+  'photos.open': showPhoto,
+  'photos.add': keepPhoto,
+  'photos.describe': ({ store }, { id, caption }) => found('photograph', describePhoto(store, id, caption)),
+  'photos.remove': ({ store }, { id }) =>
+    removePhoto(store, id) ? done({ removed: true }) : missing('photograph'),
   'fits.list': ({ store }, listing) => done(listFits(store, listing)),
   'fits.create': ({ store }, { fit }) => done(createFit(store, fit)),
   'fits.open': ({ store }, { id }) => found('fit', openFit(store, id)),
@@ -77,6 +102,7 @@ export const services: Services = {
   'bundle.preview': previewBundle,
   'bundle.import': importBundle,
   'paper.export': exportPaper,
+  'tables.export': exportTable,
   'work.progress': ({ work }) => done(work.progress()),
   'work.cancel': ({ work }) => done({ asked: work.cancel() }),
 };

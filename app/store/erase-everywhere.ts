@@ -22,7 +22,7 @@ export interface ErasedEverywhere extends Erasure {
 /** Says what erasing would take away, by doing it and taking it back. */
 export function previewErasure(store: Store, person: Person): Erasure {
   const undo = new Error('a preview is taken back');
-  let erasure: Erasure = { fits: [], crewFits: [], revisions: 0, drafts: 0, trials: 0 };
+  let erasure: Erasure = { fits: [], crewFits: [], revisions: 0, drafts: 0, trials: 0, measurings: 0 };
   try {
     atomically(store, () => {
       erasure = eraseAthlete(store.db, person);

@@ -1,6 +1,7 @@
 import type Database from 'better-sqlite3';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { isOf, type LooseFit, type Person, withoutPerson } from './erase-from-fit.ts';
+import { eraseMeasurings } from './erase-measurings.ts';
 import { eraseTrials, hasTrials, wordsWithoutTrials } from './erase-trials.ts';
 import { listEntry } from './fit-list-entry.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
@@ -14,6 +15,8 @@ export interface Erasure {
   readonly revisions: number;
   readonly drafts: number;
   readonly trials: number;
+  /** Days on which something was measured. */
+  readonly measurings: number;
 }
 
 interface Kept {
@@ -41,6 +44,7 @@ export function eraseAthlete(db: Database.Database, person: Person): Erasure {
     revisions: touched.filter(({ table }) => table === 'revisions').length,
     drafts: touched.filter(({ table }) => table === 'drafts').length,
     trials: gone.length,
+    measurings: eraseMeasurings(db, person),
   };
   withRevisionsUnlocked({ db }, revisionIds(db, fitIds), () => {
     for (const fitId of alone) eraseFit(db, fitId);

@@ -11,6 +11,7 @@ export function listEntry(fit: Fit) {
     boatName: fit.boat.name,
     athleteNames: JSON.stringify(names),
     athleteIds: JSON.stringify(athleteIds(fit)),
+    boatId: fit.boat.id ?? null,
     search: searchText(fit.name, fit.boat.name, ...names, fit.notes),
   };
 }
@@ -25,7 +26,7 @@ export function touchFit(store: Store, { id, fit, at }: { id: string; fit: Fit; 
   store.db
     .prepare(
       `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames,
-         athlete_ids = @athleteIds, search = @search,
+         athlete_ids = @athleteIds, boat_id = @boatId, search = @search,
          changed_at = @at WHERE id = @id`,
     )
     .run({ id, at, ...listEntry(fit) });

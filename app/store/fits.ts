@@ -37,6 +37,20 @@ export function listFits(store: Store, { archived, search, limit, offset }: List
     .filter((summary) => summary !== null);
 }
 
+/** At most so many fits of one boat are listed; a club's boat has far fewer. */
+const MOST_OF_A_BOAT = 1000;
+
+/** Every fit that stands in a boat now, those set aside too, last changed first. */
+export function fitsOfBoat(store: Store, boatId: string): FitSummary[] {
+  return store.db
+    .prepare<[string, number], FitRow>(
+      `${SUMMARY} WHERE boat_id = ? ORDER BY changed_at DESC, fits.id LIMIT ?`,
+    )
+    .all(boatId, MOST_OF_A_BOAT)
+    .map((row) => summaryOf(store, row))
+    .filter((summary) => summary !== null);
+}
+
 function summaryOf(store: Store, row: FitRow): FitSummary | null {
   const place = { table: 'fits', rowId: row.id } as const;
   const athleteNames = readStored(store, place, { text: row.athleteNames, schema: z.array(z.string()) });
@@ -68,8 +82,8 @@ export function createFit(store: Store, fit: Fit): OpenedFit {
     const at = now(store);
     store.db
       .prepare(
-        `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, search, created_at, changed_at)
-         VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @search, @at, @at)`,
+        `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, boat_id, search, created_at, changed_at)
+         VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @boatId, @search, @at, @at)`,
       )
       .run({ id, at, ...listEntry(fit) });
     writeDraft(store, { id, fit, at });

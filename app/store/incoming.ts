@@ -2,14 +2,33 @@ import { z } from 'zod';
 import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
+import { photoCaption, photoMime } from '../contract/photos.ts';
 import { id, instant, revisionAnswers } from '../contract/records.ts';
 
 const dates = { createdAt: instant, changedAt: instant, archivedAt: instant.nullable() };
 
-/** An athlete, a boat or a fit on its way in from a bundle, a backup or a damaged store. */
-export const incomingAthlete = z.strictObject({ id, athlete: athleteSchema, ...dates });
-export const incomingBoat = z.strictObject({ id, boat: boatSchema, ...dates });
+export const incomingMeasuring = z.strictObject({ savedAt: instant, measuring: measuringSchema });
+
+/** An athlete on its way in from a bundle, a backup or a damaged store, with everything that was ever measured. */
+export const incomingAthlete = z.strictObject({
+  id,
+  athlete: athleteSchema,
+  ...dates,
+  measurings: z.array(incomingMeasuring).max(10_000).default([]),
+});
+
+/** A photograph that a bundle has as a file of its own. */
+export const incomingPhoto = z.strictObject({ id, caption: photoCaption, mime: photoMime, addedAt: instant });
+
+/** A boat on its way in, and which photographs of it follow. */
+export const incomingBoat = z.strictObject({
+  id,
+  boat: boatSchema,
+  ...dates,
+  photos: z.array(incomingPhoto).max(1000).default([]),
+});
 
 export const incomingRevision = z.strictObject({
   id,
@@ -43,6 +62,8 @@ export const incomingFit = z
     message: 'a fit needs at least one revision or a draft',
   });
 
+export type IncomingMeasuring = z.infer<typeof incomingMeasuring>;
+export type IncomingPhoto = z.infer<typeof incomingPhoto>;
 type IncomingAthlete = z.infer<typeof incomingAthlete>;
 type IncomingBoat = z.infer<typeof incomingBoat>;
 export type IncomingFit = z.infer<typeof incomingFit>;
@@ -52,4 +73,9 @@ export type IncomingTrial = z.infer<typeof incomingTrial>;
 export type Incoming =
   | { readonly kind: 'athlete'; readonly item: IncomingAthlete }
   | { readonly kind: 'boat'; readonly item: IncomingBoat }
-  | { readonly kind: 'fit'; readonly item: IncomingFit };
+  | { readonly kind: 'fit'; readonly item: IncomingFit }
+  /** Comes after its boat. */
+  | {
+      readonly kind: 'photo';
+      readonly item: IncomingPhoto & { readonly boatId: string; readonly bytes: Uint8Array };
+    };

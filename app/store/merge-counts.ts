@@ -16,6 +16,8 @@ export interface MergeCounts {
   readonly fits: MergeCount;
   readonly revisions: MergeCount;
   readonly trials: MergeCount;
+  /** Photographs of boats. */
+  readonly photos: MergeCount;
   /** Drafts that came in beside other work here, and were kept as revisions of their own. */
   draftsKeptAsRevisions: number;
 }
@@ -29,6 +31,7 @@ export function emptyCounts(): MergeCounts {
     fits: none(),
     revisions: none(),
     trials: none(),
+    photos: none(),
     draftsKeptAsRevisions: 0,
   };
 }

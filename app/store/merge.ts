@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { listEntry, touchFit } from './fit-list-entry.ts';
 import type { Incoming, IncomingFit, IncomingRevision } from './incoming.ts';
 import { emptyCounts, type MergeCount, type MergeCounts } from './merge-counts.ts';
+import { mergeMeasuring, mergePhoto } from './merge-measuring.ts';
 import { mergeTrial } from './merge-trial.ts';
 import { isSetAside, putBack } from './quarantine.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
@@ -20,6 +21,8 @@ export function* mergeSteps(store: Store, items: Iterable<Incoming>): Generator<
   const counts = emptyCounts();
   for (const incoming of items) {
     if (incoming.kind === 'fit') mergeFit(store, incoming.item, counts);
+    else if (incoming.kind === 'photo') counts.photos[mergePhoto(store, incoming.item)] += 1;
+    else if (incoming.kind === 'athlete') counts.athletes[mergeAthlete(store, incoming)] += 1;
     else counts[`${incoming.kind}s`][mergeDocument(store, incoming)] += 1;
     yield;
   }
@@ -37,7 +40,17 @@ export function mergeIn(store: Store, items: Iterable<Incoming>): MergeCounts {
   });
 }
 
-function mergeDocument(store: Store, incoming: Exclude<Incoming, { kind: 'fit' }>): keyof MergeCount {
+type IncomingDocument = Extract<Incoming, { kind: 'athlete' | 'boat' }>;
+
+/** The athlete's own document, and every day's measuring by itself. */
+function mergeAthlete(store: Store, incoming: Extract<Incoming, { kind: 'athlete' }>): keyof MergeCount {
+  const { id, measurings } = incoming.item;
+  const outcome = mergeDocument(store, incoming);
+  const taken = measurings.filter((one) => mergeMeasuring(store, id, one)).length;
+  return outcome === 'same' && taken > 0 ? 'updated' : outcome;
+}
+
+function mergeDocument(store: Store, incoming: IncomingDocument): keyof MergeCount {
   const { kind, item } = incoming;
   const held = incoming.kind === 'athlete' ? incoming.item.athlete : incoming.item.boat;
   const text = JSON.stringify({ ...held, id: item.id });
@@ -77,8 +90,9 @@ function mergeFit(store: Store, item: IncomingFit, counts: MergeCounts): void {
   if (!known) {
     store.db
       .prepare(
-        `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, search, created_at, changed_at, archived_at)
-         VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @search, @createdAt, @changedAt, @archivedAt)`,
+        `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, boat_id, search, created_at, changed_at,
+           archived_at)
+         VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @boatId, @search, @createdAt, @changedAt, @archivedAt)`,
       )
       .run({ id: item.id, ...datesOf(item), ...listEntry(newest) });
   }
@@ -167,6 +181,7 @@ const MERGED_TABLES = [
   'revision_words',
   'drafts',
   'trials',
+  'measurings',
   'quarantine',
   'erasing',
 ];
@@ -182,7 +197,18 @@ export function otherTables({ db }: Store): string[] {
   return tables.filter((name) => !MERGED_TABLES.includes(name));
 }
 
-/** Adds the rows of an attached store's table whose keys are not known here. */
+/** Adds the rows of an attached store's table whose keys are not known here, unless what they belong to is missing. */
 export function addRowsOf({ db }: Store, table: string, attachedAs: string): void {
-  db.exec(`INSERT OR IGNORE INTO main."${table}" SELECT * FROM "${attachedAs}"."${table}"`);
+  const owners = db.pragma(`main.foreign_key_list("${table}")`) as {
+    table: string;
+    from: string;
+    to: string;
+  }[];
+  const owned = owners.map(
+    ({ table: owner, from, to }) => `"${from}" IN (SELECT "${to}" FROM main."${owner}")`,
+  );
+  db.exec(
+    `INSERT OR IGNORE INTO main."${table}" SELECT * FROM "${attachedAs}"."${table}"
+     WHERE ${['true', ...owned].join(' AND ')}`,
+  );
 }

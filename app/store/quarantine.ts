@@ -4,7 +4,15 @@ import { now, type Store } from './store.ts';
 
 /** Where a row lies. */
 export interface RowPlace {
-  readonly table: 'athletes' | 'boats' | 'fits' | 'revisions' | 'revision_words' | 'drafts' | 'trials';
+  readonly table:
+    | 'athletes'
+    | 'boats'
+    | 'fits'
+    | 'revisions'
+    | 'revision_words'
+    | 'drafts'
+    | 'trials'
+    | 'measurings';
   readonly rowId: string;
 }
 

@@ -8,6 +8,8 @@ import {
   incomingBoat,
   incomingDraft,
   incomingFit,
+  incomingMeasuring,
+  incomingPhoto,
   incomingRevision,
   incomingTrial,
 } from './incoming.ts';
@@ -43,14 +45,22 @@ export function readIncoming(db: Database.Database): ReadIncoming {
     return result.success ? [result.data] : [];
   }
 
-  const athletes = rows('athletes').flatMap((row) => parsed(incomingAthlete, document(row, 'athlete')));
+  const measurings = grouped(rows('measurings'), 'athlete_id', (row) =>
+    parsed(incomingMeasuring, measuringRow(row)),
+  );
+  const athletes = rows('athletes').flatMap((row) =>
+    parsed(incomingAthlete, {
+      ...document(row, 'athlete'),
+      measurings: measurings.get(String(row.id)) ?? [],
+    }),
+  );
   const boats = rows('boats').flatMap((row) => parsed(incomingBoat, document(row, 'boat')));
   const answers = new Map(rows('revision_words').map((row) => [row.revision_id, row.answers]));
-  const revisions = grouped(rows('revisions'), (row) =>
+  const revisions = grouped(rows('revisions'), 'fit_id', (row) =>
     parsed(incomingRevision, revisionOf({ ...row, answers: answers.get(row.id) })),
   );
-  const drafts = grouped(rows('drafts'), (row) => parsed(incomingDraft, draftOf(row)));
-  const trials = grouped(rows('trials'), (row) => parsed(incomingTrial, trialOf(row)));
+  const drafts = grouped(rows('drafts'), 'fit_id', (row) => parsed(incomingDraft, draftOf(row)));
+  const trials = grouped(rows('trials'), 'fit_id', (row) => parsed(incomingTrial, trialOf(row)));
   const fits = new Map(rows('fits').map((row) => [String(row.id), row]));
   const ids = new Set([...fits.keys(), ...revisions.keys(), ...drafts.keys()]);
   const whole = [...ids].flatMap((id) => {
@@ -69,14 +79,34 @@ export function readIncoming(db: Database.Database): ReadIncoming {
   };
 }
 
-/** All athletes or all boats of a sound store, those that do not read left out. */
-export function readIncomingRows(db: Database.Database, table: 'athletes' | 'boats'): unknown[] {
-  const schema = table === 'athletes' ? incomingAthlete : incomingBoat;
+/** All athletes of a sound store with their measurings, those that do not read left out. */
+export function readIncomingAthletes(db: Database.Database): z.output<typeof incomingAthlete>[] {
+  const measuringsOf = db.prepare<[unknown], Row>(
+    'SELECT * FROM measurings WHERE athlete_id = ? ORDER BY taken_on',
+  );
   return db
-    .prepare<[], Row>(`SELECT * FROM ${table} ORDER BY created_at, id`)
+    .prepare<[], Row>('SELECT * FROM athletes ORDER BY created_at, id')
     .all()
-    .map((row) => schema.safeParse(document(row, table === 'athletes' ? 'athlete' : 'boat')).data)
-    .filter((item) => item !== undefined);
+    .flatMap((row) => {
+      const measurings = measuringsOf
+        .all(row.id)
+        .flatMap((one) => incomingMeasuring.safeParse(measuringRow(one)).data ?? []);
+      return incomingAthlete.safeParse({ ...document(row, 'athlete'), measurings }).data ?? [];
+    });
+}
+
+/** All boats of a sound store, with what is known of their photographs but for the pictures; likewise. */
+export function readIncomingBoats(db: Database.Database): z.output<typeof incomingBoat>[] {
+  const photosOf = db.prepare<[unknown], Row>(
+    'SELECT id, caption, mime, added_at AS addedAt FROM boat_photos WHERE boat_id = ? ORDER BY added_at, id',
+  );
+  return db
+    .prepare<[], Row>('SELECT * FROM boats ORDER BY created_at, id')
+    .all()
+    .flatMap((row) => {
+      const photos = photosOf.all(row.id).flatMap((photo) => incomingPhoto.safeParse(photo).data ?? []);
+      return incomingBoat.safeParse({ ...document(row, 'boat'), photos }).data ?? [];
+    });
 }
 
 /** One fit of a sound store with its revisions, oldest first; null if nothing of it reads. */
@@ -119,6 +149,10 @@ function document(row: Row, column: string): Row {
   return { id: row.id, [column]: json(row[column]), ...datesOf(row) };
 }
 
+function measuringRow({ saved_at, measuring }: Row): Row {
+  return { savedAt: saved_at, measuring: json(measuring) };
+}
+
 function revisionOf(row: Row): Row {
   const { id, number, name, reason, saved_at } = row;
   // What a revision answers is beside it; lost or unreadable, it must not take the revision with it.
@@ -147,7 +181,7 @@ function hasTable(db: Database.Database, table: string): boolean {
   }
 }
 
-const LATER_TABLES = ['trials', 'revision_words'];
+const LATER_TABLES = ['trials', 'revision_words', 'measurings'];
 
 function draftOf(row: Row): Row {
   return { savedAt: row.saved_at, fit: json(row.fit) };
@@ -165,11 +199,13 @@ function datesOf(
   return { createdAt: instants[0], changedAt: instants.at(-1), archivedAt: null };
 }
 
-function grouped<T>(rows: readonly Row[], read: (row: Row) => T[]): Map<string, T[]> {
+function grouped<T>(rows: readonly Row[], by: string, read: (row: Row) => T[]): Map<string, T[]> {
   const groups = new Map<string, T[]>();
   for (const row of rows) {
-    const fitId = String(row.fit_id);
-    groups.set(fitId, [...(groups.get(fitId) ?? []), ...read(row)]);
+    const key = String(row[by]);
+    const group = groups.get(key);
+    if (group) group.push(...read(row));
+    else groups.set(key, read(row));
   }
   return groups;
 }

@@ -4,6 +4,7 @@ import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord } from '../contract/records.ts';
+import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { searchPattern, searchText } from './search-text.ts';
 import { atomically, now, type Store } from './store.ts';
@@ -30,6 +31,8 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
   column: 'athlete' | 'boat';
   schema: S;
   record: (document: z.output<S>, row: Row) => R;
+  /** What is kept besides a saved document, in the same transaction. */
+  kept?: (store: Store, id: string, document: z.output<S>) => void;
 }): Roster<z.output<S>, R> {
   const { table, column, schema } = shape;
   const columns = `id, ${column} AS document, changed_at AS changedAt, archived_at AS archivedAt`;
@@ -69,6 +72,7 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
           )
           .run(id, document.name, searchText(document.name), JSON.stringify({ ...document, id }), at, at);
         putBack(store, { table, rowId: id });
+        shape.kept?.(store, id, document);
         return get(store, id)!;
       });
     },
@@ -93,6 +97,7 @@ export const athletes: Roster<z.output<typeof athleteSchema>, AthleteRecord> = r
     archived: row.archivedAt !== null,
     changedAt: row.changedAt,
   }),
+  kept: recordBody,
 });
 
 export const boats: Roster<z.output<typeof boatSchema>, BoatRecord> = roster({

@@ -45,3 +45,11 @@ export function inventedFit(more: { name?: string; athlete?: Athlete | null; pad
     ],
   });
 }
+
+/** The smallest whole PNG: one white pixel. */
+export function inventedPicture(): Buffer {
+  return Buffer.from(
+    'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsTj2FAAAAABJRU5ErkJggg==',
+    'base64',
+  );
+}

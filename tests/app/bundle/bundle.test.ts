@@ -7,13 +7,17 @@ import { unpackBundle } from '../../../app/bundle/unpack.ts';
 import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
 import { createFit, saveDraft } from '../../../app/store/fits.ts';
 import type { Incoming } from '../../../app/store/incoming.ts';
+import { listMeasurings, saveMeasuring } from '../../../app/store/measurings.ts';
 import { mergeIn } from '../../../app/store/merge.ts';
+import { addPhoto, listPhotos, openPhoto } from '../../../app/store/photos.ts';
 import { readIncoming } from '../../../app/store/read-incoming.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
-import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
+import { inventedAthlete, inventedBoat, inventedFit, inventedPicture } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
+
+const page = { archived: false, search: '', limit: 200, offset: 0 };
 
 function filledStore(): Store {
   const store = temporaryStore();
@@ -63,6 +67,50 @@ function packed(files: Record<string, string>): Uint8Array {
   );
   return zipSync({ ...zipped, 'bundle.json': strToU8(JSON.stringify(contents)) });
 }
+
+describe('a bundle with photographs', () => {
+  function withPhoto() {
+    const from = filledStore();
+    const boatId = boats.list(from, page)[0]!.id;
+    const photo = addPhoto(from, { boatId, caption: 'Port side', bytes: inventedPicture() });
+    if (typeof photo === 'string') throw new Error(photo);
+    return { from, boatId, photo, name: `photos/${photo.id}.png` };
+  }
+
+  it('carries each as a file of its own that any viewer opens, and takes it in once', () => {
+    const { from, boatId, photo, name } = withPhoto();
+    const bytes = bundleOf(from);
+    expect(Buffer.from(unzipSync(bytes)[name]!).equals(inventedPicture())).toBe(true);
+    const into = temporaryStore();
+    expect(mergeIn(into, read(bytes)).photos).toMatchObject({ added: 1, same: 0 });
+    expect(listPhotos(into, boatId)).toEqual([photo]);
+    expect(openPhoto(into, photo.id)?.bytes.equals(inventedPicture())).toBe(true);
+    expect(mergeIn(into, read(bytes)).photos).toMatchObject({ added: 0, same: 1 });
+  });
+
+  it('is refused when one is missing, not named by a boat, or no picture', () => {
+    const { from, name } = withPhoto();
+    const texts = Object.fromEntries(
+      Object.entries(unzipSync(bundleOf(from)))
+        .filter(([file]) => file !== 'bundle.json' && file !== name)
+        .map(([file, bytes]) => [file, Buffer.from(bytes).toString('utf8')]),
+    );
+    expect(() => read(packed(texts))).toThrow('not in the bundle');
+    expect(() => read(packed({ ...texts, [name]: 'GIF89a' }))).toThrow('not the picture');
+    const other = `photos/${crypto.randomUUID()}.png`;
+    expect(() => read(packed({ 'boats.json': '[]', [other]: 'x' }))).toThrow('does not name');
+  });
+
+  it('carries everything an athlete ever measured', () => {
+    const from = temporaryStore();
+    const { id } = athletes.save(from, inventedAthlete());
+    saveMeasuring(from, id, { takenOn: '2024-04-01', statureM: 1.5, massKg: null, tape: {} });
+    const into = temporaryStore();
+    mergeIn(into, read(bundleOf(from)));
+    expect(listMeasurings(into, id)).toEqual(listMeasurings(from, id));
+    expect(listMeasurings(into, id)).toHaveLength(2);
+  });
+});
 
 describe('a bundle', () => {
   it('carries everything to an empty store, and is an ordinary zip of JSON', () => {

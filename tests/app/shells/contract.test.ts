@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type CallName, contract } from '../../../app/contract/contract.ts';
-import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
+import { inventedAthlete, inventedBoat, inventedFit, inventedPicture } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 import { type ThroughElectron, throughElectron } from './through-electron.ts';
 import { throughLoopback } from './through-loopback.ts';
@@ -58,6 +59,58 @@ describe.each([
       expect(await listed(true)).toEqual([id]);
       expect(value(await call(`${kind}.restore`, { id })).archived).toBe(false);
     }
+  });
+
+  it('keeps what was measured on earlier days, but not over the present body', async () => {
+    const measuredOn = '2026-02-03';
+    const { id: athleteId } = value(
+      await call('athletes.save', { athlete: inventedAthlete('Grown Enough', { measuredOn }) }),
+    );
+    const earlier = { takenOn: '2025-02-03', statureM: 1.6, massKg: null, tape: {} };
+    const both = value(await call('measurings.save', { athleteId, measuring: earlier }));
+    expect(both.map(({ takenOn }) => takenOn)).toEqual(['2025-02-03', measuredOn]);
+    expect(value(await call('measurings.list', { athleteId }))).toEqual(both);
+    const present = { ...earlier, takenOn: measuredOn };
+    for (const refused of [
+      await call('measurings.save', { athleteId, measuring: present }),
+      await call('measurings.remove', { athleteId, takenOn: measuredOn }),
+    ]) {
+      expect(refused).toMatchObject({ ok: false, error: { code: 'not-allowed' } });
+    }
+    expect(value(await call('measurings.remove', { athleteId, takenOn: '2025-02-03' }))).toHaveLength(1);
+    const gone = await call('measurings.remove', { athleteId, takenOn: '2025-02-03' });
+    expect(gone).toMatchObject({ ok: false, error: { code: 'not-found' } });
+  });
+
+  it('takes in many athletes at once, after a backup, and hands a table out as CSV', async () => {
+    const made = ['Table One', 'Table Two'].map((name) => inventedAthlete(name));
+    const taken = value(await call('athletes.takeIn', { athletes: made }));
+    expect(taken).toMatchObject({ saved: 2, presentKeptAs: { cause: 'before-import' } });
+    const listed = value(await call('athletes.list', { search: 'table' }));
+    expect(listed.map(({ athlete }) => athlete.name)).toEqual(['Table One', 'Table Two']);
+    const rows = [['Name'], ['Þóra, "the tall"'], ['=1+1']];
+    const bytes = await way.fetchDelivery(value(await call('tables.export', { name: 'Some rows', rows })));
+    const text = Buffer.from(bytes).toString('utf8');
+    expect(text.startsWith('\u{feff}')).toBe(true);
+    expect(Papa.parse(text.slice(1)).data).toEqual([['Name'], ['Þóra, "the tall"'], ["'=1+1"]]);
+  });
+
+  it('keeps photographs of a boat, and knows who is fitted in it', async () => {
+    const { id, boat } = value(await call('boats.save', { boat: inventedBoat('Pictured') }));
+    const data = inventedPicture().toString('base64');
+    const photo = value(await call('photos.add', { boatId: id, caption: 'Port side', data }));
+    expect(value(await call('photos.open', { id: photo.id }))).toEqual({ mime: 'image/png', data });
+    const changed = value(await call('photos.describe', { id: photo.id, caption: 'Starboard' }));
+    expect(value(await call('photos.list', { boatId: id }))).toEqual([changed]);
+    const text = Buffer.from('no picture').toString('base64');
+    const refused = await call('photos.add', { boatId: id, caption: '', data: text });
+    expect(refused).toMatchObject({ ok: false, error: { code: 'bad-input' } });
+    value(await call('photos.remove', { id: photo.id }));
+    expect(value(await call('photos.list', { boatId: id }))).toEqual([]);
+    expect(value(await call('boats.fits', { id }))).toEqual([]);
+    const fit = { ...inventedFit({ name: 'In the pictured one' }), boat };
+    const made = value(await call('fits.create', { fit }));
+    expect(value(await call('boats.fits', { id })).map((one) => one.id)).toEqual([made.id]);
   });
 
   it('keeps a fit through draft, revision, discard and archive', async () => {

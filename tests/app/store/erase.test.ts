@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { takeBackup } from '../../../app/store/backups.ts';
 import { eraseEverywhere, finishErasures, previewErasure } from '../../../app/store/erase-everywhere.ts';
 import { createFit, listFits, openFit, saveDraft } from '../../../app/store/fits.ts';
+import { saveMeasuring } from '../../../app/store/measurings.ts';
 import { closeStore } from '../../../app/store/open-store.ts';
 import { listRevisions, openRevision, saveRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
@@ -49,6 +50,7 @@ async function storeWith(): Promise<{ store: Store; person: { id: string; name: 
   const crew = createFit(store, pair);
   saveRevision(store, { fitId: crew.id, fit: pair, name: `For ${NAME}`, reason: 'Quarrenbeck grew' });
   saveDraft(store, { id: crew.id, fit: { ...pair, heelDeg: 1 } });
+  saveMeasuring(store, id, { takenOn: '2024-04-01', statureM: STATURE, massKg: null, tape: {} });
   await takeBackup(store, 'daily');
   return { store, person: { id, name: NAME }, crewId: crew.id };
 }

@@ -4,9 +4,11 @@ import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { findThings } from '../../../app/store/find-things.ts';
 import { listFits, openFit } from '../../../app/store/fits.ts';
+import { listMeasurings } from '../../../app/store/measurings.ts';
 import { migrate, STORE_VERSION, storeVersion } from '../../../app/store/migrate.ts';
 import { MIGRATIONS } from '../../../app/store/migrations/index.ts';
 import { closeStore, STORE_FILE } from '../../../app/store/open-store.ts';
+import { listPhotos } from '../../../app/store/photos.ts';
 import { listQuarantine } from '../../../app/store/quarantine.ts';
 import { openRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
@@ -22,6 +24,9 @@ const schemaOf = ({ db }: Store) =>
 
 /** The store version from which trials are kept. */
 const TRIALS_SINCE = 2;
+
+/** The store version from which measurings and photographs are kept. */
+const MEASURINGS_SINCE = 3;
 
 /** A store opened from the fixture that a program of that version left. */
 function opened(version: number): Store {
@@ -63,6 +68,12 @@ describe.each(versions)('a store of version %i', (version) => {
     expect(timelineOf(store, kept).filter(({ kind }) => kind === 'revision')).toHaveLength(2);
     const trials = listTrials(store, summary!.id);
     expect(trials.map(({ trial }) => trial.notes)).toEqual(version < TRIALS_SINCE ? [] : ['in the wind']);
+    const measured = listMeasurings(store, kept).map(({ takenOn, statureM }) => [takenOn, statureM]);
+    const present = ['2026-03-02', 1.68];
+    expect(measured).toEqual(version < MEASURINGS_SINCE ? [present] : [['2025-09-01', 1.66], present]);
+    const [heron] = boats.list(store, page);
+    const captions = listPhotos(store, heron!.id).map(({ caption }) => caption);
+    expect(captions).toEqual(version < MEASURINGS_SINCE ? [] : ['Port side']);
     expect(listQuarantine(store)).toEqual([]);
   });
 });

@@ -1,8 +1,12 @@
--- store version 2
+-- store version 3
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
 
+CREATE INDEX boat_photos_by_boat ON boat_photos (boat_id, added_at, id);
+
 CREATE INDEX boats_by_name ON boats (archived_at IS NOT NULL, search, id);
+
+CREATE INDEX fits_by_boat ON fits (boat_id);
 
 CREATE INDEX fits_by_change ON fits (archived_at IS NOT NULL, changed_at DESC, id);
 
@@ -20,6 +24,15 @@ CREATE TABLE athletes (
   created_at TEXT NOT NULL,
   changed_at TEXT NOT NULL,
   archived_at TEXT
+) STRICT;
+
+CREATE TABLE boat_photos (
+  id TEXT PRIMARY KEY,
+  boat_id TEXT NOT NULL REFERENCES boats (id),
+  caption TEXT NOT NULL,
+  mime TEXT NOT NULL CHECK (mime IN ('image/jpeg', 'image/png', 'image/webp')),
+  bytes BLOB NOT NULL,
+  added_at TEXT NOT NULL
 ) STRICT;
 
 CREATE TABLE boats (
@@ -51,7 +64,15 @@ CREATE TABLE fits (
   created_at TEXT NOT NULL,
   changed_at TEXT NOT NULL,
   archived_at TEXT
-, athlete_ids TEXT NOT NULL DEFAULT '[]' CHECK (json_valid(athlete_ids))) STRICT;
+, athlete_ids TEXT NOT NULL DEFAULT '[]' CHECK (json_valid(athlete_ids)), boat_id TEXT) STRICT;
+
+CREATE TABLE measurings (
+  athlete_id TEXT NOT NULL REFERENCES athletes (id),
+  taken_on TEXT NOT NULL,
+  measuring TEXT NOT NULL CHECK (json_valid(measuring)),
+  saved_at TEXT NOT NULL,
+  PRIMARY KEY (athlete_id, taken_on)
+) STRICT;
 
 CREATE TABLE quarantine (
   table_name TEXT NOT NULL,

@@ -1,0 +1,21 @@
+import { z } from 'zod';
+import { id, instant } from './records.ts';
+
+export const photoMime = z.enum(['image/jpeg', 'image/png', 'image/webp']);
+export const photoCaption = z.string().trim().max(200);
+/** A picture as Base64 text; the largest that a call takes. The store's own limit is lower. */
+export const photoData = z.base64().max(8 * 1024 * 1024);
+
+/** A photograph of a boat, without its bytes. */
+export const photoRecord = z.strictObject({
+  id,
+  boatId: id,
+  caption: photoCaption,
+  mime: photoMime,
+  /** How many bytes it has. */
+  bytes: z.int().min(0),
+  addedAt: instant,
+});
+
+export type PhotoMime = z.infer<typeof photoMime>;
+export type PhotoRecord = z.infer<typeof photoRecord>;

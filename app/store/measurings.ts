@@ -1,0 +1,55 @@
+import type { Athlete } from '../../core/fit/athlete-schema.ts';
+import { type Measuring, measuringOf, measuringSchema } from '../../core/fit/measuring-schema.ts';
+import { putBack, type RowPlace, readStored } from './quarantine.ts';
+import { atomically, now, type Store } from './store.ts';
+
+interface Row {
+  readonly takenOn: string;
+  readonly text: string;
+}
+
+function placeOf(athleteId: string, takenOn: string): RowPlace {
+  return { table: 'measurings', rowId: `${athleteId} ${takenOn}` };
+}
+
+/** Everything that an athlete ever measured, oldest first; one entry a day. */
+export function listMeasurings(store: Store, athleteId: string): Measuring[] {
+  return store.db
+    .prepare<[string], Row>(
+      'SELECT taken_on AS takenOn, measuring AS text FROM measurings WHERE athlete_id = ? ORDER BY taken_on',
+    )
+    .all(athleteId)
+    .map(({ takenOn, text }) =>
+      readStored(store, placeOf(athleteId, takenOn), { text, schema: measuringSchema }),
+    )
+    .filter((measuring) => measuring !== null);
+}
+
+/** Keeps what was measured on one day; what was kept of the same day before gives way. */
+export function saveMeasuring(store: Store, athleteId: string, measuring: Measuring): void {
+  const text = JSON.stringify(measuring);
+  store.db
+    .prepare(
+      `INSERT INTO measurings (athlete_id, taken_on, measuring, saved_at) VALUES (?, ?, ?, ?)
+       ON CONFLICT (athlete_id, taken_on) DO UPDATE SET measuring = excluded.measuring, saved_at = excluded.saved_at
+       WHERE measuring <> excluded.measuring`,
+    )
+    .run(athleteId, measuring.takenOn, text, now(store));
+  putBack(store, placeOf(athleteId, measuring.takenOn));
+}
+
+/** Keeps the body that an athlete's document describes among the measurings. */
+export function recordBody(store: Store, athleteId: string, athlete: Athlete): void {
+  saveMeasuring(store, athleteId, measuringOf(athlete, now(store).slice(0, 10)));
+}
+
+/** Takes one day's entry off the measurings; false if there is none. */
+export function removeMeasuring(store: Store, athleteId: string, takenOn: string): boolean {
+  return atomically(store, () => {
+    const gone = store.db
+      .prepare('DELETE FROM measurings WHERE athlete_id = ? AND taken_on = ?')
+      .run(athleteId, takenOn);
+    putBack(store, placeOf(athleteId, takenOn));
+    return gone.changes > 0;
+  });
+}

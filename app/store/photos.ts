@@ -1,0 +1,82 @@
+import { randomUUID } from 'node:crypto';
+import type { PhotoMime, PhotoRecord } from '../contract/photos.ts';
+import { atomically, now, type Store } from './store.ts';
+
+/** One photograph, largest, bytes: what the page makes of a telephone's picture stays well below. */
+export const PHOTO_BYTES = 4 * 1024 * 1024;
+/** Photographs of one boat, at most. */
+export const PHOTOS_OF_A_BOAT = 24;
+/** All photographs of the store, bytes: a bundle of everything must stay small enough to be read again. */
+export const ALL_PHOTO_BYTES = 160 * 1024 * 1024;
+
+const RECORD =
+  'SELECT id, boat_id AS boatId, caption, mime, length(bytes) AS bytes, added_at AS addedAt FROM boat_photos';
+
+/** A boat's photographs without their bytes, in the order they were added. */
+export function listPhotos(store: Store, boatId: string): PhotoRecord[] {
+  return store.db
+    .prepare<[string], PhotoRecord>(`${RECORD} WHERE boat_id = ? ORDER BY added_at, id`)
+    .all(boatId);
+}
+
+/** The picture itself; null if there is none. */
+export function openPhoto(store: Store, id: string): { mime: PhotoMime; bytes: Buffer } | null {
+  const found = store.db
+    .prepare<[string], { mime: PhotoMime; bytes: Buffer }>('SELECT mime, bytes FROM boat_photos WHERE id = ?')
+    .get(id);
+  return found ?? null;
+}
+
+/** Why a photograph was not taken in. */
+export type PhotoRefusal = 'no-boat' | 'no-picture' | 'too-large' | 'too-many' | 'store-full';
+
+/** Adds a photograph to a boat, once its own first bytes have shown that it is a picture. */
+export function addPhoto(
+  store: Store,
+  { boatId, caption, bytes }: { boatId: string; caption: string; bytes: Uint8Array },
+): PhotoRecord | PhotoRefusal {
+  const mime = pictureMime(bytes);
+  if (mime === null) return 'no-picture';
+  if (bytes.length > PHOTO_BYTES) return 'too-large';
+  return atomically(store, () => {
+    if (!store.db.prepare('SELECT 1 FROM boats WHERE id = ?').get(boatId)) return 'no-boat';
+    if (listPhotos(store, boatId).length >= PHOTOS_OF_A_BOAT) return 'too-many';
+    if (bytesOfAll(store) + bytes.length > ALL_PHOTO_BYTES) return 'store-full';
+    const id = randomUUID();
+    store.db
+      .prepare(
+        'INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at) VALUES (?, ?, ?, ?, ?, ?)',
+      )
+      .run(id, boatId, caption, mime, Buffer.from(bytes), now(store));
+    return photoRecord(store, id)!;
+  });
+}
+
+function bytesOfAll(store: Store): number {
+  const sum = store.db.prepare<[], number>('SELECT coalesce(sum(length(bytes)), 0) FROM boat_photos').pluck();
+  return sum.get() as unknown as number;
+}
+
+function photoRecord(store: Store, id: string): PhotoRecord | null {
+  return store.db.prepare<[string], PhotoRecord>(`${RECORD} WHERE id = ?`).get(id) ?? null;
+}
+
+/** Writes another caption under a photograph; null if there is none. */
+export function describePhoto(store: Store, id: string, caption: string): PhotoRecord | null {
+  store.db.prepare('UPDATE boat_photos SET caption = ? WHERE id = ?').run(caption, id);
+  return photoRecord(store, id);
+}
+
+/** Takes a photograph out of the store; false if there is none. */
+export function removePhoto(store: Store, id: string): boolean {
+  return store.db.prepare('DELETE FROM boat_photos WHERE id = ?').run(id).changes > 0;
+}
+
+/** What kind of picture these bytes are by their own first ones (PNG, JFIF and WebP specifications); null if none. */
+export function pictureMime(bytes: Uint8Array): PhotoMime | null {
+  const begins = (at: number, ...expected: number[]) => expected.every((byte, i) => bytes[at + i] === byte);
+  if (begins(0, 0xff, 0xd8, 0xff)) return 'image/jpeg';
+  if (begins(0, 0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)) return 'image/png';
+  if (begins(0, 0x52, 0x49, 0x46, 0x46) && begins(8, 0x57, 0x45, 0x42, 0x50)) return 'image/webp';
+  return null;
+}
