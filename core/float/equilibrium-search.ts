@@ -66,16 +66,24 @@ interface Tried {
  */
 export function searchEquilibrium(hull: Hull, sought: Sought, start: Start): Found {
   let now = tryPlane(hull, sought, { ...start, acrossSlope: sought.acrossSlope });
+  let before = 0;
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
     const { step, plane } = now;
-    if (step && Math.abs(step.draft) < DRAFT_TOLERANCE && Math.abs(step.alongSlope) < TRIM_TOLERANCE) {
-      return { settled: true, plane: moved(plane, step, 1), steps };
-    }
+    const size = step ? inTolerances(step) : Number.POSITIVE_INFINITY;
+    // Newton's steps shrink ever faster: were the next to shrink only as this one did, it would bound what is left.
+    const left = size < before ? (size * size) / before : size;
+    if (step && left < 1) return { settled: true, plane: moved(plane, step, 1), steps };
     const next = step && nearer(hull, sought, { ...now, step });
     if (!next) return { settled: false, plane, steps };
     now = next;
+    before = size;
   }
   return { settled: false, plane: now.plane, steps: MOST_STEPS };
+}
+
+/** How many times greater than its tolerance the greater part of a step is. */
+function inTolerances({ draft, alongSlope }: Step): number {
+  return Math.max(Math.abs(draft) / DRAFT_TOLERANCE, Math.abs(alongSlope) / TRIM_TOLERANCE);
 }
 
 /** The first of the whole step, its half, its quarter and so on that does not lead farther from rest. */
