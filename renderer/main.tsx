@@ -7,6 +7,7 @@ import './theme/pages.css';
 import './theme/bench.css';
 import './theme/drawing.css';
 import './theme/crew.css';
+import './theme/crew-sheet.css';
 import './theme/hull.css';
 import './theme/stroke.css';
 import { openDisplaySettings } from './display/open-display-settings.ts';

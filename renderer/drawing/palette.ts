@@ -41,6 +41,13 @@ export function readPalette(element: Element): Palette {
   return Object.fromEntries([...NAMES.map((name) => [name, read(name)]), ...mixed]) as Palette;
 }
 
+/** The same by reference, for vectors that stand in the page: they follow its theme, and the printer's paper. */
+export function referredPalette(): Palette {
+  const refer = (name: (typeof NAMES)[number]) => `var(--${name})`;
+  const mixed = Object.entries(MIXED).map(([name, [a, b]]) => [name, mixedColour(refer(a), refer(b), 0.5)]);
+  return Object.fromEntries([...NAMES.map((name) => [name, refer(name)]), ...mixed]) as Palette;
+}
+
 /** Every colour mixed toward one of them, `share` of itself left: what lies faint, drawn opaque and so without cost. */
 export function washed(palette: Palette, share: number, toward: ColourName): Palette {
   const colours = Object.entries(palette).map(([name, colour]) => [

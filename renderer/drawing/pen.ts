@@ -49,13 +49,44 @@ export interface LetteringInk {
   readonly alpha?: number;
 }
 
-/** Draws on a canvas in CSS pixels with the theme's colours. */
+/** What a pen needs of the paper under it: a canvas has it, and so has a sheet of vectors for the printer. */
+export type Surface = Pick<
+  CanvasRenderingContext2D,
+  | 'beginPath'
+  | 'moveTo'
+  | 'lineTo'
+  | 'arc'
+  | 'rect'
+  | 'closePath'
+  | 'fill'
+  | 'stroke'
+  | 'clip'
+  | 'save'
+  | 'restore'
+  | 'fillText'
+  | 'strokeText'
+  | 'measureText'
+  | 'setLineDash'
+  | 'fillStyle'
+  | 'strokeStyle'
+  | 'lineWidth'
+  | 'lineJoin'
+  | 'lineCap'
+  | 'globalAlpha'
+  | 'font'
+  | 'letterSpacing'
+  | 'textAlign'
+  | 'textBaseline'
+>;
+
+/** Draws on a surface in CSS pixels with the theme's colours. */
 export class Pen {
+  /** Parts that are printed too use nothing of it beyond `Surface`. */
   readonly context: CanvasRenderingContext2D;
   readonly palette: Palette;
 
-  constructor(context: CanvasRenderingContext2D, palette: Palette) {
-    this.context = context;
+  constructor(context: Surface, palette: Palette) {
+    this.context = context as CanvasRenderingContext2D;
     this.palette = palette;
   }
 

@@ -36,6 +36,8 @@ export interface Scene {
   readonly ghost: Picture | null;
   /** Index of the seat worked on. */
   readonly seat: number;
+  /** True on a sheet that is not worked on: everybody in the boat is drawn alike. */
+  readonly alike?: boolean;
   readonly layout: SheetLayout;
   readonly geometry: ViewGeometry;
   readonly lines: HullLines;

@@ -7,6 +7,7 @@ import { AthletesPage } from '../pages/athletes/athletes-page.tsx';
 import { BenchPage } from '../pages/bench/bench-page.tsx';
 import { BoatPage } from '../pages/boat/boat-page.tsx';
 import { BoatsPage } from '../pages/boats/boats-page.tsx';
+import { CrewSheetPage } from '../pages/crew/crew-sheet-page.tsx';
 import { FitsPage } from '../pages/fits/fits-page.tsx';
 import { HelpPage } from '../pages/help/help-page.tsx';
 import { HomePage } from '../pages/home/home-page.tsx';
@@ -27,6 +28,8 @@ function Page({ route }: { route: Route }) {
       return <NewFitPage />;
     case 'fit':
       return <BenchPage key={route.id} fitId={route.id} />;
+    case 'crew-sheet':
+      return <CrewSheetPage key={route.id} fitId={route.id} />;
     case 'athletes':
       return <AthletesPage />;
     case 'athlete':

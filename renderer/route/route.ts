@@ -6,6 +6,7 @@ export type Route =
   | { readonly page: 'fits' }
   | { readonly page: 'new-fit' }
   | { readonly page: 'fit'; readonly id: string }
+  | { readonly page: 'crew-sheet'; readonly id: string }
   | { readonly page: 'athletes' }
   | { readonly page: 'athlete'; readonly id: string }
   | { readonly page: 'boats' }
@@ -21,6 +22,8 @@ export function hrefOf(route: Route): string {
       return '#/';
     case 'fit':
       return `#/fits/${route.id}`;
+    case 'crew-sheet':
+      return `#/fits/${route.id}/crew`;
     case 'athlete':
       return `#/athletes/${route.id}`;
     case 'boat':
@@ -38,6 +41,7 @@ export function hrefOf(route: Route): string {
 export function routeOf(hash: string): Route {
   const [folder, id, ...rest] = hash.replace(/^#\/?/, '').split('/');
   if (folder === 'boats' && id && rest.length === 1 && rest[0] === 'lines') return { page: 'hull', id };
+  if (folder === 'fits' && id && rest.length === 1 && rest[0] === 'crew') return { page: 'crew-sheet', id };
   if (rest.length > 0) return { page: 'home' };
   if (folder === 'fits') {
     if (id === 'new') return { page: 'new-fit' };

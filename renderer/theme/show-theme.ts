@@ -1,16 +1,22 @@
 import { displaySettings } from '../display/display-settings.ts';
 
 const DARK = '(prefers-color-scheme: dark)';
+const PRINT = 'print';
 
-/** Writes the theme that holds now onto the page, and keeps it so when the choice or the computer's own theme changes. */
+/**
+ * Writes the theme that holds now onto the page, and keeps it so when the choice or the computer's own theme changes.
+ * Paper out of the printer is always light.
+ */
 export function showTheme(): void {
   const system = matchMedia(DARK);
+  const print = matchMedia(PRINT);
   const show = () => {
     const { theme } = displaySettings.getState();
     const dark = theme === 'system' ? system.matches : theme === 'dark';
-    document.documentElement.dataset.theme = dark ? 'dark' : 'light';
+    document.documentElement.dataset.theme = dark && !print.matches ? 'dark' : 'light';
   };
   displaySettings.subscribe(show);
   system.addEventListener('change', show);
+  print.addEventListener('change', show);
   show();
 }

@@ -3,9 +3,9 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
-import { firstSetting } from '../../core/stance/first-setting.ts';
+import { firstSetting } from '../../core/proposal/first-setting.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage } from './screens.ts';
+import { callFromPage, numberIn, soon } from './screens.ts';
 
 let program: RunningProgram;
 let page: Page;
@@ -91,7 +91,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
 
   it('compares every seating order and takes one in a single step', async () => {
     await crew('Compare every order').click();
-    await page.locator('.crew .crew-table').nth(1).locator('tbody tr').nth(1).waitFor();
+    await page.locator('.crew .crew-table').last().locator('tbody tr').nth(1).waitFor();
     await crew(/^Seat them/)
       .first()
       .click();
@@ -119,5 +119,58 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     const moved = after.seats.map((s, i) => s.kneePad.aftM - before.seats[i]!.kneePad.aftM);
     expect(Math.abs(moved[0]!)).toBeGreaterThan(0.005);
     expect(moved[1]).toBeCloseTo(moved[0]!, 6);
+  });
+});
+
+describe('the crew on paper', () => {
+  it('has the whole boat, every seat’s places from both marks, trim, and who brings what', async () => {
+    const fit = await kept();
+    const report = createEvaluator().evaluate(fit);
+    await page.getByRole('link', { name: 'Crew sheet, to print' }).click();
+    await page.getByRole('img', { name: /^The whole No. 7, pair/ }).waitFor();
+    const cells = async (row: string) => {
+      const line = page.getByRole('row', { name: row }).first();
+      return (await line.getByRole('cell').allTextContents()).map((text) => text.replaceAll('\u{202f}', ' '));
+    };
+    const place = (aftM: number) => `${(Math.abs(aftM) * 100).toFixed(1)} cm ${aftM > 0 ? 'aft' : 'forward'}`;
+    const aft = fit.seats.map(({ kneePad }) => kneePad.aftM);
+    const written = (texts: readonly string[]) => texts.map((text) => Number.parseFloat(text).toFixed(1));
+    expect(await cells('Paddler')).toEqual([...PAIR]);
+    const fromSeat = await cells('Bearing point from the seat’s mark');
+    expect(written(fromSeat)).toEqual(aft.map((a) => (a * 100).toFixed(1)));
+    const fromCentre = await cells('Bearing point from the centre mark');
+    expect(fromCentre.map((text) => text.split(' ').at(-1))).toEqual(
+      aft.map((a, i) =>
+        place(a - fit.boat.seats[i]!.stationM)
+          .split(' ')
+          .at(-1),
+      ),
+    );
+    const afloat = report.afloat.ready;
+    if (afloat.kind !== 'afloat') throw new Error('the pair does not float');
+    const together = await cells('Together');
+    expect(numberIn(together[0]!)).toBe(Math.round(afloat.bowOverStern * 1000));
+    const judged = await page.locator('.crew-bands td[data-severity]').count();
+    const shown = report.findings.filter(({ seat }) => seat !== null).length;
+    expect(judged).toBeGreaterThan(20);
+    expect(judged).toBeLessThanOrEqual(shown);
+  });
+
+  it('prints on two sheets of A4, light whatever the screen, without the program’s own strip', async () => {
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await page.evaluate(() => {
+      const asked = { times: 0 };
+      Object.assign(window, { asked, print: () => asked.times++ });
+    });
+    await page.getByRole('button', { name: 'Print' }).click();
+    expect(await page.evaluate(() => (window as unknown as { asked: { times: number } }).asked.times)).toBe(
+      1,
+    );
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    await soon(() => page.evaluate(() => document.documentElement.dataset.theme)).toBe('light');
+    expect(await page.locator('.sheet-head').isVisible()).toBe(false);
+    const pdf = (await page.pdf({ format: 'A4', preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
+    await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
   });
 });

@@ -19,7 +19,7 @@ describe('paper and units', () => {
     const first = await startProgram({ dataDir });
     const page = await first.openBrowser({ colorScheme: 'light' });
     await page.getByRole('button', { name: 'Paper and units' }).click();
-    await page.getByText('Dark', { exact: true }).click();
+    await page.getByText('Night', { exact: true }).click();
     await page.getByText('in', { exact: true }).click();
     await soon(() => theme(page)).toBe('dark');
     await soon(async () => (await callFromPage(page, 'display.read', {})).length).toBe('in');

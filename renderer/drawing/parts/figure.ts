@@ -29,9 +29,9 @@ export const figures: Part = {
       if (!solids || (!mine && !isSeatInSight(scene, index))) return;
       const draw = (on: Pen, view: ViewName) =>
         on.within(windows[view], () => figure(on, scene, { view, index }));
-      const share = mine ? 1 : neighbour;
+      const share = mine || scene.alike ? 1 : neighbour;
       draw(pen.washed(FROM_ABOVE * share, 'hull'), 'plan');
-      draw(mine ? pen : pen.washed(share, 'paper'), 'profile');
+      draw(share === 1 ? pen : pen.washed(share, 'paper'), 'profile');
       if (mine) draw(pen, 'section');
     });
     pen.within(windows.plan, () => pen.faint(FITTINGS_OVER, () => fittingsFromAbove(pen, scene)));
@@ -90,7 +90,7 @@ function figure(pen: Pen, scene: Scene, { view, index }: { view: ViewName; index
   paddle(pen, scene.picture, { index, to, scale });
   hands.forEach(draw);
   limbs.slice(beyond.length).forEach(draw);
-  if (index === scene.seat && !overview) joints(pen, scene, { view, near });
+  if (index === scene.seat && !overview && !scene.alike) joints(pen, scene, { view, near });
 }
 
 /** Outlines of a solid in a view. */

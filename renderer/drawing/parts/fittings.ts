@@ -27,7 +27,7 @@ export const fittings: Part = {
         pen.within(windows.profile, () => fromSide(pen, scene, { stand, mine }));
         if (mine) pen.within(windows.section, () => fromBehind(pen, scene, stand));
       };
-      if (mine) draw();
+      if (mine || scene.alike) draw();
       else pen.faint(NEIGHBOUR, draw);
     });
   },
