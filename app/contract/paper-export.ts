@@ -3,7 +3,7 @@ import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { PAPER_NAMES } from '../../core/setout/paper.ts';
 import { setOutOptionsSchema } from '../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';
-import { TEMPLATE_IDS } from '../../core/setout/templates.ts';
+import { TEMPLATE_IDS } from '../../core/setout/template-ids.ts';
 import { instant } from './records.ts';
 import { delivery } from './safekeeping.ts';
 

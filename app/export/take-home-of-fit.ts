@@ -6,17 +6,14 @@ import { showLength } from '../../core/show/show-length.ts';
 import { type ShowView, showPicture } from '../../core/show/show-picture.ts';
 import { showScene } from '../../core/show/show-scene.ts';
 import { type ShownFit, showStory } from '../../core/show/show-story.ts';
+import { showWindow } from '../../core/show/show-window.ts';
 import { SHOW_WORDS } from '../../core/show/show-words.ts';
 import type { TakeHome } from './take-home-pdf.ts';
 
-/** What of each view a page shows, metres: from its lower left. */
-const VIEWS: readonly { view: ShowView; caption: string; from: readonly [number, number]; width: number }[] =
-  [
-    { view: 'side', caption: SHOW_WORDS.fromTheSide, from: [-1.12, -0.36], width: 2.2 },
-    { view: 'behind', caption: SHOW_WORDS.fromBehind, from: [-0.58, -0.36], width: 1.16 },
-  ];
-/** Above the head that much is white, metres. */
-const OVER_HEAD = 0.08;
+const VIEWS: readonly { view: ShowView; caption: string }[] = [
+  { view: 'side', caption: SHOW_WORDS.fromTheSide },
+  { view: 'behind', caption: SHOW_WORDS.fromBehind },
+];
 
 /** How body mass is written on a page, or that it is kept off it. */
 export type ShownMass = 'hidden' | 'kg' | 'lb';
@@ -39,18 +36,16 @@ export function takeHomeOf(
   if (!story || !scene) return null;
   const earlier = before && showScene(before.fit, before.report, index);
   const hull = hullOfBoat(fit.boat);
-  const top = Math.max(scene.points.headTop.z, scene.points.topHand.z) + OVER_HEAD;
+  const scenes = earlier ? [scene, earlier] : [scene];
   return {
     story,
     reason,
     massText: massText(fit.seats[index]?.athlete?.massKg ?? 0, options.mass),
-    pictures: VIEWS.map(({ view, caption, from, width }) => ({
+    pictures: VIEWS.map(({ view, caption }) => ({
       caption,
+      ...showWindow(scenes, view),
       shapes: showPicture(scene, hull, view),
       before: earlier && story.changes.length > 0 ? showPicture(earlier, hull, view) : null,
-      from,
-      width,
-      height: top - from[1],
     })),
   };
 }

@@ -1,3 +1,5 @@
+import type { TemplateId } from './template-ids.ts';
+
 /** A point of a drawing, millimetres at full size: x to the right, y up. Each drawing says what its x and y are. */
 export type MillimetrePoint = readonly [x: number, y: number];
 
@@ -69,7 +71,7 @@ export type TemplateShape = PlainShape | Dimension;
 
 /** A drawing at full size. */
 export interface TemplateDrawing {
-  readonly id: string;
+  readonly id: TemplateId;
   readonly title: string;
   /** What x and y are, and from where the drawing is seen. */
   readonly seen: string;

@@ -4,17 +4,7 @@ import { padBlockTemplate, padRecessTemplate } from './pad-templates.ts';
 import { frontWedgeTemplate, rearRestTemplate } from './rest-templates.ts';
 import type { SeatSetOut } from './set-out.ts';
 import type { TemplateDrawing } from './template-drawing.ts';
-
-/** Full-size templates by what they are for. `front-wedge` exists only where the front foot stands on one. */
-export const TEMPLATE_IDS = [
-  'pad-recess',
-  'pad-block',
-  'rear-rest',
-  'front-wedge',
-  'front-foot',
-  'floorboard',
-] as const;
-export type TemplateId = (typeof TEMPLATE_IDS)[number];
+import { TEMPLATE_IDS, type TemplateId } from './template-ids.ts';
 
 const MAKERS: Readonly<Record<TemplateId, (out: SeatSetOut) => TemplateDrawing | null>> = {
   'pad-recess': padRecessTemplate,

@@ -5,9 +5,13 @@ import { CREW } from './english/crew.ts';
 import { DRAWING } from './english/drawing.ts';
 import { FIELDS } from './english/fields.ts';
 import { HULL } from './english/hull.ts';
+import { PROPOSAL } from './english/proposal.ts';
 import { ROSTER } from './english/roster.ts';
+import { SET_OUT } from './english/set-out.ts';
 import { SHEET } from './english/sheet.ts';
+import { SHOW } from './english/show.ts';
 import { STROKE } from './english/stroke.ts';
+import { TRIAL } from './english/trial.ts';
 
 /**
  * Every text that a person reads in the page, in one catalogue. A translation is a second object of the same keys.
@@ -24,7 +28,11 @@ export const MESSAGES = {
   ...CREW,
   ...HULL,
   ...DRAWING,
+  ...SET_OUT,
+  ...SHOW,
   ...STROKE,
+  ...PROPOSAL,
+  ...TRIAL,
 } as const;
 
 export type MessageKey = keyof typeof MESSAGES;

@@ -7,7 +7,11 @@ import { MakerMark } from './maker-mark.tsx';
 export const SHEET_TOOLS_ID = 'sheet-tools';
 
 const PAGES = [
-  { route: { page: 'fits' }, name: 'sheet.fits', within: ['fits', 'fit', 'crew-sheet', 'new-fit'] },
+  {
+    route: { page: 'fits' },
+    name: 'sheet.fits',
+    within: ['fits', 'fit', 'crew-sheet', 'new-fit', 'set-out', 'show'],
+  },
   { route: { page: 'athletes' }, name: 'sheet.athletes', within: ['athletes', 'athlete'] },
   { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat', 'hull'] },
   { route: { page: 'archive' }, name: 'archive.title', within: ['archive'] },

@@ -13,6 +13,9 @@ import { HelpPage } from '../pages/help/help-page.tsx';
 import { HomePage } from '../pages/home/home-page.tsx';
 import { HullPage } from '../pages/hull/hull-page.tsx';
 import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
+import { SetOutPage } from '../pages/set-out/set-out-page.tsx';
+import { ShowPage } from '../pages/show/show-page.tsx';
+import { TrialPage } from '../pages/trial/trial-page.tsx';
 import { hrefOf, type Route, useRoute } from '../route/route.ts';
 import { FaultBoundary } from './fault-boundary.tsx';
 import { MenuCommands } from './menu-commands.tsx';
@@ -28,8 +31,14 @@ function Page({ route }: { route: Route }) {
       return <NewFitPage />;
     case 'fit':
       return <BenchPage key={route.id} fitId={route.id} />;
+    case 'set-out':
+      return <SetOutPage key={route.id} fitId={route.id} />;
+    case 'show':
+      return <ShowPage key={route.id} fitId={route.id} />;
     case 'crew-sheet':
       return <CrewSheetPage key={route.id} fitId={route.id} />;
+    case 'trial':
+      return <TrialPage key={`${route.id} ${route.trial}`} fitId={route.id} trialId={route.trial ?? null} />;
     case 'athletes':
       return <AthletesPage />;
     case 'athlete':
@@ -56,14 +65,19 @@ export function Sheet() {
       <button type="button" className="skip" onClick={goToContent}>
         {say('sheet.skip')}
       </button>
-      <SheetHead route={route} />
-      <FaultBoundary key={JSON.stringify(route)}>
+      {route.page !== 'show' && <SheetHead route={route} />}
+      <FaultBoundary key={placeOf(route)}>
         <Page route={route} />
       </FaultBoundary>
       <MenuCommands />
       <LiveRegion />
     </div>
   );
+}
+
+/** The page and what it is of: a leaf of the same bench is the same place. */
+function placeOf(route: Route): string {
+  return JSON.stringify(route.page === 'fit' ? { page: route.page, id: route.id } : route);
 }
 
 /** Puts the focus at the head of a page that was gone to, so that the keyboard and the screen reader go on from there. */

@@ -5,10 +5,21 @@ export type Route =
   | { readonly page: 'home' }
   | { readonly page: 'fits' }
   | { readonly page: 'new-fit' }
-  | { readonly page: 'fit'; readonly id: string }
+  | {
+      readonly page: 'fit';
+      readonly id: string;
+      /** The leaf of the margin that is opened; left out, the notes. */
+      readonly leaf?: 'trials' | 'growth';
+      readonly trial?: string;
+    }
+  | { readonly page: 'trial'; readonly id: string; readonly trial?: string }
+  | { readonly page: 'transfer'; readonly id: string }
+  | { readonly page: 'set-out'; readonly id: string }
+  | { readonly page: 'show'; readonly id: string }
   | { readonly page: 'crew-sheet'; readonly id: string }
   | { readonly page: 'athletes' }
   | { readonly page: 'athlete'; readonly id: string }
+  | { readonly page: 'timeline'; readonly id: string }
   | { readonly page: 'boats' }
   | { readonly page: 'boat'; readonly id: string }
   | { readonly page: 'hull'; readonly id: string }
@@ -21,7 +32,16 @@ export function hrefOf(route: Route): string {
     case 'home':
       return '#/';
     case 'fit':
-      return `#/fits/${route.id}`;
+      return ['#/fits', route.id, route.leaf, route.trial].filter(Boolean).join('/');
+    case 'trial':
+      return `#/fits/${route.id}/trial/${route.trial ?? 'new'}`;
+    case 'transfer':
+      return `#/fits/${route.id}/transfer`;
+    case 'timeline':
+      return `#/athletes/${route.id}/timeline`;
+    case 'set-out':
+    case 'show':
+      return `#/fits/${route.id}/${route.page}`;
     case 'crew-sheet':
       return `#/fits/${route.id}/crew`;
     case 'athlete':
@@ -41,7 +61,15 @@ export function hrefOf(route: Route): string {
 export function routeOf(hash: string): Route {
   const [folder, id, ...rest] = hash.replace(/^#\/?/, '').split('/');
   if (folder === 'boats' && id && rest.length === 1 && rest[0] === 'lines') return { page: 'hull', id };
+  const [leaf] = rest;
+  if (folder === 'fits' && id && rest.length === 1 && (leaf === 'set-out' || leaf === 'show')) {
+    return { page: leaf, id };
+  }
   if (folder === 'fits' && id && rest.length === 1 && rest[0] === 'crew') return { page: 'crew-sheet', id };
+  if (folder === 'fits' && id && rest.length > 0) return ofFit(id, rest);
+  if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'timeline') {
+    return { page: 'timeline', id };
+  }
   if (rest.length > 0) return { page: 'home' };
   if (folder === 'fits') {
     if (id === 'new') return { page: 'new-fit' };
@@ -50,6 +78,16 @@ export function routeOf(hash: string): Route {
   if ((folder === 'archive' || folder === 'help') && !id) return { page: folder };
   if (folder === 'athletes') return id ? { page: 'athlete', id } : { page: 'athletes' };
   if (folder === 'boats') return id ? { page: 'boat', id } : { page: 'boats' };
+  return { page: 'home' };
+}
+
+/** A leaf of a fit's bench, or a page about a fit. */
+function ofFit(id: string, [leaf, trial, ...rest]: readonly string[]): Route {
+  if (rest.length > 0) return { page: 'home' };
+  if (leaf === 'trials') return trial ? { page: 'fit', id, leaf, trial } : { page: 'fit', id, leaf };
+  if (leaf === 'trial' && trial) return trial === 'new' ? { page: 'trial', id } : { page: 'trial', id, trial };
+  if (trial === undefined && leaf === 'growth') return { page: 'fit', id, leaf };
+  if (trial === undefined && leaf === 'transfer') return { page: 'transfer', id };
   return { page: 'home' };
 }
 

@@ -17,6 +17,7 @@ export const ROSTER = {
   'fits.boat': 'Boat',
   'fits.athletes': 'Athletes',
   'fits.kept': 'Kept',
+  'fits.use': 'Use',
   'fits.no-athlete': 'nobody yet',
   'fits.no-revision': 'no revision yet',
   'fits.revisions.one': '{count} revision',

@@ -5,8 +5,8 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { WorkLine } from '../../page-parts/work-line.tsx';
 import { GoBack } from './go-back.tsx';
-import { WorkLine } from './work-line.tsx';
 
 export type Backup = CallOutput<'backups.list'>[number];
 

@@ -4,7 +4,7 @@ import { call } from '../../client/client.ts';
 import { fetchDelivery } from '../../client/upload.ts';
 import { say } from '../../language/messages.ts';
 import { onCommand } from '../../page-parts/menu-commands.tsx';
-import { WorkLine } from './work-line.tsx';
+import { WorkLine } from '../../page-parts/work-line.tsx';
 
 /** Everything as one file. */
 export function ExportEverything({ onRefused }: { onRefused: (error: CallError | null) => void }) {

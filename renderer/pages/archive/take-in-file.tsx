@@ -6,8 +6,8 @@ import { call } from '../../client/client.ts';
 import { upload } from '../../client/upload.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { WorkLine } from '../../page-parts/work-line.tsx';
 import { MergeCounts } from './merge-counts.tsx';
-import { WorkLine } from './work-line.tsx';
 
 type Ready = Extract<CallOutput<'bundle.preview'>, { kind: 'ready' }>;
 

@@ -4,9 +4,10 @@ import { announce } from '../../announce/announce.ts';
 import { say } from '../../language/messages.ts';
 import { onCommand } from '../../page-parts/menu-commands.tsx';
 import { SHEET_TOOLS_ID } from '../../page-parts/sheet-head.tsx';
+import { hrefOf } from '../../route/route.ts';
 import { useDocument, useFit } from './bench-context.tsx';
 
-/** Undo and redo in the head of the sheet, by button, key and menu; saving a revision by key and menu. */
+/** Ways to paper and to showing, undo and redo in the head of the sheet, by button, key and menu; saving a revision by key and menu. */
 export function BenchTools({ onSave }: { onSave: () => void }) {
   const document = useDocument();
   const undoName = useFit((state) => state.undoName);
@@ -25,8 +26,15 @@ export function BenchTools({ onSave }: { onSave: () => void }) {
   );
 
   if (!place) return null;
+  const { fitId: id } = document.getState();
   return createPortal(
     <>
+      <a className="button bare" href={hrefOf({ page: 'set-out', id })}>
+        {say('setout.way')}
+      </a>
+      <a className="button bare" href={hrefOf({ page: 'show', id })}>
+        {say('show.way')}
+      </a>
       <button
         type="button"
         className="button bare"

@@ -12,6 +12,20 @@ function keptText({ revisions, hasDraft }: FitSummary): string {
   return hasDraft ? say('fits.draft-after', { revisions: count }) : count;
 }
 
+/** Straight to paper, and to showing the athlete. */
+function FitWays({ fit: { id, name } }: { fit: FitSummary }) {
+  return (
+    <span className="row">
+      <a href={hrefOf({ page: 'set-out', id })} aria-label={say('setout.way.of', { name })}>
+        {say('setout.way')}
+      </a>
+      <a href={hrefOf({ page: 'show', id })} aria-label={say('show.way.of', { name })}>
+        {say('show.way')}
+      </a>
+    </span>
+  );
+}
+
 /** Every fit, last changed first. */
 export function FitsPage() {
   return (
@@ -36,6 +50,7 @@ export function FitsPage() {
           },
           { title: say('fits.boat'), cell: (fit) => fit.boatName },
           { title: say('fits.kept'), cell: keptText },
+          { title: say('fits.use'), cell: (fit) => <FitWays fit={fit} /> },
           { title: say('list.changed'), cell: (fit) => instantText(fit.changedAt) },
         ]}
         empty={

@@ -6,6 +6,8 @@ const ROUTES: Route[] = [
   { page: 'fits' },
   { page: 'new-fit' },
   { page: 'fit', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'set-out', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'show', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'athletes' },
   { page: 'athlete', id: 'new' },
   { page: 'boats' },
@@ -19,7 +21,10 @@ describe('routes', () => {
     expect(routeOf(hrefOf(route))).toEqual(route);
   });
 
-  it.each(['', '#', '#/', '#/elsewhere', '#/fits/a/b', '#content'])('%s leads home', (hash) => {
-    expect(routeOf(hash)).toEqual({ page: 'home' });
-  });
+  it.each(['', '#', '#/', '#/elsewhere', '#/fits/a/b', '#/fits/a/show/b', '#/fits//show', '#content'])(
+    '%s leads home',
+    (hash) => {
+      expect(routeOf(hash)).toEqual({ page: 'home' });
+    },
+  );
 });

@@ -1,6 +1,6 @@
-import { call } from '../../client/client.ts';
-import { useProgress } from '../../client/use-progress.ts';
-import { say } from '../../language/messages.ts';
+import { call } from '../client/client.ts';
+import { useProgress } from '../client/use-progress.ts';
+import { say } from '../language/messages.ts';
 
 /** How far long work has come, with a way to stop it; nothing while there is none. */
 export function WorkLine({ active }: { active: boolean }) {

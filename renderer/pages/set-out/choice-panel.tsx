@@ -1,0 +1,108 @@
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import { PAPER_NAMES } from '../../../core/setout/paper.ts';
+import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { SHEET_UNITS } from '../../../core/setout/sheet-length.ts';
+import { PRESENT } from '../../client/use-fit-states.ts';
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import { limitsOf } from '../../fields/limits-of.ts';
+import { MeasureField } from '../../fields/measure-field.tsx';
+import { SelectField } from '../../fields/select-field.tsx';
+import { say } from '../../language/messages.ts';
+import type { Choices } from './choices.ts';
+
+/** Everything that is chosen before a sheet is made: which setting, which paper, and how it is built. */
+export function ChoicePanel(props: {
+  opened: OpenedFit;
+  /** Seats that somebody kneels in. */
+  seats: readonly { readonly index: number; readonly name: string }[];
+  choices: Choices;
+  onChange: (change: Partial<Choices>) => void;
+}) {
+  const { opened, seats, choices, onChange } = props;
+  const { options } = choices;
+  const build = (change: Partial<SetOutOptions>) => onChange({ options: { ...options, ...change } });
+  return (
+    <>
+      <fieldset className="stack">
+        <legend>{say('setout.which')}</legend>
+        {seats.length > 1 && (
+          <ChoiceField
+            label={say('setout.which.seat')}
+            value={String(choices.seat)}
+            onChange={(seat) => onChange({ seat: Number(seat) })}
+            options={seats.map(({ index, name }) => ({
+              value: String(index),
+              name: say('setout.which.seat.of', { number: index + 1, name }),
+            }))}
+          />
+        )}
+        <SelectField
+          label={say('setout.which.state')}
+          value={choices.state}
+          onChange={(state) => onChange({ state })}
+          options={statesOf(opened)}
+        />
+        {choices.state === PRESENT && opened.draftSavedAt !== null && (
+          <p className="field-hint">{say('setout.which.draft')}</p>
+        )}
+      </fieldset>
+      <fieldset className="stack">
+        <legend>{say('setout.paper')}</legend>
+        <ChoiceField
+          label={say('setout.paper.size')}
+          value={choices.paper}
+          onChange={(paper) => onChange({ paper })}
+          options={PAPER_NAMES.map((name) => ({ value: name, name }))}
+        />
+        <ChoiceField
+          label={say('setout.paper.units')}
+          value={options.units}
+          onChange={(units) => build({ units })}
+          options={SHEET_UNITS.map((unit) => ({ value: unit, name: unit }))}
+        />
+      </fieldset>
+      <fieldset className="stack">
+        <legend>{say('setout.making')}</legend>
+        <MeasureField
+          label={say('setout.making.knee')}
+          hint={say('setout.making.knee.hint')}
+          kind="length"
+          value={options.kneeBreadthM}
+          {...limitsOf(setOutOptionsSchema.shape.kneeBreadthM.unwrap().unwrap())}
+          onEnter={(kneeBreadthM) => build({ kneeBreadthM })}
+          onEmpty={() => build({ kneeBreadthM: null })}
+        />
+        <MeasureField
+          label={say('setout.making.foam')}
+          kind="length"
+          value={options.foamM}
+          {...limitsOf(setOutOptionsSchema.shape.foamM.unwrap())}
+          onEnter={(foamM) => build({ foamM })}
+        />
+        <MeasureField
+          label={say('setout.making.bolt')}
+          kind="length"
+          value={options.boltM}
+          {...limitsOf(setOutOptionsSchema.shape.boltM.unwrap())}
+          onEnter={(boltM) => build({ boltM })}
+        />
+      </fieldset>
+    </>
+  );
+}
+
+/** The present first, then every revision that is not the present, newest first. */
+function statesOf({ draftSavedAt, revisions }: OpenedFit): { value: string; name: string }[] {
+  const [newest] = revisions;
+  const isNewest = draftSavedAt === null && newest !== undefined;
+  return [
+    {
+      value: PRESENT,
+      name: isNewest ? say('setout.which.newest', newest) : say('setout.which.present'),
+    },
+    ...revisions.slice(isNewest ? 1 : 0).map((revision) => ({
+      value: revision.id,
+      name: say('setout.which.revision', revision),
+    })),
+  ];
+}

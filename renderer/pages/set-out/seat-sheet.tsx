@@ -1,0 +1,118 @@
+import { useMemo } from 'react';
+import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Report } from '../../../core/fit/report.ts';
+import type { Hull } from '../../../core/hull/hull.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
+import { templatesOf } from '../../../core/setout/templates.ts';
+import type { FitMoment } from '../../client/use-fit-states.ts';
+import { usePaperExport } from '../../client/use-paper-export.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { WorkLine } from '../../page-parts/work-line.tsx';
+import type { Choices } from './choices.ts';
+import { SheetPreview } from './sheet-preview.tsx';
+import { TemplateChoice } from './template-choice.tsx';
+
+interface Computed {
+  readonly hull: Hull;
+  readonly report: Report;
+}
+
+/** Hull and report of a fit, or why its boat cannot be drawn. */
+function computed(fit: Fit): Computed | string {
+  try {
+    return { hull: hullOfBoat(fit.boat), report: evaluateFit(fit) };
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+/** One seat of a setting: its sheet, its templates, and the files that can be had of them. */
+export function SeatSheet(props: {
+  moment: FitMoment;
+  choices: Choices;
+  onChange: (change: Partial<Choices>) => void;
+}) {
+  const { moment, choices } = props;
+  const { fit } = moment;
+  const { seat, options } = choices;
+  const known = useMemo(() => computed(fit), [fit]);
+  const out = useMemo(
+    () =>
+      typeof known === 'string' ? null : setOutSeat({ fit, report: known.report, index: seat, options }),
+    [fit, known, seat, options],
+  );
+  if (typeof known === 'string') return <p role="alert">{say('setout.broken', { why: known })}</p>;
+  if (!out) return <p>{say('setout.nobody')}</p>;
+  return <Papers {...props} out={out} hull={known.hull} />;
+}
+
+function Papers(props: {
+  moment: FitMoment;
+  choices: Choices;
+  out: SeatSetOut;
+  hull: Hull;
+  onChange: (change: Partial<Choices>) => void;
+}) {
+  const { moment, choices, out, hull } = props;
+  const { seat, paper, options, templates } = choices;
+  const { fit, revision } = moment;
+  const { busy, told, refusal, make } = usePaperExport();
+  const drawings = useMemo(() => templatesOf(out), [out]);
+  const wanted = drawings.filter(({ id }) => templates.includes(id)).map(({ id }) => id);
+  const stamp = {
+    fitName: fit.name,
+    boatName: fit.boat.name,
+    athleteName: out.work.athlete.name,
+    revision: revision.number,
+    revisionName: revision.name,
+    keptAt: revision.keptAt,
+  };
+  const sheet = () => void make({ fit, revision, wanted: { kind: 'set-out-sheet', seat, paper, options } });
+  const cut = (format: 'pdf' | 'svg' | 'dxf') =>
+    void make({
+      fit,
+      revision,
+      wanted: { kind: 'templates', seat, paper, options, format, templates: wanted },
+    });
+  return (
+    <>
+      <div className="set-out-files stack">
+        <div className="row">
+          <button type="button" className="button chief" disabled={busy} onClick={sheet}>
+            {say('setout.sheet.pdf')}
+          </button>
+          {(['pdf', 'svg', 'dxf'] as const).map((format) => (
+            <button
+              key={format}
+              type="button"
+              className="button"
+              disabled={busy || wanted.length === 0}
+              onClick={() => cut(format)}
+            >
+              {say(`setout.templates.${format}`)}
+            </button>
+          ))}
+        </div>
+        {wanted.length === 0 && <p className="field-hint">{say('setout.templates.none')}</p>}
+        <WorkLine active={busy} />
+        <p role="status">{told}</p>
+        {refusal && <Trouble error={refusal} />}
+      </div>
+      <SheetPreview out={out} hull={hull} paper={paper} stamp={stamp} />
+      <section className="set-out-templates">
+        <h2>{say('setout.templates')}</h2>
+        <p className="soft">{say('setout.templates.about')}</p>
+        <TemplateChoice
+          drawings={drawings}
+          chosen={templates}
+          paper={paper}
+          units={options.units}
+          onChange={(chosen) => props.onChange({ templates: chosen })}
+        />
+      </section>
+    </>
+  );
+}

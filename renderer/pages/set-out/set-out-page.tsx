@@ -1,0 +1,59 @@
+import { useState } from 'react';
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import { PRESENT, useFitMoment, useOpenedFit } from '../../client/use-fit-states.ts';
+import { useDisplay } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { ChoicePanel } from './choice-panel.tsx';
+import { type Choices, firstChoices, takenSeats } from './choices.ts';
+import { SeatSheet } from './seat-sheet.tsx';
+
+/** The boatbuilder's page: a fit as a sheet and as full-size templates. */
+export function SetOutPage({ fitId }: { fitId: string }) {
+  const { value, error, reload } = useOpenedFit(fitId);
+  return (
+    <Page
+      title={say('setout.title', { name: value?.fit.name ?? '' })}
+      wide
+      tools={
+        <>
+          <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
+            {say('setout.back')}
+          </a>
+          <button type="button" className="button" onClick={() => window.print()}>
+            {say('setout.sheet.print')}
+          </button>
+        </>
+      }
+    >
+      {error && <Trouble error={error} onRetry={reload} />}
+      {!value && !error && <p className="soft">{say('sheet.loading')}</p>}
+      {value && <OpenSetOut opened={value} />}
+    </Page>
+  );
+}
+
+function OpenSetOut({ opened }: { opened: OpenedFit }) {
+  const { length } = useDisplay();
+  const seats = takenSeats(opened.fit);
+  const [choices, setChoices] = useState<Choices>(() => ({
+    ...firstChoices(seats[0]?.index ?? 0, length),
+    state: PRESENT,
+  }));
+  const moment = useFitMoment(opened, choices.state);
+  const change = (changed: Partial<Choices>) => setChoices((before) => ({ ...before, ...changed }));
+  if (seats.length === 0) return <p>{say('setout.nobody')}</p>;
+  return (
+    <div className="set-out">
+      <div className="set-out-choices entries">
+        <ChoicePanel opened={opened} seats={seats} choices={choices} onChange={change} />
+      </div>
+      <div className="set-out-paper">
+        {moment.error && <Trouble error={moment.error} />}
+        {moment.value && <SeatSheet moment={moment.value} choices={choices} onChange={change} />}
+      </div>
+    </div>
+  );
+}

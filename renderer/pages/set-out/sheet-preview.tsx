@@ -1,0 +1,63 @@
+import { useMemo } from 'react';
+import type { Hull } from '../../../core/hull/hull.ts';
+import type { PaperName } from '../../../core/setout/paper.ts';
+import type { SeatSetOut } from '../../../core/setout/set-out.ts';
+import { sheetBlocks } from '../../../core/setout/sheet-blocks.ts';
+import { heightAt, scaleFor, scaleText, sheetDrawing } from '../../../core/setout/sheet-drawing.ts';
+import { firstSheet } from '../../../core/setout/sheet-layout.ts';
+import { sheetMarks } from '../../../core/setout/sheet-marks.ts';
+import type { SheetStamp } from '../../../core/setout/sheet-stamp.ts';
+import { titleCells } from '../../../core/setout/title-cells.ts';
+import { say } from '../../language/messages.ts';
+import { BlockView } from './block-view.tsx';
+import { PaperDrawing } from './paper-drawing.tsx';
+import { usePageSize } from './use-page-size.ts';
+
+/** What the sheet of a seat is made from. */
+export interface SheetMatter {
+  readonly out: SeatSetOut;
+  readonly hull: Hull;
+  readonly paper: PaperName;
+  readonly stamp: SheetStamp;
+}
+
+/** The set-out sheet on the screen, from the very drawing and words that the PDF is made from. */
+export function SheetPreview({ out, hull, paper, stamp }: SheetMatter) {
+  const { marks, part, scale } = useMemo(() => {
+    const drawing = sheetDrawing(out, hull);
+    const { drawing: box } = firstSheet(paper);
+    const chosen = scaleFor(drawing, box);
+    return {
+      marks: sheetMarks(drawing, { box, scale: chosen }),
+      part: { ...box, height: heightAt(drawing, chosen) },
+      scale: scaleText(chosen),
+    };
+  }, [out, hull, paper]);
+  usePageSize(paper, part.left);
+  const blocks = useMemo(() => sheetBlocks(out), [out]);
+  const cells = titleCells(out, { stamp, paper, scale, count: '' }).filter(({ strong }) => strong !== '');
+  return (
+    <section className="set-out-sheet" aria-label={say('setout.sheet')}>
+      <p className="soft screen-only">{say('setout.sheet.screen', { paper, scale })}</p>
+      <figure>
+        <PaperDrawing marks={marks} part={part} label={say('setout.sheet.drawing', { paper, scale })} />
+      </figure>
+      <dl className="sheet-title">
+        {cells.map(({ label, strong, more, share }) => (
+          <div key={label} className="sheet-title-cell" style={{ flexGrow: share }}>
+            <dt className="lettering">{label}</dt>
+            <dd>
+              <strong>{strong}</strong>
+              <span className="soft">{more}</span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <div className="sheet-blocks">
+        {blocks.map((block) => (
+          <BlockView key={block.heading} block={block} />
+        ))}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,64 @@
+import { useEffect, useRef } from 'react';
+import { SHOW_WORDS } from '../../../core/show/show-words.ts';
+import { say } from '../../language/messages.ts';
+
+/** The slider's whole way, and how long a move from end to end takes, milliseconds. */
+const WHOLE = 100;
+const WHOLE_WAY_MS = 900;
+
+/** Where the picture stands between before (0) and now (100): by hand, by keys, or by a word that moves it there. */
+export function BetweenSlider(props: { percent: number; onMove: (percent: number) => void }) {
+  const { percent, onMove } = props;
+  const frame = useRef(0);
+  useEffect(() => () => cancelAnimationFrame(frame.current), []);
+
+  function moveTo(goal: number): void {
+    cancelAnimationFrame(frame.current);
+    if (matchMedia('(prefers-reduced-motion: reduce)').matches) {
+      onMove(goal);
+      return;
+    }
+    const from = percent;
+    let start: number | null = null;
+    const step = (time: number) => {
+      start ??= time;
+      const share = Math.min(
+        1,
+        ((time - start) / WHOLE_WAY_MS) * (WHOLE / Math.max(1, Math.abs(goal - from))),
+      );
+      onMove(from + (goal - from) * (share * share * (3 - 2 * share)));
+      if (share < 1) frame.current = requestAnimationFrame(step);
+    };
+    frame.current = requestAnimationFrame(step);
+  }
+
+  return (
+    <div className="show-between">
+      <button type="button" className="button bare" onClick={() => moveTo(0)}>
+        {SHOW_WORDS.before}
+      </button>
+      <input
+        type="range"
+        min={0}
+        max={WHOLE}
+        step={1}
+        value={Math.round(percent)}
+        aria-label={say('show.between')}
+        aria-valuetext={placeText(Math.round(percent))}
+        onChange={(event) => {
+          cancelAnimationFrame(frame.current);
+          onMove(event.target.valueAsNumber);
+        }}
+      />
+      <button type="button" className="button bare" onClick={() => moveTo(WHOLE)}>
+        {SHOW_WORDS.now}
+      </button>
+    </div>
+  );
+}
+
+function placeText(percent: number): string {
+  if (percent === 0) return say('show.between.before');
+  if (percent === WHOLE) return say('show.between.now');
+  return say('show.between.part', { percent });
+}

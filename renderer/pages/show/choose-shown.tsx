@@ -1,0 +1,78 @@
+import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import { PAPER_NAMES } from '../../../core/setout/paper.ts';
+import { PRESENT } from '../../client/use-fit-states.ts';
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import { SelectField } from '../../fields/select-field.tsx';
+import { Tick } from '../../fields/tick.tsx';
+import { say } from '../../language/messages.ts';
+import type { ShowChoices } from './show-choices.ts';
+
+/** No earlier state, in a list whose values are words. */
+const NOTHING = 'nothing';
+
+/** What the coach chooses before the athlete looks: whose seat, which two states, body mass, paper. */
+export function ChooseShown(props: {
+  opened: OpenedFit;
+  seats: readonly { readonly index: number; readonly name: string }[];
+  choices: ShowChoices;
+  onChange: (change: Partial<ShowChoices>) => void;
+}) {
+  const { opened, seats, choices, onChange } = props;
+  const states = statesOf(opened);
+  return (
+    <DialogTrigger>
+      <Button className="button bare">{say('showing.choose')}</Button>
+      <Popover placement="bottom end" offset={6}>
+        <Dialog className="popover stack show-choose" aria-label={say('showing.choose')}>
+          {seats.length > 1 && (
+            <SelectField
+              label={say('showing.seat')}
+              value={String(choices.seat)}
+              onChange={(seat) => onChange({ seat: Number(seat) })}
+              options={seats.map(({ index, name }) => ({
+                value: String(index),
+                name: say('showing.seat.of', { number: index + 1, name }),
+              }))}
+            />
+          )}
+          <SelectField
+            label={say('showing.now')}
+            value={choices.now}
+            onChange={(now) => onChange({ now })}
+            options={states}
+          />
+          <SelectField
+            label={say('showing.before')}
+            value={choices.before ?? NOTHING}
+            onChange={(before) => onChange({ before: before === NOTHING ? null : before })}
+            options={[{ value: NOTHING, name: say('showing.nothing-before') }, ...states]}
+          />
+          <div>
+            <Tick
+              name={say('showing.mass')}
+              isOn={choices.showsMass}
+              onChange={(showsMass) => onChange({ showsMass })}
+            />
+            <p className="field-hint">{say('showing.mass.about')}</p>
+          </div>
+          <ChoiceField
+            label={say('showing.paper')}
+            value={choices.paper}
+            onChange={(paper) => onChange({ paper })}
+            options={PAPER_NAMES.map((name) => ({ value: name, name }))}
+          />
+        </Dialog>
+      </Popover>
+    </DialogTrigger>
+  );
+}
+
+/** The present, then every revision that is not the present. */
+function statesOf({ draftSavedAt, revisions }: OpenedFit): { value: string; name: string }[] {
+  const older = draftSavedAt === null ? revisions.slice(1) : revisions;
+  return [
+    { value: PRESENT, name: say('showing.present') },
+    ...older.map((revision) => ({ value: revision.id, name: say('showing.revision', revision) })),
+  ];
+}

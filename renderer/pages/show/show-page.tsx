@@ -1,0 +1,78 @@
+import { useCallback, useState } from 'react';
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import { useFitMoment, useOpenedFit } from '../../client/use-fit-states.ts';
+import { useDisplay } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { usePageTitle } from '../../page-parts/use-page-title.ts';
+import { go, hrefOf } from '../../route/route.ts';
+import { takenSeats } from '../set-out/choices.ts';
+import { useFullScreen } from './full-screen.ts';
+import { firstShowChoices, type ShowChoices } from './show-choices.ts';
+import { ShownSeat } from './shown-seat.tsx';
+
+/** An athlete's own position, over the whole window: a picture and plain words. */
+export function ShowPage({ fitId }: { fitId: string }) {
+  const { value, error, reload } = useOpenedFit(fitId);
+  const leave = useCallback(() => go({ page: 'fit', id: fitId }), [fitId]);
+  const screen = useFullScreen(leave);
+  usePageTitle(say('show.title', { name: value?.fit.name ?? '' }));
+  return (
+    <main className="show" id="content" tabIndex={-1}>
+      {error && <Trouble error={error} onRetry={reload} />}
+      {!value && !error && <p className="soft">{say('sheet.loading')}</p>}
+      {value && (
+        <OpenShow opened={value}>
+          <button type="button" className="button bare" aria-pressed={screen.filled} onClick={screen.toggle}>
+            {say(screen.filled ? 'show.unfill' : 'show.fill')}
+          </button>
+          <a className="button bare" href={hrefOf({ page: 'fit', id: fitId })}>
+            {say('show.back')}
+          </a>
+        </OpenShow>
+      )}
+    </main>
+  );
+}
+
+function OpenShow({ opened, children }: { opened: OpenedFit; children: React.ReactNode }) {
+  const { length } = useDisplay();
+  const seats = takenSeats(opened.fit);
+  const [choices, setChoices] = useState<ShowChoices>(() =>
+    firstShowChoices(opened, { seat: seats[0]?.index ?? 0, paper: length === 'in' ? 'Letter' : 'A4' }),
+  );
+  const now = useFitMoment(opened, choices.now);
+  const before = useFitMoment(opened, choices.before);
+  const error = now.error ?? before.error;
+  const waiting = choices.before !== null && !before.value && !before.error;
+  if (seats.length === 0) return <Nothing words={say('show.nobody')}>{children}</Nothing>;
+  return (
+    <>
+      {error && <Trouble error={error} />}
+      {now.value && !waiting && (
+        <ShownSeat
+          moments={{ now: now.value, before: before.value }}
+          opened={opened}
+          seats={seats}
+          choices={choices}
+          onChange={(change) => setChoices((was) => ({ ...was, ...change }))}
+        >
+          {children}
+        </ShownSeat>
+      )}
+    </>
+  );
+}
+
+/** A sentence where there is no picture, with the way out. */
+function Nothing({ words, children }: { words: string; children: React.ReactNode }) {
+  return (
+    <>
+      <header className="show-head">
+        <p>{words}</p>
+        <div className="row">{children}</div>
+      </header>
+      <div />
+    </>
+  );
+}

@@ -1,0 +1,143 @@
+import { useMemo, useState } from 'react';
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
+import { blendScenes } from '../../../core/show/show-scene.ts';
+import { showWindow } from '../../../core/show/show-window.ts';
+import { SHOW_WORDS } from '../../../core/show/show-words.ts';
+import type { FitMoment } from '../../client/use-fit-states.ts';
+import { usePaperExport } from '../../client/use-paper-export.ts';
+import { useDisplay, useFormat } from '../../display/use-display.ts';
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { WorkLine } from '../../page-parts/work-line.tsx';
+import { BetweenSlider } from './between-slider.tsx';
+import { ChooseShown } from './choose-shown.tsx';
+import type { ShowChoices } from './show-choices.ts';
+import { ShowFigure } from './show-figure.tsx';
+import { StoryWords } from './story-words.tsx';
+import { type Shown, useShown } from './use-shown.ts';
+
+const VIEWS: readonly { readonly value: ShowView; readonly name: string }[] = [
+  { value: 'side', name: SHOW_WORDS.fromTheSide },
+  { value: 'behind', name: SHOW_WORDS.fromBehind },
+  { value: 'above', name: SHOW_WORDS.fromAbove },
+];
+
+interface ShownSeatProps {
+  readonly moments: { readonly now: FitMoment; readonly before: FitMoment | null };
+  readonly opened: OpenedFit;
+  readonly seats: readonly { readonly index: number; readonly name: string }[];
+  readonly choices: ShowChoices;
+  readonly onChange: (change: Partial<ShowChoices>) => void;
+  /** Ways out, at the end of the head. */
+  readonly children: React.ReactNode;
+}
+
+/** One athlete's picture and words, and the page to take home. */
+export function ShownSeat(props: ShownSeatProps) {
+  const { moments, choices } = props;
+  const units = useDisplay().length === 'in' ? 'in' : 'mm';
+  const fits = { now: moments.now.fit, before: moments.before?.fit ?? null };
+  const shown = useShown(fits, { seat: choices.seat, units });
+  if (shown === null || typeof shown === 'string') {
+    return (
+      <header className="show-head">
+        <p role="alert">{shown === null ? say('show.nobody') : say('show.broken', { why: shown })}</p>
+        <div className="row">
+          <ChooseShown {...props} />
+          {props.children}
+        </div>
+      </header>
+    );
+  }
+  return (
+    <>
+      <Head {...props} shown={shown} units={units} />
+      <div className="show-body">
+        <Picture shown={shown} choices={choices} onChange={props.onChange} />
+        <StoryWords story={shown.story} reason={moments.now.reason} />
+      </div>
+    </>
+  );
+}
+
+function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in' }) {
+  const { moments, choices, shown, units } = props;
+  const { busy, told, refusal, make } = usePaperExport();
+  const format = useFormat();
+  const { fit, revision, reason } = moments.now;
+  const massKg = fit.seats[choices.seat]?.athlete?.massKg;
+  const takeHome = () =>
+    void make({
+      fit,
+      revision,
+      wanted: {
+        kind: 'take-home',
+        seat: choices.seat,
+        paper: choices.paper,
+        units,
+        before: shown.before ? (moments.before?.fit ?? null) : null,
+        reason,
+        mass: choices.showsMass ? format.massUnit : 'hidden',
+      },
+    });
+  return (
+    <header className="show-head">
+      <div>
+        <h1>{shown.story.athleteName}</h1>
+        <p>
+          {shown.story.kneels === 'left' ? SHOW_WORDS.kneelLeft : SHOW_WORDS.kneelRight}
+          {choices.showsMass && massKg !== undefined && (
+            <span className="show-mass">{say('showing.mass.is', { mass: format.mass(massKg) })}</span>
+          )}
+        </p>
+      </div>
+      <div className="row">
+        <ChooseShown {...props} />
+        <button type="button" className="button bare" disabled={busy} onClick={takeHome}>
+          {say('show.take-home')}
+        </button>
+        {props.children}
+      </div>
+      <div className="show-told" role="status">
+        <WorkLine active={busy} />
+        {told !== '' && <p>{told}</p>}
+      </div>
+      {refusal && <Trouble error={refusal} />}
+    </header>
+  );
+}
+
+function Picture(props: {
+  shown: Shown;
+  choices: ShowChoices;
+  onChange: (change: Partial<ShowChoices>) => void;
+}) {
+  const { shown, choices } = props;
+  const { view } = choices;
+  const { now, before, hull, story } = shown;
+  const moved = before !== null && story.changes.length > 0;
+  const [percent, setPercent] = useState(100);
+  const window = useMemo(() => showWindow(before ? [now, before] : [now], view), [now, before, view]);
+  const ghost = useMemo(() => (moved ? showPicture(before, hull, view) : null), [moved, before, hull, view]);
+  const shapes = useMemo(() => {
+    const scene = moved ? blendScenes(before, now, percent / 100) : now;
+    return showPicture(scene, hull, view);
+  }, [moved, before, now, hull, view, percent]);
+  return (
+    <section className="show-picture">
+      <ShowFigure shapes={shapes} before={ghost} window={window} label={say(`show.picture.${view}`)} />
+      <div className="show-controls">
+        {moved && <BetweenSlider percent={percent} onMove={setPercent} />}
+        <ChoiceField
+          label={say('show.view')}
+          labelHidden
+          value={view}
+          onChange={(chosen) => props.onChange({ view: chosen })}
+          options={VIEWS}
+        />
+      </div>
+    </section>
+  );
+}

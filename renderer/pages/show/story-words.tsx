@@ -1,0 +1,117 @@
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import type { ShowStory } from '../../../core/show/show-story.ts';
+import { SHOW_CAUTIONS, SHOW_WORDS } from '../../../core/show/show-words.ts';
+import { say } from '../../language/messages.ts';
+
+/** The words beside the picture: how it is now and, where something moved, what changes, why, and what to feel for. */
+export function StoryWords({ story, reason }: { story: ShowStory; reason: string }) {
+  if (story.changes.length === 0) {
+    return (
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
+      <section className="show-words" aria-label={SHOW_WORDS.title} tabIndex={0}>
+        <HowItIs story={story} />
+      </section>
+    );
+  }
+  return (
+    <Tabs className="show-leaves">
+      <TabList className="tabs" aria-label={say('show.leaves')}>
+        <Tab id="now" className="tab">
+          {SHOW_WORDS.title}
+        </Tab>
+        <Tab id="changes" className="tab">
+          {SHOW_WORDS.changes}
+        </Tab>
+      </TabList>
+      <TabPanel id="now" className="show-words">
+        <HowItIs story={story} />
+      </TabPanel>
+      <TabPanel id="changes" className="show-words">
+        <WhatChanges story={story} reason={reason} />
+      </TabPanel>
+    </Tabs>
+  );
+}
+
+function HowItIs({ story }: { story: ShowStory }) {
+  return (
+    <>
+      {story.good.length > 0 && (
+        <section>
+          <h2>{SHOW_WORDS.good}</h2>
+          <ul className="show-list" data-kind="good">
+            {story.good.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section>
+        <h2>{SHOW_WORDS.watch}</h2>
+        {story.watch.length === 0 ? (
+          <p>{SHOW_WORDS.allGood}</p>
+        ) : (
+          <ul className="show-list" data-kind="watch">
+            {story.watch.map(({ sentence, stop }) => (
+              <li key={sentence} data-stop={stop || undefined}>
+                {sentence}
+              </li>
+            ))}
+          </ul>
+        )}
+        {story.more && <p className="soft">{SHOW_WORDS.more}</p>}
+      </section>
+      <ul className="show-cautions">
+        {SHOW_CAUTIONS.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function WhatChanges({ story, reason }: { story: ShowStory; reason: string }) {
+  const feel = [...new Set(story.changes.map((change) => change.feel))];
+  return (
+    <>
+      <section>
+        <h2>{SHOW_WORDS.changes}</h2>
+        <ul className="show-list" data-kind="moves">
+          {story.changes.map(({ what }) => (
+            <li key={what}>{what}</li>
+          ))}
+        </ul>
+      </section>
+      {(reason !== '' || story.reasons.length > 0) && (
+        <section>
+          <h2>{SHOW_WORDS.why}</h2>
+          {reason !== '' && (
+            <p>
+              {SHOW_WORDS.coachSays}: {reason}
+            </p>
+          )}
+          {story.reasons.map(({ before, now }) => (
+            <dl key={`${before} ${now}`} className="show-reason">
+              <div>
+                <dt>{SHOW_WORDS.before}</dt>
+                <dd>{before}</dd>
+              </div>
+              <div>
+                <dt>{SHOW_WORDS.now}</dt>
+                <dd>{now}</dd>
+              </div>
+            </dl>
+          ))}
+        </section>
+      )}
+      <section>
+        <h2>{SHOW_WORDS.feel}</h2>
+        <ul className="show-list" data-kind="feel">
+          {feel.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </section>
+    </>
+  );
+}
