@@ -3,6 +3,7 @@ import type { Finding } from '../../../core/findings/finding.ts';
 import { notAfloatSentence } from '../../../core/findings/sentences.ts';
 import { say } from '../../language/messages.ts';
 import { SeverityMark } from '../../marks/severity-mark.tsx';
+import { BenchProposal } from '../proposal/bench-proposal.tsx';
 import { useFit } from './bench-context.tsx';
 import { Note } from './note.tsx';
 import { useNotePlaces } from './use-note-places.ts';
@@ -34,6 +35,7 @@ export function Notes() {
           <p className="note-sentence">{notAfloatSentence(afloat)}</p>
         </div>
       )}
+      {!nobody && <BenchProposal />}
       <h2 className="only-spoken">{say('notes.to-do')}</h2>
       {toDo.length === 0 && !nobody ? (
         <p className="soft">{say('notes.nothing')}</p>

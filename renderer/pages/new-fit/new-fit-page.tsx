@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useStore } from 'zustand';
 import type { AthleteRecord, BoatRecord } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { SelectField } from '../../fields/select-field.tsx';
@@ -10,6 +11,7 @@ import { say } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { go, hrefOf } from '../../route/route.ts';
+import { FirstSetting, type ProposedStart } from '../proposal/first-setting.tsx';
 import { type ChosenSeat, chosen, forgetChosen } from './chosen.ts';
 import { makeFit, type Starter } from './make-fit.ts';
 import { SeatChoice } from './seat-choice.tsx';
@@ -59,6 +61,7 @@ function NewFitForm({
 }) {
   const { boatId, seats, name } = useStore(chosen);
   const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [proposed, setProposed] = useState<ProposedStart | null>(null);
   const record = boats.find(({ id }) => id === boatId) ?? (boats.length === 1 ? boats[0]! : null);
   const starters = record ? startersOf(record, seats, athletes) : [];
   const named = record ? (name ?? defaultName(record, starters)) : '';
@@ -67,13 +70,17 @@ function NewFitForm({
   );
   const complete =
     record?.boat.seats.every((_, i) => seats[i]?.athleteId !== undefined) && named.trim() !== '';
+  const choice = JSON.stringify([record?.id, starters.map(({ athlete, side }) => [athlete?.id, side])]);
+
+  function make(boat: BoatRecord): Fit {
+    return makeFit({ name: named.trim(), boat: { ...boat.boat, id: boat.id }, starters });
+  }
 
   async function begin(event: React.FormEvent): Promise<void> {
     event.preventDefault();
     if (!record || !complete || twice) return;
-    const result = await call('fits.create', {
-      fit: makeFit({ name: named.trim(), boat: { ...record.boat, id: record.id }, starters }),
-    });
+    const start = proposed?.choice === choice ? { ...proposed.fit, name: named.trim() } : make(record);
+    const result = await call('fits.create', { fit: start });
     if (!result.ok) return setRefusal(result.error);
     forgetChosen();
     go({ page: 'fit', id: result.value.id });
@@ -130,6 +137,9 @@ function NewFitForm({
         )}
       </section>
       <p className="soft">{say('new-fit.about')}</p>
+      {record && complete && !twice && starters.some(({ athlete }) => athlete) && (
+        <FirstSetting choice={choice} make={() => make(record)} onProposed={setProposed} />
+      )}
       {refusal && <Trouble error={refusal} />}
       <p className="row">
         <button className="button chief" type="submit" disabled={!complete || Boolean(twice)}>

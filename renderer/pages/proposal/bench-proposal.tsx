@@ -1,0 +1,181 @@
+import { useState } from 'react';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { ProposedMove } from '../../../core/proposal/propose.ts';
+import { announce } from '../../announce/announce.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { ChoiceField } from '../../fields/choice-field.tsx';
+import type { Format } from '../../language/format.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { useDocument, useFit } from '../bench/bench-context.tsx';
+import { changeText } from '../bench/change-text.ts';
+import { nameInSeat } from '../crew/crew-names.ts';
+import type { FoundProposal, Wanting } from './proposal-worker.ts';
+import { useProposal, withMoves } from './use-proposal.ts';
+import { whyText } from './why-text.ts';
+
+/** A move of a proposal in words. */
+export function moveText(move: ProposedMove, format: Format): string {
+  return changeText({ ...move, kind: 'move', clean: true, sideEffects: [] }, format);
+}
+
+/** The least change that clears the findings: asked for, drawn as an outline, taken in one step or left. */
+export function BenchProposal() {
+  const document = useDocument();
+  const fit = useFit((state) => state.fit);
+  const seat = useFit((state) => state.seat);
+  const [whom, setWhom] = useState<'seat' | 'crew'>('crew');
+  const { state, start, stop } = useProposal((of, found) => {
+    if (found.moves.length > 0 && document.getState().fit === of) document.showGhost(withMoves(of, found));
+    const changes = sayCount('proposal.changes', found.moves.length);
+    announce(found.moves.length > 0 ? say('proposal.ready', { changes }) : say('proposal.nothing'));
+  });
+  const isCrew = fit.seats.length > 1;
+  const found = state.kind === 'found' && state.of === fit ? state.found : null;
+
+  function leave(): void {
+    document.showGhost(null);
+    stop();
+  }
+
+  if (state.kind === 'working') {
+    return (
+      <p className="proposal row" role="status">
+        <progress aria-label={say('proposal.working')} />
+        <span>{say('proposal.tried', { count: state.tried })}</span>
+        <button
+          type="button"
+          className="button words"
+          onClick={() => {
+            stop();
+            announce(say('proposal.stopped'));
+          }}
+        >
+          {say('proposal.stop')}
+        </button>
+      </p>
+    );
+  }
+  if (found) {
+    return (
+      <section className="proposal" aria-label={say('proposal.title')}>
+        <Found fit={fit} found={found} onLeave={leave} />
+      </section>
+    );
+  }
+  return (
+    <div className="proposal">
+      {isCrew && (
+        <ChoiceField
+          label={say('proposal.whom')}
+          value={whom}
+          onChange={setWhom}
+          options={(['crew', 'seat'] as const).map((value) => ({
+            value,
+            name: say(`proposal.whom.${value}`),
+          }))}
+        />
+      )}
+      <button
+        type="button"
+        className="button"
+        title={say('proposal.ask.about')}
+        onClick={() => start({ fit, seats: isCrew && whom === 'seat' ? [seat] : null })}
+      >
+        {say('proposal.ask')}
+      </button>
+    </div>
+  );
+}
+
+function Found(props: { fit: Fit; found: FoundProposal; onLeave: () => void }) {
+  const { fit, found, onLeave } = props;
+  const locked = fit.seats.some(({ locks }) => locks.length > 0);
+  const { moves, before, after, uncleared } = found;
+  const nothing = say(locked ? 'proposal.nothing.locked' : 'proposal.nothing');
+  return (
+    <>
+      <p>
+        {moves.length === 0
+          ? nothing
+          : say('proposal.counts', { before: wantingText(before), after: wantingText(after) })}
+      </p>
+      <ProposalButtons fit={fit} found={found} onLeave={onLeave} />
+      {fit.seats.map((_, seat) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+        <SeatMoves key={seat} fit={fit} seat={seat} moves={moves.filter((move) => move.seat === seat)} />
+      ))}
+      <Left uncleared={uncleared} />
+    </>
+  );
+}
+
+/** "2 change, 1 check", the most severe first; "nothing". */
+export function wantingText(wanting: Wanting): string {
+  const told = (['stop', 'change', 'check'] as const)
+    .filter((severity) => wanting[severity] > 0)
+    .map((severity) => `${wanting[severity]} ${say(`severity.${severity}`)}`);
+  return told.join(', ') || say('proposal.counts.nothing');
+}
+
+function SeatMoves({ fit, seat, moves }: { fit: Fit; seat: number; moves: readonly ProposedMove[] }) {
+  const format = useFormat();
+  if (moves.length === 0) return null;
+  return (
+    <>
+      {fit.seats.length > 1 && <h3 className="lettering">{nameInSeat(fit, seat)}</h3>}
+      <ul className="proposal-moves">
+        {moves.map((move) => (
+          <li key={move.coordinate}>{moveText(move, format)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function ProposalButtons({ fit, found, onLeave }: { fit: Fit; found: FoundProposal; onLeave: () => void }) {
+  const document = useDocument();
+  const shown = useFit(({ ghost }) => ghost !== null);
+
+  function take(): void {
+    document.apply(say('proposal.step'), (now) => withMoves(now, found));
+    announce(say('proposal.taken'));
+  }
+
+  return (
+    <p className="row">
+      {found.moves.length > 0 && (
+        <>
+          <button
+            type="button"
+            className="button words"
+            onClick={() => document.showGhost(shown ? null : withMoves(fit, found))}
+          >
+            {say(shown ? 'proposal.hide' : 'proposal.show')}
+          </button>
+          <button type="button" className="button words" aria-label={say('proposal.take.of')} onClick={take}>
+            {say('proposal.take')}
+          </button>
+        </>
+      )}
+      <button type="button" className="button words" aria-label={say('proposal.leave.of')} onClick={onLeave}>
+        {say('proposal.leave')}
+      </button>
+    </p>
+  );
+}
+
+/** What could not be cleared, and why. */
+export function Left({ uncleared }: Pick<FoundProposal, 'uncleared'>) {
+  const format = useFormat();
+  if (uncleared.length === 0) return <p className="soft">{say('proposal.cleared')}</p>;
+  return (
+    <>
+      <h3 className="lettering">{say('proposal.left')}</h3>
+      <ul className="proposal-left">
+        {uncleared.map((left) => (
+          <li key={left.finding.id}>{whyText(left, format)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}

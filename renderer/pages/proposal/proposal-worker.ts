@@ -1,0 +1,65 @@
+import { createEvaluator, type Evaluator } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Report } from '../../../core/fit/report.ts';
+import { type ProposedMove, propose } from '../../../core/proposal/propose.ts';
+import { type Uncleared, whyUncleared } from '../../../core/proposal/why-uncleared.ts';
+
+/** A fit to propose for, and which seats may be moved; null for all of them. */
+export interface ProposalQuestion {
+  readonly fit: Fit;
+  readonly seats: readonly number[] | null;
+}
+
+/** How many findings say check, change and stop. */
+export type Wanting = Readonly<Record<'check' | 'change' | 'stop', number>>;
+
+/** What was found: the moves, how many findings want doing before and after, and what was left and why. */
+export interface FoundProposal {
+  readonly moves: readonly ProposedMove[];
+  readonly before: Wanting;
+  readonly after: Wanting;
+  readonly uncleared: readonly Uncleared[];
+}
+
+export type ProposalAnswer =
+  | { readonly kind: 'tried'; readonly count: number }
+  | { readonly kind: 'found'; readonly found: FoundProposal };
+
+/** Settings tried from one word of progress to the next. */
+const TELL_EVERY = 50;
+
+/** Works out one proposal, telling how many settings it has tried; the page ends the worker to cancel. */
+self.onmessage = ({ data: { fit, seats } }: MessageEvent<ProposalQuestion>) => {
+  const evaluator = counted(createEvaluator(), (count) => post({ kind: 'tried', count }));
+  const before = evaluator.evaluate(fit);
+  const proposal = propose(evaluator, fit, seats ?? undefined);
+  const uncleared = proposal.uncleared.filter((f) => f.seat === null || (seats?.includes(f.seat) ?? true));
+  post({
+    kind: 'found',
+    found: {
+      moves: proposal.moves,
+      before: wanting(before),
+      after: wanting(proposal.report),
+      uncleared: whyUncleared(evaluator, proposal, uncleared),
+    },
+  });
+};
+
+const post = (answer: ProposalAnswer) => self.postMessage(answer);
+
+function counted(evaluator: Evaluator, tell: (count: number) => void): Evaluator {
+  let count = 0;
+  return {
+    evaluate: (fit) => evaluator.evaluate(fit),
+    evaluateHolding(fit, held) {
+      count += 1;
+      if (count % TELL_EVERY === 0) tell(count);
+      return evaluator.evaluateHolding(fit, held);
+    },
+  };
+}
+
+function wanting({ findings }: Report): Wanting {
+  const count = (severity: keyof Wanting) => findings.filter((f) => f.severity === severity).length;
+  return { check: count('check'), change: count('change'), stop: count('stop') };
+}
