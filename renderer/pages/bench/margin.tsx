@@ -3,16 +3,21 @@ import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { say } from '../../language/messages.ts';
 import { CrewLeaf } from '../crew/crew-leaf.tsx';
 import { StrokeLeaf } from '../stroke/stroke-leaf.tsx';
+import { TrialsLeaf } from '../trial/trials-leaf.tsx';
+import type { FitTrials } from '../trial/use-fit-trials.ts';
 import { useFit } from './bench-context.tsx';
 import { Measures } from './measures.tsx';
 import { Notes } from './notes.tsx';
 import { type FetchedRevision, Revisions } from './revisions.tsx';
 import { SeatChooser } from './seat-chooser.tsx';
 import { TitleBlock } from './title-block.tsx';
+import { useMarginLeaf } from './use-margin-leaf.ts';
 import { Values } from './values.tsx';
 
 /** The sheet's right margin: notes, values or revisions above; measures; the title block in the corner. */
 export function Margin(props: {
+  fitId: string;
+  trials: FitTrials;
   revisions: readonly RevisionSummary[];
   changedSince: boolean;
   compared: FetchedRevision | null;
@@ -26,11 +31,12 @@ export function Margin(props: {
       report.findings.filter((f) => f.severity !== 'good' && (f.seat === null || f.seat === seat)).length,
   );
   const isCrew = useFit(({ fit }) => fit.seats.length > 1);
+  const [leaf, setLeaf] = useMarginLeaf();
   const held = useFit(({ gestureName }) => gestureName !== null);
   return (
-    <aside className="margin" aria-label={say('bench.margin')} data-held={held || undefined}>
+    <aside className="margin" aria-label={say('bench.margin')} data-held={held || undefined} data-leaf={leaf}>
       <SeatChooser />
-      <Tabs className="margin-leaves" defaultSelectedKey="notes">
+      <Tabs className="margin-leaves" selectedKey={leaf} onSelectionChange={setLeaf}>
         <TabList className="tabs" aria-label={say('bench.margin')}>
           <Tab id="notes" className="tab">
             {say('notes.title')}
@@ -47,6 +53,9 @@ export function Margin(props: {
               {say('crew.title')}
             </Tab>
           )}
+          <Tab id="trials" className="tab">
+            {say('trials.title')}
+          </Tab>
           <Tab id="revisions" className="tab">
             {say('revisions.title')}
           </Tab>
@@ -65,6 +74,9 @@ export function Margin(props: {
             <CrewLeaf />
           </TabPanel>
         )}
+        <TabPanel id="trials" className="leaf-scroll">
+          <TrialsLeaf fitId={props.fitId} trials={props.trials} revisions={props.revisions} />
+        </TabPanel>
         <TabPanel id="revisions" className="leaf-scroll">
           <Revisions {...props} />
         </TabPanel>

@@ -4,6 +4,7 @@ import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
 import { say } from '../../language/messages.ts';
+import { useFitTrials } from '../trial/use-fit-trials.ts';
 import { Announcer } from './announcer.tsx';
 import { type Bench, BenchProvider, useFit } from './bench-context.tsx';
 import { BenchTools } from './bench-tools.tsx';
@@ -53,6 +54,7 @@ function BenchSheet(props: {
   const { opened, shown, looking } = props;
   const [revisions, setRevisions] = useState<readonly RevisionSummary[]>(opened.revisions);
   const [newest, setNewest] = useState<Fit | null>(opened.draftSavedAt === null ? opened.fit : null);
+  const trials = useFitTrials(opened.id);
   const [compared, setCompared] = useState<FetchedRevision | null>(null);
   const [saving, setSaving] = useState(false);
   const openSaving = useCallback(() => setSaving(true), []);
@@ -68,13 +70,21 @@ function BenchSheet(props: {
   return (
     <>
       <BenchTools onSave={openSaving} />
-      <SaveRevision isOpen={saving} onClose={() => setSaving(false)} onSaved={saved} />
+      <SaveRevision
+        isOpen={saving}
+        trials={trials.all}
+        revisions={revisions}
+        onClose={() => setSaving(false)}
+        onSaved={saved}
+      />
       <BenchProvider value={shown}>
         <div className="bench-sheet">
           <div className="bench-drawing" inert={looking}>
             <BenchDrawing document={shown.document} />
           </div>
           <Margin
+            fitId={opened.id}
+            trials={trials}
             revisions={revisions}
             changedSince={changedSince}
             compared={compared}

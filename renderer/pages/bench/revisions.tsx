@@ -6,6 +6,7 @@ import { call } from '../../client/client.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
+import { observationText } from '../trial/observation-text.ts';
 import { DifferencesTable } from './differences-table.tsx';
 
 /** A revision fetched from the store. */
@@ -48,13 +49,20 @@ export function Revisions(props: {
       {revisions.length === 0 && <p className="soft">{say('revisions.none')}</p>}
       <ol className="revision-list">
         {revisions.map((revision) => {
-          const { id, number, name, reason, savedAt } = revision;
+          const { id, number, name, reason, savedAt, answers } = revision;
           return (
             <li key={id} data-lit={compared?.revision.id === id || undefined}>
               <span className="lettering">{say('revisions.number', { number })}</span>
               <strong>{name}</strong>
               <span className="soft">{instantText(savedAt)}</span>
               {reason && <p>{reason}</p>}
+              {answers.length > 0 && (
+                <p className="soft">
+                  {say('answers.of', {
+                    what: answers.map(({ observation }) => observationText(observation)).join(', '),
+                  })}
+                </p>
+              )}
               <p className="row">
                 <button
                   type="button"

@@ -2,19 +2,24 @@ import { useState } from 'react';
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
+import type { TrialRecord } from '../../../app/contract/trials.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { call } from '../../client/client.ts';
 import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
-import { useDocument } from './bench-context.tsx';
+import { TrialAnswerTicks, useAnswerTicks } from '../trial/trial-answer-ticks.tsx';
+import { useDocument, useFit } from './bench-context.tsx';
+
+interface EntriesProps {
+  readonly trials: readonly TrialRecord[];
+  readonly revisions: readonly RevisionSummary[];
+  readonly onClose: () => void;
+  readonly onSaved: (revision: RevisionSummary, fit: Fit) => void;
+}
 
 /** Gives the fit as it stands a name, and why: a revision, never changed again. */
-export function SaveRevision(props: {
-  isOpen: boolean;
-  onClose: () => void;
-  onSaved: (revision: RevisionSummary, fit: Fit) => void;
-}) {
+export function SaveRevision(props: EntriesProps & { isOpen: boolean }) {
   return (
     <ModalOverlay className="veil" isOpen={props.isOpen} onOpenChange={props.onClose} isDismissable>
       <Modal className="leaf">
@@ -24,8 +29,10 @@ export function SaveRevision(props: {
   );
 }
 
-function Entries(props: { onClose: () => void; onSaved: (revision: RevisionSummary, fit: Fit) => void }) {
+function Entries(props: EntriesProps) {
   const document = useDocument();
+  const fit = useFit((state) => state.fit);
+  const { answers, ...ticks } = useAnswerTicks({ ...props, fit });
   const [name, setName] = useState('');
   const [reason, setReason] = useState('');
   const [problem, setProblem] = useState<string | null>(null);
@@ -34,10 +41,11 @@ function Entries(props: { onClose: () => void; onSaved: (revision: RevisionSumma
   async function save(event: React.FormEvent): Promise<void> {
     event.preventDefault();
     if (name.trim() === '') return setProblem(say('field.needed'));
-    const { fitId, fit } = document.getState();
+    const { fitId } = document.getState();
     await document.keepNow();
     const basedOn = document.getState().savedAt;
-    const result = await call('revisions.save', { fitId, fit, name: name.trim(), reason, basedOn });
+    const made = { fitId, fit, name: name.trim(), reason, answers, basedOn };
+    const result = await call('revisions.save', made);
     if (!result.ok) return setRefusal(result.error);
     document.keptAsRevision(result.value.savedAt);
     props.onSaved(result.value, fit);
@@ -59,6 +67,7 @@ function Entries(props: { onClose: () => void; onSaved: (revision: RevisionSumma
         required
       />
       <TextField label={say('revisions.save.reason')} value={reason} onChange={setReason} lines={3} />
+      <TrialAnswerTicks {...ticks} />
       {refusal && <Trouble error={refusal} />}
       <p className="row ends">
         <button type="button" className="button" onClick={props.onClose}>

@@ -1,0 +1,125 @@
+import { useState } from 'react';
+import type { RevisionSummary } from '../../../app/contract/records.ts';
+import type { TrialRecord } from '../../../app/contract/trials.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { ANSWERED, type Answer } from '../../../core/trial/answers.ts';
+import { needsCaution, type Observation } from '../../../core/trial/observation.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { useFit } from '../bench/bench-context.tsx';
+import { observationText } from './observation-text.ts';
+import { TrialCaution } from './trial-caution.tsx';
+import { TrialChange } from './trial-change.tsx';
+import { useRanked } from './use-ranked.ts';
+import { useTried } from './use-tried.ts';
+
+/** Changes told at once; the others are a press away. */
+const FIRST = 3;
+/** Less than this is no change for better or worse. */
+const SLIGHT = 0.15;
+
+/** A trial on the bench: the caution first where it is due, what was observed, what answers it already, what would. */
+export function TrialAnswersOf({
+  record,
+  revisions,
+}: {
+  record: TrialRecord;
+  revisions: readonly RevisionSummary[];
+}) {
+  const fit = useFit((state) => state.fit);
+  const tried = useTried(record.revisionId);
+  const { trial } = record;
+  const base = tried === undefined ? undefined : (tried?.fit ?? fit);
+  const ranked = useRanked(fit, base, trial);
+  const answers = ranked?.soFar;
+  return (
+    <div className="trial-answers">
+      {needsCaution(trial) && <TrialCaution />}
+      {trial.notes && <blockquote className="trial-notes">{trial.notes}</blockquote>}
+      {trial.observations.length > 0 && (
+        <ul className="trial-observed">
+          {trial.observations.map((observation, i) => (
+            <Observed
+              key={observationText(observation)}
+              observation={observation}
+              answer={answers?.[i] ?? null}
+              by={answeredBy(revisions, record.id, observation)}
+            />
+          ))}
+        </ul>
+      )}
+      {tried === null && <p className="soft">{say('trials.lost')}</p>}
+      {tried && isOther(tried.fit, fit, trial.seat) && <p className="soft">{say('trials.changed-boat')}</p>}
+      <h3 className="lettering">{say('trials.changes')}</h3>
+      {trial.observations.length === 0 ? (
+        <p className="soft">{say('trials.changes.words')}</p>
+      ) : (
+        <Changes ranked={ranked} record={record} fit={fit} />
+      )}
+    </div>
+  );
+}
+
+/** Whether the boat, or who kneels there, is another than when it was tried. */
+function isOther(tried: Fit, now: Fit, seat: number): boolean {
+  const who = (fit: Fit) => fit.seats[seat]?.athlete?.id ?? fit.seats[seat]?.athlete?.name;
+  return tried.boat.name !== now.boat.name || who(tried) !== who(now);
+}
+
+/** The number of the first revision that was made to answer an observation; null where none was. */
+export function answeredBy(
+  revisions: readonly RevisionSummary[],
+  trialId: string,
+  observation: Observation,
+): number | null {
+  const same = JSON.stringify(observation);
+  const numbers = revisions
+    .filter(({ answers }) =>
+      answers.some((a) => a.trialId === trialId && JSON.stringify(a.observation) === same),
+    )
+    .map(({ number }) => number);
+  return numbers.length > 0 ? Math.min(...numbers) : null;
+}
+
+function Observed(props: { observation: Observation; answer: Answer | null; by: number | null }) {
+  const { answer, by } = props;
+  return (
+    <li>
+      {observationText(props.observation)}
+      <span className="soft">{stateText(answer, by)}</span>
+    </li>
+  );
+}
+
+function stateText(answer: Answer | null, by: number | null): string {
+  if (by !== null) return say('trials.answered.by', { number: by });
+  if (!answer || Math.abs(answer.answered) < SLIGHT) return '';
+  if (answer.answered < 0) return say('trials.answered.worse');
+  return say(answer.answered >= ANSWERED ? 'trials.answered.yes' : 'trials.answered.part');
+}
+
+function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRecord; fit: Fit }) {
+  const { ranked, record, fit } = props;
+  const [all, setAll] = useState(false);
+  if (!ranked) return <p className="note-looking">{say('trials.working')}</p>;
+  const { changes, soFar } = ranked;
+  if (changes.length === 0) {
+    const done = soFar.length > 0 && soFar.every(({ answered }) => answered >= ANSWERED);
+    return <p>{say(done ? 'trials.changes.done' : 'trials.changes.none')}</p>;
+  }
+  const told = all ? changes : changes.slice(0, FIRST);
+  return (
+    <>
+      <ol className="trial-changes">
+        {told.map((change) => (
+          <TrialChange key={change.coordinate} change={change} trial={record.trial} fit={fit} />
+        ))}
+      </ol>
+      {told.length < changes.length && (
+        <button type="button" className="button words" onClick={() => setAll(true)}>
+          {sayCount('trials.more', changes.length - told.length)}
+        </button>
+      )}
+      <p className="soft trial-about">{say('trials.changes.about')}</p>
+    </>
+  );
+}

@@ -1,0 +1,100 @@
+import { useMemo } from 'react';
+import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { type ShowShape, showPicture, type ViewPoint } from '../../../core/show/show-picture.ts';
+import { type ShowScene, showScene } from '../../../core/show/show-scene.ts';
+import type { BodyPlace } from '../../../core/trial/observation.ts';
+import { say } from '../../language/messages.ts';
+import { PLACES_AFT, PLACES_FORWARD, placeInView } from './figure-places.ts';
+
+/** The picture's frame, metres from the seat's mark: the figure stands between two columns of names. */
+const FRAME = { left: -1.62, right: 1.5, bottom: -0.22, top: 1.5 };
+const WIDTH = FRAME.right - FRAME.left;
+const HEIGHT = FRAME.top - FRAME.bottom;
+/** Where the names end and their lines begin, metres; heights of the first and last name. */
+const NAMES = { aft: -0.98, forward: 0.84, highest: 1.2, lowest: 0.02 };
+
+const svgPoint = ([right, up]: ViewPoint) =>
+  `${(right - FRAME.left).toFixed(4)} ${(FRAME.top - up).toFixed(4)}`;
+const ringPath = (ring: readonly ViewPoint[]) => `M${ring.map(svgPoint).join('L')}`;
+
+function pathOf({ kind, rings }: ShowShape): string {
+  return rings.map((ring) => ringPath(ring) + (kind === 'area' ? 'Z' : '')).join('');
+}
+
+const heightOf = (index: number, count: number) =>
+  NAMES.highest + ((NAMES.lowest - NAMES.highest) * index) / (count - 1);
+
+/** The athlete's own figure as it kneels in the setting that was tried, with ten places to touch. */
+export function TrialFigure(props: {
+  fit: Fit;
+  seat: number;
+  felt: readonly BodyPlace[];
+  onTouch: (place: BodyPlace) => void;
+}) {
+  const { fit, seat, felt } = props;
+  const drawn = useMemo(() => {
+    const scene = showScene(fit, createEvaluator().evaluate(fit), seat);
+    return scene && { scene, shapes: showPicture(scene, hullOfBoat(fit.boat), 'side') };
+  }, [fit, seat]);
+  const columns = [
+    { places: PLACES_AFT, edge: NAMES.aft, side: 'aft' },
+    { places: PLACES_FORWARD, edge: NAMES.forward, side: 'forward' },
+  ] as const;
+  return (
+    <fieldset className="trial-figure">
+      <legend className="only-spoken">{say('trial.figure')}</legend>
+      {drawn && (
+        <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true" focusable="false">
+          {drawn.shapes.map((shape) => (
+            <path
+              key={`${shape.tone} ${pathOf(shape)}`}
+              className="show-shape"
+              data-tone={shape.tone}
+              data-kind={shape.kind}
+              d={pathOf(shape)}
+            />
+          ))}
+          {columns.flatMap(({ places, edge }) =>
+            places.map((place, i) => (
+              <PlaceLine
+                key={place}
+                scene={drawn.scene}
+                place={place}
+                from={[edge, heightOf(i, places.length)]}
+                felt={felt.includes(place)}
+              />
+            )),
+          )}
+        </svg>
+      )}
+      {columns.flatMap(({ places, side }) =>
+        places.map((place, i) => (
+          <button
+            key={place}
+            type="button"
+            className="trial-place"
+            data-side={side}
+            style={{ top: `${((FRAME.top - heightOf(i, places.length)) / HEIGHT) * 100}%` }}
+            aria-pressed={felt.includes(place)}
+            onClick={() => props.onTouch(place)}
+          >
+            {say(`place.${place}`)}
+          </button>
+        )),
+      )}
+    </fieldset>
+  );
+}
+
+function PlaceLine(props: { scene: ShowScene; place: BodyPlace; from: ViewPoint; felt: boolean }) {
+  const at = placeInView(props.scene, props.place);
+  const [cx, cy] = [at[0] - FRAME.left, FRAME.top - at[1]];
+  return (
+    <g className="trial-place-line" data-felt={props.felt || undefined}>
+      <path d={ringPath([props.from, at])} />
+      <circle cx={cx} cy={cy} r={props.felt ? 0.034 : 0.016} />
+    </g>
+  );
+}

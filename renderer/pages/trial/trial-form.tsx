@@ -1,0 +1,111 @@
+import { useState } from 'react';
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import type { TrialRecord } from '../../../app/contract/trials.ts';
+import { needsCaution } from '../../../core/trial/observation.ts';
+import { call } from '../../client/client.ts';
+import { TextField } from '../../fields/text-field.tsx';
+import { useKeptEntries } from '../../fields/use-kept-entries.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { go } from '../../route/route.ts';
+import { BoatSigns } from './boat-signs.tsx';
+import { FeltList } from './felt-list.tsx';
+import { keepTrial, TRIED_NOW } from './keep-trial.ts';
+import { TrialCaution } from './trial-caution.tsx';
+import { entriesOf, type FeltEntry, type TrialProblems, trialOf, withPlace } from './trial-entries.ts';
+import { TrialFigure } from './trial-figure.tsx';
+import { TrialWhat } from './trial-what.tsx';
+import { useTried } from './use-tried.ts';
+
+/** Whether what has been entered so far brings the caution. */
+function cautious(felt: readonly FeltEntry[]): boolean {
+  return needsCaution({
+    observations: felt.flatMap(({ place, feeling, strength }) =>
+      feeling ? [{ kind: 'body' as const, place, feeling, strength }] : [],
+    ),
+  });
+}
+
+/** The trial's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
+export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
+  const start = {
+    tried: record?.revisionId ?? opened.revisions[0]?.id ?? TRIED_NOW,
+    seat: Math.max(
+      0,
+      opened.fit.seats.findIndex(({ athlete }) => athlete),
+    ),
+  };
+  const { entries, change, letGo } = useKeptEntries(
+    `trial.${record?.id ?? opened.id}`,
+    entriesOf(record?.trial ?? null, start),
+  );
+  const [problems, setProblems] = useState<TrialProblems>({});
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const tried = useTried(entries.tried === TRIED_NOW ? null : entries.tried);
+  const fit = entries.tried === TRIED_NOW ? opened.fit : (tried?.fit ?? opened.fit);
+
+  async function save(event: React.FormEvent): Promise<void> {
+    event.preventDefault();
+    const made = trialOf(entries);
+    if ('problems' in made) return setProblems(made.problems);
+    setProblems({});
+    const result = await keepTrial(opened, { id: record?.id, tried: entries.tried, trial: made.trial });
+    if (!result.ok) return setRefusal(result.error);
+    letGo();
+    go({ page: 'fit', id: opened.id, leaf: 'trials', trial: result.value.id });
+  }
+
+  async function move(): Promise<void> {
+    if (!record) return;
+    const result = await call(record.archived ? 'trials.restore' : 'trials.archive', { id: record.id });
+    if (!result.ok) return setRefusal(result.error);
+    go({ page: 'fit', id: opened.id, leaf: 'trials' });
+  }
+
+  return (
+    <form className="entries trial-form" onSubmit={save} noValidate>
+      <TrialWhat opened={opened} fit={fit} entries={entries} problems={problems} onChange={change} />
+      {cautious(entries.felt) && <TrialCaution />}
+      <div className="trial-columns">
+        <section>
+          <h2>{say('trial.felt')}</h2>
+          <TrialFigure
+            fit={fit}
+            seat={entries.seat}
+            felt={entries.felt.map(({ place }) => place)}
+            onTouch={(place) => change({ felt: withPlace(entries.felt, place) })}
+          />
+          <FeltList felt={entries.felt} problems={problems} onChange={(felt) => change({ felt })} />
+        </section>
+        <section>
+          <h2>{say('trial.seen')}</h2>
+          <BoatSigns seen={entries.seen} onChange={(seen) => change({ seen })} />
+          <TextField
+            label={say('trial.notes')}
+            hint={say('trial.notes.hint')}
+            value={entries.notes}
+            onChange={(notes) => change({ notes })}
+            lines={4}
+          />
+        </section>
+      </div>
+      {problems.all && (
+        <p className="field-problem" role="alert">
+          {problems.all}
+        </p>
+      )}
+      {refusal && <Trouble error={refusal} />}
+      <p className="row">
+        <button className="button chief" type="submit">
+          {say('trial.keep')}
+        </button>
+        {record && (
+          <button className="button" type="button" onClick={() => void move()}>
+            {say(record.archived ? 'trial.bring-back' : 'trial.aside')}
+          </button>
+        )}
+      </p>
+    </form>
+  );
+}
