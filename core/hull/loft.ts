@@ -114,19 +114,22 @@ export function loftSection(loft: LoftLines, [i, u]: readonly [number, number], 
   const b = a + points;
   const v = 1 - u;
   // Hermite's basis: f for values, g for slopes; d, e the derivatives of both along x.
-  const [f0, f1, g0, g1] = [v * v * (1 + 2 * u), u * u * (3 - 2 * u), h * u * v * v, -h * u * u * v];
-  const [d, e0, e1] = [(6 * u * v) / h, v * (1 - 3 * u), u * (3 * u - 2)];
+  const f0 = v * v * (1 + 2 * u);
+  const f1 = u * u * (3 - 2 * u);
+  const g0 = h * u * v * v;
+  const g1 = -h * u * u * v;
+  const d = (6 * u * v) / h;
+  const e0 = v * (1 - 3 * u);
+  const e1 = u * (3 * u - 2);
   for (let j = 0; j < points; j++) {
     const y0 = loft.y[a + j]!;
     const y1 = loft.y[b + j]!;
     const z0 = loft.z[a + j]!;
     const z1 = loft.z[b + j]!;
-    const [ty0, ty1, tz0, tz1] = [
-      loft.slopeY[a + j]!,
-      loft.slopeY[b + j]!,
-      loft.slopeZ[a + j]!,
-      loft.slopeZ[b + j]!,
-    ];
+    const ty0 = loft.slopeY[a + j]!;
+    const ty1 = loft.slopeY[b + j]!;
+    const tz0 = loft.slopeZ[a + j]!;
+    const tz1 = loft.slopeZ[b + j]!;
     into.y[into.at + j] = Math.max(0, f0 * y0 + f1 * y1 + g0 * ty0 + g1 * ty1);
     into.z[into.at + j] = f0 * z0 + f1 * z1 + g0 * tz0 + g1 * tz1;
     into.slopeY[j] = d * (y1 - y0) + e0 * ty0 + e1 * ty1;
