@@ -58,7 +58,7 @@ export { rankStock } from './paddle/rank-stock.ts';
 export { measurementsFor } from './proposal/measurements.ts';
 export { type Proposal, propose } from './proposal/propose.ts';
 export { derivativesTo } from './proposal/sensitivity.ts';
-export { firstSetting } from './stance/first-setting.ts';
+export { firstSetting } from './proposal/first-setting.ts';
 export { solveStance } from './stance/solve-stance.ts';
 export type { Phase, Stance } from './stance/stance.ts';
 export { type PitchResponse, pitchResponse } from './stroke/pitch-response.ts';

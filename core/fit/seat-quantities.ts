@@ -8,6 +8,7 @@ import type { Stance } from '../stance/stance.ts';
 import { toRadians } from '../units/angle.ts';
 import type { Boat } from './boat-schema.ts';
 import { frontFootOutline, padOutline, planClearance, restOutline } from './fitting-outlines.ts';
+import { insideHull } from './inside-hull.ts';
 import type { SeatState } from './seat-state.ts';
 
 type Values = Partial<Record<QuantityId, number>>;
@@ -121,14 +122,4 @@ function kneeInsideHull(
   const knee = points.kneelingKnee;
   const breadth = innerHalfBreadth(hull, knee, boat.skinM);
   return breadth === null ? 0 : breadth - Math.abs(knee.y) - kneeRadius;
-}
-
-/** Least distance of an outline's corners to the hull's inner face at their own height, metres; negative beyond it. */
-function insideHull(outline: readonly BoatPoint[], hull: Hull, skin: number): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const corner of outline) {
-    const breadth = innerHalfBreadth(hull, corner, skin) ?? 0;
-    least = Math.min(least, breadth - Math.abs(corner.y));
-  }
-  return least;
 }

@@ -6,7 +6,7 @@ import type { Boat } from '../../core/fit/boat-schema.ts';
 import type { Evaluator } from '../../core/fit/evaluator.ts';
 import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
 import { type Proposal, propose } from '../../core/proposal/propose.ts';
-import { firstSetting } from '../../core/stance/first-setting.ts';
+import { firstSetting } from '../../core/proposal/first-setting.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
 
 /** The invented club's boats, each of one of the sample hulls. */

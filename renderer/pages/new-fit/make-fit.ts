@@ -3,7 +3,7 @@ import { type Athlete, athleteSchema } from '../../../core/fit/athlete-schema.ts
 import type { Boat } from '../../../core/fit/boat-schema.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
-import { firstSetting } from '../../../core/stance/first-setting.ts';
+import { firstSetting } from '../../../core/proposal/first-setting.ts';
 
 /** Who begins in one seat. */
 export interface Starter {

@@ -3,9 +3,9 @@ import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { COORDINATE_RULES, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { firstSetting } from '../../../core/proposal/first-setting.ts';
 import { seriousCount, totalTrouble } from '../../../core/proposal/objective.ts';
 import { propose } from '../../../core/proposal/propose.ts';
-import { firstSetting } from '../../../core/stance/first-setting.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
