@@ -1,20 +1,22 @@
 import { createHash } from 'node:crypto';
-import { strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { BUNDLE_FORMAT, BUNDLE_LIMITS } from '../../../app/bundle/bundle-format.ts';
 import { bundleItems } from '../../../app/bundle/read-bundle.ts';
 import { unpackBundle } from '../../../app/bundle/unpack.ts';
 import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
 import { createFit, saveDraft } from '../../../app/store/fits.ts';
-import type { Incoming } from '../../../app/store/incoming.ts';
+import type { Incoming, IncomingFit } from '../../../app/store/incoming.ts';
 import { listMeasurings, saveMeasuring } from '../../../app/store/measurings.ts';
 import { mergeIn } from '../../../app/store/merge.ts';
 import { addPhoto, listPhotos, openPhoto } from '../../../app/store/photos.ts';
 import { readIncoming } from '../../../app/store/read-incoming.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
-import { athletes, boats } from '../../../app/store/roster.ts';
+import { athletes, boats, paddles } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
-import { inventedAthlete, inventedBoat, inventedFit, inventedPicture } from '../invented.ts';
+import { saveTrial } from '../../../app/store/trials.ts';
+import { trialSchema } from '../../../core/trial/observation.ts';
+import { inventedAthlete, inventedBoat, inventedFit, inventedPaddle, inventedPicture } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
 
 const page = { archived: false, search: '', limit: 200, offset: 0 };
@@ -23,13 +25,27 @@ function filledStore(): Store {
   const store = temporaryStore();
   athletes.save(store, inventedAthlete('Þóra Ýrsdóttir'));
   boats.save(store, inventedBoat());
+  paddles.save(store, inventedPaddle());
   for (let i = 0; i < 3; i++) {
     const { id } = createFit(store, inventedFit({ name: `Fit ${i}` }));
-    saveRevision(store, {
+    const revision = saveRevision(store, {
       fitId: id,
       fit: inventedFit({ name: `Fit ${i}` }),
       name: 'one',
       reason: 'because',
+    });
+    if (typeof revision === 'string') throw new Error(revision);
+    const observation = { kind: 'boat', sign: 'kneeLifts', strength: 2 } as const;
+    const trial = trialSchema.parse({ seat: 0, heldOn: '2026-03-04', observations: [observation] });
+    const tried = saveTrial(store, { revisionId: revision.id, trial });
+    if (typeof tried === 'string') throw new Error(tried);
+    const answers = [{ trialId: tried.id, observation }];
+    saveRevision(store, {
+      fitId: id,
+      fit: inventedFit({ name: `Fit ${i}` }),
+      name: 'two',
+      reason: '',
+      answers,
     });
     if (i > 0) saveDraft(store, { id, fit: inventedFit({ name: `Fit ${i}`, padAftM: 0.2 }) });
   }
@@ -67,6 +83,26 @@ function packed(files: Record<string, string>): Uint8Array {
   );
   return zipSync({ ...zipped, 'bundle.json': strToU8(JSON.stringify(contents)) });
 }
+
+describe('a bundle with the club’s paddles', () => {
+  it('carries them in a file of their own and takes each in once; an older bundle has none', () => {
+    const from = filledStore();
+    const bytes = bundleOf(from);
+    expect(JSON.parse(strFromU8(unzipSync(bytes)['paddles.json']!))).toMatchObject([
+      { paddle: inventedPaddle() },
+    ]);
+    const into = temporaryStore();
+    expect(mergeIn(into, read(bytes)).paddles).toMatchObject({ added: 1, same: 0 });
+    expect(paddles.list(into, page)).toEqual(paddles.list(from, page));
+    expect(mergeIn(into, read(bytes)).paddles).toMatchObject({ added: 0, same: 1 });
+    expect(read(packed({ 'boats.json': '[]' }))).toEqual([]);
+  });
+
+  it('is refused where a paddle is none', () => {
+    const wrong = [{ id: crypto.randomUUID(), paddle: { name: 'Reed', lengthM: 9, bladeLengthM: 0.5 } }];
+    expect(() => read(packed({ 'paddles.json': JSON.stringify(wrong) }))).toThrow('paddle.lengthM');
+  });
+});
 
 describe('a bundle with photographs', () => {
   function withPhoto() {
@@ -132,6 +168,24 @@ describe('a bundle', () => {
     expect(athletes.list(store, { archived: false, search: '', limit: 9, offset: 0 })).toEqual([]);
     const files = unzipSync(bundleOf(store));
     expect(Buffer.from(files['unreadable/athletes-1.txt']!).toString()).toBe('{"half":1}');
+  });
+
+  it('written before there were trials is taken in as it always was', () => {
+    const from = filledStore();
+    const [, fit] = read(bundleOf(from)).filter(({ kind }) => kind === 'fit');
+    const { trials: _, ...item } = fit!.item as IncomingFit;
+    const older = {
+      ...item,
+      revisions: item.revisions.map(({ answers: _answers, ...revision }) => revision),
+    };
+    const into = temporaryStore();
+    mergeIn(into, read(packed({ [`fits/${item.id}.json`]: JSON.stringify(older) })));
+    expect(readIncoming(into.db).items).toEqual([
+      {
+        kind: 'fit',
+        item: { ...item, trials: [], revisions: item.revisions.map((r) => ({ ...r, answers: [] })) },
+      },
+    ]);
   });
 
   it('that is cut off anywhere is refused', () => {

@@ -1,16 +1,18 @@
+import { randomUUID } from 'node:crypto';
 import { dispatch } from '../../../app/services/dispatch.ts';
 import type { Program } from '../../../app/services/program.ts';
 import { listFits, openFit } from '../../../app/store/fits.ts';
 import { damageOf } from '../../../app/store/integrity.ts';
 import { listQuarantine } from '../../../app/store/quarantine.ts';
-import { openRevision } from '../../../app/store/revisions.ts';
+import { listRevisions, openRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
+import { listTrials } from '../../../app/store/trials.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 
 /** One save, and what became of it as far as the program said. */
 export interface Saved {
-  readonly kind: 'create' | 'draft' | 'revision' | 'athlete';
+  readonly kind: 'create' | 'draft' | 'revision' | 'athlete' | 'trial';
   /** Stands in what was saved, and nowhere else. */
   readonly mark: string;
   /** The fit or athlete saved to. */
@@ -21,7 +23,7 @@ export interface Saved {
 }
 
 /** Ways of saving, in an order in which each meets what the others have done. */
-const SCRIPT = ['draft', 'create', 'revision', 'athlete', 'draft', 'revision', 'draft'] as const;
+const SCRIPT = ['draft', 'create', 'revision', 'athlete', 'draft', 'trial', 'revision', 'draft'] as const;
 
 /** Saves in every way there is, on into failure; gives what the program said of each. */
 export async function saveInEveryWay(
@@ -36,10 +38,13 @@ export async function saveInEveryWay(
       notes: mark.padEnd(3000, '.'),
     };
     const target = kind === 'athlete' ? on.athleteId : on.fitId;
+    const revisionId = newestRevisionId(program, on.fitId);
+    const trial = { seat: 0, heldOn: '2026-03-04', observations: [], notes: mark.padEnd(3000, '.') };
     const calls = {
       draft: ['drafts.save', { id: on.fitId, fit }],
       create: ['fits.create', { fit }],
       revision: ['revisions.save', { fitId: on.fitId, fit, name: mark }],
+      trial: ['trials.save', { revisionId, trial }],
       athlete: ['athletes.save', { athlete: inventedAthlete(mark, { id: on.athleteId }) }],
     } as const;
     const [name, input] = calls[kind];
@@ -48,6 +53,11 @@ export async function saveInEveryWay(
     saved.push({ kind, mark, target, outcome: result.ok ? 'kept' : result.error.code, id });
   }
   return saved;
+}
+
+/** The revision that a trial is kept of; one that is not there where a full disk has kept none yet. */
+function newestRevisionId({ store }: Program, fitId: string): string {
+  return listRevisions(store, fitId)[0]?.id ?? randomUUID();
 }
 
 /**
@@ -64,6 +74,8 @@ export function wrongsIn(store: Store, saved: readonly Saved[]): string[] {
     store.db.prepare('SELECT name, fit FROM revisions').all(),
     store.db.prepare('SELECT athlete FROM athletes').all(),
     store.db.prepare('SELECT name FROM fits').all(),
+    store.db.prepare('SELECT trial FROM trials').all(),
+    store.db.prepare('SELECT search FROM revision_words').all(),
   ]);
   for (const { mark, outcome } of saved) {
     if (outcome !== 'kept' && text.includes(mark))
@@ -81,6 +93,11 @@ export function wrongsIn(store: Store, saved: readonly Saved[]): string[] {
   for (const { kind, mark, target, id } of kept) {
     if (kind === 'revision' && typeof openRevision(store, id!) === 'string') wrongs.push(`${mark} is gone`);
     if (kind === 'athlete' && athletes.get(store, target)?.athlete.name !== mark)
+      wrongs.push(`${mark} is gone`);
+    if (
+      kind === 'trial' &&
+      !listTrials(store, target).some(({ trial }) => trial.notes.startsWith(`${mark}.`))
+    )
       wrongs.push(`${mark} is gone`);
     const page = { archived: false, search: mark, limit: 9, offset: 0 };
     if (kind === 'create' && listFits(store, page).length !== 1) wrongs.push(`${mark} is gone`);

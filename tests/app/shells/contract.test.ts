@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type CallName, contract } from '../../../app/contract/contract.ts';
-import { inventedAthlete, inventedBoat, inventedFit, inventedPicture } from '../invented.ts';
+import { inventedAthlete, inventedBoat, inventedFit, inventedPaddle, inventedPicture } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 import { type ThroughElectron, throughElectron } from './through-electron.ts';
 import { throughLoopback } from './through-loopback.ts';
@@ -44,12 +44,14 @@ describe.each([
     expect(value(await call('program.state', {})).empty).toBe(false);
   });
 
-  it('keeps athletes and boats: made, changed, set aside, brought back', async () => {
-    for (const kind of ['athletes', 'boats'] as const) {
+  it('keeps athletes, boats and paddles: made, changed, set aside, brought back', async () => {
+    for (const kind of ['athletes', 'boats', 'paddles'] as const) {
       const made =
         kind === 'athletes'
           ? value(await call('athletes.save', { athlete: inventedAthlete('Ægir Þorpari') }))
-          : value(await call('boats.save', { boat: inventedBoat('Ægir Þorpari') }));
+          : kind === 'boats'
+            ? value(await call('boats.save', { boat: inventedBoat('Ægir Þorpari') }))
+            : value(await call('paddles.save', { paddle: inventedPaddle('Ægir Þorpari') }));
       const { id } = made;
       const listed = async (archived: boolean) =>
         value(await call(`${kind}.list`, { search: 'aegir thorp', archived })).map((record) => record.id);
@@ -131,6 +133,35 @@ describe.each([
     expect(value(await call('fits.archive', { id: made.id })).archived).toBe(true);
     expect(value(await call('fits.restore', { id: made.id })).archived).toBe(false);
     expect(value(await call('fits.list', { search: 'first try' })).map((fit) => fit.id)).toEqual([made.id]);
+  });
+
+  it('keeps trials, tells an athlete’s timeline, and finds everything again', async () => {
+    const { athlete } = value(await call('athletes.save', { athlete: inventedAthlete('Úna Brackwater') }));
+    const fit = inventedFit({ athlete, name: 'Úna in spring' });
+    const { id: fitId } = value(await call('fits.create', { fit }));
+    const revision = value(await call('revisions.save', { fitId, fit, name: 'First' }));
+    const observation = { kind: 'boat', sign: 'bowDigs', strength: 2 } as const;
+    const trial = { seat: 0, heldOn: '2026-05-02', observations: [observation], notes: 'Under at pace' };
+    const kept = value(await call('trials.save', { revisionId: revision.id, trial }));
+    const answers = [{ trialId: kept.id, observation }];
+    expect(value(await call('revisions.save', { fitId, fit, name: 'Second', answers })).answers).toEqual(
+      answers,
+    );
+    expect(value(await call('trials.archive', { id: kept.id })).archived).toBe(true);
+    expect(value(await call('trials.restore', { id: kept.id })).archived).toBe(false);
+    expect(value(await call('trials.list', { fitId }))).toMatchObject([{ id: kept.id }]);
+    expect(
+      await call('trials.save', { revisionId: revision.id, trial: { ...trial, seat: 3 } }),
+    ).toMatchObject({
+      ok: false,
+      error: { code: 'not-allowed' },
+    });
+    const timeline = value(await call('athletes.timeline', { id: athlete.id! }));
+    expect(timeline.map(({ kind }) => kind)).toEqual(['revision', 'trial', 'revision']);
+    expect(value(await call('athletes.fits', { id: athlete.id! }))).toMatchObject([{ id: fitId, seat: 0 }]);
+    const found = value(await call('things.find', { text: 'UNA brackwater' }));
+    expect(found.map(({ kind }) => kind).sort()).toEqual(['athlete', 'fit']);
+    expect(value(await call('things.find', { text: 'under at pace' }))).toMatchObject([{ id: kept.id, fitId }]);
   });
 
   it('exports everything, and takes it in again as the same', async () => {

@@ -9,7 +9,9 @@ import { closeStore } from '../../../app/store/open-store.ts';
 import { listRevisions, openRevision, saveRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
+import { listTrials, saveTrial } from '../../../app/store/trials.ts';
 import { type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
+import { trialSchema } from '../../../core/trial/observation.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
 
@@ -32,7 +34,24 @@ function pairOf(name: string, crew: ReturnType<typeof inventedAthlete>[], more: 
   });
 }
 
-/** A store in which the athlete is everywhere: the roster, a fit alone, a crew, revisions, a draft, words, a backup. */
+/** What was felt by the athlete who is to be erased, in words that stand nowhere else. */
+const FELT = 'Tingles like sherbet';
+
+/** One trial each of both of a crew, the partner's with the other's name in it, and a revision that answers both. */
+function keepTrials(store: Store, fitId: string, fit: Fit): void {
+  const [tried] = listRevisions(store, fitId);
+  const observation = { kind: 'body', place: 'rearToes', feeling: 'tingling', strength: 1 } as const;
+  const trialIds = [FELT, `Better since ${NAME} moved`].map((notes, seat) => {
+    const trial = trialSchema.parse({ seat, heldOn: '2026-03-04', observations: [observation], notes });
+    const kept = saveTrial(store, { revisionId: tried!.id, trial });
+    if (typeof kept === 'string') throw new Error(kept);
+    return kept.id;
+  });
+  const answers = trialIds.map((trialId) => ({ trialId, observation }));
+  saveRevision(store, { fitId, fit, name: 'Answers both', reason: '', answers });
+}
+
+/** A store in which the athlete is everywhere: the roster, a fit alone, a crew, revisions, a draft, words, trials, a backup. */
 async function storeWith(): Promise<{ store: Store; person: { id: string; name: string }; crewId: string }> {
   const store = temporaryStore();
   const { id, athlete } = athletes.save(store, inventedAthlete(NAME, { statureM: STATURE }));
@@ -49,6 +68,7 @@ async function storeWith(): Promise<{ store: Store; person: { id: string; name: 
   });
   const crew = createFit(store, pair);
   saveRevision(store, { fitId: crew.id, fit: pair, name: `For ${NAME}`, reason: 'Quarrenbeck grew' });
+  keepTrials(store, crew.id, pair);
   saveDraft(store, { id: crew.id, fit: { ...pair, heelDeg: 1 } });
   saveMeasuring(store, id, { takenOn: '2024-04-01', statureM: STATURE, massKg: null, tape: {} });
   await takeBackup(store, 'daily');
@@ -66,10 +86,16 @@ function filesWith(folder: string, text: string): string[] {
 describe('erasing an athlete', () => {
   it('leaves no byte of name, identifier or body in any file of the data folder', async () => {
     const { store, person } = await storeWith();
-    const traces = [NAME, 'Quarrenbeck', person.id, String(STATURE)];
+    const traces = [NAME, 'Quarrenbeck', 'quarrenbeck', person.id, String(STATURE), FELT];
     for (const trace of traces) expect(filesWith(store.folder, trace), trace).not.toEqual([]);
     const erased = eraseEverywhere(store, person);
-    expect(erased).toMatchObject({ fits: ['Alone'], crewFits: ['Pair of two'], revisions: 2, drafts: 1 });
+    expect(erased).toMatchObject({
+      fits: ['Alone'],
+      crewFits: ['Pair of two'],
+      revisions: 3,
+      drafts: 1,
+      trials: 1,
+    });
     expect(erased).toMatchObject({ copiesRewritten: 1, copiesLeft: [] });
     closeStore(store);
     for (const trace of traces) expect(filesWith(store.folder, trace), trace).toEqual([]);
@@ -85,8 +111,12 @@ describe('erasing an athlete', () => {
         seats: [{ athlete: null, bands: [] }, { athlete: { name: 'Partner Stays' } }],
       },
     });
-    const [revision] = listRevisions(store, crewId);
+    const [answering, revision] = listRevisions(store, crewId);
     expect(revision).toMatchObject({ name: 'For (erased)', reason: '(erased) grew' });
+    expect(answering!.answers).toHaveLength(1);
+    expect(listTrials(store, crewId)).toMatchObject([
+      { id: answering!.answers[0]!.trialId, trial: { seat: 1, notes: 'Better since (erased) moved' } },
+    ]);
     expect(openRevision(store, revision!.id)).toMatchObject({ fit: { seats: [{ athlete: null }, {}] } });
     expect(listFits(store, page)).toMatchObject([{ athleteNames: ['Partner Stays'] }]);
     expect(() => store.db.exec('DELETE FROM revisions')).toThrow('never deleted');

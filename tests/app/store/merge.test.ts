@@ -5,6 +5,8 @@ import { readIncoming } from '../../../app/store/read-incoming.ts';
 import { listRevisions, openRevision, saveRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
+import { listTrials, saveTrial } from '../../../app/store/trials.ts';
+import { trialSchema } from '../../../core/trial/observation.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { steppingClock, temporaryStore } from '../temporary.ts';
 
@@ -98,6 +100,27 @@ describe('taking in another store', () => {
     expect(openFit(here, id)).toBe('damaged');
     mergeIn(here, sound);
     expect(openRevision(here, revision.id)).toMatchObject({ revision, fit: inventedFit() });
+  });
+
+  it('brings trials and what revisions answer along, keeps the newer of two, and then finds nothing more', () => {
+    const here = store();
+    const { id, revision } = savedFit(here);
+    const trial = (notes: string) =>
+      trialSchema.parse({ seat: 0, heldOn: '2026-03-04', observations: [], notes });
+    const kept = saveTrial(here, { revisionId: revision.id, trial: trial('as felt') });
+    if (typeof kept === 'string') throw new Error(kept);
+    const observation = { kind: 'boat', sign: 'tippy', strength: 1 } as const;
+    const answers = [{ trialId: kept.id, observation }];
+    saveRevision(here, { fitId: id, fit: inventedFit(), name: 'lower', reason: '', answers });
+    const there = store(LATER);
+    expect(mergeIn(there, everythingOf(here)).trials).toMatchObject({ added: 1 });
+    expect(everythingOf(there)).toEqual(everythingOf(here));
+    expect(listRevisions(there, id)[0]!.answers).toEqual(answers);
+    saveTrial(there, { id: kept.id, revisionId: revision.id, trial: trial('corrected later') });
+    expect(mergeIn(there, everythingOf(here)).trials).toMatchObject({ keptNewer: 1 });
+    expect(mergeIn(here, everythingOf(there)).trials).toMatchObject({ updated: 1 });
+    expect(mergeIn(here, everythingOf(there)).trials).toMatchObject({ same: 1 });
+    expect(listTrials(here, id)).toMatchObject([{ trial: { notes: 'corrected later' } }]);
   });
 
   it('takes back everything when one thing fails', () => {
