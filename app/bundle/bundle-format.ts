@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { PhotoMime } from '../contract/photos.ts';
 import { instant } from '../contract/records.ts';
-import { incomingAthlete, incomingBoat } from '../store/incoming.ts';
+import { incomingAthlete, incomingBoat, incomingPaddle } from '../store/incoming.ts';
 
 /** Written into every bundle, so that a later program knows what it reads. */
 export const BUNDLE_FORMAT = 'kneelwright-bundle/1';
@@ -33,6 +33,7 @@ export const bundleContents = z.strictObject({
 
 export const bundleAthletes = z.array(incomingAthlete).max(100_000);
 export const bundleBoats = z.array(incomingBoat).max(100_000);
+export const bundlePaddles = z.array(incomingPaddle).max(100_000);
 
 /** The only names a bundle may hold. Nothing is ever written under them, so they cannot lead anywhere. */
 export const BUNDLE_NAMES = {
@@ -40,6 +41,7 @@ export const BUNDLE_NAMES = {
   readme: /^READ-ME\.txt$/,
   athletes: /^athletes\.json$/,
   boats: /^boats\.json$/,
+  paddles: /^paddles\.json$/,
   fit: /^fits\/[0-9a-f-]{36}\.json$/,
   photo: /^photos\/[0-9a-f-]{36}\.(jpg|png|webp)$/,
   unreadable: /^unreadable\/[a-z]{1,20}-[0-9]{1,6}\.txt$/,
@@ -64,6 +66,7 @@ bundle.json     what this is, when it was made, and every other file with its si
 athletes.json   all athletes: body, tape measures, limits, consents, every earlier measuring. Lengths in metres, masses
                 in kilograms, angles in degrees
 boats.json      all boats: hull, floorboard, hardware, stock, seats, and which photographs there are
+paddles.json    all of the club's paddles
 photos/ID.jpg   photographs of boats as they were kept
 fits/ID.json    one fit each: every revision with its name, reason and time, the draft if there was one, and its trials
                 on the water

@@ -3,7 +3,14 @@ import type { z } from 'zod';
 import { problemLine, problemsOf } from '../services/problem-sentences.ts';
 import { type Incoming, type IncomingPhoto, incomingFit } from '../store/incoming.ts';
 import { PHOTO_BYTES, pictureMime } from '../store/photos.ts';
-import { BUNDLE_NAMES, bundleAthletes, bundleBoats, bundleContents, photoFileName } from './bundle-format.ts';
+import {
+  BUNDLE_NAMES,
+  bundleAthletes,
+  bundleBoats,
+  bundleContents,
+  bundlePaddles,
+  photoFileName,
+} from './bundle-format.ts';
 import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
 import { type BundleFile, unpackBundle } from './unpack.ts';
 
@@ -66,6 +73,9 @@ function itemsOf(file: BundleFile): Incoming[] {
   }
   if (BUNDLE_NAMES.boats.test(file.name)) {
     return parseFile(file, bundleBoats).map((item) => ({ kind: 'boat', item }));
+  }
+  if (BUNDLE_NAMES.paddles.test(file.name)) {
+    return parseFile(file, bundlePaddles).map((item) => ({ kind: 'paddle', item }));
   }
   if (!BUNDLE_NAMES.fit.test(file.name)) return [];
   return [{ kind: 'fit', item: parseFile(file, incomingFit) }];

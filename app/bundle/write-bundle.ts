@@ -2,7 +2,12 @@ import { createHash } from 'node:crypto';
 import { Zip, ZipDeflate } from 'fflate';
 import type { z } from 'zod';
 import { openPhoto } from '../store/photos.ts';
-import { readIncomingAthletes, readIncomingBoats, readIncomingFit } from '../store/read-incoming.ts';
+import {
+  readIncomingAthletes,
+  readIncomingBoats,
+  readIncomingFit,
+  readIncomingPaddles,
+} from '../store/read-incoming.ts';
 import { now, type Store } from '../store/store.ts';
 import { BUNDLE_FORMAT, type bundleContents, photoFileName, READ_ME } from './bundle-format.ts';
 
@@ -23,6 +28,8 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
     boats.flatMap((boat) => boat.photos).map((photo) => [photo, openPhoto(store, photo.id)?.bytes] as const),
   );
   add('boats.json', JSON.stringify(boats, null, 1));
+  yield;
+  add('paddles.json', JSON.stringify(readIncomingPaddles(store.db), null, 1));
   yield;
   for (const [photo, bytes] of photos) {
     if (bytes) add(photoFileName(photo), bytes);
@@ -48,7 +55,7 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
 /** How many steps `bundleSteps` takes, about. */
 export function bundleLength(store: Store): number {
   const photos = store.db.prepare<[], number>('SELECT count(*) FROM boat_photos').pluck();
-  return fitIds(store).length + (photos.get() as unknown as number) + 2;
+  return fitIds(store).length + (photos.get() as unknown as number) + 3;
 }
 
 function fitIds(store: Store): string[] {

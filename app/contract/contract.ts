@@ -4,6 +4,7 @@ import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { isoDate, label } from '../../core/fit/measure-schema.ts';
 import { measuringSchema } from '../../core/fit/measuring-schema.ts';
+import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { displayRecord } from './display.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
@@ -16,6 +17,7 @@ import {
   instant,
   kneltFit,
   openedFit,
+  paddleRecord,
   quarantinedRow,
   revisionAnswers,
   revisionSummary,
@@ -106,6 +108,11 @@ export const contract = {
   'photos.add': entry(z.strictObject({ boatId: id, caption: photoCaption, data: photoData }), photoRecord),
   'photos.describe': entry(z.strictObject({ id, caption: photoCaption }), photoRecord),
   'photos.remove': entry(byId, z.strictObject({ removed: z.literal(true) })),
+  /** The club's paddles. */
+  'paddles.list': entry(listing, z.array(paddleRecord)),
+  'paddles.save': entry(z.strictObject({ paddle: stockPaddleSchema }), paddleRecord),
+  'paddles.archive': entry(byId, paddleRecord),
+  'paddles.restore': entry(byId, paddleRecord),
   'fits.list': entry(listing, z.array(fitSummary)),
   'fits.create': entry(z.strictObject({ fit: fitSchema }), openedFit),
   'fits.open': entry(byId, openedFit),

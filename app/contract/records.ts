@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { observationSchema } from '../../core/trial/observation.ts';
 
 /** An instant as ISO 8601 text in UTC. */
@@ -16,6 +17,13 @@ export const athleteRecord = z.strictObject({
 });
 
 export const boatRecord = z.strictObject({ id, boat: boatSchema, archived: z.boolean(), changedAt: instant });
+
+export const paddleRecord = z.strictObject({
+  id,
+  paddle: stockPaddleSchema,
+  archived: z.boolean(),
+  changedAt: instant,
+});
 
 export const fitSummary = z.strictObject({
   id,
@@ -59,6 +67,7 @@ export const quarantinedRow = z.strictObject({
 
 export type AthleteRecord = z.infer<typeof athleteRecord>;
 export type BoatRecord = z.infer<typeof boatRecord>;
+export type PaddleRecord = z.infer<typeof paddleRecord>;
 export type FitSummary = z.infer<typeof fitSummary>;
 /** A fit as it stands now, in which an athlete kneels in `seat`. */
 export const kneltFit = z.strictObject({

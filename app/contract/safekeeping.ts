@@ -16,6 +16,7 @@ const mergeCount = z.strictObject({ added: count, updated: count, same: count, k
 export const mergeCounts = z.strictObject({
   athletes: mergeCount,
   boats: mergeCount,
+  paddles: mergeCount,
   fits: mergeCount,
   revisions: mergeCount,
   trials: mergeCount,

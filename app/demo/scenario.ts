@@ -7,6 +7,7 @@ import { type Boat, boatSchema } from '../../core/fit/boat-schema.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
 import { label } from '../../core/fit/measure-schema.ts';
 import { seatSchema } from '../../core/fit/seat-schema.ts';
+import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { offsetsFromTable } from '../../core/hull/offsets-from-table.ts';
 
 const seatOfScenario = seatSchema.omit({ athlete: true }).extend({ athlete: label.nullable() });
@@ -16,6 +17,7 @@ export const scenarioSchema = z.strictObject({
   club: label,
   athletes: z.array(athleteSchema),
   boats: z.array(boatSchema.omit({ hull: true }).extend({ hullFile: z.string().regex(/^[a-z-]+\.csv$/) })),
+  paddles: z.array(stockPaddleSchema),
   fits: z.array(
     z.strictObject({
       name: label,
@@ -37,6 +39,7 @@ export interface DemoFit {
 export interface Demo {
   readonly athletes: Scenario['athletes'];
   readonly boats: readonly Boat[];
+  readonly paddles: Scenario['paddles'];
   readonly fits: readonly DemoFit[];
 }
 
@@ -51,6 +54,7 @@ export function readDemo(assets: string): Demo {
   return {
     athletes: scenario.athletes,
     boats,
+    paddles: scenario.paddles,
     fits: scenario.fits.map((fit) => wholeFit(scenario, boats, fit)),
   };
 }

@@ -3,7 +3,7 @@ import type { CallResult } from '../contract/result.ts';
 import { type Demo, type DemoFit, readDemo } from '../demo/scenario.ts';
 import { createFit } from '../store/fits.ts';
 import { saveRevision } from '../store/revisions.ts';
-import { athletes, boats } from '../store/roster.ts';
+import { athletes, boats, paddles } from '../store/roster.ts';
 import { atomically, type Store } from '../store/store.ts';
 import { done, type Program, refused } from './program.ts';
 import { programState } from './program-state.ts';
@@ -27,6 +27,7 @@ export function installDemo(program: Program): CallResult<CallOutput<'demo.insta
 function storeDemo(store: Store, demo: Demo): string {
   const people = new Map(demo.athletes.map((a) => [a.name, athletes.save(store, a).athlete]));
   const hulls = new Map(demo.boats.map((b) => [b.name, boats.save(store, b).boat]));
+  for (const paddle of demo.paddles) paddles.save(store, paddle);
   const ids = demo.fits.map((fit) => storeFit(store, fit, { people, hulls }));
   return ids[0]!;
 }

@@ -14,7 +14,7 @@ import {
 import { listMeasurings } from '../store/measurings.ts';
 import { describePhoto, listPhotos, removePhoto } from '../store/photos.ts';
 import { openRevision, saveRevision } from '../store/revisions.ts';
-import { athletes, boats } from '../store/roster.ts';
+import { athletes, boats, paddles } from '../store/roster.ts';
 import { fitsOfAthlete, timelineOf } from '../store/timeline.ts';
 import { listTrials, saveTrial, setTrialArchived } from '../store/trials.ts';
 import { exportBundle, importBundle, previewBundle } from './bundles.ts';
@@ -67,6 +67,10 @@ export const services: Services = {
   'photos.describe': ({ store }, { id, caption }) => found('photograph', describePhoto(store, id, caption)),
   'photos.remove': ({ store }, { id }) =>
     removePhoto(store, id) ? done({ removed: true }) : missing('photograph'),
+  'paddles.list': ({ store }, listing) => done(paddles.list(store, listing)),
+  'paddles.save': ({ store }, { paddle }) => done(paddles.save(store, paddle)),
+  'paddles.archive': ({ store }, { id }) => found('paddle', paddles.setArchived(store, id, true)),
+  'paddles.restore': ({ store }, { id }) => found('paddle', paddles.setArchived(store, id, false)),
   'fits.list': ({ store }, listing) => done(listFits(store, listing)),
   'fits.create': ({ store }, { fit }) => done(createFit(store, fit)),
   'fits.open': ({ store }, { id }) => found('fit', openFit(store, id)),

@@ -3,6 +3,7 @@ import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { measuringSchema } from '../../core/fit/measuring-schema.ts';
+import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { photoCaption, photoMime } from '../contract/photos.ts';
 import { id, instant, revisionAnswers } from '../contract/records.ts';
@@ -29,6 +30,9 @@ export const incomingBoat = z.strictObject({
   ...dates,
   photos: z.array(incomingPhoto).max(1000).default([]),
 });
+
+/** A paddle of the club on its way in. */
+export const incomingPaddle = z.strictObject({ id, paddle: stockPaddleSchema, ...dates });
 
 export const incomingRevision = z.strictObject({
   id,
@@ -66,6 +70,7 @@ export type IncomingMeasuring = z.infer<typeof incomingMeasuring>;
 export type IncomingPhoto = z.infer<typeof incomingPhoto>;
 type IncomingAthlete = z.infer<typeof incomingAthlete>;
 type IncomingBoat = z.infer<typeof incomingBoat>;
+type IncomingPaddle = z.infer<typeof incomingPaddle>;
 export type IncomingFit = z.infer<typeof incomingFit>;
 export type IncomingRevision = z.infer<typeof incomingRevision>;
 export type IncomingTrial = z.infer<typeof incomingTrial>;
@@ -73,6 +78,7 @@ export type IncomingTrial = z.infer<typeof incomingTrial>;
 export type Incoming =
   | { readonly kind: 'athlete'; readonly item: IncomingAthlete }
   | { readonly kind: 'boat'; readonly item: IncomingBoat }
+  | { readonly kind: 'paddle'; readonly item: IncomingPaddle }
   | { readonly kind: 'fit'; readonly item: IncomingFit }
   /** Comes after its boat. */
   | {

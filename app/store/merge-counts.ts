@@ -13,6 +13,8 @@ export interface MergeCount {
 export interface MergeCounts {
   readonly athletes: MergeCount;
   readonly boats: MergeCount;
+  /** The club's paddles. */
+  readonly paddles: MergeCount;
   readonly fits: MergeCount;
   readonly revisions: MergeCount;
   readonly trials: MergeCount;
@@ -28,6 +30,7 @@ export function emptyCounts(): MergeCounts {
   return {
     athletes: none(),
     boats: none(),
+    paddles: none(),
     fits: none(),
     revisions: none(),
     trials: none(),

@@ -40,7 +40,7 @@ export function mergeIn(store: Store, items: Iterable<Incoming>): MergeCounts {
   });
 }
 
-type IncomingDocument = Extract<Incoming, { kind: 'athlete' | 'boat' }>;
+type IncomingDocument = Extract<Incoming, { kind: 'athlete' | 'boat' | 'paddle' }>;
 
 /** The athlete's own document, and every day's measuring by itself. */
 function mergeAthlete(store: Store, incoming: Extract<Incoming, { kind: 'athlete' }>): keyof MergeCount {
@@ -52,7 +52,7 @@ function mergeAthlete(store: Store, incoming: Extract<Incoming, { kind: 'athlete
 
 function mergeDocument(store: Store, incoming: IncomingDocument): keyof MergeCount {
   const { kind, item } = incoming;
-  const held = incoming.kind === 'athlete' ? incoming.item.athlete : incoming.item.boat;
+  const held = documentOf(incoming);
   const text = JSON.stringify({ ...held, id: item.id });
   const known = store.db
     .prepare<[string], { text: string; changedAt: string }>(
@@ -72,6 +72,11 @@ function mergeDocument(store: Store, incoming: IncomingDocument): keyof MergeCou
     .run({ ...datesOf(item), id: item.id, name: held.name, search: searchText(held.name), text });
   putBack(store, place);
   return known ? 'updated' : 'added';
+}
+
+function documentOf(incoming: IncomingDocument) {
+  if (incoming.kind === 'athlete') return incoming.item.athlete;
+  return incoming.kind === 'boat' ? incoming.item.boat : incoming.item.paddle;
 }
 
 function datesOf({
@@ -176,6 +181,7 @@ function mergeDraft(store: Store, item: IncomingFit, isNew: boolean): 'same' | '
 const MERGED_TABLES = [
   'athletes',
   'boats',
+  'paddles',
   'fits',
   'revisions',
   'revision_words',

@@ -7,6 +7,7 @@ export interface RowPlace {
   readonly table:
     | 'athletes'
     | 'boats'
+    | 'paddles'
     | 'fits'
     | 'revisions'
     | 'revision_words'

@@ -9,6 +9,7 @@ import {
   incomingDraft,
   incomingFit,
   incomingMeasuring,
+  incomingPaddle,
   incomingPhoto,
   incomingRevision,
   incomingTrial,
@@ -55,6 +56,7 @@ export function readIncoming(db: Database.Database): ReadIncoming {
     }),
   );
   const boats = rows('boats').flatMap((row) => parsed(incomingBoat, document(row, 'boat')));
+  const paddles = rows('paddles').flatMap((row) => parsed(incomingPaddle, document(row, 'paddle')));
   const answers = new Map(rows('revision_words').map((row) => [row.revision_id, row.answers]));
   const revisions = grouped(rows('revisions'), 'fit_id', (row) =>
     parsed(incomingRevision, revisionOf({ ...row, answers: answers.get(row.id) })),
@@ -72,6 +74,7 @@ export function readIncoming(db: Database.Database): ReadIncoming {
     items: [
       ...athletes.map((item) => ({ kind: 'athlete', item }) as const),
       ...boats.map((item) => ({ kind: 'boat', item }) as const),
+      ...paddles.map((item) => ({ kind: 'paddle', item }) as const),
       ...whole.map((item) => ({ kind: 'fit', item }) as const),
     ],
     unreadable,
@@ -107,6 +110,14 @@ export function readIncomingBoats(db: Database.Database): z.output<typeof incomi
       const photos = photosOf.all(row.id).flatMap((photo) => incomingPhoto.safeParse(photo).data ?? []);
       return incomingBoat.safeParse({ ...document(row, 'boat'), photos }).data ?? [];
     });
+}
+
+/** All of the club's paddles of a sound store; likewise. */
+export function readIncomingPaddles(db: Database.Database): z.output<typeof incomingPaddle>[] {
+  return db
+    .prepare<[], Row>('SELECT * FROM paddles ORDER BY created_at, id')
+    .all()
+    .flatMap((row) => incomingPaddle.safeParse(document(row, 'paddle')).data ?? []);
 }
 
 /** One fit of a sound store with its revisions, oldest first; null if nothing of it reads. */

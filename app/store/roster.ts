@@ -2,14 +2,15 @@ import { randomUUID } from 'node:crypto';
 import type { z } from 'zod';
 import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { boatSchema } from '../../core/fit/boat-schema.ts';
+import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import type { Listing } from '../contract/contract.ts';
-import type { AthleteRecord, BoatRecord } from '../contract/records.ts';
+import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { searchPattern, searchText } from './search-text.ts';
 import { atomically, now, type Store } from './store.ts';
 
-/** One of the two lists that fits are made from. Both tables have the same shape; only the document differs. */
+/** One of the lists that fits are made from. All tables have the same shape; only the document differs. */
 interface Roster<D extends { id?: string; name: string }, R> {
   list(store: Store, listing: Listing): R[];
   /** Null when there is no such row, or it is set aside. */
@@ -27,8 +28,8 @@ interface Row {
 }
 
 function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
-  table: 'athletes' | 'boats';
-  column: 'athlete' | 'boat';
+  table: 'athletes' | 'boats' | 'paddles';
+  column: 'athlete' | 'boat' | 'paddle';
   schema: S;
   record: (document: z.output<S>, row: Row) => R;
   /** What is kept besides a saved document, in the same transaction. */
@@ -105,4 +106,17 @@ export const boats: Roster<z.output<typeof boatSchema>, BoatRecord> = roster({
   column: 'boat',
   schema: boatSchema,
   record: (boat, row) => ({ id: row.id, boat, archived: row.archivedAt !== null, changedAt: row.changedAt }),
+});
+
+/** The club's paddles. */
+export const paddles: Roster<z.output<typeof stockPaddleSchema>, PaddleRecord> = roster({
+  table: 'paddles',
+  column: 'paddle',
+  schema: stockPaddleSchema,
+  record: (paddle, row) => ({
+    id: row.id,
+    paddle,
+    archived: row.archivedAt !== null,
+    changedAt: row.changedAt,
+  }),
 });

@@ -1,6 +1,7 @@
 import { type Athlete, athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { type Boat, boatSchema } from '../../core/fit/boat-schema.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import { type StockPaddleDocument, stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 
 /** An invented athlete; a name may be given. */
 export function inventedAthlete(name = 'Žofie Łęcka', more: Partial<Athlete> = {}): Athlete {
@@ -44,6 +45,11 @@ export function inventedFit(more: { name?: string; athlete?: Athlete | null; pad
       },
     ],
   });
+}
+
+/** An invented paddle of the club. */
+export function inventedPaddle(name = 'Reed', more: Partial<StockPaddleDocument> = {}): StockPaddleDocument {
+  return stockPaddleSchema.parse({ name, lengthM: 1.62, bladeLengthM: 0.54, ...more });
 }
 
 /** The smallest whole PNG: one white pixel. */

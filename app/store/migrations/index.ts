@@ -1,6 +1,7 @@
 import { firstStore } from './0001-first-store.ts';
 import { trials } from './0002-trials.ts';
 import { measuringsAndPhotos } from './0003-measurings-and-photos.ts';
+import { paddles } from './0004-paddles.ts';
 
 /** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
-export const MIGRATIONS: readonly string[] = [firstStore, trials, measuringsAndPhotos];
+export const MIGRATIONS: readonly string[] = [firstStore, trials, measuringsAndPhotos, paddles];

@@ -23,6 +23,7 @@ export const ARCHIVE = {
   'archive.counts.newer': 'newer here, kept',
   'archive.counts.athletes': 'Athletes',
   'archive.counts.boats': 'Boats',
+  'archive.counts.paddles': 'Paddles',
   'archive.counts.fits': 'Fits',
   'archive.counts.revisions': 'Revisions',
   'archive.counts.drafts.one': '{count} unsaved state comes in beside work here and is kept as a revision.',

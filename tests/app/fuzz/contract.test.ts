@@ -3,7 +3,12 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { strToU8, zipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { BUNDLE_FORMAT, bundleAthletes, bundleBoats } from '../../../app/bundle/bundle-format.ts';
+import {
+  BUNDLE_FORMAT,
+  bundleAthletes,
+  bundleBoats,
+  bundlePaddles,
+} from '../../../app/bundle/bundle-format.ts';
 import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
 import { type CallName, contract } from '../../../app/contract/contract.ts';
 import { callErrorSchema } from '../../../app/contract/result.ts';
@@ -66,7 +71,7 @@ afterAll(() => {
 /** Identifiers of what is in the store just now, so that calls find something. */
 function identifiers(): string[] {
   const ids = program.store.db.prepare(
-    'SELECT id FROM fits UNION ALL SELECT id FROM revisions UNION ALL SELECT id FROM athletes UNION ALL SELECT id FROM boats',
+    'SELECT id FROM fits UNION ALL SELECT id FROM revisions UNION ALL SELECT id FROM athletes UNION ALL SELECT id FROM boats UNION ALL SELECT id FROM paddles',
   );
   return ids.pluck().all() as string[];
 }
@@ -78,6 +83,7 @@ function fingerprint(): string {
       .prepare(
         `SELECT (SELECT count(*) || total(length(athlete)) || max(changed_at) || count(archived_at) FROM athletes),
            (SELECT count(*) || total(length(boat)) || max(changed_at) || count(archived_at) FROM boats),
+           (SELECT count(*) || total(length(paddle)) || max(changed_at) || count(archived_at) FROM paddles),
            (SELECT count(*) || total(length(search)) || max(changed_at) || count(archived_at) FROM fits),
            (SELECT count(*) || total(length(fit)) || max(saved_at) FROM revisions),
            (SELECT count(*) || total(length(fit)) || max(saved_at) FROM drafts),
@@ -169,6 +175,7 @@ describe('import files of any kind', SLOW, () => {
       .record({
         'athletes.json': document(bundleAthletes),
         'boats.json': document(bundleBoats),
+        'paddles.json': document(bundlePaddles),
         [`fits/${crypto.randomUUID()}.json`]: document(incomingFit),
       })
       .chain((files) =>

@@ -161,7 +161,9 @@ describe.each([
     expect(value(await call('athletes.fits', { id: athlete.id! }))).toMatchObject([{ id: fitId, seat: 0 }]);
     const found = value(await call('things.find', { text: 'UNA brackwater' }));
     expect(found.map(({ kind }) => kind).sort()).toEqual(['athlete', 'fit']);
-    expect(value(await call('things.find', { text: 'under at pace' }))).toMatchObject([{ id: kept.id, fitId }]);
+    expect(value(await call('things.find', { text: 'under at pace' }))).toMatchObject([
+      { id: kept.id, fitId },
+    ]);
   });
 
   it('exports everything, and takes it in again as the same', async () => {

@@ -11,7 +11,7 @@ import { closeStore, STORE_FILE } from '../../../app/store/open-store.ts';
 import { listPhotos } from '../../../app/store/photos.ts';
 import { listQuarantine } from '../../../app/store/quarantine.ts';
 import { openRevision } from '../../../app/store/revisions.ts';
-import { athletes, boats } from '../../../app/store/roster.ts';
+import { athletes, boats, paddles } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
 import { fitsOfAthlete, timelineOf } from '../../../app/store/timeline.ts';
 import { listTrials } from '../../../app/store/trials.ts';
@@ -27,6 +27,9 @@ const TRIALS_SINCE = 2;
 
 /** The store version from which measurings and photographs are kept. */
 const MEASURINGS_SINCE = 3;
+
+/** The store version from which the club's paddles are kept. */
+const PADDLES_SINCE = 4;
 
 /** A store opened from the fixture that a program of that version left. */
 function opened(version: number): Store {
@@ -74,6 +77,8 @@ describe.each(versions)('a store of version %i', (version) => {
     const [heron] = boats.list(store, page);
     const captions = listPhotos(store, heron!.id).map(({ caption }) => caption);
     expect(captions).toEqual(version < MEASURINGS_SINCE ? [] : ['Port side']);
+    const stock = paddles.list(store, page).map(({ paddle }) => paddle.name);
+    expect(stock).toEqual(version < PADDLES_SINCE ? [] : ['Reed']);
     expect(listQuarantine(store)).toEqual([]);
   });
 });

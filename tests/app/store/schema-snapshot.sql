@@ -1,4 +1,4 @@
--- store version 3
+-- store version 4
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
 
@@ -9,6 +9,8 @@ CREATE INDEX boats_by_name ON boats (archived_at IS NOT NULL, search, id);
 CREATE INDEX fits_by_boat ON fits (boat_id);
 
 CREATE INDEX fits_by_change ON fits (archived_at IS NOT NULL, changed_at DESC, id);
+
+CREATE INDEX paddles_by_name ON paddles (archived_at IS NOT NULL, search, id);
 
 CREATE INDEX trials_by_athlete ON trials (athlete_id);
 
@@ -72,6 +74,16 @@ CREATE TABLE measurings (
   measuring TEXT NOT NULL CHECK (json_valid(measuring)),
   saved_at TEXT NOT NULL,
   PRIMARY KEY (athlete_id, taken_on)
+) STRICT;
+
+CREATE TABLE paddles (
+  id TEXT PRIMARY KEY,
+  name TEXT NOT NULL,
+  search TEXT NOT NULL,
+  paddle TEXT NOT NULL CHECK (json_valid(paddle)),
+  created_at TEXT NOT NULL,
+  changed_at TEXT NOT NULL,
+  archived_at TEXT
 ) STRICT;
 
 CREATE TABLE quarantine (
