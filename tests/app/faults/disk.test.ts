@@ -1,8 +1,11 @@
+import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { openProgram } from '../../../app/services/open-program.ts';
 import { createFit } from '../../../app/store/fits.ts';
+import { STORE_FILE } from '../../../app/store/open-store.ts';
+import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
@@ -63,6 +66,7 @@ describe('a disk that fills up', () => {
       const { program } = opened;
       const { db } = program.store;
       const { id: fitId } = createFit(program.store, inventedFit());
+      saveRevision(program.store, { fitId, fit: inventedFit(), name: 'before', reason: '' });
       const { id: athleteId } = athletes.save(program.store, inventedAthlete('Before'));
       const pages = db.pragma('page_count', { simple: true }) as number;
       db.pragma(`max_page_count = ${pages + extra}`);
@@ -82,7 +86,9 @@ describe('a disk that fills up', () => {
     () => {
       const prepared = prepare(temporaryFolder());
       const points: FaultPoint[] = [];
-      for (let kb = 96; kb <= 288; kb += 8) {
+      // From a disk that holds the store and nothing more to one with room for every save.
+      const least = Math.ceil(statSync(join(prepared.root, 'prepared', STORE_FILE)).size / 8192) * 8;
+      for (let kb = least; kb <= least + 200; kb += 8) {
         points.push(saveUnder(smallDisk(kb * 1024), `${kb} kB`, prepared));
       }
       expectSound(points, 'disk-full');

@@ -1,0 +1,53 @@
+import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import { forFit } from '../fit/consent.ts';
+import { grownAthlete } from './grown-athlete.ts';
+
+/** Stature and tape readings nearer than this are the same body read by another hand, metres. */
+const SAME_LENGTH_M = 0.005;
+/** Body mass differs by this much from breakfast to supper, kilograms. */
+const SAME_MASS_KG = 1;
+
+/** How an athlete as measured now differs from the copy that a fit carries. */
+export interface BodyDifference {
+  /** Metres and kilograms, now less then. */
+  readonly statureM: number;
+  readonly massKg: number;
+  /** Tape measures that read otherwise, or are new. */
+  readonly tape: readonly TapeMeasure[];
+  /** True where the personal limits are others. */
+  readonly limits: boolean;
+}
+
+/**
+ * What has changed in a body since a fit took its copy of it; null where nothing did beyond what a tape and a scale repeat
+ * to. A copy at 1.52 m against 1.56 m now gives `statureM` 0.04.
+ */
+export function bodyDifference(copy: Athlete, newest: Athlete): BodyDifference | null {
+  const statureM = newest.statureM - copy.statureM;
+  const massKg = newest.massKg - copy.massKg;
+  const tape = TAPE_MEASURES.filter((measure) => {
+    const [was, is] = [copy.tape[measure]?.valueM, newest.tape[measure]?.valueM];
+    return is !== undefined && (was === undefined || Math.abs(is - was) >= SAME_LENGTH_M);
+  });
+  const limits = JSON.stringify(copy.limits) !== JSON.stringify(newest.limits);
+  const same =
+    Math.abs(statureM) < SAME_LENGTH_M && Math.abs(massKg) < SAME_MASS_KG && tape.length === 0 && !limits;
+  return same ? null : { statureM, massKg, tape, limits };
+}
+
+/**
+ * The athlete that a fit should carry now: as measured newly, without the consents. A tape reading that still says what
+ * the fit's copy said, though the stature has changed, was not taken again: it is scaled with stature and doubted more.
+ */
+export function athleteForFit(copy: Athlete, newest: Athlete): Athlete {
+  const now = forFit(newest);
+  if (Math.abs(now.statureM - copy.statureM) < SAME_LENGTH_M) return now;
+  const old = Object.fromEntries(
+    Object.entries(now.tape).filter(([measure, { valueM, takenOn }]) => {
+      const was = copy.tape[measure as TapeMeasure];
+      return was?.valueM === valueM && was.takenOn === takenOn;
+    }),
+  ) as Athlete['tape'];
+  const scaled = grownAthlete({ ...copy, tape: old }, now).tape;
+  return { ...now, tape: { ...now.tape, ...scaled } };
+}

@@ -1,0 +1,48 @@
+import { ageOn } from '../body/age.ts';
+import type { Athlete } from '../fit/athlete-schema.ts';
+import { daysBetween } from './body-change.ts';
+
+/**
+ * Mean growth in stature at each age in whole years, metres a year, from the ninth to the eighteenth birthday. Recalled from
+ * charts of height velocity (Tanner and Whitehouse 1976), not looked up: good for a reminder, for nothing else.
+ */
+const YEARLY_GROWTH_M: Readonly<Record<'female' | 'male', readonly number[]>> = {
+  female: [0.056, 0.058, 0.064, 0.064, 0.045, 0.025, 0.012, 0.006, 0.002],
+  male: [0.051, 0.05, 0.05, 0.054, 0.067, 0.07, 0.051, 0.028, 0.012],
+};
+const FIRST_AGE = 9;
+
+/** A reminder is due once a body of that age has grown this much on average, metres: a front knee opens by about 2°. */
+const DUE_M = 0.015;
+
+const DAYS_A_YEAR = 365.25;
+const DAYS_A_MONTH = DAYS_A_YEAR / 12;
+
+/** Why somebody should be measured again: whole months since the last time, age now, growth to be expected, metres. */
+export interface GrowthDue {
+  readonly months: number;
+  readonly ageYears: number;
+  readonly likelyM: number;
+}
+
+/**
+ * Whether age and time since the last measuring suggest that an athlete has outgrown what was measured; `today` is
+ * `YYYY-MM-DD`. Null where not, or where the birth or the day of measuring is not known. A boy of 13 measured five months
+ * ago has grown 2.8 cm on average: due.
+ */
+export function measureAgain(athlete: Athlete, today: string): GrowthDue | null {
+  const { bornOn, measuredOn } = athlete;
+  if (!bornOn || !measuredOn) return null;
+  const days = daysBetween(measuredOn, today);
+  const likelyM = (days / DAYS_A_YEAR) * yearlyGrowth(athlete, ageOn(bornOn, measuredOn));
+  if (!(likelyM >= DUE_M)) return null;
+  return { months: Math.floor(days / DAYS_A_MONTH), ageYears: ageOn(bornOn, today), likelyM };
+}
+
+/** Metres a year at an age; the mean of both tables where the sex is not said; nought from the eighteenth birthday. */
+function yearlyGrowth({ sex }: Athlete, ageYears: number): number {
+  const at = (table: readonly number[]) => table[Math.max(0, ageYears - FIRST_AGE)] ?? 0;
+  const { female, male } = YEARLY_GROWTH_M;
+  if (sex === 'unspecified') return (at(female) + at(male)) / 2;
+  return at(sex === 'female' ? female : male);
+}
