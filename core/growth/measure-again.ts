@@ -1,6 +1,6 @@
 import { ageOn } from '../body/age.ts';
 import type { Athlete } from '../fit/athlete-schema.ts';
-import { daysBetween } from './body-change.ts';
+import { daysBetween } from './calendar-days.ts';
 
 /**
  * Mean growth in stature at each age in whole years, metres a year, from the ninth to the eighteenth birthday. Recalled from
