@@ -1,5 +1,6 @@
 import type { Lockable } from '../fit/seat-schema.ts';
 import type { Support } from '../support/support.ts';
+import type { Camera } from './doubt-of-posture.ts';
 
 /** Severities, mildest first. */
 export const SEVERITIES = ['good', 'check', 'change', 'stop'] as const;
@@ -102,6 +103,8 @@ export interface Finding {
   readonly severity: Severity;
   /** Of the support margin: the edge it is measured to. */
   readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
+  /** Where a photograph would tell more than the model does; left out where none would, or one was taken. */
+  readonly camera?: Camera;
   /** The part of the drawing it speaks of. */
   readonly part: Lockable | 'trunk' | 'hull' | 'frontKnee' | 'kneelingKnee' | 'hip' | 'support';
 }

@@ -1,10 +1,12 @@
 import type { LimitedJoint } from '../fit/athlete-schema.ts';
+import type { BandOverride } from '../fit/band-override-schema.ts';
 import type { Fit } from '../fit/fit-schema.ts';
-import type { BandOverride, Seat } from '../fit/seat-schema.ts';
+import type { Seat } from '../fit/seat-schema.ts';
 import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS, CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from './class-limits.ts';
+import { cameraFor } from './doubt-of-posture.ts';
 import { type Finding, type Quantity, SEVERITIES, type Severity } from './finding.ts';
 import { findQuantity, type QuantityId, quantityDefinition } from './quantities.ts';
 
@@ -39,8 +41,19 @@ export function severityOf(value: number, sd: number | null, rule: BandRule): Se
 }
 
 /**
- * All findings of a fit from its quantities, the most severe first, then in the order of the band table. `supports` tells
- * for each seat (null where it is empty) which edge its support margin is measured to.
+ * Whether a band is too narrow for the value's doubt: 95 % of it is wider than the whole band, so that the finding says
+ * *check* wherever inside the value stands. Such a check says that the model cannot tell, not that something is near an edge.
+ * The lean seen from behind, 0° to 6°, is known to ± 4.4° until it is measured.
+ */
+export function cannotTell({ band, sd }: Pick<Finding, 'band' | 'sd'>): boolean {
+  if (band.min === null || band.max === null || sd === null) return false;
+  return 2 * SIGMAS_95 * sd > band.max - band.min;
+}
+
+/**
+ * All findings of a fit from its quantities, the most severe first, what the estimate can tell before what it cannot,
+ * then in the order of the band table. `supports` tells for each seat (null where it is empty) which edge its support margin
+ * is measured to.
  */
 export function judge(
   fit: Fit,
@@ -62,7 +75,18 @@ export function judge(
   }
   return findings
     .map((finding) => withSupport(finding, supports))
-    .sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
+    .map((finding) => withCamera(finding, fit))
+    .sort((a, b) => urgency(b) - urgency(a));
+}
+
+/** By severity; among equal ones, what the estimate cannot tell comes after what it can. */
+function urgency(finding: Finding): number {
+  return SEVERITIES.indexOf(finding.severity) - (cannotTell(finding) ? 0.5 : 0);
+}
+
+function withCamera(finding: Finding, { seats }: Fit): Finding {
+  const camera = finding.seat === null ? undefined : cameraFor(finding, seats[finding.seat]!);
+  return camera ? { ...finding, camera } : finding;
 }
 
 function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {

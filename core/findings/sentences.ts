@@ -1,8 +1,9 @@
 import type { BodyNote } from '../body/body.ts';
 import { MEASURING } from '../body/measuring.ts';
 import type { NotAfloat } from '../float/afloat.ts';
+import { CAMERA_SENTENCES } from './doubt-of-posture.ts';
 import type { Band, Finding, Unit } from './finding.ts';
-import { SIGMAS_95 } from './judge.ts';
+import { cannotTell, SIGMAS_95 } from './judge.ts';
 import { type QuantityId, quantityDefinition } from './quantities.ts';
 import { NAMES, WORDING } from './quantity-wording.ts';
 import { supportSentence } from './support-wording.ts';
@@ -82,11 +83,22 @@ function pick(finding: Finding, reader: 'coach' | 'athlete'): string {
   if (finding.severity === 'good') return words.good;
   const sentence = nearerLow(finding) ? words.low : words.high;
   if (finding.distance > 0 || finding.severity !== 'check') return sentence;
-  const limit =
-    reader === 'coach'
-      ? 'In the band, but within its own uncertainty of the edge.'
-      : 'Fine, but close to the edge.';
+  const limit = reader === 'coach' ? coachLimit(finding) : athleteLimit(finding);
   return `${words.good} ${limit}`;
+}
+
+/** What keeps a value inside its band from being good, and what would tell more. */
+function coachLimit(finding: Finding): string {
+  const limit = cannotTell(finding)
+    ? 'The band is narrower than the doubt of this estimate, which cannot tell more.'
+    : 'In the band, but within its own uncertainty of the edge.';
+  return finding.camera ? `${limit} ${CAMERA_SENTENCES[finding.camera]}` : limit;
+}
+
+function athleteLimit(finding: Finding): string {
+  return cannotTell(finding)
+    ? 'So the estimate says; your coach can see it better.'
+    : 'Fine, but close to the edge.';
 }
 
 function nearerLow({ value, band }: Finding): boolean {
