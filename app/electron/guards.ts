@@ -1,11 +1,14 @@
 import type { WebContents } from 'electron';
 import { type ElectronApi, isOwnPage } from './electron-api.ts';
 
-/** Denies what a page might ask of the machine, and every request that is not for the page's own files. */
+/**
+ * Denies what a page might ask of the machine but filling the screen, and every request that is not for the page's own
+ * files.
+ */
 export function guardSession({ session }: ElectronApi): void {
   const own = session.defaultSession;
-  own.setPermissionRequestHandler((_contents, _permission, decide) => decide(false));
-  own.setPermissionCheckHandler(() => false);
+  own.setPermissionRequestHandler((_contents, permission, decide) => decide(permission === 'fullscreen'));
+  own.setPermissionCheckHandler((_contents, permission) => permission === 'fullscreen');
   own.setDevicePermissionHandler(() => false);
   own.webRequest.onBeforeRequest((request, decide) => decide({ cancel: !isAllowedRequest(request.url) }));
 }

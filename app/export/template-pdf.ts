@@ -1,14 +1,14 @@
-import { dimensionLines } from '../../core/setout/dimension-lines.ts';
-import { boundsOf, type DrawingBounds } from '../../core/setout/drawing-bounds.ts';
+import type { DrawingBounds } from '../../core/setout/drawing-bounds.ts';
 import type { PaperName } from '../../core/setout/paper.ts';
 import { onPage, type Placement } from '../../core/setout/paper-marks.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
-import type { MillimetrePoint, TemplateDrawing, TemplateShape } from '../../core/setout/template-drawing.ts';
+import type { MillimetrePoint, TemplateDrawing } from '../../core/setout/template-drawing.ts';
 import {
   FOOT_STRIP_MM,
   OVERLAP_MM,
   PAGE_MARGIN_MM,
   SIDE_STRIP_MM,
+  showsIn,
   type Tile,
   type Tiling,
   tilingOf,
@@ -85,7 +85,7 @@ function drawTile(pdf: SheetPdf, given: TilePage): void {
   pdf.within(tiling.window, () => {
     drawShapes(
       pdf,
-      drawing.shapes.filter((shape) => touches(shape, tile.shows)),
+      drawing.shapes.filter((shape) => showsIn(shape, tile.shows)),
       placement,
     );
     drawSeams(pdf, given, placement);
@@ -94,13 +94,6 @@ function drawTile(pdf: SheetPdf, given: TilePage): void {
     }
   });
   pdf.rect(tiling.window, { stroke: RULE, width: 0.15 });
-}
-
-/** Whether any of a shape may show in a tile; false only where none of it does. */
-function touches(shape: TemplateShape, shows: DrawingBounds): boolean {
-  const parts = shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape];
-  const { minX, minY, maxX, maxY } = boundsOf(parts);
-  return minX <= shows.maxX && maxX >= shows.minX && minY <= shows.maxY && maxY >= shows.minY;
 }
 
 function inside([x, y]: MillimetrePoint, { minX, minY, maxX, maxY }: DrawingBounds): boolean {

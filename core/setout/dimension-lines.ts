@@ -8,8 +8,13 @@ const ARROW_HALF = 0.45;
 const LETTERING = 3;
 /** On drawings to scale lettering is smaller: ISO 3098's next size down. */
 const SMALL_LETTERING = 2.5;
-/** Dimension lines shorter than this on the paper carry their arrows outside. */
+/** Dimension lines shorter than this on the paper carry their arrows outside, and the figure beyond them. */
 const ROOM_FOR_ARROWS = 9;
+/** Length of the tail of an outside arrow, and white beside its figure. */
+const TAIL = 5;
+const BESIDE_FIGURE = 1;
+/** Width of a figure over its height (as measured, rounded up). */
+const FIGURE_WIDTH = 0.8;
 
 /** Unit vector square to from→to, on its left; straight up for two equal points. */
 export function leftNormal(from: MillimetrePoint, to: MillimetrePoint): MillimetrePoint {
@@ -36,7 +41,8 @@ export function dimensionLines(given: Dimension, scale: number): PlainShape[] {
   const level = paper(offset);
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const outside = length * scale < ROOM_FOR_ARROWS;
-  const reach = outside ? paper(ARROW * 2.4) : 0;
+  const tail = outside ? paper(TAIL) : 0;
+  const beyond = outside ? paper(TAIL + BESIDE_FIGURE + figureWidth(given, scale)) : 0;
   const witness = (point: MillimetrePoint) =>
     line('dimension', at(point, side * paper(GAP)), at(point, level + side * paper(OVERSHOOT)));
   const arrow = (tip: MillimetrePoint, way: 1 | -1) =>
@@ -48,28 +54,36 @@ export function dimensionLines(given: Dimension, scale: number): PlainShape[] {
     );
   return [
     ...(Math.abs(offset) > GAP ? [witness(from), witness(to)] : []),
-    line('dimension', at(from, level, -reach), at(to, level, reach)),
+    line('dimension', at(from, level, -tail), at(to, level, beyond)),
     arrow(from, outside ? -1 : 1),
     arrow(to, outside ? 1 : -1),
-    figure(given, scale),
+    figure(given, { scale, outside }),
   ];
 }
 
-/** The figure above its line, readable from below or from the right (ISO 129-1). */
-function figure({ from, to, offset, text }: Dimension, scale: number): PlainShape {
+function letteringHeight(scale: number): number {
+  return scale < 1 ? SMALL_LETTERING : LETTERING;
+}
+
+/** Width of the figure on the paper, millimetres. */
+function figureWidth({ text }: Dimension, scale: number): number {
+  return text.length * letteringHeight(scale) * FIGURE_WIDTH;
+}
+
+/** The figure above its line, or above the line's end past an outside arrow; read from below or the right (ISO 129-1). */
+function figure(given: Dimension, { scale, outside }: { scale: number; outside: boolean }): PlainShape {
+  const { from, to, offset, text } = given;
   const normal = leftNormal(from, to);
+  const ahead: MillimetrePoint = [normal[1], -normal[0]];
   const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
   const upright = turn > -89.999 && turn < 90.001;
   const turnDeg = upright ? turn : turn - Math.sign(turn) * 180;
   const lift = (offset + (upright ? 1 : -1)) / scale;
+  const half = Math.hypot(to[0] - from[0], to[1] - from[1]) / 2;
+  const along = outside ? half + (TAIL + figureWidth(given, scale) / 2) / scale : 0;
   const at: MillimetrePoint = [
-    (from[0] + to[0]) / 2 + normal[0] * lift,
-    (from[1] + to[1]) / 2 + normal[1] * lift,
+    (from[0] + to[0]) / 2 + normal[0] * lift + ahead[0] * along,
+    (from[1] + to[1]) / 2 + normal[1] * lift + ahead[1] * along,
   ];
-  return words(text, at, {
-    layer: 'dimension',
-    height: scale < 1 ? SMALL_LETTERING : LETTERING,
-    anchor: 'middle',
-    turnDeg,
-  });
+  return words(text, at, { layer: 'dimension', height: letteringHeight(scale), anchor: 'middle', turnDeg });
 }

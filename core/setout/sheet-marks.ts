@@ -11,6 +11,8 @@ import { wholeBoatMarks } from './whole-boat.ts';
 /** Where dimension lines stand under the plan, millimetres: two rows. */
 const FIRST_LEVEL = 8;
 const SECOND_LEVEL = 15;
+/** The floorboard's height is dimensioned this far outside the hull's greatest breadth, millimetres. */
+const OUTSIDE_HULL = 5;
 const FILLS = { fitting: 'wood', edge: 'board' } as const;
 const TIE = { ink: 'rule', width: 0.1, dash: [] } as const;
 const SMALL = { size: SHEET_TYPE.small } as const;
@@ -166,7 +168,7 @@ function profileMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] 
 }
 
 function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
-  const { out, section, low, high } = drawing;
+  const { out, section, halfBreadth, low, high } = drawing;
   const { units } = out.work.options;
   const { pad } = out.fittings;
   const floor = millimetres(out.work.frame.floorZ);
@@ -180,7 +182,10 @@ function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] 
         ...section,
         line('centreline', [0, low - 3 / placement.scale], [0, high + 4 / placement.scale]),
         dimension([from, high], [to, high], { offset: 5, text: figureOf(Math.abs(knee), units) }),
-        dimension([half, low], [half, floor], { offset: -9, text: figureOf(floor - low, units) }),
+        dimension([half, low], [half, floor], {
+          offset: -((halfBreadth - half) * placement.scale + OUTSIDE_HULL),
+          text: figureOf(floor - low, units),
+        }),
       ],
       placement,
     ),

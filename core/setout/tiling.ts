@@ -1,6 +1,7 @@
+import { dimensionLines } from './dimension-lines.ts';
 import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
-import type { MillimetrePoint, TemplateDrawing } from './template-drawing.ts';
+import type { MillimetrePoint, TemplateDrawing, TemplateShape } from './template-drawing.ts';
 
 /** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
 export const PAGE_MARGIN_MM = 8;
@@ -40,14 +41,31 @@ export interface Tiling {
   readonly registration: readonly MillimetrePoint[];
 }
 
-/** Lays a drawing out on a paper, lying or standing, whichever needs fewer pages (standing when equal). Always full size. */
+/**
+ * Lays a drawing out on a paper, lying or standing, whichever needs fewer pages (standing when equal). Always full size;
+ * pages that would show nothing are left out.
+ */
 export function tilingOf(drawing: TemplateDrawing, paper: PaperName): Tiling {
   const { minX, minY, maxX, maxY } = boundsOf(drawing.shapes);
   const size = { width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM };
   const middle: MillimetrePoint = [(minX + maxX) / 2, (minY + maxY) / 2];
-  const standing = laidOut(pageOf(paper, { lying: false }), size, middle);
-  const lying = laidOut(pageOf(paper, { lying: true }), size, middle);
+  const on = (way: { lying: boolean }): Tiling => {
+    const tiling = laidOut(pageOf(paper, way), size, middle);
+    const shows = (tile: Tile) => drawing.shapes.some((shape) => showsIn(shape, tile.shows));
+    return { ...tiling, tiles: tiling.tiles.filter(shows) };
+  };
+  const standing = on({ lying: false });
+  const lying = on({ lying: true });
   return lying.tiles.length < standing.tiles.length ? lying : standing;
+}
+
+/** Whether any of a shape may show in a part of a drawing; false only where none of it does. */
+export function showsIn(shape: TemplateShape, shows: DrawingBounds): boolean {
+  const parts = shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape];
+  return parts.some((part) => {
+    const { minX, minY, maxX, maxY } = boundsOf([part]);
+    return minX <= shows.maxX && maxX >= shows.minX && minY <= shows.maxY && maxY >= shows.minY;
+  });
 }
 
 function laidOut(

@@ -38,7 +38,7 @@ export function titleCells(
       share: 26,
       label: 'Scale and units',
       strong: scale ? `drawing ${scale} on ${paper}` : `tables, ${paper}`,
-      more: `${options.units === 'mm' ? 'millimetres' : 'inches to 1/32'}; print at 100 %`,
+      more: `${options.units === 'mm' ? 'millimetres' : 'inches to 1/32'}; print at 100 %`,
     },
     { share: 14, label: 'Sheet', strong: count, more: 'Kneelwright' },
   ];

@@ -86,7 +86,7 @@ const open = (tone: ShowTone, ...rings: (readonly ViewPoint[])[]): ShowShape => 
 
 function waterShapes({ water, frame }: ShowScene, view: ShowView): ShowShape[] {
   if (!water || view === 'above') return [];
-  const wide = view === 'side' ? BOAT_EACH_WAY + 0.15 : 0.55;
+  const wide = BOAT_EACH_WAY + 0.15;
   const rise = view === 'side' ? Math.tan(water.trim) : 0;
   const level = (right: number) => water.draft - (right + (view === 'side' ? frame.stationX : 0)) * rise;
   const surface: ViewPoint[] = [

@@ -31,7 +31,7 @@ export interface Placed {
 }
 
 /** Under a heading at least so many rows stand in the same column. */
-const KEEP_WITH_HEADING = 2;
+const KEEP_WITH_HEADING = 4;
 const HEADING_MM = 7.5;
 const BLOCK_GAP_MM = 3.5;
 

@@ -6,6 +6,8 @@ import { LINE_MM, SHEET_INK } from './sheet-inks.ts';
 
 const PAD_MM = 1.1;
 const GUTTER_MM = 2;
+/** White between an entry of a grid and the next. */
+const GRID_GAP_MM = 6;
 
 /** Rows of a table with its column titles first; words too long for their column are broken. */
 export function tableRows(
@@ -115,7 +117,12 @@ export function gridRows(
             weight,
             colour: now ? SHEET_INK.mark : SHEET_INK.soft,
           });
-          pdf.text(value, [x + cell - 3, y], { size: SHEET_TYPE.body, weight, colour, anchor: 'end' });
+          pdf.text(value, [x + cell - GRID_GAP_MM, y], {
+            size: SHEET_TYPE.body,
+            weight,
+            colour,
+            anchor: 'end',
+          });
         });
         rule(pdf, { left, width: wide, y: top + LINE_MM + PAD_MM });
       },

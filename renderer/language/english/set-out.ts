@@ -13,7 +13,6 @@ export const SET_OUT = {
   'setout.which.seat.of': '{number}: {name}',
   'setout.which.state': 'Setting',
   'setout.which.present': 'As it stands now',
-  'setout.which.newest': 'Revision {number}: {name} (newest)',
   'setout.which.revision': 'Revision {number}: {name}',
   'setout.which.draft':
     'This setting is a draft: save a revision at the bench before anything is cut, so that sheet and boat can be told apart later.',

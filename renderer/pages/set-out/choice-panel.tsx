@@ -98,7 +98,7 @@ function statesOf({ draftSavedAt, revisions }: OpenedFit): { value: string; name
   return [
     {
       value: PRESENT,
-      name: isNewest ? say('setout.which.newest', newest) : say('setout.which.present'),
+      name: isNewest ? say('setout.which.revision', newest) : say('setout.which.present'),
     },
     ...revisions.slice(isNewest ? 1 : 0).map((revision) => ({
       value: revision.id,

@@ -35,6 +35,7 @@ export function BetweenSlider(props: { percent: number; onMove: (percent: number
   return (
     <div className="show-between">
       <button type="button" className="button bare" onClick={() => moveTo(0)}>
+        <Sample dashed />
         {SHOW_WORDS.before}
       </button>
       <input
@@ -52,8 +53,18 @@ export function BetweenSlider(props: { percent: number; onMove: (percent: number
       />
       <button type="button" className="button bare" onClick={() => moveTo(WHOLE)}>
         {SHOW_WORDS.now}
+        <Sample dashed={false} />
       </button>
     </div>
+  );
+}
+
+/** How the outline of a picture is drawn: dashed before, solid now. */
+function Sample({ dashed }: { dashed: boolean }) {
+  return (
+    <svg viewBox="0 0 26 10" width="26" height="10" aria-hidden="true">
+      <path d="M1 5h24" stroke="currentColor" strokeWidth="2" strokeDasharray={dashed ? '5 4' : undefined} />
+    </svg>
   );
 }
 

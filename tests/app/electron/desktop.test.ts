@@ -85,15 +85,16 @@ describe('the window', () => {
 });
 
 describe('the session', () => {
-  it('grants no permission and lets no request out of the program', () => {
+  it('grants no permission but filling the screen and lets no request out of the program', () => {
     const { session } = way.standIn;
     const decisions: boolean[] = [];
     const permission = session.permission as (c: unknown, p: string, decide: (yes: boolean) => void) => void;
-    for (const name of ['media', 'geolocation', 'notifications', 'openExternal']) {
+    for (const name of ['media', 'geolocation', 'notifications', 'openExternal', 'fullscreen']) {
       permission(null, name, (yes) => decisions.push(yes));
     }
-    expect(decisions).toEqual([false, false, false, false]);
-    expect((session.check as () => boolean)()).toBe(false);
+    expect(decisions).toEqual([false, false, false, false, true]);
+    const check = session.check as (c: unknown, p: string) => boolean;
+    expect([check(null, 'media'), check(null, 'fullscreen')]).toEqual([false, true]);
     expect((session.device as () => boolean)()).toBe(false);
     const request = session.request as (r: { url: string }, decide: (d: { cancel: boolean }) => void) => void;
     const cancelled = (url: string) => {
