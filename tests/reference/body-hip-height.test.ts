@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { estimateBody } from '../../core/body/estimate-body.ts';
 import { HIP_ABOVE_TROCHANTERION } from '../../core/body/joint-centres.ts';
 import { ratioEstimate } from '../../core/body/ratio-estimate.ts';
 import { TABLE_THIGH } from '../../core/body/segment-table.ts';
 import { SEXES, type Sex } from '../../core/body/sex.ts';
 import { surveyRow } from '../../core/body/survey-table.ts';
+import { solveStance } from '../../core/stance/solve-stance.ts';
+import { exampleSeat } from '../core/example/example-fit.ts';
 
 // Where is the hip joint centre above the survey's trochanterion? Four ways that do not feel for the trochanter, for the
 // survey's mean man and woman. Figures of bone are recalled.
@@ -60,5 +63,40 @@ describe('hip joint centre above the trochanterion', () => {
     const average = ways.reduce((sum, [, , distance]) => sum + distance, 0) / ways.length;
     expect(average).toBeCloseTo(0.024, 2);
     expect(Math.abs(average - ours)).toBeLessThan(sd);
+  });
+
+  it.each([
+    ['bony tip by tomography', 0.0073, 0.0051],
+    ['bony tip by radiograph', 0.0095, 0.006],
+    ['trochanter felt for in a gait laboratory', 0.0048, 0.005],
+  ])(
+    'the %s, %f m above the joint, would need the survey to have felt 1 to 4.5 cm lower',
+    (_, tip, spread) => {
+      const lower = ours + tip;
+      expect(lower).toBeGreaterThan(0.01);
+      expect(lower).toBeLessThan(0.045);
+      // The survey's own posts differ by 39 mm, so that such a difference is one of where people felt, not of bodies.
+      expect(Math.abs(-tip - ours)).toBeLessThan(3 * Math.hypot(sd, spread));
+    },
+  );
+
+  it('leaves a joint at the trochanterion itself, as in the survey’s derived thigh, within two standard deviations', () => {
+    expect(ours).toBeLessThan(2 * sd);
+  });
+
+  it('matters by under 1.5° of front knee and 1 mm of the centre of mass fore and aft', () => {
+    const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
+    const { thigh, trunk } = body.lengths;
+    const lengths = {
+      ...body.lengths,
+      thigh: { ...thigh, value: thigh.value - ours },
+      trunk: { ...trunk, value: trunk.value + ours },
+    };
+    const place = { seat: exampleSeat(), frame: { stationX: 0, floorZ: 0, side: 'left' as const } };
+    const [with_, without] = [body, { ...body, lengths }].map((b) => solveStance({ ...place, body: b }));
+    const opens = without!.angles.frontKnee - with_!.angles.frontKnee;
+    expect((opens * 180) / Math.PI).toBeGreaterThan(0.3);
+    expect((opens * 180) / Math.PI).toBeLessThan(1.5);
+    expect(Math.abs(without!.centreOfMass.x - with_!.centreOfMass.x)).toBeLessThan(0.001);
   });
 });
