@@ -2,6 +2,8 @@ import { useAthlete } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { AthleteFits } from '../growth/athlete-fits.tsx';
 import { AthleteForm } from './athlete-form.tsx';
 import { EraseAthlete } from './erase-athlete.tsx';
 
@@ -10,10 +12,20 @@ export function AthletePage({ id }: { id: string }) {
   const { record, error } = useAthlete(id);
   const title = record?.athlete.name ?? say('athlete.new');
   return (
-    <Page title={title}>
+    <Page
+      title={title}
+      tools={
+        record && (
+          <a className="button" href={hrefOf({ page: 'timeline', id: record.id })}>
+            {say('week.timeline')}
+          </a>
+        )
+      }
+    >
       {error && <Trouble error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('athlete.not-found')}</p>}
+      {record && <AthleteFits record={record} />}
       {(record || id === 'new') && <AthleteForm athlete={record?.athlete ?? null} id={record?.id} />}
       {record && (
         <div className="entries apart">

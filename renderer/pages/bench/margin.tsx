@@ -2,6 +2,9 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { say } from '../../language/messages.ts';
 import { CrewLeaf } from '../crew/crew-leaf.tsx';
+import { GrowthLeaf } from '../growth/growth-leaf.tsx';
+import type { Grown } from '../growth/use-grown.ts';
+import { PaddleLeaf } from '../paddle/paddle-leaf.tsx';
 import { StrokeLeaf } from '../stroke/stroke-leaf.tsx';
 import { TrialsLeaf } from '../trial/trials-leaf.tsx';
 import type { FitTrials } from '../trial/use-fit-trials.ts';
@@ -18,6 +21,7 @@ import { Values } from './values.tsx';
 export function Margin(props: {
   fitId: string;
   trials: FitTrials;
+  grown: readonly Grown[];
   revisions: readonly RevisionSummary[];
   changedSince: boolean;
   compared: FetchedRevision | null;
@@ -45,12 +49,20 @@ export function Margin(props: {
           <Tab id="values" className="tab">
             {say('values.title')}
           </Tab>
+          <Tab id="paddle" className="tab">
+            {say('paddle.title')}
+          </Tab>
           <Tab id="stroke" className="tab">
             {say('stroke.title')}
           </Tab>
           {isCrew && (
             <Tab id="crew" className="tab">
               {say('crew.title')}
+            </Tab>
+          )}
+          {(props.grown.length > 0 || leaf === 'growth') && (
+            <Tab id="growth" className="tab">
+              {say('growth.title')}
             </Tab>
           )}
           <Tab id="trials" className="tab">
@@ -66,12 +78,20 @@ export function Margin(props: {
         <TabPanel id="values" className="leaf-scroll">
           <Values />
         </TabPanel>
+        <TabPanel id="paddle" className="leaf-scroll">
+          <PaddleLeaf />
+        </TabPanel>
         <TabPanel id="stroke" className="leaf-scroll">
           <StrokeLeaf />
         </TabPanel>
         {isCrew && (
           <TabPanel id="crew" className="leaf-scroll">
             <CrewLeaf />
+          </TabPanel>
+        )}
+        {(props.grown.length > 0 || leaf === 'growth') && (
+          <TabPanel id="growth" className="leaf-scroll">
+            <GrowthLeaf grown={props.grown} />
           </TabPanel>
         )}
         <TabPanel id="trials" className="leaf-scroll">

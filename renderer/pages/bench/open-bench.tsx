@@ -4,6 +4,8 @@ import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
 import { say } from '../../language/messages.ts';
+import { GrowthBanner } from '../growth/growth-banner.tsx';
+import { useGrown } from '../growth/use-grown.ts';
 import { useFitTrials } from '../trial/use-fit-trials.ts';
 import { Announcer } from './announcer.tsx';
 import { type Bench, BenchProvider, useFit } from './bench-context.tsx';
@@ -55,6 +57,7 @@ function BenchSheet(props: {
   const [revisions, setRevisions] = useState<readonly RevisionSummary[]>(opened.revisions);
   const [newest, setNewest] = useState<Fit | null>(opened.draftSavedAt === null ? opened.fit : null);
   const trials = useFitTrials(opened.id);
+  const grown = useGrown();
   const [compared, setCompared] = useState<FetchedRevision | null>(null);
   const [saving, setSaving] = useState(false);
   const openSaving = useCallback(() => setSaving(true), []);
@@ -69,6 +72,7 @@ function BenchSheet(props: {
 
   return (
     <>
+      {!looking && <GrowthBanner fitId={opened.id} grown={grown} />}
       <BenchTools onSave={openSaving} />
       <SaveRevision
         isOpen={saving}
@@ -85,6 +89,7 @@ function BenchSheet(props: {
           <Margin
             fitId={opened.id}
             trials={trials}
+            grown={grown}
             revisions={revisions}
             changedSince={changedSince}
             compared={compared}

@@ -1,0 +1,35 @@
+import { SEVERITIES, type SideEffect } from '../findings/finding.ts';
+import { sideEffectsOf } from '../findings/side-effects.ts';
+import type { Athlete } from '../fit/athlete-schema.ts';
+import type { Evaluator } from '../fit/evaluator.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import { athleteForFit } from './body-difference.ts';
+
+/** What a grown body does to a fit whose fittings stay where they are. */
+export interface GrowthChanges {
+  /** The same fittings with the athlete as measured now. */
+  readonly fit: Fit;
+  /** Findings that move, those that turn for the worse first; SI. */
+  readonly changes: readonly SideEffect[];
+  /** Findings that keep their value and their severity. */
+  readonly unmoved: number;
+}
+
+/** How much worse a finding says it is after than before: steps of severity, negative for better. */
+export function worsening({ severityFrom, severityTo }: SideEffect): number {
+  return SEVERITIES.indexOf(severityTo) - SEVERITIES.indexOf(severityFrom);
+}
+
+/** The predicted change in every finding of a fit when the copy of an athlete in `seat` gives way to `newest`. */
+export function growthChanges(
+  evaluator: Evaluator,
+  { fit, seat, newest }: { fit: Fit; seat: number; newest: Athlete },
+): GrowthChanges {
+  const seats = fit.seats.map((s, i) =>
+    i === seat && s.athlete ? { ...s, athlete: athleteForFit(s.athlete, newest) } : s,
+  );
+  const grown = { ...fit, seats };
+  const [before, after] = [evaluator.evaluate(fit), evaluator.evaluate(grown)];
+  const changes = sideEffectsOf(before, after).sort((a, b) => worsening(b) - worsening(a));
+  return { fit: grown, changes, unmoved: after.findings.length - changes.length };
+}

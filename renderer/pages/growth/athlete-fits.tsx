@@ -1,0 +1,119 @@
+import { useMemo } from 'react';
+import type { AthleteRecord, KneltFit } from '../../../app/contract/records.ts';
+import { quantityName } from '../../../core/findings/sentences.ts';
+import { type BodyDifference, bodyDifference } from '../../../core/growth/body-difference.ts';
+import { type GrowthChanges, worsening } from '../../../core/growth/growth-changes.ts';
+import { measureAgain } from '../../../core/growth/measure-again.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { today } from '../../language/dates.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { inSentence } from '../bench/quantity-text.ts';
+import { useGrowthChanges } from './use-growth-changes.ts';
+
+/** Fits looked at for growth; an athlete in more than these has outgrown the oldest long ago. */
+const MOST_LOOKED_AT = 12;
+
+/** An athlete's fits, whether the body has outgrown them, and when to measure again. */
+export function AthleteFits({ record }: { record: AthleteRecord }) {
+  const { value, error } = useCall('athletes.fits', { id: record.id });
+  const fits = useMemo(() => (value ?? []).filter(({ archived }) => !archived), [value]);
+  const { athlete } = record;
+  const questions = useMemo(
+    () =>
+      fits
+        .filter(({ fit, seat }) => bodyDifference(fit.seats[seat]!.athlete!, athlete))
+        .slice(0, MOST_LOOKED_AT)
+        .map(({ id, fit, seat }) => ({ key: id, fit, seat, newest: athlete })),
+    [fits, athlete],
+  );
+  const answers = useGrowthChanges(questions);
+  return (
+    <section className="stack athlete-fits">
+      <GrowthDue record={record} />
+      <h2>{say('week.fits')}</h2>
+      {error && <Trouble error={error} />}
+      {value && fits.length === 0 && (
+        <p className="soft">
+          {say('week.fits.none')} <a href={hrefOf({ page: 'new-fit' })}>{say('week.fits.make')}</a>
+        </p>
+      )}
+      {fits.length > 0 && (
+        <table className="ruled">
+          <thead>
+            <tr>
+              <th scope="col">{say('week.fit')}</th>
+              <th scope="col">{say('week.boat')}</th>
+              <th scope="col">{say('week.body')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {fits.map((one) => (
+              <FitRow
+                key={one.id}
+                fit={one}
+                difference={bodyDifference(one.fit.seats[one.seat]!.athlete!, athlete)}
+                changes={answers.get(one.id) ?? null}
+              />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+/** That age and time suggest another measuring. */
+function GrowthDue({ record }: { record: AthleteRecord }) {
+  const format = useFormat();
+  const due = measureAgain(record.athlete, today());
+  if (!due) return null;
+  const { months, ageYears, likelyM } = due;
+  return (
+    <p className="growth-due" role="status">
+      {say('growth.due', { months, age: ageYears, likely: format.length(likelyM) })}
+    </p>
+  );
+}
+
+function FitRow(props: { fit: KneltFit; difference: BodyDifference | null; changes: GrowthChanges | null }) {
+  const { difference, changes } = props;
+  const { id, fit } = props.fit;
+  const format = useFormat();
+  return (
+    <tr>
+      <th scope="row">
+        <a className="row-link" href={hrefOf({ page: 'fit', id })}>
+          {fit.name}
+        </a>
+      </th>
+      <td>{fit.boat.name}</td>
+      <td>
+        {!difference && say('week.body.now')}
+        {difference && (
+          <>
+            {difference.statureM > 0
+              ? say('week.body.grown', { by: format.length(difference.statureM) })
+              : say('week.body.other')}
+            {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
+            <a
+              href={hrefOf({ page: 'fit', id, leaf: 'growth' })}
+              aria-label={say('week.see.of', { fit: fit.name })}
+            >
+              {say('week.see')}
+            </a>
+          </>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function worseText({ changes }: GrowthChanges): string {
+  const worse = changes.filter((change) => worsening(change) > 0);
+  if (worse.length === 0) return say('week.worse.none');
+  const names = [...new Set(worse.map(({ id }) => inSentence(quantityName(id))))].join(', ');
+  return sayCount('week.worse', worse.length).replace('{names}', names);
+}

@@ -1,0 +1,40 @@
+import type { BodyDifference } from '../../../core/growth/body-difference.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+
+/** Smaller changes are not worth words: metres, kilograms. */
+const LEAST_M = 0.005;
+const LEAST_KG = 0.5;
+
+/** How a body differs from a fit's copy of it, one line each. */
+export function differenceLines(
+  { statureM, massKg, tape, limits }: BodyDifference,
+  newest: { readonly statureM: number },
+  format: Format,
+): string[] {
+  const lines: string[] = [];
+  if (Math.abs(statureM) >= LEAST_M) {
+    lines.push(
+      say(statureM > 0 ? 'growth.taller' : 'growth.shorter', {
+        by: format.length(Math.abs(statureM)),
+        from: format.length(newest.statureM - statureM),
+        to: format.length(newest.statureM),
+      }),
+    );
+  }
+  if (Math.abs(massKg) >= LEAST_KG) {
+    lines.push(say(massKg > 0 ? 'growth.heavier' : 'growth.lighter', { by: format.mass(Math.abs(massKg)) }));
+  }
+  if (tape.length > 0) {
+    lines.push(say('growth.tapes', { measures: tape.map((measure) => say(`tape.${measure}`)).join(', ') }));
+  }
+  if (limits) lines.push(say('growth.limits'));
+  return lines;
+}
+
+/** One sentence for the head of the bench. */
+export function bannerText(name: string, { statureM }: BodyDifference, format: Format): string {
+  return statureM >= LEAST_M
+    ? say('growth.banner.grown', { name, by: format.length(statureM) })
+    : say('growth.banner.other', { name });
+}

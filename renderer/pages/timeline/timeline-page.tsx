@@ -1,0 +1,115 @@
+import type { RevisionSummary } from '../../../app/contract/records.ts';
+import type { TimelineEntry } from '../../../app/contract/trials.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useAthlete } from '../../client/use-record.ts';
+import { dateText } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { observationText } from '../trial/observation-text.ts';
+import { answeredBy } from '../trial/trial-answers.tsx';
+import { inOrder, momentOf } from './moments.ts';
+
+/** What has happened to an athlete's fits: revisions with their reasons, and what was felt on the water between them. */
+export function TimelinePage({ id }: { id: string }) {
+  const { record, error } = useAthlete(id);
+  const { value, error: refused } = useCall('athletes.timeline', { id });
+  const trouble = error ?? refused;
+  return (
+    <Page
+      title={say('timeline.title', { name: record?.athlete.name ?? '' })}
+      tools={
+        <a className="button" href={hrefOf({ page: 'athlete', id })}>
+          {say('timeline.back')}
+        </a>
+      }
+    >
+      {trouble && <Trouble error={trouble} />}
+      {!value && !trouble && <p className="soft">{say('sheet.loading')}</p>}
+      {value?.length === 0 && <p>{say('timeline.none')}</p>}
+      {value && value.length > 0 && <Timeline entries={inOrder(value)} />}
+    </Page>
+  );
+}
+
+function Timeline({ entries }: { entries: readonly TimelineEntry[] }) {
+  const revisions = entries.flatMap((entry) => (entry.kind === 'revision' ? [entry.revision] : []));
+  return (
+    <ol className="timeline">
+      {entries.map((entry) => (
+        <li key={entry.kind === 'revision' ? entry.revision.id : entry.record.id} data-kind={entry.kind}>
+          <span className="timeline-day">{dateText(momentOf(entry))}</span>
+          <TimelineMark kind={entry.kind} />
+          {entry.kind === 'revision' ? <Kept entry={entry} /> : <Tried entry={entry} revisions={revisions} />}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** A ruled tick for a revision, a wave for a trial. */
+function TimelineMark({ kind }: Pick<TimelineEntry, 'kind'>) {
+  return (
+    <svg className="timeline-mark" viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
+      {kind === 'revision' ? (
+        <path d="M5 5h14v14H5ZM9 10h6M9 14h6" />
+      ) : (
+        <path d="M2 10c3-4 5-4 7 0s5 4 7 0 4-4 6-1M2 17c3-4 5-4 7 0s5 4 7 0 4-4 6-1" />
+      )}
+    </svg>
+  );
+}
+
+function Kept({ entry }: { entry: Extract<TimelineEntry, { kind: 'revision' }> }) {
+  const { number, name, reason, answers } = entry.revision;
+  return (
+    <div>
+      <h2>
+        <a href={hrefOf({ page: 'fit', id: entry.fitId })}>{say('timeline.revision', { number, name })}</a>
+      </h2>
+      <p className="soft">{say('timeline.fit', { fit: entry.fitName, boat: entry.boatName })}</p>
+      {reason && <p className="timeline-words">{reason}</p>}
+      {answers.length > 0 && (
+        <p>
+          {say('timeline.answers', {
+            what: answers.map(({ observation }) => observationText(observation)).join(', '),
+          })}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Tried(props: {
+  entry: Extract<TimelineEntry, { kind: 'trial' }>;
+  revisions: readonly RevisionSummary[];
+}) {
+  const { entry, revisions } = props;
+  const { id, trial } = entry.record;
+  return (
+    <div>
+      <h2>
+        <a href={hrefOf({ page: 'fit', id: entry.fitId, leaf: 'trials', trial: id })}>
+          {say('timeline.trial')}
+        </a>
+        {entry.revisionNumber !== null && (
+          <span className="soft"> {say('timeline.tried', { number: entry.revisionNumber })}</span>
+        )}
+      </h2>
+      <p className="soft">{say('timeline.fit', { fit: entry.fitName, boat: entry.boatName })}</p>
+      <ul>
+        {trial.observations.map((observation) => {
+          const by = answeredBy(revisions, id, observation);
+          return (
+            <li key={observationText(observation)}>
+              {observationText(observation)}
+              {by !== null && <span className="soft"> {say('trials.answered.by', { number: by })}</span>}
+            </li>
+          );
+        })}
+      </ul>
+      {trial.notes && <p className="timeline-words">{trial.notes}</p>}
+    </div>
+  );
+}
