@@ -14,6 +14,7 @@ import './theme/set-out.css';
 import './theme/show.css';
 import './theme/stroke.css';
 import './theme/proposal.css';
+import './theme/paddle.css';
 import { openDisplaySettings } from './display/open-display-settings.ts';
 import { Sheet } from './page-parts/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';

@@ -8,7 +8,7 @@ import type { SeatState } from './seat-state.ts';
 
 /** How a seat's paddle suits its paddler; null where the boat does not float, for the water's height is then unknown. */
 export function paddleOf(
-  state: SeatState,
+  state: Pick<SeatState, 'seat' | 'body' | 'stances'>,
   boat: Pick<BoatState, 'hull'>,
   ready: FloatResult,
 ): PaddleFit | null {

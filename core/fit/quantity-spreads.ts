@@ -1,6 +1,7 @@
 import { BODY_LENGTHS, type BodyEstimate, type BodyLength } from '../body/body.ts';
 import { FITTING_COORDINATES, type Quantity } from '../findings/finding.ts';
 import { hullSpread } from '../hull/hull-spread.ts';
+import { midDrive, topHandSd } from '../paddle/mid-drive.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../stance/stance.ts';
 import { toDegrees } from '../units/angle.ts';
 import { type Computed, computeBoat } from './computed-fit.ts';
@@ -52,7 +53,8 @@ export interface SpreadSources {
 /**
  * First-order spread of every quantity: each independent source of doubt is moved to either side, the fit is solved
  * again, and the changes per standard deviation add by their squares (GUM, JCGM 100:2008, 5.1). Sources: body lengths
- * (all together, by their covariance), body mass, drive force, placing of the fittings, posture, and the hull's own data.
+ * (all together, by their covariance), body mass, drive force, placing of the fittings, the top hand in the drive,
+ * posture, and the hull's own data.
  */
 export function spreadsOf(computed: Computed, sources: SpreadSources = {}): Spreads {
   const variances = new Map<string, number>();
@@ -110,6 +112,7 @@ function variations(seat: SeatState, { posture, by }: SpreadSources & { by: numb
     ...bodies.map((moved) => ({ seat: seat.seat, body: moved, frame })),
     { seat: withForce(seat.seat, 1 + by * DRIVE_FORCE_SD), body, frame },
     ...placings(seat.seat, by).map((moved) => ({ seat: moved, body, frame })),
+    { seat: withTopHand(seat, by), body, frame },
     ...(posture === false ? [] : postures(seat, by)).map((moved) => ({ seat: moved, body, frame })),
   ];
 }
@@ -150,6 +153,12 @@ function placings(seat: Seat, by: number): Seat[] {
     const sd = COORDINATE_RULES[coordinate].unit === 'm' ? PLACING_SD_M : TURNING_SD_DEG;
     return withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) + by * sd);
   });
+}
+
+/** The top hand in the middle of the drive moved up: what the paddle's length by the stance rests on most. */
+function withTopHand(state: SeatState, by: number): Seat {
+  const topHandOverM = midDrive(state).topHandOver + by * topHandSd(state);
+  return { ...state.seat, stroke: { ...state.seat.stroke, topHandOverM } };
 }
 
 /** Holds one unknown away from its solved value and lets the others find their place. */

@@ -5,6 +5,7 @@ import { CREW } from './english/crew.ts';
 import { DRAWING } from './english/drawing.ts';
 import { FIELDS } from './english/fields.ts';
 import { HULL } from './english/hull.ts';
+import { PADDLE } from './english/paddle.ts';
 import { PROPOSAL } from './english/proposal.ts';
 import { ROSTER } from './english/roster.ts';
 import { SET_OUT } from './english/set-out.ts';
@@ -32,6 +33,7 @@ export const MESSAGES = {
   ...SHOW,
   ...STROKE,
   ...PROPOSAL,
+  ...PADDLE,
   ...TRIAL,
 } as const;
 

@@ -7,7 +7,7 @@ import { TextField } from '../fields/text-field.tsx';
 import { say } from '../language/messages.ts';
 import { Trouble } from './trouble.tsx';
 
-type Listed = 'fits' | 'athletes' | 'boats';
+type Listed = 'fits' | 'athletes' | 'boats' | 'paddles';
 
 /** One column after the name: its heading, and what stands in a row. */
 export interface Column<T> {

@@ -14,6 +14,7 @@ const PAGES = [
   },
   { route: { page: 'athletes' }, name: 'sheet.athletes', within: ['athletes', 'athlete'] },
   { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat', 'hull'] },
+  { route: { page: 'paddles' }, name: 'paddles.title', within: ['paddles'] },
   { route: { page: 'archive' }, name: 'archive.title', within: ['archive'] },
   { route: { page: 'help' }, name: 'sheet.help', within: ['help'] },
 ] as const satisfies readonly { route: Route; name: string; within: readonly Route['page'][] }[];

@@ -16,6 +16,7 @@ import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
 import { SetOutPage } from '../pages/set-out/set-out-page.tsx';
 import { ShowPage } from '../pages/show/show-page.tsx';
 import { TrialPage } from '../pages/trial/trial-page.tsx';
+import { PaddlesPage } from '../pages/paddles/paddles-page.tsx';
 import { hrefOf, type Route, useRoute } from '../route/route.ts';
 import { FaultBoundary } from './fault-boundary.tsx';
 import { MenuCommands } from './menu-commands.tsx';
@@ -49,6 +50,8 @@ function Page({ route }: { route: Route }) {
       return <BoatPage key={route.id} id={route.id} />;
     case 'hull':
       return <HullPage key={route.id} id={route.id} />;
+    case 'paddles':
+      return <PaddlesPage key={route.id ?? ''} id={route.id} />;
     case 'archive':
       return <ArchivePage />;
     case 'help':

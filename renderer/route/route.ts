@@ -23,6 +23,7 @@ export type Route =
   | { readonly page: 'boats' }
   | { readonly page: 'boat'; readonly id: string }
   | { readonly page: 'hull'; readonly id: string }
+  | { readonly page: 'paddles'; readonly id?: string }
   | { readonly page: 'archive' }
   | { readonly page: 'help' };
 
@@ -50,6 +51,8 @@ export function hrefOf(route: Route): string {
       return `#/boats/${route.id}`;
     case 'hull':
       return `#/boats/${route.id}/lines`;
+    case 'paddles':
+      return ['#/paddles', route.id].filter(Boolean).join('/');
     case 'new-fit':
       return '#/fits/new';
     default:
@@ -77,6 +80,7 @@ export function routeOf(hash: string): Route {
   }
   if ((folder === 'archive' || folder === 'help') && !id) return { page: folder };
   if (folder === 'athletes') return id ? { page: 'athlete', id } : { page: 'athletes' };
+  if (folder === 'paddles') return id ? { page: 'paddles', id } : { page: 'paddles' };
   if (folder === 'boats') return id ? { page: 'boat', id } : { page: 'boats' };
   return { page: 'home' };
 }

@@ -1,0 +1,73 @@
+import type { PaddleRecord } from '../../../app/contract/records.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { RosterList } from '../../page-parts/roster-list.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { PaddleForm } from './paddle-form.tsx';
+
+const EVERY = { limit: 1000 };
+
+/** The club's paddles; with an id, the entries of one of them, or of a new one. */
+export function PaddlesPage({ id }: { id?: string }) {
+  return id === undefined ? <Stock /> : <OnePaddle id={id} />;
+}
+
+function Stock() {
+  const format = useFormat();
+  return (
+    <Page
+      title={say('paddles.title')}
+      tools={
+        <a className="button chief" href={hrefOf({ page: 'paddles', id: 'new' })}>
+          {say('paddles.new')}
+        </a>
+      }
+    >
+      <RosterList<PaddleRecord>
+        of="paddles"
+        nameTitle={say('paddles.name')}
+        nameOf={({ paddle }) => paddle.name}
+        hrefOf={({ id }) => hrefOf({ page: 'paddles', id })}
+        columns={[
+          {
+            title: say('paddles.length'),
+            numeric: true,
+            cell: ({ paddle }) => format.length(paddle.lengthM),
+          },
+          {
+            title: say('paddles.blade'),
+            numeric: true,
+            cell: ({ paddle }) => format.length(paddle.bladeLengthM),
+          },
+          {
+            title: say('paddles.angle'),
+            numeric: true,
+            cell: ({ paddle }) => format.degrees(paddle.bladeAngleDeg),
+          },
+          { title: say('paddles.mass'), numeric: true, cell: ({ paddle }) => format.mass(paddle.massKg) },
+          { title: say('paddles.note'), cell: ({ paddle }) => paddle.note },
+        ]}
+        empty={<p>{say('paddles.empty')}</p>}
+      />
+    </Page>
+  );
+}
+
+function OnePaddle({ id }: { id: string }) {
+  const inUse = useCall('paddles.list', EVERY);
+  const aside = useCall('paddles.list', { ...EVERY, archived: true });
+  const error = inUse.error ?? aside.error;
+  const record = [...(inUse.value ?? []), ...(aside.value ?? [])].find((one) => one.id === id);
+  const loaded = inUse.value !== null && aside.value !== null;
+  return (
+    <Page title={record?.paddle.name ?? say('paddles.entry.new')}>
+      {error && <Trouble error={error} />}
+      {(record || (loaded && id === 'new')) && (
+        <PaddleForm key={record?.id ?? 'new'} paddle={record?.paddle ?? null} id={record?.id} />
+      )}
+    </Page>
+  );
+}
