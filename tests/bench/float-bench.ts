@@ -1,12 +1,15 @@
+import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import { floatAtRest } from '../../core/float/float-at-rest.ts';
 import { immersedProperties } from '../../core/float/immersed-properties.ts';
+import type { BoatPoint } from '../../core/frame/vec3.ts';
 import type { Hull } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
+import type { WaterPlane } from '../../core/hull/immersed-sums.ts';
 import { sectionAt } from '../../core/hull/section-at.ts';
 import { sampleHull } from '../reference/hydro-sample-hulls.ts';
 import { solidGeometry, solidOf, solidUnder } from '../reference/hydro-solid.ts';
 import { bytesPerCall, growthExponent, ratioOf, sideBySide } from './measure.ts';
-import type { Fact, Found, Row, Times } from './row.ts';
+import { type Fact, type Found, type Ratio, type Row, rowOf, type Times, together } from './row.ts';
 
 const CUT = { draft: 0.1, trim: 0.004, heel: 0.06 };
 const WATER = 999.1;
@@ -18,8 +21,11 @@ const INCLINED = 'immersed properties, trimmed and heeled';
 const COLD = 'equilibrium, from cold';
 const WARM = 'equilibrium, from the last one, a millimetre away';
 const FLOOR = 'one pass over the hull’s points, nothing solved';
-const SOLID = 'manifold-3d: the same cut, volume and centroid';
-const SOLID_VOLUME = 'manifold-3d: the same cut, volume alone';
+const COARSE = 'manifold-3d: volume and centroid, a section a station';
+const FINE = 'manifold-3d: the same, refined until both agree';
+
+/** Both agree when they differ by no more: ten millionths of the volume, a hundredth of a millimetre. */
+const AGREE = { volume: 1e-5, centroidM: 1e-5 };
 
 /** A draft a hair apart from the last, so that nothing can be carried over from it. */
 const nudged = (call: number) => ({ ...CUT, draft: CUT.draft + 1e-7 * (call % 100) });
@@ -27,46 +33,110 @@ const nudged = (call: number) => ({ ...CUT, draft: CUT.draft + 1e-7 * (call % 10
 /** Times immersed properties and equilibrium of the sample single beside a general solid-geometry library and the floor. */
 export async function floatBench(): Promise<Found> {
   const hull = sampleHull('single');
-  const sections = hull.stations.map(({ x }) => sectionAt(hull, x));
-  const solid = solidOf(await solidGeometry(), sections);
-  const plane = { draft: CUT.draft, alongSlope: Math.tan(CUT.trim), acrossSlope: Math.tan(CUT.heel) };
+  const geometry = await solidGeometry();
   const cold = (call: number) => floatAtRest(hull, { masses: masses(call), waterDensity: WATER });
-  const times = sideBySide({
+  const coarse = solidOf(geometry, sectionsOf(hull, 1));
+  const fine = fineSolid(geometry, hull);
+  const quick = sideBySide({
     [FLOOR]: () => onePass(hull),
     [UPRIGHT]: (call) => immersedProperties(hull, { ...nudged(call), heel: 0 }),
     [INCLINED]: (call) => immersedProperties(hull, nudged(call)),
     [COLD]: cold,
     [WARM]: moving(hull),
-    [SOLID]: (call) => solidUnder(solid, { ...plane, draft: nudged(call).draft }),
-    [SOLID_VOLUME]: (call) => {
-      const under = solid.trimByPlane(downward(plane), -nudged(call).draft * downwardLength(plane));
-      under.volume();
-      under.delete();
-    },
+    [COARSE]: (call) => solidUnder(coarse, planeAt(nudged(call).draft)),
   });
+  const slow = sideBySide(
+    {
+      [INCLINED]: (call) => immersedProperties(hull, nudged(call)),
+      [FINE]: (call) => solidUnder(fine.solid, planeAt(nudged(call).draft)),
+    },
+    { rounds: 7 },
+  );
+  const [stations, points] = [
+    growth('stations', STATIONS, (count) => refined(hull, count, 25)),
+    growth('points in a half-section', SECTION_POINTS, (count) => refined(hull, 41, count)),
+  ];
+  return together([
+    { rows: rowsOf(quick), facts: agreement('coarse', coarse, hull) },
+    {
+      rows: [rowOf('core', FINE, { times: slow[FINE]!, ratio: against(slow, FINE, INCLINED) })],
+      facts: agreement(`${fine.perInterval} sections an interval`, fine.solid, hull),
+    },
+    stations,
+    points,
+    {
+      rows: [],
+      facts: [
+        bytes('one set of immersed properties', (call) => immersedProperties(hull, nudged(call))),
+        bytes('one equilibrium', cold),
+      ],
+    },
+  ]);
+}
+
+const planeAt = (draft: number): WaterPlane => ({
+  draft,
+  alongSlope: Math.tan(CUT.trim),
+  acrossSlope: Math.tan(CUT.heel),
+});
+
+/** The lofted sections at every station and so many to each interval between two. */
+function sectionsOf(hull: Hull, perInterval: number): BoatPoint[][] {
+  return hull.stations.flatMap(({ x }, i) => {
+    const next = hull.stations[i + 1];
+    const places = next ? perInterval : 1;
+    return Array.from({ length: places }, (_, k) =>
+      sectionAt(hull, x + ((next?.x ?? x) - x) * (k / perInterval)),
+    );
+  });
+}
+
+/** The solid through ever more sections of the same surface, the first that agrees with the hull. */
+function fineSolid(geometry: ManifoldToplevel, hull: Hull): { solid: Manifold; perInterval: number } {
+  for (let perInterval = 2; perInterval <= 64; perInterval *= 2) {
+    const solid = solidOf(geometry, sectionsOf(hull, perInterval));
+    const { volume, centroidM } = apart(hull, solid);
+    if (volume <= AGREE.volume && centroidM <= AGREE.centroidM) return { solid, perInterval };
+    solid.delete();
+  }
+  throw new Error('the solid never came to agree with the hull; there is nothing to compare');
+}
+
+/** How far both answers for the timed cut lie apart: share of the volume, and metres. */
+function apart(hull: Hull, solid: Manifold): { volume: number; centroidM: number } {
+  const ours = immersedProperties(hull, CUT);
+  const theirs = solidUnder(solid, planeAt(CUT.draft));
+  const [x, y, z] = theirs.centroid;
   return {
-    rows: rowsOf(times),
-    facts: [
-      ...agreement(hull, solidUnder(solid, plane)),
-      growth('stations, 21 to 641', STATIONS, (count) => refined(hull, count, 25)),
-      growth('section points, 13 to 193', SECTION_POINTS, (count) => refined(hull, 41, count)),
-      bytes('one set of immersed properties', (call) => immersedProperties(hull, nudged(call))),
-      bytes('one equilibrium', cold),
-    ],
+    volume: Math.abs(ours.volume / theirs.volume - 1),
+    centroidM: Math.hypot(ours.centroid.x - x, ours.centroid.y - y, ours.centroid.z - z),
   };
 }
 
+function agreement(which: string, solid: Manifold, hull: Hull): Fact[] {
+  const { volume, centroidM } = apart(hull, solid);
+  const fact = (name: string, value: number, unit: string): Fact => ({ group: 'core', name, value, unit });
+  return [
+    fact(`manifold-3d’s volume (${which}) differs by`, 1e6 * volume, 'parts per million'),
+    fact(`manifold-3d’s centroid (${which}) differs by`, 1e6 * centroidM, 'µm'),
+  ];
+}
+
 function rowsOf(times: Record<string, Times>): Row[] {
-  const against: Readonly<Record<string, string>> = {
+  const beside: Readonly<Record<string, string>> = {
+    [UPRIGHT]: FLOOR,
     [INCLINED]: FLOOR,
     [COLD]: FLOOR,
-    [SOLID]: INCLINED,
-    [SOLID_VOLUME]: INCLINED,
+    [COARSE]: INCLINED,
   };
   return Object.entries(times).map(([name, taken]) => {
-    const to = against[name];
-    return { group: 'core', name, ...taken, ratio: to ? { to, times: ratioOf(taken, times[to]!) } : null };
+    const to = beside[name];
+    return rowOf('core', name, { times: taken, ratio: to ? against(times, name, to) : null });
   });
+}
+
+function against(times: Readonly<Record<string, Times>>, name: string, to: string): Ratio {
+  return { to, times: ratioOf(times[name]!, times[to]!) };
 }
 
 const masses = (i: number) => [
@@ -118,40 +188,30 @@ function refined(hull: Hull, stations: number, points: number): Hull {
   });
 }
 
-function growth(what: string, counts: readonly number[], make: (count: number) => Hull): Fact {
-  const hulls = counts.map((count) => [String(count), make(count)] as const);
-  const work = Object.fromEntries(
-    hulls.map(([count, hull]) => [count, (call: number) => immersedProperties(hull, nudged(call))]),
+/** The same cut through hulls of more and more parts, and the power with which it grows. */
+function growth(what: string, counts: readonly number[], make: (count: number) => Hull): Found {
+  const name = (count: number) => `immersed properties, ${count} ${what}`;
+  const hulls = counts.map((count) => [name(count), make(count)] as const);
+  const times: Record<string, Times> = sideBySide(
+    Object.fromEntries(
+      hulls.map(([word, hull]) => [word, (call: number) => immersedProperties(hull, nudged(call))]),
+    ),
+    { rounds: 30 },
   );
-  const times = sideBySide(work, { rounds: 30 });
-  const value = growthExponent(counts.map((count) => [count, times[String(count)]!.medianUs] as const));
-  return { group: 'core', name: `hydrostatics grow with ${what}, to the power of`, value, unit: '' };
+  const points = counts.map((count) => [count, times[name(count)]!.medianUs] as const);
+  return {
+    rows: Object.entries(times).map(([word, taken]) => rowOf('core', word, { times: taken })),
+    facts: [
+      {
+        group: 'core',
+        name: `hydrostatics grow with ${what}, ${counts[0]} to ${counts.at(-1)}, to the power of`,
+        value: growthExponent(points),
+        unit: '',
+      },
+    ],
+  };
 }
 
 function bytes(what: string, run: (call: number) => unknown): Fact {
   return { group: 'core', name: `heap taken by ${what}`, value: bytesPerCall(run), unit: 'bytes' };
-}
-
-/** How far both answers for the timed cut lie apart, so that equal work is compared. */
-function agreement(hull: Hull, theirs: ReturnType<typeof solidUnder>): Fact[] {
-  const ours = immersedProperties(hull, CUT);
-  const [x, y, z] = theirs.centroid;
-  const apart = Math.hypot(ours.centroid.x - x, ours.centroid.y - y, ours.centroid.z - z);
-  const fact = (name: string, value: number, unit: string): Fact => ({ group: 'core', name, value, unit });
-  return [
-    fact(
-      'manifold-3d’s volume differs by',
-      1e6 * Math.abs(ours.volume / theirs.volume - 1),
-      'parts per million',
-    ),
-    fact('manifold-3d’s centroid differs by', 1e6 * apart, 'µm'),
-  ];
-}
-
-const downwardLength = (p: { alongSlope: number; acrossSlope: number }) =>
-  1 / Math.hypot(1, p.alongSlope, p.acrossSlope);
-
-function downward(p: { alongSlope: number; acrossSlope: number }): [number, number, number] {
-  const per = downwardLength(p);
-  return [-p.alongSlope * per, -p.acrossSlope * per, -per];
 }

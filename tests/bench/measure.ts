@@ -91,3 +91,23 @@ export function bytesPerCall(run: (call: number) => unknown): number {
   const taken = Array.from({ length: 15 }, () => stretch(calls)).filter((bytes) => bytes >= 0);
   return taken.length === 0 ? Number.NaN : Math.min(...taken);
 }
+
+/** Share of the time of some calls that the garbage collector takes, and its longest single pause, milliseconds. */
+export async function collectorShare(
+  run: (call: number) => unknown,
+  calls: number,
+): Promise<{ share: number; longestMs: number }> {
+  const pauses: number[] = [];
+  const observer = new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) pauses.push(duration);
+  });
+  for (let call = 0; call < 500; call++) run(call);
+  observer.observe({ entryTypes: ['gc'] });
+  const began = performance.now();
+  for (let call = 0; call < calls; call++) run(call);
+  const took = performance.now() - began;
+  // The observer is told later, between turns of the event loop.
+  await new Promise((done) => setTimeout(done, 100));
+  observer.disconnect();
+  return { share: pauses.reduce((sum, ms) => sum + ms, 0) / took, longestMs: Math.max(0, ...pauses) };
+}

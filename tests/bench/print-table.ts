@@ -23,7 +23,10 @@ export function tableLines({ machine, versions, measuredAt, rows, facts }: Bench
     `${'part'.padEnd(10)}${'what'.padEnd(width)}${'median'.padStart(12)}${'p95'.padStart(12)}${'runs'.padStart(8)}`,
     ...rows.map((row) => rowLine(row, width)),
     '',
-    ...facts.map((fact) => `${fact.group.padEnd(10)}${fact.name.padEnd(width)}  ${factText(fact)}`),
+    ...facts.flatMap((fact) => [
+      `${fact.group.padEnd(10)}${fact.name.padEnd(width)}  ${factText(fact)}`,
+      ...(fact.note ? [`${' '.repeat(10)}  ${fact.note}`] : []),
+    ]),
   ];
 }
 

@@ -31,7 +31,7 @@ describe('the README’s paragraph', () => {
   });
 
   it('tells a ratio that was measured', () => {
-    const name = 'stance by ml-levenberg-marquardt';
+    const name = 'the same least by ml-levenberg-marquardt, as near';
     const told = paragraphOf({ ...file, rows: [row(name, 9000, { to: 'stance', times: 131.47 })] });
     expect(told).toContain('takes 130 times as long for the same stance');
   });

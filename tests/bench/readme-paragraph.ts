@@ -21,8 +21,8 @@ export function paragraphOf(file: BenchFile): string {
   return [
     told`One step of a drag (stance in three phases, loads, three equilibria, findings) takes ${median('drag step, single')} for a single and ${median('drag step, four')} for a four.`,
     told`A whole evaluation with every spread takes ${median('whole evaluation with spreads, single')}, a proposal ${median('proposal, single')}.`,
-    told`A general least-squares library takes ${times('stance by ml-levenberg-marquardt')} as long for the same stance.`,
-    told`A general solid-geometry library takes ${times('manifold-3d: the same cut, volume and centroid')} as long for the same immersed volume and centroid.`,
+    told`A general least-squares library takes ${times('the same least by ml-levenberg-marquardt, as near')} as long for the same stance.`,
+    told`A general solid-geometry library takes ${times('manifold-3d: the same, refined until both agree')} as long for the same immersed volume and centroid.`,
     told`Script of a pointer's move: ${median('script of a move, single, 1280 × 800')}.`,
     told`From the program's start to a bench that can be dragged: ${median('program start to a draggable bench, warm')}.`,
     told`The page's script is ${fact('page script, compressed')} compressed.`,

@@ -30,10 +30,26 @@ export interface Fact {
   readonly name: string;
   readonly value: number;
   readonly unit: string;
+  /** What to know to read it rightly: why it is what it is. */
+  readonly note?: string;
 }
 
 /** What one part of the bench found. */
 export interface Found {
   readonly rows: readonly Row[];
   readonly facts: readonly Fact[];
+}
+
+/** What several parts of the bench found, as one. */
+export function together(parts: readonly Found[]): Found {
+  return { rows: parts.flatMap(({ rows }) => rows), facts: parts.flatMap(({ facts }) => facts) };
+}
+
+/** A row of the table; it stands alone unless a ratio is given. */
+export function rowOf(
+  group: Group,
+  name: string,
+  { times, ratio = null }: { times: Times; ratio?: Ratio | null },
+): Row {
+  return { group, name, ...times, ratio };
 }

@@ -8,12 +8,12 @@ import { tableLines } from './print-table.ts';
 import { paragraphOf, withParagraph } from './readme-paragraph.ts';
 import { rendererBench } from './renderer-bench.ts';
 import { type Found, GROUPS, type Group } from './row.ts';
-import { storeRows } from './store-rows.ts';
+import { storeBench } from './store-bench.ts';
 
 const RUNS: Readonly<Record<Group, () => Promise<Found>>> = {
   core: coreBench,
   renderer: rendererBench,
-  store: storeRows,
+  store: storeBench,
   export: exportBench,
 };
 

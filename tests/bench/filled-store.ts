@@ -1,0 +1,56 @@
+import { randomUUID } from 'node:crypto';
+import { createFit } from '../../app/store/fits.ts';
+import { saveRevision } from '../../app/store/revisions.ts';
+import { athletes } from '../../app/store/roster.ts';
+import { atomically, type Store } from '../../app/store/store.ts';
+import { inventedAthlete, inventedFit } from '../app/invented.ts';
+
+const FITS_EACH = 2;
+const REVISIONS_EACH = 25;
+const FIRST = ['Ada', 'Bojan', 'Céline', 'Dagný', 'Eero', 'Fiadh', 'Gergő', 'Ħanna', 'Ilir', 'Jūratė'];
+const LAST = [
+  'Alderwick',
+  'Brzask',
+  'Çelebin',
+  'Đorić',
+  'Eskerod',
+  'Fjellvik',
+  'Grünhalm',
+  'Høyland',
+  'Ionesku',
+];
+
+/** What a measuring of the store opens: something that was put in last. */
+export interface Filled {
+  readonly fitId: string;
+  readonly revisionId: string;
+}
+
+/** Invented athletes with two fits each and 25 revisions to each fit, until there are `to` revisions where there were `from`. */
+export function fill(store: Store, { from, to }: { from: number; to: number }): Filled {
+  const each = FITS_EACH * REVISIONS_EACH;
+  store.db.pragma('synchronous = OFF');
+  const last = atomically(store, () => {
+    let found: Filled | null = null;
+    for (let i = from / each; i < to / each; i++) found = addAthlete(store, i);
+    return found;
+  });
+  store.db.pragma('synchronous = FULL');
+  if (!last) throw new Error(`nothing was added between ${from} and ${to} revisions`);
+  return last;
+}
+
+function addAthlete(store: Store, i: number): Filled {
+  const name = `${FIRST[i % FIRST.length]} ${LAST[Math.floor(i / FIRST.length) % LAST.length]} ${i}`;
+  const { athlete } = athletes.save(store, inventedAthlete(name, { id: randomUUID() }));
+  let last: Filled = { fitId: '', revisionId: '' };
+  for (let f = 0; f < FITS_EACH; f++) {
+    const fit = inventedFit({ name: `Fit ${f}`, athlete });
+    const { id } = createFit(store, fit);
+    for (let r = 0; r < REVISIONS_EACH; r++) {
+      const saved = saveRevision(store, { fitId: id, fit, name: `Revision ${r}`, reason: '' });
+      if (typeof saved !== 'string') last = { fitId: id, revisionId: saved.id };
+    }
+  }
+  return last;
+}
