@@ -2,11 +2,14 @@ import type { Fit } from '../../core/fit/fit-schema.ts';
 import type { Report } from '../../core/fit/report.ts';
 import type { FitDocument, LiveListener } from './fit-document.ts';
 
+/** Texts are told a change at once, and then at most this often, milliseconds: nobody reads numbers faster. */
+export const TELL_EVERY_MS = 50;
+
 const shared = new WeakMap<FitDocument, { listeners: Set<LiveListener> }>();
 
 /**
- * Hears of a document's live changes once per animation frame at most, the latest only: for texts of the page that
- * follow the hand. All texts of a document share one frame. Gives back a function that stops it.
+ * Hears of a document's live changes in an animation frame, the latest only: for texts of the page that follow the
+ * hand. All texts of a document share one frame. Gives back a function that stops it.
  */
 export function onLiveFrame(document: FitDocument, listener: LiveListener): () => void {
   let bus = shared.get(document);
@@ -22,15 +25,20 @@ export function onLiveFrame(document: FitDocument, listener: LiveListener): () =
 function startBus(document: FitDocument): { listeners: Set<LiveListener> } {
   const listeners = new Set<LiveListener>();
   let latest: { fit: Fit; report: Report } | null = null;
+  let told = Number.NEGATIVE_INFINITY;
+  function tell(now: number): void {
+    told = now;
+    const { fit, report } = latest!;
+    latest = null;
+    for (const listener of listeners) listener(fit, report);
+  }
   document.onLive((fit, report) => {
     const waiting = latest !== null;
     latest = { fit, report };
     if (waiting) return;
-    requestAnimationFrame(() => {
-      const now = latest!;
-      latest = null;
-      for (const listener of listeners) listener(now.fit, now.report);
-    });
+    const wait = told + TELL_EVERY_MS - performance.now();
+    if (wait <= 0) requestAnimationFrame(tell);
+    else setTimeout(() => requestAnimationFrame(tell), wait);
   });
   return { listeners };
 }

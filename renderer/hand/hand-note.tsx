@@ -8,6 +8,7 @@ import { LENGTH_UNITS } from '../../core/units/length-text.ts';
 import { useFormat } from '../display/use-display.ts';
 import type { FitDocument } from '../document/fit-document.ts';
 import { onLiveFrame } from '../document/live-frame.ts';
+import { writeText } from '../document/write-text.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
 import { coordinateWords } from './coordinate-words.ts';
@@ -37,7 +38,7 @@ export function HandNote({ document, hand }: { document: FitDocument; hand: Hand
         const here = now.seats[seat];
         for (const line of places.current?.querySelectorAll<HTMLElement>('[data-coordinate]') ?? []) {
           const coordinate = line.dataset.coordinate as FittingCoordinate;
-          if (here) line.textContent = coordinateWords(coordinate, coordinateOf(here, coordinate), format);
+          if (here) writeText(line, coordinateWords(coordinate, coordinateOf(here, coordinate), format));
         }
       }),
     [document, seat, format],

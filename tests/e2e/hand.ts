@@ -9,9 +9,16 @@ export async function handlePlace(page: Page, grip: string): Promise<{ x: number
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
-/** Lets the page draw what the last move changed. */
+/** Longer than the texts of the page wait between two tellings, milliseconds. */
+const TOLD_MS = 60;
+
+/** Lets the page draw, and write, what the last move changed. */
 export async function nextFrame(page: Page): Promise<void> {
   await page.evaluate(
-    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(null)))),
+    (ms) =>
+      new Promise((done) =>
+        setTimeout(() => requestAnimationFrame(() => requestAnimationFrame(() => done(null))), ms),
+      ),
+    TOLD_MS,
   );
 }

@@ -2,9 +2,10 @@ import { JOINTS, type Limb, type Solid } from '../../../core/figure/figure-solid
 import { paddleShape } from '../../../core/figure/paddle-shape.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { fairRing } from '../fair-ring.ts';
+import { fewerHulls } from '../fewer-hulls.ts';
 import type { ColourName } from '../palette.ts';
 import type { Pen } from '../pen.ts';
-import { roundHull } from '../round-hull.ts';
+import { type Disc, rimmedHull, roundHull } from '../round-hull.ts';
 import { isOverview, isSeatInSight, onto, type Part, type Picture, type Scene } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
 import { nearness, type ViewName } from '../view-geometry.ts';
@@ -12,6 +13,9 @@ import { fittingsFromAbove } from './fittings.ts';
 
 /** Shaft of a paddle, metres across (drawing only; usual tube of 28–30 mm). */
 const SHAFT = 0.029;
+/** Levels of a limb that move its outline by less than this are left out, pixels. */
+const UNSEEN_PX = 0.4;
+const SHAFT_LINE_PX = 1;
 /** Seen from above the figure is thinner than from the sides, and the fittings are laid over it once more, faintly. */
 const FROM_ABOVE = 0.72;
 const FITTINGS_OVER = 0.42;
@@ -74,11 +78,10 @@ function figure(pen: Pen, scene: Scene, { view, index }: { view: ViewName; index
   const overview = isOverview(scene);
   const width = overview ? 0.8 : 1.1;
   const draw = (solid: Solid) =>
-    pen.union(ringsOf(solid, to, scale), {
-      fill: toneOf(solid.limb, view, near),
-      stroke: 'limb-line',
-      width,
-    });
+    pen.union(
+      discsOf(solid, to, scale).map((discs) => rimmedHull(discs, width)),
+      { fill: toneOf(solid.limb, view, near), stroke: 'limb-line' },
+    );
   const hands = solids.filter(({ grips }) => grips);
   const handsAt =
     hands.reduce((sum, { middle }) => sum + nearness(view, middle), 0) / Math.max(1, hands.length);
@@ -95,8 +98,12 @@ function figure(pen: Pen, scene: Scene, { view, index }: { view: ViewName; index
 
 /** Outlines of a solid in a view. */
 export function ringsOf(solid: Solid, to: (p: Vec3) => ScreenPoint, pixelsPerMetre: number): ScreenPoint[][] {
-  return solid.hulls.map((balls) =>
-    roundHull(balls.map(({ at, radius }) => ({ ...to(at), radius: radius * pixelsPerMetre }))),
+  return discsOf(solid, to, pixelsPerMetre).map(roundHull);
+}
+
+function discsOf(solid: Solid, to: (p: Vec3) => ScreenPoint, pixelsPerMetre: number): Disc[][] {
+  return fewerHulls(solid.hulls, UNSEEN_PX / pixelsPerMetre).map((balls) =>
+    balls.map(({ at, radius }) => ({ ...to(at), radius: radius * pixelsPerMetre })),
   );
 }
 
@@ -145,11 +152,12 @@ function paddle(
   pen.ring(blade, { fill: 'wood', stroke: 'wood', width: Math.max(0.4, edge - 1.6) });
   const radius = Math.max(0.9, (SHAFT / 2) * scale);
   const [top, throat] = shape.shaft.map(to) as [ScreenPoint, ScreenPoint];
-  const tapered = roundHull([
+  const tapered = [
     { ...throat, radius },
     { ...to(shape.spine), radius: Math.max(0.4, radius * 0.25) },
-  ]);
-  const tube = roundHull([top, throat].map((at) => ({ ...at, radius })));
-  const grip = roundHull(shape.grip.map((at) => ({ ...to(at), radius: radius * 1.1 })));
-  pen.union([tapered, tube, grip], { fill: 'wood', stroke: 'wood-line', width: 1 });
+  ];
+  const tube = [top, throat].map((at) => ({ ...at, radius }));
+  const grip = shape.grip.map((at) => ({ ...to(at), radius: radius * 1.1 }));
+  const rounds = [tapered, tube, grip].map((discs) => rimmedHull(discs, SHAFT_LINE_PX));
+  pen.union(rounds, { fill: 'wood', stroke: 'wood-line' });
 }

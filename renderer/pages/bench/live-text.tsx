@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { Report } from '../../../core/fit/report.ts';
 import { onLiveFrame } from '../../document/live-frame.ts';
+import { writeText } from '../../document/write-text.ts';
 import { useDocument, useFit } from './bench-context.tsx';
 
 /**
@@ -24,7 +25,7 @@ export function LiveText({
     () =>
       onLiveFrame(document, (fit, report) => {
         const now = latest.current(fit, report);
-        if (span.current && span.current.textContent !== now) span.current.textContent = now;
+        if (span.current) writeText(span.current, now);
       }),
     [document],
   );

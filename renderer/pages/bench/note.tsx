@@ -3,6 +3,7 @@ import type { Finding } from '../../../core/findings/finding.ts';
 import { bandText } from '../../../core/findings/sentences.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { onLiveFrame } from '../../document/live-frame.ts';
+import { writeText } from '../../document/write-text.ts';
 import { say } from '../../language/messages.ts';
 import { SeverityMark } from '../../marks/severity-mark.tsx';
 import { useDocument, useFit } from './bench-context.tsx';
@@ -65,7 +66,6 @@ export function Note({ finding }: { finding: Finding }) {
 function showNote(item: HTMLElement, severity: string, text: NoteText): void {
   if (item.dataset.severity !== severity) item.dataset.severity = severity;
   for (const place of item.querySelectorAll<HTMLElement>('[data-text]')) {
-    const now = text[place.dataset.text as keyof NoteText];
-    if (place.textContent !== now) place.textContent = now;
+    writeText(place, text[place.dataset.text as keyof NoteText]);
   }
 }
