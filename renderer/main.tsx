@@ -9,6 +9,7 @@ import './theme/drawing.css';
 import './theme/crew.css';
 import './theme/crew-sheet.css';
 import './theme/hull.css';
+import './theme/roster.css';
 import './theme/trial.css';
 import './theme/set-out.css';
 import './theme/show.css';

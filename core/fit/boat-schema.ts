@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { hullProblems } from './hull-problems.ts';
 import { isoDate, label, metres } from './measure-schema.ts';
+import { stockSchema } from './stock-schema.ts';
 
 /** One half-section, keel to sheer: pairs [half-breadth y, height z], metres, boat frame. */
 export const halfSection = z
@@ -88,6 +89,23 @@ export const floorboardSchema = z.strictObject({
   widthM: metres(0.05, 1),
   aftEndXM: metres(-15, 15),
   foreEndXM: metres(-15, 15),
+  /** Heights of the top along the boat, where it is not level; left out, it is level at `heightM`. */
+  profile: z
+    .array(z.strictObject({ xM: metres(-15, 15), heightM: metres(0, 0.6) }))
+    .min(2)
+    .max(40)
+    .optional(),
+});
+
+/** A pair of rails that a fitting is fixed to. */
+export const railsSchema = z.strictObject({
+  fitting: z.enum(['kneePad', 'rearRest']),
+  /** From one line of holes to the other. */
+  apartM: metres(0.01, 0.8),
+  /** How far the rails' top stands above the floorboard. */
+  heightM: metres(0, 0.2),
+  /** Diameter of the holes. */
+  holeM: metres(0.002, 0.03),
 });
 
 /** Fixing hardware. A null pitch means clamps or screws that may go anywhere. */
@@ -98,6 +116,7 @@ export const hardwareSchema = z.strictObject({
   padTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0, 0.4]),
   /** The same for the rear foot rest. */
   restTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0.2, 1.1]),
+  rails: z.array(railsSchema).max(4).optional(),
 });
 
 /** One boat: hull, floorboard, hardware and seats. */
@@ -125,6 +144,8 @@ export const boatSchema = z.strictObject({
     .array(z.strictObject({ stationM: metres(-15, 15) }))
     .min(1)
     .max(4),
+  /** Pads and rests that are kept with it. */
+  stock: stockSchema.optional(),
 });
 
 /** A boat as written in a fit. Metres, kilograms; boat frame. */
@@ -134,4 +155,5 @@ export type OffsetsHull = z.infer<typeof offsetsHull>;
 export type TapeHull = z.infer<typeof tapeHull>;
 export type FloatCheck = z.infer<typeof floatCheck>;
 export type HullCorrection = z.infer<typeof hullCorrection>;
+export type Rails = z.infer<typeof railsSchema>;
 export type Water = z.infer<typeof waterSchema>;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { athleteSchema } from './athlete-schema.ts';
-import { degrees, label, metres } from './measure-schema.ts';
+import { bandOverride } from './band-override-schema.ts';
+import { degrees, metres } from './measure-schema.ts';
 
 /**
  * The knee pad. `aftM` and `outM` place the deepest point of the recess, where the knee bears: aft of the seat's
@@ -71,14 +72,6 @@ export const pinsSchema = z
 /** Fittings and angles that proposals may not move. */
 export const LOCKABLE = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const;
 
-/** A band set for this athlete in place of the usual one, with the coach's reason. Values in the band's own unit. */
-export const bandOverride = z.strictObject({
-  quantity: z.string().min(1).max(60),
-  min: z.number().nullable(),
-  max: z.number().nullable(),
-  reason: label,
-});
-
 /**
  * The stroke: rate, mean drive force, the trunk at catch and exit, and how far over the shoulders the top hand passes in
  * the middle of the drive. Left out, the defaults hold.
@@ -117,7 +110,6 @@ export type RearRest = z.infer<typeof rearRestSchema>;
 export type FrontFoot = z.infer<typeof frontFootSchema>;
 export type Paddle = z.infer<typeof paddleSchema>;
 export type Pins = z.infer<typeof pinsSchema>;
-export type BandOverride = z.infer<typeof bandOverride>;
 /** One seat of a fit: lengths in metres, angles in degrees, in the seat's own datum. */
 export type Seat = z.infer<typeof seatSchema>;
 export type Lockable = (typeof LOCKABLE)[number];

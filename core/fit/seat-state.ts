@@ -5,6 +5,7 @@ import type { Phase, Stance } from '../stance/stance.ts';
 import type { Support } from '../support/support.ts';
 import { supportLoads } from '../support/support-loads.ts';
 import type { Boat } from './boat-schema.ts';
+import { floorHeightAt } from './floor-height.ts';
 import type { Seat } from './seat-schema.ts';
 
 /**
@@ -28,9 +29,10 @@ export interface SeatState extends SeatInput {
 
 /** Where the frame of seat `index` stands in the boat: metres, boat frame, y toward the kneeling side. */
 export function seatFrame(boat: Boat, seat: Seat, index: number): SeatFrame {
+  const stationX = boat.seats[index]?.stationM ?? 0;
   return {
-    stationX: boat.seats[index]?.stationM ?? 0,
-    floorZ: boat.floorboard.heightM,
+    stationX,
+    floorZ: floorHeightAt(boat.floorboard, stationX),
     side: seat.kneels ?? seat.side,
   };
 }

@@ -25,5 +25,23 @@ function useOneOf<T extends { readonly id: string }>(
   return { record: record ?? (inUse.value && aside.value ? null : undefined), error };
 }
 
+/** All athletes, those in use and those set aside. `ready` once both are known. */
+export function useEverybody() {
+  const inUse = useCall('athletes.list', { limit: EVERYBODY });
+  const aside = useCall('athletes.list', { limit: EVERYBODY, archived: true });
+  return {
+    inUse: inUse.value ?? NOBODY,
+    aside: aside.value ?? NOBODY,
+    ready: inUse.value !== null && aside.value !== null,
+    error: inUse.error ?? aside.error,
+    reload: () => {
+      inUse.reload();
+      aside.reload();
+    },
+  };
+}
+
+const NOBODY: readonly AthleteRecord[] = [];
+
 export const useAthlete = (id: string) => useOneOf<AthleteRecord>('athletes.list', id);
 export const useBoat = (id: string) => useOneOf<BoatRecord>('boats.list', id);

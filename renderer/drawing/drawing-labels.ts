@@ -11,6 +11,7 @@ import { CENTRE_MARK_PX } from './parts/support.ts';
 import { LETTERING, type LetteringName } from './pen.ts';
 import { afloatReady, datumX, isOverview, onto, type Scene, seatReport } from './scene.ts';
 import { isWithin, type ScreenPoint, type ScreenRect } from './screen-point.ts';
+import { seatFloor } from './seat-floor.ts';
 import { SEVERITY_PX } from './severity-shape.ts';
 
 /** A label with how it is written. */
@@ -182,7 +183,7 @@ function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
 const EMPTY_SEAT_WORDS = 0.6;
 
 function nobodyLabel(scene: Scene, make: Make): DrawnLabel {
-  const floor = scene.picture.fit.boat.floorboard.heightM;
+  const floor = seatFloor(scene);
   return make({
     id: 'nobody',
     text: say('drawing.nobody'),

@@ -8,6 +8,7 @@ import type { DrawnLabel, Measure } from './drawing-labels.ts';
 import { LETTERING } from './pen.ts';
 import { datumX, onto, type Scene } from './scene.ts';
 import type { ScreenPoint } from './screen-point.ts';
+import { seatFloor } from './seat-floor.ts';
 import type { ViewName } from './view-geometry.ts';
 
 /** A dimension of what the hand holds: from a datum to the handle, with its value. */
@@ -43,7 +44,7 @@ function lineOf(
 ): readonly [ScreenPoint, ScreenPoint] {
   const to = onto(scene, view);
   const end = to(at);
-  const floor = scene.picture.fit.boat.floorboard.heightM;
+  const floor = seatFloor(scene);
   const fromMark = coordinate.endsWith('.aftM') || coordinate.endsWith('.forwardM');
   const datum = fromMark
     ? { ...at, x: datumX(scene) }

@@ -9,7 +9,8 @@ export function useKeptEntries<T>(
   start: T,
 ): { entries: T; change: (part: Partial<T>) => void; letGo: () => void } {
   const place = `kneelwright.entries.${name}`;
-  const [entries, setEntries] = useState<T>(() => kept<T>(place) ?? start);
+  // A page of an earlier version may have kept fewer fields.
+  const [entries, setEntries] = useState<T>(() => ({ ...start, ...kept<T>(place) }));
   const change = useCallback(
     (part: Partial<T>) =>
       setEntries((now) => {
@@ -21,6 +22,13 @@ export function useKeptEntries<T>(
   );
   const letGo = useCallback(() => write(place, null), [place]);
   return { entries, change, letGo };
+}
+
+/** Writes a part of entries anew that another page has kept meanwhile; nothing where there are none. */
+export function renewKeptEntries<T>(name: string, part: Partial<T>): void {
+  const place = `kneelwright.entries.${name}`;
+  const now = kept<T>(place);
+  if (now) write(place, JSON.stringify({ ...now, ...part }));
 }
 
 function kept<T>(place: string): T | null {

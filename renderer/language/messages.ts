@@ -1,10 +1,13 @@
 import { ARCHIVE } from './english/archive.ts';
+import { ATHLETES_TABLE } from './english/athletes-table.ts';
 import { BENCH } from './english/bench.ts';
 import { BOAT } from './english/boat.ts';
+import { BOAT_KEPT } from './english/boat-kept.ts';
 import { CREW } from './english/crew.ts';
 import { DRAWING } from './english/drawing.ts';
 import { FIELDS } from './english/fields.ts';
 import { HULL } from './english/hull.ts';
+import { MEASURING_WORDS } from './english/measuring.ts';
 import { PADDLE } from './english/paddle.ts';
 import { PROPOSAL } from './english/proposal.ts';
 import { ROSTER } from './english/roster.ts';
@@ -23,7 +26,10 @@ export const MESSAGES = {
   ...SHEET,
   ...FIELDS,
   ...ROSTER,
+  ...ATHLETES_TABLE,
+  ...MEASURING_WORDS,
   ...BOAT,
+  ...BOAT_KEPT,
   ...BENCH,
   ...ARCHIVE,
   ...CREW,

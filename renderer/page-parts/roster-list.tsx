@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { CallName } from '../../app/contract/contract.ts';
 import type { CallError } from '../../app/contract/result.ts';
 import { call } from '../client/client.ts';
@@ -6,6 +6,7 @@ import { useCall } from '../client/use-call.ts';
 import { TextField } from '../fields/text-field.tsx';
 import { say } from '../language/messages.ts';
 import { Trouble } from './trouble.tsx';
+import { useSorted } from './use-sorted.tsx';
 
 type Listed = 'fits' | 'athletes' | 'boats' | 'paddles';
 
@@ -14,10 +15,12 @@ export interface Column<T> {
   readonly title: string;
   readonly cell: (record: T) => React.ReactNode;
   readonly numeric?: boolean;
+  /** What rows are sorted by under this heading; left out, it does not sort. */
+  readonly sortBy?: (record: T) => string | number;
 }
 
 /** Lists shorter than this need no search. */
-const SEARCH_FROM = 8;
+const SEARCH_FROM = 4;
 
 /** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */
 export function RosterList<T extends { readonly id: string; readonly archived: boolean }>(props: {
@@ -59,17 +62,32 @@ export function RosterList<T extends { readonly id: string; readonly archived: b
   return (
     <div className="stack">
       {refusal && <Trouble error={refusal} />}
-      {(records.length >= SEARCH_FROM || search !== '') && (
-        <div className="roster-search">
-          <TextField label={say('list.search')} type="search" value={search} onChange={setSearch} />
-        </div>
-      )}
+      {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
       {records.length === 0 ? (
         <p className="soft">{say('list.nothing-found', { text: search })}</p>
       ) : (
         <RosterTable {...props} records={records} onMove={move} />
       )}
       <p>{switchAside}</p>
+    </div>
+  );
+}
+
+/** The entry that a list is found by. Letters typed anywhere else on the page go to it. */
+function FindEntry({ value, onChange }: { value: string; onChange: (text: string) => void }) {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const plain = !event.ctrlKey && !event.metaKey && !event.altKey && /^[\p{L}\p{N}]$/u.test(event.key);
+      const idle = event.target === document.body || (event.target as HTMLElement).id === 'content';
+      if (plain && idle && !event.defaultPrevented) place.current?.querySelector('input')?.focus();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+  return (
+    <div className="roster-search" ref={place}>
+      <TextField label={say('list.search')} type="search" value={value} onChange={onChange} />
     </div>
   );
 }
@@ -82,21 +100,18 @@ function RosterTable<T extends { readonly id: string; readonly archived: boolean
   records: readonly T[];
   onMove: (record: T) => void;
 }) {
+  const { records, heading } = useSorted(props);
   return (
     <table className="ruled roster">
       <thead>
         <tr>
-          <th scope="col">{props.nameTitle}</th>
-          {props.columns.map(({ title, numeric }) => (
-            <th key={title} scope="col" className={numeric ? 'numeric' : undefined}>
-              {title}
-            </th>
-          ))}
+          {heading(props.nameTitle, -1)}
+          {props.columns.map(({ title, numeric }, i) => heading(title, i, numeric))}
           <td />
         </tr>
       </thead>
       <tbody>
-        {props.records.map((record) => {
+        {records.map((record) => {
           const name = props.nameOf(record);
           const action = say(record.archived ? 'list.bring-back' : 'list.set-aside');
           return (

@@ -12,7 +12,7 @@ const PAGES = [
     name: 'sheet.fits',
     within: ['fits', 'fit', 'crew-sheet', 'new-fit', 'set-out', 'show'],
   },
-  { route: { page: 'athletes' }, name: 'sheet.athletes', within: ['athletes', 'athlete'] },
+  { route: { page: 'athletes' }, name: 'sheet.athletes', within: ['athletes', 'athlete', 'measure', 'athletes-table'] },
   { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat', 'hull'] },
   { route: { page: 'paddles' }, name: 'paddles.title', within: ['paddles'] },
   { route: { page: 'archive' }, name: 'archive.title', within: ['archive'] },

@@ -3,6 +3,7 @@ import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
 import { ArchivePage } from '../pages/archive/archive-page.tsx';
 import { AthletePage } from '../pages/athlete/athlete-page.tsx';
+import { AthletesTablePage } from '../pages/athletes-table/athletes-table-page.tsx';
 import { AthletesPage } from '../pages/athletes/athletes-page.tsx';
 import { BenchPage } from '../pages/bench/bench-page.tsx';
 import { BoatPage } from '../pages/boat/boat-page.tsx';
@@ -12,6 +13,7 @@ import { FitsPage } from '../pages/fits/fits-page.tsx';
 import { HelpPage } from '../pages/help/help-page.tsx';
 import { HomePage } from '../pages/home/home-page.tsx';
 import { HullPage } from '../pages/hull/hull-page.tsx';
+import { MeasurePage } from '../pages/measure/measure-page.tsx';
 import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
 import { SetOutPage } from '../pages/set-out/set-out-page.tsx';
 import { ShowPage } from '../pages/show/show-page.tsx';
@@ -44,6 +46,10 @@ function Page({ route }: { route: Route }) {
       return <AthletesPage />;
     case 'athlete':
       return <AthletePage key={route.id} id={route.id} />;
+    case 'measure':
+      return <MeasurePage key={route.id} id={route.id} />;
+    case 'athletes-table':
+      return <AthletesTablePage />;
     case 'boats':
       return <BoatsPage />;
     case 'boat':

@@ -20,6 +20,8 @@ export type Route =
   | { readonly page: 'athletes' }
   | { readonly page: 'athlete'; readonly id: string }
   | { readonly page: 'timeline'; readonly id: string }
+  | { readonly page: 'measure'; readonly id: string }
+  | { readonly page: 'athletes-table' }
   | { readonly page: 'boats' }
   | { readonly page: 'boat'; readonly id: string }
   | { readonly page: 'hull'; readonly id: string }
@@ -47,6 +49,10 @@ export function hrefOf(route: Route): string {
       return `#/fits/${route.id}/crew`;
     case 'athlete':
       return `#/athletes/${route.id}`;
+    case 'measure':
+      return `#/athletes/${route.id}/measure`;
+    case 'athletes-table':
+      return '#/athletes/table';
     case 'boat':
       return `#/boats/${route.id}`;
     case 'hull':
@@ -73,7 +79,9 @@ export function routeOf(hash: string): Route {
   if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'timeline') {
     return { page: 'timeline', id };
   }
+  if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'measure') return { page: 'measure', id };
   if (rest.length > 0) return { page: 'home' };
+  if (folder === 'athletes' && id === 'table') return { page: 'athletes-table' };
   if (folder === 'fits') {
     if (id === 'new') return { page: 'new-fit' };
     return id ? { page: 'fit', id } : { page: 'fits' };

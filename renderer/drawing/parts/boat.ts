@@ -1,9 +1,11 @@
+import { floorHeightAt } from '../../../core/fit/floor-height.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { sectionAt } from '../../../core/hull/section-at.ts';
 import { mirrored, waterHeight, waterline } from '../hull-lines.ts';
 import { DASH, type Pen } from '../pen.ts';
 import { afloatReady, onto, type Part, type Scene } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
+import { seatFloor } from '../seat-floor.ts';
 
 /** Thickness of the floorboard as drawn, metres. */
 const BOARD_THICKNESS = 0.012;
@@ -80,15 +82,31 @@ function hullFromSide(pen: Pen, scene: Scene): void {
   pen.ring(outline, { fill: 'hull' });
   water(pen, scene, 'profile');
   pen.ring(outline, hullInk(scene, 1.6));
-  const { heightM, aftEndXM, foreEndXM } = scene.picture.fit.boat.floorboard;
-  board(pen, scene, [to({ x: aftEndXM, y: 0, z: heightM }), to({ x: foreEndXM, y: 0, z: heightM })]);
+  boardFromSide(pen, scene);
 }
 
-/** The floorboard seen edge on between two ends of its top. */
+/** The floorboard from the side, along its profile. */
+function boardFromSide(pen: Pen, scene: Scene): void {
+  const to = onto(scene, 'profile');
+  const { floorboard } = scene.picture.fit.boat;
+  const { aftEndXM, foreEndXM, profile = [] } = floorboard;
+  const between = profile.map(({ xM }) => xM).filter((x) => x > aftEndXM && x < foreEndXM);
+  const along = [aftEndXM, ...between.toSorted((a, b) => a - b), foreEndXM];
+  const top = along.map((x) => to({ x, y: 0, z: floorHeightAt(floorboard, x) }));
+  const height = boardHeight(scene);
+  const under = top.map(({ x, y }) => ({ x, y: y + height })).reverse();
+  pen.ring([...top, ...under], { fill: 'wood', stroke: 'wood-line', width: 0.8 });
+}
+
+/** Thickness of the floorboard as it is drawn, pixels. */
+function boardHeight(scene: Scene): number {
+  return Math.max(LEAST_BOARD_PX, BOARD_THICKNESS * scene.geometry.camera.pixelsPerMetre);
+}
+
+/** The floorboard seen from behind between the two edges of its top. */
 function board(pen: Pen, scene: Scene, [a, b]: readonly [ScreenPoint, ScreenPoint]): void {
-  const height = Math.max(LEAST_BOARD_PX, BOARD_THICKNESS * scene.geometry.camera.pixelsPerMetre);
   pen.rect(
-    { left: a.x, top: a.y, width: b.x - a.x, height },
+    { left: a.x, top: a.y, width: b.x - a.x, height: boardHeight(scene) },
     { fill: 'wood', stroke: 'wood-line', width: 0.8 },
   );
 }
@@ -132,7 +150,8 @@ function hullFromBehind(pen: Pen, scene: Scene): void {
     pen.line(wholeSection(line).map(to), { stroke: 'hull-line', width: 0.7, alpha: 0.26 });
   }
   pen.line(outline, hullInk(scene, 2));
-  const { heightM, widthM } = scene.picture.fit.boat.floorboard;
+  const { widthM } = scene.picture.fit.boat.floorboard;
+  const heightM = seatFloor(scene);
   board(pen, scene, [to({ x: 0, y: widthM / 2, z: heightM }), to({ x: 0, y: -widthM / 2, z: heightM })]);
 }
 

@@ -3,6 +3,7 @@ import { crisp, DASH, type Pen } from '../pen.ts';
 import { rulerMarks } from '../ruler-marks.ts';
 import { datumX, onto, type Part, type Scene } from '../scene.ts';
 import type { ScreenRect } from '../screen-point.ts';
+import { seatFloor } from '../seat-floor.ts';
 
 /** Station lines, centre mark, centrelines, rulers: everything that stands still in a drag. */
 export const ground: Part = {
@@ -146,7 +147,7 @@ function sideRulers(pen: Pen, scene: Scene): void {
   const { plan, profile } = scene.layout.windows;
   const { pixelsPerMetre } = scene.geometry.camera;
   const unit = scene.format.lengthUnit;
-  const floor = { x: 0, y: 0, z: scene.picture.fit.boat.floorboard.heightM };
+  const floor = { x: 0, y: 0, z: seatFloor(scene) };
   upright(pen, plan, { zero: onto(scene, 'plan')(floor).y, pixelsPerMetre, unit, down: true });
   upright(pen, profile, { zero: onto(scene, 'profile')(floor).y, pixelsPerMetre, unit, down: false });
 }

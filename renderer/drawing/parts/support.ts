@@ -3,6 +3,7 @@ import { CONTACTS } from '../../../core/support/support.ts';
 import { DASH, type Pen } from '../pen.ts';
 import { onto, type Part, type Scene, seatReport } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
+import { seatFloor } from '../seat-floor.ts';
 import { VIEWS } from '../view-geometry.ts';
 
 /** Radius of the centre of mass's mark, pixels. */
@@ -19,7 +20,7 @@ export const support: Part = {
     const { windows } = scene.layout;
     pen.within(windows.plan, () => triangle(pen, scene));
     const centre = report.stances.ready.centreOfMass;
-    const floor = scene.picture.fit.boat.floorboard.heightM;
+    const floor = seatFloor(scene);
     for (const view of ['profile', 'section'] as const) {
       pen.within(windows[view], () => {
         const to = onto(scene, view);

@@ -1,4 +1,10 @@
-import { type Athlete, athleteSchema, type TapeMeasure } from '../../../core/fit/athlete-schema.ts';
+import {
+  type Athlete,
+  athleteSchema,
+  CONSENTS,
+  type Consent,
+  type TapeMeasure,
+} from '../../../core/fit/athlete-schema.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 
@@ -17,6 +23,9 @@ export interface AthleteEntries {
     maxDeg: number | null;
     reason: string;
   }[];
+  readonly bands: readonly NonNullable<Athlete['bands']>[number][];
+  /** Empty texts where a consent is not noted. */
+  readonly consent: Readonly<Record<Consent, { readonly by: string; readonly on: string }>>;
 }
 
 /** Entries to begin with: those of an athlete, or blank ones. */
@@ -31,7 +40,28 @@ export function entriesOf(athlete: Athlete | null): AthleteEntries {
     measuredOn: athlete?.measuredOn ?? today(),
     tape: athlete?.tape ?? {},
     limits: athlete?.limits ?? [],
+    bands: athlete?.bands ?? [],
+    consent: {
+      bodyData: athlete?.consent?.bodyData ?? NOT_NOTED,
+      photographs: athlete?.consent?.photographs ?? NOT_NOTED,
+    },
   };
+}
+
+const NOT_NOTED = { by: '', on: '' };
+
+/**
+ * The entries after a change. A changed body is one measured today, unless the day is changed too: the figures of the
+ * earlier day stay what they were.
+ */
+export function withChange(
+  entries: AthleteEntries,
+  part: Partial<AthleteEntries>,
+  kept: Athlete | null,
+): Partial<AthleteEntries> {
+  const body = part.statureM !== undefined || part.massKg !== undefined;
+  const untouched = kept?.measuredOn !== undefined && entries.measuredOn === kept.measuredOn;
+  return body && untouched && part.measuredOn === undefined ? { ...part, measuredOn: today() } : part;
 }
 
 /** The tape measures with one of them set, on the day of measuring, or taken away. */
@@ -52,20 +82,44 @@ export function athleteOf(
   entries: AthleteEntries,
   id: string | undefined,
 ): { athlete: Athlete } | { problems: Readonly<Record<string, string>> } {
-  const { bornOn, measuredOn, ...rest } = entries;
+  const { bornOn, measuredOn, bands, consent, ...rest } = entries;
+  const problems: Record<string, string> = { ...halfConsents(consent), ...wrongBands(bands) };
   const parsed = athleteSchema.safeParse({
     ...rest,
     ...(id ? { id } : {}),
     ...(bornOn ? { bornOn } : {}),
     ...(measuredOn ? { measuredOn } : {}),
+    ...(bands.length > 0 ? { bands } : {}),
+    ...(CONSENTS.some((one) => consent[one].by) ? { consent: notedConsents(consent) } : {}),
   });
-  if (parsed.success) return { athlete: parsed.data };
-  const problems: Record<string, string> = {};
-  for (const { path } of parsed.error.issues) {
+  if (parsed.success && Object.keys(problems).length === 0) return { athlete: parsed.data };
+  for (const { path } of parsed.error?.issues ?? []) {
     const field = path.join('.');
-    problems[field] ??= say(
-      field === 'bornOn' || field === 'measuredOn' ? 'field.date-wrong' : 'field.needed',
-    );
+    problems[field] ??= say(DATES.test(field) ? 'field.date-wrong' : 'field.needed');
   }
   return { problems };
+}
+
+const DATES = /^(bornOn|measuredOn|consent\.\w+\.on)$/;
+
+function notedConsents(consent: AthleteEntries['consent']): Athlete['consent'] {
+  return Object.fromEntries(CONSENTS.filter((one) => consent[one].by).map((one) => [one, consent[one]]));
+}
+
+/** A consent needs both who gave it and on which day. */
+function halfConsents(consent: AthleteEntries['consent']): Record<string, string> {
+  const half = CONSENTS.filter((one) => (consent[one].by.trim() === '') !== (consent[one].on === ''));
+  return Object.fromEntries(
+    half.map((one) => [`consent.${one}.${consent[one].on === '' ? 'on' : 'by'}`, say('consent.half')]),
+  );
+}
+
+/** A band needs an edge, and two edges their order. */
+function wrongBands(bands: AthleteEntries['bands']): Record<string, string> {
+  const problems: Record<string, string> = {};
+  for (const [i, { min, max }] of bands.entries()) {
+    if (min === null && max === null) problems[`bands.${i}`] = say('athlete-bands.empty');
+    else if (min !== null && max !== null && min >= max) problems[`bands.${i}`] = say('athlete-bands.turned');
+  }
+  return problems;
 }

@@ -7,11 +7,14 @@ import { limitsOf } from '../../fields/limits-of.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
 import { TextField } from '../../fields/text-field.tsx';
 import { useKeptEntries } from '../../fields/use-kept-entries.ts';
+import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { go } from '../../route/route.ts';
 import { returnAfterMaking } from '../new-fit/chosen.ts';
-import { athleteOf, entriesOf } from './athlete-entries.ts';
+import { AthleteBands } from './athlete-bands.tsx';
+import { AthleteConsents } from './athlete-consents.tsx';
+import { type AthleteEntries, athleteOf, entriesOf, withChange } from './athlete-entries.ts';
 import { AthleteLimits } from './athlete-limits.tsx';
 import { BodyNotes } from './body-notes.tsx';
 import { TapeMeasures } from './tape-measures.tsx';
@@ -20,7 +23,9 @@ const { statureM, massKg } = athleteSchema.shape;
 
 /** The athlete's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
 export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: string }) {
-  const { entries, change, letGo } = useKeptEntries(`athlete.${id ?? 'new'}`, entriesOf(athlete));
+  const { entries, change: enter, letGo } = useKeptEntries(`athlete.${id ?? 'new'}`, entriesOf(athlete));
+  const change = (part: Partial<AthleteEntries>) => enter(withChange(entries, part, athlete));
+  const dayMoved = athlete?.measuredOn !== undefined && entries.measuredOn !== athlete.measuredOn;
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [refusal, setRefusal] = useState<CallError | null>(null);
 
@@ -110,12 +115,15 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
             value={entries.measuredOn}
             onChange={(measuredOn) => change({ measuredOn })}
             problem={problems.measuredOn}
+            hint={dayMoved && entries.measuredOn === today() ? say('athlete.measured.moved') : undefined}
           />
         </div>
         <BodyNotes entries={entries} />
       </section>
       <TapeMeasures entries={entries} onChange={(tape) => change({ tape })} />
       <AthleteLimits limits={entries.limits} problems={problems} onChange={(limits) => change({ limits })} />
+      <AthleteBands bands={entries.bands} problems={problems} onChange={(bands) => change({ bands })} />
+      <AthleteConsents entries={entries} problems={problems} onChange={(consent) => change({ consent })} />
       {refusal && <Trouble error={refusal} />}
       <p className="row">
         <button className="button chief" type="submit">

@@ -1,11 +1,16 @@
+import { CONSENTS } from '../../../core/fit/athlete-schema.ts';
+import { missingConsents } from '../../../core/fit/consent.ts';
 import { useAthlete } from '../../client/use-record.ts';
+import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { ConsentLine } from '../../page-parts/consent-note.tsx';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
 import { AthleteFits } from '../growth/athlete-fits.tsx';
 import { AthleteForm } from './athlete-form.tsx';
 import { EraseAthlete } from './erase-athlete.tsx';
+import { MeasuredHistory } from './measured-history.tsx';
 
 /** One athlete's page: the same form makes and edits. */
 export function AthletePage({ id }: { id: string }) {
@@ -16,19 +21,34 @@ export function AthletePage({ id }: { id: string }) {
       title={title}
       tools={
         record && (
-          <a className="button" href={hrefOf({ page: 'timeline', id: record.id })}>
-            {say('week.timeline')}
-          </a>
+          <>
+            <a className="button" href={hrefOf({ page: 'timeline', id: record.id })}>
+              {say('week.timeline')}
+            </a>
+            <a className="button chief" href={hrefOf({ page: 'measure', id: record.id })}>
+              {say('measure.begin')}
+            </a>
+          </>
         )
       }
     >
       {error && <Trouble error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('athlete.not-found')}</p>}
+      {record && missingConsents(record.athlete, CONSENTS, today()).length > 0 && (
+        <p className="consent-note" role="note">
+          <ConsentLine athlete={record.athlete} wanted={CONSENTS} />
+        </p>
+      )}
       {record && <AthleteFits record={record} />}
       {(record || id === 'new') && <AthleteForm athlete={record?.athlete ?? null} id={record?.id} />}
       {record && (
         <div className="entries apart">
+          <MeasuredHistory
+            key={record.changedAt}
+            athleteId={record.id}
+            measuredOn={record.athlete.measuredOn}
+          />
           <EraseAthlete id={record.id} name={record.athlete.name} />
         </div>
       )}

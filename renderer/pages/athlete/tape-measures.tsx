@@ -1,3 +1,4 @@
+import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import {
   type Athlete,
   TAPE_MEASURES,
@@ -10,8 +11,7 @@ import { say } from '../../language/messages.ts';
 import { type AthleteEntries, withTape } from './athlete-entries.ts';
 
 /** The six that say most about a kneeling figure come first; the others are a click away. */
-const FIRST: readonly TapeMeasure[] = TAPE_MEASURES.slice(0, 6);
-const OTHERS: readonly TapeMeasure[] = TAPE_MEASURES.slice(6);
+const OTHERS: readonly TapeMeasure[] = TAPE_MEASURES.filter((measure) => !FIRST_TAPES.includes(measure));
 
 /** Tape measures, each with how to take it. */
 export function TapeMeasures(props: { entries: AthleteEntries; onChange: (tape: Athlete['tape']) => void }) {
@@ -32,7 +32,7 @@ export function TapeMeasures(props: { entries: AthleteEntries; onChange: (tape: 
     <section>
       <h2>{say('athlete.tape')}</h2>
       <p className="soft">{say('athlete.tape.about')}</p>
-      <div className="entry-grid">{FIRST.map(field)}</div>
+      <div className="entry-grid">{FIRST_TAPES.map(field)}</div>
       <details open={OTHERS.some((measure) => entries.tape[measure])}>
         <summary>{say('athlete.tape.more')}</summary>
         <div className="entry-grid">{OTHERS.map(field)}</div>

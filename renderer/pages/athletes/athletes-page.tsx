@@ -1,21 +1,28 @@
 import type { AthleteRecord } from '../../../app/contract/records.ts';
+import { ageOn } from '../../../core/body/age.ts';
+import { CONSENTS } from '../../../core/fit/athlete-schema.ts';
+import { missingConsents } from '../../../core/fit/consent.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { dateText } from '../../language/dates.ts';
+import { dateText, today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
-import { RosterList } from '../../page-parts/roster-list.tsx';
+import { type Column, RosterList } from '../../page-parts/roster-list.tsx';
 import { hrefOf } from '../../route/route.ts';
 
 /** Everybody who has been measured. Body mass is not in the list: it is nobody's business at a glance. */
 export function AthletesPage() {
-  const format = useFormat();
   return (
     <Page
       title={say('athletes.title')}
       tools={
-        <a className="button chief" href={hrefOf({ page: 'athlete', id: 'new' })}>
-          {say('athletes.new')}
-        </a>
+        <>
+          <a className="button" href={hrefOf({ page: 'athletes-table' })}>
+            {say('athletes.table')}
+          </a>
+          <a className="button chief" href={hrefOf({ page: 'athlete', id: 'new' })}>
+            {say('athletes.new')}
+          </a>
+        </>
       }
     >
       <RosterList<AthleteRecord>
@@ -23,23 +30,51 @@ export function AthletesPage() {
         nameTitle={say('athletes.name')}
         nameOf={({ athlete }) => athlete.name}
         hrefOf={({ id }) => hrefOf({ page: 'athlete', id })}
-        columns={[
-          { title: say('athletes.side'), cell: ({ athlete }) => say(`side.${athlete.side}`) },
-          {
-            title: say('athletes.stature'),
-            numeric: true,
-            cell: ({ athlete }) => format.length(athlete.statureM),
-          },
-          {
-            title: say('athletes.measured'),
-            cell: ({ athlete }) =>
-              [sayCount('athletes.tapes', Object.keys(athlete.tape).length), dateText(athlete.measuredOn)]
-                .filter(Boolean)
-                .join(', '),
-          },
-        ]}
+        columns={useColumns()}
         empty={<p>{say('athletes.empty')}</p>}
       />
     </Page>
+  );
+}
+
+function useColumns(): Column<AthleteRecord>[] {
+  const format = useFormat();
+  const day = today();
+  const age = ({ athlete }: AthleteRecord) => (athlete.bornOn ? ageOn(athlete.bornOn, day) : null);
+  return [
+    {
+      title: say('athletes.side'),
+      cell: ({ athlete }) => say(`side.${athlete.side}`),
+      sortBy: ({ athlete }) => say(`side.${athlete.side}`),
+    },
+    {
+      title: say('athletes.age'),
+      numeric: true,
+      cell: (record) => age(record) ?? '–',
+      sortBy: (record) => age(record) ?? Number.MAX_SAFE_INTEGER,
+    },
+    {
+      title: say('athletes.stature'),
+      numeric: true,
+      cell: ({ athlete }) => format.length(athlete.statureM),
+      sortBy: ({ athlete }) => athlete.statureM,
+    },
+    {
+      title: say('athletes.measured'),
+      cell: ({ athlete }) => <Measured athlete={athlete} />,
+      sortBy: ({ athlete }) => athlete.measuredOn ?? '',
+    },
+  ];
+}
+
+/** How much was measured and when, and whether a minor's guardian has yet to be asked. */
+function Measured({ athlete }: Pick<AthleteRecord, 'athlete'>) {
+  const tapes = sayCount('athletes.tapes', Object.keys(athlete.tape).length);
+  const missing = missingConsents(athlete, CONSENTS, today()).length > 0;
+  return (
+    <>
+      {[tapes, dateText(athlete.measuredOn)].filter(Boolean).join(', ')}
+      {missing && <span className="odd-mark beside">{say('consent.short')}</span>}
+    </>
   );
 }

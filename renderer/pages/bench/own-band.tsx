@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Finding } from '../../../core/findings/finding.ts';
 import type { QuantityId } from '../../../core/findings/quantities.ts';
 import { isYesOrNo, quantityName } from '../../../core/findings/sentences.ts';
-import type { BandOverride } from '../../../core/fit/seat-schema.ts';
+import type { BandOverride } from '../../../core/fit/band-override-schema.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
 import type { MeasureKind } from '../../fields/measure-kinds.ts';

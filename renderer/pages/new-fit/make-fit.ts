@@ -1,6 +1,7 @@
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import { type Athlete, athleteSchema } from '../../../core/fit/athlete-schema.ts';
 import type { Boat } from '../../../core/fit/boat-schema.ts';
+import { forFit } from '../../../core/fit/consent.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
 import { firstSetting } from '../../../core/proposal/first-setting.ts';
@@ -29,7 +30,8 @@ export function makeFit({
   const seats = boat.seats.map(({ stationM }, index) => {
     const { athlete, side } = starters[index] ?? { athlete: null, side: 'left' as const };
     const body = bodyOfAthlete(athlete ?? nobody(side));
-    return { athlete, ...firstSetting({ body, boat, stationX: stationM, side }) };
+    const setting = firstSetting({ body, boat, stationX: stationM, side });
+    return { ...setting, athlete: athlete && forFit(athlete), bands: athlete?.bands ?? [] };
   });
   return fitSchema.parse({ format: FIT_FORMAT, name, boat, seats });
 }

@@ -10,6 +10,8 @@ const ROUTES: Route[] = [
   { page: 'show', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'athletes' },
   { page: 'athlete', id: 'new' },
+  { page: 'measure', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'athletes-table' },
   { page: 'boats' },
   { page: 'archive' },
   { page: 'help' },

@@ -1,0 +1,24 @@
+import { useState } from 'react';
+import type { CallError } from '../../app/contract/result.ts';
+import { announce } from '../announce/announce.ts';
+import { say } from '../language/messages.ts';
+import { call } from './client.ts';
+import { fetchDelivery } from './upload.ts';
+
+/** Hands tables to the person as CSV files; tells where one went, or why not. */
+export function useTableExport() {
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [told, setTold] = useState('');
+  async function handOut(name: string, rows: string[][]): Promise<void> {
+    const result = await call('tables.export', { name, rows });
+    setRefusal(result.ok ? null : result.error);
+    setTold('');
+    if (!result.ok) return;
+    if (result.value.kind === 'download') fetchDelivery(result.value.href);
+    if (result.value.kind !== 'saved') return;
+    const saved = say('table.out.saved', { path: result.value.path });
+    setTold(saved);
+    announce(saved);
+  }
+  return { handOut, refusal, told };
+}

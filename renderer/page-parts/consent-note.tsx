@@ -1,0 +1,48 @@
+import type { Athlete, Consent } from '../../core/fit/athlete-schema.ts';
+import { missingConsents } from '../../core/fit/consent.ts';
+import { useEverybody } from '../client/use-record.ts';
+import { today } from '../language/dates.ts';
+import { say } from '../language/messages.ts';
+import { hrefOf } from '../route/route.ts';
+
+/** What is missing, as words: "body data and photographs". */
+function missingText(missing: readonly Consent[]): string {
+  const names = missing.map((consent) => say(`consent.missing.${consent}`));
+  const [first = '', second] = names;
+  return second ? say('consent.missing.list', { first, second }) : first;
+}
+
+/** A plain note where a minor's guardian has not consented yet; nothing otherwise. */
+export function ConsentLine({
+  athlete,
+  wanted,
+}: {
+  athlete: Pick<Athlete, 'name' | 'bornOn' | 'consent'>;
+  wanted: readonly Consent[];
+}) {
+  const missing = missingConsents(athlete, wanted, today());
+  if (missing.length === 0) return null;
+  return <>{say('consent.missing', { name: athlete.name, what: missingText(missing) })}</>;
+}
+
+/**
+ * The same for everybody in a fit, before something of it is shown or printed. Consents stand in the roster only, so that
+ * is where they are looked up; `ids` are the athletes' identifiers.
+ */
+export function ConsentNote({ ids, wanted }: { ids: readonly string[]; wanted: readonly Consent[] }) {
+  const { inUse, aside } = useEverybody();
+  const lacking = [...inUse, ...aside].filter(
+    ({ id, athlete }) => ids.includes(id) && missingConsents(athlete, wanted, today()).length > 0,
+  );
+  if (lacking.length === 0) return null;
+  return (
+    <div className="consent-note" role="note">
+      {lacking.map(({ id, athlete }) => (
+        <p key={id}>
+          <ConsentLine athlete={athlete} wanted={wanted} />{' '}
+          <a href={hrefOf({ page: 'athlete', id })}>{say('consent.note')}</a>
+        </p>
+      ))}
+    </div>
+  );
+}

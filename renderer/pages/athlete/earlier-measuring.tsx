@@ -1,0 +1,66 @@
+import { useState } from 'react';
+import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { type Measuring, measuringSchema } from '../../../core/fit/measuring-schema.ts';
+import { limitsOf } from '../../fields/limits-of.ts';
+import { MeasureField } from '../../fields/measure-field.tsx';
+import { TextField } from '../../fields/text-field.tsx';
+import { say } from '../../language/messages.ts';
+
+const { statureM, massKg } = athleteSchema.shape;
+const BLANK = { takenOn: '', statureM: null as number | null, massKg: null as number | null };
+
+/** Puts in what was measured on an earlier day. */
+export function EarlierMeasuring(props: {
+  before: string | undefined;
+  onSave: (measuring: Measuring) => Promise<boolean>;
+}) {
+  const [entries, setEntries] = useState(BLANK);
+  const [problem, setProblem] = useState<string | null>(null);
+
+  async function keep(): Promise<void> {
+    const read = measuringSchema.safeParse({ ...entries, tape: {} });
+    setProblem(read.success ? null : say('history.add.needed'));
+    if (read.success && (await props.onSave(read.data))) setEntries(BLANK);
+  }
+
+  return (
+    <details>
+      <summary>{say('history.add')}</summary>
+      <div className="stack">
+        <p className="soft">{say('history.add.about')}</p>
+        <div className="entry-row">
+          <TextField
+            label={say('history.day')}
+            type="date"
+            value={entries.takenOn}
+            onChange={(takenOn) => setEntries({ ...entries, takenOn })}
+          />
+          <MeasureField
+            label={say('history.stature')}
+            kind="length"
+            value={entries.statureM}
+            {...limitsOf(statureM)}
+            onEnter={(value) => setEntries((now) => ({ ...now, statureM: value }))}
+            onEmpty={() => setEntries((now) => ({ ...now, statureM: null }))}
+          />
+          <MeasureField
+            label={say('history.mass')}
+            kind="mass"
+            value={entries.massKg}
+            {...limitsOf(massKg)}
+            onEnter={(value) => setEntries((now) => ({ ...now, massKg: value }))}
+            onEmpty={() => setEntries((now) => ({ ...now, massKg: null }))}
+          />
+          <button type="button" className="button" onClick={keep}>
+            {say('history.add.do')}
+          </button>
+        </div>
+        {problem && (
+          <p className="field-problem" role="alert">
+            {problem}
+          </p>
+        )}
+      </div>
+    </details>
+  );
+}

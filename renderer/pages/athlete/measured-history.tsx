@@ -1,0 +1,176 @@
+import { useState } from 'react';
+import type { CallError } from '../../../app/contract/result.ts';
+import type { Measuring } from '../../../core/fit/measuring-schema.ts';
+import { latestChange } from '../../../core/growth/body-change.ts';
+import { announce } from '../../announce/announce.ts';
+import { call } from '../../client/client.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { dateText } from '../../language/dates.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { EarlierMeasuring } from './earlier-measuring.tsx';
+import { HistoryPlot } from './history-plot.tsx';
+
+const KINDS = ['statureM', 'massKg'] as const;
+const NAMES = { statureM: 'history.stature', massKg: 'history.mass' } as const;
+
+/** How a value of one kind is written. */
+const writer = (kind: (typeof KINDS)[number], format: Format) =>
+  kind === 'statureM' ? format.length : format.mass;
+
+/** The dated values of one kind, oldest first. */
+function valuesOf(measurings: readonly Measuring[], kind: (typeof KINDS)[number]) {
+  return measurings.flatMap(({ takenOn, [kind]: value }) => (value === null ? [] : [{ takenOn, value }]));
+}
+
+/** Everything that an athlete ever measured: stature and mass as plots, all of it as a table, earlier days put in. */
+export function MeasuredHistory({
+  athleteId,
+  measuredOn,
+}: {
+  athleteId: string;
+  measuredOn: string | undefined;
+}) {
+  const asked = useCall('measurings.list', { athleteId });
+  const [changed, setChanged] = useState<readonly Measuring[] | null>(null);
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [removed, setRemoved] = useState<Measuring | null>(null);
+  const format = useFormat();
+  const measurings = changed ?? asked.value;
+
+  async function save(measuring: Measuring): Promise<boolean> {
+    const result = await call('measurings.save', { athleteId, measuring });
+    setRefusal(result.ok ? null : result.error);
+    if (result.ok) setChanged(result.value);
+    return result.ok;
+  }
+
+  async function remove(measuring: Measuring): Promise<void> {
+    const { takenOn } = measuring;
+    const result = await call('measurings.remove', { athleteId, takenOn });
+    setRefusal(result.ok ? null : result.error);
+    if (!result.ok) return;
+    setChanged(result.value);
+    setRemoved(measuring);
+    announce(say('history.removed', { day: dateText(takenOn) }));
+  }
+
+  async function bringBack(measuring: Measuring): Promise<void> {
+    if (await save(measuring)) setRemoved(null);
+  }
+
+  if (asked.error) return <Trouble error={asked.error} onRetry={asked.reload} />;
+  if (!measurings) return <p className="soft">{say('sheet.loading')}</p>;
+  return (
+    <section>
+      <h2>{say('history.title')}</h2>
+      <p className="soft">{say('history.about')}</p>
+      <p>{growthText(measurings, format)}</p>
+      {measurings.length > 1 && (
+        <div className="history-plots">
+          {KINDS.map((kind) => (
+            <HistoryPlot
+              key={kind}
+              name={say(NAMES[kind])}
+              values={valuesOf(measurings, kind)}
+              write={writer(kind, format)}
+            />
+          ))}
+        </div>
+      )}
+      {removed && (
+        <p className="row" role="status">
+          {say('history.removed', { day: dateText(removed.takenOn) })}
+          <button type="button" className="button words" onClick={() => bringBack(removed)}>
+            {say('history.undo')}
+          </button>
+        </p>
+      )}
+      {refusal && <Trouble error={refusal} />}
+      {measurings.length > 0 && (
+        <details open={measurings.length > 1 && measurings.length < 6}>
+          <summary>{say('history.table')}</summary>
+          <HistoryTable measurings={measurings} measuredOn={measuredOn} onRemove={remove} />
+        </details>
+      )}
+      <EarlierMeasuring before={measuredOn} onSave={save} />
+    </section>
+  );
+}
+
+/** What has changed since the last measuring that lies four weeks back or more. */
+function growthText(measurings: readonly Measuring[], format: Format): string {
+  const changes = KINDS.map((kind) => ({ kind, change: latestChange(valuesOf(measurings, kind)) }));
+  const told = changes.filter(({ change }) => change !== null);
+  const [first] = told;
+  if (!first?.change) return say('history.once');
+  const texts = told.map(({ kind, change }) => {
+    const by = change!.by;
+    const written = writer(kind, format)(Math.abs(by));
+    return `${say(NAMES[kind]).toLowerCase()} ${by < 0 ? '−' : '+'}${written}`;
+  });
+  return say('history.since', { day: dateText(first.change.from.takenOn), changes: texts.join(', ') });
+}
+
+function HistoryTable(props: {
+  measurings: readonly Measuring[];
+  measuredOn: string | undefined;
+  onRemove: (measuring: Measuring) => void;
+}) {
+  const format = useFormat();
+  return (
+    <table className="ruled">
+      <thead>
+        <tr>
+          <th scope="col">{say('history.day')}</th>
+          {KINDS.map((kind) => (
+            <th key={kind} scope="col" className="numeric">
+              {say(NAMES[kind])}
+            </th>
+          ))}
+          <th scope="col" className="numeric">
+            {say('history.tapes')}
+          </th>
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        {props.measurings.toReversed().map((measuring) => {
+          const { takenOn, tape } = measuring;
+          const day = dateText(takenOn);
+          const isNow = props.measuredOn === undefined || takenOn >= props.measuredOn;
+          return (
+            <tr key={takenOn}>
+              <th scope="row">{day}</th>
+              {KINDS.map((kind) => {
+                const value = measuring[kind];
+                return (
+                  <td key={kind} className="numeric">
+                    {value === null ? '–' : writer(kind, format)(value)}
+                  </td>
+                );
+              })}
+              <td className="numeric">{Object.keys(tape).length}</td>
+              <td className="row-tool">
+                {isNow ? (
+                  <span className="soft">{say('history.now')}</span>
+                ) : (
+                  <button
+                    type="button"
+                    className="button words"
+                    aria-label={say('history.remove.of', { day })}
+                    onClick={() => props.onRemove(measuring)}
+                  >
+                    {say('history.remove')}
+                  </button>
+                )}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,16 @@
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { HandOut } from './hand-out.tsx';
+import { TakeIn } from './take-in.tsx';
+
+/** Athletes as a table: handed out as CSV, taken in row by row. */
+export function AthletesTablePage() {
+  return (
+    <Page title={say('table.title')} wide>
+      <div className="entries">
+        <HandOut />
+        <TakeIn />
+      </div>
+    </Page>
+  );
+}

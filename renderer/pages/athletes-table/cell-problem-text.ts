@@ -1,0 +1,35 @@
+import type { BadCell } from '../../../core/roster/athletes-from-table.ts';
+import type { CellProblem } from '../../../core/roster/read-athlete-cell.ts';
+import { problemText } from '../../fields/measure-kinds.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+
+/** What is wrong with a cell and what is allowed, in words. */
+export function cellProblemText({ column, text, problem }: BadCell, format: Format): string {
+  switch (problem.code) {
+    case 'needed':
+      return column.field.of === 'side'
+        ? say('table.bad.needed.choice', { allowed: 'left, right' })
+        : say('table.bad.needed');
+    case 'measure':
+      return problemText(problem.problem);
+    case 'outside':
+      return outsideText(problem, format);
+    case 'choice':
+      return say('table.bad.choice', { text, allowed: problem.allowed.join(', ') });
+    case 'date':
+    case 'date-unclear':
+      return say(`table.bad.${problem.code}`, { text });
+    case 'too-long':
+      return say('table.bad.too-long', { most: problem.most });
+    case 'same-as-row':
+      return say('table.bad.same-as-row', { row: problem.row });
+    default:
+      return say(`table.bad.${problem.code}`);
+  }
+}
+
+function outsideText({ value, min, max, kind }: Extract<CellProblem, { code: 'outside' }>, format: Format) {
+  const write = kind === 'length' ? format.length : format.mass;
+  return say('table.bad.outside', { value: write(value), min: write(min), max: write(max) });
+}

@@ -1,0 +1,36 @@
+import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
+import { useEverybody } from '../../client/use-record.ts';
+import { useTableExport } from '../../client/use-table-export.ts';
+import { today } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+
+/** Hands the athletes out as a CSV file. */
+export function HandOut() {
+  const { inUse, aside, error } = useEverybody();
+  const { handOut, refusal, told } = useTableExport();
+  const give = (records: typeof inUse) =>
+    handOut(
+      say('table.out.file', { day: today() }),
+      athletesToTable(records.map(({ id, athlete }) => ({ ...athlete, id }))),
+    );
+  return (
+    <section>
+      <h2>{say('table.out')}</h2>
+      <p className="soft">{say('table.out.about')}</p>
+      {inUse.length + aside.length === 0 && <p>{say('table.out.none')}</p>}
+      <p className="row">
+        <button type="button" className="button" disabled={inUse.length === 0} onClick={() => give(inUse)}>
+          {say('table.out.do')}
+        </button>
+        {aside.length > 0 && (
+          <button type="button" className="button" onClick={() => give([...inUse, ...aside])}>
+            {say('table.out.all')}
+          </button>
+        )}
+      </p>
+      {(refusal ?? error) && <Trouble error={(refusal ?? error)!} />}
+      <p role="status">{told}</p>
+    </section>
+  );
+}

@@ -1,0 +1,114 @@
+import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-from-table.ts';
+import { useTableExport } from '../../client/use-table-export.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { BadCells } from './bad-cells.tsx';
+import { cellProblemText } from './cell-problem-text.ts';
+
+type ReadTable = Extract<AthletesTable, { kind: 'read' }>;
+type Cells = readonly (readonly string[])[];
+
+/** What a table would do, row by row, and the cells that must be put right first. */
+export function TablePreview(props: {
+  file: string;
+  cells: Cells;
+  table: ReadTable;
+  onChange: (cells: string[][]) => void;
+  onTakeIn: () => void;
+  onForget: () => void;
+}) {
+  const { file, cells, table, onChange, onTakeIn, onForget } = props;
+  const bad = table.rows.flatMap((row) => row.bad);
+  const takes = table.rows.filter(({ outcome }) => outcome && outcome.kind !== 'same').length;
+  const leftOut = table.leftOut.map(({ text, problem }) => say(`table.heading.${problem}`, { text }));
+  return (
+    <div className="stack">
+      <p>
+        <strong>{file}</strong> {sayCount('table.in.read', table.rows.length)}
+      </p>
+      {leftOut.length > 0 && <p>{say('table.in.left-out', { headings: leftOut.join(', ') })}</p>}
+      {bad.length > 0 && <BadCells bad={bad} cells={cells} onChange={onChange} />}
+      <RowList rows={table.rows} />
+      {takes === 0 && <p>{say('table.take.nothing')}</p>}
+      <p className="row">
+        {takes > 0 && (
+          <button type="button" className="button chief" onClick={onTakeIn}>
+            {sayCount('table.take', takes)}
+          </button>
+        )}
+        <button type="button" className="button" onClick={onForget}>
+          {say('table.forget')}
+        </button>
+      </p>
+      {bad.length > 0 && <RowsLeftOut rows={table.rows} cells={cells} />}
+    </div>
+  );
+}
+
+function RowList({ rows }: { rows: readonly AthleteRow[] }) {
+  return (
+    <section>
+      <h3 className="lettering">{say('table.rows')}</h3>
+      <table className="ruled">
+        <thead>
+          <tr>
+            <th scope="col" className="numeric">
+              {say('table.bad.row')}
+            </th>
+            <th scope="col">{say('table.rows.name')}</th>
+            <th scope="col">{say('table.rows.what')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ row, name, outcome }) => (
+            <tr key={row}>
+              <td className="numeric">{row}</td>
+              <th scope="row">{name || say('table.no-name')}</th>
+              <td>{outcomeText(outcome)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function outcomeText(outcome: AthleteRow['outcome']): string {
+  if (!outcome) return say('table.row.bad');
+  if (outcome.kind !== 'changed') return say(`table.row.${outcome.kind}`);
+  return say('table.row.changed', { columns: outcome.changed.map(({ name }) => name).join(', ') });
+}
+
+/** The rows that are not taken, handed out with what is wrong beside each. */
+function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cells }) {
+  const format = useFormat();
+  const { handOut, refusal, told } = useTableExport();
+  const width = Math.max(...cells.map((row) => row.length));
+  const full = (row: readonly string[], last: string) => [
+    ...Array.from({ length: width }, (_, i) => row[i] ?? ''),
+    last,
+  ];
+  const give = () =>
+    handOut(say('table.rest.file'), [
+      full(cells[0] ?? [], say('table.rest.column')),
+      ...rows
+        .filter(({ outcome }) => !outcome)
+        .map(({ row, bad }) => {
+          const wrong = bad.map((cell) => `${cell.column.name}: ${cellProblemText(cell, format)}`);
+          return full(cells[row - 1] ?? [], wrong.join(' '));
+        }),
+    ]);
+  return (
+    <div className="stack">
+      <p className="row">
+        <button type="button" className="button" onClick={give}>
+          {say('table.rest')}
+        </button>
+        <span className="soft">{say('table.rest.about')}</span>
+      </p>
+      {refusal && <Trouble error={refusal} />}
+      {told && <p role="status">{told}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,101 @@
+import { useMemo, useState } from 'react';
+import { Button, FileTrigger } from 'react-aria-components';
+import type { CallError } from '../../../app/contract/result.ts';
+import { ATHLETE_COLUMNS } from '../../../core/roster/athlete-columns.ts';
+import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
+import { announce } from '../../announce/announce.ts';
+import { call } from '../../client/client.ts';
+import { useEverybody } from '../../client/use-record.ts';
+import { today } from '../../language/dates.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { readTableFile } from './read-table-file.ts';
+import { TablePreview } from './table-preview.tsx';
+
+/** A table that has been read, not taken in yet. */
+interface Opened {
+  readonly name: string;
+  readonly cells: readonly (readonly string[])[];
+}
+
+/** Takes in a CSV file of athletes: read, looked over row by row, and only then kept. */
+export function TakeIn() {
+  const [opened, setOpened] = useState<Opened | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [told, setTold] = useState('');
+  const { inUse, aside, ready, reload, error } = useEverybody();
+  const table = useMemo((): AthletesTable | null => {
+    if (!opened || !ready) return null;
+    const athletes = [...inUse, ...aside].map(({ id, athlete }) => ({ ...athlete, id }));
+    return athletesFromTable(opened.cells, { athletes, today: today() });
+  }, [opened, ready, inUse, aside]);
+
+  async function choose(files: FileList | null): Promise<void> {
+    const [file] = files ?? [];
+    if (!file) return;
+    const read = await readTableFile(file);
+    setTold('');
+    setRefusal(null);
+    setProblem('problem' in read ? read.problem : null);
+    setOpened('problem' in read ? null : read);
+  }
+
+  async function takeIn(): Promise<void> {
+    if (!opened || table?.kind !== 'read') return;
+    const taken = table.rows.flatMap(({ outcome }) =>
+      outcome && outcome.kind !== 'same' ? [outcome.athlete] : [],
+    );
+    const result = await call('athletes.takeIn', { athletes: taken });
+    setRefusal(result.ok ? null : result.error);
+    if (!result.ok) return;
+    const bad = table.rows.filter(({ outcome }) => !outcome).map(({ row }) => opened.cells[row - 1]!);
+    setOpened(bad.length > 0 ? { ...opened, cells: [opened.cells[0]!, ...bad] } : null);
+    const done = sayCount('table.taken', result.value.saved);
+    setTold(done);
+    announce(done);
+    reload();
+  }
+
+  const wrong = problem ?? (opened && table?.kind === 'no-names' ? noNames(opened) : null);
+  return (
+    <section>
+      <h2>{say('table.in')}</h2>
+      <p className="soft">{say('table.in.about')}</p>
+      <details>
+        <summary>{say('table.in.columns')}</summary>
+        <p>{ATHLETE_COLUMNS.map(({ name }) => name).join(' · ')}</p>
+      </details>
+      <p>
+        <FileTrigger acceptedFileTypes={['.csv', 'text/csv', '.tsv', '.txt']} onSelect={choose}>
+          <Button className="button">{say('table.in.do')}</Button>
+        </FileTrigger>
+      </p>
+      {wrong && (
+        <p className="trouble" role="alert">
+          {wrong}
+        </p>
+      )}
+      {(refusal ?? error) && <Trouble error={(refusal ?? error)!} />}
+      <p role="status">{told}</p>
+      {opened && table?.kind === 'read' && (
+        <TablePreview
+          file={opened.name}
+          cells={opened.cells}
+          table={table}
+          onChange={(cells) => setOpened({ ...opened, cells })}
+          onTakeIn={takeIn}
+          onForget={() => setOpened(null)}
+        />
+      )}
+    </section>
+  );
+}
+
+function noNames({ name, cells }: Opened): string {
+  const headings = (cells[0] ?? []).map((cell) => cell.trim()).filter((cell) => cell !== '');
+  return say('table.in.no-names', {
+    file: name,
+    headings: headings.join(', ').slice(0, 300) || say('table.in.no-headings'),
+  });
+}

@@ -1,0 +1,17 @@
+import { say } from '../../language/messages.ts';
+
+/** A value that is more likely a slip than a person: why, and the way to keep it all the same. */
+export function KeepAnyway({ why, more, onKeep }: { why: string; more?: string; onKeep: () => void }) {
+  return (
+    <div className="odd-value" role="alert">
+      <p>{why}</p>
+      {more && <p className="soft">{more}</p>}
+      <p className="row">
+        <button type="button" className="button" onClick={onKeep}>
+          {say('measure.keep-anyway')}
+        </button>
+        <span className="soft">{say('measure.not-counted')}</span>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,95 @@
+import { useState } from 'react';
+import type { AthleteRecord } from '../../../app/contract/records.ts';
+import { FIRST_TAPES } from '../../../core/body/measuring.ts';
+import { useAthlete } from '../../client/use-record.ts';
+import { useKeptEntries } from '../../fields/use-kept-entries.ts';
+import { today } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { BodyStep } from './body-step.tsx';
+import { EndStep } from './end-step.tsx';
+import { beginSession, countedBody, OTHER_TAPES, type Step, tapePerson, tapeTaken } from './session.ts';
+import { type StepProps, stepName } from './step-props.ts';
+import { TapeStep } from './tape-step.tsx';
+
+/** A guided measuring session: body, six tapes in the order of what they tell, a look over all of it. */
+export function MeasurePage({ id }: { id: string }) {
+  const { record, error } = useAthlete(id);
+  return (
+    <Page
+      title={say('measure.title', { name: record?.athlete.name ?? '' })}
+      wide
+      tools={
+        <a className="button" href={hrefOf({ page: 'athlete', id })}>
+          {say('measure.back')}
+        </a>
+      }
+    >
+      {error && <Trouble error={error} />}
+      {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
+      {record === null && <p>{say('athlete.not-found')}</p>}
+      {record && <Steps record={record} />}
+    </Page>
+  );
+}
+
+function Steps({ record }: { record: AthleteRecord }) {
+  const [step, setStep] = useState<Step>('body');
+  const start = beginSession(today());
+  const { entries: session, change, letGo } = useKeptEntries(`measuring.${record.id}`, start);
+  const props: StepProps = { record, session, change, onStep: setStep };
+  return (
+    <div className="stack">
+      <p className="soft">{say('measure.about')}</p>
+      <div className="measure-columns">
+        <StepList {...props} step={step} />
+        <div className="measure-step" key={step}>
+          {step === 'body' && <BodyStep {...props} />}
+          {step === 'end' && <EndStep {...props} letGo={letGo} />}
+          {step !== 'body' && step !== 'end' && <TapeStep {...props} measure={step} />}
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function StepList(props: StepProps & { step: Step }) {
+  const { step, onStep } = props;
+  const entry = (one: Step) => (
+    <li key={one}>
+      <button
+        type="button"
+        className="step-choice"
+        aria-current={one === step ? 'step' : undefined}
+        onClick={() => onStep(one)}
+      >
+        <span>{stepName(one)}</span>
+        <StepState {...props} of={one} />
+      </button>
+    </li>
+  );
+  return (
+    <nav aria-label={say('measure.steps')} className="step-list">
+      <ol>{(['body', ...FIRST_TAPES] as const).map(entry)}</ol>
+      <p className="soft">{say('measure.more')}</p>
+      <ol>{OTHER_TAPES.map(entry)}</ol>
+      <ol>{entry('end')}</ol>
+    </nav>
+  );
+}
+
+function StepState({ record: { athlete }, session, of }: StepProps & { of: Step }) {
+  if (of === 'end') return null;
+  if (of === 'body') {
+    const { statureM, massKg } = countedBody(session, athlete);
+    if (statureM !== null && massKg !== null)
+      return <span className="soft">{say('measure.step.taken')}</span>;
+    const entered = session.statureM !== null && session.massKg !== null;
+    return entered ? <span className="odd-mark">{say('measure.step.asked')}</span> : null;
+  }
+  const { read, odd } = tapeTaken(session, of, tapePerson(session, athlete));
+  if (odd.length > 0) return <span className="odd-mark">{say('measure.step.asked')}</span>;
+  return read ? <span className="soft">{say('measure.step.taken')}</span> : null;
+}

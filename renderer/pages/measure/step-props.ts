@@ -1,0 +1,17 @@
+import type { AthleteRecord } from '../../../app/contract/records.ts';
+import { MEASURING } from '../../../core/body/measuring.ts';
+import { say } from '../../language/messages.ts';
+import type { Session, Step } from './session.ts';
+
+/** What every step of a measuring session is given. */
+export interface StepProps {
+  readonly record: AthleteRecord;
+  readonly session: Session;
+  readonly change: (part: Partial<Session>) => void;
+  readonly onStep: (step: Step) => void;
+}
+
+/** Name of a step. */
+export function stepName(step: Step): string {
+  return step === 'body' || step === 'end' ? say(`measure.step.${step}`) : MEASURING[step].name;
+}

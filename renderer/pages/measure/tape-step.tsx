@@ -1,0 +1,107 @@
+import { isJunior } from '../../../core/body/body-input.ts';
+import { MEASURING } from '../../../core/body/measuring.ts';
+import { MOST_READINGS, type RepeatedReading } from '../../../core/body/repeated-reading.ts';
+import { type TapeMeasure, tapeReading } from '../../../core/fit/athlete-schema.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { limitsOf } from '../../fields/limits-of.ts';
+import { MeasureField } from '../../fields/measure-field.tsx';
+import { dateText } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import { KeepAnyway } from './keep-anyway.tsx';
+import { MeasurePicture } from './measure-picture.tsx';
+import { oddName, stepAfter, tapePerson, tapeTaken } from './session.ts';
+import { type StepProps, stepName } from './step-props.ts';
+
+const READING = ['measure.reading.1', 'measure.reading.2', 'measure.reading.3', 'measure.reading.4'] as const;
+
+/** One tape measure: where it is taken, twice or more, and what the readings come to. */
+export function TapeStep(props: StepProps & { measure: TapeMeasure }) {
+  const { record, session, change, onStep, measure } = props;
+  const format = useFormat();
+  const guide = MEASURING[measure];
+  const person = tapePerson(session, record.athlete);
+  const { read, odd, counted } = tapeTaken(session, measure, person);
+  const readings = session.readings[measure] ?? [];
+  const before = record.athlete.tape[measure];
+  const fields = Math.min(
+    MOST_READINGS,
+    Math.max(2, readings.length, read?.another && readings.length >= 2 ? 3 : 0),
+  );
+  const set = (at: number, value: number | null) => {
+    const next = Array.from({ length: Math.max(at + 1, readings.length) }, (_, i) =>
+      i === at ? value : (readings[i] ?? null),
+    );
+    while (next.length > 0 && next.at(-1) === null) next.pop();
+    change({ readings: { ...session.readings, [measure]: next } });
+  };
+  return (
+    <section className="stack">
+      <h2>{guide.name}</h2>
+      <div className="measure-with-picture">
+        <MeasurePicture
+          measure={measure}
+          spoken={say('measure.picture', { name: guide.name, from: guide.from, to: guide.to })}
+        />
+        <div className="stack">
+          <div>
+            <p>
+              {guide.posture} {say('measure.from-to', { from: guide.from, to: guide.to })}
+            </p>
+            <p className="soft">{guide.hint}</p>
+            {before && (
+              <p className="soft">
+                {say('measure.before', {
+                  value: format.length(before.valueM),
+                  day: dateText(before.takenOn),
+                })}
+              </p>
+            )}
+          </div>
+          <div className="entry-row">
+            {READING.slice(0, fields).map((key, i) => (
+              <MeasureField
+                key={key}
+                label={say(key)}
+                kind="length"
+                value={readings[i] ?? null}
+                {...limitsOf(tapeReading.shape.valueM)}
+                onEnter={(value) => set(i, value)}
+                onEmpty={() => set(i, null)}
+              />
+            ))}
+          </div>
+          {odd.map(({ value, place }) => (
+            <KeepAnyway
+              key={value}
+              why={say('measure.odd.tape', {
+                value: format.length(value),
+                stature: format.length(person.stature),
+                low: format.length(place.low),
+                high: format.length(place.high),
+              })}
+              more={isJunior(person) ? say('measure.odd.junior') : undefined}
+              onKeep={() => change({ keptAnyway: [...session.keptAnyway, oddName(measure, value)] })}
+            />
+          ))}
+          <p role="status">{read && <ReadingText read={read} count={counted.length} />}</p>
+          <p>
+            <button type="button" className="button chief" onClick={() => onStep(stepAfter(measure))}>
+              {say('measure.next', { step: stepName(stepAfter(measure)) })}
+            </button>
+          </p>
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function ReadingText({ read, count }: { read: RepeatedReading; count: number }) {
+  const format = useFormat();
+  const value = format.length(read.valueM, { exact: true });
+  const doubt = format.length(read.sdM, { unit: 'mm' });
+  if (count === 1) return say('measure.value.one', { value, doubt });
+  const spread = format.length(read.spreadM, { unit: 'mm' });
+  const taken = say('measure.value', { value, doubt, count, spread });
+  const another = read.another ? say('measure.another', { limit: format.length(0.01) }) : '';
+  return `${taken} ${another}`.trim();
+}
