@@ -10,6 +10,8 @@ export interface Transferred {
   readonly asIs: { readonly fit: Fit; readonly report: Report };
   /** Every setting shifted together fore and aft so that bow over stern per metre of length is as it was. */
   readonly trimKept: { readonly fit: Fit; readonly report: Report; readonly shiftAft: number } | null;
+  /** The same (or, where the trim cannot be kept, the same places) in the new boat's nearest holes; null without holes. */
+  readonly inHoles: { readonly fit: Fit; readonly report: Report } | null;
 }
 
 /** Passes of the shift; the answer is nearly linear. */
@@ -34,7 +36,33 @@ export function transferFit(evaluator: Evaluator, fit: Fit, boat: Boat): Transfe
   const before = evaluator.evaluate(fit);
   const moved: Fit = { ...fit, boat };
   const report = evaluator.evaluate(moved);
-  return { asIs: { fit: moved, report }, trimKept: keepTrim(evaluator, moved, { before, report }) };
+  const trimKept = keepTrim(evaluator, moved, { before, report });
+  const drilled = inNearestHoles(trimKept?.fit ?? moved);
+  const inHoles = drilled && { fit: drilled, report: evaluator.evaluate(drilled) };
+  return { asIs: { fit: moved, report }, trimKept, inHoles };
+}
+
+/**
+ * Every seat's setting shifted together so that its pad stands in the nearest hole, then its rest in the hole nearest to
+ * where that leaves it; null where the hardware has no holes.
+ */
+export function inNearestHoles(fit: Fit): Fit | null {
+  const { padHolePitchM, restHolePitchM } = fit.boat.hardware;
+  if (padHolePitchM === null && restHolePitchM === null) return null;
+  const nearest = (aft: number, pitch: number | null) =>
+    pitch === null ? aft : Number((Math.round(aft / pitch) * pitch).toFixed(6));
+  const shifts = fit.seats.map(({ kneePad: { aftM } }) => ({
+    aft: nearest(aftM, padHolePitchM) - aftM,
+    out: 0,
+  }));
+  const { seats } = shiftSeats(fit, shifts);
+  return {
+    ...fit,
+    seats: seats.map((seat) => ({
+      ...seat,
+      rearRest: { ...seat.rearRest, aftM: nearest(seat.rearRest.aftM, restHolePitchM) },
+    })),
+  };
 }
 
 function keepTrim(

@@ -6,16 +6,20 @@ import { BOAT_KEPT } from './english/boat-kept.ts';
 import { CREW } from './english/crew.ts';
 import { DRAWING } from './english/drawing.ts';
 import { FIELDS } from './english/fields.ts';
+import { GROWTH } from './english/growth.ts';
 import { HULL } from './english/hull.ts';
 import { MEASURING_WORDS } from './english/measuring.ts';
 import { PADDLE } from './english/paddle.ts';
 import { PROPOSAL } from './english/proposal.ts';
+import { REACH } from './english/reach.ts';
 import { ROSTER } from './english/roster.ts';
 import { SET_OUT } from './english/set-out.ts';
 import { SHEET } from './english/sheet.ts';
 import { SHOW } from './english/show.ts';
 import { STROKE } from './english/stroke.ts';
+import { TRANSFER } from './english/transfer.ts';
 import { TRIAL } from './english/trial.ts';
+import { VALUES } from './english/values.ts';
 
 /**
  * Every text that a person reads in the page, in one catalogue. A translation is a second object of the same keys.
@@ -40,7 +44,11 @@ export const MESSAGES = {
   ...STROKE,
   ...PROPOSAL,
   ...PADDLE,
+  ...VALUES,
   ...TRIAL,
+  ...GROWTH,
+  ...TRANSFER,
+  ...REACH,
 } as const;
 
 export type MessageKey = keyof typeof MESSAGES;

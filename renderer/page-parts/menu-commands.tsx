@@ -11,8 +11,10 @@ export function onCommand(listener: (command: MenuCommand) => void): () => void 
   return () => window.removeEventListener(COMMAND_EVENT, heard);
 }
 
-const send = (command: MenuCommand) =>
+/** Gives a command, as the native menu does. */
+export function sendCommand(command: MenuCommand): void {
   window.dispatchEvent(new CustomEvent(COMMAND_EVENT, { detail: command }));
+}
 
 /** The command that a key press means; null for most. A text being typed keeps its own undo. */
 export function commandOfKey(event: KeyboardEvent): MenuCommand | null {
@@ -34,12 +36,12 @@ function isBeingTyped(target: EventTarget | null): boolean {
 /** Turns keys and the native menu into commands, and carries out those that belong to no page. */
 export function MenuCommands() {
   useEffect(() => {
-    const stopMenu = window.kneelwright?.onMenu(send);
+    const stopMenu = window.kneelwright?.onMenu(sendCommand);
     const onKey = (event: KeyboardEvent) => {
       const command = commandOfKey(event);
       if (!command) return;
       event.preventDefault();
-      send(command);
+      sendCommand(command);
     };
     const stopCommands = onCommand((command) => {
       if (command === 'new-fit') go({ page: 'new-fit' });

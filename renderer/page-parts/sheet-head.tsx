@@ -1,4 +1,5 @@
 import { say } from '../language/messages.ts';
+import { Reach } from '../reach/reach.tsx';
 import { hrefOf, type Route } from '../route/route.ts';
 import { DisplayChoices } from './display-choices.tsx';
 import { MakerMark } from './maker-mark.tsx';
@@ -12,7 +13,11 @@ const PAGES = [
     name: 'sheet.fits',
     within: ['fits', 'fit', 'crew-sheet', 'new-fit', 'set-out', 'show'],
   },
-  { route: { page: 'athletes' }, name: 'sheet.athletes', within: ['athletes', 'athlete', 'measure', 'athletes-table'] },
+  {
+    route: { page: 'athletes' },
+    name: 'sheet.athletes',
+    within: ['athletes', 'athlete', 'measure', 'athletes-table'],
+  },
   { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat', 'hull'] },
   { route: { page: 'paddles' }, name: 'paddles.title', within: ['paddles'] },
   { route: { page: 'archive' }, name: 'archive.title', within: ['archive'] },
@@ -23,7 +28,7 @@ const PAGES = [
 export function SheetHead({ route }: { route: Route }) {
   return (
     <header className="sheet-head">
-      <a className="sheet-name" href={hrefOf({ page: 'fits' })}>
+      <a className="sheet-name" href={hrefOf({ page: 'home' })}>
         <MakerMark />
         {say('sheet.name')}
       </a>
@@ -40,6 +45,7 @@ export function SheetHead({ route }: { route: Route }) {
       </nav>
       <div className="sheet-tools">
         <div className="sheet-tools" id={SHEET_TOOLS_ID} />
+        <Reach />
         <DisplayChoices />
       </div>
     </header>

@@ -3,8 +3,8 @@ import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
 import { ArchivePage } from '../pages/archive/archive-page.tsx';
 import { AthletePage } from '../pages/athlete/athlete-page.tsx';
-import { AthletesTablePage } from '../pages/athletes-table/athletes-table-page.tsx';
 import { AthletesPage } from '../pages/athletes/athletes-page.tsx';
+import { AthletesTablePage } from '../pages/athletes-table/athletes-table-page.tsx';
 import { BenchPage } from '../pages/bench/bench-page.tsx';
 import { BoatPage } from '../pages/boat/boat-page.tsx';
 import { BoatsPage } from '../pages/boats/boats-page.tsx';
@@ -15,10 +15,12 @@ import { HomePage } from '../pages/home/home-page.tsx';
 import { HullPage } from '../pages/hull/hull-page.tsx';
 import { MeasurePage } from '../pages/measure/measure-page.tsx';
 import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
+import { PaddlesPage } from '../pages/paddles/paddles-page.tsx';
 import { SetOutPage } from '../pages/set-out/set-out-page.tsx';
 import { ShowPage } from '../pages/show/show-page.tsx';
+import { TimelinePage } from '../pages/timeline/timeline-page.tsx';
+import { TransferPage } from '../pages/transfer/transfer-page.tsx';
 import { TrialPage } from '../pages/trial/trial-page.tsx';
-import { PaddlesPage } from '../pages/paddles/paddles-page.tsx';
 import { hrefOf, type Route, useRoute } from '../route/route.ts';
 import { FaultBoundary } from './fault-boundary.tsx';
 import { MenuCommands } from './menu-commands.tsx';
@@ -42,6 +44,10 @@ function Page({ route }: { route: Route }) {
       return <CrewSheetPage key={route.id} fitId={route.id} />;
     case 'trial':
       return <TrialPage key={`${route.id} ${route.trial}`} fitId={route.id} trialId={route.trial ?? null} />;
+    case 'transfer':
+      return <TransferPage key={route.id} fitId={route.id} />;
+    case 'timeline':
+      return <TimelinePage key={route.id} id={route.id} />;
     case 'athletes':
       return <AthletesPage />;
     case 'athlete':

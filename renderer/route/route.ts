@@ -9,7 +9,7 @@ export type Route =
       readonly page: 'fit';
       readonly id: string;
       /** The leaf of the margin that is opened; left out, the notes. */
-      readonly leaf?: 'trials' | 'growth';
+      readonly leaf?: 'trials' | 'growth' | 'revisions';
       readonly trial?: string;
     }
   | { readonly page: 'trial'; readonly id: string; readonly trial?: string }
@@ -79,7 +79,8 @@ export function routeOf(hash: string): Route {
   if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'timeline') {
     return { page: 'timeline', id };
   }
-  if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'measure') return { page: 'measure', id };
+  if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'measure')
+    return { page: 'measure', id };
   if (rest.length > 0) return { page: 'home' };
   if (folder === 'athletes' && id === 'table') return { page: 'athletes-table' };
   if (folder === 'fits') {
@@ -97,19 +98,15 @@ export function routeOf(hash: string): Route {
 function ofFit(id: string, [leaf, trial, ...rest]: readonly string[]): Route {
   if (rest.length > 0) return { page: 'home' };
   if (leaf === 'trials') return trial ? { page: 'fit', id, leaf, trial } : { page: 'fit', id, leaf };
-  if (leaf === 'trial' && trial) return trial === 'new' ? { page: 'trial', id } : { page: 'trial', id, trial };
-  if (trial === undefined && leaf === 'growth') return { page: 'fit', id, leaf };
+  if (leaf === 'trial' && trial)
+    return trial === 'new' ? { page: 'trial', id } : { page: 'trial', id, trial };
+  if (trial === undefined && (leaf === 'growth' || leaf === 'revisions')) return { page: 'fit', id, leaf };
   if (trial === undefined && leaf === 'transfer') return { page: 'transfer', id };
   return { page: 'home' };
 }
 
 export function go(route: Route): void {
   window.location.hash = hrefOf(route);
-}
-
-/** Goes on without leaving the present place in the way of *back*. */
-export function goInstead(route: Route): void {
-  window.location.replace(hrefOf(route));
 }
 
 const listen = (changed: () => void) => {

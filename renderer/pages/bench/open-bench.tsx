@@ -17,6 +17,7 @@ import { Margin } from './margin.tsx';
 import type { FetchedRevision } from './revisions.tsx';
 import { SaveRevision } from './save-revision.tsx';
 import { useBench, useLook } from './use-bench.ts';
+import { useBenchActions } from './use-bench-actions.ts';
 
 /** A fit on the bench, with the revision that is looked at in its place for a while, if any. */
 export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: () => void }) {
@@ -58,6 +59,7 @@ function BenchSheet(props: {
   const [newest, setNewest] = useState<Fit | null>(opened.draftSavedAt === null ? opened.fit : null);
   const trials = useFitTrials(opened.id);
   const grown = useGrown();
+  useBenchActions(opened.id);
   const [compared, setCompared] = useState<FetchedRevision | null>(null);
   const [saving, setSaving] = useState(false);
   const openSaving = useCallback(() => setSaving(true), []);

@@ -33,6 +33,38 @@ describe('transferFit', () => {
     expect(Math.abs(trim(moved.trimKept!.report) - trim(evaluator.evaluate(fit)))).toBeLessThan(1e-4);
   });
 
+  it('stands in the new boat’s nearest holes, no farther than half a pitch from where the trim is kept', () => {
+    expect(moved.inHoles).toBe(null);
+    const pitch = 0.025;
+    const hardware = { ...other.hardware, padHolePitchM: pitch, restHolePitchM: pitch };
+    const drilled = transferFit(evaluator, fit, { ...other, hardware });
+    const [kept, holes] = [drilled.trimKept!.fit.seats[0]!, drilled.inHoles!.fit.seats[0]!];
+    for (const aft of [holes.kneePad.aftM, holes.rearRest.aftM]) {
+      expect(Math.abs(aft / pitch - Math.round(aft / pitch))).toBeLessThan(1e-6);
+    }
+    const by = holes.kneePad.aftM - kept.kneePad.aftM;
+    expect(Math.abs(by)).toBeLessThanOrEqual(pitch / 2 + 1e-9);
+    expect(holes.frontFoot.forwardM).toBeCloseTo(kept.frontFoot.forwardM - by, 6);
+    expect(Math.abs(holes.rearRest.aftM - kept.rearRest.aftM - by)).toBeLessThanOrEqual(pitch / 2 + 1e-9);
+    expect(drilled.inHoles!.report).toEqual(evaluator.evaluate(drilled.inHoles!.fit));
+  });
+
+  it('keeps no trim in a boat that does not carry the paddler, and says nothing of a shift', () => {
+    const thimble = exampleBoat();
+    if (thimble.hull.kind !== 'tape') throw new Error('the example is taped');
+    thimble.hull = {
+      ...thimble.hull,
+      stations: thimble.hull.stations.map((s) => ({
+        ...s,
+        sheerM: s.keelM + 0.05,
+        beams: [{ aboveKeelM: 0.02, beamM: 0.5 * s.sheerBeamM }],
+      })),
+    };
+    const sunk = transferFit(evaluator, fit, thimble);
+    expect(sunk.asIs.report.afloat.ready.kind).not.toBe('afloat');
+    expect(sunk.trimKept).toBe(null);
+  });
+
   it('refuses a boat with another number of seats', () => {
     expect(() => transferFit(evaluator, fit, exampleBoat(2))).toThrow(RangeError);
   });

@@ -1,0 +1,42 @@
+import { useMemo } from 'react';
+import { say } from '../../language/messages.ts';
+import { sendCommand } from '../../page-parts/menu-commands.tsx';
+import { type ReachAction, useOfferedActions } from '../../reach/offered-actions.ts';
+import { go } from '../../route/route.ts';
+import { useFit } from './bench-context.tsx';
+
+/** Offers what can be done with the fit on the bench. */
+export function useBenchActions(fitId: string): void {
+  const undoName = useFit((state) => state.undoName);
+  const redoName = useFit((state) => state.redoName);
+  const seats = useFit(({ fit }) => fit.seats);
+  const actions = useMemo((): ReachAction[] => {
+    const people = seats.flatMap(({ athlete }) =>
+      athlete?.id ? [{ id: athlete.id, name: athlete.name }] : [],
+    );
+    return [
+      { id: 'save', name: say('do.save'), run: () => sendCommand('save-revision') },
+      { id: 'trial', name: say('do.trial'), run: () => go({ page: 'trial', id: fitId }) },
+      ...(undoName === null
+        ? []
+        : [{ id: 'undo', name: say('do.undo', { step: undoName }), run: () => sendCommand('undo') }]),
+      ...(redoName === null
+        ? []
+        : [{ id: 'redo', name: say('do.redo', { step: redoName }), run: () => sendCommand('redo') }]),
+      { id: 'trials', name: say('do.trials'), run: () => go({ page: 'fit', id: fitId, leaf: 'trials' }) },
+      {
+        id: 'revisions',
+        name: say('do.revisions'),
+        run: () => go({ page: 'fit', id: fitId, leaf: 'revisions' }),
+      },
+      { id: 'transfer', name: say('do.transfer'), run: () => go({ page: 'transfer', id: fitId }) },
+      { id: 'set-out', name: say('do.set-out'), run: () => go({ page: 'set-out', id: fitId }) },
+      { id: 'show', name: say('do.show'), run: () => go({ page: 'show', id: fitId }) },
+      ...people.flatMap(({ id, name }) => [
+        { id: `athlete ${id}`, name: say('do.athlete', { name }), run: () => go({ page: 'athlete', id }) },
+        { id: `timeline ${id}`, name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },
+      ]),
+    ];
+  }, [fitId, undoName, redoName, seats]);
+  useOfferedActions(actions);
+}

@@ -1,0 +1,110 @@
+import { useState } from 'react';
+import type { FoundThing } from '../../../app/contract/trials.ts';
+import { useCall } from '../../client/use-call.ts';
+import { TextField } from '../../fields/text-field.tsx';
+import { instantText } from '../../language/dates.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { StoreNotices } from '../../page-parts/store-notices.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { FoundList } from '../../reach/found-list.tsx';
+import { useFound } from '../../reach/use-found.ts';
+import { hrefOf, type Route } from '../../route/route.ts';
+
+const MOST = 24;
+
+/** Where the program opens once there is something in it: what was worked on last, and a line to find anything by. */
+export function RecentPage() {
+  const [text, setText] = useState('');
+  const found = useFound(text, MOST);
+  const searching = text.trim() !== '';
+  const things = found.value ?? [];
+  return (
+    <Page
+      title={say('recent.title')}
+      tools={
+        <a className="button" href={hrefOf({ page: 'new-fit' })}>
+          {say('fits.new')}
+        </a>
+      }
+    >
+      <StoreNotices />
+      <div className="stack">
+        <div className="find-anything">
+          <TextField
+            label={say('find.label')}
+            hint={say('find.hint')}
+            type="search"
+            value={text}
+            onChange={setText}
+          />
+        </div>
+        {found.error && <Trouble error={found.error} onRetry={found.reload} />}
+        {searching ? <Found text={text} things={found.value} /> : <Lately things={things} />}
+      </div>
+    </Page>
+  );
+}
+
+function Found({ text, things }: { text: string; things: readonly FoundThing[] | null }) {
+  if (!things) return null;
+  return (
+    <>
+      <p role="status" className="soft">
+        {things.length === 0
+          ? say('find.nothing', { text: text.trim() })
+          : sayCount('find.count', things.length)}
+      </p>
+      <FoundList things={things} />
+    </>
+  );
+}
+
+/** The fit that was changed last is a press away; below it everything else, the newest first. */
+function Lately({ things }: { things: readonly FoundThing[] }) {
+  const fit = things.find(({ kind }) => kind === 'fit');
+  const others = things.filter((thing) => thing !== fit);
+  return (
+    <>
+      {fit && (
+        <div className="go-on">
+          <a className="button chief" href={hrefOf({ page: 'fit', id: fit.id })}>
+            {say('recent.go-on', { name: fit.title })}
+          </a>
+          <span className="soft">{[fit.of, instantText(fit.at)].filter(Boolean).join(' · ')}</span>
+        </div>
+      )}
+      <FirstSteps />
+      {others.length > 0 && (
+        <>
+          <h2 className="lettering">{say('recent.lately')}</h2>
+          <FoundList things={others} />
+        </>
+      )}
+    </>
+  );
+}
+
+const FIRST = { limit: 1 };
+
+/** What is still missing before there can be a fit, the first of it. */
+function FirstSteps() {
+  const athletes = useCall('athletes.list', FIRST);
+  const boats = useCall('boats.list', FIRST);
+  const fits = useCall('fits.list', FIRST);
+  if (!athletes.value || !boats.value || !fits.value || fits.value.length > 0) return null;
+  const steps: readonly [boolean, 'athlete' | 'boat' | 'fit', Route, string][] = [
+    [athletes.value.length === 0, 'athlete', { page: 'athlete', id: 'new' }, say('athletes.new')],
+    [boats.value.length === 0, 'boat', { page: 'boat', id: 'new' }, say('boats.new')],
+    [true, 'fit', { page: 'new-fit' }, say('fits.new')],
+  ];
+  const [, what, route, name] = steps.find(([missing]) => missing)!;
+  return (
+    <div className="go-on">
+      <p>{say(`recent.first.${what}`)}</p>
+      <a className="button chief" href={hrefOf(route)}>
+        {name}
+      </a>
+    </div>
+  );
+}

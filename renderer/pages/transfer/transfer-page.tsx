@@ -1,0 +1,126 @@
+import { useMemo, useState } from 'react';
+import type { BoatRecord } from '../../../app/contract/records.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { call } from '../../client/client.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { SelectField } from '../../fields/select-field.tsx';
+import { dateText, today } from '../../language/dates.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { Page } from '../../page-parts/page.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { go, hrefOf } from '../../route/route.ts';
+import { shiftSentences } from './shift-sentences.ts';
+import { type TransferColumn, TransferTable } from './transfer-table.tsx';
+import type { TransferAnswer } from './transfer-worker.ts';
+import { useTransfer } from './use-transfer.ts';
+
+const EVERYTHING = { limit: 1000 };
+/** What a name and a note may hold, characters. */
+const NAME_LENGTH = 120;
+const NOTES_LENGTH = 10_000;
+
+/** The same stance in another hull: what it asks for, what changes, and a new fit of it in one press. */
+export function TransferPage({ fitId }: { fitId: string }) {
+  const opened = useCall('fits.open', { id: fitId });
+  const boats = useCall('boats.list', EVERYTHING);
+  const error = opened.error ?? boats.error;
+  const fit = opened.value?.fit ?? null;
+  return (
+    <Page
+      title={say('transfer.title', { fit: fit?.name ?? '' })}
+      tools={
+        <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
+          {say('transfer.back')}
+        </a>
+      }
+      wide
+    >
+      {error && <Trouble error={error} />}
+      {!error && !(fit && boats.value) && <p className="soft">{say('sheet.loading')}</p>}
+      {fit && boats.value && <Transfer fit={fit} boats={boats.value} />}
+    </Page>
+  );
+}
+
+function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
+  const [boatId, setBoatId] = useState<string | null>(null);
+  const others = boats.filter(({ id, boat }) => boat.seats.length === fit.seats.length && id !== fit.boat.id);
+  const boat = useMemo(() => {
+    const record = boats.find(({ id }) => id === boatId);
+    return record ? { ...record.boat, id: record.id } : null;
+  }, [boats, boatId]);
+  const answer = useTransfer(fit, boat);
+  if (others.length === 0) {
+    return (
+      <div className="stack">
+        <p>{sayCount('transfer.no-boat', fit.seats.length)}</p>
+        <p>
+          <a className="button" href={hrefOf({ page: 'boat', id: 'new' })}>
+            {say('transfer.measure')}
+          </a>
+        </p>
+      </div>
+    );
+  }
+  return (
+    <div className="stack">
+      <p className="soft">{say('transfer.about')}</p>
+      <div className="transfer-boat">
+        <SelectField
+          label={say('transfer.boat')}
+          value={boatId}
+          placeholder={say('transfer.choose')}
+          options={others.map(({ id, boat: { name } }) => ({ value: id, name }))}
+          onChange={setBoatId}
+        />
+      </div>
+      {boat && !answer && <p className="soft">{say('transfer.working')}</p>}
+      {answer && <Answered answer={answer} />}
+    </div>
+  );
+}
+
+/** The columns of the table: now, the same places, trim kept, and in the new boat's holes. */
+export function columnsOf({ old, moved }: TransferAnswer): TransferColumn[] {
+  const boat = moved.asIs.fit.boat.name;
+  return [
+    { title: say('transfer.old', { boat: old.fit.boat.name }), ...old },
+    { title: say('transfer.as-is', { boat }), ...moved.asIs },
+    ...(moved.trimKept ? [{ title: say('transfer.kept', { boat }), ...moved.trimKept }] : []),
+    ...(moved.inHoles ? [{ title: say('transfer.holes'), ...moved.inHoles }] : []),
+  ];
+}
+
+function Answered({ answer }: { answer: TransferAnswer }) {
+  const format = useFormat();
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+
+  async function make({ fit }: TransferColumn): Promise<void> {
+    const from = answer.old.fit;
+    const note = say('transfer.note', { fit: from.name, boat: from.boat.name, date: dateText(today()) });
+    const result = await call('fits.create', {
+      fit: {
+        ...fit,
+        name: say('transfer.name', { fit: from.name, boat: fit.boat.name }).slice(0, NAME_LENGTH),
+        notes: [fit.notes, note].filter(Boolean).join('\n').slice(0, NOTES_LENGTH),
+      },
+    });
+    if (!result.ok) return setRefusal(result.error);
+    go({ page: 'fit', id: result.value.id });
+  }
+
+  return (
+    <>
+      <div role="status">
+        {shiftSentences(answer, format).map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+      {refusal && <Trouble error={refusal} />}
+      <TransferTable columns={columnsOf(answer)} onMake={(column) => void make(column)} />
+      <p className="soft">{say('transfer.caution')}</p>
+    </>
+  );
+}

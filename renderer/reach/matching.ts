@@ -1,0 +1,22 @@
+import type { ReachAction } from './offered-actions.ts';
+
+/** Text without accents and capitals. */
+const plain = (text: string) => text.normalize('NFKD').replace(/\p{M}/gu, '').toLocaleLowerCase();
+
+/** The words that were typed. */
+const wordsOf = (text: string) => plain(text).split(/\s+/).filter(Boolean);
+
+/**
+ * Actions that hold every word typed, those in which the words begin words first; all of them in their own order where
+ * nothing was typed.
+ */
+export function matchingActions(actions: readonly ReachAction[], text: string): ReachAction[] {
+  const words = wordsOf(text);
+  const found = actions.flatMap((action) => {
+    const name = plain(action.name);
+    if (!words.every((word) => name.includes(word))) return [];
+    const begun = words.filter((word) => ` ${name}`.includes(` ${word}`)).length;
+    return [{ action, begun }];
+  });
+  return found.sort((a, b) => b.begun - a.begun).map(({ action }) => action);
+}

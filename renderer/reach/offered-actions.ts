@@ -1,0 +1,23 @@
+import { useEffect } from 'react';
+import { createStore } from 'zustand/vanilla';
+
+/** Something that can be done from where one is. */
+export interface ReachAction {
+  readonly id: string;
+  /** What is done, as one would say it. */
+  readonly name: string;
+  readonly run: () => void;
+}
+
+/** What the page that is open offers, over what can always be done. */
+export const offeredActions = createStore<readonly ReachAction[]>(() => []);
+
+/** Offers actions as long as the component is on the page. `actions` should be the same array until they change. */
+export function useOfferedActions(actions: readonly ReachAction[]): void {
+  useEffect(() => {
+    offeredActions.setState(actions, true);
+    return () => {
+      if (offeredActions.getState() === actions) offeredActions.setState([], true);
+    };
+  }, [actions]);
+}

@@ -1,0 +1,160 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { useStore } from 'zustand';
+import { say } from '../language/messages.ts';
+import { go } from '../route/route.ts';
+import { thingName, thingPlace, thingRoute } from './found-thing.ts';
+import { matchingActions } from './matching.ts';
+import { offeredActions } from './offered-actions.ts';
+import { useFound } from './use-found.ts';
+import { USUAL_ACTIONS } from './usual-actions.ts';
+
+/** How much is shown of each: a screenful in all. */
+const MOST_ACTIONS = 9;
+const MOST_THINGS = 8;
+
+interface Choice {
+  readonly key: string;
+  readonly group: 'do' | 'things';
+  readonly name: string;
+  readonly about: string;
+  readonly run: () => void;
+}
+
+function useChoices(text: string): { choices: Choice[]; settled: boolean } {
+  const offered = useStore(offeredActions);
+  const { value } = useFound(text, MOST_THINGS);
+  const actions = matchingActions([...offered, ...USUAL_ACTIONS], text).slice(0, MOST_ACTIONS);
+  const choices: Choice[] = [
+    ...actions.map(({ id, name, run }) => ({ key: `do ${id}`, group: 'do' as const, name, about: '', run })),
+    ...(value ?? []).map((thing) => ({
+      key: `${thing.kind} ${thing.id}`,
+      group: 'things' as const,
+      name: thingName(thing),
+      about: thingPlace(thing),
+      run: () => go(thingRoute(thing)),
+    })),
+  ];
+  return { choices, settled: value !== null };
+}
+
+/** One line to type in; below it what can be done and gone to. The keyboard alone is enough. */
+export function ReachChooser({ onDone }: { onDone: () => void }) {
+  const id = useId();
+  const [text, setText] = useState('');
+  const [at, setAt] = useState(0);
+  const list = useRef<HTMLDivElement>(null);
+  const { choices, settled } = useChoices(text);
+  const chosen = Math.min(at, choices.length - 1);
+  useEffect(() => {
+    list.current?.querySelector(`[data-at="${chosen}"]`)?.scrollIntoView({ block: 'nearest' });
+  }, [chosen]);
+
+  function take(choice: Choice | undefined): void {
+    if (!choice) return;
+    onDone();
+    choice.run();
+  }
+
+  function onKey(event: React.KeyboardEvent): void {
+    if (event.nativeEvent.isComposing) return;
+    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (step !== undefined && choices.length > 0) {
+      event.preventDefault();
+      setAt((chosen + step + choices.length) % choices.length);
+    }
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      take(choices[chosen]);
+    }
+  }
+
+  return (
+    <div className="reach-chooser">
+      <label className="only-spoken" htmlFor={`${id}-text`}>
+        {say('reach.label')}
+      </label>
+      <input
+        id={`${id}-text`}
+        className="entry reach-entry"
+        role="combobox"
+        aria-expanded="true"
+        aria-controls={`${id}-list`}
+        aria-activedescendant={choices.length > 0 ? `${id}-${chosen}` : undefined}
+        aria-autocomplete="list"
+        aria-describedby={`${id}-hint`}
+        autoComplete="off"
+        spellCheck={false}
+        maxLength={120}
+        placeholder={say('reach.label')}
+        value={text}
+        // biome-ignore lint/a11y/noAutofocus: the list was opened to type in
+        autoFocus
+        onChange={({ target }) => {
+          setText(target.value);
+          setAt(0);
+        }}
+        onKeyDown={onKey}
+      />
+      <div className="reach-list" ref={list} id={`${id}-list`} role="listbox" aria-label={say('reach.title')}>
+        {(['do', 'things'] as const).map((group) => (
+          <ChoiceGroup
+            key={group}
+            id={id}
+            title={say(`reach.${group}`)}
+            choices={choices
+              .map((choice, index) => ({ choice, index }))
+              .filter((c) => c.choice.group === group)}
+            chosen={chosen}
+            onPoint={setAt}
+            onTake={take}
+          />
+        ))}
+      </div>
+      {choices.length === 0 && settled && (
+        <p className="soft" role="status">
+          {say('reach.nothing', { text })}
+        </p>
+      )}
+      <p className="field-hint" id={`${id}-hint`}>
+        {say('reach.hint')}
+      </p>
+    </div>
+  );
+}
+
+function ChoiceGroup(props: {
+  id: string;
+  title: string;
+  choices: readonly { choice: Choice; index: number }[];
+  chosen: number;
+  onPoint: (index: number) => void;
+  onTake: (choice: Choice) => void;
+}) {
+  const { id, title, choices, chosen } = props;
+  if (choices.length === 0) return null;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a group of options in a list box is no fieldset
+    <div role="group" aria-label={title}>
+      <div className="lettering" aria-hidden="true">
+        {title}
+      </div>
+      {choices.map(({ choice, index }) => (
+        // biome-ignore lint/a11y/useKeyWithClickEvents: the entry above has the keyboard, and names the chosen option
+        <div
+          key={choice.key}
+          id={`${id}-${index}`}
+          className="reach-choice"
+          role="option"
+          tabIndex={-1}
+          aria-selected={index === chosen}
+          data-at={index}
+          onPointerMove={() => props.onPoint(index)}
+          onClick={() => props.onTake(choice)}
+        >
+          <span>{choice.name}</span>
+          <span className="soft">{choice.about}</span>
+        </div>
+      ))}
+    </div>
+  );
+}
