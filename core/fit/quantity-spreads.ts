@@ -33,7 +33,7 @@ export const POSTURE_SD_DEG: Readonly<Record<StanceUnknown, number>> = {
 };
 
 /** A pinned angle was measured, from a photograph say: degrees, estimate. */
-const PINNED_SD_DEG = 2;
+export const PINNED_SD_DEG = 2;
 
 /** Scale of body mass between two weighings on the same day, kilograms (estimate). */
 export const BODY_MASS_SD_KG = 0.7;

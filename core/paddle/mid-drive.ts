@@ -23,12 +23,12 @@ export interface MidDriveInput {
   readonly stances: Readonly<Record<Phase, Stance>>;
 }
 
-/**
- * How truly the top hand's height over the shoulders is known, metres: an estimate of ours for a stature of 1.80 m, and
- * read off a side photograph.
- */
-const TOP_HAND_SD = { estimated: 0.05, measured: 0.02 } as const;
+/** How truly the top hand's height over the shoulders is estimated, metres, for the stature below (estimate of ours). */
+const TOP_HAND_SD = 0.05;
 const STATED_FOR_STATURE = 1.8;
+
+/** The same once it is read off a side photograph, metres (estimate). */
+export const TOP_HAND_MEASURED_SD = 0.02;
 
 /**
  * Trunk and top hand in the middle of the drive, by hand: hips as when ready (the stroke's own solve has them within half
@@ -49,8 +49,8 @@ export function midDrive({ body, seat, stances }: MidDriveInput): MidDrive {
 
 /** Standard deviation of the top hand's height over the shoulders in the middle of the drive, metres. */
 export function topHandSd({ body, seat }: Pick<MidDriveInput, 'body' | 'seat'>): number {
-  if (seat.stroke.topHandOverM !== undefined) return TOP_HAND_SD.measured;
-  return (TOP_HAND_SD.estimated * body.stature) / STATED_FOR_STATURE;
+  if (seat.stroke.topHandOverM !== undefined) return TOP_HAND_MEASURED_SD;
+  return (TOP_HAND_SD * body.stature) / STATED_FOR_STATURE;
 }
 
 /** Places of the head and shoulders that a hand's height is told by, the lowest first. */

@@ -35,7 +35,11 @@ export function measurementsFor(fit: Fit, report: Report, goal: MeasuringGoal): 
   return tightenings({ slopes: slopesToLengths(fit, goal), variance: sd ** 2 }, untaken(athlete));
 }
 
-function quantityOf(quantities: readonly Quantity[], { quantity }: MeasuringGoal): Quantity | undefined {
+/** The quantity that a goal speaks of; undefined where it was not computed. */
+export function quantityOf(
+  quantities: readonly Quantity[],
+  { quantity }: MeasuringGoal,
+): Quantity | undefined {
   return quantities.find((q) => q.id === quantity.id && q.seat === quantity.seat);
 }
 

@@ -7,6 +7,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { onLiveFrame } from '../../document/live-frame.ts';
 import { say } from '../../language/messages.ts';
 import { SeverityMark } from '../../marks/severity-mark.tsx';
+import { Tighten } from '../values/tighten.tsx';
 import { useDocument, useFit } from './bench-context.tsx';
 import { HoldAngle, holdOf } from './hold-angle.tsx';
 import { LiveText } from './live-text.tsx';
@@ -79,7 +80,10 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
           </>
         )}
         <dt>{say('values.sure')}</dt>
-        <dd>{sure}</dd>
+        <dd>
+          {sure}
+          <Tighten id={id} seat={seat} />
+        </dd>
         {definition && (
           <>
             <dt>{say('values.how')}</dt>

@@ -4,6 +4,7 @@ import type { Quantity } from '../../../core/findings/finding.ts';
 import { quantityName } from '../../../core/findings/sentences.ts';
 import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
+import { CentimetreTable } from '../values/centimetre-table.tsx';
 import { useFit } from './bench-context.tsx';
 import { LiveText } from './live-text.tsx';
 import { ValueRow } from './value-row.tsx';
@@ -12,6 +13,7 @@ import { ValueRow } from './value-row.tsx';
 export function Values() {
   const seat = useFit((state) => state.seat);
   const quantities = useFit(({ report }) => report.quantities);
+  const occupied = useFit(({ fit }) => fit.seats[seat]?.athlete != null);
   const [search, setSearch] = useState('');
   const matches = ({ id }: Quantity) =>
     quantityName(id).toLocaleLowerCase().includes(search.trim().toLocaleLowerCase());
@@ -32,6 +34,7 @@ export function Values() {
   return (
     <div className="values">
       <TextField label={say('values.filter')} type="search" value={search} onChange={setSearch} />
+      {occupied && <CentimetreTable />}
       {part(seat, say('values.of-seat'))}
       {part(null, say('values.of-boat'))}
       <p className="soft">

@@ -1,0 +1,65 @@
+import type { Evaluator } from '../fit/evaluator.ts';
+import type { Fit } from '../fit/fit-schema.ts';
+import { PINNED_SD_DEG, POSTURE_SD_DEG } from '../fit/quantity-spreads.ts';
+import type { Report } from '../fit/report.ts';
+import type { Pins, Seat } from '../fit/seat-schema.ts';
+import { midDrive } from '../paddle/mid-drive.ts';
+import { STANCE_UNKNOWNS, type StanceUnknown } from '../stance/stance.ts';
+import { toDegrees } from '../units/angle.ts';
+import type { Tightening } from './best-measurement.ts';
+import { type MeasuringGoal, quantityOf } from './measurements.ts';
+
+/** What can be read off a photograph of the athlete in the boat: an angle of the posture, or the top hand's height. */
+export type Photographed = StanceUnknown | 'topHand';
+
+/** A fit in which a reading has been taken, just as the model expects it. */
+export interface TakenReading {
+  readonly measure: Photographed;
+  readonly fit: Fit;
+}
+
+/**
+ * Every reading off a photograph that has not been taken of a seat and would be better than the model's own doubt (2°,
+ * 2 cm), each as a fit in which it is taken: an angle is held by a pin, the hand's height by the stroke's own entry.
+ * Empty where the seat is.
+ */
+export function readingsOf(fit: Fit, report: Report, athleteOf: number): TakenReading[] {
+  const solved = report.seats[athleteOf];
+  const seat = fit.seats[athleteOf];
+  if (!solved || !seat) return [];
+  const taken = (measure: Photographed, part: Partial<Seat>): TakenReading => ({
+    measure,
+    fit: { ...fit, seats: fit.seats.map((at, i) => (i === athleteOf ? { ...at, ...part } : at)) },
+  });
+  const angles = STANCE_UNKNOWNS.filter(
+    (unknown) =>
+      seat.pins[`${unknown}Deg` as keyof Pins] === undefined && POSTURE_SD_DEG[unknown] > PINNED_SD_DEG,
+  ).map((unknown) =>
+    taken(unknown, {
+      pins: { ...seat.pins, [`${unknown}Deg`]: toDegrees(solved.stances.ready.angles[unknown]) },
+    }),
+  );
+  if (seat.stroke.topHandOverM !== undefined) return angles;
+  const topHandOverM = midDrive({ ...solved, seat }).topHandOver;
+  return [...angles, taken('topHand', { stroke: { ...seat.stroke, topHandOverM } })];
+}
+
+/**
+ * What each reading off a photograph would do for a quantity's spread, the best first: found by evaluating the fit with
+ * the reading taken, because a held angle also changes how everything else passes on its doubt. Holding the pelvis alone,
+ * say, leaves the front knee less sure than before; such readings stand last. Each costs a whole evaluation.
+ */
+export function photographsFor(
+  evaluator: Evaluator,
+  { fit, report }: { fit: Fit; report: Report },
+  goal: MeasuringGoal,
+): Tightening<Photographed>[] {
+  const sdNow = quantityOf(report.quantities, goal)?.sd;
+  if (sdNow === undefined || sdNow === null) return [];
+  return readingsOf(fit, report, goal.athleteOf)
+    .map(({ measure, fit: taken }) => {
+      const after = quantityOf(evaluator.evaluate(taken).quantities, goal)?.sd;
+      return { measure, sdNow, sdAfter: after ?? sdNow };
+    })
+    .sort((a, b) => a.sdAfter - b.sdAfter);
+}

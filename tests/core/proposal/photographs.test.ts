@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { photographsFor, readingsOf } from '../../../core/proposal/photographs.ts';
+import { exampleFit, exampleSeat } from '../example/example-fit.ts';
+
+const evaluator = createEvaluator();
+const fit = exampleFit();
+const report = evaluator.evaluate(fit);
+const goal = (id: string, seat: number | null = 0) => ({ quantity: { id, seat }, athleteOf: 0 });
+const forGoal = (id: string, seat: number | null = 0) =>
+  photographsFor(evaluator, { fit, report }, goal(id, seat));
+const valueOf = (of: Fit, id: string) =>
+  evaluator.evaluate(of).quantities.find((q) => q.id === id && q.seat === 0)!.value;
+
+describe('readingsOf', () => {
+  it('takes each reading where the model has it: no value moves but by rounding', () => {
+    for (const { measure, fit: taken } of readingsOf(fit, report, 0)) {
+      for (const id of ['frontKnee', 'trunkPitch', 'kneeShare', 'paddleByStance']) {
+        expect(Math.abs(valueOf(taken, id) - valueOf(fit, id)), `${measure} ${id}`).toBeLessThan(1e-6);
+      }
+    }
+  });
+
+  it('offers no reading that is taken already, and none that is no better than the model', () => {
+    const taken = exampleFit([exampleSeat({ pins: { trunkPitchDeg: 12 }, stroke: { topHandOverM: 0.2 } })]);
+    const offered = readingsOf(taken, evaluator.evaluate(taken), 0).map(({ measure }) => measure);
+    expect(offered).toEqual(['thighPitch', 'pelvisYaw']);
+    expect(readingsOf(fit, report, 0).map(({ measure }) => measure)).toEqual([
+      'thighPitch',
+      'pelvisYaw',
+      'trunkPitch',
+      'topHand',
+    ]);
+  });
+});
+
+describe('photographsFor', () => {
+  it('the trunk’s own lean is tightened most by reading it: to little more than the 2° of the reading', () => {
+    const [best] = forGoal('trunkPitch');
+    expect(best!.measure).toBe('trunkPitch');
+    expect(best!.sdAfter).toBeGreaterThan((1.9 * Math.PI) / 180);
+    expect(best!.sdAfter).toBeLessThan((2.3 * Math.PI) / 180);
+    expect(best!.sdNow).toBeGreaterThan((4.4 * Math.PI) / 180);
+  });
+
+  it('the paddle by the stance wants the top hand’s height: from about 5 cm to about 3', () => {
+    const [best] = forGoal('paddleByStance');
+    expect(best!.measure).toBe('topHand');
+    expect(best!.sdNow).toBeGreaterThan(0.05);
+    expect(best!.sdAfter).toBeLessThan(0.035);
+  });
+
+  it('does not hide that holding one angle alone may leave another value less sure', () => {
+    const worse = forGoal('frontKnee').filter(({ sdNow, sdAfter }) => sdAfter > sdNow);
+    expect(worse.map(({ measure }) => measure)).toContain('pelvisYaw');
+  });
+
+  it('lists the best first, for the boat too; nothing for an empty seat or what was not computed', () => {
+    const all = forGoal('trimRest', null).map(({ sdAfter }) => sdAfter);
+    expect(all.length).toBeGreaterThan(0);
+    expect(all).toEqual([...all].sort((a, b) => a - b));
+    expect(forGoal('toNextSeat')).toEqual([]);
+    const empty = exampleFit([exampleSeat({ athlete: null })]);
+    const none = photographsFor(
+      evaluator,
+      { fit: empty, report: evaluator.evaluate(empty) },
+      goal('draft', null),
+    );
+    expect(none).toEqual([]);
+  });
+});
