@@ -26,8 +26,9 @@ export function bodyDifference(copy: Athlete, newest: Athlete): BodyDifference |
   const statureM = newest.statureM - copy.statureM;
   const massKg = newest.massKg - copy.massKg;
   const tape = TAPE_MEASURES.filter((measure) => {
-    const [was, is] = [copy.tape[measure]?.valueM, newest.tape[measure]?.valueM];
-    return is !== undefined && (was === undefined || Math.abs(is - was) >= SAME_LENGTH_M);
+    const [was, is] = [copy.tape[measure], newest.tape[measure]];
+    if (!is || (was && isOlder(was, is))) return false;
+    return !was || Math.abs(is.valueM - was.valueM) >= SAME_LENGTH_M;
   });
   const limits = JSON.stringify(copy.limits) !== JSON.stringify(newest.limits);
   const same =
@@ -41,13 +42,20 @@ export function bodyDifference(copy: Athlete, newest: Athlete): BodyDifference |
  */
 export function athleteForFit(copy: Athlete, newest: Athlete): Athlete {
   const now = forFit(newest);
-  if (Math.abs(now.statureM - copy.statureM) < SAME_LENGTH_M) return now;
-  const old = Object.fromEntries(
-    Object.entries(now.tape).filter(([measure, { valueM, takenOn }]) => {
-      const was = copy.tape[measure as TapeMeasure];
-      return was?.valueM === valueM && was.takenOn === takenOn;
-    }),
-  ) as Athlete['tape'];
-  const scaled = grownAthlete({ ...copy, tape: old }, now).tape;
-  return { ...now, tape: { ...now.tape, ...scaled } };
+  const old: Athlete['tape'] = {};
+  for (const measure of TAPE_MEASURES) {
+    const [was, is] = [copy.tape[measure], now.tape[measure]];
+    if (was && is && isOlder(was, is)) old[measure] = was;
+  }
+  const grown = Math.abs(now.statureM - copy.statureM) >= SAME_LENGTH_M;
+  const kept = grown ? grownAthlete({ ...copy, tape: old }, now).tape : old;
+  return { ...now, tape: { ...now.tape, ...kept } };
+}
+
+type Reading = NonNullable<Athlete['tape'][TapeMeasure]>;
+
+/** Whether the roster still has the reading that a copy took: the same one, or one that the copy has scaled since. */
+function isOlder(copied: Reading, listed: Reading): boolean {
+  if (copied.takenOn !== listed.takenOn) return false;
+  return copied.valueM === listed.valueM || (copied.sdM ?? 0) > (listed.sdM ?? 0);
 }

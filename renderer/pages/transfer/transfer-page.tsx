@@ -89,7 +89,7 @@ export function columnsOf({ old, moved }: TransferAnswer): TransferColumn[] {
     { title: say('transfer.old', { boat: old.fit.boat.name }), ...old },
     { title: say('transfer.as-is', { boat }), ...moved.asIs },
     ...(moved.trimKept ? [{ title: say('transfer.kept', { boat }), ...moved.trimKept }] : []),
-    ...(moved.inHoles ? [{ title: say('transfer.holes'), ...moved.inHoles }] : []),
+    ...(moved.inHoles ? [{ title: say('transfer.holes', { boat }), ...moved.inHoles }] : []),
   ];
 }
 

@@ -36,6 +36,22 @@ export function TransferTable(props: {
               </th>
             ))}
           </tr>
+          <tr className="transfer-make">
+            <td />
+            <td />
+            {others.map((column) => (
+              <td key={column.title} className="numeric">
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={say('transfer.make.of', { what: column.title })}
+                  onClick={() => onMake(column)}
+                >
+                  {say('transfer.make')}
+                </button>
+              </td>
+            ))}
+          </tr>
         </thead>
         <Rows columns={columns} title={say('transfer.trim')} seat={null} />
         {occupied.map(({ seat, athlete }) => (
@@ -62,24 +78,6 @@ export function TransferTable(props: {
             />
           )),
         )}
-        <tfoot>
-          <tr>
-            <td />
-            <td />
-            {others.map((column) => (
-              <td key={column.title} className="numeric">
-                <button
-                  type="button"
-                  className="button"
-                  aria-label={say('transfer.make.of', { what: column.title })}
-                  onClick={() => onMake(column)}
-                >
-                  {say('transfer.make')}
-                </button>
-              </td>
-            ))}
-          </tr>
-        </tfoot>
       </table>
     </div>
   );

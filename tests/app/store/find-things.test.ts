@@ -58,6 +58,13 @@ describe('finding things', () => {
     expect(kinds(store, 'heron nobody')).toEqual([]);
   });
 
+  it('finds a trial or a revision by a word of its own and others of its fit, not by its fit alone', () => {
+    const { store } = club();
+    expect(kinds(store, 'zofie numb')).toEqual(['trial']);
+    expect(kinds(store, 'heron lower')).toEqual(['revision']);
+    expect(kinds(store, 'zofie heron')).toEqual(['fit']);
+  });
+
   it('finds a fit by its notes as they stand now', () => {
     const { store, fitId, fit } = club();
     expect(kinds(store, 'physio')).toEqual([]);

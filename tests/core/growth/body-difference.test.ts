@@ -52,6 +52,17 @@ describe('athleteForFit', () => {
     expect(athleteSchema.safeParse(now).success).toBe(true);
   });
 
+  it('brings a copy to where nothing differs any more, and again after the next growth', () => {
+    const [first, second] = [newer({ statureM: 1.56 }), newer({ statureM: 1.6, measuredOn: '2027-03-01' })];
+    const once = athleteForFit(copy, first);
+    expect(bodyDifference(once, first)).toBe(null);
+    expect(athleteForFit(once, first)).toEqual(once);
+    const twice = athleteForFit(once, second);
+    expect(bodyDifference(twice, second)).toBe(null);
+    expect(twice.tape.kneeHeightSitting!.valueM).toBeCloseTo((0.472 * 1.6) / 1.52, 9);
+    expect(twice.tape.kneeHeightSitting!.sdM!).toBeGreaterThan(once.tape.kneeHeightSitting!.sdM!);
+  });
+
   it('leaves every reading as it is where the stature is the same', () => {
     expect(athleteForFit(copy, newer({ massKg: 50 })).tape).toEqual(copy.tape);
   });
