@@ -29,80 +29,68 @@ export type Route =
   | { readonly page: 'archive' }
   | { readonly page: 'help' };
 
+/** The leaves of a bench's margin that an address can open. */
+const LEAVES = ['trials', 'growth', 'revisions'];
+
+/** Every address and its page; a part after a colon is a field of the route. The first that fits holds. */
+const ADDRESSES: readonly (readonly [address: string, page: Route['page']])[] = [
+  ['', 'home'],
+  ['fits', 'fits'],
+  ['fits/new', 'new-fit'],
+  ['fits/:id', 'fit'],
+  ['fits/:id/set-out', 'set-out'],
+  ['fits/:id/show', 'show'],
+  ['fits/:id/crew', 'crew-sheet'],
+  ['fits/:id/transfer', 'transfer'],
+  ['fits/:id/trial/new', 'trial'],
+  ['fits/:id/trial/:trial', 'trial'],
+  ['fits/:id/:leaf', 'fit'],
+  ['fits/:id/:leaf/:trial', 'fit'],
+  ['athletes', 'athletes'],
+  ['athletes/table', 'athletes-table'],
+  ['athletes/:id', 'athlete'],
+  ['athletes/:id/timeline', 'timeline'],
+  ['athletes/:id/measure', 'measure'],
+  ['boats', 'boats'],
+  ['boats/:id', 'boat'],
+  ['boats/:id/lines', 'hull'],
+  ['paddles', 'paddles'],
+  ['paddles/:id', 'paddles'],
+  ['archive', 'archive'],
+  ['help', 'help'],
+];
+
 /** A route as the part of the address after the #. */
 export function hrefOf(route: Route): string {
-  switch (route.page) {
-    case 'home':
-      return '#/';
-    case 'fit':
-      return ['#/fits', route.id, route.leaf, route.trial].filter(Boolean).join('/');
-    case 'trial':
-      return `#/fits/${route.id}/trial/${route.trial ?? 'new'}`;
-    case 'transfer':
-      return `#/fits/${route.id}/transfer`;
-    case 'timeline':
-      return `#/athletes/${route.id}/timeline`;
-    case 'set-out':
-    case 'show':
-      return `#/fits/${route.id}/${route.page}`;
-    case 'crew-sheet':
-      return `#/fits/${route.id}/crew`;
-    case 'athlete':
-      return `#/athletes/${route.id}`;
-    case 'measure':
-      return `#/athletes/${route.id}/measure`;
-    case 'athletes-table':
-      return '#/athletes/table';
-    case 'boat':
-      return `#/boats/${route.id}`;
-    case 'hull':
-      return `#/boats/${route.id}/lines`;
-    case 'paddles':
-      return ['#/paddles', route.id].filter(Boolean).join('/');
-    case 'new-fit':
-      return '#/fits/new';
-    default:
-      return `#/${route.page}`;
-  }
+  const { page, ...rest } = route;
+  const fields = Object.entries(rest).filter(([, value]) => value !== undefined);
+  const [address] = ADDRESSES.find(([parts, of]) => of === page && fieldsOf(parts) === fields.length)!;
+  return `#/${fields.reduce((filled, [name, value]) => filled.replace(`:${name}`, value), address)}`;
 }
+
+const fieldsOf = (address: string) => address.split(':').length - 1;
 
 /** The route that an address names; anything unknown is home. */
 export function routeOf(hash: string): Route {
-  const [folder, id, ...rest] = hash.replace(/^#\/?/, '').split('/');
-  if (folder === 'boats' && id && rest.length === 1 && rest[0] === 'lines') return { page: 'hull', id };
-  const [leaf] = rest;
-  if (folder === 'fits' && id && rest.length === 1 && (leaf === 'set-out' || leaf === 'show')) {
-    return { page: leaf, id };
+  const given = hash.replace(/^#\/?/, '').split('/');
+  for (const [address, page] of ADDRESSES) {
+    const fields = matched(address.split('/'), given);
+    if (fields) return { page, ...fields } as Route;
   }
-  if (folder === 'fits' && id && rest.length === 1 && rest[0] === 'crew') return { page: 'crew-sheet', id };
-  if (folder === 'fits' && id && rest.length > 0) return ofFit(id, rest);
-  if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'timeline') {
-    return { page: 'timeline', id };
-  }
-  if (folder === 'athletes' && id && rest.length === 1 && rest[0] === 'measure')
-    return { page: 'measure', id };
-  if (rest.length > 0) return { page: 'home' };
-  if (folder === 'athletes' && id === 'table') return { page: 'athletes-table' };
-  if (folder === 'fits') {
-    if (id === 'new') return { page: 'new-fit' };
-    return id ? { page: 'fit', id } : { page: 'fits' };
-  }
-  if ((folder === 'archive' || folder === 'help') && !id) return { page: folder };
-  if (folder === 'athletes') return id ? { page: 'athlete', id } : { page: 'athletes' };
-  if (folder === 'paddles') return id ? { page: 'paddles', id } : { page: 'paddles' };
-  if (folder === 'boats') return id ? { page: 'boat', id } : { page: 'boats' };
   return { page: 'home' };
 }
 
-/** A leaf of a fit's bench, or a page about a fit. */
-function ofFit(id: string, [leaf, trial, ...rest]: readonly string[]): Route {
-  if (rest.length > 0) return { page: 'home' };
-  if (leaf === 'trials') return trial ? { page: 'fit', id, leaf, trial } : { page: 'fit', id, leaf };
-  if (leaf === 'trial' && trial)
-    return trial === 'new' ? { page: 'trial', id } : { page: 'trial', id, trial };
-  if (trial === undefined && (leaf === 'growth' || leaf === 'revisions')) return { page: 'fit', id, leaf };
-  if (trial === undefined && leaf === 'transfer') return { page: 'transfer', id };
-  return { page: 'home' };
+/** The fields that an address's parts give; null where they are those of another. */
+function matched(parts: readonly string[], given: readonly string[]): Record<string, string> | null {
+  if (parts.length !== given.length) return null;
+  const fields: Record<string, string> = {};
+  for (const [i, part] of parts.entries()) {
+    const value = given[i]!;
+    if (part === ':leaf' && !LEAVES.includes(value)) return null;
+    if (part.startsWith(':') && value) fields[part.slice(1)] = value;
+    else if (part !== value) return null;
+  }
+  return fields;
 }
 
 export function go(route: Route): void {

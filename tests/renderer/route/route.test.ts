@@ -16,6 +16,25 @@ const ROUTES: Route[] = [
   { page: 'archive' },
   { page: 'help' },
   { page: 'boat', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'hull', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'timeline', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'crew-sheet', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'transfer', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'trial', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  {
+    page: 'trial',
+    id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10',
+    trial: '0f6cf7a4-6a0e-4a3e-8d3c-0b8f5f7a2b11',
+  },
+  { page: 'fit', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10', leaf: 'growth' },
+  {
+    page: 'fit',
+    id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10',
+    leaf: 'trials',
+    trial: '0f6cf7a4-6a0e-4a3e-8d3c-0b8f5f7a2b11',
+  },
+  { page: 'paddles' },
+  { page: 'paddles', id: 'new' },
 ];
 
 describe('routes', () => {
