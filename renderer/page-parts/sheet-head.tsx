@@ -8,21 +8,13 @@ import { MakerMark } from './maker-mark.tsx';
 export const SHEET_TOOLS_ID = 'sheet-tools';
 
 const PAGES = [
-  {
-    route: { page: 'fits' },
-    name: 'sheet.fits',
-    within: ['fits', 'fit', 'crew-sheet', 'new-fit', 'set-out', 'show'],
-  },
-  {
-    route: { page: 'athletes' },
-    name: 'sheet.athletes',
-    within: ['athletes', 'athlete', 'measure', 'athletes-table'],
-  },
-  { route: { page: 'boats' }, name: 'sheet.boats', within: ['boats', 'boat', 'hull'] },
-  { route: { page: 'paddles' }, name: 'paddles.title', within: ['paddles'] },
-  { route: { page: 'archive' }, name: 'archive.title', within: ['archive'] },
-  { route: { page: 'help' }, name: 'sheet.help', within: ['help'] },
-] as const satisfies readonly { route: Route; name: string; within: readonly Route['page'][] }[];
+  { to: { page: 'fits' }, name: 'sheet.fits' },
+  { to: { page: 'athletes' }, name: 'sheet.athletes' },
+  { to: { page: 'boats' }, name: 'sheet.boats' },
+  { to: { page: 'paddles' }, name: 'paddles.title' },
+  { to: { page: 'archive' }, name: 'archive.title' },
+  { to: { page: 'help' }, name: 'sheet.help' },
+] as const satisfies readonly { to: Route; name: string }[];
 
 /** The strip along the head of the sheet. */
 export function SheetHead({ route }: { route: Route }) {
@@ -33,11 +25,15 @@ export function SheetHead({ route }: { route: Route }) {
         {say('sheet.name')}
       </a>
       <nav className="sheet-pages" aria-label={say('sheet.pages')}>
-        {PAGES.map(({ route: to, name, within }) => {
-          const here = (within as readonly string[]).includes(route.page);
-          const exact = route.page === to.page;
+        {PAGES.map(({ to, name }) => {
+          const address = hrefOf(to);
+          const within = `${hrefOf(route)}/`.startsWith(`${address}/`);
           return (
-            <a key={name} href={hrefOf(to)} aria-current={exact ? 'page' : here ? 'true' : undefined}>
+            <a
+              key={name}
+              href={address}
+              aria-current={route.page === to.page ? 'page' : within ? 'true' : undefined}
+            >
               {say(name)}
             </a>
           );
