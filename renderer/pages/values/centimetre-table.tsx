@@ -55,8 +55,7 @@ function Slopes() {
   const seat = useFit((state) => state.seat);
   const quantities = useFit(({ report }) => report.quantities);
   const derivatives = useSlow((answers) => (answers.seat === seat ? answers.derivatives : null));
-  if (!derivatives || !derivatives[FITTING_COORDINATES[0]])
-    return <p role="status">{say('centimetre.waiting')}</p>;
+  if (!derivatives?.[FITTING_COORDINATES[0]]) return <p role="status">{say('centimetre.waiting')}</p>;
   const inches = format.lengthUnit === 'in';
   const rows = quantities.filter((q) => hasSlope(q) && (q.seat === seat || q.seat === null));
   return (
