@@ -5,6 +5,7 @@ import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { isoDate, label } from '../../core/fit/measure-schema.ts';
 import { measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
+import { stockSchema } from '../../core/fit/stock-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { displayRecord } from './display.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
@@ -59,6 +60,8 @@ export const contract = {
       shell: z.enum(['electron', 'loopback']),
       /** No athletes, boats or fits yet: offer the demo and the blank start. */
       empty: z.boolean(),
+      /** The program did not come to its end the last time: go on where the person was. */
+      cutShort: z.boolean(),
       /** Stored rows that do not read, set aside. */
       problems: z.array(quarantinedRow),
       /** Set when a damaged store was found at this start. */
@@ -103,6 +106,8 @@ export const contract = {
   'boats.restore': entry(byId, boatRecord),
   /** Fits that stand in a boat now, last changed first. */
   'boats.fits': entry(byId, z.array(fitSummary)),
+  /** Pads and rests that are kept with a boat now: a fit carries those of the day it was made. */
+  'boats.stock': entry(byId, stockSchema),
   'photos.list': entry(z.strictObject({ boatId: id }), z.array(photoRecord)),
   'photos.open': entry(byId, z.strictObject({ mime: photoMime, data: photoData })),
   'photos.add': entry(z.strictObject({ boatId: id, caption: photoCaption, data: photoData }), photoRecord),

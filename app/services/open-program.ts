@@ -1,10 +1,11 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { RecoveryRecord } from '../contract/safekeeping.ts';
 import { programVersion } from '../shell/installed.ts';
 import type { Shell } from '../shell/shell.ts';
 import { newestGoodBackup } from '../store/backups.ts';
 import { finishErasures } from '../store/erase-everywhere.ts';
-import { closeStore, openStore } from '../store/open-store.ts';
+import { closeStore, openStore, STORE_FILE } from '../store/open-store.ts';
 import { type Recovery, recoverStore } from '../store/recover.ts';
 import type { Store } from '../store/store.ts';
 import { keepDailyBackups } from './daily-backup.ts';
@@ -25,6 +26,8 @@ export function openProgram(where: {
   shell: Shell;
   clock?: () => number;
 }): OpenedProgram {
+  // A store that was closed leaves no log beside it.
+  const cutShort = existsSync(join(where.folder, `${STORE_FILE}-wal`));
   const opened = openOrRecover(where.folder, where.clock);
   if (opened.kind === 'refused') return opened;
   const { store, recovery, notices } = opened;
@@ -36,6 +39,7 @@ export function openProgram(where: {
     gate: createGate(),
     turn: createGate(),
     work: createWorkbench(),
+    cutShort,
     recovery,
     notices,
     bundles: new Map(),

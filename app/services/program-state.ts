@@ -4,11 +4,12 @@ import type { Program } from './program.ts';
 
 /** What a page needs to know when it opens. */
 export function programState(program: Program): CallOutput<'program.state'> {
-  const { store, shell, version, recovery, notices } = program;
+  const { store, shell, version, recovery, notices, cutShort } = program;
   return {
     version,
     shell: shell.kind,
     empty: isEmpty(program),
+    cutShort,
     problems: listQuarantine(store),
     recovery,
     notices: [...notices.values()],

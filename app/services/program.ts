@@ -18,6 +18,8 @@ export interface Program {
   /** One long piece of work at a time: an export must not see rows of an import that may be taken back. */
   readonly turn: Gate;
   readonly work: Workbench;
+  /** Whether the program did not come to its end the last time. */
+  readonly cutShort: boolean;
   /** What was done about a damaged store at this start. */
   readonly recovery: RecoveryRecord | null;
   /** Sentences about the store that need somebody, by what they are about. */

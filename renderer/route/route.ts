@@ -97,6 +97,11 @@ export function go(route: Route): void {
   window.location.hash = hrefOf(route);
 }
 
+/** Goes on without leaving the present place in the way of *back*. */
+export function goInstead(route: Route): void {
+  window.location.replace(hrefOf(route));
+}
+
 const listen = (changed: () => void) => {
   window.addEventListener('hashchange', changed);
   return () => window.removeEventListener('hashchange', changed);

@@ -2,6 +2,7 @@ import { fitSchema } from '../../../core/fit/fit-schema.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
+import { hrefOf } from '../../route/route.ts';
 import { useDocument, useFit } from './bench-context.tsx';
 
 const WATER_C = { min: -2, max: 40 };
@@ -14,66 +15,76 @@ export function BoatMeasures() {
   const heelDeg = useFit(({ fit }) => fit.heelDeg);
   const name = useFit(({ fit }) => fit.name);
   const notes = useFit(({ fit }) => fit.notes);
+  const fitId = useFit((state) => state.fitId);
   return (
-    <div className="boat-measures">
-      <label className="field">
-        <span className="field-label">{say('measures.fit-name')}</span>
-        <input
-          className="entry"
-          key={name}
-          defaultValue={name}
-          maxLength={120}
-          onBlur={({ target }) => {
-            const typed = fitSchema.shape.name.safeParse(target.value);
-            if (!typed.success) target.value = name;
-            else if (typed.data !== name)
-              document.apply(say('step.rename'), (fit) => ({ ...fit, name: typed.data }));
-          }}
+    <>
+      <div className="boat-measures">
+        <label className="field">
+          <span className="field-label">{say('measures.fit-name')}</span>
+          <input
+            className="entry"
+            key={name}
+            defaultValue={name}
+            maxLength={120}
+            onBlur={({ target }) => {
+              const typed = fitSchema.shape.name.safeParse(target.value);
+              if (!typed.success) target.value = name;
+              else if (typed.data !== name)
+                document.apply(say('step.rename'), (fit) => ({ ...fit, name: typed.data }));
+            }}
+          />
+        </label>
+        <ChoiceField
+          label={say('measures.water')}
+          value={water.kind}
+          onChange={(kind) =>
+            document.apply(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, kind } }))
+          }
+          options={(['fresh', 'brackish', 'salt'] as const).map((value) => ({
+            value,
+            name: say(`measures.water.${value}`),
+          }))}
         />
-      </label>
-      <ChoiceField
-        label={say('measures.water')}
-        value={water.kind}
-        onChange={(kind) =>
-          document.apply(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, kind } }))
-        }
-        options={(['fresh', 'brackish', 'salt'] as const).map((value) => ({
-          value,
-          name: say(`measures.water.${value}`),
-        }))}
-      />
-      <MeasureField
-        label={say('measures.water.temperature')}
-        kind="number"
-        stepped
-        value={water.temperatureC}
-        {...WATER_C}
-        onEnter={(temperatureC) =>
-          document.nudge(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, temperatureC } }))
-        }
-      />
-      <MeasureField
-        label={say('measures.heel')}
-        kind="angle"
-        stepped
-        value={heelDeg}
-        {...HEEL_DEG}
-        onEnter={(to) => document.nudge(say('step.heel'), (fit) => ({ ...fit, heelDeg: to }))}
-      />
-      <label className="field">
-        <span className="field-label">{say('measures.fit-notes')}</span>
-        <textarea
-          className="entry"
-          key={notes}
-          rows={2}
-          maxLength={10_000}
-          defaultValue={notes}
-          onBlur={({ target }) => {
-            if (target.value !== notes)
-              document.apply(say('step.notes'), (fit) => ({ ...fit, notes: target.value }));
-          }}
+        <MeasureField
+          label={say('measures.water.temperature')}
+          kind="number"
+          stepped
+          value={water.temperatureC}
+          {...WATER_C}
+          onEnter={(temperatureC) =>
+            document.nudge(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, temperatureC } }))
+          }
         />
-      </label>
-    </div>
+        <MeasureField
+          label={say('measures.heel')}
+          kind="angle"
+          stepped
+          value={heelDeg}
+          {...HEEL_DEG}
+          onEnter={(to) => document.nudge(say('step.heel'), (fit) => ({ ...fit, heelDeg: to }))}
+        />
+        <label className="field">
+          <span className="field-label">{say('measures.fit-notes')}</span>
+          <textarea
+            className="entry"
+            key={notes}
+            rows={2}
+            maxLength={10_000}
+            defaultValue={notes}
+            onBlur={({ target }) => {
+              if (target.value !== notes)
+                document.apply(say('step.notes'), (fit) => ({ ...fit, notes: target.value }));
+            }}
+          />
+        </label>
+      </div>
+      {fitId !== '' && (
+        <p>
+          <a className="button" href={hrefOf({ page: 'transfer', id: fitId })}>
+            {say('do.transfer')}
+          </a>
+        </p>
+      )}
+    </>
   );
 }

@@ -2,8 +2,8 @@ import { say } from '../../language/messages.ts';
 import { CautionList } from '../../page-parts/caution-list.tsx';
 import { Page } from '../../page-parts/page.tsx';
 
-const STEPS = ['athlete', 'boat', 'bench', 'notes', 'values', 'revisions'] as const;
-const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'tab'] as const;
+const STEPS = ['athlete', 'boat', 'bench', 'notes', 'values', 'revisions', 'trials'] as const;
+const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'reach', 'tab'] as const;
 
 /** How to use the bench, its keys, and the cautions. */
 export function HelpPage() {

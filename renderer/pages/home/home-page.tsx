@@ -1,17 +1,35 @@
+import { useEffect, useState } from 'react';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
+import { goInstead } from '../../route/route.ts';
 import { FirstStart } from './first-start.tsx';
 import { RecentPage } from './recent-page.tsx';
 
-/** Where the program opens: the first start while there is nothing, else recent work. */
+/** Whoever has been led back once since the page was loaded, and comes here again, wants to be here. */
+let ledBack = false;
+
+/**
+ * Where the program opens: the first start while there is nothing, else recent work. After it was cut short, the fit that
+ * was on the bench, so that one is where one was.
+ */
 export function HomePage() {
   const { value, error } = useCall('program.state', {});
-  if (value && !value.empty) return <RecentPage />;
-  if (value) {
+  const [returning] = useState(!ledBack);
+  const newest = useCall('fits.list', { limit: 1 });
+  const back = returning && value?.cutShort ? newest.value?.[0] : undefined;
+  const waiting = returning && value?.cutShort && !newest.value && !newest.error;
+  useEffect(() => {
+    if (!value || waiting) return;
+    ledBack = true;
+    if (back) goInstead({ page: 'fit', id: back.id });
+  }, [value, waiting, back]);
+
+  if (value?.empty) {
     const { recovery, notices } = value;
     return <FirstStart notices={[...(recovery ? [recovery.message] : []), ...notices]} />;
   }
+  if (value && !waiting && !back) return <RecentPage />;
   return (
     <main className="sheet-body page" id="content" tabIndex={-1}>
       {error ? (
