@@ -61,6 +61,10 @@ export const services: Services = {
   'boats.archive': ({ store }, { id }) => found('boat', boats.setArchived(store, id, true)),
   'boats.restore': ({ store }, { id }) => found('boat', boats.setArchived(store, id, false)),
   'boats.fits': ({ store }, { id }) => done(fitsOfBoat(store, id)),
+  'boats.stock': ({ store }, { id }) => {
+    const boat = boats.get(store, id);
+    return boat ? done(boat.boat.stock ?? { pads: [], rests: [] }) : missing('boat');
+  },
   'photos.list': ({ store }, { boatId }) => done(listPhotos(store, boatId)),
   'photos.open': showPhoto,
   'photos.add': keepPhoto,

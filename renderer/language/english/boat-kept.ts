@@ -10,7 +10,6 @@ export const BOAT_KEPT = {
   'boat.profile.add': 'Add a point',
   'boat.profile.from-stern': 'From the stern',
   'boat.profile.height': 'Height',
-  'boat.profile.cell': 'Point {number}: {what}',
   'boat.profile.remove': 'Remove point {number}',
   'boat.profile.point': 'Point {number}',
   'boat.profile.few': 'A profile needs two points or more; finish it or remove the one.',
@@ -28,7 +27,8 @@ export const BOAT_KEPT = {
   'boat.rails.hole': 'Holes, diameter',
 
   'boat.stock': 'Pads and rests kept with it',
-  'boat.stock.about': 'Pieces that are there already. On the bench a seat can take its pad or rest from here.',
+  'boat.stock.about':
+    'Pieces that are there already. On the bench a seat can take its pad or rest from here.',
   'boat.stock.add-pad': 'Add a pad',
   'boat.stock.add-rest': 'Add a rest',
   'boat.stock.pads': 'Knee pads',
@@ -70,7 +70,8 @@ export const BOAT_KEPT = {
   'boat.float.none': 'Not checked afloat yet.',
   'boat.float.kept': 'Checked afloat on {day}; the hull is corrected by it and misses by at most {residual}.',
   'boat.float.undated': 'an unknown day',
-  'boat.float.stale': 'Checked afloat on {day}, but the hull was changed since; the correction no longer holds.',
+  'boat.float.stale':
+    'Checked afloat on {day}, but the hull was changed since; the correction no longer holds.',
   'boat.float.go': 'Lines and float check',
   'hull.check.on': 'Checked on',
 
@@ -96,5 +97,4 @@ export const BOAT_KEPT = {
   'photos.not-a-picture':
     '{file} is not a picture that can be read here. Nothing was changed. Choose a JPEG, PNG or WebP file.',
   'photos.too-large': '{file} is larger than 40 MB. Nothing was changed. Choose a smaller one.',
-  'photos.saved-first': 'Photographs can be added once the boat is kept.',
 } as const;

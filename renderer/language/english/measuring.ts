@@ -21,7 +21,8 @@ export const MEASURING_WORDS = {
   'measure.reading.3': 'Third reading',
   'measure.reading.4': 'Fourth reading',
   'measure.value': '{value}, give or take {doubt}: {count} readings, {spread} apart.',
-  'measure.value.one': '{value}, give or take {doubt}: one reading. A second one makes it surer and shows a slip.',
+  'measure.value.single':
+    '{value}, give or take {doubt}: one reading. A second one makes it surer and shows a slip.',
   'measure.another': 'The two are more than {limit} apart: take a third. The middle one counts.',
   'measure.give-or-take': 'Give or take: two thirds of repeats would lie that near.',
   'measure.before': 'Before: {value} on {day}.',

@@ -37,7 +37,7 @@ export function entriesOf(athlete: Athlete | null): AthleteEntries {
     side: athlete?.side ?? null,
     statureM: athlete?.statureM ?? null,
     massKg: athlete?.massKg ?? null,
-    measuredOn: athlete?.measuredOn ?? today(),
+    measuredOn: athlete ? (athlete.measuredOn ?? '') : today(),
     tape: athlete?.tape ?? {},
     limits: athlete?.limits ?? [],
     bands: athlete?.bands ?? [],
@@ -60,7 +60,7 @@ export function withChange(
   kept: Athlete | null,
 ): Partial<AthleteEntries> {
   const body = part.statureM !== undefined || part.massKg !== undefined;
-  const untouched = kept?.measuredOn !== undefined && entries.measuredOn === kept.measuredOn;
+  const untouched = kept !== null && entries.measuredOn === (kept.measuredOn ?? '');
   return body && untouched && part.measuredOn === undefined ? { ...part, measuredOn: today() } : part;
 }
 

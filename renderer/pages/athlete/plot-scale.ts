@@ -1,5 +1,7 @@
 /** Steps that a person counts in, in any power of ten. */
 const STEPS = [1, 2, 2.5, 5, 10];
+/** Values nearer than this share of themselves are one value. */
+const LEAST_SPREAD = 1e-6;
 /** About so many rules lie across a plot. */
 const RULES = 4;
 
@@ -13,7 +15,8 @@ export interface PlotScale {
 /** A scale that holds all values between rules at round figures; of one value alone it has a step to either side. */
 export function plotScale(values: readonly number[]): PlotScale {
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  const reach = most - least || Math.abs(most) * 0.02 || 1;
+  const spread = most - least;
+  const reach = spread > Math.abs(most) * LEAST_SPREAD ? spread : Math.abs(most) * 0.02 || 1;
   const rough = reach / RULES;
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = power * (STEPS.find((one) => one * power >= rough * (1 - 1e-9)) ?? 10);

@@ -4,6 +4,7 @@ import { ChoiceField } from '../../fields/choice-field.tsx';
 import { Tick } from '../../fields/tick.tsx';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from './bench-context.tsx';
+import { FromStock } from './from-stock.tsx';
 
 /** What a fitting is chosen to be, beside where it stands: strap, brace, non-slip floor. */
 export function FittingChoices({ fitting }: { fitting: Lockable }) {
@@ -18,27 +19,33 @@ export function FittingChoices({ fitting }: { fitting: Lockable }) {
 
   if (fitting === 'rearRest') {
     return (
-      <ChoiceField
-        label={say('measures.strap')}
-        value={seat.rearRest.strap}
-        onChange={(strap) =>
-          change(say('measures.strap'), (at) => ({ ...at, rearRest: { ...at.rearRest, strap } }))
-        }
-        options={(['releases', 'fixed', 'none'] as const).map((value) => ({
-          value,
-          name: say(`measures.strap.${value}`),
-        }))}
-      />
+      <>
+        <FromStock fitting="rearRest" change={change} />
+        <ChoiceField
+          label={say('measures.strap')}
+          value={seat.rearRest.strap}
+          onChange={(strap) =>
+            change(say('measures.strap'), (at) => ({ ...at, rearRest: { ...at.rearRest, strap } }))
+          }
+          options={(['releases', 'fixed', 'none'] as const).map((value) => ({
+            value,
+            name: say(`measures.strap.${value}`),
+          }))}
+        />
+      </>
     );
   }
   if (fitting === 'kneePad') {
     const name = say('measures.braced');
     return (
-      <Tick
-        name={name}
-        isOn={seat.kneePad.braced}
-        onChange={(braced) => change(name, (at) => ({ ...at, kneePad: { ...at.kneePad, braced } }))}
-      />
+      <>
+        <FromStock fitting="kneePad" change={change} />
+        <Tick
+          name={name}
+          isOn={seat.kneePad.braced}
+          onChange={(braced) => change(name, (at) => ({ ...at, kneePad: { ...at.kneePad, braced } }))}
+        />
+      </>
     );
   }
   if (fitting === 'frontFoot') {

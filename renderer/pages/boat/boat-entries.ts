@@ -1,4 +1,12 @@
 import type { Boat, HullSource, OffsetsHull, TapeHull } from '../../../core/fit/boat-schema.ts';
+import { hullLengthOf } from '../../../core/hull/hull-length.ts';
+import {
+  type PadEntry,
+  type ProfilePoint,
+  profileEntries,
+  type RailsEntry,
+  type RestEntry,
+} from './kept-entries.ts';
 
 /** One station's cells while they are being filled in, metres; places from the stern, as a tape lies. */
 export interface StationEntry {
@@ -27,7 +35,12 @@ export interface BoatEntries {
     readonly aftFromSternM: number | null;
     readonly foreFromSternM: number | null;
   };
-  readonly hardware: Boat['hardware'];
+  /** Points of the floorboard's profile; none for a level board. */
+  readonly profile: readonly ProfilePoint[];
+  readonly hardware: Omit<Boat['hardware'], 'rails'>;
+  readonly rails: readonly RailsEntry[];
+  readonly pads: readonly PadEntry[];
+  readonly rests: readonly RestEntry[];
   readonly seatsFromSternM: readonly (number | null)[];
 }
 
@@ -52,16 +65,13 @@ const BLANK: BoatEntries = {
   offsets: null,
   skinM: 0.004,
   floorboard: { heightM: null, widthM: null, aftFromSternM: null, foreFromSternM: null },
+  profile: [],
   hardware: { padHolePitchM: null, restHolePitchM: null, padTravelM: [0, 0.4], restTravelM: [0.2, 1.1] },
+  rails: [],
+  pads: [],
+  rests: [],
   seatsFromSternM: [null],
 };
-
-/** Length of a hull as its boat document says it, metres. */
-export function hullLength(hull: HullSource): number {
-  if (hull.kind === 'tape') return hull.lengthM;
-  const xs = hull.stations.map(({ xM }) => xM);
-  return Math.max(...xs) - Math.min(...xs);
-}
 
 /** Dust of adding and taking off half a length does not belong in an entry: a hundredth of a millimetre. */
 export const tidyM = (value: number) => Number(value.toFixed(5));
@@ -69,7 +79,8 @@ export const tidyM = (value: number) => Number(value.toFixed(5));
 /** Entries to begin with: those of a boat, or blank ones. */
 export function entriesOf(boat: Boat | null): BoatEntries {
   if (!boat) return BLANK;
-  const length = hullLength(boat.hull);
+  const length = hullLengthOf(boat.hull);
+  const { rails = [], ...hardware } = boat.hardware;
   const fromStern = (xM: number) => tidyM(xM + length / 2);
   return {
     name: boat.name,
@@ -88,7 +99,11 @@ export function entriesOf(boat: Boat | null): BoatEntries {
       aftFromSternM: fromStern(boat.floorboard.aftEndXM),
       foreFromSternM: fromStern(boat.floorboard.foreEndXM),
     },
-    hardware: boat.hardware,
+    profile: profileEntries(boat.floorboard.profile, fromStern),
+    hardware,
+    rails,
+    pads: boat.stock?.pads ?? [],
+    rests: boat.stock?.rests ?? [],
     seatsFromSternM: boat.seats.map(({ stationM }) => fromStern(stationM)),
   };
 }

@@ -3,23 +3,24 @@ import { limitsOf } from '../../fields/limits-of.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
 import type { BoatEntries } from './boat-entries.ts';
+import { BoatRails } from './boat-rails.tsx';
+import { BoatStock } from './boat-stock.tsx';
+import type { FittingsProps } from './fittings-props.ts';
+import { FloorProfile } from './floor-profile.tsx';
 
 const { heightM, widthM } = floorboardSchema.shape;
 const pitch = hardwareSchema.shape.padHolePitchM.unwrap().unwrap();
 const travel = { min: -1, max: 2 };
-
-interface FittingsProps {
-  readonly entries: BoatEntries;
-  readonly problems: Readonly<Record<string, string>>;
-  readonly onChange: (part: Partial<BoatEntries>) => void;
-}
 
 /** The floorboard that everything is fixed to, and the fixings. */
 export function BoatFittings(props: FittingsProps) {
   return (
     <>
       <Floorboard {...props} />
+      <FloorProfile {...props} />
       <Fixings {...props} />
+      <BoatRails {...props} />
+      <BoatStock {...props} />
     </>
   );
 }

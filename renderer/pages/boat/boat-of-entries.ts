@@ -1,6 +1,7 @@
 import { type Boat, boatSchema, type HullSource, type TapeHull } from '../../../core/fit/boat-schema.ts';
+import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
-import { type BoatEntries, hullLength, type StationEntry, tidyM } from './boat-entries.ts';
+import { type BoatEntries, type StationEntry, tidyM } from './boat-entries.ts';
 
 export type MadeHull = { hull: HullSource } | { problem: string };
 
@@ -80,9 +81,10 @@ export function boatOfEntries(
 ): { boat: Boat } | { problems: Readonly<Record<string, string>> } {
   const made = hullOfEntries(entries);
   if ('problem' in made) return { problems: { hull: made.problem, ...missing(entries) } };
-  const half = hullLength(made.hull) / 2;
+  const half = hullLengthOf(made.hull) / 2;
   const toX = (fromStern: number | null) => (fromStern === null ? null : tidyM(fromStern - half));
-  const { floorboard } = entries;
+  const toHeight = (height: number | null) => (height === null ? null : tidyM(height - baseLine(entries)));
+  const { floorboard, profile, rails, pads, rests } = entries;
   const sameHull = before && JSON.stringify(before.hull) === JSON.stringify(made.hull);
   const parsed = boatSchema.safeParse({
     ...(before?.id ? { id: before.id } : {}),
@@ -95,12 +97,21 @@ export function boatOfEntries(
     floatCheck: before?.floatCheck ?? null,
     correction: sameHull ? before.correction : null,
     floorboard: {
-      heightM: floorboard.heightM === null ? null : tidyM(floorboard.heightM - baseLine(entries)),
+      heightM: toHeight(floorboard.heightM),
       widthM: floorboard.widthM,
       aftEndXM: toX(floorboard.aftFromSternM),
       foreEndXM: toX(floorboard.foreFromSternM),
+      ...(profile.length > 0
+        ? {
+            profile: profile.map((point) => ({
+              xM: toX(point.fromSternM),
+              heightM: toHeight(point.heightM),
+            })),
+          }
+        : {}),
     },
-    hardware: entries.hardware,
+    hardware: { ...entries.hardware, ...(rails.length > 0 ? { rails } : {}) },
+    ...(pads.length + rests.length > 0 ? { stock: { pads, rests } } : {}),
     seats: entries.seatsFromSternM.map((fromStern) => ({ stationM: toX(fromStern) })),
   });
   if (parsed.success) return { boat: parsed.data };
@@ -108,7 +119,12 @@ export function boatOfEntries(
 }
 
 function wrongFields(issues: readonly { path: PropertyKey[] }[]): Record<string, string> {
-  return Object.fromEntries(issues.map(({ path }) => [path.join('.'), say('field.needed')]));
+  const few = (path: string) => path === 'floorboard.profile';
+  return Object.fromEntries(
+    issues
+      .map(({ path }) => path.join('.'))
+      .map((path) => [path, say(few(path) ? 'boat.profile.few' : 'field.needed')]),
+  );
 }
 
 /** Fields that are still empty, by the names that the schema gives them. */

@@ -3,7 +3,9 @@ import { say } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { BoatAround } from './boat-around.tsx';
 import { BoatForm } from './boat-form.tsx';
+import { DuplicateBoat } from './duplicate-boat.tsx';
 
 /** One boat's page: the same form makes and edits. */
 export function BoatPage({ id }: { id: string }) {
@@ -14,9 +16,12 @@ export function BoatPage({ id }: { id: string }) {
       wide
       tools={
         record && (
-          <a className="button" href={hrefOf({ page: 'hull', id })}>
-            {say('hull.link')}
-          </a>
+          <>
+            <DuplicateBoat boat={record.boat} />
+            <a className="button" href={hrefOf({ page: 'hull', id })}>
+              {say('hull.link')}
+            </a>
+          </>
         )
       }
     >
@@ -26,6 +31,7 @@ export function BoatPage({ id }: { id: string }) {
       {(record || id === 'new') && (
         <BoatForm boat={record ? { ...record.boat, id: record.id } : null} id={id} />
       )}
+      {record && <BoatAround id={record.id} boat={record.boat} />}
     </Page>
   );
 }

@@ -1,9 +1,10 @@
 import { boatSchema, tapeHull } from '../../../core/fit/boat-schema.ts';
+import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { limitsOf } from '../../fields/limits-of.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
-import { type BoatEntries, hullLength } from './boat-entries.ts';
+import type { BoatEntries } from './boat-entries.ts';
 import { OffsetsImport } from './offsets-import.tsx';
 import { StationTable } from './station-table.tsx';
 
@@ -50,7 +51,7 @@ export function HullEntries(props: { entries: BoatEntries; onChange: (part: Part
       ) : (
         <OffsetsImport
           offsets={entries.offsets}
-          onRead={(offsets) => onChange({ offsets, lengthM: hullLength(offsets) })}
+          onRead={(offsets) => onChange({ offsets, lengthM: hullLengthOf(offsets) })}
         />
       )}
     </section>

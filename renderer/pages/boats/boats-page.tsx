@@ -1,16 +1,10 @@
 import type { BoatRecord } from '../../../app/contract/records.ts';
-import type { Boat } from '../../../core/fit/boat-schema.ts';
+import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
 import { RosterList } from '../../page-parts/roster-list.tsx';
 import { hrefOf } from '../../route/route.ts';
-
-function lengthOf({ hull }: Boat): number {
-  if (hull.kind === 'tape') return hull.lengthM;
-  const xs = hull.stations.map(({ xM }) => xM);
-  return Math.max(...xs) - Math.min(...xs);
-}
 
 /** Every hull that has been measured. */
 export function BoatsPage() {
@@ -33,15 +27,27 @@ export function BoatsPage() {
           {
             title: say('boats.class'),
             cell: ({ boat }) => (boat.boatClass === 'none' ? say('boat.class.none') : boat.boatClass),
+            sortBy: ({ boat }) => boat.boatClass,
           },
-          { title: say('boats.seats'), numeric: true, cell: ({ boat }) => boat.seats.length },
+          {
+            title: say('boats.seats'),
+            numeric: true,
+            cell: ({ boat }) => boat.seats.length,
+            sortBy: ({ boat }) => boat.seats.length,
+          },
           {
             title: say('boats.length'),
             numeric: true,
+            sortBy: ({ boat }) => hullLengthOf(boat.hull),
             cell: ({ boat }) =>
-              format.length(lengthOf(boat), format.lengthUnit === 'in' ? {} : { unit: 'm' }),
+              format.length(hullLengthOf(boat.hull), format.lengthUnit === 'in' ? {} : { unit: 'm' }),
           },
-          { title: say('boats.mass'), numeric: true, cell: ({ boat }) => format.mass(boat.massKg) },
+          {
+            title: say('boats.mass'),
+            numeric: true,
+            cell: ({ boat }) => format.mass(boat.massKg),
+            sortBy: ({ boat }) => boat.massKg,
+          },
           {
             title: say('boats.hull'),
             cell: ({ boat }) => say(`boats.hull.${boat.hull.kind}`, { stations: boat.hull.stations.length }),

@@ -9,6 +9,8 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
+import { TextField } from '../../fields/text-field.tsx';
+import { today } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
@@ -64,10 +66,12 @@ function workOut(boat: Boat, check: FloatCheck): Calibrated | NotCalibrated {
 export function FloatCheckForm({ boat }: { boat: Boat }) {
   const format = useFormat();
   const [entries, setEntries] = useState(() => entriesOf(boat.floatCheck));
+  const [takenOn, setTakenOn] = useState(boat.floatCheck?.takenOn ?? today());
   const [kept, setKept] = useState(boat);
   const [answer, setAnswer] = useState<Calibrated | NotCalibrated | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
-  const check = checkOf(entries);
+  const read = checkOf(entries);
+  const check = read && { ...read, ...(takenOn ? { takenOn } : {}) };
 
   async function keep(changed: Boat, said: string): Promise<void> {
     const result = await call('boats.save', { boat: changed });
@@ -102,6 +106,9 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
           </button>
         </p>
       )}
+      <div className="entry-row">
+        <TextField label={say('hull.check.on')} type="date" value={takenOn} onChange={setTakenOn} />
+      </div>
       <Readings entries={entries} onEnter={enter} />
       <p className="row">
         <button

@@ -99,7 +99,7 @@ function ReadingText({ read, count }: { read: RepeatedReading; count: number }) 
   const format = useFormat();
   const value = format.length(read.valueM, { exact: true });
   const doubt = format.length(read.sdM, { unit: 'mm' });
-  if (count === 1) return say('measure.value.one', { value, doubt });
+  if (count === 1) return say('measure.value.single', { value, doubt });
   const spread = format.length(read.spreadM, { unit: 'mm' });
   const taken = say('measure.value', { value, doubt, count, spread });
   const another = read.another ? say('measure.another', { limit: format.length(0.01) }) : '';

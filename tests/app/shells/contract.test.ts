@@ -110,6 +110,7 @@ describe.each([
     value(await call('photos.remove', { id: photo.id }));
     expect(value(await call('photos.list', { boatId: id }))).toEqual([]);
     expect(value(await call('boats.fits', { id }))).toEqual([]);
+    expect(value(await call('boats.stock', { id }))).toEqual({ pads: [], rests: [] });
     const fit = { ...inventedFit({ name: 'In the pictured one' }), boat };
     const made = value(await call('fits.create', { fit }));
     expect(value(await call('boats.fits', { id })).map((one) => one.id)).toEqual([made.id]);

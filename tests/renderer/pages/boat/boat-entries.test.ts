@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { boatSchema } from '../../../../core/fit/boat-schema.ts';
 import { entriesOf, spreadStations, withSeats } from '../../../../renderer/pages/boat/boat-entries.ts';
 import { boatOfEntries, hullOfEntries } from '../../../../renderer/pages/boat/boat-of-entries.ts';
+import { BLANK_PAD, BLANK_RAILS, BLANK_REST } from '../../../../renderer/pages/boat/kept-entries.ts';
 import { exampleBoat } from '../../../core/example/example-fit.ts';
 
 const blank = entriesOf(null);
@@ -88,5 +90,62 @@ describe('the boat’s entries', () => {
     const entries = { ...blank, seatsFromSternM: [3, 2] };
     expect(withSeats(entries, 3)).toEqual([3, 2, null]);
     expect(withSeats(entries, 1)).toEqual([3]);
+  });
+});
+
+describe('what is kept with a boat', () => {
+  const boat = boatSchema.parse({
+    ...exampleBoat(),
+    floorboard: {
+      ...exampleBoat().floorboard,
+      profile: [
+        { xM: -1, heightM: 0.05 },
+        { xM: 1, heightM: 0.03 },
+      ],
+    },
+    hardware: { rails: [{ fitting: 'kneePad', apartM: 0.12, heightM: 0.01, holeM: 0.006 }] },
+    stock: {
+      pads: [
+        { name: 'Low', lengthM: 0.24, widthM: 0.15, heightM: 0.08, recessDepthM: 0.02, foamGiveM: 0.006 },
+      ],
+      rests: [{ name: 'Steep', widthM: 0.15, heightM: 0.11, tiltDeg: 70 }],
+    },
+  });
+
+  it('comes through the entries and back', () => {
+    const made = boatOfEntries(entriesOf(boat), boat);
+    if (!('boat' in made)) throw new Error(JSON.stringify(made.problems));
+    expect(made.boat.floorboard.profile).toEqual(boat.floorboard.profile);
+    expect(made.boat.hardware).toEqual(boat.hardware);
+    expect(made.boat.stock).toEqual(boat.stock);
+  });
+
+  it('is not in a boat that has none of it', () => {
+    const made = boatOfEntries(entriesOf(exampleBoat()), null);
+    if (!('boat' in made)) throw new Error('no boat');
+    expect(made.boat.stock).toBeUndefined();
+    expect(made.boat.hardware.rails).toBeUndefined();
+    expect(made.boat.floorboard.profile).toBeUndefined();
+  });
+
+  it('says which figure of it is missing', () => {
+    const entries = entriesOf(boat);
+    const made = boatOfEntries(
+      {
+        ...entries,
+        profile: [{ fromSternM: 1, heightM: 0.03 }],
+        rails: [BLANK_RAILS],
+        pads: [BLANK_PAD],
+        rests: [{ ...BLANK_REST, name: 'Steep' }],
+      },
+      boat,
+    );
+    expect('problems' in made && Object.keys(made.problems).sort()).toEqual([
+      'floorboard.profile',
+      'hardware.rails.0.apartM',
+      'stock.pads.0.heightM',
+      'stock.pads.0.name',
+      'stock.rests.0.heightM',
+    ]);
   });
 });

@@ -1,0 +1,157 @@
+import type { FitSummary } from '../../../app/contract/records.ts';
+import { type ClassRule, classCheck } from '../../../core/findings/class-check.ts';
+import { CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from '../../../core/findings/class-limits.ts';
+import type { Boat } from '../../../core/fit/boat-schema.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { dateText } from '../../language/dates.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+import { SeverityMark } from '../../marks/severity-mark.tsx';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { hrefOf } from '../../route/route.ts';
+import { BoatPhotos } from './boat-photos.tsx';
+
+/** What is known of a boat besides its own entries: its class, how it floats, who is fitted in it, photographs. */
+export function BoatAround({ id, boat }: { id: string; boat: Boat }) {
+  return (
+    <div className="entries apart">
+      <ClassCheck boat={boat} />
+      <FloatState id={id} boat={boat} />
+      <FittedHere id={id} />
+      <BoatPhotos boatId={id} />
+    </div>
+  );
+}
+
+/** A rule's figures as they are written. */
+function writeRule({ rule }: ClassRule, format: Format): (value: number) => string {
+  if (rule === 'least-mass') return format.mass;
+  return (value) => format.length(value, format.lengthUnit === 'in' ? {} : { unit: 'm' });
+}
+
+/** Beyond the limit or within it, and by how much. */
+function findingText(rule: ClassRule, format: Format): string {
+  const write = rule.rule === 'least-mass' ? format.mass : (value: number) => format.length(value);
+  const by = write(Math.abs(rule.within));
+  if (!rule.kept) {
+    return say(rule.rule === 'least-mass' ? 'boat.class-check.under' : 'boat.class-check.over', { by });
+  }
+  return rule.within < 5e-4 ? say('boat.class-check.on') : say('boat.class-check.good', { by });
+}
+
+function ClassCheck({ boat }: { boat: Boat }) {
+  const format = useFormat();
+  const rules = classCheck(boat);
+  return (
+    <section>
+      <h2>{say('boat.class-check')}</h2>
+      {rules.length === 0 ? (
+        <p className="soft">{say('boat.class-check.none')}</p>
+      ) : (
+        <>
+          <table className="ruled">
+            <thead>
+              <tr>
+                <th scope="col">{say('boat.class-check.rule')}</th>
+                <th scope="col" className="numeric">
+                  {say('boat.class-check.boat')}
+                </th>
+                <th scope="col" className="numeric">
+                  {say('boat.class-check.limit')}
+                </th>
+                <th scope="col">{say('boat.class-check.finding')}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {rules.map((rule) => {
+                const write = writeRule(rule, format);
+                const edge = rule.rule === 'least-mass' ? 'at-least' : 'at-most';
+                return (
+                  <tr key={rule.rule} data-severity={rule.kept ? 'good' : 'change'}>
+                    <th scope="row">{say(`boat.class-check.${rule.rule}`)}</th>
+                    <td className="numeric">{write(rule.value)}</td>
+                    <td className="numeric">
+                      {say(`boat.class-check.${edge}`, { value: write(rule.limit) })}
+                    </td>
+                    <td className="class-finding">
+                      <SeverityMark /> {findingText(rule, format)}
+                    </td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+          <p className="soft">
+            {say('boat.class-check.source', {
+              class: boat.boatClass,
+              day: dateText(CLASS_LIMITS_DATE),
+              source: CLASS_LIMITS_SOURCE,
+            })}
+          </p>
+        </>
+      )}
+    </section>
+  );
+}
+
+function FloatState({ id, boat }: { id: string; boat: Boat }) {
+  const format = useFormat();
+  const { floatCheck, correction } = boat;
+  const day = floatCheck?.takenOn ? dateText(floatCheck.takenOn) : say('boat.float.undated');
+  return (
+    <section>
+      <h2>{say('boat.float')}</h2>
+      <p>
+        {!floatCheck && say('boat.float.none')}
+        {floatCheck &&
+          correction &&
+          say('boat.float.kept', { day, residual: format.length(correction.residualM, { unit: 'mm' }) })}
+        {floatCheck && !correction && say('boat.float.stale', { day })}
+      </p>
+      <p>
+        <a className="button" href={hrefOf({ page: 'hull', id })}>
+          {say('boat.float.go')}
+        </a>
+      </p>
+    </section>
+  );
+}
+
+function FittedHere({ id }: { id: string }) {
+  const { value: fits, error, reload } = useCall('boats.fits', { id });
+  return (
+    <section>
+      <h2>{say('boat.fitted')}</h2>
+      {error && <Trouble error={error} onRetry={reload} />}
+      {fits?.length === 0 && <p className="soft">{say('boat.fitted.none')}</p>}
+      {fits && fits.length > 0 && <FittedTable fits={fits} />}
+    </section>
+  );
+}
+
+function FittedTable({ fits }: { fits: readonly FitSummary[] }) {
+  return (
+    <table className="ruled">
+      <thead>
+        <tr>
+          <th scope="col">{say('boat.fitted.who')}</th>
+          <th scope="col">{say('boat.fitted.fit')}</th>
+          <th scope="col">{say('boat.fitted.changed')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {fits.map(({ id, name, athleteNames, archived, changedAt }) => (
+          <tr key={id}>
+            <th scope="row">{athleteNames.join(', ') || say('fits.no-athlete')}</th>
+            <td>
+              <a href={hrefOf({ page: 'fit', id })}>{name}</a>{' '}
+              {archived && <span className="soft">({say('boat.fitted.aside')})</span>}
+            </td>
+            <td>{dateText(changedAt)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

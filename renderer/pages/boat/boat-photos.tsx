@@ -1,0 +1,139 @@
+import { useState } from 'react';
+import { Button, FileTrigger } from 'react-aria-components';
+import type { PhotoRecord } from '../../../app/contract/photos.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import { announce } from '../../announce/announce.ts';
+import { call } from '../../client/client.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { TextField } from '../../fields/text-field.tsx';
+import { dateText } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { smallPicture } from './small-picture.ts';
+
+/** A photograph just removed, for bringing it back. */
+interface Removed {
+  readonly caption: string;
+  readonly data: string;
+}
+
+/** A boat's photographs: added, described, removed, brought back. */
+export function BoatPhotos({ boatId }: { boatId: string }) {
+  const asked = useCall('photos.list', { boatId });
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const [removed, setRemoved] = useState<Removed | null>(null);
+  const photos = asked.value;
+
+  async function add(caption: string, data: string): Promise<boolean> {
+    const result = await call('photos.add', { boatId, caption, data });
+    setRefusal(result.ok ? null : result.error);
+    asked.reload();
+    return result.ok;
+  }
+
+  async function choose(files: FileList | null): Promise<void> {
+    const problems: string[] = [];
+    for (const file of files ?? []) {
+      const picture = await smallPicture(file);
+      if ('problem' in picture) problems.push(picture.problem);
+      else if (!(await add('', picture.data))) break;
+    }
+    setProblem(problems.join(' ') || null);
+  }
+
+  async function remove(photo: PhotoRecord): Promise<void> {
+    const opened = await call('photos.open', { id: photo.id });
+    const result = await call('photos.remove', { id: photo.id });
+    setRefusal(result.ok ? null : result.error);
+    setRemoved(opened.ok && result.ok ? { caption: photo.caption, data: opened.value.data } : null);
+    if (result.ok) announce(say('photos.removed'));
+    asked.reload();
+  }
+
+  return (
+    <section>
+      <h2>{say('photos.title')}</h2>
+      <p className="soft">{say('photos.about')}</p>
+      {asked.error && <Trouble error={asked.error} onRetry={asked.reload} />}
+      {photos?.length === 0 && <p className="soft">{say('photos.none')}</p>}
+      <ul className="photos">
+        {photos?.map((photo, i) => (
+          <Photo key={photo.id} photo={photo} number={i + 1} onRemove={() => remove(photo)} />
+        ))}
+      </ul>
+      {removed && (
+        <p className="row" role="status">
+          {say('photos.removed')}
+          <button
+            type="button"
+            className="button words"
+            onClick={async () => (await add(removed.caption, removed.data)) && setRemoved(null)}
+          >
+            {say('photos.undo')}
+          </button>
+        </p>
+      )}
+      {problem && (
+        <p className="trouble" role="alert">
+          {problem}
+        </p>
+      )}
+      {refusal && <Trouble error={refusal} />}
+      <p>
+        <FileTrigger
+          acceptedFileTypes={['image/jpeg', 'image/png', 'image/webp']}
+          allowsMultiple
+          onSelect={choose}
+        >
+          <Button className="button">{say('photos.add')}</Button>
+        </FileTrigger>
+      </p>
+    </section>
+  );
+}
+
+const MEGABYTE = 1024 * 1024;
+
+function Photo({ photo, number, onRemove }: { photo: PhotoRecord; number: number; onRemove: () => void }) {
+  const { value: picture } = useCall('photos.open', { id: photo.id });
+  const [caption, setCaption] = useState(photo.caption);
+  const format = useFormat();
+  const name = caption ? say('photos.picture.named', { number, caption }) : say('photos.picture', { number });
+  const keep = () => {
+    if (caption !== photo.caption) void call('photos.describe', { id: photo.id, caption });
+  };
+  return (
+    <li className="photo">
+      {picture ? (
+        <img src={`data:${picture.mime};base64,${picture.data}`} alt={name} />
+      ) : (
+        <span className="soft">{say('sheet.loading')}</span>
+      )}
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: leaving the entry inside keeps what was typed */}
+      <div onBlur={keep}>
+        <TextField
+          label={say('photos.caption', { number })}
+          value={caption}
+          onChange={setCaption}
+          maxLength={200}
+        />
+      </div>
+      <p className="row soft">
+        {say('photos.size', {
+          size: format.number(photo.bytes / MEGABYTE, { decimals: 1 }),
+          day: dateText(photo.addedAt),
+        })}
+        <button
+          type="button"
+          className="button words"
+          aria-label={say('photos.remove', { number })}
+          onClick={onRemove}
+        >
+          {say('photos.remove', { number })}
+        </button>
+      </p>
+    </li>
+  );
+}

@@ -1,0 +1,33 @@
+import { useState } from 'react';
+import type { CallError } from '../../../app/contract/result.ts';
+import type { Boat } from '../../../core/fit/boat-schema.ts';
+import { announce } from '../../announce/announce.ts';
+import { call } from '../../client/client.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { go } from '../../route/route.ts';
+
+/** Longest name that a boat may have. */
+const LONGEST_NAME = 120;
+
+/** Makes a second boat like this one, under a name of its own, and goes there. */
+export function DuplicateBoat({ boat }: { boat: Boat }) {
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  async function duplicate(): Promise<void> {
+    const { id: _own, ...copy } = boat;
+    const name = say('boat.duplicate.name', { name: boat.name }).slice(-LONGEST_NAME);
+    const result = await call('boats.save', { boat: { ...copy, name } });
+    setRefusal(result.ok ? null : result.error);
+    if (!result.ok) return;
+    announce(say('boat.duplicated'));
+    go({ page: 'boat', id: result.value.id });
+  }
+  return (
+    <>
+      {refusal && <Trouble error={refusal} />}
+      <button type="button" className="button" onClick={duplicate}>
+        {say('boat.duplicate')}
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+import type { Boat, Rails } from '../../../core/fit/boat-schema.ts';
+import type { StockPad, StockRest } from '../../../core/fit/stock-schema.ts';
+
+/** A thing whose figures are still being filled in: null where one is missing. */
+type Unfinished<T> = { readonly [K in keyof T]: T[K] extends number ? number | null : T[K] };
+
+export type RailsEntry = Unfinished<Rails>;
+export type PadEntry = Unfinished<StockPad>;
+export type RestEntry = Unfinished<StockRest>;
+
+/** A point of the floorboard's profile, from the stern, metres. */
+export interface ProfilePoint {
+  readonly fromSternM: number | null;
+  readonly heightM: number | null;
+}
+
+export const BLANK_POINT: ProfilePoint = { fromSternM: null, heightM: null };
+export const BLANK_RAILS: RailsEntry = { fitting: 'kneePad', apartM: null, heightM: 0, holeM: 0.006 };
+
+/** A pad to begin with: the usual size, its height and name left to be filled in. */
+export const BLANK_PAD: PadEntry = {
+  name: '',
+  count: 1,
+  lengthM: 0.26,
+  widthM: 0.16,
+  heightM: null,
+  recessDepthM: 0.02,
+  foamM: 0.01,
+  foamGiveM: 0.008,
+};
+
+/** A rest to begin with, likewise. */
+export const BLANK_REST: RestEntry = {
+  name: '',
+  count: 1,
+  widthM: 0.14,
+  heightM: null,
+  tiltDeg: 60,
+  foamM: 0.01,
+};
+
+/** A profile's points from the stern on. */
+export function profileEntries(
+  profile: Boat['floorboard']['profile'],
+  fromStern: (xM: number) => number,
+): ProfilePoint[] {
+  return (profile ?? [])
+    .map(({ xM, heightM }) => ({ fromSternM: fromStern(xM), heightM }))
+    .toSorted((a, b) => a.fromSternM - b.fromSternM);
+}

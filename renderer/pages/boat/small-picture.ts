@@ -1,0 +1,49 @@
+import { say } from '../../language/messages.ts';
+
+/** Longest side of a kept picture, pixels: enough to read a tape on it. */
+const LONGEST = 2048;
+/** Share of a JPEG's best quality. */
+const QUALITY = 0.85;
+/** A larger file is not opened, bytes. */
+const MOST_BYTES = 40 * 1024 * 1024;
+
+/**
+ * A picture drawn anew as a JPEG of a bearable size, as Base64; or why it cannot be, in words. Drawing it anew leaves behind
+ * what a telephone writes into a file: the place, the hour, the owner.
+ */
+export async function smallPicture(file: File): Promise<{ data: string } | { problem: string }> {
+  if (file.size > MOST_BYTES) return { problem: say('photos.too-large', { file: file.name }) };
+  const problem = say('photos.not-a-picture', { file: file.name });
+  let picture: ImageBitmap;
+  try {
+    picture = await createImageBitmap(file);
+  } catch {
+    return { problem };
+  }
+  const blob = await drawnSmall(picture);
+  picture.close();
+  return blob ? { data: await base64Of(blob) } : { problem };
+}
+
+function drawnSmall(picture: ImageBitmap): Promise<Blob | null> {
+  const shrink = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.max(1, Math.round(picture.width * shrink));
+  canvas.height = Math.max(1, Math.round(picture.height * shrink));
+  const pen = canvas.getContext('2d');
+  if (!pen) return Promise.resolve(null);
+  // A JPEG has no clear places; white paper shows through them.
+  pen.fillStyle = 'white';
+  pen.fillRect(0, 0, canvas.width, canvas.height);
+  pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
+  return new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', QUALITY));
+}
+
+function base64Of(blob: Blob): Promise<string> {
+  return new Promise((resolve, reject) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(String(reader.result).replace(/^[^,]*,/, ''));
+    reader.onerror = () => reject(reader.error);
+    reader.readAsDataURL(blob);
+  });
+}
