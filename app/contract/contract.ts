@@ -6,7 +6,6 @@ import { isoDate, label } from '../../core/fit/measure-schema.ts';
 import { measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { stockSchema } from '../../core/fit/stock-schema.ts';
-import { stockSchema } from '../../core/fit/stock-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { displayRecord } from './display.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
@@ -107,8 +106,6 @@ export const contract = {
   'boats.restore': entry(byId, boatRecord),
   /** Fits that stand in a boat now, last changed first. */
   'boats.fits': entry(byId, z.array(fitSummary)),
-  /** Pads and rests that are kept with a boat now: a fit carries those of the day it was made. */
-  'boats.stock': entry(byId, stockSchema),
   /** Pads and rests that are kept with a boat now: a fit carries those of the day it was made. */
   'boats.stock': entry(byId, stockSchema),
   'photos.list': entry(z.strictObject({ boatId: id }), z.array(photoRecord)),

@@ -1,5 +1,5 @@
 import type { Athlete, Consent } from '../../core/fit/athlete-schema.ts';
-import { missingConsents } from '../../core/fit/consent.ts';
+import { isMinor, missingConsents } from '../../core/fit/consent.ts';
 import { useEverybody } from '../client/use-record.ts';
 import { today } from '../language/dates.ts';
 import { say } from '../language/messages.ts';
@@ -26,10 +26,21 @@ export function ConsentLine({
 }
 
 /**
- * The same for everybody in a fit, before something of it is shown or printed. Consents stand in the roster only, so that
- * is where they are looked up; `ids` are the athletes' identifiers.
+ * The same for those who kneel in a fit, before something of it is shown or printed. Consents stand in the roster only, so
+ * that is where they are looked up; nobody is looked up whom the fit's own copy knows to be of age.
  */
-export function ConsentNote({ ids, wanted }: { ids: readonly string[]; wanted: readonly Consent[] }) {
+export function ConsentNote({
+  athletes,
+  wanted,
+}: {
+  athletes: readonly (Athlete | null | undefined)[];
+  wanted: readonly Consent[];
+}) {
+  const minors = athletes.flatMap((one) => (one?.id && isMinor(one, today()) !== false ? [one.id] : []));
+  return minors.length > 0 ? <NoteOfMinors ids={minors} wanted={wanted} /> : null;
+}
+
+function NoteOfMinors({ ids, wanted }: { ids: readonly string[]; wanted: readonly Consent[] }) {
   const { inUse, aside } = useEverybody();
   const lacking = [...inUse, ...aside].filter(
     ({ id, athlete }) => ids.includes(id) && missingConsents(athlete, wanted, today()).length > 0,

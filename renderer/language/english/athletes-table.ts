@@ -21,8 +21,10 @@ export const ATHLETES_TABLE = {
   'table.in.no-names':
     'There is no column “Name” in {file}, so nothing of it could be read. Nothing was changed. Its headings are: {headings}.',
   'table.in.no-headings': 'none',
-  'table.in.not-text': '{file} is not a text file that can be read. Nothing was changed. Save the table as CSV, UTF-8.',
-  'table.in.too-large': '{file} is larger than 4 MB. Nothing was changed. Take the table apart into smaller ones.',
+  'table.in.not-text':
+    '{file} is not a text file that can be read. Nothing was changed. Save the table as CSV, UTF-8.',
+  'table.in.too-large':
+    '{file} is larger than 4 MB. Nothing was changed. Take the table apart into smaller ones.',
   'table.in.left-out': 'Columns left out, as their headings are not understood: {headings}.',
   'table.heading.unknown': '“{text}”',
   'table.heading.unknown-unit': '“{text}” (unit not known; allowed are mm, cm, m, in, ft, kg and lb)',
@@ -30,7 +32,8 @@ export const ATHLETES_TABLE = {
 
   'table.bad.title.one': '{count} cell cannot be taken as it stands',
   'table.bad.title.other': '{count} cells cannot be taken as they stand',
-  'table.bad.about': 'Put each right here, or leave its row out. The other rows can be taken in without them.',
+  'table.bad.about':
+    'Put each right here, or leave its row out. The other rows can be taken in without them.',
   'table.bad.row': 'Row',
   'table.bad.column': 'Column',
   'table.bad.wrong': 'What is wrong, and what is allowed',
@@ -42,9 +45,11 @@ export const ATHLETES_TABLE = {
   'table.bad.outside': '{value} is not between {min} and {max}.',
   'table.bad.choice': '“{text}” is not known here; allowed is {allowed}.',
   'table.bad.date': '“{text}” is not a date; write year-month-day, 2012-11-05.',
-  'table.bad.date-unclear': 'In “{text}” it is not clear which is the month; write year-month-day, 2012-11-05.',
+  'table.bad.date-unclear':
+    'In “{text}” it is not clear which is the month; write year-month-day, 2012-11-05.',
   'table.bad.too-long': 'Longer than {most} characters.',
-  'table.bad.unknown-identifier': 'No athlete here has this identifier; leave the cell empty for somebody new.',
+  'table.bad.unknown-identifier':
+    'No athlete here has this identifier; leave the cell empty for somebody new.',
   'table.bad.several-of-this-name':
     'Several athletes here have this name; give the identifier, as the handed-out table has it.',
   'table.bad.same-as-row': 'The same athlete stands in row {row} already; allowed is one row each.',
@@ -60,7 +65,8 @@ export const ATHLETES_TABLE = {
 
   'table.take.one': 'Take in {count} athlete',
   'table.take.other': 'Take in {count} athletes',
-  'table.take.nothing': 'There is nothing to take in: every row is the same as here, or has a cell to put right.',
+  'table.take.nothing':
+    'There is nothing to take in: every row is the same as here, or has a cell to put right.',
   'table.taken.one': '{count} athlete was taken in. A backup of before lies in the archive.',
   'table.taken.other': '{count} athletes were taken in. A backup of before lies in the archive.',
   'table.rest': 'Hand out the rows left out',

@@ -3,6 +3,7 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import { PRESENT, useFitMoment, useOpenedFit } from '../../client/use-fit-states.ts';
 import { useDisplay } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { ConsentNote } from '../../page-parts/consent-note.tsx';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
@@ -48,6 +49,7 @@ function OpenSetOut({ opened }: { opened: OpenedFit }) {
   return (
     <div className="set-out">
       <div className="set-out-choices entries">
+        <ConsentNote athletes={[opened.fit.seats[choices.seat]?.athlete]} wanted={['bodyData']} />
         <ChoicePanel opened={opened} seats={seats} choices={choices} onChange={change} />
       </div>
       <div className="set-out-paper">

@@ -9,6 +9,7 @@ import { usePaperExport } from '../../client/use-paper-export.ts';
 import { useDisplay, useFormat } from '../../display/use-display.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { say } from '../../language/messages.ts';
+import { ConsentNote } from '../../page-parts/consent-note.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { WorkLine } from '../../page-parts/work-line.tsx';
 import { BetweenSlider } from './between-slider.tsx';
@@ -105,6 +106,7 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in' }) {
         {told !== '' && <p>{told}</p>}
       </div>
       {refusal && <Trouble error={refusal} />}
+      <ConsentNote athletes={[fit.seats[choices.seat]?.athlete]} wanted={['bodyData']} />
     </header>
   );
 }
