@@ -47,13 +47,12 @@ function fetched<T>(result: { ok: true; value: T } | { ok: false; error: CallErr
   return result.ok ? { value: result.value, error: null } : { value: null, error: result.error };
 }
 
-/** The state of a fit that a key names; null while it is fetched, and for no key. */
-export function useFitMoment(opened: OpenedFit, key: string | null): Fetched<FitMoment> {
-  const [answer, setAnswer] = useState<Fetched<FitMoment> & { key: string | null }>({
-    key: null,
-    value: null,
-    error: null,
-  });
+/** A fetched state with the key it was fetched for: undefined until the first has come. */
+export type KeyedMoment = Fetched<FitMoment> & { readonly key: string | null | undefined };
+
+/** The state of a fit that a key names; null for no key. Until it has been fetched the one before it stays. */
+export function useFitMoment(opened: OpenedFit, key: string | null): KeyedMoment {
+  const [answer, setAnswer] = useState<KeyedMoment>({ key: undefined, value: null, error: null });
   useEffect(() => {
     let wanted = true;
     if (key === null || key === PRESENT) {
@@ -71,7 +70,7 @@ export function useFitMoment(opened: OpenedFit, key: string | null): Fetched<Fit
       wanted = false;
     };
   }, [opened, key]);
-  return answer.key === key ? answer : { value: null, error: null };
+  return answer;
 }
 
 /** What stands now: the draft if there is one, else the newest revision. */

@@ -125,6 +125,33 @@ describe('no screen has a serious barrier, in either theme', () => {
     await page.getByRole('button', { name: 'Back to the bench' }).click();
   });
 
+  it('setting out, with a file refused', async () => {
+    await goTo(page, `#/fits/${fitId}/set-out`);
+    await page.getByRole('region', { name: 'Set-out sheet' }).waitFor();
+    await checkBoth();
+    await page.route('**/call', (route) => {
+      const { name } = route.request().postDataJSON() as { name: string };
+      const error = { code: 'disk-full', message: 'The disk is full.', problems: [] };
+      return name === 'paper.export' ? route.fulfill({ json: { ok: false, error } }) : route.continue();
+    });
+    await page.getByRole('button', { name: 'Sheet as PDF' }).click();
+    await page.getByRole('alert').waitFor();
+    await page.unroute('**/call');
+    await checkBoth();
+  });
+
+  it('showing an athlete, and what is shown', async () => {
+    await goTo(page, `#/fits/${fitId}/show`);
+    await page.getByRole('img', { name: /^You from the side/ }).waitFor();
+    await checkBoth();
+    await page.getByRole('button', { name: 'What is shown' }).click();
+    await page.getByRole('dialog').waitFor();
+    await checkBoth();
+    await page.keyboard.press('Escape');
+    await page.getByRole('link', { name: 'Back to the bench' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Example' }).waitFor();
+  });
+
   it('paper and units', async () => {
     await page.getByRole('button', { name: 'Paper and units' }).click();
     await page.getByRole('dialog').waitFor();

@@ -29,6 +29,9 @@ const PICTURES: readonly Picture[] = [
   { name: 'bench-values', theme: 'dark', reach: openAValue },
   { name: 'bench-pair', reach: openThePair },
   { name: 'boat-light', reach: openABoat },
+  { name: 'set-out-light', reach: openSetOut },
+  { name: 'show-light', reach: openShow },
+  { name: 'show-dark', theme: 'dark', size: { width: 1024, height: 700 }, reach: showTheChanges },
 ];
 
 async function openDemo(page: Page): Promise<void> {
@@ -87,6 +90,29 @@ async function openABoat(page: Page): Promise<void> {
   const measured = boats.find(({ boat }) => boat.hull.kind === 'tape') ?? boats[0]!;
   await goTo(page, `#/boats/${measured.id}`);
   await page.getByRole('img', { name: /^Sections of the hull/ }).waitFor();
+}
+
+/** The demo's single with two revisions. */
+async function changedFit(page: Page): Promise<string> {
+  const fits = await callFromPage(page, 'fits.list', {});
+  const changed = fits.find(({ athleteNames, revisions }) => athleteNames.length === 1 && revisions > 1);
+  if (!changed) throw new Error('the demo club has no single with two revisions');
+  return changed.id;
+}
+
+async function openSetOut(page: Page): Promise<void> {
+  await goTo(page, `#/fits/${await changedFit(page)}/set-out`);
+  await page.getByRole('region', { name: 'Set-out sheet' }).waitFor();
+}
+
+async function openShow(page: Page): Promise<void> {
+  await goTo(page, `#/fits/${await changedFit(page)}/show`);
+  await page.getByRole('img', { name: /^You from the side/ }).waitFor();
+}
+
+async function showTheChanges(page: Page): Promise<void> {
+  await page.getByRole('tab', { name: 'What changes' }).click();
+  await page.getByText('From behind', { exact: true }).click();
 }
 
 async function takeAll(): Promise<void> {

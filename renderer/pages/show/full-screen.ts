@@ -17,15 +17,16 @@ export function useFullScreen(onLeave: () => void): { filled: boolean; toggle: (
       setFilled(document.fullscreenElement !== null);
     };
     const pressed = (event: KeyboardEvent) => {
-      if (event.key !== 'Escape' || event.defaultPrevented) return;
+      // What is open over the page is closed by the same key; it is asked before it has heard of it.
+      if (event.key !== 'Escape' || document.querySelector('[role="dialog"]')) return;
       if (document.fullscreenElement) return void document.exitFullscreen();
       if (event.timeStamp - changedAt.current > SAME_PRESS_MS) onLeave();
     };
     document.addEventListener('fullscreenchange', changed);
-    window.addEventListener('keydown', pressed);
+    window.addEventListener('keydown', pressed, true);
     return () => {
       document.removeEventListener('fullscreenchange', changed);
-      window.removeEventListener('keydown', pressed);
+      window.removeEventListener('keydown', pressed, true);
     };
   }, [onLeave]);
 

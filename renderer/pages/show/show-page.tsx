@@ -44,12 +44,12 @@ function OpenShow({ opened, children }: { opened: OpenedFit; children: React.Rea
   const now = useFitMoment(opened, choices.now);
   const before = useFitMoment(opened, choices.before);
   const error = now.error ?? before.error;
-  const waiting = choices.before !== null && !before.value && !before.error;
+  const settled = before.key !== undefined;
   if (seats.length === 0) return <Nothing words={say('show.nobody')}>{children}</Nothing>;
   return (
     <>
       {error && <Trouble error={error} />}
-      {now.value && !waiting && (
+      {now.value && settled && (
         <ShownSeat
           moments={{ now: now.value, before: before.value }}
           opened={opened}
