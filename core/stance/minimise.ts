@@ -21,6 +21,15 @@ const LEAST_DAMPING = 1e-9;
 const MOST_DAMPING = 1e9;
 const DAMPING_FACTOR = 10;
 
+/**
+ * A step that lowers the cost by less than this share of what the linearised problem foretold is followed by a more damped
+ * one; by more than that, by a freer one. Without it the search zigzags where a leg is nearly straight, for there the true
+ * curvature is twice the linearised: 1 in 1000 of random fittings had not ended after 250 steps.
+ */
+const POOR_SHARE = 0.25;
+const GOOD_SHARE = 0.75;
+const POOR_FACTOR = 4;
+
 /** Where a search ended. */
 export interface Minimum {
   readonly q: Float64Array;
@@ -63,10 +72,10 @@ export function minimise(
       const nextCost = sumOfSquares(there);
       if (nextCost <= cost) {
         moved = farthest(q, next);
+        damping = nextDamping(damping, cost - nextCost, foretold({ normal, gradient, damping }, step));
         [q, next] = [next, q];
         [residuals, there] = [there, residuals];
         cost = nextCost;
-        damping = Math.max(LEAST_DAMPING, damping / DAMPING_FACTOR);
         break;
       }
       damping *= DAMPING_FACTOR;
@@ -74,6 +83,26 @@ export function minimise(
     if (moved < STEP_TOLERANCE) return { q, residuals, cost, iterations, converged: true };
   }
   return { q, residuals, cost, iterations: MOST_ITERATIONS, converged: false };
+}
+
+/** How much the linearised problem says that a damped step lowers the cost. */
+function foretold(
+  { normal, gradient, damping }: { normal: Float64Array; gradient: Float64Array; damping: number },
+  step: Float64Array,
+): number {
+  const n = gradient.length;
+  let sum = 0;
+  for (let i = 0; i < n; i++) {
+    const d = step[i]!;
+    sum += d * (damping * normal[i * n + i]! * d - gradient[i]!);
+  }
+  return sum;
+}
+
+/** The damping after a step that was taken, by what it brought of what was foretold (Madsen, Nielsen & Tingleff 2004). */
+function nextDamping(damping: number, brought: number, promised: number): number {
+  if (brought < POOR_SHARE * promised) return Math.min(MOST_DAMPING / DAMPING_FACTOR, damping * POOR_FACTOR);
+  return brought > GOOD_SHARE * promised ? Math.max(LEAST_DAMPING, damping / DAMPING_FACTOR) : damping;
 }
 
 function sumOfSquares(residuals: Float64Array): number {
