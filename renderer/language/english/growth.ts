@@ -2,7 +2,7 @@
 export const GROWTH = {
   'growth.title': 'Growth',
   'growth.banner.grown': '{name} has grown {by} since this fit took the measures.',
-  'growth.banner.other': '{name} has been measured again since this fit took the measures.',
+  'growth.banner.measured': '{name} has been measured again since this fit took the measures.',
   'growth.banner.see': 'See what it changes',
   'growth.banner.not-now': 'Not now',
   'growth.due':
@@ -38,7 +38,7 @@ export const GROWTH = {
   'week.body': 'Body in it',
   'week.body.now': 'as measured last',
   'week.body.grown': '{by} of growth since',
-  'week.body.other': 'measured otherwise since',
+  'week.body.measured': 'measured otherwise since',
   'week.worse.one': '{count} finding turns worse: {names}',
   'week.worse.other': '{count} findings turn worse: {names}',
   'week.worse.none': 'nothing turns worse',

@@ -3,13 +3,11 @@ export const REACH = {
   'recent.title': 'Recent work',
   'recent.lately': 'Lately',
   'recent.go-on': 'Go on with {name}',
-  'recent.none': 'Nothing has been worked on yet.',
   'recent.first.fit':
     'There are athletes and boats, but no fit yet. A fit puts an athlete into a boat: choose both, and begin from a first setting.',
   'recent.first.boat':
     'There is no boat yet. Measure one with a tape at five stations, or read its table of offsets.',
   'recent.first.athlete': 'There is no athlete yet. Name, side, stature and mass are enough to begin.',
-  'recent.found': 'Found',
 
   'find.label': 'Find anything',
   'find.hint': 'A name, a boat, a word from a trial or a reason. Accents and capitals do not matter.',

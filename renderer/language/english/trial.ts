@@ -82,7 +82,6 @@ export const TRIAL = {
   'trials.enter': 'After the water: enter a trial',
   'trials.none':
     'No trial yet. After a session touch where it was felt and what the boat did; the changes that answer it then stand here, with what each costs.',
-  'trials.of': 'Trial of {date}',
   'trials.head': '{date}, rev. {number}',
   'trials.head.lost': '{date}',
   'trials.whose': 'This trial is of {name}.',
@@ -90,7 +89,6 @@ export const TRIAL = {
   'trials.edit.of': 'Correct the trial of {date}',
   'trials.others': 'Earlier trials',
   'trials.aside': 'Set aside',
-  'trials.observed': 'Observed',
   'trials.answered.yes': 'answered by what was changed since',
   'trials.answered.part': 'partly answered since',
   'trials.answered.worse': 'worse since',

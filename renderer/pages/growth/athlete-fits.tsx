@@ -96,7 +96,7 @@ function FitRow(props: { fit: KneltFit; difference: BodyDifference | null; chang
           <>
             {difference.statureM > 0
               ? say('week.body.grown', { by: format.length(difference.statureM) })
-              : say('week.body.other')}
+              : say('week.body.measured')}
             {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
             <a
               href={hrefOf({ page: 'fit', id, leaf: 'growth' })}

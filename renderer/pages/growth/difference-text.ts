@@ -36,5 +36,5 @@ export function differenceLines(
 export function bannerText(name: string, { statureM }: BodyDifference, format: Format): string {
   return statureM >= LEAST_M
     ? say('growth.banner.grown', { name, by: format.length(statureM) })
-    : say('growth.banner.other', { name });
+    : say('growth.banner.measured', { name });
 }

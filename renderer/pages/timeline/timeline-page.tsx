@@ -7,8 +7,8 @@ import { say } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { answeredBy } from '../trial/answered-by.ts';
 import { observationText } from '../trial/observation-text.ts';
-import { answeredBy } from '../trial/trial-answers.tsx';
 import { inOrder, momentOf } from './moments.ts';
 
 /** What has happened to an athlete's fits: revisions with their reasons, and what was felt on the water between them. */

@@ -7,36 +7,8 @@ import { ANSWERED, answersOf } from '../../../core/trial/answers.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { observationText } from './observation-text.ts';
-import { answeredBy } from './trial-answers.tsx';
+import { type OpenObservation, openObservations } from './open-observations.ts';
 import { fetchRevision } from './use-tried.ts';
-
-/** Trials looked at for what is still open; older ones have been answered or let go of. */
-const MOST_TRIALS = 4;
-
-/** An observation that no revision answers yet. */
-export interface OpenObservation extends RevisionAnswer {
-  readonly record: TrialRecord;
-  readonly index: number;
-}
-
-/** Observations of the latest trials that no revision has been made to answer. */
-export function openObservations(
-  trials: readonly TrialRecord[],
-  revisions: readonly RevisionSummary[],
-): OpenObservation[] {
-  return trials
-    .filter(({ archived }) => !archived)
-    .slice(0, MOST_TRIALS)
-    .flatMap((record) =>
-      record.trial.observations.map((observation, index) => ({
-        trialId: record.id,
-        observation,
-        record,
-        index,
-      })),
-    )
-    .filter(({ trialId, observation }) => answeredBy(revisions, trialId, observation) === null);
-}
 
 /** Which open observations a setting answers by the model, against the settings that were tried. */
 async function answeredNow(open: readonly OpenObservation[], fit: Fit): Promise<Set<OpenObservation>> {

@@ -6,6 +6,7 @@ import { ANSWERED, type Answer } from '../../../core/trial/answers.ts';
 import { needsCaution, type Observation } from '../../../core/trial/observation.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { useFit } from '../bench/bench-context.tsx';
+import { answeredBy } from './answered-by.ts';
 import { observationText } from './observation-text.ts';
 import { TrialCaution } from './trial-caution.tsx';
 import { TrialChange } from './trial-change.tsx';
@@ -63,21 +64,6 @@ export function TrialAnswersOf({
 function isOther(tried: Fit, now: Fit, seat: number): boolean {
   const who = (fit: Fit) => fit.seats[seat]?.athlete?.id ?? fit.seats[seat]?.athlete?.name;
   return tried.boat.name !== now.boat.name || who(tried) !== who(now);
-}
-
-/** The number of the first revision that was made to answer an observation; null where none was. */
-export function answeredBy(
-  revisions: readonly RevisionSummary[],
-  trialId: string,
-  observation: Observation,
-): number | null {
-  const same = JSON.stringify(observation);
-  const numbers = revisions
-    .filter(({ answers }) =>
-      answers.some((a) => a.trialId === trialId && JSON.stringify(a.observation) === same),
-    )
-    .map(({ number }) => number);
-  return numbers.length > 0 ? Math.min(...numbers) : null;
 }
 
 function Observed(props: { observation: Observation; answer: Answer | null; by: number | null }) {
