@@ -36,6 +36,8 @@ export function fill(store: Store, { from, to }: { from: number; to: number }): 
     return found;
   });
   store.db.pragma('synchronous = FULL');
+  // Waits until all of it lies on the disk, or whoever writes next would wait for it.
+  store.db.pragma('wal_checkpoint(TRUNCATE)');
   if (!last) throw new Error(`nothing was added between ${from} and ${to} revisions`);
   return last;
 }

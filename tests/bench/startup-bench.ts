@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -8,7 +9,7 @@ import { type RunningProgram, startProgram } from '../e2e/harness.ts';
 import { callFromPage } from '../e2e/screens.ts';
 import { launchTestBrowser } from '../e2e/test-browser.ts';
 import { timesOf } from './measure.ts';
-import type { Found, Row } from './row.ts';
+import { type Fact, type Found, type Row, rowOf } from './row.ts';
 
 const VIEW = { viewport: { width: 1280, height: 800 } };
 const STARTS = 5;
@@ -21,23 +22,39 @@ interface Start {
   readonly program: number;
   /** From asking for the page to a handle that stands on it, drawn. */
   readonly page: number;
+  /** Within `page`, from the same beginning, by the page's own clock. */
+  readonly within: PageParts;
+}
+
+interface PageParts {
+  /** Until its scripts had come. */
+  readonly fetched: number;
+  /** Until they had run and the document was ready. */
+  readonly run: number;
+  /** Until something was seen. */
+  readonly seen: number;
+  /** Scripts that came by then, bytes unpacked. */
+  readonly scriptBytes: number;
 }
 
 /**
  * From the program's start to a bench that can be dragged, in a browser that is already running: cold (a browser that never
- * saw the page) and warm (one that has it in its cache); and the page's memory over ten thousand moves.
+ * saw the page, and nothing kept of what the runtime compiled) and warm (the page in the browser's cache, an earlier start
+ * behind it); beside the bare runtime's own start; and the page's memory over ten thousand moves.
  */
 export async function startupBench(): Promise<Found> {
   const dataDir = mkdtempSync(join(tmpdir(), 'kneelwright-start-'));
   const browser = await launchTestBrowser();
   try {
     const fitId = await storedFit(browser, dataDir);
+    process.env.NODE_DISABLE_COMPILE_CACHE = '1';
     const cold = await starts({ dataDir, fitId, context: () => browser.newContext(VIEW) });
+    delete process.env.NODE_DISABLE_COMPILE_CACHE;
     const kept = await browser.newContext(VIEW);
-    const warm = await starts({ dataDir, fitId, context: async () => kept });
+    const [, ...warm] = await starts({ dataDir, fitId, context: async () => kept });
     return {
-      rows: [...rowsOf('cold', cold), ...rowsOf('warm', warm)],
-      facts: await memory(browser, { dataDir, fitId }),
+      rows: [bareRuntime(), ...rowsOf('cold', cold), ...rowsOf('warm', warm)],
+      facts: [scriptAtStart(warm), ...(await memory(browser, { dataDir, fitId }))],
     };
   } finally {
     await browser.close();
@@ -71,7 +88,8 @@ async function starts(given: Stored & { context: () => Promise<BrowserContext> }
     const program = await startProgram({ dataDir: given.dataDir });
     const served = performance.now();
     await openBench(page, program, given.fitId);
-    found.push({ program: served - began, page: performance.now() - served });
+    const shown = performance.now() - served;
+    found.push({ program: served - began, page: shown, within: await partsOf(page) });
     await page.close();
     await program.kill();
     await program.dispose();
@@ -85,26 +103,46 @@ async function openBench(page: Page, program: RunningProgram, fitId: string): Pr
   await nextFrame(page);
 }
 
-function rowsOf(word: string, found: readonly Start[]): Row[] {
-  const row = (name: string, ms: readonly number[]): Row => ({
-    group: 'renderer',
-    name: `${name}, ${word}`,
-    ...timesOf(ms),
-    ratio: null,
+/** The runtime that does nothing: no program of this kind starts sooner. */
+function bareRuntime(): Row {
+  const taken = Array.from({ length: 2 * STARTS }, () => {
+    const began = performance.now();
+    execFileSync(process.execPath, ['-e', '0']);
+    return performance.now() - began;
   });
+  return rowOf('renderer', 'start of the bare runtime', { times: timesOf(taken) });
+}
+
+/** Read from the page's own record of how it was loaded. */
+function partsOf(page: Page): Promise<PageParts> {
+  return page.evaluate(() => {
+    const [loading] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+    const resources = performance.getEntriesByType('resource') as PerformanceResourceTiming[];
+    const scripts = resources.filter(({ name }) => name.endsWith('.js'));
+    return {
+      fetched: Math.max(0, ...scripts.map(({ responseEnd }) => responseEnd)),
+      run: loading?.domContentLoadedEventEnd ?? Number.NaN,
+      seen: performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN,
+      scriptBytes: scripts.reduce((sum, { decodedBodySize }) => sum + decodedBodySize, 0),
+    };
+  });
+}
+
+function scriptAtStart(found: readonly Start[]): Fact {
+  const value = (found[0]?.within.scriptBytes ?? Number.NaN) / 1024;
+  return { group: 'renderer', name: 'page script loaded before the first bench stands', value, unit: 'KiB' };
+}
+
+function rowsOf(word: string, found: readonly Start[]): Row[] {
+  const row = (name: string, part: (start: Start) => number): Row =>
+    rowOf('renderer', `${name}, ${word}`, { times: timesOf(found.map(part)) });
   return [
-    row(
-      'program start to a draggable bench',
-      found.map((s) => s.program + s.page),
-    ),
-    row(
-      'of it: process start to the served address',
-      found.map((s) => s.program),
-    ),
-    row(
-      'of it: page asked for to the first draggable frame',
-      found.map((s) => s.page),
-    ),
+    row('program start to a draggable bench', (s) => s.program + s.page),
+    row('of it: process start to the served address', (s) => s.program),
+    row('of it: page asked for to the first draggable frame', (s) => s.page),
+    row('  in that: until the scripts had come', (s) => s.within.fetched),
+    row('  in that: until they had run', (s) => s.within.run),
+    row('  in that: until something was seen', (s) => s.within.seen),
   ];
 }
 

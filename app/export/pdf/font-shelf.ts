@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { unpackWoff } from './unpack-woff.ts';
 
 /** Weights of lettering that sheets use. */
 export type Weight = 'regular' | 'strong';
@@ -40,8 +42,19 @@ const MISSING = '\u{25a1}';
 
 const require = createRequire(import.meta.url);
 
-/** Path of a font file by its name, `latin-strong`. */
-export function fontFile(font: string): string {
+/** Fonts read before, unpacked: a hundred pages need each once. */
+const shelf = new Map<string, Buffer>();
+
+/** A font's plain file by its name, `latin-strong`. */
+export function fontBytes(font: string): Buffer {
+  const known = shelf.get(font);
+  if (known) return known;
+  const bytes = unpackWoff(readFileSync(fontFile(font)));
+  shelf.set(font, bytes);
+  return bytes;
+}
+
+function fontFile(font: string): string {
   const cut = font.lastIndexOf('-');
   const alphabet = font.slice(0, cut) as Alphabet;
   const family = FAMILIES[alphabet];
@@ -88,11 +101,14 @@ export function fontRuns(
   return runs;
 }
 
+const SEGMENTER = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Text in which every letter is one character, whatever stands beside it. */
+const PLAIN = /^[\x20-\x7e]*$/;
+
 /** Letters with the accents that belong to them. */
 function lettersOf(text: string): string[] {
-  return [...new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)].map(
-    ({ segment }) => segment,
-  );
+  if (PLAIN.test(text)) return [...text];
+  return [...SEGMENTER.segment(text)].map(({ segment }) => segment);
 }
 
 const SCRIPTS = ['Hebrew', 'Arabic', 'Greek', 'Cyrillic', 'Latin', 'Han', 'Devanagari'] as const;

@@ -1,6 +1,6 @@
 import PDFDocument from 'pdfkit';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
-import { fontFile, fontRuns, fontsOf, type Glyphs, type Weight } from './font-shelf.ts';
+import { fontBytes, fontRuns, fontsOf, type Glyphs, type Weight } from './font-shelf.ts';
 
 /** PDF points in a millimetre. */
 const POINTS = 72 / 25.4;
@@ -89,7 +89,7 @@ export function createSheetPdf(about: {
   function glyphsOf(font: string): Glyphs {
     const known = fonts.get(font);
     if (known) return known;
-    doc.registerFont(font, fontFile(font));
+    doc.registerFont(font, fontBytes(font));
     doc.font(font);
     const glyphs = inside._font.font;
     fonts.set(font, glyphs);
