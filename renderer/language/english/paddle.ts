@@ -62,7 +62,7 @@ export const PADDLE = {
   'paddle.stock.in-band': 'in its band',
   'paddle.stock.off-band': 'outside its band',
   'paddle.stock.take': 'Take it',
-  'paddle.stock.take.of': 'Take the paddle {name}',
+  'paddle.stock.take.of': 'Take it: paddle {name}',
   'paddle.stock.in-hand': 'in hand',
   'paddle.stock.step': 'paddle {name}',
   'paddle.stock.taken': 'Taken: {name}.',

@@ -1,7 +1,7 @@
 /** What would tighten a value, and what one centimetre does to every value. */
 export const VALUES = {
   'tighten.ask': 'What would tighten it most?',
-  'tighten.ask.of': 'What would tighten this most: {name}',
+  'tighten.ask.of': 'What would tighten it most? {name}',
   'tighten.working': 'Working it out …',
   'tighten.tape': 'Measure {name}: {measure}',
   'tighten.photo': 'Read off a photograph: {measure}',

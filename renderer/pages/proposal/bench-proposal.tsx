@@ -58,7 +58,7 @@ export function BenchProposal() {
   if (found) {
     return (
       <section className="proposal" aria-label={say('proposal.title')}>
-        <Found fit={fit} found={found} onLeave={leave} />
+        <Found fit={fit} found={found} onTaken={stop} onLeave={leave} />
       </section>
     );
   }
@@ -87,8 +87,15 @@ export function BenchProposal() {
   );
 }
 
-function Found(props: { fit: Fit; found: FoundProposal; onLeave: () => void }) {
-  const { fit, found, onLeave } = props;
+interface FoundProps {
+  readonly fit: Fit;
+  readonly found: FoundProposal;
+  readonly onTaken: () => void;
+  readonly onLeave: () => void;
+}
+
+function Found(props: FoundProps) {
+  const { fit, found } = props;
   const locked = fit.seats.some(({ locks }) => locks.length > 0);
   const { moves, before, after, uncleared } = found;
   const nothing = say(locked ? 'proposal.nothing.locked' : 'proposal.nothing');
@@ -99,7 +106,7 @@ function Found(props: { fit: Fit; found: FoundProposal; onLeave: () => void }) {
           ? nothing
           : say('proposal.counts', { before: wantingText(before), after: wantingText(after) })}
       </p>
-      <ProposalButtons fit={fit} found={found} onLeave={onLeave} />
+      <ProposalButtons {...props} />
       {fit.seats.map((_, seat) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
         <SeatMoves key={seat} fit={fit} seat={seat} moves={moves.filter((move) => move.seat === seat)} />
@@ -132,12 +139,13 @@ function SeatMoves({ fit, seat, moves }: { fit: Fit; seat: number; moves: readon
   );
 }
 
-function ProposalButtons({ fit, found, onLeave }: { fit: Fit; found: FoundProposal; onLeave: () => void }) {
+function ProposalButtons({ fit, found, onTaken, onLeave }: FoundProps) {
   const document = useDocument();
   const shown = useFit(({ ghost }) => ghost !== null);
 
   function take(): void {
     document.apply(say('proposal.step'), (now) => withMoves(now, found));
+    onTaken();
     announce(say('proposal.taken'));
   }
 

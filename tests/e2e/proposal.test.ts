@@ -1,0 +1,199 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../core/fit/evaluator.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { propose } from '../../core/proposal/propose.ts';
+import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, goTo, measure, soon, textOf } from './screens.ts';
+
+const PAD_AFT = 'Knee pad: aft of the mark';
+
+let program: RunningProgram;
+let page: Page;
+let fitId: string;
+
+/** A pad too far aft, a closed front knee, and a strap that holds the foot, which no placing can better. */
+function spoilt(): Fit {
+  const seat = exampleSeat();
+  return exampleFit([
+    {
+      ...seat,
+      kneePad: { ...seat.kneePad, aftM: 0.26 },
+      frontFoot: { ...seat.frontFoot, forwardM: 0.24 },
+      rearRest: { ...seat.rearRest, strap: 'fixed' },
+    },
+  ]);
+}
+
+async function openFit(fit: Fit): Promise<void> {
+  fitId = (await callFromPage(page, 'fits.create', { fit })).id;
+  await goTo(page, `#/fits/${fitId}`);
+  await measure(page, PAD_AFT).waitFor();
+}
+
+async function keptFit(): Promise<Fit> {
+  await page.locator('.kept[data-keeping="kept"]').waitFor();
+  return (await callFromPage(page, 'fits.open', { id: fitId })).fit;
+}
+
+const ask = () => page.getByRole('button', { name: 'Propose the least change' });
+const take = () => page.getByRole('button', { name: 'Take it: the proposal' });
+const leave = () => page.getByRole('button', { name: 'Leave it: the proposal' });
+const undo = () => page.getByRole('button', { name: 'Undo', exact: true });
+const moves = () => page.locator('.proposal-moves li').allTextContents();
+/** The proposal that the core makes of the fit as it stands, from nothing. */
+const proposed = (fit: Fit) => propose(createEvaluator(), fit);
+
+async function barriers(): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) =>
+      nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
+    );
+}
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser();
+});
+afterAll(() => program?.dispose());
+
+describe('the least change, in the bench', () => {
+  beforeAll(() => openFit({ ...spoilt(), name: 'Spoilt' }));
+
+  it('is drawn before anything is changed, with every move and what it could not clear and why', async () => {
+    const before = await keptFit();
+    await ask().click();
+    await take().waitFor();
+    expect(await moves()).toHaveLength(proposed(before).moves.length);
+    expect(await textOf(page.locator('.proposal-left'))).toContain('a choice, not a place');
+    await page.getByRole('button', { name: 'Hide it', exact: true }).first().waitFor();
+    expect(await keptFit()).toEqual(before);
+    expect(await undo().isDisabled()).toBe(true);
+    expect(await barriers()).toEqual([]);
+  });
+
+  it('left, it leaves everything as it was', async () => {
+    const before = await keptFit();
+    await leave().click();
+    await ask().waitFor();
+    expect(await keptFit()).toEqual(before);
+    expect(await undo().isDisabled()).toBe(true);
+  });
+
+  it('taken, it is the core’s proposal in one step, and the same each time', async () => {
+    const before = await keptFit();
+    const { fit } = proposed(before);
+    for (let round = 0; round < 2; round++) {
+      await ask().click();
+      await take().click();
+      await soon(keptFit).toEqual(fit);
+      await undo().click();
+      await soon(keptFit).toEqual(before);
+      expect(await undo().isDisabled()).toBe(true);
+    }
+  });
+
+  it('respects a lock, and says which lock stands in the way', async () => {
+    await page.locator('.measures').getByRole('tab', { name: 'Front foot' }).click();
+    await page.getByRole('button', { name: /^Lock Front foot/ }).click();
+    const before = await keptFit();
+    await ask().click();
+    await leave().waitFor();
+    for (const move of await moves()) expect(move).not.toMatch(/^(Front foot|Front toes|Wedge)/);
+    if ((await take().count()) > 0) await take().click();
+    const after = await keptFit();
+    expect(after.seats[0]!.frontFoot).toEqual(before.seats[0]!.frontFoot);
+    expect(after).toEqual(proposed(before).fit);
+  });
+
+  it('an edit makes it out of date: it is gone, not taken by mistake', async () => {
+    await ask().click();
+    await leave().waitFor();
+    await measure(page, 'Front foot: heel forward of the mark').press('ArrowUp');
+    await ask().waitFor();
+    expect(await leave().count()).toBe(0);
+  });
+});
+
+describe('a crew', () => {
+  const pair = () => {
+    const bow = spoilt().seats[0]!;
+    const stern = exampleSeat({
+      side: 'right',
+      athlete: exampleAthlete({ name: 'Stern paddler', side: 'right', massKg: 68 }),
+    });
+    return { ...exampleFit([bow, stern]), name: 'A pair' };
+  };
+  beforeAll(() => openFit(pair()));
+
+  it('is worked out for everybody, in a worker that can be stopped', async () => {
+    const before = await keptFit();
+    await ask().click();
+    const stop = page.locator('.proposal').getByRole('button', { name: 'Stop' });
+    await stop.click();
+    await ask().waitFor();
+    expect(await keptFit()).toEqual(before);
+    await ask().click();
+    await take().waitFor({ timeout: 60_000 });
+    expect(await moves()).toHaveLength(proposed(before).moves.length);
+    await take().click();
+    await soon(keptFit).toEqual(proposed(before).fit);
+    await undo().click();
+    await soon(keptFit).toEqual(before);
+  });
+
+  it('or for one paddler alone: nobody else is moved', async () => {
+    const before = await keptFit();
+    await page.locator('.proposal').getByText('this paddler').click();
+    await ask().click();
+    await take().click({ timeout: 60_000 });
+    const after = await keptFit();
+    expect(after.seats[1]).toEqual(before.seats[1]);
+    expect(after).toEqual(propose(createEvaluator(), before, [0]).fit);
+  });
+});
+
+describe('a first setting', () => {
+  it('is proposed from athlete and boat alone, shown first, and is what the fit begins from', async () => {
+    const athlete = await callFromPage(page, 'athletes.save', {
+      athlete: exampleAthlete({ name: 'Newly Come' }),
+    });
+    const boat = await callFromPage(page, 'boats.save', {
+      boat: { ...exampleBoat(1), name: 'First single' },
+    });
+    await goTo(page, '#/fits/new');
+    await page.getByLabel('Boat').selectOption(boat.id);
+    await page.getByLabel('Athlete').selectOption(athlete.id);
+    await page.getByRole('button', { name: 'Propose a first setting' }).click();
+    const padAft = page.locator('[data-coordinate="kneePad.aftM"] dd');
+    await padAft.waitFor();
+    const shown = await textOf(padAft);
+    expect(await barriers()).toEqual([]);
+    await page.getByRole('button', { name: 'Begin on the bench' }).click();
+    await measure(page, PAD_AFT).waitFor();
+    expect((await measure(page, PAD_AFT).inputValue()).replace('\u{202f}', ' ')).toBe(shown);
+    const [, id] = /fits\/([0-9a-f-]+)/.exec(page.url())!;
+    const { fit } = await callFromPage(page, 'fits.open', { id: id! });
+    const serious = createEvaluator()
+      .evaluate(fit)
+      .findings.filter(({ severity }) => severity === 'change' || severity === 'stop');
+    expect(serious.map((f) => f.quantity)).toEqual([]);
+  });
+
+  it('is forgotten when another athlete is chosen', async () => {
+    const other = await callFromPage(page, 'athletes.save', {
+      athlete: exampleAthlete({ name: 'Somebody Else', statureM: 1.6, massKg: 55 }),
+    });
+    await goTo(page, '#/fits/new');
+    await page.getByLabel('Athlete').selectOption({ label: 'Newly Come' });
+    await page.getByRole('button', { name: 'Propose a first setting' }).click();
+    await page.locator('.first-measures').waitFor();
+    await page.getByLabel('Athlete').selectOption(other.id);
+    await page.getByRole('button', { name: 'Propose a first setting' }).waitFor();
+    expect(await page.locator('.first-measures').count()).toBe(0);
+  });
+});
