@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { cpus, totalmem } from 'node:os';
-import type { Fact, Found, Row } from './row.ts';
+import { type Fact, type Found, type Row, together } from './row.ts';
 
 /** What one run of the bench found and where, as its JSON file holds it. */
 export interface BenchFile {
@@ -49,4 +49,13 @@ export function readBenchFile(path: string): BenchFile {
     );
   }
   return file as BenchFile;
+}
+
+/** Runs on one machine of different parts as one file, with the last one's time and versions. Throws where machines differ. */
+export function joined(files: readonly BenchFile[]): BenchFile {
+  const last = files.at(-1);
+  if (!last) throw new Error('no file was named; nothing was read');
+  if (files.some(({ machine }) => machine.cpu !== last.machine.cpu))
+    throw new Error('these runs are of different machines; their numbers do not stand in one table');
+  return { ...last, ...together(files) };
 }

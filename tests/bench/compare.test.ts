@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { BenchFile } from './bench-file.ts';
+import { type BenchFile, joined } from './bench-file.ts';
 import { changes, onlyInOne } from './compare.ts';
 import type { Fact, Row } from './row.ts';
 
@@ -47,5 +47,21 @@ describe('two runs compared', () => {
       ['core b', Number.POSITIVE_INFINITY],
       ['core a', 1],
     ]);
+  });
+});
+
+describe('runs of different parts', () => {
+  it('stand in one table with the last one’s time', () => {
+    const later = { ...file([row('b', 2)], [fact('c', 3)]), measuredAt: '2026-05-05T09:00:00.000Z' };
+    const all = joined([file([row('a', 1)]), later]);
+    expect(all.rows.map(({ name }) => name)).toEqual(['a', 'b']);
+    expect(all.facts.map(({ name }) => name)).toEqual(['c']);
+    expect(all.measuredAt).toBe(later.measuredAt);
+  });
+
+  it('of different machines do not', () => {
+    const other = { ...file([]), machine: { cpu: 'another', cores: 1, memoryGiB: 1 } };
+    expect(() => joined([file([]), other])).toThrow('different machines');
+    expect(() => joined([])).toThrow('nothing was read');
   });
 });

@@ -2,6 +2,8 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 
 /** What each package that this one names is for. */
 export const PURPOSES: Readonly<Record<string, string>> = {
+  '@fontsource/noto-sans-armenian': 'Armenian letters of names on printed sheets',
+  '@fontsource/noto-sans-georgian': 'Georgian letters of names on printed sheets',
   '@fontsource/ysabeau-office': 'the letters of the page and of printed sheets, offline',
   '@tarikjabiri/dxf': 'templates as DXF',
   'better-sqlite3': 'the store',

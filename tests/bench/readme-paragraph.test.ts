@@ -16,7 +16,15 @@ const file = {
   measuredAt: '2026-05-04T16:20:00.000Z',
   machine: { cpu: 'Made-up 9000', cores: 2, memoryGiB: 8 },
   versions: { node: '24.0.0' },
-  rows: [row('drag step, single', 123.44), row('drag step, four', 1500)],
+  rows: [
+    row('drag step, single', 123.44),
+    row('drag step, four', 1500),
+    row('whole evaluation with spreads, single', 16_000),
+    row('whole evaluation with spreads, four', 70_000),
+    row('proposal, single', 80_000),
+    row('proposal, four', 900_000),
+    row('program start to a draggable bench, warm', 1_400_000),
+  ],
   facts: [{ group: 'renderer', name: 'page script, compressed', value: 312.6, unit: 'KiB' } as const],
 };
 
@@ -24,16 +32,25 @@ describe('the README’s paragraph', () => {
   it('tells what was measured and the machine, and leaves out what was not', () => {
     const told = paragraphOf(file);
     expect(told).toContain('123.4 µs for a single and 1.50 ms for a four');
-    expect(told).toContain('313 KiB compressed');
+    expect(told).toContain('a proposal 80.00 ms and 900.00 ms');
+    expect(told).toContain("1.40 s; the page's script is 313 KiB compressed");
     expect(told).toContain('Made-up 9000, 2 cores, Node 24.0.0, 2026-05-04');
-    expect(told).not.toContain('proposal');
+    expect(told).not.toContain('library');
     expect(told).not.toContain('null');
   });
 
   it('tells a ratio that was measured', () => {
-    const name = 'the same least by ml-levenberg-marquardt, as near';
-    const told = paragraphOf({ ...file, rows: [row(name, 9000, { to: 'stance', times: 131.47 })] });
-    expect(told).toContain('takes 130 times as long for the same stance');
+    const beside = (name: string, times: number) => row(name, 9000, { to: 'ours', times });
+    const told = paragraphOf({
+      ...file,
+      rows: [
+        beside('manifold-3d: the same, refined until both agree', 9170),
+        beside('the same by ml-levenberg-marquardt, as good', 12.84),
+        beside('the same least by ml-levenberg-marquardt, as near', 7.12),
+      ],
+    });
+    expect(told).toContain('takes 9200 times as long');
+    expect(told).toContain('13 times for the search behind a proposal and 7.1 times for a stance');
   });
 
   it('stands between its marks, and nothing else of the file moves', () => {

@@ -19,13 +19,12 @@ export function paragraphOf(file: BenchFile): string {
     return found ? factText(found) : null;
   };
   return [
-    told`One step of a drag (stance in three phases, loads, three equilibria, findings) takes ${median('drag step, single')} for a single and ${median('drag step, four')} for a four.`,
-    told`A whole evaluation with every spread takes ${median('whole evaluation with spreads, single')}, a proposal ${median('proposal, single')}.`,
-    told`A general least-squares library takes ${times('the same least by ml-levenberg-marquardt, as near')} as long for the same stance.`,
-    told`A general solid-geometry library takes ${times('manifold-3d: the same, refined until both agree')} as long for the same immersed volume and centroid.`,
-    told`Script of a pointer's move: ${median('script of a move, single, 1280 × 800')}.`,
-    told`From the program's start to a bench that can be dragged: ${median('program start to a draggable bench, warm')}.`,
-    told`The page's script is ${fact('page script, compressed')} compressed.`,
+    told`One step of a drag (stance in three phases, loads, three equilibria, findings) takes ${median('drag step, single')} for a single and ${median('drag step, four')} for a four; a whole evaluation with every spread ${median('whole evaluation with spreads, single')} and ${median('whole evaluation with spreads, four')}, a proposal ${median('proposal, single')} and ${median('proposal, four')}.`,
+    told`At equal accuracy a general solid-geometry library takes ${times('manifold-3d: the same, refined until both agree')} as long for an immersed volume and centroid, a general least-squares library ${times('the same by ml-levenberg-marquardt, as good')} for the search behind a proposal and ${times('the same least by ml-levenberg-marquardt, as near')} for a stance.`,
+    told`Script of a pointer's move: ${median('script of a move, single, 1280 × 800')} in a single, ${median('script of a move, four, 1280 × 800')} in a four, drawn by software.`,
+    told`From the program's start to a bench that can be dragged: ${median('program start to a draggable bench, warm')}; the page's script is ${fact('page script, compressed')} compressed.`,
+    told`A store of 100,000 revisions lists fits in ${median('fits: first page, 100000 revisions')}, opens one in ${median('fit: open, 100000 revisions')} and keeps a draft in ${median('draft: save, 100000 revisions')}.`,
+    told`Printing makes ${fact('templates as PDF, A4')} of templates.`,
     `Medians on ${file.machine.cpu}, ${file.machine.cores} cores, Node ${file.versions.node}, ${file.measuredAt.slice(0, 10)}; figures of another machine: \`npm run bench\`.`,
   ]
     .filter((sentence) => sentence !== null)

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { benchFile } from './bench-file.ts';
+import { benchFile, joined, readBenchFile } from './bench-file.ts';
 import { coreBench } from './core-bench.ts';
 import { dependencies, dependencyLines } from './dependencies.ts';
 import { exportBench } from './export-bench.ts';
@@ -21,11 +21,20 @@ const RUNS: Readonly<Record<Group, () => Promise<Found>>> = {
 const DEPENDENCIES = 'deps';
 const README = new URL('../../README.md', import.meta.url);
 
+const OPTIONS = {
+  /** Measures one part alone. */
+  only: { type: 'string' },
+  /** Takes what earlier runs wrote instead of measuring. */
+  from: { type: 'string', multiple: true },
+  /** Writes what was found. */
+  json: { type: 'string' },
+  /** Writes the README's paragraph from what was found. */
+  readme: { type: 'boolean' },
+} as const;
+
 /** `npm run bench`: measures the parts wanted, prints one table, writes what was asked for. */
 async function main(): Promise<void> {
-  const { values } = parseArgs({
-    options: { json: { type: 'string' }, only: { type: 'string' }, readme: { type: 'boolean' } },
-  });
+  const { values } = parseArgs({ options: OPTIONS });
   if (values.only === DEPENDENCIES) return print(dependencyLines(dependencies()));
   const wanted = GROUPS.filter((group) => values.only === undefined || group === values.only);
   if (wanted.length === 0) {
@@ -35,13 +44,17 @@ async function main(): Promise<void> {
     process.exitCode = 2;
     return;
   }
-  const found: Found[] = [];
-  for (const group of wanted) found.push(await RUNS[group]());
-  const file = benchFile(found);
+  const file = values.from ? joined(values.from.map(readBenchFile)) : benchFile(await measured(wanted));
   print(tableLines(file));
   if (values.only === undefined) print(['', ...dependencyLines(dependencies())]);
   if (values.json) writeFileSync(values.json, `${JSON.stringify(file, null, 2)}\n`);
   if (values.readme) writeFileSync(README, withParagraph(readFileSync(README, 'utf8'), paragraphOf(file)));
+}
+
+async function measured(wanted: readonly Group[]): Promise<Found[]> {
+  const found: Found[] = [];
+  for (const group of wanted) found.push(await RUNS[group]());
+  return found;
 }
 
 function print(lines: readonly string[]): void {
