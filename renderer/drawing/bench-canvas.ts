@@ -9,6 +9,7 @@ import { strokeView } from '../document/stroke-view.ts';
 import type { Grip } from '../hand/handle.ts';
 import type { Format } from '../language/format.ts';
 import { type HullLines, hullLines } from './hull-lines.ts';
+import { leaderRouter } from './leaders.ts';
 import { type Palette, readPalette } from './palette.ts';
 import { boat } from './parts/boat.ts';
 import { captions } from './parts/captions.ts';
@@ -26,7 +27,7 @@ import { support } from './parts/support.ts';
 import { forgetWidths, Pen } from './pen.ts';
 import { boatBox, pictureOf, seatBox } from './picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from './scene.ts';
-import { layOutSheet, type SheetLayout } from './sheet-layout.ts';
+import { layOutSheet, layOutWholeBoat, type SheetLayout } from './sheet-layout.ts';
 import { strokePictures } from './stroke-pictures.ts';
 import { type Camera, fitCamera, type ViewGeometry } from './view-geometry.ts';
 
@@ -84,7 +85,7 @@ export class BenchCanvas {
     this.format = given.format;
     this.palette = readPalette(given.host);
     this.picture = this.pictureNow();
-    const top = () => this.host.getBoundingClientRect().top;
+    const route = leaderRouter(() => this.host.getBoundingClientRect().top);
     this.parts = [
       ground,
       strip,
@@ -93,8 +94,8 @@ export class BenchCanvas {
       figures,
       captions,
       support,
-      leaderLines(top),
-      labelsPart(),
+      leaderLines(route),
+      labelsPart(route),
       ghostPart(),
       strokeOutline('catch', this.stroke),
       strokeOutline('exit', this.stroke),
@@ -127,7 +128,7 @@ export class BenchCanvas {
       strokeView.subscribe(() => this.live()),
       document.onLive(() => this.live()),
       document.subscribe((now, before) => {
-        if (now.seat !== before.seat) this.showAll('seat');
+        if (now.seat !== before.seat) this.showAll(this.showing);
         if (now.lit !== before.lit || now.ghost !== before.ghost) this.invalidate(LOOK);
       }),
     );
@@ -200,7 +201,7 @@ export class BenchCanvas {
     const { seat } = this.document.getState();
     const mine = seatBox(this.picture, lines, Math.min(seat, this.picture.fit.seats.length - 1));
     const box = showing === 'seat' ? mine : boatBox(this.picture, lines);
-    this.layout = layOutSheet(this.size, mine);
+    this.layout = showing === 'seat' ? layOutSheet(this.size, mine) : layOutWholeBoat(this.size, box);
     this.camera = fitCamera(this.layout.windows, box);
     this.fitted = true;
     this.invalidate(ALL);

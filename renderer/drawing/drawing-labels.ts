@@ -60,7 +60,7 @@ export function drawingLabels(scene: Scene, measure: Measure): DrawnLabel[] {
   const make = labelMaker(measure);
   const labels = isOverview(scene)
     ? [nameLabels, loadLabels]
-    : [angleLabels, loadLabels, shortfallLabels, plainLabels];
+    : [angleLabels, loadLabels, shortfallLabels, nameLabels, plainLabels];
   return labels.flatMap((kind) => kind(scene, make)).filter(({ anchor, bounds }) => isWithin(anchor, bounds));
 }
 
@@ -159,10 +159,11 @@ function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {
   );
 }
 
-/** In the overview everyone's name stands over the head. */
+/** In a crew everyone's name stands over the head. */
 function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
   const to = onto(scene, 'profile');
   const { fit, report } = scene.picture;
+  if (fit.seats.length === 1) return [];
   return fit.seats.flatMap((seat, index) => {
     const head = report.seats[index]?.stances.ready.points.headTop;
     if (!seat.athlete || !head) return [];

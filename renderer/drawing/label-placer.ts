@@ -21,6 +21,8 @@ export interface PlacedLabel {
   readonly id: string;
   readonly rect: ScreenRect;
   readonly leader: readonly [ScreenPoint, ScreenPoint] | null;
+  /** Where it lies from its anchor, what that place costs by itself, and what it cost in all when it was looked for. */
+  readonly found: { readonly dx: number; readonly dy: number; readonly own: number; readonly cost: number };
 }
 
 export interface Obstacles {
@@ -30,6 +32,8 @@ export interface Obstacles {
   readonly soft: readonly Disc[];
 }
 
+/** What one label speaks of is not covered by another where there is a better place: a disc this wide, pixels. */
+const ANCHOR_PX = 6;
 /** Labels are kept this far from one another, pixels. */
 export const LABEL_MARGIN = 3;
 /** A label farther than this beyond its own gap gets a leader line, pixels. */
@@ -37,52 +41,104 @@ const LEADER_FROM = 9;
 const DIRECTIONS = 16;
 const DISTANCES = [0, 7, 15, 25, 38, 54, 74, 98, 128];
 const COST_OF_TURN = 16;
-const COST_OF_COVER = 26;
+const COST_OF_COVER = 32;
 /** The figure farther than this from an anchor is not weighed, pixels: the farthest place in the ring of candidates. */
 const SOFT_REACH = 180;
 /** A label stays where it was unless another place is better by this much, so that labels do not flicker in a drag. */
-const STAYING_BONUS = 22;
+const STAYING_BONUS = 28;
 const LATTICE = 10;
 
 interface Placement {
   readonly rect: ScreenRect;
   readonly leader: readonly [ScreenPoint, ScreenPoint] | null;
+  /** Cost of the place by itself, and with what it covers. */
+  readonly own: number;
   readonly cost: number;
 }
 
+/** While the hand moves a label follows its anchor until its place has become worse by this much. */
+const FOLLOWING_SLACK = 12;
+
+/** Places of the drawing before, and whether labels keep to them while the hand moves. */
+export interface Before {
+  readonly placed: ReadonlyMap<string, PlacedLabel>;
+  readonly following: boolean;
+}
+
+const NOTHING_BEFORE: Before = { placed: new Map(), following: false };
+
 /**
  * Finds places for labels, first come first served: no label ever covers another, a hard obstacle, or a leader line.
- * Deterministic. `before` gives the places of the drawing before, which are kept while they are nearly as good.
- * A label for which there is no room at all is left out.
+ * Deterministic. Places of the drawing before are kept while they are nearly as good. A label that finds no place near
+ * its anchor goes to the nearest free place in its bounds, with a leader; where handles take up all of them it may lie
+ * under one. Only a label larger than its bounds, or bounds full of labels, leave one out.
  */
 export function placeLabels(
   wishes: readonly LabelWish[],
   obstacles: Obstacles,
-  before: ReadonlyMap<string, PlacedLabel> = new Map(),
+  before: Before = NOTHING_BEFORE,
 ): PlacedLabel[] {
   const placed: PlacedLabel[] = [];
-  for (const wish of wishes) {
-    const was = before.get(wish.id)?.rect ?? null;
-    const soft = obstacles.soft.filter(
-      ({ x, y, radius }) =>
-        Math.hypot(x - wish.anchor.x, y - wish.anchor.y) < SOFT_REACH + wish.width + radius,
-    );
-    const ground = { obstacles: { ...obstacles, soft }, placed, was, leadersMayMeet: false };
+  const anchors = wishes.map(({ anchor }) => ({ ...anchor, radius: ANCHOR_PX }));
+  const allSoft = [...obstacles.soft, ...anchors];
+  for (const [k, wish] of wishes.entries()) {
+    const was = before.placed.get(wish.id) ?? null;
+    const soft = allSoft.filter((disc) => disc !== anchors[k] && isNear(disc, wish));
+    const ground: Ground = {
+      obstacles: { ...obstacles, soft },
+      placed,
+      was: was?.rect ?? null,
+      leaders: 'apart',
+    };
+    const followed = was && before.following ? following(wish, was, ground) : null;
+    if (followed) {
+      placed.push({ ...followed, found: was!.found });
+      continue;
+    }
     const best =
       bestNear(wish, ground) ??
       nearestOnLattice(wish, ground) ??
-      nearestOnLattice(wish, { ...ground, leadersMayMeet: true });
-    if (best) placed.push({ id: wish.id, rect: best.rect, leader: best.leader });
+      nearestOnLattice(wish, { ...ground, leaders: 'may meet' }) ??
+      nearestOnLattice(wish, { ...ground, leaders: 'may meet', obstacles: NO_OBSTACLES }) ??
+      nearestOnLattice(wish, { ...ground, leaders: 'none', obstacles: NO_OBSTACLES });
+    if (best) placed.push(placedLabel(wish, best));
   }
   return placed;
+}
+
+const NO_OBSTACLES: Obstacles = { hard: [], soft: [] };
+
+/** Whether a disc can matter to a label at all. */
+function isNear({ x, y, radius }: Disc, { anchor, width }: LabelWish): boolean {
+  const reach = SOFT_REACH + width + radius;
+  const dx = x - anchor.x;
+  const dy = y - anchor.y;
+  return dx * dx + dy * dy < reach * reach;
+}
+
+function placedLabel({ id, anchor }: LabelWish, { rect, leader, own, cost }: Placement): PlacedLabel {
+  return { id, rect, leader, found: { dx: rect.left - anchor.x, dy: rect.top - anchor.y, own, cost } };
+}
+
+/** The label as far from its anchor as it was; null where that has become a worse place, or none. */
+function following(
+  wish: LabelWish,
+  { id, found }: PlacedLabel,
+  ground: Ground,
+): Omit<PlacedLabel, 'found'> | null {
+  const { width, height, anchor } = wish;
+  const rect = { left: anchor.x + found.dx, top: anchor.y + found.dy, width, height };
+  const now = weigh(wish, rect, { ground: { ...ground, was: null }, cost: found.own });
+  if (!now || now.cost > found.cost + FOLLOWING_SLACK) return null;
+  return { id, rect: now.rect, leader: now.leader };
 }
 
 interface Ground {
   readonly obstacles: Obstacles;
   readonly placed: readonly PlacedLabel[];
   readonly was: ScreenRect | null;
-  /** In a great crowd leader lines may cross one another, never a label. */
-  readonly leadersMayMeet: boolean;
+  /** In a great crowd leader lines may cross one another, never a label; where even that fails there is none. */
+  readonly leaders: 'apart' | 'may meet' | 'none';
 }
 
 function bestNear(wish: LabelWish, ground: Ground): Placement | null {
@@ -131,15 +187,20 @@ function weigh(
   if (!contains(wish.bounds, rect)) return null;
   const roomy = grown(rect, LABEL_MARGIN);
   if (ground.obstacles.hard.some((other) => overlap(rect, other))) return null;
-  const leader = leaderTo(wish, rect);
+  const leader = ground.leaders === 'none' ? null : leaderTo(wish, rect);
   for (const other of ground.placed) {
     if (overlap(roomy, other.rect)) return null;
     if (other.leader && crosses(other.leader, roomy)) return null;
     if (leader && crosses(leader, other.rect)) return null;
-    if (leader && other.leader && !ground.leadersMayMeet && meet(leader, other.leader)) return null;
+    if (leader && other.leader && ground.leaders === 'apart' && meet(leader, other.leader)) return null;
   }
   const staying = ground.was && sameShift(wish, rect, ground.was) ? STAYING_BONUS : 0;
-  return { rect, leader, cost: cost + cover(rect, ground.obstacles.soft) * COST_OF_COVER - staying };
+  return {
+    rect,
+    leader,
+    own: cost,
+    cost: cost + cover(rect, ground.obstacles.soft) * COST_OF_COVER - staying,
+  };
 }
 
 /** Whether the label stood at about this place before (its anchor may have moved a little since). */

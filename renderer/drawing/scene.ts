@@ -79,7 +79,7 @@ export function datumX({ picture: { fit }, seat }: Scene): number {
 }
 
 /** Pixels per metre below which a figure is an overview: no joints, arcs or dimensions, the others drawn nearly as dark. */
-const OVERVIEW = 90;
+const OVERVIEW = 130;
 
 /** Whether the views show so much of the boat that a figure is only a figure. */
 export function isOverview({ geometry }: Pick<Scene, 'geometry'>): boolean {

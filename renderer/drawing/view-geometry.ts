@@ -105,10 +105,10 @@ export function boxSize({ least, most }: BoatBox): Vec3 {
   return { x: most.x - least.x, y: most.y - least.y, z: most.z - least.z };
 }
 
-/** The camera that shows a whole box in every window, as large as it goes. */
+/** The camera that shows a whole box in every window that has a width, as large as it goes. */
 export function fitCamera(windows: Windows, box: BoatBox): Camera {
   const size = boxSize(box);
-  const scales = VIEWS.flatMap((view) => {
+  const scales = VIEWS.filter((view) => windows[view].width > 0).flatMap((view) => {
     const { right, up } = AXES[view];
     return [windows[view].width / size[right], windows[view].height / size[up]];
   });

@@ -6,6 +6,7 @@ import { DASH, type Pen } from '../pen.ts';
 import { afloatReady, onto, type Part, type Scene } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
 import { seatFloor } from '../seat-floor.ts';
+import { isShown } from '../sheet-layout.ts';
 
 /** Thickness of the floorboard as drawn, metres. */
 const BOARD_THICKNESS = 0.012;
@@ -24,7 +25,7 @@ export const boat: Part = {
       holes(pen, scene);
     });
     pen.within(profile, () => hullFromSide(pen, scene));
-    pen.within(section, () => hullFromBehind(pen, scene));
+    if (isShown(scene.layout, 'section')) pen.within(section, () => hullFromBehind(pen, scene));
   },
 };
 

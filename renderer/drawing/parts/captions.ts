@@ -1,13 +1,15 @@
 import { say } from '../../language/messages.ts';
-import { LETTERING, type Pen } from '../pen.ts';
+import { LETTERING } from '../pen.ts';
 import type { Part, Scene } from '../scene.ts';
 import type { ScreenRect } from '../screen-point.ts';
+import { isShown } from '../sheet-layout.ts';
+import { VIEWS } from '../view-geometry.ts';
 
 /** Names of the views, in the corner of each. */
 export const captions: Part = {
   layer: 'labels',
   paint(pen, scene) {
-    for (const { words, rect } of captionsOf(pen, scene)) {
+    for (const { words, rect } of captionsOf(scene, (text) => pen.widthOf(text, 'caption'))) {
       const ink = { lettering: 'caption', colour: 'ink-faint', baseline: 'top', rim: 'paper' } as const;
       pen.text(words, { x: rect.left, y: rect.top }, ink);
     }
@@ -16,13 +18,13 @@ export const captions: Part = {
 
 /** The captions with the room they take, which no label may cover. */
 export function captionsOf(
-  pen: Pen,
-  { layout: { windows } }: Scene,
+  { layout }: Scene,
+  widthOf: (text: string) => number,
 ): readonly { readonly words: string; readonly rect: ScreenRect }[] {
-  return (['plan', 'profile', 'section'] as const).map((view) => {
+  return VIEWS.filter((view) => isShown(layout, view)).map((view) => {
     const words = say(CAPTION[view]).toUpperCase();
-    const { left, top } = windows[view];
-    const width = pen.widthOf(words, 'caption');
+    const { left, top } = layout.windows[view];
+    const width = widthOf(words);
     return { words, rect: { left: left + 2, top: top + 3, width, height: LETTERING.caption.height } };
   });
 }

@@ -8,6 +8,7 @@ import type { Pen } from '../pen.ts';
 import { type Disc, rimmedHull, roundHull } from '../round-hull.ts';
 import { isOverview, isSeatInSight, onto, type Part, type Picture, type Scene } from '../scene.ts';
 import type { ScreenPoint } from '../screen-point.ts';
+import { isShown } from '../sheet-layout.ts';
 import { nearness, type ViewName } from '../view-geometry.ts';
 import { fittingsFromAbove } from './fittings.ts';
 
@@ -36,7 +37,7 @@ export const figures: Part = {
       const share = mine || scene.alike ? 1 : neighbour;
       draw(pen.washed(FROM_ABOVE * share, 'hull'), 'plan');
       draw(share === 1 ? pen : pen.washed(share, 'paper'), 'profile');
-      if (mine) draw(pen, 'section');
+      if (mine && isShown(scene.layout, 'section')) draw(pen, 'section');
     });
     pen.within(windows.plan, () => pen.faint(FITTINGS_OVER, () => fittingsFromAbove(pen, scene)));
   },

@@ -4,6 +4,7 @@ import { rulerMarks } from '../ruler-marks.ts';
 import { datumX, onto, type Part, type Scene } from '../scene.ts';
 import type { ScreenRect } from '../screen-point.ts';
 import { seatFloor } from '../seat-floor.ts';
+import { isShown } from '../sheet-layout.ts';
 
 /** Station lines, centre mark, centrelines, rulers: everything that stands still in a drag. */
 export const ground: Part = {
@@ -13,7 +14,7 @@ export const ground: Part = {
     datumLines(pen, scene);
     lengthRuler(pen, scene);
     sideRulers(pen, scene);
-    breadthRuler(pen, scene);
+    if (isShown(scene.layout, 'section')) breadthRuler(pen, scene);
   },
 };
 

@@ -1,16 +1,13 @@
-import { type NotePlace, notePlaces } from '../../document/note-places.ts';
-import { leadersOf } from '../leaders.ts';
-import type { Part } from '../scene.ts';
+import type { Leader } from '../leaders.ts';
+import type { Part, Scene } from '../scene.ts';
 
 /** Thin lines from the margin notes to their parts, along free lanes: none crosses another view. */
-export function leaderLines(pageTop: () => number): Part {
+export function leaderLines(route: (scene: Scene) => readonly Leader[]): Part {
   return {
     layer: 'labels',
     paint(pen, scene) {
       if (scene.held) return;
-      const notes: readonly NotePlace[] = notePlaces.getState().notes;
-      const leaders = leadersOf(scene, notes, pageTop());
-      const ordered = [...leaders].sort(
+      const ordered = route(scene).toSorted(
         (a, b) => Number(a.part === scene.lit) - Number(b.part === scene.lit),
       );
       for (const { path, part, severity } of ordered) {

@@ -107,8 +107,23 @@ describe('where a label goes', () => {
     expect(placed!.leader?.[0]).toEqual({ x: 300, y: 200 });
   });
 
-  it('leaves a label out where there is no room at all', () => {
+  it('leaves a label out only where it is larger than its bounds', () => {
     expect(placeLabels([wish('a', { width: 700 })], nothing)).toEqual([]);
+    const hard = [{ left: -10, top: -10, width: 700, height: 500 }];
+    expect(placeLabels([wish('a')], { hard, soft: [] })).toHaveLength(1);
+  });
+
+  it('follows its anchor while the hand moves, and looks again once its place has become worse', () => {
+    const first = placeLabels([wish('a')], nothing);
+    const before = { placed: new Map(first.map((label) => [label.id, label])), following: true };
+    const [moved] = placeLabels([wish('a', { anchor: { x: 330, y: 180 } })], nothing, before);
+    expect(moved!.rect.left - first[0]!.rect.left).toBeCloseTo(30, 9);
+    expect(moved!.rect.top - first[0]!.rect.top).toBeCloseTo(-20, 9);
+    const soft = [{ x: 360, y: 180, radius: 30 }];
+    const [away] = placeLabels([wish('a', { anchor: { x: 330, y: 180 } })], { hard: [], soft }, before);
+    expect(away!.rect).not.toEqual(moved!.rect);
+    const [inside] = placeLabels([wish('a', { anchor: { x: 598, y: 180 } })], nothing, before);
+    expect(inside!.rect.left + inside!.rect.width).toBeLessThanOrEqual(600);
   });
 
   it('gives equal answers to equal questions', () => {
@@ -123,7 +138,7 @@ describe('where a label goes', () => {
   it('keeps a label where it was in a drag, so long as that is nearly as good', () => {
     const soft = [{ x: 330, y: 196, radius: 12 }];
     const first = placeLabels([wish('a')], { hard: [], soft });
-    const before = new Map(first.map((label) => [label.id, label]));
+    const before = { placed: new Map(first.map((label) => [label.id, label])), following: false };
     const moved = placeLabels(
       [wish('a', { anchor: { x: 301, y: 200 } })],
       { hard: [], soft: [{ x: 331, y: 204, radius: 12 }] },
