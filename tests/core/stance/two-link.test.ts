@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { norm, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
-import { twoLink } from '../../../core/stance/two-link.ts';
+import { norm, plus, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
+import { cornerAngle } from '../../../core/stance/angles.ts';
+import { twoLink, twoLinkSlope } from '../../../core/stance/two-link.ts';
 
 const coordinate = fc.double({ min: -3, max: 3, noNaN: true });
 const point = fc.record({ x: coordinate, y: coordinate, z: coordinate });
@@ -50,6 +51,56 @@ describe('twoLink', () => {
         }
       }),
       { seed: 4, numRuns: 200 },
+    );
+  });
+
+  it.each([
+    [100, 0.1],
+    [120, 0.1],
+    [140, 0.15],
+    [160, 0.5],
+  ])(
+    'bends as far as the law of cosines says at %i°, within %f°, and less as it straightens',
+    (angle, within) => {
+      const apart = Math.sqrt(0.42 ** 2 + 0.43 ** 2 - 2 * 0.42 * 0.43 * Math.cos((angle * Math.PI) / 180));
+      const a = { x: 0, y: 0, z: 0 };
+      const b = { x: 0, y: 0, z: -apart };
+      const { middle } = solve(a, b);
+      const bend = (cornerAngle(a, middle, b) * 180) / Math.PI;
+      expect(Math.abs(bend - angle)).toBeLessThan(within);
+    },
+  );
+
+  it('leaves a chain at full stretch a hint of its bend, and comes to it without a jump', () => {
+    const a = { x: 0, y: 0, z: 0 };
+    const out = (apart: number) => solve(a, { x: 0, y: 0, z: -apart }).middle.x;
+    expect(out(0.85)).toBeGreaterThan(0.02);
+    expect(out(0.85)).toBeLessThan(0.04);
+    for (let apart = 0.7; apart < 1; apart += 0.001) {
+      expect(Math.abs(out(apart + 0.001) - out(apart))).toBeLessThan(0.006);
+    }
+  });
+});
+
+describe('twoLinkSlope', () => {
+  it('is what differences say, in reach and out of it', () => {
+    fc.assert(
+      fc.property(point, point, point, (a, b, motion) => {
+        const apart = norm(subtract(a, b));
+        // At the fold the chain has a corner that no stance comes near.
+        fc.pre(apart > 0.05);
+        const h = 1e-6;
+        const exact = twoLinkSlope(solve(a, b), motion);
+        const [more, less] = [h, -h].map((by) => solve(plus(a, by, motion), b));
+        expect(exact.apart).toBeCloseTo((more!.apart - less!.apart) / (2 * h), 4);
+        for (const axis of ['x', 'y', 'z'] as const) {
+          const difference = (more!.middle[axis] - less!.middle[axis]) / (2 * h);
+          expect(Math.abs(exact.middle[axis] - difference)).toBeLessThan(
+            1e-4 * Math.max(1, Math.abs(difference)),
+          );
+        }
+      }),
+      { seed: 9, numRuns: 300 },
     );
   });
 });
