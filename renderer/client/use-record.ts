@@ -25,8 +25,17 @@ function useOneOf<T extends { readonly id: string }>(
   return { record: record ?? (inUse.value && aside.value ? null : undefined), error };
 }
 
-/** All athletes, those in use and those set aside. `ready` once both are known. */
-export function useEverybody() {
+/** All athletes, those in use and those set aside. */
+export interface Everybody {
+  readonly inUse: readonly AthleteRecord[];
+  readonly aside: readonly AthleteRecord[];
+  /** Whether both are known. */
+  readonly ready: boolean;
+  readonly error: CallError | null;
+  readonly reload: () => void;
+}
+
+export function useEverybody(): Everybody {
   const inUse = useCall('athletes.list', { limit: EVERYBODY });
   const aside = useCall('athletes.list', { limit: EVERYBODY, archived: true });
   return {

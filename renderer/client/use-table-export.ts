@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import type { CallError } from '../../app/contract/result.ts';
-import { announce } from '../announce/announce.ts';
 import { say } from '../language/messages.ts';
 import { call } from './client.ts';
 import { fetchDelivery } from './upload.ts';
@@ -15,10 +14,7 @@ export function useTableExport() {
     setTold('');
     if (!result.ok) return;
     if (result.value.kind === 'download') fetchDelivery(result.value.href);
-    if (result.value.kind !== 'saved') return;
-    const saved = say('table.out.saved', { path: result.value.path });
-    setTold(saved);
-    announce(saved);
+    if (result.value.kind === 'saved') setTold(say('table.out.saved', { path: result.value.path }));
   }
   return { handOut, refusal, told };
 }

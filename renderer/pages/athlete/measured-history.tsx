@@ -2,7 +2,6 @@ import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import type { Measuring } from '../../../core/fit/measuring-schema.ts';
 import { latestChange } from '../../../core/growth/body-change.ts';
-import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
@@ -54,7 +53,6 @@ export function MeasuredHistory({
     if (!result.ok) return;
     setChanged(result.value);
     setRemoved(measuring);
-    announce(say('history.removed', { day: dateText(takenOn) }));
   }
 
   async function bringBack(measuring: Measuring): Promise<void> {

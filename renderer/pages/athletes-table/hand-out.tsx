@@ -1,13 +1,13 @@
 import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
-import { useEverybody } from '../../client/use-record.ts';
+import type { Everybody } from '../../client/use-record.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
 
 /** Hands the athletes out as a CSV file. */
-export function HandOut() {
-  const { inUse, aside, error } = useEverybody();
+export function HandOut({ everybody }: { everybody: Everybody }) {
+  const { inUse, aside, error } = everybody;
   const { handOut, refusal, told } = useTableExport();
   const give = (records: typeof inUse) =>
     handOut(

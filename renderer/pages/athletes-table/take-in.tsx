@@ -3,9 +3,8 @@ import { Button, FileTrigger } from 'react-aria-components';
 import type { CallError } from '../../../app/contract/result.ts';
 import { ATHLETE_COLUMNS } from '../../../core/roster/athlete-columns.ts';
 import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
-import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
-import { useEverybody } from '../../client/use-record.ts';
+import type { Everybody } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
@@ -19,12 +18,12 @@ interface Opened {
 }
 
 /** Takes in a CSV file of athletes: read, looked over row by row, and only then kept. */
-export function TakeIn() {
+export function TakeIn({ everybody }: { everybody: Everybody }) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [told, setTold] = useState('');
-  const { inUse, aside, ready, reload, error } = useEverybody();
+  const { inUse, aside, ready, reload, error } = everybody;
   const table = useMemo((): AthletesTable | null => {
     if (!opened || !ready) return null;
     const athletes = [...inUse, ...aside].map(({ id, athlete }) => ({ ...athlete, id }));
@@ -51,9 +50,7 @@ export function TakeIn() {
     if (!result.ok) return;
     const bad = table.rows.filter(({ outcome }) => !outcome).map(({ row }) => opened.cells[row - 1]!);
     setOpened(bad.length > 0 ? { ...opened, cells: [opened.cells[0]!, ...bad] } : null);
-    const done = sayCount('table.taken', result.value.saved);
-    setTold(done);
-    announce(done);
+    setTold(sayCount('table.taken', result.value.saved));
     reload();
   }
 

@@ -2,7 +2,6 @@ import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { PhotoRecord } from '../../../app/contract/photos.ts';
 import type { CallError } from '../../../app/contract/result.ts';
-import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
@@ -48,7 +47,6 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
     const result = await call('photos.remove', { id: photo.id });
     setRefusal(result.ok ? null : result.error);
     setRemoved(opened.ok && result.ok ? { caption: photo.caption, data: opened.value.data } : null);
-    if (result.ok) announce(say('photos.removed'));
     asked.reload();
   }
 
@@ -60,7 +58,13 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
       {photos?.length === 0 && <p className="soft">{say('photos.none')}</p>}
       <ul className="photos">
         {photos?.map((photo, i) => (
-          <Photo key={photo.id} photo={photo} number={i + 1} onRemove={() => remove(photo)} />
+          <Photo
+            key={photo.id}
+            photo={photo}
+            number={i + 1}
+            onRemove={() => remove(photo)}
+            onDescribed={asked.reload}
+          />
         ))}
       </ul>
       {removed && (
@@ -96,13 +100,16 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
 
 const MEGABYTE = 1024 * 1024;
 
-function Photo({ photo, number, onRemove }: { photo: PhotoRecord; number: number; onRemove: () => void }) {
+function Photo(props: { photo: PhotoRecord; number: number; onRemove: () => void; onDescribed: () => void }) {
+  const { photo, number, onRemove } = props;
   const { value: picture } = useCall('photos.open', { id: photo.id });
   const [caption, setCaption] = useState(photo.caption);
   const format = useFormat();
   const name = caption ? say('photos.picture.named', { number, caption }) : say('photos.picture', { number });
-  const keep = () => {
-    if (caption !== photo.caption) void call('photos.describe', { id: photo.id, caption });
+  const keep = async () => {
+    if (caption === photo.caption) return;
+    await call('photos.describe', { id: photo.id, caption });
+    props.onDescribed();
   };
   return (
     <li className="photo">

@@ -1,0 +1,346 @@
+import { readFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
+import Papa from 'papaparse';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { AthleteRecord, BoatRecord } from '../../app/contract/records.ts';
+import { repeatedReading } from '../../core/body/repeated-reading.ts';
+import { today } from '../../renderer/language/dates.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
+
+let program: RunningProgram;
+let page: Page;
+
+const athleteNamed = async (search: string): Promise<AthleteRecord> =>
+  (await callFromPage(page, 'athletes.list', { search }))[0]!;
+const boatOfClass = async (boatClass: string): Promise<BoatRecord> =>
+  (await callFromPage(page, 'boats.list', {})).find(({ boat }) => boat.boatClass === boatClass)!;
+const names = () => page.locator('table.roster tbody th').allTextContents();
+
+/** Lets the person choose these files when the button asks for them. */
+async function chooseFiles(button: string, files: { name: string; mimeType: string; buffer: Buffer }[]) {
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: button, exact: true }).click();
+  await (await chooser).setFiles(files);
+}
+
+/** Serious and critical findings of axe on the page as it stands, in both themes. */
+async function expectNoBarriers(): Promise<void> {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.waitForFunction((theme) => document.documentElement.dataset.theme === theme, colorScheme);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(grave.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  }
+}
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser({ viewport: { width: 1280, height: 800 } });
+  await callFromPage(page, 'demo.install', {});
+  await goTo(page, '#/athletes');
+  await page.locator('table.roster').waitFor();
+});
+afterAll(() => program.dispose());
+
+describe('the roster', () => {
+  it('finds by typing anywhere on the page, whatever the accents', async () => {
+    await page.keyboard.type('legow');
+    expect(await page.getByRole('searchbox', { name: 'Find' }).inputValue()).toBe('legow');
+    await soon(names).toEqual(['Zofia Łęgowianka']);
+    await page.getByRole('searchbox', { name: 'Find' }).fill('');
+    await soon(async () => (await names()).length).toBe(6);
+  });
+
+  it('sorts by a heading, there and back', async () => {
+    const statures = async () =>
+      (await page.locator('tbody td:nth-child(4)').allTextContents()).map(Number.parseFloat);
+    await page.getByRole('button', { name: 'Stature' }).click();
+    const up = await statures();
+    expect(up).toEqual(up.toSorted((a, b) => a - b));
+    expect(await page.getByRole('columnheader', { name: 'Stature' }).getAttribute('aria-sort')).toBe(
+      'ascending',
+    );
+    await page.getByRole('button', { name: 'Stature' }).click();
+    expect(await statures()).toEqual(up.toReversed());
+  });
+
+  it('sets aside and brings back', async () => {
+    await page.getByRole('button', { name: 'Set aside: Zofia Łęgowianka' }).click();
+    await soon(async () => (await names()).length).toBe(5);
+    await page.getByRole('button', { name: 'Show what was set aside' }).click();
+    await page.getByRole('button', { name: 'Bring back: Zofia Łęgowianka' }).click();
+    await page.getByRole('button', { name: 'Back to those in use' }).click();
+    await soon(async () => (await names()).length).toBe(6);
+    await expectNoBarriers();
+  });
+});
+
+describe('a guided measuring session', () => {
+  let before: AthleteRecord;
+
+  it('questions a body that shot up, and does not count it', async () => {
+    before = await athleteNamed('Νεφέλη');
+    await goTo(page, `#/athletes/${before.id}`);
+    await page.getByRole('link', { name: 'Measure', exact: true }).click();
+    await page.getByRole('heading', { name: 'Stature and mass' }).waitFor();
+    await enter(page, 'Stature', '182');
+    await page.getByRole('alert').filter({ hasText: 'Measure it again' }).waitFor();
+    await enter(page, 'Stature', '152,5');
+    await enter(page, 'Body mass', '45');
+    await soon(() => page.locator('.odd-value').count()).toBe(0);
+    expect(await page.getByRole('img', { name: /^Stature: from the floor/ }).count()).toBe(1);
+    await expectNoBarriers();
+  });
+
+  it('guards a tape against a slip of the pen by the survey’s range, until it is put right', async () => {
+    await page.getByRole('button', { name: 'Next: Sitting height' }).click();
+    expect(await page.getByRole('img', { name: /^Sitting height: from the seat to the top/ }).count()).toBe(
+      1,
+    );
+    await enter(page, 'First reading', '97');
+    const question = page.locator('.odd-value');
+    await question.waitFor();
+    expect(await textOf(question)).toMatch(
+      /97\.0 cm is unusual\. Of 100 people 152\.5 cm tall, 98 measure between/,
+    );
+    await expectNoBarriers();
+    await enter(page, 'Second reading', '79.4');
+    await enter(page, 'First reading', '79');
+    await soon(() => question.count()).toBe(0);
+    expect(await textOf(page.locator('.measure-step').getByRole('status'))).toMatch(
+      /79\.2 cm, give or take \d mm: 2 readings, 4 mm apart/,
+    );
+  });
+
+  it('keeps an unusual reading when somebody says so, and asks for a third when two are far apart', async () => {
+    await page.getByRole('button', { name: /^Foot length/ }).click();
+    await enter(page, 'First reading', '27.6');
+    await page.getByRole('button', { name: 'Keep it anyway' }).click();
+    await soon(() => page.locator('.odd-value').count()).toBe(0);
+    await page.getByRole('button', { name: /^Arm span/ }).click();
+    await enter(page, 'First reading', '151');
+    await enter(page, 'Second reading', '153');
+    await enter(page, 'Third reading', '152.6');
+    await soon(async () => textOf(page.locator('.measure-step').getByRole('status'))).toContain('152.6 cm');
+  });
+
+  it('is there again after the page was closed', async () => {
+    await page.reload();
+    await page.getByRole('button', { name: /^Arm span/ }).click();
+    expect(await measure(page, 'Third reading').inputValue()).toContain('152.6');
+  });
+
+  it('is kept with spread and day; the earlier body stays in the history', async () => {
+    await page.getByRole('button', { name: 'Look over and keep', exact: true }).click();
+    await page.getByRole('row', { name: /Sitting height/ }).waitFor();
+    await expectNoBarriers();
+    await page.getByRole('button', { name: 'Keep these measures' }).click();
+    await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
+    const { athlete } = await athleteNamed('Νεφέλη');
+    expect(athlete).toMatchObject({ statureM: 1.525, massKg: 45, measuredOn: today() });
+    const { sittingHeight, footLength, armSpan, kneeHeightSitting } = athlete.tape;
+    const read = repeatedReading('sittingHeight', [0.79, 0.794])!;
+    expect(sittingHeight).toMatchObject({ valueM: 0.792, takenOn: today() });
+    expect(sittingHeight?.sdM).toBeCloseTo(read.sdM, 4);
+    expect([footLength?.valueM, armSpan?.valueM]).toEqual([0.276, 1.526]);
+    expect(kneeHeightSitting).toEqual(before.athlete.tape.kneeHeightSitting);
+    const history = await callFromPage(page, 'measurings.list', { athleteId: before.id });
+    expect(history.map(({ statureM }) => statureM)).toEqual([1.52, 1.525]);
+    await page.getByRole('img', { name: /^Stature: 2 measurings/ }).waitFor();
+  });
+
+  it('takes in an old note, takes it away, and brings it back', async () => {
+    await page.getByText('Put in an earlier measuring').click();
+    const form = page.locator('details', { hasText: 'Put in an earlier measuring' });
+    await form.getByLabel('Day').fill('2025-09-20');
+    await form.getByLabel('Stature').fill('144');
+    await form.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByRole('img', { name: /^Stature: 3 measurings/ }).waitFor();
+    await page.getByRole('button', { name: /^Take away: .*2025/ }).click();
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.getByRole('img', { name: /^Stature: 3 measurings/ }).waitFor();
+    await expectNoBarriers();
+  });
+});
+
+describe('a minor', () => {
+  it('without a noted consent is named on the page and before the position is shown', async () => {
+    const { id, athlete } = await athleteNamed('Νεφέλη');
+    const note = page.getByRole('note').filter({ hasText: 'No consent is noted' });
+    expect(await textOf(note)).toContain(`for ${athlete.name}, a minor: body data and photographs`);
+    const [fit] = await callFromPage(page, 'athletes.fits', { id });
+    for (const leaf of ['show', 'set-out']) {
+      await goTo(page, `#/fits/${fit!.id}/${leaf}`);
+      await note.waitFor();
+      expect(await textOf(note)).toContain('body data. Ask the guardian first');
+    }
+    await note.getByRole('link', { name: 'Note it' }).click();
+    const given = page.getByRole('group', { name: 'Body data are kept and shown' });
+    await given.getByLabel('Given by').fill('A guardian');
+    await page.getByRole('button', { name: 'Keep this athlete' }).click();
+    await page.getByText('Who gave it, and on which day').waitFor();
+    await given.getByLabel('On').fill('2026-09-28');
+    await page.getByRole('button', { name: 'Keep this athlete' }).click();
+    await page.locator('table.roster').waitFor();
+    await goTo(page, `#/fits/${fit!.id}/set-out`);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.waitForLoadState('networkidle');
+    expect(await note.count()).toBe(0);
+  });
+});
+
+describe('a table of athletes', () => {
+  const TABLE = [
+    'Name;Side;Stature [cm];Mass [kg];Foot length [mm];Shoe size;Born on',
+    'Bohuš Křivolák;;;85,5;;44;',
+    'New Paddler;left;17.2;61;251;38;3/4/2009',
+    'Another New;up;168;58;;39;2009-04-03',
+    'Tomé Açoreiro;right;160;51;;40;2011-04-17',
+    'Sound Newcomer;r;171;62;;41;',
+  ].join('\r\n');
+  const csv = (text: string, name = 'club.csv') => [
+    { name, mimeType: 'text/csv', buffer: Buffer.from(text) },
+  ];
+
+  it('that is none is refused, and nothing changes', async () => {
+    await goTo(page, '#/athletes/table');
+    await chooseFiles('Choose a CSV file', csv('Mass;Side\r\n60;left', 'no-names.csv'));
+    await page.getByRole('alert').filter({ hasText: 'no column “Name” in no-names.csv' }).waitFor();
+    expect(await callFromPage(page, 'athletes.list', {})).toHaveLength(6);
+  });
+
+  it('names each bad cell: row, column, what is wrong, what is allowed', async () => {
+    await chooseFiles('Choose a CSV file', csv(TABLE));
+    const bad = page.locator('.table-bad tbody tr');
+    await soon(() => bad.count()).toBe(3);
+    const told = (await bad.allTextContents()).map((text) => text.replaceAll('\u{202f}', ' '));
+    expect(told[0]).toMatch(/^3Stature.*17\.2 cm is not between 80\.0 cm and 260\.0 cm/);
+    expect(told[1]).toMatch(/^3Born on.*not clear which is the month/);
+    expect(told[2]).toMatch(/^4Side.*“up” is not known here; allowed is left, right/);
+    expect(await page.getByText('Columns left out').textContent()).toContain('“Shoe size”');
+    await page.getByRole('row', { name: /Bohuš Křivolák changes: Mass/ }).waitFor();
+    await page.getByRole('row', { name: /Tomé Açoreiro the same as here/ }).waitFor();
+    await expectNoBarriers();
+  });
+
+  it('is taken in for the rows that are right; the others wait with their cells', async () => {
+    const was = await athleteNamed('Bohuš');
+    await page.getByRole('button', { name: 'Take in 2 athletes' }).click();
+    await page.getByText('2 athletes were taken in.').waitFor();
+    const { athlete } = await athleteNamed('Bohuš');
+    expect(athlete).toEqual({ ...was.athlete, massKg: 85.5, measuredOn: today() });
+    expect((await athleteNamed('Sound Newcomer')).athlete).toMatchObject({ side: 'right', statureM: 1.71 });
+    expect(await callFromPage(page, 'athletes.list', { search: 'Another New' })).toEqual([]);
+    await soon(() => page.locator('.table-bad tbody tr').count()).toBe(3);
+  });
+
+  it('has its cells put right on the spot', async () => {
+    for (const [label, text] of [
+      ['Row 2, Stature', '172'],
+      ['Row 2, Born on', '2009-04-03'],
+      ['Row 3, Side', 'right'],
+    ] as const) {
+      await page.getByLabel(label).fill(text);
+      await page.getByLabel(label).press('Enter');
+      await soon(() => page.getByLabel(label).count()).toBe(0);
+    }
+    await page.getByRole('button', { name: 'Take in 2 athletes' }).click();
+    await page.getByText('2 athletes were taken in.').waitFor();
+    const { athlete } = await athleteNamed('New Paddler');
+    expect(athlete).toMatchObject({ statureM: 1.72, bornOn: '2009-04-03' });
+    expect(athlete.tape.footLength).toEqual({ valueM: 0.251, takenOn: today() });
+  });
+
+  it('is handed out, and taken in again as the same', async () => {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Hand out those in use' }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe(`Athletes ${today()}.csv`);
+    const text = readFileSync(await file.path(), 'utf8');
+    const { data } = Papa.parse<string[]>(text.replace('\u{feff}', ''));
+    expect(data).toHaveLength(10);
+    expect(data[0]?.slice(0, 5)).toEqual(['Name', 'Side', 'Sex', 'Born on', 'Stature [cm]']);
+    await chooseFiles('Choose a CSV file', csv(text));
+    await page.getByText('There is nothing to take in').waitFor();
+    expect(await page.getByRole('row', { name: /the same as here/ }).count()).toBe(9);
+  });
+});
+
+describe('a boat', () => {
+  const picture = async () => ({ name: 'bow.png', mimeType: 'image/png', buffer: await page.screenshot() });
+
+  it('is held against the dated limits of its class', async () => {
+    const { id, boat } = await boatOfClass('C1');
+    await callFromPage(page, 'boats.save', { boat: { ...boat, id, massKg: 13.8 } });
+    await goTo(page, `#/boats/${id}`);
+    await page.getByRole('row', { name: /^Mass .*change: 0\.2\skg under/ }).waitFor();
+    await page.getByRole('row', { name: /^Length overall .*good, on the limit/ }).waitFor();
+    await page.getByText(/^C1 limits as of .*2025: .*check the current rule book/).waitFor();
+    await page.getByRole('link', { name: 'Ylva in No. 4' }).waitFor();
+  });
+
+  it('keeps photographs, made smaller, with their captions; removed ones come back', async () => {
+    const text = { name: 'notes.png', mimeType: 'image/png', buffer: Buffer.from('no picture at all') };
+    await chooseFiles('Add a photograph', [await picture(), text]);
+    await page.getByRole('alert').filter({ hasText: 'notes.png is not a picture' }).waitFor();
+    const shown = page.getByRole('img', { name: 'Photograph 1' });
+    await soon(() => shown.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(1280);
+    await page.getByLabel('Caption of photograph 1').fill('The bow');
+    await page.getByLabel('Caption of photograph 1').press('Tab');
+    const { id } = await boatOfClass('C1');
+    const kept = async () =>
+      (await callFromPage(page, 'photos.list', { boatId: id })).map(({ caption, mime }) => [caption, mime]);
+    await soon(kept).toEqual([['The bow', 'image/jpeg']]);
+    await page.getByRole('button', { name: 'Remove photograph 1' }).click();
+    await soon(kept).toEqual([]);
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await soon(kept).toEqual([['The bow', 'image/jpeg']]);
+  });
+
+  it('keeps profile, rails and stock, and says which figure is missing', async () => {
+    await page.getByRole('button', { name: 'Add a point' }).click();
+    await page.getByRole('button', { name: 'Add a point' }).click();
+    const points = page.getByRole('group', { name: /^Point/ });
+    for (const [i, [fromStern, height]] of [
+      ['150', '5'],
+      ['370', '3'],
+    ].entries()) {
+      await points.nth(i).getByLabel('From the stern').fill(fromStern!);
+      await points.nth(i).getByLabel('Height').fill(height!);
+    }
+    await page.getByRole('button', { name: 'Add a pad' }).click();
+    await page.getByRole('button', { name: 'Keep this boat' }).click();
+    await page.getByText('This is needed.').first().waitFor();
+    await page.locator('.kept-row').getByLabel('Name').fill('High pad');
+    await enter(page, 'Bottom of the recess, height', '13');
+    await expectNoBarriers();
+    await page.getByRole('button', { name: 'Keep this boat' }).click();
+    await page.locator('table.roster').waitFor();
+    const { boat } = await boatOfClass('C1');
+    expect(boat.stock?.pads).toMatchObject([{ name: 'High pad', heightM: 0.13, count: 1 }]);
+    expect(boat.floorboard.profile?.map(({ heightM }) => heightM)).toEqual([0.05, 0.03]);
+    expect(boat.floorboard.profile?.[0]?.xM).toBeCloseTo(1.5 - 2.6, 6);
+  });
+
+  it('lends its stock to a seat on the bench, as one step', async () => {
+    const [fit] = await callFromPage(page, 'boats.fits', { id: (await boatOfClass('C1')).id });
+    await goTo(page, `#/fits/${fit!.id}`);
+    await page.getByLabel('Pad from the boat’s stock').selectOption({ label: 'High pad' });
+    await soon(() => measure(page, 'Knee pad: height above the floorboard').inputValue()).toMatch(/^13\.0/);
+  });
+
+  it('is duplicated under a name of its own', async () => {
+    const { id, boat } = await boatOfClass('C1');
+    await goTo(page, `#/boats/${id}`);
+    await page.getByRole('button', { name: 'Duplicate' }).click();
+    await page.getByRole('heading', { level: 1, name: `${boat.name}, copy` }).waitFor();
+    const [copy] = await callFromPage(page, 'boats.list', { search: 'copy' });
+    expect(copy!.id).not.toBe(id);
+    expect({ ...copy!.boat, id, name: boat.name }).toEqual({ ...boat, id });
+    await page.getByText('No photograph yet.').waitFor();
+    await page.getByText('Nobody yet.').waitFor();
+  });
+});
