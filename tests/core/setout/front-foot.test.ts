@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { Seat } from '../../../core/fit/seat-schema.ts';
 import { frontFootPlace, frontWedge } from '../../../core/setout/front-foot.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 import { areaOf } from './read-shapes.ts';
 
-const on = (more: Partial<typeof ON_A_WEDGE> = {}, side: 'left' | 'right' = 'left') =>
+const on = (more: Partial<Seat['frontFoot']> = {}, side: 'left' | 'right' = 'left') =>
   inventedSetOut({ side, seat: { frontFoot: { ...ON_A_WEDGE, ...more } } }).fittings.foot;
 const DEG = Math.PI / 180;
 

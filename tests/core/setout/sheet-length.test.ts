@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { figureOf, millimetres, wholeMillimetres, writtenLength } from '../../../core/setout/sheet-length.ts';
+
+const SEED = 20260507;
+/** Half of 1/32 in, the finest that an inch tape is read to, millimetres. */
+const HALF_A_STEP_MM = 25.4 / 64;
+
+/** An inch figure read as a person reads it: `6 7/8`. */
+function readInches(text: string): number {
+  const [, sign, whole, over, under] = /^(-?)(\d+)?(?: ?(\d+)\/(\d+))?$/.exec(
+    text.replace(/^(-?)(\d+\/)/, '$1 $2'),
+  )!;
+  const size = Number(whole ?? 0) + (over ? Number(over) / Number(under) : 0);
+  return (sign ? -1 : 1) * size * 25.4;
+}
+
+describe('a length on a sheet', () => {
+  it.each([
+    [175, '175'],
+    [174.6, '175'],
+    [0.2, '0'],
+    [-0.2, '0'],
+    [-64.4, '-64'],
+  ])('%f mm is written %s', (mm, text) => {
+    expect(figureOf(mm, 'mm')).toBe(text);
+  });
+
+  it.each([
+    [25.4, '1'],
+    [12.7, '1/2'],
+    [175, '6 7/8'],
+    [3.175, '1/8'],
+    [0.79375, '1/32'],
+    [0.3, '0'],
+    [-19.05, '-3/4'],
+    [254.1, '10'],
+    [304.7, '12'],
+  ])('%f mm is %s inches', (mm, text) => {
+    expect(figureOf(mm, 'in')).toBe(text);
+  });
+
+  it('in inches is never further off than half of what a tape reads', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -3000, max: 3000, noNaN: true }), (mm) => {
+        expect(Math.abs(readInches(figureOf(mm, 'in')) - mm)).toBeLessThanOrEqual(HALF_A_STEP_MM + 1e-9);
+      }),
+      { seed: SEED },
+    );
+  });
+
+  it('in inches is a fraction in lowest terms', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 500, noNaN: true }), (mm) => {
+        const fraction = /(\d+)\/(\d+)$/.exec(figureOf(mm, 'in'));
+        if (!fraction) return;
+        expect(Number(fraction[1]) % 2).toBe(1);
+        expect([2, 4, 8, 16, 32]).toContain(Number(fraction[2]));
+        expect(Number(fraction[1])).toBeLessThan(Number(fraction[2]));
+      }),
+      { seed: SEED },
+    );
+  });
+
+  it('carries its unit in sentences', () => {
+    expect(writtenLength(175, 'mm')).toBe('175 mm');
+    expect(writtenLength(175, 'in')).toBe('6 7/8 in');
+  });
+
+  it('comes from metres, whole ones never a minus nought', () => {
+    expect(millimetres(0.1754)).toBeCloseTo(175.4, 9);
+    expect(wholeMillimetres(0.1756)).toBe(176);
+    expect(Object.is(wholeMillimetres(-0.0001), 0)).toBe(true);
+  });
+});
