@@ -1,29 +1,70 @@
+import type { Boat } from '../../core/fit/boat-schema.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
+import { seriousCount } from '../../core/proposal/objective.ts';
+import { propose } from '../../core/proposal/propose.ts';
+import { type WhyUncleared, whyUncleared } from '../../core/proposal/why-uncleared.ts';
 import { SAMPLE_HULLS } from '../reference/hydro-sample-hulls.ts';
-import { proposeFirst, randomAthletes, reasonFor, sampleBoat } from '../reference/proposal-random.ts';
+import { firstFit, randomAthletes, reasonFor, sampleBoat } from '../reference/proposal-random.ts';
 
 /**
- * First settings for 500 seeded random athletes in each sample hull: share that leaves nothing to change or stop, the
- * reasons of the rest, and the time of one. Takes minutes: `node tests/bench/proposals-bench.ts [athletes] [hull]`.
+ * First settings and proposals for seeded random athletes in each sample hull, and in the single with its mark at
+ * mid-length: the share that leaves nothing to change or stop, why the rest could not be cleared, and the time of one. Takes
+ * minutes: `npm run -s proposals -- [athletes] [hull]`.
  */
+const SEED = 20_261_125;
+const MARK_AT_MIDDLE = 'single, mark at mid-length';
 const count = Number(process.argv[2] ?? 500);
-const hulls = SAMPLE_HULLS.filter((name) => process.argv[3] === undefined || process.argv[3] === name);
-for (const name of hulls) {
-  const boat = sampleBoat(name);
+const only = process.argv[3];
+const names = [...SAMPLE_HULLS, MARK_AT_MIDDLE].filter((name) => only === undefined || name === only);
+const lines = names.map((name) => lineFor(name));
+console.log(
+  `\n${'hull'.padEnd(28)}${'athletes'.padStart(9)}${'first setting clean'.padStart(21)}${'proposal clean'.padStart(16)}${'ms, middle'.padStart(12)}${'ms, p95'.padStart(9)}`,
+);
+for (const line of lines) console.log(line);
+
+function boatFor(name: string): Boat {
+  if (name === MARK_AT_MIDDLE) return { ...sampleBoat('single'), seats: [{ stationM: 0 }] };
+  return sampleBoat(SAMPLE_HULLS.find((hull) => hull === name)!);
+}
+
+/** Runs one hull, tells of every failure as it comes, and gives the table's line. */
+function lineFor(name: string): string {
+  const boat = boatFor(name);
   const evaluator = createEvaluator();
   const times: number[] = [];
-  let clean = 0;
-  for (const athlete of randomAthletes(20_261_125, count)) {
+  let [firstClean, clean] = [0, 0];
+  for (const athlete of randomAthletes(SEED, count)) {
+    const fit = firstFit(boat, athlete);
     const started = performance.now();
-    const tried = proposeFirst(evaluator, boat, athlete);
+    const proposal = propose(evaluator, fit);
     times.push(performance.now() - started);
-    if (tried.proposal.uncleared.length === 0) clean++;
-    else console.log(`${name}: ${reasonFor(tried)}`);
+    if (seriousCount(evaluator.evaluate(fit)) === 0) firstClean++;
+    if (proposal.uncleared.length === 0) clean++;
+    else {
+      const who = `${athlete.sex} ${athlete.statureM} m ${athlete.massKg} kg`;
+      console.log(`${name}: ${reasonFor({ proposal, who })}`);
+      for (const { finding, why } of whyUncleared(evaluator, proposal, proposal.uncleared)) {
+        console.log(`    ${finding.id}: ${whyText(why)}`);
+      }
+    }
   }
   times.sort((a, b) => a - b);
-  const at = (share: number) => times[Math.floor(share * (times.length - 1))]?.toFixed(0);
-  console.log(
-    `${name}: ${clean} of ${count} clean (${((100 * clean) / count).toFixed(1)} %), ` +
-      `${at(0.5)} ms each at the middle, ${at(0.95)} ms at the slowest twentieth`,
-  );
+  const at = (share: number) => times[Math.floor(share * (times.length - 1))]!.toFixed(0);
+  const share = (n: number) => `${((100 * n) / count).toFixed(1)} %`;
+  return `${name.padEnd(28)}${String(count).padStart(9)}${share(firstClean).padStart(21)}${share(clean).padStart(16)}${at(0.5).padStart(12)}${at(0.95).padStart(9)}`;
+}
+
+function whyText(why: WhyUncleared): string {
+  switch (why.kind) {
+    case 'choice':
+      return `a choice clears it: ${why.choice}`;
+    case 'given':
+      return 'it speaks of what is given';
+    case 'locked':
+      return `a locked fitting would: ${why.fitting}`;
+    case 'against':
+      return `${why.move.coordinate} at ${why.move.to.toFixed(3)} would, against ${why.spoils.map((s) => `${s.id}@${s.seat}`).join(', ') || 'nothing that is judged'}`;
+    case 'out of reach':
+      return 'no single fitting reaches that far';
+  }
 }
