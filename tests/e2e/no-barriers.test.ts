@@ -42,7 +42,7 @@ describe('no screen has a serious barrier, in either theme', () => {
     await checkBoth();
   });
 
-  it.each(['#/fits', '#/athletes', '#/boats', '#/fits/new', '#/archive', '#/help'])(
+  it.each(['#/fits', '#/athletes', '#/boats', '#/paddles', '#/fits/new', '#/archive', '#/help'])(
     '%s while there is nothing',
     async (route) => {
       await goTo(page, route);
@@ -78,7 +78,7 @@ describe('no screen has a serious barrier, in either theme', () => {
     ];
     const opened = await callFromPage(page, 'fits.create', { fit: exampleFit(seats) });
     fitId = opened.id;
-    for (const route of ['#/fits', '#/athletes', '#/boats', '#/fits/new']) {
+    for (const route of ['#/fits', '#/athletes', '#/boats', '#/paddles', '#/fits/new']) {
       await goTo(page, route);
       await page.getByRole('heading', { level: 1 }).waitFor();
       await page.waitForLoadState('networkidle');

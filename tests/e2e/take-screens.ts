@@ -27,6 +27,10 @@ const PICTURES: readonly Picture[] = [
   { name: 'bench-proposed', reach: showAChange },
   { name: 'bench-compared', reach: compareTheFirst },
   { name: 'bench-values', theme: 'dark', reach: openAValue },
+  { name: 'bench-centimetre', reach: openTheCentimetre },
+  { name: 'bench-stroke', reach: openTheStroke },
+  { name: 'bench-paddle', theme: 'dark', reach: openThePaddle },
+  { name: 'bench-least-change', reach: proposeTheLeast },
   { name: 'bench-pair', reach: openThePair },
   { name: 'boat-light', reach: openABoat },
   { name: 'set-out-light', reach: openSetOut },
@@ -70,6 +74,30 @@ async function openAValue(page: Page): Promise<void> {
   await page.getByRole('tab', { name: 'Values' }).click();
   await page.getByRole('searchbox').fill('knee');
   await page.getByRole('button', { name: /^Front knee/ }).click();
+}
+
+async function openTheCentimetre(page: Page): Promise<void> {
+  await page.getByRole('searchbox').fill('');
+  await page.getByRole('button', { name: 'What one centimetre does, to every value' }).click();
+  await page.locator('.centimetre').waitFor();
+}
+
+async function openTheStroke(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
+  await page.getByRole('tab', { name: 'Stroke' }).click();
+  await page.getByText('Catch and exit as outlines').click();
+  await page.getByRole('button', { name: 'Show the catch' }).click();
+}
+
+async function openThePaddle(page: Page): Promise<void> {
+  await page.locator('.margin-leaves').getByRole('tab', { name: 'Paddle' }).click();
+  await page.locator('.paddle-stock li').first().waitFor();
+}
+
+async function proposeTheLeast(page: Page): Promise<void> {
+  await page.getByRole('tab', { name: /^Notes/ }).click();
+  await page.getByRole('button', { name: 'Propose the least change' }).click();
+  await page.getByRole('button', { name: 'Leave it: the proposal' }).waitFor();
 }
 
 async function openThePair(page: Page): Promise<void> {

@@ -17,9 +17,10 @@ export const PROPOSAL = {
   'proposal.nothing': 'Nothing would get better by moving fittings.',
   'proposal.nothing.locked': 'Nothing would get better by moving what is not locked.',
   'proposal.counts': 'Wanting doing now: {before}. After it: {after}.',
+  'proposal.no-fewer':
+    'It clears nothing whole: taken together the values come nearer to where their bands want them, some of them farther.',
   'proposal.counts.nothing': 'nothing',
-  'proposal.cleared':
-    'What is left says check at most: nearer to its band, or farther inside it, than before.',
+  'proposal.cleared': 'Nothing is left that says change or stop.',
   'proposal.left': 'What it could not clear, and why',
   'proposal.take': 'Take it',
   'proposal.take.of': 'Take it: the proposal',

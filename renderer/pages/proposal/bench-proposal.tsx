@@ -106,6 +106,7 @@ function Found(props: FoundProps) {
           ? nothing
           : say('proposal.counts', { before: wantingText(before), after: wantingText(after) })}
       </p>
+      {moves.length > 0 && !isFewer(before, after) && <p>{say('proposal.no-fewer')}</p>}
       <ProposalButtons {...props} />
       {fit.seats.map((_, seat) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
@@ -114,6 +115,14 @@ function Found(props: FoundProps) {
       <Left uncleared={uncleared} />
     </>
   );
+}
+
+/** Whether fewer findings want doing: the most severe first, those under them where there are as many. */
+export function isFewer(before: Wanting, after: Wanting): boolean {
+  const worst = (['stop', 'change', 'check'] as const).find(
+    (severity) => before[severity] !== after[severity],
+  );
+  return worst !== undefined && after[worst] < before[worst];
 }
 
 /** "2 change, 1 check", the most severe first; "nothing". */

@@ -13,6 +13,8 @@ const ROUTES: Route[] = [
   { page: 'measure', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'athletes-table' },
   { page: 'boats' },
+  { page: 'paddles' },
+  { page: 'paddles', id: 'new' },
   { page: 'archive' },
   { page: 'help' },
   { page: 'boat', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },

@@ -3,7 +3,7 @@ import { createEvaluator } from '../../../../core/fit/evaluator.ts';
 import { propose } from '../../../../core/proposal/propose.ts';
 import type { Uncleared, WhyUncleared } from '../../../../core/proposal/why-uncleared.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
-import { moveText, wantingText } from '../../../../renderer/pages/proposal/bench-proposal.tsx';
+import { isFewer, moveText, wantingText } from '../../../../renderer/pages/proposal/bench-proposal.tsx';
 import { withMoves } from '../../../../renderer/pages/proposal/use-proposal.ts';
 import { whyText } from '../../../../renderer/pages/proposal/why-text.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
@@ -35,6 +35,17 @@ describe('a proposal’s moves', () => {
   it('count what wants doing, the most severe first', () => {
     expect(wantingText({ check: 2, change: 1, stop: 0 })).toBe('1 change, 2 check');
     expect(wantingText({ check: 0, change: 0, stop: 0 })).toBe('nothing');
+  });
+});
+
+describe('isFewer', () => {
+  const counts = (stop: number, change: number, check: number) => ({ stop, change, check });
+  it('goes by the most severe that differs', () => {
+    expect(isFewer(counts(1, 0, 0), counts(0, 3, 4))).toBe(true);
+    expect(isFewer(counts(0, 1, 2), counts(0, 1, 1))).toBe(true);
+    expect(isFewer(counts(0, 0, 8), counts(0, 0, 10))).toBe(false);
+    expect(isFewer(counts(0, 1, 5), counts(0, 1, 5))).toBe(false);
+    expect(isFewer(counts(0, 0, 5), counts(0, 1, 0))).toBe(false);
   });
 });
 
