@@ -29,6 +29,10 @@ export function cautionSentence(caution: SetOutCaution, units: SheetUnits): stri
       return `The base is too narrow for two bolts: one is shown. Add a second screw when ${THE[caution.fitting]} stands right, or it will turn.`;
     case 'hole-off-board':
       return `A hole for ${THE[caution.fitting]} falls at or over the edge of the floorboard. Widen the board there or use another fixing.`;
+    case 'on-rails':
+      return `In this boat ${THE[caution.fitting]} stands on rails ${length(caution.apartMm)} apart with holes of ${length(caution.holeMm)}: bolt it in their lines, not where this sheet has its holes. Heights here count from the floorboard; cut the block lower by the rails’ ${length(caution.heightMm)}.`;
+    case 'floor-not-level':
+      return `The floorboard under ${THE[caution.part]} lies ${length(Math.abs(caution.byMm))} ${caution.byMm > 0 ? 'higher' : 'lower'} than at the seat’s mark. Heights here count from the mark: make that part so much ${caution.byMm > 0 ? 'lower' : 'higher'}.`;
     case 'into-hull':
       return `By the hull’s measurements ${THE[caution.fitting]} reaches ${length(caution.byMm)} into the hull’s side. Offer it up and scribe it to the side; do not force it.`;
     case 'knee-estimated':

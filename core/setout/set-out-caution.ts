@@ -1,4 +1,5 @@
 import { findQuantity, type QuantityId } from '../findings/quantities.ts';
+import { floorHeightAt } from '../fit/floor-height.ts';
 import { toDegrees } from '../units/angle.ts';
 import { frontWedge } from './front-foot.ts';
 import type { HoleList } from './hole-list.ts';
@@ -27,6 +28,20 @@ export type SetOutCaution =
   | { readonly code: 'pitch-too-fine'; readonly fitting: HoleList['fitting'] }
   | { readonly code: 'one-bolt'; readonly fitting: HoleList['fitting'] }
   | { readonly code: 'hole-off-board'; readonly fitting: HoleList['fitting'] }
+  /** The fitting stands on rails, which the sheet's block and bolts know nothing of. */
+  | {
+      readonly code: 'on-rails';
+      readonly fitting: HoleList['fitting'];
+      readonly apartMm: number;
+      readonly heightMm: number;
+      readonly holeMm: number;
+    }
+  /** The floorboard under a part lies higher (positive) than at the seat's mark, from which all heights count. */
+  | {
+      readonly code: 'floor-not-level';
+      readonly part: 'kneePad' | 'rearRest' | 'frontFoot';
+      readonly byMm: number;
+    }
   | {
       readonly code: 'into-hull';
       readonly fitting: 'kneePad' | 'rearRest' | 'frontFoot';
@@ -50,6 +65,8 @@ export function cautionsOf(work: SeatWork, fittings: Fittings, holes: readonly H
   return [
     ...kneeCautions(work),
     ...holes.flatMap((list) => holeCautions(work, list)),
+    ...railCautions(work),
+    ...floorCautions(work),
     ...clearanceCautions(work),
     ...recessCautions(work, fittings),
     ...reachCautions(work),
@@ -84,6 +101,31 @@ function holeCautions({ seat, boat }: SeatWork, list: HoleList): SetOutCaution[]
   const off = list.rows.some(({ holes }) => holes.some(({ at }) => Math.abs(at[1]) + list.diameterMm > half));
   if (off) cautions.push({ code: 'hole-off-board', fitting });
   return cautions;
+}
+
+function railCautions({ boat }: SeatWork): SetOutCaution[] {
+  return (boat.hardware.rails ?? []).map(({ fitting, apartM, heightM, holeM }) => ({
+    code: 'on-rails',
+    fitting,
+    apartMm: millimetres(apartM),
+    heightMm: millimetres(heightM),
+    holeMm: millimetres(holeM),
+  }));
+}
+
+/** A floorboard that is nearer to level than this needs no word, millimetres: what a pad's foam takes up. */
+const LEVEL_MM = 2;
+
+function floorCautions({ boat, seat, frame }: SeatWork): SetOutCaution[] {
+  const aft = {
+    kneePad: seat.kneePad.aftM,
+    rearRest: seat.rearRest.aftM,
+    frontFoot: -seat.frontFoot.forwardM,
+  };
+  return (['kneePad', 'rearRest', 'frontFoot'] as const).flatMap((part) => {
+    const byMm = millimetres(floorHeightAt(boat.floorboard, frame.stationX - aft[part]) - frame.floorZ);
+    return Math.abs(byMm) > LEVEL_MM ? [{ code: 'floor-not-level', part, byMm } as const] : [];
+  });
 }
 
 const CLEARANCES: readonly (readonly [QuantityId, 'kneePad' | 'rearRest' | 'frontFoot'])[] = [
