@@ -32,8 +32,19 @@ export const POSTURE_SD_DEG: Readonly<Record<StanceUnknown, number>> = {
   trunkRoll: 1.5,
 };
 
-/** A pinned angle was measured, from a photograph say: degrees, estimate. */
-export const PINNED_SD_DEG = 2;
+/**
+ * How truly an angle is held that was measured off a photograph, degrees: estimates. Reading a photograph costs next to
+ * nothing (0.1° and 2 mm on a marked object: Ferreira et al. 2010, Clinics 65:675–681); what counts is where joints are felt for,
+ * 1 cm each over half a metre of trunk (1.6°), the camera's level (0.5°) and the athlete's own sway from one look to the next
+ * (1°). Seen from behind the trunk's marks lie on the spine, felt for to half a centimetre (0.8°).
+ */
+export const PINNED_SD_DEG: Readonly<Record<StanceUnknown, number>> = {
+  thighPitch: 2,
+  thighRoll: 2,
+  pelvisYaw: 2,
+  trunkPitch: 2,
+  trunkRoll: 1.4,
+};
 
 /** Scale of body mass between two weighings on the same day, kilograms (estimate). */
 export const BODY_MASS_SD_KG = 0.7;
@@ -167,7 +178,7 @@ function postures(state: SeatState, by: number): Seat[] {
   return STANCE_UNKNOWNS.map((unknown) => {
     const pin = `${unknown}Deg` as keyof Pins;
     const pinned = seat.pins[pin];
-    const sd = pinned === undefined ? POSTURE_SD_DEG[unknown] : PINNED_SD_DEG;
+    const sd = pinned === undefined ? POSTURE_SD_DEG[unknown] : PINNED_SD_DEG[unknown];
     const at = pinned ?? toDegrees(stances.ready.angles[unknown]);
     return { ...seat, pins: { ...seat.pins, [pin]: (at as number) + by * sd } };
   });

@@ -19,7 +19,7 @@ export interface TakenReading {
 }
 
 /**
- * Every reading off a photograph that has not been taken of a seat and would be better than the model's own doubt (2°,
+ * Every reading off a photograph that has not been taken of a seat and would be better than the model's own doubt (1.4° or 2°,
  * 2 cm), each as a fit in which it is taken: an angle is held by a pin, the hand's height by the stroke's own entry.
  * Empty where the seat is.
  */
@@ -33,7 +33,8 @@ export function readingsOf(fit: Fit, report: Report, athleteOf: number): TakenRe
   });
   const angles = STANCE_UNKNOWNS.filter(
     (unknown) =>
-      seat.pins[`${unknown}Deg` as keyof Pins] === undefined && POSTURE_SD_DEG[unknown] > PINNED_SD_DEG,
+      seat.pins[`${unknown}Deg` as keyof Pins] === undefined &&
+      POSTURE_SD_DEG[unknown] > PINNED_SD_DEG[unknown],
   ).map((unknown) =>
     taken(unknown, {
       pins: { ...seat.pins, [`${unknown}Deg`]: toDegrees(solved.stances.ready.angles[unknown]) },

@@ -74,9 +74,11 @@ describe('what is said of it', () => {
     expect(coachSentence(lean)).toContain(CAMERA_SENTENCES.behind);
   });
 
-  it('asks for no second photograph', () => {
-    const held = of(findingsWith({ trunkRollDeg: 3 }), 'trunkRoll');
-    expect(coachSentence(held)).toMatch(/cannot tell more\.$/);
+  it('asks for no second photograph: a lean seen at 3° is good, one seen at 1° is near an edge', () => {
+    expect(coachSentence(of(findingsWith({ trunkRollDeg: 3 }), 'trunkRoll'))).toMatch(/to the water\.$/);
+    const small = of(findingsWith({ trunkRollDeg: 1 }), 'trunkRoll');
+    expect(small.severity).toBe('check');
+    expect(coachSentence(small)).toMatch(/within its own uncertainty of the edge\.$/);
   });
 
   it('does not tell the athlete that something is close to an edge', () => {

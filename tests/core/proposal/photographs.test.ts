@@ -10,14 +10,14 @@ const report = evaluator.evaluate(fit);
 const goal = (id: string, seat: number | null = 0) => ({ quantity: { id, seat }, athleteOf: 0 });
 const forGoal = (id: string, seat: number | null = 0) =>
   photographsFor(evaluator, { fit, report }, goal(id, seat));
-const valueOf = (of: Fit, id: string) =>
+const valueIn = (of: Fit, id: string) =>
   evaluator.evaluate(of).quantities.find((q) => q.id === id && q.seat === 0)!.value;
 
 describe('readingsOf', () => {
   it('takes each reading where the model has it: no value moves but by rounding', () => {
     for (const { measure, fit: taken } of readingsOf(fit, report, 0)) {
       for (const id of ['frontKnee', 'trunkPitch', 'kneeShare', 'paddleByStance']) {
-        expect(Math.abs(valueOf(taken, id) - valueOf(fit, id)), `${measure} ${id}`).toBeLessThan(1e-6);
+        expect(Math.abs(valueIn(taken, id) - valueIn(fit, id)), `${measure} ${id}`).toBeLessThan(1e-6);
       }
     }
   });
@@ -25,11 +25,12 @@ describe('readingsOf', () => {
   it('offers no reading that is taken already, and none that is no better than the model', () => {
     const taken = exampleFit([exampleSeat({ pins: { trunkPitchDeg: 12 }, stroke: { topHandOverM: 0.2 } })]);
     const offered = readingsOf(taken, evaluator.evaluate(taken), 0).map(({ measure }) => measure);
-    expect(offered).toEqual(['thighPitch', 'pelvisYaw']);
+    expect(offered).toEqual(['thighPitch', 'pelvisYaw', 'trunkRoll']);
     expect(readingsOf(fit, report, 0).map(({ measure }) => measure)).toEqual([
       'thighPitch',
       'pelvisYaw',
       'trunkPitch',
+      'trunkRoll',
       'topHand',
     ]);
   });
@@ -42,6 +43,13 @@ describe('photographsFor', () => {
     expect(best!.sdAfter).toBeGreaterThan((1.9 * Math.PI) / 180);
     expect(best!.sdAfter).toBeLessThan((2.3 * Math.PI) / 180);
     expect(best!.sdNow).toBeGreaterThan((4.4 * Math.PI) / 180);
+  });
+
+  it('the lean from behind is known to 1.4° once seen, where the model knows it to 2.2°', () => {
+    const [best] = forGoal('trunkRoll');
+    expect(best!.measure).toBe('trunkRoll');
+    expect(best!.sdNow).toBeGreaterThan((2 * Math.PI) / 180);
+    expect(best!.sdAfter).toBeCloseTo((1.4 * Math.PI) / 180, 3);
   });
 
   it('the paddle by the stance wants the top hand’s height: from about 5 cm to about 3', () => {
