@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo } from './screens.ts';
 
@@ -11,22 +11,12 @@ let program: RunningProgram;
 let page: Page;
 let fitId: string;
 
-/** Serious and critical findings of axe on the page as it stands, one line each. */
-async function barriers(): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-    );
-}
-
 /** Opens something and checks it in both themes. */
 async function checkBoth(): Promise<void> {
   for (const colorScheme of THEMES) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await page.waitForFunction((theme) => document.documentElement.dataset.theme === theme, colorScheme);
-    expect(await barriers(), colorScheme).toEqual([]);
+    expect(await barriersOn(page), colorScheme).toEqual([]);
   }
 }
 

@@ -1,10 +1,10 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import { propose } from '../../core/proposal/propose.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, measure, soon, textOf } from './screens.ts';
 
@@ -46,15 +46,6 @@ const moves = () => page.locator('.proposal-moves li').allTextContents();
 /** The proposal that the core makes of the fit as it stands, from nothing. */
 const proposed = (fit: Fit) => propose(createEvaluator(), fit);
 
-async function barriers(): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-    );
-}
-
 beforeAll(async () => {
   program = await startProgram();
   page = await program.openBrowser();
@@ -73,7 +64,7 @@ describe('the least change, in the bench', () => {
     await page.getByRole('button', { name: 'Hide it', exact: true }).first().waitFor();
     expect(await keptFit()).toEqual(before);
     expect(await undo().isDisabled()).toBe(true);
-    expect(await barriers()).toEqual([]);
+    expect(await barriersOn(page)).toEqual([]);
   });
 
   it('left, it leaves everything as it was', async () => {
@@ -172,7 +163,7 @@ describe('a first setting', () => {
     const padAft = page.locator('[data-coordinate="kneePad.aftM"] dd');
     await padAft.waitFor();
     const shown = await textOf(padAft);
-    expect(await barriers()).toEqual([]);
+    expect(await barriersOn(page)).toEqual([]);
     await page.getByRole('button', { name: 'Begin on the bench' }).click();
     await measure(page, PAD_AFT).waitFor();
     expect((await measure(page, PAD_AFT).inputValue()).replace('\u{202f}', ' ')).toBe(shown);

@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createEvaluator, evaluateFit } from '../../core/fit/evaluator.ts';
@@ -14,6 +13,7 @@ import { wantedPaddle } from '../../renderer/pages/paddle/stock-words.ts';
 import { strokePlots } from '../../renderer/pages/stroke/stroke-plots.ts';
 import { tableRows } from '../../renderer/pages/stroke/stroke-table.tsx';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { barriersInBothThemes } from './barriers.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, numberIn, soon, textOf } from './screens.ts';
@@ -44,25 +44,6 @@ async function openFit(fit: Fit): Promise<void> {
   fitId = (await callFromPage(page, 'fits.create', { fit })).id;
   await goTo(page, `#/fits/${fitId}`);
   await measure(page, PAD_HEIGHT).waitFor();
-}
-
-async function barriers(): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-    );
-}
-
-async function barriersInBoth(): Promise<string[]> {
-  const found: string[] = [];
-  for (const colorScheme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.waitForFunction((theme) => document.documentElement.dataset.theme === theme, colorScheme);
-    found.push(...(await barriers()));
-  }
-  return found;
 }
 
 beforeAll(async () => {
@@ -188,7 +169,7 @@ describe('the plots', () => {
   it('are told to a screen reader, and nothing is in its way', async () => {
     const told = await page.getByRole('img', { name: /^Bow over stern, mm\. bow from/ }).count();
     expect(told).toBe(1);
-    expect(await barriersInBoth()).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
   });
 });
 
@@ -275,7 +256,7 @@ describe('the paddle’s leaf', () => {
   });
 
   it('has no barrier', async () => {
-    expect(await barriersInBoth()).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
   });
 });
 
@@ -288,7 +269,7 @@ describe('the club’s paddles', () => {
     await page.getByRole('textbox', { name: 'What is written on it' }).fill('Willow');
     await enter(page, 'Overall length', '165');
     await enter(page, 'Blade length', '58');
-    expect(await barriersInBoth()).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
     await page.getByRole('button', { name: 'Keep it' }).click();
     await page.getByRole('link', { name: 'Willow' }).click();
     await enter(page, 'Overall length', '166');
@@ -296,7 +277,7 @@ describe('the club’s paddles', () => {
     await page.getByRole('link', { name: 'Willow' }).waitFor();
     const kept = await callFromPage(page, 'paddles.list', { search: 'willow' });
     expect(kept).toMatchObject([{ paddle: { name: 'Willow', lengthM: 1.66, bladeLengthM: 0.58 } }]);
-    expect(await barriersInBoth()).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
     await page.getByRole('button', { name: /Willow/ }).click();
     await soon(async () => (await callFromPage(page, 'paddles.list', {})).length).toBe(STOCK.length);
   });
@@ -319,7 +300,7 @@ describe('what one centimetre does, and what would tighten a value', () => {
     const knee = (aft.find(({ id }) => id === 'frontKnee')!.perUnit * 0.01 * 180) / Math.PI;
     expect(numberIn(await cell('trimRest', 0))).toBeCloseTo(trim, 1);
     expect(numberIn(await cell('frontKnee', 0))).toBeCloseTo(knee, 1);
-    expect(await barriersInBoth()).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
     await page.getByRole('button', { name: 'Close', exact: true }).click();
     await page.locator('[data-grip="kneePad/plan"]').focus();
     const note = await textOf(page.locator('.hand-note'));
@@ -339,6 +320,6 @@ describe('what one centimetre does, and what would tighten a value', () => {
     expect(from).toBeGreaterThan(8.5);
     expect(to).toBeGreaterThan(3.8);
     expect(to).toBeLessThan(4.6);
-    expect(await barriersInBoth()).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
   });
 });

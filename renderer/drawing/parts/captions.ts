@@ -1,3 +1,5 @@
+import { strokeView } from '../../document/stroke-view.ts';
+import { instantName } from '../../language/instant-name.ts';
 import { say } from '../../language/messages.ts';
 import { LETTERING } from '../pen.ts';
 import type { Part, Scene } from '../scene.ts';
@@ -5,7 +7,7 @@ import type { ScreenRect } from '../screen-point.ts';
 import { isShown } from '../sheet-layout.ts';
 import { VIEWS } from '../view-geometry.ts';
 
-/** Names of the views, in the corner of each. */
+/** Names of the views, in the corner of each; with the instant of the stroke where another than ready is drawn. */
 export const captions: Part = {
   layer: 'labels',
   paint(pen, scene) {
@@ -21,8 +23,12 @@ export function captionsOf(
   { layout }: Scene,
   widthOf: (text: string) => number,
 ): readonly { readonly words: string; readonly rect: ScreenRect }[] {
+  const { at } = strokeView.getState();
   return VIEWS.filter((view) => isShown(layout, view)).map((view) => {
-    const words = say(CAPTION[view]).toUpperCase();
+    const named = say(CAPTION[view]);
+    const words = (
+      at > 0 ? say('stroke.caption', { view: named, instant: instantName(at) }) : named
+    ).toUpperCase();
     const { left, top } = layout.windows[view];
     const width = widthOf(words);
     return { words, rect: { left: left + 2, top: top + 3, width, height: LETTERING.caption.height } };

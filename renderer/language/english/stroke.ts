@@ -7,6 +7,7 @@ export const STROKE = {
   'stroke.drive': 'in the drive',
   'stroke.to-catch': 'reaching for the catch',
   'stroke.back': 'on the way back',
+  'stroke.caption': '{view}, {instant}',
   'stroke.slider': 'Along the stroke',
   'stroke.show': 'Show the {phase}',
   'stroke.outlines': 'Catch and exit as outlines',

@@ -3,24 +3,11 @@ import { type StrokeCrew, type StrokeRow, strokeRow } from '../../../core/stroke
 import { useFormat } from '../../display/use-display.ts';
 import { READY_ALONE, strokeView } from '../../document/stroke-view.ts';
 import type { Format } from '../../language/format.ts';
+import { INSTANTS, instantName, LEGS } from '../../language/instant-name.ts';
 import { say } from '../../language/messages.ts';
 
-/** Legs of a cycle, and a slider's step: a twentieth of a leg. */
-const LEGS = 3;
+/** A slider's step: a twentieth of a leg. */
 const STEP = 0.05;
-/** Places along the cycle that have a name of their own. */
-const INSTANTS = [
-  ['ready', 0],
-  ['catch', 1],
-  ['exit', 2],
-] as const;
-
-/** Where along the stroke `at` lies, in words. */
-export function instantName(at: number): string {
-  const named = INSTANTS.find(([, place]) => place === at % LEGS);
-  if (named) return say(`stroke.${named[0]}`);
-  return say(at < 1 ? 'stroke.to-catch' : at < 2 ? 'stroke.drive' : 'stroke.back');
-}
 
 /** What the boat does at one instant, in words. */
 export function readingText({ at, afloat }: StrokeRow, format: Format): string {

@@ -4,8 +4,9 @@ import { evaluateFit } from '../../../../core/fit/evaluator.ts';
 import { strokeCycle } from '../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../core/stroke/stroke-of-fit.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
+import { instantName } from '../../../../renderer/language/instant-name.ts';
 import { plotScale, spreadLabels, strokePlots } from '../../../../renderer/pages/stroke/stroke-plots.ts';
-import { instantName, readingText } from '../../../../renderer/pages/stroke/stroke-slider.tsx';
+import { readingText } from '../../../../renderer/pages/stroke/stroke-slider.tsx';
 import { tableRows } from '../../../../renderer/pages/stroke/stroke-table.tsx';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 
