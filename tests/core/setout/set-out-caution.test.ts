@@ -1,66 +1,158 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import { cautionSentence } from '../../../core/setout/caution-sentences.ts';
-import { setOutSeat } from '../../../core/setout/set-out.ts';
-import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
-import { inventedFit, inventedSetOut } from './invented-set-out.ts';
+import { cautionSentence, STANDING_CAUTIONS } from '../../../core/setout/caution-sentences.ts';
+import type { SetOutCaution } from '../../../core/setout/set-out-caution.ts';
+import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES, type Wanted } from './invented-set-out.ts';
 
-describe('a boat with rails', () => {
-  const rails = [{ fitting: 'kneePad', apartM: 0.12, heightM: 0.01, holeM: 0.006 } as const];
+const { seat } = inventedSetOut().work;
+const cautions = (wanted: Wanted = {}) => inventedSetOut(wanted).cautions;
+const find = <C extends SetOutCaution['code']>(code: C, wanted: Wanted = {}) =>
+  cautions(wanted).find((caution) => caution.code === code) as
+    | Extract<SetOutCaution, { code: C }>
+    | undefined;
 
-  it('has its builder told where bolts go and how much lower the block is', () => {
-    const { cautions } = inventedSetOut({ hardware: { rails } });
-    const caution = cautions.find(({ code }) => code === 'on-rails')!;
-    expect(caution).toEqual({
-      code: 'on-rails',
-      fitting: 'kneePad',
-      apartMm: 120,
-      heightMm: 10,
-      holeMm: 6,
-    });
-    expect(cautionSentence(caution, 'mm')).toMatch(
-      /the pad stands on rails 120.* apart.*lower by the rails’ 10/,
-    );
+describe('what a builder is told before cutting', () => {
+  it('is that nobody measured the knee, first of all, until somebody has', () => {
+    expect(cautions()[0]!.code).toBe('knee-estimated');
+    expect(find('knee-estimated', { options: { kneeBreadthM: 0.104 } })).toBeUndefined();
   });
 
-  it('is told nothing without them', () => {
-    expect(inventedSetOut().cautions.map(({ code }) => code)).not.toContain('on-rails');
+  it('is which hole is nearest when the setting stands between two', () => {
+    const wanted = { hardware: ROWS_OF_HOLES, seat: { kneePad: { ...seat.kneePad, aftM: 0.183 } } };
+    expect(find('between-holes', wanted)).toEqual({
+      code: 'between-holes',
+      fitting: 'kneePad',
+      aftMm: 183,
+      nearestMm: 175,
+      number: 7,
+    });
+    expect(find('between-holes', { hardware: ROWS_OF_HOLES })).toBeUndefined();
+  });
+
+  it('is how far beyond its travel a fitting stands', () => {
+    const wanted = { hardware: { padTravelM: [0.1, 0.16] as [number, number] } };
+    expect(find('outside-travel', wanted)!.byMm).toBeCloseTo(15, 6);
+    expect(find('outside-travel')).toBeUndefined();
+  });
+
+  it('is that no hole falls within the travel, or that holes would run into one another', () => {
+    const none = { hardware: { ...ROWS_OF_HOLES, padTravelM: [0.176, 0.19] as [number, number] } };
+    expect(find('no-hole-in-travel', none)!.fitting).toBe('kneePad');
+    expect(find('pitch-too-fine', { hardware: { restHolePitchM: 0.006 } })!.fitting).toBe('rearRest');
+  });
+
+  it('is that one bolt alone would let a narrow block turn', () => {
+    const narrow = { ...seat.kneePad, widthM: 0.06 };
+    expect(find('one-bolt', { hardware: ROWS_OF_HOLES, seat: { kneePad: narrow } })!.fitting).toBe('kneePad');
+  });
+
+  it('is that a hole misses the floorboard', () => {
+    expect(find('hole-off-board', { hardware: ROWS_OF_HOLES, floorWidthM: 0.2 })).toBeDefined();
+    expect(find('hole-off-board', { hardware: ROWS_OF_HOLES, floorWidthM: 0.6 })).toBeUndefined();
+  });
+
+  it('is how much wood is left beside and under the recess', () => {
+    const slim = { ...seat.kneePad, widthM: 0.12 };
+    const { wallMm } = find('thin-wall', { seat: { kneePad: slim } })!;
+    const { pad, work } = { pad: inventedSetOut({ seat: { kneePad: slim } }).fittings.pad, work: 10 };
+    // Half of the block less half of the cut at its top: an ellipse widened by the foam.
+    const { kneeDepth, halfBreadth, depth } = pad.recess;
+    const half = (halfBreadth + work) * Math.sqrt(1 - ((kneeDepth - depth) / (kneeDepth + work)) ** 2);
+    expect(wallMm).toBeCloseTo(60 - half, 6);
+    const low = { ...seat.kneePad, heightM: 0.02 };
+    expect(find('thin-floor', { seat: { kneePad: low } })!.woodMm).toBeCloseTo(10, 9);
+    expect(find('thin-floor', { seat: { kneePad: low }, options: { foamM: 0 } })).toBeUndefined();
+  });
+
+  it('is that the shank does not lie along the recess', () => {
+    const off = find('shank-off-axis', { seat: { kneePad: { ...seat.kneePad, recessTurnDeg: 25 } } })!;
+    const { shankOffAxis } = inventedSetOut({
+      seat: { kneePad: { ...seat.kneePad, recessTurnDeg: 25 } },
+    }).fittings.pad;
+    expect(off.offDeg).toBeCloseTo((Math.abs(shankOffAxis) * 180) / Math.PI, 9);
+    expect(off.offDeg).toBeGreaterThan(5);
+  });
+
+  it('is what the plan leaves out: a strap that lets go, a brace, a floor with grip', () => {
+    const bare: Wanted = {
+      seat: {
+        rearRest: { ...seat.rearRest, strap: 'fixed' },
+        kneePad: { ...seat.kneePad, braced: false },
+        frontFoot: { ...seat.frontFoot, nonSlip: false },
+      },
+    };
+    expect(find('strap', bare)).toEqual({ code: 'strap', strap: 'fixed' });
+    expect(find('not-braced', bare)).toBeDefined();
+    expect(find('not-non-slip', bare)).toBeDefined();
+    for (const code of ['strap', 'not-braced', 'not-non-slip'] as const) expect(find(code)).toBeUndefined();
+  });
+
+  it('is that toes cannot stand under the floor', () => {
+    const under = { ...ON_A_WEDGE, heightM: 0, wedgeDeg: -6 };
+    expect(find('wedge-below-floor', { seat: { frontFoot: under } })).toBeDefined();
+    expect(find('wedge-below-floor', { seat: { frontFoot: ON_A_WEDGE } })).toBeUndefined();
+  });
+
+  it('is how far the leg is short of a rest set out of its reach', () => {
+    const far = { ...seat.rearRest, aftM: 0.95 };
+    expect(find('no-reach', { seat: { rearRest: far } })!.byMm).toBeGreaterThan(50);
   });
 });
 
-describe('a floorboard that is not level', () => {
-  const cautionsWith = (profile: { xM: number; heightM: number }[]) => {
-    const fit = inventedFit();
-    const boat = { ...fit.boat, floorboard: { ...fit.boat.floorboard, profile } };
-    const sloped = { ...fit, boat };
-    const options = setOutOptionsSchema.parse({});
-    const out = setOutSeat({ fit: sloped, report: evaluateFit(sloped), index: 0, options })!;
-    return out.cautions.filter((caution) => caution.code === 'floor-not-level');
-  };
+/** One of every caution, to read their sentences. */
+const EVERY: readonly SetOutCaution[] = [
+  { code: 'knee-estimated', breadthMm: 108, doubtMm: 14 },
+  { code: 'between-holes', fitting: 'kneePad', aftMm: 183, nearestMm: 175, number: 7 },
+  { code: 'no-hole-in-travel', fitting: 'rearRest' },
+  { code: 'outside-travel', fitting: 'kneePad', byMm: 15 },
+  { code: 'pitch-too-fine', fitting: 'kneePad' },
+  { code: 'one-bolt', fitting: 'rearRest' },
+  { code: 'hole-off-board', fitting: 'rearRest' },
+  { code: 'into-hull', fitting: 'frontFoot', byMm: 22 },
+  { code: 'thin-wall', wallMm: 4 },
+  { code: 'thin-floor', woodMm: -3 },
+  { code: 'shank-off-axis', offDeg: 11.4 },
+  { code: 'recess-open-aft' },
+  { code: 'no-reach', part: 'rearRest', byMm: 40 },
+  { code: 'wedge-below-floor' },
+  { code: 'strap', strap: 'none' },
+  { code: 'strap', strap: 'fixed' },
+  { code: 'not-braced' },
+  { code: 'not-non-slip' },
+];
 
-  it('has each part’s height corrected by what the floor rises or falls from the mark', () => {
-    // 4 cm a metre up toward the bow, from the mark at x = 0.
-    const cautions = cautionsWith([
-      { xM: -2, heightM: 0 },
-      { xM: 2, heightM: 0.16 },
-    ]);
-    const [pad, rest, foot] = cautions.map(({ byMm }) => byMm);
-    const { kneePad, rearRest, frontFoot } = inventedFit().seats[0]!;
-    expect(pad).toBeCloseTo(-40 * kneePad.aftM, 6);
-    expect(rest).toBeCloseTo(-40 * rearRest.aftM, 6);
-    expect(foot).toBeCloseTo(40 * frontFoot.forwardM, 6);
-    expect(cautionSentence(cautions[0]!, 'mm')).toMatch(
-      /under the pad lies 7.* lower.*make that part so much higher/,
-    );
-    expect(cautionSentence(cautions[2]!, 'mm')).toMatch(/higher than.*make that part so much lower/);
+describe('the sentences of cautions', () => {
+  it.each(EVERY)('$code says what is the matter, whole and without a promise', (caution) => {
+    const sentence = cautionSentence(caution, 'mm');
+    expect(sentence).toMatch(/^[A-Z].*\.$/);
+    expect(sentence).not.toMatch(/undefined|NaN|\bsafe/i);
   });
 
-  it('is not spoken of where it is as good as level', () => {
-    expect(
-      cautionsWith([
-        { xM: -2, heightM: 0.03 },
-        { xM: 2, heightM: 0.032 },
-      ]),
-    ).toEqual([]);
+  it('are each another', () => {
+    const sentences = EVERY.map((caution) => cautionSentence(caution, 'mm'));
+    expect(new Set(sentences).size).toBe(EVERY.length);
+  });
+
+  it('carry their lengths in the sheet’s own unit', () => {
+    const [knee, between] = EVERY;
+    expect(cautionSentence(knee!, 'mm')).toContain('108 mm ± 14 mm');
+    expect(cautionSentence(between!, 'mm')).toContain('hole 7 at 175 mm');
+    expect(cautionSentence(between!, 'in')).toContain('hole 7 at 6 7/8 in');
+  });
+
+  it('never print less wood than none', () => {
+    const sentence = cautionSentence(EVERY.find(({ code }) => code === 'thin-floor')!, 'mm');
+    expect(sentence).toContain('Only 0 mm of wood');
+  });
+
+  it('say who measures what: the knee, bent, across its knuckles', () => {
+    expect(cautionSentence(EVERY[0]!, 'mm')).toMatch(/^Measure the knee, bent, across its knuckles\./);
+  });
+
+  it('stand beside cautions of every sheet: rules, what lies under the board, pain, straps, water, estimates', () => {
+    const all = STANDING_CAUTIONS.join(' ');
+    for (const word of [/Class rules/, /under it/, /tingling/, /let go/, /shore/, /estimates/]) {
+      expect(all).toMatch(word);
+    }
+    expect(all).not.toMatch(/\bsafe/i);
   });
 });

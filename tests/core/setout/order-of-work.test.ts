@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import { fixingNotes, orderOfWork } from '../../../core/setout/order-of-work.ts';
+import { setOutSeat } from '../../../core/setout/set-out.ts';
+import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
+
+const { seat } = inventedSetOut().work;
+const steps = (wanted = {}) => orderOfWork(inventedSetOut(wanted));
+const place = (list: readonly string[], word: RegExp) => list.findIndex((step) => word.test(step));
+
+describe('the order of work', () => {
+  it('goes from the centreline to the first kneel on land, and drills nothing before the marks are proved', () => {
+    const list = steps({ hardware: ROWS_OF_HOLES });
+    const order = [
+      /centreline/,
+      /Square the centre mark/,
+      /^Mark K/,
+      /^Prove/,
+      /Drill/,
+      /Saw the pad/,
+      /Saw the rest/,
+      /Fix pad and rest dry/,
+      /kneel in it on land/,
+    ];
+    const places = order.map((word) => place(list, word));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
+  it('names every mark of the table', () => {
+    const [step] = steps().filter((text) => text.startsWith('Mark '));
+    for (const name of ['K', 'P1', 'P4', 'R1', 'R2', 'F', 'T']) expect(step).toContain(name);
+  });
+
+  it('drills the holes of the list: one size for both, or each its own', () => {
+    expect(steps({ hardware: ROWS_OF_HOLES }).join(' ')).toContain(
+      'Drill 6.5 mm for pad and rest (every 25 mm and 20 mm)',
+    );
+    const mixed = steps({ hardware: { ...ROWS_OF_HOLES, restHolePitchM: null } }).join(' ');
+    expect(mixed).toContain('6.5 mm for pad (every 25 mm), 3.0 mm for rest');
+  });
+
+  it('speaks of foam and of a wedge only where there is one', () => {
+    expect(steps().join(' ')).toContain('cut 10 mm deeper and wider for the foam');
+    expect(steps({ options: { foamM: 0 } }).join(' ')).not.toMatch(/deeper and wider/);
+    expect(place(steps(), /wedge/)).toBe(-1);
+    expect(place(steps({ seat: { frontFoot: ON_A_WEDGE } }), /wedge for the front foot/)).toBeGreaterThan(0);
+  });
+
+  it('sets a crew’s seat out from its own mark, and that from the boat’s middle', () => {
+    const fit = exampleFit([
+      exampleSeat(),
+      exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
+    ]);
+    const options = setOutOptionsSchema.parse({});
+    const stern = setOutSeat({ fit, report: evaluateFit(fit), index: 1, options })!;
+    expect(orderOfWork(stern)[1]).toBe(
+      'Square the mark of seat 2 across the board 575 mm aft of the boat’s centre mark. Where it crosses the centreline is M.',
+    );
+  });
+
+  it('writes lengths in the sheet’s unit', () => {
+    expect(steps({ options: { units: 'in' } }).join(' ')).toContain('cut 13/32 in deeper');
+  });
+});
+
+describe('notes on fixing', () => {
+  it('speak of bolts, brace, strap and floor as they are planned', () => {
+    const notes = fixingNotes(inventedSetOut()).join(' ');
+    expect(notes).toContain('Brace the pad forward and to the kneeling side');
+    expect(notes).toContain('lets go by itself when the foot is pulled back');
+    expect(notes).toContain('Non-slip face');
+  });
+
+  it('say plainly what is not planned, and what must be replaced', () => {
+    const bare = fixingNotes(
+      inventedSetOut({
+        seat: {
+          kneePad: { ...seat.kneePad, braced: false },
+          rearRest: { ...seat.rearRest, strap: 'fixed' },
+          frontFoot: { ...seat.frontFoot, nonSlip: false },
+        },
+      }),
+    ).join(' ');
+    expect(bare).toContain('No brace is planned');
+    expect(bare).toContain('replace it before anyone paddles');
+    expect(bare).toContain('No non-slip face');
+  });
+
+  it('give the pad’s load in whole tens of newtons, as the model’s', () => {
+    const load = fixingNotes(inventedSetOut()).find((note) => note.includes(' N'));
+    expect(load).toMatch(/the model has the pad pushed forward/);
+    for (const [, newtons] of load!.matchAll(/(\d+) N/g)) expect(Number(newtons) % 10).toBe(0);
+  });
+});
