@@ -1,52 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BODY_LENGTHS, type BodyEstimate } from '../../../core/body/body.ts';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
 import { stanceProblem } from '../../../core/stance/objective.ts';
 import { solveStance } from '../../../core/stance/solve-stance.ts';
-import { STANCE_ANGLES, STANCE_UNKNOWNS, type Stance } from '../../../core/stance/stance.ts';
 import { supportLoads } from '../../../core/support/support-loads.ts';
 import { exampleSeat } from '../example/example-fit.ts';
+import { degrees, frame, place, plausible, unknownsOf } from './plausible.ts';
 import { residualsAt, slopesAt } from './residuals-at.ts';
 
-const degrees = (r: number) => (r * 180) / Math.PI;
-const frame = { stationX: 0, floorZ: 0.03, side: 'left' as const };
 const man = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
-
-function place(seat: Seat, more: { pad?: object; rest?: object; foot?: object }): Seat {
-  return {
-    ...seat,
-    kneePad: { ...seat.kneePad, ...more.pad },
-    rearRest: { ...seat.rearRest, ...more.rest },
-    frontFoot: { ...seat.frontFoot, ...more.foot },
-  };
-}
-
-const unknownsOf = (s: Stance) => STANCE_UNKNOWNS.map((name) => s.angles[name]);
-
-/** Bodies and fittings over the whole plausible range and somewhat past it. */
-const plausible = fc
-  .record({
-    stature: fc.double({ min: 1.3, max: 2.1, noNaN: true }),
-    sex: fc.constantFrom('male' as const, 'female' as const, 'unspecified' as const),
-    aft: fc.double({ min: 0.1, max: 0.26, noNaN: true }),
-    out: fc.double({ min: 0, max: 0.1, noNaN: true }),
-    height: fc.double({ min: 0.05, max: 0.2, noNaN: true }),
-    restBehind: fc.double({ min: 0.2, max: 0.3, noNaN: true }),
-    restOut: fc.double({ min: -0.2, max: 0, noNaN: true }),
-    footAhead: fc.double({ min: 0.22, max: 0.36, noNaN: true }),
-    footOut: fc.double({ min: -0.14, max: 0.02, noNaN: true }),
-    toeOut: fc.double({ min: -10, max: 25, noNaN: true }),
-  })
-  .map((p) => ({
-    body: estimateBody({ stature: p.stature, mass: 22 * p.stature ** 2, sex: p.sex }),
-    seat: place(exampleSeat(), {
-      pad: { aftM: p.aft, outM: p.out, heightM: p.height },
-      rest: { aftM: p.aft + p.restBehind * p.stature, outM: p.restOut },
-      foot: { forwardM: p.footAhead * p.stature - p.aft, outM: p.footOut, toeOutDeg: p.toeOut },
-    }),
-  }));
 
 describe('the usual posture (feasibility prototype of the same form, few-degree agreement)', () => {
   const seat = place(exampleSeat(), { foot: { forwardM: 0.4, outM: -0.06 } });
@@ -109,175 +71,6 @@ describe('the objective', () => {
       ),
       { seed: 12, numRuns: 60 },
     );
-  });
-});
-
-describe('no path dependence', () => {
-  const PHASES = ['ready', 'catch', 'exit'] as const;
-  const PATH_DEG = 0.01;
-
-  function expectSame(a: readonly number[], b: readonly number[], what: string) {
-    a.forEach((angle, i) => {
-      expect(Math.abs(degrees(angle - b[i]!)), `${STANCE_UNKNOWNS[i]} ${what}`).toBeLessThan(PATH_DEG);
-    });
-  }
-
-  it('cold start, warm start and any other start agree within 0.01° in every phase, and the search ends', () => {
-    const start = fc.tuple(
-      ...[0.4, 0.3, 0.5, 0.7, 0.3].map((r) => fc.double({ min: -r, max: r, noNaN: true })),
-    );
-    fc.assert(
-      fc.property(plausible, start, ({ body, seat }, from) => {
-        for (const phase of PHASES) {
-          const cold = solveStance({ body, seat, frame, phase });
-          const other = solveStance({ body, seat, frame, phase, start: from });
-          const warm = solveStance({ body, seat, frame, phase, start: unknownsOf(cold) });
-          expectSame(unknownsOf(cold), unknownsOf(other), `${phase}, other start`);
-          expectSame(unknownsOf(cold), unknownsOf(warm), `${phase}, warm start`);
-          expect(cold.converged && other.converged).toBe(true);
-          expect(cold.iterations).toBeLessThan(60);
-        }
-      }),
-      { seed: 2026, numRuns: 1500 },
-    );
-  });
-
-  it('dragging any fitting out and back, each step started from the last, comes home within 0.01°', () => {
-    const drag = fc.constantFrom(
-      { pad: 'aftM', far: 0.25 },
-      { pad: 'heightM', far: 0.12 },
-      { pad: 'outM', far: -0.15 },
-      { rest: 'aftM', far: 0.3 },
-      { rest: 'outM', far: 0.2 },
-      { foot: 'forwardM', far: 0.35 },
-      { foot: 'forwardM', far: -0.3 },
-      { foot: 'toeOutDeg', far: 40 },
-    );
-    fc.assert(
-      fc.property(plausible, drag, fc.constantFrom(...PHASES), ({ body, seat }, { far, ...where }, phase) => {
-        const [[part, field]] = Object.entries(where) as [['pad' | 'rest' | 'foot', string]];
-        const fitting = { pad: seat.kneePad, rest: seat.rearRest, foot: seat.frontFoot }[part];
-        const from = (fitting as unknown as Record<string, number>)[field]!;
-        const home = unknownsOf(solveStance({ body, seat, frame, phase }));
-        let q = home;
-        for (let i = 0; i <= 40; i++) {
-          const to = from + far * Math.sin((Math.PI * i) / 40);
-          q = unknownsOf(
-            solveStance({ body, seat: place(seat, { [part]: { [field]: to } }), frame, phase, start: q }),
-          );
-        }
-        expectSame(home, q, `${phase}, after dragging ${part}.${field}`);
-      }),
-      { seed: 515, numRuns: 60 },
-    );
-  });
-});
-
-describe('laws', () => {
-  it('the mirrored paddler has the same angles, and points with y negated', () => {
-    fc.assert(
-      fc.property(plausible, ({ body, seat }) => {
-        const left = solveStance({ body, seat, frame });
-        const right = solveStance({
-          body,
-          seat: { ...seat, side: 'right' },
-          frame: { ...frame, side: 'right' },
-        });
-        for (const angle of STANCE_ANGLES) expect(right.angles[angle]).toBe(left.angles[angle]);
-        for (const [name, p] of Object.entries(left.points)) {
-          const m = right.points[name as keyof typeof right.points];
-          expect([m.x, m.y, m.z]).toEqual([p.x, p.y === 0 ? m.y : -p.y, p.z]);
-        }
-      }),
-      { seed: 8, numRuns: 30 },
-    );
-  });
-
-  it('moving the seat’s datum moves every point and nothing else', () => {
-    const seat = exampleSeat();
-    const here = solveStance({ body: man, seat, frame });
-    const there = solveStance({ body: man, seat, frame: { ...frame, stationX: 1.4 } });
-    expect(there.angles).toEqual(here.angles);
-    expect(there.points.headTop.x - here.points.headTop.x).toBeCloseTo(1.4, 12);
-  });
-
-  it('scaling every length keeps every angle, in every phase, to rounding', () => {
-    // Nothing in the objective is a length of its own: its tolerances in metres grow with the stature.
-    const factor = fc.double({ min: 0.5, max: 1.6, noNaN: true });
-    fc.assert(
-      fc.property(
-        plausible,
-        factor,
-        fc.constantFrom('ready', 'catch', 'exit'),
-        ({ body, seat }, k, phase) => {
-          const before = solveStance({ body, seat, frame, phase });
-          const after = solveStance({ body: scaledBody(body, k), seat: scaledSeat(seat, k), frame, phase });
-          for (const angle of STANCE_ANGLES) {
-            expect(Math.abs(degrees(after.angles[angle] - before.angles[angle])), angle).toBeLessThan(1e-6);
-          }
-        },
-      ),
-      { seed: 70, numRuns: 60 },
-    );
-  });
-});
-
-/** A body with every length multiplied; its masses stay. */
-function scaledBody(body: BodyEstimate, k: number): BodyEstimate {
-  const lengths = Object.fromEntries(
-    BODY_LENGTHS.map((name) => [name, { ...body.lengths[name], value: body.lengths[name].value * k }]),
-  ) as BodyEstimate['lengths'];
-  return { ...body, stature: body.stature * k, lengths };
-}
-
-/** A seat with every length that the stance depends on multiplied. */
-function scaledSeat(seat: Seat, k: number): Seat {
-  const { kneePad, rearRest, frontFoot, paddle } = seat;
-  const moved = place(seat, {
-    pad: {
-      aftM: kneePad.aftM * k,
-      outM: kneePad.outM * k,
-      heightM: kneePad.heightM * k,
-      foamGiveM: kneePad.foamGiveM * k,
-    },
-    rest: { aftM: rearRest.aftM * k, outM: rearRest.outM * k, heightM: rearRest.heightM * k },
-    foot: {
-      forwardM: frontFoot.forwardM * k,
-      outM: frontFoot.outM * k,
-      heightM: frontFoot.heightM * k,
-    },
-  });
-  return { ...moved, paddle: { ...paddle, lengthM: paddle.lengthM * k, lowerHandM: paddle.lowerHandM * k } };
-}
-
-describe('facts a coach would swear to (common practice, no source)', () => {
-  const seat = exampleSeat();
-  const base = solveStance({ body: man, seat, frame });
-  const move = (more: Parameters<typeof place>[1]) =>
-    solveStance({ body: man, seat: place(seat, more), frame });
-
-  it('rest further aft opens the kneeling knee', () => {
-    expect(move({ rest: { aftM: 0.64 } }).angles.kneelingKnee).toBeGreaterThan(base.angles.kneelingKnee);
-  });
-  it('front foot further forward opens the front knee', () => {
-    expect(move({ foot: { forwardM: 0.42 } }).angles.frontKnee).toBeGreaterThan(base.angles.frontKnee);
-  });
-  it('pad further aft opens the front knee and brings the weight aft', () => {
-    const aft = move({ pad: { aftM: 0.2 } });
-    expect(aft.angles.frontKnee).toBeGreaterThan(base.angles.frontKnee);
-    expect(aft.centreOfMass.x).toBeLessThan(base.centreOfMass.x);
-  });
-  it('pad higher raises the centre of mass and opens the front knee', () => {
-    const high = move({ pad: { heightM: 0.13 } });
-    expect(high.centreOfMass.z).toBeGreaterThan(base.centreOfMass.z);
-    expect(high.angles.frontKnee).toBeGreaterThan(base.angles.frontKnee);
-  });
-  it('pad further out asks for no less lean to the water', () => {
-    expect(move({ pad: { outM: 0.055 } }).centreOfMass.y).toBeGreaterThan(base.centreOfMass.y);
-  });
-  it('at the catch the weight is further forward than at ready', () => {
-    const reaching = solveStance({ body: man, seat, frame, phase: 'catch' });
-    expect(reaching.centreOfMass.x).toBeGreaterThan(base.centreOfMass.x);
   });
 });
 
@@ -371,5 +164,73 @@ describe('whatever is asked of it', () => {
       }),
       { seed: 31, numRuns: 80 },
     );
+  });
+});
+
+describe('a personal limit', () => {
+  const limited = (joint: 'trunkForward' | 'frontKneeFlexion' | 'kneelingHipExtension', maxDeg: number) => {
+    const seat = exampleSeat();
+    const athlete = { ...seat.athlete!, limits: [{ joint, maxDeg, reason: 'sore' }] };
+    return { ...seat, athlete };
+  };
+  const at = (seat = exampleSeat()) => solveStance({ body: man, seat, frame });
+
+  it('past where the joint would rest changes nothing', () => {
+    expect(at(limited('trunkForward', 40)).angles).toEqual(at().angles);
+  });
+
+  it.each([
+    ['trunkForward', 5, 'trunkPitch', 5],
+    ['kneelingHipExtension', -20, 'kneelingHip', 160],
+  ] as const)('%s of %i° brings the joint most of the way back', (joint, maxDeg, angle, limit) => {
+    const [free, held] = [at(), at(limited(joint, maxDeg))];
+    const over = (stance: typeof free) => degrees(stance.angles[angle]) - limit;
+    expect(over(free)).toBeGreaterThan(5);
+    expect(over(held)).toBeLessThan(0.7 * over(free));
+  });
+
+  it('says so among what forces the stance', () => {
+    const { forcing } = at(limited('kneelingHipExtension', -20));
+    expect(forcing.slice(0, 3).map((f) => f.term)).toContain('kneelingHipLimit');
+  });
+});
+
+describe('catch and exit', () => {
+  const seat = exampleSeat();
+  const at = (phase: 'ready' | 'catch' | 'exit', own = seat) =>
+    solveStance({ body: man, seat: own, frame, phase });
+
+  it('hold the trunk where the stroke has it, the athlete’s own if set', () => {
+    expect(degrees(at('catch').angles.trunkPitch)).toBeCloseTo(38, 9);
+    const own = { ...seat, stroke: { catchPitchDeg: 45, exitPitchDeg: 2 } };
+    expect(degrees(at('catch', own).angles.trunkPitch)).toBeCloseTo(45, 9);
+    expect(degrees(at('exit', own).angles.trunkPitch)).toBeCloseTo(2, 9);
+    expect(at('ready', own).angles).toEqual(at('ready').angles);
+  });
+
+  it('keep a pinned thigh in every phase, for that is how this athlete kneels', () => {
+    const pinned = { ...seat, pins: { thighPitchDeg: 15, trunkPitchDeg: 5 } };
+    for (const phase of ['ready', 'catch', 'exit'] as const) {
+      expect(degrees(at(phase, pinned).angles.thighPitch)).toBeCloseTo(15, 9);
+    }
+    expect(degrees(at('ready', pinned).angles.trunkPitch)).toBeCloseTo(5, 9);
+    expect(degrees(at('catch', pinned).angles.trunkPitch)).toBeCloseTo(38, 9);
+  });
+
+  it('leave what the fittings hold where it is', () => {
+    const [ready, reaching] = [at('ready').points, at('catch').points];
+    for (const point of ['kneelingKnee', 'kneelingAnkle', 'rearBall', 'frontHeel', 'frontAnkle'] as const) {
+      expect(reaching[point]).toEqual(ready[point]);
+    }
+  });
+});
+
+describe('kneeling on the other knee than the paddling side', () => {
+  it('mirrors the fittings and not the lean: a trunk held toward the paddling side leans there', () => {
+    const seat = exampleSeat({ side: 'left', kneels: 'right', pins: { trunkRollDeg: 5 } });
+    const { points } = solveStance({ body: man, seat, frame: { ...frame, side: 'right' } });
+    expect(points.kneelingKnee.y).toBeLessThan(0);
+    expect(points.lowerHand.y).toBeGreaterThan(0);
+    expect(points.midShoulder.y).toBeGreaterThan(points.midHip.y);
   });
 });
