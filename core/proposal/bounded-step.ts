@@ -50,6 +50,7 @@ function normalOf({ residuals, jacobian }: Linearised, n: number): Normal {
 }
 
 /** The step with some unknowns fixed; the others stand where the damped normal equations have them. */
+/** The step with some unknowns fixed: normal equations of the others, what the fixed ones do brought to the right side. */
 function solveFree({ matrix, slope }: Normal, fixed: readonly (number | null)[], damping: number): number[] {
   const n = fixed.length;
   const product = (i: number, j: number) => matrix[i < j ? j * n + i : i * n + j]!;

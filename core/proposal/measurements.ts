@@ -43,7 +43,10 @@ export function quantityOf(
   return quantities.find((q) => q.id === quantity.id && q.seat === quantity.seat);
 }
 
-/** Change of the quantity per metre of each body length, in the order of `BODY_LENGTHS`. */
+/**
+ * Change of the quantity per metre of each body length, in the order of `BODY_LENGTHS`: two solves of one seat for each of
+ * fourteen lengths. A quantity that cannot be computed with a length changed (a boat that swamps) counts as not answering it.
+ */
 function slopesToLengths(fit: Fit, goal: MeasuringGoal): number[] {
   const boat = boatState(fit);
   const bodies = fit.seats.map(({ athlete }) => (athlete ? bodyOfAthlete(athlete) : null));
@@ -68,7 +71,7 @@ function longer(body: BodyEstimate, name: BodyLength, by: number): BodyEstimate 
   return { ...body, lengths: { ...body.lengths, [name]: { ...estimate, value: estimate.value + by } } };
 }
 
-/** The measures that nobody has taken of this athlete, as the body's joint spread knows them. */
+/** The measures that nobody has taken of this athlete, as the body's joint spread knows them, the doubt of a reading added. */
 function untaken(athlete: Athlete): MeasureModel<TapeMeasure>[] {
   const { covariance } = bodySpread(bodyInputOf(athlete));
   return TAPE_MEASURES.filter((measure) => !athlete.tape[measure]).map((measure) => {

@@ -75,6 +75,7 @@ function rowAfter({ residuals, jacobian }: OneSided, row: number, step: readonly
   return sum;
 }
 
+/** The cost of the linearised problem after a step: what each round must lower. */
 function modelCost(problem: OneSided, step: readonly number[]): number {
   let cost = 0;
   for (let row = 0; row < problem.residuals.length; row++) {

@@ -19,7 +19,7 @@ export interface ProposedMove extends CoordinatePlace {
   readonly to: number;
 }
 
-/** Where a first search ended, and the slopes there. */
+/** Where a first search ended, and the slopes there: what the second one need not measure again. */
 interface Near {
   readonly x: readonly number[];
   readonly slopes: Slopes;
@@ -70,7 +70,7 @@ function serious(report: Report): Finding[] {
 const from = ({ fit }: Search, { seat, coordinate }: CoordinatePlace) =>
   coordinateOf(fit.seats[seat]!, coordinate);
 
-/** The fit with the moves made, every moved value written tidily. */
+/** The fit with the moves made (in scales), every moved value written tidily; a fit without moves is the very same object. */
 function fitAt(search: Search, x: readonly number[]): Fit {
   return search.places.reduce((now, place, i) => {
     if (!x[i]) return now;
@@ -88,7 +88,7 @@ function movesBetween(search: Search, to: Fit): ProposedMove[] {
   });
 }
 
-/** The moves that bring a coordinate to the multiples of `step` around where `x` has it. */
+/** The moves, in scales, that bring a coordinate to the multiples of `step` (metres) on either side of where `x` has it. */
 function neighbours(search: Search, place: CoordinatePlace, x: number, step: number): number[] {
   const { scale } = COORDINATE_RULES[place.coordinate];
   const at = (from(search, place) + x * scale) / step;
@@ -124,14 +124,17 @@ function replaced(x: readonly number[], index: number, to: number): number[] {
   return x.map((d, i) => (i === index ? to : d));
 }
 
-/** The candidate with the least cost; the first of equal ones. */
+/** The candidate with the least cost; the first of equal ones, so that two runs choose alike. */
 function best(search: Search, candidates: readonly number[][]): number[] {
   if (candidates.length === 1) return candidates[0]!;
   const costs = candidates.map((x) => pointAt(search, x).cost);
   return candidates[costs.indexOf(Math.min(...costs))]!;
 }
 
-/** Moves rounded to each coordinate's grain; those on drilled rails stand in holes already. */
+/**
+ * Moves rounded to each coordinate's grain (a millimetre, half a degree), because nobody sets wood finer; those on drilled rails
+ * stand in holes already, and what moved less than half a grain did not move.
+ */
 function rounded(search: Search, x: readonly number[]): number[] {
   return x.map((d, i) => {
     const place = search.places[i]!;
@@ -142,7 +145,10 @@ function rounded(search: Search, x: readonly number[]): number[] {
   });
 }
 
-/** Takes back, the smallest first, every move without which the proposal costs no more. */
+/**
+ * Takes back, the smallest first, every move without which the proposal costs no more: least squares spread a cure thinly over
+ * all coordinates, and a coach wants to turn as few screws as will do.
+ */
 function withoutIdleMoves(search: Search, moves: readonly number[]): readonly number[] {
   let x = moves;
   let cost = costOf(pointAt(search, x).report, x);

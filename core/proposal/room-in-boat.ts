@@ -100,7 +100,10 @@ function footInBoat(
   return { ...foot, outM: firstWithRoom(room, foot.outM) };
 }
 
-/** The first place from `from` toward the centreline, and past it as far again, with room; else that with the most. */
+/**
+ * Of places a step apart, from `from` toward the centreline and past it as far again: the first with room, else the one with
+ * the most. Metres.
+ */
 function firstWithRoom(room: (outM: number) => number, from: number): number {
   let best = { at: from, room: room(from) };
   const sign = from > 0 ? -1 : 1;

@@ -55,7 +55,7 @@ export interface Found {
   readonly cost: number;
 }
 
-/** Change of each judged value per scale of each coordinate, by the finding's id. */
+/** Change of each judged value (SI) per scale of each coordinate, in the order of the places, by the finding's id. */
 export type Slopes = ReadonlyMap<string, readonly number[]>;
 
 /** Where a search starts: moves (none unless given) and slopes known from a search near by; `near` saves the last measuring. */
@@ -65,7 +65,10 @@ export interface SearchStart {
   readonly near?: true;
 }
 
-/** The point with the coordinates moved by `x` scales from the search's fit. */
+/**
+ * The point with the coordinates moved by `x` scales from the search's fit: one evaluation with the held doubts. A scale is 1 cm or
+ * 3°, so that moves of wood and of turns weigh alike.
+ */
 export function pointAt(search: Search, x: readonly number[]): Found {
   const moved = x.reduce(
     (now, scales, index) => (scales ? withMove(search, now, { index, scales }) : now),

@@ -31,7 +31,7 @@ const HOLD: Readonly<Record<Phase, Hold>> = {
 const LOWER_BEND = { x: -0.3, y: 1, z: -0.2 };
 const TOP_BEND = { x: 0.1, y: -1, z: 0.15 };
 
-/** Keeps shoulders turned along the trunk from dividing by nothing. */
+/** Keeps shoulders turned along the trunk from dividing by nothing, square metres. */
 const LEAST = 1e-12;
 
 /** What does not change during a solve, metres from mid-shoulder in the paddler's frame. */
@@ -58,7 +58,10 @@ export interface Arms {
   readonly top: TwoLink;
 }
 
-/** How the hands hold the paddle in one phase, and how the shoulders are turned. */
+/**
+ * How the hands hold the paddle in one phase, and how the shoulders are turned; metres from mid-shoulder, paddler's frame.
+ * Mirrored for somebody who kneels on the other knee than they paddle on.
+ */
 export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold {
   const side = paddlingSign(seat);
   const { top, shaft } = HOLD[phase];
@@ -89,7 +92,10 @@ function shoulderTurn({ stroke }: Seat, phase: Phase): number {
   return STROKE_POSTURE[`${phase}Rotation`];
 }
 
-/** Both arms for the trunk's way up (a unit vector). */
+/**
+ * Both arms for the trunk's way up (a unit vector), metres from mid-shoulder. The hands are held where the phase has them, as the
+ * trunk leans under them: they belong to the paddle, and the elbows make up the difference.
+ */
 export function armsAt(up: Vec3, hold: ArmsHold): Arms {
   const tilted = plus(hold.square, -dot(hold.square, up), up);
   const length = Math.sqrt(dot(tilted, tilted) + LEAST);

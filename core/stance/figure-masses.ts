@@ -18,7 +18,11 @@ export interface Spanned {
   readonly share: number;
 }
 
-/** Every segment of body and paddle between its joints; the endpoints are those of `body/segment-masses.ts`. */
+/**
+ * Every segment of body and paddle between its joints, kilograms and shares from the first joint; the endpoints are those of
+ * `body/segment-masses.ts`. Shares past 1 lie beyond the second joint, as the blade does beyond the lower hand. Fifteen masses:
+ * head, trunk, two of each arm and leg segment, and the paddle.
+ */
 export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: Seat): Spanned[] {
   const { forearm, hand, footLength, heelToBall } = lengths;
   const wrist = forearm.value / (forearm.value + hand.value);
@@ -89,7 +93,10 @@ const HANGING: readonly FigurePoint[] = [
   'topHand',
 ];
 
-/** Gathers segment masses into one weight for each joint. */
+/**
+ * Gathers segment masses into one weight for each joint: share × mass over the whole, so that the centre of mass is a weighed
+ * sum of a dozen joints in place of fifteen centres. The fittings' own joints are summed once, here.
+ */
 export function centreWeights(masses: readonly Spanned[], contacts: Contacts): CentreWeights {
   let massKg = 0;
   for (const mass of masses) massKg += mass.massKg;
@@ -105,7 +112,10 @@ export function centreWeights(masses: readonly Spanned[], contacts: Contacts): C
   return { massKg, held, of, upper };
 }
 
-/** Centre of mass of body and paddle, paddler's frame, metres. */
+/**
+ * Centre of mass of body and paddle, paddler's frame, metres; `headNeck` is that length in metres. The same as the mean of the
+ * segments' own centres to 1e-10 (tests/core/stance/figure-masses.test.ts).
+ */
 export function centreOf(figure: Figure, { held, of, upper }: CentreWeights, headNeck: number): Vec3 {
   const { arms, leg } = figure;
   let at = plus(held, of.kneelingHip ?? 0, figure.kneelingHip);
@@ -122,7 +132,10 @@ export function centreOf(figure: Figure, { held, of, upper }: CentreWeights, hea
   return plus(at, of.topHand ?? 0, arms.hold.topHand);
 }
 
-/** How the centre of mass moves with one unknown, metres per radian. */
+/**
+ * How the centre of mass moves with one unknown, metres per radian. Where the trunk stands still so do head and arms, which
+ * are then carried along with mid-shoulder.
+ */
 export function centreSlope(
   { arms }: Figure,
   slope: FigureSlope,
@@ -144,7 +157,7 @@ export function centreSlope(
   return plus(at, of.topElbow ?? 0, moved.topElbow);
 }
 
-/** Where each mass lies between the points of a figure, metres in the points' own frame. */
+/** Where each mass lies between the points of a figure, metres in the points' own frame: boat or paddler's, as given. */
 export function placedMasses(masses: readonly Spanned[], points: Readonly<Record<FigurePoint, Vec3>>) {
   return masses.map(({ segment, massKg, from, to, share }) => ({
     segment,

@@ -8,7 +8,10 @@ import type { FigurePoint, StanceAngle } from './stance.ts';
 const NECK_SHARE = 0.28;
 const HEAD_SHARE = 0.64;
 
-/** Every point that the figure is drawn through, paddler's frame, metres. */
+/**
+ * Every point that the figure is drawn through (`FIGURE_POINTS`), paddler's frame, metres. Called once, after the solve: the
+ * search itself makes do with the joints that its terms need.
+ */
 export function figurePoints({ contacts }: StanceProblem, figure: Figure): Record<FigurePoint, Vec3> {
   const { midShoulder, headTop, arms } = figure;
   const { lowerShoulder, topShoulder, lower, top, hold } = arms;
@@ -40,7 +43,10 @@ export function figurePoints({ contacts }: StanceProblem, figure: Figure): Recor
   };
 }
 
-/** The angles a coach reads, radians, as `stance/angles.ts` defines them. */
+/**
+ * The angles a coach reads (`STANCE_ANGLES`), radians, as `stance/angles.ts` defines them. Five are the unknowns themselves; the
+ * other six are read off the points, so that what is written beside the drawing is what is drawn.
+ */
 export function figureAngles(
   { soleWay }: StanceProblem,
   { figure, points: p, q }: { figure: Figure; points: Record<FigurePoint, Vec3>; q: Float64Array },

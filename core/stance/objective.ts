@@ -19,7 +19,10 @@ import { NEUTRAL_STATURE } from './neutral-posture.ts';
 import { type Phase, STANCE_UNKNOWNS } from './stance.ts';
 import { MEASURES, residualOf, stanceTerms, type Term } from './stance-terms.ts';
 
-/** One stance problem, ready to be evaluated at any value of its unknowns. */
+/**
+ * One stance problem, ready to be evaluated at any value of its unknowns: body, fittings and phase turned into lengths, fixed
+ * joints, weights and terms. Paddler's frame, SI.
+ */
 export interface StanceProblem extends FigureParts {
   readonly seat: Seat;
   readonly phase: Phase;
@@ -31,7 +34,10 @@ export interface StanceProblem extends FigureParts {
   readonly soleWay: Vec3;
 }
 
-/** Gathers what does not change during a solve. */
+/**
+ * Gathers what does not change during a solve: 5 to 20 evaluations follow, and a hand on the drawing asks for a solve sixty
+ * times a second.
+ */
 export function stanceProblem(body: BodyEstimate, seat: Seat, phase: Phase): StanceProblem {
   const lengths = lengthsOf(body);
   const contacts = contactsOf(seat, lengths, body.stature);
@@ -99,7 +105,7 @@ export function stanceObjective(problem: StanceProblem): LeastSquares {
   };
 }
 
-/** The hip's ways on either side: trunk, line of the hips, thigh from hip to knee. */
+/** What both hip angles are measured between: trunk, line of the hips, thigh from hip to knee. */
 function hipWays({ thigh, trunk, across, leg, frontHip }: Figure) {
   return {
     kneeling: { up: trunk.up, across, thigh: scale(thigh.up, -1) },
@@ -107,7 +113,7 @@ function hipWays({ thigh, trunk, across, leg, frontHip }: Figure) {
   };
 }
 
-/** Writes the measures of a figure in the order of `MEASURES`. */
+/** Writes the measures of a figure in the order of `MEASURES`: radians, metres, and two cosines. */
 function measuresOf(
   { q, figure }: { q: Float64Array; figure: Figure },
   problem: StanceProblem,
@@ -126,7 +132,7 @@ function measuresOf(
   into[11] = dot(subtract(figure.leg.middle, contacts.frontAnkle), soleWay) / lengths.shank;
 }
 
-/** Writes how the measures change per radian of one unknown. */
+/** Writes how the measures change per radian of one unknown: the chain rule from joint to measure, written out. */
 function measureSlopes(
   figure: Figure,
   { slope, unknown }: { slope: FigureSlope; unknown: number },

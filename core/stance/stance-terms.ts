@@ -3,7 +3,10 @@ import type { BodyLengths, Contacts } from './contacts.ts';
 import type { JointLimits } from './joint-limits.ts';
 import { LIMIT_TOLERANCE, NEUTRAL, REACH_TOLERANCE } from './neutral-posture.ts';
 
-/** What the terms of the objective are functions of, in the order of the measures' array. */
+/**
+ * What the terms of the objective are functions of, in the order of the measures' array. Angles in radians unless said
+ * otherwise; several terms may share one measure (a joint's neutral place and its limit).
+ */
 export const MEASURES = [
   'thighPitch',
   'thighRoll',
@@ -24,7 +27,10 @@ export const MEASURES = [
 ] as const;
 export type Measure = (typeof MEASURES)[number];
 
-/** Names of the terms of the objective, in the order of the residuals. */
+/**
+ * Names of the terms of the objective, in the order of the residuals: what *what is forcing this stance* names. Departures
+ * first, then balance, then the one-sided terms of reach and anatomy.
+ */
 export const STANCE_TERMS = [
   'frontKnee',
   'kneelingHip',
@@ -69,7 +75,7 @@ const limit = (measure: Measure, sense: Sense, at: number): Term => ({
   tolerance: LIMIT_TOLERANCE,
 });
 
-/** The terms that say the same for everybody: departures of angles from neutral. */
+/** The terms that say the same for everybody, whatever body and fittings: departures of angles from neutral. */
 const ANGLE_TERMS = {
   kneelingHip: near('kneelingHip'),
   frontHip: near('frontHip'),
@@ -141,7 +147,10 @@ function cosineLimit(measure: Measure, least: number): Term {
   return { measure: on(measure), sense: 'most', at: Math.cos(least), tolerance: slope * LIMIT_TOLERANCE };
 }
 
-/** A term's residual for the value of its measure, in units of its tolerance. */
+/**
+ * A term's residual for the value of its measure, in units of its tolerance: the sum of their squares is what a stance makes
+ * small. 0 on the free side of a one-sided term; continuous at its edge, where only the slope has a corner.
+ */
 export function residualOf({ sense, at, tolerance }: Term, value: number): number {
   const off = value - at;
   switch (sense) {
