@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
@@ -6,6 +7,7 @@ import { COORDINATE_RULES, withCoordinate } from '../../../core/fit/fitting-coor
 import { firstSetting } from '../../../core/proposal/first-setting.ts';
 import { seriousCount, totalTrouble } from '../../../core/proposal/objective.ts';
 import { propose } from '../../../core/proposal/propose.ts';
+import { sampleBoat } from '../../reference/proposal-random.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -80,5 +82,95 @@ describe('from athlete and boat alone', () => {
     const start = firstSetting({ body: bodyOfAthlete(athlete), boat, stationX: 0, side: 'left' });
     const { report } = propose(evaluator, { ...exampleFit([{ ...start, athlete }]), boat });
     expect(report.findings.filter((f) => f.severity === 'stop').map((f) => f.id)).toEqual([]);
+  });
+});
+
+describe('whatever fit it is given', () => {
+  const offset = (reach: number) => fc.double({ min: -reach, max: reach, noNaN: true });
+  const disturbed = fc
+    .record({
+      statureM: fc.double({ min: 1.5, max: 2, noNaN: true }),
+      aft: offset(0.1),
+      out: offset(0.05),
+      height: offset(0.05),
+      rest: offset(0.12),
+      restOut: offset(0.1),
+      foot: offset(0.15),
+      locks: fc.subarray(['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const),
+    })
+    .map(({ statureM, locks, ...by }): Fit => {
+      const athlete = exampleAthlete({ statureM, massKg: 22.5 * statureM ** 2 });
+      const { kneePad, rearRest, frontFoot, ...seat } = exampleSeat({ athlete, locks });
+      return exampleFit([
+        {
+          ...seat,
+          kneePad: {
+            ...kneePad,
+            aftM: kneePad.aftM + by.aft,
+            outM: kneePad.outM + by.out,
+            heightM: kneePad.heightM + by.height,
+          },
+          rearRest: { ...rearRest, aftM: rearRest.aftM + by.rest, outM: rearRest.outM + by.restOut },
+          frontFoot: { ...frontFoot, forwardM: frontFoot.forwardM + by.foot },
+        },
+      ]);
+    });
+
+  it('it is never worse, leaves locks alone, stays between the ends of each rule, and lists just what it moved', () => {
+    fc.assert(
+      fc.property(disturbed, (fit) => {
+        const before = evaluator.evaluate(fit);
+        const { report, moves, uncleared, fit: after } = propose(evaluator, fit);
+        if (seriousCount(report) >= seriousCount(before)) {
+          expect(totalTrouble(report)).toBeLessThanOrEqual(totalTrouble(before) + 1e-9);
+        }
+        expect(uncleared.length).toBe(
+          report.findings.filter((f) => f.severity === 'change' || f.severity === 'stop').length,
+        );
+        let rebuilt = fit;
+        for (const { seat, coordinate, from, to } of moves) {
+          const { fitting, least, most } = COORDINATE_RULES[coordinate];
+          expect(fit.seats[0]!.locks).not.toContain(fitting);
+          expect(to).toBeGreaterThanOrEqual(Math.min(least, from) - 1e-9);
+          expect(to).toBeLessThanOrEqual(Math.max(most, from) + 1e-9);
+          rebuilt = withCoordinate(rebuilt, { seat, coordinate }, to);
+        }
+        expect(rebuilt).toEqual(after);
+      }),
+      { seed: 61, numRuns: 15 },
+    );
+  }, 120_000);
+});
+
+describe('in a crew', () => {
+  const crew = () =>
+    exampleFit([exampleSeat(), exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) })]);
+
+  it('moves every seat at once, or the named ones alone', () => {
+    const seatsOf = (seats?: readonly number[]) =>
+      new Set(propose(evaluator, crew(), seats).moves.map(({ seat }) => seat));
+    expect([...seatsOf()].toSorted()).toEqual([0, 1]);
+    expect([...seatsOf([1])]).toEqual([1]);
+  });
+
+  it('leaves an empty seat as it is', () => {
+    const fit = crew();
+    const half = { ...fit, seats: fit.seats.map((seat, i) => (i === 1 ? { ...seat, athlete: null } : seat)) };
+    const { fit: after, moves } = propose(evaluator, half);
+    expect(moves.every(({ seat }) => seat === 0)).toBe(true);
+    expect(after.seats[1]).toBe(half.seats[1]);
+  });
+});
+
+describe('change before check', () => {
+  it('sets no pad past its band to spare a trim that says check either way: a single with its mark at mid-length', () => {
+    // Squares alone set this pad 21 cm aft, which says change, and left the bow at the catch saying check all the same.
+    const boat = { ...sampleBoat('single'), seats: [{ stationM: 0 }] };
+    const athlete = exampleAthlete({ sex: 'male', statureM: 1.791, massKg: 75.9 });
+    const start = firstSetting({ body: bodyOfAthlete(athlete), boat, stationX: 0, side: 'left' });
+    const { fit, report, uncleared } = propose(evaluator, { ...exampleFit([{ ...start, athlete }]), boat });
+    expect(uncleared).toEqual([]);
+    expect(fit.seats[0]!.kneePad.aftM).toBeLessThanOrEqual(0.2 + 1e-9);
+    expect(report.findings.find((f) => f.quantity === 'trimCatch')!.severity).toBe('check');
   });
 });
