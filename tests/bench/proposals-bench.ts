@@ -1,48 +1,41 @@
-import type { Boat } from '../../core/fit/boat-schema.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import { seriousCount } from '../../core/proposal/objective.ts';
 import { propose } from '../../core/proposal/propose.ts';
 import { type WhyUncleared, whyUncleared } from '../../core/proposal/why-uncleared.ts';
 import { SAMPLE_HULLS } from '../reference/hydro-sample-hulls.ts';
-import { firstFit, randomAthletes, reasonFor, sampleBoat } from '../reference/proposal-random.ts';
+import { boatOf, crewFit, MARK_AT_MIDDLE, randomAthletes, reasonFor } from '../reference/proposal-random.ts';
 
 /**
- * First settings and proposals for seeded random athletes in each sample hull, and in the single with its mark at
+ * First settings and proposals for crews of seeded random athletes in each sample hull, and in the single with its mark at
  * mid-length: the share that leaves nothing to change or stop, why the rest could not be cleared, and the time of one. Takes
  * minutes: `npm run -s proposals -- [athletes] [hull]`.
  */
 const SEED = 20_261_125;
-const MARK_AT_MIDDLE = 'single, mark at mid-length';
 const count = Number(process.argv[2] ?? 500);
 const only = process.argv[3];
-const names = [...SAMPLE_HULLS, MARK_AT_MIDDLE].filter((name) => only === undefined || name === only);
-const lines = names.map((name) => lineFor(name));
+const names = [...SAMPLE_HULLS, MARK_AT_MIDDLE] as const;
+const lines = names.filter((name) => only === undefined || name === only).map((name) => lineFor(name));
 console.log(
-  `\n${'hull'.padEnd(28)}${'athletes'.padStart(9)}${'first setting clean'.padStart(21)}${'proposal clean'.padStart(16)}${'ms, middle'.padStart(12)}${'ms, p95'.padStart(9)}`,
+  `\n${'hull'.padEnd(28)}${'crews'.padStart(9)}${'first setting clean'.padStart(21)}${'proposal clean'.padStart(16)}${'ms, middle'.padStart(12)}${'ms, p95'.padStart(9)}`,
 );
 for (const line of lines) console.log(line);
 
-function boatFor(name: string): Boat {
-  if (name === MARK_AT_MIDDLE) return { ...sampleBoat('single'), seats: [{ stationM: 0 }] };
-  return sampleBoat(SAMPLE_HULLS.find((hull) => hull === name)!);
-}
-
 /** Runs one hull, tells of every failure as it comes, and gives the table's line. */
-function lineFor(name: string): string {
-  const boat = boatFor(name);
+function lineFor(name: (typeof names)[number]): string {
+  const boat = boatOf(name);
   const evaluator = createEvaluator();
   const times: number[] = [];
   let [firstClean, clean] = [0, 0];
-  for (const athlete of randomAthletes(SEED, count)) {
-    const fit = firstFit(boat, athlete);
+  const athletes = randomAthletes(SEED, count);
+  for (let i = 0; i < count; i++) {
+    const fit = crewFit(boat, athletes, i);
     const started = performance.now();
     const proposal = propose(evaluator, fit);
     times.push(performance.now() - started);
     if (seriousCount(evaluator.evaluate(fit)) === 0) firstClean++;
     if (proposal.uncleared.length === 0) clean++;
     else {
-      const who = `${athlete.sex} ${athlete.statureM} m ${athlete.massKg} kg`;
-      console.log(`${name}: ${reasonFor({ proposal, who })}`);
+      console.log(`${name}: ${reasonFor(proposal)}`);
       for (const { finding, why } of whyUncleared(evaluator, proposal, proposal.uncleared)) {
         console.log(`    ${finding.id}: ${whyText(why)}`);
       }

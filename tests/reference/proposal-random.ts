@@ -3,10 +3,9 @@ import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import type { Finding } from '../../core/findings/finding.ts';
 import { type Athlete, athleteSchema } from '../../core/fit/athlete-schema.ts';
 import type { Boat } from '../../core/fit/boat-schema.ts';
-import type { Evaluator } from '../../core/fit/evaluator.ts';
 import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
-import { type Proposal, propose } from '../../core/proposal/propose.ts';
 import { firstSetting } from '../../core/proposal/first-setting.ts';
+import type { Proposal } from '../../core/proposal/propose.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
 
 /** The invented club's boats, each of one of the sample hulls. */
@@ -50,35 +49,46 @@ export function randomAthletes(seed: number, count: number): Athlete[] {
   });
 }
 
+/** The single with its centre mark at mid-length, 5 cm ahead of where its hull asks for it. */
+export const MARK_AT_MIDDLE = 'single, mark at mid-length';
+
+/** A sample hull's boat, or the single with its mark moved. */
+export function boatOf(name: SampleHull | typeof MARK_AT_MIDDLE): Boat {
+  return name === MARK_AT_MIDDLE ? { ...sampleBoat('single'), seats: [{ stationM: 0 }] } : sampleBoat(name);
+}
+
 /**
- * A first setting for every seat of a boat, changing sides. Every seat has a paddler of the same measures: how people of
- * different size sit in one boat is the crew's order, which a proposal leaves alone.
+ * A first setting for every seat of a boat, changing sides: the athlete numbered `from` in the bow, those after it (and after
+ * the last, the first) behind, as chance has them.
  */
-export function firstFit(boat: Boat, athlete: Athlete): Fit {
-  const body = bodyOfAthlete(athlete);
+export function crewFit(boat: Boat, athletes: readonly Athlete[], from = 0): Fit {
+  const bow = athletes[from]!.side === 'left';
   const seats = boat.seats.map(({ stationM }, i) => {
-    const side = (athlete.side === 'left') === (i % 2 === 0) ? ('left' as const) : ('right' as const);
-    return { ...firstSetting({ body, boat, stationX: stationM, side }), athlete };
+    const athlete = athletes[(from + i) % athletes.length]!;
+    const side = bow === (i % 2 === 0) ? ('left' as const) : ('right' as const);
+    const body = bodyOfAthlete(athlete);
+    return { ...firstSetting({ body, boat, stationX: stationM, side }), athlete: { ...athlete, side } };
   });
   return fitSchema.parse({ format: 'kneelwright-fit/1', name: 'First setting', boat, seats });
 }
 
-/** A proposal with what it could not clear, and who for. */
-export interface Tried {
-  readonly proposal: Proposal;
-  readonly who: string;
+/** The same for one athlete, in every seat. */
+export function firstFit(boat: Boat, athlete: Athlete): Fit {
+  return crewFit(boat, [athlete]);
 }
 
-export function proposeFirst(evaluator: Evaluator, boat: Boat, athlete: Athlete): Tried {
-  const { sex, statureM, massKg } = athlete;
-  return { proposal: propose(evaluator, firstFit(boat, athlete)), who: `${sex} ${statureM} m ${massKg} kg` };
+/** Who a fit is for, seat by seat. */
+export function crewText({ seats }: Fit): string {
+  return seats
+    .flatMap(({ athlete }) => (athlete ? [`${athlete.sex} ${athlete.statureM} m ${athlete.massKg} kg`] : []))
+    .join(', ');
 }
 
 /** Why a proposal is not clean: each finding left, its value and band. SI. */
-export function reasonFor({ proposal, who }: Tried): string {
-  const told = proposal.uncleared.map(
+export function reasonFor({ fit, uncleared }: Proposal): string {
+  const told = uncleared.map(
     ({ id, value, severity, band }: Finding) =>
       `${id} ${severity} ${value.toFixed(4)} outside ${band.min ?? '…'} to ${band.max ?? '…'}`,
   );
-  return `${who}: ${told.join('; ')}`;
+  return `${crewText(fit)}: ${told.join('; ')}`;
 }
