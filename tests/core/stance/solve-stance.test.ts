@@ -148,6 +148,38 @@ describe('whatever is asked of it', () => {
     );
   });
 
+  it('nor in any phase, with any angles held, kneeling on either knee, a kilometre away', () => {
+    const wild = (reach: number) => fc.double({ min: -reach, max: reach, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.record({ pad: wild(1000), out: wild(1000), rest: wild(1000), foot: wild(1000), wedge: wild(60) }),
+        fc.record(
+          { trunkPitchDeg: wild(90), thighRollDeg: wild(80), pelvisYawDeg: wild(90) },
+          { requiredKeys: [] },
+        ),
+        fc.constantFrom('left' as const, 'right' as const),
+        fc.constantFrom('ready' as const, 'catch' as const, 'exit' as const),
+        (at, pins, kneels, phase) => {
+          const far = place(exampleSeat({ pins, kneels }), {
+            pad: { aftM: at.pad, outM: at.out },
+            rest: { aftM: at.rest },
+            foot: { forwardM: at.foot, wedgeDeg: at.wedge },
+          });
+          const stance = solveStance({ body: man, seat: far, frame, phase });
+          const numbers = [
+            ...Object.values(stance.points).flatMap(({ x, y, z }) => [x, y, z]),
+            ...Object.values(stance.angles),
+            ...stance.shortfalls.map(({ shortfall }) => shortfall),
+            ...stance.forcing.flatMap(({ residual, share }) => [residual, share]),
+            stance.centreOfMass.x + stance.centreOfMass.y + stance.centreOfMass.z,
+          ];
+          expect(numbers.every(Number.isFinite)).toBe(true);
+        },
+      ),
+      { seed: 100, numRuns: 150 },
+    );
+  });
+
   it('never flips a limb: a millimetre of pad moves no joint by more than three centimetres', () => {
     fc.assert(
       fc.property(plausible, ({ body, seat }) => {
