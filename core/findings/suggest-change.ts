@@ -3,6 +3,7 @@ import type { Fit } from '../fit/fit-schema.ts';
 import {
   COORDINATE_RULES,
   coordinateOf,
+  endsOf,
   freeCoordinates,
   holePitch,
   withCoordinate,
@@ -72,7 +73,8 @@ function moveAlong(search: Search, seat: number, coordinate: FittingCoordinate):
   const by = leastMove(excess, rule);
   if (by === null) return null;
   const to = roundedOutward(from, by, holePitch(fit, coordinate) ?? rule.grain);
-  if (to < Math.min(rule.least, from) || to > Math.max(rule.most, from)) return null;
+  const { least, most } = endsOf(fit, coordinate);
+  if (to < Math.min(least, from) || to > Math.max(most, from)) return null;
   const after = evaluator.evaluateHolding(withCoordinate(fit, { seat, coordinate }, to), report);
   if (excessOf(search, after) > 0 || Math.abs(to - from) > rule.reach) return null;
   const sideEffects = sideEffectsOf(report, after, search.finding.id);

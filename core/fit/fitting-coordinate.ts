@@ -98,3 +98,19 @@ export function holePitch(fit: Fit, coordinate: FittingCoordinate): number | nul
   if (coordinate === 'rearRest.aftM') return fit.boat.hardware.restHolePitchM;
   return null;
 }
+
+/**
+ * The ends that suggestions and proposals keep a coordinate between, in its own unit: those of its rule, and for pad and rest
+ * the hardware's travel, past which there is nothing to fix them to. A travel of 0 to 17 cm lets a pad go 17 cm aft.
+ */
+export function endsOf(
+  { boat }: Pick<Fit, 'boat'>,
+  coordinate: FittingCoordinate,
+): { readonly least: number; readonly most: number } {
+  const { least, most } = COORDINATE_RULES[coordinate];
+  const { padTravelM, restTravelM } = boat.hardware;
+  const travel =
+    coordinate === 'kneePad.aftM' ? padTravelM : coordinate === 'rearRest.aftM' ? restTravelM : null;
+  if (!travel) return { least, most };
+  return { least: Math.max(least, Math.min(...travel)), most: Math.min(most, Math.max(...travel)) };
+}

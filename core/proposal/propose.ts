@@ -4,6 +4,7 @@ import type { Fit } from '../fit/fit-schema.ts';
 import {
   COORDINATE_RULES,
   coordinateOf,
+  endsOf,
   freeCoordinates,
   holePitch,
   withCoordinate,
@@ -88,12 +89,36 @@ function movesBetween(search: Search, to: Fit): ProposedMove[] {
   });
 }
 
-/** The moves, in scales, that bring a coordinate to the multiples of `step` (metres) on either side of where `x` has it. */
+/**
+ * A value rounded to its grain and brought to an end that it is within a scale past (1 cm, 3°); what stands farther out than
+ * that was set there, and is no proposal's doing.
+ */
+function withinEnds(
+  { fit }: Search,
+  { coordinate }: CoordinatePlace,
+  { at, grain }: { at: number; grain: number },
+): number {
+  const { least, most } = endsOf(fit, coordinate);
+  const { scale } = COORDINATE_RULES[coordinate];
+  const whole = Math.round(at / grain) * grain;
+  if (at < least - scale || at > most + scale) return whole;
+  return Math.min(most, Math.max(least, whole));
+}
+
+/** Holes this near a coordinate or an end, in holes or metres, are taken to be there: rounding. */
+const SLACK = 1e-6;
+
+/**
+ * The moves, in scales, that bring a coordinate to the multiples of `step` (metres) on either side of where `x` has it, those
+ * past its ends left out.
+ */
 function neighbours(search: Search, place: CoordinatePlace, x: number, step: number): number[] {
   const { scale } = COORDINATE_RULES[place.coordinate];
   const at = (from(search, place) + x * scale) / step;
-  const around = [...new Set([Math.floor(at + 1e-6), Math.ceil(at - 1e-6)])];
-  return around.map((k) => (k * step - from(search, place)) / scale);
+  const { least, most } = endsOf(search.fit, place.coordinate);
+  const around = [...new Set([Math.floor(at + SLACK), Math.ceil(at - SLACK)])];
+  const within = around.filter((k) => k * step >= least - SLACK && k * step <= most + SLACK);
+  return within.map((k) => (k * step - from(search, place)) / scale);
 }
 
 /**
@@ -106,7 +131,7 @@ function inHoles(search: Search, near: Near): readonly number[] {
   drilled.forEach((pitch, i) => {
     if (pitch === null) return;
     const tried = neighbours(search, search.places[i]!, x[i]!, pitch).map((to) => replaced(x, i, to));
-    x = best(search, tried);
+    x = tried.length > 0 ? best(search, tried) : replaced(x, i, 0);
   });
   const free = search.places.flatMap((_, i) => (drilled[i] === null ? [i] : []));
   const only = (row: readonly number[]) => free.map((i) => row[i]!);
@@ -140,8 +165,10 @@ function rounded(search: Search, x: readonly number[]): number[] {
     const place = search.places[i]!;
     if (d === 0 || holePitch(search.fit, place.coordinate) !== null) return d;
     const { grain, scale } = COORDINATE_RULES[place.coordinate];
-    const to = Math.round((from(search, place) + d * scale) / grain) * grain;
-    return Math.abs(d * scale) < grain / 2 ? 0 : (to - from(search, place)) / scale;
+    if (Math.abs(d * scale) < grain / 2) return 0;
+    const at = from(search, place);
+    const to = withinEnds(search, place, { at: at + d * scale, grain });
+    return (to - at) / scale;
   });
 }
 

@@ -1,6 +1,6 @@
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
-import { COORDINATE_RULES, coordinateOf, withCoordinate } from '../fit/fitting-coordinate.ts';
+import { COORDINATE_RULES, coordinateOf, endsOf, withCoordinate } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import { type Aim, aimOf, placeable, totalTrouble } from './objective.ts';
 import { oneSidedStep } from './one-sided-step.ts';
@@ -190,10 +190,11 @@ function rowsOf({ value, unit, edges }: Aim, slopes: readonly number[]) {
   return rows;
 }
 
-/** How far each coordinate may still go: its rule's ends (or where it stood beyond them), and the longest step. */
+/** How far each coordinate may still go: to its ends (or where it stood beyond them), and no longer than the step. */
 function limitsAt({ fit, places }: Search, x: readonly number[], reach: number) {
   const ends = places.map(({ seat, coordinate }) => {
-    const { least, most, scale } = COORDINATE_RULES[coordinate];
+    const { scale } = COORDINATE_RULES[coordinate];
+    const { least, most } = endsOf(fit, coordinate);
     const from = coordinateOf(fit.seats[seat]!, coordinate);
     return [Math.min(0, (least - from) / scale), Math.max(0, (most - from) / scale)] as const;
   });

@@ -5,6 +5,7 @@ import type { Fit } from '../fit/fit-schema.ts';
 import {
   COORDINATE_RULES,
   coordinateOf,
+  endsOf,
   freeCoordinates,
   holePitch,
   withCoordinate,
@@ -95,7 +96,7 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
   const grain = holePitch(fit, coordinate) ?? COORDINATE_RULES[coordinate].grain;
   const wanted = from + steps * COORDINATE_RULES[coordinate].scale;
   const to = Number((Math.round(wanted / grain) * grain).toFixed(6));
-  const { least, most } = COORDINATE_RULES[coordinate];
+  const { least, most } = endsOf(fit, coordinate);
   if (to === from || to < Math.min(least, from) || to > Math.max(most, from)) return null;
   const after = evaluator.evaluateHolding(withCoordinate(fit, { seat: trial.seat, coordinate }, to), before);
   const answers = answersOf(trial, { tried: work.tried, now: after });

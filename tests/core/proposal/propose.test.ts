@@ -174,3 +174,23 @@ describe('change before check', () => {
     expect(report.findings.find((f) => f.quantity === 'trimCatch')!.severity).toBe('check');
   });
 });
+
+describe('rails', () => {
+  const railed = (hardware: object): Fit => ({
+    ...spoilt(),
+    boat: { ...exampleBoat(), hardware: { ...exampleBoat().hardware, ...hardware } },
+  });
+  const seatOf = (hardware: object) => propose(evaluator, railed(hardware)).fit.seats[0]!;
+
+  it('end where they end: no pad is proposed past its own, however much a finding would like it', () => {
+    // Without an end this pad goes to 19 or 20 cm aft, for the trim.
+    expect(seatOf({}).kneePad.aftM).toBeGreaterThan(0.165);
+    expect(seatOf({ padTravelM: [0.02, 0.1634] }).kneePad.aftM).toBeLessThanOrEqual(0.1634 + 1e-9);
+    expect(seatOf({ restTravelM: [0.2, 0.58] }).rearRest.aftM).toBeLessThanOrEqual(0.58 + 1e-9);
+  });
+
+  it('have no hole past their end', () => {
+    const { kneePad } = seatOf({ padHolePitchM: 0.025, padTravelM: [0, 0.17] });
+    expect(kneePad.aftM).toBeCloseTo(0.15, 9);
+  });
+});
