@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { norm, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
+import { cross, dot, norm, plus, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import { cornerAngle, hipAngle, hipAngleSlope, spanAtAngle } from '../../../core/stance/angles.ts';
 
 const O = { x: 0, y: 0, z: 0 };
@@ -104,5 +104,38 @@ describe('spanAtAngle', () => {
       expect(spanAtAngle(angle, 0.44, 0.43).slope).toBeCloseTo(difference, 7);
     }
     expect(spanAtAngle(Math.PI, 0.44, 0.43).slope).toBeCloseTo(0, 12);
+  });
+});
+
+describe('turning the whole figure', () => {
+  /** A vector turned by `angle` about a unit axis (Rodrigues' formula). */
+  function turned(v: Vec3, axis: Vec3, angle: number): Vec3 {
+    const [c, s] = [Math.cos(angle), Math.sin(angle)];
+    const along = dot(axis, v) * (1 - c);
+    return plus(plus(scale(v, c), s, cross(axis, v)), along, axis);
+  }
+
+  const around = fc.double({ min: -Math.PI, max: Math.PI, noNaN: true });
+  /** Unit vectors, evenly enough over the sphere. */
+  const way = fc
+    .record({ around, height: fc.double({ min: -0.99, max: 0.99, noNaN: true }) })
+    .map(({ around: at, height: z }): Vec3 => {
+      const flat = Math.sqrt(1 - z * z);
+      return { x: flat * Math.cos(at), y: flat * Math.sin(at), z };
+    });
+
+  it('keeps every angle, about any axis and by any amount', () => {
+    fc.assert(
+      fc.property(way, way, way, way, around, (a, b, across, axis, by) => {
+        const turn = (v: Vec3) => turned(v, axis, by);
+        expect(cornerAngle(turn(a), O, turn(b))).toBeCloseTo(cornerAngle(a, O, b), 7);
+        fc.pre(norm(cross(a, across)) > 0.1 && norm(cross(b, across)) > 0.1);
+        const here = hipAngle({ up: a, across, thigh: b });
+        const there = hipAngle({ up: turn(a), across: turn(across), thigh: turn(b) });
+        expect(Math.sin(there - here)).toBeCloseTo(0, 6);
+        expect(Math.cos(there - here)).toBeCloseTo(1, 6);
+      }),
+      { seed: 10, numRuns: 150 },
+    );
   });
 });
