@@ -86,7 +86,7 @@ export const TRIAL = {
   'trials.head.lost': '{date}',
   'trials.whose': 'This trial is of {name}.',
   'trials.edit': 'Correct it',
-  'trials.edit.of': 'Correct the trial of {date}',
+  'trials.edit.of': 'Correct it: the trial of {date}',
   'trials.others': 'Earlier trials',
   'trials.aside': 'Set aside',
   'trials.answered.yes': 'answered by what was changed since',
