@@ -1,0 +1,403 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { FIRST_TAPES, MEASURING } from '../../core/body/measuring.ts';
+import { createEvaluator } from '../../core/fit/evaluator.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Report } from '../../core/fit/report.ts';
+import { rankChanges } from '../../core/trial/rank-changes.ts';
+import { handlePlace, nextFrame } from './hand.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, enter, goTo, measure, numberIn, shown, soon, textOf } from './screens.ts';
+
+const PAD_AFT = 'Knee pad: aft of the mark';
+const NAME = 'Runa Vadstrand';
+const PARTNER = 'Bohuš Křivolák';
+const SINGLE = 'Broad single';
+const OTHER_SINGLE = 'No. 4, single';
+const PAIR = 'No. 7, pair';
+
+/** What a tape reads of an invented girl of 1.58 m, twice, centimetres. */
+const READ: Readonly<Record<string, readonly [string, string]>> = {
+  sittingHeight: ['83', '83,4'],
+  shoulderHeight: ['129', '129.5'],
+  kneelingHeight: ['117', '117.6'],
+  kneeToHipLength: ['41', '41.3'],
+  footLength: ['23.4', '23.5'],
+  armSpan: ['159', '159.6'],
+};
+
+let program: RunningProgram;
+let page: Page;
+let athleteId: string;
+let fitId: string;
+const evaluator = createEvaluator();
+
+async function keptFit(id = fitId): Promise<Fit> {
+  await page.locator('.kept[data-keeping="kept"]').waitFor();
+  return (await callFromPage(page, 'fits.open', { id })).fit;
+}
+
+const revisions = async (id = fitId) => (await callFromPage(page, 'fits.open', { id })).revisions;
+const value = (report: Report, id: string) => report.quantities.find((q) => q.id === id)!.value;
+const quantity = (id: string) => page.locator(`[data-quantity="${id}"] .value-number`);
+const leaf = (name: string) => page.getByRole('tab', { name: new RegExp(`^${name}`) }).first();
+const button = (name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' });
+
+/** The fit that the address names. */
+const fitInAddress = () => /#\/fits\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? '';
+
+/** Saves the fit on the bench under a name. */
+async function saveAs(name: string): Promise<void> {
+  await page.keyboard.press('Control+s');
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('textbox').first().fill(name);
+  await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+  await dialog.waitFor({ state: 'detached' });
+}
+
+/** Serious findings of axe in both themes. */
+async function barriers(): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.waitForFunction((theme) => document.documentElement.dataset.theme === theme, colorScheme);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    for (const { id, impact, nodes } of violations) {
+      if (impact !== 'serious' && impact !== 'critical') continue;
+      found.push(
+        ...nodes.map((node) => `${colorScheme} ${id}: ${node.target.join(' ')} ${node.failureSummary}`),
+      );
+    }
+  }
+  return found;
+}
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+  await page.getByRole('button', { name: 'Open the demo club' }).click();
+  await measure(page, PAD_AFT).waitFor();
+});
+afterAll(() => program?.dispose());
+
+describe('Monday: a new junior', () => {
+  it('is put in, and measured with six tapes, each read twice', async () => {
+    await goTo(page, '#/athletes/new');
+    await page.getByLabel('Name', { exact: true }).fill(NAME);
+    await page.getByText('left', { exact: true }).click();
+    await page.getByText('female', { exact: true }).click();
+    await page.getByLabel('Born on').fill('2012-05-20');
+    await enter(page, 'Stature', '158');
+    await enter(page, 'Body mass', '49');
+    await button('Keep this athlete').click();
+    await page.getByRole('link', { name: NAME, exact: true }).click();
+    await page.getByRole('link', { name: 'Measure', exact: true }).click();
+    await enter(page, 'Stature', '158');
+    await enter(page, 'Body mass', '49');
+    for (const tape of FIRST_TAPES) {
+      await button(`Next: ${MEASURING[tape].name}`).click();
+      const [first, second] = READ[tape]!;
+      await enter(page, 'First reading', first);
+      await enter(page, 'Second reading', second);
+      expect(await button('Keep it anyway').count(), tape).toBe(0);
+    }
+    await button(/^Next: Look over/).click();
+    await button('Keep these measures').click();
+    await soon(async () => {
+      const all = await callFromPage(page, 'athletes.list', { search: NAME });
+      athleteId = all[0]!.id;
+      return Object.keys(all[0]!.athlete.tape).sort();
+    }).toEqual([...FIRST_TAPES].sort());
+  });
+
+  it('is put into the club’s training single, from a setting that is proposed', async () => {
+    await goTo(page, '#/fits/new');
+    await page.getByLabel('Boat').selectOption({ label: SINGLE });
+    await page.getByLabel('Athlete').selectOption({ label: NAME });
+    await button('Propose a first setting').click();
+    await page.getByText('The fit begins from this:').first().waitFor();
+    await button('Begin on the bench').click();
+    await measure(page, PAD_AFT).waitFor();
+    fitId = fitInAddress();
+    const [seat] = (await keptFit()).seats;
+    expect(seat!.athlete).toMatchObject({ id: athleteId, name: NAME });
+  });
+
+  it('drags the pad a hole back: the bow comes up and the front knee opens, on the screen as in the core', async () => {
+    await leaf('Values').click();
+    const before = await shown(page, PAD_AFT);
+    const was = evaluator.evaluate(await keptFit());
+    const { x, y } = await handlePlace(page, 'kneePad/plan');
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let pulled = 0; pulled < 60 && (await shown(page, PAD_AFT)) < before + 0.9; pulled += 1) {
+      await page.mouse.move(x - pulled, y);
+      await nextFrame(page);
+    }
+    await page.mouse.up();
+    expect(await shown(page, PAD_AFT)).toBeCloseTo(before + 1, 6);
+    await soon(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBeCloseTo((before + 1) / 100, 9);
+    const is = evaluator.evaluate(await keptFit());
+    expect(value(is, 'trimRest')).toBeGreaterThan(value(was, 'trimRest'));
+    expect(value(is, 'frontKnee')).toBeGreaterThan(value(was, 'frontKnee'));
+    const bow = async () => numberIn(await textOf(quantity('trimRest')));
+    await soon(bow).toBe(Math.round(value(is, 'trimRest') * 1000));
+  });
+
+  it('pins the trunk’s lean as a photograph shows it, and saves', async () => {
+    await page
+      .getByRole('button', { name: /^Trunk forward/ })
+      .first()
+      .click();
+    await button('Hold this angle').first().click();
+    await soon(async () => (await keptFit()).seats[0]!.pins.trunkPitchDeg).toBeTypeOf('number');
+    await saveAs('First setting');
+    await soon(async () => (await revisions()).map(({ name }) => name)).toEqual(['First setting']);
+  });
+});
+
+describe('Tuesday: the boatman', () => {
+  it('takes the set-out sheet and the templates with him', async () => {
+    await page.getByRole('link', { name: 'Set out', exact: true }).click();
+    await page.getByRole('region', { name: 'Set-out sheet' }).waitFor();
+    for (const [name, ending] of [
+      ['Sheet as PDF', /\.pdf$/],
+      ['Templates as PDF', /\.pdf$/],
+    ] as const) {
+      const download = page.waitForEvent('download');
+      await button(name).click();
+      expect((await download).suggestedFilename()).toMatch(ending);
+    }
+    await page.getByRole('link', { name: 'Back to the bench' }).click();
+  });
+});
+
+describe('Wednesday: on the water', () => {
+  it('has the trial entered by two touches, the caution first', async () => {
+    await leaf('Trials').click();
+    await page.getByText('No trial yet.').first().waitFor();
+    await page.getByRole('link', { name: 'After the water: enter a trial' }).click();
+    await button('Keep this trial').click();
+    await page.getByText('Touch a place, name a sign').first().waitFor();
+    await button('Rear toes').click();
+    await button('Keep this trial').click();
+    await page.getByText('What was felt here?').first().waitFor();
+    await page.locator('.felt-list').getByText('numb', { exact: true }).click();
+    await page.getByText('Stop and change the fit before the next session.').first().waitFor();
+    await button('Bow digs in').click();
+    await page.getByLabel('In words').fill('Foot asleep after ten minutes, bow under at pace');
+    expect(await barriers()).toEqual([]);
+    await page.reload();
+    await soon(() => page.getByLabel('In words').inputValue()).toBe(
+      'Foot asleep after ten minutes, bow under at pace',
+    );
+    await button('Keep this trial').click();
+    await page.locator('.trial-change').first().waitFor();
+  });
+
+  it('is answered on the bench by the changes that the core ranks, with what each moves besides', async () => {
+    const [record] = await callFromPage(page, 'trials.list', { fitId });
+    const [tried] = await revisions();
+    expect(record).toMatchObject({ athleteId, revisionId: tried!.id, trial: { seat: 0 } });
+    const fit = await keptFit();
+    const { changes } = rankChanges(createEvaluator(), { fit, trial: record!.trial });
+    expect(changes.length).toBeGreaterThan(0);
+    const told = page.locator('.trial-change');
+    expect(await told.count()).toBe(Math.min(3, changes.length));
+    const text = await textOf(page.locator('.trial-answers'));
+    expect(text.indexOf('Stop and change')).toBeLessThan(text.indexOf('Changes that answer it'));
+    expect(await barriers()).toEqual([]);
+  });
+
+  it('shows the first as an outline, then takes it as one step that can be taken back', async () => {
+    const before = await keptFit();
+    const first = page.locator('.trial-change').first();
+    await first.getByRole('button', { name: /^Show it/ }).click();
+    await first.getByRole('button', { name: /^Hide it/ }).waitFor();
+    expect(await keptFit()).toEqual(before);
+    await first.getByRole('button', { name: /^Take it/ }).click();
+    await soon(() => keptFit()).not.toEqual(before);
+    const after = await keptFit();
+    await page.keyboard.press('Control+z');
+    await soon(() => keptFit()).toEqual(before);
+    await page.keyboard.press('Control+Shift+z');
+    await soon(() => keptFit()).toEqual(after);
+  });
+
+  it('and the next revision says what it answers', async () => {
+    await page.keyboard.press('Control+s');
+    const dialog = page.getByRole('dialog');
+    const ticks = dialog.getByRole('checkbox');
+    await soon(() => ticks.count()).toBe(2);
+    expect(await barriers()).toEqual([]);
+    for (const tick of await ticks.all()) await tick.check();
+    await dialog.getByRole('textbox').first().fill('After Wednesday');
+    await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+    await soon(async () => (await revisions())[0]!.answers.length).toBe(2);
+    await page.getByText('answered by rev. 2').first().waitFor();
+    await leaf('Revisions').click();
+    await page.getByText('Answers: Rear toes: numb (clear), Bow digs in (clear)').waitFor();
+  });
+});
+
+describe('Thursday: the athlete', () => {
+  it('is shown before and after', async () => {
+    await page.getByRole('link', { name: 'Show', exact: true }).click();
+    await page.getByRole('heading', { level: 1, name: NAME }).waitFor();
+    await page.getByRole('tab', { name: 'What changes' }).click();
+    await page.getByRole('heading', { name: 'What to feel for' }).waitFor();
+    await page.getByRole('link', { name: 'Back to the bench' }).click();
+    await measure(page, PAD_AFT).waitFor();
+  });
+
+  it('finds the story in the timeline, newest first, each with its reason', async () => {
+    await page.keyboard.press('Control+.');
+    await page.keyboard.type('timeline');
+    await soon(() => page.getByRole('option', { name: `Look at the timeline of ${NAME}` }).count()).toBe(1);
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: `Timeline of ${NAME}` }).waitFor();
+    const kinds = () =>
+      page.locator('.timeline > li').evaluateAll((items) => items.map((i) => i.getAttribute('data-kind')));
+    await soon(kinds).toEqual(['revision', 'trial', 'revision']);
+    await page.getByText('Answers: Rear toes: numb (clear)').waitFor();
+    expect(await barriers()).toEqual([]);
+  });
+});
+
+describe('Saturday: a pair with a heavier partner', () => {
+  it('is levelled by shifting whole settings, each stance kept', async () => {
+    await goTo(page, '#/fits/new');
+    await page.getByLabel('Boat').selectOption({ label: PAIR });
+    const seats = page.getByLabel(/^Seat \d/);
+    await seats.nth(0).selectOption({ label: NAME });
+    await seats.nth(1).selectOption({ label: PARTNER });
+    await button('Begin on the bench').click();
+    await measure(page, PAD_AFT).waitFor();
+    const pairId = fitInAddress();
+    await leaf('Crew').click();
+    const before = await keptFit(pairId);
+    await button('Level the crew').click();
+    await page.locator('.crew').getByRole('button', { name: 'Take it' }).first().click();
+    await soon(() => keptFit(pairId)).not.toEqual(before);
+    const after = await keptFit(pairId);
+    const bow = (fit: Fit) => {
+      const { ready } = evaluator.evaluate(fit).afloat;
+      return ready.kind === 'afloat' ? ready.bowOverStern : Number.NaN;
+    };
+    expect(Math.abs(bow(after) - 0.01)).toBeLessThan(Math.abs(bow(before) - 0.01) + 1e-9);
+    for (const seat of [0, 1]) {
+      const knee = (fit: Fit) => evaluator.evaluate(fit).seats[seat]!.stances.ready.angles.kneelingKnee;
+      expect(Math.abs(knee(after) - knee(before))).toBeLessThan(0.02);
+    }
+    await saveAs('Pair levelled');
+  });
+});
+
+describe('the same stance in another hull', () => {
+  it('stands side by side with what keeps the trim, and becomes a new fit in one press', async () => {
+    await goTo(page, `#/fits/${fitId}/transfer`);
+    await page.getByLabel('Boat').selectOption({ label: OTHER_SINGLE });
+    await page.locator('.transfer-table').waitFor();
+    expect(await barriers()).toEqual([]);
+    await button(`Make it a new fit: ${OTHER_SINGLE}, in its holes`).click();
+    await measure(page, PAD_AFT).waitFor();
+    const moved = await keptFit(fitInAddress());
+    const from = (await callFromPage(page, 'fits.open', { id: fitId })).fit;
+    expect(moved.boat.name).toBe(OTHER_SINGLE);
+    expect(moved.notes).toContain(`From “${from.name}” in ${SINGLE}`);
+    expect(moved.seats[0]!.kneePad.heightM).toBe(from.seats[0]!.kneePad.heightM);
+    const aft = moved.seats[0]!.kneePad.aftM;
+    expect(aft / 0.01).toBeCloseTo(Math.round(aft / 0.01), 6);
+    const angle = (fit: Fit) => evaluator.evaluate(fit).seats[0]!.stances.ready.angles.kneelingKnee;
+    expect(Math.abs(angle(moved) - angle(from))).toBeLessThan(0.02);
+  });
+});
+
+describe('spring: four centimetres taller', () => {
+  it('the athlete’s page says which fits the body has outgrown', async () => {
+    const [record] = await callFromPage(page, 'athletes.list', { search: NAME });
+    const { athlete } = record!;
+    await callFromPage(page, 'athletes.save', {
+      athlete: {
+        ...athlete,
+        statureM: athlete.statureM + 0.04,
+        massKg: athlete.massKg + 4,
+        measuredOn: '2027-04-02',
+      },
+    });
+    await goTo(page, `#/athletes/${athleteId}`);
+    const rows = page.locator('.athlete-fits tbody tr');
+    await soon(() => rows.count()).toBe(3);
+    await soon(async () => textOf(rows.first())).toMatch(/4\.0 cm of growth since; (nothing|\d)/);
+    expect(await barriers()).toEqual([]);
+  });
+
+  it('the bench says it too, predicts every finding, and brings the fit up to date in one step', async () => {
+    await goTo(page, `#/fits/${fitId}`);
+    await page.getByText(`${NAME} has grown`).first().waitFor();
+    await page.getByRole('link', { name: 'See what it changes' }).click();
+    await page.locator('.finding-changes').waitFor();
+    const before = await keptFit();
+    const told = await textOf(page.locator('.finding-changes'));
+    await button(`Bring this fit up to date with ${NAME} as measured now`).click();
+    await soon(async () => (await keptFit()).seats[0]!.athlete!.statureM).toBeCloseTo(1.62, 9);
+    const after = await keptFit();
+    expect({ ...after.seats[0], athlete: null }).toEqual({ ...before.seats[0], athlete: null });
+    const [was, is] = [evaluator.evaluate(before), evaluator.evaluate(after)];
+    const degrees = (report: Report) => ((value(report, 'frontKnee') * 180) / Math.PI).toFixed(0);
+    expect(told).toContain(`${degrees(was)}° to ${degrees(is)}°`);
+    await page.getByText('This fit carries everybody in it as measured last.').first().waitFor();
+    expect(await page.getByText(`${NAME} has grown`).count()).toBe(0);
+    expect(await barriers()).toEqual([]);
+  });
+
+  it('and proposes the re-fit, which is taken and saved', async () => {
+    const before = await keptFit();
+    await button('Propose the least change').first().click();
+    const take = button('Take it: the proposal').first();
+    await take.or(button('Leave it: the proposal').first()).first().waitFor();
+    if ((await take.count()) > 0) {
+      await take.click();
+      await soon(() => keptFit()).not.toEqual(before);
+    }
+    await saveAs('Spring');
+    await soon(async () => (await revisions()).map(({ number }) => number)).toEqual([3, 2, 1]);
+  });
+});
+
+describe('anything, later', () => {
+  it('is found by a word of it, and recent work stands where the program opens', async () => {
+    await goTo(page, '#/');
+    await page.getByRole('heading', { name: 'Recent work' }).waitFor();
+    await page.getByRole('link', { name: /^Go on with/ }).waitFor();
+    expect(await barriers()).toEqual([]);
+    await page.getByLabel('Find anything').fill('ASLEEP vadstrand');
+    await page.getByText('1 thing found').first().waitFor();
+    await page.locator('.found-list a').click();
+    await page.getByText('Foot asleep after ten minutes').first().waitFor();
+  });
+
+  it('is within reach of the keyboard alone: paper turned to night, and back', async () => {
+    await page.keyboard.press('Control+.');
+    await page.keyboard.type('night');
+    await soon(() =>
+      page.getByRole('option', { name: 'Draw on night paper' }).getAttribute('aria-selected'),
+    ).toBe('true');
+    expect(await barriers()).toEqual([]);
+    await page.keyboard.press('Enter');
+    await soon(() => page.evaluate(() => document.documentElement.dataset.theme)).toBe('dark');
+    await page.keyboard.press('Control+.');
+    await page.keyboard.type('paper as the computer');
+    await page.keyboard.press('Enter');
+    await soon(() => page.evaluate(() => document.documentElement.dataset.theme)).toBe('light');
+  });
+
+  it('an empty search says what to do', async () => {
+    await page.keyboard.press('Control+.');
+    await page.keyboard.type('zzzzz');
+    await page.getByText('Nothing within reach holds “zzzzz”.').first().waitFor();
+    await page.keyboard.press('Escape');
+    await soon(() => page.getByRole('dialog').count()).toBe(0);
+  });
+});
