@@ -76,6 +76,22 @@ describe('no screen has a serious barrier, in either theme', () => {
     }
   });
 
+  it('the pages of the week while there is nothing to tell', async () => {
+    const [athlete] = await callFromPage(page, 'athletes.list', {});
+    for (const route of [
+      '#/',
+      `#/fits/${fitId}/trial/new`,
+      `#/fits/${fitId}/transfer`,
+      `#/athletes/${athlete!.id}`,
+      `#/athletes/${athlete!.id}/timeline`,
+    ]) {
+      await goTo(page, route);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      await page.waitForLoadState('networkidle');
+      await checkBoth();
+    }
+  });
+
   it('the bench with its notes', async () => {
     await goTo(page, `#/fits/${fitId}`);
     await page.getByRole('heading', { level: 1, name: 'Example' }).waitFor();
@@ -87,7 +103,7 @@ describe('no screen has a serious barrier, in either theme', () => {
   });
 
   it.each(['Rear rest', 'Front foot', 'Paddle', 'Boat'])('the measures of: %s', async (name) => {
-    await page.getByRole('tab', { name, exact: true }).click();
+    await page.locator('.measures').getByRole('tab', { name, exact: true }).click();
     await checkBoth();
   });
 

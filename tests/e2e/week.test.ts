@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { FIRST_TAPES, MEASURING } from '../../core/body/measuring.ts';
@@ -6,6 +5,7 @@ import { createEvaluator } from '../../core/fit/evaluator.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import type { Report } from '../../core/fit/report.ts';
 import { rankChanges } from '../../core/trial/rank-changes.ts';
+import { barriersInBothThemes } from './barriers.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, numberIn, shown, soon, textOf } from './screens.ts';
@@ -57,21 +57,7 @@ async function saveAs(name: string): Promise<void> {
 }
 
 /** Serious findings of axe in both themes. */
-async function barriers(): Promise<string[]> {
-  const found: string[] = [];
-  for (const colorScheme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.waitForFunction((theme) => document.documentElement.dataset.theme === theme, colorScheme);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    for (const { id, impact, nodes } of violations) {
-      if (impact !== 'serious' && impact !== 'critical') continue;
-      found.push(
-        ...nodes.map((node) => `${colorScheme} ${id}: ${node.target.join(' ')} ${node.failureSummary}`),
-      );
-    }
-  }
-  return found;
-}
+const barriers = () => barriersInBothThemes(page);
 
 beforeAll(async () => {
   program = await startProgram();

@@ -73,6 +73,7 @@ export const ARCHIVE = {
   'erase.back': 'To the list',
 
   'help.title': 'How to use the bench',
+  'help.back': 'To recent work',
   'help.steps': 'In short',
   'help.step.athlete':
     'Put in an athlete: name, side, stature and mass are enough. Each tape measure narrows the figure.',

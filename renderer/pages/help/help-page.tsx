@@ -1,6 +1,7 @@
 import { say } from '../../language/messages.ts';
 import { CautionList } from '../../page-parts/caution-list.tsx';
 import { Page } from '../../page-parts/page.tsx';
+import { hrefOf } from '../../route/route.ts';
 
 const STEPS = ['athlete', 'boat', 'bench', 'notes', 'values', 'revisions', 'trials'] as const;
 const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'reach', 'tab'] as const;
@@ -8,7 +9,14 @@ const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 're
 /** How to use the bench, its keys, and the cautions. */
 export function HelpPage() {
   return (
-    <Page title={say('help.title')}>
+    <Page
+      title={say('help.title')}
+      tools={
+        <a className="button" href={hrefOf({ page: 'home' })}>
+          {say('help.back')}
+        </a>
+      }
+    >
       <div className="entries">
         <section>
           <h2>{say('help.steps')}</h2>
