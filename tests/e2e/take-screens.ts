@@ -4,6 +4,15 @@ import type { Page } from 'playwright-core';
 import { handlePlace, nextFrame } from './hand.ts';
 import { startProgram } from './harness.ts';
 import { callFromPage, goTo, measure } from './screens.ts';
+import {
+  answerTheTrial,
+  enterATrial,
+  growAJunior,
+  openRecentWork,
+  openTheTimeline,
+  openTheTransfer,
+  reachForIt,
+} from './week-screens.ts';
 
 const OUT = join(import.meta.dirname, '../../assets/screens');
 const USUAL = { width: 1280, height: 800 };
@@ -36,6 +45,13 @@ const PICTURES: readonly Picture[] = [
   { name: 'set-out-light', reach: openSetOut },
   { name: 'show-light', reach: openShow },
   { name: 'show-dark', theme: 'dark', size: { width: 1024, height: 700 }, reach: showTheChanges },
+  { name: 'trial-light', reach: enterATrial },
+  { name: 'trial-answered', reach: answerTheTrial },
+  { name: 'timeline-light', reach: openTheTimeline },
+  { name: 'transfer-light', reach: openTheTransfer },
+  { name: 'growth-dark', theme: 'dark', reach: growAJunior },
+  { name: 'recent-light', reach: openRecentWork },
+  { name: 'reach-dark', theme: 'dark', size: { width: 1024, height: 700 }, reach: reachForIt },
 ];
 
 async function openDemo(page: Page): Promise<void> {

@@ -95,6 +95,7 @@ export const TRIAL = {
   'trials.answered.by': 'answered by rev. {number}',
   'trials.changes': 'Changes that answer it',
   'trials.changes.none': 'No single move of one fitting answers this well.',
+  'trials.changes.not-all': 'No single change helps with all of it: take one, then look at what is left.',
   'trials.changes.done':
     'What was changed since answers all of it. Save a revision, so that this stays known.',
   'trials.changes.words':

@@ -9,7 +9,7 @@ import { useFit } from '../bench/bench-context.tsx';
 import { answeredBy } from './answered-by.ts';
 import { observationText } from './observation-text.ts';
 import { TrialCaution } from './trial-caution.tsx';
-import { TrialChange } from './trial-change.tsx';
+import { helpsAll, TrialChange } from './trial-change.tsx';
 import { useRanked } from './use-ranked.ts';
 import { useTried } from './use-tried.ts';
 
@@ -92,9 +92,11 @@ function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRec
     const done = soFar.length > 0 && soFar.every(({ answered }) => answered >= ANSWERED);
     return <p>{say(done ? 'trials.changes.done' : 'trials.changes.none')}</p>;
   }
+  const parted = record.trial.observations.length > 1 && !changes.some(helpsAll);
   const told = all ? changes : changes.slice(0, FIRST);
   return (
     <>
+      {parted && <p>{say('trials.changes.not-all')}</p>}
       <ol className="trial-changes">
         {told.map((change) => (
           <TrialChange key={change.coordinate} change={change} trial={record.trial} fit={fit} />

@@ -24,6 +24,11 @@ export function benchChange(change: RankedChange, seat: number): Extract<Change,
   return { kind: 'move', seat, coordinate, from, to, clean: !worsens, sideEffects };
 }
 
+/** Whether a change helps with everything that was observed. */
+export function helpsAll({ gains }: RankedChange): boolean {
+  return gains.every((gain) => gain >= SOME);
+}
+
 /** What a change does for the observations, in words: answered, helped, worked against. */
 function answerLines(change: RankedChange, trial: Trial): string[] {
   const named = (holds: (gain: number) => boolean) =>
@@ -62,7 +67,7 @@ export function TrialChange({ change, trial, fit }: { change: RankedChange; tria
   const text = changeText(way, format);
   const changed = withChange(fit, way);
   const isShown = ghost !== null && JSON.stringify(ghost) === JSON.stringify(changed);
-  const all = trial.observations.length > 1 && change.gains.every((gain) => gain >= SOME);
+  const all = trial.observations.length > 1 && helpsAll(change);
   const whys = change.answers
     .filter((_, i) => (change.gains[i] ?? 0) >= SOME)
     .map((answer) => whyText(answer, format))
