@@ -1,4 +1,5 @@
-import { createEvaluator } from '../../core/fit/evaluator.ts';
+import { createEvaluator, type Evaluator } from '../../core/fit/evaluator.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
 import { seriousCount } from '../../core/proposal/objective.ts';
 import { propose } from '../../core/proposal/propose.ts';
 import { type WhyUncleared, whyUncleared } from '../../core/proposal/why-uncleared.ts';
@@ -39,12 +40,22 @@ function lineFor(name: (typeof names)[number]): string {
       for (const { finding, why } of whyUncleared(evaluator, proposal, proposal.uncleared)) {
         console.log(`    ${finding.id}: ${whyText(why)}`);
       }
+      if (fit.seats.length > 1) console.log(`    ${turnedText(evaluator, fit)}`);
     }
   }
   times.sort((a, b) => a - b);
   const at = (share: number) => times[Math.floor(share * (times.length - 1))]!.toFixed(0);
   const share = (n: number) => `${((100 * n) / count).toFixed(1)} %`;
   return `${name.padEnd(28)}${String(count).padStart(9)}${share(firstClean).padStart(21)}${share(clean).padStart(16)}${at(0.5).padStart(12)}${at(0.95).padStart(9)}`;
+}
+
+/** Whether the seating is to blame: what a proposal makes of the same crew seated the other way round. */
+function turnedText(evaluator: Evaluator, { boat, seats }: Fit): string {
+  const crew = seats.flatMap(({ athlete }) => (athlete ? [athlete] : [])).reverse();
+  const { uncleared } = propose(evaluator, crewFit(boat, crew));
+  return uncleared.length === 0
+    ? 'seated the other way round the crew is clean'
+    : 'nor seated the other way round';
 }
 
 function whyText(why: WhyUncleared): string {
