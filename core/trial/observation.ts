@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { isoDate, note } from '../fit/measure-schema.ts';
+import { speaksOfPain } from './pain-words.ts';
 
 /** Where on the body something was felt. */
 export const BODY_PLACES = [
@@ -72,7 +73,8 @@ export type BoatSign = (typeof BOAT_SIGNS)[number];
 /** Feelings that mean: stop, change the fit, and see a clinician if they last. */
 export const CAUTION_FEELINGS: readonly BodyFeeling[] = ['pain', 'numb', 'tingling', 'swelling'];
 
-/** True when anything in a trial asks for the caution first. */
-export function needsCaution(trial: Pick<Trial, 'observations'>): boolean {
-  return trial.observations.some((o) => o.kind === 'body' && CAUTION_FEELINGS.includes(o.feeling));
+/** True when anything in a trial, named or written, asks for the caution first. */
+export function needsCaution({ observations, notes }: Pick<Trial, 'observations' | 'notes'>): boolean {
+  const named = observations.some((o) => o.kind === 'body' && CAUTION_FEELINGS.includes(o.feeling));
+  return named || speaksOfPain(notes);
 }

@@ -8,7 +8,7 @@ import { Page } from '../../page-parts/page.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
 import { answeredBy } from '../trial/answered-by.ts';
-import { observationText } from '../trial/observation-text.ts';
+import { conditionsText, observationText } from '../trial/observation-text.ts';
 import { inOrder, momentOf } from './moments.ts';
 
 /** What has happened to an athlete's fits: revisions with their reasons, and what was felt on the water between them. */
@@ -110,6 +110,7 @@ function Tried(props: {
         })}
       </ul>
       {trial.notes && <p className="timeline-words">{trial.notes}</p>}
+      <p className="soft">{conditionsText(trial)}</p>
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import type { Observation } from '../../../core/trial/observation.ts';
+import type { Observation, Trial } from '../../../core/trial/observation.ts';
 import { say } from '../../language/messages.ts';
 
 /** What was observed, without its strength: "Rear toes: numb", "Bow digs in". */
@@ -12,4 +12,9 @@ export function observedText(observation: Observation): string {
 export function observationText(observation: Observation): string {
   const strength = say(`trial.strength.${observation.strength as 1 | 2 | 3}`);
   return say('observed.strength', { what: observedText(observation), strength });
+}
+
+/** What it was like on the water: "Rippled water, side wind". */
+export function conditionsText({ water, wind }: Pick<Trial, 'water' | 'wind'>): string {
+  return say('trials.conditions', { water: say(`trials.water.${water}`), wind: say(`trials.wind.${wind}`) });
 }

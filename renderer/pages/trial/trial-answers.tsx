@@ -4,12 +4,13 @@ import type { TrialRecord } from '../../../app/contract/trials.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { ANSWERED, type Answer } from '../../../core/trial/answers.ts';
 import { needsCaution, type Observation } from '../../../core/trial/observation.ts';
+import { helpsAll, toldFirst } from '../../../core/trial/told-first.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { useFit } from '../bench/bench-context.tsx';
 import { answeredBy } from './answered-by.ts';
-import { observationText } from './observation-text.ts';
+import { conditionsText, observationText } from './observation-text.ts';
 import { TrialCaution } from './trial-caution.tsx';
-import { helpsAll, TrialChange } from './trial-change.tsx';
+import { TrialChange } from './trial-change.tsx';
 import { useRanked } from './use-ranked.ts';
 import { useTried } from './use-tried.ts';
 
@@ -35,6 +36,7 @@ export function TrialAnswersOf({
   return (
     <div className="trial-answers">
       {needsCaution(trial) && <TrialCaution />}
+      <p className="soft">{conditionsText(trial)}</p>
       {trial.notes && <blockquote className="trial-notes">{trial.notes}</blockquote>}
       {trial.observations.length > 0 && (
         <ul className="trial-observed">
@@ -93,7 +95,7 @@ function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRec
     return <p>{say(done ? 'trials.changes.done' : 'trials.changes.none')}</p>;
   }
   const parted = record.trial.observations.length > 1 && !changes.some(helpsAll);
-  const told = all ? changes : changes.slice(0, FIRST);
+  const told = all ? changes : toldFirst(changes, FIRST);
   return (
     <>
       {parted && <p>{say('trials.changes.not-all')}</p>}

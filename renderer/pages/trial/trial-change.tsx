@@ -3,6 +3,7 @@ import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { Answer } from '../../../core/trial/answers.ts';
 import type { Trial } from '../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../core/trial/rank-changes.ts';
+import { HELPS, helpsAll } from '../../../core/trial/told-first.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { Format } from '../../language/format.ts';
@@ -14,19 +15,13 @@ import { observedText } from './observation-text.ts';
 
 /** Side effects worth a line. */
 const MOST_EFFECTS = 4;
-/** An observation is answered, or only helped, from this much more on; below the last it is worked against. */
+/** An observation is answered, not only helped with, from this much more on. */
 const MUCH = 0.5;
-const SOME = 0.1;
 
 /** A change as the bench shows and takes it. */
 export function benchChange(change: RankedChange, seat: number): Extract<Change, { kind: 'move' }> {
   const { coordinate, from, to, worsens, sideEffects } = change;
   return { kind: 'move', seat, coordinate, from, to, clean: !worsens, sideEffects };
-}
-
-/** Whether a change helps with everything that was observed. */
-export function helpsAll({ gains }: RankedChange): boolean {
-  return gains.every((gain) => gain >= SOME);
 }
 
 /** What a change does for the observations, in words: answered, helped, worked against. */
@@ -38,8 +33,8 @@ function answerLines(change: RankedChange, trial: Trial): string[] {
       .join(', ');
   const lines = [
     ['trials.answer.much', named((gain) => gain >= MUCH)],
-    ['trials.answer.some', named((gain) => gain >= SOME && gain < MUCH)],
-    ['trials.answer.against', named((gain) => gain <= -SOME)],
+    ['trials.answer.some', named((gain) => gain >= HELPS && gain < MUCH)],
+    ['trials.answer.against', named((gain) => gain <= -HELPS)],
   ] as const;
   return lines.flatMap(([key, what]) => (what ? [say(key, { what })] : []));
 }
@@ -69,7 +64,7 @@ export function TrialChange({ change, trial, fit }: { change: RankedChange; tria
   const isShown = ghost !== null && JSON.stringify(ghost) === JSON.stringify(changed);
   const all = trial.observations.length > 1 && helpsAll(change);
   const whys = change.answers
-    .filter((_, i) => (change.gains[i] ?? 0) >= SOME)
+    .filter((_, i) => (change.gains[i] ?? 0) >= HELPS)
     .map((answer) => whyText(answer, format))
     .filter(Boolean);
   const told = [...change.sideEffects]

@@ -9,14 +9,16 @@ import { say } from '../../language/messages.ts';
 import { PLACES_AFT, PLACES_FORWARD, placeInView } from './figure-places.ts';
 
 /** The picture's frame, metres from the seat's mark: the figure stands between two columns of names. */
-const FRAME = { left: -1.62, right: 1.5, bottom: -0.22, top: 1.5 };
+const FRAME = { left: -1.62, right: 1.5, bottom: -0.22 };
 const WIDTH = FRAME.right - FRAME.left;
-const HEIGHT = FRAME.top - FRAME.bottom;
+/** Heights of the picture's upper edge: for most, and over a tall head, metres. */
+const USUAL_TOP = 1.5;
+const OVER_HEAD = 0.05;
 /** Where the names end and their lines begin, metres; heights of the first and last name. */
 const NAMES = { aft: -0.98, forward: 0.84, highest: 1.2, lowest: 0.02 };
 
-const svgPoint = ([right, up]: ViewPoint) =>
-  `${(right - FRAME.left).toFixed(4)} ${(FRAME.top - up).toFixed(4)}`;
+/** Up is negative in the picture: its upper edge follows the head. */
+const svgPoint = ([right, up]: ViewPoint) => `${(right - FRAME.left).toFixed(4)} ${(-up).toFixed(4)}`;
 const ringPath = (ring: readonly ViewPoint[]) => `M${ring.map(svgPoint).join('L')}`;
 
 function pathOf({ kind, rings }: ShowShape): string {
@@ -38,6 +40,8 @@ export function TrialFigure(props: {
     const scene = showScene(fit, createEvaluator().evaluate(fit), seat);
     return scene && { scene, shapes: showPicture(scene, hullOfBoat(fit.boat), 'side') };
   }, [fit, seat]);
+  const top = Math.max(USUAL_TOP, (drawn?.scene.points.headTop.z ?? 0) + OVER_HEAD);
+  const height = top - FRAME.bottom;
   const columns = [
     { places: PLACES_AFT, edge: NAMES.aft, side: 'aft' },
     { places: PLACES_FORWARD, edge: NAMES.forward, side: 'forward' },
@@ -46,7 +50,7 @@ export function TrialFigure(props: {
     <fieldset className="trial-figure">
       <legend className="only-spoken">{say('trial.figure')}</legend>
       {drawn && (
-        <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true" focusable="false">
+        <svg viewBox={`0 ${-top} ${WIDTH} ${height}`} aria-hidden="true" focusable="false">
           {drawn.shapes.map((shape) => (
             <path
               key={`${shape.tone} ${pathOf(shape)}`}
@@ -76,7 +80,7 @@ export function TrialFigure(props: {
             type="button"
             className="trial-place"
             data-side={side}
-            style={{ top: `${((FRAME.top - heightOf(i, places.length)) / HEIGHT) * 100}%` }}
+            style={{ top: `${((top - heightOf(i, places.length)) / height) * 100}%` }}
             aria-pressed={felt.includes(place)}
             onClick={() => props.onTouch(place)}
           >
@@ -90,7 +94,7 @@ export function TrialFigure(props: {
 
 function PlaceLine(props: { scene: ShowScene; place: BodyPlace; from: ViewPoint; felt: boolean }) {
   const at = placeInView(props.scene, props.place);
-  const [cx, cy] = [at[0] - FRAME.left, FRAME.top - at[1]];
+  const [cx, cy] = [at[0] - FRAME.left, -at[1]];
   return (
     <g className="trial-place-line" data-felt={props.felt || undefined}>
       <path d={ringPath([props.from, at])} />

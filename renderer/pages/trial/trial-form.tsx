@@ -19,8 +19,9 @@ import { TrialWhat } from './trial-what.tsx';
 import { useTried } from './use-tried.ts';
 
 /** Whether what has been entered so far brings the caution. */
-function cautious(felt: readonly FeltEntry[]): boolean {
+function cautious({ felt, notes }: { felt: readonly FeltEntry[]; notes: string }): boolean {
   return needsCaution({
+    notes,
     observations: felt.flatMap(({ place, feeling, strength }) =>
       feeling ? [{ kind: 'body' as const, place, feeling, strength }] : [],
     ),
@@ -66,7 +67,7 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
   return (
     <form className="entries trial-form" onSubmit={save} noValidate>
       <TrialWhat opened={opened} fit={fit} entries={entries} problems={problems} onChange={change} />
-      {cautious(entries.felt) && <TrialCaution />}
+      {cautious(entries) && <TrialCaution />}
       <div className="trial-columns">
         <section>
           <h2>{say('trial.felt')}</h2>

@@ -27,7 +27,10 @@ describe('observations', () => {
 
   it('bring the caution first for pain, numbness, tingling and swelling, and only for them', () => {
     const felt = (feeling: 'pain' | 'numb' | 'tingling' | 'swelling' | 'pressure' | 'tired') =>
-      needsCaution({ observations: [{ kind: 'body', place: 'rearToes', feeling, strength: 1 }] });
+      needsCaution({
+        observations: [{ kind: 'body', place: 'rearToes', feeling, strength: 1 }],
+        notes: '',
+      });
     expect(['pain', 'numb', 'tingling', 'swelling'].map((f) => felt(f as 'pain'))).toEqual([
       true,
       true,
@@ -35,7 +38,9 @@ describe('observations', () => {
       true,
     ]);
     expect([felt('pressure'), felt('tired')]).toEqual([false, false]);
-    expect(needsCaution({ observations: [{ kind: 'boat', sign: 'tippy', strength: 3 }] })).toBe(false);
+    const tippy = [{ kind: 'boat' as const, sign: 'tippy' as const, strength: 3 }];
+    expect(needsCaution({ observations: tippy, notes: '' })).toBe(false);
+    expect(needsCaution({ observations: tippy, notes: 'Knee hurts when she turns' })).toBe(true);
   });
 
   it('are refused with a strength that is not 1, 2 or 3', () => {
