@@ -53,10 +53,11 @@ describe('what a builder is told before cutting', () => {
   it('is how much wood is left beside and under the recess', () => {
     const slim = { ...seat.kneePad, widthM: 0.12 };
     const { wallMm } = find('thin-wall', { seat: { kneePad: slim } })!;
-    const { pad, work } = { pad: inventedSetOut({ seat: { kneePad: slim } }).fittings.pad, work: 10 };
+    const { pad } = inventedSetOut({ seat: { kneePad: slim } }).fittings;
+    const foam = 10;
     // Half of the block less half of the cut at its top: an ellipse widened by the foam.
     const { kneeDepth, halfBreadth, depth } = pad.recess;
-    const half = (halfBreadth + work) * Math.sqrt(1 - ((kneeDepth - depth) / (kneeDepth + work)) ** 2);
+    const half = (halfBreadth + foam) * Math.sqrt(1 - ((kneeDepth - depth) / (kneeDepth + foam)) ** 2);
     expect(wallMm).toBeCloseTo(60 - half, 6);
     const low = { ...seat.kneePad, heightM: 0.02 };
     expect(find('thin-floor', { seat: { kneePad: low } })!.woodMm).toBeCloseTo(10, 9);

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { TEMPLATE_IDS } from '../../../core/setout/template-ids.ts';
+import { templatesOf } from '../../../core/setout/templates.ts';
+import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
+
+const flat = inventedSetOut();
+const wedged = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
+
+describe('the templates of a seat', () => {
+  it('are all of them in the order of the work, the wedge only where there is one', () => {
+    expect(templatesOf(wedged).map(({ id }) => id)).toEqual([...TEMPLATE_IDS]);
+    expect(templatesOf(flat).map(({ id }) => id)).toEqual(TEMPLATE_IDS.filter((id) => id !== 'front-wedge'));
+  });
+
+  it('are those asked for, in the same order however they are asked for', () => {
+    expect(templatesOf(flat, ['floorboard', 'pad-recess']).map(({ id }) => id)).toEqual([
+      'pad-recess',
+      'floorboard',
+    ]);
+    expect(templatesOf(flat, ['front-wedge'])).toEqual([]);
+    expect(templatesOf(flat, [])).toEqual([]);
+  });
+
+  it('each say from where they are seen, and hold only finite points', () => {
+    for (const { title, seen, shapes } of templatesOf(wedged)) {
+      expect(title).toMatch(/^[A-Z].*: /);
+      expect(seen).toMatch(/from/);
+      for (const shape of shapes) {
+        const points =
+          shape.kind === 'polyline'
+            ? shape.points
+            : shape.kind === 'circle'
+              ? [shape.centre]
+              : shape.kind === 'text'
+                ? [shape.at]
+                : [shape.from, shape.to];
+        for (const [x, y] of points) expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true);
+      }
+    }
+  });
+
+  it('are the same for equal input', () => {
+    const again = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
+    expect(templatesOf(again)).toEqual(templatesOf(wedged));
+  });
+});
