@@ -6,6 +6,7 @@ import { athleteSchema } from '../../core/fit/athlete-schema.ts';
 import { type Boat, boatSchema } from '../../core/fit/boat-schema.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
 import { label } from '../../core/fit/measure-schema.ts';
+import { measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { seatSchema } from '../../core/fit/seat-schema.ts';
 import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { offsetsFromTable } from '../../core/hull/offsets-from-table.ts';
@@ -16,6 +17,8 @@ const seatOfScenario = seatSchema.omit({ athlete: true }).extend({ athlete: labe
 export const scenarioSchema = z.strictObject({
   club: label,
   athletes: z.array(athleteSchema),
+  /** What some of them measured on earlier days, by name. */
+  measurings: z.record(label, z.array(measuringSchema)).default({}),
   boats: z.array(boatSchema.omit({ hull: true }).extend({ hullFile: z.string().regex(/^[a-z-]+\.csv$/) })),
   paddles: z.array(stockPaddleSchema),
   fits: z.array(
@@ -38,6 +41,7 @@ export interface DemoFit {
 /** The scenario ready to be stored. */
 export interface Demo {
   readonly athletes: Scenario['athletes'];
+  readonly measurings: Scenario['measurings'];
   readonly boats: readonly Boat[];
   readonly paddles: Scenario['paddles'];
   readonly fits: readonly DemoFit[];
@@ -53,6 +57,7 @@ export function readDemo(assets: string): Demo {
   }));
   return {
     athletes: scenario.athletes,
+    measurings: scenario.measurings,
     boats,
     paddles: scenario.paddles,
     fits: scenario.fits.map((fit) => wholeFit(scenario, boats, fit)),

@@ -1,7 +1,9 @@
+import { forFit } from '../../core/fit/consent.ts';
 import type { CallOutput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Demo, type DemoFit, readDemo } from '../demo/scenario.ts';
 import { createFit } from '../store/fits.ts';
+import { saveMeasuring } from '../store/measurings.ts';
 import { saveRevision } from '../store/revisions.ts';
 import { athletes, boats, paddles } from '../store/roster.ts';
 import { atomically, type Store } from '../store/store.ts';
@@ -25,7 +27,13 @@ export function installDemo(program: Program): CallResult<CallOutput<'demo.insta
 }
 
 function storeDemo(store: Store, demo: Demo): string {
-  const people = new Map(demo.athletes.map((a) => [a.name, athletes.save(store, a).athlete]));
+  const people = new Map(
+    demo.athletes.map((a) => {
+      const { id, athlete } = athletes.save(store, a);
+      for (const measuring of demo.measurings[a.name] ?? []) saveMeasuring(store, id, measuring);
+      return [a.name, forFit(athlete)];
+    }),
+  );
   const hulls = new Map(demo.boats.map((b) => [b.name, boats.save(store, b).boat]));
   for (const paddle of demo.paddles) paddles.save(store, paddle);
   const ids = demo.fits.map((fit) => storeFit(store, fit, { people, hulls }));

@@ -21,12 +21,18 @@ import {
 
 const assets = new URL('..', import.meta.url).pathname;
 
+/** An invented guardian's consents. */
+const GUARDIAN = {
+  bodyData: { by: 'A parent', on: '2026-09-14' },
+  photographs: { by: 'A parent', on: '2026-09-14' },
+};
+
 const people = [
   { name: 'Ylva Tornqvarn', sex: 'female', side: 'left', statureM: 1.71, massKg: 64, bornOn: '1999-03-14', tape: { kneeHeightSitting: 0.528, buttockKneeLength: 0.604, shoulderHeight: 1.405, footLength: 0.252 } },
   { name: 'Bohuš Křivolák', sex: 'male', side: 'right', statureM: 1.84, massKg: 83, bornOn: '1996-09-02', tape: { kneeHeightSitting: 0.575, armSpan: 1.91 } },
   { name: 'Zofia Łęgowianka', sex: 'female', side: 'right', statureM: 1.63, massKg: 57, bornOn: '2001-06-21', tape: {} },
   { name: 'Мирослав Вербинчук', sex: 'male', side: 'left', statureM: 1.78, massKg: 76, bornOn: '1998-01-30', tape: { kneeHeightSitting: 0.558 } },
-  { name: 'Νεφέλη Ρεματάκη', sex: 'female', side: 'left', statureM: 1.52, massKg: 44, bornOn: '2012-11-05', tape: { kneeHeightSitting: 0.472, buttockKneeLength: 0.53, kneelingHeight: 1.12, footLength: 0.229 } },
+  { name: 'Νεφέλη Ρεματάκη', sex: 'female', side: 'left', statureM: 1.52, massKg: 44, bornOn: '2012-11-05', consent: GUARDIAN, tape: { kneeHeightSitting: 0.472, buttockKneeLength: 0.53, kneelingHeight: 1.12, footLength: 0.229 } },
   { name: 'Tomé Açoreiro', sex: 'male', side: 'right', statureM: 1.6, massKg: 51, bornOn: '2011-04-17', tape: { kneeHeightSitting: 0.5, footLength: 0.243 } },
 ] as const;
 
@@ -39,6 +45,25 @@ const athletes: Athlete[] = people.map(({ tape, ...who }) =>
     ),
   }),
 );
+
+/** What the two juniors measured on earlier days. */
+const earlier = (takenOn: string, statureM: number, massKg: number) => ({ takenOn, statureM, massKg, tape: {} });
+const measurings = {
+  'Νεφέλη Ρεματάκη': [
+    earlier('2025-04-07', 1.44, 37),
+    earlier('2025-09-29', 1.47, 39.5),
+    earlier('2026-04-06', 1.5, 42),
+  ],
+  'Tomé Açoreiro': [earlier('2025-09-29', 1.54, 46)],
+};
+
+const stock = {
+  pads: [
+    { name: 'Low pad', count: 1, lengthM: 0.24, widthM: 0.15, heightM: 0.1, recessDepthM: 0.02, foamM: 0.01, foamGiveM: 0.008 },
+    { name: 'High pad', count: 2, lengthM: 0.26, widthM: 0.16, heightM: 0.14, recessDepthM: 0.022, foamM: 0.015, foamGiveM: 0.01 },
+  ],
+  rests: [{ name: 'Plain rest', count: 2, widthM: 0.14, heightM: 0.09, tiltDeg: 60, foamM: 0.01 }],
+};
 
 const shells = [
   { name: 'No. 4, single', boatClass: 'C1', massKg: 14.2, hullFile: 'single.csv', seats: [-0.05], floor: [0.03, 0.24, 1.1] },
@@ -54,6 +79,7 @@ const boats: (Boat & { hullFile: string })[] = shells.map(({ hullFile, floor, se
     floorboard: { heightM: floor[0], widthM: floor[1], aftEndXM: -floor[2], foreEndXM: floor[2] },
     hardware: { padHolePitchM: 0.01, restHolePitchM: 0.01 },
     seats: seats.map((stationM) => ({ stationM })),
+    ...(boat.boatClass === 'C1' ? { stock } : {}),
   }),
   hullFile,
 }));
@@ -88,6 +114,7 @@ const pair = proposed('Bohuš and Мирослав', 'No. 7, pair', ['Bohuš Kř
 const scenario = {
   club: 'Old Sluice paddlers',
   athletes,
+  measurings,
   boats: boats.map(({ hull: _, ...boat }) => boat),
   fits: [
     {

@@ -148,8 +148,8 @@ describe('a guided measuring session', () => {
     expect([footLength?.valueM, armSpan?.valueM]).toEqual([0.276, 1.526]);
     expect(kneeHeightSitting).toEqual(before.athlete.tape.kneeHeightSitting);
     const history = await callFromPage(page, 'measurings.list', { athleteId: before.id });
-    expect(history.map(({ statureM }) => statureM)).toEqual([1.52, 1.525]);
-    await page.getByRole('img', { name: /^Stature: 2 measurings/ }).waitFor();
+    expect(history.map(({ statureM }) => statureM)).toEqual([1.44, 1.47, 1.5, 1.52, 1.525]);
+    await page.getByRole('img', { name: /^Stature: 5 measurings/ }).waitFor();
   });
 
   it('takes in an old note, takes it away, and brings it back', async () => {
@@ -158,10 +158,11 @@ describe('a guided measuring session', () => {
     await form.getByLabel('Day').fill('2025-09-20');
     await form.getByLabel('Stature').fill('144');
     await form.getByRole('button', { name: 'Keep it' }).click();
-    await page.getByRole('img', { name: /^Stature: 3 measurings/ }).waitFor();
-    await page.getByRole('button', { name: /^Take away: .*2025/ }).click();
+    await page.getByRole('img', { name: /^Stature: 6 measurings/ }).waitFor();
+    await page.getByText('All measurings as a table').click();
+    await page.getByRole('button', { name: /^Take away: Sep 20, 2025/ }).click();
     await page.getByRole('button', { name: 'Bring it back' }).click();
-    await page.getByRole('img', { name: /^Stature: 3 measurings/ }).waitFor();
+    await page.getByRole('img', { name: /^Stature: 6 measurings/ }).waitFor();
     await expectNoBarriers();
   });
 });
@@ -169,6 +170,11 @@ describe('a guided measuring session', () => {
 describe('a minor', () => {
   it('without a noted consent is named on the page and before the position is shown', async () => {
     const { id, athlete } = await athleteNamed('Νεφέλη');
+    const { consent, ...without } = athlete;
+    expect(consent?.bodyData?.by).toBe('A parent');
+    await callFromPage(page, 'athletes.save', { athlete: { ...without, id } });
+    await goTo(page, '#/athletes');
+    await goTo(page, `#/athletes/${id}`);
     const note = page.getByRole('note').filter({ hasText: 'No consent is noted' });
     expect(await textOf(note)).toContain(`for ${athlete.name}, a minor: body data and photographs`);
     const [fit] = await callFromPage(page, 'athletes.fits', { id });
@@ -314,13 +320,14 @@ describe('a boat', () => {
     await page.getByRole('button', { name: 'Add a pad' }).click();
     await page.getByRole('button', { name: 'Keep this boat' }).click();
     await page.getByText('This is needed.').first().waitFor();
-    await page.locator('.kept-row').getByLabel('Name').fill('High pad');
-    await enter(page, 'Bottom of the recess, height', '13');
+    const added = page.locator('.kept-row', { hasText: 'This is needed.' });
+    await added.getByLabel('Bottom of the recess, height').fill('13');
+    await added.getByLabel('Name').fill('Middle pad');
     await expectNoBarriers();
     await page.getByRole('button', { name: 'Keep this boat' }).click();
     await page.locator('table.roster').waitFor();
     const { boat } = await boatOfClass('C1');
-    expect(boat.stock?.pads).toMatchObject([{ name: 'High pad', heightM: 0.13, count: 1 }]);
+    expect(boat.stock?.pads).toMatchObject([{}, {}, { name: 'Middle pad', heightM: 0.13, count: 1 }]);
     expect(boat.floorboard.profile?.map(({ heightM }) => heightM)).toEqual([0.05, 0.03]);
     expect(boat.floorboard.profile?.[0]?.xM).toBeCloseTo(1.5 - 2.6, 6);
   });
@@ -328,7 +335,7 @@ describe('a boat', () => {
   it('lends its stock to a seat on the bench, as one step', async () => {
     const [fit] = await callFromPage(page, 'boats.fits', { id: (await boatOfClass('C1')).id });
     await goTo(page, `#/fits/${fit!.id}`);
-    await page.getByLabel('Pad from the boat’s stock').selectOption({ label: 'High pad' });
+    await page.getByLabel('Pad from the boat’s stock').selectOption({ label: 'Middle pad' });
     await soon(() => measure(page, 'Knee pad: height above the floorboard').inputValue()).toMatch(/^13\.0/);
   });
 
