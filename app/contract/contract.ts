@@ -162,7 +162,7 @@ export const contract = {
   /** Fits in which an athlete kneels as they stand now, last changed first; at most 100. */
   'athletes.fits': entry(byId, z.array(kneltFit)),
   /**
-   * Everything that holds every word of `text`: athletes, boats, fits, trials, revisions. Accents and case do not
+   * Everything that holds every word of `text`: athletes, boats, paddles, fits, trials, revisions. Accents and case do not
    * matter. With an empty text: what was worked on lately.
    */
   'things.find': entry(

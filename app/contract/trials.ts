@@ -37,7 +37,7 @@ export const timelineEntry = z.discriminatedUnion('kind', [
 ]);
 
 /** What kinds of things can be found. */
-export const THING_KINDS = ['fit', 'athlete', 'boat', 'trial', 'revision'] as const;
+export const THING_KINDS = ['fit', 'athlete', 'boat', 'paddle', 'trial', 'revision'] as const;
 
 /** Something in the store that a search has found, or that was worked on lately. */
 export const foundThing = z.strictObject({

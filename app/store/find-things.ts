@@ -36,6 +36,7 @@ const LATELY = [
   named('fit', 'fits', 'boat_name'),
   named('athlete', 'athletes', "''"),
   named('boat', 'boats', "''"),
+  named('paddle', 'paddles', "''"),
   TRIALS,
 ];
 

@@ -23,6 +23,8 @@ export function thingRoute({ kind, id, fitId }: FoundThing): Route {
     case 'athlete':
     case 'boat':
       return { page: kind, id };
+    case 'paddle':
+      return { page: 'paddles', id };
     case 'trial':
       return { page: 'fit', id: fitId ?? id, leaf: 'trials', trial: id };
     case 'revision':

@@ -3,6 +3,7 @@ export const GROWTH = {
   'growth.title': 'Growth',
   'growth.banner.grown': '{name} has grown {by} since this fit took the measures.',
   'growth.banner.measured': '{name} has been measured again since this fit took the measures.',
+  'growth.banner.limits': '{name} has other personal limits now than this fit knows.',
   'growth.banner.see': 'See what it changes',
   'growth.banner.not-now': 'Not now',
   'growth.due':

@@ -22,6 +22,7 @@ export const REACH = {
   'kind.fit': 'Fit',
   'kind.athlete': 'Athlete',
   'kind.boat': 'Boat',
+  'kind.paddle': 'Paddle',
   'kind.trial': 'Trial',
   'kind.revision': 'Revision',
 
@@ -61,5 +62,6 @@ export const REACH = {
   'do.set-out': 'Set this fit out for the boatbuilder',
   'do.show': 'Show this fit to the athlete',
   'do.athlete': 'Go to {name}',
+  'do.measure': 'Measure {name}',
   'do.timeline': 'Look at the timeline of {name}',
 } as const;

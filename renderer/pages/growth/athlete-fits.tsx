@@ -9,7 +9,8 @@ import { useFormat } from '../../display/use-display.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
-import { hrefOf } from '../../route/route.ts';
+import { type ReachAction, useOfferedActions } from '../../reach/offered-actions.ts';
+import { go, hrefOf } from '../../route/route.ts';
 import { inSentence } from '../bench/quantity-text.ts';
 import { useGrowthChanges } from './use-growth-changes.ts';
 
@@ -30,6 +31,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
     [fits, athlete],
   );
   const answers = useGrowthChanges(questions);
+  useOfferedActions(useMemo(() => actionsOf(record), [record]));
   return (
     <section className="stack athlete-fits">
       <GrowthDue record={record} />
@@ -63,6 +65,14 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
       )}
     </section>
   );
+}
+
+/** What can be done with an athlete, within reach of the keyboard. */
+function actionsOf({ id, athlete: { name } }: AthleteRecord): ReachAction[] {
+  return [
+    { id: 'measure', name: say('do.measure', { name }), run: () => go({ page: 'measure', id }) },
+    { id: 'timeline', name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },
+  ];
 }
 
 /** That age and time suggest another measuring. */

@@ -33,8 +33,8 @@ export function differenceLines(
 }
 
 /** One sentence for the head of the bench. */
-export function bannerText(name: string, { statureM }: BodyDifference, format: Format): string {
-  return statureM >= LEAST_M
-    ? say('growth.banner.grown', { name, by: format.length(statureM) })
-    : say('growth.banner.measured', { name });
+export function bannerText(name: string, { statureM, massKg, tape }: BodyDifference, format: Format): string {
+  if (statureM >= LEAST_M) return say('growth.banner.grown', { name, by: format.length(statureM) });
+  const measured = statureM <= -LEAST_M || Math.abs(massKg) >= LEAST_KG || tape.length > 0;
+  return say(measured ? 'growth.banner.measured' : 'growth.banner.limits', { name });
 }

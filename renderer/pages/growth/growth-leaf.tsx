@@ -36,6 +36,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
   const format = useFormat();
   const fit = useFit((state) => state.fit);
   const ghost = useFit((state) => state.ghost);
+  const looking = useFit((state) => state.fitId === '');
   const questions = useMemo(() => [{ key: name, fit, seat, newest }], [name, fit, seat, newest]);
   const found = useGrowthChanges(questions).get(name);
   const shown = ghost !== null && ghost === found?.fit;
@@ -71,7 +72,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
         <button
           type="button"
           className="button chief"
-          disabled={!found}
+          disabled={!found || looking}
           aria-label={say('growth.take.of', { name })}
           onClick={take}
         >

@@ -58,6 +58,7 @@ export function TrialChange({ change, trial, fit }: { change: RankedChange; tria
   const document = useDocument();
   const format = useFormat();
   const ghost = useFit((state) => state.ghost);
+  const looking = useFit((state) => state.fitId === '');
   const way = benchChange(change, trial.seat);
   const text = changeText(way, format);
   const changed = withChange(fit, way);
@@ -106,6 +107,7 @@ export function TrialChange({ change, trial, fit }: { change: RankedChange; tria
         <button
           type="button"
           className="button words"
+          disabled={looking}
           aria-label={say('notes.take.of', { change: text })}
           onClick={() => document.apply(text, (now) => withChange(now, way))}
         >

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { findThings } from '../../../app/store/find-things.ts';
 import { createFit, saveDraft, setFitArchived } from '../../../app/store/fits.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
-import { athletes, boats } from '../../../app/store/roster.ts';
+import { athletes, boats, paddles } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
 import { saveTrial } from '../../../app/store/trials.ts';
 import { trialSchema } from '../../../core/trial/observation.ts';
-import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
+import { inventedAthlete, inventedBoat, inventedFit, inventedPaddle } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
 
 const kinds = (store: Store, text: string) => findThings(store, { text, limit: 30 }).map(({ kind }) => kind);
@@ -45,6 +45,12 @@ describe('finding things', () => {
     expect(kinds(store, 'angstrom')).toEqual(['revision']);
     expect(kinds(store, 'apres')).toEqual(['trial']);
     expect(kinds(store, 'spring setting')).toContain('fit');
+  });
+
+  it('finds the club’s paddles', () => {
+    const { store } = club();
+    paddles.save(store, inventedPaddle('Señor Reed'));
+    expect(kinds(store, 'senor')).toEqual(['paddle']);
   });
 
   it('finds a trial by what was observed', () => {

@@ -38,6 +38,12 @@ describe('a difference of bodies, in words', () => {
     expect(plain(bannerText('Liv', grown, format))).toBe(
       'Liv has grown 4.0 cm since this fit took the measures.',
     );
+    const limits = exampleAthlete({
+      statureM: 1.52,
+      massKg: 44,
+      limits: [{ joint: 'trunkForward', maxDeg: 20, reason: 'back' }],
+    });
+    expect(bannerText('Liv', bodyDifference(copy, limits)!, format)).toMatch(/other personal limits/);
     const heavier = bodyDifference(copy, exampleAthlete({ statureM: 1.52, massKg: 52 }))!;
     expect(plain(bannerText('Liv', heavier, format))).not.toMatch(/kg|heav/);
   });
