@@ -3,6 +3,13 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { handlePlace, nextFrame } from './hand.ts';
 import { startProgram } from './harness.ts';
+import {
+  measureWithASlip,
+  openABadTable,
+  openTheHistory,
+  openTheRoster,
+  openWhatABoatHas,
+} from './roster-screens.ts';
 import { callFromPage, goTo, measure } from './screens.ts';
 import {
   answerTheTrial,
@@ -50,6 +57,12 @@ const PICTURES: readonly Picture[] = [
   { name: 'timeline-light', reach: openTheTimeline },
   { name: 'transfer-light', reach: openTheTransfer },
   { name: 'growth-dark', theme: 'dark', reach: growAJunior },
+  { name: 'roster-light', reach: openTheRoster },
+  { name: 'history-light', reach: openTheHistory },
+  { name: 'measure-light', reach: measureWithASlip },
+  { name: 'measure-dark', theme: 'dark', size: { width: 1024, height: 700 } },
+  { name: 'table-light', reach: openABadTable },
+  { name: 'boat-kept-light', reach: openWhatABoatHas },
   { name: 'recent-light', reach: openRecentWork },
   { name: 'reach-dark', theme: 'dark', size: { width: 1024, height: 700 }, reach: reachForIt },
 ];
