@@ -8,6 +8,7 @@ import './theme/bench.css';
 import './theme/drawing.css';
 import './theme/crew.css';
 import './theme/crew-sheet.css';
+import './theme/full-size.css';
 import './theme/hull.css';
 import './theme/roster.css';
 import './theme/trial.css';

@@ -6,6 +6,7 @@ import { BOAT_KEPT } from './english/boat-kept.ts';
 import { CREW } from './english/crew.ts';
 import { DRAWING } from './english/drawing.ts';
 import { FIELDS } from './english/fields.ts';
+import { FULL_SIZE } from './english/full-size.ts';
 import { GROWTH } from './english/growth.ts';
 import { HULL } from './english/hull.ts';
 import { MEASURING_WORDS } from './english/measuring.ts';
@@ -38,6 +39,7 @@ export const MESSAGES = {
   ...ARCHIVE,
   ...CREW,
   ...HULL,
+  ...FULL_SIZE,
   ...DRAWING,
   ...SET_OUT,
   ...SHOW,

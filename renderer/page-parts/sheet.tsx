@@ -10,6 +10,7 @@ import { BoatPage } from '../pages/boat/boat-page.tsx';
 import { BoatsPage } from '../pages/boats/boats-page.tsx';
 import { CrewSheetPage } from '../pages/crew/crew-sheet-page.tsx';
 import { FitsPage } from '../pages/fits/fits-page.tsx';
+import { FullSizePage } from '../pages/full-size/full-size-page.tsx';
 import { HelpPage } from '../pages/help/help-page.tsx';
 import { HomePage } from '../pages/home/home-page.tsx';
 import { HullPage } from '../pages/hull/hull-page.tsx';
@@ -40,6 +41,8 @@ function Page({ route }: { route: Route }) {
       return <SetOutPage key={route.id} fitId={route.id} />;
     case 'show':
       return <ShowPage key={route.id} fitId={route.id} />;
+    case 'full-size':
+      return <FullSizePage key={route.id} fitId={route.id} />;
     case 'crew-sheet':
       return <CrewSheetPage key={route.id} fitId={route.id} />;
     case 'trial':

@@ -32,6 +32,9 @@ export function BenchTools({ onSave }: { onSave: () => void }) {
       <a className="button bare" href={hrefOf({ page: 'set-out', id })}>
         {say('setout.way')}
       </a>
+      <a className="button bare" href={hrefOf({ page: 'full-size', id })}>
+        {say('fullsize.way')}
+      </a>
       <a className="button bare" href={hrefOf({ page: 'show', id })}>
         {say('show.way')}
       </a>

@@ -20,6 +20,7 @@ const ROUTES: Route[] = [
   { page: 'boat', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'hull', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'timeline', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
+  { page: 'full-size', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'crew-sheet', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'transfer', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },
   { page: 'trial', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10' },

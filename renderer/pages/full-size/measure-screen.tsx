@@ -1,0 +1,137 @@
+import { useId, useState } from 'react';
+import { announce } from '../../announce/announce.ts';
+import { displaySettings } from '../../display/display-settings.ts';
+import { CARD_MM, SCALE_LIMITS, scaleOfBar, withScale } from '../../display/screen-scale.ts';
+import { MeasureField } from '../../fields/measure-field.tsx';
+import { say } from '../../language/messages.ts';
+
+/** The bar that a ruler is laid on, pixels. */
+const BAR_PX = 400;
+/** Scales that the frame of the card runs through, pixels to a millimetre, and its step: a third of a per cent. */
+const FRAME = { least: 2, most: 12, step: 0.01 };
+
+/**
+ * Says whether this screen has been measured, and measures it: a card is held against a frame that is made as wide as the
+ * card, or a ruler is laid on a bar and its length typed. Kept for this screen until somebody measures it again.
+ */
+export function MeasureScreen(props: {
+  screen: string;
+  kept: number | null;
+  pixelsPerMm: number;
+  /** Whether somebody has set frame or length: what has not been measured cannot be kept. */
+  tried: boolean;
+  onTry: (pixelsPerMm: number | null) => void;
+}) {
+  const { screen, kept, pixelsPerMm, tried, onTry } = props;
+  const [open, setOpen] = useState(kept === null);
+
+  function keep(scale: number | null): void {
+    displaySettings.setState(({ screens }) => ({ screens: withScale(screens, screen, scale) }));
+    onTry(null);
+    setOpen(scale === null);
+    announce(say(scale === null ? 'fullsize.forgotten' : 'fullsize.kept'));
+  }
+
+  return (
+    <section className="measure-screen" data-measured={kept !== null || undefined}>
+      <p role="status">{kept === null ? say('fullsize.unmeasured') : say('fullsize.measured', { screen })}</p>
+      {!open && (
+        <p className="row">
+          <button type="button" className="button words" onClick={() => setOpen(true)}>
+            {say('fullsize.again')}
+          </button>
+          <button type="button" className="button words" onClick={() => keep(null)}>
+            {say('fullsize.forget')}
+          </button>
+        </p>
+      )}
+      {open && (
+        <>
+          <div className="measure-ways">
+            <CardFrame pixelsPerMm={pixelsPerMm} onTry={onTry} />
+            <RulerBar pixelsPerMm={pixelsPerMm} onTry={onTry} />
+          </div>
+          <p className="row">
+            <button
+              type="button"
+              className="button chief"
+              disabled={!tried}
+              onClick={() => keep(pixelsPerMm)}
+            >
+              {say('fullsize.keep')}
+            </button>
+            {kept !== null && (
+              <button
+                type="button"
+                className="button"
+                onClick={() => {
+                  onTry(null);
+                  setOpen(false);
+                }}
+              >
+                {say('revisions.cancel')}
+              </button>
+            )}
+          </p>
+        </>
+      )}
+    </section>
+  );
+}
+
+interface Way {
+  readonly pixelsPerMm: number;
+  readonly onTry: (pixelsPerMm: number) => void;
+}
+
+/** A frame of a bank card's size, made wider and narrower until a card held against the glass covers it. */
+function CardFrame({ pixelsPerMm, onTry }: Way) {
+  const id = useId();
+  const { width, height, corner } = CARD_MM;
+  return (
+    <div className="measure-way">
+      <h2>{say('fullsize.card')}</h2>
+      <p className="soft">{say('fullsize.card.about')}</p>
+      <div
+        className="card-frame"
+        style={{
+          width: width * pixelsPerMm,
+          height: height * pixelsPerMm,
+          borderRadius: corner * pixelsPerMm,
+        }}
+      />
+      <label htmlFor={id}>{say('fullsize.card.width')}</label>
+      <input
+        id={id}
+        type="range"
+        min={FRAME.least}
+        max={FRAME.most}
+        step={FRAME.step}
+        value={pixelsPerMm}
+        onChange={(event) => onTry(event.currentTarget.valueAsNumber)}
+      />
+    </div>
+  );
+}
+
+/** A bar of so many pixels: what a ruler says of it. */
+function RulerBar({ pixelsPerMm, onTry }: Way) {
+  return (
+    <div className="measure-way">
+      <h2>{say('fullsize.ruler')}</h2>
+      <p className="soft">{say('fullsize.ruler.about')}</p>
+      <div className="ruler-bar" style={{ width: BAR_PX }} />
+      <MeasureField
+        label={say('fullsize.ruler.length')}
+        kind="length"
+        min={BAR_PX / SCALE_LIMITS.most / 1000}
+        max={BAR_PX / SCALE_LIMITS.least / 1000}
+        value={BAR_PX / pixelsPerMm / 1000}
+        onEnter={(metres) => {
+          const scale = scaleOfBar(BAR_PX, metres * 1000);
+          if (scale !== null) onTry(scale);
+        }}
+      />
+    </div>
+  );
+}
