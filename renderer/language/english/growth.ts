@@ -4,6 +4,12 @@ export const GROWTH = {
   'growth.banner.grown': '{name} has grown {by} since this fit took the measures.',
   'growth.banner.measured': '{name} has been measured again since this fit took the measures.',
   'growth.banner.limits': '{name} has other personal limits now than this fit knows.',
+  'growth.banner.due':
+    '{name} was measured {months} months ago. At {age} about {likely} of growth is usual in that time.',
+  'growth.likely': 'What such growth changes, with every fitting where it is',
+  'growth.measure': 'Measure {name}',
+  'growth.guess':
+    'A guess from age alone, to say when to measure; a fit is brought up to date by the tape only.',
   'growth.banner.see': 'See what it changes',
   'growth.banner.not-now': 'Not now',
   'growth.due':
@@ -39,6 +45,7 @@ export const GROWTH = {
   'week.body': 'Body in it',
   'week.body.now': 'as measured last',
   'week.body.grown': '{by} of growth since',
+  'week.body.likely': 'as measured last; about {by} of growth is likely since',
   'week.body.measured': 'measured otherwise since',
   'week.worse.one': '{count} finding turns worse: {names}',
   'week.worse.other': '{count} findings turn worse: {names}',

@@ -1,17 +1,19 @@
 import { useMemo } from 'react';
 import type { AthleteRecord, KneltFit } from '../../../app/contract/records.ts';
 import { quantityName } from '../../../core/findings/sentences.ts';
-import { type BodyDifference, bodyDifference } from '../../../core/growth/body-difference.ts';
 import { type GrowthChanges, worsening } from '../../../core/growth/growth-changes.ts';
 import { measureAgain } from '../../../core/growth/measure-again.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { today } from '../../language/dates.ts';
+import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { type ReachAction, useOfferedActions } from '../../reach/offered-actions.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { inSentence } from '../bench/quantity-text.ts';
+import { type ComparedBody, comparedBody } from './compared-body.ts';
+import { dueValues } from './difference-text.ts';
 import { useGrowthChanges } from './use-growth-changes.ts';
 
 /** Fits looked at for growth; an athlete in more than these has outgrown the oldest long ago. */
@@ -25,9 +27,15 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
   const questions = useMemo(
     () =>
       fits
-        .filter(({ fit, seat }) => bodyDifference(fit.seats[seat]!.athlete!, athlete))
+        .map((one) => ({ one, compared: comparedBody(one.fit.seats[one.seat]!.athlete!, athlete) }))
+        .filter(({ compared }) => compared.difference)
         .slice(0, MOST_LOOKED_AT)
-        .map(({ id, fit, seat }) => ({ key: id, fit, seat, newest: athlete })),
+        .map(({ one, compared }) => ({
+          key: one.id,
+          fit: one.fit,
+          seat: one.seat,
+          newest: compared.newest,
+        })),
     [fits, athlete],
   );
   const answers = useGrowthChanges(questions);
@@ -56,7 +64,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
               <FitRow
                 key={one.id}
                 fit={one}
-                difference={bodyDifference(one.fit.seats[one.seat]!.athlete!, athlete)}
+                compared={comparedBody(one.fit.seats[one.seat]!.athlete!, athlete)}
                 changes={answers.get(one.id) ?? null}
               />
             ))}
@@ -80,16 +88,15 @@ function GrowthDue({ record }: { record: AthleteRecord }) {
   const format = useFormat();
   const due = measureAgain(record.athlete, today());
   if (!due) return null;
-  const { months, ageYears, likelyM } = due;
   return (
     <p className="growth-due" role="status">
-      {say('growth.due', { months, age: ageYears, likely: format.length(likelyM) })}
+      {say('growth.due', dueValues(due, format))}
     </p>
   );
 }
 
-function FitRow(props: { fit: KneltFit; difference: BodyDifference | null; changes: GrowthChanges | null }) {
-  const { difference, changes } = props;
+function FitRow(props: { fit: KneltFit; compared: ComparedBody; changes: GrowthChanges | null }) {
+  const { compared, changes } = props;
   const { id, fit } = props.fit;
   const format = useFormat();
   return (
@@ -101,12 +108,9 @@ function FitRow(props: { fit: KneltFit; difference: BodyDifference | null; chang
       </th>
       <td>{fit.boat.name}</td>
       <td>
-        {!difference && say('week.body.now')}
-        {difference && (
+        {bodyText(compared, format)}
+        {compared.difference && (
           <>
-            {difference.statureM > 0
-              ? say('week.body.grown', { by: format.length(difference.statureM) })
-              : say('week.body.measured')}
             {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
             <a
               href={hrefOf({ page: 'fit', id, leaf: 'growth' })}
@@ -119,6 +123,14 @@ function FitRow(props: { fit: KneltFit; difference: BodyDifference | null; chang
       </td>
     </tr>
   );
+}
+
+function bodyText({ difference, due }: ComparedBody, format: Format): string {
+  if (!difference) return say('week.body.now');
+  if (due) return say('week.body.likely', { by: format.length(due.likelyM) });
+  return difference.statureM > 0
+    ? say('week.body.grown', { by: format.length(difference.statureM) })
+    : say('week.body.measured');
 }
 
 function worseText({ changes }: GrowthChanges): string {

@@ -1,6 +1,8 @@
 import type { BodyDifference } from '../../../core/growth/body-difference.ts';
+import type { GrowthDue } from '../../../core/growth/measure-again.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import type { Grown } from './use-grown.ts';
 
 /** Smaller changes are not worth words: metres, kilograms. */
 const LEAST_M = 0.005;
@@ -32,8 +34,18 @@ export function differenceLines(
   return lines;
 }
 
+/** What a reminder to measure again is told with. */
+export function dueValues({ months, ageYears, likelyM }: GrowthDue, format: Format) {
+  return { months, age: ageYears, likely: format.length(likelyM) };
+}
+
 /** One sentence for the head of the bench. */
-export function bannerText(name: string, { statureM, massKg, tape }: BodyDifference, format: Format): string {
+export function bannerText(
+  { name, difference, due }: Pick<Grown, 'name' | 'difference' | 'due'>,
+  format: Format,
+): string {
+  const { statureM, massKg, tape } = difference;
+  if (due) return say('growth.banner.due', { name, ...dueValues(due, format) });
   if (statureM >= LEAST_M) return say('growth.banner.grown', { name, by: format.length(statureM) });
   const measured = statureM <= -LEAST_M || Math.abs(massKg) >= LEAST_KG || tape.length > 0;
   return say(measured ? 'growth.banner.measured' : 'growth.banner.limits', { name });

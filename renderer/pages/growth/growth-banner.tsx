@@ -12,7 +12,7 @@ export function GrowthBanner({ fitId, grown }: { fitId: string; grown: readonly 
   if (left || grown.length === 0) return null;
   return (
     <div className="bench-banner" role="status">
-      <p>{grown.map(({ name, difference }) => bannerText(name, difference, format)).join(' ')}</p>
+      <p>{grown.map((one) => bannerText(one, format)).join(' ')}</p>
       <a className="button" href={hrefOf({ page: 'fit', id: fitId, leaf: 'growth' })}>
         {say('growth.banner.see')}
       </a>

@@ -2,10 +2,11 @@ import { useEffect, useMemo } from 'react';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
+import { hrefOf } from '../../route/route.ts';
 import { useDocument, useFit } from '../bench/bench-context.tsx';
 import { BenchProposal } from '../proposal/bench-proposal.tsx';
 import { ChangeList } from './change-list.tsx';
-import { differenceLines } from './difference-text.ts';
+import { differenceLines, dueValues } from './difference-text.ts';
 import type { Grown } from './use-grown.ts';
 import { useGrowthChanges } from './use-growth-changes.ts';
 
@@ -31,7 +32,7 @@ export function GrowthLeaf({ grown }: { grown: readonly Grown[] }) {
 }
 
 function GrownSeat({ grown }: { grown: Grown }) {
-  const { seat, name, newest, difference } = grown;
+  const { seat, athleteId, name, newest, difference, due } = grown;
   const document = useDocument();
   const format = useFormat();
   const fit = useFit((state) => state.fit);
@@ -54,12 +55,16 @@ function GrownSeat({ grown }: { grown: Grown }) {
   return (
     <section className="stack">
       <h2>{name}</h2>
-      <ul className="growth-body">
-        {differenceLines(difference, newest, format).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-      <h3 className="lettering">{say('growth.predicted')}</h3>
+      {due ? (
+        <p>{say('growth.due', dueValues(due, format))}</p>
+      ) : (
+        <ul className="growth-body">
+          {differenceLines(difference, newest, format).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
+      <h3 className="lettering">{say(due ? 'growth.likely' : 'growth.predicted')}</h3>
       {!found && <p className="note-looking">{say('growth.working')}</p>}
       {found && found.changes.length === 0 && <p>{say('growth.nothing')}</p>}
       {found && found.changes.length > 0 && (
@@ -69,15 +74,21 @@ function GrownSeat({ grown }: { grown: Grown }) {
         </>
       )}
       <p className="row">
-        <button
-          type="button"
-          className="button chief"
-          disabled={!found || looking}
-          aria-label={say('growth.take.of', { name })}
-          onClick={take}
-        >
-          {say('growth.take')}
-        </button>
+        {due ? (
+          <a className="button chief" href={hrefOf({ page: 'measure', id: athleteId })}>
+            {say('growth.measure', { name })}
+          </a>
+        ) : (
+          <button
+            type="button"
+            className="button chief"
+            disabled={!found || looking}
+            aria-label={say('growth.take.of', { name })}
+            onClick={take}
+          >
+            {say('growth.take')}
+          </button>
+        )}
         <button
           type="button"
           className="button words"
@@ -87,7 +98,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
           {say(shown ? 'growth.hide' : 'growth.show')}
         </button>
       </p>
-      <p className="soft">{say('growth.scaled')}</p>
+      <p className="soft">{say(due ? 'growth.guess' : 'growth.scaled')}</p>
     </section>
   );
 }
