@@ -41,4 +41,3 @@ export const stockSchema = z.strictObject({
 
 export type StockPad = z.infer<typeof stockPad>;
 export type StockRest = z.infer<typeof stockRest>;
-export type Stock = z.infer<typeof stockSchema>;

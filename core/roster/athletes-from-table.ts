@@ -1,17 +1,8 @@
-import { type Athlete, athleteSchema, TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import type { Athlete } from '../fit/athlete-schema.ts';
 import { type AthleteColumn, type AthleteField, type ReadHeading, readHeadings } from './athlete-columns.ts';
-import { type CellProblem, readAthleteCell } from './read-athlete-cell.ts';
-
-/** A cell that cannot be taken as it stands. */
-export interface BadCell {
-  /** Number of the row in the table, the headings being row 1. */
-  readonly row: number;
-  /** Place of its column, from 0; null where the column is not in the table at all. */
-  readonly index: number | null;
-  readonly column: AthleteColumn;
-  readonly text: string;
-  readonly problem: CellProblem;
-}
+import { athleteOfRow, isSame } from './athlete-of-row.ts';
+import type { CellProblem } from './read-athlete-cell.ts';
+import { type BadCell, type RowCells, readValues, type Values } from './row-values.ts';
 
 /** What one row of the table would do. */
 export interface AthleteRow {
@@ -63,59 +54,11 @@ export function athletesFromTable(cells: readonly (readonly string[])[], known: 
   return { kind: 'read', leftOut: headings.filter((heading) => heading?.ok === false), rows };
 }
 
-interface RowCells {
-  readonly row: number;
-  readonly columns: readonly (AthleteColumn | null)[];
-  readonly texts: readonly string[];
-}
-
-/** A row's cells by field: what was read, and where it stood. */
-interface Values {
-  get(of: AthleteField['of'], measure?: TapeMeasure): string | number | null;
-  readonly bad: BadCell[];
-  /** Calls one of a row's cells bad after all, or one that the table does not have. */
-  blame(of: AthleteField['of'], problem: CellProblem): void;
-}
-
-const keyOf = (of: AthleteField['of'], measure?: TapeMeasure) => (measure ? `${of} ${measure}` : of);
-const keyOfField = (field: AthleteField) => keyOf(field.of, 'measure' in field ? field.measure : undefined);
-
-function readValues({ row, columns, texts }: RowCells): Values {
-  const values = new Map<string, string | number | null>();
-  const bad: BadCell[] = [];
-  columns.forEach((column, index) => {
-    if (!column) return;
-    const text = texts[index] ?? '';
-    const read = readAthleteCell(text, column);
-    if (read.ok) values.set(keyOfField(column.field), read.value);
-    else bad.push({ row, index, column, text, problem: read.problem });
-  });
-  return {
-    get: (of, measure) => values.get(keyOf(of, measure)) ?? null,
-    bad,
-    blame(of, problem) {
-      const at = columns.findIndex((column) => column?.field.of === of);
-      const index = at < 0 ? null : at;
-      if (bad.some((cell) => cell.column.field.of === of)) return;
-      const column = columns[at] ?? { field: { of } as AthleteField, name: NAMES[of] ?? of, unit: null };
-      bad.push({ row, index, column, text: (index === null ? undefined : texts[index]) ?? '', problem });
-    },
-  };
-}
-
-/** Names of columns that a table may lack though a new athlete needs them. */
-const NAMES: Partial<Record<AthleteField['of'], string>> = {
-  name: 'Name',
-  side: 'Side',
-  stature: 'Stature',
-  mass: 'Mass',
-};
-
 /** With these it cannot be told whose row it is, so that nothing else can be called missing. */
 const WHO_IS_UNCLEAR: readonly CellProblem['code'][] = ['unknown-identifier', 'several-of-this-name'];
 
 function readRow(cells: RowCells, known: Known, seen: Map<string, number>): AthleteRow {
-  const values = readValues(cells);
+  const values = readValues(cells, known.today);
   const before = whoIsMeant(values, known);
   const name = String(values.get('name') ?? before?.name ?? '');
   noteTwice({ values, who: before?.id ?? plainName(name), row: cells.row, seen });
@@ -172,53 +115,6 @@ function needAll(values: Values): void {
   }
 }
 
-function athleteOfRow(values: Values, before: Athlete | null, today: string): Athlete {
-  const text = (of: AthleteField['of']) => (values.get(of) as string | null) ?? undefined;
-  const kept = (of: 'stature' | 'mass', was: number | undefined) => {
-    const value = values.get(of) as number | null;
-    return value === null || isSame(value, was) ? was : value;
-  };
-  const statureM = kept('stature', before?.statureM);
-  const massKg = kept('mass', before?.massKg);
-  const said = text('measuredOn');
-  const tape = tapeOfRow(values, before?.tape ?? {}, said ?? today);
-  const sameBody = before !== null && statureM === before.statureM && massKg === before.massKg && tape.same;
-  const measuredOn = said ?? (sameBody ? before.measuredOn : today);
-  return athleteSchema.parse({
-    ...before,
-    // A row found by its name does not spell it anew; only the identifier can say that a name has changed.
-    name: before && values.get('id') === null ? before.name : (text('name') ?? before?.name),
-    side: text('side') ?? before?.side,
-    sex: text('sex') ?? before?.sex ?? 'unspecified',
-    bornOn: text('bornOn') ?? before?.bornOn,
-    statureM,
-    massKg,
-    ...(measuredOn ? { measuredOn } : {}),
-    tape: tape.tape,
-  });
-}
-
-/** The tape measures after a row: a value that is new is of `day`, and what was known of the old one's spread goes. */
-function tapeOfRow(values: Values, before: Athlete['tape'], day: string) {
-  const tape: Athlete['tape'] = { ...before };
-  let same = true;
-  for (const measure of TAPE_MEASURES) {
-    const value = values.get('tape', measure) as number | null;
-    if (value === null) continue;
-    const was = before[measure];
-    const unchanged = isSame(value, was?.valueM);
-    const sdM = (values.get('spread', measure) as number | null) ?? (unchanged ? was?.sdM : undefined);
-    const takenOn = (values.get('takenOn', measure) as string | null) ?? (unchanged ? was?.takenOn : day);
-    tape[measure] = {
-      valueM: unchanged ? was!.valueM : value,
-      ...(sdM === undefined ? {} : { sdM: isSame(sdM, was?.sdM) ? was!.sdM! : sdM }),
-      ...(takenOn ? { takenOn } : {}),
-    };
-    same &&= unchanged;
-  }
-  return { tape, same };
-}
-
 /** What a column shows of an athlete. */
 function shownIn(athlete: Athlete, field: AthleteField): string | number | undefined {
   switch (field.of) {
@@ -235,11 +131,4 @@ function shownIn(athlete: Athlete, field: AthleteField): string | number | undef
     default:
       return athlete[field.of];
   }
-}
-
-/** Values nearer than this are one: a micrometre, a milligram. */
-const SAME = 1e-6;
-
-function isSame(a: string | number | undefined, b: string | number | undefined): boolean {
-  return typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) < SAME : a === b;
 }

@@ -21,6 +21,8 @@ export type CellProblem =
   | { readonly code: 'date' }
   /** 3/4/2012: which is the month cannot be told. */
   | { readonly code: 'date-unclear' }
+  /** A day that has not come yet. */
+  | { readonly code: 'date-ahead' }
   | { readonly code: 'too-long'; readonly most: number }
   /** No athlete here has this identifier. */
   | { readonly code: 'unknown-identifier' }

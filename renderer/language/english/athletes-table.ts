@@ -47,6 +47,7 @@ export const ATHLETES_TABLE = {
   'table.bad.date': '“{text}” is not a date; write year-month-day, 2012-11-05.',
   'table.bad.date-unclear':
     'In “{text}” it is not clear which is the month; write year-month-day, 2012-11-05.',
+  'table.bad.date-ahead': '“{text}” has not come yet; allowed is today or a day before.',
   'table.bad.too-long': 'Longer than {most} characters.',
   'table.bad.unknown-identifier':
     'No athlete here has this identifier; leave the cell empty for somebody new.',

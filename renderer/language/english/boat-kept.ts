@@ -90,6 +90,8 @@ export const BOAT_KEPT = {
   'photos.caption': 'Caption of photograph {number}',
   'photos.picture': 'Photograph {number}',
   'photos.picture.named': 'Photograph {number}: {caption}',
+  'photos.large': 'Show photograph {number} large',
+  'photos.small': 'Show photograph {number} small again',
   'photos.remove': 'Remove photograph {number}',
   'photos.removed': 'The photograph was removed.',
   'photos.undo': 'Bring it back',

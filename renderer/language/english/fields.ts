@@ -10,5 +10,6 @@ export const FIELDS = {
   'field.too-large': '{value} is above {limit}, the most that can be entered here.',
   'field.kept': '{why} {value} is kept.',
   'field.needed': 'This is needed.',
+  'field.date-ahead': 'This day has not come yet.',
   'field.date-wrong': 'Write the date as year-month-day.',
 } as const;

@@ -1,7 +1,7 @@
 import type { MergeCountsRecord } from '../../../app/contract/safekeeping.ts';
 import { say, sayCount } from '../../language/messages.ts';
 
-const KINDS = ['athletes', 'boats', 'paddles', 'fits', 'revisions', 'trials'] as const;
+const KINDS = ['athletes', 'boats', 'paddles', 'fits', 'revisions', 'trials', 'photos'] as const;
 
 /** What would become of everything that a file brings. */
 export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {

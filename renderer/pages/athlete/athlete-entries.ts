@@ -83,7 +83,11 @@ export function athleteOf(
   id: string | undefined,
 ): { athlete: Athlete } | { problems: Readonly<Record<string, string>> } {
   const { bornOn, measuredOn, bands, consent, ...rest } = entries;
-  const problems: Record<string, string> = { ...halfConsents(consent), ...wrongBands(bands) };
+  const problems: Record<string, string> = {
+    ...halfConsents(consent),
+    ...wrongBands(bands),
+    ...daysAhead({ bornOn, measuredOn }),
+  };
   const parsed = athleteSchema.safeParse({
     ...rest,
     ...(id ? { id } : {}),
@@ -104,6 +108,12 @@ const DATES = /^(bornOn|measuredOn|consent\.\w+\.on)$/;
 
 function notedConsents(consent: AthleteEntries['consent']): Athlete['consent'] {
   return Object.fromEntries(CONSENTS.filter((one) => consent[one].by).map((one) => [one, consent[one]]));
+}
+
+/** Days that have not come yet. */
+function daysAhead(days: Readonly<Record<string, string>>): Record<string, string> {
+  const ahead = Object.keys(days).filter((field) => (days[field] ?? '') > today());
+  return Object.fromEntries(ahead.map((field) => [field, say('field.date-ahead')]));
 }
 
 /** A consent needs both who gave it and on which day. */

@@ -57,6 +57,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
             <p>{say('erase.crew-fits', { fits: preview.crewFits.join(', ') })}</p>
           )}
           <p>{sayCount('erase.revisions', preview.revisions)}</p>
+          {preview.measurings > 0 && <p>{sayCount('erase.measurings', preview.measurings)}</p>}
           {preview.trials > 0 && <p>{sayCount('erase.trials', preview.trials)}</p>}
           <TextField label={say('erase.type-name', { name })} value={typed} onChange={setTyped} />
           <p className="row">

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import { headingOf } from '../../../core/roster/athlete-columns.ts';
-import type { BadCell } from '../../../core/roster/athletes-from-table.ts';
+import type { BadCell } from '../../../core/roster/row-values.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { cellProblemText } from './cell-problem-text.ts';

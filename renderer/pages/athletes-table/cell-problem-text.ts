@@ -1,5 +1,5 @@
-import type { BadCell } from '../../../core/roster/athletes-from-table.ts';
 import type { CellProblem } from '../../../core/roster/read-athlete-cell.ts';
+import type { BadCell } from '../../../core/roster/row-values.ts';
 import { problemText } from '../../fields/measure-kinds.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
@@ -19,6 +19,7 @@ export function cellProblemText({ column, text, problem }: BadCell, format: Form
       return say('table.bad.choice', { text, allowed: problem.allowed.join(', ') });
     case 'date':
     case 'date-unclear':
+    case 'date-ahead':
       return say(`table.bad.${problem.code}`, { text });
     case 'too-long':
       return say('table.bad.too-long', { most: problem.most });

@@ -104,6 +104,7 @@ function Photo(props: { photo: PhotoRecord; number: number; onRemove: () => void
   const { photo, number, onRemove } = props;
   const { value: picture } = useCall('photos.open', { id: photo.id });
   const [caption, setCaption] = useState(photo.caption);
+  const [large, setLarge] = useState(false);
   const format = useFormat();
   const name = caption ? say('photos.picture.named', { number, caption }) : say('photos.picture', { number });
   const keep = async () => {
@@ -112,9 +113,17 @@ function Photo(props: { photo: PhotoRecord; number: number; onRemove: () => void
     props.onDescribed();
   };
   return (
-    <li className="photo">
+    <li className={large ? 'photo large' : 'photo'}>
       {picture ? (
-        <img src={`data:${picture.mime};base64,${picture.data}`} alt={name} />
+        <button
+          type="button"
+          className="photo-size"
+          aria-expanded={large}
+          aria-label={say(large ? 'photos.small' : 'photos.large', { number })}
+          onClick={() => setLarge(!large)}
+        >
+          <img src={`data:${picture.mime};base64,${picture.data}`} alt={name} />
+        </button>
       ) : (
         <span className="soft">{say('sheet.loading')}</span>
       )}

@@ -4,7 +4,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { limitsOf } from '../../fields/limits-of.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
 import { TextField } from '../../fields/text-field.tsx';
-import { dateText } from '../../language/dates.ts';
+import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
@@ -56,6 +56,7 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
             type="date"
             value={session.takenOn}
             onChange={(takenOn) => takenOn && change({ takenOn })}
+            problem={session.takenOn > today() ? say('field.date-ahead') : null}
           />
           {isEarlier(session, athlete) && <p className="soft">{say('measure.older', { day })}</p>}
           <MeasureField

@@ -6,7 +6,7 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { renewKeptEntries } from '../../fields/use-kept-entries.ts';
-import { dateText } from '../../language/dates.ts';
+import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { go } from '../../route/route.ts';
@@ -22,6 +22,7 @@ export function EndStep(props: StepProps & { letGo: () => void }) {
   const format = useFormat();
   const result = sessionResult(session, athlete);
   const measured = TAPE_MEASURES.filter((measure) => result.tape[measure]);
+  const ahead = session.takenOn > today();
   const nothing = result.statureM === null && result.massKg === null && measured.length === 0;
   const carried = TAPE_MEASURES.filter((measure) => athlete.tape[measure] && !result.tape[measure]);
   const left = result.left.map(({ measure }) => MEASURING[measure].name);
@@ -54,9 +55,10 @@ export function EndStep(props: StepProps & { letGo: () => void }) {
       {isEarlier(session, athlete) && (
         <p className="soft">{say('measure.older', { day: dateText(athlete.measuredOn) })}</p>
       )}
+      {ahead && <p className="field-problem">{`${say('measure.on')}: ${say('field.date-ahead')}`}</p>}
       {refusal && <Trouble error={refusal} />}
       <p className="row">
-        <button type="button" className="button chief" disabled={nothing} onClick={keep}>
+        <button type="button" className="button chief" disabled={nothing || ahead} onClick={keep}>
           {say('measure.keep')}
         </button>
         <button type="button" className="button words" onClick={() => change(beginSession(session.takenOn))}>

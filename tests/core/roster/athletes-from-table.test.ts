@@ -103,6 +103,17 @@ describe('a table', () => {
     expect(athletesFromTable([], known())).toMatchObject({ kind: 'no-names', headings: [] });
   });
 
+  it('knows no day that has not come yet', () => {
+    const row = one(
+      ['Name', 'Born on', 'Measured on'],
+      ['Anna Invented', '2030-01-01', '2026-05-01'],
+      anna(),
+    );
+    expect(row.bad.map(({ column, problem }) => [column.name, problem.code])).toEqual([
+      ['Born on', 'date-ahead'],
+    ]);
+  });
+
   it('passes blank rows over, numbers rows as a table program does, and leaves unknown columns out', () => {
     const table = athletesFromTable(
       [['Name', 'Shoe'], ['', ' '], ['Anna Invented', '38'], [], ['Nobody Known']],

@@ -14,6 +14,7 @@ const PROBLEMS: { readonly [C in CellProblem['code']]: Extract<CellProblem, { co
   choice: { code: 'choice', allowed: ['left', 'right'] },
   date: { code: 'date' },
   'date-unclear': { code: 'date-unclear' },
+  'date-ahead': { code: 'date-ahead' },
   'too-long': { code: 'too-long', most: 120 },
   'unknown-identifier': { code: 'unknown-identifier' },
   'several-of-this-name': { code: 'several-of-this-name' },
