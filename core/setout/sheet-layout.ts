@@ -1,11 +1,18 @@
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
 
-/** White around a sheet's frame, height of its title block along the foot, and white inside the frame, millimetres. */
+/** White around a sheet's frame, millimetres. */
 export const SHEET_MARGIN_MM = 8;
+
+/** Height of the title block along a sheet's foot, millimetres. */
 export const TITLE_BLOCK_MM = 17;
-const INSIDE_MM = 4;
-/** Columns of tables: white between them, and about how wide they are (a line that reads easily). Millimetres. */
+
+/** White between a table's columns, millimetres. */
 export const COLUMN_GAP_MM = 8;
+
+/** White inside a sheet's frame, millimetres. */
+const INSIDE_MM = 4;
+
+/** About how wide a column is, millimetres: a line that reads easily. */
 const COLUMN_MM = 125;
 
 /** A rectangle on a page, millimetres from its top left corner. */
