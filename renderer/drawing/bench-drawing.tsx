@@ -100,7 +100,8 @@ export function BenchDrawing({ document: fitDocument }: { document: FitDocument 
 
 /** Tells the page's own parts where the drawing has left room for them. */
 function placeQuarter(host: HTMLElement, { layout: { quarter } }: Scene): void {
-  const places = { left: quarter.left, top: quarter.top, width: quarter.width };
+  const { left, top, width, height } = quarter;
+  const places = { left, top, width, height };
   for (const [name, value] of Object.entries(places)) {
     const pixels = `${Math.round(value)}px`;
     const property = `--quarter-${name}`;

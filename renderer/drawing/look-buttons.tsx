@@ -7,12 +7,9 @@ import { panWithKey, zoomStep } from './look-keys.ts';
 /** Closer, farther, fit to view, and for a crew the whole boat: the same as wheel, pinch and keys do. */
 export function LookButtons({ canvas, document }: { canvas: BenchCanvas; document: FitDocument }) {
   const isCrew = useStore(document, ({ fit }) => fit.seats.length > 1);
-  // The blade hangs on the paddling side of the view from behind: the buttons keep to the other side.
-  const side = useStore(document, ({ fit, seat }) => fit.seats[seat]?.side ?? 'left');
   return (
     <div
       className="drawing-look"
-      data-paddles={side}
       role="toolbar"
       aria-label={say('drawing.looking')}
       data-over-paper

@@ -26,10 +26,13 @@ export function commandOfKey(event: KeyboardEvent): MenuCommand | null {
   return key === 'y' && !event.shiftKey ? 'redo' : null;
 }
 
+/** Inputs that are no text. */
+const NO_TEXT = ['checkbox', 'radio', 'range', 'file'];
+
 /** Whether the key goes to a text with changes of its own. A measure that shows its value unchanged has none. */
 function isBeingTyped(target: EventTarget | null): boolean {
   if (target instanceof HTMLTextAreaElement) return true;
-  if (!(target instanceof HTMLInputElement)) return false;
+  if (!(target instanceof HTMLInputElement) || NO_TEXT.includes(target.type)) return false;
   return target.getAttribute('aria-valuetext') !== target.value;
 }
 

@@ -102,6 +102,32 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     expect((await kept()).seats.map((s) => s.athlete!.name)).toEqual([...PAIR]);
   });
 
+  it('warns of a paddler who kneels on the knee of the other side', async () => {
+    const row = page.locator('.crew-bands tr', { hasText: 'Knee of the paddling side' });
+    expect(await row.locator('td[data-severity="good"]').count()).toBe(2);
+    await page.getByText('On the other knee').click();
+    await row.locator('td[data-severity="change"]', { hasText: 'no' }).waitFor();
+    const fit = await kept();
+    expect(fit.seats.filter(({ side, kneels }) => kneels && kneels !== side)).toHaveLength(1);
+    await page.keyboard.press('Control+z');
+    await soon(() => row.locator('td[data-severity="good"]').count()).toBe(2);
+  });
+
+  it('seats nobody where somebody is missing, and the boat still floats', async () => {
+    const whole = await kept();
+    const seats = whole.seats.map((seat, i) => (i === 0 ? { ...seat, athlete: null } : seat));
+    const { id } = await callFromPage(page, 'fits.create', { fit: { ...whole, name: 'One missing', seats } });
+    const other = await program.openBrowser();
+    await other.goto(`${program.origin}/#/fits/${id}`);
+    await other.getByRole('tab', { name: 'Crew' }).click();
+    await other.locator('.crew-table tfoot').first().waitFor();
+    expect(await other.locator('.crew-table').first().locator('tbody tr').count()).toBe(1);
+    await other.getByText('1: nobody').click();
+    await other.getByRole('tab', { name: /^Notes/ }).click();
+    await other.getByText('Nobody kneels in this seat.').waitFor();
+    await other.context().browser()?.close();
+  });
+
   it('drags both pads together with Shift, as one step', async () => {
     const before = await kept();
     const grip = page.locator('[data-grip="kneePad/plan"]');

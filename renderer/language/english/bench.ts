@@ -135,6 +135,8 @@ export const BENCH = {
   'measures.strap.releases': 'lets go by itself',
   'measures.strap.fixed': 'fixed',
   'measures.braced': 'Pad is braced',
+  'measures.knee': 'the knee knelt on',
+  'measures.other-knee': 'On the other knee',
   'measures.non-slip': 'Floor is non-slip',
   'measures.water': 'Water',
   'measures.water.fresh': 'fresh',
@@ -195,6 +197,8 @@ export const BENCH = {
   'values.own-band.to': 'To',
   'values.own-band.why': 'Why',
   'values.own-band.keep': 'Keep this band',
+  'values.own-band.keep-with': 'In every new fit of {name} too',
+  'values.own-band.kept-with': 'Kept with {name} too.',
   'values.own-band.usual': 'Back to the usual band',
   'values.filter': 'Find a value',
 

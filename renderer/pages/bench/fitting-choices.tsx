@@ -1,5 +1,6 @@
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { Lockable, Seat } from '../../../core/fit/seat-schema.ts';
+import { otherSide } from '../../../core/frame/mirror.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { Tick } from '../../fields/tick.tsx';
 import { say } from '../../language/messages.ts';
@@ -45,6 +46,11 @@ export function FittingChoices({ fitting }: { fitting: Lockable }) {
           isOn={seat.kneePad.braced}
           onChange={(braced) => change(name, (at) => ({ ...at, kneePad: { ...at.kneePad, braced } }))}
         />
+        <Tick
+          name={say('measures.other-knee')}
+          isOn={(seat.kneels ?? seat.side) !== seat.side}
+          onChange={(other) => change(say('measures.knee'), (at) => onKnee(at, other))}
+        />
       </>
     );
   }
@@ -59,4 +65,9 @@ export function FittingChoices({ fitting }: { fitting: Lockable }) {
     );
   }
   return null;
+}
+
+/** The seat kneeling on the knee of the paddling side, or on the other: the whole setting is mirrored with the knee. */
+function onKnee({ kneels: _, ...seat }: Seat, other: boolean): Seat {
+  return other ? { ...seat, kneels: otherSide(seat.side) } : seat;
 }
