@@ -42,7 +42,7 @@ export interface ShowShape {
 const BOAT_EACH_WAY = 1.45;
 const READINGS = 41;
 /** How deep the water is drawn under the hull, metres. */
-const WATER_DEPTH = 0.45;
+const WATER_DEPTH = 1;
 const BOARD_THICKNESS = 0.012;
 /** Radius of a joint's circle, share of stature. */
 const JOINT_SHARE = 0.0075;

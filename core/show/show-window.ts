@@ -1,3 +1,4 @@
+import { paddleShape } from '../figure/paddle-shape.ts';
 import type { ShowView, ViewPoint } from './show-picture.ts';
 import type { ShowScene } from './show-scene.ts';
 
@@ -14,8 +15,9 @@ const WIDE = {
   behind: { left: -0.58, width: 1.16 },
   above: { left: -1.12, width: 2.2 },
 } as const;
-/** Lowest that is shown of the water, metres under the hull's lowest point. */
+/** Water that is shown at least, metres under the hull's lowest point, and under a blade that reaches deeper. */
 const UNDER = 0.36;
+const UNDER_BLADE = 0.05;
 /** White over the head or the top hand, metres. */
 const OVER_HEAD = 0.08;
 /** Half of what is shown across the boat from above, metres. */
@@ -26,5 +28,12 @@ export function showWindow(scenes: readonly ShowScene[], view: ShowView): ShowWi
   const { left, width } = WIDE[view];
   if (view === 'above') return { from: [left, -ACROSS], width, height: 2 * ACROSS };
   const tops = scenes.flatMap(({ points }) => [points.headTop.z, points.topHand.z]);
-  return { from: [left, -UNDER], width, height: Math.max(0, ...tops) + OVER_HEAD + UNDER };
+  const low = Math.min(-UNDER, ...scenes.map(bladeTip).map((z) => z - UNDER_BLADE));
+  return { from: [left, low], width, height: Math.max(0, ...tops) + OVER_HEAD - low };
+}
+
+/** Lowest point of a paddle's blade; 0 where the hands hold none. */
+function bladeTip({ seat, points }: ShowScene): number {
+  const paddle = paddleShape(seat.paddle, { top: points.topHand, lower: points.lowerHand });
+  return Math.min(0, ...(paddle?.blade ?? []).map(({ z }) => z));
 }

@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
+import { showScene } from '../../../core/show/show-scene.ts';
+import { showWindow } from '../../../core/show/show-window.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+
+const evaluator = createEvaluator();
+const sceneOf = (fit: Fit) => showScene(fit, evaluator.evaluate(fit), 0)!;
+const VIEWS: readonly ShowView[] = ['side', 'behind', 'above'];
+/** Tones of the boat and the water, which run out of the picture. */
+const GROUND = ['water', 'waterLine', 'hull', 'hullLine', 'board'];
+
+const people = [
+  ['a man of 1.80 m', exampleFit()],
+  [
+    'the other side',
+    exampleFit([exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) })]),
+  ],
+  [
+    'a child of 1.45 m',
+    exampleFit([exampleSeat({ athlete: exampleAthlete({ statureM: 1.45, massKg: 38 }) })]),
+  ],
+  ['a man of 2.02 m', exampleFit([exampleSeat({ athlete: exampleAthlete({ statureM: 2.02, massKg: 98 }) })])],
+] as const;
+
+describe.each(people)('the window on %s', (_, fit) => {
+  const scene = sceneOf(fit);
+
+  it.each(VIEWS)('from the %s holds the whole paddler, paddle and fittings', (view) => {
+    const { from, width, height } = showWindow([scene], view);
+    const points = showPicture(scene, hullOfBoat(fit.boat), view)
+      .filter(({ tone }) => !GROUND.includes(tone))
+      .flatMap(({ rings }) => rings.flat());
+    for (const [right, up] of points) {
+      expect(right).toBeGreaterThan(from[0]);
+      expect(right).toBeLessThan(from[0] + width);
+      expect(up).toBeGreaterThan(from[1]);
+      expect(up).toBeLessThan(from[1] + height);
+    }
+  });
+});
+
+describe('the window on before and now', () => {
+  it('is one for both: as high as the higher of the two', () => {
+    const [low, high] = [sceneOf(people[2][1]), sceneOf(people[3][1])];
+    const both = showWindow([low, high], 'side');
+    expect(both).toEqual(showWindow([high, low], 'side'));
+    expect(both).toEqual(showWindow([high], 'side'));
+    expect(both.height).toBeGreaterThan(showWindow([low], 'side').height);
+  });
+});
