@@ -10,8 +10,19 @@ import { measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { seatSchema } from '../../core/fit/seat-schema.ts';
 import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { offsetsFromTable } from '../../core/hull/offsets-from-table.ts';
+import { trialSchema } from '../../core/trial/observation.ts';
 
 const seatOfScenario = seatSchema.omit({ athlete: true }).extend({ athlete: label.nullable() });
+
+/** A revision: settings by people's names, what was tried of it (held on the day the demo is opened), what it answers. */
+const revisionOfScenario = z.strictObject({
+  name: label,
+  reason: z.string(),
+  seats: z.array(seatOfScenario),
+  trials: z.array(trialSchema.omit({ heldOn: true })).default([]),
+  /** By the number of the trial among all of the fit so far, and of the observation in it, from 0. */
+  answers: z.array(z.strictObject({ trial: z.int().min(0), observation: z.int().min(0) })).default([]),
+});
 
 /** The invented club as it lies in `assets/demo/scenario.json`: hulls and people by name, settings by revision. */
 export const scenarioSchema = z.strictObject({
@@ -25,9 +36,7 @@ export const scenarioSchema = z.strictObject({
     z.strictObject({
       name: label,
       boat: label,
-      revisions: z
-        .array(z.strictObject({ name: label, reason: z.string(), seats: z.array(seatOfScenario) }))
-        .min(1),
+      revisions: z.array(revisionOfScenario).min(1),
     }),
   ),
 });
@@ -35,7 +44,7 @@ export type Scenario = z.infer<typeof scenarioSchema>;
 
 /** A fit of the scenario with its revisions, oldest first, as whole fits. */
 export interface DemoFit {
-  readonly revisions: readonly { readonly name: string; readonly reason: string; readonly fit: Fit }[];
+  readonly revisions: readonly (Omit<z.infer<typeof revisionOfScenario>, 'seats'> & { readonly fit: Fit })[];
 }
 
 /** The scenario ready to be stored. */
@@ -82,9 +91,8 @@ export function readHull(assets: string, name: string): Boat['hull'] {
 
 function wholeFit(scenario: Scenario, boats: readonly Boat[], fit: Scenario['fits'][number]): DemoFit {
   const boat = named(boats, fit.boat);
-  const revisions = fit.revisions.map(({ name, reason, seats }) => ({
-    name,
-    reason,
+  const revisions = fit.revisions.map(({ seats, ...about }) => ({
+    ...about,
     fit: fitSchema.parse({
       format: FIT_FORMAT,
       name: fit.name,

@@ -1,12 +1,15 @@
 import { forFit } from '../../core/fit/consent.ts';
+import type { Trial } from '../../core/trial/observation.ts';
 import type { CallOutput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
+import type { TrialRecord } from '../contract/trials.ts';
 import { type Demo, type DemoFit, readDemo } from '../demo/scenario.ts';
 import { createFit } from '../store/fits.ts';
 import { saveMeasuring } from '../store/measurings.ts';
 import { saveRevision } from '../store/revisions.ts';
 import { athletes, boats, paddles } from '../store/roster.ts';
 import { atomically, type Store } from '../store/store.ts';
+import { saveTrial } from '../store/trials.ts';
 import { done, type Program, refused } from './program.ts';
 import { programState } from './program-state.ts';
 import { SENTENCES } from './sentences.ts';
@@ -60,6 +63,26 @@ function storeFit(
     },
   }));
   const { id } = createFit(store, stored[0]!.fit);
-  for (const { name, reason, fit } of stored) saveRevision(store, { fitId: id, fit, name, reason });
+  const tried: TrialRecord[] = [];
+  for (const { name, reason, fit, trials, answers } of stored) {
+    const answered = answers.flatMap(({ trial, observation }) => {
+      const record = tried[trial];
+      const observed = record?.trial.observations[observation];
+      return record && observed ? [{ trialId: record.id, observation: observed }] : [];
+    });
+    const revision = saveRevision(store, { fitId: id, fit, name, reason, answers: answered });
+    if (typeof revision === 'string') throw new Error(`the demo's revision ${name} was not kept`);
+    tried.push(...trials.map((trial) => storeTrial(store, revision.id, trial)));
+  }
   return id;
+}
+
+/** Held on the day the demo is opened: between the revisions that are kept on it. */
+function storeTrial(store: Store, revisionId: string, trial: Omit<Trial, 'heldOn'>): TrialRecord {
+  const day = new Date(store.clock());
+  const two = (n: number) => String(n).padStart(2, '0');
+  const heldOn = `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
+  const record = saveTrial(store, { revisionId, trial: { ...trial, heldOn } });
+  if (typeof record === 'string') throw new Error("the demo's trial was not kept");
+  return record;
 }

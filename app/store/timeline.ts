@@ -20,8 +20,13 @@ const OF_FIT = 'fits.id AS fitId, fits.name AS fitName, fits.boat_name AS boatNa
 /** What happened to an athlete's fits: revisions in which the athlete knelt, and the athlete's trials; newest first. */
 export function timelineOf(store: Store, athleteId: string): TimelineEntry[] {
   return [...revisionsOf(store, athleteId), ...trialsOf(store, athleteId)]
-    .sort((a, b) => (a.at < b.at ? 1 : -1))
+    .sort((a, b) => b.at.localeCompare(a.at) || turn(b) - turn(a))
     .slice(0, MOST_ENTRIES);
+}
+
+/** What came first of two things that were kept in the same instant: a revision, its trials, the next revision. */
+function turn(entry: TimelineEntry): number {
+  return entry.kind === 'revision' ? 2 * entry.revision.number : 2 * (entry.revisionNumber ?? 0) + 1;
 }
 
 function revisionsOf(store: Store, athleteId: string): TimelineEntry[] {

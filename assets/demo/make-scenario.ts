@@ -111,6 +111,18 @@ const padBack: Fit = {
 const broad = proposed('Νεφέλη in the broad single', 'Broad single', ['Νεφέλη Ρεματάκη']);
 const pair = proposed('Bohuš and Мирослав', 'No. 7, pair', ['Bohuš Křivolák', 'Мирослав Вербинчук']);
 
+/** What Ylva said and the coach saw; the day is the one on which the demo is opened. */
+const wednesday = {
+  seat: 0,
+  water: 'ripple',
+  wind: 'head',
+  observations: [
+    { kind: 'boat', sign: 'bowDigs', strength: 2 },
+    { kind: 'body', place: 'rearToes', feeling: 'pressure', strength: 1 },
+  ],
+  notes: 'Bow goes under when the rate goes up. Toes pressed on the rest, nothing worse.',
+};
+
 const scenario = {
   club: 'Old Sluice paddlers',
   athletes,
@@ -121,8 +133,11 @@ const scenario = {
       name: single.name,
       boat: single.boat.name,
       revisions: [
-        revision('First setting', 'Proposed from six tape measures', single),
-        revision('Pad one hole back', 'Bow dug in at pace on the Wednesday', padBack),
+        { ...revision('First setting', 'Proposed from six tape measures', single), trials: [wednesday] },
+        {
+          ...revision('Pad one hole back', 'Bow dug in at pace on the Wednesday', padBack),
+          answers: [{ trial: 0, observation: 0 }],
+        },
       ],
     },
     { name: broad.name, boat: broad.boat.name, revisions: [revision('First setting', 'Proposed', broad)] },

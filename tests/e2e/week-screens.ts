@@ -78,5 +78,8 @@ export async function openRecentWork(page: Page): Promise<void> {
 export async function reachForIt(page: Page): Promise<void> {
   await page.keyboard.press('Control+.');
   await page.keyboard.type('bow');
-  await page.getByRole('option', { name: /Trial of/ }).waitFor();
+  await page
+    .getByRole('option', { name: /Trial of/ })
+    .first()
+    .waitFor();
 }

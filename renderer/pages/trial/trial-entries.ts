@@ -92,7 +92,7 @@ export function trialOf(entries: TrialEntries): { trial: Trial } | { problems: T
   });
   if (!parsed.success && parsed.error.issues.some(({ path }) => path[0] === 'heldOn')) {
     problems.heldOn = say('field.date-wrong');
-  }
+  } else if (heldOn > today()) problems.heldOn = say('field.date-ahead');
   if (!parsed.success || Object.keys(problems).length > 0) return { problems };
   return { trial: parsed.data };
 }

@@ -135,6 +135,14 @@ describe('an athlete’s timeline', () => {
     expect(entries[1]).toMatchObject({ seat: 0, revision: { id: mine.revision.id } });
   });
 
+  it('tells what was kept in one instant in its turn: a revision, its trial, the next revision', () => {
+    const still = temporaryStore(undefined, () => Date.UTC(2026, 4, 2));
+    const { fitId, fit, revision, athleteId } = tried(still);
+    kept(still, revision.id, trialOn('2026-05-02'));
+    saveRevision(still, { fitId, fit, name: 'Second', reason: '' });
+    expect(timelineOf(still, athleteId).map(({ kind }) => kind)).toEqual(['revision', 'trial', 'revision']);
+  });
+
   it('keeps a revision in which the athlete knelt though somebody else kneels there now', () => {
     const store = temporaryStore();
     const mine = tried(store);

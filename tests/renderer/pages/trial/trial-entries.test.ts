@@ -50,5 +50,7 @@ describe('the trial’s entries', () => {
   it('say that a day is none', () => {
     const made = trialOf({ ...entriesOf(trial, START), heldOn: '' });
     expect(made).toMatchObject({ problems: { heldOn: expect.any(String) } });
+    const ahead = trialOf({ ...entriesOf(trial, START), heldOn: '9999-01-01' });
+    expect(ahead).toMatchObject({ problems: { heldOn: expect.any(String) } });
   });
 });
