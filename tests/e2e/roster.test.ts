@@ -339,6 +339,19 @@ describe('a boat', () => {
     await soon(() => measure(page, 'Knee pad: height above the floorboard').inputValue()).toMatch(/^13\.0/);
   });
 
+  it('has a band of the athlete’s own kept for every new fit, from the bench', async () => {
+    await page.getByRole('tab', { name: 'Values' }).click();
+    await page.getByRole('button', { name: /^Front knee/ }).click();
+    await page.getByRole('button', { name: 'Own band for this athlete' }).click();
+    const own = page.locator('.own-band');
+    await own.getByLabel('Why').fill('short hamstrings');
+    await own.getByRole('button', { name: 'Keep' }).first().click();
+    await own.getByRole('button', { name: 'In every new fit of Ylva Tornqvarn too' }).click();
+    await own.getByText('Kept with Ylva Tornqvarn too.').waitFor();
+    const { athlete } = await athleteNamed('Ylva');
+    expect(athlete.bands).toMatchObject([{ quantity: 'frontKnee', reason: 'short hamstrings' }]);
+  });
+
   it('is duplicated under a name of its own', async () => {
     const { id, boat } = await boatOfClass('C1');
     await goTo(page, `#/boats/${id}`);

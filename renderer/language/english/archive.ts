@@ -79,7 +79,7 @@ export const ARCHIVE = {
   'help.back': 'To recent work',
   'help.steps': 'In short',
   'help.step.athlete':
-    'Put in an athlete: name, side, stature and mass are enough. Each tape measure narrows the figure.',
+    'Put in an athlete: name, side, stature and mass are enough. “Measure” leads through six tape measures with pictures; each narrows the figure. “As a table” takes in a whole club.',
   'help.step.boat': 'Measure a boat with a tape at five or more stations, or read its table of offsets.',
   'help.step.bench':
     'On the bench drag the knee pad, the rear rest, the front foot and the lower hand in any view, or type their measures.',

@@ -1,13 +1,16 @@
 import { useMemo, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { CallError } from '../../../app/contract/result.ts';
+import type { Athlete } from '../../../core/fit/athlete-schema.ts';
 import { ATHLETE_COLUMNS } from '../../../core/roster/athlete-columns.ts';
 import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
 import { call } from '../../client/client.ts';
 import type { Everybody } from '../../client/use-record.ts';
+import { renewKeptEntries } from '../../fields/use-kept-entries.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
+import type { AthleteEntries } from '../athlete/athlete-entries.ts';
 import { readTableFile } from './read-table-file.ts';
 import { TablePreview } from './table-preview.tsx';
 
@@ -48,6 +51,9 @@ export function TakeIn({ everybody }: { everybody: Everybody }) {
     const result = await call('athletes.takeIn', { athletes: taken });
     setRefusal(result.ok ? null : result.error);
     if (!result.ok) return;
+    for (const { id, ...athlete } of taken) {
+      if (id) renewKeptEntries<AthleteEntries>(`athlete.${id}`, shownInTable(athlete));
+    }
     const bad = table.rows.filter(({ outcome }) => !outcome).map(({ row }) => opened.cells[row - 1]!);
     setOpened(bad.length > 0 ? { ...opened, cells: [opened.cells[0]!, ...bad] } : null);
     setTold(sayCount('table.taken', result.value.saved));
@@ -87,6 +93,21 @@ export function TakeIn({ everybody }: { everybody: Everybody }) {
       )}
     </section>
   );
+}
+
+/** What a table may change of an athlete, for a form of that athlete that was left half filled in. */
+function shownInTable({
+  name,
+  side,
+  sex,
+  bornOn,
+  statureM,
+  massKg,
+  measuredOn,
+  tape,
+}: Athlete): Partial<AthleteEntries> {
+  const days = { bornOn: bornOn ?? '', measuredOn: measuredOn ?? '' };
+  return { name, side, sex, statureM, massKg, tape, ...days };
 }
 
 function noNames({ name, cells }: Opened): string {

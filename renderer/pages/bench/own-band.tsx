@@ -9,6 +9,7 @@ import type { MeasureKind } from '../../fields/measure-kinds.ts';
 import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from './bench-context.tsx';
+import { KeepBand } from './keep-band.tsx';
 
 const KIND: Readonly<Record<string, MeasureKind>> = { m: 'length', rad: 'angle', kg: 'mass' };
 
@@ -16,6 +17,7 @@ const KIND: Readonly<Record<string, MeasureKind>> = { m: 'length', rad: 'angle',
 export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; finding: Finding }) {
   const document = useDocument();
   const own = useFit(({ fit }) => fit.seats[seat]?.bands.find(({ quantity }) => quantity === id));
+  const athlete = useFit(({ fit }) => fit.seats[seat]?.athlete);
   const [open, setOpen] = useState(false);
   const written = (edge: number | null) => (edge !== null && finding.unit === 'rad' ? toDegrees(edge) : edge);
   const [entries, setEntries] = useState<Omit<BandOverride, 'quantity'>>({
@@ -60,6 +62,7 @@ export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; f
           </button>
         )}
       </p>
+      {own && athlete && <KeepBand band={own} athlete={athlete} />}
       {open && (
         <div className="stack">
           <div className="entry-row">

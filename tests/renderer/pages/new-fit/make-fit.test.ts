@@ -47,4 +47,15 @@ describe('a new fit', () => {
     expect(returnAfterMaking('athlete', 'third')).toBeNull();
     forgetChosen();
   });
+
+  it('brings an athlete’s own bands into the seat, and leaves a guardian’s consents in the roster', () => {
+    const band = { quantity: 'frontKnee', min: 110, max: 130, reason: 'short hamstrings' };
+    const athlete = exampleAthlete({
+      bands: [band],
+      consent: { bodyData: { by: 'A guardian', on: '2026-01-09' } },
+    });
+    const made = makeFit({ name: 'Made', boat: exampleBoat(), starters: [{ athlete, side: 'left' }] });
+    expect(made.seats[0]?.bands).toEqual([band]);
+    expect(JSON.stringify(made)).not.toContain('A guardian');
+  });
 });
