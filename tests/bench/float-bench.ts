@@ -1,13 +1,12 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import { floatAtRest } from '../../core/float/float-at-rest.ts';
 import { immersedProperties } from '../../core/float/immersed-properties.ts';
-import type { BoatPoint } from '../../core/frame/vec3.ts';
 import type { Hull } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import type { WaterPlane } from '../../core/hull/immersed-sums.ts';
 import { sectionAt } from '../../core/hull/section-at.ts';
 import { sampleHull } from '../reference/hydro-sample-hulls.ts';
-import { solidGeometry, solidOf, solidUnder } from '../reference/hydro-solid.ts';
+import { loftedSections, solidGeometry, solidOf, solidUnder } from '../reference/hydro-solid.ts';
 import { bytesPerCall, growthExponent, ratioOf, sideBySide } from './measure.ts';
 import { type Fact, type Found, type Ratio, type Row, rowOf, type Times, together } from './row.ts';
 
@@ -35,7 +34,7 @@ export async function floatBench(): Promise<Found> {
   const hull = sampleHull('single');
   const geometry = await solidGeometry();
   const cold = (call: number) => floatAtRest(hull, { masses: masses(call), waterDensity: WATER });
-  const coarse = solidOf(geometry, sectionsOf(hull, 1));
+  const coarse = solidOf(geometry, loftedSections(hull, 1));
   const fine = fineSolid(geometry, hull);
   const quick = sideBySide({
     [FLOOR]: () => onePass(hull),
@@ -80,21 +79,10 @@ const planeAt = (draft: number): WaterPlane => ({
   acrossSlope: Math.tan(CUT.heel),
 });
 
-/** The lofted sections at every station and so many to each interval between two. */
-function sectionsOf(hull: Hull, perInterval: number): BoatPoint[][] {
-  return hull.stations.flatMap(({ x }, i) => {
-    const next = hull.stations[i + 1];
-    const places = next ? perInterval : 1;
-    return Array.from({ length: places }, (_, k) =>
-      sectionAt(hull, x + ((next?.x ?? x) - x) * (k / perInterval)),
-    );
-  });
-}
-
 /** The solid through ever more sections of the same surface, the first that agrees with the hull. */
 function fineSolid(geometry: ManifoldToplevel, hull: Hull): { solid: Manifold; perInterval: number } {
   for (let perInterval = 2; perInterval <= 64; perInterval *= 2) {
-    const solid = solidOf(geometry, sectionsOf(hull, perInterval));
+    const solid = solidOf(geometry, loftedSections(hull, perInterval));
     const { volume, centroidM } = apart(hull, solid);
     if (volume <= AGREE.volume && centroidM <= AGREE.centroidM) return { solid, perInterval };
     solid.delete();

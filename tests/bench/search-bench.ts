@@ -1,8 +1,7 @@
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
-import { COORDINATE_RULES, coordinateOf, freeCoordinates } from '../../core/fit/fitting-coordinate.ts';
-import { excessTrouble, placeable } from '../../core/proposal/objective.ts';
-import { costOf, pointAt, type Search, searchMoves } from '../../core/proposal/search.ts';
+import { freeCoordinates } from '../../core/fit/fitting-coordinate.ts';
+import { type Search, searchMoves } from '../../core/proposal/search.ts';
+import { costByLibrary } from '../reference/proposal-by-library.ts';
 import { firstFit, randomAthletes, sampleBoat } from '../reference/proposal-random.ts';
 import { ratioOf, sideBySide } from './measure.ts';
 import { type Fact, type Found, rowOf } from './row.ts';
@@ -14,7 +13,6 @@ const BY_LIBRARY = 'the same by ml-levenberg-marquardt, as good';
 
 /** As good is a cost no greater than this times ours and this more: what the reference test allows. */
 const AS_GOOD = { times: 1.02, more: 0.01 };
-const MOVE_WEIGHT = 0.02;
 /** Iterations that the library is given, until it is as good; after the last it is given up. */
 const LADDER = [1, 2, 3, 5, 8, 12, 20, 30, 45, 70];
 const ROUNDS = 5;
@@ -35,7 +33,7 @@ export function searchBench(): Found {
   );
   const costs = cases.map(({ search }) => searchMoves(search).cost);
   const rungs = cases.map((one, i) => rungFor(one, costs[i]!));
-  const library = (one: Case, i: number) => byLibrary(one.search, rungs[i] ?? LADDER.at(-1)!);
+  const library = (one: Case, i: number) => costByLibrary(one.search, rungs[i] ?? LADDER.at(-1)!);
   const work = {
     [OURS]: () => cases.map(({ search }) => searchMoves(search)),
     [BY_LIBRARY]: () => cases.map(library),
@@ -83,47 +81,7 @@ function caseOf(fit: Search['fit']): Case {
 /** Iterations after which the library is as good, or null where it never was. */
 function rungFor({ search }: Case, cost: number): number | null {
   const enough = AS_GOOD.times * cost + AS_GOOD.more;
-  return LADDER.find((iterations) => byLibrary(search, iterations) <= enough) ?? null;
-}
-
-/** The library's best cost: residuals are the troubles of every finding and the weighed moves, to be brought to zero. */
-function byLibrary(search: Search, maxIterations: number): number {
-  const ids = placeable(search.held.findings).map((f) => f.id);
-  const rowsAt = (x: readonly number[]) => {
-    const troubles = new Map(
-      placeable(pointAt(search, x).report.findings).map((f) => [f.id, excessTrouble(f)]),
-    );
-    return [...ids.map((id) => troubles.get(id) ?? 0), ...x.map((d) => MOVE_WEIGHT * d)];
-  };
-  const ends = endsOf(search);
-  const rows = Array.from({ length: ids.length + ends.length }, (_, i) => i);
-  const { parameterValues } = levenbergMarquardt(
-    { x: rows, y: rows.map(() => 0) },
-    (x: number[]) => {
-      const values = rowsAt(x);
-      return (row: number) => values[row]!;
-    },
-    {
-      initialValues: ends.map(() => 0),
-      minValues: ends.map(([least]) => least),
-      maxValues: ends.map(([, most]) => most),
-      gradientDifference: 0.05,
-      centralDifference: true,
-      damping: 0.1,
-      maxIterations,
-      errorTolerance: 0,
-    },
-  );
-  return costOf(pointAt(search, parameterValues).report, parameterValues);
-}
-
-/** How far each coordinate may go, in scales: the same box as the search's own. */
-function endsOf({ fit, places }: Search): (readonly [number, number])[] {
-  return places.map(({ seat, coordinate }) => {
-    const { least, most, scale } = COORDINATE_RULES[coordinate];
-    const from = coordinateOf(fit.seats[seat]!, coordinate);
-    return [Math.max(-25, (least - from) / scale), Math.min(25, (most - from) / scale)] as const;
-  });
+  return LADDER.find((iterations) => costByLibrary(search, iterations) <= enough) ?? null;
 }
 
 function counting(cases: readonly Case[], run: () => unknown): number {

@@ -16,6 +16,9 @@ const BY_LIBRARY = 'the same least by ml-levenberg-marquardt, as near';
 /** As near is no farther from the least in any angle than this, degrees: about where this project's own search ends. */
 const AS_NEAR_DEG = 1e-6;
 
+const WHY_NOT_TWENTY =
+  'both are Levenberg–Marquardt on one objective, most of the work of either; only its slopes are cheaper here, by hand';
+
 const DEGREE = Math.PI / 180;
 /** Most iterations that the library is given to come as near; it needs about as many as this project's own search. */
 const MOST_ITERATIONS = 200;
@@ -66,11 +69,7 @@ export function stanceBench(): Found {
       }),
       fact('iterations of the library for that', iterations, {
         unit: `(ours ${ours.iterations})`,
-        note: `both are Levenberg–Marquardt on the one objective, which is most of the work of either: what is left to win is
-            the slopes, written out by hand here and taken by differences there. Twenty times is not to be had so.`.replaceAll(
-          /\s+/g,
-          ' ',
-        ),
+        note: WHY_NOT_TWENTY,
       }),
       fact(
         'heap taken by one stance',

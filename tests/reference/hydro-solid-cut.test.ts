@@ -3,10 +3,9 @@ import type { Manifold } from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import type { Hull } from '../../core/hull/hull.ts';
-import { sectionAt } from '../../core/hull/section-at.ts';
 import { sampleHull } from './hydro-sample-hulls.ts';
 import { cosinePlaces, ellipsoid, wigley } from './hydro-shapes.ts';
-import { solidGeometry, solidOf, solidUnder } from './hydro-solid.ts';
+import { loftedSections, solidGeometry, solidOf, solidUnder } from './hydro-solid.ts';
 
 /**
  * The same hulls as polyhedral solids, cut at random planes by an outside solid-geometry library. The solids of the
@@ -18,22 +17,13 @@ const CASES = 200;
 const VOLUME = 1e-3;
 const CENTROID_M = 0.5e-3;
 
-const fineSections = (hull: Hull, perInterval: number) =>
-  hull.stations.flatMap(({ x }, i) => {
-    const next = hull.stations[i + 1];
-    if (!next) return [sectionAt(hull, x)];
-    return Array.from({ length: perInterval }, (_, k) =>
-      sectionAt(hull, x + ((next.x - x) * k) / perInterval),
-    );
-  });
-
-const stationsOf = (hull: Hull) => hull.stations.map(({ x }) => sectionAt(hull, x));
+const stationsOf = (hull: Hull) => loftedSections(hull, 1);
 
 const subjects = [
   ...(['single', 'pair', 'four', 'training'] as const).map((name) => ({
     name,
     hull: sampleHull(name),
-    sections: fineSections(sampleHull(name), 8),
+    sections: loftedSections(sampleHull(name), 8),
   })),
   {
     name: 'ellipsoid',

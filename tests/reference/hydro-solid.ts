@@ -1,13 +1,26 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import createModule from 'manifold-3d';
 import type { BoatPoint } from '../../core/frame/vec3.ts';
+import type { Hull } from '../../core/hull/hull.ts';
 import type { WaterPlane } from '../../core/hull/immersed-sums.ts';
+import { sectionAt } from '../../core/hull/section-at.ts';
 
 /** Loads the solid-geometry library (WebAssembly) once for a file of tests. */
 export async function solidGeometry(): Promise<ManifoldToplevel> {
   const module = await createModule();
   module.setup();
   return module;
+}
+
+/** A hull's lofted sections, so many for each interval between two stations, aft to fore: what its solid is drawn through. */
+export function loftedSections(hull: Hull, perInterval: number): BoatPoint[][] {
+  return hull.stations.flatMap(({ x }, i) => {
+    const next = hull.stations[i + 1];
+    if (!next) return [sectionAt(hull, x)];
+    return Array.from({ length: perInterval }, (_, k) =>
+      sectionAt(hull, x + ((next.x - x) * k) / perInterval),
+    );
+  });
 }
 
 /** A closed solid through half-sections of equal point counts, aft to fore: shell on both sides, deck, bottom and ends. */

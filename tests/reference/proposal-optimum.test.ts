@@ -1,16 +1,11 @@
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, it } from 'vitest';
 import type { FittingCoordinate } from '../../core/findings/finding.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
-import {
-  COORDINATE_RULES,
-  coordinateOf,
-  freeCoordinates,
-  withCoordinate,
-} from '../../core/fit/fitting-coordinate.ts';
-import { excessTrouble, placeable, totalTrouble } from '../../core/proposal/objective.ts';
+import { freeCoordinates, withCoordinate } from '../../core/fit/fitting-coordinate.ts';
+import { totalTrouble } from '../../core/proposal/objective.ts';
 import { propose } from '../../core/proposal/propose.ts';
-import { costOf, pointAt, type Search, searchMoves } from '../../core/proposal/search.ts';
+import { costOf, searchMoves } from '../../core/proposal/search.ts';
+import { costByLibrary } from './proposal-by-library.ts';
 import { firstFit, randomAthletes, sampleBoat } from './proposal-random.ts';
 
 const SEED = 77;
@@ -49,48 +44,14 @@ describe('a proposal against brute force: every setting of a coarse grid over fo
 });
 
 describe('the search against a general-purpose least-squares library on the same objective (Levenberg–Marquardt)', () => {
-  const MOVE_WEIGHT = 0.02;
-
-  /** The library's best: residuals are the troubles of every finding and the weighed moves, to be brought to zero. */
-  function byLibrary(search: Search): number {
-    const n = search.places.length;
-    const ids = placeable(search.held.findings).map((f) => f.id);
-    const rowsAt = (x: readonly number[]) => {
-      const { report } = pointAt(search, x);
-      const troubles = new Map(placeable(report.findings).map((f) => [f.id, excessTrouble(f)]));
-      return [...ids.map((id) => troubles.get(id) ?? 0), ...x.map((d) => MOVE_WEIGHT * d)];
-    };
-    const ends = search.places.map(({ seat, coordinate }) => {
-      const { least, most, scale } = COORDINATE_RULES[coordinate];
-      const from = coordinateOf(search.fit.seats[seat]!, coordinate);
-      return [Math.max(-25, (least - from) / scale), Math.min(25, (most - from) / scale)] as const;
-    });
-    const rows = ids.length + n;
-    const fitted = levenbergMarquardt(
-      { x: Array.from({ length: rows }, (_, i) => i), y: new Array<number>(rows).fill(0) },
-      (x: number[]) => {
-        const values = rowsAt(x);
-        return (row: number) => values[row]!;
-      },
-      {
-        initialValues: new Array<number>(n).fill(0),
-        minValues: ends.map(([least]) => least),
-        maxValues: ends.map(([, most]) => most),
-        gradientDifference: 0.05,
-        centralDifference: true,
-        damping: 0.1,
-        maxIterations: 40,
-      },
-    );
-    return costOf(pointAt(search, fitted.parameterValues).report, fitted.parameterValues);
-  }
+  const ITERATIONS = 40;
 
   it.each(cases)('$title: never worse', ({ fit }) => {
     const held = evaluator.evaluate(fit);
     const places = freeCoordinates(fit.seats[0]!).map((coordinate) => ({ seat: 0, coordinate }));
     const search = { evaluator, fit, held, places };
     const found = searchMoves(search);
-    const library = byLibrary(search);
+    const library = costByLibrary(search, ITERATIONS);
     expect(library).toBeLessThan(costOf(held, []));
     expect(found.cost, `library ${library}`).toBeLessThanOrEqual(1.02 * library + 0.01);
   });
