@@ -61,7 +61,7 @@ export const HEAD = {
   cheek: [0.082, 0.02, 0.0275],
   chin: [0.113, 0.031, 0.0115],
   jaw: [0.098, 0.002, 0.0205],
-  nape: [0.092, -0.018, 0.0265],
+  nape: [0.0935, -0.0135, 0.025],
   bridge: [0.062, 0.047, 0.0045],
   nose: [0.0785, 0.0555, 0.005],
   lip: [0.089, 0.043, 0.0065],
@@ -69,7 +69,7 @@ export const HEAD = {
 
 /** Radii of neck, feet and hands as shares of stature. */
 export const SMALL = {
-  neck: 0.0305,
+  neck: 0.028,
   collar: 0.034,
   knee: 0.0295,
   ankle: 0.019,

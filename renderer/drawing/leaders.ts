@@ -47,7 +47,7 @@ export function partAnchors(scene: Scene, part: Finding['part']): Anchor[] {
     case 'paddle':
       return inSight(scene, stance?.points.topHand ?? null, FROM_SIDE_FIRST);
     case 'trunk':
-      return inSight(scene, stance ? backOf(stance.points) : null, FROM_SIDE_FIRST);
+      return inSight(scene, stance ? backOf(scene, stance.points) : null, FROM_SIDE_FIRST);
     case 'hip':
       return inSight(scene, stance?.points.kneelingHip ?? null, FROM_SIDE_FIRST);
     default:
@@ -67,12 +67,16 @@ function inSight(scene: Scene, point: Vec3 | null, views: readonly ('plan' | 'pr
   });
 }
 
-/** Share of the trunk's length, and metres behind its line, where a leader meets the back without crossing the head. */
-const BACK = { up: 0.8, behind: 0.09 };
+/** Share of the trunk's length where a leader meets the back, clear of head and arms; and how far in it ends, metres. */
+const BACK = { up: 0.75, inside: 0.02 };
 
-function backOf({ midHip, midShoulder }: Stance['points']): Vec3 {
+/** A point of the back as it is drawn. */
+function backOf({ picture, seat }: Scene, { midHip, midShoulder }: Stance['points']): Vec3 {
   const at = along(midHip, midShoulder, BACK.up);
-  return { ...at, x: at.x - BACK.behind };
+  const trunk = picture.figures[seat]?.find(({ limb }) => limb === 'trunk');
+  const beside = (trunk?.hulls ?? []).flat().filter((b) => Math.abs(b.at.z - at.z) < b.radius);
+  const behind = beside.map((b) => b.at.x - Math.sqrt(b.radius ** 2 - (b.at.z - at.z) ** 2));
+  return behind.length === 0 ? at : { ...at, x: Math.min(...behind) + BACK.inside };
 }
 
 interface Wanted {

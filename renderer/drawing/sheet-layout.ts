@@ -32,6 +32,8 @@ const COLUMN_GAP = 22;
 /** The hand's note needs this much width, and more than this share would starve the profile. */
 const LEAST_COLUMN = 204;
 const GREATEST_COLUMN_SHARE = 0.4;
+/** Height that the hand's note and the view's buttons need beside the plan of however narrow a boat. */
+const LEAST_QUARTER = { px: 168, shareOfSheet: 0.25 };
 /** Share of height left over that goes to the plan; the rest goes to the profile. */
 const PLAN_SHARE_OF_REST = 0.25;
 
@@ -46,7 +48,8 @@ export function layOutSheet(size: { width: number; height: number }, box: BoatBo
   };
   const scale = Math.min(free.height / (need.y + need.z), free.width / (need.x + need.y));
   const rest = Math.max(0, free.height - scale * (need.y + need.z));
-  const planHeight = Math.round(scale * need.y + rest * PLAN_SHARE_OF_REST);
+  const leastPlan = Math.min(LEAST_QUARTER.px, LEAST_QUARTER.shareOfSheet * size.height);
+  const planHeight = Math.round(Math.max(leastPlan, scale * need.y + rest * PLAN_SHARE_OF_REST));
   const column = Math.round(
     Math.min(free.width * GREATEST_COLUMN_SHARE, Math.max(LEAST_COLUMN, scale * need.y)),
   );
