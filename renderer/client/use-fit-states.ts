@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { ExportInput } from '../../app/contract/paper-export.ts';
-import type { OpenedFit } from '../../app/contract/records.ts';
+import type { OpenedFit, RevisionSummary } from '../../app/contract/records.ts';
 import type { CallError } from '../../app/contract/result.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import { call } from './client.ts';
@@ -17,6 +17,23 @@ export interface FitMoment {
 
 /** Names the state that stands now; any other key is a revision's id. */
 export const PRESENT = 'present';
+
+/** A state that can be looked at: its key, and its revision (null for a draft). */
+export interface NamedMoment {
+  readonly key: string;
+  readonly revision: RevisionSummary | null;
+}
+
+/** States of a fit, the present first, then every revision that is not the present, newest first. */
+export function momentsOf({ draftSavedAt, revisions }: OpenedFit): NamedMoment[] {
+  const present = draftSavedAt === null ? (revisions[0] ?? null) : null;
+  return [
+    { key: PRESENT, revision: present },
+    ...revisions
+      .filter((revision) => revision !== present)
+      .map((revision) => ({ key: revision.id, revision })),
+  ];
+}
 
 interface Fetched<T> {
   readonly value: T | null;

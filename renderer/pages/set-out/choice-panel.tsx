@@ -2,7 +2,7 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../../core/setout/sheet-length.ts';
-import { PRESENT } from '../../client/use-fit-states.ts';
+import { momentsOf, PRESENT } from '../../client/use-fit-states.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { limitsOf } from '../../fields/limits-of.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
@@ -40,7 +40,10 @@ export function ChoicePanel(props: {
           label={say('setout.which.state')}
           value={choices.state}
           onChange={(state) => onChange({ state })}
-          options={statesOf(opened)}
+          options={momentsOf(opened).map(({ key, revision }) => ({
+            value: key,
+            name: revision ? say('setout.which.revision', revision) : say('setout.which.present'),
+          }))}
         />
         {choices.state === PRESENT && opened.draftSavedAt !== null && (
           <p className="field-hint">{say('setout.which.draft')}</p>
@@ -89,20 +92,4 @@ export function ChoicePanel(props: {
       </fieldset>
     </>
   );
-}
-
-/** The present first, then every revision that is not the present, newest first. */
-function statesOf({ draftSavedAt, revisions }: OpenedFit): { value: string; name: string }[] {
-  const [newest] = revisions;
-  const isNewest = draftSavedAt === null && newest !== undefined;
-  return [
-    {
-      value: PRESENT,
-      name: isNewest ? say('setout.which.revision', newest) : say('setout.which.present'),
-    },
-    ...revisions.slice(isNewest ? 1 : 0).map((revision) => ({
-      value: revision.id,
-      name: say('setout.which.revision', revision),
-    })),
-  ];
 }

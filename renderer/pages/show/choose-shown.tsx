@@ -1,7 +1,7 @@
 import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
-import { PRESENT } from '../../client/use-fit-states.ts';
+import { momentsOf, PRESENT } from '../../client/use-fit-states.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { SelectField } from '../../fields/select-field.tsx';
 import { Tick } from '../../fields/tick.tsx';
@@ -19,7 +19,10 @@ export function ChooseShown(props: {
   onChange: (change: Partial<ShowChoices>) => void;
 }) {
   const { opened, seats, choices, onChange } = props;
-  const states = statesOf(opened);
+  const states = momentsOf(opened).map(({ key, revision }) => ({
+    value: key,
+    name: key === PRESENT || !revision ? say('showing.present') : say('showing.revision', revision),
+  }));
   return (
     <DialogTrigger>
       <Button className="button bare">{say('showing.choose')}</Button>
@@ -66,13 +69,4 @@ export function ChooseShown(props: {
       </Popover>
     </DialogTrigger>
   );
-}
-
-/** The present, then every revision that is not the present. */
-function statesOf({ draftSavedAt, revisions }: OpenedFit): { value: string; name: string }[] {
-  const older = draftSavedAt === null ? revisions.slice(1) : revisions;
-  return [
-    { value: PRESENT, name: say('showing.present') },
-    ...older.map((revision) => ({ value: revision.id, name: say('showing.revision', revision) })),
-  ];
 }

@@ -44,11 +44,15 @@ describe.each(people)('the window on %s', (_, fit) => {
 });
 
 describe('the window on before and now', () => {
-  it('is one for both: as high as the higher of the two', () => {
-    const [low, high] = [sceneOf(people[2][1]), sceneOf(people[3][1])];
-    const both = showWindow([low, high], 'side');
-    expect(both).toEqual(showWindow([high, low], 'side'));
-    expect(both).toEqual(showWindow([high], 'side'));
-    expect(both.height).toBeGreaterThan(showWindow([low], 'side').height);
+  it('is one for both: as deep as the deeper and as high as the higher of the two', () => {
+    const [small, tall] = [sceneOf(people[2][1]), sceneOf(people[3][1])];
+    const both = showWindow([small, tall], 'side');
+    expect(both).toEqual(showWindow([tall, small], 'side'));
+    const [ofSmall, ofTall] = [showWindow([small], 'side'), showWindow([tall], 'side')];
+    const top = ({ from, height }: typeof both) => from[1] + height;
+    expect(both.from[1]).toBe(Math.min(ofSmall.from[1], ofTall.from[1]));
+    expect(top(both)).toBeCloseTo(Math.max(top(ofSmall), top(ofTall)), 9);
+    expect(ofSmall.from[1]).toBeLessThan(ofTall.from[1]);
+    expect(top(ofTall)).toBeGreaterThan(top(ofSmall));
   });
 });
