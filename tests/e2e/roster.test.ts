@@ -205,7 +205,7 @@ describe('a table of athletes', () => {
     'New Paddler;left;17.2;61;251;38;3/4/2009',
     'Another New;up;168;58;;39;2009-04-03',
     'Tomé Açoreiro;right;160;51;;40;2011-04-17',
-    'Sound Newcomer;r;171;62;;41;',
+    'Sound Newcomer;r;171;62;352;41;',
   ].join('\r\n');
   const csv = (text: string, name = 'club.csv') => [
     { name, mimeType: 'text/csv', buffer: Buffer.from(text) },
@@ -229,6 +229,8 @@ describe('a table of athletes', () => {
     expect(await page.getByText('Columns left out').textContent()).toContain('“Shoe size”');
     await page.getByRole('row', { name: /Bohuš Křivolák changes: Mass/ }).waitFor();
     await page.getByRole('row', { name: /Tomé Açoreiro the same as here/ }).waitFor();
+    const odd = page.getByRole('row', { name: /Sound Newcomer new/ });
+    expect(await textOf(odd)).toMatch(/unusual: Foot length 35\.2 cm, where 98 of 100/);
     await expectNoBarriers();
   });
 

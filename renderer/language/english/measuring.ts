@@ -97,6 +97,8 @@ export const MEASURING_WORDS = {
   'athlete-bands.empty': 'One of the two edges is needed.',
   'athlete-bands.turned': 'The first edge must be below the second.',
 
+  'athlete.unusual':
+    'Unusual at this stature: 98 of 100 measure {low} to {high}. Look at it again; it is kept as it stands.',
   'athlete.measured.moved': 'Set to today, as the body was changed. For a slip of the pen put the day back.',
   'athlete.timeline': 'Timeline',
   'athletes.age': 'Age',

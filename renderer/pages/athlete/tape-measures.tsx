@@ -1,12 +1,15 @@
 import { FIRST_TAPES } from '../../../core/body/measuring.ts';
+import { type UnusualTape, unusualTapes } from '../../../core/body/unusual-tapes.ts';
 import {
   type Athlete,
   TAPE_MEASURES,
   type TapeMeasure,
   tapeReading,
 } from '../../../core/fit/athlete-schema.ts';
+import { useFormat } from '../../display/use-display.ts';
 import { limitsOf } from '../../fields/limits-of.ts';
 import { MeasureField } from '../../fields/measure-field.tsx';
+import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { type AthleteEntries, withTape } from './athlete-entries.ts';
 
@@ -16,17 +19,23 @@ const OTHERS: readonly TapeMeasure[] = TAPE_MEASURES.filter((measure) => !FIRST_
 /** Tape measures, each with how to take it. */
 export function TapeMeasures(props: { entries: AthleteEntries; onChange: (tape: Athlete['tape']) => void }) {
   const { entries, onChange } = props;
+  const format = useFormat();
+  const unusual = unusualOf(entries);
   const field = (measure: TapeMeasure) => (
-    <MeasureField
-      key={measure}
-      label={say(`tape.${measure}`)}
-      hint={say(`tape.${measure}.how`)}
-      kind="length"
-      value={entries.tape[measure]?.valueM ?? null}
-      {...limitsOf(tapeReading.shape.valueM)}
-      onEnter={(valueM) => onChange(withTape(entries, measure, valueM))}
-      onEmpty={() => onChange(withTape(entries, measure, null))}
-    />
+    <div key={measure}>
+      <MeasureField
+        label={say(`tape.${measure}`)}
+        hint={say(`tape.${measure}.how`)}
+        kind="length"
+        value={entries.tape[measure]?.valueM ?? null}
+        {...limitsOf(tapeReading.shape.valueM)}
+        onEnter={(valueM) => onChange(withTape(entries, measure, valueM))}
+        onEmpty={() => onChange(withTape(entries, measure, null))}
+      />
+      {unusual.has(measure) && (
+        <p className="odd-mark field-hint">{unusualText(unusual.get(measure)!, format)}</p>
+      )}
+    </div>
   );
   return (
     <section>
@@ -39,4 +48,18 @@ export function TapeMeasures(props: { entries: AthleteEntries; onChange: (tape: 
       </details>
     </section>
   );
+}
+
+/** Tape measures of the entries that few persons of that stature have; none while there is no stature. */
+function unusualOf(entries: AthleteEntries): ReadonlyMap<TapeMeasure, UnusualTape> {
+  const { statureM, bornOn, measuredOn } = entries;
+  if (statureM === null) return new Map();
+  const days = { ...(bornOn ? { bornOn } : {}), ...(measuredOn ? { measuredOn } : {}) };
+  const { sex, tape } = entries;
+  return new Map(unusualTapes({ statureM, sex, tape, ...days }).map((one) => [one.measure, one]));
+}
+
+/** Why a value is looked at again; it is kept as it stands. */
+function unusualText({ place }: UnusualTape, format: Format): string {
+  return say('athlete.unusual', { low: format.length(place.low), high: format.length(place.high) });
 }

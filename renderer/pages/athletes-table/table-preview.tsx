@@ -1,3 +1,5 @@
+import { MEASURING } from '../../../core/body/measuring.ts';
+import { unusualTapes } from '../../../core/body/unusual-tapes.ts';
 import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-from-table.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
@@ -65,7 +67,10 @@ function RowList({ rows }: { rows: readonly AthleteRow[] }) {
             <tr key={row}>
               <td className="numeric">{row}</td>
               <th scope="row">{name || say('table.no-name')}</th>
-              <td>{outcomeText(outcome)}</td>
+              <td>
+                {outcomeText(outcome)}
+                <Unusual outcome={outcome} />
+              </td>
             </tr>
           ))}
         </tbody>
@@ -78,6 +83,22 @@ function outcomeText(outcome: AthleteRow['outcome']): string {
   if (!outcome) return say('table.row.bad');
   if (outcome.kind !== 'changed') return say(`table.row.${outcome.kind}`);
   return say('table.row.changed', { columns: outcome.changed.map(({ name }) => name).join(', ') });
+}
+
+/** Measures of a row that are more likely slips than a body; they are taken all the same. */
+function Unusual({ outcome }: Pick<AthleteRow, 'outcome'>) {
+  const format = useFormat();
+  if (!outcome || outcome.kind === 'same') return null;
+  return unusualTapes(outcome.athlete).map(({ measure, valueM, place }) => (
+    <p key={measure} className="odd-mark">
+      {say('table.row.unusual', {
+        what: MEASURING[measure].name,
+        value: format.length(valueM),
+        low: format.length(place.low),
+        high: format.length(place.high),
+      })}
+    </p>
+  ));
 }
 
 /** The rows that are not taken, handed out with what is wrong beside each. */

@@ -1,0 +1,27 @@
+import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import { ageOn } from './age.ts';
+import { type TapePlace, tapePercentile } from './tape-percentile.ts';
+
+/** A tape measure that few persons of that stature have, metres. */
+export interface UnusualTape {
+  readonly measure: TapeMeasure;
+  readonly valueM: number;
+  readonly place: TapePlace;
+}
+
+/**
+ * Every tape measure of an athlete outside the survey's 1–99 % at that stature: more likely a slip than a person. The age
+ * is that on the day of measuring; without birth date or day an adult is assumed. 0.33 m of foot at 1.52 m of stature is one.
+ */
+export function unusualTapes(
+  athlete: Pick<Athlete, 'statureM' | 'sex' | 'tape' | 'bornOn' | 'measuredOn'>,
+): UnusualTape[] {
+  const { statureM: stature, sex, bornOn, measuredOn, tape } = athlete;
+  const ageYears = bornOn && measuredOn ? ageOn(bornOn, measuredOn) : null;
+  return TAPE_MEASURES.flatMap((measure) => {
+    const valueM = tape[measure]?.valueM;
+    if (valueM === undefined) return [];
+    const place = tapePercentile(measure, valueM, { stature, sex, ageYears });
+    return place.usual ? [] : [{ measure, valueM, place }];
+  });
+}
