@@ -137,6 +137,11 @@ export const boatSchema = z.strictObject({
   skinM: metres(0, 0.05).default(0.004),
   floatCheck: floatCheck.nullable().default(null),
   correction: hullCorrection.nullable().default(null),
+  /** Float checks that later ones have replaced, with what each made of the hull, newest first. */
+  earlierFloatChecks: z
+    .array(z.strictObject({ check: floatCheck, correction: hullCorrection.nullable() }))
+    .max(50)
+    .optional(),
   floorboard: floorboardSchema,
   hardware: hardwareSchema.prefault({}),
   /** Stations of the seats' datums, bow first. A single boat's datum is the centre mark. */

@@ -72,6 +72,9 @@ export const BOAT_KEPT = {
   'boat.float.undated': 'an unknown day',
   'boat.float.stale':
     'Checked afloat on {day}, but the hull was changed since; the correction no longer holds.',
+  'boat.float.earlier.one': '{count} earlier check',
+  'boat.float.earlier.other': '{count} earlier checks',
+  'boat.float.earlier.one-of': '{day}, with {mass}; missed by at most {residual}.',
   'boat.float.go': 'Lines and float check',
   'hull.check.on': 'Checked on',
 

@@ -6,7 +6,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
-import { say } from '../../language/messages.ts';
+import { say, sayCount } from '../../language/messages.ts';
 import { SeverityMark } from '../../marks/severity-mark.tsx';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
@@ -109,12 +109,34 @@ function FloatState({ id, boat }: { id: string; boat: Boat }) {
           say('boat.float.kept', { day, residual: format.length(correction.residualM, { unit: 'mm' }) })}
         {floatCheck && !correction && say('boat.float.stale', { day })}
       </p>
+      <EarlierChecks checks={boat.earlierFloatChecks ?? []} />
       <p>
         <a className="button" href={hrefOf({ page: 'hull', id })}>
           {say('boat.float.go')}
         </a>
       </p>
     </section>
+  );
+}
+
+function EarlierChecks({ checks }: { checks: NonNullable<Boat['earlierFloatChecks']> }) {
+  const format = useFormat();
+  if (checks.length === 0) return null;
+  return (
+    <details>
+      <summary>{sayCount('boat.float.earlier', checks.length)}</summary>
+      <ul>
+        {checks.map(({ check, correction }) => (
+          <li key={JSON.stringify(check)}>
+            {say('boat.float.earlier.one-of', {
+              day: check.takenOn ? dateText(check.takenOn) : say('boat.float.undated'),
+              mass: format.mass(check.loaded.massKg),
+              residual: correction ? format.length(correction.residualM, { unit: 'mm' }) : '–',
+            })}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

@@ -96,6 +96,7 @@ export function boatOfEntries(
     skinM: entries.skinM,
     floatCheck: before?.floatCheck ?? null,
     correction: sameHull ? before.correction : null,
+    ...(before?.earlierFloatChecks ? { earlierFloatChecks: before.earlierFloatChecks } : {}),
     floorboard: {
       heightM: toHeight(floorboard.heightM),
       widthM: floorboard.widthM,

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { type Boat, type FloatCheck, waterSchema } from '../../../core/fit/boat-schema.ts';
+import { withFloatCheck } from '../../../core/fit/earlier-checks.ts';
 import { type Calibrated, calibrateHull, type NotCalibrated } from '../../../core/float/calibrate-hull.ts';
 import { waterDensity } from '../../../core/float/water-density.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
@@ -99,7 +100,10 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
             type="button"
             className="button words"
             onClick={() =>
-              void keep({ ...kept, floatCheck: null, correction: null }, say('hull.check.undone'))
+              void keep(
+                withFloatCheck(kept, { floatCheck: null, correction: null }),
+                say('hull.check.undone'),
+              )
             }
           >
             {say('hull.check.undo')}
@@ -128,7 +132,10 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
             type="button"
             className="button chief"
             onClick={() =>
-              void keep({ ...kept, floatCheck: check, correction: answer.correction }, say('hull.check.kept'))
+              void keep(
+                withFloatCheck(kept, { floatCheck: check, correction: answer.correction }),
+                say('hull.check.kept'),
+              )
             }
           >
             {say('hull.check.keep')}

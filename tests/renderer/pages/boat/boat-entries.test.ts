@@ -104,6 +104,17 @@ describe('what is kept with a boat', () => {
       ],
     },
     hardware: { rails: [{ fitting: 'kneePad', apartM: 0.12, heightM: 0.01, holeM: 0.006 }] },
+    earlierFloatChecks: [
+      {
+        check: {
+          bowMarkXM: 2,
+          sternMarkXM: -2,
+          alone: { bowM: 0.22, sternM: 0.22 },
+          loaded: { bowM: 0.15, sternM: 0.15, massKg: 40, atXM: 0 },
+        },
+        correction: null,
+      },
+    ],
     stock: {
       pads: [
         { name: 'Low', lengthM: 0.24, widthM: 0.15, heightM: 0.08, recessDepthM: 0.02, foamGiveM: 0.006 },
@@ -118,6 +129,7 @@ describe('what is kept with a boat', () => {
     expect(made.boat.floorboard.profile).toEqual(boat.floorboard.profile);
     expect(made.boat.hardware).toEqual(boat.hardware);
     expect(made.boat.stock).toEqual(boat.stock);
+    expect(made.boat.earlierFloatChecks).toEqual(boat.earlierFloatChecks);
   });
 
   it('is not in a boat that has none of it', () => {
