@@ -7,14 +7,12 @@ import {
   pathMark,
   wordsMark,
 } from '../../../core/setout/paper-marks.ts';
-import { CAPITALS_OVER_SIZE, SHEET_INKS } from '../../../core/setout/sheet-inks.ts';
+import { CAPITALS_OVER_SIZE } from '../../../core/setout/sheet-inks.ts';
 import {
   circle,
-  cross,
   dimension,
   line,
   ring,
-  shifted,
   TEMPLATE_LAYERS,
   words,
 } from '../../../core/setout/template-drawing.ts';
@@ -77,58 +75,5 @@ describe('a drawing on paper', () => {
       turnDeg: 0,
     });
     expect(pathMark([[0, 0]], { fill: 'hull' })).toMatchObject({ line: null, closed: false, fill: 'hull' });
-  });
-});
-
-describe('lines of layers', () => {
-  it('are of widths that ISO 128 knows as thick and thin, in inks that a sheet has', () => {
-    for (const { ink, width, dash } of Object.values(LAYER_LINES)) {
-      expect(SHEET_INKS).toContain(ink);
-      expect(width).toBeGreaterThanOrEqual(0.18);
-      expect(width).toBeLessThanOrEqual(0.5);
-      expect(dash.length % 2).toBe(0);
-    }
-    expect(LAYER_LINES.outline.width).toBeGreaterThan(LAYER_LINES.dimension.width);
-  });
-
-  it('tell the holes in use from the others by more than their colour', () => {
-    expect(LAYER_LINES.drillNow.width).toBeGreaterThan(LAYER_LINES.drill.width);
-  });
-});
-
-describe('shapes of a drawing', () => {
-  it('are moved whole: lines, circles, words and both ends of dimensions', () => {
-    const moved = shifted(
-      [
-        line('outline', [0, 0], [1, 2]),
-        circle('drill', [5, 5], 3),
-        words('K', [1, 1]),
-        dimension([0, 0], [10, 0], { offset: 4, text: '10' }),
-      ],
-      [100, -10],
-    );
-    expect(moved).toMatchObject([
-      {
-        points: [
-          [100, -10],
-          [101, -8],
-        ],
-      },
-      { centre: [105, -5], radius: 3 },
-      { at: [101, -9] },
-      { from: [100, -10], to: [110, -10], offset: 4 },
-    ]);
-  });
-
-  it('are crosses of two equal arms', () => {
-    const [level, upright] = cross('centreMark', [3, 4], 5);
-    expect(level!.points).toEqual([
-      [-2, 4],
-      [8, 4],
-    ]);
-    expect(upright!.points).toEqual([
-      [3, -1],
-      [3, 9],
-    ]);
   });
 });

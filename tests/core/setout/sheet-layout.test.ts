@@ -7,9 +7,6 @@ import {
   sheetRoom,
   TITLE_BLOCK_MM,
 } from '../../../core/setout/sheet-layout.ts';
-import { revisionText, type SheetStamp, stampDay, stampLine } from '../../../core/setout/sheet-stamp.ts';
-import { titleCells } from '../../../core/setout/title-cells.ts';
-import { inventedSetOut } from './invented-set-out.ts';
 
 describe.each(PAPER_NAMES)('a sheet on %s', (paper) => {
   const { page, room, drawing, beside } = firstSheet(paper);
@@ -49,39 +46,5 @@ describe('columns', () => {
     expect(sheetColumns({ left: 0, top: 0, width: 90, height: 100 })).toHaveLength(1);
     expect(sheetColumns(firstSheet('A4').room)).toHaveLength(2);
     expect(sheetColumns(firstSheet('A3').room)).toHaveLength(3);
-  });
-});
-
-const stamp: SheetStamp = {
-  fitName: 'Spring',
-  boatName: 'Grey Heron',
-  athleteName: 'Žofie Łuczak',
-  revision: 7,
-  revisionName: 'pad back',
-  keptAt: '2026-05-04T23:59:00Z',
-};
-
-describe('what a sheet says of itself', () => {
-  it('is who for, which boat, which revision, of which day in UTC', () => {
-    expect(stampLine(stamp)).toBe('Žofie Łuczak · Grey Heron · revision 7, pad back · 2026-05-04');
-    expect(stampDay(stamp)).toBe('2026-05-04');
-    expect(revisionText({ ...stamp, revision: null, revisionName: '' })).toBe('draft');
-    expect(stampLine({ ...stamp, boatName: '' })).toBe('Žofie Łuczak · revision 7, pad back · 2026-05-04');
-  });
-
-  it('stands in the title block with scale, units and paper', () => {
-    const cells = titleCells(inventedSetOut(), { stamp, paper: 'A4', scale: '1:10', count: '1 of 3' });
-    const words = cells.map(({ strong, more }) => `${strong}; ${more}`).join(' | ');
-    expect(words).toContain('Žofie Łuczak; kneels on the left knee');
-    expect(words).toContain('Grey Heron; Spring');
-    expect(words).toContain('revision 7, pad back; kept 2026-05-04');
-    expect(words).toContain('drawing 1:10 on A4; millimetres; print at 100\u{a0}%');
-    expect(words).toContain('1 of 3');
-  });
-
-  it('names no scale where there is no drawing, and inches where they are used', () => {
-    const inches = inventedSetOut({ options: { units: 'in' } });
-    const cells = titleCells(inches, { stamp, paper: 'Letter', scale: null, count: '2 of 3' });
-    expect(cells[3]).toMatchObject({ strong: 'tables, Letter', more: 'inches to 1/32; print at 100\u{a0}%' });
   });
 });

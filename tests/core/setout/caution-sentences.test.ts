@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { cautionSentence, STANDING_CAUTIONS } from '../../../core/setout/caution-sentences.ts';
+import type { SetOutCaution } from '../../../core/setout/set-out-caution.ts';
+
+/** One of every caution, to read their sentences. */
+const EVERY: readonly SetOutCaution[] = [
+  { code: 'knee-estimated', breadthMm: 108, doubtMm: 14 },
+  { code: 'between-holes', fitting: 'kneePad', aftMm: 183, nearestMm: 175, number: 7 },
+  { code: 'no-hole-in-travel', fitting: 'rearRest' },
+  { code: 'outside-travel', fitting: 'kneePad', byMm: 15 },
+  { code: 'pitch-too-fine', fitting: 'kneePad' },
+  { code: 'one-bolt', fitting: 'rearRest' },
+  { code: 'hole-off-board', fitting: 'rearRest' },
+  { code: 'into-hull', fitting: 'frontFoot', byMm: 22 },
+  { code: 'thin-wall', wallMm: 4 },
+  { code: 'thin-floor', woodMm: -3 },
+  { code: 'shank-off-axis', offDeg: 11.4 },
+  { code: 'recess-open-aft' },
+  { code: 'no-reach', part: 'rearRest', byMm: 40 },
+  { code: 'wedge-below-floor' },
+  { code: 'strap', strap: 'none' },
+  { code: 'strap', strap: 'fixed' },
+  { code: 'not-braced' },
+  { code: 'not-non-slip' },
+];
+
+describe('the sentences of cautions', () => {
+  it.each(EVERY)('$code says what is the matter, whole and without a promise', (caution) => {
+    const sentence = cautionSentence(caution, 'mm');
+    expect(sentence).toMatch(/^[A-Z].*\.$/);
+    expect(sentence).not.toMatch(/undefined|NaN|\bsafe/i);
+  });
+
+  it('are each another', () => {
+    const sentences = EVERY.map((caution) => cautionSentence(caution, 'mm'));
+    expect(new Set(sentences).size).toBe(EVERY.length);
+  });
+
+  it('carry their lengths in the sheet’s own unit', () => {
+    const [knee, between] = EVERY;
+    expect(cautionSentence(knee!, 'mm')).toContain('108 mm ± 14 mm');
+    expect(cautionSentence(between!, 'mm')).toContain('hole 7 at 175 mm');
+    expect(cautionSentence(between!, 'in')).toContain('hole 7 at 6 7/8 in');
+  });
+
+  it('never print less wood than none', () => {
+    const sentence = cautionSentence(EVERY.find(({ code }) => code === 'thin-floor')!, 'mm');
+    expect(sentence).toContain('Only 0 mm of wood');
+  });
+
+  it('say who measures what: the knee, bent, across its knuckles', () => {
+    expect(cautionSentence(EVERY[0]!, 'mm')).toMatch(/^Measure the knee, bent, across its knuckles\./);
+  });
+
+  it('stand beside cautions of every sheet: rules, what lies under the board, pain, straps, water, estimates', () => {
+    const all = STANDING_CAUTIONS.join(' ');
+    for (const word of [/Class rules/, /under it/, /tingling/, /let go/, /shore/, /estimates/]) {
+      expect(all).toMatch(word);
+    }
+    expect(all).not.toMatch(/\bsafe/i);
+  });
+});

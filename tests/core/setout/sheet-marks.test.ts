@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { PAPER_NAMES } from '../../../core/setout/paper.ts';
+import type { PaperMark } from '../../../core/setout/paper-marks.ts';
+import { heightAt, scaleFor, sheetDrawing } from '../../../core/setout/sheet-drawing.ts';
+import { firstSheet } from '../../../core/setout/sheet-layout.ts';
+import { sheetMarks } from '../../../core/setout/sheet-marks.ts';
+import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
+import { boxOf, distance, wordsOn } from './read-shapes.ts';
+
+const out = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
+const hull = hullOfBoat(out.work.boat);
+const drawing = sheetDrawing(out, hull);
+
+describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
+  const { drawing: box } = firstSheet(paper);
+  const scale = scaleFor(drawing, box);
+  const marks = sheetMarks(drawing, { box, scale });
+
+  /** Points that a mark is drawn at. */
+  function pointsOf(mark: PaperMark) {
+    return mark.kind === 'path' ? mark.points : [mark.kind === 'circle' ? mark.centre : mark.at];
+  }
+
+  it('stays inside its box', () => {
+    const { left, right, low, high } = boxOf(marks.flatMap(pointsOf));
+    expect(left).toBeGreaterThanOrEqual(box.left);
+    expect(right).toBeLessThanOrEqual(box.left + box.width);
+    expect(low).toBeGreaterThanOrEqual(box.top);
+    expect(high).toBeLessThanOrEqual(box.top + heightAt(drawing, scale));
+  });
+
+  it('has the pad at scale: its long side 260 and its diagonal by Pythagoras', () => {
+    const pads = marks.filter(
+      (mark) => mark.kind === 'path' && mark.fill === 'wood' && mark.points.length === 4,
+    ) as Extract<PaperMark, { kind: 'path' }>[];
+    const [plan] = pads;
+    const [a, b, c] = plan!.points;
+    expect(distance(b!, c!)).toBeCloseTo(260 * scale, 6);
+    expect(distance(a!, c!)).toBeCloseTo(Math.hypot(260, 160) * scale, 6);
+  });
+
+  it('ties plan and profile: K, R, F, T and the mark stand straight under each other', () => {
+    const ties = marks.filter((mark) => mark.kind === 'path' && mark.line?.ink === 'rule');
+    expect(ties).toHaveLength(5);
+    for (const tie of ties) {
+      const [from, to] = pointsOf(tie);
+      expect(from![0]).toBeCloseTo(to![0], 9);
+    }
+  });
+
+  it('writes every dimension that a tape is laid to', () => {
+    const words = wordsOn(marks);
+    for (const { name, forwardMm } of out.marks.filter(({ name }) => ['K', 'F', 'T'].includes(name))) {
+      expect(words, name).toContain(String(Math.abs(forwardMm)));
+    }
+    for (const text of ['130', '110', '50', '620', '35', '30', 'K  35 left', 'R  100 right', 'bow', 'M']) {
+      expect(words).toContain(text);
+    }
+  });
+
+  it('names its views and the datum of heights', () => {
+    expect(wordsOn(marks)).toEqual(
+      expect.arrayContaining([
+        'Plan, from above',
+        'Profile, from starboard',
+        'Section at K, from behind',
+        'datum for heights: top of the floorboard',
+      ]),
+    );
+  });
+});
+
+describe('the drawing of the other side', () => {
+  const box = firstSheet('A4').drawing;
+  const marksOf = (side: 'left' | 'right') => {
+    const seat = inventedSetOut({ side });
+    return sheetMarks(sheetDrawing(seat, hull), { box, scale: 0.1 });
+  };
+
+  it('has the same words but for left and right', () => {
+    const swapped = wordsOn(marksOf('right')).map((text) =>
+      text.replace(/left|right/g, (side) => (side === 'left' ? 'right' : 'left')),
+    );
+    expect(swapped.sort()).toEqual(wordsOn(marksOf('left')).sort());
+  });
+
+  it('has wood of the same sizes: a mirror image changes no length', () => {
+    const widths = (side: 'left' | 'right') =>
+      marksOf(side)
+        .flatMap((mark) => (mark.kind === 'path' && mark.fill === 'wood' ? [boxOf(mark.points)] : []))
+        .map(({ left, right }) => right - left)
+        .sort((a, b) => a - b);
+    const [mine, theirs] = [widths('right'), widths('left')];
+    expect(mine.length).toBeGreaterThan(4);
+    mine.forEach((width, k) => expect(width).toBeCloseTo(theirs[k]!, 6));
+  });
+});
