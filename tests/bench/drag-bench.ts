@@ -21,6 +21,12 @@ export interface DragRow {
   readonly frameMs: Spread;
   /** Share of frames that came within 60 Hz, to a millisecond. */
   readonly framesInTime: number;
+  /**
+   * Processor time of the page's main thread for each drawn move, milliseconds: script, style and layout, and the rest,
+   * which is painting and, without a graphics processor, filling the pixels. Time that others had the processor is left
+   * out, so that it means something on a busy machine.
+   */
+  readonly mainMs: { readonly script: number; readonly layout: number; readonly paint: number };
 }
 
 const DRAG_MS = 10_000;
@@ -57,12 +63,15 @@ async function dragRow(page: Page, what: string, fit: Fit): Promise<DragRow> {
   await page.mouse.move(x, y);
   await page.mouse.down();
   await startRecording(page);
+  const readMain = await mainThreadOf(page);
+  const before = await readMain();
   const start = performance.now();
   for (let now = start; now - start < DRAG_MS; now = performance.now()) {
     const turn = (now - start) / 400;
     await page.mouse.move(x + RADIUS_PX * Math.sin(turn), y + (RADIUS_PX / 3) * Math.sin(turn * 1.7));
     await page.waitForTimeout(Math.max(0, MOVE_EVERY_MS - (performance.now() - now)));
   }
+  const after = await readMain();
   const { frames, scripts } = await recorded(page);
   await page.keyboard.press('Escape');
   await page.mouse.up();
@@ -71,7 +80,31 @@ async function dragRow(page: Page, what: string, fit: Fit): Promise<DragRow> {
     scriptMs: spread(scripts),
     frameMs: spread(frames),
     framesInTime: frames.filter((ms) => ms <= IN_TIME_MS).length / Math.max(1, frames.length),
+    mainMs: perMove(before, after, Math.max(1, scripts.length)),
   };
+}
+
+type MainThread = Readonly<Record<'task' | 'script' | 'layout', number>>;
+
+/** Reads how much processor time the page's main thread has had so far, seconds. */
+async function mainThreadOf(page: Page): Promise<() => Promise<MainThread>> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  return async () => {
+    const { metrics } = await session.send('Performance.getMetrics');
+    const value = (name: string) => metrics.find((metric) => metric.name === name)?.value ?? 0;
+    return {
+      task: value('TaskDuration'),
+      script: value('ScriptDuration'),
+      layout: value('LayoutDuration') + value('RecalcStyleDuration'),
+    };
+  };
+}
+
+function perMove(before: MainThread, after: MainThread, moves: number): DragRow['mainMs'] {
+  const ms = (name: keyof MainThread) => (1000 * (after[name] - before[name])) / moves;
+  const [script, layout] = [ms('script'), ms('layout')];
+  return { script, layout, paint: ms('task') - script - layout };
 }
 
 interface Recording {

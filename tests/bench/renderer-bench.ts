@@ -9,7 +9,7 @@ export async function rendererBench(): Promise<Found> {
   const drags = await dragBench();
   return {
     rows: [...drags.flatMap(dragRows), ...startup.rows],
-    facts: [...drags.map(inTime), ...startup.facts, ...bundleFacts()],
+    facts: [...drags.map(inTime), ...drags.flatMap(mainThread), ...startup.facts, ...bundleFacts()],
   };
 }
 
@@ -27,4 +27,19 @@ function dragRows({ what, scriptMs, frameMs }: DragRow): Row[] {
 
 function inTime({ what, framesInTime }: DragRow): Fact {
   return { group: 'renderer', name: `frames within 60 Hz, ${what}`, value: 100 * framesInTime, unit: '%' };
+}
+
+/** What a drawn move costs the page's main thread, apart from what the machine was busy with besides. */
+function mainThread({ what, mainMs }: DragRow): Fact[] {
+  const fact = (name: string, value: number): Fact => ({
+    group: 'renderer',
+    name: `processor time a move, ${name}, ${what}`,
+    value,
+    unit: 'ms',
+  });
+  return [
+    fact('script', mainMs.script),
+    fact('layout', mainMs.layout),
+    fact('paint and pixels', mainMs.paint),
+  ];
 }
