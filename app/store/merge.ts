@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { documentWords } from './document-words.ts';
 import { listEntry, touchFit } from './fit-list-entry.ts';
 import type { Incoming, IncomingFit, IncomingRevision } from './incoming.ts';
 import { emptyCounts, type MergeCount, type MergeCounts } from './merge-counts.ts';
@@ -7,7 +8,6 @@ import { mergeTrial } from './merge-trial.ts';
 import { isSetAside, putBack } from './quarantine.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
 import { describeRevision } from './revision-words.ts';
-import { searchText } from './search-text.ts';
 import { atomically, type Store } from './store.ts';
 
 /** The name of a revision made from a draft that came in. */
@@ -69,7 +69,7 @@ function mergeDocument(store: Store, incoming: IncomingDocument): keyof MergeCou
        ON CONFLICT (id) DO UPDATE SET name = excluded.name, search = excluded.search, ${kind} = excluded.${kind},
          changed_at = excluded.changed_at`,
     )
-    .run({ ...datesOf(item), id: item.id, name: held.name, search: searchText(held.name), text });
+    .run({ ...datesOf(item), id: item.id, name: held.name, search: documentWords(held), text });
   putBack(store, place);
   return known ? 'updated' : 'added';
 }

@@ -5,9 +5,10 @@ import { boatSchema } from '../../core/fit/boat-schema.ts';
 import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
+import { documentWords } from './document-words.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
-import { searchPattern, searchText } from './search-text.ts';
+import { searchPattern } from './search-text.ts';
 import { atomically, now, type Store } from './store.ts';
 
 /** One of the lists that fits are made from. All tables have the same shape; only the document differs. */
@@ -71,7 +72,7 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
              ON CONFLICT (id) DO UPDATE SET name = excluded.name, search = excluded.search,
                ${column} = excluded.${column}, changed_at = excluded.changed_at`,
           )
-          .run(id, document.name, searchText(document.name), JSON.stringify({ ...document, id }), at, at);
+          .run(id, document.name, documentWords(document), JSON.stringify({ ...document, id }), at, at);
         putBack(store, { table, rowId: id });
         shape.kept?.(store, id, document);
         return get(store, id)!;

@@ -2,6 +2,13 @@ import { firstStore } from './0001-first-store.ts';
 import { trials } from './0002-trials.ts';
 import { measuringsAndPhotos } from './0003-measurings-and-photos.ts';
 import { paddles } from './0004-paddles.ts';
+import { wordsOfPeople } from './0005-words-of-people.ts';
 
 /** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
-export const MIGRATIONS: readonly string[] = [firstStore, trials, measuringsAndPhotos, paddles];
+export const MIGRATIONS: readonly string[] = [
+  firstStore,
+  trials,
+  measuringsAndPhotos,
+  paddles,
+  wordsOfPeople,
+];

@@ -47,6 +47,15 @@ describe('finding things', () => {
     expect(kinds(store, 'spring setting')).toContain('fit');
   });
 
+  it('finds an athlete by why a joint is limited, and never by a guardian', () => {
+    const { store } = club();
+    const consent = { bodyData: { by: 'Grandmother Oddný', on: '2026-01-02' } };
+    const limits = [{ joint: 'trunkForward' as const, maxDeg: 20, reason: 'Spondylolýsis' }];
+    athletes.save(store, inventedAthlete('Somebody Else', { limits, consent }));
+    expect(titles(store, 'spondylolysis')).toEqual(['Somebody Else']);
+    expect(kinds(store, 'oddny')).toEqual([]);
+  });
+
   it('finds the club’s paddles', () => {
     const { store } = club();
     paddles.save(store, inventedPaddle('Señor Reed'));

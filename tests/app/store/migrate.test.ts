@@ -83,6 +83,20 @@ describe.each(versions)('a store of version %i', (version) => {
   });
 });
 
+describe('words that were written before they were looked for', () => {
+  it('are found after the upgrade: the reason of a limit', () => {
+    const folder = temporaryFolder();
+    const file = join(folder, STORE_FILE);
+    copyFileSync(join(import.meta.dirname, 'fixtures', 'store-v4.db'), file);
+    const before = new Database(file);
+    const limits = JSON.stringify([{ joint: 'trunkForward', maxDeg: 20, reason: 'Bandscheibe, Öhringen' }]);
+    before.prepare("UPDATE athletes SET athlete = json_set(athlete, '$.limits', json(?))").run(limits);
+    before.close();
+    const found = findThings(temporaryStore(folder), { text: 'OHRINGEN bandscheibe', limit: 9 });
+    expect(found.map(({ kind }) => kind)).toContain('athlete');
+  });
+});
+
 describe('a migration', () => {
   const next = [...MIGRATIONS, 'CREATE TABLE later_things (id TEXT PRIMARY KEY) STRICT'];
 

@@ -1,4 +1,4 @@
--- store version 4
+-- store version 5
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
 
