@@ -5,7 +5,12 @@ import { type Fact, type Found, type Row, together } from './row.ts';
 /** What one run of the bench found and where, as its JSON file holds it. */
 export interface BenchFile {
   readonly measuredAt: string;
-  readonly machine: { readonly cpu: string; readonly cores: number; readonly memoryGiB: number };
+  readonly machine: {
+    readonly cpu: string;
+    readonly cores: number;
+    readonly memoryGiB: number;
+    readonly load: number;
+  };
   /** The runtime's versions, and of every package that this one names. */
   readonly versions: Readonly<Record<string, string>>;
   readonly rows: readonly Row[];
@@ -14,14 +19,15 @@ export interface BenchFile {
 
 const ROOT = new URL('../../', import.meta.url);
 
-/** The file of a run that found this. */
-export function benchFile(found: readonly Found[]): BenchFile {
+/** The file of a run that found this; `load` is the machine's when it began, processes that wanted to run. */
+export function benchFile(found: readonly Found[], load: number): BenchFile {
   return {
     measuredAt: new Date().toISOString(),
     machine: {
       cpu: cpus()[0]?.model ?? 'unknown',
       cores: cpus().length,
       memoryGiB: Math.round(totalmem() / 2 ** 30),
+      load,
     },
     versions: { node: process.versions.node, v8: process.versions.v8, ...packageVersions() },
     rows: found.flatMap(({ rows }) => rows),
@@ -57,5 +63,6 @@ export function joined(files: readonly BenchFile[]): BenchFile {
   if (!last) throw new Error('no file was named; nothing was read');
   if (files.some(({ machine }) => machine.cpu !== last.machine.cpu))
     throw new Error('these runs are of different machines; their numbers do not stand in one table');
-  return { ...last, ...together(files) };
+  const load = Math.max(...files.map(({ machine }) => machine.load));
+  return { ...last, machine: { ...last.machine, load }, ...together(files) };
 }

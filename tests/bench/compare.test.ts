@@ -8,13 +8,14 @@ const row = (name: string, medianUs: number): Row => ({
   name,
   medianUs,
   p95Us: medianUs,
+  ownUs: null,
   runs: 1,
   ratio: null,
 });
 const fact = (name: string, value: number): Fact => ({ group: 'core', name, value, unit: 'bytes' });
 
 function file(rows: Row[], facts: Fact[] = []): BenchFile {
-  const machine = { cpu: 'made up', cores: 1, memoryGiB: 1 };
+  const machine = { cpu: 'made up', cores: 1, memoryGiB: 1, load: 0 };
   return { measuredAt: '2026-05-04T16:20:00.000Z', machine, versions: {}, rows, facts };
 }
 
@@ -29,6 +30,12 @@ describe('two runs compared', () => {
       ['core c', 30],
       ['core a', -20],
     ]);
+  });
+
+  it('compares the thread’s own time where there is one: a busy machine slows nothing then', () => {
+    const before = file([{ ...row('a', 100), ownUs: 90 }]);
+    const after = file([{ ...row('a', 400), ownUs: 95 }]);
+    expect(changes(before, after).times).toEqual([]);
   });
 
   it('holds apart rows of one name in two parts of the program', () => {
@@ -60,7 +67,7 @@ describe('runs of different parts', () => {
   });
 
   it('of different machines do not', () => {
-    const other = { ...file([]), machine: { cpu: 'another', cores: 1, memoryGiB: 1 } };
+    const other = { ...file([]), machine: { cpu: 'another', cores: 1, memoryGiB: 1, load: 0 } };
     expect(() => joined([file([]), other])).toThrow('different machines');
     expect(() => joined([])).toThrow('nothing was read');
   });

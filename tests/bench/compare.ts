@@ -28,10 +28,10 @@ export function changes(before: BenchFile, after: BenchFile): { times: Change[];
 }
 
 function timesIn({ rows }: BenchFile): Named[] {
-  return rows.map(({ group, name, medianUs }) => ({
+  return rows.map(({ group, name, medianUs, ownUs }) => ({
     name: `${group} ${name}`,
-    value: medianUs,
-    text: timeText(medianUs),
+    value: ownUs ?? medianUs,
+    text: timeText(ownUs ?? medianUs),
   }));
 }
 

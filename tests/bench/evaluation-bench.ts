@@ -46,7 +46,7 @@ export async function evaluationBench(): Promise<Found> {
             propose(createEvaluator(), fit),
       ),
     ]),
-    { rounds: 21, warmUpMs: 500 },
+    { rounds: 21, turnMs: 60, warmUpMs: 500 },
   );
   const times: Record<string, Times> = { ...quick, ...slow };
   return {

@@ -7,7 +7,7 @@ describe('the bench’s statistics', () => {
     expect(quantile(values, 0.5)).toBe(10);
     expect(quantile(values, 0.95)).toBe(19);
     expect(values[0]).toBe(20);
-    expect(timesOf(values)).toEqual({ medianUs: 10_000, p95Us: 19_000, runs: 20 });
+    expect(timesOf(values)).toEqual({ medianUs: 10_000, p95Us: 19_000, runs: 20, ownUs: null });
   });
 
   it('nearest rank at the ends: a share of 0 is the least, of 1 the greatest, of nothing no number', () => {
@@ -20,7 +20,7 @@ describe('the bench’s statistics', () => {
   });
 
   it('gives no 95th percentile of fewer than twenty timings', () => {
-    expect(timesOf([1, 2, 3])).toEqual({ medianUs: 2000, p95Us: null, runs: 3 });
+    expect(timesOf([1, 2, 3])).toEqual({ medianUs: 2000, p95Us: null, runs: 3, ownUs: null });
   });
 
   it('finds the exponent of a power law exactly, whatever its factor', () => {
@@ -31,8 +31,15 @@ describe('the bench’s statistics', () => {
   });
 
   it('says how many times longer one takes than another', () => {
-    const times = (medianUs: number) => ({ medianUs, p95Us: null, runs: 1 });
+    const times = (medianUs: number, ownUs: number | null = null) => ({
+      medianUs,
+      p95Us: null,
+      runs: 1,
+      ownUs,
+    });
     expect(ratioOf(times(30), times(4))).toBe(7.5);
+    expect(ratioOf(times(30, 8), times(4))).toBe(7.5);
+    expect(ratioOf(times(30, 8), times(4, 4))).toBe(2);
   });
 });
 

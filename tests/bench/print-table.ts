@@ -18,9 +18,9 @@ export function factText({ value, unit }: Pick<Fact, 'value' | 'unit'>): string 
 export function tableLines({ machine, versions, measuredAt, rows, facts }: BenchFile): string[] {
   const width = Math.max(...[...rows, ...facts].map(({ name }) => name.length), 4);
   return [
-    `${machine.cpu}, ${machine.cores} cores, ${machine.memoryGiB} GiB; Node ${versions.node}; ${measuredAt}`,
+    `${machine.cpu}, ${machine.cores} cores, ${machine.memoryGiB} GiB; Node ${versions.node}; ${measuredAt}; ${busyText(machine)}`,
     '',
-    `${'part'.padEnd(10)}${'what'.padEnd(width)}${'median'.padStart(12)}${'p95'.padStart(12)}${'runs'.padStart(8)}`,
+    `${'part'.padEnd(10)}${'what'.padEnd(width)}${'median'.padStart(12)}${'p95'.padStart(12)}${'processor'.padStart(12)}${'runs'.padStart(8)}`,
     ...rows.map((row) => rowLine(row, width)),
     '',
     ...facts.flatMap((fact) => [
@@ -30,8 +30,14 @@ export function tableLines({ machine, versions, measuredAt, rows, facts }: Bench
   ];
 }
 
-function rowLine({ group, name, medianUs, p95Us, runs, ratio }: Row, width: number): string {
-  const times = `${timeText(medianUs).padStart(12)}${(p95Us === null ? '' : timeText(p95Us)).padStart(12)}`;
+/** How busy the machine was with anything else when the run began. */
+function busyText({ load, cores }: BenchFile['machine']): string {
+  return `load ${load.toFixed(1)} at its start${load > cores / 2 ? ', busy with other work: read processor times' : ''}`;
+}
+
+function rowLine({ group, name, medianUs, p95Us, ownUs, runs, ratio }: Row, width: number): string {
+  const cell = (us: number | null) => (us === null ? '' : timeText(us)).padStart(12);
+  const times = cell(medianUs) + cell(p95Us) + cell(ownUs);
   const beside = ratio ? `  ${Number(ratio.times.toPrecision(3))} × ${ratio.to}` : '';
   return `${group.padEnd(10)}${name.padEnd(width)}${times}${String(runs).padStart(8)}${beside}`;
 }

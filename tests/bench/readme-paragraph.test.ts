@@ -9,12 +9,13 @@ const row = (name: string, medianUs: number, ratio: Row['ratio'] = null): Row =>
   name,
   medianUs,
   p95Us: null,
+  ownUs: null,
   runs: 5,
   ratio,
 });
 const file = {
   measuredAt: '2026-05-04T16:20:00.000Z',
-  machine: { cpu: 'Made-up 9000', cores: 2, memoryGiB: 8 },
+  machine: { cpu: 'Made-up 9000', cores: 2, memoryGiB: 8, load: 0.3 },
   versions: { node: '24.0.0' },
   rows: [
     row('drag step, single', 123.44),

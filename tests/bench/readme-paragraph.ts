@@ -8,7 +8,7 @@ const END = '<!-- /measured -->';
 export function paragraphOf(file: BenchFile): string {
   const median = (name: string) => {
     const row = file.rows.find((r) => r.name === name);
-    return row ? timeText(row.medianUs) : null;
+    return row ? timeText(row.ownUs ?? row.medianUs) : null;
   };
   const times = (name: string) => {
     const ratio = file.rows.find((r) => r.name === name)?.ratio;
@@ -25,7 +25,7 @@ export function paragraphOf(file: BenchFile): string {
     told`From the program's start to a bench that can be dragged: ${median('program start to a draggable bench, warm')}; the page's script is ${fact('page script, compressed')} compressed.`,
     told`A store of 100,000 revisions lists fits in ${median('fits: first page, 100000 revisions')}, opens one in ${median('fit: open, 100000 revisions')} and keeps a draft in ${median('draft: save, 100000 revisions')}.`,
     told`Printing makes ${fact('templates as PDF, A4')} of templates.`,
-    `Medians on ${file.machine.cpu}, ${file.machine.cores} cores, Node ${file.versions.node}, ${file.measuredAt.slice(0, 10)}; figures of another machine: \`npm run bench\`.`,
+    `Medians, or processor time where it takes milliseconds, on ${file.machine.cpu}, ${file.machine.cores} cores, Node ${file.versions.node}, ${file.measuredAt.slice(0, 10)}; figures of another machine: \`npm run bench\`.`,
   ]
     .filter((sentence) => sentence !== null)
     .join('\n');

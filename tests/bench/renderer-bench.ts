@@ -19,6 +19,7 @@ function dragRows({ what, scriptMs, frameMs }: DragRow): Row[] {
     name: `${name}, ${what}`,
     medianUs: 1000 * median,
     p95Us: 1000 * p95,
+    ownUs: null,
     runs: count,
     ratio: null,
   });

@@ -8,6 +8,11 @@ export interface Times {
   /** Null where too few were taken for a 95th percentile to mean anything. */
   readonly p95Us: number | null;
   readonly runs: number;
+  /**
+   * Mean of the thread's own processor time, microseconds: what is left of a time when other programs' share of a busy machine
+   * is taken out. Null where too little was taken for that clock's grain, or the work is not of one thread.
+   */
+  readonly ownUs: number | null;
 }
 
 /** How many times slower a row is than another that took its turns beside it. */

@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import { loadavg } from 'node:os';
 import { parseArgs } from 'node:util';
 import { benchFile, joined, readBenchFile } from './bench-file.ts';
 import { coreBench } from './core-bench.ts';
@@ -44,7 +45,10 @@ async function main(): Promise<void> {
     process.exitCode = 2;
     return;
   }
-  const file = values.from ? joined(values.from.map(readBenchFile)) : benchFile(await measured(wanted));
+  const [load] = loadavg();
+  const file = values.from
+    ? joined(values.from.map(readBenchFile))
+    : benchFile(await measured(wanted), load ?? Number.NaN);
   print(tableLines(file));
   if (values.only === undefined) print(['', ...dependencyLines(dependencies())]);
   if (values.json) writeFileSync(values.json, `${JSON.stringify(file, null, 2)}\n`);
