@@ -51,9 +51,12 @@ const SHAFT_RADIUS = 0.013;
 /** The picture of a scene in a hull, from the far to the near. Metres in the view. */
 export function showPicture(scene: ShowScene, hull: Hull, view: ShowView): ShowShape[] {
   const see = projection(scene, view);
+  const water = waterShapes(scene, view);
   return [
-    ...waterShapes(scene, view),
+    ...water.filter(({ tone }) => tone === 'water'),
     ...hullShapes(scene, hull, view),
+    // Over the hull: how the boat floats is seen.
+    ...water.filter(({ tone }) => tone === 'waterLine'),
     ...fittingShapes(scene, see),
     ...figureShapes(scene, view, see),
     ...jointShapes(scene, view, see),

@@ -93,6 +93,6 @@ describe('the drawing of the other side', () => {
         .sort((a, b) => a - b);
     const [mine, theirs] = [widths('right'), widths('left')];
     expect(mine.length).toBeGreaterThan(4);
-    mine.forEach((width, k) => expect(width).toBeCloseTo(theirs[k]!, 6));
+    for (const [k, width] of mine.entries()) expect(width).toBeCloseTo(theirs[k]!, 6);
   });
 });
