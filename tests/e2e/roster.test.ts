@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AthleteRecord, BoatRecord } from '../../app/contract/records.ts';
 import { repeatedReading } from '../../core/body/repeated-reading.ts';
 import { today } from '../../renderer/language/dates.ts';
+import { graveBarriers } from './grave-barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
 
@@ -25,15 +25,9 @@ async function chooseFiles(button: string, files: { name: string; mimeType: stri
   await (await chooser).setFiles(files);
 }
 
-/** Serious and critical findings of axe on the page as it stands, in both themes. */
+/** The page as it stands has no serious or critical barrier, in either theme. */
 async function expectNoBarriers(): Promise<void> {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.waitForFunction((theme) => document.documentElement.dataset.theme === theme, colorScheme);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect(grave.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
-  }
+  expect(await graveBarriers(page)).toEqual([]);
 }
 
 beforeAll(async () => {
@@ -100,6 +94,7 @@ describe('a guided measuring session', () => {
     expect(await page.getByRole('img', { name: /^Sitting height: from the seat to the top/ }).count()).toBe(
       1,
     );
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('spinbutton');
     await enter(page, 'First reading', '97');
     const question = page.locator('.odd-value');
     await question.waitFor();

@@ -99,6 +99,9 @@ export const MEASURING_WORDS = {
 
   'athlete.unusual':
     'Unusual at this stature: 98 of 100 measure {low} to {high}. Look at it again; it is kept as it stands.',
+  'athlete.age.one': '{count} year old',
+  'athlete.age.other': '{count} years old',
+  'athlete.age.minor': '{age}, a minor',
   'athlete.measured.moved': 'Set to today, as the body was changed. For a slip of the pen put the day back.',
   'athlete.timeline': 'Timeline',
   'athletes.age': 'Age',

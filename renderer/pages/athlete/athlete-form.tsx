@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
+import { ageOn } from '../../../core/body/age.ts';
 import { type Athlete, athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { isMinor } from '../../../core/fit/consent.ts';
 import { call } from '../../client/client.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
 import { limitsOf } from '../../fields/limits-of.ts';
@@ -8,7 +10,7 @@ import { MeasureField } from '../../fields/measure-field.tsx';
 import { TextField } from '../../fields/text-field.tsx';
 import { useKeptEntries } from '../../fields/use-kept-entries.ts';
 import { today } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, sayCount } from '../../language/messages.ts';
 import { Trouble } from '../../page-parts/trouble.tsx';
 import { go } from '../../route/route.ts';
 import { returnAfterMaking } from '../new-fit/chosen.ts';
@@ -71,7 +73,7 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
             value={entries.bornOn}
             onChange={(bornOn) => change({ bornOn })}
             problem={problems.bornOn}
-            hint={say('athlete.born.hint')}
+            hint={bornHint(entries.bornOn)}
           />
           <ChoiceField
             label={say('athlete.sex')}
@@ -132,4 +134,11 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
       </p>
     </form>
   );
+}
+
+/** What a birth date comes to today; why to give one while there is none. */
+function bornHint(bornOn: string): string {
+  if (bornOn === '' || bornOn > today()) return say('athlete.born.hint');
+  const age = sayCount('athlete.age', ageOn(bornOn, today()));
+  return isMinor({ bornOn }, today()) ? say('athlete.age.minor', { age }) : age;
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { AthleteRecord } from '../../../app/contract/records.ts';
 import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import { useAthlete } from '../../client/use-record.ts';
@@ -39,13 +39,14 @@ function Steps({ record }: { record: AthleteRecord }) {
   const [step, setStep] = useState<Step>('body');
   const start = beginSession(today());
   const { entries: session, change, letGo } = useKeptEntries(`measuring.${record.id}`, start);
+  const leaf = useEntryFocus(step);
   const props: StepProps = { record, session, change, onStep: setStep };
   return (
     <div className="stack">
       <p className="soft">{say('measure.about')}</p>
       <div className="measure-columns">
         <StepList {...props} step={step} />
-        <div className="measure-step" key={step}>
+        <div className="measure-step" key={step} ref={leaf}>
           {step === 'body' && <BodyStep {...props} />}
           {step === 'end' && <EndStep {...props} letGo={letGo} />}
           {step !== 'body' && step !== 'end' && <TapeStep {...props} measure={step} />}
@@ -53,6 +54,18 @@ function Steps({ record }: { record: AthleteRecord }) {
       </div>
     </div>
   );
+}
+
+/** Each step that is gone to begins in its first entry, so that the hand need not leave the keys between two tapes. */
+function useEntryFocus(step: Step) {
+  const leaf = useRef<HTMLDivElement>(null);
+  const before = useRef(step);
+  useEffect(() => {
+    if (before.current === step) return;
+    before.current = step;
+    leaf.current?.querySelector<HTMLElement>('[role="spinbutton"], .button.chief')?.focus();
+  }, [step]);
+  return leaf;
 }
 
 function StepList(props: StepProps & { step: Step }) {
