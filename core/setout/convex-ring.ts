@@ -1,6 +1,9 @@
 import type { MillimetrePoint } from './template-drawing.ts';
 
-/** The tight convex ring around points, counter-clockwise (Andrew's monotone chain, 1979). Same unit in and out. */
+/**
+ * The tight convex ring around points, counter-clockwise (Andrew's monotone chain, 1979). Same unit in and out. Points on
+ * an edge are no corners.
+ */
 export function convexRing(points: readonly MillimetrePoint[]): MillimetrePoint[] {
   const sorted = [...points].sort(([ax, ay], [bx, by]) => ax - bx || ay - by);
   const half = (from: readonly MillimetrePoint[]): MillimetrePoint[] => {

@@ -46,7 +46,7 @@ const STEPS = 6;
 
 /**
  * Outline of a sole, millimetres: x from the heel's back (0) to the tip of the longest toe (`length`), y to port between
- * ±breadth/2. A smooth ring through the sketch's points (Catmull and Rom 1974), stretched to fit exactly.
+ * ±breadth/2, the longest toe on the inner side. A smooth ring through the sketch's points (Catmull and Rom 1974), stretched to fit exactly.
  */
 export function footPrint({
   foot,

@@ -7,7 +7,10 @@ import { cross, dimension, line, ring, type TemplateDrawing, words } from './tem
 /** How far toe line and heel line run out beyond the foot on each side, millimetres. */
 const LINE_OVERRUN_MM = 18;
 
-/** Full-size print of the front foot with its toe line, heel line, axis and the boat's fore-and-aft line. */
+/**
+ * Full-size print of the front foot with its heel line, ball and toe line, its axis, and the boat's fore-and-aft line where
+ * the toes turn out. Origin the back of the heel, x to the toes. On a slope the print lies on the slope, not on the floor.
+ */
 export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
   const { foot } = out.fittings;
   const { units } = out.work.options;

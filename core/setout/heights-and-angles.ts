@@ -6,8 +6,13 @@ import { ANGLE_TOLERANCE_DEG, HEIGHT_TOLERANCE_MM } from './tolerances.ts';
 
 /** Heights over the floorboard's top that the builder works to, and each one's check. */
 export const HEIGHTS = ['recessBottom', 'padTop', 'woodUnderFoam', 'restEdge', 'heel', 'toes'] as const;
+/** A height by its name: `padTop` is the block's top, `toes` what lies under the front toes. */
 export type HeightName = (typeof HEIGHTS)[number];
 
+/**
+ * A height as the builder works it: whole millimetres over the floorboard's top, how closely (the same unit either way),
+ * and a second length that proves it. A pad of 110 with a recess of 20 gives `padTop` 130.
+ */
 export interface HeightRow {
   readonly height: HeightName;
   readonly aboveFloorMm: number;
@@ -21,8 +26,12 @@ export interface HeightRow {
 
 /** Angles that the builder works to. */
 export const ANGLES = ['padTurn', 'restTurn', 'restTilt', 'footTurn', 'footWedge'] as const;
+/** An angle by its name: turns are seen from above, `restTilt` and `footWedge` from the side. */
 export type AngleName = (typeof ANGLES)[number];
 
+/**
+ * An angle twice over: in degrees for a bevel, and as a slope for a tape. A turn of 12° is 43 mm aside over 200 mm.
+ */
 export interface AngleRow {
   readonly angle: AngleName;
   /** Magnitude, degrees to 0.1. */

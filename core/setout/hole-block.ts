@@ -5,7 +5,10 @@ import type { GridEntry, SheetBlock } from './sheet-block.ts';
 import type { SheetUnits } from './sheet-length.ts';
 import { acrossText, alongText, FITTING_NAMES } from './sheet-names.ts';
 
-/** Holes of one fitting in words: every hole of a row by its number, or every screw by its place. */
+/**
+ * Holes of one fitting in words: every hole of a row by its number, or every screw by its place. Both rows lie straight
+ * across from each other, so one list serves two. The pitch stays in millimetres in either units (see `pitchText`).
+ */
 export function holeBlock(list: HoleList, out: SeatSetOut): SheetBlock {
   const { units } = out.work.options;
   const size = `${list.diameterMm.toFixed(1)} mm`;

@@ -22,6 +22,7 @@ export interface Hole {
   readonly now: boolean;
 }
 
+/** Holes of one fitting in a line fore and aft, on its own left or right, or in its middle where there is one row only. */
 export interface HoleRow {
   readonly row: 'left' | 'right' | 'middle';
   readonly holes: readonly Hole[];

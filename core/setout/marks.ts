@@ -8,6 +8,7 @@ import { CHECK_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
 
 /** Marks on the floorboard. M is where the seat's mark crosses the centreline; corners are named left first, going round. */
 export const MARKS = ['M', 'K', 'P1', 'P2', 'P3', 'P4', 'R1', 'R2', 'F', 'T'] as const;
+/** A mark's name as it is written on the floorboard: `P3` is the aft right corner of the pad block. */
 export type MarkName = (typeof MARKS)[number];
 
 /** A mark as a tape finds it: whole millimetres forward of the seat's mark (negative aft) and to port of the centreline. */
@@ -57,7 +58,10 @@ const CHECKS: readonly (readonly [MarkName, MarkName])[] = [
   ['M', 'T'],
 ];
 
-/** Every mark of a seat, rounded to whole millimetres. */
+/**
+ * Every mark of a seat, rounded to whole millimetres, as a tape laid from the seat's mark and the centreline finds it. Never
+ * −0, so that no sheet prints a minus before nothing. A knee 0.175 m aft and 0.035 m out on the left: K at −175, 35.
+ */
 export function marksOf({ pad, rest, foot }: Fittings): Mark[] {
   const [p1, p2, p3, p4] = padCorners(pad).map((corner) => toFloor(pad.place, corner)) as [
     MillimetrePoint,
@@ -85,7 +89,10 @@ function mark(name: MarkName, fitting: Mark['fitting'], [x, y]: MillimetrePoint)
   return { name, fitting, forwardMm, portMm, toleranceMm: PLACE_TOLERANCE_MM };
 }
 
-/** The check dimensions between rounded marks, whole millimetres. */
+/**
+ * The check dimensions between rounded marks, whole millimetres: Pythagoras over the two differences. They are worked out
+ * from what is marked, not from the exact places, so that a tape reads just this where both marks are right.
+ */
 export function checksOf(marks: readonly Mark[]): CheckDimension[] {
   const at = (name: MarkName) => marks.find((m) => m.name === name)!;
   return CHECKS.map(([from, to]) => {

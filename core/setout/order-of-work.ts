@@ -6,7 +6,10 @@ import type { SeatSetOut } from './set-out.ts';
 import { millimetres, writtenLength } from './sheet-length.ts';
 import { CHECK_TOLERANCE_MM, HEIGHT_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
 
-/** What to do, step by step, from bare floorboard to the first kneel on land. */
+/**
+ * What to do, step by step, from bare floorboard to the first kneel on land. Marks are proved before anything is drilled,
+ * and everything is fixed dry before anything is glued (*common practice, no source*).
+ */
 export function orderOfWork(out: SeatSetOut): string[] {
   const { units, foamM } = out.work.options;
   const length = (mm: number) => writtenLength(mm, units);

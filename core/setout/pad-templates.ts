@@ -26,7 +26,11 @@ const OVERRUN_MM = 12;
 /** Points along the bottom of the recess in the side view. */
 const FLOOR_POINTS = 60;
 
-/** Full-size template of the recess: edge at the block's top, depth lines, cut for the foam, shank and axis. */
+/**
+ * Full-size template of the recess, seen from above: its edge at the block's top, lines every 5 mm of depth, the wider cut
+ * for the foam, the recess's axis, the shank as it lies in the ready stance, and the way to the bow. Origin K, where the
+ * knee bears; x along the axis, forward. It says which knee it is drawn for and how sure that is.
+ */
 export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
   const { pad } = out.fittings;
   const { units, foamM } = out.work.options;
@@ -80,7 +84,10 @@ function kneeText({ knee, work }: SeatSetOut): string {
     : `Drawn for a knee of ${breadth} ± ${doubt}, an estimate: measure the knee`;
 }
 
-/** Full-size pad block: plan with its bolts, side profile on the axis, section at the bearing point. */
+/**
+ * Full-size pad block: plan with its bolts, profile on the axis under it, section at the bearing point beside the profile.
+ * Bolts come from below and stop short of the recess: the plan shows where.
+ */
 export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
   const { pad } = out.fittings;
   const { units } = out.work.options;

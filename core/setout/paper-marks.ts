@@ -12,6 +12,7 @@ export interface PathMark {
   readonly fill: SheetInk | null;
 }
 
+/** A circle on the paper by centre and radius, millimetres; `fill` without a line is a dot. */
 export interface CircleMark {
   readonly kind: 'circle';
   readonly centre: MillimetrePoint;

@@ -4,6 +4,7 @@ export const PAPERS = {
   A3: { short: 297, long: 420 },
   Letter: { short: 215.9, long: 279.4 },
 } as const;
+/** A paper by the name that it is sold under. */
 export type PaperName = keyof typeof PAPERS;
 
 /** Names of the papers, for choosing. */

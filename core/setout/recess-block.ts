@@ -4,7 +4,10 @@ import { column, type SheetBlock } from './sheet-block.ts';
 import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
 import { HEIGHT_TOLERANCE_MM } from './tolerances.ts';
 
-/** The knee that the recess is drawn for and how sure that is, and the recess's own sizes at K. */
+/**
+ * The knee that the recess is drawn for and how sure that is, and the recess's own sizes at K: across the finished hollow
+ * at the block's top, and across the cut in the wood where foam lines it. An estimated knee tells the reader to measure.
+ */
 export function recessBlock(out: SeatSetOut): SheetBlock {
   const { units, foamM } = out.work.options;
   const { recess } = out.fittings.pad;

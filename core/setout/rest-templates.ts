@@ -17,7 +17,11 @@ import {
 /** Gap between two views of one drawing, millimetres: room for dimensions. */
 const VIEW_GAP_MM = 34;
 
-/** Full-size rear rest: plan of the wedge with its bolts, side profile, and the face at its true size. */
+/**
+ * Full-size rear rest: plan of the wedge with its bolts, side profile, and the face at its true size (its height up the
+ * slope, `height / sin(tilt)`), which the other two views show shortened. x forward from the bearing edge in plan and
+ * profile; the face lies beside them. A rest 50 high at 60° has a face 58 up its slope.
+ */
 export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
   const { rest } = out.fittings;
   const { units } = out.work.options;
@@ -78,7 +82,10 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
   };
 }
 
-/** Full-size wedge of the front foot: side profile and plan. Null where the foot stands flat on the floorboard. */
+/**
+ * Full-size wedge of the front foot: side profile (x from the back of the heel to the toes) with the plan above it. Null
+ * where the foot stands flat on the floorboard, or where the toes would come under it (that is a caution, not wood).
+ */
 export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
   const wedge = frontWedge(out.fittings.foot);
   if (wedge.kind !== 'wedge') return null;

@@ -59,7 +59,10 @@ export function floorPoint({ x, y }: BoatPoint, frame: SeatFrame): MillimetrePoi
   return [millimetres(x - frame.stationX), millimetres(y)];
 }
 
-/** Forward and out (toward the kneeling side), metres, as a floor point in millimetres. */
+/**
+ * Forward and out (toward the kneeling side), metres, as a floor point in millimetres: −0.175 and 0.035 is −175, 35 for a
+ * left-side paddler and −175, −35 for a right-side one.
+ */
 export function floorPointOf(forwardM: number, outM: number, side: Side): MillimetrePoint {
   return [millimetres(forwardM), millimetres(outM) * sideSign(side)];
 }

@@ -19,7 +19,11 @@ import {
 const FIGURE = { anchor: 'end', strong: true } as const;
 const TOLERANCE = column('±', 9, { anchor: 'end' });
 
-/** Everything on a set-out sheet but the drawing, in the order it is worked through. */
+/**
+ * Everything on a set-out sheet but the drawing, in the order it is worked through: what to heed before cutting, marks,
+ * checks, heights, angles, recess, holes, the order of work, fixing, cautions. Words only: paper flows them through
+ * columns, the screen sets them as tables and lists, and neither can say another thing than the other.
+ */
 export function sheetBlocks(out: SeatSetOut): SheetBlock[] {
   const { units } = out.work.options;
   const special = out.cautions.map((caution) => cautionSentence(caution, units));

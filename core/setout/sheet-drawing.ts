@@ -31,7 +31,10 @@ export interface SheetDrawing {
   readonly high: number;
 }
 
-/** Makes the three views of a seat in its hull. Full size, millimetres. */
+/**
+ * Makes the three views of a seat in its hull, at full size, millimetres. Plan and profile share their x (forward of the
+ * seat's mark), profile and section their height (over the hull's lowest point).
+ */
 export function sheetDrawing(out: SeatSetOut, hull: Hull): SheetDrawing {
   const stretch = viewStretch(out, hull);
   const plan = planView(out, hull, stretch);

@@ -13,6 +13,7 @@ export const SHEET_INKS = [
   'hull',
   'board',
 ] as const;
+/** An ink by its name. */
 export type SheetInk = (typeof SHEET_INKS)[number];
 
 /** Sizes of type on a sheet, millimetres of type (not of capitals). */

@@ -1,5 +1,6 @@
 /** Units that lengths on a sheet are written in. Templates are full size in either. */
 export const SHEET_UNITS = ['mm', 'in'] as const;
+/** `mm`: whole millimetres; `in`: inches and fractions to 1/32. */
 export type SheetUnits = (typeof SHEET_UNITS)[number];
 
 const MM_PER_INCH = 25.4;

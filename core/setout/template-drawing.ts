@@ -27,6 +27,7 @@ export const TEMPLATE_LAYERS = [
   'dimension',
   'lettering',
 ] as const;
+/** A layer's name; its line stands in `layer-lines.ts`, its name in CAD files with the files. */
 export type TemplateLayer = (typeof TEMPLATE_LAYERS)[number];
 
 /** An open line or a closed ring. */
@@ -37,6 +38,7 @@ export interface Polyline {
   readonly closed: boolean;
 }
 
+/** A round hole or mark: centre and radius, millimetres at full size. */
 export interface Circle {
   readonly kind: 'circle';
   readonly layer: TemplateLayer;
@@ -44,6 +46,7 @@ export interface Circle {
   readonly radius: number;
 }
 
+/** Words on a drawing. Their place is at full size, their height on the paper; the turn is counter-clockwise, degrees. */
 export interface Lettering {
   readonly kind: 'text';
   readonly layer: TemplateLayer;
@@ -56,6 +59,7 @@ export interface Lettering {
   readonly turnDeg: number;
 }
 
+/** A dimension between two points of the drawing (millimetres at full size) with the figure that is written on it. */
 export interface Dimension {
   readonly kind: 'dimension';
   readonly from: MillimetrePoint;
@@ -67,6 +71,7 @@ export interface Dimension {
 
 /** What a dimension is drawn with, and everything else. */
 export type PlainShape = Polyline | Circle | Lettering;
+/** Anything a drawing may hold. */
 export type TemplateShape = PlainShape | Dimension;
 
 /** A drawing at full size. */

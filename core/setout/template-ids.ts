@@ -7,4 +7,5 @@ export const TEMPLATE_IDS = [
   'front-foot',
   'floorboard',
 ] as const;
+/** A template by what it is for; the files ask for templates by these. */
 export type TemplateId = (typeof TEMPLATE_IDS)[number];

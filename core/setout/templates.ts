@@ -15,7 +15,10 @@ const MAKERS: Readonly<Record<TemplateId, (out: SeatSetOut) => TemplateDrawing |
   floorboard: floorboardTemplate,
 };
 
-/** The templates asked for, in the order of the work; those that this seat does not need are left out. */
+/**
+ * The templates asked for, in the order of the work; those that this seat does not need are left out. Each is a drawing at
+ * full size in millimetres, whatever units its figures are written in.
+ */
 export function templatesOf(out: SeatSetOut, ids: readonly TemplateId[] = TEMPLATE_IDS): TemplateDrawing[] {
   return TEMPLATE_IDS.filter((id) => ids.includes(id)).flatMap((id) => MAKERS[id](out) ?? []);
 }

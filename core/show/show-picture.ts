@@ -26,6 +26,7 @@ export const SHOW_TONES = [
   'hullLine',
   'waterLine',
 ] as const;
+/** A shape's kind: paper and screen give each their own colour. */
 export type ShowTone = (typeof SHOW_TONES)[number];
 
 /** Metres to the right and up in the view, from the seat's mark at the hull's lowest point. */

@@ -5,6 +5,7 @@ import type { Report } from '../../../core/fit/report.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
+import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import type { FitMoment } from '../../client/use-fit-states.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
@@ -49,19 +50,18 @@ export function SeatSheet(props: {
   return <Papers {...props} out={out} hull={known.hull} />;
 }
 
-function Papers(props: {
-  moment: FitMoment;
-  choices: Choices;
-  out: SeatSetOut;
-  hull: Hull;
-  onChange: (change: Partial<Choices>) => void;
-}) {
+interface PapersProps {
+  readonly moment: FitMoment;
+  readonly choices: Choices;
+  readonly out: SeatSetOut;
+  readonly hull: Hull;
+  readonly onChange: (change: Partial<Choices>) => void;
+}
+
+function Papers(props: PapersProps) {
   const { moment, choices, out, hull } = props;
-  const { seat, paper, options, templates } = choices;
   const { fit, revision } = moment;
-  const { busy, told, refusal, make } = usePaperExport();
   const drawings = useMemo(() => templatesOf(out), [out]);
-  const wanted = drawings.filter(({ id }) => templates.includes(id)).map(({ id }) => id);
   const stamp = {
     fitName: fit.name,
     boatName: fit.boat.name,
@@ -70,49 +70,56 @@ function Papers(props: {
     revisionName: revision.name,
     keptAt: revision.keptAt,
   };
-  const sheet = () => void make({ fit, revision, wanted: { kind: 'set-out-sheet', seat, paper, options } });
-  const cut = (format: 'pdf' | 'svg' | 'dxf') =>
-    void make({
-      fit,
-      revision,
-      wanted: { kind: 'templates', seat, paper, options, format, templates: wanted },
-    });
   return (
     <>
-      <div className="set-out-files stack">
-        <div className="row">
-          <button type="button" className="button chief" disabled={busy} onClick={sheet}>
-            {say('setout.sheet.pdf')}
-          </button>
-          {(['pdf', 'svg', 'dxf'] as const).map((format) => (
-            <button
-              key={format}
-              type="button"
-              className="button"
-              disabled={busy || wanted.length === 0}
-              onClick={() => cut(format)}
-            >
-              {say(`setout.templates.${format}`)}
-            </button>
-          ))}
-        </div>
-        {wanted.length === 0 && <p className="field-hint">{say('setout.templates.none')}</p>}
-        <WorkLine active={busy} />
-        <p role="status">{told}</p>
-        {refusal && <Trouble error={refusal} />}
-      </div>
-      <SheetPreview out={out} hull={hull} paper={paper} stamp={stamp} />
+      <Files {...props} drawings={drawings} />
+      <SheetPreview out={out} hull={hull} paper={choices.paper} stamp={stamp} />
       <section className="set-out-templates">
         <h2>{say('setout.templates')}</h2>
         <p className="soft">{say('setout.templates.about')}</p>
         <TemplateChoice
           drawings={drawings}
-          chosen={templates}
-          paper={paper}
-          units={options.units}
-          onChange={(chosen) => props.onChange({ templates: chosen })}
+          chosen={choices.templates}
+          paper={choices.paper}
+          units={choices.options.units}
+          onChange={(templates) => props.onChange({ templates })}
         />
       </section>
     </>
+  );
+}
+
+/** Buttons that make the files, how far one has come, and what came of it. */
+function Files({ moment, choices, drawings }: PapersProps & { drawings: readonly TemplateDrawing[] }) {
+  const { fit, revision } = moment;
+  const { seat, paper, options } = choices;
+  const { busy, told, refusal, make } = usePaperExport();
+  const templates = drawings.map(({ id }) => id).filter((id) => choices.templates.includes(id));
+  const sheet = () => void make({ fit, revision, wanted: { kind: 'set-out-sheet', seat, paper, options } });
+  const cut = (format: 'pdf' | 'svg' | 'dxf') =>
+    void make({ fit, revision, wanted: { kind: 'templates', seat, paper, options, format, templates } });
+  return (
+    <div className="set-out-files stack">
+      <div className="row">
+        <button type="button" className="button chief" disabled={busy} onClick={sheet}>
+          {say('setout.sheet.pdf')}
+        </button>
+        {(['pdf', 'svg', 'dxf'] as const).map((format) => (
+          <button
+            key={format}
+            type="button"
+            className="button"
+            disabled={busy || templates.length === 0}
+            onClick={() => cut(format)}
+          >
+            {say(`setout.templates.${format}`)}
+          </button>
+        ))}
+      </div>
+      {templates.length === 0 && <p className="field-hint">{say('setout.templates.none')}</p>}
+      <WorkLine active={busy} />
+      <p role="status">{told}</p>
+      {refusal && <Trouble error={refusal} />}
+    </div>
   );
 }
