@@ -162,6 +162,28 @@ describe('a guided measuring session', () => {
   });
 });
 
+describe('somebody new', () => {
+  it('is put in and measured in one go', async () => {
+    await goTo(page, '#/athletes/new');
+    await page.getByLabel('Name').fill('Nova Measured');
+    await page.getByText('left', { exact: true }).click();
+    await enter(page, 'Stature', '160');
+    await enter(page, 'Body mass', '52');
+    await page.getByRole('button', { name: 'Keep, then measure' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Measure Nova Measured' }).waitFor();
+    expect(await measure(page, 'Stature').inputValue()).toContain('160.0');
+    await page.getByRole('button', { name: 'Next: Sitting height' }).click();
+    await enter(page, 'First reading', '84');
+    await page.getByRole('button', { name: 'Look over and keep', exact: true }).click();
+    await page.getByRole('button', { name: 'Keep these measures' }).click();
+    await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
+    const { id, athlete } = await athleteNamed('Nova');
+    expect(athlete).toMatchObject({ statureM: 1.6, massKg: 52, tape: { sittingHeight: { valueM: 0.84 } } });
+    expect(await callFromPage(page, 'measurings.list', { athleteId: id })).toHaveLength(1);
+    await callFromPage(page, 'athletes.erase', { id, name: 'Nova Measured' });
+  });
+});
+
 describe('a minor', () => {
   it('without a noted consent is named on the page and before the position is shown', async () => {
     const { id, athlete } = await athleteNamed('Νεφέλη');

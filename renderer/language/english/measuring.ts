@@ -97,6 +97,7 @@ export const MEASURING_WORDS = {
   'athlete-bands.empty': 'One of the two edges is needed.',
   'athlete-bands.turned': 'The first edge must be below the second.',
 
+  'athlete.save-and-measure': 'Keep, then measure',
   'athlete.unusual':
     'Unusual at this stature: 98 of 100 measure {low} to {high}. Look at it again; it is kept as it stands.',
   'athlete.age.one': '{count} year old',

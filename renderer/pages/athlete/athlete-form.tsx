@@ -42,7 +42,8 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
     const result = await call('athletes.save', { athlete: made.athlete });
     if (!result.ok) return setRefusal(result.error);
     letGo();
-    go(returnAfterMaking('athlete', result.value.id) ?? { page: 'athletes' });
+    const next = returnAfterMaking('athlete', result.value.id) ?? ({ page: 'athletes' } as const);
+    go(asksToMeasure(event) ? { page: 'measure', id: result.value.id } : next);
   }
 
   return (
@@ -131,6 +132,11 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
         <button className="button chief" type="submit">
           {say('athlete.save')}
         </button>
+        {!id && (
+          <button className="button" type="submit" value={MEASURE}>
+            {say('athlete.save-and-measure')}
+          </button>
+        )}
       </p>
     </form>
   );
@@ -141,4 +147,12 @@ function bornHint(bornOn: string): string {
   if (bornOn === '' || bornOn > today()) return say('athlete.born.hint');
   const age = sayCount('athlete.age', ageOn(bornOn, today()));
   return isMinor({ bornOn }, today()) ? say('athlete.age.minor', { age }) : age;
+}
+
+/** Value of the button that keeps an athlete and goes on to the tape measures. */
+const MEASURE = 'measure';
+
+function asksToMeasure({ nativeEvent }: React.FormEvent): boolean {
+  const { submitter } = nativeEvent as SubmitEvent;
+  return submitter instanceof HTMLButtonElement && submitter.value === MEASURE;
 }

@@ -52,7 +52,7 @@ function RowList({ rows }: { rows: readonly AthleteRow[] }) {
   return (
     <section>
       <h3 className="lettering">{say('table.rows')}</h3>
-      <table className="ruled">
+      <table className="ruled table-rows">
         <thead>
           <tr>
             <th scope="col" className="numeric">

@@ -61,7 +61,11 @@ export function EndStep(props: StepProps & { letGo: () => void }) {
         <button type="button" className="button chief" disabled={nothing || ahead} onClick={keep}>
           {say('measure.keep')}
         </button>
-        <button type="button" className="button words" onClick={() => change(beginSession(session.takenOn))}>
+        <button
+          type="button"
+          className="button words"
+          onClick={() => change(beginSession(session.takenOn, athlete))}
+        >
           {say('measure.forget')}
         </button>
       </p>

@@ -37,7 +37,7 @@ export function MeasurePage({ id }: { id: string }) {
 
 function Steps({ record }: { record: AthleteRecord }) {
   const [step, setStep] = useState<Step>('body');
-  const start = beginSession(today());
+  const start = beginSession(today(), record.athlete);
   const { entries: session, change, letGo } = useKeptEntries(`measuring.${record.id}`, start);
   const leaf = useEntryFocus(step);
   const props: StepProps = { record, session, change, onStep: setStep };

@@ -31,9 +31,11 @@ export function stepAfter(step: Step): Step {
   return STEPS[STEPS.indexOf(step) + 1] ?? 'end';
 }
 
-/** A session that begins: nothing measured yet. */
-export function beginSession(today: string): Session {
-  return { takenOn: today, statureM: null, massKg: null, readings: {}, keptAnyway: [] };
+/** A session that begins: nothing measured yet, but for stature and mass of somebody put in on the same day. */
+export function beginSession(today: string, athlete?: Athlete): Session {
+  const known = athlete?.measuredOn === today ? athlete : null;
+  const body = { statureM: known?.statureM ?? null, massKg: known?.massKg ?? null };
+  return { takenOn: today, ...body, readings: {}, keptAnyway: [] };
 }
 
 /** How an unusual value is remembered once it is kept anyway: another value asks anew. */

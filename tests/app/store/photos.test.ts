@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { takeBackup } from '../../../app/store/backups.ts';
 import { eraseEverywhere } from '../../../app/store/erase-everywhere.ts';
+import { listMeasurings, saveMeasuring } from '../../../app/store/measurings.ts';
+import { closeStore } from '../../../app/store/open-store.ts';
 import {
   addPhoto,
   describePhoto,
@@ -11,13 +13,14 @@ import {
   pictureMime,
   removePhoto,
 } from '../../../app/store/photos.ts';
+import { recoverStore } from '../../../app/store/recover.ts';
 import { restoreBackup } from '../../../app/store/restore.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
 import { inventedAthlete, inventedBoat, inventedPicture } from '../invented.ts';
-import { temporaryStore } from '../temporary.ts';
+import { temporaryFolder, temporaryStore } from '../temporary.ts';
 
-function boatWithPhoto(caption = 'Port side') {
-  const store = temporaryStore();
+function boatWithPhoto(caption = 'Port side', folder = temporaryFolder()) {
+  const store = temporaryStore(folder);
   const { id: boatId } = boats.save(store, inventedBoat());
   const photo = addPhoto(store, { boatId, caption, bytes: inventedPicture() });
   if (typeof photo === 'string') throw new Error(photo);
@@ -76,5 +79,22 @@ describe('photographs of a boat', () => {
     const { id } = athletes.save(store, inventedAthlete('Ottilie Quarrenbeck'));
     eraseEverywhere(store, { id, name: 'Ottilie Quarrenbeck' });
     expect(listPhotos(store, boatId)[0]?.caption).toBe('(erased) on the jetty');
+  });
+
+  it('and measurings are saved out of a store that is set aside as damaged', () => {
+    const folder = temporaryFolder();
+    const { store, boatId, photo } = boatWithPhoto('Port side', folder);
+    const { id } = athletes.save(store, inventedAthlete());
+    saveMeasuring(store, id, { takenOn: '2024-04-01', statureM: 1.5, massKg: null, tape: {} });
+    const measured = listMeasurings(store, id);
+    closeStore(store);
+    const recovered = recoverStore(folder);
+    if (recovered.kind !== 'recovered') throw new Error(recovered.refusal.code);
+    const { store: saved, recovery } = recovered;
+    expect(recovery).toMatchObject({ unreadable: 0, brokenTables: [] });
+    expect(listPhotos(saved, boatId)).toEqual([photo]);
+    expect(openPhoto(saved, photo.id)?.bytes.equals(inventedPicture())).toBe(true);
+    expect(listMeasurings(saved, id)).toEqual(measured);
+    closeStore(saved);
   });
 });

@@ -36,6 +36,15 @@ describe('the steps of a session', () => {
   });
 });
 
+describe('a session that begins', () => {
+  it('knows stature and mass of somebody put in the same day, and of nobody else', () => {
+    const { measuredOn } = athlete;
+    expect(beginSession(measuredOn!, athlete)).toMatchObject({ statureM: 1.8, massKg: 80 });
+    expect(beginSession('2026-06-01', athlete)).toMatchObject({ statureM: null, massKg: null });
+    expect(beginSession('2026-06-01')).toMatchObject({ statureM: null, massKg: null });
+  });
+});
+
 describe('readings of one measure', () => {
   const taken = (now: Session) => tapeTaken(now, 'sittingHeight', tapePerson(now, athlete));
 
