@@ -73,27 +73,15 @@ export function ReachChooser({ onDone }: { onDone: () => void }) {
       <label className="only-spoken" htmlFor={`${id}-text`}>
         {say('reach.label')}
       </label>
-      <input
-        id={`${id}-text`}
-        className="entry reach-entry"
-        role="combobox"
-        aria-expanded="true"
-        aria-controls={`${id}-list`}
-        aria-activedescendant={choices.length > 0 ? `${id}-${chosen}` : undefined}
-        aria-autocomplete="list"
-        aria-describedby={`${id}-hint`}
-        autoComplete="off"
-        spellCheck={false}
-        maxLength={120}
-        placeholder={say('reach.label')}
-        value={text}
-        // biome-ignore lint/a11y/noAutofocus: the list was opened to type in
-        autoFocus
-        onChange={({ target }) => {
-          setText(target.value);
+      <ReachEntry
+        id={id}
+        text={text}
+        chosen={choices.length > 0 ? chosen : null}
+        onType={(typed) => {
+          setText(typed);
           setAt(0);
         }}
-        onKeyDown={onKey}
+        onKey={onKey}
       />
       <div className="reach-list" ref={list} id={`${id}-list`} role="listbox" aria-label={say('reach.title')}>
         {(['do', 'things'] as const).map((group) => (
@@ -119,6 +107,38 @@ export function ReachChooser({ onDone }: { onDone: () => void }) {
         {say('reach.hint')}
       </p>
     </div>
+  );
+}
+
+/** The line to type in. It keeps the focus; the chosen option below is told as its own. */
+function ReachEntry(props: {
+  id: string;
+  text: string;
+  chosen: number | null;
+  onType: (text: string) => void;
+  onKey: (event: React.KeyboardEvent) => void;
+}) {
+  const { id, chosen } = props;
+  return (
+    <input
+      id={`${id}-text`}
+      className="entry reach-entry"
+      role="combobox"
+      aria-expanded="true"
+      aria-controls={`${id}-list`}
+      aria-activedescendant={chosen === null ? undefined : `${id}-${chosen}`}
+      aria-autocomplete="list"
+      aria-describedby={`${id}-hint`}
+      autoComplete="off"
+      spellCheck={false}
+      maxLength={120}
+      placeholder={say('reach.label')}
+      value={props.text}
+      // biome-ignore lint/a11y/noAutofocus: the list was opened to type in
+      autoFocus
+      onChange={({ target }) => props.onType(target.value)}
+      onKeyDown={props.onKey}
+    />
   );
 }
 

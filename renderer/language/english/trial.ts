@@ -7,6 +7,7 @@ export const TRIAL = {
   'trial.tried': 'Setting',
   'trial.tried.revision': 'Rev. {number}, {name}',
   'trial.tried.now': 'As it stands on the bench now',
+  'trial.tried.kept': 'As it was kept just now',
   'trial.tried.now.hint': 'It is kept as a revision first, so that it stays known what was tried.',
   'trial.tried.name': 'Tried {date}',
   'trial.seat': 'Who',

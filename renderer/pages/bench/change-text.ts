@@ -46,6 +46,15 @@ export function sideEffectText(
     : say('notes.side-effect.severity', { ...values, severity: say(`severity.${severityTo}`) });
 }
 
+/** The most telling of what a change does besides: what turns first. Empty where it does nothing. */
+export function sideEffectsText(effects: readonly SideEffect[], most: number, format: Format): string {
+  return [...effects]
+    .sort((a, b) => Number(b.severityFrom !== b.severityTo) - Number(a.severityFrom !== a.severityTo))
+    .slice(0, most)
+    .map((effect) => sideEffectText(effect, format))
+    .join(', ');
+}
+
 /** The fit with a proposed change made. */
 export function withChange(fit: Fit, change: Change): Fit {
   if (change.kind === 'move') return withCoordinate(fit, change, change.to);

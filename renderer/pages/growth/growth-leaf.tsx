@@ -1,4 +1,5 @@
 import { useEffect, useMemo } from 'react';
+import type { GrowthChanges } from '../../../core/growth/growth-changes.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
@@ -65,14 +66,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
         </ul>
       )}
       <h3 className="lettering">{say(due ? 'growth.likely' : 'growth.predicted')}</h3>
-      {!found && <p className="note-looking">{say('growth.working')}</p>}
-      {found && found.changes.length === 0 && <p>{say('growth.nothing')}</p>}
-      {found && found.changes.length > 0 && (
-        <>
-          <ChangeList changes={found.changes} />
-          <p className="soft">{sayCount('growth.unmoved', found.unmoved)}</p>
-        </>
-      )}
+      <Predicted found={found ?? null} />
       <p className="row">
         {due ? (
           <a className="button chief" href={hrefOf({ page: 'measure', id: athleteId })}>
@@ -100,5 +94,16 @@ function GrownSeat({ grown }: { grown: Grown }) {
       </p>
       <p className="soft">{say(due ? 'growth.guess' : 'growth.scaled')}</p>
     </section>
+  );
+}
+
+function Predicted({ found }: { found: GrowthChanges | null }) {
+  if (!found) return <p className="note-looking">{say('growth.working')}</p>;
+  if (found.changes.length === 0) return <p>{say('growth.nothing')}</p>;
+  return (
+    <>
+      <ChangeList changes={found.changes} />
+      <p className="soft">{sayCount('growth.unmoved', found.unmoved)}</p>
+    </>
   );
 }

@@ -13,46 +13,22 @@ export interface TransferColumn {
   readonly report: Report;
 }
 
+interface TableProps {
+  readonly columns: readonly TransferColumn[];
+  readonly onMake: (column: TransferColumn) => void;
+}
+
 /** The present boat and the new one side by side; a value that is not as in the present boat stands out. */
-export function TransferTable(props: {
-  columns: readonly TransferColumn[];
-  onMake: (column: TransferColumn) => void;
-}) {
+export function TransferTable(props: TableProps) {
   const { columns, onMake } = props;
-  const [present, ...others] = columns;
-  const occupied = present!.fit.seats.flatMap(({ athlete }, seat) => (athlete ? [{ seat, athlete }] : []));
+  const occupied = columns[0]!.fit.seats.flatMap(({ athlete }, seat) => (athlete ? [{ seat, athlete }] : []));
   const setting = (name: string) =>
     occupied.length > 1 ? say('transfer.setting', { name }) : say('transfer.setting.only');
   return (
     <div className="table-scroll">
       <table className="ruled transfer-table">
         <caption className="only-spoken">{say('transfer.caption')}</caption>
-        <thead>
-          <tr>
-            <td />
-            {columns.map(({ title }) => (
-              <th key={title} scope="col" className="numeric">
-                {title}
-              </th>
-            ))}
-          </tr>
-          <tr className="transfer-make">
-            <td />
-            <td />
-            {others.map((column) => (
-              <td key={column.title} className="numeric">
-                <button
-                  type="button"
-                  className="button"
-                  aria-label={say('transfer.make.of', { what: column.title })}
-                  onClick={() => onMake(column)}
-                >
-                  {say('transfer.make')}
-                </button>
-              </td>
-            ))}
-          </tr>
-        </thead>
+        <Head columns={columns} onMake={onMake} />
         <Rows columns={columns} title={say('transfer.trim')} seat={null} />
         {occupied.map(({ seat, athlete }) => (
           <Rows
@@ -80,6 +56,39 @@ export function TransferTable(props: {
         )}
       </table>
     </div>
+  );
+}
+
+/** The boats' names, and under each new one the way to make it a fit. */
+function Head({ columns, onMake }: TableProps) {
+  const [, ...others] = columns;
+  return (
+    <thead>
+      <tr>
+        <td />
+        {columns.map(({ title }) => (
+          <th key={title} scope="col" className="numeric">
+            {title}
+          </th>
+        ))}
+      </tr>
+      <tr className="transfer-make">
+        <td />
+        <td />
+        {others.map((column) => (
+          <td key={column.title} className="numeric">
+            <button
+              type="button"
+              className="button"
+              aria-label={say('transfer.make.of', { what: column.title })}
+              onClick={() => onMake(column)}
+            >
+              {say('transfer.make')}
+            </button>
+          </td>
+        ))}
+      </tr>
+    </thead>
   );
 }
 

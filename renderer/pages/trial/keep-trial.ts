@@ -12,7 +12,13 @@ export const TRIED_NOW = 'now';
 /** Keeps a trial; a setting that is no revision yet is kept as one first, so that what was tried stays known. */
 export async function keepTrial(
   opened: OpenedFit,
-  made: { id?: string; tried: string; trial: Trial },
+  made: {
+    id?: string;
+    tried: string;
+    trial: Trial;
+    /** Hears of the revision that was kept, so that trying again keeps no second one. */
+    onRevision: (id: string) => void;
+  },
 ): Promise<CallResult<TrialRecord>> {
   const { id, tried, trial } = made;
   let revisionId = tried;
@@ -22,6 +28,7 @@ export async function keepTrial(
     const saved = await call('revisions.save', { fitId, fit, name, basedOn: draftSavedAt });
     if (!saved.ok) return saved;
     revisionId = saved.value.id;
+    made.onRevision(revisionId);
   }
   return call('trials.save', { ...(id ? { id } : {}), revisionId, trial });
 }

@@ -56,7 +56,7 @@ export function TrialAnswersOf({
       {trial.observations.length === 0 ? (
         <p className="soft">{say('trials.changes.words')}</p>
       ) : (
-        <Changes ranked={ranked} record={record} fit={fit} />
+        <Changes ranked={ranked} record={record} />
       )}
     </div>
   );
@@ -85,8 +85,8 @@ function stateText(answer: Answer | null, by: number | null): string {
   return say(answer.answered >= ANSWERED ? 'trials.answered.yes' : 'trials.answered.part');
 }
 
-function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRecord; fit: Fit }) {
-  const { ranked, record, fit } = props;
+function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRecord }) {
+  const { ranked, record } = props;
   const [all, setAll] = useState(false);
   if (!ranked) return <p className="note-looking">{say('trials.working')}</p>;
   const { changes, soFar } = ranked;
@@ -101,7 +101,7 @@ function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRec
       {parted && <p>{say('trials.changes.not-all')}</p>}
       <ol className="trial-changes">
         {told.map((change) => (
-          <TrialChange key={change.coordinate} change={change} trial={record.trial} fit={fit} />
+          <TrialChange key={change.coordinate} change={change} trial={record.trial} />
         ))}
       </ol>
       {told.length < changes.length && (

@@ -1,15 +1,13 @@
 import { quantityName } from '../../../core/findings/sentences.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { Answer } from '../../../core/trial/answers.ts';
 import type { Trial } from '../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../core/trial/rank-changes.ts';
 import { HELPS, helpsAll } from '../../../core/trial/told-first.ts';
-import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { useDocument, useFit } from '../bench/bench-context.tsx';
-import { type Change, changeText, sideEffectText, withChange } from '../bench/change-text.ts';
+import { ChangeButtons } from '../bench/change-buttons.tsx';
+import { type Change, changeText, sideEffectsText } from '../bench/change-text.ts';
 import { inSentence } from '../bench/quantity-text.ts';
 import { observedText } from './observation-text.ts';
 
@@ -54,30 +52,16 @@ function whyText({ reason, moved }: Answer, format: Format): string {
 }
 
 /** One change that answers a trial: what it answers and why, what it costs; shown as an outline or taken in one step. */
-export function TrialChange({ change, trial, fit }: { change: RankedChange; trial: Trial; fit: Fit }) {
-  const document = useDocument();
+export function TrialChange({ change, trial }: { change: RankedChange; trial: Trial }) {
   const format = useFormat();
-  const ghost = useFit((state) => state.ghost);
-  const looking = useFit((state) => state.fitId === '');
   const way = benchChange(change, trial.seat);
   const text = changeText(way, format);
-  const changed = withChange(fit, way);
-  const isShown = ghost !== null && JSON.stringify(ghost) === JSON.stringify(changed);
   const all = trial.observations.length > 1 && helpsAll(change);
   const whys = change.answers
     .filter((_, i) => (change.gains[i] ?? 0) >= HELPS)
     .map((answer) => whyText(answer, format))
     .filter(Boolean);
-  const told = [...change.sideEffects]
-    .sort((a, b) => Number(b.severityFrom !== b.severityTo) - Number(a.severityFrom !== a.severityTo))
-    .slice(0, MOST_EFFECTS)
-    .map((effect) => sideEffectText(effect, format))
-    .join(', ');
-
-  function show(): void {
-    document.showGhost(isShown ? null : changed);
-    if (!isShown) announce(say('spoken.shown', { change: text }));
-  }
+  const told = sideEffectsText(change.sideEffects, MOST_EFFECTS, format);
 
   return (
     <li className="trial-change">
@@ -95,25 +79,7 @@ export function TrialChange({ change, trial, fit }: { change: RankedChange; tria
       ))}
       {told && <p className="note-effects soft">{say('notes.side-effects', { effects: told })}</p>}
       {change.worsens && <p>{say('notes.not-clean')}</p>}
-      <p className="row">
-        <button
-          type="button"
-          className="button words"
-          aria-label={say(isShown ? 'notes.hide.of' : 'notes.show.of', { change: text })}
-          onClick={show}
-        >
-          {say(isShown ? 'notes.hide' : 'notes.show')}
-        </button>
-        <button
-          type="button"
-          className="button words"
-          disabled={looking}
-          aria-label={say('notes.take.of', { change: text })}
-          onClick={() => document.apply(text, (now) => withChange(now, way))}
-        >
-          {say('notes.take')}
-        </button>
-      </p>
+      <ChangeButtons change={way} text={text} />
     </li>
   );
 }

@@ -3,7 +3,6 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { needsCaution } from '../../../core/trial/observation.ts';
-import { call } from '../../client/client.ts';
 import { TextField } from '../../fields/text-field.tsx';
 import { useKeptEntries } from '../../fields/use-kept-entries.ts';
 import { say } from '../../language/messages.ts';
@@ -12,6 +11,7 @@ import { go } from '../../route/route.ts';
 import { BoatSigns } from './boat-signs.tsx';
 import { FeltList } from './felt-list.tsx';
 import { keepTrial, TRIED_NOW } from './keep-trial.ts';
+import { TrialButtons } from './trial-buttons.tsx';
 import { TrialCaution } from './trial-caution.tsx';
 import { entriesOf, type FeltEntry, type TrialProblems, trialOf, withPlace } from './trial-entries.ts';
 import { TrialFigure } from './trial-figure.tsx';
@@ -28,18 +28,17 @@ function cautious({ felt, notes }: { felt: readonly FeltEntry[]; notes: string }
   });
 }
 
+/** What is most likely tried, by whom: the newest revision, the first who kneels. */
+function startOf({ fit, revisions }: OpenedFit, record: TrialRecord | null): { tried: string; seat: number } {
+  const first = fit.seats.findIndex(({ athlete }) => athlete);
+  return { tried: record?.revisionId ?? revisions[0]?.id ?? TRIED_NOW, seat: Math.max(0, first) };
+}
+
 /** The trial's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
 export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
-  const start = {
-    tried: record?.revisionId ?? opened.revisions[0]?.id ?? TRIED_NOW,
-    seat: Math.max(
-      0,
-      opened.fit.seats.findIndex(({ athlete }) => athlete),
-    ),
-  };
   const { entries, change, letGo } = useKeptEntries(
     `trial.${record?.id ?? opened.id}`,
-    entriesOf(record?.trial ?? null, start),
+    entriesOf(record?.trial ?? null, startOf(opened, record)),
   );
   const [problems, setProblems] = useState<TrialProblems>({});
   const [refusal, setRefusal] = useState<CallError | null>(null);
@@ -51,17 +50,15 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
     const made = trialOf(entries);
     if ('problems' in made) return setProblems(made.problems);
     setProblems({});
-    const result = await keepTrial(opened, { id: record?.id, tried: entries.tried, trial: made.trial });
+    const result = await keepTrial(opened, {
+      id: record?.id,
+      tried: entries.tried,
+      trial: made.trial,
+      onRevision: (tried) => change({ tried }),
+    });
     if (!result.ok) return setRefusal(result.error);
     letGo();
     go({ page: 'fit', id: opened.id, leaf: 'trials', trial: result.value.id });
-  }
-
-  async function move(): Promise<void> {
-    if (!record) return;
-    const result = await call(record.archived ? 'trials.restore' : 'trials.archive', { id: record.id });
-    if (!result.ok) return setRefusal(result.error);
-    go({ page: 'fit', id: opened.id, leaf: 'trials' });
   }
 
   return (
@@ -97,16 +94,7 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
         </p>
       )}
       {refusal && <Trouble error={refusal} />}
-      <p className="row">
-        <button className="button chief" type="submit">
-          {say('trial.keep')}
-        </button>
-        {record && (
-          <button className="button" type="button" onClick={() => void move()}>
-            {say(record.archived ? 'trial.bring-back' : 'trial.aside')}
-          </button>
-        )}
-      </p>
+      <TrialButtons fitId={opened.id} record={record} />
     </form>
   );
 }

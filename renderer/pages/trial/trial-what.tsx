@@ -7,38 +7,25 @@ import { say } from '../../language/messages.ts';
 import { TRIED_NOW } from './keep-trial.ts';
 import type { TrialEntries, TrialProblems } from './trial-entries.ts';
 
-/** What was tried, by whom, when, and on what water. */
-export function TrialWhat(props: {
-  opened: OpenedFit;
+interface WhatProps {
+  readonly opened: OpenedFit;
   /** The setting that was tried. */
-  fit: Fit;
-  entries: TrialEntries;
-  problems: TrialProblems;
-  onChange: (part: Partial<TrialEntries>) => void;
-}) {
-  const { opened, fit, entries, problems, onChange } = props;
-  const now = opened.draftSavedAt !== null || opened.revisions.length === 0;
+  readonly fit: Fit;
+  readonly entries: TrialEntries;
+  readonly problems: TrialProblems;
+  readonly onChange: (part: Partial<TrialEntries>) => void;
+}
+
+/** What was tried, by whom, when, and on what water. */
+export function TrialWhat(props: WhatProps) {
+  const { fit, entries, problems, onChange } = props;
   const seats = fit.seats.flatMap(({ athlete }, index) => (athlete ? [{ index, name: athlete.name }] : []));
   return (
     <section>
       <h2>{say('trial.what')}</h2>
       <p className="soft">{say('trial.about')}</p>
       <div className="entry-row">
-        <SelectField
-          label={say('trial.tried')}
-          value={entries.tried}
-          onChange={(tried) => onChange({ tried })}
-          options={[
-            ...(now || entries.tried === TRIED_NOW
-              ? [{ value: TRIED_NOW, name: say('trial.tried.now') }]
-              : []),
-            ...opened.revisions.map(({ id, number, name }) => ({
-              value: id,
-              name: say('trial.tried.revision', { number, name }),
-            })),
-          ]}
-          hint={entries.tried === TRIED_NOW ? say('trial.tried.now.hint') : undefined}
-        />
+        <TriedField {...props} />
         {seats.length > 1 && (
           <SelectField
             label={say('trial.seat')}
@@ -77,5 +64,27 @@ export function TrialWhat(props: {
         />
       </div>
     </section>
+  );
+}
+
+/** Which revision was tried; or the setting as it stands, where that is none yet. */
+function TriedField({ opened: { draftSavedAt, revisions }, entries: { tried }, onChange }: WhatProps) {
+  const now = draftSavedAt !== null || revisions.length === 0 || tried === TRIED_NOW;
+  const listed = tried === TRIED_NOW || revisions.some(({ id }) => id === tried);
+  return (
+    <SelectField
+      label={say('trial.tried')}
+      value={tried}
+      onChange={(chosen) => onChange({ tried: chosen })}
+      options={[
+        ...(now ? [{ value: TRIED_NOW, name: say('trial.tried.now') }] : []),
+        ...(listed ? [] : [{ value: tried, name: say('trial.tried.kept') }]),
+        ...revisions.map(({ id, number, name }) => ({
+          value: id,
+          name: say('trial.tried.revision', { number, name }),
+        })),
+      ]}
+      hint={tried === TRIED_NOW ? say('trial.tried.now.hint') : undefined}
+    />
   );
 }

@@ -1,0 +1,34 @@
+import { useState } from 'react';
+import type { CallError } from '../../../app/contract/result.ts';
+import type { TrialRecord } from '../../../app/contract/trials.ts';
+import { call } from '../../client/client.ts';
+import { say } from '../../language/messages.ts';
+import { Trouble } from '../../page-parts/trouble.tsx';
+import { go } from '../../route/route.ts';
+
+/** Keeping a trial; setting one aside that has been kept, or bringing it back. */
+export function TrialButtons({ fitId, record }: { fitId: string; record: TrialRecord | null }) {
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+
+  async function move(id: string, archived: boolean): Promise<void> {
+    const result = await call(archived ? 'trials.restore' : 'trials.archive', { id });
+    if (!result.ok) return setRefusal(result.error);
+    go({ page: 'fit', id: fitId, leaf: 'trials' });
+  }
+
+  return (
+    <>
+      {refusal && <Trouble error={refusal} />}
+      <p className="row">
+        <button className="button chief" type="submit">
+          {say('trial.keep')}
+        </button>
+        {record && (
+          <button className="button" type="button" onClick={() => void move(record.id, record.archived)}>
+            {say(record.archived ? 'trial.bring-back' : 'trial.aside')}
+          </button>
+        )}
+      </p>
+    </>
+  );
+}
