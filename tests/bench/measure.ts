@@ -85,9 +85,9 @@ function turnOf(run: (call: number) => unknown, ms: number, taken: number[]): vo
   } while (now < end);
 }
 
-/** How many times the first takes as long as the second: by their own time where both have it. */
+/** How many times the first takes as long as the second, each by its own time where it has one. */
 export function ratioOf(a: Times, b: Times): number {
-  return a.ownUs !== null && b.ownUs !== null ? a.ownUs / b.ownUs : a.medianUs / b.medianUs;
+  return (a.ownUs ?? a.medianUs) / (b.ownUs ?? b.medianUs);
 }
 
 /** A stretch between two looks at the heap stays below this, so that the collector rarely runs within it. Bytes. */
