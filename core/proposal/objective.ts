@@ -14,7 +14,16 @@ const ONE_TROUBLE: Readonly<Record<Unit, number>> = {
   '1': 0.03,
 };
 
-/** A proposal aims inside a band by the value's doubt, but never by more than this share of the band's width. */
+/**
+ * A proposal aims inside a band by the value's doubt and a little more: exactly there a rounded move, or a doubt that grew on the
+ * way, would leave the finding saying *check*.
+ */
+const BEYOND_DOUBT = 1.05;
+
+/** Farther inside than this share of the band's width nothing is aimed: such a band is too narrow for the value's doubt. */
+const CLEARABLE_SHARE = 0.35;
+
+/** In a band that narrow, proposals aim inside by the doubt, but by no more than this share of the width. */
 const ROOM_SHARE = 0.3;
 
 /** Findings about what cannot be moved by placing fittings: proposals leave them alone. */
@@ -44,7 +53,7 @@ const NOT_YET_SERIOUS = 0.8;
  * band, which says *change*, to spare three others half a doubt each, which say *check* either way: of 40 invented paddlers in
  * the sample single with its mark at mid-length, 15 were left so.
  */
-const SERIOUS_WEIGHT = 5;
+const SERIOUS_WEIGHT = 8;
 
 /** Edges that a proposal wants a value within (null is open), and how much one unit of trouble outside them counts. */
 export interface Edges {
@@ -67,8 +76,9 @@ export interface Aim {
 export function aimOf({ id, value, band, sd, unit }: Finding): Aim {
   const { min, max } = band;
   const doubt = SIGMAS_95 * (sd ?? 0);
-  const room = min !== null && max !== null ? ROOM_SHARE * (max - min) : doubt;
-  const inside = Math.min(doubt, room);
+  const width = min !== null && max !== null ? max - min : Number.POSITIVE_INFINITY;
+  const clear = BEYOND_DOUBT * doubt;
+  const inside = clear <= CLEARABLE_SHARE * width ? clear : Math.min(doubt, ROOM_SHARE * width);
   const outside = NOT_YET_SERIOUS * doubt;
   return {
     id,

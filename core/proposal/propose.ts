@@ -1,4 +1,4 @@
-import type { Finding } from '../findings/finding.ts';
+import type { Finding, Severity } from '../findings/finding.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
 import {
@@ -11,7 +11,7 @@ import {
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import { seriousCount, totalTrouble } from './objective.ts';
-import { costOf, pointAt, type Search, type Slopes, searchMoves } from './search.ts';
+import { pointAt, type Search, type Slopes, searchMoves } from './search.ts';
 import type { CoordinatePlace } from './sensitivity.ts';
 
 /** One fitting's move in a proposal, in the coordinate's own unit. */
@@ -172,13 +172,24 @@ function rounded(search: Search, x: readonly number[]): number[] {
   });
 }
 
+/** Counts of *stop*, *change* and *check* in one number, the graver first. */
+function worryOf({ findings }: Report): number {
+  const count = (severity: Severity) => findings.filter((f) => f.severity === severity).length;
+  return count('stop') * 1e6 + count('change') * 1e3 + count('check');
+}
+
+/** Trouble (squared units) that is not worth one more screw turned, in a whole proposal. */
+const IDLE_TROUBLE = 0.03;
+
 /**
- * Takes back, the smallest first, every move without which the proposal costs no more: least squares spread a cure thinly over
- * all coordinates, and a coach wants to turn as few screws as will do.
+ * Takes back, the smallest first, every move without which no finding reads worse and the proposal costs hardly more: least
+ * squares spread a cure thinly over all coordinates, and a coach wants to turn as few screws as will do.
  */
 function withoutIdleMoves(search: Search, moves: readonly number[]): readonly number[] {
   let x = moves;
-  let cost = costOf(pointAt(search, x).report, x);
+  const whole = pointAt(search, x);
+  const most = whole.cost + IDLE_TROUBLE;
+  let worry = worryOf(whole.report);
   const order = moves
     .flatMap((d, i) => (d === 0 ? [] : [i]))
     .sort((a, b) => Math.abs(moves[a]!) - Math.abs(moves[b]!));
@@ -186,9 +197,10 @@ function withoutIdleMoves(search: Search, moves: readonly number[]): readonly nu
     const pitch = holePitch(search.fit, search.places[index]!.coordinate);
     if (pitch !== null) continue;
     const without = pointAt(search, replaced(x, index, 0));
-    if (without.cost > cost) continue;
+    const left = worryOf(without.report);
+    if (without.cost > most || left > worry) continue;
     x = without.x;
-    cost = without.cost;
+    worry = left;
   }
   return x;
 }

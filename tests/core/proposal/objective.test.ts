@@ -41,10 +41,11 @@ const doubt = SIGMAS_95 * 0.0015;
 const reportOf = (...findings: Finding[]) => ({ findings }) as unknown as Parameters<typeof totalTrouble>[0];
 
 describe('aimOf', () => {
-  it('aims inside a band by the value’s doubt', () => {
+  it('aims inside a band by the value’s doubt and a twentieth of it, so that the finding will read good', () => {
     const [aimed] = aimOf(pad(0.17)).edges;
-    expect(aimed.low).toBeCloseTo(0.15 + doubt, 12);
-    expect(aimed.high).toBeCloseTo(0.2 - doubt, 12);
+    expect(aimed.low).toBeCloseTo(0.15 + 1.05 * doubt, 12);
+    expect(aimed.high).toBeCloseTo(0.2 - 1.05 * doubt, 12);
+    expect(pad(aimed.low!).severity).toBe('good');
   });
 
   it('aims no farther inside than three tenths of the band, however doubtful the value', () => {
@@ -56,7 +57,7 @@ describe('aimOf', () => {
   it('leaves an open side open', () => {
     const [aimed, serious] = aimOf(pad(0.17, { band: { ...pad(0).band, max: null } })).edges;
     expect([aimed.high, serious.high]).toEqual([null, null]);
-    expect(aimed.low).toBeCloseTo(0.15 + doubt, 12);
+    expect(aimed.low).toBeCloseTo(0.15 + 1.05 * doubt, 12);
   });
 
   it('turns serious where the finding does: what stands just within those edges still says check', () => {
@@ -81,14 +82,14 @@ describe('excessTrouble', () => {
   it('counts a millimetre past the aim as a fifth, while the finding says check', () => {
     const checked = pad(0.2 + 0.5 * doubt);
     expect(checked.severity).toBe('check');
-    expect(excessTrouble(checked)).toBeCloseTo((1.5 * doubt) / 0.005, 9);
+    expect(excessTrouble(checked)).toBeCloseTo((1.55 * doubt) / 0.005, 9);
   });
 
-  it('counts five times more, besides, for what makes the finding serious', () => {
+  it('counts eight times more, besides, for what makes the finding serious', () => {
     const past = pad(0.2 + doubt + 0.005);
     expect(past.severity).toBe('change');
     expect(excessTrouble(past)).toBeCloseTo(
-      Math.hypot((2 * doubt + 0.005) / 0.005, (5 * (0.2 * doubt + 0.005)) / 0.005),
+      Math.hypot((2.05 * doubt + 0.005) / 0.005, (8 * (0.2 * doubt + 0.005)) / 0.005),
       9,
     );
   });

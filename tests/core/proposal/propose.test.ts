@@ -4,10 +4,11 @@ import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { COORDINATE_RULES, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import type { Report } from '../../../core/fit/report.ts';
 import { firstSetting } from '../../../core/proposal/first-setting.ts';
 import { seriousCount, totalTrouble } from '../../../core/proposal/objective.ts';
 import { propose } from '../../../core/proposal/propose.ts';
-import { sampleBoat } from '../../reference/proposal-random.ts';
+import { firstFit, randomAthletes, sampleBoat } from '../../reference/proposal-random.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -173,6 +174,24 @@ describe('change before check', () => {
     expect(fit.seats[0]!.kneePad.aftM).toBeLessThanOrEqual(0.2 + 1e-9);
     expect(report.findings.find((f) => f.quantity === 'trimCatch')!.severity).toBe('check');
   });
+});
+
+describe('few screws for little trouble', () => {
+  const checks = ({ findings }: Report) => findings.filter((f) => f.severity === 'check').length;
+  const small = randomAthletes(77, 11).filter(({ statureM }) => statureM < 1.66);
+
+  it.each(small)(
+    'a paddler of $statureM m: a finding more reads good, and at most three fittings go anywhere',
+    (athlete) => {
+      const fit = firstFit(sampleBoat('single'), athlete);
+      const before = evaluator.evaluate(fit);
+      expect(seriousCount(before)).toBe(0);
+      const { report, moves } = propose(evaluator, fit);
+      expect(seriousCount(report)).toBe(0);
+      expect(checks(report)).toBeLessThan(checks(before));
+      expect(moves.length).toBeLessThanOrEqual(3);
+    },
+  );
 });
 
 describe('rails', () => {
