@@ -107,6 +107,25 @@ describe('no screen has a serious barrier, in either theme', () => {
     await checkBoth();
   });
 
+  it('the crew’s leaf, levelled and with every seating order', async () => {
+    await page.getByRole('tab', { name: 'Crew' }).click();
+    await page.locator('.crew').getByRole('button', { name: 'Level the crew' }).click();
+    await page.locator('.crew').getByRole('button', { name: 'Compare every order' }).click();
+    await page
+      .getByRole('button', { name: /seat them/ })
+      .first()
+      .waitFor();
+    await checkBoth();
+  });
+
+  it('the crew’s sheet', async () => {
+    await goTo(page, `#/fits/${fitId}/crew`);
+    await page.locator('.crew-figure').waitFor();
+    await checkBoth();
+    await goTo(page, `#/fits/${fitId}`);
+    await page.getByRole('tab', { name: 'Values' }).waitFor();
+  });
+
   it('the values, with one of them opened', async () => {
     await page.getByRole('tab', { name: 'Values' }).click();
     await page.getByRole('button', { name: /^Trunk forward/ }).click();

@@ -76,6 +76,6 @@ export const CREW = {
   'crew.orders.now': 'as now',
   'crew.orders.neighbours': 'Same side',
   'crew.orders.take': 'Take it',
-  'crew.orders.take.of': 'Seat them {order}',
+  'crew.orders.take.of': 'Take it: seat them {order}',
   'crew.orders.step': 'seat the crew {order}',
 } as const;

@@ -23,7 +23,7 @@ export const DRAWING = {
   'drawing.strip.up': '{by} up',
   'drawing.strip.down': '{by} down',
   'drawing.strip.level': 'level',
-  'drawing.strip.tilt': 'tilt drawn ×{times}',
+  'drawing.strip.tilt': 'tilt drawn ×{times}, hull to scale',
   'drawing.strip.not-afloat': 'The boat does not float.',
   'drawing.turned': '{by} turned',
   'drawing.place.aft': '{by} aft',

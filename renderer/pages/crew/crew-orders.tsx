@@ -55,7 +55,9 @@ function OrdersTable({ fit, ranked }: { fit: Fit; ranked: readonly SeatingOrder[
           <th scope="col">{say('crew.bow')}</th>
           <th scope="col">{say('crew.side')}</th>
           <th scope="col">{say('crew.orders.neighbours')}</th>
-          <th scope="col" />
+          <th scope="col">
+            <span className="only-spoken">{say('crew.orders.take')}</span>
+          </th>
         </tr>
       </thead>
       <tbody>
