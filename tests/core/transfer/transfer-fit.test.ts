@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import { seatFromSingle, transferFit } from '../../../core/transfer/transfer-fit.ts';
+import { inNearestHoles, seatFromSingle, transferFit } from '../../../core/transfer/transfer-fit.ts';
 import { exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -63,6 +63,43 @@ describe('transferFit', () => {
     const sunk = transferFit(evaluator, fit, thimble);
     expect(sunk.asIs.report.afloat.ready.kind).not.toBe('afloat');
     expect(sunk.trimKept).toBe(null);
+  });
+
+  it('shifts nothing into a twin of the boat', () => {
+    const twin = transferFit(evaluator, fit, { ...fit.boat, name: 'Twin' });
+    expect(Math.abs(twin.trimKept!.shiftAft)).toBeLessThan(1e-4);
+    expect(twin.asIs.fit.seats).toEqual(fit.seats);
+  });
+
+  it('shifts a paddler of the other side as far', () => {
+    const mirrored = exampleFit([exampleSeat({ side: 'right' })]);
+    const there = transferFit(evaluator, mirrored, other);
+    expect(there.trimKept!.shiftAft).toBeCloseTo(moved.trimKept!.shiftAft, 6);
+  });
+
+  it('shifts a crew together: distances between the seats and every stance are kept', () => {
+    const crew = exampleFit([exampleSeat(), exampleSeat({ side: 'right' })]);
+    const boat = { ...exampleBoat(2), name: 'Fuller aft' };
+    if (boat.hull.kind !== 'tape') throw new Error('the example is taped');
+    const hull = {
+      ...boat.hull,
+      stations: boat.hull.stations.map((s) => ({ ...s, sheerBeamM: s.sheerBeamM * (1 - 0.05 * s.xM) })),
+    };
+    const { trimKept } = transferFit(evaluator, crew, { ...boat, hull });
+    const shifts = trimKept!.fit.seats.map((seat, i) => seat.kneePad.aftM - crew.seats[i]!.kneePad.aftM);
+    expect(shifts[1]).toBeCloseTo(shifts[0]!, 6);
+    const was = evaluator.evaluate(crew);
+    for (const i of [0, 1]) {
+      const knee = (r: typeof was) => r.seats[i]!.stances.ready.angles.kneelingKnee;
+      expect(Math.abs(knee(trimKept!.report) - knee(was))).toBeLessThan((1 * Math.PI) / 180);
+    }
+  });
+
+  it('leaves a setting that stands in holes already where it is', () => {
+    const hardware = { ...fit.boat.hardware, padHolePitchM: 0.01, restHolePitchM: 0.02 };
+    const drilled = inNearestHoles({ ...fit, boat: { ...fit.boat, hardware } })!;
+    expect(inNearestHoles(drilled)).toEqual(drilled);
+    expect(inNearestHoles(fit)).toBe(null);
   });
 
   it('refuses a boat with another number of seats', () => {
