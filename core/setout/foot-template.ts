@@ -4,6 +4,8 @@ import type { SeatSetOut } from './set-out.ts';
 import { figureOf } from './sheet-length.ts';
 import { cross, dimension, line, ring, type TemplateDrawing, words } from './template-drawing.ts';
 
+/** How far the axis runs out beyond heel and toes, millimetres: no more, so that most feet find room on one page. */
+const AXIS_OVERRUN_MM = 4;
 /** How far toe line and heel line run out beyond the foot on each side, millimetres. */
 const LINE_OVERRUN_MM = 18;
 
@@ -23,20 +25,23 @@ export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
     seen: 'seen from above, toes to the right',
     shapes: [
       ring('outline', footPrint(foot)),
-      line('axis', [-12, 0], [foot.length + 12, 0]),
+      line('axis', [-AXIS_OVERRUN_MM, 0], [foot.length + AXIS_OVERRUN_MM, 0]),
       line('toeLine', ...across(foot.length)),
       line('edge', ...across(0)),
       line('depthLine', ...across(foot.heelToBall)),
-      ...cross('centreMark', [0, 0], 6),
-      words('F', [-6, 3]),
-      words('T', [foot.length + 3, 3]),
-      words('toe line', [foot.length + 2, half - 1], { height: 2.5 }),
+      ...cross('centreMark', [0, 0], AXIS_OVERRUN_MM),
+      words('F', [3, 3]),
+      words('T', [foot.length - 3, 3], { anchor: 'end' }),
+      words('toe line', [foot.length - 2, half - 1], { height: 2.5, anchor: 'end' }),
       words('ball', [foot.heelToBall + 2, half - 1], { height: 2.5 }),
       words('back of the heel', [2, half - 1], { height: 2.5 }),
       ...(Math.abs(by) > 1e-6
         ? [
             line('centreline', [0, 0], [bx * foot.length, by * foot.length]),
-            words('to the bow', [bx * foot.length + 3, by * foot.length - 1.2], { height: 2.5 }),
+            words('to the bow', [bx * foot.length * 0.55, by * foot.length * 0.55 + 1.5], {
+              height: 2.5,
+              anchor: 'end',
+            }),
           ]
         : []),
       dimension([0, -half], [foot.length, -half], { offset: -8, text: figureOf(foot.length, units) }),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { frontFootTemplate } from '../../../core/setout/foot-template.ts';
+import { tilingOf } from '../../../core/setout/tiling.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 import { boxOf, dimensionsOf, linesOn, textsOf } from './read-shapes.ts';
 
@@ -22,6 +23,13 @@ describe('the template of the front foot', () => {
     expect(at('toeLine')).toBeCloseTo(right, 9);
     expect(at('depthLine')).toBeCloseTo(foot.heelToBall, 9);
     expect(dimensionsOf(print.shapes).map(({ text }) => text)).toEqual([String(Math.round(foot.length))]);
+  });
+
+  it('finds room on one page of A4 for a foot of 255', () => {
+    const small = inventedSetOut();
+    const { foot: own } = small.fittings;
+    const scaled = { ...small, fittings: { ...small.fittings, foot: { ...own, length: 255, run: 255 } } };
+    expect(tilingOf(frontFootTemplate(scaled), 'A4').tiles).toHaveLength(1);
   });
 
   it('shows the way to the bow against the toes’ turn, and leaves it out for toes straight ahead', () => {

@@ -78,8 +78,16 @@ describe('the hollow of knee and shin', () => {
   it('has its bottom at the bearing point, and rises ahead of it and behind', () => {
     expect(floorLevel(RECESS, 0, 0)).toBeCloseTo(0, 9);
     expect(floorLevel(RECESS, 30, 0)).toBeCloseTo(58 - Math.sqrt(58 ** 2 - 30 ** 2), 9);
-    expect(floorLevel(RECESS, -100, 0)).toBeGreaterThan(0);
+    // A quarter of the way to the ankle: 7.5 % less deep, 10 higher.
+    expect(floorLevel(RECESS, -100, 0)).toBeCloseTo(68 - 58 * 0.925, 9);
     expect(floorLevel(RECESS, 59, 0)).toBeNull();
+  });
+
+  it('narrows toward the ankle: a quarter of the way there it has lost a quarter of 38 %', () => {
+    const across = 59 * (1 - 0.38 / 4);
+    const chord = across * Math.sqrt(1 - ((68 - 30) / (58 * 0.925)) ** 2);
+    expect(halfWidthAt(RECESS, -100, { level: 30, foam: 0 })).toBeCloseTo(chord, 9);
+    expect(halfWidthAt(RECESS, -100, { level: 90, foam: 0 })).toBeCloseTo(across, 9);
   });
 
   it('is not there below its bottom', () => {
