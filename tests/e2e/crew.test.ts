@@ -105,7 +105,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
   it('warns of a paddler who kneels on the knee of the other side', async () => {
     const row = page.locator('.crew-bands tr', { hasText: 'Knee of the paddling side' });
     expect(await row.locator('td[data-severity="good"]').count()).toBe(2);
-    await page.getByText('On the other knee').click();
+    await page.getByText('Other knee', { exact: true }).click();
     await row.locator('td[data-severity="change"]', { hasText: 'no' }).waitFor();
     const fit = await kept();
     expect(fit.seats.filter(({ side, kneels }) => kneels && kneels !== side)).toHaveLength(1);

@@ -28,7 +28,8 @@ export const figures: Part = {
   layer: 'boat',
   paint(pen, scene) {
     const { windows } = scene.layout;
-    const neighbour = isOverview(scene) ? NEIGHBOUR.overview : NEIGHBOUR.close;
+    const whole = isOverview(scene) || !isShown(scene.layout, 'section');
+    const neighbour = whole ? NEIGHBOUR.overview : NEIGHBOUR.close;
     scene.picture.figures.forEach((solids, index) => {
       const mine = index === scene.seat;
       if (!solids || (!mine && !isSeatInSight(scene, index))) return;

@@ -1,6 +1,6 @@
 import { padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
 import { DASH, Pen } from '../pen.ts';
-import { onto, type Part, type Picture, type Scene } from '../scene.ts';
+import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../scene.ts';
 import { VIEWS } from '../view-geometry.ts';
 import { ringsOf } from './figure.ts';
 import { frameOf } from './fittings.ts';
@@ -24,7 +24,8 @@ export function outlinePart(pick: (scene: Scene) => Picture | null, options: { f
         return;
       }
       const { canvas } = pen.context;
-      const key = keyOf(scene, canvas);
+      const seats = outlinedSeats(scene, picture);
+      const key = keyOf(scene, canvas, seats);
       if (!sheet || !drawn || drawn.picture !== picture || drawn.key !== key) {
         sheet ??= document.createElement('canvas');
         sheet.width = canvas.width;
@@ -32,8 +33,10 @@ export function outlinePart(pick: (scene: Scene) => Picture | null, options: { f
         const over = sheet.getContext('2d')!;
         over.setTransform(pen.context.getTransform());
         const on = new Pen(over, pen.palette);
-        silhouettes(on, scene, picture);
-        if (options.fittings) fittingsFromAbove(on, scene, picture);
+        for (const seat of seats) {
+          silhouettes(on, scene, { picture, seat });
+          if (options.fittings) fittingsFromAbove(on, scene, { picture, seat });
+        }
         drawn = { key, picture };
       }
       pen.context.save();
@@ -45,17 +48,37 @@ export function outlinePart(pick: (scene: Scene) => Picture | null, options: { f
 }
 
 /** What the ghost's picture on the screen depends on besides the ghost itself. */
-function keyOf({ geometry: { camera, windows }, seat }: Scene, canvas: HTMLCanvasElement): string {
-  return JSON.stringify([camera, windows, seat, canvas.width, canvas.height]);
+function keyOf(
+  { geometry: { camera, windows }, seat }: Scene,
+  canvas: HTMLCanvasElement,
+  seats: readonly number[],
+): string {
+  return JSON.stringify([camera, windows, seat, seats, canvas.width, canvas.height]);
+}
+
+/** The seat worked on, and of the others in sight those that the outline has otherwise than they are drawn. */
+function outlinedSeats(scene: Scene, { fit }: Picture): number[] {
+  const drawn = scene.picture.fit.seats;
+  return fit.seats.flatMap((seat, index) => {
+    if (index === scene.seat) return index;
+    if (seat === drawn[index] || !isSeatInSight(scene, index)) return [];
+    return JSON.stringify(seat) === JSON.stringify(drawn[index]) ? [] : index;
+  });
+}
+
+interface Outlined {
+  readonly picture: Picture;
+  readonly seat: number;
 }
 
 /** Outlines of the figure's union: every outline is dashed first, then the insides are rubbed out. */
-function silhouettes(pen: Pen, scene: Scene, picture: Picture): void {
+function silhouettes(pen: Pen, scene: Scene, { picture, seat }: Outlined): void {
   const scale = scene.geometry.camera.pixelsPerMetre;
   for (const view of VIEWS) {
+    if (view === 'section' && seat !== scene.seat) continue;
     const to = onto(scene, view);
     pen.within(scene.layout.windows[view], () => {
-      const rings = (picture.figures[scene.seat] ?? []).flatMap((solid) => ringsOf(solid, to, scale));
+      const rings = (picture.figures[seat] ?? []).flatMap((solid) => ringsOf(solid, to, scale));
       for (const ring of rings) pen.ring(ring, { stroke: 'ink', width: 2.2, dash: DASH.hidden });
       pen.context.globalCompositeOperation = 'destination-out';
       for (const ring of rings) pen.ring(ring, { fill: 'ink' });
@@ -64,11 +87,11 @@ function silhouettes(pen: Pen, scene: Scene, picture: Picture): void {
   }
 }
 
-function fittingsFromAbove(pen: Pen, scene: Scene, picture: Picture): void {
+function fittingsFromAbove(pen: Pen, scene: Scene, { picture, seat: index }: Outlined): void {
   const to = onto(scene, 'plan');
-  const seat = picture.fit.seats[scene.seat];
+  const seat = picture.fit.seats[index];
   if (!seat) return;
-  const frame = frameOf(picture, scene.seat);
+  const frame = frameOf(picture, index);
   pen.within(scene.layout.windows.plan, () => {
     for (const outline of [padOutline(seat.kneePad, frame), restOutline(seat.rearRest, frame)]) {
       pen.ring(outline.map(to), { stroke: 'ink', width: 1.1, dash: DASH.hidden });

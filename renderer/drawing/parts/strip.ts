@@ -10,6 +10,9 @@ import { unproject } from '../view-geometry.ts';
 export const TILT_DRAWN = [10, 5, 2, 1] as const;
 /** Share of the strip's height that bow and stern may rise and fall. */
 const ROOM_FOR_TILT = 0.3;
+/** Where the water lies in the strip, and how much of its height a level hull may stand over the water, from the top. */
+const WATER_AT = 0.6;
+const ROOM_OVER_WATER = 0.5;
 const END_WORDS = 54;
 
 /** The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. */
@@ -37,15 +40,19 @@ export interface StripPlace {
 export function stripPlace({ layout, lines, picture }: Scene): StripPlace {
   const { strip: room } = layout;
   const { hull } = lines;
-  const pixelsPerMetre = (room.width - 2 * END_WORDS) / hull.length;
   const afloat = afloatReady(picture);
+  const overWater = Math.max(...lines.sheer.map(({ z }) => z)) - (afloat?.draft ?? 0);
+  const pixelsPerMetre = Math.min(
+    (room.width - 2 * END_WORDS) / hull.length,
+    (ROOM_OVER_WATER * room.height) / Math.max(overWater, 0.05),
+  );
   const rise = Math.abs(Math.tan(afloat?.trim ?? 0)) * (hull.length / 2) * pixelsPerMetre;
   const times = TILT_DRAWN.find((t) => t * rise <= room.height * ROOM_FOR_TILT) ?? 1;
   const middle = (hull.aftX + hull.foreX) / 2;
   return {
     pixelsPerMetre,
     times,
-    waterY: crisp(room.top + room.height * 0.6),
+    waterY: crisp(room.top + room.height * WATER_AT),
     along: (x) => room.left + room.width / 2 + (x - middle) * pixelsPerMetre,
   };
 }

@@ -136,7 +136,7 @@ export const BENCH = {
   'measures.strap.fixed': 'fixed',
   'measures.braced': 'Pad is braced',
   'measures.knee': 'the knee knelt on',
-  'measures.other-knee': 'On the other knee',
+  'measures.other-knee': 'Other knee',
   'measures.non-slip': 'Floor is non-slip',
   'measures.water': 'Water',
   'measures.water.fresh': 'fresh',
