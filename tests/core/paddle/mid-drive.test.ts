@@ -30,7 +30,10 @@ const RATIO_BODY = {
 };
 
 /** A stance that says only what the middle of the drive asks of it. */
-function stanceWith(pitchDeg: number, points: Record<string, { x: number; y: number; z: number }> = {}): Stance {
+function stanceWith(
+  pitchDeg: number,
+  points: Record<string, { x: number; y: number; z: number }> = {},
+): Stance {
   return { angles: { trunkPitch: pitchDeg * degree, trunkRoll: 0 }, points } as unknown as Stance;
 }
 
@@ -98,7 +101,9 @@ describe('the height of the top hand', () => {
   it('is told by the nearest place of the head: 0, 9.4, 21.2 and 32.8 cm for 1.80 m', () => {
     const levels = headLevels(RATIO_BODY);
     expect(HEAD_LEVELS.map((level) => Math.round(levels[level] * 1000))).toEqual([0, 94, 212, 328]);
-    const near = [-0.1, 0.04, 0.06, 0.14, 0.16, 0.26, 0.28, 0.5].map((over) => nearestLevel(over, RATIO_BODY));
+    const near = [-0.1, 0.04, 0.06, 0.14, 0.16, 0.26, 0.28, 0.5].map((over) =>
+      nearestLevel(over, RATIO_BODY),
+    );
     expect(near).toEqual(['shoulder', 'shoulder', 'chin', 'chin', 'eyes', 'eyes', 'crown', 'crown']);
   });
 
