@@ -10,7 +10,7 @@ const SCALES = [1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50] as const;
 export const VIEW_ROOM = {
   abovePlan: 20,
   underPlan: 24,
-  aboveProfile: 7,
+  aboveProfile: 11,
   underProfile: 10,
   beside: 30,
 } as const;

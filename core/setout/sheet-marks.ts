@@ -41,7 +41,7 @@ export function sheetMarks(
     ...profileMarks(drawing, profile),
     ...sectionMarks(drawing, section),
     caption('Plan, from above', onPage([stretch.aft, halfBreadth], plan), 14),
-    caption('Profile, from starboard', onPage([stretch.aft, high], profile), 2.5),
+    caption('Profile, from starboard', onPage([stretch.aft, high], profile), 7),
     caption('Section at K, from behind', onPage([-halfBreadth, high], section), 13),
     ...wholeBoatMarks(drawing, {
       right: section.origin[0] + halfBreadth * scale,
