@@ -9,7 +9,7 @@ import { type ReadPage, readPdf, wordsOf } from '../app/export/read-pdf.ts';
 import { inventedFit, ROWS_OF_HOLES } from '../core/setout/invented-set-out.ts';
 import { graveBarriers } from './grave-barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, enter, goTo, soon } from './screens.ts';
+import { callFromPage, enter, goTo, measure, soon } from './screens.ts';
 
 /** Lengths on screen and paper agree to this, millimetres: the screen's points are written to a thousandth. */
 const SAME_MM = 0.01;
@@ -255,6 +255,21 @@ describe('a file that takes long, or fails', () => {
 
   it('has no serious barrier in either theme', async () => {
     expect(await graveBarriers(page)).toEqual([]);
+  });
+});
+
+describe('a setting that has just been changed at the bench', () => {
+  it('is the one that is set out, as a draft, however quickly one goes there', async () => {
+    await goTo(page, `#/fits/${fitId}`);
+    await measure(page, 'Knee pad: aft of the mark').waitFor();
+    await enter(page, 'Knee pad: aft of the mark', '210 mm');
+    await page.getByRole('link', { name: 'Set out', exact: true }).click();
+    const sheet = page.getByRole('region', { name: 'Set-out sheet' });
+    await sheet.getByRole('row', { name: /^K .* 210 aft/ }).waitFor();
+    expect(await sheet.textContent()).toContain('draft');
+    await page.getByText(/^This setting is a draft: save a revision/).waitFor();
+    const { name } = await fileFrom('Sheet as PDF');
+    expect(name).toBe('Set-out sheet, Žofie Łuczak, Example hull, draft.pdf');
   });
 });
 

@@ -38,6 +38,11 @@ describe('a drawing on pages', () => {
     expect(tiles).toHaveLength(3);
   });
 
+  it('overlaps by enough to glue: ten millimetres and more', () => {
+    const [left, right] = tilingOf(plate(300, 240), 'A4').tiles;
+    expect(left!.shows.maxX - right!.shows.minX).toBeGreaterThanOrEqual(10);
+  });
+
   it('letters its rows from the top and numbers its columns from the left', () => {
     const { tiles, columns, rows } = tilingOf(plate(500, 450), 'A4');
     expect(rows).toBeGreaterThan(1);
