@@ -4,6 +4,7 @@ import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
 import { firstSetting } from '../../core/proposal/first-setting.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, numberIn, soon } from './screens.ts';
 
@@ -147,6 +148,65 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     expect(moved[1]).toBeCloseTo(moved[0]!, 6);
   });
 });
+
+describe('the seating orders of a four', () => {
+  it('are all tried, told as they come, and stopped when asked', async () => {
+    const sides = ['left', 'right', 'left', 'right'] as const;
+    const seats = sides.map((side, i) =>
+      exampleSeat({ side, athlete: exampleAthlete({ name: `Paddler ${i + 1}`, massKg: 60 + 8 * i }) }),
+    );
+    const { id } = await callFromPage(page, 'fits.create', { fit: exampleFit(seats) });
+    const other = await program.openBrowser();
+    await other.addInitScript(holdOrdersAfterThree);
+    await other.goto(`${program.origin}/#/fits/${id}`);
+    await other.reload();
+    await other.getByRole('tab', { name: 'Crew' }).click();
+    const leaf = other.locator('.crew');
+    await leaf.getByRole('button', { name: 'Compare every order' }).click();
+    await leaf.getByText('3 of 24 orders tried').waitFor();
+    await leaf.getByRole('button', { name: 'Stop' }).click();
+    await leaf.locator('progress').waitFor({ state: 'detached' });
+    expect(await other.evaluate(() => (window as unknown as { ended: number }).ended)).toBe(1);
+    expect(await leaf.locator('.crew-table').last().locator('tbody tr').count()).toBe(3);
+    await other.context().browser()?.close();
+  });
+
+  it('are told best first, each of the 24 once', async () => {
+    const fits = await callFromPage(page, 'fits.list', { search: 'Example' });
+    await page.goto(`${program.origin}/#/fits/${fits[0]!.id}`);
+    await page.getByRole('tab', { name: 'Crew' }).click();
+    await crew('Compare every order').click();
+    const rows = page.locator('.crew .crew-table').last().locator('tbody tr th');
+    await soon(() => rows.count()).toBe(24);
+    expect(new Set(await rows.allTextContents()).size).toBe(24);
+    await page.goto(`${program.origin}/#/fits/${pairId}`);
+    await page.getByRole('tab', { name: 'Crew' }).click();
+  });
+});
+
+/** In the page: lets three answers of the orders' worker through, so that there is time to stop it. */
+function holdOrdersAfterThree(): void {
+  const Real = window.Worker;
+  class Held extends Real {
+    private readonly orders: boolean;
+    private heard = 0;
+    constructor(url: string | URL, options?: WorkerOptions) {
+      super(url, options);
+      this.orders = String(url).includes('order-worker');
+    }
+    override set onmessage(listener: ((event: MessageEvent) => void) | null) {
+      super.onmessage = (event: MessageEvent) => {
+        this.heard += 1;
+        if (!this.orders || this.heard <= 3) listener?.(event);
+      };
+    }
+    override terminate(): void {
+      if (this.orders) Object.assign(window, { ended: 1 });
+      super.terminate();
+    }
+  }
+  window.Worker = Held;
+}
 
 describe('the crew on paper', () => {
   it('has the whole boat, every seat’s places from both marks, trim, and who brings what', async () => {
