@@ -226,6 +226,8 @@ describe('Wednesday: on the water', () => {
     await dialog.getByRole('button', { name: 'Save', exact: true }).click();
     await soon(async () => (await revisions())[0]!.answers.length).toBe(2);
     await page.getByText('answered by rev. 2').first().waitFor();
+    await page.getByText('A revision has been made to answer each of these.').first().waitFor();
+    expect(await page.locator('.trial-change').count()).toBe(0);
     await leaf('Revisions').click();
     await page.getByText('Answers: Rear toes: numb (clear), Bow digs in (clear)').waitFor();
   });

@@ -1,5 +1,7 @@
 /** A trial on the water: entering it, the changes that answer it, and what a revision answers. */
 export const TRIAL = {
+  'trial.way': 'After the water',
+  'trial.way.of': 'After the water: {name}',
   'trial.title': 'After the water: {fit}',
   'trial.title.edit': 'Trial of {date}: {fit}',
   'trial.about': 'Touch where it was felt, name what the boat did. Two or three are enough.',
@@ -107,6 +109,8 @@ export const TRIAL = {
   'trials.changes.not-all': 'No single change helps with all of it: take one, then look at what is left.',
   'trials.changes.done':
     'What was changed since answers all of it. Save a revision, so that this stays known.',
+  'trials.changes.closed':
+    'A revision has been made to answer each of these. What is felt next goes into a new trial.',
   'trials.changes.words':
     'There is nothing here that the model can answer: the trial is kept as it was written.',
   'trials.changes.about':

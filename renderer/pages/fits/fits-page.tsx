@@ -22,6 +22,9 @@ function FitWays({ fit: { id, name } }: { fit: FitSummary }) {
       <a href={hrefOf({ page: 'show', id })} aria-label={say('show.way.of', { name })}>
         {say('show.way')}
       </a>
+      <a href={hrefOf({ page: 'trial', id })} aria-label={say('trial.way.of', { name })}>
+        {say('trial.way')}
+      </a>
     </span>
   );
 }

@@ -1,9 +1,9 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { ANSWERED, type Answer } from '../../../core/trial/answers.ts';
-import { needsCaution, type Observation } from '../../../core/trial/observation.ts';
+import { needsCaution, type Observation, type Trial } from '../../../core/trial/observation.ts';
 import { helpsAll, toldFirst } from '../../../core/trial/told-first.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { useFit } from '../bench/bench-context.tsx';
@@ -31,8 +31,8 @@ export function TrialAnswersOf({
   const tried = useTried(record.revisionId);
   const { trial } = record;
   const base = tried === undefined ? undefined : (tried?.fit ?? fit);
-  const ranked = useRanked(fit, base, trial);
-  const answers = ranked?.soFar;
+  const open = useMemo(() => openPart(trial, record.id, revisions), [trial, record.id, revisions]);
+  const ranked = useRanked(fit, base, open);
   return (
     <div className="trial-answers">
       {needsCaution(trial) && <TrialCaution />}
@@ -40,11 +40,11 @@ export function TrialAnswersOf({
       {trial.notes && <blockquote className="trial-notes">{trial.notes}</blockquote>}
       {trial.observations.length > 0 && (
         <ul className="trial-observed">
-          {trial.observations.map((observation, i) => (
+          {trial.observations.map((observation) => (
             <Observed
               key={observationText(observation)}
               observation={observation}
-              answer={answers?.[i] ?? null}
+              answer={ranked?.soFar[open.observations.indexOf(observation)] ?? null}
               by={answeredBy(revisions, record.id, observation)}
             />
           ))}
@@ -53,13 +53,21 @@ export function TrialAnswersOf({
       {tried === null && <p className="soft">{say('trials.lost')}</p>}
       {tried && isOther(tried.fit, fit, trial.seat) && <p className="soft">{say('trials.changed-boat')}</p>}
       <h3 className="lettering">{say('trials.changes')}</h3>
-      {trial.observations.length === 0 ? (
-        <p className="soft">{say('trials.changes.words')}</p>
+      {open.observations.length > 0 ? (
+        <Changes ranked={ranked} trial={open} />
       ) : (
-        <Changes ranked={ranked} record={record} />
+        <p className="soft">
+          {say(trial.observations.length === 0 ? 'trials.changes.words' : 'trials.changes.closed')}
+        </p>
       )}
     </div>
   );
+}
+
+/** The trial with what no revision answers yet: that alone is still to be answered. */
+function openPart(trial: Trial, id: string, revisions: readonly RevisionSummary[]): Trial {
+  const observations = trial.observations.filter((o) => answeredBy(revisions, id, o) === null);
+  return { ...trial, observations };
 }
 
 /** Whether the boat, or who kneels there, is another than when it was tried. */
@@ -85,8 +93,7 @@ function stateText(answer: Answer | null, by: number | null): string {
   return say(answer.answered >= ANSWERED ? 'trials.answered.yes' : 'trials.answered.part');
 }
 
-function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRecord }) {
-  const { ranked, record } = props;
+function Changes({ ranked, trial }: { ranked: ReturnType<typeof useRanked>; trial: Trial }) {
   const [all, setAll] = useState(false);
   if (!ranked) return <p className="note-looking">{say('trials.working')}</p>;
   const { changes, soFar } = ranked;
@@ -94,14 +101,14 @@ function Changes(props: { ranked: ReturnType<typeof useRanked>; record: TrialRec
     const done = soFar.length > 0 && soFar.every(({ answered }) => answered >= ANSWERED);
     return <p>{say(done ? 'trials.changes.done' : 'trials.changes.none')}</p>;
   }
-  const parted = record.trial.observations.length > 1 && !changes.some(helpsAll);
+  const parted = trial.observations.length > 1 && !changes.some(helpsAll);
   const told = all ? changes : toldFirst(changes, FIRST);
   return (
     <>
       {parted && <p>{say('trials.changes.not-all')}</p>}
       <ol className="trial-changes">
         {told.map((change) => (
-          <TrialChange key={change.coordinate} change={change} trial={record.trial} />
+          <TrialChange key={change.coordinate} change={change} trial={trial} />
         ))}
       </ol>
       {told.length < changes.length && (
