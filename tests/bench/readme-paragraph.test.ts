@@ -32,12 +32,18 @@ const file = {
 describe('the README’s paragraph', () => {
   it('tells what was measured and the machine, and leaves out what was not', () => {
     const told = paragraphOf(file);
-    expect(told).toContain('123.4 µs for a single and 1.50 ms for a four');
-    expect(told).toContain('a proposal 80.00 ms and 900.00 ms');
-    expect(told).toContain("1.40 s; the page's script is 313 KiB compressed");
+    expect(told).toContain('120 µs for a single and 1.5 ms for a four');
+    expect(told).toContain('a proposal 80 ms and 900 ms');
+    expect(told).toContain("1.4 s; the page's script is 313 KiB compressed");
     expect(told).toContain('Made-up 9000, 2 cores, Node 24.0.0, 2026-05-04');
     expect(told).not.toContain('library');
     expect(told).not.toContain('null');
+  });
+
+  it('says that the machine was busy where it was', () => {
+    const crowded = { ...file, machine: { ...file.machine, load: 7.6 } };
+    expect(paragraphOf(file)).not.toContain('busy');
+    expect(paragraphOf(crowded)).toContain('2026-05-04, while other programs kept it busy (load 8);');
   });
 
   it('tells a ratio that was measured', () => {

@@ -1,5 +1,5 @@
 import type { BenchFile } from './bench-file.ts';
-import { factText, timeText } from './print-table.ts';
+import { factText } from './print-table.ts';
 
 const BEGIN = '<!-- measured -->';
 const END = '<!-- /measured -->';
@@ -8,7 +8,7 @@ const END = '<!-- /measured -->';
 export function paragraphOf(file: BenchFile): string {
   const median = (name: string) => {
     const row = file.rows.find((r) => r.name === name);
-    return row ? timeText(row.ownUs ?? row.medianUs) : null;
+    return row ? roundTime(row.ownUs ?? row.medianUs) : null;
   };
   const times = (name: string) => {
     const ratio = file.rows.find((r) => r.name === name)?.ratio;
@@ -25,10 +25,22 @@ export function paragraphOf(file: BenchFile): string {
     told`From the program's start to a bench that can be dragged: ${median('program start to a draggable bench, warm')}; the page's script is ${fact('page script, compressed')} compressed.`,
     told`A store of 100,000 revisions lists fits in ${median('fits: first page, 100000 revisions')}, opens one in ${median('fit: open, 100000 revisions')} and keeps a draft in ${median('draft: save, 100000 revisions')}.`,
     told`Printing makes ${fact('templates as PDF, A4')} of templates.`,
-    `Medians, or processor time where it takes milliseconds, on ${file.machine.cpu}, ${file.machine.cores} cores, Node ${file.versions.node}, ${file.measuredAt.slice(0, 10)}; figures of another machine: \`npm run bench\`.`,
+    `Medians, or processor time where it takes milliseconds, on ${file.machine.cpu}, ${file.machine.cores} cores, Node ${file.versions.node}, ${file.measuredAt.slice(0, 10)}${busy(file)}; figures of another machine: \`npm run bench\`.`,
   ]
     .filter((sentence) => sentence !== null)
     .join('\n');
+}
+
+/** A time to two figures: 460 µs, 18 ms, 1.7 s. */
+function roundTime(us: number): string {
+  const two = (value: number) => String(Number(value.toPrecision(2)));
+  if (us < 1000) return `${two(us)} µs`;
+  return us < 1e6 ? `${two(us / 1000)} ms` : `${two(us / 1e6)} s`;
+}
+
+/** Says that other programs ran beside the bench, where they did: what the page and the store took is longer then. */
+function busy({ machine: { load, cores } }: BenchFile): string {
+  return load > cores / 2 ? `, while other programs kept it busy (load ${load.toFixed(0)})` : '';
 }
 
 /** A sentence with its figures in place, or null where one of them was not measured. */
