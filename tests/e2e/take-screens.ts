@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { openFullSize, openTheCrewSheet, showTheWholeBoat } from './crew-screens.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { startProgram } from './harness.ts';
 import {
@@ -48,6 +49,9 @@ const PICTURES: readonly Picture[] = [
   { name: 'bench-paddle', theme: 'dark', reach: openThePaddle },
   { name: 'bench-least-change', reach: proposeTheLeast },
   { name: 'bench-pair', reach: openThePair },
+  { name: 'bench-pair-whole', reach: showTheWholeBoat },
+  { name: 'crew-sheet-light', size: { width: 1280, height: 1000 }, reach: openTheCrewSheet },
+  { name: 'full-size-dark', theme: 'dark', reach: openFullSize },
   { name: 'boat-light', reach: openABoat },
   { name: 'set-out-light', reach: openSetOut },
   { name: 'show-light', reach: openShow },

@@ -134,7 +134,7 @@ export const BENCH = {
   'measures.strap.none': 'none',
   'measures.strap.releases': 'lets go by itself',
   'measures.strap.fixed': 'fixed',
-  'measures.braced': 'Pad is braced',
+  'measures.braced': 'Braced',
   'measures.knee': 'the knee knelt on',
   'measures.other-knee': 'Other knee',
   'measures.non-slip': 'Floor is non-slip',
