@@ -86,6 +86,10 @@ export const ARCHIVE = {
   'help.step.notes':
     'Notes in the margin say good, check, change or stop. Check also means: nearer to the edge of its band than it is certain. Show a change as an outline, or take it.',
   'help.step.values': 'Under Values every number has its band, how sure it is and where it comes from.',
+  'help.step.proposal':
+    'Propose the least change moves what is not locked as little as it can; it is drawn first, and taken in one step or left.',
+  'help.step.stroke':
+    'Stroke has a slider from ready over catch and exit; Paddle has both lengths and the club’s nearest paddles.',
   'help.step.revisions':
     'Every movement is kept by itself. Save a revision when a setting deserves a name; compare any two.',
   'help.step.trials':

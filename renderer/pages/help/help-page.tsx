@@ -3,7 +3,17 @@ import { CautionList } from '../../page-parts/caution-list.tsx';
 import { Page } from '../../page-parts/page.tsx';
 import { hrefOf } from '../../route/route.ts';
 
-const STEPS = ['athlete', 'boat', 'bench', 'notes', 'values', 'revisions', 'trials'] as const;
+const STEPS = [
+  'athlete',
+  'boat',
+  'bench',
+  'notes',
+  'proposal',
+  'values',
+  'stroke',
+  'revisions',
+  'trials',
+] as const;
 const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'reach', 'tab'] as const;
 
 /** How to use the bench, its keys, and the cautions. */
