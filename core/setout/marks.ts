@@ -40,7 +40,10 @@ export function fittingsOf(work: SeatWork): Fittings {
   return { pad: padBlock(work), rest: restBlock(work), foot: frontFootPlace(work) };
 }
 
-/** Pairs that are measured against each other: every mark but M is in at least two. */
+/**
+ * Pairs that are measured against each other. Every mark but M is in at least three; feet and rest are tied to both fore
+ * or both aft corners of the pad, because a length along the boat hardly feels a mark that is off across it.
+ */
 const CHECKS: readonly (readonly [MarkName, MarkName])[] = [
   ['M', 'K'],
   ['M', 'P1'],
@@ -51,11 +54,17 @@ const CHECKS: readonly (readonly [MarkName, MarkName])[] = [
   ['K', 'P4'],
   ['R1', 'R2'],
   ['P3', 'R1'],
+  ['P3', 'R2'],
+  ['P4', 'R1'],
   ['P4', 'R2'],
   ['M', 'F'],
   ['K', 'F'],
+  ['P1', 'F'],
+  ['P2', 'F'],
   ['F', 'T'],
   ['M', 'T'],
+  ['P1', 'T'],
+  ['P2', 'T'],
 ];
 
 /**
