@@ -9,7 +9,7 @@ import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { sheerHeight } from '../../core/hull/section-at.ts';
 import { shellCentre } from '../../core/hull/shell-centre.ts';
 import { today } from '../../renderer/language/dates.ts';
-import { graveBarriers } from './grave-barriers.ts';
+import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, soon, textOf } from './screens.ts';
 
@@ -90,7 +90,7 @@ describe('a float check, through its own screen', () => {
     await page.getByText(/^Checked afloat on Aug 1, 2026; the hull is corrected by it/).waitFor();
     await page.getByText('1 earlier check').click();
     await page.getByText(/with 60\.0\skg; missed by at most/).waitFor();
-    expect(await graveBarriers(page)).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
   });
 
   it('says so when the hull was measured anew since', async () => {

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { AthleteRecord, BoatRecord } from '../../app/contract/records.ts';
 import { repeatedReading } from '../../core/body/repeated-reading.ts';
 import { today } from '../../renderer/language/dates.ts';
-import { graveBarriers } from './grave-barriers.ts';
+import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
 
@@ -27,7 +27,7 @@ async function chooseFiles(button: string, files: { name: string; mimeType: stri
 
 /** The page as it stands has no serious or critical barrier, in either theme. */
 async function expectNoBarriers(): Promise<void> {
-  expect(await graveBarriers(page)).toEqual([]);
+  expect(await barriersInBothThemes(page)).toEqual([]);
 }
 
 beforeAll(async () => {

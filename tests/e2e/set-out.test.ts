@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PAPERS } from '../../core/setout/paper.ts';
 import { type ReadPage, readPdf, wordsOf } from '../app/export/read-pdf.ts';
 import { inventedFit, ROWS_OF_HOLES } from '../core/setout/invented-set-out.ts';
-import { graveBarriers } from './grave-barriers.ts';
+import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, soon } from './screens.ts';
 
@@ -254,7 +254,7 @@ describe('a file that takes long, or fails', () => {
   });
 
   it('has no serious barrier in either theme', async () => {
-    expect(await graveBarriers(page)).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
   });
 });
 

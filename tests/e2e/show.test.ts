@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readPdf, wordsOf } from '../app/export/read-pdf.ts';
 import { BARRED_WORDS } from '../core/findings/barred-words.ts';
 import { inventedFit } from '../core/setout/invented-set-out.ts';
-import { graveBarriers } from './grave-barriers.ts';
+import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
 
@@ -245,6 +245,6 @@ describe('the screen', () => {
   it('has no serious barrier in either theme', async () => {
     await goTo(page, `#/fits/${fitId}/show`);
     await slider().waitFor();
-    expect(await graveBarriers(page)).toEqual([]);
+    expect(await barriersInBothThemes(page)).toEqual([]);
   });
 });
