@@ -70,7 +70,7 @@ function checksBlock(out: SeatSetOut): SheetBlock {
     kind: 'grid',
     heading: `Check dimensions, mark to mark, ± ${tolerance}`,
     sentence: null,
-    perRow: 3,
+    perRow: 4,
     entries: out.checks.map(({ from, to, lengthMm }) => ({
       label: `${from} – ${to}`,
       value: figureOf(lengthMm, units),
