@@ -123,11 +123,23 @@ const wednesday = {
   notes: 'Bow goes under when the rate goes up. Toes pressed on the rest, nothing worse.',
 };
 
+/** What stands in the club's paddle rack. */
+const paddles = [
+  { name: 'Dipper', lengthM: 1.42, bladeLengthM: 0.49, bladeAngleDeg: 0, massKg: 0.62 },
+  { name: 'Wagtail', lengthM: 1.5, bladeLengthM: 0.52, bladeAngleDeg: 0, massKg: 0.64 },
+  { name: 'Grebe', lengthM: 1.6, bladeLengthM: 0.55, bladeAngleDeg: 0, massKg: 0.7 },
+  { name: 'Teal', lengthM: 1.63, bladeLengthM: 0.57, bladeAngleDeg: 4, massKg: 0.69 },
+  { name: 'Coot', lengthM: 1.68, bladeLengthM: 0.58, bladeAngleDeg: 0, massKg: 0.72 },
+  { name: 'Bittern', lengthM: 1.74, bladeLengthM: 0.61, bladeAngleDeg: 3, massKg: 0.74 },
+  { name: 'Crane', lengthM: 1.78, bladeLengthM: 0.62, bladeAngleDeg: 0, massKg: 0.76 },
+];
+
 const scenario = {
   club: 'Old Sluice paddlers',
   athletes,
   measurings,
   boats: boats.map(({ hull: _, ...boat }) => boat),
+  paddles,
   fits: [
     {
       name: single.name,
