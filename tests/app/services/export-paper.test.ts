@@ -8,7 +8,7 @@ import { openProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
 import type { Shell } from '../../../app/shell/shell.ts';
 import { writeWhole } from '../../../app/shell/write-whole.ts';
-import { TEMPLATE_IDS } from '../../../core/setout/templates.ts';
+import { TEMPLATE_IDS } from '../../../core/setout/template-ids.ts';
 import { readPdf, wordsOf } from '../export/read-pdf.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
