@@ -14,7 +14,13 @@ export default defineConfig({
     // Both shells serve the page under a policy that forbids inline scripts and data: scripts.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    chunkSizeWarningLimit: 1500,
+    rolldownOptions: {
+      output: {
+        // Libraries change seldom; apart from them the program's own script stays small to read and to load again.
+        codeSplitting: { groups: [{ name: 'libraries', test: /node_modules/ }] },
+      },
+    },
+    chunkSizeWarningLimit: 1000,
   },
   worker: { format: 'es' },
 });
