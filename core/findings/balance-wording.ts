@@ -5,13 +5,13 @@ import { toDegrees } from '../units/angle.ts';
 const CENTRED_M = 0.001;
 
 /**
- * What the paddler must balance, in two sentences for a coach: whether the boat stands by itself, and what the weight
- * beside the centreline asks. Millimetres, newton metres, degrees and seconds; sides as the paddler sees them.
+ * What the paddler must balance, in plain sentences for a coach: whether the boat stands by itself, what each degree of lean
+ * asks, and what the weight beside the centreline asks. Millimetres, newton metres and degrees; sides as the paddler sees them.
  */
 export function balanceSentence(demand: BalanceDemand): string {
-  const { tippingTime } = demand;
-  if (tippingTime !== null) {
-    return `The boat does not stand by itself: a lean left alone nearly trebles every ${tippingTime.toFixed(2)} s, and the paddler balances it as one balances a bicycle. ${pull(demand)}`;
+  const { leanMoment } = demand;
+  if (leanMoment !== null) {
+    return `Like a bicycle, this boat must be balanced all the time. Each degree of lean asks for ${leanMoment.toFixed(1)} N·m to hold it. ${pull(demand)}`;
   }
   return `The boat stands by itself. ${rest(demand)}`;
 }

@@ -9,8 +9,8 @@ export type Severity = (typeof SEVERITIES)[number];
 /** Kind of source of a band or value. */
 export type SourceKind = 'published' | 'common practice' | 'this model' | 'class rule' | "coach's own";
 
-/** SI units of quantities; `1` is a plain number or share. */
-export type Unit = 'm' | 'rad' | 'kg' | 'N' | 'N·m' | 'Pa' | 's' | '1';
+/** SI units of quantities, but for a moment per degree of lean; `1` is a plain number or share. */
+export type Unit = 'm' | 'rad' | 'kg' | 'N' | 'N·m' | 'N·m/°' | 'Pa' | '1';
 
 /** One value of the report: the same id on the drawing, in the table, in findings and in `evaluate`. */
 export interface Quantity {

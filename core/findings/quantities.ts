@@ -162,7 +162,12 @@ export const QUANTITIES = {
   ),
   steadyMoment: boat('N·m', 0.1, 'weight × distance of the combined centre from the centreline', 'statics'),
   transverseGm: boat('m', 1e-3, 'KB + transverse BM − KG', HYDRO),
-  tippingTime: boat('s', 0.01, '√(k² ÷ (g·|GM|)) of boat and crew about the fore-and-aft axis', HYDRO),
+  leanMoment: boat(
+    'N·m/°',
+    0.1,
+    '−GM × weight of boat and crew × π ÷ 180; only where GM is negative',
+    'statics of a small heel: moment = weight × GM × sin(heel), naval architecture',
+  ),
   massPerCentimetre: boat('kg', 0.1, 'water density × waterplane area × 1 cm', HYDRO),
   totalMass: boat('kg', 0.1, 'boat, fittings, crew and paddles', 'as set'),
   boatLength: boat('m', 1e-3, 'between the hull’s ends', 'as given'),

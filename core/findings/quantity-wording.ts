@@ -45,7 +45,7 @@ export const NAMES: Partial<Record<QuantityId, string>> = {
   freeboardStern: 'Freeboard at the stern',
   steadyMoment: 'Moment that the crew holds',
   transverseGm: 'Metacentric height (GM)',
-  tippingTime: 'Time in which it tips',
+  leanMoment: 'To hold for each degree of lean',
   massPerCentimetre: 'Kilograms per centimetre deeper',
   totalMass: 'Mass afloat',
 };

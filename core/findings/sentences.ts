@@ -19,7 +19,7 @@ const PLAIN: Readonly<Record<Unit, { factor: number; decimals: number; suffix: s
   N: { factor: 1, decimals: 0, suffix: ' N' },
   N·m: { factor: 1, decimals: 1, suffix: ' N·m' },
   Pa: { factor: 1e-3, decimals: 0, suffix: ' kPa' },
-  s: { factor: 1, decimals: 2, suffix: ' s' },
+  'N·m/°': { factor: 1, decimals: 1, suffix: ' N·m/°' },
   '1': { factor: 100, decimals: 0, suffix: ' %' },
 };
 

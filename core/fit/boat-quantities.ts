@@ -30,7 +30,7 @@ export function boatQuantities(
   if (balance) {
     values.offCentre = balance.offCentre;
     values.steadyMoment = balance.steadyMoment;
-    values.tippingTime = balance.tippingTime;
+    values.leanMoment = balance.leanMoment;
   }
   return Object.entries(values).flatMap(([id, value]) =>
     value === null || value === undefined

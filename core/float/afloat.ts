@@ -87,8 +87,11 @@ export interface BalanceDemand {
   readonly offCentre: number;
   /** Steady moment the paddler holds, N·m, same sign as `offCentre`. */
   readonly steadyMoment: number;
-  /** sqrt(k²/(g·|GM|)), seconds; null when GM is positive. */
-  readonly tippingTime: number | null;
+  /**
+   * What the crew must hold for each degree that the boat leans, N·m per degree: −GM × weight × π/180; null when GM is not
+   * negative, for the boat then rights itself.
+   */
+  readonly leanMoment: number | null;
   /** Heel at which a boat with positive GM comes to rest; null when it has none. */
   readonly equilibriumHeel: Radians | null;
 }

@@ -1,17 +1,18 @@
 import type { Hull } from '../hull/hull.ts';
+import { toRadians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { Afloat, BalanceDemand, PointMass } from './afloat.ts';
-import { combinedMass, rollRadiusSquared } from './combined-mass.ts';
+import { combinedMass } from './combined-mass.ts';
 import { equilibriumHeel } from './equilibrium-heel.ts';
 
 /**
  * What the crew must balance: SI, boat frame. `afloat` is where the boat lies under the same masses at the heel it is
- * held at. Under a kneeling paddler a racing canoe's GM is negative: the crew balances it as one balances a bicycle, and
- * the tipping time √(k²/(g·|GM|)) says how quick they must be; k² is that of the masses as points about the
- * fore-and-aft axis through their common centre, so the true time is a little longer. With GM above 0 the boat has
- * a heel of its own, found with free trim; null too when it would swamp first.
+ * held at. Under a kneeling paddler a racing canoe's GM is negative: the crew balances it as one balances a bicycle. A lean
+ * by a small angle φ then turns the boat further over by weight × |GM| × sin φ (the righting moment of naval architecture,
+ * Δ·GM·sin φ, with its sign turned), so each degree asks for weight × |GM| × π/180. With GM above 0 the boat has a heel of
+ * its own, found with free trim; null too when it would swamp first.
  *
- * 100 kg with its centre 10 mm to port is a steady moment of 9.81 N·m.
+ * 100 kg with its centre 10 mm to port is a steady moment of 9.81 N·m; with a GM of −0.4 m each degree asks for 6.8 N·m.
  */
 export function balanceDemand(
   hull: Hull,
@@ -24,7 +25,7 @@ export function balanceDemand(
     transverseGm: gm,
     offCentre: centre.y,
     steadyMoment: centre.mass * GRAVITY * centre.y,
-    tippingTime: gm < 0 ? Math.sqrt(rollRadiusSquared(load.masses) / (GRAVITY * -gm)) : null,
+    leanMoment: gm < 0 ? centre.mass * GRAVITY * -gm * toRadians(1) : null,
     equilibriumHeel: gm > 0 ? equilibriumHeel(hull, afloat, load) : null,
   };
 }

@@ -15,16 +15,3 @@ export function combinedMass(masses: readonly PointMass[]): PointMass {
   const per = mass > 0 ? 1 / mass : 0;
   return { mass, x: x * per, y: y * per, z: z * per };
 }
-
-/**
- * k² of a list of point masses about the fore-and-aft axis through their common centre, m²; 0 when there is no mass. Two
- * equal masses a metre apart, one over the other, give .25. What each mass has of its own about that axis is left out.
- */
-export function rollRadiusSquared(masses: readonly PointMass[]): number {
-  const centre = combinedMass(masses);
-  const inertia = masses.reduce(
-    (sum, m) => sum + m.mass * ((m.y - centre.y) ** 2 + (m.z - centre.z) ** 2),
-    0,
-  );
-  return centre.mass > 0 ? Math.max(0, inertia) / centre.mass : 0;
-}

@@ -1,7 +1,12 @@
 import type { Boat } from '../fit/boat-schema.ts';
 import type { FloatResult } from '../float/afloat.ts';
+import { toRadians } from '../units/angle.ts';
+import { GRAVITY } from '../units/gravity.ts';
 
-/** Standard deviations that a hull's own data bring to what is computed afloat: metres, and radians for the angle. */
+/**
+ * Standard deviations that a hull's own data bring to what is computed afloat: metres, radians for the angle, N·m per degree
+ * of lean for the moment.
+ */
 export interface HullSpread {
   readonly draft: number;
   readonly trimRest: number;
@@ -11,6 +16,7 @@ export interface HullSpread {
   readonly freeboardStern: number;
   readonly leastFreeboard: number;
   readonly transverseGm: number;
+  readonly leanMoment: number;
 }
 
 /** How truly a hull's data describe it, one standard deviation. */
@@ -35,8 +41,8 @@ const TAPE: DataSpread = { volume: 0.035, centre: 0.0012, height: 0.003, beam: 0
 /** Reading a freeboard in still water with a rule, metres (estimate). */
 const READING = 0.0015;
 
-/** A racing single with its paddler, where nothing floats yet: V/A_W, GM_L, BM_T, metres. */
-const NOMINAL = { volumePerPlane: 0.077, longitudinalGm: 17, transverseBm: 0.1 };
+/** A racing single with its paddler, where nothing floats yet: V/A_W, GM_L, BM_T, metres, and the mass afloat. */
+const NOMINAL = { volumePerPlane: 0.077, longitudinalGm: 17, transverseBm: 0.1, massKg: 97 };
 
 /**
  * How uncertain draft, trim, freeboards and GM are from the hull's data alone: an **estimate** by first-order
@@ -47,7 +53,7 @@ const NOMINAL = { volumePerPlane: 0.077, longitudinalGm: 17, transverseBm: 0.1 }
 export function hullSpread(boat: Boat, afloat: FloatResult | null = null): HullSpread {
   const data = boat.hull.kind === 'offsets' ? OFFSETS : TAPE;
   const length = lengthOf(boat);
-  const { volumePerPlane, longitudinalGm, transverseBm } = sensitivities(afloat);
+  const { volumePerPlane, longitudinalGm, transverseBm, massKg } = sensitivities(afloat);
   // Volume short by a share sinks the boat by that share of V/A_W; a centre of buoyancy off by d trims it by d/GM_L.
   let draft = Math.hypot(data.volume * volumePerPlane, data.height);
   let trim = Math.hypot((length * data.centre * length) / longitudinalGm, data.height);
@@ -58,6 +64,7 @@ export function hullSpread(boat: Boat, afloat: FloatResult | null = null): HullS
     trim = Math.min(trim, (read * length) / Math.max(marks, length / 4));
   }
   const end = Math.hypot(draft, trim / 2, data.height);
+  const transverseGm = Math.hypot(3 * data.beam * transverseBm, data.volume * transverseBm, draft / 2);
   return {
     draft,
     trimRest: trim,
@@ -66,7 +73,8 @@ export function hullSpread(boat: Boat, afloat: FloatResult | null = null): HullS
     freeboardBow: end,
     freeboardStern: end,
     leastFreeboard: Math.hypot(draft, data.height),
-    transverseGm: Math.hypot(3 * data.beam * transverseBm, data.volume * transverseBm, draft / 2),
+    transverseGm,
+    leanMoment: transverseGm * massKg * GRAVITY * toRadians(1),
   };
 }
 
@@ -77,12 +85,13 @@ function lengthOf({ hull }: Boat): number {
   return Math.max(...places) - Math.min(...places);
 }
 
-/** How draft, trim and GM answer to the hull's data, metres. */
+/** How draft, trim and GM answer to the hull's data, metres, and the mass afloat, kilograms. */
 function sensitivities(afloat: FloatResult | null) {
   if (afloat?.kind !== 'afloat') return NOMINAL;
   return {
     volumePerPlane: afloat.volume / afloat.waterplane.area,
     longitudinalGm: Math.max(afloat.longitudinalGm, 1),
     transverseBm: afloat.waterplane.transverseBm,
+    massKg: afloat.massKg,
   };
 }

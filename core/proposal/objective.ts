@@ -10,7 +10,7 @@ const ONE_TROUBLE: Readonly<Record<Unit, number>> = {
   N: 50,
   N·m: 2,
   Pa: 1e4,
-  s: 0.1,
+  'N·m/°': 1,
   '1': 0.03,
 };
 

@@ -17,7 +17,7 @@ const PLAIN_DECIMALS: Readonly<Record<Exclude<Unit, 'm'>, number>> = {
   N: 0,
   N·m: 1,
   Pa: 0,
-  s: 2,
+  'N·m/°': 1,
   '1': 0,
 };
 

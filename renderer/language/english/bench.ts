@@ -159,7 +159,7 @@ export const BENCH = {
   'effect.frontShare': 'front load',
   'effect.supportMargin': 'support',
   'effect.steadyMoment': 'moment',
-  'effect.tippingTime': 'tipping time',
+  'effect.leanMoment': 'to hold',
   'effect.rearAnkle': 'rear ankle',
   'effect.paddleUnderStature': 'under stature',
   'effect.bladeShare': 'blade share',

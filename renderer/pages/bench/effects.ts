@@ -20,7 +20,7 @@ const TELLING = {
   frontShare: 0.01,
   supportMargin: 0.003,
   steadyMoment: 0.7,
-  tippingTime: 0.01,
+  leanMoment: 0.1,
   paddleUnderStature: 0.004,
   bladeShare: 0.006,
 } as const;

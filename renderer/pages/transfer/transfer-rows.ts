@@ -41,7 +41,7 @@ const BOAT: readonly QuantityId[] = [
   'freeboardStern',
   'offCentre',
   'transverseGm',
-  'tippingTime',
+  'leanMoment',
 ];
 
 /** Quantities of a seat by what they are about, in the order they are told. */

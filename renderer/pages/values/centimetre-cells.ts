@@ -38,8 +38,8 @@ export function shownUnit({ id, unit }: { id: string; unit: Unit }, format: Form
       return { unit: '%', perSi: 100, decimals: 1 };
     case 'Pa':
       return { unit: 'kPa', perSi: 1e-3, decimals: 1 };
-    case 's':
-      return { unit: 's', perSi: 1, decimals: 3 };
+    case 'N·m/°':
+      return { unit, perSi: 1, decimals: 2 };
     case 'kg':
       return { unit: 'kg', perSi: 1, decimals: 2 };
     default:

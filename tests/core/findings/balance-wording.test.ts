@@ -7,20 +7,20 @@ const tippy: BalanceDemand = {
   transverseGm: -0.36,
   offCentre: 0.006,
   steadyMoment: 5.7,
-  tippingTime: 0.16,
+  leanMoment: 6.1,
   equilibriumHeel: null,
 };
 const steady: BalanceDemand = {
   ...tippy,
   transverseGm: 0.1,
-  tippingTime: null,
+  leanMoment: null,
   equilibriumHeel: toRadians(-3.4),
 };
 
 describe('balanceSentence', () => {
-  it('a tippy boat: how quick, which side, how hard', () => {
+  it('a tippy boat: that it is so, how hard for each degree, which side, how hard', () => {
     expect(balanceSentence(tippy)).toMatch(
-      /does not stand by itself.*0\.16 s.*6 mm to the left: a pull of 5\.7 N·m/,
+      /^Like a bicycle, this boat must be balanced all the time\. Each degree of lean asks for 6\.1 N·m.*6 mm to the left: a pull of 5\.7 N·m/,
     );
     expect(balanceSentence({ ...tippy, offCentre: -0.012, steadyMoment: -11 })).toMatch(
       /12 mm to the right: a pull of 11\.0 N·m/,

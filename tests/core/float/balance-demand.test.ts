@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Afloat, PointMass } from '../../../core/float/afloat.ts';
 import { balanceDemand } from '../../../core/float/balance-demand.ts';
-import { combinedMass, rollRadiusSquared } from '../../../core/float/combined-mass.ts';
+import { combinedMass } from '../../../core/float/combined-mass.ts';
 import { floatAtRest } from '../../../core/float/float-at-rest.ts';
 import { gzCurve } from '../../../core/float/gz-curve.ts';
 import { rightingArm } from '../../../core/float/righting-arm.ts';
@@ -23,7 +23,7 @@ const demand = (hull: Hull, masses: readonly PointMass[], heel = 0) =>
   balanceDemand(hull, rest(hull, masses, heel), { masses, waterDensity });
 
 describe('balanceDemand', () => {
-  it('a kneeling paddler in a racing single: GM well under 0, the moment and the time to tip by hand', () => {
+  it('a kneeling paddler in a racing single: GM well under 0, the moments by hand', () => {
     const masses = [
       { mass: 14, x: 0, y: 0, z: 0.13 },
       { mass: 83, x: -0.03, y: 0.01, z: 0.58 },
@@ -35,10 +35,7 @@ describe('balanceDemand', () => {
     expect(d.offCentre).toBeCloseTo(0.83 / 97, 12);
     expect(d.steadyMoment).toBeCloseTo(0.83 * GRAVITY, 10);
     expect(d.equilibriumHeel).toBeNull();
-    const k2 = rollRadiusSquared(masses);
-    expect(d.tippingTime).toBeCloseTo(Math.sqrt(k2 / (GRAVITY * -d.transverseGm)), 12);
-    expect(d.tippingTime).toBeGreaterThan(0.02);
-    expect(d.tippingTime).toBeLessThan(0.2);
+    expect(d.leanMoment).toBeCloseTo((97 * GRAVITY * -d.transverseGm * Math.PI) / 180, 12);
   });
 
   it('a lower pad asks for less balance', () => {
@@ -49,6 +46,29 @@ describe('balanceDemand', () => {
       ]).transverseGm;
     // 10 mm of 83 of 97 kg.
     expect(at(0.57) - at(0.58)).toBeCloseTo((0.01 * 83) / 97, 6);
+  });
+
+  it('one degree of lean asks for what the moments of weight and buoyancy at one degree of heel say', () => {
+    // Outside this formula: the boat is floated at 1° and the lever between weight and buoyancy is read off there.
+    const masses = [
+      { mass: 14, x: 0, y: 0, z: 0.13 },
+      { mass: 83, x: 0, y: 0, z: 0.58 },
+    ];
+    const upright = demand(sampleHull('single'), masses);
+    const leaning = rest(sampleHull('single'), masses, toRadians(1));
+    const turning = 97 * GRAVITY * -rightingArm(leaning);
+    expect(upright.leanMoment! / turning).toBeGreaterThan(0.98);
+    expect(upright.leanMoment! / turning).toBeLessThan(1.02);
+  });
+
+  it('a pad 14 cm higher asks for about a fifth more per degree, by hand', () => {
+    const at = (z: number) =>
+      demand(sampleHull('single'), [
+        { mass: 14, x: 0, y: 0, z: 0.13 },
+        { mass: 83, x: 0, y: 0, z },
+      ]).leanMoment!;
+    // 14 cm of 83 kg: 83 × 9.80665 × 0.14 × π/180 = 1.99 N·m more.
+    expect(at(0.65) - at(0.51)).toBeCloseTo(1.989, 2);
   });
 
   it('mirrored masses mirror the demand', () => {
@@ -73,7 +93,7 @@ describe('balanceDemand', () => {
     const tan = 0.15;
     const masses = [{ mass: 375, x: 0, y: -tan * (T / 2 + bm - KG + 0.5 * bm * tan * tan), z: KG }];
     const d = demand(box(), masses);
-    expect(d.tippingTime).toBeNull();
+    expect(d.leanMoment).toBeNull();
     expect(Math.tan(d.equilibriumHeel!)).toBeCloseTo(tan, 7);
   });
 
@@ -100,19 +120,16 @@ describe('balanceDemand', () => {
   });
 });
 
-describe('combinedMass and roll radius', () => {
+describe('combinedMass', () => {
   it('two masses by hand', () => {
     const two = [
       { mass: 1, x: 0, y: 0, z: 0 },
       { mass: 3, x: 4, y: 2, z: -2 },
     ];
     expect(combinedMass(two)).toEqual({ mass: 4, x: 3, y: 1.5, z: -1.5 });
-    expect(rollRadiusSquared(two)).toBeCloseTo((1 * 4.5 + 3 * 0.5) / 4, 12);
   });
 
-  it('one mass, or none, has no radius', () => {
-    expect(rollRadiusSquared([{ mass: 80, x: 1, y: 2, z: 3 }])).toBe(0);
-    expect(rollRadiusSquared([])).toBe(0);
+  it('of nothing is nothing', () => {
     expect(combinedMass([])).toEqual({ mass: 0, x: 0, y: 0, z: 0 });
   });
 });
