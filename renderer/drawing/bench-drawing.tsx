@@ -1,8 +1,10 @@
 import type { Layer as KonvaLayer } from 'konva/lib/Layer.js';
 import { useEffect, useId, useRef, useState } from 'react';
 import { Layer, Stage } from 'react-konva';
+import type { StoreApi } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
 import type { FitDocument } from '../document/fit-document.ts';
+import type { SlowAnswers } from '../document/slow-answers.ts';
 import { GripList } from '../hand/grip-list.tsx';
 import { HandNote } from '../hand/hand-note.tsx';
 import { createHandStore } from '../hand/hand-state.ts';
@@ -16,7 +18,13 @@ import { FONTS } from './pen.ts';
 import { LAYERS, type LayerName, type Scene } from './scene.ts';
 
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
-export function BenchDrawing({ document: fitDocument }: { document: FitDocument }) {
+export function BenchDrawing({
+  document: fitDocument,
+  answers,
+}: {
+  document: FitDocument;
+  answers: StoreApi<SlowAnswers>;
+}) {
   const host = useRef<HTMLDivElement>(null);
   const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
   const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
@@ -91,7 +99,7 @@ export function BenchDrawing({ document: fitDocument }: { document: FitDocument 
         <>
           <GripList document={fitDocument} canvas={canvas} hand={hand} />
           <LookButtons canvas={canvas} document={fitDocument} />
-          <HandNote document={fitDocument} hand={hand} />
+          <HandNote document={fitDocument} answers={answers} hand={hand} />
         </>
       )}
     </div>

@@ -1,34 +1,41 @@
-import { useEffect, useRef, useState } from 'react';
-import { useStore } from 'zustand';
+import { useEffect, useRef } from 'react';
+import { type StoreApi, useStore } from 'zustand';
 import type { FittingCoordinate } from '../../core/findings/finding.ts';
 import { quantityName } from '../../core/findings/sentences.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import { coordinateOf } from '../../core/fit/fitting-coordinate.ts';
+import { COORDINATE_RULES, coordinateOf } from '../../core/fit/fitting-coordinate.ts';
 import { LENGTH_UNITS } from '../../core/units/length-text.ts';
 import { useFormat } from '../display/use-display.ts';
 import type { FitDocument } from '../document/fit-document.ts';
 import { onLiveFrame } from '../document/live-frame.ts';
+import type { SlowAnswers } from '../document/slow-answers.ts';
 import { writeText } from '../document/write-text.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
 import { coordinateWords } from './coordinate-words.ts';
 import type { HandStore } from './hand-state.ts';
-import type { HandleId } from './handle.ts';
 import { type Change, coordinatesOf, type StepEffect, stepEffects } from './one-centimetre.ts';
 
 const TURN_DEG = 5;
-/** Effects are computed when the fit has been at rest for this long, milliseconds: a held arrow key stays fluent. */
-const REST_MS = 30;
 
 /** The hand's note in the sheet's empty quarter: where the handle stands, and what a little more of it does. */
-export function HandNote({ document, hand }: { document: FitDocument; hand: HandStore }) {
+export function HandNote({
+  document,
+  answers,
+  hand,
+}: {
+  document: FitDocument;
+  answers: StoreApi<SlowAnswers>;
+  hand: HandStore;
+}) {
   const format = useFormat();
   const handle = useStore(hand, ({ chosen }) => chosen);
   const held = useStore(hand, (state) => state.held !== null);
   const fit = useStore(document, (state) => state.fit);
   const seat = useStore(document, (state) => state.seat);
   const placeM = format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01;
-  const effects = useEffects(document, handle, { seat, placeM });
+  const derivatives = useStore(answers, (known) => (known.seat === seat ? known.derivatives : null));
+  const known = derivatives && coordinatesOf(handle).every((coordinate) => derivatives[coordinate]);
+  const effects = known ? stepEffects(handle, { derivatives, seat }, { placeM, turnDeg: TURN_DEG }) : [];
   const places = useRef<HTMLUListElement>(null);
   const coordinates = coordinatesOf(handle);
 
@@ -67,7 +74,7 @@ export function HandNote({ document, hand }: { document: FitDocument; hand: Hand
 }
 
 function Effects({ effects, format }: { effects: readonly StepEffect[]; format: Format }) {
-  const turns = effects.every(({ coordinate }) => coordinate.endsWith('Deg'));
+  const turns = effects.every(({ coordinate }) => COORDINATE_RULES[coordinate].unit === 'deg');
   const step = turns ? 'degrees' : format.lengthUnit === 'in' ? 'inch' : 'centimetre';
   return (
     <table>
@@ -99,7 +106,7 @@ function Effects({ effects, format }: { effects: readonly StepEffect[]; format: 
 type Way = 'turn' | 'aft' | 'forward' | 'out' | 'up' | 'down';
 
 function wayOf(coordinate: FittingCoordinate): Way {
-  if (coordinate.endsWith('Deg')) return 'turn';
+  if (COORDINATE_RULES[coordinate].unit === 'deg') return 'turn';
   const field = coordinate.split('.')[1];
   if (field === 'aftM') return 'aft';
   if (field === 'forwardM') return 'forward';
@@ -115,25 +122,4 @@ function changeWords({ id, unit, by }: Change, format: Format): string {
   if (unit === '1') return `${format.number(by * 100, tenths)}\u{202f}%`;
   if (unit === 'm' && format.lengthUnit !== 'in') return `${format.number(by * 1000, tenths)}\u{202f}mm`;
   return format.quantity(id, { signed: true })(by, unit);
-}
-
-/** What one step of each of a handle's coordinates does, made when the hand is at rest; empty in an empty seat. */
-function useEffects(
-  document: FitDocument,
-  handle: HandleId,
-  { seat, placeM }: { seat: number; placeM: number },
-): readonly StepEffect[] {
-  const [evaluator] = useState(createEvaluator);
-  const fit = useStore(document, (state) => state.fit);
-  const report = useStore(document, (state) => state.report);
-  const [effects, setEffects] = useState<{ handle: HandleId; found: readonly StepEffect[] } | null>(null);
-  useEffect(() => {
-    if (!report.seats[seat]) return setEffects(null);
-    const timer = setTimeout(() => {
-      const found = stepEffects(handle, { evaluator, fit, report, seat }, { placeM, turnDeg: TURN_DEG });
-      setEffects({ handle, found });
-    }, REST_MS);
-    return () => clearTimeout(timer);
-  }, [evaluator, fit, report, handle, seat, placeM]);
-  return effects?.handle === handle ? effects.found : [];
 }

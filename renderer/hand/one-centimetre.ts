@@ -1,9 +1,7 @@
 import type { FittingCoordinate, Unit } from '../../core/findings/finding.ts';
 import type { QuantityId } from '../../core/findings/quantities.ts';
-import type { Evaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Report } from '../../core/fit/report.ts';
-import { derivativesTo } from '../../core/proposal/sensitivity.ts';
+import { COORDINATE_RULES } from '../../core/fit/fitting-coordinate.ts';
+import type { Derivative } from '../../core/proposal/sensitivity.ts';
 import { HANDLES, type HandleId } from './handle.ts';
 
 /** The few outcomes that are told at a handle: what a coach moves that fitting for. */
@@ -37,22 +35,24 @@ export interface Steps {
   readonly turnDeg: number;
 }
 
+/** The derivatives that are known so far, by coordinate. */
+export type KnownDerivatives = Readonly<Partial<Record<FittingCoordinate, readonly Derivative[]>>>;
+
 /** Coordinates that a handle moves in any view, each once. */
 export function coordinatesOf(handle: HandleId): FittingCoordinate[] {
   return [...new Set(Object.values(HANDLES[handle].views).flat())];
 }
 
-/** What one step of each of a handle's coordinates does, by central differences of the whole evaluation. */
+/** What one step of each of a handle's coordinates does to a seat and its boat, by the known derivatives. */
 export function stepEffects(
   handle: HandleId,
-  work: { evaluator: Evaluator; fit: Fit; report: Report; seat: number },
+  { derivatives, seat }: { derivatives: KnownDerivatives; seat: number },
   steps: Steps,
 ): StepEffect[] {
   return coordinatesOf(handle).map((coordinate) => {
-    const derivatives = derivativesTo(work, { seat: work.seat, coordinate });
-    const by = coordinate.endsWith('Deg') ? steps.turnDeg : steps.placeM;
+    const by = COORDINATE_RULES[coordinate].unit === 'deg' ? steps.turnDeg : steps.placeM;
     const changes = TOLD[handle].map((id): Change => {
-      const found = derivatives.find((d) => d.id === id && (d.seat === work.seat || d.seat === null));
+      const found = derivatives[coordinate]?.find((d) => d.id === id && (d.seat === seat || d.seat === null));
       return { id, unit: found?.unit ?? '1', by: found ? found.perUnit * by : null };
     });
     return { coordinate, changes };

@@ -86,7 +86,7 @@ function BenchSheet(props: {
       <BenchProvider value={shown}>
         <div className="bench-sheet">
           <div className="bench-drawing" inert={looking}>
-            <BenchDrawing document={shown.document} />
+            <BenchDrawing document={shown.document} answers={shown.answers} />
           </div>
           <Margin
             fitId={opened.id}

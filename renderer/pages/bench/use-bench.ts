@@ -4,12 +4,9 @@ import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { keepDraft } from '../../client/keep-draft.ts';
 import { createFitDocument } from '../../document/fit-document.ts';
-import { followSlowly, type SlowWorker } from '../../document/slow-answers.ts';
+import { followSlowly } from '../../document/slow-answers.ts';
+import { createJobRunner } from '../../jobs/job-runner.ts';
 import type { Bench } from './bench-context.tsx';
-
-function startWorker(): SlowWorker {
-  return new Worker(new URL('../../document/slow-worker.ts', import.meta.url), { type: 'module' });
-}
 
 /** A bench for an opened fit: its document, kept on the disk, and its slow answers. Ends with the component. */
 export function useBench(opened: OpenedFit): Bench | null {
@@ -48,7 +45,7 @@ function useDocumentWithAnswers(key: unknown, make: () => Bench['document']): Be
       return;
     }
     const document = make();
-    const slow = followSlowly(document, startWorker());
+    const slow = followSlowly(document, createJobRunner('slowAnswersOf'));
     setBench({ document, answers: slow.answers });
     const leaving = () => void document.keepNow();
     window.addEventListener('pagehide', leaving);

@@ -1,42 +1,39 @@
-import { useState } from 'react';
-import type { SeatingOrder } from '../../../core/crew/compare-orders.ts';
+import { rankOrders, type SeatingOrder } from '../../../core/crew/compare-orders.ts';
 import { reseat } from '../../../core/crew/swap-seats.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
+import { useJob } from '../../jobs/use-job.ts';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from '../bench/bench-context.tsx';
 import { orderText } from './crew-names.ts';
-import { useOrders } from './use-orders.ts';
 
 /** Every seating order in a table, best first, judged in a worker with progress and a way to stop. */
 export function CrewOrders() {
   const fit = useFit((state) => state.fit);
-  const [compared, setCompared] = useState<Fit | null>(null);
-  const orders = useOrders();
-  const current = compared === fit;
-
-  function start(): void {
-    setCompared(fit);
-    orders.start(fit);
-  }
+  const { state, start, cancel } = useJob('compareSeatingOrders');
+  const judged = state.kind === 'idle' ? [] : state.progress;
+  const latest = judged.at(-1);
+  const current = state.kind !== 'idle' && state.input === fit;
 
   return (
     <>
-      {orders.working && (
+      {state.kind === 'working' && (
         <p className="row">
-          <progress max={orders.all || 1} value={orders.done} aria-label={say('crew.orders')} />
-          <span>{say('crew.orders.progress', { done: orders.done, all: orders.all })}</span>
-          <button type="button" className="button words" onClick={orders.stop}>
+          <progress max={latest?.all ?? 1} value={latest?.done ?? 0} aria-label={say('crew.orders')} />
+          <span>{say('crew.orders.progress', { done: latest?.done ?? 0, all: latest?.all ?? 0 })}</span>
+          <button type="button" className="button words" onClick={cancel}>
             {say('crew.orders.stop')}
           </button>
         </p>
       )}
-      {!orders.working && !current && (
-        <button type="button" className="button" onClick={start}>
+      {state.kind !== 'working' && !current && (
+        <button type="button" className="button" onClick={() => start(fit)}>
           {say('crew.orders.compare')}
         </button>
       )}
-      {current && orders.ranked.length > 0 && <OrdersTable fit={fit} ranked={orders.ranked} />}
+      {current && judged.length > 0 && (
+        <OrdersTable fit={fit} ranked={rankOrders(judged.map(({ order }) => order))} />
+      )}
     </>
   );
 }

@@ -14,7 +14,7 @@ import { go, hrefOf } from '../../route/route.ts';
 import { inSentence } from '../bench/quantity-text.ts';
 import { type ComparedBody, comparedBody } from './compared-body.ts';
 import { dueValues } from './difference-text.ts';
-import { useGrowthChanges } from './use-growth-changes.ts';
+import { useGrownFits } from './use-grown-fits.ts';
 
 /** Fits looked at for growth; an athlete in more than these has outgrown the oldest long ago. */
 const MOST_LOOKED_AT = 12;
@@ -38,7 +38,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
         })),
     [fits, athlete],
   );
-  const answers = useGrowthChanges(questions);
+  const answers = useGrownFits(questions);
   useOfferedActions(useMemo(() => actionsOf(record), [record]));
   return (
     <section className="stack athlete-fits">

@@ -9,7 +9,7 @@ import { BenchProposal } from '../proposal/bench-proposal.tsx';
 import { ChangeList } from './change-list.tsx';
 import { differenceLines, dueValues } from './difference-text.ts';
 import type { Grown } from './use-grown.ts';
-import { useGrowthChanges } from './use-growth-changes.ts';
+import { useGrownFits } from './use-grown-fits.ts';
 
 /** What a grown body does to the fit on the bench, finding by finding; shown, taken in one step, and then fitted anew. */
 export function GrowthLeaf({ grown }: { grown: readonly Grown[] }) {
@@ -40,7 +40,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
   const ghost = useFit((state) => state.ghost);
   const looking = useFit((state) => state.fitId === '');
   const questions = useMemo(() => [{ key: name, fit, seat, newest }], [name, fit, seat, newest]);
-  const found = useGrowthChanges(questions).get(name);
+  const found = useGrownFits(questions).get(name);
   const shown = ghost !== null && ghost === found?.fit;
 
   function take(): void {

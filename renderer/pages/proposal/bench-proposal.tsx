@@ -4,14 +4,15 @@ import type { ProposedMove } from '../../../core/proposal/propose.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { ChoiceField } from '../../fields/choice-field.tsx';
+import type { FoundProposal, Wanting } from '../../jobs/least-change.ts';
+import { useJob } from '../../jobs/use-job.ts';
 import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { useDocument, useFit } from '../bench/bench-context.tsx';
 import { changeText } from '../bench/change-text.ts';
 import { nameInSeat } from '../crew/crew-names.ts';
-import type { FoundProposal, Wanting } from './proposal-worker.ts';
-import { useProposal, withMoves } from './use-proposal.ts';
 import { whyText } from './why-text.ts';
+import { withMoves } from './with-moves.ts';
 
 /** A move of a proposal in words. */
 export function moveText(move: ProposedMove, format: Format): string {
@@ -24,29 +25,34 @@ export function BenchProposal() {
   const fit = useFit((state) => state.fit);
   const seat = useFit((state) => state.seat);
   const [whom, setWhom] = useState<'seat' | 'crew'>('crew');
-  const { state, start, stop } = useProposal((of, found) => {
-    if (found.moves.length > 0 && document.getState().fit === of) document.showGhost(withMoves(of, found));
-    const changes = sayCount('proposal.changes', found.moves.length);
-    announce(found.moves.length > 0 ? say('proposal.ready', { changes }) : say('proposal.nothing'));
-  });
+  const { state, start, cancel } = useJob('leastChange');
   const isCrew = fit.seats.length > 1;
-  const found = state.kind === 'found' && state.of === fit ? state.found : null;
+  const found = state.kind === 'done' && state.input.fit === fit ? state.result : null;
+
+  function ask(): void {
+    start({ fit, seats: isCrew && whom === 'seat' ? [seat] : null }, (result) => {
+      if (result.moves.length > 0 && document.getState().fit === fit)
+        document.showGhost(withMoves(fit, result));
+      const changes = sayCount('proposal.changes', result.moves.length);
+      announce(result.moves.length > 0 ? say('proposal.ready', { changes }) : say('proposal.nothing'));
+    });
+  }
 
   function leave(): void {
     document.showGhost(null);
-    stop();
+    cancel();
   }
 
   if (state.kind === 'working') {
     return (
       <p className="proposal row" role="status">
         <progress aria-label={say('proposal.working')} />
-        <span>{say('proposal.tried', { count: state.tried })}</span>
+        <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
         <button
           type="button"
           className="button words"
           onClick={() => {
-            stop();
+            cancel();
             announce(say('proposal.stopped'));
           }}
         >
@@ -58,7 +64,7 @@ export function BenchProposal() {
   if (found) {
     return (
       <section className="proposal" aria-label={say('proposal.title')}>
-        <Found fit={fit} found={found} onTaken={stop} onLeave={leave} />
+        <Found fit={fit} found={found} onTaken={cancel} onLeave={leave} />
       </section>
     );
   }
@@ -75,12 +81,7 @@ export function BenchProposal() {
           }))}
         />
       )}
-      <button
-        type="button"
-        className="button"
-        title={say('proposal.ask.about')}
-        onClick={() => start({ fit, seats: isCrew && whom === 'seat' ? [seat] : null })}
-      >
+      <button type="button" className="button" title={say('proposal.ask.about')} onClick={ask}>
         {say('proposal.ask')}
       </button>
     </div>

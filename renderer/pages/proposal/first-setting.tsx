@@ -4,13 +4,14 @@ import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import { LOCKABLE } from '../../../core/fit/seat-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
+import type { FoundProposal } from '../../jobs/least-change.ts';
+import { useJob } from '../../jobs/use-job.ts';
 import { say } from '../../language/messages.ts';
 import { coordinateText } from '../bench/change-text.ts';
 import { COORDINATES_OF, coordinateName } from '../bench/coordinates.ts';
 import { nameInSeat } from '../crew/crew-names.ts';
 import { Left } from './bench-proposal.tsx';
-import type { FoundProposal } from './proposal-worker.ts';
-import { useProposal, withMoves } from './use-proposal.ts';
+import { withMoves } from './with-moves.ts';
 
 /** A first setting that was proposed, and for which choice of boat and crew. */
 export interface ProposedStart {
@@ -29,19 +30,20 @@ export function FirstSetting(props: {
 }) {
   const { choice, make, onProposed } = props;
   const [asked, setAsked] = useState<string | null>(null);
-  const { state, start, stop } = useProposal((of, found) => {
-    onProposed(asked === null ? null : { choice: asked, fit: withMoves(of, found) });
-    announce(say('first.found'));
-  });
+  const { state, start, cancel } = useJob('leastChange');
   const current = asked === choice;
 
   function ask(): void {
     setAsked(choice);
-    start({ fit: make(), seats: null });
+    const fit = make();
+    start({ fit, seats: null }, (found) => {
+      onProposed({ choice, fit: withMoves(fit, found) });
+      announce(say('first.found'));
+    });
   }
 
   function forget(): void {
-    stop();
+    cancel();
     setAsked(null);
     onProposed(null);
   }
@@ -50,15 +52,15 @@ export function FirstSetting(props: {
     return (
       <p className="row" role="status">
         <progress aria-label={say('proposal.working')} />
-        <span>{say('proposal.tried', { count: state.tried })}</span>
+        <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
         <button type="button" className="button words" onClick={forget}>
           {say('proposal.stop')}
         </button>
       </p>
     );
   }
-  if (current && state.kind === 'found') {
-    return <Shown of={state.of} found={state.found} onForget={forget} />;
+  if (current && state.kind === 'done') {
+    return <Shown of={state.input.fit} found={state.result} onForget={forget} />;
   }
   return (
     <div className="stack">

@@ -1,8 +1,8 @@
 import { notAfloatSentence } from '../../../core/findings/sentences.ts';
 import type { Report } from '../../../core/fit/report.ts';
+import type { TransferAnswer } from '../../jobs/transfer-to-boat.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import type { TransferAnswer } from './transfer-worker.ts';
 
 /** A shift below this is none, metres: less than a tape reads. */
 const NO_SHIFT = 0.0005;

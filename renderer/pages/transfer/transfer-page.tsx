@@ -6,6 +6,8 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { SelectField } from '../../fields/select-field.tsx';
+import type { TransferAnswer } from '../../jobs/transfer-to-boat.ts';
+import { useJobOn } from '../../jobs/use-job.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Page } from '../../page-parts/page.tsx';
@@ -13,8 +15,6 @@ import { Trouble } from '../../page-parts/trouble.tsx';
 import { go, hrefOf } from '../../route/route.ts';
 import { shiftSentences } from './shift-sentences.ts';
 import { type TransferColumn, TransferTable } from './transfer-table.tsx';
-import type { TransferAnswer } from './transfer-worker.ts';
-import { useTransfer } from './use-transfer.ts';
 
 const EVERYTHING = { limit: 1000 };
 /** What a name and a note may hold, characters. */
@@ -51,7 +51,9 @@ function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
     const record = boats.find(({ id }) => id === boatId);
     return record ? { ...record.boat, id: record.id } : null;
   }, [boats, boatId]);
-  const answer = useTransfer(fit, boat);
+  const question = useMemo(() => (boat ? { fit, boat } : null), [fit, boat]);
+  const state = useJobOn('transferToBoat', question);
+  const answer = state.kind === 'done' ? state.result : null;
   if (others.length === 0) {
     return (
       <div className="stack">

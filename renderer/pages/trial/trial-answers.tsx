@@ -4,14 +4,15 @@ import type { TrialRecord } from '../../../app/contract/trials.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { ANSWERED, type Answer } from '../../../core/trial/answers.ts';
 import { needsCaution, type Observation, type Trial } from '../../../core/trial/observation.ts';
+import type { TrialAnswers } from '../../../core/trial/rank-changes.ts';
 import { helpsAll, toldFirst } from '../../../core/trial/told-first.ts';
+import { useJobOn } from '../../jobs/use-job.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { useFit } from '../bench/bench-context.tsx';
 import { answeredBy } from './answered-by.ts';
 import { conditionsText, observationText } from './observation-text.ts';
 import { TrialCaution } from './trial-caution.tsx';
 import { TrialChange } from './trial-change.tsx';
-import { useRanked } from './use-ranked.ts';
 import { useTried } from './use-tried.ts';
 
 /** Changes told at once; the others are a press away. */
@@ -32,7 +33,9 @@ export function TrialAnswersOf({
   const { trial } = record;
   const base = tried === undefined ? undefined : (tried?.fit ?? fit);
   const open = useMemo(() => openPart(trial, record.id, revisions), [trial, record.id, revisions]);
-  const ranked = useRanked(fit, base, open);
+  const question = useMemo(() => (base ? { fit, tried: base, trial: open } : null), [fit, base, open]);
+  const state = useJobOn('trialAnswersOf', question);
+  const ranked = state.kind === 'done' ? state.result : null;
   return (
     <div className="trial-answers">
       {needsCaution(trial) && <TrialCaution />}
@@ -93,7 +96,7 @@ function stateText(answer: Answer | null, by: number | null): string {
   return say(answer.answered >= ANSWERED ? 'trials.answered.yes' : 'trials.answered.part');
 }
 
-function Changes({ ranked, trial }: { ranked: ReturnType<typeof useRanked>; trial: Trial }) {
+function Changes({ ranked, trial }: { ranked: TrialAnswers | null; trial: Trial }) {
   const [all, setAll] = useState(false);
   if (!ranked) return <p className="note-looking">{say('trials.working')}</p>;
   const { changes, soFar } = ranked;

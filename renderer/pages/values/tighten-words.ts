@@ -1,7 +1,7 @@
 import { SIGMAS_95 } from '../../../core/findings/judge.ts';
+import type { TightenAnswer } from '../../jobs/best-measurements.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import type { TightenAnswer } from './tighten-worker.ts';
 
 /** One measurement in words, with the interval now and after. */
 export interface TightenLine {

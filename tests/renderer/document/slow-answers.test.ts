@@ -1,11 +1,9 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { createFitDocument } from '../../../renderer/document/fit-document.ts';
-import {
-  followSlowly,
-  type SlowAnswer,
-  type SlowQuestion,
-  type SlowWorker,
-} from '../../../renderer/document/slow-answers.ts';
+import { followSlowly } from '../../../renderer/document/slow-answers.ts';
+import type { JobQuestion } from '../../../renderer/jobs/job.ts';
+import { createJobRunner, type JobWorker } from '../../../renderer/jobs/job-runner.ts';
+import type { SlowAnswer, SlowQuestion } from '../../../renderer/jobs/slow-answers-of.ts';
 import { countingEvaluator, inventedFit, padAt } from './invented-fit.ts';
 
 function followed() {
@@ -16,14 +14,18 @@ function followed() {
     evaluator,
     keep: async () => ({ kind: 'kept', savedAt: '2031-05-01T10:00:00.000Z' }),
   });
-  const asked: SlowQuestion[] = [];
-  const worker: SlowWorker = {
-    postMessage: (question) => asked.push(question),
+  const asked: (JobQuestion & { input: SlowQuestion })[] = [];
+  const worker: JobWorker = {
+    postMessage: (question) => asked.push(question as JobQuestion & { input: SlowQuestion }),
     onmessage: null,
     terminate: vi.fn(),
   };
-  const { answers, stop } = followSlowly(document, worker);
-  const answer = (data: SlowAnswer) => worker.onmessage?.({ data } as MessageEvent<SlowAnswer>);
+  const { answers, stop } = followSlowly(
+    document,
+    createJobRunner('slowAnswersOf', () => worker),
+  );
+  const answer = (turn: number, value: SlowAnswer) =>
+    worker.onmessage?.({ data: { turn, kind: 'progress', value } } as MessageEvent);
   return { document, asked, answers, answer, stop, worker };
 }
 
@@ -45,17 +47,17 @@ describe('slow answers', () => {
     gesture.end();
     vi.advanceTimersByTime(500);
     expect(asked).toHaveLength(2);
-    expect(asked[1]!.fit).toBe(document.getState().fit);
+    expect(asked[1]!.input.fit).toBe(document.getState().fit);
   });
 
   it('of an older fit are not shown', () => {
     const { document, asked, answers, answer } = followed();
     vi.advanceTimersByTime(500);
     document.apply('set the pad', (fit) => padAt(fit, 0.2));
-    answer({ turn: asked[0]!.turn, kind: 'suggestion', findingId: 'padAft@0', suggestion: none });
+    answer(asked[0]!.turn, { kind: 'suggestion', findingId: 'padAft@0', suggestion: none });
     expect(answers.getState().suggestions).toEqual({});
     vi.advanceTimersByTime(500);
-    answer({ turn: asked[1]!.turn, kind: 'suggestion', findingId: 'padAft@0', suggestion: none });
+    answer(asked[1]!.turn, { kind: 'suggestion', findingId: 'padAft@0', suggestion: none });
     expect(answers.getState().suggestions).toEqual({ 'padAft@0': none });
   });
 
@@ -69,10 +71,11 @@ describe('slow answers', () => {
 
   it('end with the bench', () => {
     const { document, asked, stop, worker } = followed();
+    vi.advanceTimersByTime(500);
     stop();
     document.apply('set the pad', (fit) => padAt(fit, 0.2));
     vi.advanceTimersByTime(500);
-    expect(asked).toHaveLength(0);
+    expect(asked).toHaveLength(1);
     expect(worker.terminate).toHaveBeenCalled();
   });
 });

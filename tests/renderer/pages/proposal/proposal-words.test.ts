@@ -4,8 +4,8 @@ import { propose } from '../../../../core/proposal/propose.ts';
 import type { Uncleared, WhyUncleared } from '../../../../core/proposal/why-uncleared.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
 import { isFewer, moveText, wantingText } from '../../../../renderer/pages/proposal/bench-proposal.tsx';
-import { withMoves } from '../../../../renderer/pages/proposal/use-proposal.ts';
 import { whyText } from '../../../../renderer/pages/proposal/why-text.ts';
+import { withMoves } from '../../../../renderer/pages/proposal/with-moves.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });

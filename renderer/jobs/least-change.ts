@@ -1,8 +1,9 @@
-import { createEvaluator, type Evaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
-import { type ProposedMove, propose } from '../../../core/proposal/propose.ts';
-import { type Uncleared, whyUncleared } from '../../../core/proposal/why-uncleared.ts';
+import type { Evaluator } from '../../core/fit/evaluator.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Report } from '../../core/fit/report.ts';
+import { type ProposedMove, propose } from '../../core/proposal/propose.ts';
+import { type Uncleared, whyUncleared } from '../../core/proposal/why-uncleared.ts';
+import type { JobTools } from './job.ts';
 
 /** A fit to propose for, and which seats may be moved; null for all of them. */
 export interface ProposalQuestion {
@@ -21,31 +22,25 @@ export interface FoundProposal {
   readonly uncleared: readonly Uncleared[];
 }
 
-export type ProposalAnswer =
-  | { readonly kind: 'tried'; readonly count: number }
-  | { readonly kind: 'found'; readonly found: FoundProposal };
-
 /** Settings tried from one word of progress to the next. */
 const TELL_EVERY = 50;
 
-/** Works out one proposal, telling how many settings it has tried; the page ends the worker to cancel. */
-self.onmessage = ({ data: { fit, seats } }: MessageEvent<ProposalQuestion>) => {
-  const evaluator = counted(createEvaluator(), (count) => post({ kind: 'tried', count }));
+/** Works out one proposal and tells how many settings it has tried. The search cannot pause: cancel ends its worker. */
+export function* leastChange(
+  { fit, seats }: ProposalQuestion,
+  tools: JobTools<number>,
+): Generator<number, FoundProposal, void> {
+  const evaluator = counted(tools.evaluator, tools.tell);
   const before = evaluator.evaluate(fit);
   const proposal = propose(evaluator, fit, seats ?? undefined);
   const uncleared = proposal.uncleared.filter((f) => f.seat === null || (seats?.includes(f.seat) ?? true));
-  post({
-    kind: 'found',
-    found: {
-      moves: proposal.moves,
-      before: wanting(before),
-      after: wanting(proposal.report),
-      uncleared: whyUncleared(evaluator, proposal, uncleared),
-    },
-  });
-};
-
-const post = (answer: ProposalAnswer) => self.postMessage(answer);
+  return {
+    moves: proposal.moves,
+    before: wanting(before),
+    after: wanting(proposal.report),
+    uncleared: whyUncleared(evaluator, proposal, uncleared),
+  };
+}
 
 function counted(evaluator: Evaluator, tell: (count: number) => void): Evaluator {
   let count = 0;

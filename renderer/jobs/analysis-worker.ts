@@ -1,0 +1,30 @@
+import { createEvaluator } from '../../core/fit/evaluator.ts';
+import type { Job, JobAnswer, JobQuestion } from './job.ts';
+import { JOB_TABLE } from './job-table.ts';
+
+const jobs: Readonly<Record<string, unknown>> = JOB_TABLE;
+const evaluator = createEvaluator();
+let latest = 0;
+
+const post = (answer: JobAnswer) => self.postMessage(answer);
+
+/** Lets a newer question in. */
+const yieldToEventLoop = () => new Promise((resolve) => setTimeout(resolve, 0));
+
+self.onmessage = ({ data }: MessageEvent<JobQuestion>) => {
+  latest = data.turn;
+  void run(data);
+};
+
+/** Runs one job to its end, or until a newer question has come. */
+async function run({ turn, name, input }: JobQuestion): Promise<void> {
+  const job = jobs[name] as Job<unknown, unknown, unknown>;
+  const steps = job(input, { evaluator, tell: (value) => post({ turn, kind: 'progress', value }) });
+  for (;;) {
+    await yieldToEventLoop();
+    if (latest !== turn) return;
+    const step = steps.next();
+    if (step.done) return post({ turn, kind: 'result', value: step.value });
+    post({ turn, kind: 'progress', value: step.value });
+  }
+}

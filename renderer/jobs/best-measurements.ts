@@ -1,0 +1,31 @@
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Report } from '../../core/fit/report.ts';
+import type { Tightening } from '../../core/proposal/best-measurement.ts';
+import { type MeasuringGoal, measurementsFor } from '../../core/proposal/measurements.ts';
+import { type Photographed, photographsFor } from '../../core/proposal/photographs.ts';
+import type { JobTools } from './job.ts';
+
+/** Which value is to be known better, and in which state. */
+export interface TightenQuestion {
+  readonly fit: Fit;
+  readonly report: Report;
+  readonly goal: MeasuringGoal;
+}
+
+/** Everything that could be measured, by tape or from a photograph, each list the best first. */
+export interface TightenAnswer {
+  readonly tape: ReturnType<typeof measurementsFor>;
+  readonly photo: readonly Tightening<Photographed>[];
+}
+
+/** Which measurement would narrow a value most. */
+// biome-ignore lint/correctness/useYield: it is over in one step
+export function* bestMeasurements(
+  { fit, report, goal }: TightenQuestion,
+  { evaluator }: JobTools<never>,
+): Generator<never, TightenAnswer, void> {
+  return {
+    tape: measurementsFor(fit, report, goal),
+    photo: photographsFor(evaluator, { fit, report }, goal),
+  };
+}

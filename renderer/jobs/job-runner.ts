@@ -1,0 +1,53 @@
+import type { JobAnswer, JobQuestion } from './job.ts';
+import type { JobInput, JobName, JobProgress, JobResult } from './job-table.ts';
+
+/** The part of a Worker that a runner uses. A test can stand in for it. */
+export interface JobWorker {
+  postMessage(question: JobQuestion): void;
+  onmessage: ((event: MessageEvent<JobAnswer>) => void) | null;
+  terminate(): void;
+}
+
+/** Who hears of a job's way and of its end. */
+export interface JobListener<Name extends JobName> {
+  progress?(progress: JobProgress<Name>): void;
+  result?(result: JobResult<Name>): void;
+}
+
+/** Runs one job at a time. A newer start takes the place of an older one, of which nothing more is heard. */
+export interface JobRunner<Name extends JobName> {
+  start(input: JobInput<Name>, listener: JobListener<Name>): void;
+  /** Ends the work at once, with its worker. The next start makes a new one. */
+  cancel(): void;
+}
+
+function startWorker(): JobWorker {
+  return new Worker(new URL('./analysis-worker.ts', import.meta.url), { type: 'module' });
+}
+
+/** A runner with a worker of its own, made at the first start. `makeWorker` is for tests. */
+export function createJobRunner<Name extends JobName>(
+  name: Name,
+  makeWorker: () => JobWorker = startWorker,
+): JobRunner<Name> {
+  let worker: JobWorker | null = null;
+  let turn = 0;
+  return {
+    start(input, listener) {
+      turn += 1;
+      const mine = turn;
+      worker ??= makeWorker();
+      worker.onmessage = ({ data }) => {
+        if (data.turn !== mine) return;
+        if (data.kind === 'progress') listener.progress?.(data.value as JobProgress<Name>);
+        else listener.result?.(data.value as JobResult<Name>);
+      };
+      worker.postMessage({ turn, name, input });
+    },
+    cancel() {
+      turn += 1;
+      worker?.terminate();
+      worker = null;
+    },
+  };
+}

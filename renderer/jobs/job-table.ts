@@ -1,0 +1,32 @@
+import { bestMeasurements } from './best-measurements.ts';
+import { compareSeatingOrders } from './compare-seating-orders.ts';
+import { growthOfFits } from './growth-of-fits.ts';
+import type { Job } from './job.ts';
+import { leastChange } from './least-change.ts';
+import { slowAnswersOf } from './slow-answers-of.ts';
+import { transferToBoat } from './transfer-to-boat.ts';
+import { trialAnswersOf } from './trial-answers-of.ts';
+
+/** Every long computation, by name. The page imports only the types; the worker runs them. */
+export const JOB_TABLE = {
+  bestMeasurements,
+  compareSeatingOrders,
+  growthOfFits,
+  leastChange,
+  slowAnswersOf,
+  transferToBoat,
+  trialAnswersOf,
+} as const;
+
+type JobTable = typeof JOB_TABLE;
+export type JobName = keyof JobTable;
+
+type PartsOf<T> =
+  T extends Job<infer Input, infer Progress, infer Result>
+    ? { input: Input; progress: Progress; result: Result }
+    : never;
+
+/** What a job is asked, tells on its way, and answers. */
+export type JobInput<Name extends JobName> = PartsOf<JobTable[Name]>['input'];
+export type JobProgress<Name extends JobName> = PartsOf<JobTable[Name]>['progress'];
+export type JobResult<Name extends JobName> = PartsOf<JobTable[Name]>['result'];

@@ -1,0 +1,30 @@
+import type { Evaluator } from '../../core/fit/evaluator.ts';
+
+/** What a job gets from the worker that runs it. */
+export interface JobTools<Progress> {
+  /** One evaluator for the worker's whole life, so that bodies and hulls are computed once. */
+  readonly evaluator: Evaluator;
+  /** Sends progress at once. Use it inside a call that cannot pause. */
+  tell(progress: Progress): void;
+}
+
+/**
+ * A long computation. It yields its progress step by step and returns its result. At every yield a newer question
+ * may take its place.
+ */
+export type Job<Input, Progress, Result> = (
+  input: Input,
+  tools: JobTools<Progress>,
+) => Generator<Progress, Result, void>;
+
+/** A question on its way to the worker. `turn` counts the questions of one runner. */
+export interface JobQuestion {
+  readonly turn: number;
+  readonly name: string;
+  readonly input: unknown;
+}
+
+/** An answer on its way back: `turn` names the question it belongs to. */
+export type JobAnswer =
+  | { readonly turn: number; readonly kind: 'progress'; readonly value: unknown }
+  | { readonly turn: number; readonly kind: 'result'; readonly value: unknown };
