@@ -25,6 +25,7 @@ export type { Evaluator } from './fit/evaluator.ts';
 export { createEvaluator, evaluateFit } from './fit/evaluator.ts';
 export type { Fit, FitInput } from './fit/fit-schema.ts';
 export { FIT_FORMAT, fitSchema } from './fit/fit-schema.ts';
+export { partsOf } from './fit/parts-of.ts';
 export type { Report, SeatReport } from './fit/report.ts';
 export type { Seat } from './fit/seat-schema.ts';
 export type {
@@ -55,6 +56,7 @@ export { offsetsFromTable } from './hull/offsets-from-table.ts';
 export { sectionAt } from './hull/section-at.ts';
 export { type PaddleFit, paddleFit } from './paddle/paddle-fit.ts';
 export { rankStock } from './paddle/rank-stock.ts';
+export type { FixingHole, Part, PartName } from './parts/part.ts';
 export { firstSetting } from './proposal/first-setting.ts';
 export { measurementsFor } from './proposal/measurements.ts';
 export { type Proposal, propose } from './proposal/propose.ts';

@@ -86,9 +86,17 @@ export const waterSchema = z.strictObject({
 export const floorboardSchema = z.strictObject({
   /** Height of the floorboard's top above the boat frame's origin. */
   heightM: metres(0, 0.6),
+  /** Width, the same all along where no outline is given. */
   widthM: metres(0.05, 1),
   aftEndXM: metres(-15, 15),
   foreEndXM: metres(-15, 15),
+  thicknessM: metres(0.002, 0.06).default(0.008),
+  /** Widths along the boat, where they differ; between them the sides run straight. */
+  outline: z
+    .array(z.strictObject({ xM: metres(-15, 15), widthM: metres(0, 1) }))
+    .min(2)
+    .max(40)
+    .optional(),
   /** Heights of the top along the boat, where it is not level; left out, it is level at `heightM`. */
   profile: z
     .array(z.strictObject({ xM: metres(-15, 15), heightM: metres(0, 0.6) }))

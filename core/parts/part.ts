@@ -1,0 +1,130 @@
+import type { BoatPoint } from '../frame/vec3.ts';
+import { type Board, boardTopAt } from './board.ts';
+
+/** The parts that a seat stands on. */
+export const PART_NAMES = ['kneePad', 'rearRest', 'frontFoot'] as const;
+/** A part by its name. */
+export type PartName = (typeof PART_NAMES)[number];
+
+/** A fixing hole as a straight cylinder over the whole length of its bolt or screw. Boat frame, metres. */
+export interface FixingHole {
+  /** Lower end: the underside of the head below the floorboard. */
+  readonly from: BoatPoint;
+  /** Upper end, in the wood. */
+  readonly to: BoatPoint;
+  readonly diameterM: number;
+}
+
+/**
+ * A part's side profile, drawn out across it: x forward along its own axis from its bearing point, metres. Heights count from
+ * the floorboard's top at the seat's datum.
+ */
+export interface PartShape {
+  /** Ends of the base, and of the top. */
+  readonly baseFore: number;
+  readonly baseAft: number;
+  readonly topFore: number;
+  readonly topAft: number;
+  /** Half of its width. */
+  readonly half: number;
+  /** Heights of the top at its fore end and at its aft end. */
+  readonly foreHeight: number;
+  readonly aftHeight: number;
+}
+
+/** Where a part's own frame stands: its bearing point's place and its turn, radians, counter-clockwise from above. */
+export interface PartPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly turn: number;
+}
+
+/**
+ * A part as a closed solid in the boat frame, metres. Eight corners: the base's fore port, fore starboard, aft starboard, aft
+ * port; then the top's in the same order. The base lies on the floorboard's top (or in its plane, where the part overhangs it).
+ */
+export interface Part {
+  /** Index of the seat, bow first. */
+  readonly seat: number;
+  readonly part: PartName;
+  readonly vertices: readonly BoatPoint[];
+  /** Places of corners in `vertices`, counter-clockwise as seen from outside. */
+  readonly faces: readonly (readonly number[])[];
+  readonly edges: readonly (readonly [number, number])[];
+  readonly holes: readonly FixingHole[];
+  readonly place: PartPlace;
+  readonly shape: PartShape;
+}
+
+/** Faces of every part: base, top, fore, aft, port, starboard. */
+const FACES = [
+  [0, 1, 2, 3],
+  [7, 6, 5, 4],
+  [1, 0, 4, 5],
+  [3, 2, 6, 7],
+  [0, 3, 7, 4],
+  [2, 1, 5, 6],
+] as const;
+
+/** Edges of every part: round the base, round the top, and the four between them. */
+const EDGES: readonly (readonly [number, number])[] = [0, 1, 2, 3].flatMap((k) => {
+  const next = (k + 1) % 4;
+  return [[k, next] as const, [k + 4, next + 4] as const, [k, k + 4] as const];
+});
+
+/** A place in a part's own frame (x along its axis, y to port) as a place in plan of the boat frame, metres. */
+export function onPart({ x, y, turn }: PartPlace, along: number, across: number): { x: number; y: number } {
+  const cos = Math.cos(turn);
+  const sin = Math.sin(turn);
+  return { x: x + along * cos - across * sin, y: y + along * sin + across * cos };
+}
+
+/** The inverse of `onPart`: a place in plan in the part's own frame, metres. */
+export function inPart(
+  { x, y, turn }: PartPlace,
+  at: { readonly x: number; readonly y: number },
+): { along: number; across: number } {
+  const [dx, dy] = [at.x - x, at.y - y];
+  return {
+    along: dx * Math.cos(turn) + dy * Math.sin(turn),
+    across: dy * Math.cos(turn) - dx * Math.sin(turn),
+  };
+}
+
+/** The solid of a profile at a place, without holes. `floorZ` is the floorboard's top at the seat's datum. */
+export function solidPart(
+  name: { readonly seat: number; readonly part: PartName },
+  { place, shape }: Pick<Part, 'place' | 'shape'>,
+  { board, floorZ }: { readonly board: Board; readonly floorZ: number },
+): Part {
+  const { baseFore, baseAft, topFore, topAft, half, foreHeight, aftHeight } = shape;
+  const base = (along: number, across: number): BoatPoint => {
+    const at = onPart(place, along, across);
+    return { ...at, z: boardTopAt(board, at.x) };
+  };
+  const top = (along: number, across: number, height: number): BoatPoint => ({
+    ...onPart(place, along, across),
+    z: floorZ + height,
+  });
+  const vertices = [
+    base(baseFore, half),
+    base(baseFore, -half),
+    base(baseAft, -half),
+    base(baseAft, half),
+    top(topFore, half, foreHeight),
+    top(topFore, -half, foreHeight),
+    top(topAft, -half, aftHeight),
+    top(topAft, half, aftHeight),
+  ];
+  return { ...name, vertices, faces: FACES, edges: EDGES, holes: [], place, shape };
+}
+
+/** The four corners of a part's base. */
+export function baseOf({ vertices }: Part): BoatPoint[] {
+  return vertices.slice(0, 4);
+}
+
+/** The four corners of a part's top. */
+export function topOf({ vertices }: Part): BoatPoint[] {
+  return vertices.slice(4);
+}

@@ -1,0 +1,111 @@
+import type { SeatFrame } from '../frame/mirror.ts';
+import type { Board } from './board.ts';
+import {
+  BOLT_CLEARANCE,
+  boltsAcross,
+  type Fixed,
+  holeAt,
+  PILOT,
+  type PlanPoint,
+  screwsAt,
+} from './fixing-holes.ts';
+import { type FixingHole, type Part, solidPart } from './part.ts';
+import {
+  type FootSizes,
+  footShape,
+  type PadSizes,
+  padShape,
+  type RestSizes,
+  restShape,
+  type Shaped,
+} from './part-shapes.ts';
+
+/** Bolt that a part is fixed with where nobody says otherwise, metres across. */
+export const USUAL_BOLT = 0.006;
+
+/** A seat's fittings as the document has them. */
+export interface SeatFittings {
+  readonly kneePad: PadSizes;
+  readonly rearRest: RestSizes;
+  readonly frontFoot: FootSizes;
+}
+
+/** What the parts of a seat stand in and on. Metres. */
+export interface PartsPlace {
+  readonly seat: number;
+  readonly frame: SeatFrame;
+  readonly footLength: number;
+  readonly board: Board;
+  /** Pitch of the hardware's holes; null for screws that may go anywhere. */
+  readonly padHolePitchM: number | null;
+  readonly restHolePitchM: number | null;
+  /** Diameter of the bolts; 6 mm unless given. */
+  readonly boltM?: number | undefined;
+}
+
+/** The three parts of one seat. */
+export interface SeatParts {
+  readonly kneePad: Part;
+  readonly rearRest: Part;
+  readonly frontFoot: Part;
+}
+
+/**
+ * Knee pad, rear rest and front foot of a seat as solids with their fixing holes, boat frame, metres. This is the one geometry
+ * that clearances, drawing, sheets and templates use. A front foot has no holes of its own: sheet and wedge are glued.
+ */
+export function seatParts({ kneePad, rearRest, frontFoot }: SeatFittings, place: PartsPlace): SeatParts {
+  const { frame, footLength } = place;
+  const pad = padShape(kneePad, frame);
+  const rest = restShape(rearRest, frame);
+  return {
+    kneePad: part('kneePad', pad, { place, holes: padHoles(pad, place) }),
+    rearRest: part('rearRest', rest, { place, holes: restHoles(rest, place) }),
+    frontFoot: part('frontFoot', footShape(frontFoot, footLength, frame), { place, holes: [] }),
+  };
+}
+
+function part(
+  name: Part['part'],
+  shaped: Shaped,
+  { place, holes }: { place: PartsPlace; holes: readonly FixingHole[] },
+): Part {
+  const { seat, board, frame } = place;
+  return { ...solidPart({ seat, part: name }, shaped, { board, floorZ: frame.floorZ }), holes };
+}
+
+/** Bolts of the pad straight across under the knee's bearing point, or screws near its four corners. */
+function padHoles({ place, shape }: Shaped, { board, padHolePitchM, boltM }: PartsPlace): FixingHole[] {
+  const fixed = { place, shape, board };
+  const { baseFore, baseAft, half } = shape;
+  if (padHolePitchM !== null) {
+    const base = { along: 0, halfLength: Math.min(baseFore, -baseAft), half };
+    return holes(fixed, boltsAcross(fixed, base), boltHole(boltM));
+  }
+  const corners = [
+    { along: baseFore, across: half },
+    { along: baseFore, across: -half },
+    { along: baseAft, across: -half },
+    { along: baseAft, across: half },
+  ];
+  return holes(fixed, screwsAt(fixed, corners), PILOT);
+}
+
+/** Bolts of the rest straight across under the middle of its base, or screws along its middle near its ends. */
+function restHoles({ place, shape }: Shaped, { board, restHolePitchM, boltM }: PartsPlace): FixingHole[] {
+  const fixed = { place, shape, board };
+  const { baseFore, baseAft, half } = shape;
+  const middle = (baseFore + baseAft) / 2;
+  if (restHolePitchM !== null) {
+    const base = { along: middle, halfLength: (baseFore - baseAft) / 2, half };
+    return holes(fixed, boltsAcross(fixed, base), boltHole(boltM));
+  }
+  const ends = [half, -half].map((across) => ({ along: middle, across }));
+  return holes(fixed, screwsAt(fixed, ends), PILOT);
+}
+
+const boltHole = (boltM = USUAL_BOLT) => boltM + BOLT_CLEARANCE;
+
+function holes(fixed: Fixed, places: readonly PlanPoint[], diameterM: number): FixingHole[] {
+  return places.map((at) => holeAt(fixed, at, diameterM));
+}
