@@ -1,6 +1,7 @@
+import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 
-const root = new URL('..', import.meta.url).pathname;
+const root = join(import.meta.dirname, '..');
 const project = (name: string, include: string[], testTimeout = 20_000) => ({
   root,
   test: { name, include, environment: 'node' as const, testTimeout, hookTimeout: 60_000 },

@@ -5,11 +5,18 @@ import { type Program, refused } from '../services/program.ts';
 import { SENTENCES } from '../services/sentences.ts';
 import { CALL_CHANNEL, type ElectronApi, isOwnPage } from './electron-api.ts';
 
-/** Answers the page's calls. Only the window's own page, in its top frame, is listened to. */
-export function answerCalls({ ipcMain }: ElectronApi, program: Program): void {
-  ipcMain.handle(CALL_CHANNEL, (event, name: unknown, input: unknown): Promise<CallResult<unknown>> => {
-    if (comesFromOwnPage(event)) return dispatch(program, name, input);
-    return Promise.resolve(refused('not-allowed', SENTENCES['own-page-only']));
+/**
+ * Answers the page's calls. Only the window's own page, in its top frame, is listened to. `answered` is called once,
+ * after the first answer: the page runs then, and the program behind it too.
+ */
+export function answerCalls({ ipcMain }: ElectronApi, program: Program, answered: () => void): void {
+  let first = true;
+  ipcMain.handle(CALL_CHANNEL, async (event, name: unknown, input: unknown): Promise<CallResult<unknown>> => {
+    if (!comesFromOwnPage(event)) return refused('not-allowed', SENTENCES['own-page-only']);
+    const answer = await dispatch(program, name, input);
+    if (first) answered();
+    first = false;
+    return answer;
   });
 }
 

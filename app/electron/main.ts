@@ -1,5 +1,6 @@
 import * as electron from 'electron';
-import { runDesktop } from './desktop.ts';
+import { startDesktop } from './desktop.ts';
+import { reportToLauncher } from './launcher-report.ts';
 
-// Not awaited at the top level: Electron becomes ready only after this module has been run to its end.
-void runDesktop(electron, process.argv);
+// Not awaited at the top level: Electron becomes ready only after this module has been run to its end. Never rejects.
+void startDesktop(electron, process.argv, reportToLauncher);

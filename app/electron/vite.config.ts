@@ -1,7 +1,8 @@
 import { builtinModules } from 'node:module';
+import { join } from 'node:path';
 import { defineConfig } from 'vite';
 
-const root = new URL('../..', import.meta.url).pathname;
+const root = join(import.meta.dirname, '../..');
 /** Packages that stay packages: one carries a native part, the other reads files that lie beside it. */
 const packages = ['electron', 'better-sqlite3', 'pdfkit'];
 const external = [...packages, /^node:/, ...builtinModules];
@@ -17,7 +18,7 @@ const script = (name: string, format: 'es' | 'cjs', fileName: string) => ({
     minify: false,
     sourcemap: true,
     rolldownOptions: {
-      input: { [name]: `${root}app/electron/${name}.ts` },
+      input: { [name]: join(root, 'app/electron', `${name}.ts`) },
       external,
       output: { format, entryFileNames: fileName },
     },

@@ -1,28 +1,47 @@
 import { join } from 'node:path';
 import { dataFolder } from '../shell/data-folder.ts';
 import { programFolder } from '../shell/installed.ts';
+import { faultForLog, type Log, lastLogLines, openLog } from '../shell/log-file.ts';
 import { buildPage } from './build-page.ts';
 import { HELP, parseOptions, type StartOptions } from './options.ts';
 import { runElectron } from './run-electron.ts';
 import { runLoopback } from './run-loopback.ts';
 
+/** So many lines of the log are shown when the window did not come up. */
+const SHOWN_LINES = 6;
+
 /** `npm start`: opens the program in its own window, or serves it to a browser on this computer. */
 async function start(options: StartOptions): Promise<number> {
   const root = programFolder(import.meta.dirname);
   const folder = dataFolder(options.data);
+  const log = openLog(folder);
   await buildPage(root);
   if (options.shell !== 'loopback') {
-    const run = await runElectron(root, folder);
-    if (run.kind === 'ended') return run.code;
-    const said = `The desktop window cannot be opened here: ${run.reason}`;
-    if (options.shell === 'electron') {
-      console.error(`${said}. Leave --shell out to use a browser instead.`);
-      return 1;
+    const insist = options.shell === 'electron';
+    const run = await runElectron({ root, folder, log, insist });
+    if (run.kind === 'ended') {
+      if (run.sentence) console.error(run.sentence);
+      return run.code;
     }
-    console.log(`${said}; the same program is served to a browser on this computer.`);
+    sayUnavailable(run, { folder, log, insist });
+    if (insist) return 1;
   }
   const page = join(root, 'renderer/dist');
   return runLoopback({ root, page, folder, port: options.port, browser: options.browser });
+}
+
+/** Says why there is no window, with the log's last lines where the window left any. */
+function sayUnavailable(
+  { reason, tried }: { reason: string; tried: boolean },
+  { folder, log, insist }: { folder: string; log: Log; insist: boolean },
+): void {
+  log.write(`start: no window, ${reason}`);
+  const said = `The desktop window cannot be opened here: ${reason}`;
+  if (insist) console.error(`${said}. Leave --shell out to use a browser instead.`);
+  else console.log(`${said}; the same program is served to a browser on this computer.`);
+  if (!tried) return;
+  console.log(`The last lines of ${log.path}:`);
+  for (const line of lastLogLines(folder, SHOWN_LINES)) console.log(`  ${line}`);
 }
 
 const parsed = parseOptions(process.argv.slice(2));
@@ -33,6 +52,7 @@ if (parsed.kind === 'help') {
   process.exitCode = 2;
 } else {
   const code = await start(parsed.options).catch((error: unknown) => {
+    openLog(dataFolder(parsed.options.data)).write(`start: ${faultForLog(error)}`);
     console.error(`The program could not be started: ${error instanceof Error ? error.message : error}`);
     return 1;
   });

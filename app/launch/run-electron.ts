@@ -1,69 +1,68 @@
-import { spawn } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import type { Log } from '../shell/log-file.ts';
+import { findBinary } from './electron-binary.ts';
 import { hasDisplay } from './open-browser.ts';
-
-/** A window that goes within this time of being opened never came up, milliseconds. */
-const EARLY_EXIT_MS = 8000;
-/** How long the first fetch of Electron's program file may take, milliseconds. */
-const FETCH_LIMIT_MS = 180_000;
+import { sandboxFacts, sandboxLimit } from './sandbox-limits.ts';
+import { watchWindow } from './watch-window.ts';
 
 /** How a start with Electron went. */
 export type ElectronRun =
-  | { readonly kind: 'ended'; readonly code: number }
-  /** No window came up; the reason completes "The desktop window cannot be opened here: ...". */
-  | { readonly kind: 'unavailable'; readonly reason: string };
+  /** `sentence`: what there is to say about the end, null after an ordinary one. */
+  | { readonly kind: 'ended'; readonly code: number; readonly sentence: string | null }
+  /**
+   * No window came up; the reason completes "The desktop window cannot be opened here: ...". `tried`: Electron was
+   * started, so the log has something to say.
+   */
+  | { readonly kind: 'unavailable'; readonly reason: string; readonly tried: boolean };
 
-/** Opens the program in its own window and waits until it is closed. */
-export async function runElectron(root: string, folder: string): Promise<ElectronRun> {
-  const unavailable = (reason: string) => ({ kind: 'unavailable', reason }) as const;
+/** The exit code of a program that was interrupted from the keyboard: 128 and the signal's number. */
+const INTERRUPTED = 130;
+
+/** Opens the program in its own window and waits until it is closed. `insist`: the person asked for this shell. */
+export async function runElectron(start: {
+  root: string;
+  folder: string;
+  log: Log;
+  insist: boolean;
+}): Promise<ElectronRun> {
+  const { root, folder, log, insist } = start;
+  const unavailable = (reason: string) => ({ kind: 'unavailable', reason, tried: false }) as const;
   if (!hasDisplay()) return unavailable('there is no display');
   if (process.platform === 'linux' && process.getuid?.() === 0) {
     return unavailable('Electron does not run as the root user');
   }
-  const binary = electronBinary(root) ?? (await fetchBinary(root));
-  if (!binary) return unavailable("Electron's program file is not installed and could not be fetched");
+  const binary = await findBinary(root, { insist });
+  if (binary.kind === 'interrupted') return { kind: 'ended', code: INTERRUPTED, sentence: null };
+  if (binary.kind === 'none') return unavailable(binary.reason);
   const { buildElectron } = await import('./build-page.ts');
   await buildElectron(root);
-  const started = performance.now();
-  const code = await runToEnd(binary, [root, `--data=${folder}`]);
-  if (code === 0) return { kind: 'ended', code };
-  if (performance.now() - started < EARLY_EXIT_MS) return unavailable('Electron closed again at once');
-  return { kind: 'ended', code };
+  return openWindow([binary.path, root, `--data=${folder}`], log);
 }
 
-/** Electron's program file, if it is there. Importing the package instead would try to fetch it, and hang off-line. */
-export function electronBinary(root: string, env: NodeJS.ProcessEnv = process.env): string | null {
-  const folder = join(root, 'node_modules/electron');
-  const pathFile = join(folder, 'path.txt');
-  const name = existsSync(pathFile) ? readFileSync(pathFile, 'utf8').trim() : null;
-  const override = env.ELECTRON_OVERRIDE_DIST_PATH;
-  const path = override ? join(override, name ?? 'electron') : name && join(folder, 'dist', name);
-  return path && existsSync(path) ? path : null;
-}
-
-async function fetchBinary(root: string): Promise<string | null> {
-  const installer = join(root, 'node_modules/electron/install.js');
-  if (!existsSync(installer)) return null;
-  console.log("Fetching Electron's program file (only once) ...");
-  await runToEnd(process.execPath, [installer], { quiet: true, limitMs: FETCH_LIMIT_MS });
-  return electronBinary(root);
-}
-
-function runToEnd(
-  command: string,
-  args: readonly string[],
-  { quiet = false, limitMs }: { quiet?: boolean; limitMs?: number } = {},
-): Promise<number> {
-  return new Promise((resolve) => {
-    const child = spawn(command, args, { stdio: quiet ? 'ignore' : 'inherit', timeout: limitMs });
-    const pass = (signal: NodeJS.Signals) => child.kill(signal);
-    process.on('SIGINT', pass).on('SIGTERM', pass);
-    const finish = (code: number) => {
-      process.off('SIGINT', pass).off('SIGTERM', pass);
-      resolve(code);
-    };
-    child.on('error', () => finish(1));
-    child.on('exit', (code) => finish(code ?? 1));
-  });
+/** Runs the window's command to its end and puts the end into words. */
+export async function openWindow(
+  command: readonly [string, ...string[]],
+  log: Log,
+  readyWithinMs?: number,
+): Promise<ElectronRun> {
+  const run = await watchWindow(command, { log, readyWithinMs });
+  const ended = (code: number, sentence: string | null) => ({ kind: 'ended', code, sentence }) as const;
+  switch (run.kind) {
+    case 'closed':
+      return ended(run.code, null);
+    case 'already-open':
+      return ended(0, 'Kneelwright is open already; its window has been brought to the front.');
+    case 'refused':
+      return ended(1, run.sentence);
+    case 'broke-off':
+      return ended(
+        1,
+        `The window ended unexpectedly (${run.how}). Everything that was shown as kept is kept. What the program noted before lies in ${log.path}.`,
+      );
+    case 'not-opened': {
+      const [binary] = command;
+      const limit = process.platform === 'linux' ? sandboxLimit(sandboxFacts(binary), binary) : null;
+      const sandbox = run.said.some((line) => /sandbox|namespace/i.test(line));
+      return { kind: 'unavailable', reason: sandbox && limit ? limit : run.reason, tried: true };
+    }
+  }
 }

@@ -11,6 +11,7 @@ import {
   resultAnswer,
   sentenceAnswer,
 } from '../shell/answer.ts';
+import { faultForLog } from '../shell/log-file.ts';
 import type { PageFile } from '../shell/page-files.ts';
 import { comesFromOwnPage } from './admission.ts';
 import { DELIVERY_PATH, type LoopbackShell } from './loopback-shell.ts';
@@ -63,7 +64,7 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
     answer(request)
       .then((answered) => send(response, answered))
       .catch((error: unknown) => {
-        console.error(error);
+        served.program.log.write(`server: ${faultForLog(error)}`);
         response.destroy();
       });
   });

@@ -1,5 +1,6 @@
 import { type CallName, contract } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
+import { faultForLog } from '../shell/log-file.ts';
 import { errorCode } from '../store/open-store.ts';
 import { problemsOf } from './problem-sentences.ts';
 import { type Program, refused } from './program.ts';
@@ -30,9 +31,9 @@ export async function dispatch(
     if (!answer.ok) return answer;
     const checked = promised.safeParse(answer.value);
     if (checked.success) return { ok: true, value: checked.data };
-    return ownFault(name, checked.error.message);
+    return ownFault(program, name, checked.error);
   } catch (error) {
-    return failure(name, error);
+    return failure(program, name, error);
   }
 }
 
@@ -70,16 +71,16 @@ const FAILURES: readonly (readonly [RegExp, CallError['code'], string])[] = [
   [/^(ENOENT|ENOTDIR|EISDIR|ENAMETOOLONG)/, 'not-found', SENTENCES['place-gone']],
 ];
 
-function failure(name: string, error: unknown): CallResult<never> {
+function failure(program: Program, name: string, error: unknown): CallResult<never> {
   if (error instanceof WorkCancelled) return refused('cancelled', SENTENCES.cancelled);
   const code = errorCode(error);
   const known = FAILURES.find(([pattern]) => pattern.test(code));
   if (known) return refused(known[1], known[2]);
-  return ownFault(name, error instanceof Error ? (error.stack ?? error.message) : String(error));
+  return ownFault(program, name, error);
 }
 
-/** The person gets a sentence; the details go to the program's own log. */
-function ownFault(name: string, detail: string): CallResult<never> {
-  console.error(`${name}: ${detail}`);
+/** The person gets a sentence; where it happened goes to the program's own log. */
+function ownFault({ log }: Program, name: string, error: unknown): CallResult<never> {
+  log.write(`call ${name}: ${faultForLog(error)}`);
   return refused('internal', SENTENCES.internal);
 }

@@ -1,6 +1,7 @@
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { exportWork } from '../export/export-file.ts';
+import { faultForLog, type Log } from '../shell/log-file.ts';
 import { errorCode } from '../store/open-store.ts';
 import { done, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
@@ -10,7 +11,7 @@ import { SENTENCES } from './sentences.ts';
  * written whole or not at all, so that stopping it or a failing disk leaves nothing behind.
  */
 export async function exportPaper(
-  { shell, work, turn }: Program,
+  { shell, work, turn, log }: Program,
   input: ParsedInput<'paper.export'>,
 ): Promise<CallResult<CallOutput<'paper.export'>>> {
   const wanted = exportWork(input);
@@ -20,7 +21,7 @@ export async function exportPaper(
   try {
     return done({ delivery: await shell.deliver({ name, mime, bytes }), unprintable: [...unprintable] });
   } catch (error) {
-    return notWritten(error);
+    return notWritten(error, log);
   }
 }
 
@@ -30,11 +31,11 @@ const WHY: readonly (readonly [RegExp, CallError['code'], string])[] = [
   [/^(ENOENT|ENOTDIR|EISDIR|ENOTEMPTY|ENAMETOOLONG|EEXIST)/, 'not-found', SENTENCES['file-place-gone']],
 ];
 
-function notWritten(error: unknown): CallResult<never> {
+function notWritten(error: unknown, log: Log): CallResult<never> {
   const code = errorCode(error);
   const known = WHY.find(([pattern]) => pattern.test(code));
   if (known) return refused(known[1], known[2]);
   const detail = error instanceof Error ? error.message : String(error);
-  console.error(`paper.export: ${detail}`);
+  log.write(`call paper.export: ${faultForLog(error)}`);
   return refused('internal', SENTENCES['file-failed'](code || detail));
 }

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { RecoveryRecord } from '../contract/safekeeping.ts';
 import { programVersion } from '../shell/installed.ts';
+import { openLog } from '../shell/log-file.ts';
 import type { Shell } from '../shell/shell.ts';
 import { newestGoodBackup } from '../store/backups.ts';
 import { finishErasures } from '../store/erase-everywhere.ts';
@@ -28,13 +29,21 @@ export function openProgram(where: {
 }): OpenedProgram {
   // A store that was closed leaves no log beside it.
   const cutShort = existsSync(join(where.folder, `${STORE_FILE}-wal`));
+  const log = openLog(where.folder, where.clock);
+  const version = programVersion(where.root);
   const opened = openOrRecover(where.folder, where.clock);
-  if (opened.kind === 'refused') return opened;
+  if (opened.kind === 'refused') {
+    log.write(`start: version ${version}, ${where.shell.kind}, the store was not opened`);
+    return opened;
+  }
   const { store, recovery, notices } = opened;
+  log.write(`start: version ${version}, ${where.shell.kind}, ${process.platform} ${process.arch}`);
+  if (recovery) log.write('start: the store was damaged and has been recovered');
   const program: Program = {
     store,
     shell: where.shell,
-    version: programVersion(where.root),
+    version,
+    log,
     assets: join(where.root, 'assets'),
     gate: createGate(),
     turn: createGate(),

@@ -1,5 +1,6 @@
 import type { CallError, CallResult } from '../contract/result.ts';
 import type { RecoveryRecord } from '../contract/safekeeping.ts';
+import type { Log } from '../shell/log-file.ts';
 import type { Shell } from '../shell/shell.ts';
 import type { Store } from '../store/store.ts';
 import type { Gate } from './gate.ts';
@@ -11,6 +12,8 @@ export interface Program {
   readonly store: Store;
   readonly shell: Shell;
   readonly version: string;
+  /** What the program did and where it failed, never what anybody entered. */
+  readonly log: Log;
   /** The folder that holds `assets/` as installed. */
   readonly assets: string;
   /** Held by work that needs the store to itself; every other call waits. */

@@ -81,6 +81,8 @@ export const SENTENCES = {
     'The photographs of all boats together have reached 160 MB, the most that one bundle can carry. Nothing was changed. Remove some first.',
   'page-gone':
     'The drawing stopped unexpectedly. Everything that was shown as kept is kept. Open it again to go on where you were.',
+  'desktop-failed': (log: string) =>
+    `The program could not open its window: it met a fault of its own. Everything kept before is still there. Start it again; if this happens again, report it with the last lines of ${log}.`,
   'demo-not-empty':
     'The demo club is only added to an empty store, so that invented people never stand among real ones. Nothing was changed. Start with another data folder (--data) to see it.',
   'demo-broken': (detail: string) =>

@@ -3,7 +3,7 @@ import { extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Fact } from './row.ts';
 
-const BUILT = new URL('../../renderer/dist/', import.meta.url).pathname;
+const BUILT = join(import.meta.dirname, '../../renderer/dist');
 const KIB = 1024;
 
 /** Size of the built page by kind of file, plain and compressed with gzip, KiB. The page must have been built. */

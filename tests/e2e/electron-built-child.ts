@@ -13,9 +13,14 @@ registerHooks({
     specifier === 'electron' ? { url: named, shortCircuit: true } : next(specifier, context),
 });
 
+// Chromium's own files lie in the user's cache; a test has one of its own.
+process.env.XDG_CACHE_HOME = `${process.argv[2]!.slice('--data='.length)}-cache`;
 const { standIn } = (await import(named)) as typeof import('./electron-named.ts');
 await import(pathToFileURL(join(import.meta.dirname, '../../app/dist/electron/main.js')).href);
-while (!standIn.ipcHandlers.has(CALL_CHANNEL)) await new Promise((resolve) => setTimeout(resolve, 10));
+while (!standIn.ipcHandlers.has(CALL_CHANNEL)) {
+  if (standIn.app.exitCode !== null) throw new Error(standIn.errorBoxes.map(({ text }) => text).join());
+  await new Promise((resolve) => setTimeout(resolve, 10));
+}
 
 const results: unknown[] = [];
 for (const call of process.argv.slice(3)) {

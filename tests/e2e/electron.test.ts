@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { _electron, type ElectronApplication, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { electronBinary } from '../../app/launch/electron-binary.ts';
 import { hasDisplay } from '../../app/launch/open-browser.ts';
-import { electronBinary } from '../../app/launch/run-electron.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const binary = electronBinary(ROOT);

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
-const root = new URL('../..', import.meta.url).pathname;
+const root = join(import.meta.dirname, '../..');
 
 function sources(folder: string): string[] {
   return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })

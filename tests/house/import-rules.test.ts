@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 
-const root = new URL('../..', import.meta.url).pathname;
+const root = join(import.meta.dirname, '../..');
 const made: string[] = [];
 
 /** Lints one source text as if it stood in a folder of the house; gives the rules it breaks. */
@@ -52,6 +52,19 @@ describe('imports point one way, type imports included', () => {
     ['app', "import { add } from '../../core/frame/vec3.ts';\nexport const y = add;"],
   ])('%s allows %j', (folder, source) => {
     expect(lint(folder, source)).not.toContain(IMPORTS);
+  });
+});
+
+describe('file paths', () => {
+  it.each([
+    "export const root = new URL('../..', import.meta.url).pathname;",
+    'export const { length } = new URL(import.meta.url).pathname;',
+  ])('are not read off a URL: %s', (source) => {
+    expect(lint('app', source)).toContain('plugin');
+  });
+
+  it('may come from the module itself', () => {
+    expect(lint('app', 'export const root = import.meta.dirname;')).not.toContain('plugin');
   });
 });
 

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { readDemo } from '../../app/demo/scenario.ts';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import type { Finding } from '../../core/findings/finding.ts';
@@ -9,7 +10,7 @@ import type { Proposal } from '../../core/proposal/propose.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
 
 /** The invented club's boats, each of one of the sample hulls. */
-const BOATS = readDemo(new URL('../../assets', import.meta.url).pathname).boats;
+const BOATS = readDemo(join(import.meta.dirname, '../../assets')).boats;
 const PLACES: Readonly<Record<SampleHull, number>> = { single: 0, training: 1, pair: 2, four: 3 };
 
 export function sampleBoat(name: SampleHull): Boat {

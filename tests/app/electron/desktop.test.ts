@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { MENU_COMMANDS } from '../../../app/contract/bridge.ts';
-import { runDesktop } from '../../../app/electron/desktop.ts';
+import { startDesktop } from '../../../app/electron/desktop.ts';
 import { isOwnPage, MENU_CHANNEL, PAGE_HOME } from '../../../app/electron/electron-api.ts';
 import { electronStandIn, type StandInWindow } from '../shells/electron-stand-in.ts';
 import { type ThroughElectron, throughElectron } from '../shells/through-electron.ts';
@@ -191,7 +191,12 @@ describe('a second start', () => {
   it('gives way to the program that runs', async () => {
     const standIn = electronStandIn(folder);
     standIn.app.lockFree = false;
-    await runDesktop(standIn.electron, ['kneelwright']);
+    process.env.XDG_CACHE_HOME = join(folder, 'cache');
+    const reports: unknown[] = [];
+    await startDesktop(standIn.electron, ['kneelwright', `--data=${folder}`], (report) =>
+      reports.push(report),
+    );
+    expect(reports).toEqual([{ kind: 'already-open' }]);
     expect(standIn.app.quitCalls).toBe(1);
     expect(standIn.windows).toEqual([]);
   });

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { electronBinary } from '../../../app/launch/run-electron.ts';
+import { electronBinary } from '../../../app/launch/electron-binary.ts';
 import { temporaryFolder } from '../temporary.ts';
 
 describe("looking for Electron's program file", () => {

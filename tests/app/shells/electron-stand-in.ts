@@ -6,7 +6,14 @@ type Handler = (event: unknown, ...args: unknown[]) => unknown;
 /** What a test sees of the stand-in: what the desktop shell asked of Electron, and levers to pull as Electron would. */
 export interface StandIn {
   readonly electron: ElectronApi;
-  readonly app: EventEmitter & { quitCalls: number; exitCode: number | null; lockFree: boolean };
+  readonly app: EventEmitter & {
+    quitCalls: number;
+    exitCode: number | null;
+    lockFree: boolean;
+    /** Where the shell has told Electron to keep things. */
+    paths: Record<string, string>;
+    whenReady: () => Promise<void>;
+  };
   readonly windows: StandInWindow[];
   readonly ipcHandlers: Map<string, Handler>;
   readonly schemes: unknown[];
@@ -88,6 +95,10 @@ export function electronStandIn(appPath: string): StandIn {
       sandboxed = true;
     },
     whenReady: async () => {},
+    paths: {} as Record<string, string>,
+    setPath: (name: string, path: string) => {
+      app.paths[name] = path;
+    },
     getAppPath: () => appPath,
     quit: () => {
       app.quitCalls += 1;

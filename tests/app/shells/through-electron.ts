@@ -1,7 +1,8 @@
 import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { runDesktop } from '../../../app/electron/desktop.ts';
+import { startDesktop } from '../../../app/electron/desktop.ts';
 import { CALL_CHANNEL, PAGE_HOME } from '../../../app/electron/electron-api.ts';
+import type { LauncherReport } from '../../../app/electron/launcher-report.ts';
 import { electronStandIn, type StandIn } from './electron-stand-in.ts';
 import { writePage } from './page-folder.ts';
 import type { WayIn } from './way-in.ts';
@@ -10,6 +11,8 @@ const ROOT = join(import.meta.dirname, '../../..');
 
 export interface ThroughElectron extends WayIn {
   readonly standIn: StandIn;
+  /** What the program told its launcher. */
+  readonly reports: readonly LauncherReport[];
   /** Sends as some other frame than the window's own page would. */
   sendFrom(frame: { url: string; parent: unknown } | null, name: unknown, input: unknown): Promise<unknown>;
 }
@@ -25,9 +28,18 @@ function installedIn(folder: string): string {
 }
 
 /** Runs the desktop shell's real code against the stand-in, with its data in `folder`. */
-export async function throughElectron(folder: string): Promise<ThroughElectron> {
+export async function throughElectron(
+  folder: string,
+  more: { argv?: string[]; before?: (standIn: StandIn) => void } = {},
+): Promise<ThroughElectron> {
   const standIn = electronStandIn(installedIn(folder));
-  await runDesktop(standIn.electron, ['kneelwright', `--data=${join(folder, 'data')}`]);
+  // Chromium's own files lie in the user's cache; a test has one of its own.
+  process.env.XDG_CACHE_HOME = join(folder, 'cache');
+  const reports: LauncherReport[] = [];
+  const argv = ['kneelwright', `--data=${join(folder, 'data')}`, ...(more.argv ?? [])];
+  more.before?.(standIn);
+  await startDesktop(standIn.electron, argv, (report) => reports.push(report));
+  standIn.windows[0]?.webContents.emit('did-finish-load');
 
   async function sendFrom(frame: { url: string; parent: unknown } | null, name: unknown, input: unknown) {
     const handler = standIn.ipcHandlers.get(CALL_CHANNEL)!;
@@ -40,6 +52,7 @@ export async function throughElectron(folder: string): Promise<ThroughElectron> 
     (await sendFrom({ url: PAGE_HOME, parent: null }, name, input)) as never;
   return {
     standIn,
+    reports,
     sendFrom,
     send,
     call: send,
