@@ -1,24 +1,67 @@
+import { globSync, readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 
 const root = join(import.meta.dirname, '..');
-const project = (name: string, include: string[], testTimeout = 20_000) => ({
-  root,
-  test: { name, include, environment: 'node' as const, testTimeout, hookTimeout: 60_000 },
-});
+/** Test files that only the long run takes. */
+const LONG_ONLY = 'tests/**/*.long.test.ts';
+/** How a test file takes in `cases`, the number of random cases of this run. */
+const IMPORTS_CASES = /from '(?:\.\.\/)+cases\.ts'/;
+
+interface Kind {
+  readonly name: string;
+  /** Folders in `tests/`. */
+  readonly folders: readonly string[];
+  readonly testTimeout?: number;
+  /** Whether each file loads its modules anew. Without it a worker's files share them; the sources keep no state there. */
+  readonly isolate?: boolean;
+}
+
+/** One kind of test in the quick run (`npm test`). */
+function quick({ name, folders, testTimeout = 20_000, isolate = false }: Kind) {
+  const include = folders.map((folder) => `tests/${folder}/**/*.test.ts`);
+  const test = { name, include, exclude: [LONG_ONLY], isolate, testTimeout, hookTimeout: 60_000 };
+  return { root, test: { ...test, environment: 'node' as const } };
+}
+
+/** The same kind in the long run (`npm run test:long`): `*.long.test.ts`, and every file that asks for its `cases`. */
+function long(kind: Kind) {
+  const { test } = quick(kind);
+  const include = kind.folders.flatMap(longFiles);
+  const env = { KNEELWRIGHT_LONG: '1' };
+  return { root, test: { ...test, include, exclude: [], env, testTimeout: 1_800_000 } };
+}
+
+function longFiles(folder: string): string[] {
+  return globSync(`tests/${folder}/**/*.test.ts`, { cwd: root }).filter(
+    (file) => file.endsWith('.long.test.ts') || IMPORTS_CASES.test(readFileSync(join(root, file), 'utf8')),
+  );
+}
+
+/** Browser tests run after the others: they share both cores between the program, the browser and the test. */
+function last<P extends ReturnType<typeof quick>>({ test }: P, groupOrder: number) {
+  return { root, test: { ...test, maxWorkers: 1, sequence: { groupOrder } } };
+}
+
+const core: Kind = { name: 'core', folders: ['core'] };
+const reference: Kind = { name: 'reference', folders: ['reference'], testTimeout: 60_000 };
+const house: Kind = { name: 'house', folders: ['house', 'bench'] };
+const renderer: Kind = { name: 'renderer', folders: ['renderer'] };
+const app: Kind = { name: 'app', folders: ['app'], testTimeout: 60_000, isolate: true };
+const e2e: Kind = { name: 'e2e', folders: ['e2e'], testTimeout: 120_000 };
+const pure: Kind = { name: 'core-long', folders: ['core', 'reference', 'house', 'renderer'] };
 
 export default defineConfig({
   root,
   test: {
+    maxWorkers: availableParallelism(),
     projects: [
-      project('core', ['tests/core/**/*.test.ts', 'tests/house/**/*.test.ts', 'tests/bench/**/*.test.ts']),
-      project('reference', ['tests/reference/**/*.test.ts'], 60_000),
-      project('app', ['tests/app/**/*.test.ts'], 60_000),
-      project('renderer', ['tests/renderer/**/*.test.ts']),
-      {
-        ...project('e2e', ['tests/e2e/**/*.test.ts'], 120_000),
-        test: { ...project('e2e', ['tests/e2e/**/*.test.ts'], 120_000).test, fileParallelism: false },
-      },
+      ...[core, reference, house, renderer, app].map(quick),
+      last(quick(e2e), 1),
+      long(pure),
+      long({ ...app, name: 'app-long' }),
+      last(long({ ...e2e, name: 'e2e-long' }), 2),
     ],
   },
 });

@@ -3,6 +3,7 @@ import type { Manifold } from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import type { Hull } from '../../core/hull/hull.ts';
+import { cases } from '../cases.ts';
 import { sampleHull } from './hydro-sample-hulls.ts';
 import { cosinePlaces, ellipsoid, wigley } from './hydro-shapes.ts';
 import { loftedSections, solidGeometry, solidOf, solidUnder } from './hydro-solid.ts';
@@ -13,7 +14,7 @@ import { loftedSections, solidGeometry, solidOf, solidUnder } from './hydro-soli
  * the formula at far more stations than the hull has, so that the lofting itself is under test too.
  */
 const SEED = 20260415;
-const CASES = 200;
+const CASES = cases(25, 200);
 const VOLUME = 1e-3;
 const CENTROID_M = 0.5e-3;
 

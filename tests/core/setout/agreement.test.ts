@@ -8,6 +8,7 @@ import { planView, viewStretch } from '../../../core/setout/sheet-views.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { showPicture } from '../../../core/show/show-picture.ts';
 import { showScene } from '../../../core/show/show-scene.ts';
+import { cases } from '../../cases.ts';
 import { inventedFit, inventedSetOut } from './invented-set-out.ts';
 import { areaOf, boxOf, distance, linesOn } from './read-shapes.ts';
 
@@ -61,7 +62,7 @@ describe('the bench’s outlines and the sheet’s', () => {
           expect(gap, name).toBeLessThan(0.75);
         }
       }),
-      { seed: SEED, numRuns: 20 },
+      { seed: SEED, numRuns: cases(5, 20) },
     );
   });
 
@@ -79,7 +80,7 @@ describe('the bench’s outlines and the sheet’s', () => {
           );
         }
       }),
-      { seed: SEED, numRuns: 20 },
+      { seed: SEED, numRuns: cases(5, 20) },
     );
   });
 

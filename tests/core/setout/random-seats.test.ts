@@ -5,12 +5,13 @@ import { MARKS, type MarkName } from '../../../core/setout/marks.ts';
 import type { SeatSetOut } from '../../../core/setout/set-out.ts';
 import { sheetBlocks } from '../../../core/setout/sheet-blocks.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
+import { cases } from '../../cases.ts';
 import { inventedSetOut, ROWS_OF_HOLES } from './invented-set-out.ts';
 import { dimensionsOf, distance } from './read-shapes.ts';
 
 /** What holds of every seat, on seats made at random within what a coach may set. */
 const SEED = 20260508;
-const CASES = 25;
+const CASES = cases(5, 25);
 
 const { seat } = inventedSetOut().work;
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -5,6 +5,7 @@ import { estimateBody } from '../../../core/body/estimate-body.ts';
 import type { Seat } from '../../../core/fit/seat-schema.ts';
 import { solveStance } from '../../../core/stance/solve-stance.ts';
 import { STANCE_ANGLES, STANCE_UNKNOWNS } from '../../../core/stance/stance.ts';
+import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 import { degrees, frame, place, plausible, unknownsOf } from './plausible.ts';
 
@@ -36,7 +37,7 @@ describe('no path dependence', () => {
           expect(cold.iterations).toBeLessThan(60);
         }
       }),
-      { seed: 2026, numRuns: 1500 },
+      { seed: 2026, numRuns: cases(150, 1500) },
     );
   });
 
@@ -66,7 +67,7 @@ describe('no path dependence', () => {
         }
         expectSame(home, q, `${phase}, after dragging ${part}.${field}`);
       }),
-      { seed: 515, numRuns: 60 },
+      { seed: 515, numRuns: cases(15, 60) },
     );
   });
 });
@@ -189,7 +190,7 @@ describe('the same facts for every body and fitting of the plausible range', () 
     return solve({ body, seat: place(seat, { [part]: { [field]: to } }) });
   };
   const holds = (seed: number, fact: (at: Case) => void) =>
-    fc.assert(fc.property(plausible, fact), { seed, numRuns: 150 });
+    fc.assert(fc.property(plausible, fact), { seed, numRuns: cases(40, 150) });
 
   it('rest farther aft opens the kneeling knee, where it reaches', () => {
     holds(101, (at) => {

@@ -6,6 +6,7 @@ import { labelObstacles } from '../../../renderer/drawing/label-obstacles.ts';
 import { crosses, overlap, type PlacedLabel, placeLabels } from '../../../renderer/drawing/label-placer.ts';
 import { captionsOf } from '../../../renderer/drawing/parts/captions.ts';
 import type { Scene } from '../../../renderer/drawing/scene.ts';
+import { cases } from '../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../core/example/example-fit.ts';
 import { drawnScene, roughWidth } from './drawn-scene.ts';
 
@@ -104,7 +105,7 @@ describe('labels of the drawing', () => {
           expect(labels.map(({ id }) => id).sort()).toEqual([...wanted].sort());
           expectClear(scene, labels);
         }),
-        { seed: SEED, numRuns: 40 },
+        { seed: SEED, numRuns: cases(4, 40) },
       );
     },
     60_000,
