@@ -56,7 +56,7 @@ export const SENTENCES = {
   'erase-reach': (copiesLeft: number) =>
     `${copiesLeft > 0 ? 'Some older copies could not be rewritten: delete the files listed. ' : ''}Bundles, prints and files saved elsewhere cannot be reached from here: delete those yourself.`,
   'erase-unfinished': (paths: readonly string[]) =>
-    `An erasure that was cut short has been finished. These older copies could not be rewritten: delete them by hand. ${paths.join(', ')}`,
+    `An erasure that was cut short has been finished. These older copies could not be rewritten; delete them by hand: ${paths.join(', ')}.`,
   'choose-bundle': 'Bundle to import',
   'bundle-refused': 'This bundle was not taken in. Nothing was changed. What is wrong with it:',
   'no-such-bundle': 'This bundle is no longer at hand. Nothing was changed. Choose the file again.',
