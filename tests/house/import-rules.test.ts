@@ -1,10 +1,12 @@
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
+/** What the linter reads of the house beside the sources. */
+const SETTINGS = ['.biome.json', '.gitignore', 'tests/house/rules'];
 const IMPORTS = 'lint/style/noRestrictedImports';
 
 /** Source texts, each with the folder of the house that it would stand in. */
@@ -60,7 +62,7 @@ function lintAll(probes: readonly Probe[]): (probe: Probe) => readonly string[] 
   const house = mkdtempSync(join(tmpdir(), 'kneelwright-house-'));
   const fileOf = (at: number) => `${probes[at]![0]}/probe-${at}/probe.ts`;
   try {
-    for (const name of ['.biome.json', '.gitignore']) copyFileSync(join(root, name), join(house, name));
+    for (const name of SETTINGS) cpSync(join(root, name), join(house, name), { recursive: true });
     probes.forEach(([folder, source], at) => {
       mkdirSync(join(house, folder, `probe-${at}`), { recursive: true });
       writeFileSync(join(house, fileOf(at)), source);
