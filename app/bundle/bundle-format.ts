@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import type { PhotoMime } from '../contract/photos.ts';
 import { instant } from '../contract/records.ts';
-import { incomingAthlete, incomingBoat, incomingPaddle } from '../store/incoming.ts';
+import { incomingAthlete, incomingBoat, incomingPaddle, removedPhoto } from '../store/incoming.ts';
 
 /** Written into every bundle, so that a later program knows what it reads. */
-export const BUNDLE_FORMAT = 'kneelwright-bundle/1';
+export const BUNDLE_FORMAT = 'kneelwright-bundle/2';
+/** Written by programs that kept no versions of fields. */
+const FIRST_FORMAT = 'kneelwright-bundle/1';
 export const BUNDLE_ENDING = 'kneelwright';
 export const BUNDLE_MIME = 'application/zip';
 
@@ -23,7 +25,7 @@ export type BundleLimits = Readonly<typeof BUNDLE_LIMITS>;
 
 /** The list of contents, `bundle.json`: the last file of a bundle, so that a cut-off one has none. */
 export const bundleContents = z.strictObject({
-  format: z.literal(BUNDLE_FORMAT),
+  format: z.enum([BUNDLE_FORMAT, FIRST_FORMAT]),
   program: z.string().max(60),
   madeAt: instant,
   files: z
@@ -34,6 +36,7 @@ export const bundleContents = z.strictObject({
 export const bundleAthletes = z.array(incomingAthlete).max(100_000);
 export const bundleBoats = z.array(incomingBoat).max(100_000);
 export const bundlePaddles = z.array(incomingPaddle).max(100_000);
+export const bundleRemovedPhotos = z.array(removedPhoto).max(100_000);
 
 /** The only names a bundle may hold. Nothing is ever written under them, so they cannot lead anywhere. */
 export const BUNDLE_NAMES = {
@@ -42,6 +45,7 @@ export const BUNDLE_NAMES = {
   athletes: /^athletes\.json$/,
   boats: /^boats\.json$/,
   paddles: /^paddles\.json$/,
+  removedPhotos: /^removed-photos\.json$/,
   fit: /^fits\/[0-9a-f-]{36}\.json$/,
   photo: /^photos\/[0-9a-f-]{36}\.(jpg|png|webp)$/,
   unreadable: /^unreadable\/[a-z]{1,20}-[0-9]{1,6}\.txt$/,
@@ -68,8 +72,10 @@ athletes.json   all athletes: body, tape measures, limits, consents, every earli
 boats.json      all boats: hull, floorboard, hardware, stock, seats, and which photographs there are
 paddles.json    all of the club's paddles
 photos/ID.jpg   photographs of boats as they were kept
+removed-photos.json  identifiers of photographs that were removed
 fits/ID.json    one fit each: every revision with its name, reason and time, the draft if there was one, and its trials
                 on the water
+versions        in each of them: which store wrote each field last, so that two stores are merged field by field
 unreadable/     rows that the program could no longer read, as they stood
 
 It holds personal data of the athletes in it, minors perhaps among them. Keep it as carefully as the program's own folder,

@@ -9,6 +9,7 @@ import {
   bundleBoats,
   bundleContents,
   bundlePaddles,
+  bundleRemovedPhotos,
   photoFileName,
 } from './bundle-format.ts';
 import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
@@ -76,6 +77,9 @@ function itemsOf(file: BundleFile): Incoming[] {
   }
   if (BUNDLE_NAMES.paddles.test(file.name)) {
     return parseFile(file, bundlePaddles).map((item) => ({ kind: 'paddle', item }));
+  }
+  if (BUNDLE_NAMES.removedPhotos.test(file.name)) {
+    return parseFile(file, bundleRemovedPhotos).map((item) => ({ kind: 'removed-photo', item }));
   }
   if (!BUNDLE_NAMES.fit.test(file.name)) return [];
   return [{ kind: 'fit', item: parseFile(file, incomingFit) }];

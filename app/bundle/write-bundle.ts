@@ -7,6 +7,7 @@ import {
   readIncomingBoats,
   readIncomingFit,
   readIncomingPaddles,
+  readRemovedPhotos,
 } from '../store/read-incoming.ts';
 import { now, type Store } from '../store/store.ts';
 import { BUNDLE_FORMAT, type bundleContents, photoFileName, READ_ME } from './bundle-format.ts';
@@ -31,6 +32,7 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
   yield;
   add('paddles.json', JSON.stringify(readIncomingPaddles(store.db), null, 1));
   yield;
+  add('removed-photos.json', JSON.stringify(readRemovedPhotos(store.db), null, 1));
   for (const [photo, bytes] of photos) {
     if (bytes) add(photoFileName(photo), bytes);
     yield;

@@ -3,6 +3,8 @@ import { id, instant } from './records.ts';
 
 export const photoMime = z.enum(['image/jpeg', 'image/png', 'image/webp']);
 export const photoCaption = z.string().trim().max(200);
+/** What is written under a photograph: all of it that can be changed. */
+export const photoText = z.strictObject({ caption: photoCaption });
 /** A picture as Base64 text; the largest that a call takes. The store's own limit is lower. */
 export const photoData = z.base64().max(8 * 1024 * 1024);
 

@@ -10,7 +10,14 @@ export const backupRecord = z.strictObject({
 });
 
 const count = z.int().min(0);
-const mergeCount = z.strictObject({ added: count, updated: count, same: count, keptNewer: count });
+const mergeCount = z.strictObject({
+  added: count,
+  updated: count,
+  same: count,
+  keptNewer: count,
+  /** Fields changed on both sides: both values are kept, and a person decides. */
+  conflicts: count,
+});
 
 /** What became, or would become, of everything that comes in from a bundle or a damaged store. */
 export const mergeCounts = z.strictObject({
@@ -21,8 +28,10 @@ export const mergeCounts = z.strictObject({
   revisions: mergeCount,
   trials: mergeCount,
   photos: mergeCount,
-  /** Drafts that came in beside other work here, and are kept as revisions of their own. */
-  draftsKeptAsRevisions: count,
+  /** People who were erased here and whom the file still holds: they stay erased. */
+  refusedErased: count,
+  /** People who were erased elsewhere, and are erased here too. */
+  erasedHere: count,
 });
 
 /** Told once, after a damaged store was found at the start. */

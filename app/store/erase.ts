@@ -3,6 +3,7 @@ import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { isOf, type LooseFit, type Person, withoutPerson } from './erase-from-fit.ts';
 import { eraseMeasurings } from './erase-measurings.ts';
 import { eraseTrials, hasTrials, wordsWithoutTrials } from './erase-trials.ts';
+import { dropWaitingValues, eraseVersionsOf } from './erase-versions.ts';
 import { listEntry } from './fit-list-entry.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
 
@@ -53,6 +54,10 @@ export function eraseAthlete(db: Database.Database, person: Person): Erasure {
     wordsWithoutTrials(db, crews, { person, gone });
   });
   db.prepare('DELETE FROM athletes WHERE id = ?').run(person.id);
+  eraseVersionsOf(db, 'athlete', [person.id]);
+  eraseVersionsOf(db, 'fit', alone);
+  eraseVersionsOf(db, 'trial', gone);
+  dropWaitingValues(db, [person.id, jsonInside(person.name)]);
   db.prepare(
     "DELETE FROM quarantine WHERE (table_name = 'athletes' AND row_id = @id) OR instr(raw, @id) OR instr(raw, @name)",
   ).run({ id: person.id, name: jsonInside(person.name) });

@@ -7,7 +7,8 @@ import { listEntry, newestDraft, touchFit } from './fit-list-entry.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { listRevisions, newestReadableRevision } from './revisions.ts';
 import { searchPattern } from './search-text.ts';
-import { atomically, now, type Store } from './store.ts';
+import { now, type Store } from './store.ts';
+import { tracked } from './track.ts';
 
 interface FitRow {
   readonly id: string;
@@ -78,7 +79,7 @@ function fitSummary(store: Store, id: string): FitSummary | null {
 /** Makes a fit; what it holds is its first draft. */
 export function createFit(store: Store, fit: Fit): OpenedFit {
   const id = randomUUID();
-  return atomically(store, () => {
+  return tracked(store, { kind: 'fit', id }, () => {
     const at = now(store);
     store.db
       .prepare(
@@ -126,7 +127,7 @@ export function saveDraft(
   store: Store,
   draft: { id: string; fit: Fit; basedOn?: string | null },
 ): { savedAt: string } | 'none' | 'conflict' {
-  return atomically(store, () => {
+  return tracked(store, { kind: 'fit', id: draft.id }, () => {
     const { id, fit } = draft;
     const known = newestDraft(store, id);
     if (known === 'none') return 'none';
@@ -139,11 +140,12 @@ export function saveDraft(
 }
 
 /** `at`, or a millisecond after `before` where the clock has not moved on: two drafts never share an instant. */
-function laterThan(before: string | null, at: string): string {
+export function laterThan(before: string | null, at: string): string {
   return before !== null && at <= before ? new Date(Date.parse(before) + 1).toISOString() : at;
 }
 
-function writeDraft(store: Store, { id, fit, at }: { id: string; fit: Fit; at: string }): void {
+/** Writes a draft's row; part of a larger edit that is noted as a whole. */
+export function writeDraft(store: Store, { id, fit, at }: { id: string; fit: Fit; at: string }): void {
   store.db
     .prepare(
       `INSERT INTO drafts (fit_id, saved_at, fit) VALUES (?, ?, ?)
@@ -155,7 +157,7 @@ function writeDraft(store: Store, { id, fit, at }: { id: string; fit: Fit; at: s
 
 /** Forgets a draft, unless it is all there is of the fit. */
 export function discardDraft(store: Store, id: string): OpenedFit | 'none' | 'damaged' | 'only-draft' {
-  return atomically(store, () => {
+  return tracked(store, { kind: 'fit', id }, () => {
     const newest = newestReadableRevision(store, id);
     if (!newest) return store.db.prepare('SELECT 1 FROM fits WHERE id = ?').get(id) ? 'only-draft' : 'none';
     store.db.prepare('DELETE FROM drafts WHERE fit_id = ?').run(id);
@@ -167,8 +169,10 @@ export function discardDraft(store: Store, id: string): OpenedFit | 'none' | 'da
 
 /** Sets a fit aside from the list, or back into it; nothing of it is lost. Null if there is none. */
 export function setFitArchived(store: Store, id: string, archived: boolean): FitSummary | null {
-  store.db
-    .prepare('UPDATE fits SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?')
-    .run(archived ? 1 : 0, now(store), id);
-  return fitSummary(store, id);
+  return tracked(store, { kind: 'fit', id }, () => {
+    store.db
+      .prepare('UPDATE fits SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?')
+      .run(archived ? 1 : 0, now(store), id);
+    return fitSummary(store, id);
+  });
 }

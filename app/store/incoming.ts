@@ -7,8 +7,12 @@ import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { photoCaption, photoMime } from '../contract/photos.ts';
 import { id, instant, revisionAnswers } from '../contract/records.ts';
+import { recordVersions } from './record-versions.ts';
 
 const dates = { createdAt: instant, changedAt: instant, archivedAt: instant.nullable() };
+
+/** Missing in what an older program wrote. */
+const versions = recordVersions.optional();
 
 export const incomingMeasuring = z.strictObject({ savedAt: instant, measuring: measuringSchema });
 
@@ -18,10 +22,22 @@ export const incomingAthlete = z.strictObject({
   athlete: athleteSchema,
   ...dates,
   measurings: z.array(incomingMeasuring).max(10_000).default([]),
+  /** Another entry of the same person, to which this one was joined. */
+  joinedInto: id.nullable().default(null),
+  versions,
 });
 
 /** A photograph that a bundle has as a file of its own. */
-export const incomingPhoto = z.strictObject({ id, caption: photoCaption, mime: photoMime, addedAt: instant });
+export const incomingPhoto = z.strictObject({
+  id,
+  caption: photoCaption,
+  mime: photoMime,
+  addedAt: instant,
+  versions,
+});
+
+/** A photograph that was removed. */
+export const removedPhoto = z.strictObject({ id, versions: recordVersions });
 
 /** A boat on its way in, and which photographs of it follow. */
 export const incomingBoat = z.strictObject({
@@ -29,10 +45,11 @@ export const incomingBoat = z.strictObject({
   boat: boatSchema,
   ...dates,
   photos: z.array(incomingPhoto).max(1000).default([]),
+  versions,
 });
 
 /** A paddle of the club on its way in. */
-export const incomingPaddle = z.strictObject({ id, paddle: stockPaddleSchema, ...dates });
+export const incomingPaddle = z.strictObject({ id, paddle: stockPaddleSchema, ...dates, versions });
 
 export const incomingRevision = z.strictObject({
   id,
@@ -49,6 +66,7 @@ export const incomingTrial = z.strictObject({
   athleteId: id.nullable(),
   trial: trialSchema,
   ...dates,
+  versions,
 });
 export const incomingDraft = z.strictObject({ savedAt: instant, fit: fitSchema });
 
@@ -60,6 +78,7 @@ export const incomingFit = z
     revisions: z.array(incomingRevision).max(100_000),
     draft: incomingDraft.nullable(),
     trials: z.array(incomingTrial).max(100_000).default([]),
+    versions,
   })
   .refine((fit) => fit.revisions.length > 0 || fit.draft !== null, {
     path: ['revisions'],
@@ -71,15 +90,18 @@ export type IncomingPhoto = z.infer<typeof incomingPhoto>;
 type IncomingAthlete = z.infer<typeof incomingAthlete>;
 type IncomingBoat = z.infer<typeof incomingBoat>;
 type IncomingPaddle = z.infer<typeof incomingPaddle>;
+export type RemovedPhoto = z.infer<typeof removedPhoto>;
 export type IncomingFit = z.infer<typeof incomingFit>;
 export type IncomingRevision = z.infer<typeof incomingRevision>;
 export type IncomingTrial = z.infer<typeof incomingTrial>;
 
+/** Everything that may come in. */
 export type Incoming =
   | { readonly kind: 'athlete'; readonly item: IncomingAthlete }
   | { readonly kind: 'boat'; readonly item: IncomingBoat }
   | { readonly kind: 'paddle'; readonly item: IncomingPaddle }
   | { readonly kind: 'fit'; readonly item: IncomingFit }
+  | { readonly kind: 'removed-photo'; readonly item: RemovedPhoto }
   /** Comes after its boat. */
   | {
       readonly kind: 'photo';

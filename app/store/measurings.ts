@@ -1,7 +1,8 @@
 import type { Athlete } from '../../core/fit/athlete-schema.ts';
 import { type Measuring, measuringOf, measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { putBack, type RowPlace, readStored } from './quarantine.ts';
-import { atomically, now, type Store } from './store.ts';
+import { now, type Store } from './store.ts';
+import { tracked } from './track.ts';
 
 interface Row {
   readonly takenOn: string;
@@ -27,6 +28,11 @@ export function listMeasurings(store: Store, athleteId: string): Measuring[] {
 
 /** Keeps what was measured on one day; what was kept of the same day before gives way. */
 export function saveMeasuring(store: Store, athleteId: string, measuring: Measuring): void {
+  tracked(store, { kind: 'athlete', id: athleteId }, () => writeMeasuring(store, athleteId, measuring));
+}
+
+/** Writes one day's row; part of a larger edit that is noted as a whole. */
+export function writeMeasuring(store: Store, athleteId: string, measuring: Measuring): void {
   const text = JSON.stringify(measuring);
   store.db
     .prepare(
@@ -40,12 +46,12 @@ export function saveMeasuring(store: Store, athleteId: string, measuring: Measur
 
 /** Keeps the body that an athlete's document describes among the measurings. */
 export function recordBody(store: Store, athleteId: string, athlete: Athlete): void {
-  saveMeasuring(store, athleteId, measuringOf(athlete, now(store).slice(0, 10)));
+  writeMeasuring(store, athleteId, measuringOf(athlete, now(store).slice(0, 10)));
 }
 
 /** Takes one day's entry off the measurings; false if there is none. */
 export function removeMeasuring(store: Store, athleteId: string, takenOn: string): boolean {
-  return atomically(store, () => {
+  return tracked(store, { kind: 'athlete', id: athleteId }, () => {
     const gone = store.db
       .prepare('DELETE FROM measurings WHERE athlete_id = ? AND taken_on = ?')
       .run(athleteId, takenOn);

@@ -2,13 +2,18 @@
 export interface MergeCount {
   /** Not known here before. */
   added: number;
-  /** Known here, and newer in what came in. */
+  /** Known here; something of it was changed elsewhere, and was taken over. */
   updated: number;
   /** Known here in the same state. */
   same: number;
   /** Known here in a newer state, which was kept. */
   keptNewer: number;
+  /** Fields that were changed both here and elsewhere: both values are kept, and a person decides. */
+  conflicts: number;
 }
+
+/** What became of one item. */
+export type MergeOutcome = Exclude<keyof MergeCount, 'conflicts'>;
 
 export interface MergeCounts {
   readonly athletes: MergeCount;
@@ -20,13 +25,15 @@ export interface MergeCounts {
   readonly trials: MergeCount;
   /** Photographs of boats. */
   readonly photos: MergeCount;
-  /** Drafts that came in beside other work here, and were kept as revisions of their own. */
-  draftsKeptAsRevisions: number;
+  /** People who were erased here, and stay erased. */
+  refusedErased: number;
+  /** People who were erased elsewhere, and now are here. */
+  erasedHere: number;
 }
 
 /** Nothing has come in. */
 export function emptyCounts(): MergeCounts {
-  const none = (): MergeCount => ({ added: 0, updated: 0, same: 0, keptNewer: 0 });
+  const none = (): MergeCount => ({ added: 0, updated: 0, same: 0, keptNewer: 0, conflicts: 0 });
   return {
     athletes: none(),
     boats: none(),
@@ -35,6 +42,7 @@ export function emptyCounts(): MergeCounts {
     revisions: none(),
     trials: none(),
     photos: none(),
-    draftsKeptAsRevisions: 0,
+    refusedErased: 0,
+    erasedHere: 0,
   };
 }

@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { damageOf } from './integrity.ts';
 import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
 import type { Store } from './store.ts';
+import { settleIdentity } from './store-identity.ts';
 
 /** `KNLW`: marks the file as this program's in its header. */
 const APPLICATION_ID = 0x4b4e4c57;
@@ -45,7 +46,9 @@ export function openStore(folder: string, clock: () => number = Date.now): Store
     }
     rmSync(file + SUSPECT, { force: true });
     const store: Store = { db, folder, file, clock };
-    return { kind: 'open', store, copiedTo: migrate(store) };
+    const copiedTo = migrate(store);
+    settleIdentity(store);
+    return { kind: 'open', store, copiedTo };
   } catch (error) {
     db?.close();
     return { kind: 'refused', refusal: refusalOf(error, { folder, file }) };

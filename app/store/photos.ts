@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { PhotoMime, PhotoRecord } from '../contract/photos.ts';
 import { atomically, now, type Store } from './store.ts';
+import { tracked } from './track.ts';
 
 /** One photograph, largest, bytes: what the page makes of a telephone's picture stays well below. */
 export const PHOTO_BYTES = 4 * 1024 * 1024;
@@ -43,12 +44,14 @@ export function addPhoto(
     if (listPhotos(store, boatId).length >= PHOTOS_OF_A_BOAT) return 'too-many';
     if (bytesOfAll(store) + bytes.length > ALL_PHOTO_BYTES) return 'store-full';
     const id = randomUUID();
-    store.db
-      .prepare(
-        'INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at) VALUES (?, ?, ?, ?, ?, ?)',
-      )
-      .run(id, boatId, caption, mime, Buffer.from(bytes), now(store));
-    return photoRecord(store, id)!;
+    return tracked(store, { kind: 'photo', id }, () => {
+      store.db
+        .prepare(
+          'INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at) VALUES (?, ?, ?, ?, ?, ?)',
+        )
+        .run(id, boatId, caption, mime, Buffer.from(bytes), now(store));
+      return photoRecord(store, id)!;
+    });
   });
 }
 
@@ -63,13 +66,19 @@ function photoRecord(store: Store, id: string): PhotoRecord | null {
 
 /** Writes another caption under a photograph; null if there is none. */
 export function describePhoto(store: Store, id: string, caption: string): PhotoRecord | null {
-  store.db.prepare('UPDATE boat_photos SET caption = ? WHERE id = ?').run(caption, id);
-  return photoRecord(store, id);
+  return tracked(store, { kind: 'photo', id }, () => {
+    store.db.prepare('UPDATE boat_photos SET caption = ? WHERE id = ?').run(caption, id);
+    return photoRecord(store, id);
+  });
 }
 
 /** Takes a photograph out of the store; false if there is none. */
 export function removePhoto(store: Store, id: string): boolean {
-  return store.db.prepare('DELETE FROM boat_photos WHERE id = ?').run(id).changes > 0;
+  return tracked(
+    store,
+    { kind: 'photo', id },
+    () => store.db.prepare('DELETE FROM boat_photos WHERE id = ?').run(id).changes > 0,
+  );
 }
 
 /** What kind of picture these bytes are by their own first ones (PNG, JFIF and WebP specifications); null if none. */

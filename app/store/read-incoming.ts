@@ -13,7 +13,10 @@ import {
   incomingPhoto,
   incomingRevision,
   incomingTrial,
+  type RemovedPhoto,
+  removedPhoto,
 } from './incoming.ts';
+import { type RecordRef, type RecordVersions, readVersions } from './record-versions.ts';
 
 type Row = Record<string, unknown>;
 
@@ -51,24 +54,25 @@ export function readIncoming(db: Database.Database): ReadIncoming {
   );
   const athletes = rows('athletes').flatMap((row) =>
     parsed(incomingAthlete, {
-      ...document(row, 'athlete'),
+      ...document(db, row, 'athlete'),
       measurings: measurings.get(String(row.id)) ?? [],
     }),
   );
-  const boats = rows('boats').flatMap((row) => parsed(incomingBoat, document(row, 'boat')));
-  const paddles = rows('paddles').flatMap((row) => parsed(incomingPaddle, document(row, 'paddle')));
+  const boats = rows('boats').flatMap((row) => parsed(incomingBoat, document(db, row, 'boat')));
+  const paddles = rows('paddles').flatMap((row) => parsed(incomingPaddle, document(db, row, 'paddle')));
   const answers = new Map(rows('revision_words').map((row) => [row.revision_id, row.answers]));
   const revisions = grouped(rows('revisions'), 'fit_id', (row) =>
     parsed(incomingRevision, revisionOf({ ...row, answers: answers.get(row.id) })),
   );
   const drafts = grouped(rows('drafts'), 'fit_id', (row) => parsed(incomingDraft, draftOf(row)));
-  const trials = grouped(rows('trials'), 'fit_id', (row) => parsed(incomingTrial, trialOf(row)));
+  const trials = grouped(rows('trials'), 'fit_id', (row) => parsed(incomingTrial, trialOf(db, row)));
   const fits = new Map(rows('fits').map((row) => [String(row.id), row]));
   const ids = new Set([...fits.keys(), ...revisions.keys(), ...drafts.keys()]);
   const whole = [...ids].flatMap((id) => {
     const parts = { revisions: revisions.get(id) ?? [], draft: drafts.get(id)?.[0] ?? null };
     const dates = datesOf(fits.get(id), parts);
-    return parsed(incomingFit, { id, ...dates, ...parts, trials: trials.get(id) ?? [] });
+    const versions = versionsOf(db, { kind: 'fit', id });
+    return parsed(incomingFit, { id, ...dates, ...parts, trials: trials.get(id) ?? [], versions });
   });
   return {
     items: [
@@ -94,7 +98,7 @@ export function readIncomingAthletes(db: Database.Database): z.output<typeof inc
       const measurings = measuringsOf
         .all(row.id)
         .flatMap((one) => incomingMeasuring.safeParse(measuringRow(one)).data ?? []);
-      return incomingAthlete.safeParse({ ...document(row, 'athlete'), measurings }).data ?? [];
+      return incomingAthlete.safeParse({ ...document(db, row, 'athlete'), measurings }).data ?? [];
     });
 }
 
@@ -107,8 +111,11 @@ export function readIncomingBoats(db: Database.Database): z.output<typeof incomi
     .prepare<[], Row>('SELECT * FROM boats ORDER BY created_at, id')
     .all()
     .flatMap((row) => {
-      const photos = photosOf.all(row.id).flatMap((photo) => incomingPhoto.safeParse(photo).data ?? []);
-      return incomingBoat.safeParse({ ...document(row, 'boat'), photos }).data ?? [];
+      const photos = photosOf.all(row.id).flatMap((photo) => {
+        const versions = versionsOf(db, { kind: 'photo', id: String(photo.id) });
+        return incomingPhoto.safeParse({ ...photo, versions }).data ?? [];
+      });
+      return incomingBoat.safeParse({ ...document(db, row, 'boat'), photos }).data ?? [];
     });
 }
 
@@ -117,7 +124,21 @@ export function readIncomingPaddles(db: Database.Database): z.output<typeof inco
   return db
     .prepare<[], Row>('SELECT * FROM paddles ORDER BY created_at, id')
     .all()
-    .flatMap((row) => incomingPaddle.safeParse(document(row, 'paddle')).data ?? []);
+    .flatMap((row) => incomingPaddle.safeParse(document(db, row, 'paddle')).data ?? []);
+}
+
+/** Photographs that were removed from a sound store. */
+export function readRemovedPhotos(db: Database.Database): RemovedPhoto[] {
+  return (
+    db
+      .prepare<[], string>(
+        "SELECT DISTINCT record_id FROM field_versions WHERE kind = 'photo' AND record_id NOT IN (SELECT id FROM boat_photos)",
+      )
+      .pluck()
+      .all() as unknown as string[]
+  ).flatMap(
+    (id) => removedPhoto.safeParse({ id, versions: versionsOf(db, { kind: 'photo', id }) }).data ?? [],
+  );
 }
 
 /** One fit of a sound store with its revisions, oldest first; null if nothing of it reads. */
@@ -135,9 +156,10 @@ export function readIncomingFit(db: Database.Database, id: string): IncomingFit 
   const trials = db
     .prepare<[string], Row>('SELECT * FROM trials WHERE fit_id = ? ORDER BY created_at, id')
     .all(id)
-    .flatMap((trial) => incomingTrial.safeParse(trialOf(trial)).data ?? []);
+    .flatMap((trial) => incomingTrial.safeParse(trialOf(db, trial)).data ?? []);
   const parts = { revisions, draft };
-  return incomingFit.safeParse({ id, ...datesOf(row, parts), ...parts, trials }).data ?? null;
+  const versions = versionsOf(db, { kind: 'fit', id });
+  return incomingFit.safeParse({ id, ...datesOf(row, parts), ...parts, trials, versions }).data ?? null;
 }
 
 function readTable(db: Database.Database, table: string): { rows: Row[]; broken: boolean } {
@@ -156,8 +178,19 @@ function readTable(db: Database.Database, table: string): { rows: Row[]; broken:
   return { rows: [...rows.values()], broken };
 }
 
-function document(row: Row, column: string): Row {
-  return { id: row.id, [column]: json(row[column]), ...datesOf(row) };
+function document(db: Database.Database, row: Row, column: 'athlete' | 'boat' | 'paddle'): Row {
+  const versions = versionsOf(db, { kind: column, id: String(row.id) });
+  const joined = column === 'athlete' ? { joinedInto: row.joined_into ?? null } : {};
+  return { id: row.id, [column]: json(row[column]), ...datesOf(row), ...joined, versions };
+}
+
+/** None where the store is older, or damaged there: its values then count as written without ancestors. */
+function versionsOf(db: Database.Database, ref: RecordRef): RecordVersions | undefined {
+  try {
+    return readVersions({ db }, ref) ?? undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 function measuringRow({ saved_at, measuring }: Row): Row {
@@ -171,7 +204,7 @@ function revisionOf(row: Row): Row {
   return { id, number, name, reason, savedAt: saved_at, fit: json(row.fit), answers };
 }
 
-function trialOf(row: Row): Row {
+function trialOf(db: Database.Database, row: Row): Row {
   const { id, revision_id, athlete_id } = row;
   return {
     id,
@@ -179,6 +212,7 @@ function trialOf(row: Row): Row {
     athleteId: athlete_id,
     trial: json(row.trial),
     ...datesOf(row),
+    versions: versionsOf(db, { kind: 'trial', id: String(id) }),
   };
 }
 

@@ -72,7 +72,7 @@ function salvage(store: Store, path: string): Omit<Recovery, 'setAsideAt'> {
 /** Each on its own: one that breaks off, or is of an older version, does not keep the others from being saved. */
 function salvageOtherTables(store: Store, copy: string): string[] {
   return withAttached(store, copy, () =>
-    otherTables(store).filter((table) => {
+    [...otherTables(store), 'field_versions'].filter((table) => {
       try {
         atomically(store, () => addRowsOf(store, table, 'other'));
         return false;

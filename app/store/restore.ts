@@ -4,7 +4,10 @@ import { backupFolder, listBackups } from './backups.ts';
 import { addRowsOf, mergeIn, otherTables } from './merge.ts';
 import { closeStore, openStore, STORE_FILE } from './open-store.ts';
 import { readIncoming } from './read-incoming.ts';
+import { readLeaves } from './record-rows.ts';
 import { atomically, type Store } from './store.ts';
+import { countOnFrom, renewIdentity } from './store-identity.ts';
+import { noteChange } from './track.ts';
 
 /** `replace` makes the store what it was then; `bring-back` only adds what is missing now. */
 export type RestoreHow = 'replace' | 'bring-back';
@@ -27,8 +30,10 @@ export function restoreBackup(store: Store, name: string, how: RestoreHow): Rest
     withAttached(store, copy, () =>
       atomically(store, () => {
         if (how === 'replace') return replaceEveryRow(store);
-        mergeIn(store, items);
-        for (const table of otherTables(store)) addRowsOf(store, table, 'other');
+        mergeIn(store, items, 'bring-back');
+        noteAddedPhotos(store, () => {
+          for (const table of otherTables(store)) addRowsOf(store, table, 'other');
+        });
       }),
     );
     return 'restored';
@@ -47,8 +52,23 @@ export function withAttached<T>(store: Store, path: string, work: () => T): T {
   }
 }
 
-/** Every table's rows give way to those of the other database, which has the same version. */
-function replaceEveryRow({ db }: Store): void {
+/** Photographs that come back are written down as an edit: a removal that was noted earlier no longer holds. */
+function noteAddedPhotos(store: Store, add: () => void): void {
+  const ids = () => store.db.prepare('SELECT id FROM boat_photos').pluck().all() as string[];
+  const before = new Set(ids());
+  add();
+  for (const id of ids().filter((one) => !before.has(one))) {
+    const ref = { kind: 'photo', id } as const;
+    noteChange(store, ref, { before: null, after: readLeaves(store, ref, 'as-kept') });
+  }
+}
+
+/**
+ * Every table's rows give way to those of the other database, which has the same version. The store goes on under a new
+ * name, since it may write again what it wrote before; people who were erased since then stay so.
+ */
+function replaceEveryRow(store: Store): void {
+  const { db } = store;
   const tables = db
     .prepare<[], string>(
       "SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
@@ -57,11 +77,17 @@ function replaceEveryRow({ db }: Store): void {
     .all() as unknown as string[];
   db.pragma('defer_foreign_keys = ON');
   db.exec('INSERT INTO erasing (revision_id) SELECT id FROM revisions');
-  const replaced = tables.filter((name) => name !== 'erasing');
+  const replaced = tables.filter((name) => !KEPT_TABLES.includes(name));
   for (const table of replaced) db.exec(`DELETE FROM main."${table}"`);
   // WHERE keeps SQLite from copying whole pages, a short cut that leaves deferred foreign keys uncounted.
   for (const table of replaced) {
     db.exec(`INSERT INTO main."${table}" SELECT * FROM other."${table}" WHERE true`);
   }
   db.exec('DELETE FROM erasing');
+  renewIdentity(store);
+  const counters = 'SELECT coalesce(max(counter), 0) FROM other.this_store';
+  countOnFrom(store, db.prepare(counters).pluck().get() as number);
+  addRowsOf(store, 'erased_people', 'other');
 }
+
+const KEPT_TABLES = ['erasing', 'this_store', 'erased_people'];

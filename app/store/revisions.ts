@@ -4,7 +4,8 @@ import type { RevisionAnswer, RevisionSummary } from '../contract/records.ts';
 import { newestDraft, touchFit } from './fit-list-entry.ts';
 import { readStored } from './quarantine.ts';
 import { describeRevision, REVISION_ROWS, type RevisionRow, summaryOfRow } from './revision-words.ts';
-import { atomically, now, type Store } from './store.ts';
+import { now, type Store } from './store.ts';
+import { tracked } from './track.ts';
 
 /** A revision as opened: what it says it is, and the fit it holds. */
 export interface OpenedRevision {
@@ -18,6 +19,12 @@ export function listRevisions(store: Store, fitId: string): RevisionSummary[] {
     .prepare<[string], RevisionRow>(`${REVISION_ROWS} WHERE fit_id = ? ORDER BY number DESC`)
     .all(fitId)
     .map((row) => summaryOfRow(store, row));
+}
+
+/** The identifiers of a fit's revisions. */
+export function revisionIdsOf({ db }: Pick<Store, 'db'>, fitId: string): string[] {
+  const ids = db.prepare<[string], string>('SELECT id FROM revisions WHERE fit_id = ?').pluck();
+  return ids.all(fitId) as unknown as string[];
 }
 
 function revisionSummary(store: Store, id: string): RevisionSummary | null {
@@ -63,7 +70,7 @@ export function saveRevision(
   },
 ): RevisionSummary | 'none' | 'conflict' {
   const { fitId, fit, name, reason, answers = [], basedOn } = made;
-  return atomically(store, () => {
+  return tracked(store, { kind: 'fit', id: fitId }, () => {
     const draftSavedAt = newestDraft(store, fitId);
     if (draftSavedAt === 'none') return 'none';
     if (basedOn !== undefined && basedOn !== draftSavedAt) return 'conflict';

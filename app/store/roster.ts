@@ -9,7 +9,8 @@ import { documentWords } from './document-words.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { searchPattern } from './search-text.ts';
-import { atomically, now, type Store } from './store.ts';
+import { now, type Store } from './store.ts';
+import { tracked } from './track.ts';
 
 /** One of the lists that fits are made from. All tables have the same shape; only the document differs. */
 interface Roster<D extends { id?: string; name: string }, R> {
@@ -65,7 +66,7 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
     save(store, document) {
       const id = document.id ?? randomUUID();
       const at = now(store);
-      return atomically(store, () => {
+      return tracked(store, { kind: column, id }, () => {
         store.db
           .prepare(
             `INSERT INTO ${table} (id, name, search, ${column}, created_at, changed_at) VALUES (?, ?, ?, ?, ?, ?)
@@ -79,12 +80,14 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
       });
     },
     setArchived(store, id, archived) {
-      store.db
-        .prepare(
-          `UPDATE ${table} SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?`,
-        )
-        .run(archived ? 1 : 0, now(store), id);
-      return get(store, id);
+      return tracked(store, { kind: column, id }, () => {
+        store.db
+          .prepare(
+            `UPDATE ${table} SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?`,
+          )
+          .run(archived ? 1 : 0, now(store), id);
+        return get(store, id);
+      });
     },
   };
 }

@@ -4,7 +4,8 @@ import type { TrialRecord } from '../contract/trials.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { openRevision } from './revisions.ts';
 import { searchText } from './search-text.ts';
-import { atomically, now, type Store } from './store.ts';
+import { now, type Store } from './store.ts';
+import { tracked } from './track.ts';
 
 /** A trial's row, its observations still text. */
 export interface TrialRow {
@@ -62,13 +63,14 @@ export function saveTrial(
   store: Store,
   { id, revisionId, trial }: { id?: string; revisionId: string; trial: Trial },
 ): TrialRecord | NotKept {
-  return atomically(store, () => {
+  const trialId = id ?? randomUUID();
+  return tracked(store, { kind: 'trial', id: trialId }, () => {
     const tried = openRevision(store, revisionId);
     if (typeof tried === 'string') return tried;
     const athlete = tried.fit.seats[trial.seat]?.athlete;
     if (!athlete) return 'nobody';
     const row = {
-      id: id ?? randomUUID(),
+      id: trialId,
       revisionId,
       athleteId: athlete.id ?? null,
       text: JSON.stringify(trial),
@@ -116,8 +118,10 @@ export function setTrialArchived(
   id: string,
   archived: boolean,
 ): TrialRecord | 'none' | 'damaged' {
-  store.db
-    .prepare('UPDATE trials SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?')
-    .run(archived ? 1 : 0, now(store), id);
-  return getTrial(store, id);
+  return tracked(store, { kind: 'trial', id }, () => {
+    store.db
+      .prepare('UPDATE trials SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?')
+      .run(archived ? 1 : 0, now(store), id);
+    return getTrial(store, id);
+  });
 }

@@ -3,6 +3,7 @@ import { trials } from './0002-trials.ts';
 import { measuringsAndPhotos } from './0003-measurings-and-photos.ts';
 import { paddles } from './0004-paddles.ts';
 import { wordsOfPeople } from './0005-words-of-people.ts';
+import { versions } from './0006-versions.ts';
 
 /** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
 export const MIGRATIONS: readonly string[] = [
@@ -11,4 +12,5 @@ export const MIGRATIONS: readonly string[] = [
   measuringsAndPhotos,
   paddles,
   wordsOfPeople,
+  versions,
 ];

@@ -5,6 +5,7 @@ const KINDS = ['athletes', 'boats', 'paddles', 'fits', 'revisions', 'trials', 'p
 
 /** What would become of everything that a file brings. */
 export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {
+  const conflicts = KINDS.reduce((sum, kind) => sum + counts[kind].conflicts, 0);
   return (
     <div className="stack">
       <table className="ruled">
@@ -23,6 +24,9 @@ export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {
             <th scope="col" className="numeric">
               {say('archive.counts.newer')}
             </th>
+            <th scope="col" className="numeric">
+              {say('archive.counts.conflicts')}
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -33,13 +37,14 @@ export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {
               <td className="numeric">{counts[kind].updated}</td>
               <td className="numeric">{counts[kind].same}</td>
               <td className="numeric">{counts[kind].keptNewer}</td>
+              <td className="numeric">{counts[kind].conflicts}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      {counts.draftsKeptAsRevisions > 0 && (
-        <p>{sayCount('archive.counts.drafts', counts.draftsKeptAsRevisions)}</p>
-      )}
+      {conflicts > 0 && <p>{sayCount('archive.counts.to-decide', conflicts)}</p>}
+      {counts.refusedErased > 0 && <p>{sayCount('archive.counts.refused', counts.refusedErased)}</p>}
+      {counts.erasedHere > 0 && <p>{sayCount('archive.counts.erased', counts.erasedHere)}</p>}
     </div>
   );
 }

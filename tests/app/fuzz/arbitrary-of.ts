@@ -68,6 +68,14 @@ export function arbitraryOf(schema: z.ZodType, identifiers: () => readonly strin
   }
 }
 
+/** As `arbitraryOf`, for the fields of an object each by itself, whatever sound document it is otherwise taken from. */
+export function arbitraryObjectOf(schema: z.ZodType): fc.Arbitrary<object> {
+  const def = schema._zod.def as unknown as Def;
+  const shape = def.shape as Record<string, z.ZodType>;
+  const fields = Object.entries(shape).map(([name, inner]) => [name, arbitraryOf(inner, () => [])] as const);
+  return fc.record(Object.fromEntries(fields), { requiredKeys: [] });
+}
+
 function rules(def: Def): Rule[] {
   const checks = (def.checks ?? []) as { _zod: { def: Rule } }[];
   return checks.map((check) => check._zod.def);

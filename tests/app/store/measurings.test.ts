@@ -63,7 +63,7 @@ describe('an athlete’s measurings', () => {
     expect(listQuarantine(store)).toEqual([]);
   });
 
-  it('of two stores come together day by day, the later entry of one day staying', () => {
+  it('of two stores come together field by field, the edit that knew of the other staying', () => {
     const here = temporaryStore();
     const { id } = athletes.save(here, inventedAthlete('Grows', { measuredOn: '2026-01-10', statureM: 1.6 }));
     const there = temporaryStore(undefined, steppingClock(LATER));
@@ -74,7 +74,7 @@ describe('an athlete’s measurings', () => {
     const there2 = readIncoming(there.db).items;
     expect(mergeIn(here, there2).athletes).toMatchObject({ updated: 1 });
     expect(statures(here, id)).toEqual([1.5, 1.55, 1.61]);
-    expect(mergeIn(here, there2).athletes).toMatchObject({ same: 1, updated: 0 });
+    expect(mergeIn(here, there2).athletes).toMatchObject({ keptNewer: 1, updated: 0 });
     expect(mergeIn(there, readIncoming(here.db).items).athletes).toMatchObject({ updated: 1 });
     expect(statures(there, id)).toEqual([1.5, 1.55, 1.61]);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { listConflicts } from '../../../app/store/conflicts.ts';
 import { createFit, listFits, openFit, saveDraft } from '../../../app/store/fits.ts';
 import { mergeIn } from '../../../app/store/merge.ts';
 import { readIncoming } from '../../../app/store/read-incoming.ts';
@@ -7,6 +8,7 @@ import { athletes } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
 import { listTrials, saveTrial } from '../../../app/store/trials.ts';
 import { trialSchema } from '../../../core/trial/observation.ts';
+import { contentOf } from '../exchange.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { steppingClock, temporaryStore } from '../temporary.ts';
 
@@ -42,20 +44,19 @@ describe('taking in another store', () => {
       athletes: { added: 0, updated: 0, same: 1 },
       fits: { added: 0, updated: 0, same: 1 },
       revisions: { added: 0, same: 1 },
-      draftsKeptAsRevisions: 0,
     });
   });
 
-  it('keeps the newer of two athletes, whichever side it is on', () => {
+  it('keeps both values where two stores wrote without knowing of each other, the same one standing on both', () => {
     const id = crypto.randomUUID();
     const older = store();
     athletes.save(older, inventedAthlete('Older', { id }));
     const newer = store(LATER);
     athletes.save(newer, inventedAthlete('Newer', { id }));
     const [fromOlder, fromNewer] = [everythingOf(older), everythingOf(newer)];
-    expect(mergeIn(newer, fromOlder).athletes).toMatchObject({ keptNewer: 1 });
-    expect(mergeIn(older, fromNewer).athletes).toMatchObject({ updated: 1 });
-    for (const side of [older, newer]) expect(athletes.get(side, id)?.athlete.name).toBe('Newer');
+    expect(mergeIn(newer, fromOlder).athletes.conflicts).toBeGreaterThan(0);
+    expect(mergeIn(older, fromNewer).athletes.conflicts).toBeGreaterThan(0);
+    expect(contentOf(older)).toEqual(contentOf(newer));
   });
 
   it('brings two lines of revisions of one fit together without losing or renaming any', () => {
@@ -72,22 +73,27 @@ describe('taking in another store', () => {
       [2, 'made here'],
       [1, revision.name],
     ]);
+    expect(listConflicts(here)).toMatchObject([{ kind: 'fit', id, path: 'seats/0/kneePad/aftM' }]);
     expect(openRevision(here, all[0]!.id)).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.14 } }] } });
   });
 
-  it('never writes over a draft: one that comes in beside it is kept as a revision', () => {
+  it('makes no revision of a draft that comes in, and asks only for what both changed', () => {
     const here = store();
     const { id } = savedFit(here);
     const there = store(LATER);
     mergeIn(there, everythingOf(here));
-    saveDraft(here, { id, fit: inventedFit({ padAftM: 0.21 }) });
-    saveDraft(there, { id, fit: inventedFit({ padAftM: 0.25 }) });
+    saveDraft(here, { id, fit: inventedFit({ padAftM: 0.21, name: 'Named here' }) });
+    saveDraft(there, { id, fit: { ...inventedFit({ padAftM: 0.25 }), heelDeg: 2 } });
     const counts = mergeIn(here, everythingOf(there));
-    expect(counts.draftsKeptAsRevisions).toBe(1);
-    expect(openFit(here, id)).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.21 } }] } });
-    const [newest] = listRevisions(here, id);
-    expect(openRevision(here, newest!.id)).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.25 } }] } });
-    expect(mergeIn(here, everythingOf(there)).draftsKeptAsRevisions).toBe(0);
+    expect(counts.fits).toMatchObject({ updated: 1, conflicts: 1 });
+    expect(listRevisions(here, id)).toHaveLength(1);
+    const opened = openFit(here, id);
+    expect(opened).toMatchObject({ fit: { name: 'Named here', heelDeg: 2 } });
+    const [conflict] = listConflicts(here);
+    expect(conflict!.values.map(({ value }) => value).sort()).toEqual(['0.21', '0.25']);
+    expect(mergeIn(here, everythingOf(there)).fits).toMatchObject({ conflicts: 0 });
+    mergeIn(there, everythingOf(here));
+    expect(openFit(there, id)).toMatchObject({ fit: (opened as { fit: object }).fit });
   });
 
   it('puts a sound revision in the place of one that no longer reads here', () => {

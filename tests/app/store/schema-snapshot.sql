@@ -1,10 +1,12 @@
--- store version 5
+-- store version 6
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
 
 CREATE INDEX boat_photos_by_boat ON boat_photos (boat_id, added_at, id);
 
 CREATE INDEX boats_by_name ON boats (archived_at IS NOT NULL, search, id);
+
+CREATE INDEX fields_to_decide ON field_versions (kind, record_id, path) WHERE others <> '[]';
 
 CREATE INDEX fits_by_boat ON fits (boat_id);
 
@@ -26,7 +28,7 @@ CREATE TABLE athletes (
   created_at TEXT NOT NULL,
   changed_at TEXT NOT NULL,
   archived_at TEXT
-) STRICT;
+, joined_into TEXT) STRICT;
 
 CREATE TABLE boat_photos (
   id TEXT PRIMARY KEY,
@@ -53,9 +55,26 @@ CREATE TABLE drafts (
   fit TEXT NOT NULL CHECK (json_valid(fit))
 ) STRICT;
 
+CREATE TABLE erased_people (
+  salt TEXT NOT NULL,
+  digest TEXT NOT NULL,
+  PRIMARY KEY (salt, digest)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE erasing (
   revision_id TEXT PRIMARY KEY
 ) STRICT;
+
+CREATE TABLE field_versions (
+  kind TEXT NOT NULL,
+  record_id TEXT NOT NULL,
+  path TEXT NOT NULL,
+  seen TEXT NOT NULL CHECK (json_valid(seen)),
+  writes TEXT NOT NULL CHECK (json_valid(writes)),
+  -- Values written elsewhere without knowledge of it, until somebody decides.
+  others TEXT NOT NULL CHECK (json_valid(others)),
+  PRIMARY KEY (kind, record_id, path)
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE fits (
   id TEXT PRIMARY KEY,
@@ -111,6 +130,12 @@ CREATE TABLE revisions (
   saved_at TEXT NOT NULL,
   fit TEXT NOT NULL CHECK (json_valid(fit)),
   UNIQUE (fit_id, number)
+) STRICT;
+
+CREATE TABLE this_store (
+  id TEXT PRIMARY KEY,
+  counter INTEGER NOT NULL CHECK (counter >= 0),
+  place TEXT NOT NULL
 ) STRICT;
 
 CREATE TABLE trials (

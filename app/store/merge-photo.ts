@@ -1,0 +1,37 @@
+import type { Incoming } from './incoming.ts';
+import { type MergedRecord, mergeRecord } from './merge-record.ts';
+import { putRecord } from './put-record.ts';
+import type { Store } from './store.ts';
+
+type Item<K extends Incoming['kind']> = Extract<Incoming, { kind: K }>['item'];
+
+/** Takes a photograph in, its boat having come before it. One that was removed here stays removed. */
+export function mergePhoto(store: Store, item: Item<'photo'>): MergedRecord {
+  const { id, boatId, caption, mime, addedAt, bytes, versions } = item;
+  const ref = { kind: 'photo', id } as const;
+  const insert = () => {
+    store.db
+      .prepare(
+        `INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at) VALUES (?, ?, ?, ?, ?, ?)
+         ON CONFLICT (id) DO NOTHING`,
+      )
+      .run(id, boatId, caption, mime, Buffer.from(bytes), addedAt);
+  };
+  return mergeRecord(store, ref, {
+    content: { document: { caption } },
+    versions,
+    changedAt: addedAt,
+    insert,
+    put: (content) => {
+      // Removed here and written under elsewhere meanwhile: it is shown again until somebody decides.
+      if (content.document) insert();
+      return putRecord(store, ref, { content, at: addedAt });
+    },
+  });
+}
+
+/** Takes in that a photograph was removed elsewhere; one that was written under here meanwhile stays until decided. */
+export function mergeRemovedPhoto(store: Store, { id, versions }: Item<'removed-photo'>): MergedRecord {
+  const content = { document: null };
+  return mergeRecord(store, { kind: 'photo', id }, { content, versions, changedAt: '', insert: () => {} });
+}

@@ -1,0 +1,50 @@
+import { leavesOfContent, type RecordContent } from '../changes/record-content.ts';
+import { sameLeaves } from '../changes/record-state.ts';
+import { newestDraft, touchFit } from './fit-list-entry.ts';
+import { laterThan, writeDraft } from './fits.ts';
+import { putBack } from './quarantine.ts';
+import { checkedDocument } from './record-rows.ts';
+import { newestReadableRevision } from './revisions.ts';
+import type { Store } from './store.ts';
+
+/**
+ * Makes a fit stand as fields say: as no draft where its newest revision holds just that, else as a draft. False if it is no
+ * sound fit; nothing is changed then.
+ */
+export function putFitState(
+  store: Store,
+  id: string,
+  { content, at }: { content: RecordContent; at: string },
+): boolean {
+  const fit = checkedDocument('fit', content.document);
+  const draft = newestDraft(store, id);
+  if (!fit || draft === 'none') return false;
+  const leaves = leavesOfContent('fit', { document: fit });
+  const holds = (other: object | null | undefined) =>
+    other != null && sameLeaves(leavesOfContent('fit', { document: other }), leaves);
+  if (holds(newestReadableRevision(store, id)?.fit)) {
+    store.db.prepare('DELETE FROM drafts WHERE fit_id = ?').run(id);
+    putBack(store, { table: 'drafts', rowId: id });
+  } else if (!holds(draftOf(store, id))) {
+    writeDraft(store, { id, fit, at: laterThan(draft, at) });
+  }
+  store.db
+    .prepare('UPDATE fits SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?')
+    .run(content.archived ? 1 : 0, at, id);
+  const changed = store.db.prepare<[string], string>('SELECT changed_at FROM fits WHERE id = ?').pluck();
+  const known = changed.get(id) as unknown as string;
+  touchFit(store, { id, fit, at: known > at ? known : at });
+  return true;
+}
+
+function draftOf({ db }: Store, id: string): object | null {
+  const text = db
+    .prepare<[string], string>('SELECT fit FROM drafts WHERE fit_id = ?')
+    .pluck()
+    .get(id) as unknown;
+  try {
+    return typeof text === 'string' ? checkedDocument('fit', JSON.parse(text)) : null;
+  } catch {
+    return null;
+  }
+}

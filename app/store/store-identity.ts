@@ -1,0 +1,60 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { realpathSync, statSync } from 'node:fs';
+import { hostname } from 'node:os';
+import type { Write } from '../changes/register.ts';
+import { atomically, now, type Store } from './store.ts';
+
+interface Identity {
+  readonly id: string;
+  readonly counter: number;
+  readonly place: string;
+}
+
+/** The name under which this store writes. */
+export function storeId({ db }: Pick<Store, 'db'>): string {
+  return identity(db).id;
+}
+
+/** The next write of this store. Every edit has one of its own, and all fields of one edit share it. */
+export function nextWrite(store: Store): Write {
+  store.db.exec('UPDATE this_store SET counter = counter + 1');
+  const { id, counter } = identity(store.db);
+  return { store: id, counter, at: now(store) };
+}
+
+/** Counts on from what has been seen elsewhere, so that a later write also has a higher counter. */
+export function countOnFrom({ db }: Pick<Store, 'db'>, counter: number): void {
+  db.prepare('UPDATE this_store SET counter = max(counter, ?)').run(counter);
+}
+
+/**
+ * Gives the store a new name for its writes. Needed wherever it may have gone back to an earlier state: two different
+ * writes of one store must never have one counter.
+ */
+export function renewIdentity({ db }: Pick<Store, 'db'>): void {
+  db.prepare('UPDATE this_store SET id = ?').run(randomBytes(6).toString('hex'));
+}
+
+/** Renews the identity of a store whose file is not where, or not the one that, it was: a copy of the folder. */
+export function settleIdentity(store: Store): void {
+  const place = placeOf(store.file);
+  const known = identity(store.db);
+  if (known.place === place) return;
+  atomically(store, () => {
+    if (known.place !== '') renewIdentity(store);
+    store.db.prepare('UPDATE this_store SET place = ?').run(place);
+  });
+}
+
+/** This computer, this folder and this file, as a digest: nothing of it can be read back. */
+function placeOf(file: string): string {
+  const { ino } = statSync(file, { bigint: true });
+  const words = [hostname(), realpathSync(file), String(ino)];
+  return createHash('sha256').update(words.join('\0')).digest('hex').slice(0, 32);
+}
+
+function identity(db: Store['db']): Identity {
+  const row = db.prepare<[], Identity>('SELECT id, counter, place FROM this_store').get();
+  if (!row) throw new Error('the store has no identity');
+  return row;
+}

@@ -1,0 +1,212 @@
+import { describe, expect, it } from 'vitest';
+import { decideConflict, listConflicts } from '../../../app/store/conflicts.ts';
+import { createFit, listFits, openFit, saveDraft, setFitArchived } from '../../../app/store/fits.ts';
+import { listMeasurings, removeMeasuring, saveMeasuring } from '../../../app/store/measurings.ts';
+import { addPhoto, describePhoto, listPhotos, removePhoto } from '../../../app/store/photos.ts';
+import { listRevisions, saveRevision } from '../../../app/store/revisions.ts';
+import { athletes, boats } from '../../../app/store/roster.ts';
+import type { Store } from '../../../app/store/store.ts';
+import type { Athlete } from '../../../core/fit/athlete-schema.ts';
+import { revisionMark } from '../../../core/fit/revision-mark.ts';
+import { bring, contentOf, meet } from '../exchange.ts';
+import { inventedAthlete, inventedBoat, inventedFit, inventedPicture } from '../invented.ts';
+import { steppingClock, temporaryStore } from '../temporary.ts';
+
+const DAY = 86_400_000;
+const START = Date.UTC(2026, 2, 2, 9);
+const page = { archived: false, search: '', limit: 200, offset: 0 };
+const KNEE = { joint: 'kneelingKneeFlexion', maxDeg: 120, reason: 'old sprain' } as const;
+
+/** Two laptops that both have what `made` makes; the second one's clock is off by `ahead`. */
+function twoLaptops<T>(made: (store: Store) => T, ahead = 0): [Store, Store, T] {
+  const a = temporaryStore(undefined, steppingClock(START));
+  const b = temporaryStore(undefined, steppingClock(START + ahead));
+  const what = made(a);
+  bring(b, a);
+  return [a, b, what];
+}
+
+function change(store: Store, id: string, to: Partial<Athlete>): void {
+  athletes.save(store, { ...athletes.get(store, id)!.athlete, ...to });
+}
+
+const anAthlete = (store: Store) => athletes.save(store, inventedAthlete()).id;
+const athleteOn = (store: Store, id: string) => athletes.get(store, id)!.athlete;
+
+describe('two laptops that exchange files', () => {
+  it('keep a limit that one adds and a mass that the other changes', () => {
+    const [a, b, id] = twoLaptops(anAthlete);
+    change(a, id, { limits: [KNEE] });
+    change(b, id, { massKg: 55 });
+    bring(b, a);
+    bring(a, b);
+    for (const store of [a, b]) expect(athleteOn(store, id)).toMatchObject({ massKg: 55, limits: [KNEE] });
+    expect(listConflicts(a)).toEqual([]);
+  });
+
+  it.each([DAY, -DAY, 4000 * DAY])(
+    'never let a clock that is off by %d ms bring back a stale mass',
+    (ahead) => {
+      const [a, b, id] = twoLaptops(
+        (store) => athletes.save(store, inventedAthlete('Stale', { massKg: 50 })).id,
+        ahead,
+      );
+      change(b, id, { side: 'right' });
+      change(a, id, { massKg: 61 });
+      meet(a, b);
+      for (const store of [a, b]) expect(athleteOn(store, id)).toMatchObject({ massKg: 61, side: 'right' });
+      expect(listConflicts(b)).toEqual([]);
+    },
+  );
+
+  it('show a value that both changed, once, side by side; a decision on one holds on the other', () => {
+    const [a, b, id] = twoLaptops(anAthlete);
+    change(a, id, { massKg: 50 });
+    change(b, id, { massKg: 52 });
+    meet(a, b);
+    const [asked] = listConflicts(a).filter(({ path }) => path === 'massKg');
+    expect(asked!.values.map(({ value }) => value).sort()).toEqual(['50', '52']);
+    for (const { kind, path } of listConflicts(a)) {
+      expect(decideConflict(a, { kind, id, path, value: '50' })).toBe('decided');
+    }
+    bring(b, a);
+    expect(listConflicts(b)).toEqual([]);
+    expect(athleteOn(b, id).massKg).toBe(50);
+    meet(a, b);
+    expect(listConflicts(a)).toEqual([]);
+    expect(decideConflict(a, { kind: 'athlete', id, path: 'massKg', value: '52' })).toBe('none');
+  });
+
+  it('keep every limit of a month of 240 edits, exchanged now and then in both directions', () => {
+    const [a, b, ids] = twoLaptops(
+      (store) => Array.from({ length: 6 }, (_, i) => athletes.save(store, inventedAthlete(`No ${i}`)).id),
+      DAY,
+    );
+    const joints = [
+      'trunkForward',
+      'frontKneeFlexion',
+      'rearAnklePlantarflexion',
+      'frontHipFlexion',
+      'trunkSideways',
+      'kneelingHipExtension',
+      'frontAnkleDorsiflexion',
+    ] as const;
+    const written: [string, string][] = [];
+    for (let edit = 0; edit < 240; edit++) {
+      const store = edit % 3 === 0 ? b : a;
+      const id = ids[(edit * 7) % ids.length]!;
+      if (edit % 6 === 0) {
+        const joint = joints[(edit / 6) % joints.length]!;
+        const limits = athleteOn(store, id).limits.filter((limit) => limit.joint !== joint);
+        change(store, id, {
+          limits: [...limits, { joint, maxDeg: 10 + (edit % 90), reason: `edit ${edit}` }],
+        });
+        written.push([id, joint]);
+      } else if (store === a) change(store, id, { massKg: 40 + (edit % 50) });
+      else change(store, id, { statureM: 1.5 + (edit % 40) / 100 });
+      if (edit % 17 === 0) bring(edit % 2 ? a : b, edit % 2 ? b : a);
+    }
+    meet(a, b);
+    expect(contentOf(b)).toEqual(contentOf(a));
+    const lost = written.filter(
+      ([id, joint]) => !athleteOn(a, id).limits.some((limit) => limit.joint === joint),
+    );
+    expect(written).toHaveLength(40);
+    expect(lost).toEqual([]);
+    expect(listConflicts(a).filter(({ path }) => !path.startsWith('limits'))).toEqual([]);
+  });
+
+  it('take archiving over, and taking it back', () => {
+    const [a, b, { id, fitId }] = twoLaptops((store) => ({
+      id: anAthlete(store),
+      fitId: createFit(store, inventedFit()).id,
+    }));
+    athletes.setArchived(a, id, true);
+    setFitArchived(a, fitId, true);
+    change(b, id, { massKg: 44 });
+    meet(a, b);
+    for (const store of [a, b]) {
+      expect(athletes.list(store, page)).toEqual([]);
+      expect(listFits(store, page)).toEqual([]);
+      expect(athletes.get(store, id)).toMatchObject({ archived: true, athlete: { massKg: 44 } });
+    }
+    athletes.setArchived(b, id, false);
+    meet(a, b);
+    expect(athletes.list(a, page)).toHaveLength(1);
+  });
+
+  it('take captions over, and removals: a photograph that was removed does not come back', () => {
+    const [a, b, photos] = twoLaptops((store) => {
+      const { id: boatId } = boats.save(store, inventedBoat());
+      const add = (caption: string) => addPhoto(store, { boatId, caption, bytes: inventedPicture() });
+      const made = [add('bow'), add('stern')].map((photo) => (photo as { id: string }).id);
+      return { boatId, ids: made as [string, string] };
+    });
+    const [bow, stern] = photos.ids;
+    describePhoto(a, bow, 'bow, port side');
+    removePhoto(b, stern);
+    meet(a, b);
+    for (const store of [a, b])
+      expect(listPhotos(store, photos.boatId).map(({ caption }) => caption)).toEqual(['bow, port side']);
+    bring(b, a);
+    expect(listPhotos(b, photos.boatId)).toHaveLength(1);
+  });
+
+  it('ask when one removes a photograph and the other writes under it', () => {
+    const [a, b, { boatId, id }] = twoLaptops((store) => {
+      const boat = boats.save(store, inventedBoat()).id;
+      const photo = addPhoto(store, { boatId: boat, caption: 'as it was', bytes: inventedPicture() });
+      return { boatId: boat, id: (photo as { id: string }).id };
+    });
+    removePhoto(a, id);
+    describePhoto(b, id, 'do not remove');
+    meet(a, b);
+    for (const store of [a, b]) {
+      expect(listPhotos(store, boatId)).toHaveLength(1);
+      expect(listConflicts(store)).toMatchObject([{ kind: 'photo', id, path: 'caption' }]);
+    }
+    decideConflict(a, { kind: 'photo', id, path: 'caption', value: null });
+    meet(a, b);
+    for (const store of [a, b]) expect(listPhotos(store, boatId)).toEqual([]);
+  });
+
+  it('take the removal of an old measuring over', () => {
+    const [a, b, id] = twoLaptops((store) => {
+      const made = anAthlete(store);
+      saveMeasuring(store, made, { takenOn: '2024-04-01', statureM: 1.5, massKg: null, tape: {} });
+      return made;
+    });
+    removeMeasuring(a, id, '2024-04-01');
+    saveMeasuring(b, id, { takenOn: '2023-04-01', statureM: 1.4, massKg: 40, tape: {} });
+    meet(a, b);
+    for (const store of [a, b])
+      expect(listMeasurings(store, id).map(({ takenOn }) => takenOn)).toEqual(['2023-04-01', '2026-03-02']);
+  });
+
+  it('make no revision of a draft, and know their revisions by one mark', () => {
+    const [a, b, id] = twoLaptops((store) => {
+      const fit = createFit(store, inventedFit());
+      saveRevision(store, { fitId: fit.id, fit: inventedFit(), name: 'first', reason: '' });
+      return fit.id;
+    });
+    for (let day = 0; day < 10; day++) {
+      saveDraft(a, { id, fit: inventedFit({ padAftM: 0.1 + day / 100 }) });
+      if (day % 3 === 0)
+        saveRevision(b, {
+          fitId: id,
+          fit: inventedFit({ padAftM: 0.2 + day / 100 }),
+          name: `b ${day}`,
+          reason: '',
+        });
+      meet(a, b);
+    }
+    const named = (store: Store) =>
+      listRevisions(store, id)
+        .map(({ id, name }) => [revisionMark(id), name])
+        .sort();
+    expect(named(a)).toEqual(named(b));
+    expect(named(a)).toHaveLength(5);
+    expect(new Set(named(a).map(([mark]) => mark)).size).toBe(5);
+    expect(openFit(a, id)).toMatchObject({ fit: (openFit(b, id) as { fit: object }).fit });
+  });
+});
