@@ -5,8 +5,8 @@ import type { CallResult } from './result.ts';
  * How the page reaches the program. Types only; the two shells give the same contract two ways in:
  *
  * - **Electron**: the preload sets `window.kneelwright` to a `Bridge`. Use its named functions.
- * - **Loopback**: `window.kneelwright` is undefined. Send `POST /call` (same origin, cookie included by itself) with
- *   `content-type: application/json` and the body `{"name": "...", "input": {...}}`; the answer's body is always a
+ * - **Loopback**: `window.kneelwright` is undefined. Send `POST /call` (same origin, with the tab's secret in the header
+ *   of `session.ts`), `content-type: application/json` and the body `{"name": "...", "input": {...}}`; the answer's body is always a
  *   `CallResult` as JSON, whatever the HTTP status. A file the user picks is first sent as the raw body of
  *   `POST /upload` (`content-type: application/octet-stream`), which answers `CallResult<{ upload: string }>`; that
  *   handle is then passed to the call that reads the file. A delivery of kind `download` is a path on the same origin

@@ -28,7 +28,7 @@ export function createElectronShell(
       const options = { defaultPath: name };
       const chosen = await (owner ? dialog.showSaveDialog(owner, options) : dialog.showSaveDialog(options));
       if (chosen.canceled || !chosen.filePath) return { kind: 'cancelled' };
-      writeWhole(chosen.filePath, bytes);
+      writeWhole(chosen.filePath, bytes, 'shared');
       return { kind: 'saved', path: chosen.filePath };
     },
     async receive({ title, extensions, maxBytes }) {

@@ -38,7 +38,7 @@ function overlap(window: Rectangle, area: Rectangle): boolean {
 export function keepWindowState(window: BrowserWindow, folder: string): void {
   try {
     const state: WindowState = { ...window.getNormalBounds(), maximized: window.isMaximized() };
-    writeFileSync(join(folder, FILE), JSON.stringify(state));
+    writeFileSync(join(folder, FILE), JSON.stringify(state), { mode: 0o600 });
   } catch {
     // The window opens at its usual size next time.
   }

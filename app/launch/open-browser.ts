@@ -1,8 +1,11 @@
 import { spawn } from 'node:child_process';
 
-/** Opens an address in the usual browser, if there is one; says nothing if there is none. */
-export function openBrowser(address: string): void {
-  const [command, ...args] = openerFor(process.platform, address);
+/**
+ * Opens a file in the usual browser, if there is one; says nothing if there is none. Never an address with a token in
+ * it: other users of this computer can read command lines.
+ */
+export function openBrowser(path: string): void {
+  const [command, ...args] = openerFor(process.platform, path);
   if (!command) return;
   const opener = spawn(command, args, { stdio: 'ignore', detached: true });
   opener.on('error', () => {
@@ -11,10 +14,10 @@ export function openBrowser(address: string): void {
   opener.unref();
 }
 
-function openerFor(platform: NodeJS.Platform, address: string): string[] {
-  if (platform === 'win32') return ['rundll32', 'url.dll,FileProtocolHandler', address];
-  if (platform === 'darwin') return ['open', address];
-  return hasDisplay() ? ['xdg-open', address] : [];
+function openerFor(platform: NodeJS.Platform, path: string): string[] {
+  if (platform === 'win32') return ['rundll32', 'url.dll,FileProtocolHandler', path];
+  if (platform === 'darwin') return ['open', path];
+  return hasDisplay() ? ['xdg-open', path] : [];
 }
 
 /** Whether a window could be shown at all. */

@@ -3,6 +3,7 @@ import { createLoopbackShell } from '../loopback/loopback-shell.ts';
 import { serveLoopback } from '../loopback/server.ts';
 import { openProgram } from '../services/open-program.ts';
 import { listPageFiles } from '../shell/page-files.ts';
+import { type Handover, writeHandover } from './handover.ts';
 import { openBrowser } from './open-browser.ts';
 
 /** Time for the answer to the page that asked the program to end, milliseconds. */
@@ -25,6 +26,7 @@ export async function runLoopback(start: {
     return 1;
   }
   const { program } = opened;
+  let handover: Handover | null = null;
   if (program.recovery) console.log(program.recovery.message);
   try {
     const server = await serveLoopback({
@@ -32,7 +34,12 @@ export async function runLoopback(start: {
       shell,
       page: listPageFiles(start.page),
       port: start.port,
+      entered: () => handover?.remove(),
     });
+    if (start.browser) {
+      handover = writeHandover(server.entrance());
+      openBrowser(handover.path);
+    }
     announce(server.address, start.browser);
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => end());
     await asked;
@@ -42,15 +49,15 @@ export async function runLoopback(start: {
     console.error(portSentence(error, start.port));
     return 1;
   } finally {
+    handover?.remove();
     opened.close();
   }
 }
 
 function announce(address: () => string, browser: boolean): void {
-  const first = address();
-  console.log(first);
+  if (browser) console.log('Opening in your browser. If nothing shows there, paste this address into it:');
+  console.log(address());
   console.log('Press Enter for a fresh address, Ctrl+C to end.');
-  if (browser) openBrowser(first);
   createInterface({ input: process.stdin }).on('line', () => console.log(address()));
 }
 

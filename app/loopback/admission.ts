@@ -3,13 +3,16 @@ import type { IncomingMessage } from 'node:http';
 /** A request's headers that say where it comes from. */
 export type Asking = Pick<IncomingMessage, 'method' | 'headers'>;
 
+/** Whether the Host is the very address the server was started on: a name that was made to point here carries its own. */
+export function namesThisServer({ headers }: Asking, origin: string): boolean {
+  return `http://${headers.host}` === origin;
+}
+
 /**
- * Whether a request comes from this computer's own page: the Host must be the very address the server was started on
- * (a name that was made to point here carries its own name instead), and an Origin, where sent, must be the page's.
- * Anything that changes something must carry an Origin.
+ * Whether a request comes from this computer's own page: an Origin, where sent, must be the page's. Anything that
+ * changes something must carry an Origin.
  */
 export function comesFromOwnPage({ method, headers }: Asking, origin: string): boolean {
-  if (`http://${headers.host}` !== origin) return false;
   if (headers.origin !== undefined && headers.origin !== origin) return false;
   if (method === 'GET') return true;
   const site = headers['sec-fetch-site'];

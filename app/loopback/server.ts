@@ -1,19 +1,21 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { SESSION_HEADER } from '../contract/session.ts';
 import { dispatch } from '../services/dispatch.ts';
 import { type Program, refused } from '../services/program.ts';
 import { SENTENCES } from '../services/sentences.ts';
 import {
   type Answer,
+  entryAnswer,
   fileAnswer,
-  homeAnswer,
   pageAnswer,
   resultAnswer,
   sentenceAnswer,
 } from '../shell/answer.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import type { PageFile } from '../shell/page-files.ts';
-import { comesFromOwnPage } from './admission.ts';
+import { comesFromOwnPage, namesThisServer } from './admission.ts';
+import { keepConnections } from './connection-keeper.ts';
 import { DELIVERY_PATH, type LoopbackShell } from './loopback-shell.ts';
 import { parseCall } from './parse-call.ts';
 import { rateLimit } from './rate-limit.ts';
@@ -21,13 +23,16 @@ import { readBody } from './read-body.ts';
 import { createSession, type Session } from './session.ts';
 
 const HOST = '127.0.0.1';
+const ENTER_PATH = '/enter';
+/** A token posted by a form, bytes. */
+const ENTRY_LIMIT = 1024;
 /** The largest call, bytes: a fit of four seats in a hull of many fine stations stays below it. */
 export const CALL_LIMIT = 16 * 1024 * 1024;
 /** The largest file a page may send, bytes. */
 const UPLOAD_LIMIT = 256 * 1024 * 1024;
 /** Far above what a hand can cause, far below what would starve the program. */
 const CALLS = { capacity: 400, perSecond: 200 };
-/** Requests without the cookie: a few mistyped addresses, no guessing. */
+/** Requests that show no secret and no good token. The owner's have a bucket of their own. */
 const STRANGERS = { capacity: 20, perSecond: 1 };
 
 /** What the server serves. */
@@ -35,13 +40,19 @@ export interface Served {
   readonly program: Program;
   readonly shell: LoopbackShell;
   readonly page: ReadonlyMap<string, PageFile>;
+  /** Called when a tab has entered with a token. */
+  readonly entered?: () => void;
+  /** Milliseconds that run on, for the limits on requests. */
+  readonly clock?: () => number;
 }
 
 /** A running loopback server. */
 export interface LoopbackServer {
   readonly port: number;
-  /** An address with a fresh one-time token in it. */
+  /** An address with a fresh one-time token in it, to be pasted into a browser. */
   address(): string;
+  /** A fresh one-time token and where to post it, for a private file to do so. */
+  entrance(): { readonly action: string; readonly token: string };
   close(): Promise<void>;
 }
 
@@ -51,13 +62,17 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
   await listen(server, served.port);
   const { port } = server.address() as AddressInfo;
   const origin = `http://${HOST}:${port}`;
-  const session = createSession(`kneelwright-${port}`);
-  const admit = doorkeeper(origin, session);
+  const session = createSession();
+  const { trust } = keepConnections(server);
+  const admit = doorkeeper(origin, session, served);
 
   async function answer(request: IncomingMessage): Promise<Answer> {
     const url = URL.parse(request.url ?? '/', origin);
     if (!url) return sentenceAnswer(400, 'This is not an address.');
-    return admit(request, url) ?? route(served, request, url.pathname);
+    const turnedAway = await admit(request, url);
+    if (turnedAway) return turnedAway;
+    if (needsSecret(url.pathname)) trust(request.socket);
+    return route(served, request, url.pathname);
   }
 
   server.on('request', (request, response) => {
@@ -71,26 +86,58 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
   return {
     port,
     address: () => `${origin}/?token=${session.newToken()}`,
+    entrance: () => ({ action: origin + ENTER_PATH, token: session.newToken() }),
     close: () => close(server),
   };
 }
 
 /** Decides on each request before it reaches anything: an answer turns it away, null lets it in. */
-function doorkeeper(origin: string, session: Session) {
-  const callAllowed = rateLimit(CALLS);
-  const strangerAllowed = rateLimit(STRANGERS);
-  const tooMany = () => resultAnswer(429, refused('not-allowed', SENTENCES['too-many']));
-  return (request: IncomingMessage, { pathname, searchParams }: URL): Answer | null => {
-    if (!comesFromOwnPage(request, origin)) return sentenceAnswer(403, SENTENCES['own-page-only']);
-    const token = request.method === 'GET' && pathname === '/' ? searchParams.get('token') : null;
-    if (session.admits(request.headers.cookie)) {
-      if (!callAllowed()) return tooMany();
-      return token === null ? null : homeAnswer(null);
+function doorkeeper(origin: string, session: Session, { entered = () => {}, clock }: Served) {
+  const callAllowed = rateLimit(CALLS, clock);
+  const strangerAllowed = rateLimit(STRANGERS, clock);
+  const tooMany = () => leaving(resultAnswer(429, refused('not-allowed', SENTENCES['too-many'])));
+  const notAllowed = () => leaving(resultAnswer(403, refused('not-allowed', SENTENCES['no-session'])));
+  return async (request: IncomingMessage, url: URL): Promise<Answer | null> => {
+    if (!namesThisServer(request, origin)) return ownPageOnly();
+    const token = await tokenIn(request, url);
+    if (token !== null) {
+      // A good token is let in whatever a stranger's wrong ones have used up.
+      const secret = session.exchange(token);
+      if (!secret)
+        return strangerAllowed() ? leaving(sentenceAnswer(403, SENTENCES['no-session'])) : tooMany();
+      entered();
+      return entryAnswer(secret);
     }
-    if (!strangerAllowed()) return tooMany();
-    const cookie = token === null ? null : session.exchange(token);
-    return cookie ? homeAnswer(cookie) : sentenceAnswer(403, SENTENCES['no-session']);
+    if (!comesFromOwnPage(request, origin)) return ownPageOnly();
+    if (!needsSecret(url.pathname)) return null;
+    if (session.admits(request.headers[SESSION_HEADER])) return callAllowed() ? null : tooMany();
+    return strangerAllowed() ? notAllowed() : tooMany();
   };
+}
+
+function ownPageOnly(): Answer {
+  return leaving(sentenceAnswer(403, SENTENCES['own-page-only']));
+}
+
+/** Who was turned away need not stay connected, and what else was sent need not be read. */
+function leaving({ headers, ...rest }: Answer): Answer {
+  return { ...rest, headers: { ...headers, connection: 'close' } };
+}
+
+/**
+ * The page's own files are the same for everybody and say nothing of anybody. A delivery's address is a secret itself,
+ * known to the tab that asked for it and good once.
+ */
+function needsSecret(path: string): boolean {
+  return path === '/call' || path === '/upload';
+}
+
+/** The token that a request brings, in the page's address or posted by a private file; null if it brings none. */
+async function tokenIn(request: IncomingMessage, { pathname, searchParams }: URL): Promise<string | null> {
+  if (request.method === 'GET' && pathname === '/') return searchParams.get('token');
+  if (request.method !== 'POST' || pathname !== ENTER_PATH) return null;
+  const body = await readBody(request, ENTRY_LIMIT);
+  return body.kind === 'whole' ? (new URLSearchParams(body.bytes.toString('utf8')).get('token') ?? '') : '';
 }
 
 function route(served: Served, request: IncomingMessage, path: string): Answer | Promise<Answer> {
@@ -124,11 +171,7 @@ async function upload({ shell }: Served, request: IncomingMessage): Promise<Answ
 }
 
 function tooLarge(limit: number): Answer {
-  const { headers, ...rest } = resultAnswer(
-    413,
-    refused('too-large', SENTENCES['too-large'](limit / 1024 / 1024)),
-  );
-  return { ...rest, headers: { ...headers, connection: 'close' } };
+  return leaving(resultAnswer(413, refused('too-large', SENTENCES['too-large'](limit / 1024 / 1024))));
 }
 
 function send(response: ServerResponse, { status, headers, body }: Answer): void {

@@ -1,22 +1,28 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 
-/** Who may speak to the loopback server: holders of the cookie that a one-time token was exchanged for. */
+/** Who may speak to the loopback server: tabs that hold a secret which a one-time token was exchanged for. */
 export interface Session {
   /** A fresh token, good for one exchange. Tokens given out before stay good until they are used. */
   newToken(): string;
-  /** The `Set-Cookie` value for a good token; null for any other. The token is used up. */
+  /** A new tab's secret for a good token; null for any other. The token is used up. */
   exchange(token: string): string | null;
-  /** Whether a request's `Cookie` header holds a cookie of this session. */
-  admits(cookieHeader: string | undefined): boolean;
+  /** Whether a request's session header holds a secret that was given to a tab. */
+  admits(header: string | string[] | undefined): boolean;
 }
 
 /** Tokens waiting to be used; more are not kept, the oldest goes. */
 const MOST_TOKENS = 16;
 
-/** Makes a session. `cookieName` carries the port, since browsers share cookies between the ports of a host. */
-export function createSession(cookieName: string): Session {
+/** Tabs that are let in at a time; the one that entered first goes. */
+const MOST_TABS = 64;
+
+/**
+ * Makes a session. No cookie takes part: browsers share cookies between the ports of a host, so that another program's
+ * server on this computer would be sent it.
+ */
+export function createSession(): Session {
   const tokens: Buffer[] = [];
-  const secret = newSecret();
+  const tabs: Buffer[] = [];
   return {
     newToken() {
       const token = newSecret();
@@ -29,12 +35,15 @@ export function createSession(cookieName: string): Session {
       const at = tokens.findIndex((known) => timingSafeEqual(known, wanted));
       if (at < 0) return null;
       tokens.splice(at, 1);
-      return `${cookieName}=${secret}; Path=/; HttpOnly; SameSite=Strict`;
+      const secret = newSecret();
+      tabs.push(digest(secret));
+      if (tabs.length > MOST_TABS) tabs.shift();
+      return secret;
     },
-    admits(cookieHeader) {
-      const prefix = `${cookieName}=`;
-      const sent = (cookieHeader ?? '').split(/; */).filter((pair) => pair.startsWith(prefix));
-      return sent.some((pair) => timingSafeEqual(digest(pair.slice(prefix.length)), digest(secret)));
+    admits(header) {
+      if (typeof header !== 'string') return false;
+      const sent = digest(header);
+      return tabs.some((known) => timingSafeEqual(known, sent));
     },
   };
 }

@@ -36,7 +36,7 @@ export const SENTENCES = {
   'not-a-call': 'What was sent is not a call of this program. Nothing was changed. Reload the page.',
   'own-page-only': 'This address is for its own page only.',
   'no-session':
-    'This address does not open the program: it has been used already, or it is not complete. Go to the window where the program runs and press Enter there; it prints a fresh address.',
+    'This tab may not use the program: its address has been used already, is not complete, or was opened in another tab. Nothing was changed. Go to the window where the program runs, press Enter there, and paste the fresh address into this tab.',
   'delivery-gone': 'This file has been fetched already. Ask for it again in the program.',
   'disk-error':
     'The disk reported an error, so this could not be kept. Everything kept before is still there. Check the disk, take a backup to another one, then try again.',

@@ -1,5 +1,7 @@
+import { randomBytes } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { CallResult } from '../contract/result.ts';
+import { SESSION_KEY } from '../contract/session.ts';
 import type { PageFile } from './page-files.ts';
 import { FILE_POLICY, GUARD_HEADERS, guardPage } from './page-policy.ts';
 import type { OutgoingFile } from './shell.ts';
@@ -46,10 +48,16 @@ export function pageAnswer(file: PageFile | undefined): Answer {
   return answer(200, file.mime, { body: html, headers: { 'content-security-policy': policy } });
 }
 
-/** Sends the browser on to the page's plain address, with the session's cookie if it has just been earned. */
-export function homeAnswer(cookie: string | null): Answer {
-  const headers = { location: '/', ...(cookie ? { 'set-cookie': cookie } : {}) };
-  return answer(303, 'text/plain; charset=utf-8', { body: '', headers });
+/**
+ * A page that keeps a tab's secret in that tab and goes on to the program. Neither another tab nor another server on
+ * this computer gets to see it.
+ */
+export function entryAnswer(secret: string): Answer {
+  const nonce = randomBytes(16).toString('base64url');
+  const script = `sessionStorage.setItem(${JSON.stringify(SESSION_KEY)}, ${JSON.stringify(secret)}); location.replace('/');`;
+  const body = `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Kneelwright</title></head><body><script nonce="${nonce}">${script}</script></body></html>`;
+  const policy = `default-src 'none'; script-src 'nonce-${nonce}'; base-uri 'none'; frame-ancestors 'none'`;
+  return answer(200, 'text/html; charset=utf-8', { body, headers: { 'content-security-policy': policy } });
 }
 
 /** A file to be kept by the browser under its own name. */

@@ -1,6 +1,7 @@
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { makePrivateFile, makePrivateFolder } from '../shell/private-files.ts';
 import { BACKUP_CAUSES, type BackupCause, type DatedBackup, outdatedBackups } from './backup-rotation.ts';
 import { damageOf } from './integrity.ts';
 import { syncFile } from './migrate.ts';
@@ -48,11 +49,12 @@ export class BackupDamaged extends Error {
  */
 export async function takeBackup(store: Store, cause: BackupCause): Promise<Backup> {
   const place = backupFolder(store.folder);
-  mkdirSync(place, { recursive: true });
+  makePrivateFolder(place);
   const stamp = new Date(store.clock()).toISOString().replace(/[:.]/g, '-');
   const name = `kneelwright-${stamp}-${cause}.db`;
   const beside = join(place, `${name}.part`);
   try {
+    makePrivateFile(beside);
     await store.db.backup(beside);
     sealCopy(beside);
     renameSync(beside, join(place, name));

@@ -1,6 +1,7 @@
-import { closeSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
+import { closeSync, fsyncSync, openSync } from 'node:fs';
 import { join } from 'node:path';
 import type Database from 'better-sqlite3';
+import { makePrivateFile, makePrivateFolder } from '../shell/private-files.ts';
 import { MIGRATIONS } from './migrations/index.ts';
 import { searchText } from './search-text.ts';
 import type { Store } from './store.ts';
@@ -38,9 +39,10 @@ export function migrate(store: Store, migrations: readonly string[] = MIGRATIONS
  */
 function copyBeforeMigration(store: Store, version: number): string {
   const folder = join(store.folder, 'before-upgrade');
-  mkdirSync(folder, { recursive: true });
+  makePrivateFolder(folder);
   const stamp = new Date(store.clock()).toISOString().replace(/[:.]/g, '-');
   const copy = join(folder, `kneelwright-v${version}-${stamp}.db`);
+  makePrivateFile(copy);
   store.db.prepare('VACUUM INTO ?').run(copy);
   syncFile(copy);
   return copy;

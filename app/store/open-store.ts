@@ -1,6 +1,7 @@
-import { accessSync, constants, existsSync, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { keepPrivate, makePrivateFile, makePrivateFolder } from '../shell/private-files.ts';
 import { damageOf } from './integrity.ts';
 import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
 import type { Store } from './store.ts';
@@ -33,11 +34,13 @@ export function openStore(folder: string, clock: () => number = Date.now): Store
   const file = join(folder, STORE_FILE);
   let db: Database.Database | null = null;
   try {
-    mkdirSync(folder, { recursive: true });
+    makePrivateFolder(folder);
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK);
     // SQLite would quietly open a file it may not write for reading only, and fail at the lock with a mere I/O error.
     if (existsSync(file)) accessSync(file, constants.R_OK | constants.W_OK);
+    keepPrivate(folder);
     const suspect = needsCheck(file);
+    makePrivateFile(file);
     db = new Database(file, { timeout: LOCK_WAIT_MS });
     const refusal = claim(db, file, suspect ? 'check' : 'trust');
     if (refusal) {
@@ -68,7 +71,7 @@ function needsCheck(file: string): boolean {
 
 /** Asks for a check of the store at the next start. */
 export function suspectStore({ file }: Store): void {
-  writeFileSync(file + SUSPECT, '');
+  writeFileSync(file + SUSPECT, '', { mode: 0o600 });
 }
 
 /** Takes the file for this process and checks it before the first write; sets how it is written. */

@@ -1,6 +1,7 @@
-import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { makePrivateFolder } from '../shell/private-files.ts';
 import { addRowsOf, mergeIn, otherTables } from './merge.ts';
 import { emptyCounts, type MergeCounts } from './merge-counts.ts';
 import { openStore, STORE_FILE, type StoreOpening } from './open-store.ts';
@@ -39,7 +40,7 @@ export function recoverStore(folder: string, clock: () => number = Date.now): Re
 /** Renames, never copies: the damaged file stays as it was found, byte for byte, until someone looks at it. */
 function setAside(folder: string, clock: () => number): string {
   const place = join(folder, FOLDER);
-  mkdirSync(place, { recursive: true });
+  makePrivateFolder(place);
   const stamp = new Date(clock()).toISOString().replace(/[:.]/g, '-');
   const target = join(place, `kneelwright-damaged-${stamp}.db`);
   for (const ending of FILES) {

@@ -1,6 +1,7 @@
 import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
 import type { CallResult } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
+import { sessionHeader } from './session-header.ts';
 import '../../app/contract/bridge.ts';
 
 /**
@@ -24,7 +25,7 @@ async function callOver<N extends CallName>(
 ): Promise<CallResult<CallOutput<N>>> {
   const response = await fetch('/call', {
     method: 'POST',
-    headers: { 'content-type': 'application/json' },
+    headers: { 'content-type': 'application/json', ...sessionHeader() },
     body: JSON.stringify({ name, input }),
   });
   return (await response.json()) as CallResult<CallOutput<N>>;

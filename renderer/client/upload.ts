@@ -1,12 +1,13 @@
 import type { CallResult } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
+import { sessionHeader } from './session-header.ts';
 
 /** Sends a file that the person picked to the program over the loopback address; gives back its handle. */
 export async function upload(file: File): Promise<CallResult<{ upload: string }>> {
   try {
     const response = await fetch('/upload', {
       method: 'POST',
-      headers: { 'content-type': 'application/octet-stream' },
+      headers: { 'content-type': 'application/octet-stream', ...sessionHeader() },
       body: file,
     });
     return (await response.json()) as CallResult<{ upload: string }>;

@@ -2,6 +2,7 @@ import { type ChildProcess, type SpawnOptions, spawn } from 'node:child_process'
 import { join } from 'node:path';
 import type { CallInput, CallName, CallOutput } from '../../../app/contract/contract.ts';
 import type { CallResult } from '../../../app/contract/result.ts';
+import { enter } from '../shells/enter.ts';
 import { writePage } from '../shells/page-folder.ts';
 
 const SERVE = join(import.meta.dirname, 'serve.ts');
@@ -50,14 +51,13 @@ export async function startChild(
     void ended.then((code) => setTimeout(() => reject(new EndedEarly(code, said.trim())), 20));
   });
   const { origin } = new URL(address);
-  const entered = await fetch(address, { redirect: 'manual' });
-  const cookie = entered.headers.get('set-cookie')!.split(';')[0]!;
+  const tab = await enter(address);
   return {
     pid: child.pid!,
     process: child,
     ended,
     async call(name, input) {
-      const headers = { cookie, origin, 'content-type': 'application/json' };
+      const headers = { ...tab, origin, 'content-type': 'application/json' };
       const body = JSON.stringify({ name, input });
       for (;;) {
         const response = await fetch(`${origin}/call`, { method: 'POST', headers, body });

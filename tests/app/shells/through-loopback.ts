@@ -3,6 +3,7 @@ import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { type LoopbackServer, serveLoopback } from '../../../app/loopback/server.ts';
 import { openProgram } from '../../../app/services/open-program.ts';
 import { listPageFiles } from '../../../app/shell/page-files.ts';
+import { enter } from './enter.ts';
 import { writePage } from './page-folder.ts';
 import type { WayIn } from './way-in.ts';
 
@@ -12,12 +13,17 @@ const ROOT = join(import.meta.dirname, '../../..');
 export interface ThroughLoopback extends WayIn {
   readonly server: LoopbackServer;
   readonly origin: string;
-  readonly cookie: string;
+  /** The headers by which the server knows a tab that has entered. */
+  readonly tab: Record<string, string>;
   quitAsked(): boolean;
 }
 
 /** Serves a program from `folder` and enters it with its one-time token. */
-export async function throughLoopback(folder: string, clock?: () => number): Promise<ThroughLoopback> {
+export async function throughLoopback(
+  folder: string,
+  clock?: () => number,
+  requestClock?: () => number,
+): Promise<ThroughLoopback> {
   let quit = false;
   const shell = createLoopbackShell(() => {
     quit = true;
@@ -25,13 +31,12 @@ export async function throughLoopback(folder: string, clock?: () => number): Pro
   const opened = openProgram({ root: ROOT, folder: join(folder, 'data'), shell, clock });
   if (opened.kind === 'refused') throw new Error(opened.sentence);
   const page = listPageFiles(writePage(join(folder, 'page')));
-  const server = await serveLoopback({ program: opened.program, shell, page, port: 0 });
+  const server = await serveLoopback({ program: opened.program, shell, page, port: 0, clock: requestClock });
   const origin = `http://127.0.0.1:${server.port}`;
-  const entered = await fetch(server.address(), { redirect: 'manual' });
-  const cookie = entered.headers.get('set-cookie')!.split(';')[0]!;
+  const tab = await enter(server.address());
 
   async function post(path: string, type: string, body: string | Uint8Array) {
-    const headers = { cookie, origin, 'content-type': type };
+    const headers = { ...tab, origin, 'content-type': type };
     const response = await fetch(origin + path, { method: 'POST', headers, body: body as BodyInit });
     return response.json();
   }
@@ -40,13 +45,13 @@ export async function throughLoopback(folder: string, clock?: () => number): Pro
   return {
     server,
     origin,
-    cookie,
+    tab,
     quitAsked: () => quit,
     send,
     call: send,
     async fetchDelivery(delivery) {
       if (delivery.kind !== 'download') throw new Error(`delivered as ${delivery.kind}`);
-      const response = await fetch(origin + delivery.href, { headers: { cookie } });
+      const response = await fetch(origin + delivery.href);
       return new Uint8Array(await response.arrayBuffer());
     },
     async offer(bytes) {
