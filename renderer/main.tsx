@@ -21,7 +21,7 @@ import './theme/proposal.css';
 import './theme/paddle.css';
 import './theme/values.css';
 import { openDisplaySettings } from './display/open-display-settings.ts';
-import { Sheet } from './page-parts/sheet.tsx';
+import { Sheet } from './shell/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';
 
 showTheme();

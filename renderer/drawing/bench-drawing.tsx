@@ -3,27 +3,30 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { Layer, Stage } from 'react-konva';
 import type { StoreApi } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
+import type { BenchView } from '../document/bench-view.ts';
 import type { FitDocument } from '../document/fit-document.ts';
 import type { SlowAnswers } from '../document/slow-answers.ts';
-import { GripList } from '../hand/grip-list.tsx';
-import { HandNote } from '../hand/hand-note.tsx';
-import { createHandStore } from '../hand/hand-state.ts';
-import { type Grip, gripName } from '../hand/handle.ts';
-import { PointerHand } from '../hand/pointer-hand.ts';
 import { say } from '../language/messages.ts';
-import { BenchCanvas } from './bench-canvas.ts';
-import { LookButtons } from './look-buttons.tsx';
-import { lookWithKey } from './look-keys.ts';
-import { FONTS } from './pen.ts';
-import { LAYERS, type LayerName, type Scene } from './scene.ts';
+import { BenchCanvas } from './canvas/bench-canvas.ts';
+import { LookButtons } from './canvas/look-buttons.tsx';
+import { lookWithKey } from './canvas/look-keys.ts';
+import { GripList } from './interaction/grip-list.tsx';
+import { HandNote } from './interaction/hand-note.tsx';
+import { createHandStore } from './interaction/hand-state.ts';
+import { PointerHand } from './interaction/pointer.ts';
+import { type Grip, gripName } from './view/handle.ts';
+import { FONTS } from './view/pen.ts';
+import { LAYERS, type LayerName, type Scene } from './view/scene.ts';
 
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
 export function BenchDrawing({
   document: fitDocument,
   answers,
+  view,
 }: {
   document: FitDocument;
   answers: StoreApi<SlowAnswers>;
+  view: BenchView;
 }) {
   const host = useRef<HTMLDivElement>(null);
   const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
@@ -38,6 +41,7 @@ export function BenchDrawing({
     if (!element) return;
     const made = new BenchCanvas({
       document: fitDocument,
+      view,
       host: element,
       layers: layers.current as Record<LayerName, KonvaLayer>,
       format: currentFormat(),
@@ -57,7 +61,7 @@ export function BenchDrawing({
       pointer.dispose();
       made.dispose();
     };
-  }, [fitDocument, hand]);
+  }, [fitDocument, view, hand]);
 
   useEffect(() => {
     // Setting the ratio clears a layer, so it is set only when the screen's density changes, before anything is drawn.

@@ -1,8 +1,8 @@
+import type { DisplayRecord } from '../../app/contract/display.ts';
 import type { Unit } from '../../core/findings/finding.ts';
 import { quantityDefinition } from '../../core/findings/quantities.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../../core/units/length-text.ts';
 import { MASS_UNITS } from '../../core/units/mass-text.ts';
-import type { DisplaySettings } from '../display/display-settings.ts';
 
 /** Shown smallest steps of lengths: a tape's millimetre, a hundredth of an inch. */
 const LENGTH_DECIMALS: Readonly<Record<'cm' | 'mm' | 'in', number>> = { cm: 1, mm: 0, in: 2 };
@@ -47,7 +47,7 @@ const made = new Map<string, Format>();
 
 /** The writer for these settings; the same object each time. */
 export function formatFor(
-  settings: Pick<DisplaySettings, 'length' | 'mass' | 'decimal'>,
+  settings: Pick<DisplayRecord, 'length' | 'mass' | 'decimal'>,
   /** Undefined: the computer's own. (`navigator.language` is no safe choice: it may be `en-US@posix`, which Intl refuses.) */
   systemLocale?: string,
 ): Format {
@@ -59,7 +59,7 @@ export function formatFor(
   return format;
 }
 
-function decimalMark(choice: DisplaySettings['decimal'], systemLocale: string | undefined): '.' | ',' {
+function decimalMark(choice: DisplayRecord['decimal'], systemLocale: string | undefined): '.' | ',' {
   if (choice !== 'system') return choice === 'comma' ? ',' : '.';
   const parts = new Intl.NumberFormat(systemLocale).formatToParts(0.5);
   return parts.find(({ type }) => type === 'decimal')?.value === ',' ? ',' : '.';
@@ -70,7 +70,7 @@ const GAP = '\u{202f}';
 const MINUS = '\u{2212}';
 
 function makeFormat(
-  { length: lengthUnit, mass: massUnit }: Pick<DisplaySettings, 'length' | 'mass'>,
+  { length: lengthUnit, mass: massUnit }: Pick<DisplayRecord, 'length' | 'mass'>,
   mark: '.' | ',',
 ): Format {
   const number = (value: number, { decimals, signed = false }: NumberOptions): string => {

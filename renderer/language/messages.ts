@@ -59,15 +59,21 @@ type PlacesIn<T extends string> = T extends `${string}{${infer Place}}${infer Re
   ? Place | PlacesIn<Rest>
   : never;
 
+/** Keys of texts that need no value: a heading, a button. */
+export type PlainKey = {
+  [K in MessageKey]: [PlacesIn<(typeof MESSAGES)[K]>] extends [never] ? K : never;
+}[MessageKey];
+
 /** What a message needs to be told; nothing for most. */
 export type MessageValues<K extends MessageKey> = [PlacesIn<(typeof MESSAGES)[K]>] extends [never]
   ? []
   : [values: Readonly<Record<PlacesIn<(typeof MESSAGES)[K]>, string | number>>];
 
 /** A text of the catalogue with its places filled: `say('bench.undo', { step: 'move the pad' })`. */
-export function say<K extends MessageKey>(key: K, ...values: MessageValues<K>): string {
+export function say(key: PlainKey): string;
+export function say<K extends MessageKey>(key: K, ...values: MessageValues<K>): string;
+export function say(key: MessageKey, given?: Readonly<Record<string, string | number>>): string {
   const text: string = MESSAGES[key];
-  const given = values[0] as Readonly<Record<string, string | number>> | undefined;
   return given ? text.replace(/\{(\w+)\}/g, (place, name: string) => String(given[name] ?? place)) : text;
 }
 

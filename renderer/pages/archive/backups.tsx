@@ -1,14 +1,11 @@
 import { useState } from 'react';
-import type { CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { WorkLine } from '../../page-parts/work-line.tsx';
-import { GoBack } from './go-back.tsx';
-
-export type Backup = CallOutput<'backups.list'>[number];
+import { WorkLine } from '../../ui/work-line.tsx';
+import { type Backup, GoBack } from './go-back.tsx';
 
 const MEGABYTE = 1e6;
 

@@ -3,8 +3,8 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { fetchDelivery } from '../../client/upload.ts';
 import { say } from '../../language/messages.ts';
-import { onCommand } from '../../page-parts/menu-commands.tsx';
-import { WorkLine } from '../../page-parts/work-line.tsx';
+import { onCommand } from '../../ui/menu-commands.tsx';
+import { WorkLine } from '../../ui/work-line.tsx';
 
 /** Everything as one file. */
 export function ExportEverything({ onRefused }: { onRefused: (error: CallError | null) => void }) {

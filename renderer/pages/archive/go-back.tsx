@@ -1,7 +1,9 @@
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import type { CallOutput } from '../../../app/contract/contract.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import type { Backup } from './backups.tsx';
+
+export type Backup = CallOutput<'backups.list'>[number];
 
 /** Asks before everything is made as it was at a backup. */
 export function GoBack(props: { backup: Backup | null; onYes: (backup: Backup) => void; onNo: () => void }) {

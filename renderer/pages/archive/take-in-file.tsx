@@ -6,7 +6,7 @@ import { call } from '../../client/client.ts';
 import { upload } from '../../client/upload.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { WorkLine } from '../../page-parts/work-line.tsx';
+import { WorkLine } from '../../ui/work-line.tsx';
 import { MergeCounts } from './merge-counts.tsx';
 
 type Ready = Extract<CallOutput<'bundle.preview'>, { kind: 'ready' }>;

@@ -2,11 +2,11 @@ import { BANDS } from '../../../core/findings/bands.ts';
 import { QUANTITIES, type QuantityId, quantityDefinition } from '../../../core/findings/quantities.ts';
 import { bandText, isYesOrNo, quantityName } from '../../../core/findings/sentences.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import type { MeasureKind } from '../../fields/measure-kinds.ts';
-import { SelectField } from '../../fields/select-field.tsx';
-import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
+import { SelectField } from '../../ui/fields/select-field.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 import type { AthleteEntries } from './athlete-entries.ts';
 
 type Bands = AthleteEntries['bands'];

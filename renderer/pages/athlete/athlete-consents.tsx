@@ -1,8 +1,8 @@
 import { CONSENTS, type Consent } from '../../../core/fit/athlete-schema.ts';
 import { isMinor } from '../../../core/fit/consent.ts';
-import { TextField } from '../../fields/text-field.tsx';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { TextField } from '../../ui/fields/text-field.tsx';
 import type { AthleteEntries } from './athlete-entries.ts';
 
 type Consents = AthleteEntries['consent'];

@@ -1,9 +1,9 @@
 import { jointLimit, LIMITED_JOINTS } from '../../../core/fit/athlete-schema.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { SelectField } from '../../fields/select-field.tsx';
-import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 import type { AthleteEntries } from './athlete-entries.ts';
 
 type Limits = AthleteEntries['limits'];

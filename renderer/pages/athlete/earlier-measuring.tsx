@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
 import { type Measuring, measuringSchema } from '../../../core/fit/measuring-schema.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 
 const { statureM, massKg } = athleteSchema.shape;
 const BLANK = { takenOn: '', statureM: null as number | null, massKg: null as number | null };

@@ -2,10 +2,10 @@ import { useState } from 'react';
 import type { CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
-import { TextField } from '../../fields/text-field.tsx';
 import { say, sayCount } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 
 /** Takes an athlete out of the store and its backups: what would go is shown first, and the name typed. */
 export function EraseAthlete({ id, name }: { id: string; name: string }) {

@@ -8,7 +8,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
 import { EarlierMeasuring } from './earlier-measuring.tsx';
 import { HistoryPlot } from './history-plot.tsx';
 

@@ -7,10 +7,10 @@ import {
   tapeReading,
 } from '../../../core/fit/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { type AthleteEntries, withTape } from './athlete-entries.ts';
 
 /** The six that say most about a kneeling figure come first; the others are a click away. */

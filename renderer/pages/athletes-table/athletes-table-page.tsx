@@ -1,6 +1,6 @@
 import { useEverybody } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
+import { Page } from '../../ui/page.tsx';
 import { HandOut } from './hand-out.tsx';
 import { TakeIn } from './take-in.tsx';
 

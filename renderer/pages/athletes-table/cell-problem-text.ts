@@ -1,8 +1,8 @@
 import type { CellProblem } from '../../../core/roster/read-athlete-cell.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
-import { problemText } from '../../fields/measure-kinds.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { problemText } from '../../ui/fields/measure-kinds.ts';
 
 /** What is wrong with a cell and what is allowed, in words. */
 export function cellProblemText({ column, text, problem }: BadCell, format: Format): string {

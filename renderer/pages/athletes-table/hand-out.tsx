@@ -3,7 +3,7 @@ import type { Everybody } from '../../client/use-record.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
 
 /** Hands the athletes out as a CSV file. */
 export function HandOut({ everybody }: { everybody: Everybody }) {

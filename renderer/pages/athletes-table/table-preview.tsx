@@ -4,7 +4,7 @@ import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-fr
 import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
 import { BadCells } from './bad-cells.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
 

@@ -5,9 +5,10 @@ import { missingConsents } from '../../../core/fit/consent.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { type Column, RosterList } from '../../page-parts/roster-list.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Page } from '../../ui/page.tsx';
+import { RosterList } from '../../ui/roster-list.tsx';
+import type { Column } from '../../ui/use-sorted.tsx';
 
 /** Everybody who has been measured. Body mass is not in the list: it is nobody's business at a glance. */
 export function AthletesPage() {

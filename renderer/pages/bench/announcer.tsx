@@ -3,13 +3,13 @@ import { FITTING_COORDINATES } from '../../../core/findings/finding.ts';
 import { findingTitle } from '../../../core/findings/sentences.ts';
 import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import { announce } from '../../announce/announce.ts';
+import { useDocument } from '../../bench/bench-context.tsx';
+import { coordinateText } from '../../bench/change-text.ts';
+import { coordinateName } from '../../bench/coordinates.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitState } from '../../document/fit-document.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { useDocument } from './bench-context.tsx';
-import { coordinateText } from './change-text.ts';
-import { coordinateName } from './coordinates.ts';
 
 /** A screen reader is told once the hand rests, milliseconds. */
 const REST_MS = 500;

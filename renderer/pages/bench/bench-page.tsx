@@ -1,6 +1,6 @@
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
 import { OpenBench } from './open-bench.tsx';
 
 /** The bench: fetches a fit and lays it out as a drawing with its margin. */

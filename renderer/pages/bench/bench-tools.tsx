@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { announce } from '../../announce/announce.ts';
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
-import { onCommand } from '../../page-parts/menu-commands.tsx';
-import { SHEET_TOOLS_ID } from '../../page-parts/sheet-head.tsx';
 import { hrefOf } from '../../route/route.ts';
-import { useDocument, useFit } from './bench-context.tsx';
+import { onCommand } from '../../ui/menu-commands.tsx';
+import { PAGE_TOOLS_ID } from '../../ui/page-tools.ts';
 
 /** Ways to paper and to showing, undo and redo in the head of the sheet, by button, key and menu; saving a revision by key and menu. */
 export function BenchTools({ onSave }: { onSave: () => void }) {
@@ -13,7 +13,7 @@ export function BenchTools({ onSave }: { onSave: () => void }) {
   const undoName = useFit((state) => state.undoName);
   const redoName = useFit((state) => state.redoName);
   const [place, setPlace] = useState<HTMLElement | null>(null);
-  useEffect(() => setPlace(window.document.getElementById(SHEET_TOOLS_ID)), []);
+  useEffect(() => setPlace(window.document.getElementById(PAGE_TOOLS_ID)), []);
 
   useEffect(
     () =>

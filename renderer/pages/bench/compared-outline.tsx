@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { useDocument, useFit } from './bench-context.tsx';
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
 
 /** Keeps a compared revision drawn as a dashed outline, also after edits, until comparing ends. */
 export function ComparedOutline({ older }: { older: Fit }) {

@@ -1,5 +1,5 @@
+import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
-import type { FetchedRevision } from './revisions.tsx';
 
 /** Says that an earlier revision is looked at, not edited, and the two ways on from there. */
 export function LookBanner(props: {

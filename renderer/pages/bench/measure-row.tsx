@@ -1,13 +1,13 @@
 import { useCallback } from 'react';
 import type { FittingCoordinate } from '../../../core/findings/finding.ts';
 import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { useDocument, useFit, useSlow } from '../../bench/bench-context.tsx';
+import { coordinateName } from '../../bench/coordinates.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { onLiveFrame } from '../../document/live-frame.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { railOf } from '../../hand/rails.ts';
+import { railOf } from '../../drawing/view/limits.ts';
 import { say } from '../../language/messages.ts';
-import { useDocument, useFit, useSlow } from './bench-context.tsx';
-import { coordinateName } from './coordinates.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { effectsText } from './effects.ts';
 
 /** One measure of a fitting as a number, with what one centimetre more of it does. It follows the hand. */

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { LOCKABLE, type Lockable } from '../../../core/fit/seat-schema.ts';
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
+import { COORDINATES_OF } from '../../bench/coordinates.ts';
 import { say } from '../../language/messages.ts';
-import { useDocument, useFit } from './bench-context.tsx';
 import { BoatMeasures } from './boat-measures.tsx';
-import { COORDINATES_OF } from './coordinates.ts';
 import { FittingChoices } from './fitting-choices.tsx';
 import { LockSwitch } from './lock-switch.tsx';
 import { MeasureRow } from './measure-row.tsx';

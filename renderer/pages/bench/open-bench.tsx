@@ -2,19 +2,19 @@ import { useCallback, useState } from 'react';
 import type { OpenedFit, RevisionSummary } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { announce } from '../../announce/announce.ts';
+import { type Bench, BenchProvider, useFit } from '../../bench/bench-context.tsx';
+import type { FetchedRevision } from '../../bench/fetched-revision.ts';
+import { GrowthBanner } from '../../bench/tabs/growth/growth-banner.tsx';
+import { useFitTrials } from '../../bench/use-fit-trials.ts';
+import { useGrown } from '../../bench/use-grown.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
 import { say } from '../../language/messages.ts';
-import { GrowthBanner } from '../growth/growth-banner.tsx';
-import { useGrown } from '../growth/use-grown.ts';
-import { useFitTrials } from '../trial/use-fit-trials.ts';
 import { Announcer } from './announcer.tsx';
-import { type Bench, BenchProvider, useFit } from './bench-context.tsx';
+import { KeepTrouble } from './autosave-error.tsx';
 import { BenchTools } from './bench-tools.tsx';
 import { ComparedOutline } from './compared-outline.tsx';
-import { KeepTrouble } from './keep-trouble.tsx';
 import { LookBanner } from './look-banner.tsx';
 import { Margin } from './margin.tsx';
-import type { FetchedRevision } from './revisions.tsx';
 import { SaveRevision } from './save-revision.tsx';
 import { useBench, useLook } from './use-bench.ts';
 import { useBenchActions } from './use-bench-actions.ts';
@@ -86,7 +86,7 @@ function BenchSheet(props: {
       <BenchProvider value={shown}>
         <div className="bench-sheet">
           <div className="bench-drawing" inert={looking}>
-            <BenchDrawing document={shown.document} answers={shown.answers} />
+            <BenchDrawing document={shown.document} answers={shown.answers} view={shown.view} />
           </div>
           <Margin
             fitId={opened.id}

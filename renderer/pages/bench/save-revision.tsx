@@ -4,12 +4,12 @@ import type { RevisionSummary } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
+import { TrialAnswerTicks, useAnswerTicks } from '../../bench/tabs/trials/trial-answer-ticks.tsx';
 import { call } from '../../client/client.ts';
-import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
-import { TrialAnswerTicks, useAnswerTicks } from '../trial/trial-answer-ticks.tsx';
-import { useDocument, useFit } from './bench-context.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 
 interface EntriesProps {
   readonly trials: readonly TrialRecord[];

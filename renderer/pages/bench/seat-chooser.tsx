@@ -1,6 +1,6 @@
-import { ChoiceField } from '../../fields/choice-field.tsx';
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
-import { useDocument, useFit } from './bench-context.tsx';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 
 /** Which seat of a crew boat is worked on. A single boat needs none. */
 export function SeatChooser() {

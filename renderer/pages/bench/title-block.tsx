@@ -1,8 +1,8 @@
 import type { RevisionSummary } from '../../../app/contract/records.ts';
+import { useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
-import { usePageTitle } from '../../page-parts/use-page-title.ts';
-import { useFit } from './bench-context.tsx';
-import { KeptState } from './kept-state.tsx';
+import { usePageTitle } from '../../ui/use-page-title.ts';
+import { KeptState } from './saved-state.tsx';
 
 function revisionText(newest: RevisionSummary | undefined, changedSince: boolean): string {
   if (!newest) return say('block.revision.none');

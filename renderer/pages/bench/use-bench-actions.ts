@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
+import { useFit } from '../../bench/bench-context.tsx';
+import { type ReachAction, useOfferedActions } from '../../find/offered-actions.ts';
 import { say } from '../../language/messages.ts';
-import { sendCommand } from '../../page-parts/menu-commands.tsx';
-import { type ReachAction, useOfferedActions } from '../../reach/offered-actions.ts';
 import { go } from '../../route/route.ts';
-import { useFit } from './bench-context.tsx';
+import { sendCommand } from '../../ui/menu-commands.tsx';
 
 /** Offers what can be done with the fit on the bench. */
 export function useBenchActions(fitId: string): void {

@@ -2,11 +2,12 @@ import { useEffect, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { keepDraft } from '../../client/keep-draft.ts';
+import type { Bench } from '../../bench/bench-context.tsx';
+import { createBenchView } from '../../document/bench-view.ts';
 import { createFitDocument } from '../../document/fit-document.ts';
+import { keepDraft } from '../../document/keep-draft.ts';
 import { followSlowly } from '../../document/slow-answers.ts';
 import { createJobRunner } from '../../jobs/job-runner.ts';
-import type { Bench } from './bench-context.tsx';
 
 /** A bench for an opened fit: its document, kept on the disk, and its slow answers. Ends with the component. */
 export function useBench(opened: OpenedFit): Bench | null {
@@ -46,7 +47,7 @@ function useDocumentWithAnswers(key: unknown, make: () => Bench['document']): Be
     }
     const document = make();
     const slow = followSlowly(document, createJobRunner('slowAnswersOf'));
-    setBench({ document, answers: slow.answers });
+    setBench({ document, answers: slow.answers, view: createBenchView() });
     const leaving = () => void document.keepNow();
     window.addEventListener('pagehide', leaving);
     window.addEventListener('visibilitychange', leaving);

@@ -7,9 +7,9 @@ import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { SeverityMark } from '../../marks/severity-mark.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { BoatPhotos } from './boat-photos.tsx';
 
 /** What is known of a boat besides its own entries: its class, how it floats, who is fitted in it, photographs. */

@@ -1,7 +1,7 @@
 import { floorboardSchema, hardwareSchema } from '../../../core/fit/boat-schema.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import type { BoatEntries } from './boat-entries.ts';
 import { BoatRails } from './boat-rails.tsx';
 import { BoatStock } from './boat-stock.tsx';

@@ -1,8 +1,8 @@
 import { useBoat } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { Page } from '../../ui/page.tsx';
 import { BoatAround } from './boat-around.tsx';
 import { BoatForm } from './boat-form.tsx';
 import { DuplicateBoat } from './duplicate-boat.tsx';

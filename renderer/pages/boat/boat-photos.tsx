@@ -5,10 +5,10 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { TextField } from '../../fields/text-field.tsx';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 import { smallPicture } from './small-picture.ts';
 
 /** A photograph just removed, for bringing it back. */

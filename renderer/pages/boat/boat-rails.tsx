@@ -1,8 +1,8 @@
 import { railsSchema } from '../../../core/fit/boat-schema.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { SelectField } from '../../fields/select-field.tsx';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
 import type { FittingsProps } from './fittings-props.ts';
 import { BLANK_RAILS, type RailsEntry } from './kept-entries.ts';
 

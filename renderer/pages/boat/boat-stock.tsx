@@ -1,9 +1,9 @@
 import { stockPad, stockRest } from '../../../core/fit/stock-schema.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import type { MeasureKind } from '../../fields/measure-kinds.ts';
-import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
+import { TextField } from '../../ui/fields/text-field.tsx';
 import type { FittingsProps } from './fittings-props.ts';
 import { BLANK_PAD, BLANK_REST, type PadEntry, type RestEntry } from './kept-entries.ts';
 

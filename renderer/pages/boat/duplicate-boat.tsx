@@ -4,8 +4,8 @@ import type { Boat } from '../../../core/fit/boat-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { go } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
 
 /** Longest name that a boat may have. */
 const LONGEST_NAME = 120;

@@ -1,7 +1,7 @@
 import { floorboardSchema } from '../../../core/fit/boat-schema.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import type { FittingsProps } from './fittings-props.ts';
 import { BLANK_POINT, type ProfilePoint } from './kept-entries.ts';
 import { ProfileSketch } from './profile-sketch.tsx';

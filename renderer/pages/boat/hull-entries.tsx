@@ -1,9 +1,9 @@
 import { boatSchema, tapeHull } from '../../../core/fit/boat-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
-import { ChoiceField } from '../../fields/choice-field.tsx';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import type { BoatEntries } from './boat-entries.ts';
 import { OffsetsImport } from './offsets-import.tsx';
 import { StationTable } from './station-table.tsx';

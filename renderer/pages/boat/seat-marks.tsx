@@ -1,6 +1,6 @@
-import { ChoiceField } from '../../fields/choice-field.tsx';
-import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { type BoatEntries, withSeats } from './boat-entries.ts';
 
 /** How many seats, and where the mark of each stands. */

@@ -1,8 +1,8 @@
 import { tapeStation } from '../../../core/fit/boat-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { BLANK_STATION, type BoatEntries, type StationEntry, spreadStations } from './boat-entries.ts';
 
 const { keelM, sheerM, sheerBeamM } = tapeStation.shape;

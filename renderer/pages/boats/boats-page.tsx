@@ -2,9 +2,9 @@ import type { BoatRecord } from '../../../app/contract/records.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { RosterList } from '../../page-parts/roster-list.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Page } from '../../ui/page.tsx';
+import { RosterList } from '../../ui/roster-list.tsx';
 
 /** Every hull that has been measured. */
 export function BoatsPage() {

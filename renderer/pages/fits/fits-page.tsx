@@ -1,10 +1,10 @@
 import type { FitSummary } from '../../../app/contract/records.ts';
 import { instantText } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { RosterList } from '../../page-parts/roster-list.tsx';
-import { StoreNotices } from '../../page-parts/store-notices.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Page } from '../../ui/page.tsx';
+import { RosterList } from '../../ui/roster-list.tsx';
+import { StoreNotices } from '../../ui/store-notices.tsx';
 
 function keptText({ revisions, hasDraft }: FitSummary): string {
   if (revisions === 0) return say('fits.no-revision');

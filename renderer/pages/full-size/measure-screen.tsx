@@ -2,8 +2,8 @@ import { useId, useState } from 'react';
 import { announce } from '../../announce/announce.ts';
 import { displaySettings } from '../../display/display-settings.ts';
 import { CARD_MM, SCALE_LIMITS, scaleOfBar, withScale } from '../../display/screen-scale.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
 import { say } from '../../language/messages.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
 
 /** The bar that a ruler is laid on, pixels. */
 const BAR_PX = 400;

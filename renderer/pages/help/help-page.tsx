@@ -1,7 +1,7 @@
 import { say } from '../../language/messages.ts';
-import { CautionList } from '../../page-parts/caution-list.tsx';
-import { Page } from '../../page-parts/page.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { CautionList } from '../../ui/caution-list.tsx';
+import { Page } from '../../ui/page.tsx';
 
 const STEPS = [
   'athlete',

@@ -2,9 +2,9 @@ import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
-import { CautionList } from '../../page-parts/caution-list.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { go, hrefOf } from '../../route/route.ts';
+import { CautionList } from '../../ui/caution-list.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
 import { StartFigure } from './start-figure.tsx';
 
 /** An empty sheet: what this is, two ways to begin, and the cautions. */

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { goInstead } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
 import { FirstStart } from './first-start.tsx';
 import { RecentPage } from './recent-page.tsx';
 

@@ -1,15 +1,15 @@
 import { useState } from 'react';
 import type { FoundThing } from '../../../app/contract/trials.ts';
 import { useCall } from '../../client/use-call.ts';
-import { TextField } from '../../fields/text-field.tsx';
+import { FoundList } from '../../find/found-list.tsx';
+import { useFound } from '../../find/use-found.ts';
 import { instantText } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { StoreNotices } from '../../page-parts/store-notices.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
-import { FoundList } from '../../reach/found-list.tsx';
-import { useFound } from '../../reach/use-found.ts';
 import { hrefOf, type Route } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
+import { Page } from '../../ui/page.tsx';
+import { StoreNotices } from '../../ui/store-notices.tsx';
 
 const MOST = 24;
 

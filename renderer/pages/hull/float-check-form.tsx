@@ -9,12 +9,12 @@ import { shellCentre } from '../../../core/hull/shell-centre.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { TextField } from '../../fields/text-field.tsx';
 import { today } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 
 interface Entries {
   readonly bowMark: number | null;

@@ -1,11 +1,11 @@
 import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
 import type { BodySlip } from '../../../core/growth/body-change.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { TextField } from '../../fields/text-field.tsx';
 import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
 import { isEarlier, oddName, slipsOf, stepAfter } from './session.ts';

@@ -5,11 +5,11 @@ import { type Athlete, TAPE_MEASURES } from '../../../core/fit/athlete-schema.ts
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { renewKeptEntries } from '../../fields/use-kept-entries.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { go } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { renewKeptEntries } from '../../ui/fields/use-kept-entries.ts';
 import type { AthleteEntries } from '../athlete/athlete-entries.ts';
 import { athleteAfter, beginSession, hasGrown, isEarlier, sessionResult } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';

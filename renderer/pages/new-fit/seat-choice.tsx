@@ -1,9 +1,9 @@
 import type { AthleteRecord } from '../../../app/contract/records.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
-import { ChoiceField } from '../../fields/choice-field.tsx';
-import { SelectField } from '../../fields/select-field.tsx';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
 import { type ChosenSeat, chooseSeat, chosen } from './chosen.ts';
 
 /** Stands for an empty seat in the list of athletes. */

@@ -2,11 +2,11 @@ import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { type StockPaddleDocument, stockPaddleSchema } from '../../../core/fit/stock-paddle-schema.ts';
 import { call } from '../../client/client.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { go, hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 
 /** What the form holds while it is being filled in. Metres, degrees, kilograms. */
 export interface PaddleEntries extends Omit<StockPaddleDocument, 'lengthM' | 'bladeLengthM'> {

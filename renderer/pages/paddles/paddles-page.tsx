@@ -2,10 +2,10 @@ import type { PaddleRecord } from '../../../app/contract/records.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { RosterList } from '../../page-parts/roster-list.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { Page } from '../../ui/page.tsx';
+import { RosterList } from '../../ui/roster-list.tsx';
 import { PaddleForm } from './paddle-form.tsx';
 
 const EVERY = { limit: 1000 };

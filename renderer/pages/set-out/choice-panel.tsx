@@ -2,12 +2,12 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../../core/setout/sheet-length.ts';
-import { momentsOf, PRESENT } from '../../client/use-fit-states.ts';
-import { ChoiceField } from '../../fields/choice-field.tsx';
-import { limitsOf } from '../../fields/limits-of.ts';
-import { MeasureField } from '../../fields/measure-field.tsx';
-import { SelectField } from '../../fields/select-field.tsx';
+import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { limitsOf } from '../../ui/fields/limits-of.ts';
+import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
 import type { Choices } from './choices.ts';
 
 interface PanelProps {

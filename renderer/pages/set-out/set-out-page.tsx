@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import { PRESENT, useFitMoment, useOpenedFit } from '../../client/use-fit-states.ts';
 import { useDisplay } from '../../display/use-display.ts';
+import { PRESENT, useFitMoment, useOpenedFit } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
-import { ConsentNote } from '../../page-parts/consent-note.tsx';
-import { Page } from '../../page-parts/page.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { ConsentNote } from '../../ui/consent-note.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
+import { Page } from '../../ui/page.tsx';
 import { ChoicePanel } from './choice-panel.tsx';
 import { type Choices, firstChoices, takenSeats } from './choices.ts';
 import { SeatSheet } from './seat-sheet.tsx';

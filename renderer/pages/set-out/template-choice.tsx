@@ -6,8 +6,8 @@ import { figureOf, type SheetUnits, writtenLength } from '../../../core/setout/s
 import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import type { TemplateId } from '../../../core/setout/template-ids.ts';
 import { tilingOf } from '../../../core/setout/tiling.ts';
-import { Tick } from '../../fields/tick.tsx';
 import { say, sayCount } from '../../language/messages.ts';
+import { Tick } from '../../ui/fields/tick.tsx';
 import { PaperDrawing } from './paper-drawing.tsx';
 
 /** White around a template's picture, millimetres at full size. */

@@ -1,11 +1,11 @@
 import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
-import { momentsOf, PRESENT } from '../../client/use-fit-states.ts';
-import { ChoiceField } from '../../fields/choice-field.tsx';
-import { SelectField } from '../../fields/select-field.tsx';
-import { Tick } from '../../fields/tick.tsx';
+import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
+import { Tick } from '../../ui/fields/tick.tsx';
 import type { ShowChoices } from './show-choices.ts';
 
 /** No earlier state, in a list whose values are words. */

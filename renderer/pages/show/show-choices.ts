@@ -1,7 +1,7 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { PaperName } from '../../../core/setout/paper.ts';
 import type { ShowView } from '../../../core/show/show-picture.ts';
-import { PRESENT } from '../../client/use-fit-states.ts';
+import { PRESENT } from '../../document/use-fit-states.ts';
 
 /** What coach and athlete have chosen to look at. Nothing of it is remembered. */
 export interface ShowChoices {

@@ -1,11 +1,11 @@
 import { useCallback, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import { useFitMoment, useOpenedFit } from '../../client/use-fit-states.ts';
 import { useDisplay } from '../../display/use-display.ts';
+import { useFitMoment, useOpenedFit } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
-import { usePageTitle } from '../../page-parts/use-page-title.ts';
 import { go, hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { usePageTitle } from '../../ui/use-page-title.ts';
 import { takenSeats } from '../set-out/choices.ts';
 import { useFullScreen } from './full-screen.ts';
 import { firstShowChoices, type ShowChoices } from './show-choices.ts';

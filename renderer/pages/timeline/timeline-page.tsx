@@ -1,14 +1,14 @@
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import type { TimelineEntry } from '../../../app/contract/trials.ts';
+import { answeredBy } from '../../bench/tabs/trials/answered-by.ts';
+import { conditionsText, observationText } from '../../bench/tabs/trials/observation-text.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useAthlete } from '../../client/use-record.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
-import { answeredBy } from '../trial/answered-by.ts';
-import { conditionsText, observationText } from '../trial/observation-text.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { Page } from '../../ui/page.tsx';
 import { inOrder, momentOf } from './moments.ts';
 
 /** What has happened to an athlete's fits: revisions with their reasons, and what was felt on the water between them. */

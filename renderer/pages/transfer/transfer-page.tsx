@@ -5,14 +5,14 @@ import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { SelectField } from '../../fields/select-field.tsx';
 import type { TransferAnswer } from '../../jobs/transfer-to-boat.ts';
 import { useJobOn } from '../../jobs/use-job.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { go, hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
+import { Page } from '../../ui/page.tsx';
 import { shiftSentences } from './shift-sentences.ts';
 import { type TransferColumn, TransferTable } from './transfer-table.tsx';
 

@@ -2,8 +2,8 @@ import type { Severity } from '../../../core/findings/finding.ts';
 import { findQuantity, type QuantityId } from '../../../core/findings/quantities.ts';
 import { quantityName } from '../../../core/findings/sentences.ts';
 import type { Report } from '../../../core/fit/report.ts';
+import { quantityText } from '../../bench/quantity-text.ts';
 import type { Format } from '../../language/format.ts';
-import { quantityText } from '../bench/quantity-text.ts';
 
 /** One value in one column: as written, and what a finding says of it (null where none speaks). */
 export interface TransferCell {

@@ -3,7 +3,7 @@ import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { Report } from '../../../core/fit/report.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { SeverityMark } from '../../marks/severity-mark.tsx';
+import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { SEAT_GROUPS, type TransferCell, transferRows } from './transfer-rows.ts';
 
 /** One column of the table: a setting in a boat. */

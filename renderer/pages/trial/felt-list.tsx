@@ -1,6 +1,6 @@
 import { BODY_FEELINGS } from '../../../core/trial/observation.ts';
-import { ChoiceField } from '../../fields/choice-field.tsx';
 import { say } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { StrengthField } from './strength-field.tsx';
 import type { FeltEntry, TrialProblems } from './trial-entries.ts';
 

@@ -1,5 +1,5 @@
-import { ChoiceField } from '../../fields/choice-field.tsx';
 import { say } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 
 /** How strong something was: slight, clear, strong. */
 export function StrengthField(props: { what: string; value: number; onChange: (strength: number) => void }) {

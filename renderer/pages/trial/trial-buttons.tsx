@@ -3,8 +3,8 @@ import type { CallError } from '../../../app/contract/result.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { go } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
 
 /** Keeping a trial; setting one aside that has been kept, or bringing it back. */
 export function TrialButtons({ fitId, record }: { fitId: string; record: TrialRecord | null }) {

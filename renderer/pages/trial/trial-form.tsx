@@ -3,20 +3,20 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { needsCaution } from '../../../core/trial/observation.ts';
-import { TextField } from '../../fields/text-field.tsx';
-import { useKeptEntries } from '../../fields/use-kept-entries.ts';
+import { TrialCaution } from '../../bench/tabs/trials/trial-caution.tsx';
+import { useTried } from '../../bench/tabs/trials/use-tried.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { go } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
+import { useKeptEntries } from '../../ui/fields/use-kept-entries.ts';
 import { BoatSigns } from './boat-signs.tsx';
 import { FeltList } from './felt-list.tsx';
 import { keepTrial, TRIED_NOW } from './keep-trial.ts';
 import { TrialButtons } from './trial-buttons.tsx';
-import { TrialCaution } from './trial-caution.tsx';
 import { entriesOf, type FeltEntry, type TrialProblems, trialOf, withPlace } from './trial-entries.ts';
 import { TrialFigure } from './trial-figure.tsx';
 import { TrialWhat } from './trial-what.tsx';
-import { useTried } from './use-tried.ts';
 
 /** Whether what has been entered so far brings the caution. */
 function cautious({ felt, notes }: { felt: readonly FeltEntry[]; notes: string }): boolean {

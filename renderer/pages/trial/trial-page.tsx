@@ -3,9 +3,9 @@ import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { useCall } from '../../client/use-call.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { Page } from '../../page-parts/page.tsx';
-import { Trouble } from '../../page-parts/trouble.tsx';
 import { hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+import { Page } from '../../ui/page.tsx';
 import { TrialForm } from './trial-form.tsx';
 
 /** A trial on the water, entered after the session or corrected later. */

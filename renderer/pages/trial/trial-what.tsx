@@ -1,9 +1,9 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { ChoiceField } from '../../fields/choice-field.tsx';
-import { SelectField } from '../../fields/select-field.tsx';
-import { TextField } from '../../fields/text-field.tsx';
 import { say } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
+import { TextField } from '../../ui/fields/text-field.tsx';
 import { TRIED_NOW } from './keep-trial.ts';
 import type { TrialEntries, TrialProblems } from './trial-entries.ts';
 

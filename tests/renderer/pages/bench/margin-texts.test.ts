@@ -3,12 +3,12 @@ import { FITTING_COORDINATES } from '../../../../core/findings/finding.ts';
 import { createEvaluator } from '../../../../core/fit/evaluator.ts';
 import { withCoordinate } from '../../../../core/fit/fitting-coordinate.ts';
 import { derivativesTo } from '../../../../core/proposal/sensitivity.ts';
+import { changeText, withChange } from '../../../../renderer/bench/change-text.ts';
+import { COORDINATES_OF } from '../../../../renderer/bench/coordinates.ts';
+import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
-import { changeText, withChange } from '../../../../renderer/pages/bench/change-text.ts';
-import { COORDINATES_OF } from '../../../../renderer/pages/bench/coordinates.ts';
-import { differencesOf, otherChanges } from '../../../../renderer/pages/bench/differences.ts';
 import { effectsText } from '../../../../renderer/pages/bench/effects.ts';
-import { keptText } from '../../../../renderer/pages/bench/kept-state.tsx';
+import { keptText } from '../../../../renderer/pages/bench/saved-state.tsx';
 import { exampleFit } from '../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });

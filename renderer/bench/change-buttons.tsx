@@ -1,0 +1,41 @@
+import { announce } from '../announce/announce.ts';
+import { say } from '../language/messages.ts';
+import { useDocument, useFit } from './bench-context.tsx';
+import { type Change, withChange } from './change-text.ts';
+
+/** A change shown as a dashed outline, or taken in one step. Nothing is taken on a revision that is only looked at. */
+export function ChangeButtons({ change, text }: { change: Change; text: string }) {
+  const document = useDocument();
+  const fit = useFit((state) => state.fit);
+  const ghost = useFit((state) => state.ghost);
+  const looking = useFit((state) => state.fitId === '');
+  const changed = withChange(fit, change);
+  const isShown = ghost !== null && JSON.stringify(ghost) === JSON.stringify(changed);
+
+  function show(): void {
+    document.showGhost(isShown ? null : changed);
+    if (!isShown) announce(say('spoken.shown', { change: text }));
+  }
+
+  return (
+    <p className="row">
+      <button
+        type="button"
+        className="button words"
+        aria-label={say(isShown ? 'notes.hide.of' : 'notes.show.of', { change: text })}
+        onClick={show}
+      >
+        {say(isShown ? 'notes.hide' : 'notes.show')}
+      </button>
+      <button
+        type="button"
+        className="button words"
+        disabled={looking}
+        aria-label={say('notes.take.of', { change: text })}
+        onClick={() => document.apply(text, (now) => withChange(now, change))}
+      >
+        {say('notes.take')}
+      </button>
+    </p>
+  );
+}

@@ -1,0 +1,78 @@
+import type { FittingCoordinate, SideEffect, Suggestion } from '../../core/findings/finding.ts';
+import { quantityName } from '../../core/findings/sentences.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { withCoordinate } from '../../core/fit/fitting-coordinate.ts';
+import type { Seat } from '../../core/fit/seat-schema.ts';
+import type { Format } from '../language/format.ts';
+import { say } from '../language/messages.ts';
+import { inSentence } from './quantity-text.ts';
+
+/** A change that can be made. */
+export type Change = Exclude<Suggestion, { kind: 'none' }>;
+
+/** A coordinate's value (metres or degrees) as a person says it: a place across the boat with its side. */
+export function coordinateText(coordinate: FittingCoordinate, value: number, format: Format): string {
+  if (!coordinate.endsWith('.outM')) return amountText(coordinate, value, format);
+  const by = amountText(coordinate, Math.abs(value), format);
+  return say(value < 0 ? 'place.off-side' : 'place.kneeling-side', { by });
+}
+
+/** An amount in a coordinate's unit, without a side. */
+export function amountText(coordinate: FittingCoordinate, amount: number, format: Format): string {
+  return coordinate.endsWith('Deg')
+    ? format.degrees(amount, { decimals: Number.isInteger(amount) ? 0 : 1 })
+    : format.length(amount, { exact: true });
+}
+
+/** A proposed change in words: "Knee pad 1.5 cm forward, to 16.0 cm". */
+export function changeText(suggestion: Change, format: Format): string {
+  if (suggestion.kind === 'choose') return say(`choose.${suggestion.choice}`);
+  const { coordinate, from, to } = suggestion;
+  return say(`move.${coordinate}.${to > from ? 'more' : 'less'}`, {
+    by: amountText(coordinate, Math.abs(to - from), format),
+    to: coordinateText(coordinate, to, format),
+  });
+}
+
+/** What a change does besides, in words: "Front knee 119° → 117°". */
+export function sideEffectText(
+  { id, unit, from, to, severityFrom, severityTo }: SideEffect,
+  format: Format,
+): string {
+  const write = format.quantity(id);
+  const values = { name: inSentence(quantityName(id)), from: write(from, unit), to: write(to, unit) };
+  return severityFrom === severityTo
+    ? say('notes.side-effect', values)
+    : say('notes.side-effect.severity', { ...values, severity: say(`severity.${severityTo}`) });
+}
+
+/** The most telling of what a change does besides: what turns first. Empty where it does nothing. */
+export function sideEffectsText(effects: readonly SideEffect[], most: number, format: Format): string {
+  return [...effects]
+    .sort((a, b) => Number(b.severityFrom !== b.severityTo) - Number(a.severityFrom !== a.severityTo))
+    .slice(0, most)
+    .map((effect) => sideEffectText(effect, format))
+    .join(', ');
+}
+
+/** The fit with a proposed change made. */
+export function withChange(fit: Fit, change: Change): Fit {
+  if (change.kind === 'move') return withCoordinate(fit, change, change.to);
+  const seats = fit.seats.map((seat, index) =>
+    index === change.seat ? withChoice(seat, change.choice) : seat,
+  );
+  return { ...fit, seats };
+}
+
+function withChoice(seat: Seat, choice: Extract<Change, { kind: 'choose' }>['choice']): Seat {
+  switch (choice) {
+    case 'strapReleases':
+      return { ...seat, rearRest: { ...seat.rearRest, strap: 'releases' } };
+    case 'floorNonSlip':
+      return { ...seat, frontFoot: { ...seat.frontFoot, nonSlip: true } };
+    case 'padBraced':
+      return { ...seat, kneePad: { ...seat.kneePad, braced: true } };
+    case 'kneelsOnSide':
+      return { ...seat, kneels: seat.side };
+  }
+}

@@ -1,0 +1,12 @@
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { say } from '../language/messages.ts';
+
+/** Name of whoever kneels in a seat. */
+export function nameInSeat(fit: Fit, seat: number): string {
+  return fit.seats[seat]?.athlete?.name ?? say('crew.nobody');
+}
+
+/** Names from bow to stern in an order of the present seats. */
+export function orderText(fit: Fit, order: readonly number[]): string {
+  return order.map((seat) => nameInSeat(fit, seat)).join(' – ');
+}

@@ -1,0 +1,8 @@
+import type { RevisionSummary } from '../../app/contract/records.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+
+/** A revision fetched from the store. */
+export interface FetchedRevision {
+  readonly revision: RevisionSummary;
+  readonly fit: Fit;
+}

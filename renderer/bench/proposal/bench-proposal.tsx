@@ -1,0 +1,199 @@
+import { useState } from 'react';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { ProposedMove } from '../../../core/proposal/propose.ts';
+import { announce } from '../../announce/announce.ts';
+import { useFormat } from '../../display/use-display.ts';
+import type { FoundProposal, Wanting } from '../../jobs/least-change.ts';
+import { useJob } from '../../jobs/use-job.ts';
+import type { Format } from '../../language/format.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { useDocument, useFit } from '../bench-context.tsx';
+import { changeText } from '../change-text.ts';
+import { nameInSeat } from '../crew-names.ts';
+import { whyText } from './why-text.ts';
+import { withMoves } from './with-moves.ts';
+
+/** A move of a proposal in words. */
+export function moveText(move: ProposedMove, format: Format): string {
+  return changeText({ ...move, kind: 'move', clean: true, sideEffects: [] }, format);
+}
+
+/** The least change that clears the findings: asked for, drawn as an outline, taken in one step or left. */
+export function BenchProposal() {
+  const document = useDocument();
+  const fit = useFit((state) => state.fit);
+  const seat = useFit((state) => state.seat);
+  const [whom, setWhom] = useState<'seat' | 'crew'>('crew');
+  const { state, start, cancel } = useJob('leastChange');
+  const isCrew = fit.seats.length > 1;
+  const found = state.kind === 'done' && state.input.fit === fit ? state.result : null;
+
+  function ask(): void {
+    start({ fit, seats: isCrew && whom === 'seat' ? [seat] : null }, (result) => {
+      if (result.moves.length > 0 && document.getState().fit === fit)
+        document.showGhost(withMoves(fit, result));
+      const changes = sayCount('proposal.changes', result.moves.length);
+      announce(result.moves.length > 0 ? say('proposal.ready', { changes }) : say('proposal.nothing'));
+    });
+  }
+
+  function leave(): void {
+    document.showGhost(null);
+    cancel();
+  }
+
+  if (state.kind === 'working') {
+    return (
+      <p className="proposal row" role="status">
+        <progress aria-label={say('proposal.working')} />
+        <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
+        <button
+          type="button"
+          className="button words"
+          onClick={() => {
+            cancel();
+            announce(say('proposal.stopped'));
+          }}
+        >
+          {say('proposal.stop')}
+        </button>
+      </p>
+    );
+  }
+  if (found) {
+    return (
+      <section className="proposal" aria-label={say('proposal.title')}>
+        <Found fit={fit} found={found} onTaken={cancel} onLeave={leave} />
+      </section>
+    );
+  }
+  return (
+    <div className="proposal">
+      {isCrew && (
+        <ChoiceField
+          label={say('proposal.whom')}
+          value={whom}
+          onChange={setWhom}
+          options={(['crew', 'seat'] as const).map((value) => ({
+            value,
+            name: say(`proposal.whom.${value}`),
+          }))}
+        />
+      )}
+      <button type="button" className="button" title={say('proposal.ask.about')} onClick={ask}>
+        {say('proposal.ask')}
+      </button>
+    </div>
+  );
+}
+
+interface FoundProps {
+  readonly fit: Fit;
+  readonly found: FoundProposal;
+  readonly onTaken: () => void;
+  readonly onLeave: () => void;
+}
+
+function Found(props: FoundProps) {
+  const { fit, found } = props;
+  const locked = fit.seats.some(({ locks }) => locks.length > 0);
+  const { moves, before, after, uncleared } = found;
+  const nothing = say(locked ? 'proposal.nothing.locked' : 'proposal.nothing');
+  return (
+    <>
+      <p>
+        {moves.length === 0
+          ? nothing
+          : say('proposal.counts', { before: wantingText(before), after: wantingText(after) })}
+      </p>
+      {moves.length > 0 && !isFewer(before, after) && <p>{say('proposal.no-fewer')}</p>}
+      <ProposalButtons {...props} />
+      {fit.seats.map((_, seat) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+        <SeatMoves key={seat} fit={fit} seat={seat} moves={moves.filter((move) => move.seat === seat)} />
+      ))}
+      <Left uncleared={uncleared} />
+    </>
+  );
+}
+
+/** Whether fewer findings want doing: the most severe first, those under them where there are as many. */
+export function isFewer(before: Wanting, after: Wanting): boolean {
+  const worst = (['stop', 'change', 'check'] as const).find(
+    (severity) => before[severity] !== after[severity],
+  );
+  return worst !== undefined && after[worst] < before[worst];
+}
+
+/** "2 change, 1 check", the most severe first; "nothing". */
+export function wantingText(wanting: Wanting): string {
+  const told = (['stop', 'change', 'check'] as const)
+    .filter((severity) => wanting[severity] > 0)
+    .map((severity) => `${wanting[severity]} ${say(`severity.${severity}`)}`);
+  return told.join(', ') || say('proposal.counts.nothing');
+}
+
+function SeatMoves({ fit, seat, moves }: { fit: Fit; seat: number; moves: readonly ProposedMove[] }) {
+  const format = useFormat();
+  if (moves.length === 0) return null;
+  return (
+    <>
+      {fit.seats.length > 1 && <h3 className="lettering">{nameInSeat(fit, seat)}</h3>}
+      <ul className="proposal-moves">
+        {moves.map((move) => (
+          <li key={move.coordinate}>{moveText(move, format)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function ProposalButtons({ fit, found, onTaken, onLeave }: FoundProps) {
+  const document = useDocument();
+  const shown = useFit(({ ghost }) => ghost !== null);
+
+  function take(): void {
+    document.apply(say('proposal.step'), (now) => withMoves(now, found));
+    onTaken();
+    announce(say('proposal.taken'));
+  }
+
+  return (
+    <p className="row">
+      {found.moves.length > 0 && (
+        <>
+          <button
+            type="button"
+            className="button words"
+            onClick={() => document.showGhost(shown ? null : withMoves(fit, found))}
+          >
+            {say(shown ? 'proposal.hide' : 'proposal.show')}
+          </button>
+          <button type="button" className="button words" aria-label={say('proposal.take.of')} onClick={take}>
+            {say('proposal.take')}
+          </button>
+        </>
+      )}
+      <button type="button" className="button words" aria-label={say('proposal.leave.of')} onClick={onLeave}>
+        {say('proposal.leave')}
+      </button>
+    </p>
+  );
+}
+
+/** What could not be cleared, and why. */
+export function Left({ uncleared }: Pick<FoundProposal, 'uncleared'>) {
+  const format = useFormat();
+  if (uncleared.length === 0) return <p className="soft">{say('proposal.cleared')}</p>;
+  return (
+    <>
+      <h3 className="lettering">{say('proposal.left')}</h3>
+      <ul className="proposal-left">
+        {uncleared.map((left) => (
+          <li key={left.finding.id}>{whyText(left, format)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,112 @@
+import { useState } from 'react';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { LOCKABLE } from '../../../core/fit/seat-schema.ts';
+import { announce } from '../../announce/announce.ts';
+import { useFormat } from '../../display/use-display.ts';
+import type { FoundProposal } from '../../jobs/least-change.ts';
+import { useJob } from '../../jobs/use-job.ts';
+import { say } from '../../language/messages.ts';
+import { coordinateText } from '../change-text.ts';
+import { COORDINATES_OF, coordinateName } from '../coordinates.ts';
+import { nameInSeat } from '../crew-names.ts';
+import { Left } from './bench-proposal.tsx';
+import { withMoves } from './with-moves.ts';
+
+/** A first setting that was proposed, and for which choice of boat and crew. */
+export interface ProposedStart {
+  readonly choice: string;
+  readonly fit: Fit;
+}
+
+/**
+ * Proposes a first setting from athlete and boat alone and shows it before the fit is begun. `choice` names what has been
+ * chosen: a proposal for another choice is forgotten.
+ */
+export function FirstSetting(props: {
+  choice: string;
+  make: () => Fit;
+  onProposed: (start: ProposedStart | null) => void;
+}) {
+  const { choice, make, onProposed } = props;
+  const [asked, setAsked] = useState<string | null>(null);
+  const { state, start, cancel } = useJob('leastChange');
+  const current = asked === choice;
+
+  function ask(): void {
+    setAsked(choice);
+    const fit = make();
+    start({ fit, seats: null }, (found) => {
+      onProposed({ choice, fit: withMoves(fit, found) });
+      announce(say('first.found'));
+    });
+  }
+
+  function forget(): void {
+    cancel();
+    setAsked(null);
+    onProposed(null);
+  }
+
+  if (current && state.kind === 'working') {
+    return (
+      <p className="row" role="status">
+        <progress aria-label={say('proposal.working')} />
+        <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
+        <button type="button" className="button words" onClick={forget}>
+          {say('proposal.stop')}
+        </button>
+      </p>
+    );
+  }
+  if (current && state.kind === 'done') {
+    return <Shown of={state.input.fit} found={state.result} onForget={forget} />;
+  }
+  return (
+    <div className="stack">
+      <p className="soft">{say('first.about')}</p>
+      <p>
+        <button type="button" className="button" onClick={ask}>
+          {say('first.ask')}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function Shown({ of, found, onForget }: { of: Fit; found: FoundProposal; onForget: () => void }) {
+  const format = useFormat();
+  const fit = withMoves(of, found);
+  return (
+    <section className="first-setting stack" aria-label={say('proposal.title')}>
+      <p>{say('first.found')}</p>
+      {fit.seats.map(
+        (seat, index) =>
+          seat.athlete && (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+            <div key={index}>
+              {fit.seats.length > 1 && (
+                <h2 className="lettering">
+                  {say('first.seat', { number: index + 1, name: nameInSeat(fit, index) })}
+                </h2>
+              )}
+              <dl className="first-measures">
+                {LOCKABLE.flatMap((fitting) => COORDINATES_OF[fitting]).map((coordinate) => (
+                  <div key={coordinate} data-coordinate={coordinate}>
+                    <dt>{coordinateName(coordinate)}</dt>
+                    <dd>{coordinateText(coordinate, coordinateOf(seat, coordinate), format)}</dd>
+                  </div>
+                ))}
+              </dl>
+            </div>
+          ),
+      )}
+      {found.uncleared.length === 0 ? <p>{say('first.good')}</p> : <Left uncleared={found.uncleared} />}
+      <p>
+        <button type="button" className="button words" onClick={onForget}>
+          {say('first.usual')}
+        </button>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,40 @@
+import { findingTitle, quantityName } from '../../../core/findings/sentences.ts';
+import type { Uncleared } from '../../../core/proposal/why-uncleared.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+import { changeText } from '../change-text.ts';
+import { inSentence } from '../quantity-text.ts';
+
+/** What a proposal left and why, as a sentence. */
+export function whyText({ finding: left, why }: Uncleared, format: Format): string {
+  const finding = say('why.finding', {
+    title: findingTitle(left, format.quantity(left.quantity)),
+    severity: say(`severity.${left.severity}`),
+  });
+  switch (why.kind) {
+    case 'choice':
+      return say('why.choice', { finding, choice: say(`choose.${why.choice}`) });
+    case 'given':
+      return say('why.given', { finding });
+    case 'locked':
+      return say('why.locked', {
+        finding,
+        fitting: inSentence(say(`fitting.${why.fitting}`)),
+        change: inSentence(changeText(why.move, format)),
+      });
+    case 'against': {
+      const change = inSentence(changeText(why.move, format));
+      if (why.spoils.length === 0) return say('why.against.checks', { finding, change });
+      const spoils = why.spoils.map(({ id, unit, to, severityTo }) =>
+        say('why.spoils', {
+          name: inSentence(quantityName(id)),
+          value: format.quantity(id)(to, unit),
+          severity: say(`severity.${severityTo}`),
+        }),
+      );
+      return say('why.against', { finding, change, spoils: spoils.join(', ') });
+    }
+    case 'out of reach':
+      return say('why.out-of-reach', { finding });
+  }
+}

@@ -1,0 +1,116 @@
+import type { Finding } from '../../../../core/findings/finding.ts';
+import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+import type { QuantityId } from '../../../../core/findings/quantities.ts';
+import { bandText, isYesOrNo, quantityName } from '../../../../core/findings/sentences.ts';
+import type { Report } from '../../../../core/fit/report.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { SeverityMark } from '../../../ui/severity-mark.tsx';
+import { quantityText } from '../../quantity-text.ts';
+
+/** Where a crew's bands look: the knee nearer the side, the pad partly on the hull, the room to the next paddler. */
+export const PLACES = [
+  'padOut',
+  'padHeight',
+  'padInsideHull',
+  'kneeInsideHull',
+  'restInsideHull',
+  'footInsideHull',
+  'toNextSeat',
+  'bladeSpacing',
+  'kneelsOnSide',
+] as const satisfies readonly QuantityId[];
+
+/** What the paddlers themselves are judged by. */
+export const POSTURES = [
+  'frontKnee',
+  'kneelingKnee',
+  'kneelingHip',
+  'trunkPitch',
+  'trunkRoll',
+  'kneeShare',
+  'rearShare',
+  'frontShare',
+  'supportMargin',
+] as const satisfies readonly QuantityId[];
+
+/** Places and postures of every seat side by side, each with its mark; the band stands beside the name. */
+export function CrewBands(props: {
+  report: Report;
+  ids: readonly QuantityId[];
+  /** Whether each value's uncertainty is written with it; there is no room for it in the margin. */
+  sure?: boolean;
+}) {
+  const { report, ids, sure = false } = props;
+  const format = useFormat();
+  const shown = ids.filter((id) => report.quantities.some((quantity) => quantity.id === id));
+  return (
+    <table className="crew-table crew-bands">
+      <caption className="only-spoken">{say('crew.bands.caption')}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{say(sure ? 'crew.bands.what.sure' : 'crew.bands.what')}</th>
+          {report.seats.map((_, seat) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+            <th key={seat} scope="col">
+              {say('crew.seat', { number: seat + 1 })}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {shown.map((id) => (
+          <tr key={id}>
+            <th scope="row">
+              {quantityName(id)}
+              <Band id={id} report={report} format={format} />
+            </th>
+            {report.seats.map((_, seat) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+              <Judged key={seat} seat={seat} sure={sure} {...{ id, report, format }} />
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface Row {
+  readonly id: QuantityId;
+  readonly report: Report;
+  readonly format: Format;
+}
+
+function findingOf(report: Report, id: QuantityId, seat: number): Finding | undefined {
+  return report.findings.find((finding) => finding.quantity === id && finding.seat === seat);
+}
+
+/** The band that most of the row is judged by; a seat with its coach's own band says so in its cell. */
+function Band({ id, report, format }: Row) {
+  const finding = report.findings.find((f) => f.quantity === id && f.band.source !== "coach's own");
+  const band = finding && !isYesOrNo(id) && bandText(finding.band, finding.unit, format.quantity(id));
+  return band ? <span className="crew-band">{band}</span> : null;
+}
+
+function Judged({ id, seat, report, format, sure }: Row & { seat: number; sure: boolean }) {
+  const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
+  if (!quantity) return <td>–</td>;
+  const finding = findingOf(report, id, seat);
+  const write = format.quantity(id);
+  const own = finding?.band.source === "coach's own" ? bandText(finding.band, finding.unit, write) : '';
+  const half =
+    quantity.sd && !isYesOrNo(id)
+      ? say('crew.bands.sure', { half: write(SIGMAS_95 * quantity.sd, quantity.unit) })
+      : '';
+  return (
+    <td data-severity={finding?.severity} title={half || undefined}>
+      {finding && <SeverityMark />}
+      {quantityText(quantity, format)}
+      {sure && half && <span className="crew-half"> {half}</span>}
+      {finding && <span className="only-spoken"> {say(`severity.${finding.severity}`)}</span>}
+      {own && <span className="crew-band">{say('crew.bands.own', { band: own })}</span>}
+    </td>
+  );
+}

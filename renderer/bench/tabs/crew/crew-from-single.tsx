@@ -1,0 +1,82 @@
+import { useState } from 'react';
+import type { FitSummary } from '../../../../app/contract/records.ts';
+import { FITTING_COORDINATES } from '../../../../core/findings/finding.ts';
+import { coordinateOf } from '../../../../core/fit/fitting-coordinate.ts';
+import type { Seat } from '../../../../core/fit/seat-schema.ts';
+import { seatFromSingle } from '../../../../core/transfer/transfer-fit.ts';
+import { announce } from '../../../announce/announce.ts';
+import { call } from '../../../client/client.ts';
+import { useCall } from '../../../client/use-call.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { useDocument, useFit } from '../../bench-context.tsx';
+import { coordinateText } from '../../change-text.ts';
+import { coordinateName } from '../../coordinates.ts';
+
+/** What differs between two settings of a seat, in words, one line each. */
+function differencesOf(before: Seat, after: Seat, format: Format): string[] {
+  return FITTING_COORDINATES.flatMap((coordinate) => {
+    const was = coordinateOf(before, coordinate);
+    const is = coordinateOf(after, coordinate);
+    if (was === is) return [];
+    return say('crew.single.difference', {
+      what: coordinateName(coordinate),
+      from: coordinateText(coordinate, was, format),
+      to: coordinateText(coordinate, is, format),
+    });
+  });
+}
+
+/** Starts the seat being worked on from its paddler's own single-boat fit: the stance comes along. */
+export function CrewFromSingle() {
+  const seat = useFit((state) => state.seat);
+  const name = useFit(({ fit }) => fit.seats[seat]?.athlete?.name ?? null);
+  if (name === null) return null;
+  return <Singles key={name} name={name} seat={seat} />;
+}
+
+function Singles({ name, seat }: { name: string; seat: number }) {
+  const document = useDocument();
+  const format = useFormat();
+  const listed = useCall('fits.list', { search: name });
+  const [changed, setChanged] = useState<readonly string[] | null>(null);
+  const singles = (listed.value ?? []).filter(
+    (fit) => fit.athleteNames.length === 1 && fit.athleteNames[0] === name,
+  );
+
+  async function take({ id, name: from }: FitSummary): Promise<void> {
+    const opened = await call('fits.open', { id });
+    if (!opened.ok) return announce(opened.error.message);
+    const before = document.getState().fit.seats[seat]!;
+    document.apply(say('crew.single.step', { name, fit: from }), (now) =>
+      seatFromSingle(now, seat, opened.value.fit),
+    );
+    setChanged(differencesOf(before, document.getState().fit.seats[seat]!, format));
+  }
+
+  if (listed.value && singles.length === 0)
+    return <p className="soft">{say('crew.single.none', { name })}</p>;
+  return (
+    <>
+      <ul className="crew-places">
+        {singles.map((single) => (
+          <li key={single.id}>
+            <button type="button" className="button words" onClick={() => void take(single)}>
+              {say('crew.single.take', { name, fit: single.name })}
+            </button>
+          </li>
+        ))}
+      </ul>
+      {changed && (
+        <ul className="crew-shifts soft" role="status">
+          {changed.length === 0 ? (
+            <li>{say('crew.single.same')}</li>
+          ) : (
+            changed.map((line) => <li key={line}>{line}</li>)
+          )}
+        </ul>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,104 @@
+import { useState } from 'react';
+import { LEVEL_TARGET, type Levelled, levelCrew } from '../../../../core/crew/level-crew.ts';
+import type { SeatShift } from '../../../../core/crew/shift-seat.ts';
+import { createEvaluator } from '../../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import { announce } from '../../../announce/announce.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { useDocument, useFit } from '../../bench-context.tsx';
+import { nameInSeat } from '../../crew-names.ts';
+
+/** Shifts smaller than this are none, metres. */
+const NO_SHIFT = 0.0005;
+
+function shiftText({ aft, out }: SeatShift, format: Format): string {
+  const part = (
+    by: number,
+    more: 'crew.level.aft' | 'crew.level.out',
+    less: 'crew.level.forward' | 'crew.level.in',
+  ) =>
+    Math.abs(by) < NO_SHIFT
+      ? []
+      : [say(by > 0 ? more : less, { by: format.length(Math.abs(by), { unit: 'mm' }) })];
+  const parts = [
+    ...part(aft, 'crew.level.aft', 'crew.level.forward'),
+    ...part(out, 'crew.level.out', 'crew.level.in'),
+  ];
+  return parts.join(', ') || say('crew.level.stays');
+}
+
+/** Finds the least shift of all settings that levels the boat, shows it as a ghost, and takes it in one step. */
+export function CrewLevel() {
+  const document = useDocument();
+  const format = useFormat();
+  const fit = useFit((state) => state.fit);
+  const ghost = useFit((state) => state.ghost);
+  const [found, setFound] = useState<{ of: Fit; levelled: Levelled } | null>(null);
+  const levelled = found?.of === fit ? found.levelled : null;
+  const trim = format.length(LEVEL_TARGET.trim, { unit: 'mm' });
+
+  function find(): void {
+    const answer = levelCrew(createEvaluator(), fit);
+    setFound({ of: fit, levelled: answer });
+    announce(
+      answer.shifts.map((shift, i) => `${nameInSeat(fit, i)}: ${shiftText(shift, format)}`).join('. '),
+    );
+  }
+
+  function take(answer: Levelled): void {
+    document.showGhost(null);
+    document.apply(say('crew.level.step'), () => answer.fit);
+  }
+
+  return (
+    <>
+      <p className="soft">{say('crew.level.what', { trim })}</p>
+      {!levelled && (
+        <button type="button" className="button" onClick={find}>
+          {say('crew.level')}
+        </button>
+      )}
+      {levelled && (
+        <>
+          <ul className="crew-shifts">
+            {levelled.shifts.map((shift, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+              <li key={i}>
+                {say('crew.level.shift', { name: nameInSeat(fit, i), shift: shiftText(shift, format) })}
+              </li>
+            ))}
+          </ul>
+          <Missing levelled={levelled} format={format} />
+          <p className="row">
+            <button
+              type="button"
+              className="button words"
+              aria-pressed={ghost === levelled.fit}
+              onClick={() => document.showGhost(ghost === levelled.fit ? null : levelled.fit)}
+            >
+              {say(ghost === levelled.fit ? 'crew.level.hide' : 'crew.level.show')}
+            </button>
+            <button type="button" className="button words" onClick={() => take(levelled)}>
+              {say('crew.level.take')}
+            </button>
+          </p>
+        </>
+      )}
+    </>
+  );
+}
+
+/** Missing less than this is none, metres. */
+const MET = 0.0005;
+
+function Missing({ levelled: { missing }, format }: { levelled: Levelled; format: Format }) {
+  if (!missing || (Math.abs(missing.trim) < MET && Math.abs(missing.offCentre) < MET)) return null;
+  const mm = (value: number) => format.length(value, { unit: 'mm', signed: true });
+  return (
+    <p className="soft">
+      {say('crew.level.missing', { trim: mm(-missing.trim), across: mm(-missing.offCentre) })}
+    </p>
+  );
+}

@@ -1,0 +1,92 @@
+import { rankOrders, type SeatingOrder } from '../../../../core/crew/compare-orders.ts';
+import { reseat } from '../../../../core/crew/swap-seats.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import { useJob } from '../../../jobs/use-job.ts';
+import { say } from '../../../language/messages.ts';
+import { useDocument, useFit } from '../../bench-context.tsx';
+import { orderText } from '../../crew-names.ts';
+
+/** Every seating order in a table, best first, judged in a worker with progress and a way to stop. */
+export function CrewOrders() {
+  const fit = useFit((state) => state.fit);
+  const { state, start, cancel } = useJob('compareSeatingOrders');
+  const judged = state.kind === 'idle' ? [] : state.progress;
+  const latest = judged.at(-1);
+  const current = state.kind !== 'idle' && state.input === fit;
+
+  return (
+    <>
+      {state.kind === 'working' && (
+        <p className="row">
+          <progress max={latest?.all ?? 1} value={latest?.done ?? 0} aria-label={say('crew.orders')} />
+          <span>{say('crew.orders.progress', { done: latest?.done ?? 0, all: latest?.all ?? 0 })}</span>
+          <button type="button" className="button words" onClick={cancel}>
+            {say('crew.orders.stop')}
+          </button>
+        </p>
+      )}
+      {state.kind !== 'working' && !current && (
+        <button type="button" className="button" onClick={() => start(fit)}>
+          {say('crew.orders.compare')}
+        </button>
+      )}
+      {current && judged.length > 0 && (
+        <OrdersTable fit={fit} ranked={rankOrders(judged.map(({ order }) => order))} />
+      )}
+    </>
+  );
+}
+
+function OrdersTable({ fit, ranked }: { fit: Fit; ranked: readonly SeatingOrder[] }) {
+  const document = useDocument();
+  const format = useFormat();
+  const mm = (value: number | null) =>
+    value === null ? '–' : format.length(value, { unit: 'mm', signed: true });
+  return (
+    <table className="crew-table">
+      <caption>{say('crew.orders.caption')}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{say('crew.orders.order')}</th>
+          <th scope="col">{say('crew.bow')}</th>
+          <th scope="col">{say('crew.side')}</th>
+          <th scope="col">{say('crew.orders.neighbours')}</th>
+          <th scope="col">
+            <span className="only-spoken">{say('crew.orders.take')}</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {ranked.map(({ order, trim, offCentre, sameSideNeighbours }) => {
+          const text = orderText(fit, order);
+          const isNow = order.every((from, to) => from === to);
+          return (
+            <tr key={order.join()}>
+              <th scope="row">{text}</th>
+              <td>{mm(trim)}</td>
+              <td>{mm(offCentre)}</td>
+              <td>{sameSideNeighbours}</td>
+              <td>
+                {isNow ? (
+                  say('crew.orders.now')
+                ) : (
+                  <button
+                    type="button"
+                    className="button words"
+                    aria-label={say('crew.orders.take.of', { order: text })}
+                    onClick={() =>
+                      document.apply(say('crew.orders.step', { order: text }), (now) => reseat(now, order))
+                    }
+                  >
+                    {say('crew.orders.take')}
+                  </button>
+                )}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

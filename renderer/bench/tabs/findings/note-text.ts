@@ -1,0 +1,19 @@
+import type { Finding } from '../../../../core/findings/finding.ts';
+import { coachSentence, findingTitle } from '../../../../core/findings/sentences.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+
+/** The texts of one margin note. */
+export interface NoteText {
+  readonly word: string;
+  readonly title: string;
+  readonly sentence: string;
+}
+
+export function noteText(finding: Finding, format: Format): NoteText {
+  return {
+    word: say(`severity.${finding.severity}`),
+    title: findingTitle(finding, format.quantity(finding.quantity)).replace(' ± ', '\u{00a0}±\u{00a0}'),
+    sentence: coachSentence(finding),
+  };
+}

@@ -1,0 +1,33 @@
+import type { SideEffect } from '../../../../core/findings/finding.ts';
+import { quantityName } from '../../../../core/findings/sentences.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import { say } from '../../../language/messages.ts';
+import { SeverityMark } from '../../../ui/severity-mark.tsx';
+
+/** Findings that move, each with its mark and word as it will be, its values, and the word it had before. */
+export function ChangeList({ changes }: { changes: readonly SideEffect[] }) {
+  const format = useFormat();
+  return (
+    <ul className="finding-changes">
+      {changes.map(({ id, seat, unit, from, to, severityFrom, severityTo }) => {
+        const write = format.quantity(id);
+        return (
+          <li key={`${id} ${seat}`} data-severity={severityTo}>
+            <SeverityMark />
+            <span>
+              <span className="note-word">{say(`severity.${severityTo}`)}</span>
+              {severityFrom !== severityTo && (
+                <span className="soft">
+                  {' '}
+                  {say('growth.turned', { before: say(`severity.${severityFrom}`) })}
+                </span>
+              )}
+              <br />
+              {say('growth.change', { name: quantityName(id), from: write(from, unit), to: write(to, unit) })}
+            </span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

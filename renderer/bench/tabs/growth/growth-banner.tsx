@@ -1,0 +1,24 @@
+import { useState } from 'react';
+import { useFormat } from '../../../display/use-display.ts';
+import { say } from '../../../language/messages.ts';
+import { hrefOf } from '../../../route/route.ts';
+import type { Grown } from '../../use-grown.ts';
+import { bannerText } from './difference-text.ts';
+
+/** Says at the head of the bench that a body has outgrown the fit; left alone, it comes back when the fit is opened again. */
+export function GrowthBanner({ fitId, grown }: { fitId: string; grown: readonly Grown[] }) {
+  const format = useFormat();
+  const [left, setLeft] = useState(false);
+  if (left || grown.length === 0) return null;
+  return (
+    <div className="bench-banner" role="status">
+      <p>{grown.map((one) => bannerText(one, format)).join(' ')}</p>
+      <a className="button" href={hrefOf({ page: 'fit', id: fitId, leaf: 'growth' })}>
+        {say('growth.banner.see')}
+      </a>
+      <button type="button" className="button bare" onClick={() => setLeft(true)}>
+        {say('growth.banner.not-now')}
+      </button>
+    </div>
+  );
+}

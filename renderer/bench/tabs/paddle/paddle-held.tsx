@@ -1,0 +1,107 @@
+import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+import type { QuantityId } from '../../../../core/findings/quantities.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Report } from '../../../../core/fit/report.ts';
+import type { Paddle } from '../../../../core/fit/seat-schema.ts';
+import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import { say } from '../../../language/messages.ts';
+import { MeasureField } from '../../../ui/fields/measure-field.tsx';
+import { useDocument, useFit } from '../../bench-context.tsx';
+import { PaddleRow } from './paddle-row.tsx';
+import { type PaddleReader, sdOf } from './use-paddle.ts';
+
+/** The values of the solved paddle that carry a doubt of their own. */
+const SOLVED = [
+  ['paddle.reach', 'catchReach', 'catchReach'],
+  ['paddle.over-gunwale', 'handOverGunwale', 'handOverGunwale'],
+  ['paddle.over-water', 'handOverWater', 'handOverWater'],
+] as const satisfies readonly (readonly [string, QuantityId, keyof PaddleFit])[];
+
+/** The fit with part of the seat's paddle set. */
+export function withPaddle(fit: Fit, seat: number, part: Partial<Paddle>): Fit {
+  const seats = fit.seats.map((at, index) =>
+    index === seat ? { ...at, paddle: { ...at.paddle, ...part } } : at,
+  );
+  return { ...fit, seats };
+}
+
+/** Where the hands are on the shaft, how far they reach, and what they clear. */
+export function PaddleHeld({ read }: { read: PaddleReader }) {
+  const format = useFormat();
+  const seat = useFit((state) => state.seat);
+  const percent = (id: QuantityId) => (value: number) => format.quantity(id)(value, '1');
+  const doubt = (id: QuantityId) => (_: PaddleFit, report: Report) =>
+    say('paddle.plus-minus', { half: format.length(SIGMAS_95 * sdOf(report, id, seat)) });
+  return (
+    <>
+      <table className="figures">
+        <tbody>
+          <PaddleRow
+            name={say('paddle.blade-share')}
+            read={read}
+            value={(p) => percent('bladeShare')(p.bladeShare)}
+          />
+          <PaddleRow
+            name={say('paddle.lower-hand')}
+            read={read}
+            value={(p) => format.length(p.handSpacing)}
+          />
+          <PaddleRow
+            name={say('paddle.hand-share')}
+            read={read}
+            value={(p) => percent('handShare')(p.handShare)}
+          />
+          <PaddleRow
+            name={say('paddle.above-neck')}
+            read={read}
+            value={(p) => format.length(p.handAboveNeck)}
+          />
+          {SOLVED.map(([name, id, key]) => (
+            <PaddleRow
+              key={name}
+              name={say(name)}
+              read={read}
+              value={(p) => format.length(p[key])}
+              beside={doubt(id)}
+            />
+          ))}
+        </tbody>
+      </table>
+      <div className="paddle-entries">
+        <PaddleEntry
+          entry="bladeAngleDeg"
+          label={say('paddle.blade-angle')}
+          kind="angle"
+          min={-30}
+          max={30}
+        />
+        <PaddleEntry entry="massKg" label={say('paddle.mass')} kind="mass" min={0.2} max={3} />
+      </div>
+    </>
+  );
+}
+
+function PaddleEntry(props: {
+  entry: 'bladeAngleDeg' | 'massKg';
+  label: string;
+  kind: 'angle' | 'mass';
+  min: number;
+  max: number;
+}) {
+  const { entry, label, ...field } = props;
+  const document = useDocument();
+  const seat = useFit((state) => state.seat);
+  const value = useFit(({ fit }) => fit.seats[seat]!.paddle[entry]);
+  const step = say('paddle.step', { what: label.charAt(0).toLocaleLowerCase() + label.slice(1) });
+  return (
+    <MeasureField
+      {...field}
+      label={label}
+      stepped
+      value={value}
+      onEnter={(to) => document.apply(step, (fit) => withPaddle(fit, seat, { [entry]: to }))}
+      onNudge={(to) => document.nudge(step, (fit) => withPaddle(fit, seat, { [entry]: to }))}
+    />
+  );
+}

@@ -1,0 +1,168 @@
+import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Report } from '../../../../core/fit/report.ts';
+import { topHandSd } from '../../../../core/paddle/mid-drive.ts';
+import type { LengthPart, PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
+import { toDegrees } from '../../../../core/units/angle.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { MeasureField } from '../../../ui/fields/measure-field.tsx';
+import { useDocument, useFit } from '../../bench-context.tsx';
+import { withStroke } from '../stroke/stroke-inputs.tsx';
+import { LiveText } from '../values/live-text.tsx';
+import { PaddleRow } from './paddle-row.tsx';
+import { type PaddleReader, sdOf } from './use-paddle.ts';
+
+const PARTS: readonly LengthPart['part'][] = ['blade', 'knee', 'thigh', 'trunk', 'hand'];
+
+/** Both lengths, what they are made of, and why they differ. */
+export function PaddleLength({ read }: { read: PaddleReader }) {
+  const format = useFormat();
+  const seat = useFit((state) => state.seat);
+  const { length } = format;
+  const plusMinus = (half: number) => say('paddle.plus-minus', { half: length(half) });
+  const doubt = (id: 'paddleByStance' | 'paddleDifference') => (_: PaddleFit, report: Report) =>
+    plusMinus(SIGMAS_95 * sdOf(report, id, seat));
+  return (
+    <>
+      <table className="figures">
+        <tbody>
+          <PaddleRow
+            name={say('paddle.by-stature')}
+            read={read}
+            value={({ byStature }) => length(byStature.lengthM)}
+            beside={({ byStature: { leastM, mostM } }) =>
+              say('paddle.by-stature.range', { least: length(leastM), most: length(mostM) })
+            }
+          />
+          <PaddleRow
+            name={say('paddle.by-stance')}
+            read={read}
+            value={({ byStance }) => length(byStance.lengthM)}
+            beside={doubt('paddleByStance')}
+          />
+          <PaddleRow
+            name={say('paddle.difference')}
+            read={read}
+            value={({ difference }) => length(difference, { signed: true })}
+            beside={doubt('paddleDifference')}
+          />
+          <PaddleRow
+            name={say('paddle.this')}
+            read={read}
+            value={({ byStance, againstStance }) => length(byStance.lengthM + againstStance)}
+            beside={({ againstStance }) =>
+              say(`paddle.against-stance.${againstStance < 0 ? 'shorter' : 'longer'}`, {
+                by: length(Math.abs(againstStance)),
+              })
+            }
+          />
+        </tbody>
+      </table>
+      <p className="soft">{say('paddle.stature-rule')}</p>
+      <p>
+        <LiveText write={(fit, report) => whyText(read(fit, report), { fit, report, seat, format })} />
+      </p>
+      <HandHeight read={read} />
+      <h2 className="lettering">{say('paddle.parts')}</h2>
+      <Parts read={read} />
+      <p className="soft">{say('paddle.parts.about')}</p>
+    </>
+  );
+}
+
+/** Why the two lengths differ: the heights of the top hand that they stand for. */
+export function whyText(
+  paddle: PaddleFit | null,
+  { fit, report, seat, format }: { fit: Fit; report: Report; seat: number; format: Format },
+): string {
+  const body = report.seats[seat]?.body;
+  if (!paddle || !body) return '';
+  const { modelled, byStature } = paddle.topHand;
+  const half = format.length(SIGMAS_95 * topHandSd({ body, seat: fit.seats[seat]! }));
+  const measured = fit.seats[seat]!.stroke.topHandOverM !== undefined;
+  return say('paddle.why', {
+    rule: format.length(byStature.over),
+    ruleLevel: say(`level.${byStature.level}`),
+    model: format.length(modelled.over),
+    modelLevel: say(`level.${modelled.level}`),
+    sure: say(measured ? 'paddle.why.measured' : 'paddle.why.estimate', { half }),
+  });
+}
+
+/** The parts of the length by the stance, each as long as it is. Bars are drawn after a gesture, numbers follow the hand. */
+function Parts({ read }: { read: PaddleReader }) {
+  const format = useFormat();
+  const fit = useFit((state) => state.fit);
+  const report = useFit((state) => state.report);
+  const paddle = read(fit, report);
+  if (!paddle) return null;
+  const lengthOf = (of: PaddleFit, part: LengthPart['part']) =>
+    of.byStance.parts.find((p) => p.part === part)!.lengthM;
+  const longest = Math.max(...paddle.byStance.parts.map(({ lengthM }) => lengthM));
+  return (
+    <ul className="paddle-parts">
+      {PARTS.map((part) => (
+        <li key={part} data-part={part}>
+          <span className="paddle-part-name">
+            {part === 'trunk' ? (
+              <LiveText
+                write={(...state) => {
+                  const pitch = read(...state)?.midDrive.trunkPitch;
+                  return say('paddle.part.trunk', {
+                    pitch: pitch === undefined ? '–' : format.degrees(toDegrees(pitch)),
+                  });
+                }}
+              />
+            ) : (
+              say(`paddle.part.${part}`)
+            )}
+          </span>
+          <span className="paddle-bar" aria-hidden="true">
+            <span style={{ width: `${Math.max(0, (100 * lengthOf(paddle, part)) / longest)}%` }} />
+          </span>
+          <LiveText
+            className="paddle-part-length"
+            write={(...state) => {
+              const now = read(...state);
+              return now ? format.length(lengthOf(now, part)) : '–';
+            }}
+          />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** The height of the top hand, measured: it settles which of the two lengths is nearer. */
+function HandHeight({ read }: { read: PaddleReader }) {
+  const document = useDocument();
+  const format = useFormat();
+  const seat = useFit((state) => state.seat);
+  const own = useFit(({ fit }) => fit.seats[seat]!.stroke.topHandOverM ?? null);
+  const estimate = useFit(({ fit, report }) => {
+    const at = read(fit, report);
+    return own === null ? (at?.midDrive.topHandOver ?? null) : null;
+  });
+  const what = say('paddle.hand-height');
+  const step = say('paddle.step', { what: what.charAt(0).toLocaleLowerCase() + what.slice(1) });
+  const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry: 'topHandOverM' }, value);
+  return (
+    <MeasureField
+      label={what}
+      kind="length"
+      stepped
+      value={own}
+      from={estimate ?? undefined}
+      min={-0.3}
+      max={0.6}
+      hint={
+        estimate === null ? undefined : say('paddle.hand-height.usual', { value: format.length(estimate) })
+      }
+      onEnter={(value) => document.apply(step, set(value))}
+      onNudge={(value) => document.nudge(step, set(value))}
+      onEmpty={() => document.apply(step, set(null))}
+    />
+  );
+}

@@ -1,0 +1,36 @@
+import { useMemo } from 'react';
+import { findQuantity, type QuantityId } from '../../../../core/findings/quantities.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import { paddleOf } from '../../../../core/fit/paddle-quantities.ts';
+import type { Report } from '../../../../core/fit/report.ts';
+import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
+import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
+import { useFit } from '../../bench-context.tsx';
+
+/** How the paddle of one state of the fit suits; null where nobody kneels or the boat does not float. */
+export type PaddleReader = (fit: Fit, report: Report) => PaddleFit | null;
+
+/** Reads the paddle of the seat worked on out of any state of the fit; each report is worked out once. */
+export function usePaddleReader(): PaddleReader {
+  const seat = useFit((state) => state.seat);
+  const boat = useFit(({ fit }) => fit.boat);
+  const hull = useMemo(() => hullOfBoat(boat), [boat]);
+  return useMemo(() => {
+    const known = new WeakMap<Report, PaddleFit | null>();
+    return (fit, report) => {
+      const seen = known.get(report);
+      if (seen !== undefined) return seen;
+      const solved = report.seats[seat];
+      const made = solved
+        ? paddleOf({ ...solved, seat: fit.seats[seat]! }, { hull }, report.afloat.ready)
+        : null;
+      known.set(report, made);
+      return made;
+    };
+  }, [seat, hull]);
+}
+
+/** Standard deviation of one of the seat's quantities, metres; zero where none is known. */
+export function sdOf(report: Report, id: QuantityId, seat: number): number {
+  return findQuantity(report.quantities, id, seat)?.sd ?? 0;
+}

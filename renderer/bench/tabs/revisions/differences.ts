@@ -1,0 +1,65 @@
+import { FITTING_COORDINATES } from '../../../../core/findings/finding.ts';
+import { quantityDefinition } from '../../../../core/findings/quantities.ts';
+import { quantityName } from '../../../../core/findings/sentences.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import { coordinateOf } from '../../../../core/fit/fitting-coordinate.ts';
+import type { Report } from '../../../../core/fit/report.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { amountText } from '../../change-text.ts';
+import { coordinateName } from '../../coordinates.ts';
+
+/** One line of the table of differences. */
+export interface Difference {
+  readonly what: string;
+  readonly older: string;
+  readonly now: string;
+}
+
+/** What differs in a seat and in the boat between an older state and the one drawn: measures first, then judged values. */
+export function differencesOf(
+  older: { fit: Fit; report: Report },
+  drawn: { fit: Fit; report: Report },
+  { seat, format }: { seat: number; format: Format },
+): Difference[] {
+  const was = older.fit.seats[seat];
+  const is = drawn.fit.seats[seat];
+  const measures = FITTING_COORDINATES.flatMap((c): Difference[] => {
+    if (!was || !is || coordinateOf(was, c) === coordinateOf(is, c)) return [];
+    const text = (at: typeof is) => amountText(c, coordinateOf(at, c), format);
+    return [{ what: coordinateName(c), older: text(was), now: text(is) }];
+  });
+  return [...measures, ...valueDifferences(older.report, drawn.report, { seat, format })];
+}
+
+function valueDifferences(
+  older: Report,
+  drawn: Report,
+  { seat, format }: { seat: number; format: Format },
+): Difference[] {
+  const before = new Map(older.quantities.map((q) => [`${q.id} ${q.seat}`, q]));
+  return drawn.quantities.flatMap((now): Difference[] => {
+    const then = before.get(`${now.id} ${now.seat}`);
+    const definition = quantityDefinition(now.id);
+    if (!then || !definition || definition.source === 'as set' || (now.seat !== null && now.seat !== seat))
+      return [];
+    const write = format.quantity(now.id);
+    const [a, b] = [write(then.value, then.unit), write(now.value, now.unit)];
+    return a === b || Math.abs(then.value - now.value) < definition.step
+      ? []
+      : [{ what: quantityName(now.id), older: a, now: b }];
+  });
+}
+
+/** What a table of numbers cannot say: another athlete, another boat. */
+export function otherChanges(older: Fit, drawn: Fit): string[] {
+  const sentences: string[] = [];
+  if (JSON.stringify(older.boat) !== JSON.stringify(drawn.boat))
+    sentences.push(say('revisions.boat-changed'));
+  drawn.seats.forEach(({ athlete }, index) => {
+    if (older.seats[index]?.athlete?.name !== athlete?.name) {
+      sentences.push(say('revisions.seat-changed', { number: index + 1 }));
+    }
+  });
+  return sentences;
+}

@@ -1,0 +1,86 @@
+import { useFormat } from '../../../display/use-display.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { type PlotScale, plotScale, type StrokePlot, spreadLabels } from './stroke-plots.ts';
+
+/** Height of a plot's field, and of one line of its lettering, pixels. */
+const HEIGHT = 84;
+const LETTERING = 14;
+/** Instants ruled through every plot, as shares of its width: catch and exit; ready is at both ends. */
+const RULED = [1 / 3, 2 / 3];
+
+/**
+ * One plot over the stroke: lines told apart by their dashes and named at their ends. The field is stretched, its letters
+ * are not: they stand in the page beside it.
+ */
+export function PlotFigure({ plot }: { plot: StrokePlot }) {
+  const format = useFormat();
+  const scale = plotScale(plot.lines);
+  const up = (value: number) => (1 - (value - scale.low) / (scale.high - scale.low)) * HEIGHT;
+  const names = spreadLabels(
+    plot.lines.map(({ values }) => up(values.at(-1)!)),
+    { apart: LETTERING, most: HEIGHT },
+  );
+  return (
+    <figure className="plot">
+      <figcaption>{plot.title}</figcaption>
+      <div className="plot-field" style={{ height: HEIGHT }}>
+        {scale.ticks.map((tick) => (
+          <span key={tick} className="plot-tick" style={{ top: up(tick) }} aria-hidden="true">
+            {format.number(tick, { decimals: decimalsOf(scale) })}
+          </span>
+        ))}
+        <svg
+          viewBox={`0 0 1 ${HEIGHT}`}
+          preserveAspectRatio="none"
+          role="img"
+          aria-label={spokenPlot(plot, format)}
+        >
+          {scale.ticks.map((tick) => (
+            <path key={tick} className={tick === 0 ? 'plot-zero' : 'plot-rule'} d={`M0 ${up(tick)}H1`} />
+          ))}
+          {RULED.map((x) => (
+            <path key={x} className="plot-instant" d={`M${x} 0V${HEIGHT}`} />
+          ))}
+          {plot.lines.map(({ id, values }, index) => (
+            <path key={id} className="plot-line" data-line={index} d={pathOf(values, up)} />
+          ))}
+        </svg>
+        <span className="plot-cursor" aria-hidden="true" />
+        {plot.lines.map(({ id, name }, index) => (
+          <span key={id} className="plot-name" style={{ top: names[index] }} aria-hidden="true">
+            <svg viewBox="0 0 16 4" width="16" height="4" aria-hidden="true">
+              <path className="plot-line" data-line={index} d="M0 2H16" />
+            </svg>
+            {name}
+          </span>
+        ))}
+      </div>
+    </figure>
+  );
+}
+
+function pathOf(values: readonly number[], up: (value: number) => number): string {
+  return values
+    .map(
+      (value, i) => `${i === 0 ? 'M' : 'L'}${(i / (values.length - 1)).toFixed(4)} ${up(value).toFixed(2)}`,
+    )
+    .join('');
+}
+
+/** Places after the decimal mark that tell one mark from the next. */
+function decimalsOf({ ticks }: PlotScale): number {
+  const step = ticks[1]! - ticks[0]!;
+  return Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+}
+
+function spokenPlot({ title, lines, decimals }: StrokePlot, format: Format): string {
+  const told = lines.map(({ name, values }) =>
+    say('stroke.plot.line-spoken', {
+      line: name,
+      least: format.number(Math.min(...values), { decimals }),
+      most: format.number(Math.max(...values), { decimals }),
+    }),
+  );
+  return say('stroke.plot.spoken', { title, lines: told.join(', ') });
+}

@@ -1,0 +1,183 @@
+import type { Side } from '../../../../core/frame/mirror.ts';
+import type { StrokeRow, StrokeSeatRow } from '../../../../core/stroke/stroke-cycle.ts';
+import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+
+/** One line of a plot: a value for each row of the cycle, in the plot's shown unit. */
+export interface PlotLine {
+  readonly id:
+    | 'ahead'
+    | 'up'
+    | 'out'
+    | 'trim'
+    | 'bow'
+    | 'stern'
+    | 'knee'
+    | 'rearFoot'
+    | 'frontFoot'
+    | 'blade';
+  readonly name: string;
+  readonly values: readonly number[];
+}
+
+/** One plot over the stroke. */
+export interface StrokePlot {
+  readonly id: 'travel' | 'trim' | 'freeboard' | 'loads';
+  readonly title: string;
+  readonly unit: string;
+  /** Places after the decimal mark in the table. */
+  readonly decimals: number;
+  readonly lines: readonly PlotLine[];
+}
+
+/** What moves through a stroke as plots; null where the boat does not float throughout or the seat is empty. */
+export function strokePlots(
+  rows: readonly StrokeRow[],
+  { seat, side, format }: { seat: number; side: Side; format: Format },
+): StrokePlot[] | null {
+  const seats = rows.map((row) => row.seats[seat] ?? null);
+  const afloat = rows.map((row) => (row.afloat.kind === 'afloat' ? row.afloat : null));
+  if (seats.some((now) => now?.loadsN == null) || afloat.some((now) => now === null)) return null;
+  const fine = lengthUnit(format, 'mm');
+  const coarse = lengthUnit(format, 'cm');
+  const line = (id: PlotLine['id'], values: readonly number[]): PlotLine => ({
+    id,
+    name: say(`stroke.line.${id}`),
+    values,
+  });
+  const ofSeat = (read: (now: StrokeSeatRow) => number) => seats.map((now) => read(now!));
+  const ofBoat = (read: (now: NonNullable<(typeof afloat)[number]>) => number) =>
+    afloat.map((now) => read(now!));
+  const out = side === 'left' ? 1 : -1;
+  return [
+    {
+      id: 'travel',
+      ...fine,
+      title: say('stroke.plot.travel', { unit: fine.unit }),
+      lines: [
+        line(
+          'ahead',
+          ofSeat(({ travel }) => travel.x * fine.perMetre),
+        ),
+        line(
+          'up',
+          ofSeat(({ travel }) => travel.z * fine.perMetre),
+        ),
+        line(
+          'out',
+          ofSeat(({ travel }) => out * travel.y * fine.perMetre),
+        ),
+      ],
+    },
+    {
+      id: 'trim',
+      ...fine,
+      title: say('stroke.plot.trim', { unit: fine.unit }),
+      lines: [
+        line(
+          'trim',
+          ofBoat(({ bowOverStern }) => bowOverStern * fine.perMetre),
+        ),
+      ],
+    },
+    {
+      id: 'freeboard',
+      ...coarse,
+      title: say('stroke.plot.freeboard', { unit: coarse.unit }),
+      lines: [
+        line(
+          'bow',
+          ofBoat(({ freeboardBow }) => freeboardBow * coarse.perMetre),
+        ),
+        line(
+          'stern',
+          ofBoat(({ freeboardStern }) => freeboardStern * coarse.perMetre),
+        ),
+      ],
+    },
+    {
+      id: 'loads',
+      unit: 'N',
+      decimals: 0,
+      title: say('stroke.plot.loads', { unit: 'N' }),
+      lines: [
+        line(
+          'knee',
+          ofSeat(({ loadsN }) => loadsN!.knee),
+        ),
+        line(
+          'frontFoot',
+          ofSeat(({ loadsN }) => loadsN!.frontFoot),
+        ),
+        line(
+          'rearFoot',
+          ofSeat(({ loadsN }) => loadsN!.rearFoot),
+        ),
+        line(
+          'blade',
+          ofSeat(({ bladeForceN }) => bladeForceN),
+        ),
+      ],
+    },
+  ];
+}
+
+/** The unit that lengths of a plot are shown in: inches where those are read, else the usual one for their size. */
+function lengthUnit({ lengthUnit: chosen }: Format, usual: 'mm' | 'cm') {
+  const unit = chosen === 'in' ? 'in' : chosen === 'mm' ? 'mm' : usual;
+  const decimals = unit === 'in' ? 2 : unit === 'cm' ? 1 : 0;
+  return { unit, decimals, perMetre: 1 / LENGTH_UNITS[unit] };
+}
+
+/** The range that a plot shows and the round values marked in it. */
+export interface PlotScale {
+  readonly low: number;
+  readonly high: number;
+  readonly ticks: readonly number[];
+}
+
+/** At most this many spaces between marks. */
+const MOST_SPACES = 3;
+/** A line that hardly moves still gets a range of this many units. */
+const LEAST_RANGE = 1e-3;
+
+/** A range between round values around everything plotted, with a mark at each. */
+export function plotScale(lines: readonly Pick<PlotLine, 'values'>[]): PlotScale {
+  const values = lines.flatMap((line) => line.values);
+  const least = Math.min(...values);
+  const most = Math.max(...values);
+  const step = roundStep(Math.max(LEAST_RANGE, most - least) / MOST_SPACES);
+  const first = Math.floor(least / step + 1e-9);
+  const last = Math.max(first + 1, Math.ceil(most / step - 1e-9));
+  const ticks = Array.from({ length: last - first + 1 }, (_, i) => tidy((first + i) * step));
+  return { low: ticks[0]!, high: ticks.at(-1)!, ticks };
+}
+
+/** The next of 1, 2, 5, 10 … at or above a size. */
+function roundStep(size: number): number {
+  const ten = 10 ** Math.floor(Math.log10(size));
+  return ten * ([1, 2, 5].find((n) => n * ten >= size * (1 - 1e-9)) ?? 10);
+}
+
+const tidy = (value: number) => Number(value.toPrecision(12));
+
+/** Where labels stand so that none is nearer to its neighbour than `apart`: as little moved as the order allows. */
+export function spreadLabels(
+  wished: readonly number[],
+  { apart, most }: { apart: number; most: number },
+): number[] {
+  const order = wished.map((_, i) => i).sort((a, b) => wished[a]! - wished[b]! || a - b);
+  const placed = [...wished];
+  let floor = 0;
+  for (const i of order) {
+    placed[i] = Math.max(placed[i]!, floor);
+    floor = placed[i]! + apart;
+  }
+  let ceiling = most;
+  for (const i of order.toReversed()) {
+    placed[i] = Math.min(placed[i]!, ceiling);
+    ceiling = placed[i]! - apart;
+  }
+  return placed;
+}

@@ -1,0 +1,90 @@
+import { useEffect, useRef } from 'react';
+import { type StrokeCrew, type StrokeRow, strokeRow } from '../../../../core/stroke/stroke-cycle.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import { READY_ALONE } from '../../../document/bench-view.ts';
+import type { Format } from '../../../language/format.ts';
+import { INSTANTS, instantName, LEGS } from '../../../language/instant-name.ts';
+import { say } from '../../../language/messages.ts';
+import { useBenchView } from '../../bench-context.tsx';
+
+/** A slider's step: a twentieth of a leg. */
+const STEP = 0.05;
+
+/** What the boat does at one instant, in words. */
+export function readingText({ at, afloat }: StrokeRow, format: Format): string {
+  const phase = sentenceStart(instantName(at));
+  if (afloat.kind !== 'afloat') return say('stroke.reading.sunk', { phase });
+  return say('stroke.reading', {
+    phase,
+    trim: format.quantity('trimRest', { signed: true })(afloat.bowOverStern, 'm'),
+    freeboard: format.length(afloat.leastFreeboard.value),
+  });
+}
+
+const sentenceStart = (words: string) => words.charAt(0).toLocaleUpperCase() + words.slice(1);
+
+/**
+ * The slider ready–catch–exit–ready. It writes `strokeView` only: drawing, cursor and reading follow without a new drawing
+ * of the page. Leaving it puts the drawing back to ready.
+ */
+export function StrokeSlider({ crew }: { crew: StrokeCrew }) {
+  const format = useFormat();
+  const { strokeView } = useBenchView();
+  const input = useRef<HTMLInputElement>(null);
+  const reading = useRef<HTMLParagraphElement>(null);
+
+  useEffect(() => () => strokeView.setState(READY_ALONE), [strokeView]);
+  useEffect(() => {
+    let frame = 0;
+    const show = () => {
+      frame = 0;
+      const { at } = strokeView.getState();
+      const text = readingText(strokeRow(crew, at), format);
+      if (reading.current) reading.current.textContent = text;
+      if (!input.current) return;
+      input.current.value = String(at);
+      input.current.setAttribute('aria-valuetext', text);
+    };
+    const later = () => {
+      if (frame === 0) frame = requestAnimationFrame(show);
+    };
+    show();
+    const stop = strokeView.subscribe(later);
+    return () => {
+      stop();
+      cancelAnimationFrame(frame);
+    };
+  }, [crew, format, strokeView]);
+
+  return (
+    <div className="stroke-slider">
+      <div className="stroke-track">
+        <input
+          ref={input}
+          type="range"
+          min={0}
+          max={LEGS}
+          step={STEP}
+          defaultValue={0}
+          aria-label={say('stroke.slider')}
+          onInput={(event) => strokeView.setState({ at: Number(event.currentTarget.value) })}
+        />
+        <div className="stroke-instants">
+          {INSTANTS.map(([phase, at]) => (
+            <button
+              key={phase}
+              type="button"
+              className="button words"
+              style={{ left: `${(100 * at) / LEGS}%` }}
+              aria-label={say('stroke.show', { phase: say(`stroke.${phase}`) })}
+              onClick={() => strokeView.setState({ at })}
+            >
+              {say(`stroke.${phase}`)}
+            </button>
+          ))}
+        </div>
+      </div>
+      <p className="stroke-reading" ref={reading} />
+    </div>
+  );
+}

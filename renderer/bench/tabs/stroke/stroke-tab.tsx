@@ -1,0 +1,73 @@
+import { useEffect, useRef, useState } from 'react';
+import { useFormat } from '../../../display/use-display.ts';
+import { say } from '../../../language/messages.ts';
+import { Tick } from '../../../ui/fields/tick.tsx';
+import { useBenchView, useFit } from '../../bench-context.tsx';
+import { Pitching } from './pitching.tsx';
+import { PlotFigure } from './plot-figure.tsx';
+import { StrokeInputs } from './stroke-inputs.tsx';
+import { strokePlots } from './stroke-plots.ts';
+import { StrokeSlider } from './stroke-slider.tsx';
+import { StrokeTable } from './stroke-table.tsx';
+import { ROWS_PER_LEG, useStroke } from './use-stroke.ts';
+
+/** The leaf of the margin for the stroke: slider, plots, pitching, and how the paddler strokes. */
+export function StrokeTab() {
+  const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete != null);
+  return occupied ? <Stroke /> : <p className="soft">{say('stroke.empty-seat')}</p>;
+}
+
+function Stroke() {
+  const format = useFormat();
+  const seat = useFit((state) => state.seat);
+  const side = useFit(({ fit }) => fit.seats[seat]!.side);
+  const stroke = useStroke();
+  const leaf = useCursor();
+  const plots = strokePlots(stroke.rows, { seat, side, format });
+  return (
+    <div className="stroke" ref={leaf}>
+      <StrokeSlider crew={stroke.crew} />
+      <Outlines />
+      {plots ? (
+        <>
+          <h2 className="lettering">{say('stroke.plots')}</h2>
+          {plots.map((plot) => (
+            <PlotFigure key={plot.id} plot={plot} />
+          ))}
+          <StrokeTable plots={plots} perLeg={ROWS_PER_LEG} />
+          <p className="soft">{say('stroke.about')}</p>
+          <h2 className="lettering">{say('stroke.pitch')}</h2>
+          <Pitching stroke={stroke} />
+        </>
+      ) : (
+        <p className="soft">{say('stroke.no-float')}</p>
+      )}
+      <h2 className="lettering">{say('stroke.inputs')}</h2>
+      <StrokeInputs />
+    </div>
+  );
+}
+
+/** Catch and exit beside the figure drawn. */
+function Outlines() {
+  const { strokeView } = useBenchView();
+  const [shown, setShown] = useState(false);
+  function show(on: boolean): void {
+    setShown(on);
+    strokeView.setState({ outlines: on });
+  }
+  return <Tick name={say('stroke.outlines')} isOn={shown} onChange={show} />;
+}
+
+/** Keeps the cursor of every plot where the slider stands, by a style of the leaf alone. */
+function useCursor(): React.RefObject<HTMLDivElement | null> {
+  const { strokeView } = useBenchView();
+  const leaf = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const show = ({ at }: { at: number }) =>
+      leaf.current?.style.setProperty('--stroke-at', (at / 3).toFixed(4));
+    show(strokeView.getState());
+    return strokeView.subscribe(show);
+  }, [strokeView]);
+  return leaf;
+}

@@ -1,0 +1,18 @@
+import { say } from '../../../language/messages.ts';
+import { SeverityMark } from '../../../ui/severity-mark.tsx';
+
+/** Comes before any change: what hurts stops the session, and belongs to somebody licensed when it lasts. */
+export function TrialCaution() {
+  return (
+    <div className="trial-caution" data-severity="stop" role="status">
+      <SeverityMark />
+      <div>
+        <span className="note-word">{say('severity.stop')}</span>
+        <p>
+          <strong>{say('trial.caution')}</strong>
+        </p>
+        <p>{say('trial.caution.why')}</p>
+      </div>
+    </div>
+  );
+}

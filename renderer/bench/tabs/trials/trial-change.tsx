@@ -1,0 +1,85 @@
+import { quantityName } from '../../../../core/findings/sentences.ts';
+import type { Answer } from '../../../../core/trial/answers.ts';
+import type { Trial } from '../../../../core/trial/observation.ts';
+import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
+import { HELPS, helpsAll } from '../../../../core/trial/told-first.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { ChangeButtons } from '../../change-buttons.tsx';
+import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
+import { inSentence } from '../../quantity-text.ts';
+import { observedText } from './observation-text.ts';
+
+/** Side effects worth a line. */
+const MOST_EFFECTS = 4;
+/** An observation is answered, not only helped with, from this much more on. */
+const MUCH = 0.5;
+
+/** A change as the bench shows and takes it. */
+export function benchChange(change: RankedChange, seat: number): Extract<Change, { kind: 'move' }> {
+  const { coordinate, from, to, worsens, sideEffects } = change;
+  return { kind: 'move', seat, coordinate, from, to, clean: !worsens, sideEffects };
+}
+
+/** What a change does for the observations, in words: answered, helped, worked against. */
+function answerLines(change: RankedChange, trial: Trial): string[] {
+  const named = (holds: (gain: number) => boolean) =>
+    trial.observations
+      .filter((_, i) => holds(change.gains[i] ?? 0))
+      .map((o) => inSentence(observedText(o)))
+      .join(', ');
+  const lines = [
+    ['trials.answer.much', named((gain) => gain >= MUCH)],
+    ['trials.answer.some', named((gain) => gain >= HELPS && gain < MUCH)],
+    ['trials.answer.against', named((gain) => gain <= -HELPS)],
+  ] as const;
+  return lines.flatMap(([key, what]) => (what ? [say(key, { what })] : []));
+}
+
+/** Why it answers: the coaching reason with the model's figures. */
+function whyText({ reason, moved }: Answer, format: Format): string {
+  const values = moved
+    .map(({ quantity, unit, from, to }) => {
+      const write = format.quantity(quantity);
+      const [was, is] = [write(from, unit), write(to, unit)];
+      return was === is
+        ? null
+        : say('trials.value', { name: inSentence(quantityName(quantity)), from: was, to: is });
+    })
+    .filter((text) => text !== null);
+  return values.length > 0 ? say('trials.why', { reason, values: values.join(', ') }) : '';
+}
+
+/** One change that answers a trial: what it answers and why, what it costs; shown as an outline or taken in one step. */
+export function TrialChange({ change, trial }: { change: RankedChange; trial: Trial }) {
+  const format = useFormat();
+  const way = benchChange(change, trial.seat);
+  const text = changeText(way, format);
+  const all = trial.observations.length > 1 && helpsAll(change);
+  const whys = change.answers
+    .filter((_, i) => (change.gains[i] ?? 0) >= HELPS)
+    .map((answer) => whyText(answer, format))
+    .filter(Boolean);
+  const told = sideEffectsText(change.sideEffects, MOST_EFFECTS, format);
+
+  return (
+    <li className="trial-change">
+      <h4>
+        {text}
+        {all && <span className="trial-best">{say('trials.best')}</span>}
+      </h4>
+      {answerLines(change, trial).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {[...new Set(whys)].map((why) => (
+        <p key={why} className="soft">
+          {why}
+        </p>
+      ))}
+      {told && <p className="note-effects soft">{say('notes.side-effects', { effects: told })}</p>}
+      {change.worsens && <p>{say('notes.not-clean')}</p>}
+      <ChangeButtons change={way} text={text} />
+    </li>
+  );
+}

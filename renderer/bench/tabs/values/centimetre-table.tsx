@@ -1,0 +1,127 @@
+import { useState } from 'react';
+import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { FITTING_COORDINATES, type Quantity } from '../../../../core/findings/finding.ts';
+import { quantityName } from '../../../../core/findings/sentences.ts';
+import { COORDINATE_RULES } from '../../../../core/fit/fitting-coordinate.ts';
+import { LOCKABLE } from '../../../../core/fit/seat-schema.ts';
+import type { Derivative } from '../../../../core/proposal/sensitivity.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import { say } from '../../../language/messages.ts';
+import { useFit, useSlow } from '../../bench-context.tsx';
+import { cellText, hasSlope, shownUnit, stepOf } from './centimetre-cells.ts';
+
+/** The coordinates of each fitting, in the table's order of columns. */
+const COLUMNS = LOCKABLE.map((fitting) => ({
+  fitting,
+  coordinates: FITTING_COORDINATES.filter((c) => COORDINATE_RULES[c].fitting === fitting),
+}));
+
+/** Opens the whole table of what one centimetre does, over the page. */
+export function CentimetreTable() {
+  const format = useFormat();
+  const [open, setOpen] = useState(false);
+  const inches = format.lengthUnit === 'in';
+  return (
+    <>
+      <button type="button" className="button" onClick={() => setOpen(true)}>
+        {say('centimetre.ask')}
+      </button>
+      <ModalOverlay className="veil" isOpen={open} onOpenChange={setOpen} isDismissable>
+        <Modal className="leaf wide-leaf">
+          <Dialog>
+            {({ close }) => (
+              <div className="stack">
+                <div className="row spread">
+                  <Heading slot="title" level={2}>
+                    {say(inches ? 'centimetre.title.inch' : 'centimetre.title')}
+                  </Heading>
+                  <button type="button" className="button" onClick={close}>
+                    {say('centimetre.close')}
+                  </button>
+                </div>
+                <p className="soft">{say(inches ? 'centimetre.about.inch' : 'centimetre.about')}</p>
+                <Slopes />
+              </div>
+            )}
+          </Dialog>
+        </Modal>
+      </ModalOverlay>
+    </>
+  );
+}
+
+function Slopes() {
+  const format = useFormat();
+  const seat = useFit((state) => state.seat);
+  const quantities = useFit(({ report }) => report.quantities);
+  const derivatives = useSlow((answers) => (answers.seat === seat ? answers.derivatives : null));
+  if (!derivatives?.[FITTING_COORDINATES[0]]) return <p role="status">{say('centimetre.waiting')}</p>;
+  const inches = format.lengthUnit === 'in';
+  const rows = quantities.filter((q) => hasSlope(q) && (q.seat === seat || q.seat === null));
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keys
+    <section className="centimetre-scroll" tabIndex={0} aria-label={say('centimetre.title')}>
+      <table className="centimetre">
+        <thead>
+          <tr>
+            <th scope="col" rowSpan={2}>
+              {say('centimetre.value')}
+            </th>
+            {COLUMNS.map(({ fitting, coordinates }) => (
+              <th key={fitting} scope="colgroup" colSpan={coordinates.length}>
+                {say(`fitting.${fitting}`)}
+              </th>
+            ))}
+          </tr>
+          <tr>
+            {COLUMNS.flatMap(({ coordinates }) => coordinates).map((coordinate) => (
+              <th key={coordinate} scope="col" className="numeric" data-coordinate={coordinate}>
+                {say(`measure.${coordinate}`)}
+                <span className="centimetre-step">
+                  {say(
+                    COORDINATE_RULES[coordinate].unit === 'deg'
+                      ? 'centimetre.by-turn'
+                      : inches
+                        ? 'centimetre.by-place.inch'
+                        : 'centimetre.by-place',
+                  )}
+                </span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((quantity) => (
+            <SlopeRow key={`${quantity.id} ${quantity.seat}`} quantity={quantity} derivatives={derivatives} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function SlopeRow(props: {
+  quantity: Quantity;
+  derivatives: Readonly<Partial<Record<string, readonly Derivative[]>>>;
+}) {
+  const { quantity, derivatives } = props;
+  const format = useFormat();
+  const { unit } = shownUnit(quantity, format);
+  return (
+    <tr data-quantity={quantity.id}>
+      <th scope="row">
+        {quantityName(quantity.id)} <span className="soft">{unit}</span>
+      </th>
+      {COLUMNS.flatMap(({ coordinates }) => coordinates).map((coordinate) => {
+        const found = derivatives[coordinate]?.find((d) => d.id === quantity.id && d.seat === quantity.seat);
+        const text = cellText(found, { step: stepOf(coordinate, format), format });
+        const none = text === null || Number(text.replace('\u{2212}', '-').replace(',', '.')) === 0;
+        return (
+          <td key={coordinate} className={none ? 'numeric none' : 'numeric'}>
+            {text === null ? '–' : none ? say('centimetre.nothing') : text}
+          </td>
+        );
+      })}
+    </tr>
+  );
+}

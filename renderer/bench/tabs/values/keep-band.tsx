@@ -1,0 +1,43 @@
+import { useState } from 'react';
+import type { CallError } from '../../../../app/contract/result.ts';
+import type { Athlete } from '../../../../core/fit/athlete-schema.ts';
+import type { BandOverride } from '../../../../core/fit/band-override-schema.ts';
+import { call } from '../../../client/client.ts';
+import { say } from '../../../language/messages.ts';
+import { Trouble } from '../../../ui/error-message.tsx';
+
+/** More than any club has. */
+const EVERYBODY = 1000;
+
+/** Keeps a band that was set in this fit with the athlete too, for every new fit. */
+export function KeepBand({ band, athlete }: { band: BandOverride; athlete: Athlete }) {
+  const [kept, setKept] = useState<BandOverride | null>(null);
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const { id, name } = athlete;
+  if (!id) return null;
+
+  async function keep(): Promise<void> {
+    const listed = await call('athletes.list', { limit: EVERYBODY });
+    const known = listed.ok && listed.value.find((record) => record.id === id)?.athlete;
+    if (!known) return setRefusal(listed.ok ? null : listed.error);
+    const others = (known.bands ?? []).filter(({ quantity }) => quantity !== band.quantity);
+    const result = await call('athletes.save', { athlete: { ...known, id, bands: [...others, band] } });
+    setRefusal(result.ok ? null : result.error);
+    if (result.ok) setKept(band);
+  }
+
+  return (
+    <>
+      {kept === band ? (
+        <p role="status">{say('values.own-band.kept-with', { name })}</p>
+      ) : (
+        <p>
+          <button type="button" className="button words" onClick={keep}>
+            {say('values.own-band.keep-with', { name })}
+          </button>
+        </p>
+      )}
+      {refusal && <Trouble error={refusal} />}
+    </>
+  );
+}

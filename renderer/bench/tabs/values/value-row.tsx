@@ -1,0 +1,100 @@
+import { useEffect, useRef, useState } from 'react';
+import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+import { type QuantityId, quantityDefinition } from '../../../../core/findings/quantities.ts';
+import { bandText, quantityName } from '../../../../core/findings/sentences.ts';
+import type { Report } from '../../../../core/fit/report.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import { onLiveFrame } from '../../../document/live-frame.ts';
+import { say } from '../../../language/messages.ts';
+import { SeverityMark } from '../../../ui/severity-mark.tsx';
+import { useDocument, useFit } from '../../bench-context.tsx';
+import { quantityText } from '../../quantity-text.ts';
+import { HoldAngle, holdOf } from './hold-angle.tsx';
+import { LiveText } from './live-text.tsx';
+import { OwnBand } from './own-band.tsx';
+import { Tighten } from './tighten.tsx';
+
+const quantityOf = (report: Report, id: string, seat: number | null) =>
+  report.quantities.find((quantity) => quantity.id === id && quantity.seat === seat);
+const findingOf = (report: Report, id: string, seat: number | null) =>
+  report.findings.find((finding) => finding.quantity === id && finding.seat === seat);
+
+/** One value: mark, name and number in a line; the rest opens under it. The number follows the hand. */
+export function ValueRow({ id, seat }: { id: string; seat: number | null }) {
+  const document = useDocument();
+  const format = useFormat();
+  const [open, setOpen] = useState(false);
+  const finding = useFit(({ report }) => findingOf(report, id, seat));
+  const item = useRef<HTMLLIElement>(null);
+  useEffect(
+    () =>
+      onLiveFrame(document, (_, report) => {
+        const severity = findingOf(report, id, seat)?.severity;
+        if (severity && item.current) item.current.dataset.severity = severity;
+      }),
+    [document, id, seat],
+  );
+  return (
+    <li ref={item} className="value" data-severity={finding?.severity} data-quantity={id}>
+      <button type="button" className="value-line" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <SeverityMark />
+        <span className="value-name">
+          {quantityName(id)}
+          {finding && <span className="only-spoken"> {say(`severity.${finding.severity}`)}</span>}
+        </span>
+        <LiveText
+          className="value-number"
+          write={(_, report) => {
+            const quantity = quantityOf(report, id, seat);
+            return quantity ? quantityText(quantity, format) : '–';
+          }}
+        />
+      </button>
+      {open && <ValueDetails id={id} seat={seat} />}
+    </li>
+  );
+}
+
+function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
+  const format = useFormat();
+  const write = format.quantity(id);
+  const quantity = useFit(({ report }) => quantityOf(report, id, seat));
+  const finding = useFit(({ report }) => findingOf(report, id, seat));
+  const definition = quantityDefinition(id);
+  if (!quantity) return null;
+  const sure = quantity.sd
+    ? say('values.sure.text', { half: write(SIGMAS_95 * quantity.sd, quantity.unit) })
+    : say('values.sure.as-set');
+  return (
+    <div className="value-details">
+      <dl>
+        <dt>{say('values.band')}</dt>
+        <dd>{(finding && bandText(finding.band, finding.unit, write)) || say('values.no-band')}</dd>
+        {finding && (
+          <>
+            <dt>{say('values.band-source')}</dt>
+            <dd>
+              {say('notes.source', { kind: finding.band.source, source: finding.band.sourceText })}
+              {finding.band.reason && ` ${say('notes.own-reason', { reason: finding.band.reason })}`}
+            </dd>
+          </>
+        )}
+        <dt>{say('values.sure')}</dt>
+        <dd>
+          {sure}
+          <Tighten id={id} seat={seat} />
+        </dd>
+        {definition && (
+          <>
+            <dt>{say('values.how')}</dt>
+            <dd>{definition.formula}</dd>
+            <dt>{say('values.source')}</dt>
+            <dd>{definition.source}</dd>
+          </>
+        )}
+      </dl>
+      {seat !== null && holdOf(id) && <HoldAngle id={holdOf(id)!} seat={seat} value={quantity.value} />}
+      {finding && seat !== null && <OwnBand id={id as QuantityId} seat={seat} finding={finding} />}
+    </div>
+  );
+}

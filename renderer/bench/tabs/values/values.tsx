@@ -1,0 +1,45 @@
+import { useState } from 'react';
+import { balanceSentence } from '../../../../core/findings/balance-wording.ts';
+import type { Quantity } from '../../../../core/findings/finding.ts';
+import { quantityName } from '../../../../core/findings/sentences.ts';
+import { say } from '../../../language/messages.ts';
+import { TextField } from '../../../ui/fields/text-field.tsx';
+import { useFit } from '../../bench-context.tsx';
+import { CentimetreTable } from './centimetre-table.tsx';
+import { LiveText } from './live-text.tsx';
+import { ValueRow } from './value-row.tsx';
+
+/** Every value of the report: with its band, how sure it is and where it comes from a click away. */
+export function Values() {
+  const seat = useFit((state) => state.seat);
+  const quantities = useFit(({ report }) => report.quantities);
+  const occupied = useFit(({ fit }) => fit.seats[seat]?.athlete != null);
+  const [search, setSearch] = useState('');
+  const matches = ({ id }: Quantity) =>
+    quantityName(id).toLocaleLowerCase().includes(search.trim().toLocaleLowerCase());
+  const part = (of: number | null, title: string) => {
+    const shown = quantities.filter((quantity) => quantity.seat === of && matches(quantity));
+    if (shown.length === 0) return null;
+    return (
+      <>
+        <h2 className="lettering">{title}</h2>
+        <ul className="values-list">
+          {shown.map(({ id }) => (
+            <ValueRow key={`${id} ${of}`} id={id} seat={of} />
+          ))}
+        </ul>
+      </>
+    );
+  };
+  return (
+    <div className="values">
+      <TextField label={say('values.filter')} type="search" value={search} onChange={setSearch} />
+      {occupied && <CentimetreTable />}
+      {part(seat, say('values.of-seat'))}
+      {part(null, say('values.of-boat'))}
+      <p className="soft">
+        <LiveText write={(_, { balance }) => (balance ? balanceSentence(balance) : '')} />
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,19 @@
+import { call } from '../client/client.ts';
+import type { Keep } from './autosave.ts';
+
+let lastKept: Promise<unknown> = Promise.resolve();
+
+/** Settles when the drafts sent off so far have been answered: whoever then opens a fit sees the newest. */
+export function draftsAnswered(): Promise<unknown> {
+  return lastKept;
+}
+
+/** Keeps a fit's draft through the contract. */
+export const keepDraft: Keep = async (draft) => {
+  const asked = call('drafts.save', draft);
+  lastKept = asked;
+  const result = await asked;
+  if (result.ok) return { kind: 'kept', savedAt: result.value.savedAt };
+  const { code, message } = result.error;
+  return { kind: code === 'conflict' || code === 'not-found' ? 'conflict' : 'failed', message };
+};

@@ -1,0 +1,105 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { ExportInput } from '../../app/contract/paper-export.ts';
+import type { OpenedFit, RevisionSummary } from '../../app/contract/records.ts';
+import type { CallError } from '../../app/contract/result.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import { call } from '../client/client.ts';
+import { draftsAnswered } from './keep-draft.ts';
+
+/** A state of a fit: as it stands now, or as one of its revisions had it. */
+export interface FitMoment {
+  readonly fit: Fit;
+  /** What paper says of it: number (null for what no revision holds yet), name, when it was kept. */
+  readonly revision: ExportInput['revision'];
+  /** Why it was made, in the coach's words. */
+  readonly reason: string;
+}
+
+/** Names the state that stands now; any other key is a revision's id. */
+export const PRESENT = 'present';
+
+/** A state that can be looked at: its key, and its revision (null for a draft). */
+export interface NamedMoment {
+  readonly key: string;
+  readonly revision: RevisionSummary | null;
+}
+
+/** States of a fit, the present first, then every revision that is not the present, newest first. */
+export function momentsOf({ draftSavedAt, revisions }: OpenedFit): NamedMoment[] {
+  const present = draftSavedAt === null ? (revisions[0] ?? null) : null;
+  return [
+    { key: PRESENT, revision: present },
+    ...revisions
+      .filter((revision) => revision !== present)
+      .map((revision) => ({ key: revision.id, revision })),
+  ];
+}
+
+interface Fetched<T> {
+  readonly value: T | null;
+  readonly error: CallError | null;
+}
+
+/** A fit with its revisions, opened after every draft sent off so far has been kept. */
+export function useOpenedFit(fitId: string): Fetched<OpenedFit> & { readonly reload: () => void } {
+  const [answer, setAnswer] = useState<Fetched<OpenedFit>>({ value: null, error: null });
+  const [round, setRound] = useState(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `round` asks again
+  useEffect(() => {
+    let wanted = true;
+    void draftsAnswered()
+      .then(() => call('fits.open', { id: fitId }))
+      .then((result) => {
+        if (wanted) setAnswer(fetched(result));
+      });
+    return () => {
+      wanted = false;
+    };
+  }, [fitId, round]);
+  const reload = useCallback(() => setRound((n) => n + 1), []);
+  return { ...answer, reload };
+}
+
+function fetched<T>(result: { ok: true; value: T } | { ok: false; error: CallError }): Fetched<T> {
+  return result.ok ? { value: result.value, error: null } : { value: null, error: result.error };
+}
+
+/** A fetched state with the key it was fetched for: undefined until the first has come. */
+export type KeyedMoment = Fetched<FitMoment> & { readonly key: string | null | undefined };
+
+/** The state of a fit that a key names; null for no key. Until it has been fetched the one before it stays. */
+export function useFitMoment(opened: OpenedFit, key: string | null): KeyedMoment {
+  const [answer, setAnswer] = useState<KeyedMoment>({ key: undefined, value: null, error: null });
+  useEffect(() => {
+    let wanted = true;
+    if (key === null || key === PRESENT) {
+      setAnswer({ key, value: key === null ? null : presentOf(opened), error: null });
+      return;
+    }
+    void call('revisions.open', { id: key }).then((result) => {
+      if (!wanted) return;
+      if (!result.ok) return setAnswer({ key, value: null, error: result.error });
+      const { fit, revision } = result.value;
+      const { number, name, savedAt, reason } = revision;
+      setAnswer({ key, value: { fit, revision: { number, name, keptAt: savedAt }, reason }, error: null });
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [opened, key]);
+  return answer;
+}
+
+/** What stands now: the draft if there is one, else the newest revision. */
+function presentOf({ fit, draftSavedAt, revisions }: OpenedFit): FitMoment {
+  const [newest] = revisions;
+  if (draftSavedAt === null && newest) {
+    const { number, name, savedAt, reason } = newest;
+    return { fit, revision: { number, name, keptAt: savedAt }, reason };
+  }
+  return {
+    fit,
+    revision: { number: null, name: '', keptAt: draftSavedAt ?? new Date(0).toISOString() },
+    reason: '',
+  };
+}

@@ -1,0 +1,274 @@
+import type { Layer } from 'konva/lib/Layer.js';
+import { Shape } from 'konva/lib/Shape.js';
+import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import type { BenchView } from '../../document/bench-view.ts';
+import type { FitDocument } from '../../document/fit-document.ts';
+import type { Format } from '../../language/format.ts';
+import { boat } from '../layers/boat.ts';
+import { captions } from '../layers/captions.ts';
+import { figures } from '../layers/figure.ts';
+import { fittings } from '../layers/fittings.ts';
+import { ghostPart } from '../layers/ghost.ts';
+import { grips } from '../layers/grips.ts';
+import { ground } from '../layers/ground.ts';
+import { guides } from '../layers/guides.ts';
+import { labelsPart } from '../layers/labels.ts';
+import { leaderLines } from '../layers/leader-lines.ts';
+import { leaderRouter } from '../layers/leaders.ts';
+import { strip } from '../layers/strip.ts';
+import { strokeOutline } from '../layers/stroke-outline.ts';
+import { support } from '../layers/support.ts';
+import type { Grip } from '../view/handle.ts';
+import { type HullLines, hullLines } from '../view/hull-lines.ts';
+import { type Palette, readPalette } from '../view/palette.ts';
+import { forgetWidths, Pen } from '../view/pen.ts';
+import { boatBox, pictureOf, seatBox } from '../view/picture.ts';
+import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from '../view/scene.ts';
+import { layOutSheet, layOutWholeBoat, type SheetLayout } from '../view/sheet-layout.ts';
+import { strokePictures } from '../view/stroke-pictures.ts';
+import { type Camera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
+
+/** What the views are asked to show: the seat worked on, or the whole boat. */
+export type Showing = 'seat' | 'boat';
+
+/** What changed, and with it which layers are drawn anew. */
+const ALL: readonly LayerName[] = LAYERS;
+const MOVING: readonly LayerName[] = ['boat', 'labels', 'hand'];
+const HAND: readonly LayerName[] = ['hand'];
+
+/** Called after every drawing, with the scene drawn and whether a hand is moving it. */
+export type Drawn = (scene: Scene) => void;
+
+/**
+ * The drawing itself, outside React: keeps what is to be seen, makes a scene of it, and draws the layers that changed,
+ * once per animation frame, or at once inside one.
+ */
+export class BenchCanvas {
+  private readonly document: FitDocument;
+  private readonly view: BenchView;
+  private readonly host: HTMLElement;
+  private readonly layers: Readonly<Record<LayerName, Layer>>;
+  private readonly parts: readonly Part[];
+  private readonly ghosts = createEvaluator();
+  private readonly stroke = strokePictures();
+  private readonly stops: (() => void)[] = [];
+  private readonly dirty = new Set<LayerName>();
+  private frame = 0;
+  private palette: Palette;
+  private format: Format;
+  private size = { width: 0, height: 0 };
+  private layout: SheetLayout | null = null;
+  private camera: Camera | null = null;
+  private lines: { boat: Fit['boat']; lines: HullLines } | null = null;
+  private picture: Picture;
+  private ghost: { fit: Fit; picture: Picture } | null = null;
+  private showing: Showing = 'seat';
+  private fitted = false;
+  private held: Held | null = null;
+  private pointed: Grip | null = null;
+  private focused = false;
+  private touch = false;
+  private readonly drawn = new Set<Drawn>();
+
+  constructor(given: {
+    document: FitDocument;
+    view: BenchView;
+    host: HTMLElement;
+    layers: Readonly<Record<LayerName, Layer>>;
+    format: Format;
+  }) {
+    this.document = given.document;
+    this.view = given.view;
+    this.host = given.host;
+    this.layers = given.layers;
+    this.format = given.format;
+    this.palette = readPalette(given.host);
+    this.picture = this.pictureNow();
+    const route = leaderRouter(() => this.host.getBoundingClientRect().top);
+    this.parts = [
+      ground,
+      strip,
+      boat,
+      fittings,
+      figures,
+      captions,
+      support,
+      leaderLines(route),
+      labelsPart(route),
+      ghostPart(),
+      strokeOutline('catch', this.stroke),
+      strokeOutline('exit', this.stroke),
+      guides,
+      grips,
+    ];
+    for (const name of LAYERS) this.layers[name].add(this.sheetOf(name));
+    this.listen();
+  }
+
+  /** One shape for each layer that draws the layer's parts in turn. */
+  private sheetOf(name: LayerName): Shape {
+    const parts = this.parts.filter(({ layer }) => layer === name);
+    return new Shape({
+      listening: false,
+      perfectDrawEnabled: false,
+      sceneFunc: (context) => {
+        const scene = this.scene();
+        if (!scene) return;
+        const pen = new Pen(context._context, this.palette);
+        for (const part of parts) part.paint(pen, scene);
+      },
+    });
+  }
+
+  private listen(): void {
+    const { document, view } = this;
+    this.stops.push(
+      view.notePlaces.subscribe(() => this.invalidate(['labels'])),
+      view.strokeView.subscribe(() => this.live()),
+      document.onLive(() => this.live()),
+      document.subscribe((now, before) => {
+        if (now.seat !== before.seat) this.showAll(this.showing);
+        if (now.lit !== before.lit || now.ghost !== before.ghost) this.invalidate(MOVING);
+      }),
+    );
+  }
+
+  /** The fit as drawn this instant, where the stroke's slider stands. */
+  private pictureNow(): Picture {
+    return this.stroke.at(this.document.live(), this.view.strokeView.getState(), this.hullLines().hull);
+  }
+
+  private live(): void {
+    this.picture = this.pictureNow();
+    this.invalidate(MOVING);
+  }
+
+  /** The scene as it stands; null before the sheet has a size. */
+  scene(): Scene | null {
+    const { layout, camera } = this;
+    if (!layout || !camera) return null;
+    const { seat, lit, ghost } = this.document.getState();
+    return {
+      picture: this.picture,
+      ghost: this.ghostPicture(ghost),
+      seat: Math.min(seat, this.picture.fit.seats.length - 1),
+      layout,
+      geometry: { windows: layout.windows, camera },
+      notes: this.view.notePlaces.getState().notes,
+      stroke: this.view.strokeView.getState(),
+      lines: this.hullLines(),
+      format: this.format,
+      lit,
+      held: this.held,
+      pointed: this.pointed,
+      focused: this.focused,
+      touch: this.touch,
+    };
+  }
+
+  private hullLines(): HullLines {
+    const { boat: ofBoat } = this.document.live().fit;
+    if (this.lines?.boat !== ofBoat) this.lines = { boat: ofBoat, lines: hullLines(hullOfBoat(ofBoat)) };
+    return this.lines.lines;
+  }
+
+  private ghostPicture(fit: Fit | null): Picture | null {
+    if (!fit) return null;
+    if (this.ghost?.fit !== fit) this.ghost = { fit, picture: pictureOf(fit, this.ghosts.evaluate(fit)) };
+    return this.ghost.picture;
+  }
+
+  /** Hears of every drawing; gives back a function that stops it. */
+  onDrawn(listener: Drawn): () => void {
+    this.drawn.add(listener);
+    return () => this.drawn.delete(listener);
+  }
+
+  get geometry(): ViewGeometry | null {
+    return this.layout && this.camera && { windows: this.layout.windows, camera: this.camera };
+  }
+
+  resize(width: number, height: number): void {
+    if (width < 1 || height < 1) return;
+    this.size = { width, height };
+    this.showAll(this.showing);
+  }
+
+  /** Fits the views to the seat worked on, or to the whole boat. */
+  showAll(showing: Showing): void {
+    this.showing = showing;
+    if (this.size.width === 0) return;
+    const lines = this.hullLines();
+    const { seat } = this.document.getState();
+    const mine = seatBox(this.picture, lines, Math.min(seat, this.picture.fit.seats.length - 1));
+    const box = showing === 'seat' ? mine : boatBox(this.picture, lines);
+    this.layout = showing === 'seat' ? layOutSheet(this.size, mine) : layOutWholeBoat(this.size, box);
+    this.camera = fitCamera(this.layout.windows, box);
+    this.fitted = true;
+    this.invalidate(ALL);
+  }
+
+  /** True while nothing has been zoomed or pushed since the views were last fitted. */
+  get isFitted(): boolean {
+    return this.fitted;
+  }
+
+  get shows(): Showing {
+    return this.showing;
+  }
+
+  look(camera: Camera): void {
+    this.camera = camera;
+    this.fitted = false;
+    this.invalidate(ALL);
+  }
+
+  hold(held: Held | null): void {
+    this.held = held;
+    this.invalidate(MOVING);
+  }
+
+  point(pointed: Grip | null, { focused }: { focused: boolean }): void {
+    this.pointed = pointed;
+    this.focused = focused;
+    this.invalidate(HAND);
+  }
+
+  feelFor(touch: boolean): void {
+    if (touch === this.touch) return;
+    this.touch = touch;
+    this.invalidate(MOVING);
+  }
+
+  /** Colours, numbers or the screen's density have changed. */
+  restyle(format: Format): void {
+    this.format = format;
+    this.palette = readPalette(this.host);
+    forgetWidths();
+    this.invalidate(ALL);
+  }
+
+  /** Draws these layers in the next animation frame. */
+  invalidate(layers: readonly LayerName[] = ALL): void {
+    for (const name of layers) this.dirty.add(name);
+    if (this.frame === 0) this.frame = requestAnimationFrame(() => this.flush());
+  }
+
+  /** Draws now what has changed; for use inside an animation frame. */
+  flush(): void {
+    cancelAnimationFrame(this.frame);
+    this.frame = 0;
+    for (const name of LAYERS) if (this.dirty.has(name)) this.layers[name].drawScene();
+    this.dirty.clear();
+    const scene = this.scene();
+    if (scene) for (const listener of this.drawn) listener(scene);
+  }
+
+  dispose(): void {
+    cancelAnimationFrame(this.frame);
+    for (const stop of this.stops) stop();
+    for (const name of LAYERS) this.layers[name].destroyChildren();
+  }
+}

@@ -1,0 +1,71 @@
+import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { sideSign } from '../../../core/frame/mirror.ts';
+import { dot, norm, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
+import { toDegrees } from '../../../core/units/angle.ts';
+import { type Grip, HANDLES } from '../view/handle.ts';
+import { bearingPoint, type SeatPlace } from '../view/handle-places.ts';
+import type { ViewName } from '../view/view-geometry.ts';
+
+/** Values that the hand asks for, before rails and holes, in each coordinate's own unit (metres or degrees). */
+export type Asked = Partial<Record<FittingCoordinate, number>>;
+
+/** Below this share of its length seen, a shaft points at the eye and the hand cannot slide along it. */
+const LEAST_SEEN = 0.2;
+
+/**
+ * What a pull asks for. `from` and `to` are the points of the boat under the pointer when it took hold and now (along
+ * the view's line of sight they agree); the fitting follows by the difference, so that it never jumps to the pointer.
+ */
+export function askedBy(grip: Grip, start: SeatPlace, { from, to }: { from: Vec3; to: Vec3 }): Asked {
+  const { motion } = HANDLES[grip.handle];
+  if (motion === 'turn') return turned(grip, start, { from, to });
+  if (motion === 'shaft') return slid(grip.view, start, subtract(to, from));
+  const asked: Asked = {};
+  const moved = subtract(to, from);
+  for (const coordinate of HANDLES[grip.handle].views[grip.view] ?? []) {
+    asked[coordinate] = coordinateOf(start.seat, coordinate) + partOf(coordinate, moved, start);
+  }
+  return asked;
+}
+
+/** How much of a movement in the boat frame goes into a coordinate of place. */
+function partOf(coordinate: FittingCoordinate, moved: Vec3, { frame }: SeatPlace): number {
+  if (coordinate.endsWith('.aftM')) return -moved.x;
+  if (coordinate.endsWith('.forwardM')) return moved.x;
+  if (coordinate.endsWith('.outM')) return moved.y * sideSign(frame.side);
+  return moved.z;
+}
+
+/** Toward the off side is positive for the recess's aft end; toward the bow for the rest's off-side end; out for the toes. */
+const TURN_SIGN: Partial<Record<FittingCoordinate, 1 | -1>> = {
+  'kneePad.recessTurnDeg': 1,
+  'rearRest.turnDeg': 1,
+  'frontFoot.toeOutDeg': -1,
+};
+
+function turned({ handle, view }: Grip, start: SeatPlace, { from, to }: { from: Vec3; to: Vec3 }): Asked {
+  const coordinate = HANDLES[handle].views[view]![0]!;
+  const pivot = bearingPoint(start, handle);
+  const sign = sideSign(start.frame.side);
+  const bearing = (p: Vec3) => Math.atan2((p.y - pivot.y) * sign, p.x - pivot.x);
+  const turn = wrapped(bearing(to) - bearing(from));
+  return {
+    [coordinate]: coordinateOf(start.seat, coordinate) + toDegrees(turn) * (TURN_SIGN[coordinate] ?? 1),
+  };
+}
+
+/** An angle brought to −π … π. */
+function wrapped(angle: number): number {
+  return Math.atan2(Math.sin(angle), Math.cos(angle));
+}
+
+function slid(view: ViewName, start: SeatPlace, moved: Vec3): Asked {
+  if (!start.hands) return {};
+  const whole = subtract(start.hands.lower, start.hands.top);
+  const shaft = { ...whole, [view === 'profile' ? 'y' : 'x']: 0 };
+  const seen = norm(shaft);
+  if (seen < LEAST_SEEN * norm(whole)) return {};
+  const { lowerHandM } = start.seat.paddle;
+  return { 'paddle.lowerHandM': lowerHandM + (dot(moved, shaft) / (seen * seen)) * norm(whole) };
+}

@@ -1,0 +1,118 @@
+import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import type { Report } from '../../../core/fit/report.ts';
+import type { BoatPoint } from '../../../core/frame/vec3.ts';
+import { type Grip, HANDLES } from '../view/handle.ts';
+import { handlePlace, type SeatPlace, seatPlace } from '../view/handle-places.ts';
+import { type Rail, railOf, utmost } from '../view/limits.ts';
+import type { ScreenPoint } from '../view/screen-point.ts';
+import { unproject, type ViewGeometry } from '../view/view-geometry.ts';
+import { askedBy } from './drag-to.ts';
+import { FINE, LENGTH_GRAIN, rounded, settled, TURN_GRAIN } from './snap.ts';
+
+/** One taking hold: everything about the start that the pull is measured from. */
+export interface Hold {
+  readonly grip: Grip;
+  readonly seat: number;
+  readonly place: SeatPlace;
+  readonly geometry: ViewGeometry;
+  /** Where the handle stood: the depth of the view that the pull keeps. */
+  readonly through: BoatPoint;
+  /** The boat point under the pointer when it took hold. */
+  readonly from: BoatPoint;
+  readonly rails: ReadonlyMap<FittingCoordinate, Rail>;
+}
+
+/** Keys held during a pull. */
+export interface PullKeys {
+  /** Alt: leaves holes, soft edges and the hardware's travel. */
+  readonly free: boolean;
+  /** Ctrl: a tenth of the usual grain. */
+  readonly fine: boolean;
+  /** Shift: every paddler's fitting moves by as much, in a crew. */
+  readonly all: boolean;
+}
+
+/** Pull of a soft edge, pixels of travel within which it is felt; for turns, degrees. */
+const MAGNET_PX = 7;
+const MAGNET_DEG = 1.5;
+/** A coordinate pulled by less than this has not been pulled at all. */
+const STILL_PX = 0.5;
+const STILL_DEG = 0.05;
+/** A front foot is mostly slid along the board: it leaves its height only when pulled this far up or down, pixels. */
+const LIFT_PX = 8;
+
+/** Takes hold of a grip at a screen point; null where there is nothing to hold. */
+export function takeHold(
+  grip: Grip,
+  state: { fit: Fit; report: Report; seat: number },
+  { screen, geometry }: { screen: ScreenPoint; geometry: ViewGeometry },
+): Hold | null {
+  const place = seatPlace(state.fit, state.report, state.seat);
+  const through = handlePlace(place, grip.handle);
+  if (!through) return null;
+  const coordinates = HANDLES[grip.handle].views[grip.view] ?? [];
+  return {
+    grip,
+    seat: state.seat,
+    place,
+    geometry,
+    through,
+    from: unproject(geometry, grip.view, { screen, through }),
+    rails: new Map(coordinates.map((c) => [c, railOf(c, state)])),
+  };
+}
+
+/** The edit that a pull to a screen point means, made on the fit as it stood when it was taken up. */
+export function pulledTo(hold: Hold, screen: ScreenPoint, keys: PullKeys): (fit: Fit) => Fit {
+  const { grip, geometry, through, place, rails, seat } = hold;
+  const to = unproject(geometry, grip.view, { screen, through });
+  const asked = askedBy(grip, place, { from: hold.from, to });
+  return (fit) => {
+    let edited = fit;
+    for (const [coordinate, value] of Object.entries(asked) as [FittingCoordinate, number][]) {
+      const rail = rails.get(coordinate);
+      if (!rail) continue;
+      const start = coordinateOf(place.seat, coordinate);
+      const wanted = coordinate === 'frontFoot.heightM' ? lifted(value, start, geometry) : value;
+      const rest = settled(wanted, rail, { ...graspOf(coordinate, hold, keys), free: keys.free, start });
+      if (rest !== coordinateOf(edited.seats[seat]!, coordinate)) {
+        edited = withCoordinate(edited, { seat, coordinate }, rest);
+        if (keys.all) edited = othersMoved(edited, hold, { coordinate, by: rest - start });
+      }
+    }
+    return edited;
+  };
+}
+
+/** A height that follows the hand only beyond the first few pixels. */
+function lifted(value: number, start: number, { camera }: ViewGeometry): number {
+  const by = value - start;
+  const left = Math.abs(by) - LIFT_PX / camera.pixelsPerMetre;
+  return left <= 0 ? start : start + Math.sign(by) * left;
+}
+
+/** The same movement for everybody else aboard whose fitting is not locked; places are from each one's own datum and side. */
+function othersMoved(
+  fit: Fit,
+  { grip, seat }: Hold,
+  { coordinate, by }: { coordinate: FittingCoordinate; by: number },
+): Fit {
+  const { fitting } = HANDLES[grip.handle];
+  return fit.seats.reduce((moved, other, index) => {
+    if (index === seat || !other.athlete || other.locks.includes(fitting)) return moved;
+    const [least, most] = utmost(coordinate, moved, index);
+    const start = coordinateOf(other, coordinate);
+    const to = rounded(Math.min(Math.max(most, start), Math.max(Math.min(least, start), start + by)), 1e-6);
+    return withCoordinate(moved, { seat: index, coordinate }, to);
+  }, fit);
+}
+
+function graspOf(coordinate: FittingCoordinate, { geometry }: Hold, { fine }: PullKeys) {
+  const turn = coordinate.endsWith('Deg');
+  const grain = (turn ? TURN_GRAIN : LENGTH_GRAIN) * (fine ? FINE : 1);
+  const magnet = fine ? 0 : turn ? MAGNET_DEG : MAGNET_PX / geometry.camera.pixelsPerMetre;
+  const still = turn ? STILL_DEG : STILL_PX / geometry.camera.pixelsPerMetre;
+  return { grain, magnet, still: fine ? still * FINE : still };
+}

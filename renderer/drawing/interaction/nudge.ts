@@ -1,0 +1,95 @@
+import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { sideSign } from '../../../core/frame/mirror.ts';
+import { type Grip, HANDLES } from '../view/handle.ts';
+import type { SeatPlace } from '../view/handle-places.ts';
+import type { Rail } from '../view/limits.ts';
+import type { ViewName } from '../view/view-geometry.ts';
+import { rounded } from './snap.ts';
+
+/** An arrow key, as the hand presses it. */
+export interface ArrowPress {
+  readonly key: 'ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown';
+  readonly shift: boolean;
+  readonly ctrl: boolean;
+  readonly alt: boolean;
+}
+
+/** A coordinate and the way an arrow sends it: +1 greater, −1 less. */
+export interface Push {
+  readonly coordinate: FittingCoordinate;
+  readonly way: 1 | -1;
+}
+
+/** The key of an event when it is an arrow; null otherwise. */
+export function arrowKey(key: string): ArrowPress['key'] | null {
+  return key === 'ArrowLeft' || key === 'ArrowRight' || key === 'ArrowUp' || key === 'ArrowDown' ? key : null;
+}
+
+/**
+ * Which coordinate an arrow moves. Fittings go the way the arrow points on the drawing; a turn or a hand's place grows
+ * to the right and (seen as sliding down the shaft) downward. Null where the view does not move that way.
+ */
+export function pushOf(grip: Grip, key: ArrowPress['key'], place: SeatPlace): Push | null {
+  const { motion, views } = HANDLES[grip.handle];
+  const coordinates = views[grip.view] ?? [];
+  const across = key === 'ArrowLeft' || key === 'ArrowRight';
+  if (motion === 'turn') {
+    return { coordinate: coordinates[0]!, way: key === 'ArrowRight' || key === 'ArrowUp' ? 1 : -1 };
+  }
+  if (motion === 'shaft') {
+    return { coordinate: coordinates[0]!, way: key === 'ArrowRight' || key === 'ArrowDown' ? 1 : -1 };
+  }
+  const coordinate = coordinates.find((c) => movesAcross(c, grip.view) === across);
+  if (!coordinate) return null;
+  const toward = key === 'ArrowRight' || key === 'ArrowUp' ? 1 : -1;
+  return { coordinate, way: (toward * screenSign(coordinate, grip.view, place)) as 1 | -1 };
+}
+
+/** Whether a coordinate runs left and right on the screen in a view. */
+function movesAcross(coordinate: FittingCoordinate, view: ViewName): boolean {
+  if (view === 'section') return coordinate.endsWith('.outM');
+  return coordinate.endsWith('.aftM') || coordinate.endsWith('.forwardM');
+}
+
+/** +1 when the coordinate grows to the right or upward on the screen. */
+function screenSign(coordinate: FittingCoordinate, view: ViewName, { frame }: SeatPlace): 1 | -1 {
+  if (coordinate.endsWith('.aftM')) return -1;
+  if (coordinate.endsWith('.outM')) return (sideSign(frame.side) * (view === 'section' ? -1 : 1)) as 1 | -1;
+  return 1;
+}
+
+/** One step of the arrows: 1 mm or 1°; with Shift ten times as much, with Ctrl a tenth. */
+export function stepOf(
+  coordinate: FittingCoordinate,
+  { shift, ctrl }: Pick<ArrowPress, 'shift' | 'ctrl'>,
+): number {
+  const one = coordinate.endsWith('Deg') ? 1 : 0.001;
+  return shift ? one * 10 : ctrl ? one / 10 : one;
+}
+
+/**
+ * The value a nudge leads to. Where the hardware has holes it is the next hole that way (with Shift, the first one at
+ * least a Shift step away), unless Alt is held. It stays inside the hardware's travel, or with Alt inside what can be.
+ */
+export function nudged(
+  place: SeatPlace,
+  push: Push,
+  { rail, press }: { rail: Rail; press: Omit<ArrowPress, 'key'> },
+): number {
+  const now = coordinateOf(place.seat, push.coordinate);
+  const step = stepOf(push.coordinate, press);
+  const grain = push.coordinate.endsWith('Deg') ? 0.1 : 0.0001;
+  const wanted =
+    rail.pitch && !press.alt ? nextHole(now, push.way, { pitch: rail.pitch, step }) : now + push.way * step;
+  const [low, high] = press.alt ? rail.utmost : [rail.least, rail.most];
+  return rounded(Math.min(Math.max(high, now), Math.max(Math.min(low, now), wanted)), grain);
+}
+
+function nextHole(now: number, way: 1 | -1, { pitch, step }: { pitch: number; step: number }): number {
+  const holes = Math.max(1, Math.ceil(step / pitch - 1e-9));
+  const at = now / pitch;
+  const on = Math.abs(at - Math.round(at)) < 1e-6;
+  const from = on ? Math.round(at) : way > 0 ? Math.floor(at) : Math.ceil(at);
+  return (from + way * holes) * pitch;
+}

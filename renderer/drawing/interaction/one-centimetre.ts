@@ -1,0 +1,60 @@
+import type { FittingCoordinate, Unit } from '../../../core/findings/finding.ts';
+import type { QuantityId } from '../../../core/findings/quantities.ts';
+import { COORDINATE_RULES } from '../../../core/fit/fitting-coordinate.ts';
+import type { Derivative } from '../../../core/proposal/sensitivity.ts';
+import { HANDLES, type HandleId } from '../view/handle.ts';
+
+/** The few outcomes that are told at a handle: what a coach moves that fitting for. */
+export const TOLD = {
+  kneePad: ['trimRest', 'frontKnee', 'kneeShare', 'trunkRoll'],
+  padTurn: ['padInsideHull', 'padToRest'],
+  rearRest: ['kneelingKnee', 'rearAnkle', 'rearShare', 'kneeShare'],
+  restTurn: ['restInsideHull', 'padToRest'],
+  frontFoot: ['frontKnee', 'frontShare', 'kneeShare', 'trimRest'],
+  toeOut: ['frontKnee', 'footInsideHull', 'frontShare'],
+  lowerHand: ['trimRest', 'kneeShare', 'trunkRoll', 'steadyMoment'],
+} as const satisfies Record<HandleId, readonly QuantityId[]>;
+export type Told = (typeof TOLD)[HandleId][number];
+
+/** What one step along a coordinate does to one outcome: the change in its own SI unit; null where it is not computed. */
+export interface Change {
+  readonly id: Told;
+  readonly unit: Unit;
+  readonly by: number | null;
+}
+
+/** What one step along a coordinate does. */
+export interface StepEffect {
+  readonly coordinate: FittingCoordinate;
+  readonly changes: readonly Change[];
+}
+
+/** A step of place is this long (metres), a step of turn this wide (degrees). */
+export interface Steps {
+  readonly placeM: number;
+  readonly turnDeg: number;
+}
+
+/** The derivatives that are known so far, by coordinate. */
+export type KnownDerivatives = Readonly<Partial<Record<FittingCoordinate, readonly Derivative[]>>>;
+
+/** Coordinates that a handle moves in any view, each once. */
+export function coordinatesOf(handle: HandleId): FittingCoordinate[] {
+  return [...new Set(Object.values(HANDLES[handle].views).flat())];
+}
+
+/** What one step of each of a handle's coordinates does to a seat and its boat, by the known derivatives. */
+export function stepEffects(
+  handle: HandleId,
+  { derivatives, seat }: { derivatives: KnownDerivatives; seat: number },
+  steps: Steps,
+): StepEffect[] {
+  return coordinatesOf(handle).map((coordinate) => {
+    const by = COORDINATE_RULES[coordinate].unit === 'deg' ? steps.turnDeg : steps.placeM;
+    const changes = TOLD[handle].map((id): Change => {
+      const found = derivatives[coordinate]?.find((d) => d.id === id && (d.seat === seat || d.seat === null));
+      return { id, unit: found?.unit ?? '1', by: found ? found.perUnit * by : null };
+    });
+    return { coordinate, changes };
+  });
+}

@@ -1,0 +1,67 @@
+import type { Finding } from '../../../core/findings/finding.ts';
+import { frontFootOutline, padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
+import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { seatPlace } from '../view/handle-places.ts';
+import { isInsideRing, roundHull } from '../view/round-hull.ts';
+import { onto, type Scene, seatReport } from '../view/scene.ts';
+import { apart, isWithin, type ScreenPoint } from '../view/screen-point.ts';
+import { viewAt } from '../view/view-geometry.ts';
+
+type PartName = Finding['part'];
+
+/** How near a joint or the shaft must be pointed at, pixels. */
+const NEAR_JOINT = 14;
+const NEAR_SHAFT = 8;
+
+/** The part of the drawing under a screen point, as findings name them; null on empty paper. */
+export function pointedPart(scene: Scene, screen: ScreenPoint): PartName | null {
+  if (isWithin(screen, scene.layout.strip)) return 'hull';
+  const view = viewAt(scene.layout.windows, screen);
+  if (view === 'plan') return partFromAbove(scene, screen);
+  if (view === 'profile') return partFromSide(scene, screen);
+  return view === 'section' && isOnTrunk(scene, 'section', screen) ? 'trunk' : null;
+}
+
+function partFromAbove(scene: Scene, screen: ScreenPoint): PartName | null {
+  const { fit, report } = scene.picture;
+  const { seat, frame, footLength } = seatPlace(fit, report, scene.seat);
+  const to = onto(scene, 'plan');
+  const hit = (outline: readonly Vec3[]) => isInsideRing(outline.map(to), screen);
+  if (hit(padOutline(seat.kneePad, frame))) return 'kneePad';
+  if (hit(restOutline(seat.rearRest, frame))) return 'rearRest';
+  if (hit(frontFootOutline(seat.frontFoot, footLength, frame))) return 'frontFoot';
+  const support = seatReport(scene)?.support;
+  return support && hit(Object.values(support.contacts)) ? 'support' : null;
+}
+
+function partFromSide(scene: Scene, screen: ScreenPoint): PartName | null {
+  const points = seatReport(scene)?.stances.ready.points;
+  if (!points) return null;
+  const to = onto(scene, 'profile');
+  const joints: [Vec3, PartName][] = [
+    [points.frontKnee, 'frontKnee'],
+    [points.kneelingKnee, 'kneelingKnee'],
+    [points.kneelingHip, 'hip'],
+  ];
+  const joint = joints.find(([at]) => apart(to(at), screen) < NEAR_JOINT);
+  if (joint) return joint[1];
+  if (nearSegment(to(points.topHand), to(points.lowerHand), screen) < NEAR_SHAFT) return 'paddle';
+  return isOnTrunk(scene, 'profile', screen) ? 'trunk' : null;
+}
+
+function isOnTrunk(scene: Scene, view: 'profile' | 'section', screen: ScreenPoint): boolean {
+  const trunk = scene.picture.figures[scene.seat]?.find(({ limb }) => limb === 'trunk');
+  const to = onto(scene, view);
+  const scale = scene.geometry.camera.pixelsPerMetre;
+  return (trunk?.hulls ?? []).some((balls) =>
+    isInsideRing(roundHull(balls.map(({ at, radius }) => ({ ...to(at), radius: radius * scale }))), screen),
+  );
+}
+
+/** Distance from a point to a segment. */
+function nearSegment(a: ScreenPoint, b: ScreenPoint, p: ScreenPoint): number {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const share = Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1)));
+  return Math.hypot(p.x - a.x - share * dx, p.y - a.y - share * dy);
+}

@@ -1,0 +1,69 @@
+import type { Rail } from '../view/limits.ts';
+
+/** How a pulled value comes to rest. */
+export interface Settling {
+  /** Width of the magnetism around a soft edge, in the coordinate's unit: a few pixels' worth. */
+  readonly magnet: number;
+  /** Values are rounded to this. */
+  readonly grain: number;
+  /** Alt: leaves holes, magnetism and the hardware's travel. */
+  readonly free: boolean;
+  /** Less than this from where it was taken up it has not been pulled: half a pixel's worth, in the coordinate's unit. */
+  readonly still: number;
+  /** Where it was taken up; a fitting that stands outside its rail already is not thrown back into it. */
+  readonly start: number;
+}
+
+/** A millimetre of wood, half a degree of turn: what a hand can set. With Ctrl held, a tenth of it. */
+export const LENGTH_GRAIN = 0.001;
+export const TURN_GRAIN = 0.5;
+export const FINE = 0.1;
+/** A soft edge reaches no farther than this share of its band, so that the middle of a narrow one stays free. */
+const MAGNET_SHARE = 0.2;
+
+/** The value at which a pulled coordinate comes to rest: inside its limits, on a hole, or drawn to a soft edge. */
+export function settled(asked: number, rail: Rail, how: Settling): number {
+  if (!Number.isFinite(asked) || Math.abs(asked - how.start) < how.still) return how.start;
+  const [low, high] = how.free ? rail.utmost : [rail.least, rail.most];
+  const least = Math.min(low, how.start);
+  const most = Math.max(high, how.start);
+  const inside = Math.min(most, Math.max(least, asked));
+  if (how.free) return rounded(inside, how.grain);
+  if (rail.pitch) return nearestHole(inside, rail.pitch, { least, most });
+  return rounded(drawnTo(inside, rail, how.magnet), how.grain);
+}
+
+/** Rounds to a grain without the dust of binary fractions: 0.175, not 0.17500000000000002. */
+export function rounded(value: number, grain: number): number {
+  return Number((Math.round(value / grain) * grain).toFixed(6));
+}
+
+/** The nearest hole inside two limits; holes are counted from the datum. */
+export function nearestHole(
+  value: number,
+  pitch: number,
+  { least, most }: { least: number; most: number },
+): number {
+  const first = Math.ceil(least / pitch - 1e-9);
+  const last = Math.floor(most / pitch + 1e-9);
+  if (last < first) return rounded(value, LENGTH_GRAIN);
+  const hole = Math.min(last, Math.max(first, Math.round(value / pitch)));
+  return rounded(hole * pitch, 1e-6);
+}
+
+/**
+ * Magnetism of the band's edges: within `magnet` of an edge the value lags toward it, resting on the edge itself over
+ * the middle of the stretch. Continuous and never backward: the fitting follows the hand, only reluctantly.
+ */
+export function drawnTo(value: number, rail: Pick<Rail, 'bandLeast' | 'bandMost'>, magnet: number): number {
+  const { bandLeast, bandMost } = rail;
+  const narrow = bandLeast !== null && bandMost !== null ? (bandMost - bandLeast) * MAGNET_SHARE : magnet;
+  const reach = Math.min(magnet, narrow);
+  for (const edge of [bandLeast, bandMost]) {
+    if (edge === null || reach <= 0) continue;
+    const away = value - edge;
+    if (Math.abs(away) >= reach) continue;
+    return edge + (away * Math.abs(away)) / reach;
+  }
+  return value;
+}

@@ -1,0 +1,243 @@
+import type { Finding, Severity } from '../../../core/findings/finding.ts';
+import type { QuantityId } from '../../../core/findings/quantities.ts';
+import { CONTACTS, type Contact } from '../../../core/support/support.ts';
+import { toDegrees } from '../../../core/units/angle.ts';
+import { say } from '../../language/messages.ts';
+import { type AngleMark, angleMarks } from '../view/angle-marks.ts';
+import { waterHeight } from '../view/hull-lines.ts';
+import type { LabelWish } from '../view/label-placer.ts';
+import type { ColourName } from '../view/palette.ts';
+import { LETTERING, type LetteringName } from '../view/pen.ts';
+import { afloatReady, datumX, isOverview, onto, type Scene, seatReport } from '../view/scene.ts';
+import { isWithin, type ScreenPoint, type ScreenRect } from '../view/screen-point.ts';
+import { seatFloor } from '../view/seat-floor.ts';
+import { SEVERITY_PX } from '../view/severity-shape.ts';
+import { CENTRE_MARK_PX } from './support.ts';
+
+/** A label with how it is written. */
+export interface DrawnLabel extends LabelWish {
+  readonly text: string;
+  readonly lettering: LetteringName;
+  readonly colour: ColourName;
+  /** Marked beside the value unless good. */
+  readonly severity: Severity;
+  /** The part that it lights. */
+  readonly part: string | null;
+}
+
+export type Measure = (text: string, lettering: LetteringName) => number;
+
+const MARK_ROOM = SEVERITY_PX + 5;
+
+/** Makes labels with the sizes of their texts. */
+function labelMaker(measure: Measure) {
+  return (given: {
+    id: string;
+    text: string;
+    lettering: LetteringName;
+    colour: ColourName;
+    anchor: ScreenPoint;
+    bounds: ScreenRect;
+    toward: number;
+    gap: number;
+    severity?: Severity;
+    part?: string;
+  }): DrawnLabel => {
+    const severity = given.severity ?? 'good';
+    const mark = severity === 'good' ? 0 : MARK_ROOM;
+    return {
+      ...given,
+      severity,
+      part: given.part ?? null,
+      width: measure(given.text, given.lettering) + mark,
+      height: LETTERING[given.lettering].height,
+    };
+  };
+}
+
+/** Every label of the seat worked on that has what it speaks of in sight, the most important first. */
+export function drawingLabels(scene: Scene, measure: Measure): DrawnLabel[] {
+  const make = labelMaker(measure);
+  const labels = isOverview(scene)
+    ? [nameLabels, loadLabels]
+    : [angleLabels, loadLabels, shortfallLabels, nameLabels, plainLabels];
+  return labels.flatMap((kind) => kind(scene, make)).filter(({ anchor, bounds }) => isWithin(anchor, bounds));
+}
+
+type Make = ReturnType<typeof labelMaker>;
+
+function severityOf(scene: Scene, quantity: QuantityId): Finding | null {
+  const { findings } = scene.picture.report;
+  return findings.find((f) => f.quantity === quantity && (f.seat === scene.seat || f.seat === null)) ?? null;
+}
+
+function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const report = seatReport(scene);
+  if (!report) return [];
+  const marks = angleMarks(report.stances.ready, scene.geometry.camera.pixelsPerMetre);
+  return marks.map(({ angle, view, arc, value }) => {
+    const to = onto(scene, view);
+    const corner = to(arc.corner);
+    const middle = to(arc.middle);
+    const finding = severityOf(scene, angle);
+    return make({
+      id: angle,
+      text: scene.format.degrees(toDegrees(value)),
+      lettering: 'label',
+      colour: 'measure',
+      ...anglePlace(angle, { corner, middle, scale: scene.geometry.camera.pixelsPerMetre }),
+      bounds: inner(scene.layout.windows[view]),
+      severity: finding?.severity,
+      part: finding?.part,
+    });
+  });
+}
+
+/** How far the seat stands out behind the hip joint, metres (drawing only). */
+const BEHIND_HIP = 0.1;
+
+/** Where an angle's value would like to stand: outside its arc; over the trunk's; behind the seat for the hip's. */
+function anglePlace(
+  angle: AngleMark['angle'],
+  { corner, middle, scale }: { corner: ScreenPoint; middle: ScreenPoint; scale: number },
+): Pick<LabelWish, 'anchor' | 'toward' | 'gap'> {
+  if (angle === 'kneelingHip') return { anchor: corner, toward: Math.PI, gap: BEHIND_HIP * scale };
+  if (angle.startsWith('trunk')) return { anchor: middle, toward: -Math.PI / 2, gap: 5 };
+  return { anchor: middle, toward: Math.atan2(middle.y - corner.y, middle.x - corner.x), gap: 5 };
+}
+
+/** Which way the load's figure would like to stand from its contact in the plan. */
+const LOAD_TOWARD: Readonly<Record<Contact, number>> = { knee: 2.2, rearFoot: Math.PI, frontFoot: 0 };
+const SHARE_OF: Readonly<Record<Contact, QuantityId>> = {
+  knee: 'kneeShare',
+  rearFoot: 'rearShare',
+  frontFoot: 'frontShare',
+};
+
+function loadLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const report = seatReport(scene);
+  if (!report) return [];
+  const to = onto(scene, 'plan');
+  return CONTACTS.map((contact) => {
+    const finding = severityOf(scene, SHARE_OF[contact]);
+    return make({
+      id: `load-${contact}`,
+      text: scene.format.quantity(SHARE_OF[contact])(report.support.shares[contact], '1'),
+      lettering: 'label',
+      colour: 'measure',
+      anchor: to(report.support.contacts[contact]),
+      bounds: inner(scene.layout.windows.plan),
+      toward: LOAD_TOWARD[contact],
+      gap: 12,
+      severity: finding?.severity,
+      part: finding?.part,
+    });
+  });
+}
+
+function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const stance = seatReport(scene)?.stances.ready;
+  if (!stance) return [];
+  const to = onto(scene, 'profile');
+  const at = {
+    rearRest: stance.points.rearBall,
+    frontFoot: stance.points.frontAnkle,
+    lowerHand: stance.points.lowerHand,
+    topHand: stance.points.topHand,
+  };
+  return stance.shortfalls.map(({ part, shortfall }) =>
+    make({
+      id: `short-${part}`,
+      text: say('drawing.short', { by: scene.format.length(shortfall) }),
+      lettering: 'strong',
+      colour: 'change',
+      anchor: to(at[part]),
+      bounds: inner(scene.layout.windows.profile),
+      toward: part === 'rearRest' ? Math.PI : 0,
+      gap: 12,
+    }),
+  );
+}
+
+/** In a crew everyone's name stands over the head. */
+function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const to = onto(scene, 'profile');
+  const { fit, report } = scene.picture;
+  if (fit.seats.length === 1) return [];
+  return fit.seats.flatMap((seat, index) => {
+    const head = report.seats[index]?.stances.ready.points.headTop;
+    if (!seat.athlete || !head) return [];
+    return make({
+      id: `name-${index}`,
+      text: seat.athlete.name,
+      lettering: index === scene.seat ? 'strong' : 'note',
+      colour: index === scene.seat ? 'ink' : 'ink-soft',
+      anchor: to(head),
+      bounds: inner(scene.layout.windows.profile),
+      toward: -Math.PI / 2,
+      gap: 8,
+    });
+  });
+}
+
+/** Height above the floorboard at which an empty seat says so, metres. */
+const EMPTY_SEAT_WORDS = 0.6;
+
+function nobodyLabel(scene: Scene, make: Make): DrawnLabel {
+  const floor = seatFloor(scene);
+  return make({
+    id: 'nobody',
+    text: say('drawing.nobody'),
+    lettering: 'strong',
+    colour: 'ink-soft',
+    anchor: onto(scene, 'profile')({ x: datumX(scene), y: 0, z: floor + EMPTY_SEAT_WORDS }),
+    bounds: inner(scene.layout.windows.profile),
+    toward: -Math.PI / 2,
+    gap: 0,
+  });
+}
+
+/** Names of what the eye might ask for: the water, the centre of mass. */
+function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
+  const { profile } = scene.layout.windows;
+  const labels: DrawnLabel[] = [];
+  const report = seatReport(scene);
+  if (!report) labels.push(nobodyLabel(scene, make));
+  else {
+    labels.push(
+      make({
+        id: 'centre',
+        text: say('drawing.centre-of-mass'),
+        lettering: 'note',
+        colour: 'ink-soft',
+        anchor: onto(scene, 'profile')(report.stances.ready.centreOfMass),
+        bounds: inner(profile),
+        toward: 0.2,
+        gap: CENTRE_MARK_PX + 4,
+      }),
+    );
+  }
+  const afloat = afloatReady(scene.picture);
+  if (afloat) {
+    const { at, pixelsPerMetre } = scene.geometry.camera;
+    const x = at.x - profile.width / 2 / pixelsPerMetre;
+    const surface = onto(scene, 'profile')({ x, y: 0, z: waterHeight(afloat, x) });
+    labels.push(
+      make({
+        id: 'water',
+        text: say('drawing.water'),
+        lettering: 'note',
+        colour: 'water-line',
+        anchor: { x: surface.x + 6, y: surface.y },
+        bounds: inner(profile),
+        toward: -0.9,
+        gap: 3,
+      }),
+    );
+  }
+  return labels;
+}
+
+function inner({ left, top, width, height }: ScreenRect): ScreenRect {
+  return { left: left + 2, top: top + 2, width: width - 4, height: height - 4 };
+}

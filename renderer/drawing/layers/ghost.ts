@@ -1,0 +1,100 @@
+import { padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
+import { DASH, Pen } from '../view/pen.ts';
+import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../view/scene.ts';
+import { VIEWS } from '../view/view-geometry.ts';
+import { ringsOf } from './figure.ts';
+import { frameOf } from './fittings.ts';
+
+/** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
+export function ghostPart(): Part {
+  return outlinePart((scene) => scene.held?.start ?? scene.ghost, { fittings: true });
+}
+
+/** Dashed outlines of whatever `pick` says (null: nothing), drawn on a sheet of its own and kept while they stay. */
+export function outlinePart(pick: (scene: Scene) => Picture | null, options: { fittings: boolean }): Part {
+  let sheet: HTMLCanvasElement | null = null;
+  let drawn: { key: string; picture: Picture } | null = null;
+  return {
+    layer: 'hand',
+    paint(pen, scene) {
+      const picture = pick(scene);
+      if (!picture) {
+        sheet = null;
+        drawn = null;
+        return;
+      }
+      const { canvas } = pen.context;
+      const seats = outlinedSeats(scene, picture);
+      const key = keyOf(scene, canvas, seats);
+      if (!sheet || !drawn || drawn.picture !== picture || drawn.key !== key) {
+        sheet ??= document.createElement('canvas');
+        sheet.width = canvas.width;
+        sheet.height = canvas.height;
+        const over = sheet.getContext('2d')!;
+        over.setTransform(pen.context.getTransform());
+        const on = new Pen(over, pen.palette);
+        for (const seat of seats) {
+          silhouettes(on, scene, { picture, seat });
+          if (options.fittings) fittingsFromAbove(on, scene, { picture, seat });
+        }
+        drawn = { key, picture };
+      }
+      pen.context.save();
+      pen.context.setTransform(1, 0, 0, 1, 0, 0);
+      pen.context.drawImage(sheet, 0, 0);
+      pen.context.restore();
+    },
+  };
+}
+
+/** What the ghost's picture on the screen depends on besides the ghost itself. */
+function keyOf(
+  { geometry: { camera, windows }, seat }: Scene,
+  canvas: HTMLCanvasElement,
+  seats: readonly number[],
+): string {
+  return JSON.stringify([camera, windows, seat, seats, canvas.width, canvas.height]);
+}
+
+/** The seat worked on, and of the others in sight those that the outline has otherwise than they are drawn. */
+function outlinedSeats(scene: Scene, { fit }: Picture): number[] {
+  const drawn = scene.picture.fit.seats;
+  return fit.seats.flatMap((seat, index) => {
+    if (index === scene.seat) return index;
+    if (seat === drawn[index] || !isSeatInSight(scene, index)) return [];
+    return JSON.stringify(seat) === JSON.stringify(drawn[index]) ? [] : index;
+  });
+}
+
+interface Outlined {
+  readonly picture: Picture;
+  readonly seat: number;
+}
+
+/** Outlines of the figure's union: every outline is dashed first, then the insides are rubbed out. */
+function silhouettes(pen: Pen, scene: Scene, { picture, seat }: Outlined): void {
+  const scale = scene.geometry.camera.pixelsPerMetre;
+  for (const view of VIEWS) {
+    if (view === 'section' && seat !== scene.seat) continue;
+    const to = onto(scene, view);
+    pen.within(scene.layout.windows[view], () => {
+      const rings = (picture.figures[seat] ?? []).flatMap((solid) => ringsOf(solid, to, scale));
+      for (const ring of rings) pen.ring(ring, { stroke: 'ink', width: 2.2, dash: DASH.hidden });
+      pen.context.globalCompositeOperation = 'destination-out';
+      for (const ring of rings) pen.ring(ring, { fill: 'ink' });
+      pen.context.globalCompositeOperation = 'source-over';
+    });
+  }
+}
+
+function fittingsFromAbove(pen: Pen, scene: Scene, { picture, seat: index }: Outlined): void {
+  const to = onto(scene, 'plan');
+  const seat = picture.fit.seats[index];
+  if (!seat) return;
+  const frame = frameOf(picture, index);
+  pen.within(scene.layout.windows.plan, () => {
+    for (const outline of [padOutline(seat.kneePad, frame), restOutline(seat.rearRest, frame)]) {
+      pen.ring(outline.map(to), { stroke: 'ink', width: 1.1, dash: DASH.hidden });
+    }
+  });
+}

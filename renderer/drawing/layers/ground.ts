@@ -1,0 +1,231 @@
+import { say } from '../../language/messages.ts';
+import { crisp, DASH, type Pen } from '../view/pen.ts';
+import { rulerMarks } from '../view/ruler-marks.ts';
+import { datumX, onto, type Part, type Scene } from '../view/scene.ts';
+import type { ScreenRect } from '../view/screen-point.ts';
+import { seatFloor } from '../view/seat-floor.ts';
+import { isShown } from '../view/sheet-layout.ts';
+
+/** Station lines, centre mark, centrelines, rulers: everything that stands still in a drag. */
+export const ground: Part = {
+  layer: 'ground',
+  paint(pen, scene) {
+    stationLines(pen, scene);
+    datumLines(pen, scene);
+    lengthRuler(pen, scene);
+    sideRulers(pen, scene);
+    if (isShown(scene.layout, 'section')) breadthRuler(pen, scene);
+  },
+};
+
+const right = ({ left, width }: ScreenRect) => left + width;
+const bottom = ({ top, height }: ScreenRect) => top + height;
+
+function stationLines(pen: Pen, scene: Scene): void {
+  const { plan, profile } = scene.layout.windows;
+  for (const { at, labelled } of lengthMarks(scene)) {
+    const x = crisp(at);
+    for (const window of [plan, profile]) {
+      pen.line(
+        [
+          { x, y: window.top },
+          { x, y: bottom(window) },
+        ],
+        { stroke: 'rule-faint', alpha: labelled ? 0.9 : 0.4 },
+      );
+    }
+  }
+}
+
+function lengthMarks(scene: Scene) {
+  const { plan } = scene.layout.windows;
+  const toScreen = onto(scene, 'plan');
+  return rulerMarks({
+    zero: toScreen({ x: datumX(scene), y: 0, z: 0 }).x,
+    pixelsPerMetre: scene.geometry.camera.pixelsPerMetre,
+    from: plan.left,
+    to: right(plan),
+    unit: scene.format.lengthUnit,
+  });
+}
+
+/** The centre mark (or the seat's own mark) through plan and profile; centrelines of plan and section; other seats' marks. */
+function datumLines(pen: Pen, scene: Scene): void {
+  const { plan, profile, section } = scene.layout.windows;
+  const inPlan = onto(scene, 'plan');
+  const inSection = onto(scene, 'section');
+  const clear = { stroke: 'ink-faint', dash: DASH.centre } as const;
+  scene.picture.fit.boat.seats.forEach(({ stationM }, index) => {
+    const x = crisp(inPlan({ x: stationM, y: 0, z: 0 }).x);
+    const mine = index === scene.seat;
+    for (const window of [plan, profile]) {
+      if (x < window.left || x > right(window)) continue;
+      pen.line(
+        [
+          { x, y: window.top },
+          { x, y: bottom(window) },
+        ],
+        mine ? clear : { ...clear, alpha: 0.45 },
+      );
+    }
+  });
+  const y = crisp(inPlan({ x: 0, y: 0, z: 0 }).y);
+  pen.within(plan, () =>
+    pen.line(
+      [
+        { x: plan.left, y },
+        { x: right(plan), y },
+      ],
+      clear,
+    ),
+  );
+  const middle = crisp(inSection({ x: 0, y: 0, z: 0 }).x);
+  pen.within(section, () =>
+    pen.line(
+      [
+        { x: middle, y: section.top + 20 },
+        { x: middle, y: bottom(section) },
+      ],
+      { ...clear, alpha: 0.7 },
+    ),
+  );
+}
+
+function lengthRuler(pen: Pen, scene: Scene): void {
+  const { layout, picture, seat, format } = scene;
+  const { plan } = layout.windows;
+  const top = layout.rulerTop + 4;
+  pen.line(
+    [
+      { x: plan.left, y: crisp(top) },
+      { x: right(plan), y: crisp(top) },
+    ],
+    { stroke: 'rule' },
+  );
+  for (const { at, labelled, text } of lengthMarks(scene)) {
+    const x = crisp(at);
+    pen.line(
+      [
+        { x, y: top },
+        { x, y: top + (labelled ? 7 : 4) },
+      ],
+      { stroke: 'ink-soft' },
+    );
+    if (labelled) {
+      pen.text(
+        text,
+        { x, y: top + 10 },
+        { lettering: 'note', colour: 'ink-soft', align: 'center', baseline: 'top' },
+      );
+    }
+  }
+  const low = top + 27;
+  const caption = { lettering: 'caption', colour: 'ink-faint', baseline: 'top' } as const;
+  pen.text(
+    say('drawing.ruler.aft', { unit: format.lengthUnit }).toUpperCase(),
+    { x: plan.left, y: low },
+    caption,
+  );
+  pen.text(
+    say('drawing.ruler.forward').toUpperCase(),
+    { x: right(plan), y: low },
+    { ...caption, align: 'right' },
+  );
+  const zero = onto(scene, 'plan')({ x: datumX(scene), y: 0, z: 0 }).x;
+  const name =
+    picture.fit.boat.seats.length === 1
+      ? say('drawing.centre-mark')
+      : say('drawing.seat-mark', { number: seat + 1 });
+  const half = pen.widthOf(name.toUpperCase(), 'caption') / 2;
+  const room = zero - half > plan.left + 90 && zero + half < right(plan) - 70;
+  if (room) {
+    pen.text(name.toUpperCase(), { x: zero, y: low }, { ...caption, colour: 'ink-soft', align: 'center' });
+  }
+}
+
+/** Off the centreline beside the plan; above the floorboard beside the profile. */
+function sideRulers(pen: Pen, scene: Scene): void {
+  const { plan, profile } = scene.layout.windows;
+  const { pixelsPerMetre } = scene.geometry.camera;
+  const unit = scene.format.lengthUnit;
+  const floor = { x: 0, y: 0, z: seatFloor(scene) };
+  upright(pen, plan, { zero: onto(scene, 'plan')(floor).y, pixelsPerMetre, unit, down: true });
+  upright(pen, profile, { zero: onto(scene, 'profile')(floor).y, pixelsPerMetre, unit, down: false });
+}
+
+function upright(
+  pen: Pen,
+  window: ScreenRect,
+  scale: { zero: number; pixelsPerMetre: number; unit: 'cm' | 'mm' | 'in'; down: boolean },
+): void {
+  const x = crisp(window.left - 6);
+  pen.line(
+    [
+      { x, y: window.top },
+      { x, y: bottom(window) },
+    ],
+    { stroke: 'rule' },
+  );
+  const marks = rulerMarks({ ...scale, from: window.top, to: bottom(window) });
+  for (const { at, labelled, text } of marks) {
+    const y = crisp(at);
+    pen.line(
+      [
+        { x: x - (labelled ? 6 : 3), y },
+        { x, y },
+      ],
+      { stroke: 'ink-soft' },
+    );
+    const roomForText = labelled && y > window.top + 5 && y < bottom(window) - 5;
+    if (roomForText && (scale.down || scale.zero - at > -4)) {
+      pen.text(
+        text,
+        { x: x - 9, y: y + 0.5 },
+        { lettering: 'note', colour: 'ink-soft', align: 'right', baseline: 'middle' },
+      );
+    }
+  }
+}
+
+function breadthRuler(pen: Pen, scene: Scene): void {
+  const { section } = scene.layout.windows;
+  const top = scene.layout.rulerTop + 4;
+  pen.line(
+    [
+      { x: section.left, y: crisp(top) },
+      { x: right(section), y: crisp(top) },
+    ],
+    { stroke: 'rule' },
+  );
+  const marks = rulerMarks({
+    zero: onto(scene, 'section')({ x: 0, y: 0, z: 0 }).x,
+    pixelsPerMetre: scene.geometry.camera.pixelsPerMetre,
+    from: section.left,
+    to: right(section),
+    unit: scene.format.lengthUnit,
+  });
+  for (const { at, labelled, text } of marks) {
+    const x = crisp(at);
+    pen.line(
+      [
+        { x, y: top },
+        { x, y: top + (labelled ? 7 : 4) },
+      ],
+      { stroke: 'ink-soft' },
+    );
+    if (labelled && x > section.left + 6 && x < right(section) - 6) {
+      pen.text(
+        text,
+        { x, y: top + 10 },
+        { lettering: 'note', colour: 'ink-soft', align: 'center', baseline: 'top' },
+      );
+    }
+  }
+  const caption = { lettering: 'caption', colour: 'ink-faint', baseline: 'top' } as const;
+  pen.text(say('drawing.ruler.left').toUpperCase(), { x: section.left, y: top + 27 }, caption);
+  pen.text(
+    say('drawing.ruler.right').toUpperCase(),
+    { x: right(section), y: top + 27 },
+    { ...caption, align: 'right' },
+  );
+}

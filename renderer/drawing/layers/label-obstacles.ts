@@ -1,0 +1,87 @@
+import { along, type Vec3 } from '../../../core/frame/vec3.ts';
+import { CONTACTS } from '../../../core/support/support.ts';
+import { angleMarks } from '../view/angle-marks.ts';
+import { gripMarks } from '../view/grip-marks.ts';
+import type { Obstacles } from '../view/label-placer.ts';
+import type { Disc } from '../view/round-hull.ts';
+import { isOverview, onto, type Scene, seatReport } from '../view/scene.ts';
+import type { ScreenPoint } from '../view/screen-point.ts';
+import { seatFloor } from '../view/seat-floor.ts';
+import { VIEWS } from '../view/view-geometry.ts';
+import { captionsOf } from './captions.ts';
+import type { Measure } from './drawing-labels.ts';
+import type { Leader } from './leaders.ts';
+
+/** A line that a label should not lie on is felt as beads this wide, this far apart, pixels. */
+const BEAD = { radius: 4, apart: 9 };
+const SHAFT_BEADS = 14;
+
+/** What labels keep clear of: captions and handles always; the figure, lines and leaders where there is a better place. */
+export function labelObstacles(
+  scene: Scene,
+  { measure, leaders }: { measure: Measure; leaders: readonly Leader[] },
+): Obstacles {
+  const captions = captionsOf(scene, (text) => measure(text, 'caption')).map(({ rect }) => rect);
+  const handles = gripMarks(scene).map(({ at, radius }) => ({
+    left: at.x - radius - 2,
+    top: at.y - radius - 2,
+    width: 2 * radius + 4,
+    height: 2 * radius + 4,
+  }));
+  const soft = [...figureDiscs(scene), ...leaders.flatMap(({ path }) => beads(path))];
+  if (!isOverview(scene)) soft.push(...lineBeads(scene));
+  return { hard: [...captions, ...handles], soft };
+}
+
+function figureDiscs(scene: Scene): Disc[] {
+  const discs: Disc[] = [];
+  const scale = scene.geometry.camera.pixelsPerMetre;
+  const solids = scene.picture.figures[scene.seat] ?? [];
+  for (const view of VIEWS) {
+    const to = onto(scene, view);
+    for (const { hulls } of solids) {
+      // Neighbouring hulls share balls; each counts once.
+      for (const { at, radius } of new Set(hulls.flat())) discs.push({ ...to(at), radius: radius * scale });
+    }
+  }
+  return discs;
+}
+
+/** Arcs of the angles, the shaft, the plumb line under the centre of mass and the triangle of support. */
+function lineBeads(scene: Scene): Disc[] {
+  const report = seatReport(scene);
+  if (!report) return [];
+  const { ready } = report.stances;
+  const { topHand, lowerHand } = ready.points;
+  const floor = { ...ready.centreOfMass, z: seatFloor(scene) };
+  const corners = CONTACTS.map((name) => report.support.contacts[name]);
+  const marks = angleMarks(ready, scene.geometry.camera.pixelsPerMetre);
+  return [
+    ...VIEWS.flatMap((view) => alongShaft(topHand, lowerHand, onto(scene, view))),
+    ...beads([ready.centreOfMass, floor].map(onto(scene, 'profile'))),
+    ...beads([ready.centreOfMass, floor].map(onto(scene, 'section'))),
+    ...beads([...corners, corners[0]!].map(onto(scene, 'plan'))),
+    ...marks.flatMap(({ view, arc }) => beads(arc.points.map(onto(scene, view)))),
+  ];
+}
+
+/** Discs along the shaft and on into the water. */
+function alongShaft(top: Vec3, lower: Vec3, to: (p: Vec3) => ScreenPoint): Disc[] {
+  return Array.from({ length: SHAFT_BEADS }, (_, k) => ({
+    ...to(along(top, lower, (2 * k) / SHAFT_BEADS)),
+    radius: 6,
+  }));
+}
+
+/** Small discs strung along a line. */
+function beads(path: readonly ScreenPoint[]): Disc[] {
+  return path.slice(1).flatMap((to, k) => {
+    const from = path[k]!;
+    const count = Math.max(1, Math.round(Math.hypot(to.x - from.x, to.y - from.y) / BEAD.apart));
+    return Array.from({ length: count }, (_, j) => ({
+      x: from.x + ((to.x - from.x) * (j + 0.5)) / count,
+      y: from.y + ((to.y - from.y) * (j + 0.5)) / count,
+      radius: BEAD.radius,
+    }));
+  });
+}

@@ -1,0 +1,188 @@
+import type { FloatResult } from '../../../core/float/afloat.ts';
+import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { say } from '../../language/messages.ts';
+import { crisp, DASH, type Pen } from '../view/pen.ts';
+import { afloatReady, type Part, type Scene } from '../view/scene.ts';
+import type { ScreenPoint } from '../view/screen-point.ts';
+import { unproject } from '../view/view-geometry.ts';
+
+/** How many times the tilt is drawn larger than it is; less only where the boat would leave the strip. */
+export const TILT_DRAWN = [10, 5, 2, 1] as const;
+/** Share of the strip's height that bow and stern may rise and fall. */
+const ROOM_FOR_TILT = 0.3;
+/** Where the water lies in the strip, and how much of its height a level hull may stand over the water, from the top. */
+const WATER_AT = 0.6;
+const ROOM_OVER_WATER = 0.5;
+const END_WORDS = 54;
+
+/** The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. */
+export const strip: Part = {
+  layer: 'boat',
+  paint(pen, scene) {
+    const place = stripPlace(scene);
+    pen.within(scene.layout.strip, () => {
+      wateredHull(pen, scene, place);
+      marks(pen, scene, place);
+    });
+    words(pen, scene, place.times);
+  },
+};
+
+export interface StripPlace {
+  readonly pixelsPerMetre: number;
+  readonly times: number;
+  readonly waterY: number;
+  /** x on the screen of a place of the boat. */
+  along(x: number): number;
+}
+
+/** Scale and place of the boat in the strip, and how many times its tilt is drawn. */
+export function stripPlace({ layout, lines, picture }: Scene): StripPlace {
+  const { strip: room } = layout;
+  const { hull } = lines;
+  const afloat = afloatReady(picture);
+  const overWater = Math.max(...lines.sheer.map(({ z }) => z)) - (afloat?.draft ?? 0);
+  const pixelsPerMetre = Math.min(
+    (room.width - 2 * END_WORDS) / hull.length,
+    (ROOM_OVER_WATER * room.height) / Math.max(overWater, 0.05),
+  );
+  const rise = Math.abs(Math.tan(afloat?.trim ?? 0)) * (hull.length / 2) * pixelsPerMetre;
+  const times = TILT_DRAWN.find((t) => t * rise <= room.height * ROOM_FOR_TILT) ?? 1;
+  const middle = (hull.aftX + hull.foreX) / 2;
+  return {
+    pixelsPerMetre,
+    times,
+    waterY: crisp(room.top + room.height * WATER_AT),
+    along: (x) => room.left + room.width / 2 + (x - middle) * pixelsPerMetre,
+  };
+}
+
+/** A point of the boat in the strip: height above the water, with the part that comes of the tilt drawn larger. */
+function floated(place: StripPlace, { draft, trim }: { draft: number; trim: number }) {
+  return ({ x, z }: Vec3): ScreenPoint => ({
+    x: place.along(x),
+    y: place.waterY - (z - draft + place.times * x * Math.tan(trim)) * place.pixelsPerMetre,
+  });
+}
+
+function wateredHull(pen: Pen, scene: Scene, place: StripPlace): void {
+  const { strip: room } = scene.layout;
+  const afloat = afloatReady(scene.picture);
+  const { sheer, keel } = scene.lines;
+  const to = floated(place, afloat ?? { draft: 0, trim: 0 });
+  const outline = [...sheer.map(to), ...[...keel].reverse().map(to)];
+  pen.ring(outline, { fill: 'hull' });
+  if (afloat) {
+    const low = room.top + room.height;
+    pen.rect(
+      { left: room.left, top: place.waterY, width: room.width, height: low - place.waterY },
+      { fill: 'water' },
+    );
+    pen.line(
+      [
+        { x: room.left, y: place.waterY },
+        { x: room.left + room.width, y: place.waterY },
+      ],
+      { stroke: 'water-line', width: 1.2 },
+    );
+    const atCatch = scene.picture.report.afloat.catch;
+    if (atCatch.kind === 'afloat') {
+      const dipped = floated(place, atCatch);
+      pen.line(sheer.map(dipped), { stroke: 'ink-faint', width: 1, dash: DASH.hidden });
+    }
+  }
+  pen.ring(outline, {
+    stroke: scene.lit === 'hull' ? 'accent' : 'hull-line',
+    width: scene.lit === 'hull' ? 2 : 1.4,
+  });
+}
+
+/** Names of the ends, the seats' stations, and which stretch is seen below. */
+function marks(pen: Pen, scene: Scene, place: StripPlace): void {
+  const { strip: room, windows } = scene.layout;
+  const { hull } = scene.lines;
+  const caption = { lettering: 'caption', colour: 'ink-soft', baseline: 'middle' } as const;
+  const y = place.waterY - 14;
+  pen.text(
+    say('drawing.stern').toUpperCase(),
+    { x: place.along(hull.aftX) - 5, y },
+    { ...caption, align: 'right' },
+  );
+  pen.text(say('drawing.bow').toUpperCase(), { x: place.along(hull.foreX) + 8, y }, caption);
+  const { boat } = scene.picture.fit;
+  boat.seats.forEach(({ stationM }, index) => {
+    const x = crisp(place.along(stationM));
+    const mine = index === scene.seat;
+    const top = room.top + (boat.seats.length > 1 ? 15 : 4);
+    pen.line(
+      [
+        { x, y: top },
+        { x, y: room.top + room.height },
+      ],
+      {
+        stroke: mine ? 'ink-faint' : 'rule',
+        dash: DASH.centre,
+      },
+    );
+    if (boat.seats.length > 1) {
+      const ink = { lettering: mine ? 'strong' : 'note', colour: mine ? 'ink' : 'ink-faint' } as const;
+      pen.text(String(index + 1), { x, y: room.top + 7 }, { ...ink, align: 'center', baseline: 'middle' });
+    }
+  });
+  const ends = [windows.plan.left, windows.plan.left + windows.plan.width].map((x) => {
+    const at = unproject(scene.geometry, 'plan', { screen: { x, y: 0 }, through: { x: 0, y: 0, z: 0 } });
+    return Math.min(room.left + room.width - 1, Math.max(room.left + 1, place.along(at.x)));
+  });
+  bracket(pen, ends as [number, number], room.top + room.height - 1);
+}
+
+/** A bracket open upward: the stretch of the boat that is seen below. */
+function bracket(pen: Pen, [from, to]: [number, number], y: number): void {
+  pen.line(
+    [
+      { x: from, y: y - 6 },
+      { x: from, y },
+      { x: to, y },
+      { x: to, y: y - 6 },
+    ],
+    { stroke: 'ink-faint', width: 1 },
+  );
+}
+
+function words(pen: Pen, scene: Scene, times: number): void {
+  const { left, top, height } = scene.layout.stripWords;
+  const { ready, catch: atCatch } = scene.picture.report.afloat;
+  const lines: readonly (readonly [string, 'label' | 'note'])[] =
+    ready.kind === 'afloat'
+      ? [
+          [bowWords(scene, ready), 'label'],
+          [say('drawing.strip.catch', { what: heightWords(scene, atCatch) }), 'note'],
+          [say('drawing.strip.tilt', { times }), 'note'],
+        ]
+      : [[say('drawing.strip.not-afloat'), 'label']];
+  let y = top + height / 2 - (lines.length - 1) * 10;
+  for (const [text, lettering] of lines) {
+    pen.text(
+      text,
+      { x: left, y },
+      { lettering, colour: lettering === 'label' ? 'ink' : 'ink-soft', baseline: 'middle' },
+    );
+    y += lettering === 'label' ? 21 : 18;
+  }
+}
+
+function bowWords(scene: Scene, afloat: FloatResult): string {
+  return say('drawing.strip.bow', { what: heightWords(scene, afloat) });
+}
+
+/** Millimetre below which bow and stern are called level. */
+const LEVEL_M = 0.0005;
+
+/** "9 mm up", "12 mm down", "level". */
+function heightWords({ format }: Scene, afloat: FloatResult): string {
+  if (afloat.kind !== 'afloat') return '–';
+  const { bowOverStern } = afloat;
+  if (Math.abs(bowOverStern) < LEVEL_M) return say('drawing.strip.level');
+  const by = format.length(Math.abs(bowOverStern), { unit: format.lengthUnit === 'in' ? 'in' : 'mm' });
+  return say(bowOverStern > 0 ? 'drawing.strip.up' : 'drawing.strip.down', { by });
+}

@@ -1,0 +1,35 @@
+import type { Report } from '../../../core/fit/report.ts';
+import { say } from '../../language/messages.ts';
+import { onto, type Part, type Picture, type Scene } from '../view/scene.ts';
+import type { StrokePictures } from '../view/stroke-pictures.ts';
+import { outlinePart } from './ghost.ts';
+
+/** The figure at the catch or at the exit as a dashed outline, named at its head, while the stroke's leaf asks for it. */
+export function strokeOutline(phase: 'catch' | 'exit', pictures: StrokePictures): Part {
+  let kept: { seats: Report['seats'][number] | null; picture: Picture } | null = null;
+  const pick = (scene: Scene): Picture | null => {
+    const { picture, seat } = scene;
+    if (!scene.stroke.outlines || !picture.report.seats[seat]) return null;
+    const stance = picture.report.seats[seat].stances[phase];
+    if (kept?.seats?.stances[phase] !== stance)
+      kept = { seats: picture.report.seats[seat], picture: pictures.outlined(picture, phase) };
+    return kept.picture;
+  };
+  const outline = outlinePart(pick, { fittings: false });
+  return {
+    layer: outline.layer,
+    paint(pen, scene) {
+      outline.paint(pen, scene);
+      const head = pick(scene)?.report.seats[scene.seat]?.stances.ready.points.headTop;
+      if (!head) return;
+      pen.within(scene.layout.windows.profile, () => {
+        const { x, y } = onto(scene, 'profile')(head);
+        pen.text(
+          say(`stroke.${phase}`),
+          { x, y: y - 7 },
+          { lettering: 'note', colour: 'ink-soft', align: 'center', rim: 'paper' },
+        );
+      });
+    },
+  };
+}

@@ -1,0 +1,61 @@
+import type { Attitude } from '../../../core/float/afloat.ts';
+import type { Vec3 } from '../../../core/frame/vec3.ts';
+import type { Hull } from '../../../core/hull/hull.ts';
+import {
+  breadthAtHeight,
+  type LoftedSection,
+  loftedSection,
+  sectionAt,
+} from '../../../core/hull/section-at.ts';
+
+/** Lines of a hull as the drawing needs them, boat frame, metres. All run from aft to fore. */
+export interface HullLines {
+  readonly hull: Hull;
+  /** Sheer on the port side; starboard is its mirror. */
+  readonly sheer: readonly Vec3[];
+  readonly keel: readonly Vec3[];
+  /** The whole half-sections at the same places: the waterline is read from them at every move. */
+  readonly sections: readonly LoftedSection[];
+  /** A few of the hull's own sections aft of its middle, port side: the body plan behind the pad's section. */
+  readonly aftSections: readonly (readonly Vec3[])[];
+}
+
+/** Places along the hull where its lines are read: 10 cm apart on a four is a quarter pixel of sag at most. */
+const READINGS = 97;
+const AFT_SECTIONS = [0.06, 0.16, 0.28, 0.4];
+
+/** Reads a hull's lines. Costly part; keep them while the boat is the same. */
+export function hullLines(hull: Hull): HullLines {
+  const xs = stationsBetween(hull);
+  const sections = xs.map((x) => loftedSection(hull, x));
+  return {
+    hull,
+    sections,
+    sheer: sections.map(({ y, z }, k) => ({ x: xs[k]!, y: y.at(-1)!, z: z.at(-1)! })),
+    keel: sections.map(({ z }, k) => ({ x: xs[k]!, y: 0, z: z[0]! })),
+    aftSections: AFT_SECTIONS.map((share) => sectionAt(hull, hull.aftX + share * hull.length)),
+  };
+}
+
+function stationsBetween({ aftX, length }: Hull): number[] {
+  return Array.from({ length: READINGS }, (_, k) => aftX + (length * k) / (READINGS - 1));
+}
+
+/** Height of the water plane at a place of the boat, boat frame, metres. */
+export function waterHeight({ draft, trim, heel }: Attitude, x: number, y = 0): number {
+  return draft - x * Math.tan(trim) - y * Math.tan(heel);
+}
+
+/** The waterline on the port side (heel left out of account), boat frame; empty stretches above the keel are left out. */
+export function waterline({ sections, keel }: HullLines, attitude: Attitude): Vec3[] {
+  return keel.flatMap(({ x }, k) => {
+    const z = waterHeight(attitude, x);
+    const y = breadthAtHeight(sections[k]!, z);
+    return y === null ? [] : [{ x, y, z }];
+  });
+}
+
+/** The other side of a line. */
+export function mirrored(line: readonly Vec3[]): Vec3[] {
+  return line.map(({ x, y, z }) => ({ x, y: -y, z }));
+}

@@ -1,0 +1,79 @@
+import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { holePitch } from '../../../core/fit/fitting-coordinate.ts';
+import type { Report } from '../../../core/fit/report.ts';
+import { toDegrees } from '../../../core/units/angle.ts';
+import { QUANTITY_OF } from './handle.ts';
+
+/** What guides one coordinate while it is in the hand, in its own unit (metres or degrees). */
+export interface Rail {
+  /** The hardware's travel: it cannot be pulled past these unless Alt is held. */
+  readonly least: number;
+  readonly most: number;
+  /** What wood and water allow at all. */
+  readonly utmost: readonly [number, number];
+  /** Edges of its band: soft, drawn, a little magnetic. Null where open or where there is no band. */
+  readonly bandLeast: number | null;
+  readonly bandMost: number | null;
+  /** Distance between holes, counted from the seat's datum; null where it may stand anywhere. */
+  readonly pitch: number | null;
+}
+
+/** What wood and water allow when no hardware says otherwise: metres or degrees. */
+const WIDEST: Readonly<Record<FittingCoordinate, readonly [number, number]>> = {
+  'kneePad.aftM': [-0.6, 1.2],
+  'kneePad.outM': [-0.4, 0.4],
+  'kneePad.heightM': [0.01, 0.4],
+  'kneePad.recessTurnDeg': [-60, 60],
+  'rearRest.aftM': [-0.2, 1.8],
+  'rearRest.outM': [-0.5, 0.5],
+  'rearRest.heightM': [0, 0.4],
+  'rearRest.turnDeg': [-90, 90],
+  'frontFoot.forwardM': [-0.4, 1.4],
+  'frontFoot.outM': [-0.5, 0.5],
+  'frontFoot.heightM': [0, 0.3],
+  'frontFoot.toeOutDeg': [-90, 90],
+  'frontFoot.wedgeDeg': [-45, 60],
+  'paddle.lengthM': [0.8, 2.6],
+  'paddle.bladeLengthM': [0.2, 1.2],
+  'paddle.lowerHandM': [0.2, 2],
+};
+
+/** The rail of one coordinate of a seat. Bands are those that its findings were judged by, the coach's own included. */
+export function railOf(
+  coordinate: FittingCoordinate,
+  { fit, report, seat }: { fit: Fit; report: Report; seat: number },
+): Rail {
+  const [least, most] = limits(coordinate, fit, seat);
+  const id = QUANTITY_OF[coordinate];
+  const band = report.findings.find((f) => f.quantity === id && f.seat === seat)?.band;
+  const edge = (value: number | null | undefined) =>
+    value === null || value === undefined ? null : coordinate.endsWith('Deg') ? toDegrees(value) : value;
+  return {
+    least,
+    most,
+    utmost: utmost(coordinate, fit, seat),
+    bandLeast: edge(band?.min),
+    bandMost: edge(band?.max),
+    pitch: holePitch(fit, coordinate),
+  };
+}
+
+function limits(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly [number, number] {
+  const { hardware } = fit.boat;
+  if (coordinate === 'kneePad.aftM') return sorted(hardware.padTravelM);
+  if (coordinate === 'rearRest.aftM') return sorted(hardware.restTravelM);
+  return utmost(coordinate, fit, seat);
+}
+
+/** What wood and water allow of a coordinate at all, in its own unit; inside what the document allows. */
+export function utmost(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly [number, number] {
+  const [least, most] = WIDEST[coordinate];
+  if (coordinate !== 'paddle.lowerHandM') return [least, most];
+  const { lengthM, bladeLengthM } = fit.seats[seat]!.paddle;
+  return [least, Math.max(least, lengthM - bladeLengthM)];
+}
+
+function sorted([a, b]: readonly [number, number]): readonly [number, number] {
+  return a < b ? [a, b] : [b, a];
+}

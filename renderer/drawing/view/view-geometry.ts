@@ -1,0 +1,130 @@
+import type { BoatPoint, Vec3 } from '../../../core/frame/vec3.ts';
+import { middleOf, type ScreenPoint, type ScreenRect } from './screen-point.ts';
+
+/** The three views, laid out as on a lines drawing: bow to the right; from behind, port to the left. */
+export const VIEWS = ['plan', 'profile', 'section'] as const;
+export type ViewName = (typeof VIEWS)[number];
+
+/** Where the views lie. Plan and profile share left and width; profile and section share top and height. */
+export type Windows = Readonly<Record<ViewName, ScreenRect>>;
+
+/**
+ * What the three views look at: one scale and one point of the boat, shown in the middle of every window. Since plan
+ * and profile show the same x and profile and section the same z, the views cannot come out of line.
+ */
+export interface Camera {
+  readonly pixelsPerMetre: number;
+  readonly at: BoatPoint;
+}
+
+/** Windows and camera together: everything needed to go between the boat and the screen. */
+export interface ViewGeometry {
+  readonly windows: Windows;
+  readonly camera: Camera;
+}
+
+/** Between a whole four on a small screen and a single drill hole filling a view. */
+export const LEAST_SCALE = 15;
+export const GREATEST_SCALE = 6000;
+
+type Axis = keyof Vec3;
+
+/** Boat axes shown to the right and upward in each view, with their signs. */
+const AXES: Readonly<Record<ViewName, { right: Axis; rightSign: 1 | -1; up: Axis }>> = {
+  plan: { right: 'x', rightSign: 1, up: 'y' },
+  profile: { right: 'x', rightSign: 1, up: 'z' },
+  section: { right: 'y', rightSign: -1, up: 'z' },
+};
+
+/** Where a point of the boat is drawn in a view. */
+export function project(geometry: ViewGeometry, view: ViewName, point: Vec3): ScreenPoint {
+  const { right, rightSign, up } = AXES[view];
+  const { pixelsPerMetre, at } = geometry.camera;
+  const middle = middleOf(geometry.windows[view]);
+  return {
+    x: middle.x + (point[right] - at[right]) * rightSign * pixelsPerMetre,
+    y: middle.y - (point[up] - at[up]) * pixelsPerMetre,
+  };
+}
+
+/** The boat point under a screen point of a view; the axis the view looks along keeps the value in `through`. */
+export function unproject(
+  geometry: ViewGeometry,
+  view: ViewName,
+  { screen, through }: { screen: ScreenPoint; through: Vec3 },
+): BoatPoint {
+  const { right, rightSign, up } = AXES[view];
+  const { pixelsPerMetre, at } = geometry.camera;
+  const middle = middleOf(geometry.windows[view]);
+  return {
+    ...through,
+    [right]: at[right] + ((screen.x - middle.x) * rightSign) / pixelsPerMetre,
+    [up]: at[up] + (middle.y - screen.y) / pixelsPerMetre,
+  } as BoatPoint;
+}
+
+/** How far a point is from the eye in a view: greater is nearer. Seen from above, from starboard, from behind. */
+export function nearness(view: ViewName, point: Vec3): number {
+  if (view === 'plan') return point.z;
+  return view === 'profile' ? -point.y : -point.x;
+}
+
+/** The camera after zooming by `factor` about a screen point of a view, which stays where it is. */
+export function zoomAbout(
+  geometry: ViewGeometry,
+  view: ViewName,
+  { screen, factor }: { screen: ScreenPoint; factor: number },
+): Camera {
+  const { camera } = geometry;
+  const wanted = camera.pixelsPerMetre * factor;
+  const pixelsPerMetre = Math.min(GREATEST_SCALE, Math.max(LEAST_SCALE, wanted));
+  const fixed = unproject(geometry, view, { screen, through: camera.at });
+  const shrink = camera.pixelsPerMetre / pixelsPerMetre;
+  const at = { ...camera.at };
+  for (const axis of ['x', 'y', 'z'] as const) at[axis] = fixed[axis] + (at[axis] - fixed[axis]) * shrink;
+  return { pixelsPerMetre, at };
+}
+
+/** The camera after the paper under a view is pushed by so many pixels. */
+export function panBy(camera: Camera, view: ViewName, push: ScreenPoint): Camera {
+  const { right, rightSign, up } = AXES[view];
+  const at = { ...camera.at };
+  at[right] -= (push.x * rightSign) / camera.pixelsPerMetre;
+  at[up] += push.y / camera.pixelsPerMetre;
+  return { ...camera, at };
+}
+
+/** A box of the boat, metres. */
+export interface BoatBox {
+  readonly least: Vec3;
+  readonly most: Vec3;
+}
+
+/** Size of a box along each axis, metres. */
+export function boxSize({ least, most }: BoatBox): Vec3 {
+  return { x: most.x - least.x, y: most.y - least.y, z: most.z - least.z };
+}
+
+/** The camera that shows a whole box in every window that has a width, as large as it goes. */
+export function fitCamera(windows: Windows, box: BoatBox): Camera {
+  const size = boxSize(box);
+  const scales = VIEWS.filter((view) => windows[view].width > 0).flatMap((view) => {
+    const { right, up } = AXES[view];
+    return [windows[view].width / size[right], windows[view].height / size[up]];
+  });
+  const { least, most } = box;
+  return {
+    pixelsPerMetre: Math.min(GREATEST_SCALE, Math.max(LEAST_SCALE, Math.min(...scales))),
+    at: { x: (least.x + most.x) / 2, y: (least.y + most.y) / 2, z: (least.z + most.z) / 2 },
+  };
+}
+
+/** The view whose window holds a screen point; null between them. */
+export function viewAt(windows: Windows, { x, y }: ScreenPoint): ViewName | null {
+  return (
+    VIEWS.find((view) => {
+      const { left, top, width, height } = windows[view];
+      return x >= left && x <= left + width && y >= top && y <= top + height;
+    }) ?? null
+  );
+}

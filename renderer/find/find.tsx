@@ -1,0 +1,43 @@
+import { useCallback, useEffect, useState } from 'react';
+import { Dialog, Modal, ModalOverlay } from 'react-aria-components';
+import { say } from '../language/messages.ts';
+import { ReachChooser } from './find-dialog.tsx';
+
+/** Control (or Command) and full stop. */
+const isReachKey = (event: KeyboardEvent) =>
+  (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key === '.';
+
+/** Everything within reach from where one is: a button in the head, a key, and the list they open. */
+export function Reach() {
+  const [open, setOpen] = useState(false);
+  const close = useCallback(() => setOpen(false), []);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!isReachKey(event)) return;
+      event.preventDefault();
+      setOpen((was) => !was);
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+  return (
+    <>
+      <button
+        type="button"
+        className="button bare"
+        title={say('reach.key')}
+        aria-keyshortcuts="Control+."
+        onClick={() => setOpen(true)}
+      >
+        {say('reach.title')}
+      </button>
+      <ModalOverlay className="veil reach-veil" isOpen={open} onOpenChange={setOpen} isDismissable>
+        <Modal className="leaf reach">
+          <Dialog aria-label={say('reach.title')}>
+            <ReachChooser onDone={close} />
+          </Dialog>
+        </Modal>
+      </ModalOverlay>
+    </>
+  );
+}

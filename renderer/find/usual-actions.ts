@@ -1,0 +1,49 @@
+import { displaySettings } from '../display/display-settings.ts';
+import { say } from '../language/messages.ts';
+import { go, type Route } from '../route/route.ts';
+import { sendCommand } from '../ui/menu-commands.tsx';
+import type { ReachAction } from './offered-actions.ts';
+
+const way = (
+  id: 'recent' | 'fits' | 'athletes' | 'boats' | 'archive' | 'help',
+  route: Route,
+): ReachAction => ({
+  id,
+  name: say(`do.${id}`),
+  run: () => go(route),
+});
+
+const make = (id: 'new-fit' | 'new-athlete' | 'new-boat', route: Route): ReachAction => ({
+  id,
+  name: say(`do.${id}`),
+  run: () => go(route),
+});
+
+/** What can be done from everywhere. */
+export const USUAL_ACTIONS: readonly ReachAction[] = [
+  make('new-fit', { page: 'new-fit' }),
+  make('new-athlete', { page: 'athlete', id: 'new' }),
+  make('new-boat', { page: 'boat', id: 'new' }),
+  way('recent', { page: 'home' }),
+  way('fits', { page: 'fits' }),
+  way('athletes', { page: 'athletes' }),
+  way('boats', { page: 'boats' }),
+  way('archive', { page: 'archive' }),
+  way('help', { page: 'help' }),
+  ...(['light', 'dark', 'system'] as const).map((theme) => ({
+    id: `paper-${theme}`,
+    name: say(`do.paper-${theme}`),
+    run: () => displaySettings.setState({ theme }),
+  })),
+  ...(['cm', 'mm', 'in'] as const).map((length) => ({
+    id: `length-${length}`,
+    name: say(`do.length-${length}`),
+    run: () => displaySettings.setState({ length }),
+  })),
+  ...(['kg', 'lb'] as const).map((mass) => ({
+    id: `mass-${mass}`,
+    name: say(`do.mass-${mass}`),
+    run: () => displaySettings.setState({ mass }),
+  })),
+  { id: 'print', name: say('do.print'), run: () => sendCommand('print') },
+];

@@ -1,0 +1,141 @@
+import { useMemo } from 'react';
+import type { AthleteRecord, KneltFit } from '../../../app/contract/records.ts';
+import { quantityName } from '../../../core/findings/sentences.ts';
+import { type GrowthChanges, worsening } from '../../../core/growth/growth-changes.ts';
+import { measureAgain } from '../../../core/growth/measure-again.ts';
+import { type ComparedBody, comparedBody } from '../../bench/compared-body.ts';
+import { inSentence } from '../../bench/quantity-text.ts';
+import { dueValues } from '../../bench/tabs/growth/difference-text.ts';
+import { useGrownFits } from '../../bench/tabs/growth/use-grown-fits.ts';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { type ReachAction, useOfferedActions } from '../../find/offered-actions.ts';
+import { today } from '../../language/dates.ts';
+import type { Format } from '../../language/format.ts';
+import { say, sayCount } from '../../language/messages.ts';
+import { go, hrefOf } from '../../route/route.ts';
+import { Trouble } from '../../ui/error-message.tsx';
+
+/** Fits looked at for growth; an athlete in more than these has outgrown the oldest long ago. */
+const MOST_LOOKED_AT = 12;
+
+/** An athlete's fits, whether the body has outgrown them, and when to measure again. */
+export function AthleteFits({ record }: { record: AthleteRecord }) {
+  const { value, error } = useCall('athletes.fits', { id: record.id });
+  const fits = useMemo(() => (value ?? []).filter(({ archived }) => !archived), [value]);
+  const { athlete } = record;
+  const questions = useMemo(
+    () =>
+      fits
+        .map((one) => ({ one, compared: comparedBody(one.fit.seats[one.seat]!.athlete!, athlete) }))
+        .filter(({ compared }) => compared.difference)
+        .slice(0, MOST_LOOKED_AT)
+        .map(({ one, compared }) => ({
+          key: one.id,
+          fit: one.fit,
+          seat: one.seat,
+          newest: compared.newest,
+        })),
+    [fits, athlete],
+  );
+  const answers = useGrownFits(questions);
+  useOfferedActions(useMemo(() => actionsOf(record), [record]));
+  return (
+    <section className="stack athlete-fits">
+      <GrowthDue record={record} />
+      <h2>{say('week.fits')}</h2>
+      {error && <Trouble error={error} />}
+      {value && fits.length === 0 && (
+        <p className="soft">
+          {say('week.fits.none')} <a href={hrefOf({ page: 'new-fit' })}>{say('week.fits.make')}</a>
+        </p>
+      )}
+      {fits.length > 0 && (
+        <table className="ruled">
+          <thead>
+            <tr>
+              <th scope="col">{say('week.fit')}</th>
+              <th scope="col">{say('week.boat')}</th>
+              <th scope="col">{say('week.body')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {fits.map((one) => (
+              <FitRow
+                key={one.id}
+                fit={one}
+                compared={comparedBody(one.fit.seats[one.seat]!.athlete!, athlete)}
+                changes={answers.get(one.id) ?? null}
+              />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+/** What can be done with an athlete, within reach of the keyboard. */
+function actionsOf({ id, athlete: { name } }: AthleteRecord): ReachAction[] {
+  return [
+    { id: 'measure', name: say('do.measure', { name }), run: () => go({ page: 'measure', id }) },
+    { id: 'timeline', name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },
+  ];
+}
+
+/** That age and time suggest another measuring. */
+function GrowthDue({ record }: { record: AthleteRecord }) {
+  const format = useFormat();
+  const due = measureAgain(record.athlete, today());
+  if (!due) return null;
+  return (
+    <p className="growth-due" role="status">
+      {say('growth.due', dueValues(due, format))}
+    </p>
+  );
+}
+
+function FitRow(props: { fit: KneltFit; compared: ComparedBody; changes: GrowthChanges | null }) {
+  const { compared, changes } = props;
+  const { id, fit } = props.fit;
+  const format = useFormat();
+  return (
+    <tr>
+      <th scope="row">
+        <a className="row-link" href={hrefOf({ page: 'fit', id })}>
+          {fit.name}
+        </a>
+      </th>
+      <td>{fit.boat.name}</td>
+      <td>
+        {bodyText(compared, format)}
+        {compared.difference && (
+          <>
+            {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
+            <a
+              href={hrefOf({ page: 'fit', id, leaf: 'growth' })}
+              aria-label={say('week.see.of', { fit: fit.name })}
+            >
+              {say('week.see')}
+            </a>
+          </>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function bodyText({ difference, due }: ComparedBody, format: Format): string {
+  if (!difference) return say('week.body.now');
+  if (due) return say('week.body.likely', { by: format.length(due.likelyM) });
+  return difference.statureM > 0
+    ? say('week.body.grown', { by: format.length(difference.statureM) })
+    : say('week.body.measured');
+}
+
+function worseText({ changes }: GrowthChanges): string {
+  const worse = changes.filter((change) => worsening(change) > 0);
+  if (worse.length === 0) return say('week.worse.none');
+  const names = [...new Set(worse.map(({ id }) => inSentence(quantityName(id))))].join(', ');
+  return sayCount('week.worse', worse.length).replace('{names}', names);
+}

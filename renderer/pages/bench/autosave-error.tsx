@@ -1,0 +1,18 @@
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
+import { say } from '../../language/messages.ts';
+
+/** Says, as long as it lasts, that the fit cannot be kept, why, and what to do. */
+export function KeepTrouble({ onReload }: { onReload: () => void }) {
+  const document = useDocument();
+  const problem = useFit((state) => state.keepProblem);
+  const retrying = useFit((state) => state.retrying);
+  if (problem === null) return null;
+  return (
+    <div className="bench-banner" role="alert">
+      <p>{problem}</p>
+      <button type="button" className="button" onClick={retrying ? () => void document.keepNow() : onReload}>
+        {say(retrying ? 'trouble.retry' : 'bench.load-again')}
+      </button>
+    </div>
+  );
+}

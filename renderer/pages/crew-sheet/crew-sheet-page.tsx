@@ -1,0 +1,118 @@
+import { useMemo } from 'react';
+import type { OpenedFit } from '../../../app/contract/records.ts';
+import { balanceSentence } from '../../../core/findings/balance-wording.ts';
+import { bandText, findingTitle } from '../../../core/findings/sentences.ts';
+import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import type { Report } from '../../../core/fit/report.ts';
+import { nameInSeat } from '../../bench/crew-names.ts';
+import { CrewBands, PLACES, POSTURES } from '../../bench/tabs/crew/crew-bands.tsx';
+import { CrewBrings } from '../../bench/tabs/crew/crew-brings.tsx';
+import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { instantText } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import { hrefOf } from '../../route/route.ts';
+import { CautionList } from '../../ui/caution-list.tsx';
+import { Trouble } from '../../ui/error-message.tsx';
+import { Page } from '../../ui/page.tsx';
+import { SeverityMark } from '../../ui/severity-mark.tsx';
+import { CrewFigure } from './crew-figure.tsx';
+import { CrewSettings } from './crew-settings.tsx';
+
+/** A crew on one sheet, to look at and to print: the whole boat, every seat's setting, trim, and who brings what. */
+export function CrewSheetPage({ fitId }: { fitId: string }) {
+  const opened = useCall('fits.open', { id: fitId });
+  return (
+    <Page
+      title={opened.value?.fit.name ?? say('crew.sheet.title')}
+      wide
+      tools={
+        <>
+          <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
+            {say('crew.sheet.back')}
+          </a>
+          <button type="button" className="button" onClick={() => window.print()}>
+            {say('crew.sheet.print')}
+          </button>
+        </>
+      }
+    >
+      {opened.error && <Trouble error={opened.error} onRetry={opened.reload} />}
+      {!opened.value && !opened.error && <p className="soft">{say('sheet.loading')}</p>}
+      {opened.value && <CrewSheet opened={opened.value} />}
+    </Page>
+  );
+}
+
+function CrewSheet({ opened }: { opened: OpenedFit }) {
+  const { fit } = opened;
+  const report = useMemo(() => evaluateFit(fit), [fit]);
+  return (
+    <div className="crew-sheet">
+      <p className="crew-sheet-of">
+        {[fit.boat.name, ...fit.seats.map((_, seat) => nameInSeat(fit, seat))].join(' · ')}
+        <span className="soft">{stateText(opened)}</span>
+      </p>
+      <CrewFigure fit={fit} report={report} />
+      <section>
+        <h2>{say('crew.sheet.settings')}</h2>
+        <p className="soft">{say('crew.sheet.settings.about')}</p>
+        <CrewSettings fit={fit} />
+      </section>
+      <section>
+        <h2>{say('crew.sheet.afloat')}</h2>
+        <Afloat report={report} />
+      </section>
+      <section>
+        <h2>{say('crew.brings')}</h2>
+        <CrewBrings fit={fit} report={report} />
+      </section>
+      <section>
+        <h2>{say('crew.bands')}</h2>
+        <CrewBands report={report} ids={[...PLACES, ...POSTURES]} sure />
+      </section>
+      <section className="crew-cautions">
+        <CautionList />
+      </section>
+    </div>
+  );
+}
+
+/** Which state of the fit this is. */
+function stateText({ revisions, draftSavedAt }: OpenedFit): string {
+  const newest = revisions[0];
+  if (draftSavedAt !== null) return say('crew.sheet.draft', { when: instantText(draftSavedAt) });
+  if (!newest) return '';
+  return say('crew.sheet.revision', {
+    number: newest.number,
+    name: newest.name,
+    when: instantText(newest.savedAt),
+  });
+}
+
+/** Trim and balance of the whole boat, with their bands; and what the crew must hold. */
+function Afloat({ report }: { report: Report }) {
+  const format = useFormat();
+  const ofBoat = report.findings.filter(({ seat }) => seat === null);
+  return (
+    <>
+      <ul className="crew-afloat">
+        {ofBoat.map((finding) => {
+          const write = format.quantity(finding.quantity);
+          const band = bandText(finding.band, finding.unit, write);
+          return (
+            <li key={finding.id} data-severity={finding.severity}>
+              <SeverityMark />
+              <span>
+                {findingTitle(finding, write)}
+                <span className="only-spoken"> {say(`severity.${finding.severity}`)}</span>
+                {band && <span className="soft"> {say('notes.band', { band })}</span>}
+              </span>
+            </li>
+          );
+        })}
+      </ul>
+      <p>{report.balance ? balanceSentence(report.balance) : say('crew.no-float')}</p>
+    </>
+  );
+}

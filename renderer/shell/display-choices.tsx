@@ -1,0 +1,54 @@
+import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
+import { type DisplaySettings, displaySettings } from '../display/display-settings.ts';
+import { useDisplay } from '../display/use-display.ts';
+import { say } from '../language/messages.ts';
+import { ChoiceField } from '../ui/fields/choice-field.tsx';
+
+const set = (change: Partial<DisplaySettings>) => displaySettings.setState(change);
+
+/** Paper, units and decimal mark: how one person likes to see things. */
+export function DisplayChoices() {
+  const now = useDisplay();
+  return (
+    <DialogTrigger>
+      <Button className="button bare">{say('display.open')}</Button>
+      <Popover placement="bottom end" offset={6}>
+        <Dialog className="popover stack" aria-label={say('display.open')}>
+          <ChoiceField
+            label={say('display.theme')}
+            value={now.theme}
+            onChange={(theme) => set({ theme })}
+            options={[
+              { value: 'system', name: say('display.theme.system') },
+              { value: 'light', name: say('display.theme.light') },
+              { value: 'dark', name: say('display.theme.dark') },
+            ]}
+          />
+          <ChoiceField
+            label={say('display.length')}
+            value={now.length}
+            onChange={(length) => set({ length })}
+            options={(['cm', 'mm', 'in'] as const).map((unit) => ({ value: unit, name: unit }))}
+          />
+          <ChoiceField
+            label={say('display.mass')}
+            value={now.mass}
+            onChange={(mass) => set({ mass })}
+            options={(['kg', 'lb'] as const).map((unit) => ({ value: unit, name: unit }))}
+          />
+          <ChoiceField
+            label={say('display.decimal')}
+            value={now.decimal}
+            onChange={(decimal) => set({ decimal })}
+            options={[
+              { value: 'system', name: say('display.decimal.system') },
+              { value: 'point', name: say('display.decimal.point') },
+              { value: 'comma', name: say('display.decimal.comma') },
+            ]}
+            hint={say('display.entry')}
+          />
+        </Dialog>
+      </Popover>
+    </DialogTrigger>
+  );
+}

@@ -1,0 +1,158 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { useFormat } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+import { MEASURE_KINDS, type MeasureKind, stepOfKey } from './measure-kinds.ts';
+import { type EntryRule, type ReadEntry, readEntry, stepEntry } from './read-entry.ts';
+import { StepButtons } from './step-buttons.tsx';
+
+export interface MeasureFieldProps {
+  readonly label: string;
+  /** In the document's unit; null while nothing has been entered. */
+  readonly value: number | null;
+  readonly kind: MeasureKind;
+  readonly min: number;
+  readonly max: number;
+  readonly onEnter: (value: number) => void;
+  /** A press of an arrow or a stepper; left out, it is entered like any other. */
+  readonly onNudge?: (value: number) => void;
+  /** Called when the field is emptied; left out, the field may not be empty. */
+  readonly onEmpty?: () => void;
+  readonly hint?: string;
+  /** What is wrong with it, found by whoever owns the form. */
+  readonly problem?: string | null;
+  /** Where a step from an empty entry begins; zero, or the nearest that may stand, if left out. */
+  readonly from?: number;
+  /** Steppers beside the entry. */
+  readonly stepped?: boolean;
+  /** True when the label is written elsewhere and only spoken here. */
+  readonly labelHidden?: boolean;
+  readonly required?: boolean;
+  /** Lets the value follow the hand without a new drawing of the page; gives back a function that stops it. */
+  readonly follow?: (show: (value: number) => void) => () => void;
+}
+
+/**
+ * One measure: an entry that understands how people write lengths, masses and angles, arrow keys and steppers. What
+ * cannot be taken explains itself, and the last good value stays.
+ */
+export function MeasureField(props: MeasureFieldProps) {
+  const { label, value, kind, min, max } = props;
+  const format = useFormat();
+  const id = useId();
+  const input = useRef<HTMLInputElement>(null);
+  const [own, setOwn] = useState<string | null>(null);
+  const problem = own ?? props.problem ?? null;
+  const shown = value === null ? '' : MEASURE_KINDS[kind].show(value, format);
+  const rule: EntryRule = { kind, min, max, format, mayBeEmpty: props.onEmpty !== undefined };
+  useShown(input, { shown, kind, follow: props.follow });
+
+  /** Puts the last good value back into the entry. */
+  function putBack(): void {
+    if (input.current) input.current.value = shown;
+  }
+
+  function take(read: ReadEntry, use: (value: number) => void): void {
+    if (read.kind === 'refused') {
+      setOwn(value === null ? read.why : say('field.kept', { why: read.why, value: shown }));
+      if (value !== null) putBack();
+      return;
+    }
+    setOwn(null);
+    if (read.kind === 'emptied') {
+      props.onEmpty?.();
+      return;
+    }
+    putBack();
+    use(read.value);
+  }
+
+  function enter(): void {
+    const text = input.current?.value ?? '';
+    if (text !== shown) take(readEntry(text, rule), props.onEnter);
+  }
+
+  function nudge(step: number): void {
+    const text = input.current?.value ?? '';
+    const typed = text === shown ? null : readEntry(text, rule);
+    const from =
+      typed?.kind === 'value' ? typed.value : (value ?? Math.min(max, Math.max(min, props.from ?? 0)));
+    take(stepEntry(from, step, rule), props.onNudge ?? props.onEnter);
+  }
+
+  function onKeyDown(event: React.KeyboardEvent): void {
+    if (event.key === 'Enter') enter();
+    if (event.key === 'Escape') {
+      putBack();
+      setOwn(null);
+    }
+    const step = stepOfKey(kind, event);
+    if (step === 0) return;
+    event.preventDefault();
+    nudge(step);
+  }
+
+  const describedBy = [props.hint && `${id}-hint`, problem && `${id}-problem`].filter(Boolean).join(' ');
+  return (
+    <div className="field">
+      <label className={props.labelHidden ? 'only-spoken' : 'field-label'} htmlFor={id}>
+        {label}
+      </label>
+      <div className="measure-entry">
+        <input
+          ref={input}
+          id={id}
+          className="entry"
+          type="text"
+          role="spinbutton"
+          autoComplete="off"
+          spellCheck={false}
+          defaultValue={shown}
+          placeholder={MEASURE_KINDS[kind].unit(format)}
+          aria-required={props.required}
+          aria-valuenow={value ?? undefined}
+          aria-valuemin={min}
+          aria-valuemax={max}
+          aria-valuetext={shown}
+          aria-invalid={problem ? true : undefined}
+          aria-describedby={describedBy || undefined}
+          onKeyDown={onKeyDown}
+          onBlur={enter}
+          onFocus={(event) => event.target.select()}
+        />
+        {props.stepped && (
+          <StepButtons label={label} onStep={(sign) => nudge(sign * MEASURE_KINDS[kind].step)} />
+        )}
+      </div>
+      {props.hint && (
+        <span className="field-hint" id={`${id}-hint`}>
+          {props.hint}
+        </span>
+      )}
+      {problem && (
+        <span className="field-problem" id={`${id}-problem`} role="alert">
+          {problem}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** Shows the value in the entry: after each drawing of the page, and between them as it follows the hand. */
+function useShown(
+  input: React.RefObject<HTMLInputElement | null>,
+  { shown, kind, follow }: { shown: string; kind: MeasureKind; follow: MeasureFieldProps['follow'] },
+): void {
+  const format = useFormat();
+  useEffect(() => {
+    if (input.current) input.current.value = shown;
+  }, [input, shown]);
+  useEffect(
+    () =>
+      follow?.((now) => {
+        if (!input.current) return;
+        input.current.value = MEASURE_KINDS[kind].show(now, format);
+        input.current.setAttribute('aria-valuenow', String(now));
+      }),
+    [input, follow, kind, format],
+  );
+}

@@ -1,0 +1,136 @@
+import { useEffect, useRef, useState } from 'react';
+import type { CallName } from '../../app/contract/contract.ts';
+import type { CallError } from '../../app/contract/result.ts';
+import { call } from '../client/client.ts';
+import { useCall } from '../client/use-call.ts';
+import { say } from '../language/messages.ts';
+import { Trouble } from './error-message.tsx';
+import { TextField } from './fields/text-field.tsx';
+import { type Column, useSorted } from './use-sorted.tsx';
+
+type Listed = 'fits' | 'athletes' | 'boats' | 'paddles';
+
+/** Lists shorter than this need no search. */
+const SEARCH_FROM = 4;
+
+/** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */
+export function RosterList<T extends { readonly id: string; readonly archived: boolean }>(props: {
+  of: Listed;
+  nameTitle: string;
+  nameOf: (record: T) => string;
+  hrefOf: (record: T) => string;
+  columns: readonly Column<T>[];
+  empty: React.ReactNode;
+}) {
+  const [search, setSearch] = useState('');
+  const [aside, setAside] = useState(false);
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const listed = useCall(`${props.of}.list` as 'fits.list', { archived: aside, search, limit: 1000 });
+  const records = listed.value as unknown as readonly T[] | null;
+
+  async function move(record: T): Promise<void> {
+    const name = `${props.of}.${record.archived ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
+    const result = await call(name, { id: record.id });
+    setRefusal(result.ok ? null : result.error);
+    listed.reload();
+  }
+
+  if (listed.error) return <Trouble error={listed.error} onRetry={listed.reload} />;
+  if (!records) return <p className="soft">{say('sheet.loading')}</p>;
+  const switchAside = (
+    <button type="button" className="button words" onClick={() => setAside(!aside)}>
+      {say(aside ? 'list.hide-aside' : 'list.show-aside')}
+    </button>
+  );
+  if (records.length === 0 && search === '') {
+    return (
+      <div className="stack">
+        {aside ? <p className="soft">{say('list.nothing-aside')}</p> : props.empty}
+        <p>{switchAside}</p>
+      </div>
+    );
+  }
+  return (
+    <div className="stack">
+      {refusal && <Trouble error={refusal} />}
+      {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
+      {records.length === 0 ? (
+        <p className="soft">{say('list.nothing-found', { text: search })}</p>
+      ) : (
+        <RosterTable {...props} records={records} onMove={move} />
+      )}
+      <p>{switchAside}</p>
+    </div>
+  );
+}
+
+/** The entry that a list is found by. Letters typed anywhere else on the page go to it. */
+function FindEntry({ value, onChange }: { value: string; onChange: (text: string) => void }) {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const plain = !event.ctrlKey && !event.metaKey && !event.altKey && /^[\p{L}\p{N}]$/u.test(event.key);
+      const idle = event.target === document.body || (event.target as HTMLElement).id === 'content';
+      if (plain && idle && !event.defaultPrevented) place.current?.querySelector('input')?.focus();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+  return (
+    <div className="roster-search" ref={place}>
+      <TextField label={say('list.search')} type="search" value={value} onChange={onChange} />
+    </div>
+  );
+}
+
+function RosterTable<T extends { readonly id: string; readonly archived: boolean }>(props: {
+  nameTitle: string;
+  nameOf: (record: T) => string;
+  hrefOf: (record: T) => string;
+  columns: readonly Column<T>[];
+  records: readonly T[];
+  onMove: (record: T) => void;
+}) {
+  const { records, heading } = useSorted(props);
+  return (
+    <table className="ruled roster">
+      <thead>
+        <tr>
+          {heading(props.nameTitle, -1)}
+          {props.columns.map(({ title, numeric }, i) => heading(title, i, numeric))}
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        {records.map((record) => {
+          const name = props.nameOf(record);
+          const action = say(record.archived ? 'list.bring-back' : 'list.set-aside');
+          return (
+            <tr key={record.id}>
+              <th scope="row">
+                <a className="row-link" href={props.hrefOf(record)}>
+                  {name}
+                </a>
+              </th>
+              {props.columns.map(({ title, cell, numeric }) => (
+                <td key={title} className={numeric ? 'numeric' : undefined}>
+                  {cell(record)}
+                </td>
+              ))}
+              <td className="row-tool">
+                <button
+                  type="button"
+                  className="button words"
+                  aria-label={say('list.for', { action, name })}
+                  onClick={() => props.onMove(record)}
+                >
+                  {action}
+                </button>
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

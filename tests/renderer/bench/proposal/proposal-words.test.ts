@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../../../core/fit/evaluator.ts';
+import { propose } from '../../../../core/proposal/propose.ts';
+import type { Uncleared, WhyUncleared } from '../../../../core/proposal/why-uncleared.ts';
+import { isFewer, moveText, wantingText } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
+import { whyText } from '../../../../renderer/bench/proposal/why-text.ts';
+import { withMoves } from '../../../../renderer/bench/proposal/with-moves.ts';
+import { formatFor } from '../../../../renderer/language/format.ts';
+import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+
+const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
+const spaced = (text: string) => text.replaceAll('\u{202f}', ' ');
+const evaluator = createEvaluator();
+const fit = exampleFit([exampleSeat({ kneePad: { ...exampleSeat().kneePad, aftM: 0.28 } })]);
+const report = evaluator.evaluate(fit);
+const [finding] = report.findings;
+
+describe('a proposal’s moves', () => {
+  const proposal = propose(evaluator, fit);
+
+  it('made on the fit in hand give the fit that was proposed; what they do not touch stays the same object', () => {
+    const made = withMoves(fit, proposal);
+    expect(made).toEqual(proposal.fit);
+    expect(made.boat).toBe(fit.boat);
+    expect(made.seats[0]!.athlete).toBe(fit.seats[0]!.athlete);
+  });
+
+  it('are told by what moves, by how much and where to', () => {
+    expect(proposal.moves.length).toBeGreaterThan(0);
+    for (const move of proposal.moves) expect(moveText(move, format)).toMatch(/\d/);
+    const pad = { seat: 0, coordinate: 'kneePad.aftM', from: 0.28, to: 0.265 } as const;
+    expect(spaced(moveText(pad, format))).toBe('Knee pad 1.5 cm forward, to 26.5 cm');
+  });
+
+  it('count what wants doing, the most severe first', () => {
+    expect(wantingText({ check: 2, change: 1, stop: 0 })).toBe('1 change, 2 check');
+    expect(wantingText({ check: 0, change: 0, stop: 0 })).toBe('nothing');
+  });
+});
+
+describe('isFewer', () => {
+  const counts = (stop: number, change: number, check: number) => ({ stop, change, check });
+  it('goes by the most severe that differs', () => {
+    expect(isFewer(counts(1, 0, 0), counts(0, 3, 4))).toBe(true);
+    expect(isFewer(counts(0, 1, 2), counts(0, 1, 1))).toBe(true);
+    expect(isFewer(counts(0, 0, 8), counts(0, 0, 10))).toBe(false);
+    expect(isFewer(counts(0, 1, 5), counts(0, 1, 5))).toBe(false);
+    expect(isFewer(counts(0, 0, 5), counts(0, 1, 0))).toBe(false);
+  });
+});
+
+describe('why something was left', () => {
+  const move = {
+    kind: 'move',
+    seat: 0,
+    coordinate: 'frontFoot.forwardM',
+    from: 0.4,
+    to: 0.42,
+    clean: false,
+    sideEffects: [],
+  } as const;
+  const effect = {
+    id: 'trimRest',
+    seat: null,
+    unit: 'm',
+    from: 0,
+    to: 0.02,
+    severityFrom: 'good',
+    severityTo: 'change',
+  } as const;
+  const whys: readonly WhyUncleared[] = [
+    { kind: 'choice', choice: 'strapReleases' },
+    { kind: 'given' },
+    { kind: 'locked', fitting: 'frontFoot', move },
+    { kind: 'against', move, spoils: [effect] },
+    { kind: 'against', move, spoils: [] },
+    { kind: 'out of reach' },
+  ];
+
+  it('is a whole sentence for every reason, with what it speaks of', () => {
+    for (const why of whys) {
+      const text = whyText({ finding: finding!, why } satisfies Uncleared, format);
+      expect(text, why.kind).not.toMatch(/\{|undefined|NaN/);
+      expect(text, why.kind).toMatch(/\.$/);
+      expect(text, why.kind).toContain(`(${finding!.severity})`);
+    }
+  });
+
+  it('names the locked fitting and the move it would make, and what a move would spoil', () => {
+    const text = (why: WhyUncleared) => spaced(whyText({ finding: finding!, why }, format));
+    expect(text(whys[2]!)).toContain(
+      'front foot is locked. Freed, this would clear it: front foot 2.0 cm forward, to 42.0 cm.',
+    );
+    expect(text(whys[3]!)).toContain('But then bow over stern at rest is 20 mm (change).');
+  });
+});

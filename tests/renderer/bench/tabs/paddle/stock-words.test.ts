@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { evaluateFit } from '../../../../../core/fit/evaluator.ts';
+import { fitSchema } from '../../../../../core/fit/fit-schema.ts';
+import { paddleOf } from '../../../../../core/fit/paddle-quantities.ts';
+import { hullOfBoat } from '../../../../../core/hull/hull-of-boat.ts';
+import { rankStock } from '../../../../../core/paddle/rank-stock.ts';
+import { withPaddle } from '../../../../../renderer/bench/tabs/paddle/paddle-held.tsx';
+import { whyText } from '../../../../../renderer/bench/tabs/paddle/paddle-length.tsx';
+import { reasonText, wantedPaddle } from '../../../../../renderer/bench/tabs/paddle/stock-words.ts';
+import { formatFor } from '../../../../../renderer/language/format.ts';
+import { paddleOfEntries } from '../../../../../renderer/pages/paddles/paddle-form.tsx';
+import { exampleFit, exampleSeat } from '../../../../core/example/example-fit.ts';
+
+const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
+const spaced = (text: string) => text.replaceAll('\u{202f}', ' ');
+const fit = exampleFit();
+const report = evaluateFit(fit);
+const paddleIn = (of: typeof fit) => {
+  const r = evaluateFit(of);
+  return paddleOf({ ...r.seats[0]!, seat: of.seats[0]! }, { hull: hullOfBoat(of.boat) }, r.afloat.ready)!;
+};
+
+describe('wantedPaddle', () => {
+  const paddle = paddleIn(fit);
+  it('is one of the two lengths with a blade in the middle of its band', () => {
+    expect(wantedPaddle(paddle, 'stature', { min: 0.33, max: 0.37 })).toEqual({
+      lengthM: paddle.byStature.lengthM,
+      bladeLengthM: paddle.byStature.lengthM * 0.35,
+    });
+    expect(wantedPaddle(paddle, 'stance', null).lengthM).toBe(paddle.byStance.lengthM);
+    expect(wantedPaddle(paddle, 'stance', { min: 0.3, max: null }).bladeLengthM).toBeGreaterThan(0.5);
+  });
+});
+
+describe('reasonText', () => {
+  const stock = [
+    { name: 'Alder', lengthM: 1.72, bladeLengthM: 0.6 },
+    { name: 'Larch', lengthM: 1.7, bladeLengthM: 0.6 },
+    { name: 'Rowan', lengthM: 1.83, bladeLengthM: 0.58 },
+  ];
+  const words = { stature: 1.8, band: { min: 0.08, max: 0.12 }, format };
+  const texts = Object.fromEntries(
+    rankStock(stock, { lengthM: 1.7, bladeLengthM: 0.6 }).map((one) => [
+      one.paddle.name,
+      spaced(reasonText(one, words)),
+    ]),
+  );
+
+  it('says how it differs and what its band says', () => {
+    expect(texts).toEqual({
+      Larch: 'as long as wanted, 10.0 cm under stature: in its band',
+      Alder: '2.0 cm longer, 8.0 cm under stature: in its band',
+      Rowan: '13.0 cm longer, blade 2.0 cm shorter, 3.0 cm over stature: outside its band',
+    });
+  });
+
+  it('without a band nothing is outside it', () => {
+    const [one] = rankStock(stock.slice(2), { lengthM: 1.7, bladeLengthM: 0.6 });
+    expect(reasonText(one!, { ...words, band: null })).toContain('in its band');
+  });
+});
+
+describe('why the two lengths differ', () => {
+  it('tells both heights of the top hand, and whether it was measured', () => {
+    const text = (of: typeof fit) =>
+      spaced(whyText(paddleIn(of), { fit: of, report: evaluateFit(of), seat: 0, format }));
+    expect(text(fit)).toMatch(
+      /passes \d+\.\d cm over the shoulders, nearest to the chin; here it is taken at \d+\.\d cm, nearest to the eyes, ± 9\.8 cm and not measured/,
+    );
+    const measured = exampleFit([exampleSeat({ stroke: { topHandOverM: 0.12 } })]);
+    expect(text(measured)).toMatch(
+      /here it is taken at 12\.0 cm, nearest to the chin, as measured, ± 3\.9 cm/,
+    );
+  });
+
+  it('says nothing where there is no paddle to speak of', () => {
+    expect(whyText(null, { fit, report, seat: 0, format })).toBe('');
+  });
+});
+
+describe('withPaddle', () => {
+  it('sets part of one seat’s paddle and keeps the document a good one', () => {
+    const changed = withPaddle(fit, 0, { lengthM: 1.66, bladeAngleDeg: 4 });
+    expect(fitSchema.parse(changed).seats[0]!.paddle).toMatchObject({
+      lengthM: 1.66,
+      bladeAngleDeg: 4,
+      bladeLengthM: 0.6,
+    });
+    expect(changed.seats[0]!.kneePad).toBe(fit.seats[0]!.kneePad);
+  });
+});
+
+describe('the entries of a paddle', () => {
+  const blank = { name: '', lengthM: null, bladeLengthM: null, bladeAngleDeg: 0, massKg: 0.75, note: '' };
+  it('say what is missing, and that a blade is shorter than its paddle', () => {
+    expect(paddleOfEntries(blank, undefined)).toMatchObject({
+      problems: { name: 'This is needed.', lengthM: 'This is needed.', bladeLengthM: 'This is needed.' },
+    });
+    const wrong = paddleOfEntries({ ...blank, name: 'Reed', lengthM: 0.9, bladeLengthM: 0.9 }, undefined);
+    expect(wrong).toMatchObject({ problems: { bladeLengthM: expect.stringContaining('shorter') } });
+  });
+  it('make a paddle, with the id of the one that is edited', () => {
+    const id = '3b241101-e2bb-4255-8caf-4136c566a962';
+    const made = paddleOfEntries({ ...blank, name: ' Reed ', lengthM: 1.62, bladeLengthM: 0.54 }, id);
+    expect(made).toMatchObject({ paddle: { id, name: 'Reed', lengthM: 1.62 } });
+  });
+});

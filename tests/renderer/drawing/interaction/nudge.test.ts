@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import { evaluateFit } from '../../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import {
+  arrowKey,
+  nudged,
+  type Push,
+  pushOf,
+  stepOf,
+} from '../../../../renderer/drawing/interaction/nudge.ts';
+import type { Grip } from '../../../../renderer/drawing/view/handle.ts';
+import { seatPlace } from '../../../../renderer/drawing/view/handle-places.ts';
+import { railOf } from '../../../../renderer/drawing/view/limits.ts';
+import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+
+const left = exampleFit();
+const right = exampleFit([exampleSeat({ side: 'right' })]);
+const plain = { shift: false, ctrl: false, alt: false };
+const placeIn = (fit: Fit) => seatPlace(fit, evaluateFit(fit), 0);
+const pad = (view: Grip['view']): Grip => ({ handle: 'kneePad', view });
+
+describe('arrows go the way they point on the drawing', () => {
+  it('to the left is aft', () => {
+    const push = pushOf(pad('plan'), 'ArrowLeft', placeIn(left));
+    expect(push).toEqual({ coordinate: 'kneePad.aftM', way: 1 });
+    expect(pushOf({ handle: 'frontFoot', view: 'plan' }, 'ArrowLeft', placeIn(left))).toEqual({
+      coordinate: 'frontFoot.forwardM',
+      way: -1,
+    });
+  });
+
+  it('up in the plan is to port: out for a left paddler, in for a right one', () => {
+    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(left))?.way).toBe(1);
+    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(right))?.way).toBe(-1);
+  });
+
+  it('from behind port is on the left', () => {
+    expect(pushOf(pad('section'), 'ArrowLeft', placeIn(left))).toEqual({
+      coordinate: 'kneePad.outM',
+      way: 1,
+    });
+    expect(pushOf(pad('section'), 'ArrowUp', placeIn(left))).toEqual({
+      coordinate: 'kneePad.heightM',
+      way: 1,
+    });
+  });
+
+  it('down the shaft is farther from the grip; a view that does not move that way does nothing', () => {
+    expect(pushOf({ handle: 'lowerHand', view: 'profile' }, 'ArrowDown', placeIn(left))?.way).toBe(1);
+    expect(pushOf({ handle: 'frontFoot', view: 'section' }, 'ArrowUp', placeIn(left))).toBeNull();
+    expect(pushOf({ handle: 'frontFoot', view: 'profile' }, 'ArrowUp', placeIn(left))).toEqual({
+      coordinate: 'frontFoot.heightM',
+      way: 1,
+    });
+    expect(arrowKey('Tab')).toBeNull();
+  });
+});
+
+describe('steps are the same everywhere', () => {
+  it('one millimetre, ten with Shift, a tenth with Ctrl; degrees likewise', () => {
+    expect(stepOf('kneePad.aftM', plain)).toBe(0.001);
+    expect(stepOf('kneePad.aftM', { ...plain, shift: true })).toBe(0.01);
+    expect(stepOf('kneePad.aftM', { ...plain, ctrl: true })).toBe(0.0001);
+    expect(stepOf('rearRest.turnDeg', { ...plain, shift: true })).toBe(10);
+  });
+
+  it('a thousand nudges there and back end where they began', () => {
+    const there: Push = { coordinate: 'kneePad.aftM', way: 1 };
+    const back: Push = { coordinate: 'kneePad.aftM', way: -1 };
+    const start = placeIn(left);
+    let fit = left;
+    for (let k = 0; k < 2000; k++) {
+      const place = { ...start, seat: fit.seats[0]! };
+      const rail = {
+        least: -5,
+        most: 5,
+        utmost: [-5, 5] as const,
+        bandLeast: null,
+        bandMost: null,
+        pitch: null,
+      };
+      const aftM = nudged(place, k < 1000 ? there : back, { rail, press: plain });
+      fit = { ...fit, seats: [{ ...fit.seats[0]!, kneePad: { ...fit.seats[0]!.kneePad, aftM } }] };
+    }
+    expect(fit.seats[0]!.kneePad.aftM).toBe(0.175);
+  });
+});
+
+describe('hardware with holes', () => {
+  const hardware = { ...left.boat.hardware, padHolePitchM: 0.02 };
+  const drilled: Fit = { ...left, boat: { ...left.boat, hardware } };
+  const rail = railOf('kneePad.aftM', { fit: drilled, report: evaluateFit(drilled), seat: 0 });
+  const push: Push = { coordinate: 'kneePad.aftM', way: 1 };
+
+  it('an arrow goes to the next hole that way, from between two holes too', () => {
+    expect(nudged(placeIn(drilled), push, { rail, press: plain })).toBe(0.18);
+    expect(nudged(placeIn(drilled), { ...push, way: -1 }, { rail, press: plain })).toBe(0.16);
+  });
+
+  it('with Alt it leaves the holes', () => {
+    expect(nudged(placeIn(drilled), push, { rail, press: { ...plain, alt: true } })).toBe(0.176);
+  });
+
+  it('stops at the end of the travel', () => {
+    const place = placeIn(drilled);
+    const seat = { ...place.seat, kneePad: { ...place.seat.kneePad, aftM: 0.4 } };
+    expect(nudged({ ...place, seat }, push, { rail, press: plain })).toBe(0.4);
+  });
+});

@@ -1,0 +1,47 @@
+import { createEvaluator } from '../../../../core/fit/evaluator.ts';
+import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
+import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
+import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';
+import { hullLines } from '../../../../renderer/drawing/view/hull-lines.ts';
+import { boatBox, pictureOf, seatBox } from '../../../../renderer/drawing/view/picture.ts';
+import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
+import { layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
+import { fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
+import { formatFor } from '../../../../renderer/language/format.ts';
+
+const evaluator = createEvaluator();
+
+/** Widths of texts without a browser: a mean letter of each size. The page's own font is a little narrower. */
+export const roughWidth: Measure = (text, lettering) =>
+  text.length * { label: 8.4, note: 7, strong: 7.4, caption: 8 }[lettering];
+
+/** The scene of a fit on a sheet of this size, at rest, fitted to a seat or to the whole boat. */
+export function drawnScene(
+  fit: Fit,
+  size: { width: number; height: number },
+  { seat = 0, showing = 'seat' }: { seat?: number; showing?: 'seat' | 'boat' } = {},
+): Scene {
+  const picture = pictureOf(fit, evaluator.evaluate(fit));
+  const lines = hullLines(hullOfBoat(fit.boat));
+  const mine = seatBox(picture, lines, seat);
+  const box = showing === 'seat' ? mine : boatBox(picture, lines);
+  const layout = showing === 'seat' ? layOutSheet(size, mine) : layOutWholeBoat(size, box);
+  const camera = fitCamera(layout.windows, box);
+  return {
+    picture,
+    ghost: null,
+    seat,
+    layout,
+    notes: [],
+    stroke: READY_ALONE,
+    geometry: { windows: layout.windows, camera },
+    lines,
+    format: formatFor({ length: 'cm', mass: 'kg', decimal: 'point' }),
+    lit: null,
+    held: null,
+    pointed: null,
+    focused: false,
+    touch: false,
+  };
+}
