@@ -21,6 +21,8 @@ export interface Quantity {
   /** Standard deviation, same unit; null where none is known. */
   readonly sd: number | null;
   readonly unit: Unit;
+  /** The limb does not reach its fitting: it is drawn straight, and this angle is not one that a body would have. */
+  readonly unreached?: true;
 }
 
 /** A band: null means open on that side. Values in the quantity's SI unit. */
@@ -101,6 +103,10 @@ export interface Finding {
   /** Signed distance to the nearest edge in the quantity's unit; negative inside the band. */
   readonly distance: number;
   readonly severity: Severity;
+  /** As in `Quantity`: then the value says nothing. */
+  readonly unreached?: true;
+  /** Of the knee's place aft of a mark that is not amidships: how far the knee is aft of the boat's middle, metres. */
+  readonly fromMiddleM?: number;
   /** Of the support margin: the edge it is measured to. */
   readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
   /** Where a photograph would tell more than the model does; left out where none would, or one was taken. */

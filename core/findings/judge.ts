@@ -75,6 +75,7 @@ export function judge(
   }
   return findings
     .map((finding) => withSupport(finding, supports))
+    .map((finding) => withMiddle(finding, quantities))
     .map((finding) => withCamera(finding, fit))
     .sort((a, b) => urgency(b) - urgency(a));
 }
@@ -82,6 +83,18 @@ export function judge(
 /** By severity; among equal ones, what the estimate cannot tell comes after what it can. */
 function urgency(finding: Finding): number {
   return SEVERITIES.indexOf(finding.severity) - (cannotTell(finding) ? 0.5 : 0);
+}
+
+/** A mark within this of the boat's middle is amidships, metres. */
+const AMIDSHIPS_M = 0.005;
+
+/** The rule on the knee's place counts from the boat's middle: where the mark lies elsewhere, both distances are told. */
+function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding {
+  if (finding.quantity !== 'padAft') return finding;
+  const fromMiddle = findQuantity(quantities, 'padFromMid', finding.seat)?.value ?? finding.value;
+  return Math.abs(fromMiddle - finding.value) < AMIDSHIPS_M
+    ? finding
+    : { ...finding, fromMiddleM: fromMiddle };
 }
 
 function withCamera(finding: Finding, { seats }: Fit): Finding {
@@ -101,7 +114,7 @@ interface ReasonedRule extends BandRule {
 
 function collect(into: Finding[], rule: ReasonedRule, quantity: Quantity | null): void {
   if (!quantity) return;
-  const { value, sd, unit, seat } = quantity;
+  const { value, sd, unit, seat, unreached } = quantity;
   const { min, max, stopMin, stopMax, source, sourceText, reason } = rule;
   into.push({
     id: seat === null ? rule.quantity : `${rule.quantity}@${seat}`,
@@ -114,6 +127,7 @@ function collect(into: Finding[], rule: ReasonedRule, quantity: Quantity | null)
     distance: distanceToBand(value, rule),
     severity: severityOf(value, sd, rule),
     part: rule.part,
+    ...(unreached && { unreached }),
   });
 }
 

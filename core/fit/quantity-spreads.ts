@@ -100,7 +100,10 @@ export function heldSpreads(report: Report): Spreads {
 
 /** The same quantities with their spreads filled in; null where none is known. */
 export function withSpreads(quantities: readonly Quantity[], spreads: Spreads): Quantity[] {
-  return quantities.map((q) => ({ ...q, sd: spreads.get(key(q.id, q.seat)) ?? null }));
+  return quantities.map((q) => ({
+    ...q,
+    sd: q.unreached ? null : (spreads.get(key(q.id, q.seat)) ?? null),
+  }));
 }
 
 const key = (id: string, seat: number | null) => `${id}@${seat ?? 'boat'}`;

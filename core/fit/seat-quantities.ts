@@ -31,7 +31,17 @@ export function seatQuantities(
     value,
     sd: null,
     unit: QUANTITIES[id as QuantityId].unit,
+    ...(unreached(state, id) && { unreached: true }),
   }));
+}
+
+/** Angles of a leg that is drawn straight because it does not reach. */
+const ANGLES_OF = { rearRest: ['rearAnkle'], frontFoot: ['frontKnee', 'frontAnkle'] } as const;
+
+function unreached({ stances }: SeatState, id: string): boolean {
+  return (['rearRest', 'frontFoot'] as const).some(
+    (part) => ANGLES_OF[part].some((angle) => angle === id) && shortfall(stances.ready, part) > 0,
+  );
 }
 
 /** What the coach has set, and what follows from it by subtraction alone. */
@@ -49,7 +59,7 @@ function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
     frontHeelForward: frontFoot.forwardM,
     paddleUnderStature: body.stature - paddle.lengthM,
     bladeShare: paddle.bladeLengthM / paddle.lengthM,
-    strapReleases: rearRest.strap === 'releases' ? 1 : 0,
+    strapReleases: STRAP[rearRest.strap],
     floorNonSlip: frontFoot.nonSlip ? 1 : 0,
     padBraced: kneePad.braced ? 1 : 0,
     kneelsOnSide: seat.kneels === undefined || seat.kneels === seat.side ? 1 : 0,
@@ -57,6 +67,9 @@ function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
     restTravel: insideTravel(rearRest.aftM, boat.hardware.restTravelM),
   };
 }
+
+/** A fixed strap is worse than none: nobody is tied in. */
+const STRAP = { releases: 1, none: 0, fixed: -1 } as const;
 
 /** Distance to the nearer end of a travel, metres; negative outside it. */
 function insideTravel(at: number, [a, b]: readonly [number, number]): number {

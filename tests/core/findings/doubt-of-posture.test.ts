@@ -69,13 +69,15 @@ describe('what is said of it', () => {
 
   it('tells the coach that the estimate cannot tell, and from where to look', () => {
     expect(coachSentence(lean)).toMatch(
-      /leaning slightly to the water\. The band is narrower than the doubt/,
+      /leans slightly to the paddling side\. The band is narrower than the doubt/,
     );
     expect(coachSentence(lean)).toContain(CAMERA_SENTENCES.behind);
   });
 
   it('asks for no second photograph: a lean seen at 3° is good, one seen at 1° is near an edge', () => {
-    expect(coachSentence(of(findingsWith({ trunkRollDeg: 3 }), 'trunkRoll'))).toMatch(/to the water\.$/);
+    expect(coachSentence(of(findingsWith({ trunkRollDeg: 3 }), 'trunkRoll'))).toMatch(
+      /to the paddling side\.$/,
+    );
     const small = of(findingsWith({ trunkRollDeg: 1 }), 'trunkRoll');
     expect(small.severity).toBe('check');
     expect(coachSentence(small)).toMatch(/within its own uncertainty of the edge\.$/);
