@@ -1,3 +1,4 @@
+import type { FittingCoordinate } from '../fit/coordinates.ts';
 import type { Lockable } from '../fit/seat-schema.ts';
 import type { Support } from '../support/support.ts';
 import type { Camera } from './doubt-of-posture.ts';
@@ -38,27 +39,6 @@ export interface Band {
   /** Why a coach set a band of their own; empty for the usual band. */
   readonly reason: string;
 }
-
-/** The coordinates of fittings that may be moved; each is a path in a seat. */
-export const FITTING_COORDINATES = [
-  'kneePad.aftM',
-  'kneePad.outM',
-  'kneePad.heightM',
-  'kneePad.recessTurnDeg',
-  'rearRest.aftM',
-  'rearRest.outM',
-  'rearRest.heightM',
-  'rearRest.turnDeg',
-  'frontFoot.forwardM',
-  'frontFoot.outM',
-  'frontFoot.heightM',
-  'frontFoot.toeOutDeg',
-  'frontFoot.wedgeDeg',
-  'paddle.lengthM',
-  'paddle.bladeLengthM',
-  'paddle.lowerHandM',
-] as const;
-export type FittingCoordinate = (typeof FITTING_COORDINATES)[number];
 
 /** What a change does besides: a judged quantity before and after, SI, and how its severity moves. */
 export interface SideEffect {

@@ -1,7 +1,7 @@
+import { COORDINATES, type Coordinate, type FittingCoordinate } from '../fit/coordinates.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
 import {
-  COORDINATE_RULES,
   coordinateOf,
   endsOf,
   freeCoordinates,
@@ -9,18 +9,18 @@ import {
   withCoordinate,
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
-import type { Finding, FittingCoordinate, Suggestion } from './finding.ts';
+import type { Finding, Suggestion } from './finding.ts';
 import { SIGMAS_95 } from './judge.ts';
 import { sideEffectsOf } from './side-effects.ts';
 
 /** Where a band is narrower than the value's own doubt, a change aims this share of the band inside its edge. */
 const NARROW_BAND_SHARE = 0.25;
 
-/** Secant and bisection steps along one coordinate; the answer is then rounded to the coordinate's grain. */
+/** Secant and bisection steps along one coordinate; the answer is then rounded to the coordinate's snap step. */
 const MOST_STEPS = 10;
 
-/** Moves smaller than this share of a coordinate's grain do not matter. */
-const GRAIN_SHARE = 0.25;
+/** Moves smaller than this share of a snap step do not matter. */
+const SNAP_SHARE = 0.25;
 
 type Move = Extract<Suggestion, { kind: 'move' }>;
 
@@ -33,7 +33,7 @@ interface Search {
 
 /**
  * The smallest single move of a fitting that brings a finding's value inside its band by its own uncertainty, found
- * by solving along every free coordinate; moves are compared by `COORDINATE_RULES.scale`. A move that brings no new
+ * by solving along every free coordinate; moves are compared by `COORDINATES.scale`. A move that brings no new
  * *change* or *stop* is preferred to a smaller one that does. `kind: 'none'` when no single move clears it.
  */
 export function suggestChange(search: Search): Suggestion {
@@ -61,22 +61,22 @@ function choiceFor({ quantity, seat }: Finding): Suggestion | null {
 
 /** Size of a move in steps of trouble. */
 function trouble(move: Move): number {
-  return Math.abs(move.to - move.from) / COORDINATE_RULES[move.coordinate].scale;
+  return Math.abs(move.to - move.from) / COORDINATES[move.coordinate].moveUnit;
 }
 
 function moveAlong(search: Search, seat: number, coordinate: FittingCoordinate): Move | null {
   const { fit, report, evaluator } = search;
   const from = coordinateOf(fit.seats[seat]!, coordinate);
-  const rule = COORDINATE_RULES[coordinate];
+  const rule = COORDINATES[coordinate];
   const excess = (by: number) =>
     excessOf(search, evaluator.evaluateHolding(withCoordinate(fit, { seat, coordinate }, from + by), report));
   const by = leastMove(excess, rule);
   if (by === null) return null;
-  const to = roundedOutward(from, by, holePitch(fit, coordinate) ?? rule.grain);
+  const to = roundedOutward(from, by, holePitch(fit, coordinate) ?? rule.snapStep);
   const { least, most } = endsOf(fit, coordinate);
   if (to < Math.min(least, from) || to > Math.max(most, from)) return null;
   const after = evaluator.evaluateHolding(withCoordinate(fit, { seat, coordinate }, to), report);
-  if (excessOf(search, after) > 0 || Math.abs(to - from) > rule.reach) return null;
+  if (excessOf(search, after) > 0 || Math.abs(to - from) > rule.longestMove) return null;
   const sideEffects = sideEffectsOf(report, after, search.finding.id);
   const clean = sideEffects.every(
     (s) => s.severityTo === s.severityFrom || s.severityTo === 'good' || s.severityTo === 'check',
@@ -94,29 +94,29 @@ function excessOf({ finding }: Search, report: Report): number {
   return now.distance + Math.min(doubt, room);
 }
 
-/** Least signed move that brings `excess` to zero or below: secant steps kept inside a bracket; null if none within reach. */
+/** Least signed move that brings `excess` to zero or below: secant steps kept inside a bracket; null if none within the longest move. */
 function leastMove(
   excess: (by: number) => number,
-  { reach, grain }: { reach: number; grain: number },
+  { longestMove, snapStep }: Pick<Coordinate, 'longestMove' | 'snapStep'>,
 ): number | null {
   const start = excess(0);
   if (start <= 0 || !Number.isFinite(start)) return null;
-  const probe = 4 * grain;
+  const probe = 4 * snapStep;
   const slope = (excess(probe) - excess(-probe)) / (2 * probe);
-  if (Math.abs(slope) * reach < start / 20) return null;
+  if (Math.abs(slope) * longestMove < start / 20) return null;
   const direction = slope > 0 ? -1 : 1;
   let near = 0;
   let nearExcess = start;
-  let far = Math.min(reach, (1.05 * start) / Math.abs(slope));
+  let far = Math.min(longestMove, (1.05 * start) / Math.abs(slope));
   let farExcess = excess(direction * far);
-  while (farExcess > 0 && far < reach) {
+  while (farExcess > 0 && far < longestMove) {
     near = far;
     nearExcess = farExcess;
-    far = Math.min(reach, far * 1.6);
+    far = Math.min(longestMove, far * 1.6);
     farExcess = excess(direction * far);
   }
   if (farExcess > 0) return null;
-  for (let i = 0; i < MOST_STEPS && far - near > GRAIN_SHARE * grain; i++) {
+  for (let i = 0; i < MOST_STEPS && far - near > SNAP_SHARE * snapStep; i++) {
     const at = near + ((far - near) * nearExcess) / (nearExcess - farExcess);
     const inside = Math.min(Math.max(at, near + 0.1 * (far - near)), far - 0.1 * (far - near));
     const value = excess(direction * inside);
@@ -126,9 +126,9 @@ function leastMove(
   return direction * far;
 }
 
-/** The first multiple of `grain` at or beyond from + by, seen from `from`. */
-function roundedOutward(from: number, by: number, grain: number): number {
-  const steps = (from + by) / grain;
+/** The first multiple of `step` at or beyond from + by, seen from `from`. */
+function roundedOutward(from: number, by: number, step: number): number {
+  const steps = (from + by) / step;
   const whole = by > 0 ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9);
-  return Number((whole * grain).toFixed(6));
+  return Number((whole * step).toFixed(6));
 }

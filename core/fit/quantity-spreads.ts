@@ -1,12 +1,13 @@
 import { BODY_LENGTHS, type BodyEstimate, type BodyLength } from '../body/body.ts';
-import { FITTING_COORDINATES, type Quantity } from '../findings/finding.ts';
+import type { Quantity } from '../findings/finding.ts';
 import { hullSpread } from '../hull/hull-spread.ts';
 import { midDrive, topHandSd } from '../paddle/mid-drive.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../stance/stance.ts';
 import { toDegrees } from '../units/angle.ts';
 import { type Computed, computeBoat } from './computed-fit.ts';
+import { COORDINATES, FITTING_COORDINATES } from './coordinates.ts';
 import { squareRootOf } from './covariance-root.ts';
-import { COORDINATE_RULES, coordinateOf, withSeatCoordinate } from './fitting-coordinate.ts';
+import { coordinateOf, withSeatCoordinate } from './fitting-coordinate.ts';
 import type { Report } from './report.ts';
 import type { Pins, Seat } from './seat-schema.ts';
 import { DEFAULT_DRIVE_FORCE_N, type SeatInput, type SeatState, solveSeat } from './seat-state.ts';
@@ -167,7 +168,7 @@ const PLACED = FITTING_COORDINATES.filter(
 
 function placings(seat: Seat, by: number): Seat[] {
   return PLACED.map((coordinate) => {
-    const sd = COORDINATE_RULES[coordinate].unit === 'm' ? PLACING_SD_M : TURNING_SD_DEG;
+    const sd = COORDINATES[coordinate].unit === 'm' ? PLACING_SD_M : TURNING_SD_DEG;
     return withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) + by * sd);
   });
 }

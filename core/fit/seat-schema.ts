@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { athleteSchema } from './athlete-schema.ts';
 import { bandOverride } from './band-override-schema.ts';
+import { COORDINATES, FITTINGS, type Fitting } from './coordinates.ts';
 import { degrees, metres } from './measure-schema.ts';
 
 /**
@@ -9,10 +10,10 @@ import { degrees, metres } from './measure-schema.ts';
  * unloaded. `recessTurnDeg` is how far the recess's axis turns: positive when its aft end points to the off side.
  */
 export const kneePadSchema = z.strictObject({
-  aftM: metres(-3, 3),
-  outM: metres(-1, 1),
-  heightM: metres(0, 0.5),
-  recessTurnDeg: degrees(-60, 60).default(12),
+  aftM: metres(...COORDINATES['kneePad.aftM'].allowed),
+  outM: metres(...COORDINATES['kneePad.outM'].allowed),
+  heightM: metres(...COORDINATES['kneePad.heightM'].allowed),
+  recessTurnDeg: degrees(...COORDINATES['kneePad.recessTurnDeg'].allowed).default(12),
   recessDepthM: metres(0, 0.06).default(0.02),
   lengthM: metres(0.05, 0.6).default(0.26),
   widthM: metres(0.05, 0.5).default(0.16),
@@ -26,10 +27,10 @@ export const kneePadSchema = z.strictObject({
  * toward the kneeling side (usually negative: it lies to the off side). `turnDeg` turns the rest to the off side.
  */
 export const rearRestSchema = z.strictObject({
-  aftM: metres(-3, 4),
-  outM: metres(-1, 1),
-  heightM: metres(0, 0.5),
-  turnDeg: degrees(-90, 90).default(20),
+  aftM: metres(...COORDINATES['rearRest.aftM'].allowed),
+  outM: metres(...COORDINATES['rearRest.outM'].allowed),
+  heightM: metres(...COORDINATES['rearRest.heightM'].allowed),
+  turnDeg: degrees(...COORDINATES['rearRest.turnDeg'].allowed).default(20),
   tiltDeg: degrees(0, 90).default(60),
   widthM: metres(0.03, 0.5).default(0.14),
   strap: z.enum(['none', 'releases', 'fixed']).default('releases'),
@@ -40,20 +41,20 @@ export const rearRestSchema = z.strictObject({
  * toward the kneeling side (usually negative). `toeOutDeg` turns the toes away from the kneeling side.
  */
 export const frontFootSchema = z.strictObject({
-  forwardM: metres(-3, 4),
-  outM: metres(-1, 1),
-  heightM: metres(0, 0.3).default(0),
-  toeOutDeg: degrees(-90, 90).default(0),
+  forwardM: metres(...COORDINATES['frontFoot.forwardM'].allowed),
+  outM: metres(...COORDINATES['frontFoot.outM'].allowed),
+  heightM: metres(...COORDINATES['frontFoot.heightM'].allowed).default(0),
+  toeOutDeg: degrees(...COORDINATES['frontFoot.toeOutDeg'].allowed).default(0),
   /** Wedge under the foot: positive lifts the toes. */
-  wedgeDeg: degrees(-45, 60).default(0),
+  wedgeDeg: degrees(...COORDINATES['frontFoot.wedgeDeg'].allowed).default(0),
   nonSlip: z.boolean().default(true),
 });
 
 /** The paddle: overall length, blade length, and the lower hand's distance from the top of the grip. */
 export const paddleSchema = z.strictObject({
-  lengthM: metres(0.8, 2.6),
-  bladeLengthM: metres(0.2, 1.2),
-  lowerHandM: metres(0.2, 2),
+  lengthM: metres(...COORDINATES['paddle.lengthM'].allowed),
+  bladeLengthM: metres(...COORDINATES['paddle.bladeLengthM'].allowed),
+  lowerHandM: metres(...COORDINATES['paddle.lowerHandM'].allowed),
   bladeAngleDeg: degrees(-30, 30).default(0),
   massKg: z.number().min(0.2).max(3).default(0.75),
 });
@@ -70,7 +71,7 @@ export const pinsSchema = z
   .partial();
 
 /** Fittings and angles that proposals may not move. */
-export const LOCKABLE = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const;
+export const LOCKABLE = FITTINGS;
 
 /**
  * The stroke: rate, mean drive force, the trunk at catch and exit, and how far over the shoulders the top hand passes in
@@ -112,4 +113,4 @@ export type Paddle = z.infer<typeof paddleSchema>;
 export type Pins = z.infer<typeof pinsSchema>;
 /** One seat of a fit: lengths in metres, angles in degrees, in the seat's own datum. */
 export type Seat = z.infer<typeof seatSchema>;
-export type Lockable = (typeof LOCKABLE)[number];
+export type Lockable = Fitting;

@@ -1,8 +1,8 @@
 import type { Finding, Severity } from '../findings/finding.ts';
+import { COORDINATES } from '../fit/coordinates.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
 import {
-  COORDINATE_RULES,
   coordinateOf,
   endsOf,
   freeCoordinates,
@@ -75,7 +75,7 @@ const from = ({ fit }: Search, { seat, coordinate }: CoordinatePlace) =>
 function fitAt(search: Search, x: readonly number[]): Fit {
   return search.places.reduce((now, place, i) => {
     if (!x[i]) return now;
-    const to = from(search, place) + x[i] * COORDINATE_RULES[place.coordinate].scale;
+    const to = from(search, place) + x[i] * COORDINATES[place.coordinate].moveUnit;
     return withCoordinate(now, place, tidy(to));
   }, search.fit);
 }
@@ -99,7 +99,7 @@ function withinEnds(
   { at, grain }: { at: number; grain: number },
 ): number {
   const { least, most } = endsOf(fit, coordinate);
-  const { scale } = COORDINATE_RULES[coordinate];
+  const { moveUnit: scale } = COORDINATES[coordinate];
   const whole = Math.round(at / grain) * grain;
   if (at < least - scale || at > most + scale) return whole;
   return Math.min(most, Math.max(least, whole));
@@ -113,7 +113,7 @@ const SLACK = 1e-6;
  * past its ends left out.
  */
 function neighbours(search: Search, place: CoordinatePlace, x: number, step: number): number[] {
-  const { scale } = COORDINATE_RULES[place.coordinate];
+  const { moveUnit: scale } = COORDINATES[place.coordinate];
   const at = (from(search, place) + x * scale) / step;
   const { least, most } = endsOf(search.fit, place.coordinate);
   const around = [...new Set([Math.floor(at + SLACK), Math.ceil(at - SLACK)])];
@@ -164,7 +164,7 @@ function rounded(search: Search, x: readonly number[]): number[] {
   return x.map((d, i) => {
     const place = search.places[i]!;
     if (d === 0 || holePitch(search.fit, place.coordinate) !== null) return d;
-    const { grain, scale } = COORDINATE_RULES[place.coordinate];
+    const { snapStep: grain, moveUnit: scale } = COORDINATES[place.coordinate];
     if (Math.abs(d * scale) < grain / 2) return 0;
     const at = from(search, place);
     const to = withinEnds(search, place, { at: at + d * scale, grain });

@@ -1,6 +1,7 @@
+import { COORDINATES } from '../fit/coordinates.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
-import { COORDINATE_RULES, coordinateOf, endsOf, withCoordinate } from '../fit/fitting-coordinate.ts';
+import { coordinateOf, endsOf, withCoordinate } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import { type Aim, aimOf, placeable, totalTrouble } from './objective.ts';
 import { oneSidedStep } from './one-sided-step.ts';
@@ -86,7 +87,7 @@ function withMove(
 ): Fit {
   const place = places[index]!;
   const from = coordinateOf(fit.seats[place.seat]!, place.coordinate);
-  return withCoordinate(now, place, from + scales * COORDINATE_RULES[place.coordinate].scale);
+  return withCoordinate(now, place, from + scales * COORDINATES[place.coordinate].moveUnit);
 }
 
 /** What a search brings down: the squared troubles, and a little for every move. */
@@ -193,7 +194,7 @@ function rowsOf({ value, unit, edges }: Aim, slopes: readonly number[]) {
 /** How far each coordinate may still go: to its ends (or where it stood beyond them), and no longer than the step. */
 function limitsAt({ fit, places }: Search, x: readonly number[], reach: number) {
   const ends = places.map(({ seat, coordinate }) => {
-    const { scale } = COORDINATE_RULES[coordinate];
+    const { moveUnit: scale } = COORDINATES[coordinate];
     const { least, most } = endsOf(fit, coordinate);
     const from = coordinateOf(fit.seats[seat]!, coordinate);
     return [Math.min(0, (least - from) / scale), Math.max(0, (most - from) / scale)] as const;

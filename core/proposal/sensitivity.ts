@@ -1,7 +1,8 @@
-import type { FittingCoordinate, Unit } from '../findings/finding.ts';
+import type { Unit } from '../findings/finding.ts';
+import { COORDINATES, type FittingCoordinate } from '../fit/coordinates.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
-import { COORDINATE_RULES, coordinateOf, withCoordinate } from '../fit/fitting-coordinate.ts';
+import { coordinateOf, withCoordinate } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 
 /** Half-step of the central difference: 2 mm of place, 0.5° of turn. Small against bands, large against solver noise. */
@@ -30,7 +31,7 @@ export function derivativesTo(
   place: CoordinatePlace,
 ): Derivative[] {
   const { evaluator, fit, report } = work;
-  const half = HALF_STEP[COORDINATE_RULES[place.coordinate].unit];
+  const half = HALF_STEP[COORDINATES[place.coordinate].unit];
   const at = coordinateOf(fit.seats[place.seat]!, place.coordinate);
   const less = evaluator.evaluateHolding(withCoordinate(fit, place, at - half), report).quantities;
   const more = evaluator.evaluateHolding(withCoordinate(fit, place, at + half), report).quantities;

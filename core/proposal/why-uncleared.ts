@@ -1,8 +1,9 @@
 import type { Finding, SideEffect, Suggestion } from '../findings/finding.ts';
 import { suggestChange } from '../findings/suggest-change.ts';
+import { COORDINATES } from '../fit/coordinates.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
-import { COORDINATE_RULES, withCoordinate } from '../fit/fitting-coordinate.ts';
+import { withCoordinate } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import type { Lockable } from '../fit/seat-schema.ts';
 import { placeable } from './objective.ts';
@@ -61,6 +62,6 @@ export function whyUncleared(
     if (change.kind === 'move') return { kind: 'against', move: change, spoils: spoiltBy(change) };
     const unlocked = change.locked.length > 0 ? changeOf(freed) : change;
     if (unlocked.kind !== 'move') return { kind: 'out of reach' };
-    return { kind: 'locked', fitting: COORDINATE_RULES[unlocked.coordinate].fitting, move: unlocked };
+    return { kind: 'locked', fitting: COORDINATES[unlocked.coordinate].fitting, move: unlocked };
   }
 }

@@ -1,4 +1,4 @@
-import type { FittingCoordinate } from '../findings/finding.ts';
+import type { FittingCoordinate } from '../fit/coordinates.ts';
 import { coordinateOf } from '../fit/fitting-coordinate.ts';
 import type { Seat } from '../fit/seat-schema.ts';
 import { type Side, sideSign } from '../frame/mirror.ts';

@@ -1,9 +1,9 @@
-import type { FittingCoordinate, SideEffect } from '../findings/finding.ts';
+import type { SideEffect } from '../findings/finding.ts';
 import { sideEffectsOf } from '../findings/side-effects.ts';
+import { COORDINATES, type FittingCoordinate } from '../fit/coordinates.ts';
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
 import {
-  COORDINATE_RULES,
   coordinateOf,
   endsOf,
   freeCoordinates,
@@ -93,8 +93,8 @@ interface Work {
 function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): RankedChange | null {
   const { evaluator, fit, trial, before } = work;
   const from = coordinateOf(fit.seats[trial.seat]!, coordinate);
-  const grain = holePitch(fit, coordinate) ?? COORDINATE_RULES[coordinate].grain;
-  const wanted = from + steps * COORDINATE_RULES[coordinate].scale;
+  const grain = holePitch(fit, coordinate) ?? COORDINATES[coordinate].snapStep;
+  const wanted = from + steps * COORDINATES[coordinate].moveUnit;
   const to = Number((Math.round(wanted / grain) * grain).toFixed(6));
   const { least, most } = endsOf(fit, coordinate);
   if (to === from || to < Math.min(least, from) || to > Math.max(most, from)) return null;

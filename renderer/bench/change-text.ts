@@ -1,5 +1,6 @@
-import type { FittingCoordinate, SideEffect, Suggestion } from '../../core/findings/finding.ts';
+import type { SideEffect, Suggestion } from '../../core/findings/finding.ts';
 import { quantityName } from '../../core/findings/sentences.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../core/fit/coordinates.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import { withCoordinate } from '../../core/fit/fitting-coordinate.ts';
 import type { Seat } from '../../core/fit/seat-schema.ts';
@@ -12,14 +13,14 @@ export type Change = Exclude<Suggestion, { kind: 'none' }>;
 
 /** A coordinate's value (metres or degrees) as a person says it: a place across the boat with its side. */
 export function coordinateText(coordinate: FittingCoordinate, value: number, format: Format): string {
-  if (!coordinate.endsWith('.outM')) return amountText(coordinate, value, format);
+  if (COORDINATES[coordinate].axis !== 'across') return amountText(coordinate, value, format);
   const by = amountText(coordinate, Math.abs(value), format);
   return say(value < 0 ? 'place.off-side' : 'place.kneeling-side', { by });
 }
 
 /** An amount in a coordinate's unit, without a side. */
 export function amountText(coordinate: FittingCoordinate, amount: number, format: Format): string {
-  return coordinate.endsWith('Deg')
+  return isAngle(coordinate)
     ? format.degrees(amount, { decimals: Number.isInteger(amount) ? 0 : 1 })
     : format.length(amount, { exact: true });
 }

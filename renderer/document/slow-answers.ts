@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { FittingCoordinate, Suggestion } from '../../core/findings/finding.ts';
+import type { Suggestion } from '../../core/findings/finding.ts';
+import type { FittingCoordinate } from '../../core/fit/coordinates.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import type { Derivative } from '../../core/proposal/sensitivity.ts';
 import type { JobRunner } from '../jobs/job-runner.ts';

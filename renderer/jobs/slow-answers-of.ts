@@ -1,10 +1,6 @@
-import {
-  FITTING_COORDINATES,
-  type Finding,
-  type FittingCoordinate,
-  type Suggestion,
-} from '../../core/findings/finding.ts';
+import type { Finding, Suggestion } from '../../core/findings/finding.ts';
 import { suggestChange } from '../../core/findings/suggest-change.ts';
+import { FITTING_COORDINATES, type FittingCoordinate } from '../../core/fit/coordinates.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import { type Derivative, derivativesTo } from '../../core/proposal/sensitivity.ts';
 import type { JobTools } from './job.ts';

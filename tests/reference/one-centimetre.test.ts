@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import { FITTING_COORDINATES } from '../../core/findings/finding.ts';
 import { boatState } from '../../core/fit/boat-state.ts';
 import { computeBoat } from '../../core/fit/computed-fit.ts';
+import { COORDINATES, FITTING_COORDINATES } from '../../core/fit/coordinates.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
-import { COORDINATE_RULES, coordinateOf, withCoordinate } from '../../core/fit/fitting-coordinate.ts';
+import { coordinateOf, withCoordinate } from '../../core/fit/fitting-coordinate.ts';
 import { seatFrame, solveSeat } from '../../core/fit/seat-state.ts';
 import { derivativesTo } from '../../core/proposal/sensitivity.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
@@ -50,7 +50,7 @@ describe.each([
   const report = evaluator.evaluate(fit);
 
   it.each(FITTING_COORDINATES)('%s, every quantity', (coordinate) => {
-    const { unit } = COORDINATE_RULES[coordinate];
+    const { unit } = COORDINATES[coordinate];
     const h = STEP[unit];
     const at = coordinateOf(fit.seats[0]!, coordinate);
     const values = [-2, -1, 1, 2].map((k) =>

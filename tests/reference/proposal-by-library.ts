@@ -1,5 +1,6 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { COORDINATE_RULES, coordinateOf } from '../../core/fit/fitting-coordinate.ts';
+import { COORDINATES } from '../../core/fit/coordinates.ts';
+import { coordinateOf } from '../../core/fit/fitting-coordinate.ts';
 import { excessTrouble, placeable } from '../../core/proposal/objective.ts';
 import { costOf, pointAt, type Search } from '../../core/proposal/search.ts';
 
@@ -19,7 +20,10 @@ export function costByLibrary(search: Search, maxIterations: number): number {
     return [...ids.map((id) => troubles.get(id) ?? 0), ...x.map((d) => MOVE_WEIGHT * d)];
   };
   const ends = search.places.map(({ seat, coordinate }) => {
-    const { least, most, scale } = COORDINATE_RULES[coordinate];
+    const {
+      usual: [least, most],
+      moveUnit: scale,
+    } = COORDINATES[coordinate];
     const from = coordinateOf(search.fit.seats[seat]!, coordinate);
     return [Math.max(-FARTHEST, (least - from) / scale), Math.min(FARTHEST, (most - from) / scale)] as const;
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { FittingCoordinate } from '../../core/findings/finding.ts';
+import type { FittingCoordinate } from '../../core/fit/coordinates.ts';
 import { createEvaluator } from '../../core/fit/evaluator.ts';
 import { freeCoordinates, withCoordinate } from '../../core/fit/fitting-coordinate.ts';
 import { totalTrouble } from '../../core/proposal/objective.ts';

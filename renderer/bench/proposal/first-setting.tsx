@@ -1,14 +1,14 @@
 import { useState } from 'react';
+import { FITTING_COORDINATES } from '../../../core/fit/coordinates.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
-import { LOCKABLE } from '../../../core/fit/seat-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal } from '../../jobs/least-change.ts';
 import { useJob } from '../../jobs/use-job.ts';
 import { say } from '../../language/messages.ts';
 import { coordinateText } from '../change-text.ts';
-import { COORDINATES_OF, coordinateName } from '../coordinates.ts';
+import { coordinateName } from '../coordinates.ts';
 import { nameInSeat } from '../crew-names.ts';
 import { Left } from './bench-proposal.tsx';
 import { withMoves } from './with-moves.ts';
@@ -91,7 +91,7 @@ function Shown({ of, found, onForget }: { of: Fit; found: FoundProposal; onForge
                 </h2>
               )}
               <dl className="first-measures">
-                {LOCKABLE.flatMap((fitting) => COORDINATES_OF[fitting]).map((coordinate) => (
+                {FITTING_COORDINATES.map((coordinate) => (
                   <div key={coordinate} data-coordinate={coordinate}>
                     <dt>{coordinateName(coordinate)}</dt>
                     <dd>{coordinateText(coordinate, coordinateOf(seat, coordinate), format)}</dd>

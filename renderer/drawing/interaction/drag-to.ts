@@ -1,4 +1,4 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
 import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { dot, norm, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
@@ -31,18 +31,10 @@ export function askedBy(grip: Grip, start: SeatPlace, { from, to }: { from: Vec3
 
 /** How much of a movement in the boat frame goes into a coordinate of place. */
 function partOf(coordinate: FittingCoordinate, moved: Vec3, { frame }: SeatPlace): number {
-  if (coordinate.endsWith('.aftM')) return -moved.x;
-  if (coordinate.endsWith('.forwardM')) return moved.x;
-  if (coordinate.endsWith('.outM')) return moved.y * sideSign(frame.side);
-  return moved.z;
+  const { axis, sign } = COORDINATES[coordinate];
+  if (axis === 'forward') return sign * moved.x;
+  return axis === 'across' ? moved.y * sideSign(frame.side) : moved.z;
 }
-
-/** Toward the off side is positive for the recess's aft end; toward the bow for the rest's off-side end; out for the toes. */
-const TURN_SIGN: Partial<Record<FittingCoordinate, 1 | -1>> = {
-  'kneePad.recessTurnDeg': 1,
-  'rearRest.turnDeg': 1,
-  'frontFoot.toeOutDeg': -1,
-};
 
 function turned({ handle, view }: Grip, start: SeatPlace, { from, to }: { from: Vec3; to: Vec3 }): Asked {
   const coordinate = HANDLES[handle].views[view]![0]!;
@@ -51,7 +43,7 @@ function turned({ handle, view }: Grip, start: SeatPlace, { from, to }: { from: 
   const bearing = (p: Vec3) => Math.atan2((p.y - pivot.y) * sign, p.x - pivot.x);
   const turn = wrapped(bearing(to) - bearing(from));
   return {
-    [coordinate]: coordinateOf(start.seat, coordinate) + toDegrees(turn) * (TURN_SIGN[coordinate] ?? 1),
+    [coordinate]: coordinateOf(start.seat, coordinate) + toDegrees(turn) * COORDINATES[coordinate].sign,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import type { Report } from '../../../core/fit/report.ts';
@@ -9,7 +9,7 @@ import { type Rail, railOf, utmost } from '../view/limits.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { unproject, type ViewGeometry } from '../view/view-geometry.ts';
 import { askedBy } from './drag-to.ts';
-import { FINE, LENGTH_GRAIN, rounded, settled, TURN_GRAIN } from './snap.ts';
+import { FINE, rounded, snapped } from './snap.ts';
 
 /** One taking hold: everything about the start that the pull is measured from. */
 export interface Hold {
@@ -28,7 +28,7 @@ export interface Hold {
 export interface PullKeys {
   /** Alt: leaves holes, soft edges and the hardware's travel. */
   readonly free: boolean;
-  /** Ctrl: a tenth of the usual grain. */
+  /** Ctrl: a tenth of the usual snap step. */
   readonly fine: boolean;
   /** Shift: every paddler's fitting moves by as much, in a crew. */
   readonly all: boolean;
@@ -76,7 +76,7 @@ export function pulledTo(hold: Hold, screen: ScreenPoint, keys: PullKeys): (fit:
       if (!rail) continue;
       const start = coordinateOf(place.seat, coordinate);
       const wanted = coordinate === 'frontFoot.heightM' ? lifted(value, start, geometry) : value;
-      const rest = settled(wanted, rail, { ...graspOf(coordinate, hold, keys), free: keys.free, start });
+      const rest = snapped(wanted, rail, { ...graspOf(coordinate, hold, keys), free: keys.free, start });
       if (rest !== coordinateOf(edited.seats[seat]!, coordinate)) {
         edited = withCoordinate(edited, { seat, coordinate }, rest);
         if (keys.all) edited = othersMoved(edited, hold, { coordinate, by: rest - start });
@@ -110,9 +110,9 @@ function othersMoved(
 }
 
 function graspOf(coordinate: FittingCoordinate, { geometry }: Hold, { fine }: PullKeys) {
-  const turn = coordinate.endsWith('Deg');
-  const grain = (turn ? TURN_GRAIN : LENGTH_GRAIN) * (fine ? FINE : 1);
+  const turn = isAngle(coordinate);
+  const snapStep = COORDINATES[coordinate].snapStep * (fine ? FINE : 1);
   const magnet = fine ? 0 : turn ? MAGNET_DEG : MAGNET_PX / geometry.camera.pixelsPerMetre;
   const still = turn ? STILL_DEG : STILL_PX / geometry.camera.pixelsPerMetre;
-  return { grain, magnet, still: fine ? still * FINE : still };
+  return { snapStep, magnet, still: fine ? still * FINE : still };
 }

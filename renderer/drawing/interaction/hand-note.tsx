@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
 import { type StoreApi, useStore } from 'zustand';
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
 import { quantityName } from '../../../core/findings/sentences.ts';
-import { COORDINATE_RULES, coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
+import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitDocument } from '../../document/fit-document.ts';
@@ -74,7 +74,7 @@ export function HandNote({
 }
 
 function Effects({ effects, format }: { effects: readonly StepEffect[]; format: Format }) {
-  const turns = effects.every(({ coordinate }) => COORDINATE_RULES[coordinate].unit === 'deg');
+  const turns = effects.every(({ coordinate }) => isAngle(coordinate));
   const step = turns ? 'degrees' : format.lengthUnit === 'in' ? 'inch' : 'centimetre';
   return (
     <table>
@@ -92,7 +92,7 @@ function Effects({ effects, format }: { effects: readonly StepEffect[]; format: 
       <tbody>
         {effects.map(({ coordinate, changes }) => (
           <tr key={coordinate}>
-            <th scope="row">{say(`drawing.note.${wayOf(coordinate)}`)}</th>
+            <th scope="row">{say(`drawing.note.${directionOf(coordinate)}`)}</th>
             {changes.map((change) => (
               <td key={change.id}>{changeWords(change, format)}</td>
             ))}
@@ -103,15 +103,14 @@ function Effects({ effects, format }: { effects: readonly StepEffect[]; format: 
   );
 }
 
-type Way = 'turn' | 'aft' | 'forward' | 'out' | 'up' | 'down';
+type Direction = 'turn' | 'aft' | 'forward' | 'out' | 'up' | 'down';
 
-function wayOf(coordinate: FittingCoordinate): Way {
-  if (COORDINATE_RULES[coordinate].unit === 'deg') return 'turn';
-  const field = coordinate.split('.')[1];
-  if (field === 'aftM') return 'aft';
-  if (field === 'forwardM') return 'forward';
-  if (field === 'outM') return 'out';
-  return field === 'heightM' ? 'up' : 'down';
+function directionOf(coordinate: FittingCoordinate): Direction {
+  if (isAngle(coordinate)) return 'turn';
+  const { axis, sign } = COORDINATES[coordinate];
+  if (axis === 'forward') return sign < 0 ? 'aft' : 'forward';
+  if (axis === 'across') return 'out';
+  return axis === 'height' ? 'up' : 'down';
 }
 
 /** Changes with one place more than the values themselves: tenths of a millimetre, of a degree, of a percent. */

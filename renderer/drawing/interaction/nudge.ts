@@ -1,4 +1,4 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
 import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
@@ -15,10 +15,10 @@ export interface ArrowPress {
   readonly alt: boolean;
 }
 
-/** A coordinate and the way an arrow sends it: +1 greater, −1 less. */
+/** A coordinate and the direction an arrow sends it: +1 greater, −1 less. */
 export interface Push {
   readonly coordinate: FittingCoordinate;
-  readonly way: 1 | -1;
+  readonly direction: 1 | -1;
 }
 
 /** The key of an event when it is an arrow; null otherwise. */
@@ -35,28 +35,27 @@ export function pushOf(grip: Grip, key: ArrowPress['key'], place: SeatPlace): Pu
   const coordinates = views[grip.view] ?? [];
   const across = key === 'ArrowLeft' || key === 'ArrowRight';
   if (motion === 'turn') {
-    return { coordinate: coordinates[0]!, way: key === 'ArrowRight' || key === 'ArrowUp' ? 1 : -1 };
+    return { coordinate: coordinates[0]!, direction: key === 'ArrowRight' || key === 'ArrowUp' ? 1 : -1 };
   }
   if (motion === 'shaft') {
-    return { coordinate: coordinates[0]!, way: key === 'ArrowRight' || key === 'ArrowDown' ? 1 : -1 };
+    return { coordinate: coordinates[0]!, direction: key === 'ArrowRight' || key === 'ArrowDown' ? 1 : -1 };
   }
   const coordinate = coordinates.find((c) => movesAcross(c, grip.view) === across);
   if (!coordinate) return null;
   const toward = key === 'ArrowRight' || key === 'ArrowUp' ? 1 : -1;
-  return { coordinate, way: (toward * screenSign(coordinate, grip.view, place)) as 1 | -1 };
+  return { coordinate, direction: (toward * screenSign(coordinate, grip.view, place)) as 1 | -1 };
 }
 
 /** Whether a coordinate runs left and right on the screen in a view. */
 function movesAcross(coordinate: FittingCoordinate, view: ViewName): boolean {
-  if (view === 'section') return coordinate.endsWith('.outM');
-  return coordinate.endsWith('.aftM') || coordinate.endsWith('.forwardM');
+  return COORDINATES[coordinate].axis === (view === 'section' ? 'across' : 'forward');
 }
 
 /** +1 when the coordinate grows to the right or upward on the screen. */
 function screenSign(coordinate: FittingCoordinate, view: ViewName, { frame }: SeatPlace): 1 | -1 {
-  if (coordinate.endsWith('.aftM')) return -1;
-  if (coordinate.endsWith('.outM')) return (sideSign(frame.side) * (view === 'section' ? -1 : 1)) as 1 | -1;
-  return 1;
+  const { axis, sign } = COORDINATES[coordinate];
+  if (axis === 'across') return (sideSign(frame.side) * (view === 'section' ? -1 : 1)) as 1 | -1;
+  return sign;
 }
 
 /** One step of the arrows: 1 mm or 1°; with Shift ten times as much, with Ctrl a tenth. */
@@ -64,7 +63,7 @@ export function stepOf(
   coordinate: FittingCoordinate,
   { shift, ctrl }: Pick<ArrowPress, 'shift' | 'ctrl'>,
 ): number {
-  const one = coordinate.endsWith('Deg') ? 1 : 0.001;
+  const one = COORDINATES[coordinate].arrowStep;
   return shift ? one * 10 : ctrl ? one / 10 : one;
 }
 
@@ -79,17 +78,19 @@ export function nudged(
 ): number {
   const now = coordinateOf(place.seat, push.coordinate);
   const step = stepOf(push.coordinate, press);
-  const grain = push.coordinate.endsWith('Deg') ? 0.1 : 0.0001;
+  const finest = COORDINATES[push.coordinate].arrowStep / 10;
   const wanted =
-    rail.pitch && !press.alt ? nextHole(now, push.way, { pitch: rail.pitch, step }) : now + push.way * step;
+    rail.pitch && !press.alt
+      ? nextHole(now, push.direction, { pitch: rail.pitch, step })
+      : now + push.direction * step;
   const [low, high] = press.alt ? rail.utmost : [rail.least, rail.most];
-  return rounded(Math.min(Math.max(high, now), Math.max(Math.min(low, now), wanted)), grain);
+  return rounded(Math.min(Math.max(high, now), Math.max(Math.min(low, now), wanted)), finest);
 }
 
-function nextHole(now: number, way: 1 | -1, { pitch, step }: { pitch: number; step: number }): number {
+function nextHole(now: number, direction: 1 | -1, { pitch, step }: { pitch: number; step: number }): number {
   const holes = Math.max(1, Math.ceil(step / pitch - 1e-9));
   const at = now / pitch;
   const on = Math.abs(at - Math.round(at)) < 1e-6;
-  const from = on ? Math.round(at) : way > 0 ? Math.floor(at) : Math.ceil(at);
-  return (from + way * holes) * pitch;
+  const from = on ? Math.round(at) : direction > 0 ? Math.floor(at) : Math.ceil(at);
+  return (from + direction * holes) * pitch;
 }

@@ -1,6 +1,6 @@
-import type { FittingCoordinate, Unit } from '../../../core/findings/finding.ts';
+import type { Unit } from '../../../core/findings/finding.ts';
 import type { QuantityId } from '../../../core/findings/quantities.ts';
-import { COORDINATE_RULES } from '../../../core/fit/fitting-coordinate.ts';
+import { type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
 import type { Derivative } from '../../../core/proposal/sensitivity.ts';
 import { HANDLES, type HandleId } from '../view/handle.ts';
 
@@ -50,7 +50,7 @@ export function stepEffects(
   steps: Steps,
 ): StepEffect[] {
   return coordinatesOf(handle).map((coordinate) => {
-    const by = COORDINATE_RULES[coordinate].unit === 'deg' ? steps.turnDeg : steps.placeM;
+    const by = isAngle(coordinate) ? steps.turnDeg : steps.placeM;
     const changes = TOLD[handle].map((id): Change => {
       const found = derivatives[coordinate]?.find((d) => d.id === id && (d.seat === seat || d.seat === null));
       return { id, unit: found?.unit ?? '1', by: found ? found.perUnit * by : null };

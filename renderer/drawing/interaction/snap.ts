@@ -1,11 +1,11 @@
 import type { Rail } from '../view/limits.ts';
 
-/** How a pulled value comes to rest. */
-export interface Settling {
+/** How a dragged value comes to rest. */
+export interface Snapping {
   /** Width of the magnetism around a soft edge, in the coordinate's unit: a few pixels' worth. */
   readonly magnet: number;
   /** Values are rounded to this. */
-  readonly grain: number;
+  readonly snapStep: number;
   /** Alt: leaves holes, magnetism and the hardware's travel. */
   readonly free: boolean;
   /** Less than this from where it was taken up it has not been pulled: half a pixel's worth, in the coordinate's unit. */
@@ -14,28 +14,28 @@ export interface Settling {
   readonly start: number;
 }
 
-/** A millimetre of wood, half a degree of turn: what a hand can set. With Ctrl held, a tenth of it. */
-export const LENGTH_GRAIN = 0.001;
-export const TURN_GRAIN = 0.5;
+/** With Ctrl held the snap step is this share of itself. */
 export const FINE = 0.1;
+/** Where no hole is within the limits, a value is rounded to a millimetre. */
+const MILLIMETRE = 0.001;
 /** A soft edge reaches no farther than this share of its band, so that the middle of a narrow one stays free. */
 const MAGNET_SHARE = 0.2;
 
 /** The value at which a pulled coordinate comes to rest: inside its limits, on a hole, or drawn to a soft edge. */
-export function settled(asked: number, rail: Rail, how: Settling): number {
+export function snapped(asked: number, rail: Rail, how: Snapping): number {
   if (!Number.isFinite(asked) || Math.abs(asked - how.start) < how.still) return how.start;
   const [low, high] = how.free ? rail.utmost : [rail.least, rail.most];
   const least = Math.min(low, how.start);
   const most = Math.max(high, how.start);
   const inside = Math.min(most, Math.max(least, asked));
-  if (how.free) return rounded(inside, how.grain);
+  if (how.free) return rounded(inside, how.snapStep);
   if (rail.pitch) return nearestHole(inside, rail.pitch, { least, most });
-  return rounded(drawnTo(inside, rail, how.magnet), how.grain);
+  return rounded(drawnTo(inside, rail, how.magnet), how.snapStep);
 }
 
-/** Rounds to a grain without the dust of binary fractions: 0.175, not 0.17500000000000002. */
-export function rounded(value: number, grain: number): number {
-  return Number((Math.round(value / grain) * grain).toFixed(6));
+/** Rounds to a step without the dust of binary fractions: 0.175, not 0.17500000000000002. */
+export function rounded(value: number, step: number): number {
+  return Number((Math.round(value / step) * step).toFixed(6));
 }
 
 /** The nearest hole inside two limits; holes are counted from the datum. */
@@ -46,7 +46,7 @@ export function nearestHole(
 ): number {
   const first = Math.ceil(least / pitch - 1e-9);
   const last = Math.floor(most / pitch + 1e-9);
-  if (last < first) return rounded(value, LENGTH_GRAIN);
+  if (last < first) return rounded(value, MILLIMETRE);
   const hole = Math.min(last, Math.max(first, Math.round(value / pitch)));
   return rounded(hole * pitch, 1e-6);
 }

@@ -1,4 +1,5 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
+import { withSeatCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import { seatFrame } from '../../../core/fit/seat-state.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { HANDLES } from '../view/handle.ts';
@@ -72,10 +73,8 @@ function stretches(scene: Scene): Stretch[] {
   return (HANDLES[grip.handle].views[grip.view] ?? []).flatMap((coordinate) => {
     const rail = rails.get(coordinate);
     if (!rail) return [];
-    const across =
-      coordinate.endsWith('.aftM') ||
-      coordinate.endsWith('.forwardM') ||
-      (grip.view === 'section' && coordinate.endsWith('.outM'));
+    const { axis } = COORDINATES[coordinate];
+    const across = axis === 'forward' || (grip.view === 'section' && axis === 'across');
     const point = (value: number) => to(pointOn(coordinate, value, { origin, sign: sideSign(frame.side) }));
     return [{ across, rail, at: (value: number) => (across ? point(value).x : point(value).y) }];
   });
@@ -86,9 +85,9 @@ function pointOn(
   value: number,
   { origin, sign }: { origin: { x: number; y: number; z: number }; sign: number },
 ) {
-  if (coordinate.endsWith('.aftM')) return { ...origin, x: origin.x - value };
-  if (coordinate.endsWith('.forwardM')) return { ...origin, x: origin.x + value };
-  if (coordinate.endsWith('.outM')) return { ...origin, y: value * sign };
+  const row = COORDINATES[coordinate];
+  if (row.axis === 'forward') return { ...origin, x: origin.x + row.sign * value };
+  if (row.axis === 'across') return { ...origin, y: value * sign };
   return { ...origin, z: origin.z + value };
 }
 
@@ -176,8 +175,7 @@ function turnRail(pen: Pen, scene: Scene): void {
   const to = onto(scene, grip.view);
   const rayAt = (turnDeg: number) => {
     const seat = fit.seats[scene.seat]!;
-    const [fitting, field] = coordinate.split('.') as ['kneePad', 'recessTurnDeg'];
-    const turned = { ...seat, [fitting]: { ...seat[fitting], [field]: turnDeg } };
+    const turned = withSeatCoordinate(seat, coordinate, turnDeg);
     const seats = fit.seats.map((s, k) => (k === scene.seat ? turned : s));
     return to(handlePlace(seatPlace({ ...fit, seats }, report, scene.seat), grip.handle)!);
   };

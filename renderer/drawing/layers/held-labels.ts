@@ -1,4 +1,4 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
 import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { coordinateWords, dimensionWords } from '../view/coordinate-words.ts';
@@ -45,17 +45,16 @@ function lineOf(
   const to = onto(scene, view);
   const end = to(at);
   const floor = seatFloor(scene);
-  const fromMark = coordinate.endsWith('.aftM') || coordinate.endsWith('.forwardM');
-  const datum = fromMark
-    ? { ...at, x: datumX(scene) }
-    : coordinate.endsWith('.outM')
-      ? { ...at, y: 0 }
-      : { ...at, z: floor };
+  const { axis } = COORDINATES[coordinate];
+  const datum =
+    axis === 'forward'
+      ? { ...at, x: datumX(scene) }
+      : axis === 'across'
+        ? { ...at, y: 0 }
+        : { ...at, z: floor };
   const start = to(datum);
   const level =
-    Math.abs(start.y - end.y) < 1e-6 &&
-    !coordinate.endsWith('.heightM') &&
-    !(view === 'plan' && coordinate.endsWith('.outM'));
+    Math.abs(start.y - end.y) < 1e-6 && axis !== 'height' && !(view === 'plan' && axis === 'across');
   const shift = level ? { x: 0, y: BESIDE } : { x: -BESIDE, y: 0 };
   return [
     { x: start.x + shift.x, y: start.y + shift.y },

@@ -1,5 +1,5 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
 import type { QuantityId } from '../../../core/findings/quantities.ts';
+import type { FittingCoordinate } from '../../../core/fit/coordinates.ts';
 import type { Lockable } from '../../../core/fit/seat-schema.ts';
 import type { ViewName } from './view-geometry.ts';
 

@@ -1,4 +1,4 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { holePitch } from '../../../core/fit/fitting-coordinate.ts';
 import type { Report } from '../../../core/fit/report.ts';
@@ -19,26 +19,6 @@ export interface Rail {
   readonly pitch: number | null;
 }
 
-/** What wood and water allow when no hardware says otherwise: metres or degrees. */
-const WIDEST: Readonly<Record<FittingCoordinate, readonly [number, number]>> = {
-  'kneePad.aftM': [-0.6, 1.2],
-  'kneePad.outM': [-0.4, 0.4],
-  'kneePad.heightM': [0.01, 0.4],
-  'kneePad.recessTurnDeg': [-60, 60],
-  'rearRest.aftM': [-0.2, 1.8],
-  'rearRest.outM': [-0.5, 0.5],
-  'rearRest.heightM': [0, 0.4],
-  'rearRest.turnDeg': [-90, 90],
-  'frontFoot.forwardM': [-0.4, 1.4],
-  'frontFoot.outM': [-0.5, 0.5],
-  'frontFoot.heightM': [0, 0.3],
-  'frontFoot.toeOutDeg': [-90, 90],
-  'frontFoot.wedgeDeg': [-45, 60],
-  'paddle.lengthM': [0.8, 2.6],
-  'paddle.bladeLengthM': [0.2, 1.2],
-  'paddle.lowerHandM': [0.2, 2],
-};
-
 /** The rail of one coordinate of a seat. Bands are those that its findings were judged by, the coach's own included. */
 export function railOf(
   coordinate: FittingCoordinate,
@@ -48,7 +28,7 @@ export function railOf(
   const id = QUANTITY_OF[coordinate];
   const band = report.findings.find((f) => f.quantity === id && f.seat === seat)?.band;
   const edge = (value: number | null | undefined) =>
-    value === null || value === undefined ? null : coordinate.endsWith('Deg') ? toDegrees(value) : value;
+    value === null || value === undefined ? null : isAngle(coordinate) ? toDegrees(value) : value;
   return {
     least,
     most,
@@ -68,7 +48,7 @@ function limits(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly
 
 /** What wood and water allow of a coordinate at all, in its own unit; inside what the document allows. */
 export function utmost(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly [number, number] {
-  const [least, most] = WIDEST[coordinate];
+  const [least, most] = COORDINATES[coordinate].reachable;
   if (coordinate !== 'paddle.lowerHandM') return [least, most];
   const { lengthM, bladeLengthM } = fit.seats[seat]!.paddle;
   return [least, Math.max(least, lengthM - bladeLengthM)];

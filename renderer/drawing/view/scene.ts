@@ -1,5 +1,5 @@
 import type { Solid } from '../../../core/figure/figure-solids.ts';
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import type { FittingCoordinate } from '../../../core/fit/coordinates.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import type { Report, SeatReport } from '../../../core/fit/report.ts';
 import type { Afloat } from '../../../core/float/afloat.ts';

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
-import { FITTING_COORDINATES } from '../../../core/findings/finding.ts';
 import { findingTitle } from '../../../core/findings/sentences.ts';
+import { FITTING_COORDINATES } from '../../../core/fit/coordinates.ts';
 import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import { announce } from '../../announce/announce.ts';
 import { useDocument } from '../../bench/bench-context.tsx';

@@ -1,5 +1,4 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
-import { COORDINATE_RULES } from '../../../core/fit/fitting-coordinate.ts';
+import { type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
 import type { Derivative } from '../../../core/proposal/sensitivity.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import type { Format } from '../../language/format.ts';
@@ -42,7 +41,7 @@ export function effectsText(
   derivatives: readonly Derivative[],
   format: Format,
 ): string {
-  const turn = COORDINATE_RULES[coordinate].unit === 'deg';
+  const turn = isAngle(coordinate);
   const inches = format.lengthUnit === 'in';
   const by = turn ? TURN_DEG : inches ? LENGTH_UNITS.in / 2 : 0.01;
   const effects = mostTelling(derivatives, by).map(({ id, perUnit, unit }) => ({

@@ -1,5 +1,5 @@
 import { useCallback } from 'react';
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
 import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import { useDocument, useFit, useSlow } from '../../bench/bench-context.tsx';
 import { coordinateName } from '../../bench/coordinates.ts';
@@ -41,7 +41,7 @@ export function MeasureRow({ coordinate }: { coordinate: FittingCoordinate }) {
         label={name}
         labelHidden
         stepped
-        kind={coordinate.endsWith('Deg') ? 'angle' : 'length'}
+        kind={isAngle(coordinate) ? 'angle' : 'length'}
         value={value}
         min={Math.min(least, value)}
         max={Math.max(most, value)}

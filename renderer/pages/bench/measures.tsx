@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { coordinatesOfFitting } from '../../../core/fit/coordinates.ts';
 import { LOCKABLE, type Lockable } from '../../../core/fit/seat-schema.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
-import { COORDINATES_OF } from '../../bench/coordinates.ts';
 import { say } from '../../language/messages.ts';
 import { BoatMeasures } from './boat-measures.tsx';
 import { FittingChoices } from './fitting-choices.tsx';
@@ -34,7 +34,7 @@ export function Measures() {
           <TabPanel key={fitting} id={fitting} className="measure-sheet" shouldForceMount={false}>
             {/* biome-ignore lint/a11y/noStaticElementInteractions: focus inside lights the fitting on the drawing */}
             <div onFocus={() => document.light(fitting)} onBlur={() => document.light(null)}>
-              {COORDINATES_OF[fitting].map((coordinate) => (
+              {coordinatesOfFitting(fitting).map((coordinate) => (
                 <MeasureRow key={coordinate} coordinate={coordinate} />
               ))}
               <div className="measure-foot">

@@ -1,9 +1,8 @@
-import type { FittingCoordinate } from '../../../core/findings/finding.ts';
+import { COORDINATES, coordinatesOfFitting, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import type { Lockable } from '../../../core/fit/seat-schema.ts';
 import { coordinateText } from '../../bench/change-text.ts';
-import { COORDINATES_OF } from '../../bench/coordinates.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { Format } from '../../language/format.ts';
@@ -22,8 +21,8 @@ export function alongText(aftM: number, format: Format): string {
 
 /** How far aft of the seat's own mark a coordinate of place lies, metres; null for what is not measured along the boat. */
 function aftOf(coordinate: FittingCoordinate, value: number): number | null {
-  if (coordinate.endsWith('.aftM')) return value;
-  return coordinate.endsWith('.forwardM') ? -value : null;
+  const { axis, sign } = COORDINATES[coordinate];
+  return axis === 'forward' ? -sign * value : null;
 }
 
 /** Every seat's setting side by side: what is measured along the boat from the seat's own mark and from the centre mark. */
@@ -78,7 +77,7 @@ export function CrewSettings({ fit }: { fit: Fit }) {
               {say(`fitting.${fitting}`)}
             </th>
           </tr>
-          {COORDINATES_OF[fitting].flatMap(measures)}
+          {coordinatesOfFitting(fitting).flatMap(measures)}
         </tbody>
       ))}
     </table>

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding, Suggestion } from '../../../core/findings/finding.ts';
 import { suggestChange } from '../../../core/findings/suggest-change.ts';
+import { COORDINATES } from '../../../core/fit/coordinates.ts';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { COORDINATE_RULES, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -47,7 +48,7 @@ describe('suggestChange', () => {
     const fit = exampleFit([{ ...seat, frontFoot: { ...seat.frontFoot, forwardM: 0.24 } }]);
     const { finding, suggestion } = ask(fit, 'frontKnee');
     if (suggestion.kind !== 'move') throw new Error('expected a move');
-    const { grain } = COORDINATE_RULES[suggestion.coordinate];
+    const { snapStep: grain } = COORDINATES[suggestion.coordinate];
     const back = suggestion.to - 2 * grain * Math.sign(suggestion.to - suggestion.from);
     const held = evaluator.evaluate(fit);
     const inside = (to: number) =>

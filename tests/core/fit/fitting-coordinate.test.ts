@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { FITTING_COORDINATES } from '../../../core/findings/finding.ts';
+import { COORDINATES, FITTING_COORDINATES } from '../../../core/fit/coordinates.ts';
 import {
-  COORDINATE_RULES,
   coordinateOf,
   endsOf,
   freeCoordinates,
@@ -28,7 +27,12 @@ describe('every coordinate', () => {
   it.each(FITTING_COORDINATES)(
     '%s has ends that the example lies between, and a grain finer than its scale',
     (c) => {
-      const { least, most, grain, scale, reach } = COORDINATE_RULES[c];
+      const {
+        usual: [least, most],
+        snapStep: grain,
+        moveUnit: scale,
+        longestMove: reach,
+      } = COORDINATES[c];
       const at = coordinateOf(exampleSeat(), c);
       expect(at).toBeGreaterThanOrEqual(least);
       expect(at).toBeLessThanOrEqual(most);
@@ -60,7 +64,9 @@ describe('holePitch', () => {
 
 describe('endsOf', () => {
   it('is the rule’s where there is no rail', () => {
-    const { least, most } = COORDINATE_RULES['frontFoot.forwardM'];
+    const {
+      usual: [least, most],
+    } = COORDINATES['frontFoot.forwardM'];
     expect(endsOf(fit, 'frontFoot.forwardM')).toEqual({ least, most });
   });
 
@@ -73,7 +79,9 @@ describe('endsOf', () => {
 
   it('is the rule’s where the rail goes on farther', () => {
     const long = withHardware({ padTravelM: [-1, 2] });
-    const { least, most } = COORDINATE_RULES['kneePad.aftM'];
+    const {
+      usual: [least, most],
+    } = COORDINATES['kneePad.aftM'];
     expect(endsOf(long, 'kneePad.aftM')).toEqual({ least, most });
   });
 });

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
+import { COORDINATES } from '../../../core/fit/coordinates.ts';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { COORDINATE_RULES, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import type { Report } from '../../../core/fit/report.ts';
 import { firstSetting } from '../../../core/proposal/first-setting.ts';
 import { seriousCount, totalTrouble } from '../../../core/proposal/objective.ts';
@@ -38,7 +39,7 @@ describe('propose', () => {
   it('says what it moved, in whole millimetres and half degrees', () => {
     expect(proposal.moves.length).toBeGreaterThan(0);
     for (const move of proposal.moves) {
-      const grains = move.to / COORDINATE_RULES[move.coordinate].grain;
+      const grains = move.to / COORDINATES[move.coordinate].snapStep;
       expect(grains).toBeCloseTo(Math.round(grains), 6);
     }
   });
@@ -49,9 +50,9 @@ describe('propose', () => {
 
   it('is not beaten by any single coordinate tried on a coarse grid', () => {
     const best = totalTrouble(proposal.report);
-    for (const [coordinate, { scale }] of Object.entries(COORDINATE_RULES)) {
+    for (const [coordinate, { moveUnit: scale }] of Object.entries(COORDINATES)) {
       for (let steps = -8; steps <= 8; steps += 2) {
-        const place = { seat: 0, coordinate: coordinate as keyof typeof COORDINATE_RULES };
+        const place = { seat: 0, coordinate: coordinate as keyof typeof COORDINATES };
         const [fitting, field] = coordinate.split('.') as ['kneePad', 'aftM'];
         const tried = withCoordinate(fit, place, fit.seats[0]![fitting][field] + steps * scale);
         expect(totalTrouble(evaluator.evaluateHolding(tried, before))).toBeGreaterThanOrEqual(best * 0.999);
@@ -130,7 +131,10 @@ describe('whatever fit it is given', () => {
         );
         let rebuilt = fit;
         for (const { seat, coordinate, from, to } of moves) {
-          const { fitting, least, most } = COORDINATE_RULES[coordinate];
+          const {
+            usual: [least, most],
+            fitting,
+          } = COORDINATES[coordinate];
           expect(fit.seats[0]!.locks).not.toContain(fitting);
           expect(to).toBeGreaterThanOrEqual(Math.min(least, from) - 1e-9);
           expect(to).toBeLessThanOrEqual(Math.max(most, from) + 1e-9);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { COORDINATES } from '../../../core/fit/coordinates.ts';
 import { createEvaluator, type Evaluator } from '../../../core/fit/evaluator.ts';
-import { COORDINATE_RULES, coordinateOf, freeCoordinates } from '../../../core/fit/fitting-coordinate.ts';
+import { coordinateOf, freeCoordinates } from '../../../core/fit/fitting-coordinate.ts';
 import type { Seat } from '../../../core/fit/seat-schema.ts';
 import { totalTrouble } from '../../../core/proposal/objective.ts';
 import { propose } from '../../../core/proposal/propose.ts';
@@ -89,7 +90,10 @@ describe('searchMoves', () => {
 
 function isOutside({ fit, places }: Search, x: readonly number[], i: number): boolean {
   const { seat, coordinate } = places[i]!;
-  const { least, most, scale } = COORDINATE_RULES[coordinate];
+  const {
+    usual: [least, most],
+    moveUnit: scale,
+  } = COORDINATES[coordinate];
   const to = coordinateOf(fit.seats[seat]!, coordinate) + x[i]! * scale;
   return to < least - 1e-9 || to > most + 1e-9;
 }
@@ -119,7 +123,7 @@ describe('propose', () => {
     const { moves, report } = propose(evaluator, fit);
     const places = moves.map(({ seat, coordinate }) => ({ seat, coordinate }));
     const search = { evaluator, fit, held: report, places };
-    const x = moves.map((m) => (m.to - m.from) / COORDINATE_RULES[m.coordinate].scale);
+    const x = moves.map((m) => (m.to - m.from) / COORDINATES[m.coordinate].moveUnit);
     const cost = pointAt(search, x).cost;
     x.forEach((_, i) => {
       const without = x.map((d, k) => (k === i ? 0 : d));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { FITTING_COORDINATES } from '../../../core/findings/finding.ts';
-import { COORDINATE_RULES, coordinateOf, withSeatCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, FITTING_COORDINATES } from '../../../core/fit/coordinates.ts';
+import { coordinateOf, withSeatCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import { toldChanges } from '../../../core/show/change-words.ts';
 import { showLength } from '../../../core/show/show-length.ts';
 import { exampleSeat } from '../example/example-fit.ts';
@@ -17,7 +17,7 @@ describe('changes as an athlete is told of them', () => {
 
   it.each(FITTING_COORDINATES)('tell of %s both ways, with the amount', (coordinate) => {
     const seat = exampleSeat();
-    const { unit } = COORDINATE_RULES[coordinate];
+    const { unit } = COORDINATES[coordinate];
     const by = unit === 'm' ? 0.015 : 4;
     const more = told(seat, withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) + by));
     const less = told(seat, withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) - by));

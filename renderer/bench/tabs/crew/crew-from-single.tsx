@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { FitSummary } from '../../../../app/contract/records.ts';
-import { FITTING_COORDINATES } from '../../../../core/findings/finding.ts';
+import { FITTING_COORDINATES } from '../../../../core/fit/coordinates.ts';
 import { coordinateOf } from '../../../../core/fit/fitting-coordinate.ts';
 import type { Seat } from '../../../../core/fit/seat-schema.ts';
 import { seatFromSingle } from '../../../../core/transfer/transfer-fit.ts';

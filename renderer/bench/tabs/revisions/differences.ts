@@ -1,6 +1,6 @@
-import { FITTING_COORDINATES } from '../../../../core/findings/finding.ts';
 import { quantityDefinition } from '../../../../core/findings/quantities.ts';
 import { quantityName } from '../../../../core/findings/sentences.ts';
+import { FITTING_COORDINATES } from '../../../../core/fit/coordinates.ts';
 import type { Fit } from '../../../../core/fit/fit-schema.ts';
 import { coordinateOf } from '../../../../core/fit/fitting-coordinate.ts';
 import type { Report } from '../../../../core/fit/report.ts';

@@ -1,7 +1,7 @@
-import type { FittingCoordinate, Quantity, Unit } from '../../../../core/findings/finding.ts';
+import type { Quantity, Unit } from '../../../../core/findings/finding.ts';
 import { quantityDefinition } from '../../../../core/findings/quantities.ts';
 import { isYesOrNo } from '../../../../core/findings/sentences.ts';
-import { COORDINATE_RULES } from '../../../../core/fit/fitting-coordinate.ts';
+import { type FittingCoordinate, isAngle } from '../../../../core/fit/coordinates.ts';
 import type { Derivative } from '../../../../core/proposal/sensitivity.ts';
 import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
 import type { Format } from '../../../language/format.ts';
@@ -11,7 +11,7 @@ const TURN_DEG = 5;
 
 /** How much of a coordinate one step of the table is, in its own unit. */
 export function stepOf(coordinate: FittingCoordinate, format: Format): number {
-  if (COORDINATE_RULES[coordinate].unit === 'deg') return TURN_DEG;
+  if (isAngle(coordinate)) return TURN_DEG;
   return format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01;
 }
 

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import { FITTING_COORDINATES, type Quantity } from '../../../../core/findings/finding.ts';
+import type { Quantity } from '../../../../core/findings/finding.ts';
 import { quantityName } from '../../../../core/findings/sentences.ts';
-import { COORDINATE_RULES } from '../../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, FITTING_COORDINATES, isAngle } from '../../../../core/fit/coordinates.ts';
 import { LOCKABLE } from '../../../../core/fit/seat-schema.ts';
 import type { Derivative } from '../../../../core/proposal/sensitivity.ts';
 import { useFormat } from '../../../display/use-display.ts';
@@ -13,7 +13,7 @@ import { cellText, hasSlope, shownUnit, stepOf } from './centimetre-cells.ts';
 /** The coordinates of each fitting, in the table's order of columns. */
 const COLUMNS = LOCKABLE.map((fitting) => ({
   fitting,
-  coordinates: FITTING_COORDINATES.filter((c) => COORDINATE_RULES[c].fitting === fitting),
+  coordinates: FITTING_COORDINATES.filter((c) => COORDINATES[c].fitting === fitting),
 }));
 
 /** Opens the whole table of what one centimetre does, over the page. */
@@ -55,7 +55,7 @@ function Slopes() {
   const seat = useFit((state) => state.seat);
   const quantities = useFit(({ report }) => report.quantities);
   const derivatives = useSlow((answers) => (answers.seat === seat ? answers.derivatives : null));
-  if (!derivatives?.[FITTING_COORDINATES[0]]) return <p role="status">{say('centimetre.waiting')}</p>;
+  if (!derivatives?.['kneePad.aftM']) return <p role="status">{say('centimetre.waiting')}</p>;
   const inches = format.lengthUnit === 'in';
   const rows = quantities.filter((q) => hasSlope(q) && (q.seat === seat || q.seat === null));
   return (
@@ -79,7 +79,7 @@ function Slopes() {
                 {say(`measure.${coordinate}`)}
                 <span className="centimetre-step">
                   {say(
-                    COORDINATE_RULES[coordinate].unit === 'deg'
+                    isAngle(coordinate)
                       ? 'centimetre.by-turn'
                       : inches
                         ? 'centimetre.by-place.inch'

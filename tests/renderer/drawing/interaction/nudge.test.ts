@@ -22,35 +22,35 @@ const pad = (view: Grip['view']): Grip => ({ handle: 'kneePad', view });
 describe('arrows go the way they point on the drawing', () => {
   it('to the left is aft', () => {
     const push = pushOf(pad('plan'), 'ArrowLeft', placeIn(left));
-    expect(push).toEqual({ coordinate: 'kneePad.aftM', way: 1 });
+    expect(push).toEqual({ coordinate: 'kneePad.aftM', direction: 1 });
     expect(pushOf({ handle: 'frontFoot', view: 'plan' }, 'ArrowLeft', placeIn(left))).toEqual({
       coordinate: 'frontFoot.forwardM',
-      way: -1,
+      direction: -1,
     });
   });
 
   it('up in the plan is to port: out for a left paddler, in for a right one', () => {
-    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(left))?.way).toBe(1);
-    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(right))?.way).toBe(-1);
+    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(left))?.direction).toBe(1);
+    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(right))?.direction).toBe(-1);
   });
 
   it('from behind port is on the left', () => {
     expect(pushOf(pad('section'), 'ArrowLeft', placeIn(left))).toEqual({
       coordinate: 'kneePad.outM',
-      way: 1,
+      direction: 1,
     });
     expect(pushOf(pad('section'), 'ArrowUp', placeIn(left))).toEqual({
       coordinate: 'kneePad.heightM',
-      way: 1,
+      direction: 1,
     });
   });
 
   it('down the shaft is farther from the grip; a view that does not move that way does nothing', () => {
-    expect(pushOf({ handle: 'lowerHand', view: 'profile' }, 'ArrowDown', placeIn(left))?.way).toBe(1);
+    expect(pushOf({ handle: 'lowerHand', view: 'profile' }, 'ArrowDown', placeIn(left))?.direction).toBe(1);
     expect(pushOf({ handle: 'frontFoot', view: 'section' }, 'ArrowUp', placeIn(left))).toBeNull();
     expect(pushOf({ handle: 'frontFoot', view: 'profile' }, 'ArrowUp', placeIn(left))).toEqual({
       coordinate: 'frontFoot.heightM',
-      way: 1,
+      direction: 1,
     });
     expect(arrowKey('Tab')).toBeNull();
   });
@@ -65,8 +65,8 @@ describe('steps are the same everywhere', () => {
   });
 
   it('a thousand nudges there and back end where they began', () => {
-    const there: Push = { coordinate: 'kneePad.aftM', way: 1 };
-    const back: Push = { coordinate: 'kneePad.aftM', way: -1 };
+    const there: Push = { coordinate: 'kneePad.aftM', direction: 1 };
+    const back: Push = { coordinate: 'kneePad.aftM', direction: -1 };
     const start = placeIn(left);
     let fit = left;
     for (let k = 0; k < 2000; k++) {
@@ -90,11 +90,11 @@ describe('hardware with holes', () => {
   const hardware = { ...left.boat.hardware, padHolePitchM: 0.02 };
   const drilled: Fit = { ...left, boat: { ...left.boat, hardware } };
   const rail = railOf('kneePad.aftM', { fit: drilled, report: evaluateFit(drilled), seat: 0 });
-  const push: Push = { coordinate: 'kneePad.aftM', way: 1 };
+  const push: Push = { coordinate: 'kneePad.aftM', direction: 1 };
 
   it('an arrow goes to the next hole that way, from between two holes too', () => {
     expect(nudged(placeIn(drilled), push, { rail, press: plain })).toBe(0.18);
-    expect(nudged(placeIn(drilled), { ...push, way: -1 }, { rail, press: plain })).toBe(0.16);
+    expect(nudged(placeIn(drilled), { ...push, direction: -1 }, { rail, press: plain })).toBe(0.16);
   });
 
   it('with Alt it leaves the holes', () => {

@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawnTo, nearestHole, rounded, settled } from '../../../../renderer/drawing/interaction/snap.ts';
+import { drawnTo, nearestHole, rounded, snapped } from '../../../../renderer/drawing/interaction/snap.ts';
 import type { Rail } from '../../../../renderer/drawing/view/limits.ts';
 
 const SEED = 17;
 const rail: Rail = { least: 0, most: 0.4, utmost: [-0.6, 1.2], bandLeast: 0.15, bandMost: 0.2, pitch: null };
-const how = { magnet: 0.03, grain: 0.001, still: 0.0001, free: false, start: 0.175 };
+const how = { magnet: 0.03, snapStep: 0.001, still: 0.0001, free: false, start: 0.175 };
 const pull = fc.double({ min: -3, max: 3, noNaN: true });
 
 describe('a pulled value comes to rest', () => {
   it('inside the hardware’s travel, on a whole millimetre', () => {
     fc.assert(
       fc.property(pull, (asked) => {
-        const rest = settled(asked, rail, how);
+        const rest = snapped(asked, rail, how);
         expect(rest).toBeGreaterThanOrEqual(0);
         expect(rest).toBeLessThanOrEqual(0.4);
         expect(Math.abs(rest * 1000 - Math.round(rest * 1000))).toBeLessThan(1e-6);
@@ -22,34 +22,34 @@ describe('a pulled value comes to rest', () => {
   });
 
   it('with Alt held beyond the travel, but inside what can be', () => {
-    expect(settled(0.7, rail, { ...how, free: true })).toBe(0.7);
-    expect(settled(9, rail, { ...how, free: true })).toBe(1.2);
+    expect(snapped(0.7, rail, { ...how, free: true })).toBe(0.7);
+    expect(snapped(9, rail, { ...how, free: true })).toBe(1.2);
   });
 
   it('is not thrown back into a travel that it stood outside of', () => {
-    expect(settled(0.55, rail, { ...how, start: 0.55 })).toBe(0.55);
-    expect(settled(0.6, rail, { ...how, start: 0.55 })).toBe(0.55);
+    expect(snapped(0.55, rail, { ...how, start: 0.55 })).toBe(0.55);
+    expect(snapped(0.6, rail, { ...how, start: 0.55 })).toBe(0.55);
   });
 
   it('on a hole where there are holes, and off them with Alt', () => {
     const drilled = { ...rail, pitch: 0.02 };
     fc.assert(
       fc.property(pull, (asked) => {
-        const rest = settled(asked, drilled, how);
+        const rest = snapped(asked, drilled, how);
         expect(Math.abs(rest / 0.02 - Math.round(rest / 0.02))).toBeLessThan(1e-6);
       }),
       { seed: SEED },
     );
-    expect(settled(0.187, drilled, { ...how, free: true })).toBe(0.187);
+    expect(snapped(0.187, drilled, { ...how, free: true })).toBe(0.187);
   });
 
   it('where it was taken up when it is not pulled that way, on a millimetre or not', () => {
-    expect(settled(0.15203, rail, { ...how, start: 0.152 })).toBe(0.152);
-    expect(settled(0.16774, rail, { ...how, start: 0.1677 })).toBe(0.1677);
+    expect(snapped(0.15203, rail, { ...how, start: 0.152 })).toBe(0.152);
+    expect(snapped(0.16774, rail, { ...how, start: 0.1677 })).toBe(0.1677);
   });
 
   it('where it was taken up when the pull is no number', () => {
-    expect(settled(Number.NaN, rail, how)).toBe(0.175);
+    expect(snapped(Number.NaN, rail, how)).toBe(0.175);
   });
 });
 

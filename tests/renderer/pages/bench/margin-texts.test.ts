@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { FITTING_COORDINATES } from '../../../../core/findings/finding.ts';
+import { FITTING_COORDINATES } from '../../../../core/fit/coordinates.ts';
 import { createEvaluator } from '../../../../core/fit/evaluator.ts';
 import { withCoordinate } from '../../../../core/fit/fitting-coordinate.ts';
 import { derivativesTo } from '../../../../core/proposal/sensitivity.ts';
 import { changeText, withChange } from '../../../../renderer/bench/change-text.ts';
-import { COORDINATES_OF } from '../../../../renderer/bench/coordinates.ts';
 import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
 import { effectsText } from '../../../../renderer/pages/bench/effects.ts';
@@ -64,12 +63,6 @@ describe('a proposed change in words', () => {
     };
     expect(withChange(fixed, change).seats[0]!.rearRest.strap).toBe('releases');
     expect(withChange(fixed, change).boat).toBe(fit.boat);
-  });
-});
-
-describe('the measures beside the drawing', () => {
-  it('show every coordinate that a proposal may move, once', () => {
-    expect(Object.values(COORDINATES_OF).flat().sort()).toEqual([...FITTING_COORDINATES].sort());
   });
 });
 
