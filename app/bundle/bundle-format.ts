@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { PhotoMime } from '../contract/photos.ts';
 import { instant } from '../contract/records.ts';
+import { erasedPerson } from '../store/erased-people.ts';
 import { incomingAthlete, incomingBoat, incomingPaddle, removedPhoto } from '../store/incoming.ts';
 
 /** Written into every bundle, so that a later program knows what it reads. */
@@ -36,6 +37,7 @@ export const bundleContents = z.strictObject({
 export const bundleAthletes = z.array(incomingAthlete).max(100_000);
 export const bundleBoats = z.array(incomingBoat).max(100_000);
 export const bundlePaddles = z.array(incomingPaddle).max(100_000);
+export const bundleErased = z.array(erasedPerson).max(100_000);
 export const bundleRemovedPhotos = z.array(removedPhoto).max(100_000);
 
 /** The only names a bundle may hold. Nothing is ever written under them, so they cannot lead anywhere. */
@@ -45,6 +47,7 @@ export const BUNDLE_NAMES = {
   athletes: /^athletes\.json$/,
   boats: /^boats\.json$/,
   paddles: /^paddles\.json$/,
+  erased: /^erased\.json$/,
   removedPhotos: /^removed-photos\.json$/,
   fit: /^fits\/[0-9a-f-]{36}\.json$/,
   photo: /^photos\/[0-9a-f-]{36}\.(jpg|png|webp)$/,
@@ -67,6 +70,7 @@ export const READ_ME = `This is a bundle of Kneelwright: everything that was kep
 It is an ordinary zip file of UTF-8 text, but for the photographs. Import it in the program, or read it with anything that reads JSON.
 
 bundle.json     what this is, when it was made, and every other file with its size and SHA-256
+erased.json     that people were erased, by salted digests: no names; they do not come back by an older file
 athletes.json   all athletes: body, tape measures, limits, consents, every earlier measuring. Lengths in metres, masses
                 in kilograms, angles in degrees
 boats.json      all boats: hull, floorboard, hardware, stock, seats, and which photographs there are

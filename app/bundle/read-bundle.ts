@@ -8,6 +8,7 @@ import {
   bundleAthletes,
   bundleBoats,
   bundleContents,
+  bundleErased,
   bundlePaddles,
   bundleRemovedPhotos,
   photoFileName,
@@ -77,6 +78,9 @@ function itemsOf(file: BundleFile): Incoming[] {
   }
   if (BUNDLE_NAMES.paddles.test(file.name)) {
     return parseFile(file, bundlePaddles).map((item) => ({ kind: 'paddle', item }));
+  }
+  if (BUNDLE_NAMES.erased.test(file.name)) {
+    return parseFile(file, bundleErased).map((item) => ({ kind: 'erased', item }));
   }
   if (BUNDLE_NAMES.removedPhotos.test(file.name)) {
     return parseFile(file, bundleRemovedPhotos).map((item) => ({ kind: 'removed-photo', item }));

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { Zip, ZipDeflate } from 'fflate';
 import type { z } from 'zod';
+import { listErased } from '../store/erased-people.ts';
 import { openPhoto } from '../store/photos.ts';
 import {
   readIncomingAthletes,
@@ -22,6 +23,7 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
   const add = (name: string, content: string | Uint8Array) => files.push(packed.add(name, content));
 
   add('READ-ME.txt', READ_ME);
+  add('erased.json', JSON.stringify(listErased(store.db), null, 1));
   add('athletes.json', JSON.stringify(readIncomingAthletes(store.db), null, 1));
   yield;
   const boats = readIncomingBoats(store.db);

@@ -7,6 +7,7 @@ import { measuringSchema } from '../../core/fit/measuring-schema.ts';
 import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { stockSchema } from '../../core/fit/stock-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
+import { conflictChoice, fieldConflict } from './conflicts.ts';
 import { displayRecord } from './display.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
 import { photoCaption, photoData, photoMime, photoRecord } from './photos.ts';
@@ -85,7 +86,15 @@ export const contract = {
   /** What `athletes.erase` would take away. */
   'athletes.previewErase': entry(byId, erasure),
   /** Takes an athlete out of the store and its backups for good. `name` must be the athlete's name as it stands. */
-  'athletes.erase': entry(z.strictObject({ id, name: z.string().max(200) }), erasureReport),
+  'athletes.erase': entry(
+    z.strictObject({
+      id,
+      name: z.string().max(200),
+      /** How far the name is taken out of words that stay. */
+      clear: z.enum(['none', 'full-names', 'parts-too']).default('full-names'),
+    }),
+    erasureReport,
+  ),
   /** Keeps a table of athletes that has been checked row by row: all of them or none, after a backup of the present. */
   'athletes.takeIn': entry(
     z.strictObject({ athletes: z.array(athleteSchema).min(1).max(2000) }),
@@ -187,6 +196,10 @@ export const contract = {
     z.strictObject({ handle: id }),
     z.strictObject({ changes: mergeCounts, presentKeptAs: backupRecord }),
   ),
+  /** Fields that were changed on two computers at once, to be decided. */
+  'conflicts.list': entry(nothing, z.array(fieldConflict)),
+  /** Lets one of a field's values stand, here and wherever this store's changes come. Gives what is left to decide. */
+  'conflicts.decide': entry(conflictChoice, z.array(fieldConflict)),
   /** A set-out sheet, full-size templates or a take-home page, handed to the person as a file. */
   'paper.export': entry(exportInput, exportOutput),
   /** A table handed to the person as a CSV file. */

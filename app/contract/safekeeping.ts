@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { recordKind } from './conflicts.ts';
 import { id, instant } from './records.ts';
 
 /** A backup of the whole store, in the data folder's `backups`. */
@@ -74,6 +75,17 @@ export const erasure = z.strictObject({
   drafts: count,
   trials: count,
   measurings: count,
+  /** Where else the name stands, in words that stay. */
+  words: z.array(
+    z.strictObject({
+      kind: recordKind,
+      /** What the record is called. */
+      title: z.string(),
+      text: z.string(),
+      /** The full name stands there; else only a part of it, which may be somebody else's. */
+      full: z.boolean(),
+    }),
+  ),
 });
 
 export const erasureReport = erasure.extend({

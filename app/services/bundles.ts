@@ -6,6 +6,7 @@ import { bundleLength, bundleSteps } from '../bundle/write-bundle.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { takeBackup } from '../store/backups.ts';
+import { eraseErased } from '../store/erase-everywhere.ts';
 import type { Incoming } from '../store/incoming.ts';
 import { mergeSteps } from '../store/merge.ts';
 import type { MergeCounts } from '../store/merge-counts.ts';
@@ -61,6 +62,8 @@ export async function importBundle(
   const taken = await takeIn(program, bytes, 'keep');
   if (!taken.ok) return taken;
   program.bundles.delete(handle);
+  // Whoever was erased elsewhere goes here too, and from every copy: that of the present as well.
+  await program.gate.alone(async () => eraseErased(program.store));
   return done({ changes: taken.value.changes, presentKeptAs });
 }
 

@@ -1,7 +1,9 @@
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Backup, takeBackup } from '../store/backups.ts';
+import type { Erasure } from '../store/erase.ts';
 import { eraseEverywhere, previewErasure } from '../store/erase-everywhere.ts';
+import { recordTitle } from '../store/record-title.ts';
 import { restoreBackup } from '../store/restore.ts';
 import { athletes } from '../store/roster.ts';
 import { done, missing, type Program, refused } from './program.ts';
@@ -32,21 +34,35 @@ export function previewErase(
   { id }: ParsedInput<'athletes.previewErase'>,
 ): CallResult<CallOutput<'athletes.previewErase'>> {
   const name = athleteName(store, id);
-  return name === null ? missing('athlete') : done(previewErasure(store, { id, name }));
+  return name === null ? missing('athlete') : done(withTitles(store, previewErasure(store, { id, name })));
 }
 
 /** Erases an athlete for good, once the name has been given as it stands. */
 export function erase(
   { gate, store }: Program,
-  { id, name }: ParsedInput<'athletes.erase'>,
+  { id, name, clear }: ParsedInput<'athletes.erase'>,
 ): Promise<CallResult<CallOutput<'athletes.erase'>>> {
   return gate.alone(async () => {
     const known = athleteName(store, id);
     if (known === null) return missing('athlete');
     if (known.trim() !== name.trim()) return refused('not-allowed', SENTENCES['erase-name'](known));
-    const erased = eraseEverywhere(store, { id, name: known });
-    return done({ ...erased, message: SENTENCES['erase-reach'](erased.copiesLeft.length) });
+    const erased = eraseEverywhere(store, { id, name: known }, clear);
+    return done({
+      ...withTitles(store, erased),
+      message: SENTENCES['erase-reach'](erased.copiesLeft.length),
+    });
   });
+}
+
+/** The places in which the name stands, each with what its record is called. */
+function withTitles<E extends Erasure>(store: Program['store'], erasure: E) {
+  const words = erasure.words.map(({ kind, id, text, full }) => ({
+    kind,
+    title: recordTitle(store, { kind, id }),
+    text,
+    full,
+  }));
+  return { ...erasure, words };
 }
 
 /** The name as listed; an athlete whose own row does not read can be erased as well. */

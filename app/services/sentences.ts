@@ -59,6 +59,10 @@ export const SENTENCES = {
     `An erasure that was cut short has been finished. These older copies could not be rewritten; delete them by hand: ${paths.join(', ')}.`,
   'choose-bundle': 'Bundle to import',
   'bundle-refused': 'This bundle was not taken in. Nothing was changed. What is wrong with it:',
+  'conflict-gone':
+    'This has been decided already, or was changed meanwhile. Nothing was changed. Look at the list again.',
+  'conflict-unsound':
+    'With this value the record would not be complete. Nothing was changed. Decide for the other value, then change it on its own page.',
   'no-such-bundle': 'This bundle is no longer at hand. Nothing was changed. Choose the file again.',
   'nobody-there':
     'Nobody kneels in this seat, so there is nothing to set out or to show. No file was made. Choose a seat with an athlete.',

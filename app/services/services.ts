@@ -18,6 +18,7 @@ import { athletes, boats, paddles } from '../store/roster.ts';
 import { fitsOfAthlete, timelineOf } from '../store/timeline.ts';
 import { listTrials, saveTrial, setTrialArchived } from '../store/trials.ts';
 import { exportBundle, importBundle, previewBundle } from './bundles.ts';
+import { decide, openConflicts } from './conflicts.ts';
 import { keepDisplay, readDisplayFile } from './display.ts';
 import { exportPaper } from './export-paper.ts';
 import { exportTable } from './export-table.ts';
@@ -109,6 +110,8 @@ export const services: Services = {
   'bundle.export': exportBundle,
   'bundle.preview': previewBundle,
   'bundle.import': importBundle,
+  'conflicts.list': (program) => done(openConflicts(program)),
+  'conflicts.decide': decide,
   'paper.export': exportPaper,
   'tables.export': exportTable,
   'work.progress': ({ work }) => done(work.progress()),

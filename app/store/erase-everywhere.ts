@@ -1,16 +1,19 @@
-import { copyFileSync, existsSync, readdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, readFileSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { z } from 'zod';
+import type { Leaves } from '../changes/record-state.ts';
 import { writeWhole } from '../shell/write-whole.ts';
-import { type Erasure, eraseAthlete } from './erase.ts';
-import type { Person } from './erase-from-fit.ts';
+import { copiesOf, sweepLeftovers } from './copies.ts';
+import { type ClearWords, type Erasure, eraseAthlete } from './erase.ts';
+import { addErased, type ErasedPerson, erasedButHere, erasedMark, listErased } from './erased-people.ts';
 import { damageOf } from './integrity.ts';
 import { syncFile } from './migrate.ts';
+import { knownIn, type Person, personSchema } from './person.ts';
+import { readLeaves } from './record-rows.ts';
+import type { RecordRef } from './record-versions.ts';
 import { atomically, type Store } from './store.ts';
-
-/** Folders beside the store that hold older copies of it. */
-const COPY_FOLDERS = ['backups', 'before-upgrade', 'set-aside'];
+import { noteChange } from './track.ts';
 
 /** What was erased, and which files could not be rewritten. */
 export interface ErasedEverywhere extends Erasure {
@@ -19,46 +22,112 @@ export interface ErasedEverywhere extends Erasure {
   readonly copiesLeft: string[];
 }
 
+/** Whom to erase, by the name in the list. */
+interface Listed {
+  readonly id: string;
+  readonly name: string;
+}
+
 /** Says what erasing would take away, by doing it and taking it back. */
-export function previewErasure(store: Store, person: Person): Erasure {
+export function previewErasure(store: Store, listed: Listed): Erasure {
   const undo = new Error('a preview is taken back');
-  let erasure: Erasure = { fits: [], crewFits: [], revisions: 0, drafts: 0, trials: 0, measurings: 0 };
+  const person = knownIn(store.db, { ...listed, formerNames: [], guardians: [] });
+  let erasure: Erasure | null = null;
   try {
     atomically(store, () => {
-      erasure = eraseAthlete(store.db, person);
+      erasure = eraseAthlete(store.db, person, { clear: 'parts-too', touch: () => {} });
       throw undo;
     });
   } catch (error) {
     if (error !== undo) throw error;
   }
-  return erasure;
+  return erasure!;
 }
 
 /** Lies in the data folder while an erasure is under way, so that one cut short is finished at the next start. */
 const UNFINISHED = 'erasure-under-way.json';
-const unfinished = z.strictObject({ id: z.string(), name: z.string() });
+const unfinished = personSchema.extend({
+  clear: z.enum(['none', 'full-names', 'parts-too']).default('full-names'),
+});
 
 /**
  * Erases an athlete from the store and from every copy of it in the data folder. Freed pages are overwritten
- * (`secure_delete`), the log is emptied and the file is written anew, so that nothing is left between the rows.
+ * (`secure_delete`), the log is emptied and the file is written anew, so that nothing is left between the rows. What work
+ * that was cut short has left behind goes first. Only a digest of the identifier stays, so that the person cannot come back
+ * with an older file.
  */
-export function eraseEverywhere(store: Store, person: Person): ErasedEverywhere {
+export function eraseEverywhere(
+  store: Store,
+  listed: Listed,
+  clear: ClearWords = 'full-names',
+): ErasedEverywhere {
+  sweepLeftovers(store.folder);
+  const person = knownEverywhere(store, { formerNames: [], guardians: [], ...listed });
   const note = join(store.folder, UNFINISHED);
-  writeWhole(note, Buffer.from(JSON.stringify(person)));
-  const erasure = atomically(store, () => eraseAthlete(store.db, person));
+  writeWhole(note, Buffer.from(JSON.stringify({ ...person, clear })));
+  const mark = erasedMark(listErased(store.db), person.id);
+  const erasure = atomically(store, () => {
+    addErased(store.db, mark);
+    return eraseHere(store, person, clear);
+  });
   compact(store);
   const copies = copiesOf(store.folder);
-  const left = copies.filter((path) => !rewritten(path, person));
+  const left = copies.filter((path) => !rewritten(path, { person, clear, mark }));
   rmSync(note, { force: true });
   return { ...erasure, copiesRewritten: copies.length - left.length, copiesLeft: left };
 }
 
-/** Finishes an erasure that a crash cut short; gives the copies that could not be rewritten. */
+/**
+ * At the start: sweeps what was left behind, finishes an erasure that a crash cut short, and erases whoever is here again
+ * although they were erased. Gives the copies that could not be rewritten.
+ */
 export function finishErasures(store: Store): readonly string[] {
+  sweepLeftovers(store.folder);
+  const left: string[] = [];
   const note = join(store.folder, UNFINISHED);
-  if (!existsSync(note)) return [];
-  const person = unfinished.safeParse(JSON.parse(readFileSync(note, 'utf8')));
-  return person.success ? eraseEverywhere(store, person.data).copiesLeft : [];
+  if (existsSync(note)) {
+    const person = unfinished.safeParse(json(readFileSync(note, 'utf8')));
+    if (person.success) left.push(...eraseEverywhere(store, person.data, person.data.clear).copiesLeft);
+  }
+  return [...left, ...eraseErased(store)];
+}
+
+/** Erases everybody who was erased elsewhere and is here; gives the copies that could not be rewritten. */
+export function eraseErased(store: Store): string[] {
+  return erasedButHere(store.db).flatMap((listed) => eraseEverywhere(store, listed).copiesLeft);
+}
+
+/** Erases from the open store; what changes of records that stay is an edit like any other, and travels. */
+function eraseHere(store: Store, person: Person, clear: ClearWords): Erasure {
+  const before = new Map<string, { ref: RecordRef; leaves: Leaves | null }>();
+  const touch = (ref: RecordRef) => {
+    const key = `${ref.kind} ${ref.id}`;
+    if (!before.has(key)) before.set(key, { ref, leaves: readLeaves(store, ref, 'as-kept') });
+  };
+  const erasure = eraseAthlete(store.db, person, { clear, touch });
+  for (const { ref, leaves } of before.values()) {
+    const after = readLeaves(store, ref, 'as-kept');
+    if (after) noteChange(store, ref, { before: leaves, after });
+  }
+  return erasure;
+}
+
+/** A person with the names and guardians that this store and its copies know of. */
+function knownEverywhere({ db, folder }: Store, person: Person): Person {
+  return copiesOf(folder).reduce(
+    (known, path) => {
+      let copy: Database.Database | null = null;
+      try {
+        copy = new Database(path, { readonly: true });
+        return knownIn(copy, known);
+      } catch {
+        return known;
+      } finally {
+        copy?.close();
+      }
+    },
+    knownIn(db, person),
+  );
 }
 
 function compact({ db }: Store): void {
@@ -71,15 +140,11 @@ function compact({ db }: Store): void {
   }
 }
 
-function copiesOf(folder: string): string[] {
-  return COPY_FOLDERS.map((name) => join(folder, name))
-    .filter((place) => existsSync(place))
-    .flatMap((place) => readdirSync(place).map((name) => join(place, name)))
-    .filter((path) => path.endsWith('.db'));
-}
-
 /** Rewrites one copy beside itself and puts it in its place; false leaves it exactly as it was. */
-function rewritten(path: string, person: Person): boolean {
+function rewritten(
+  path: string,
+  { person, clear, mark }: { person: Person; clear: ClearWords; mark: ErasedPerson },
+): boolean {
   const beside = `${path}.part`;
   let copy: Database.Database | null = null;
   try {
@@ -88,7 +153,10 @@ function rewritten(path: string, person: Person): boolean {
     copy = new Database(beside);
     copy.pragma('secure_delete = ON');
     const db = copy;
-    db.transaction(() => eraseAthlete(db, person)).immediate();
+    db.transaction(() => {
+      eraseAthlete(db, person, { clear, touch: () => {} });
+      if (db.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'erased_people'").get()) addErased(db, mark);
+    }).immediate();
     db.pragma('journal_mode = DELETE');
     db.exec('VACUUM');
     if (damageOf(db, 'whole') !== null) return false;
@@ -102,5 +170,13 @@ function rewritten(path: string, person: Person): boolean {
   } finally {
     copy?.close();
     for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(beside + ending, { force: true });
+  }
+}
+
+function json(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
   }
 }

@@ -1,8 +1,4 @@
-/** Whom to erase. */
-export interface Person {
-  readonly id: string;
-  readonly name: string;
-}
+import { fullNames, nameParts, type Person } from './person.ts';
 
 interface LooseSeat {
   readonly athlete?: { readonly id?: unknown; readonly name?: unknown } | null;
@@ -17,18 +13,17 @@ export interface LooseFit {
 
 /** Stands where a name stood. */
 const NAME_GONE = '(erased)';
-/** Parts of a name shorter than this are left in free text: they are too often words of their own. */
-const SHORTEST_PART = 3;
 
 /** Whether a seat is this person's: by identifier, or by name where the seat's copy has no identifier. */
 export function isOf({ athlete }: LooseSeat, person: Person): boolean {
   if (!athlete) return false;
-  return athlete.id === person.id || (athlete.id === undefined && athlete.name === person.name);
+  if (athlete.id !== undefined) return athlete.id === person.id;
+  return [person.name, ...person.formerNames].includes(String(athlete.name));
 }
 
 /** A fit with this person's seats empty, what was set for this body taken out, and the name gone from all words. */
 export function withoutPerson<F extends LooseFit>(fit: F, person: Person): F {
-  const words = (text: unknown) => (typeof text === 'string' ? withoutName(text, person.name) : text);
+  const words = (text: unknown) => (typeof text === 'string' ? withoutName(text, person) : text);
   return {
     ...fit,
     ...('name' in fit ? { name: words(fit.name) } : {}),
@@ -43,15 +38,26 @@ export function withoutPerson<F extends LooseFit>(fit: F, person: Person): F {
   };
 }
 
-/** A text with a name, and every part of it that is long enough to be told from a word, taken out. */
-export function withoutName(text: string, name: string): string {
-  const parts = name.split(/\s+/).filter((part) => part.length >= SHORTEST_PART);
-  return [name, ...parts].reduce(
-    (left, part) => left.replace(new RegExp(`(?<!\\p{L})${escaped(part)}(?!\\p{L})`, 'giu'), NAME_GONE),
-    text,
-  );
+/**
+ * A text with a person's names and guardians taken out; and, unless only full names are meant, every part of a name that is
+ * long enough to be told from a word.
+ */
+export function withoutName(text: string, person: Person, how: NamesMeant = 'parts-too'): string {
+  return nameCleaner(person, how)(text);
 }
 
-function escaped(text: string): string {
-  return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+/** Which words of a name are meant. */
+export type NamesMeant = 'full-names' | 'parts-too';
+
+/** The same for many texts: the names are looked at once. */
+export function nameCleaner(person: Person, how: NamesMeant): (text: string) => string {
+  const words = [...fullNames(person), ...(how === 'parts-too' ? nameParts(person) : [])];
+  if (words.length === 0) return (text) => text;
+  const pattern = new RegExp(`(?<!\\p{L})(?:${words.map(escaped).join('|')})(?!\\p{L})`, 'giu');
+  return (text) => text.replace(pattern, NAME_GONE);
+}
+
+/** A word as it is looked for: every sign stands for itself, any space for any other. */
+function escaped(word: string): string {
+  return word.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&').replace(/\s+/g, '\\s+');
 }

@@ -1,7 +1,9 @@
 import type Database from 'better-sqlite3';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { revisionAnswers } from '../contract/records.ts';
-import { type Person, withoutName } from './erase-from-fit.ts';
+import type { ClearHow } from './clear-words.ts';
+import { withoutName } from './erase-from-fit.ts';
+import type { Person } from './person.ts';
 import { searchText } from './search-text.ts';
 import { trialWords } from './trials.ts';
 
@@ -17,7 +19,7 @@ export function hasTrials(db: Database.Database): boolean {
 export function eraseTrials(
   db: Database.Database,
   person: Person,
-  { alone, crews }: { alone: readonly string[]; crews: readonly string[] },
+  { alone, crews, touch }: { alone: readonly string[]; crews: readonly string[]; touch: ClearHow['touch'] },
 ): string[] {
   if (!hasTrials(db)) return [];
   const rows = db
@@ -35,7 +37,9 @@ export function eraseTrials(
     forget.run(id);
   }
   for (const row of rows) {
-    if (!goes(row) && crews.includes(row.fitId)) rewriteNotes(db, row, person);
+    if (goes(row) || !crews.includes(row.fitId)) continue;
+    touch({ kind: 'trial', id: row.id });
+    rewriteNotes(db, row, person);
   }
   return gone;
 }
@@ -47,7 +51,7 @@ function rewriteNotes(db: Database.Database, row: { id: string; text: string }, 
     db.prepare('DELETE FROM trials WHERE id = ?').run(row.id);
     return;
   }
-  const cleaned = { ...trial, notes: withoutName(trial.notes, person.name) };
+  const cleaned = { ...trial, notes: withoutName(trial.notes, person) };
   db.prepare('UPDATE trials SET trial = ?, search = ? WHERE id = ?').run(
     JSON.stringify(cleaned),
     trialWords(cleaned),

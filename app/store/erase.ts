@@ -1,10 +1,12 @@
 import type Database from 'better-sqlite3';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
-import { isOf, type LooseFit, type Person, withoutPerson } from './erase-from-fit.ts';
+import { type ClearHow, clearWords, type WordPlace } from './clear-words.ts';
+import { isOf, type LooseFit, withoutPerson } from './erase-from-fit.ts';
 import { eraseMeasurings } from './erase-measurings.ts';
 import { eraseTrials, hasTrials, wordsWithoutTrials } from './erase-trials.ts';
 import { dropWaitingValues, eraseVersionsOf } from './erase-versions.ts';
 import { listEntry } from './fit-list-entry.ts';
+import { fullNames, type Person } from './person.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
 
 /** What an erasure takes away, or took away. */
@@ -18,7 +20,12 @@ export interface Erasure {
   readonly trials: number;
   /** Days on which something was measured. */
   readonly measurings: number;
+  /** Where else the name stands, in words that stay; from there it is taken as far as was asked. */
+  readonly words: WordPlace[];
 }
+
+/** How far names are cleared from words that stay: not at all, full names, or every part of a name too. */
+export type ClearWords = 'none' | ClearHow['how'];
 
 interface Kept {
   readonly table: 'revisions' | 'drafts';
@@ -33,13 +40,18 @@ interface Kept {
  * alone, and the seat in every revision and draft of a crew. Runs inside the caller's transaction, so that a preview
  * can take it back. What cannot be read but names the athlete goes too.
  */
-export function eraseAthlete(db: Database.Database, person: Person): Erasure {
+export function eraseAthlete(
+  db: Database.Database,
+  person: Person,
+  { clear, touch }: { clear: ClearWords; touch: ClearHow['touch'] },
+): Erasure {
   const touched = keptWith(db, person);
   const fitIds = [...new Set(touched.map(({ fitId }) => fitId))];
   const alone = fitIds.filter((fitId) => isAlone(db, fitId, person));
   const crews = fitIds.filter((fitId) => !alone.includes(fitId));
-  const gone = eraseTrials(db, person, { alone, crews });
-  const erasure: Erasure = {
+  for (const id of crews) touch({ kind: 'fit', id });
+  const gone = eraseTrials(db, person, { alone, crews, touch });
+  const erasure = {
     fits: namesOf(db, alone),
     crewFits: namesOf(db, crews),
     revisions: touched.filter(({ table }) => table === 'revisions').length,
@@ -50,28 +62,34 @@ export function eraseAthlete(db: Database.Database, person: Person): Erasure {
   withRevisionsUnlocked({ db }, revisionIds(db, fitIds), () => {
     for (const fitId of alone) eraseFit(db, fitId);
     for (const kept of touched) if (crews.includes(kept.fitId)) eraseFromKept(db, kept, person);
-    for (const fitId of crews) renewListEntry(db, fitId, person);
+    for (const fitId of crews) clearRevisionWords(db, fitId, person);
+    for (const fitId of crews) renewListEntry(db, fitId);
     wordsWithoutTrials(db, crews, { person, gone });
   });
   db.prepare('DELETE FROM athletes WHERE id = ?').run(person.id);
   eraseVersionsOf(db, 'athlete', [person.id]);
   eraseVersionsOf(db, 'fit', alone);
   eraseVersionsOf(db, 'trial', gone);
-  dropWaitingValues(db, [person.id, jsonInside(person.name)]);
+  const mentions = [person.id, ...fullNames(person).map(jsonInside)];
+  dropWaitingValues(db, mentions);
   db.prepare(
-    "DELETE FROM quarantine WHERE (table_name = 'athletes' AND row_id = @id) OR instr(raw, @id) OR instr(raw, @name)",
-  ).run({ id: person.id, name: jsonInside(person.name) });
-  return erasure;
+    `DELETE FROM quarantine WHERE (table_name = 'athletes' AND row_id = ?)
+       OR EXISTS (SELECT 1 FROM json_each(?) AS one WHERE instr(raw, one.value))`,
+  ).run(person.id, JSON.stringify(mentions));
+  const words = clear === 'none' ? [] : clearWords(db, person, { how: clear, touch });
+  const renamed = new Set(words.flatMap(({ kind, id }) => (kind === 'fit' ? [id] : [])));
+  for (const fitId of renamed) renewListEntry(db, fitId);
+  return { ...erasure, words };
 }
 
 /** Every revision and draft that names the athlete, by identifier or, where it has none, by name. */
 function keptWith(db: Database.Database, person: Person): Kept[] {
-  const mentions = { id: person.id, name: jsonInside(person.name) };
+  const mentions = JSON.stringify([person.id, ...[person.name, ...person.formerNames].map(jsonInside)]);
   const rows = (table: Kept['table'], key: string) =>
     db
-      .prepare<[object], Kept>(
+      .prepare<[string], Kept>(
         `SELECT '${table}' AS "table", ${key} AS key, fit_id AS fitId, fit AS text FROM ${table}
-         WHERE instr(fit, @id) OR instr(fit, @name)`,
+         WHERE EXISTS (SELECT 1 FROM json_each(?) AS one WHERE instr(fit, one.value))`,
       )
       .all(mentions)
       .filter(({ text }) => {
@@ -119,8 +137,8 @@ function eraseFromKept(db: Database.Database, kept: Kept, person: Person): void 
   );
 }
 
-/** The list entry of a crew fit, and the words of all of its revisions, without the athlete's name. */
-function renewListEntry(db: Database.Database, fitId: string, person: Person): void {
+/** The words of all revisions of a crew fit, without the athlete's name. */
+function clearRevisionWords(db: Database.Database, fitId: string, person: Person): void {
   const words = db
     .prepare<[string], { id: string; name: string; reason: string }>(
       'SELECT id, name, reason FROM revisions WHERE fit_id = ?',
@@ -130,6 +148,10 @@ function renewListEntry(db: Database.Database, fitId: string, person: Person): v
   for (const { id, name, reason } of words) {
     update.run(withoutPerson({ name }, person).name, withoutPerson({ name: reason }, person).name, id);
   }
+}
+
+/** The list entry of a fit as its newest state now says. */
+function renewListEntry(db: Database.Database, fitId: string): void {
   const newest = db
     .prepare(
       `SELECT fit FROM drafts WHERE fit_id = @fitId UNION ALL

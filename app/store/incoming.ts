@@ -7,6 +7,7 @@ import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { photoCaption, photoMime } from '../contract/photos.ts';
 import { id, instant, revisionAnswers } from '../contract/records.ts';
+import type { ErasedPerson } from './erased-people.ts';
 import { recordVersions } from './record-versions.ts';
 
 const dates = { createdAt: instant, changedAt: instant, archivedAt: instant.nullable() };
@@ -101,6 +102,8 @@ export type Incoming =
   | { readonly kind: 'boat'; readonly item: IncomingBoat }
   | { readonly kind: 'paddle'; readonly item: IncomingPaddle }
   | { readonly kind: 'fit'; readonly item: IncomingFit }
+  /** Comes before all people. */
+  | { readonly kind: 'erased'; readonly item: ErasedPerson }
   | { readonly kind: 'removed-photo'; readonly item: RemovedPhoto }
   /** Comes after its boat. */
   | {

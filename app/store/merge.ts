@@ -1,9 +1,11 @@
+import { addErased, erasedButHere } from './erased-people.ts';
 import type { Incoming } from './incoming.ts';
 import { emptyCounts, type MergeCount, type MergeCounts } from './merge-counts.ts';
 import { bringBack, mergeDocument } from './merge-documents.ts';
 import { mergeFit } from './merge-fit.ts';
 import { mergePhoto, mergeRemovedPhoto } from './merge-photo.ts';
 import { type MergedRecord, tally } from './merge-record.ts';
+import { refuseErased } from './refuse-erased.ts';
 import { atomically, type Store } from './store.ts';
 
 /** `merge` brings both sides together; `bring-back` only adds what is missing here, from an older copy of this store. */
@@ -19,10 +21,12 @@ export function* mergeSteps(
   how: MergeHow = 'merge',
 ): Generator<void, MergeCounts> {
   const counts = emptyCounts();
+  const door = refuseErased(store, counts);
   for (const incoming of items) {
-    takeIn(store, incoming, { counts, how });
+    for (const item of door.admit(incoming)) takeIn(store, item, { counts, how });
     yield;
   }
+  counts.erasedHere = erasedButHere(store.db).length;
   return counts;
 }
 
@@ -32,7 +36,8 @@ function takeIn(
   { counts, how }: { counts: MergeCounts; how: MergeHow },
 ): void {
   const stays = how === 'bring-back';
-  if (incoming.kind === 'fit') mergeFit(store, incoming.item, { counts, stays });
+  if (incoming.kind === 'erased') addErased(store.db, incoming.item);
+  else if (incoming.kind === 'fit') mergeFit(store, incoming.item, { counts, stays });
   else if (stays && incoming.kind !== 'photo' && incoming.kind !== 'removed-photo') {
     tally(counts[`${incoming.kind}s`], bringBack(store, incoming));
   } else if (incoming.kind === 'photo') tally(counts.photos, mergePhoto(store, incoming.item));

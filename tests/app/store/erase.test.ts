@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { takeBackup } from '../../../app/store/backups.ts';
@@ -14,6 +14,7 @@ import { type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
 import { trialSchema } from '../../../core/trial/observation.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
+import { filesWith } from './marked-person.ts';
 
 const page = { archived: false, search: '', limit: 200, offset: 0 };
 const NAME = 'Ottilie Quarrenbeck';
@@ -73,14 +74,6 @@ async function storeWith(): Promise<{ store: Store; person: { id: string; name: 
   saveMeasuring(store, id, { takenOn: '2024-04-01', statureM: STATURE, massKg: null, tape: {} });
   await takeBackup(store, 'daily');
   return { store, person: { id, name: NAME }, crewId: crew.id };
-}
-
-/** Every file of a data folder in which a text stands, as UTF-8. */
-function filesWith(folder: string, text: string): string[] {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => {
-    const path = join(folder, name);
-    return statSync(path).isFile() && readFileSync(path).includes(text);
-  });
 }
 
 describe('erasing an athlete', () => {
