@@ -232,6 +232,12 @@ describe.each([
     expect(value(await call('display.read', {}))).toEqual(chosen);
   });
 
+  it('has nothing to decide where nothing was changed twice, and says so', async () => {
+    expect(value(await call('conflicts.list', {}))).toEqual([]);
+    const choice = { kind: 'athlete', id: crypto.randomUUID(), path: 'massKg', value: '61' } as const;
+    expect(await call('conflicts.decide', choice)).toMatchObject({ ok: false, error: { code: 'conflict' } });
+  });
+
   it('has no work under way when none was asked for', async () => {
     expect(value(await call('work.progress', {}))).toBe(null);
     expect(value(await call('work.cancel', {}))).toEqual({ asked: false });
