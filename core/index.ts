@@ -5,6 +5,7 @@
 export type { BodyEstimate, BodyNote, Estimate } from './body/body.ts';
 export { bodyOfAthlete } from './body/body-of-athlete.ts';
 export { estimateBody } from './body/estimate-body.ts';
+export { type PredictedPerson, type PredictedTape, predictTapes } from './body/predict-tapes.ts';
 export { SEGMENT_ENDPOINTS } from './body/segment-masses.ts';
 export type { Band, Finding, Quantity, Severity, Suggestion, Unit } from './findings/finding.ts';
 export {

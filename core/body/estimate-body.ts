@@ -18,11 +18,11 @@ const NARROWED = 0.02;
 const ESTIMATED: readonly BodyLength[] = ['hipSeparation', 'heelToAnkle', 'kneeRadius'];
 
 /**
- * The body that the stance is solved for: lengths (metres) by the survey's regression on stature, narrowed by every
+ * The body that the stance is solved for: lengths (metres) by the survey's regressions on stature and mass, narrowed by every
  * tape measure according to its standard deviation (Bayes' rule on the joint normal spread, so that one tape narrows
  * all lengths that vary with it), and segment masses (kilograms). Computes for every finite positive stature and mass;
  * what to make of it stands in `notes`. `estimateBody({ stature: 1.8, mass: 80, sex: 'male' }).lengths.thigh` is
- * 0.440 ± 0.021 m.
+ * 0.442 ± 0.021 m.
  */
 export function estimateBody(input: BodyInput): BodyEstimate {
   const { stature, mass, sex, statureSd = STATURE_SD, massSd = MASS_SD } = input;
@@ -44,8 +44,8 @@ export function estimateBody(input: BodyInput): BodyEstimate {
 }
 
 function priorOf(input: BodyInput): Gaussian {
-  const { stature, sex, statureSd = STATURE_SD } = input;
-  return bodyPrior({ stature, statureSd, sex, spread: personSpread(input) });
+  const { stature, mass, sex, statureSd = STATURE_SD, massSd = MASS_SD, ageYears = null } = input;
+  return bodyPrior({ stature, statureSd, mass, massSd, sex, ageYears, spread: personSpread(input) });
 }
 
 /**

@@ -117,8 +117,9 @@ export const MEASURING: Readonly<Record<TapeMeasure, MeasuringGuide>> = {
 };
 
 /**
- * Six measures to take first, in order: each is the one that then takes most off the summed variance of the lengths
- * that kneeling depends on (`LENGTHS_THAT_MATTER`), stature known, sex unspecified, by the usual hand. Worked out again by
+ * Six measures to take first, in order: each is the one that then takes most off the summed spread of the lengths that
+ * kneeling depends on (`LENGTHS_THAT_MATTER`), stature and mass known, by the usual hand, or comes within 3 % of it. Crotch height is not
+ * among them: it would tell as much as sitting height, but nobody needs to be touched for that. Worked out again by
  * tests/core/body/measuring.test.ts.
  */
 export const FIRST_TAPES: readonly TapeMeasure[] = [

@@ -1,8 +1,15 @@
 import { BODY_SEGMENTS, type BodyLength, type BodySegment, type Estimate, type SegmentMass } from './body.ts';
-import { HIP_ABOVE_TROCHANTERION, sizedFor } from './joint-centres.ts';
-import { SEGMENT_COUNT, SEGMENT_TABLE, type SegmentMasses, TABLE_THIGH } from './segment-table.ts';
+import { HIP_ABOVE_TROCHANTERION, SHOULDER_BELOW_ACROMION, sizedFor } from './joint-centres.ts';
+import {
+  SEGMENT_COUNT,
+  SEGMENT_TABLE,
+  type SegmentMasses,
+  TABLE_THIGH,
+  TABLE_TRUNK_FEMALE,
+} from './segment-table.ts';
 import { type Sex, type StatedSex, tablesOf } from './sex.ts';
 import { surveyLine } from './survey-estimate.ts';
+import type { SurveyMeasure } from './survey-table.ts';
 
 /**
  * The figure's points between which each segment's centre fraction counts, first to second. A paired segment's points are
@@ -64,6 +71,8 @@ function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: Se
     }
     case 'thigh':
       return sex === 'female' ? femaleThighCentre(stature) : printed;
+    case 'trunk':
+      return sex === 'female' ? femaleTrunkCentre(stature) : printed;
     case 'hand':
       return FIST_CENTRE;
     default:
@@ -80,4 +89,16 @@ function femaleThighCentre(stature: number): number {
   const fromKnee = (1 - SEGMENT_TABLE.female.thigh.centrePercent / 100) * TABLE_THIGH.female * stature;
   const trochanteric = surveyLine('trochanterionLessEpicondyle', stature, 'female').value;
   return 1 - fromKnee / (trochanteric + sizedFor(stature, HIP_ABOVE_TROCHANTERION).mean);
+}
+
+/**
+ * The low hip of the table's women makes their trunk long as it makes their thigh short. The centre's distance from the
+ * shoulder, which both share more nearly, is kept on our own trunk (estimate): 40.2 % from mid-shoulder, 1 cm lower than printed.
+ */
+function femaleTrunkCentre(stature: number): number {
+  const fromShoulder = (SEGMENT_TABLE.female.trunk.centrePercent / 100) * TABLE_TRUNK_FEMALE * stature;
+  const line = (measure: SurveyMeasure) => surveyLine(measure, stature, 'female').value;
+  const shoulderDrop = SHOULDER_BELOW_ACROMION.mean * line('acromionRadialeLength');
+  const hipRise = sizedFor(stature, HIP_ABOVE_TROCHANTERION).mean;
+  return fromShoulder / (line('acromionLessTrochanterion') - shoulderDrop - hipRise);
 }

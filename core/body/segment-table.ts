@@ -39,6 +39,12 @@ export const SEGMENT_TABLE: Readonly<Record<Sex, Readonly<Record<BodySegment, Se
 /** His thighs' length as shares of stature; the women's is shorter than any thigh measured from the trochanter. */
 export const TABLE_THIGH: Readonly<Record<Sex, number>> = { male: 0.2425, female: 0.2124 };
 
+/**
+ * His women's trunk, mid-shoulder to mid-hip, as a share of stature: 497.9 of 1735 mm (recalled). Their hip lies 43 mm lower than
+ * the survey's women's, their shoulder 14 mm lower.
+ */
+export const TABLE_TRUNK_FEMALE = 0.287;
+
 /** How many of each segment a body has. */
 export const SEGMENT_COUNT: Readonly<Record<BodySegment, 1 | 2>> = {
   headNeck: 1,

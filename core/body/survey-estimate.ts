@@ -11,6 +11,16 @@ const WIDENING = 2;
 /** Millimetres in a metre: the survey is in millimetres, the core in metres. */
 const MM = 1000;
 
+/**
+ * Where a stature (metres) stands to the surveyed ones: the nearest surveyed stature, the scale from it to this one (1 inside),
+ * and the factor on the doubt.
+ */
+export function beyondSurvey(stature: number): { nearest: number; scale: number; widening: number } {
+  const nearest = Math.min(SURVEYED_STATURE.high, Math.max(SURVEYED_STATURE.low, stature));
+  const scale = stature === nearest ? 1 : stature / nearest;
+  return { nearest, scale, widening: 1 + WIDENING * Math.abs(scale - 1) };
+}
+
 /** One measure by one table: the regression's value and the standard deviation of what it leaves, metres. */
 export interface SurveyLine {
   readonly value: number;
@@ -25,13 +35,11 @@ export interface SurveyLine {
  */
 export function surveyLine(measure: SurveyMeasure, stature: number, sex: 'female' | 'male'): SurveyLine {
   const { slope, intercept, residualSd } = surveyRow(measure, sex);
-  const nearest = Math.min(SURVEYED_STATURE.high, Math.max(SURVEYED_STATURE.low, stature));
-  const scale = stature / nearest;
+  const { nearest, scale, widening } = beyondSurvey(stature);
   const atNearest = slope * nearest + intercept / MM;
-  const beyond = Math.abs(scale - 1);
   return {
     value: atNearest * scale,
-    sd: (residualSd / MM) * scale * (1 + WIDENING * beyond),
+    sd: (residualSd / MM) * scale * widening,
     slope: stature === nearest ? slope : atNearest / nearest,
   };
 }

@@ -1,47 +1,66 @@
-import { squareRootOf } from '../fit/covariance-root.ts';
+import { juniorShift } from './growth-proportion.ts';
+import { PERSON_MEASURES, type PersonMeasure } from './person-measures.ts';
 import type { Sex } from './sex.ts';
-import { measureCorrelations, PERSON_MEASURES, type PersonMeasure } from './survey-correlations.ts';
-import { surveyLine } from './survey-estimate.ts';
+import { SURVEY_MODELS, type SurveyModel, type SurveyModels } from './survey-model.ts';
 import { combine, exactly, type Uncertain, uncertain } from './uncertain.ts';
 
-/** A person of whom the stature is known: it and what the survey then says of every measure, with shared doubts, metres. */
+/** A person of whom stature and mass are known: them and what the survey then says of every measure, with shared doubts, metres. */
 export type SurveyPerson = Readonly<Record<PersonMeasure | 'stature', Uncertain>>;
 
-/** Columns of the root of each table's correlations: how independent unit doubts make up the departures. */
-const ROOTS: Readonly<Record<Sex, readonly (readonly number[])[]>> = {
-  female: squareRootOf(measureCorrelations('female')),
-  male: squareRootOf(measureCorrelations('male')),
-};
+/** What a survey's person is known by. */
+export interface KnownPerson {
+  /** Metres. */
+  readonly stature: number;
+  readonly statureSd: number;
+  /** Kilograms; null where not known, and then that which goes with the stature is taken, with its spread. */
+  readonly mass: number | null;
+  readonly massSd: number;
+  /** Factor on all departures from the survey's lines: 1 for an adult. */
+  readonly spread: number;
+  /** Whole years; null where not known, and then an adult is assumed. */
+  readonly ageYears: number | null;
+}
 
 /**
- * The survey's person of a stature (metres, with its standard deviation) by one table: every measure is its line at that
- * stature, moved by the error of the stature and by a departure from the line; departures have the survey's spread and
- * correlations. `spread` multiplies all departures: 1 for an adult.
+ * The survey's person by one table: every measure is its line at that stature and mass, moved by the errors of both and by a
+ * departure from the line; departures have the survey's spread and correlations. A junior's legs and sitting height are moved
+ * to their age, see `juniorShift`.
  */
 export function surveyPerson(
-  stature: { readonly value: number; readonly sd: number },
+  known: KnownPerson,
   sex: Sex,
-  spread: number,
+  models: SurveyModels = SURVEY_MODELS,
 ): SurveyPerson {
-  const statureError = uncertain(0, stature.sd, 'stature');
-  const measures = PERSON_MEASURES.map((measure, i): [PersonMeasure, Uncertain] => {
-    const line = surveyLine(measure, stature.value, sex);
-    const sources = PERSON_MEASURES.map((source, k) => [source, ROOTS[sex][k]?.[i] ?? 0] as const);
-    const departure: Uncertain = {
-      mean: 0,
-      sources: Object.fromEntries(sources.filter(([, reach]) => reach)),
-    };
+  const model = models[sex];
+  const stature = uncertain(known.stature, known.statureSd, 'stature');
+  const mass = massOf(known, model);
+  const shift = juniorShift(known, sex, model, mass.mean);
+  const measures = PERSON_MEASURES.map((measure): [PersonMeasure, Uncertain] => {
+    const line = model.line(measure, known.stature, mass.mean);
     return [
       measure,
       combine([
-        [1, exactly(line.value)],
-        [line.slope, statureError],
-        [line.sd * spread, departure],
+        [1, exactly(line.value + (shift[measure] ?? 0))],
+        [line.perMetre, withoutMean(stature)],
+        [line.perKg, withoutMean(mass)],
+        [line.sd * known.spread, departure(measure, model)],
       ]),
     ];
   });
-  return {
-    ...(Object.fromEntries(measures) as Record<PersonMeasure, Uncertain>),
-    stature: uncertain(stature.value, stature.sd, 'stature'),
-  };
+  return { ...(Object.fromEntries(measures) as Record<PersonMeasure, Uncertain>), stature };
+}
+
+/** The mass with its doubt, kilograms: as told, or as it goes with the stature. */
+function massOf({ stature, statureSd, mass, massSd, spread }: KnownPerson, model: SurveyModel): Uncertain {
+  if (mass !== null) return uncertain(mass, massSd, 'mass');
+  const usual = model.massFor(stature);
+  return { mean: usual.value, sources: { stature: usual.perMetre * statureSd, mass: usual.sd * spread } };
+}
+
+const withoutMean = ({ sources }: Uncertain): Uncertain => ({ mean: 0, sources });
+
+function departure(measure: PersonMeasure, { root }: SurveyModel): Uncertain {
+  const i = PERSON_MEASURES.indexOf(measure);
+  const sources = PERSON_MEASURES.map((source, k) => [source, root[k]?.[i] ?? 0] as const);
+  return { mean: 0, sources: Object.fromEntries(sources.filter(([, reach]) => reach)) };
 }

@@ -1,27 +1,32 @@
 import type { TapeMeasure } from '../fit/athlete-schema.ts';
 import type { BodyLength } from './body.ts';
-import { type Correction, HIP_ABOVE_TROCHANTERION, moved, shareOf, sizedFor } from './joint-centres.ts';
+import {
+  type Correction,
+  HIP_ABOVE_TROCHANTERION,
+  moved,
+  shareOf,
+  sizedFor,
+  TROCHANTERION_FELT_SD,
+} from './joint-centres.ts';
 import type { SurveyPerson } from './survey-person.ts';
 import { combine, type Uncertain } from './uncertain.ts';
-
-/**
- * How far a kneeling height departs from knee radius, thigh, trunk, head and neck in a row: how upright one kneels,
- * and how deep the knee sinks (estimate).
- */
-const KNEELING_POSTURE: Correction = { mean: 0, sd: 0.01, source: 'kneeling posture' };
 
 /** Front of the bent knee's joint line ahead of the knee joint centre, share of the knee's depth (estimate). */
 const JOINT_LINE_FRONT: Correction = { mean: 0.3, sd: 0.06, source: 'joint line' };
 
 /**
- * How truly the bony point felt for at the hip stands for the survey's trochanterion (estimate: two of the survey's own
- * trained posts differ by 39 mm at equal stature, others by less).
+ * How truly the bony point felt for at the hip stands for the hip: the survey's own spread of where it was felt, which the figure's
+ * lengths leave out, is part of what any tape reads.
  */
-const HIP_POINT: Correction = { mean: 0, sd: 0.015, source: 'hip point' };
+const HIP_POINT: Correction = { mean: 0, sd: TROCHANTERION_FELT_SD, source: 'hip point' };
 
 /**
  * What a perfect tape would read of this person for every tape measure, metres, sharing its doubts with the
- * lengths. Those of the survey are the survey's own columns; two are built from the lengths.
+ * lengths. Ten are the survey's own columns: knee height sitting, buttock–knee length, acromial height, span, foot length, crotch
+ * height, tibial height, popliteal height, sitting height and biacromial breadth, between the survey's own points
+ * (NATICK/TR-11/017). Two are this project's own and are built from the lengths: kneeling height is the knee's radius, thigh,
+ * trunk, head and neck in a row, an upright person on a hard floor; knee to hip is trochanterion to knee and 0.3 of the
+ * knee's depth.
  */
 export function tapeModels(
   person: SurveyPerson,
@@ -44,13 +49,12 @@ export function tapeModels(
 }
 
 function kneelingHeight(lengths: Readonly<Record<BodyLength, Uncertain>>): Uncertain {
-  const straight = combine([
+  return combine([
     [1, lengths.kneeRadius],
     [1, lengths.thigh],
     [1, lengths.trunk],
     [1, lengths.headNeck],
   ]);
-  return moved(straight, KNEELING_POSTURE, 1);
 }
 
 function kneeToHip(person: SurveyPerson, thigh: Uncertain): Uncertain {

@@ -38,6 +38,23 @@ export function covarianceOf(a: Uncertain, b: Uncertain): number {
   return sum;
 }
 
+/** Covariances of several quantities with one another: symmetric, rows and columns in their order. */
+export function covarianceMatrix(quantities: readonly Uncertain[]): number[][] {
+  const names = [...new Set(quantities.flatMap(({ sources }) => Object.keys(sources)))];
+  const rows = quantities.map(({ sources }) => names.map((name) => sources[name] ?? 0));
+  const matrix = rows.map(() => new Array<number>(rows.length).fill(0));
+  rows.forEach((a, i) => {
+    for (let j = 0; j <= i; j++) {
+      const b = rows[j]!;
+      let sum = 0;
+      for (let k = 0; k < a.length; k++) sum += a[k]! * b[k]!;
+      matrix[i]![j] = sum;
+      matrix[j]![i] = sum;
+    }
+  });
+  return matrix;
+}
+
 /** Variance of a quantity. */
 export function varianceOf(quantity: Uncertain): number {
   return covarianceOf(quantity, quantity);

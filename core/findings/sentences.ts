@@ -135,7 +135,7 @@ export function bodyNoteSentence(note: BodyNote): string {
     case 'extrapolates-mass':
       return `A body mass outside 30–140 kg reaches beyond what was surveyed; treat loads and trim as rough.`;
     case 'junior':
-      return 'The survey measured adults; for a junior take tape measures rather than trust the estimate.';
+      return 'The survey measured adults. A junior’s sitting height and legs are set to their age; the rest is an extrapolation, so take tape measures.';
     case 'tape-disagrees':
       return `The tape measure "${MEASURING[note.measure].name}" is ${note.sigmas.toFixed(1)} standard deviations from what the stature leads one to expect; measure it again.`;
   }

@@ -47,7 +47,7 @@ function standingCentre(body: BodyEstimate): number {
 
 /**
  * Dempster's segments as reproduced in Winter: share of mass, centre from the upper end; head and trunk on Winter's points.
- * Old men's bodies: their heavier trunk puts the centre about 1.3 % of stature higher.
+ * Old men's bodies: their heavier trunk puts the centre about 1.3 % of stature higher, against women 1.7 %.
  */
 const DEMPSTER: Readonly<Record<BodySegment, readonly [mass: number, centre: number]>> = {
   headNeck: [0.081, 0.66],
@@ -90,9 +90,30 @@ describe('segment masses (de Leva 1996, table 4)', () => {
     const body = estimateBody({ stature, mass: 62, sex: 'female' });
     const fromKnee = (1 - body.segments.thigh.centreFraction) * body.lengths.thigh.value;
     const printed = (1 - 0.3612) * TABLE_THIGH.female * stature;
-    expect(fromKnee).toBeCloseTo(printed, 4);
+    // The fraction is of the thigh that goes with the stature; the mass moves a person's own by a millimetre or two.
+    expect(fromKnee).toBeCloseTo(printed, 3);
     // On a thigh from the survey's trochanterion, 0.233 of stature, that is the 41.7 % that is usually given.
     expect(1 - printed / (0.233 * stature)).toBeCloseTo(0.417, 2);
+  });
+
+  it('keeps the women’s trunk centre as far from the shoulder as the table has it', () => {
+    const stature = 1.6285;
+    const body = estimateBody({ stature, mass: 67.8, sex: 'female' });
+    const fromShoulder = body.segments.trunk.centreFraction * body.lengths.trunk.value;
+    // 37.82 % of 497.9 mm on his woman of 1735 mm (recalled), where 37.82 % of our shorter trunk would lie 1 cm higher.
+    expect(fromShoulder).toBeCloseTo((0.3782 * 0.4979 * stature) / 1.735, 3);
+    expect(fromShoulder - 0.3782 * body.lengths.trunk.value).toBeCloseTo(0.0103, 3);
+    expect(estimateBody({ stature, mass: 67.8, sex: 'male' }).segments.trunk.centreFraction).toBe(0.431);
+  });
+
+  it('has women’s trunk, shoulders and hips where the survey has them, not where the table has', () => {
+    // Shares of stature: vertex to cervicale 243.7, cervicale to mid-hip 614.8, mid-shoulder to mid-hip 497.9 of 1735 mm (recalled).
+    const [hip, trunk] = [1 - (243.7 + 614.8) / 1735, 497.9 / 1735];
+    const { lengths } = estimateBody({ stature: 1.6285, mass: 67.8, sex: 'female' });
+    const ours = jointHeights(estimateBody({ stature: 1.6285, mass: 67.8, sex: 'female' }));
+    expect(ours.hip / 1.6285 - hip).toBeCloseTo(0.0245, 3);
+    expect(ours.shoulder / 1.6285 - (hip + trunk)).toBeCloseTo(0.008, 3);
+    expect(lengths.trunk.value / 1.6285).toBeLessThan(trunk);
   });
 
   it('puts head and neck as far below the vertex as the table does, though ours ends at mid-shoulder', () => {
@@ -130,13 +151,13 @@ describe('the standing figure', () => {
   });
 
   it.each(PEOPLE)(
-    'has it within 1.6 %% of stature of Dempster’s segments via Winter (%s, %d m)',
+    'has it within 1.8 %% of stature of Dempster’s segments via Winter (%s, %d m)',
     (sex, stature, mass) => {
       const body = estimateBody({ stature, mass, sex });
       expect(total((segment) => DEMPSTER[segment][0])).toBeCloseTo(1, 9);
       const heights = centreHeights(body, (segment) => DEMPSTER[segment][1]);
       const dempster = total((segment) => DEMPSTER[segment][0] * heights[segment]) / stature;
-      expect(Math.abs(dempster - standingCentre(body))).toBeLessThan(0.016);
+      expect(Math.abs(dempster - standingCentre(body))).toBeLessThan(0.018);
     },
   );
 

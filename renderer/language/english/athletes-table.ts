@@ -61,7 +61,8 @@ export const ATHLETES_TABLE = {
   'table.row.new': 'new',
   'table.row.same': 'the same as here',
   'table.row.changed': 'changes: {columns}',
-  'table.row.unusual': 'unusual: {what} {value}, where 98 of 100 of that stature measure {low} to {high}',
+  'table.row.unusual':
+    'unusual: {what} {value}, where 98 of 100 of that stature and mass measure {low} to {high}',
   'table.row.bad': 'left out until its cells are right',
   'table.no-name': '(no name)',
 

@@ -28,7 +28,8 @@ export const MEASURING_WORDS = {
   'measure.before': 'Before: {value} on {day}.',
   'measure.odd.tape':
     '{value} is unusual. Of 100 people {stature} tall, 98 measure between {low} and {high}. Measure it again.',
-  'measure.odd.junior': 'The survey is of adults; for a junior the range is made wider by half.',
+  'measure.odd.junior':
+    'The survey is of adults; for a junior the range is moved to their age and made wider by a quarter.',
   'measure.odd.shrunk': '{value} is less than the {before} of {day}. Measure it again.',
   'measure.odd.shot-up': '{value} is {more} more than on {day}. Measure it again.',
   'measure.odd.mass-jumped': '{value} is far from the {before} of {day}. Weigh again.',

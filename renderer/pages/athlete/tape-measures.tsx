@@ -52,11 +52,12 @@ export function TapeMeasures(props: { entries: AthleteEntries; onChange: (tape: 
 
 /** Tape measures of the entries that few persons of that stature have; none while there is no stature. */
 function unusualOf(entries: AthleteEntries): ReadonlyMap<TapeMeasure, UnusualTape> {
-  const { statureM, bornOn, measuredOn } = entries;
+  const { statureM, massKg, bornOn, measuredOn } = entries;
   if (statureM === null) return new Map();
   const days = { ...(bornOn ? { bornOn } : {}), ...(measuredOn ? { measuredOn } : {}) };
   const { sex, tape } = entries;
-  return new Map(unusualTapes({ statureM, sex, tape, ...days }).map((one) => [one.measure, one]));
+  const mass = massKg === null ? {} : { massKg };
+  return new Map(unusualTapes({ statureM, ...mass, sex, tape, ...days }).map((one) => [one.measure, one]));
 }
 
 /** Why a value is looked at again; it is kept as it stands. */

@@ -63,10 +63,12 @@ export function slipsOf({ takenOn, statureM, massKg }: Session, athlete: Athlete
   return bodySlips({ ...athlete, takenOn: measuredOn }, { takenOn, statureM, massKg });
 }
 
-/** Whom the tapes are read of: the session's own stature if it counts, else the athlete's. */
+/** Whom the tapes are read of: the session's own stature and mass if they count, else the athlete's. */
 export function tapePerson(session: Session, athlete: Athlete): TapePerson {
+  const { statureM, massKg } = countedBody(session, athlete);
   return {
-    stature: countedBody(session, athlete).statureM ?? athlete.statureM,
+    stature: statureM ?? athlete.statureM,
+    mass: massKg ?? athlete.massKg,
     sex: athlete.sex,
     ageYears: athlete.bornOn ? ageOn(athlete.bornOn, session.takenOn) : null,
   };

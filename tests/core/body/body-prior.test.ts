@@ -3,7 +3,7 @@ import { BODY_LENGTHS } from '../../../core/body/body.ts';
 import { BODY_VALUES, bodyPrior, lengthIndex, tapeIndex } from '../../../core/body/body-prior.ts';
 import { squareRootOf } from '../../../core/fit/covariance-root.ts';
 
-const INPUT = { stature: 1.72, statureSd: 0.006, spread: 1 } as const;
+const INPUT = { stature: 1.72, statureSd: 0.006, mass: 70, massSd: 0.7, ageYears: null, spread: 1 } as const;
 
 describe('joint spread of a body', () => {
   it('keeps lengths first, tapes after', () => {
@@ -45,10 +45,16 @@ describe('joint spread of a body', () => {
   it('is vaguer for a vaguer stature', () => {
     const i = lengthIndex('shank');
     const [sure, vague] = [0.002, 0.03].map((statureSd) => bodyPrior({ ...INPUT, statureSd, sex: 'male' }));
-    // The shank grows 0.294 m per metre of stature.
+    // At one mass the shank grows 0.335 − 0.031 m per metre of stature.
     expect(vague!.covariance[i]![i]! - sure!.covariance[i]![i]!).toBeCloseTo(
-      0.2943 ** 2 * (0.03 ** 2 - 0.002 ** 2),
+      0.3042 ** 2 * (0.03 ** 2 - 0.002 ** 2),
       6,
     );
+  });
+
+  it('is vaguer with the mass unknown, most of all at the knee', () => {
+    const i = lengthIndex('kneeRadius');
+    const [weighed, not] = [70, null].map((mass) => bodyPrior({ ...INPUT, mass, sex: 'male' }));
+    expect(Math.sqrt(not!.covariance[i]![i]!)).toBeGreaterThan(1.05 * Math.sqrt(weighed!.covariance[i]![i]!));
   });
 });

@@ -16,13 +16,13 @@ const expected = (measure: TapeMeasure) => tapePercentile(measure, 1, MAN).expec
 const withTape = (measure: TapeMeasure, by = 0, sd?: number) =>
   estimateBody({ ...MAN, tape: { [measure]: { value: expected(measure) + by, sd } } });
 
-describe('a body by stature alone', () => {
+describe('a body by stature and mass alone', () => {
   const body = estimateBody(MAN);
 
   it('has sensible lengths with honest spreads', () => {
-    expect(body.lengths.thigh.value).toBeCloseTo(0.44, 3);
+    expect(body.lengths.thigh.value).toBeCloseTo(0.442, 3);
     expect(body.lengths.thigh.sd).toBeCloseTo(0.021, 3);
-    expect(body.lengths.shank.value).toBeCloseTo(0.432, 3);
+    expect(body.lengths.shank.value).toBeCloseTo(0.433, 3);
     expect(body.lengths.kneeRadius.value).toBeCloseTo(0.059, 3);
     expect(body.notes).toEqual([]);
   });
@@ -69,7 +69,7 @@ describe('tape measures', () => {
 
   it.each([
     ['kneeHeightSitting', ['shank', 'thigh']],
-    ['buttockKneeLength', ['thigh', 'kneeRadius']],
+    ['buttockKneeLength', ['thigh', 'trunk', 'shank']],
     ['shoulderHeight', ['headNeck', 'trunk']],
     ['armSpan', ['upperArm', 'forearm']],
     ['footLength', ['footLength', 'heelToBall', 'heelToAnkle']],
@@ -159,9 +159,19 @@ describe('what is said of an estimate', () => {
     const junior = estimateBody({ ...MAN, ageYears: 14 });
     expect(junior.notes).toEqual([{ code: 'junior', ageYears: 14 }]);
     for (const name of ['thigh', 'shank', 'trunk', 'footLength'] as const) {
-      expect(junior.lengths[name].sd).toBeGreaterThan(1.2 * adult.lengths[name].sd);
-      expect(junior.lengths[name].value).toBe(adult.lengths[name].value);
+      expect(junior.lengths[name].sd).toBeGreaterThan(1.1 * adult.lengths[name].sd);
     }
+  });
+
+  it('has longer legs and a shorter trunk as a junior, and still adds up to the stature', () => {
+    const at = (ageYears: number) => estimateBody({ stature: 1.57, mass: 45, sex: 'male', ageYears }).lengths;
+    const [adult, junior] = [at(25), at(13)];
+    for (const name of ['thigh', 'shank'] as const) {
+      expect(junior[name].value).toBeGreaterThan(adult[name].value + 0.01);
+    }
+    expect(junior.trunk.value).toBeLessThan(adult.trunk.value - 0.02);
+    const chain = ['ankleHeight', 'shank', 'thigh', 'trunk', 'headNeck'] as const;
+    expect(chain.reduce((sum, name) => sum + junior[name].value, 0)).toBeCloseTo(1.57, 9);
   });
 });
 
@@ -188,13 +198,21 @@ describe('scale', () => {
     }
   });
 
-  it('mass scales the segments and nothing else', () => {
-    const [light, heavy] = [estimateBody(MAN), estimateBody({ ...MAN, mass: 160 })];
+  it('mass scales the segments, thickens the knee and leaves stature alone', () => {
+    const [light, heavy] = [estimateBody(MAN), estimateBody({ ...MAN, mass: 120 })];
     for (const segment of BODY_SEGMENTS) {
-      expect(heavy.segments[segment].massKg).toBeCloseTo(2 * light.segments[segment].massKg, 9);
-      expect(heavy.segments[segment].centreFraction).toBe(light.segments[segment].centreFraction);
+      expect(heavy.segments[segment].massKg).toBeCloseTo(1.5 * light.segments[segment].massKg, 9);
     }
-    expect(heavy.lengths).toEqual(light.lengths);
+    // Half of 0.467 mm of knee depth with every kilogram.
+    expect(heavy.lengths.kneeRadius.value - light.lengths.kneeRadius.value).toBeCloseTo(0.0093, 4);
+    const height = ({ lengths: l }: BodyEstimate) =>
+      l.ankleHeight.value + l.shank.value + l.thigh.value + l.trunk.value + l.headNeck.value;
+    expect(height(heavy)).toBeCloseTo(height(light), 9);
+  });
+
+  it('a mass that is badly known widens what depends on it', () => {
+    const [sure, vague] = [0.5, 15].map((massSd) => estimateBody({ ...MAN, massSd }).lengths);
+    expect(vague!.kneeRadius.sd).toBeGreaterThan(1.05 * sure!.kneeRadius.sd);
   });
 });
 

@@ -9,12 +9,14 @@ import {
   TROCHANTERION_FELT_SD,
   withoutPalpation,
 } from '../../../core/body/joint-centres.ts';
+import { PERSON_MEASURES } from '../../../core/body/person-measures.ts';
 import { SEXES } from '../../../core/body/sex.ts';
-import { PERSON_MEASURES } from '../../../core/body/survey-correlations.ts';
 import { surveyPerson } from '../../../core/body/survey-person.ts';
 import { combine, covarianceOf, uncertain, varianceOf } from '../../../core/body/uncertain.ts';
 
-const MAN = surveyPerson({ value: 1.7562, sd: 0 }, 'male', 1);
+// The survey's mean man of 85.5 kg.
+const EXACT = { statureSd: 0, massSd: 0, spread: 1, ageYears: null } as const;
+const MAN = surveyPerson({ ...EXACT, stature: 1.7562, mass: 85.52 }, 'male');
 
 describe('corrections', () => {
   it('a share carries its own doubt beside that of the length', () => {
@@ -34,7 +36,7 @@ describe('corrections', () => {
   });
 
   it.each(SEXES)('the hip loses what was palpation, keeps what it shares with the rest (%s)', (sex) => {
-    const person = surveyPerson({ value: 1.7, sd: 0 }, sex, 1);
+    const person = surveyPerson({ ...EXACT, stature: 1.7, mass: 70 }, sex);
     const hip = withoutPalpation(person.trochanterionHeight);
     const felt = varianceOf(person.trochanterionHeight) - varianceOf(hip);
     expect(Math.sqrt(felt)).toBeCloseTo(TROCHANTERION_FELT_SD, 9);

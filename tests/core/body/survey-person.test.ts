@@ -1,72 +1,62 @@
 import { describe, expect, it } from 'vitest';
+import { PERSON_MEASURES } from '../../../core/body/person-measures.ts';
 import { SEXES } from '../../../core/body/sex.ts';
-import { measureCorrelations, PERSON_MEASURES } from '../../../core/body/survey-correlations.ts';
-import { surveyLine } from '../../../core/body/survey-estimate.ts';
+import { SURVEY_MODELS } from '../../../core/body/survey-model.ts';
 import { surveyPerson } from '../../../core/body/survey-person.ts';
-import { surveyRow } from '../../../core/body/survey-table.ts';
-import { combine, covarianceOf, varianceOf } from '../../../core/body/uncertain.ts';
+import { covarianceOf, varianceOf } from '../../../core/body/uncertain.ts';
 
-const KNOWN = { value: 1.75, sd: 0 };
+const KNOWN = { stature: 1.75, statureSd: 0, mass: 75, massSd: 0, spread: 1, ageYears: null } as const;
 
 describe('the survey’s person', () => {
-  it.each(SEXES)('has the survey’s mean and spread in every measure (%s)', (sex) => {
-    const person = surveyPerson(KNOWN, sex, 1);
+  it.each(SEXES)('has the survey’s expectation and spread in every measure (%s)', (sex) => {
+    const person = surveyPerson(KNOWN, sex);
     for (const measure of PERSON_MEASURES) {
-      const line = surveyLine(measure, KNOWN.value, sex);
+      const line = SURVEY_MODELS[sex].line(measure, 1.75, 75);
       expect(person[measure].mean).toBeCloseTo(line.value, 12);
       expect(Math.sqrt(varianceOf(person[measure]))).toBeCloseTo(line.sd, 9);
     }
   });
 
   it.each(SEXES)('has the table’s correlations (%s)', (sex) => {
-    const person = surveyPerson(KNOWN, sex, 1);
-    const table = measureCorrelations(sex);
-    PERSON_MEASURES.forEach((a, i) => {
-      PERSON_MEASURES.forEach((b, j) => {
+    const person = surveyPerson(KNOWN, sex);
+    for (const a of PERSON_MEASURES) {
+      for (const b of PERSON_MEASURES) {
         const [va, vb] = [varianceOf(person[a]), varianceOf(person[b])];
-        expect(covarianceOf(person[a], person[b]) / Math.sqrt(va * vb)).toBeCloseTo(table[i]![j]!, 9);
-      });
-    });
-  });
-
-  // Differences formed in the model have the spread that the survey found for them person by person.
-  it.each(SEXES)('has the survey’s spread in the differences that tie pairs (%s)', (sex) => {
-    const person = surveyPerson(KNOWN, sex, 1);
-    const rows = [
-      ['trochanterionLessEpicondyle', 'trochanterionHeight', 'epicondyleHeight', -1],
-      ['epicondyleLessMalleolus', 'epicondyleHeight', 'malleolusHeight', -1],
-      ['acromionLessTrochanterion', 'acromialHeight', 'trochanterionHeight', -1],
-      ['acromionLessRadiale', 'acromialHeight', 'acromionRadialeLength', -1],
-      ['radialePlusStylion', 'acromionRadialeLength', 'radialeStylionLength', 1],
-      ['forearmGripLessStylion', 'forearmGripLength', 'radialeStylionLength', -1],
-      ['toeLength', 'footLength', 'ballOfFootLength', -1],
-      ['buttockPoplitealLength', 'buttockKneeLength', 'kneeDepth', -1],
-      ['kneeTopLessEpicondyle', 'kneeHeightSitting', 'epicondyleHeight', -1],
-      ['acromionLessTibial', 'acromialHeight', 'tibialHeight', -1],
-    ] as const;
-    for (const [row, a, b, sign] of rows) {
-      const formed = combine([
-        [1, person[a]],
-        [sign, person[b]],
-      ]);
-      expect(Math.sqrt(varianceOf(formed)) * 1000).toBeCloseTo(surveyRow(row, sex).residualSd, 2);
-      expect(formed.mean * 1000).toBeCloseTo(surveyLine(row, KNOWN.value, sex).value * 1000, 2);
+        const found = covarianceOf(person[a], person[b]) / Math.sqrt(va * vb);
+        expect(found).toBeCloseTo(SURVEY_MODELS[sex].correlation(a, b), 9);
+      }
     }
   });
 
-  it('shares the error of the stature among all its measures', () => {
-    const person = surveyPerson({ value: 1.75, sd: 0.01 }, 'male', 0);
+  it('shares the errors of stature and mass among all its measures', () => {
+    const person = surveyPerson({ ...KNOWN, statureSd: 0.01, massSd: 2, spread: 0 }, 'male');
     expect(Math.sqrt(varianceOf(person.stature))).toBeCloseTo(0.01, 12);
-    // With no departures at all, 1 cm of stature is 6.1 mm of trochanterion height (slope 0.6098).
-    expect(covarianceOf(person.stature, person.trochanterionHeight) / 0.01).toBeCloseTo(0.006098, 6);
-    expect(Math.sqrt(varianceOf(person.trochanterionHeight))).toBeCloseTo(0.006098, 6);
+    // With no departures at all, 1 cm of stature is 6.3 mm of trochanterion height, and 2 kg are 0.9 mm of knee depth.
+    expect(covarianceOf(person.stature, person.trochanterionHeight) / 0.01).toBeCloseTo(0.006311, 6);
+    expect(person.kneeDepth.sources.mass).toBeCloseTo(2 * 0.000466828, 9);
+  });
+
+  it('with the mass unknown takes that which goes with the stature, and its spread', () => {
+    const unweighed = surveyPerson({ ...KNOWN, mass: null }, 'male');
+    const usual = SURVEY_MODELS.male.massFor(1.75);
+    // The survey's men of 1.75 m weigh 85.1 ± 12.6 kg.
+    expect(usual.value).toBeCloseTo(85.11, 1);
+    expect(usual.sd).toBeCloseTo(12.59, 2);
+    const weighed = surveyPerson({ ...KNOWN, mass: usual.value }, 'male');
+    for (const measure of PERSON_MEASURES) {
+      expect(unweighed[measure].mean).toBeCloseTo(weighed[measure].mean, 12);
+      expect(varianceOf(unweighed[measure])).toBeGreaterThanOrEqual(varianceOf(weighed[measure]) - 1e-15);
+    }
+    // From stature alone the survey leaves 9.4 mm of the knee's depth, with the mass 7.4 mm.
+    expect(Math.sqrt(varianceOf(unweighed.kneeDepth)) * 1000).toBeCloseTo(9.43, 1);
+    expect(Math.sqrt(varianceOf(weighed.kneeDepth)) * 1000).toBeCloseTo(7.37, 2);
   });
 
   it('spreads departures by a factor', () => {
-    const [adult, junior] = [1, 1.5].map((spread) => surveyPerson(KNOWN, 'female', spread));
+    const [adult, wider] = [1, 1.5].map((spread) => surveyPerson({ ...KNOWN, spread }, 'female'));
     for (const measure of PERSON_MEASURES) {
-      expect(varianceOf(junior![measure])).toBeCloseTo(2.25 * varianceOf(adult![measure]), 12);
-      expect(junior![measure].mean).toBe(adult![measure].mean);
+      expect(varianceOf(wider![measure])).toBeCloseTo(2.25 * varianceOf(adult![measure]), 12);
+      expect(wider![measure].mean).toBe(adult![measure].mean);
     }
   });
 });

@@ -6,7 +6,10 @@ import { TAPE_SD } from '../../../core/body/tape-sd.ts';
 import { covarianceOf, varianceOf } from '../../../core/body/uncertain.ts';
 import { TAPE_MEASURES } from '../../../core/fit/athlete-schema.ts';
 
-const person = surveyPerson({ value: 1.7562, sd: 0 }, 'male', 1);
+const person = surveyPerson(
+  { stature: 1.7562, statureSd: 0, mass: 85.52, massSd: 0, spread: 1, ageYears: null },
+  'male',
+);
 const lengths = figureLengths(person);
 const tapes = tapeModels(person, lengths);
 

@@ -14,12 +14,12 @@ describe('tape measures that few persons have', () => {
   it('are named with what would be usual', () => {
     const odd = unusualTapes(exampleAthlete({ tape: { ...WITH, footLength: { valueM: 0.72 } } }));
     expect(odd).toMatchObject([{ measure: 'footLength', valueM: 0.72, place: { usual: false } }]);
-    const place = tapePercentile('footLength', 0.72, { stature: 1.8, sex: 'male', ageYears: null });
+    const place = tapePercentile('footLength', 0.72, { stature: 1.8, mass: 80, sex: 'male', ageYears: null });
     expect(odd[0]?.place).toEqual(place);
   });
 
   it('are fewer of a junior, on the day of measuring', () => {
-    const { high } = tapePercentile('footLength', 0.25, { stature: 1.8, sex: 'male' });
+    const { high } = tapePercentile('footLength', 0.25, { stature: 1.8, mass: 80, sex: 'male' });
     const tape = { footLength: { valueM: high + 0.001 } };
     const of = (bornOn: string) => unusualTapes(exampleAthlete({ tape, bornOn, measuredOn: '2026-05-01' }));
     expect(of('1999-01-01')).toHaveLength(1);

@@ -1,0 +1,67 @@
+import { TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import { personSpread, type TapeValue } from './body-input.ts';
+import { bodyPrior, tapeIndex } from './body-prior.ts';
+import { conditioned, type Gaussian } from './gaussian.ts';
+import type { StatedSex } from './sex.ts';
+import { TAPE_SD } from './tape-sd.ts';
+
+/** A tape already taken: as an athlete's document has it, or a bare number; metres. */
+export type TapeTaken = number | { readonly valueM: number; readonly sdM?: number | undefined } | TapeValue;
+
+/** Of whom tape measures are foretold: metres, kilograms, whole years. */
+export interface PredictedPerson {
+  readonly stature: number;
+  readonly mass?: number | null | undefined;
+  readonly sex?: StatedSex | undefined;
+  readonly tape?: Readonly<Partial<Record<TapeMeasure, TapeTaken | undefined>>> | undefined;
+  /** Whole years; null or absent where not known, and then an adult is assumed. */
+  readonly ageYears?: number | null | undefined;
+  /** Standard deviations of stature (metres) and mass (kilograms); absent, both count as exact. */
+  readonly statureSd?: number | undefined;
+  readonly massSd?: number | undefined;
+}
+
+/** What a perfect tape would read, metres: expectation and standard deviation. */
+export interface PredictedTape {
+  readonly value: number;
+  readonly sd: number;
+}
+
+/**
+ * What a perfect tape would read for every tape measure of a person, metres: the survey's regressions on stature (metres) and mass
+ * (kilograms; null or absent where not known), narrowed by the tapes already taken (Bayes' rule on the joint normal spread).
+ * `value ± 1.96 sd` holds 95 % of persons. A tape without a standard deviation has the usual one of a careful
+ * reading, `TAPE_SD`; a measure that was taken is foretold too, and is then known better than the one reading. With
+ * the sex unspecified or absent: the mean of both tables, and their difference in the spread. Which survey column each measure is:
+ * `tapeModels`. Source: ANSUR II, see `survey-regressions.ts`; for a junior see `juniorShift`.
+ * `predictTapes({ stature: 1.8, mass: 80, sex: 'male' }).kneeHeightSitting` is 0.568 ± 0.012 m.
+ */
+export function predictTapes(person: PredictedPerson): Record<TapeMeasure, PredictedTape> {
+  const { stature, mass = null, sex = 'unspecified', ageYears = null, statureSd = 0, massSd = 0 } = person;
+  const known = { stature, statureSd, mass, massSd, sex, ageYears, spread: personSpread(person) };
+  return tapesOf(withTapes(bodyPrior(known), person.tape ?? {}));
+}
+
+/** A body's joint spread with tapes already taken counted in. */
+export function withTapes(prior: Gaussian, tape: NonNullable<PredictedPerson['tape']>): Gaussian {
+  const readings = TAPE_MEASURES.flatMap((measure) => {
+    const taken = tape[measure];
+    return taken === undefined ? [] : [{ index: tapeIndex(measure), ...readingOf(measure, taken) }];
+  });
+  return readings.reduce(conditioned, prior);
+}
+
+/** What a joint spread says a perfect tape would read, metres. */
+export function tapesOf({ mean, covariance }: Gaussian): Record<TapeMeasure, PredictedTape> {
+  const entries = TAPE_MEASURES.map((measure) => {
+    const i = tapeIndex(measure);
+    return [measure, { value: mean[i]!, sd: Math.sqrt(Math.max(0, covariance[i]![i]!)) }] as const;
+  });
+  return Object.fromEntries(entries) as Record<TapeMeasure, PredictedTape>;
+}
+
+function readingOf(measure: TapeMeasure, taken: TapeTaken): { value: number; sd: number } {
+  if (typeof taken === 'number') return { value: taken, sd: TAPE_SD[measure] };
+  if ('valueM' in taken) return { value: taken.valueM, sd: taken.sdM ?? TAPE_SD[measure] };
+  return { value: taken.value, sd: taken.sd ?? TAPE_SD[measure] };
+}
