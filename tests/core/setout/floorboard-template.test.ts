@@ -69,16 +69,16 @@ describe('the drilling template of the floorboard', () => {
     const { work } = out;
     const short = {
       ...work.boat,
-      floorboard: { ...work.boat.floorboard, aftEndXM: -0.7, foreEndXM: 0.72 },
+      floorboard: { ...work.boat.floorboard, aftEndXM: -0.7, foreEndXM: 0.71 },
     };
     const fit = { ...work.fit, boat: short };
     const cut = floorboardTemplate(
       setOutSeat({ fit, report: evaluateFit(fit), index: 0, options: work.options })!,
     );
     const edges = linesOn(cut.shapes, 'outline').map(({ points }) => boxOf(points));
-    expect(edges[0]).toMatchObject({ left: -700, right: 720 });
+    expect(edges[0]).toMatchObject({ left: -700, right: 710 });
     // Both ends of the board are drawn square across.
-    expect(edges.filter(({ left, right }) => left === right).map(({ left }) => left)).toEqual([-700, 720]);
+    expect(edges.filter(({ left, right }) => left === right).map(({ left }) => left)).toEqual([-700, 710]);
   });
 
   it('of a crew’s seat is named after its seat', () => {

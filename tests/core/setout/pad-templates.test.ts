@@ -56,7 +56,7 @@ describe('the template of the recess', () => {
 
   it('says for which knee it is drawn, how sure that is, and what to do about it', () => {
     expect(textsOf(recess.shapes)).toContain(
-      'Drawn for a knee of 111 mm ± 14 mm, an estimate: measure the knee',
+      'Drawn for a knee of 107 mm ± 14 mm, an estimate: measure the knee',
     );
     const measured = padRecessTemplate(inventedSetOut({ options: { kneeBreadthM: 0.104 } }));
     expect(textsOf(measured.shapes)).toContain('Drawn for a knee of 104 mm, measured');
