@@ -101,7 +101,7 @@ export const QUANTITIES = {
   paddleByStance: seat(
     'm',
     1e-3,
-    'top hand above the water in the middle of the drive, shaft upright, and the blade',
+    'top hand above the water in the middle of the drive, trunk 35° forward, shaft upright, and the blade; calibrated to stature less 10 cm for the median adult',
     MODEL,
   ),
   paddleDifference: seat('m', 1e-3, 'length by the stance less length by stature', MODEL),

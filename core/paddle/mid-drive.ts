@@ -2,12 +2,14 @@ import type { BodyEstimate } from '../body/body.ts';
 import type { Seat } from '../fit/seat-schema.ts';
 import { topHandOver } from '../stance/arms.ts';
 import { leaning } from '../stance/leaning.ts';
+import { STROKE_POSTURE } from '../stance/neutral-posture.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
 import type { Radians } from '../units/angle.ts';
+import { USUAL_LEAN } from './usual-drive.ts';
 
 /** The middle of the drive, when the shaft stands upright. Metres, boat frame. */
 export interface MidDrive {
-  /** Half way from the trunk's pitch at the catch to that at the exit. */
+  /** The usual lean, more or less by as much as the athlete's own catch and exit differ from the usual. */
   readonly trunkPitch: Radians;
   readonly hipZ: number;
   readonly shoulderZ: number;
@@ -23,8 +25,12 @@ export interface MidDriveInput {
   readonly stances: Readonly<Record<Phase, Stance>>;
 }
 
-/** How truly the top hand's height over the shoulders is estimated, metres, for the stature below (estimate of ours). */
-const TOP_HAND_SD = 0.05;
+/**
+ * How truly the top hand's height over the water is known, less what posture and body bring: metres, for the stature below
+ * (estimate of ours). The rule of 8 to 12 cm leaves 2 cm, a lean of 35 ± 3° another 1.5 cm, one paddler's habit against
+ * another's 2 cm.
+ */
+const TOP_HAND_SD = 0.03;
 const STATED_FOR_STATURE = 1.8;
 
 /** The same once it is read off a side photograph, metres (estimate). */
@@ -32,19 +38,34 @@ export const TOP_HAND_MEASURED_SD = 0.02;
 
 /**
  * Trunk and top hand in the middle of the drive, by hand: hips as when ready (the stroke's own solve has them within half
- * a centimetre), the trunk pitched half way between catch and exit, the hand half way between their holds. The ready
- * stance's own hand would be 4 cm too high: at rest the trunk is more upright than in the drive.
+ * a centimetre), the hand half way between the holds of catch and exit, the trunk as far forward as it usually is while the
+ * blade is upright and buried. That is nearer to the catch than half way: the trunk comes up late.
  *
- * At 1.80 m with the usual 38° and 12°: trunk at 25°, the hand some 22 cm over the shoulders.
+ * This is where the rule of the paddle's length (stature less 8 to 12 cm) was found, so that it is calibrated here: trunk 35°
+ * forward and the top hand 16 cm over the shoulders give the median woman and man of the survey, on fittings in the middle of
+ * their bands, a paddle 10 ± 2 cm shorter than they are. What then differs is what this stance changes.
+ *
+ * At 1.80 m: trunk at 35°, the hand some 17 cm over the shoulders.
  */
 export function midDrive({ body, seat, stances }: MidDriveInput): MidDrive {
   const { trunk, upperArm, forearm, hand } = body.lengths;
-  const trunkPitch = ((stances.catch.angles.trunkPitch + stances.exit.angles.trunkPitch) / 2) as Radians;
+  const own = (stances.catch.angles.trunkPitch + stances.exit.angles.trunkPitch) / 2;
+  const usual = (STROKE_POSTURE.catchPitch + STROKE_POSTURE.exitPitch) / 2;
+  const trunkPitch = (USUAL_LEAN + own - usual) as Radians;
   const hipZ = stances.ready.points.midHip.z;
   const shoulderZ = hipZ + trunk.value * leaning(trunkPitch, stances.ready.angles.trunkRoll).up.z;
-  const arm = { upperArm: upperArm.value, forearm: forearm.value, hand: hand.value };
-  const over = seat.stroke.topHandOverM ?? (topHandOver(arm, 'catch') + topHandOver(arm, 'exit')) / 2;
+  const over = seat.stroke.topHandOverM ?? usualTopHand({ upperArm, forearm, hand });
   return { trunkPitch, hipZ, shoulderZ, topHandOver: over, topHandZ: shoulderZ + over };
+}
+
+/** The usual height of the top hand over mid-shoulder in the middle of the drive, metres: half way between catch and exit. */
+export function usualTopHand({
+  upperArm,
+  forearm,
+  hand,
+}: Pick<BodyEstimate['lengths'], 'upperArm' | 'forearm' | 'hand'>): number {
+  const arm = { upperArm: upperArm.value, forearm: forearm.value, hand: hand.value };
+  return (topHandOver(arm, 'catch') + topHandOver(arm, 'exit')) / 2;
 }
 
 /** Standard deviation of the top hand's height over the shoulders in the middle of the drive, metres. */

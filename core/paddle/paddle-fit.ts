@@ -2,7 +2,8 @@ import type { BodyEstimate } from '../body/body.ts';
 import type { Seat } from '../fit/seat-schema.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
 import { type Radians, toRadians } from '../units/angle.ts';
-import { type HeadLevel, type MidDrive, midDrive, nearestLevel } from './mid-drive.ts';
+import { type LengthChanges, lengthChanges } from './length-changes.ts';
+import { type HeadLevel, type MidDrive, midDrive, nearestLevel, usualTopHand } from './mid-drive.ts';
 
 /** A paddle is this much shorter than its paddler, metres: common practice, no source. */
 export const UNDER_STATURE = { least: 0.08, most: 0.12 } as const;
@@ -31,6 +32,10 @@ export interface PaddleFit {
   readonly topHand: Readonly<Record<'modelled' | 'byStature', HandPlace>>;
   /** By the stance less by stature: positive where this seat asks for a longer paddle than the stature does. */
   readonly difference: number;
+  /** The difference by what this stance changes against the usual one. */
+  readonly changes: LengthChanges;
+  /** The length by the stance is longer than the athlete is tall: never told without the main reason. */
+  readonly longerThanAthlete: boolean;
   /** The paddle at hand less the length by the stance: negative where the blade is not covered. */
   readonly againstStance: number;
   readonly bladeShare: number;
@@ -62,8 +67,8 @@ export interface PaddleInput {
  * covered by a paddle as long as the top hand stands over the water, and the blade. A pad one centimetre higher asks for
  * a paddle about one centimetre longer, and brings the lower hand as much higher.
  *
- * The two lengths differ by a hand breadth and more: the rule lets the top hand pass at about the chin, the model at about
- * the eyes. Neither is measured, so the difference is told with both hand heights (`topHand`).
+ * Both are calibrated to each other: for the median woman and man on fittings in the middle of their bands they agree within
+ * 2 cm (see `midDrive`). What then differs is what this stance changes, told by `changes`.
  *
  * For a paddler of 1.80 m: 1.70 m by stature (1.68–1.72).
  */
@@ -88,6 +93,13 @@ export function paddleFit(input: PaddleInput): PaddleFit {
     midDrive: middle,
     topHand: { modelled: place(middle.topHandOver), byStature: place(middle.topHandOver - difference) },
     difference,
+    changes: lengthChanges(difference, {
+      middle,
+      kneeOverWater: parts[0]!.lengthM,
+      usualHand: usualTopHand(body.lengths),
+      trunk: body.lengths.trunk.value,
+    }),
+    longerThanAthlete: byStance > body.stature,
     againstStance: lengthM - byStance,
     bladeShare: bladeLengthM / lengthM,
     handSpacing: lowerHandM,

@@ -54,10 +54,17 @@ const LEGS_AHEAD = 0.62;
 /** How high the knee stands over the rear ball, about: what the shank loses of its length in plan, metres. */
 const SHANK_DROP = 0.1;
 
-/** Paddle (common practice, no source): stature less 10 cm, a blade of slightly over a third, the lower hand above its neck. */
+/** Paddle (common practice, no source): stature less 10 cm, a blade of slightly over a third, and how far apart the hands are. */
 const PADDLE_UNDER_STATURE = 0.1;
 const BLADE_SHARE = 0.35;
-const HAND_SHARE = 0.41;
+
+/**
+ * Between the hands, share of an arm: top hand 0.27 over the shoulders, the lower arm nearly straight, and what the lower
+ * shoulder drops and reaches with the trunk. The lower hand then lies 27 to 34 cm over the blade's neck; practice says 15 to 25
+ * (no source): the shoulder blade's own reach is not in the model. Never nearer to the neck than practice.
+ */
+const HANDS_APART = 1.25;
+const LEAST_ABOVE_NECK = 0.15;
 
 /**
  * Fittings where coaches usually begin in a boat of `crew` seats (1 to 4), from the body's proportions: no boat is asked yet.
@@ -71,6 +78,7 @@ export function usualSetting(body: BodyEstimate, crew: number, side: Side): Seat
   const length = (name: keyof BodyEstimate['lengths']) => body.lengths[name].value;
   const toRest = Math.sqrt(Math.max(SHANK_DROP ** 2, length('shank') ** 2 - SHANK_DROP ** 2));
   const toHeel = LEGS_AHEAD * (length('thigh') + length('shank')) - length('heelToAnkle');
+  const arm = length('upperArm') + length('forearm') + length('hand');
   const paddleM = body.stature - PADDLE_UNDER_STATURE;
   return {
     side,
@@ -105,7 +113,7 @@ export function usualSetting(body: BodyEstimate, crew: number, side: Side): Seat
     paddle: {
       lengthM: paddleM,
       bladeLengthM: BLADE_SHARE * paddleM,
-      lowerHandM: HAND_SHARE * paddleM,
+      lowerHandM: Math.min(HANDS_APART * arm, (1 - BLADE_SHARE) * paddleM - LEAST_ABOVE_NECK),
       bladeAngleDeg: 0,
       massKg: 0.75,
     },

@@ -17,14 +17,15 @@ interface Hold {
 }
 
 /**
- * Estimates, drawn from the look of a stroke, not measured: top hand about as high as the eyes when ready and above the
- * brow at the catch, lower arm nearly straight for a lower hand 0.41 of the paddle down. They move the centre of mass
- * by under a centimetre.
+ * Estimates, drawn from the look of a stroke, not measured. The top hand passes 0.27 of an arm over the shoulders in the
+ * middle of the drive (half way between catch and exit), 16 cm for an adult of median size: with that hand, a lean of 35° and
+ * a nearly straight lower arm the usual rule for a paddle's length holds (see `paddle/mid-drive.ts`). They move the centre of
+ * mass by under a centimetre.
  */
 const HOLD: Readonly<Record<Phase, Hold>> = {
-  ready: { top: [0.4, 0.24, 0.38], shaft: [0.03, 0.17, -1] },
-  catch: { top: [0.42, 0.22, 0.52], shaft: [0.5, 0.12, -1] },
-  exit: { top: [0.42, 0.26, 0.2], shaft: [-0.45, 0.18, -1] },
+  ready: { top: [0.4, 0.24, 0.3], shaft: [0.03, 0.17, -1] },
+  catch: { top: [0.42, 0.22, 0.4], shaft: [0.5, 0.12, -1] },
+  exit: { top: [0.42, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
 };
 
 /** Elbows point outward, the lower one also back and down, the top one up. */
@@ -80,7 +81,7 @@ export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold 
   };
 }
 
-/** How far a phase's hold has the top hand over mid-shoulder, metres: 0.38 of an arm when ready, 0.52 at the catch. */
+/** How far a phase's hold has the top hand over mid-shoulder, metres: 0.3 of an arm when ready, 0.4 at the catch. */
 export function topHandOver(body: Pick<BodyLengths, 'upperArm' | 'forearm' | 'hand'>, phase: Phase): number {
   return HOLD[phase].top[2] * (body.upperArm + body.forearm + body.hand);
 }

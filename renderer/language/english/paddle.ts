@@ -23,7 +23,12 @@ export const PADDLE = {
   'paddle.part.hand': 'Top hand over the shoulders',
   'paddle.part.blade': 'Blade under the water',
   'paddle.why':
-    'The two differ by the height of the top hand. With a paddle by stature it passes {rule} over the shoulders, nearest to the {ruleLevel}; here it is taken at {model}, nearest to the {modelLevel}, {sure}.',
+    'The rule holds for the usual stance. What this one changes: knee over the water {knee}, trunk in the drive {lean}, top hand {hand}, body and blade {body}. The top hand passes {model} over the shoulders, nearest to the {modelLevel}, {sure}.',
+  'paddle.longer': 'The stance asks for a paddle longer than the athlete. The main reason: {reason}.',
+  'paddle.longer.knee': 'the knee is higher over the water than usual',
+  'paddle.longer.lean': 'the trunk is more upright in the drive than usual',
+  'paddle.longer.hand': 'the top hand passes higher over the shoulders than usual',
+  'paddle.longer.body': 'the body’s own proportions and the blade',
   'paddle.why.estimate': '± {half} and not measured',
   'paddle.why.measured': 'as measured, ± {half}',
   'level.shoulder': 'shoulders',

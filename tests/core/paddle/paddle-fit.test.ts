@@ -5,8 +5,10 @@ import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
 import { paddleOf } from '../../../core/fit/paddle-quantities.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { sheerZAt, waterZAt } from '../../../core/paddle/beside-hand.ts';
+import { mainReason } from '../../../core/paddle/length-changes.ts';
+import { midDrive } from '../../../core/paddle/mid-drive.ts';
 import { paddleFit } from '../../../core/paddle/paddle-fit.ts';
-import { exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const fit = exampleFit();
 const report = evaluateFit(fit);
@@ -36,8 +38,7 @@ describe('paddleFit', () => {
     const { difference, topHand } = paddle;
     expect(difference).toBeCloseTo(paddle.byStance.lengthM - paddle.byStature.lengthM, 12);
     expect(topHand.modelled.over - topHand.byStature.over).toBeCloseTo(difference, 12);
-    expect(topHand.modelled.level).toBe('eyes');
-    expect(topHand.byStature.level).toBe('chin');
+    expect(topHand.modelled.level).toBe('chin');
   });
 
   it('a hand measured at the height that the rule implies makes both lengths one', () => {
@@ -76,6 +77,53 @@ describe('paddleFit', () => {
     const turned = { ...seat, paddle: { ...seat.paddle, bladeAngleDeg: 6 } };
     const { bladeAngle } = paddleFit({ body, seat: turned, stances, waterZ: 0.1, gunwaleZ: 0.3 });
     expect(bladeAngle).toBeCloseTo((6 * Math.PI) / 180, 12);
+  });
+});
+
+describe('the rule, at its own measurement', () => {
+  // Medians of stature and mass: ANSUR II, U.S. Army 2012, public release (NATICK/TR-15/007). The rule and the hand's place
+  // in it are common practice, no source.
+  it.each([
+    ['female', 1.626, 66.8],
+    ['male', 1.755, 84.6],
+  ] as const)(
+    'the median %s on fittings in mid-band gets stature less 10 ± 2 cm, hand 16 cm over the shoulders',
+    (sex, statureM, massKg) => {
+      const athlete = exampleAthlete({ sex, statureM, massKg });
+      const usual = exampleSeat({ athlete });
+      const median = exampleFit([
+        {
+          ...usual,
+          kneePad: { ...usual.kneePad, heightM: 0.115 },
+          paddle: { ...usual.paddle, lengthM: statureM - 0.1, bladeLengthM: 0.355 * (statureM - 0.1) },
+        },
+      ]);
+      const under = statureM - figureOf(median, 'paddleByStance');
+      expect(under).toBeGreaterThan(0.08);
+      expect(under).toBeLessThan(0.12);
+      const solved = evaluateFit(median).seats[0]!;
+      const middle = midDrive({ body: solved.body, seat: median.seats[0]!, stances: solved.stances });
+      expect((middle.trunkPitch * 180) / Math.PI).toBeCloseTo(35, 6);
+      expect(Math.abs(middle.topHandOver - 0.16)).toBeLessThan(0.01);
+    },
+  );
+
+  it('what then differs is what the stance changes: it adds up, and a pad 6 cm higher is the main reason', () => {
+    const high = exampleFit([{ ...seat, kneePad: { ...seat.kneePad, heightM: 0.24 } }]);
+    const solved = evaluateFit(high).seats[0]!;
+    const paddle = paddleFit({
+      body: solved.body,
+      seat: high.seats[0]!,
+      stances: solved.stances,
+      waterZ: 0.1,
+      gunwaleZ: 0.3,
+    });
+    const { knee, lean, hand, body: rest } = paddle.changes;
+    expect(knee + lean + hand + rest).toBeCloseTo(paddle.difference, 12);
+    expect(lean).toBeCloseTo(0, 9);
+    expect(hand).toBeCloseTo(0, 9);
+    expect(paddle.longerThanAthlete).toBe(true);
+    expect(mainReason(paddle.changes)).toBe('knee');
   });
 });
 

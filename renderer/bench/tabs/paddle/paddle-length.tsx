@@ -1,6 +1,7 @@
 import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
 import type { Fit } from '../../../../core/fit/fit-schema.ts';
 import type { Report } from '../../../../core/fit/report.ts';
+import { mainReason } from '../../../../core/paddle/length-changes.ts';
 import { topHandSd } from '../../../../core/paddle/mid-drive.ts';
 import type { LengthPart, PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import { toDegrees } from '../../../../core/units/angle.ts';
@@ -72,23 +73,29 @@ export function PaddleLength({ read }: { read: PaddleReader }) {
   );
 }
 
-/** Why the two lengths differ: the heights of the top hand that they stand for. */
+/** Why the two lengths differ: what this stance changes against the usual one; first, why a paddle is longer than its paddler. */
 export function whyText(
   paddle: PaddleFit | null,
   { fit, report, seat, format }: { fit: Fit; report: Report; seat: number; format: Format },
 ): string {
   const body = report.seats[seat]?.body;
   if (!paddle || !body) return '';
-  const { modelled, byStature } = paddle.topHand;
+  const { changes } = paddle;
+  const { modelled } = paddle.topHand;
   const half = format.length(SIGMAS_95 * topHandSd({ body, seat: fit.seats[seat]! }));
   const measured = fit.seats[seat]!.stroke.topHandOverM !== undefined;
-  return say('paddle.why', {
-    rule: format.length(byStature.over),
-    ruleLevel: say(`level.${byStature.level}`),
+  const by = (change: number) => format.length(change, { signed: true });
+  const why = say('paddle.why', {
+    knee: by(changes.knee),
+    lean: by(changes.lean),
+    hand: by(changes.hand),
+    body: by(changes.body),
     model: format.length(modelled.over),
     modelLevel: say(`level.${modelled.level}`),
     sure: say(measured ? 'paddle.why.measured' : 'paddle.why.estimate', { half }),
   });
+  if (!paddle.longerThanAthlete) return why;
+  return `${say('paddle.longer', { reason: say(`paddle.longer.${mainReason(changes)}`) })} ${why}`;
 }
 
 /** The parts of the length by the stance, each as long as it is. Bars are drawn after a gesture, numbers follow the hand. */

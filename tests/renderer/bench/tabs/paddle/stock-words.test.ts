@@ -61,16 +61,23 @@ describe('reasonText', () => {
 });
 
 describe('why the two lengths differ', () => {
-  it('tells both heights of the top hand, and whether it was measured', () => {
+  it('tells what the stance changes, the height of the top hand, and whether it was measured', () => {
     const text = (of: typeof fit) =>
       spaced(whyText(paddleIn(of), { fit: of, report: evaluateFit(of), seat: 0, format }));
     expect(text(fit)).toMatch(
-      /passes \d+\.\d cm over the shoulders, nearest to the chin; here it is taken at \d+\.\d cm, nearest to the eyes, ± 9\.8 cm and not measured/,
+      /trunk in the drive 0\.0 cm, top hand 0\.0 cm.*passes 1\d\.\d cm over the shoulders, nearest to the \w+, ± 5\.9 cm and not measured/,
     );
     const measured = exampleFit([exampleSeat({ stroke: { topHandOverM: 0.12 } })]);
     expect(text(measured)).toMatch(
-      /here it is taken at 12\.0 cm, nearest to the chin, as measured, ± 3\.9 cm/,
+      /top hand −\d\.\d cm.*passes 12\.0 cm over the shoulders, nearest to the chin, as measured, ± 3\.9 cm/,
     );
+  });
+
+  it('tells why when the paddle would be longer than the athlete', () => {
+    const usual = exampleSeat();
+    const high = exampleFit([{ ...usual, kneePad: { ...usual.kneePad, heightM: 0.26 } }]);
+    const text = whyText(paddleIn(high), { fit: high, report: evaluateFit(high), seat: 0, format });
+    expect(text).toMatch(/longer than the athlete\. The main reason: the knee is higher over the water/);
   });
 
   it('says nothing where there is no paddle to speak of', () => {

@@ -1,0 +1,42 @@
+import type { MidDrive } from './mid-drive.ts';
+import { USUAL_LEAN } from './usual-drive.ts';
+
+/** What makes this stance's paddle longer (+) or shorter (−) than the rule, metres; together they are the whole difference. */
+export interface LengthChanges {
+  /** The knee higher over the water than usual: pad, floorboard, or how deep the boat floats. */
+  readonly knee: number;
+  /** The trunk more upright in the drive than usual. */
+  readonly lean: number;
+  /** The top hand higher over the shoulders than usual. */
+  readonly hand: number;
+  /** What is left: the body's proportions and the blade. */
+  readonly body: number;
+}
+
+/** The knee's joint over the water for the median adult of the survey on a pad in the middle of its band, metres. */
+const USUAL_KNEE_OVER_WATER = 0.09;
+
+/**
+ * Splits the difference of the two lengths by what this stance changes against the usual one in which the rule was found.
+ * Metres. A pad 3 cm higher than usual gives `knee` 0.03.
+ */
+export function lengthChanges(
+  difference: number,
+  {
+    middle,
+    kneeOverWater,
+    usualHand,
+    trunk,
+  }: { middle: MidDrive; kneeOverWater: number; usualHand: number; trunk: number },
+): LengthChanges {
+  const knee = kneeOverWater - USUAL_KNEE_OVER_WATER;
+  const lean = trunk * (Math.cos(middle.trunkPitch) - Math.cos(USUAL_LEAN));
+  const hand = middle.topHandOver - usualHand;
+  return { knee, lean, hand, body: difference - knee - lean - hand };
+}
+
+/** The change that makes a paddle longest. */
+export function mainReason(changes: LengthChanges): keyof LengthChanges {
+  const names = ['knee', 'lean', 'hand', 'body'] as const;
+  return names.reduce((best, name) => (changes[name] > changes[best] ? name : best));
+}
