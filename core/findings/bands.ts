@@ -20,6 +20,11 @@ export interface BandRule {
   readonly part: Finding['part'];
   /** Number of seats of the boats it holds for; left out, all. */
   readonly crews?: readonly number[];
+  /**
+   * Of a rule of thumb about a place: the outcomes that it serves. Outside the band while they are good it is no more than a
+   * *check*: an unusual place, and it works.
+   */
+  readonly serves?: readonly QuantityId[];
   /** True when it speaks of the whole boat only with every seat taken by somebody. */
   readonly needsCrew?: boolean;
 }
@@ -27,27 +32,40 @@ export interface BandRule {
 const single = [1] as const;
 const crew = [2, 3, 4] as const;
 
+/** What the usual places of the knee are for: an even trim, weight over the boat, joints in their easy range. */
+const TRIM: readonly QuantityId[] = ['trimRest', 'trimCatch'];
+const ACROSS: readonly QuantityId[] = ['supportMargin', 'offCentre', 'trunkRoll'];
+const JOINTS: readonly QuantityId[] = ['frontKnee', 'kneelingKnee', 'hipFlexorStretch', 'supportMargin'];
+
 /**
  * The one table of bands. Rows of common practice are what sprint coaches say of the high kneel; the upper edge of
  * "slightly" and the crew figures are this project's reading of them and say so. Joint bands: ANTHROPOMETRY sources.
  */
 export const BANDS: readonly BandRule[] = [
-  practice('padAft', cm(15), cm(20), 'kneePad', single),
-  practice('padOut', cm(2), cm(5), 'kneePad', single),
+  {
+    ...practice('padAft', cm(15), cm(20), 'kneePad', single),
+    sourceText: `${PRACTICE}: 15 to 20 cm behind the boat's centre`,
+    serves: TRIM,
+  },
+  { ...practice('padOut', cm(2), cm(5), 'kneePad', single), serves: ACROSS },
   {
     ...practice('padOut', cm(4), cm(12), 'kneePad', crew),
+    serves: ACROSS,
     sourceText: `${PRACTICE}: in crews the knee lies nearer the boat's side; the figures are this project's reading`,
   },
   {
     ...practice('padHeight', cm(8), cm(15), 'kneePad', single),
+    serves: JOINTS,
     sourceText: 'recalled, low confidence: pads of 8–15 cm above the floorboard',
   },
   {
     ...practice('padHeight', cm(10), cm(17), 'kneePad', [2, 3]),
+    serves: JOINTS,
     sourceText: `${PRACTICE}: recess higher than in a single; the figures are this project's reading`,
   },
   {
     ...practice('padHeight', cm(12), cm(19), 'kneePad', [4]),
+    serves: JOINTS,
     sourceText: `${PRACTICE}: recess higher still in a four; the figures are this project's reading`,
   },
   {
@@ -69,11 +87,7 @@ export const BANDS: readonly BandRule[] = [
     ...practice('bladeShare', 1 / 3, 0.38, 'paddle'),
     sourceText: `${PRACTICE}: slightly more than a third; 0.38 is this project's reading`,
   },
-  {
-    ...practice('strapReleases', 1, null, 'rearRest'),
-    stopMin: 0,
-    sourceText: `${PRACTICE}: a strap, if any, lets go by itself; nobody is tied in`,
-  },
+  practice('strapReleases', 1, null, 'rearRest'),
   practice('floorNonSlip', 1, null, 'frontFoot'),
   practice('padBraced', 1, null, 'kneePad'),
   practice('kneelsOnSide', 1, null, 'kneePad'),
@@ -157,6 +171,7 @@ export const BANDS: readonly BandRule[] = [
   model('padInsideHull', 0, null, 'kneePad', { crews: single }),
   {
     ...model('padInsideHull', -0.06, 0.02, 'kneePad', { crews: crew }),
+    serves: ACROSS,
     source: 'common practice',
     sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figures are this project's reading`,
   },

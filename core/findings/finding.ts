@@ -1,10 +1,9 @@
 import type { FittingCoordinate } from '../fit/coordinates.ts';
 import type { Lockable } from '../fit/seat-schema.ts';
 import type { Support } from '../support/support.ts';
-import type { Camera } from './doubt-of-posture.ts';
 
-/** Severities, mildest first. */
-export const SEVERITIES = ['good', 'check', 'change', 'stop'] as const;
+/** Severities, mildest first. *Unknown* is no finding: body and fittings hardly inform the value, and a look would. */
+export const SEVERITIES = ['good', 'unknown', 'check', 'change', 'stop'] as const;
 export type Severity = (typeof SEVERITIES)[number];
 
 /** Kind of source of a band or value. */
@@ -22,8 +21,20 @@ export interface Quantity {
   /** Standard deviation, same unit; null where none is known. */
   readonly sd: number | null;
   readonly unit: Unit;
-  /** The limb does not reach its fitting: it is drawn straight, and this angle is not one that a body would have. */
-  readonly unreached?: true;
+  /** What its probability is told by, where that is not the value itself: see `Judged`. */
+  readonly judged?: Judged;
+  /** Body, fittings and what was measured hardly inform it: it is what everybody's would be taken for. */
+  readonly uninformed?: true;
+}
+
+/**
+ * The normal spread that the probability of a kinked value is told by, in the value's unit: of the least of two the mean; of a
+ * shortfall the whole distance, negative while it reaches (`smooth`).
+ */
+export interface Judged {
+  readonly value: number;
+  readonly sd: number;
+  readonly smooth?: true;
 }
 
 /** A band: null means open on that side. Values in the quantity's SI unit. */
@@ -71,6 +82,17 @@ export type Suggestion =
     }
   | { readonly kind: 'none'; readonly locked: readonly Lockable[] };
 
+/** What a usual place would do to an outcome that is good as it is. SI. */
+export interface Instead {
+  /** The nearest edge of the usual band. */
+  readonly at: number;
+  /** The outcome, its value here and there. */
+  readonly quantity: string;
+  readonly unit: Unit;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** One finding. The sentences are made by `sentences.ts` from this record. */
 export interface Finding {
   readonly id: string;
@@ -82,15 +104,13 @@ export interface Finding {
   readonly band: Band;
   /** Signed distance to the nearest edge in the quantity's unit; negative inside the band. */
   readonly distance: number;
+  /** Probability that the value lies outside the band, 0–1. */
+  readonly probability: number;
   readonly severity: Severity;
-  /** As in `Quantity`: then the value says nothing. */
-  readonly unreached?: true;
-  /** Of the knee's place aft of a mark that is not amidships: how far the knee is aft of the boat's middle, metres. */
-  readonly fromMiddleM?: number;
   /** Of the support margin: the edge it is measured to. */
   readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
-  /** Where a photograph would tell more than the model does; left out where none would, or one was taken. */
-  readonly camera?: Camera;
+  /** Of an unusual place that works: how an outcome would change if the place were brought to the usual. */
+  readonly instead?: Instead;
   /** The part of the drawing it speaks of. */
   readonly part: Lockable | 'trunk' | 'hull' | 'frontKnee' | 'kneelingKnee' | 'hip' | 'support';
 }

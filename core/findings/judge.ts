@@ -6,100 +6,59 @@ import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS, CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from './class-limits.ts';
-import { cameraFor } from './doubt-of-posture.ts';
-import { type Finding, type Quantity, SEVERITIES, type Severity } from './finding.ts';
+import { type Finding, type Quantity, SEVERITIES } from './finding.ts';
+import { distanceToBand, judgedOf, probabilityOutside, severityOf } from './probability.ts';
 import { findQuantity, type QuantityId, quantityDefinition } from './quantities.ts';
 
-/** Standard deviations in half of a 95 % interval of a normal distribution. */
-export const SIGMAS_95 = 1.959964;
-
-/** Slack for comparing values as set with an edge, so that 0.15 set by hand is not 1e-17 outside. In the SI unit. */
-const EDGE_SLACK = 1e-9;
-
 /**
- * Signed distance of a value to the nearest edge of a band, in its unit: positive outside, negative inside.
- * A band open on both sides gives −∞.
- */
-export function distanceToBand(value: number, band: Pick<BandRule, 'min' | 'max'>): number {
-  const below = band.min === null ? Number.NEGATIVE_INFINITY : band.min - value;
-  const above = band.max === null ? Number.NEGATIVE_INFINITY : value - band.max;
-  return Math.max(below, above);
-}
-
-/**
- * Severity from the distance to the band *and* the uncertainty: *stop* past a stop limit; *change* outside by more
- * than the value's 95 % half-interval; *check* while the edge lies within that interval; else *good*.
- */
-export function severityOf(value: number, sd: number | null, rule: BandRule): Severity {
-  if (rule.stopMin !== undefined && value < rule.stopMin - EDGE_SLACK) return 'stop';
-  if (rule.stopMax !== undefined && value > rule.stopMax + EDGE_SLACK) return 'stop';
-  const distance = distanceToBand(value, rule);
-  const half = SIGMAS_95 * (sd ?? 0);
-  if (distance > half + EDGE_SLACK) return 'change';
-  if (distance > EDGE_SLACK || distance > -half + EDGE_SLACK) return 'check';
-  return 'good';
-}
-
-/**
- * Whether a band is too narrow for the value's doubt: 95 % of it is wider than the whole band, so that the finding says
- * *check* wherever inside the value stands. Such a check says that the model cannot tell, not that something is near an edge.
- * The lean seen from behind, 0° to 6°, is known to ± 4.4° until it is measured.
- */
-export function cannotTell({ band, sd }: Pick<Finding, 'band' | 'sd'>): boolean {
-  if (band.min === null || band.max === null || sd === null) return false;
-  return 2 * SIGMAS_95 * sd > band.max - band.min;
-}
-
-/**
- * All findings of a fit from its quantities, the most severe first, what the estimate can tell before what it cannot,
- * then in the order of the band table. `supports` tells for each seat (null where it is empty) which edge its support margin
- * is measured to.
+ * All findings of a fit from its quantities, the most severe first, then in the order of the band table. `supports` tells for each
+ * seat (null where it is empty) which edge its support margin is measured to. What is `uninformed` is no finding and comes with
+ * the severity *unknown*: a report keeps it apart.
  */
 export function judge(
   fit: Fit,
   quantities: readonly Quantity[],
   supports: readonly (Support | null)[] = [],
 ): Finding[] {
-  const findings: Finding[] = [];
+  const judged: Judgement[] = [];
   const occupied = fit.seats.some((seat) => seat.athlete);
   for (const rule of rulesFor(fit)) {
     if (quantityDefinition(rule.quantity)?.scope === 'boat') {
       if (rule.needsCrew && !occupied) continue;
-      collect(findings, boatRule(fit, rule), findQuantity(quantities, rule.quantity, null));
+      collect(judged, boatRule(fit, rule), findQuantity(quantities, rule.quantity, null));
       continue;
     }
     fit.seats.forEach((seat, index) => {
       if (!seat.athlete) return;
-      collect(findings, seatRule(seat, rule), findQuantity(quantities, rule.quantity, index));
+      const placed = fromCentre(rule, fit, index);
+      collect(judged, seatRule(seat, placed), findQuantity(quantities, rule.quantity, index));
     });
   }
-  return findings
+  const findings = judged.map(({ finding }) => finding);
+  return judged
+    .map(({ finding, rule }) => servingOutcomes(finding, rule, findings))
     .map((finding) => withSupport(finding, supports))
-    .map((finding) => withMiddle(finding, quantities))
-    .map((finding) => withCamera(finding, fit))
-    .sort((a, b) => urgency(b) - urgency(a));
+    .sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
 }
 
-/** By severity; among equal ones, what the estimate cannot tell comes after what it can. */
-function urgency(finding: Finding): number {
-  return SEVERITIES.indexOf(finding.severity) - (cannotTell(finding) ? 0.5 : 0);
+/** Where the datum of a seat is not amidships, the usual place of its knee is still counted from the boat's centre. */
+function fromCentre(rule: BandRule, { boat }: Fit, index: number): BandRule {
+  const stationM = boat.seats[index]?.stationM ?? 0;
+  if (rule.quantity !== 'padAft' || stationM === 0) return rule;
+  const moved = (edge: number | null) => (edge === null ? null : edge + stationM);
+  return { ...rule, min: moved(rule.min), max: moved(rule.max) };
 }
 
-/** A mark within this of the boat's middle is amidships, metres. */
-const AMIDSHIPS_M = 0.005;
-
-/** The rule on the knee's place counts from the boat's middle: where the mark lies elsewhere, both distances are told. */
-function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding {
-  if (finding.quantity !== 'padAft') return finding;
-  const fromMiddle = findQuantity(quantities, 'padFromMid', finding.seat)?.value ?? finding.value;
-  return Math.abs(fromMiddle - finding.value) < AMIDSHIPS_M
-    ? finding
-    : { ...finding, fromMiddleM: fromMiddle };
-}
-
-function withCamera(finding: Finding, { seats }: Fit): Finding {
-  const camera = finding.seat === null ? undefined : cameraFor(finding, seats[finding.seat]!);
-  return camera ? { ...finding, camera } : finding;
+/** A place outside its usual band while every outcome that the band serves is well is no more than a *check*. */
+function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: readonly Finding[]): Finding {
+  if (finding.severity !== 'change' || !serves || source === "coach's own") return finding;
+  const bad = all.some(
+    ({ quantity, seat, severity }) =>
+      serves.some((id) => id === quantity) &&
+      (seat === null || seat === finding.seat) &&
+      (severity === 'change' || severity === 'stop'),
+  );
+  return bad ? finding : { ...finding, severity: 'check' };
 }
 
 function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
@@ -112,11 +71,19 @@ interface ReasonedRule extends BandRule {
   readonly reason: string;
 }
 
-function collect(into: Finding[], rule: ReasonedRule, quantity: Quantity | null): void {
+interface Judgement {
+  readonly finding: Finding;
+  readonly rule: BandRule;
+}
+
+function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | null): void {
   if (!quantity) return;
-  const { value, sd, unit, seat, unreached } = quantity;
+  const { value, sd, unit, seat, uninformed } = quantity;
   const { min, max, stopMin, stopMax, source, sourceText, reason } = rule;
-  into.push({
+  const judged = judgedOf(quantity);
+  const severity = severityOf(judged, rule);
+  const hidden = uninformed && (severity === 'check' || severity === 'change');
+  const finding: Finding = {
     id: seat === null ? rule.quantity : `${rule.quantity}@${seat}`,
     seat,
     quantity: rule.quantity,
@@ -124,11 +91,12 @@ function collect(into: Finding[], rule: ReasonedRule, quantity: Quantity | null)
     sd,
     unit,
     band: { min, max, stopMin, stopMax, source, sourceText, reason },
-    distance: distanceToBand(value, rule),
-    severity: severityOf(value, sd, rule),
+    distance: distanceToBand(judged.value, rule),
+    probability: probabilityOutside(judged, rule),
+    severity: hidden ? 'unknown' : severity,
     part: rule.part,
-    ...(unreached && { unreached }),
-  });
+  };
+  into.push({ finding, rule });
 }
 
 /** The rows of the band table that hold for this boat, with the class rules of its class. */

@@ -10,7 +10,7 @@ import {
 } from '../fit/fitting-coordinate.ts';
 import type { Report } from '../fit/report.ts';
 import type { Finding, Suggestion } from './finding.ts';
-import { SIGMAS_95 } from './judge.ts';
+import { DECIDED_SIGMAS } from './probability.ts';
 import { sideEffectsOf } from './side-effects.ts';
 
 /** Where a band is narrower than the value's own doubt, a change aims this share of the band inside its edge. */
@@ -89,7 +89,7 @@ function excessOf({ finding }: Search, report: Report): number {
   const now = report.findings.find((f) => f.id === finding.id);
   if (!now) return Number.POSITIVE_INFINITY;
   const { min, max } = now.band;
-  const doubt = SIGMAS_95 * (now.sd ?? 0);
+  const doubt = DECIDED_SIGMAS * (now.sd ?? 0);
   const room = min !== null && max !== null ? NARROW_BAND_SHARE * (max - min) : doubt;
   return now.distance + Math.min(doubt, room);
 }

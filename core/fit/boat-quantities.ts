@@ -8,7 +8,7 @@ import type { BoatState } from './boat-state.ts';
 export function boatQuantities(
   state: BoatState,
   afloat: Readonly<Record<Phase, FloatResult>>,
-  balance: BalanceDemand | null,
+  balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
 ): Quantity[] {
   const { ready, catch: atCatch } = afloat;
   const values: Partial<Record<QuantityId, number | null>> = {

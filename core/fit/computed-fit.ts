@@ -22,24 +22,20 @@ export interface Computed {
 
 /**
  * Floats a boat with its solved crew in all three phases and lists every quantity, spreads not yet filled in. `start` (an
- * earlier answer) only saves iterations; a known `exit` is taken as it is: no quantity rests on it. `moved` names the one seat
- * that differs from a fit whose quantities are known: what no other seat can change of its own is then left out.
+ * earlier answer) only saves iterations.
  */
 export function computeBoat(
   boat: BoatState,
   seats: readonly (SeatState | null)[],
   start: Readonly<Record<Phase, FloatResult>> | null,
-  known: { exit?: FloatResult; moved?: number } = {},
 ): Computed {
   const float = (phase: Phase) => floatCrew(boat, seats, { phase, start: start?.[phase] });
-  const afloat = { ready: float('ready'), catch: float('catch'), exit: known.exit ?? float('exit') };
+  const afloat = { ready: float('ready'), catch: float('catch'), exit: float('exit') };
   const balance = afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null;
   const drives = seats.map((seat) => seat && driveOf(seat, afloat.ready));
   const quantities = [
     ...boatQuantities(boat, afloat, balance),
-    ...seats.flatMap((seat, index) =>
-      seat && (known.moved ?? index) === index ? seatQuantities(seat, index, boat) : [],
-    ),
+    ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
     ...seats.flatMap((seat, index) =>
       seat ? paddleQuantities(seat, index, { boat, ready: afloat.ready }) : [],
     ),

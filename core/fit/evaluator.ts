@@ -1,13 +1,15 @@
 import type { BodyEstimate } from '../body/body.ts';
 import { bodyOfAthlete } from '../body/body-of-athlete.ts';
-import type { Quantity } from '../findings/finding.ts';
+import type { Finding, Quantity } from '../findings/finding.ts';
 import { judge } from '../findings/judge.ts';
+import { type Unknown, unknownsOf } from '../findings/unknowns.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
 import type { Athlete } from './athlete-schema.ts';
 import { type BoatState, balanceOf, boatState } from './boat-state.ts';
 import { type Computed, computeBoat } from './computed-fit.ts';
+import type { SpreadSources } from './doubt-sources.ts';
 import type { Fit } from './fit-schema.ts';
-import { heldSpreads, type SpreadSources, spreadsOf, withSpreads } from './quantity-spreads.ts';
+import { doubtOf, heldSpreads, type Spreads, withSpreads } from './quantity-spreads.ts';
 import type { Report } from './report.ts';
 import type { Seat } from './seat-schema.ts';
 import { type SeatState, seatFrame, solveSeat } from './seat-state.ts';
@@ -66,11 +68,12 @@ export function createEvaluator(): Evaluator {
   return {
     evaluate(fit, sources) {
       const computed = compute(fit, null);
-      return reportOf(fit, computed, withSpreads(computed.quantities, spreadsOf(computed, sources)));
+      const { spreads, looks } = doubtOf(computed, sources);
+      return reportOf(fit, computed, { spreads, unknowns: (...judged) => unknownsOf(...judged, looks) });
     },
     evaluateHolding(fit, held) {
       const computed = compute(fit, held);
-      return reportOf(fit, computed, withSpreads(computed.quantities, heldSpreads(held)));
+      return reportOf(fit, computed, { spreads: heldSpreads(held), unknowns: () => held.unknowns });
     },
   };
 }
@@ -84,8 +87,17 @@ export function evaluateFit(fit: Fit, sources?: SpreadSources): Report {
   return createEvaluator().evaluate(fit, sources);
 }
 
-function reportOf(fit: Fit, computed: Computed, quantities: readonly Quantity[]): Report {
+/** What is known of a fit's doubts: the spreads, and how what is unknown is told. */
+interface Known {
+  readonly spreads: Spreads;
+  unknowns(judged: readonly Finding[], quantities: readonly Quantity[]): readonly Unknown[];
+}
+
+function reportOf(fit: Fit, computed: Computed, known: Known): Report {
   const { boat, seats, drives, afloat } = computed;
+  const quantities = withSpreads(computed.quantities, known.spreads);
+  const supports = seats.map((seat) => seat?.support ?? null);
+  const judged = judge(fit, quantities, supports);
   return {
     format: 'kneelwright-report/1',
     fitName: fit.name,
@@ -97,10 +109,7 @@ function reportOf(fit: Fit, computed: Computed, quantities: readonly Quantity[])
     afloat,
     balance: afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null,
     quantities,
-    findings: judge(
-      fit,
-      quantities,
-      seats.map((seat) => seat?.support ?? null),
-    ),
+    findings: judged.filter(({ severity }) => severity !== 'unknown'),
+    unknowns: known.unknowns(judged, quantities),
   };
 }

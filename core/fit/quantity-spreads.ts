@@ -1,192 +1,172 @@
-import { BODY_LENGTHS, type BodyEstimate, type BodyLength } from '../body/body.ts';
 import type { Quantity } from '../findings/finding.ts';
+import { LOOK_ANGLES, LOOKS, type Look, type SeatLooks, type SpreadsAfter } from '../findings/looks.ts';
 import { hullSpread } from '../hull/hull-spread.ts';
-import { midDrive, topHandSd } from '../paddle/mid-drive.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../stance/stance.ts';
-import { toDegrees } from '../units/angle.ts';
-import { type Computed, computeBoat } from './computed-fit.ts';
-import { COORDINATES, FITTING_COORDINATES } from './coordinates.ts';
-import { squareRootOf } from './covariance-root.ts';
-import { coordinateOf, withSeatCoordinate } from './fitting-coordinate.ts';
+import { toRadians } from '../units/angle.ts';
+import { massesAboard } from './boat-state.ts';
+import type { Computed } from './computed-fit.ts';
+import { keyOf } from './displaced-values.ts';
+import { PINNED_SD_DEG, type SpreadSources } from './doubt-sources.ts';
+import { floatSlopes } from './float-slopes.ts';
+import { foldMoments } from './fold.ts';
+import { conditionedRows, type Measured, productOf } from './measured-rows.ts';
 import type { Report } from './report.ts';
-import type { Pins, Seat } from './seat-schema.ts';
-import { DEFAULT_DRIVE_FORCE_N, type SeatInput, type SeatState, solveSeat } from './seat-state.ts';
+import { seatFolds, smoothValues } from './seat-folds.ts';
+import { type Row, seatRows } from './seat-rows.ts';
+import type { Seat } from './seat-schema.ts';
+import type { SeatState } from './seat-state.ts';
 
-/** Standard deviations by quantity and seat, in the quantity's unit. */
-export type Spreads = ReadonlyMap<string, number>;
+/** What is known of a value's doubt, in its own unit. */
+export interface Spread {
+  readonly sd: number;
+  /** How far from the value the mean of a folded one lies, by which its probability is told. */
+  readonly shift?: number;
+  /** Of the smooth value that a folded one is cut from, by which its probability is told. */
+  readonly judgedSd?: number;
+  /** Body, fittings and looks hardly inform it. */
+  readonly uninformed?: true;
+}
 
-/** How truly a fitting is placed and read, metres: estimate of careful work with a tape. */
-export const PLACING_SD_M = 0.002;
+/** Spreads by quantity and seat (`keyOf`). */
+export type Spreads = ReadonlyMap<string, Spread>;
 
-/** How truly a fitting is turned, degrees: estimate of careful work with a bevel. */
-export const TURNING_SD_DEG = 1.5;
+/** What a fit's doubts come to: the spread of every quantity, and what looking at each seat would make of it. */
+export interface Doubt {
+  readonly spreads: Spreads;
+  readonly looks: readonly SeatLooks[];
+}
 
-/**
- * How far a person's ready posture strays from the model's, degrees: estimate. Lumbar and pelvic angles of young
- * canoeists at rest varied by 4–7° between persons (López-Miñarro, Muyor, Alacid 2011, J Hum Kinet). Each strays with the
- * others left to find their place, which keeps what a body must keep: hips out to one side are answered by the trunk, or the boat
- * would go over. Angles therefore vary together and by more than these figures alone: at the example's fittings the trunk by
- * 4.5° fore and aft and 2.2° seen from behind, the pelvis by 4.8°, the thigh by 2.8° and 1.7°; body lengths add 0.1° to 0.8°.
- */
-export const POSTURE_SD_DEG: Readonly<Record<StanceUnknown, number>> = {
-  thighPitch: 2.5,
-  thighRoll: 1.5,
-  pelvisYaw: 4,
-  trunkPitch: 4.5,
-  trunkRoll: 1.5,
-};
-
-/**
- * How truly an angle is held that was measured off a photograph, degrees: estimates. Reading a photograph costs next to
- * nothing (0.1° and 2 mm on a marked object: Ferreira et al. 2010, Clinics 65:675–681); what counts is where joints are felt for,
- * 1 cm each over half a metre of trunk (1.6°), the camera's level (0.5°) and the athlete's own sway from one look to the next
- * (1°). Seen from behind the trunk's marks lie on the spine, felt for to half a centimetre (0.8°).
- */
-export const PINNED_SD_DEG: Readonly<Record<StanceUnknown, number>> = {
-  thighPitch: 2,
-  thighRoll: 2,
-  pelvisYaw: 2,
-  trunkPitch: 2,
-  trunkRoll: 1.4,
-};
-
-/** Scale of body mass between two weighings on the same day, kilograms (estimate). */
-export const BODY_MASS_SD_KG = 0.7;
+/** A value whose spread is over this share of what was known of it before body, fittings and looks is uninformed. */
+const UNINFORMED_SHARE = 0.9;
 
 /**
- * How truly the drive's mean force is known, as a share of it: the peaks reported for single blades, 250 to 350 N (low
- * confidence), taken as two standard deviations either side and half as much again for the mean over the peak.
+ * Spread of every quantity, one standard deviation, to first order (GUM, JCGM 100:2008, 5.1): each seat's doubts by `seatRows`,
+ * narrowed by what was measured of the posture, and the hull's own data. Fittings as set are exact. What is kinked or folded is
+ * taken over its own smooth values (`seatFolds`). Nothing measured widens anything: a tape narrows the covariance of the body,
+ * a pin that of all sources together (Bayes' rule).
  */
-export const DRIVE_FORCE_SD = 0.15;
+export function doubtOf(computed: Computed, sources: SpreadSources = {}): Doubt {
+  const { boat, seats, afloat } = computed;
+  const slopesIn = (phase: 'ready' | 'catch') =>
+    floatSlopes(boat, massesAboard(boat, seats, phase), afloat[phase]);
+  const floats = { ready: slopesIn('ready'), catch: slopesIn('catch') };
+  const parts = seats.flatMap((seat, index) => {
+    if (!seat) return [];
+    const { rows: raw, usual } = seatRows({ computed, index, floats }, sources);
+    const rows = conditionedRows(raw, measuredOf(seat.seat, index));
+    return [{ index, seat, raw, rows, usual }];
+  });
+  const spreads = new Map<string, Spread>();
+  for (const [name, variance] of summedVariances(computed, parts, sources))
+    spreads.set(name, { sd: Math.sqrt(variance) });
+  for (const part of parts) {
+    for (const [name, spread] of foldedSpreads(computed, part)) spreads.set(name, spread);
+    for (const name of uninformedOf(part)) spreads.set(name, { ...spreads.get(name)!, uninformed: true });
+  }
+  return { spreads, looks: parts.map((part) => looksAt(part)) };
+}
 
-/** Sources of doubt to leave out, for studies of the others; all are counted unless said otherwise. */
-export interface SpreadSources {
-  readonly posture?: boolean;
-  readonly hull?: boolean;
+interface SeatPart {
+  readonly index: number;
+  readonly seat: SeatState;
+  /** Rows before and after what was measured of the posture. */
+  readonly raw: ReadonlyMap<string, Row>;
+  readonly rows: ReadonlyMap<string, Row>;
+  readonly usual: ReadonlyMap<string, number>;
+}
+
+function summedVariances(
+  { boat, afloat }: Computed,
+  parts: readonly SeatPart[],
+  sources: SpreadSources,
+): Map<string, number> {
+  const variances = new Map<string, number>();
+  const add = (name: string, variance: number) => variances.set(name, (variances.get(name) ?? 0) + variance);
+  for (const { rows } of parts) for (const [name, row] of rows) add(name, productOf(row, row));
+  if (sources.hull === false) return variances;
+  for (const [id, sd] of Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready) }))
+    add(keyOf(id, null), sd ** 2);
+  return variances;
 }
 
 /**
- * First-order spread of every quantity: each independent source of doubt is moved to either side, the fit is solved
- * again, and the changes per standard deviation add by their squares (GUM, JCGM 100:2008, 5.1). Sources: body lengths
- * (all together, by their covariance), body mass, drive force, placing of the fittings, the top hand in the drive,
- * posture, and the hull's own data.
+ * Keys of a seat's values that body, fittings and looks hardly inform: their spread is over 0.9 of that before, which is the
+ * spread without looks and that of the estimate itself from one usual setting to the next, together.
  */
-export function spreadsOf(computed: Computed, sources: SpreadSources = {}): Spreads {
-  const variances = new Map<string, number>();
-  computed.seats.forEach((seat, index) => {
-    if (!seat) return;
-    const less = variations(seat, { ...sources, by: -STEP });
-    const more = variations(seat, { ...sources, by: STEP });
-    const quantitiesOf = (moved: SeatInput) => {
-      const state = solveSeat(moved, { exit: seat.stances.exit });
-      const seats = computed.seats.map((s, i) => (i === index ? state : s));
-      const known = { exit: computed.afloat.exit, moved: index };
-      return computeBoat(computed.boat, seats, computed.afloat, known).quantities;
-    };
-    less.forEach((lower, k) => {
-      addSquares(variances, quantitiesOf(lower), quantitiesOf(more[k]!));
-    });
+function uninformedOf({ index, raw, rows, usual }: SeatPart): string[] {
+  return [...rows].flatMap(([name, row]) => {
+    const before = productOf(raw.get(name)!, raw.get(name)!) + (usual.get(name) ?? 0);
+    const own = name.endsWith(keyOf('', index));
+    return own && before > 0 && productOf(row, row) > UNINFORMED_SHARE ** 2 * before ? [name] : [];
   });
-  const fromHull = sources.hull === false ? {} : { ...hullSpread(computed.boat.boat, computed.afloat.ready) };
-  for (const [id, sd] of Object.entries<number>(fromHull)) {
-    variances.set(key(id, null), (variances.get(key(id, null)) ?? 0) + sd ** 2);
+}
+
+/** What each look that has not been taken of a seat would leave of the spread of its values and the boat's. */
+function looksAt({ index, seat, rows }: SeatPart): SeatLooks {
+  const looks: Partial<Record<Look, SpreadsAfter>> = {};
+  for (const look of LOOKS) {
+    const left = LOOK_ANGLES[look].filter((name) => seat.seat.pins[`${name}Deg`] === undefined);
+    if (left.length === 0) continue;
+    const after = conditionedRows(
+      rows,
+      left.map((name) => readingOf(name, index)),
+    );
+    looks[look] = new Map([...after].map(([name, row]) => [name, Math.sqrt(productOf(row, row))]));
   }
-  return new Map([...variances].map(([k, v]) => [k, Math.sqrt(v)]));
+  return { seat: index, looks };
+}
+
+/** The angles of a seat that were measured: the coach's pins, each with the doubt of a photograph. */
+function measuredOf({ pins }: Seat, index: number): Measured[] {
+  return STANCE_UNKNOWNS.filter((name) => pins[`${name}Deg`] !== undefined).map((name) =>
+    readingOf(name, index),
+  );
+}
+
+function readingOf(name: StanceUnknown, index: number): Measured {
+  return { key: keyOf(name, index), sd: toRadians(PINNED_SD_DEG[name]) };
+}
+
+/** Spreads of a seat's folded values, over the joint spread of the smooth values that each is made of. */
+function foldedSpreads({ seats, quantities }: Computed, { index, rows }: SeatPart): [string, Spread][] {
+  const state = seats[index]!;
+  const smooth = smoothValues(state);
+  const smoothAt = (id: string) =>
+    smooth[id] ?? quantities.find((q) => q.id === id && q.seat === index)?.value ?? 0;
+  return Object.entries(seatFolds(state)).map(([id, fold]) => {
+    const name = keyOf(id, index);
+    const own = fold.of.map((part) => rows.get(keyOf(part, index)) ?? new Float64Array(0));
+    const covariance = own.map((a) => own.map((b) => productOf(a, b)));
+    const at = fold.of.map(smoothAt);
+    const { mean, sd } = foldMoments(fold, at, covariance);
+    if (fold.judgedBy === 'mean') return [name, { sd, shift: mean - fold.value(at) }];
+    if (fold.judgedBy === 'smooth') return [name, { sd, judgedSd: Math.sqrt(covariance[0]![0]!) }];
+    return [name, { sd }];
+  });
 }
 
 /** The spreads that an earlier report carries. */
 export function heldSpreads(report: Report): Spreads {
-  return new Map(report.quantities.flatMap((q) => (q.sd === null ? [] : [[key(q.id, q.seat), q.sd]])));
+  return new Map(
+    report.quantities.flatMap(({ id, seat, value, sd, judged, uninformed }) => {
+      if (sd === null) return [];
+      const more = !judged ? {} : judged.smooth ? { judgedSd: judged.sd } : { shift: judged.value - value };
+      return [[keyOf(id, seat), { sd, ...more, ...(uninformed && { uninformed }) }]];
+    }),
+  );
 }
 
 /** The same quantities with their spreads filled in; null where none is known. */
 export function withSpreads(quantities: readonly Quantity[], spreads: Spreads): Quantity[] {
-  return quantities.map((q) => ({
-    ...q,
-    sd: q.unreached ? null : (spreads.get(key(q.id, q.seat)) ?? null),
-  }));
-}
-
-const key = (id: string, seat: number | null) => `${id}@${seat ?? 'boat'}`;
-
-/** Adds the square of each quantity's change per standard deviation, from its values at −STEP and +STEP. */
-function addSquares(into: Map<string, number>, less: readonly Quantity[], more: readonly Quantity[]): void {
-  const values = new Map(more.map((q) => [key(q.id, q.seat), q.value]));
-  for (const q of less) {
-    const k = key(q.id, q.seat);
-    const change = ((values.get(k) ?? q.value) - q.value) / (2 * STEP);
-    into.set(k, (into.get(k) ?? 0) + change ** 2);
-  }
-}
-
-/** Half-width of the central difference, in standard deviations. */
-const STEP = 0.5;
-
-/** The seat with each source of doubt moved by `by` standard deviations, one at a time. */
-function variations(seat: SeatState, { posture, by }: SpreadSources & { by: number }): SeatInput[] {
-  const { body, frame } = seat;
-  const bodies = [...bodyVariations(body, by), { ...body, ...massVariation(body, by) }];
-  return [
-    ...bodies.map((moved) => ({ seat: seat.seat, body: moved, frame })),
-    { seat: withForce(seat.seat, 1 + by * DRIVE_FORCE_SD), body, frame },
-    ...placings(seat.seat, by).map((moved) => ({ seat: moved, body, frame })),
-    { seat: withTopHand(seat, by), body, frame },
-    ...(posture === false ? [] : postures(seat, by)).map((moved) => ({ seat: moved, body, frame })),
-  ];
-}
-
-function bodyVariations(body: BodyEstimate, by: number): BodyEstimate[] {
-  return squareRootOf(body.covariance).map((column) => {
-    const lengths = Object.fromEntries(
-      BODY_LENGTHS.map((name, i) => {
-        const estimate = body.lengths[name];
-        return [name, { ...estimate, value: estimate.value + by * (column[i] ?? 0) }];
-      }),
-    ) as Record<BodyLength, BodyEstimate['lengths'][BodyLength]>;
-    return { ...body, lengths };
+  return quantities.map((q) => {
+    const spread = spreads.get(keyOf(q.id, q.seat));
+    if (!spread) return { ...q, sd: null };
+    const { sd, uninformed } = spread;
+    return { ...q, sd, ...(uninformed && { uninformed }), ...judgedWith(q, spread) };
   });
 }
 
-function massVariation(body: BodyEstimate, by: number): Pick<BodyEstimate, 'mass' | 'segments'> {
-  const factor = 1 + (by * BODY_MASS_SD_KG) / body.mass;
-  const segments = Object.fromEntries(
-    Object.entries(body.segments).map(([name, s]) => [name, { ...s, massKg: s.massKg * factor }]),
-  ) as BodyEstimate['segments'];
-  return { mass: body.mass * factor, segments };
-}
-
-/** The same seat with its drive force multiplied. */
-function withForce(seat: Seat, factor: number): Seat {
-  const driveForceN = (seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N) * factor;
-  return { ...seat, stroke: { ...seat.stroke, driveForceN } };
-}
-
-/** The coordinates that are placed with a tape and turned with a bevel. */
-const PLACED = FITTING_COORDINATES.filter(
-  (c) => !c.startsWith('paddle.') && c !== 'frontFoot.wedgeDeg' && c !== 'frontFoot.heightM',
-);
-
-function placings(seat: Seat, by: number): Seat[] {
-  return PLACED.map((coordinate) => {
-    const sd = COORDINATES[coordinate].unit === 'm' ? PLACING_SD_M : TURNING_SD_DEG;
-    return withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) + by * sd);
-  });
-}
-
-/** The top hand in the middle of the drive moved up: what the paddle's length by the stance rests on most. */
-function withTopHand(state: SeatState, by: number): Seat {
-  const topHandOverM = midDrive(state).topHandOver + by * topHandSd(state);
-  return { ...state.seat, stroke: { ...state.seat.stroke, topHandOverM } };
-}
-
-/** Holds one unknown away from its solved value and lets the others find their place. */
-function postures(state: SeatState, by: number): Seat[] {
-  const { seat, stances } = state;
-  return STANCE_UNKNOWNS.map((unknown) => {
-    const pin = `${unknown}Deg` as keyof Pins;
-    const pinned = seat.pins[pin];
-    const sd = pinned === undefined ? POSTURE_SD_DEG[unknown] : PINNED_SD_DEG[unknown];
-    const at = pinned ?? toDegrees(stances.ready.angles[unknown]);
-    return { ...seat, pins: { ...seat.pins, [pin]: (at as number) + by * sd } };
-  });
+function judgedWith({ value, judged }: Quantity, { sd, shift, judgedSd }: Spread): Pick<Quantity, 'judged'> {
+  if (judged?.smooth && judgedSd !== undefined) return { judged: { ...judged, sd: judgedSd } };
+  return shift === undefined ? {} : { judged: { value: value + shift, sd } };
 }

@@ -1,5 +1,6 @@
 import type { BodyEstimate } from '../body/body.ts';
 import type { Finding, Quantity } from '../findings/finding.ts';
+import type { Unknown } from '../findings/unknowns.ts';
 import type { BalanceDemand, FloatResult } from '../float/afloat.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
 import type { DriveLoads, Support } from '../support/support.ts';
@@ -27,4 +28,6 @@ export interface Report {
   readonly quantities: readonly Quantity[];
   /** Most severe first. */
   readonly findings: readonly Finding[];
+  /** Judged values that body and fittings hardly inform, with the look that would tell; what settles most first. */
+  readonly unknowns: readonly Unknown[];
 }

@@ -4,6 +4,8 @@ import { toPaddlerFrame } from '../frame/mirror.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { Hull } from '../hull/hull.ts';
 import { innerHalfBreadth } from '../hull/inner-half-breadth.ts';
+import { lengthsOf } from '../stance/contacts.ts';
+import { excessOf, legChains } from '../stance/reach.ts';
 import type { Stance } from '../stance/stance.ts';
 import { toRadians } from '../units/angle.ts';
 import type { Boat } from './boat-schema.ts';
@@ -25,23 +27,23 @@ export function seatQuantities(
     ...loadValues(state),
     ...clearances(state, place),
   };
-  return Object.entries(values).map(([id, value]) => ({
-    id,
-    seat: index,
-    value,
-    sd: null,
-    unit: QUANTITIES[id as QuantityId].unit,
-    ...(unreached(state, id) && { unreached: true }),
-  }));
+  return listed(values, state, index);
 }
 
-/** Angles of a leg that is drawn straight because it does not reach. */
-const ANGLES_OF = { rearRest: ['rearAnkle'], frontFoot: ['frontKnee', 'frontAnkle'] } as const;
+/** Those of them that a posture moves while body and fittings stay: angles, centre of mass, how the weight rests. */
+export function postureQuantities(state: SeatState, index: number): Quantity[] {
+  return listed({ ...postureValues(state), ...loadValues(state) }, state, index);
+}
 
-function unreached({ stances }: SeatState, id: string): boolean {
-  return (['rearRest', 'frontFoot'] as const).some(
-    (part) => ANGLES_OF[part].some((angle) => angle === id) && shortfall(stances.ready, part) > 0,
-  );
+function listed(values: Values, { stances, body }: SeatState, index: number): Quantity[] {
+  const { rear, front } = legChains(stances.ready, lengthsOf(body));
+  const smooth: Values = { rearReach: excessOf(rear), frontReach: excessOf(front) };
+  return Object.entries(values).map(([id, value]) => {
+    const whole = smooth[id as QuantityId];
+    const unit = QUANTITIES[id as QuantityId].unit;
+    const quantity = { id, seat: index, value, sd: null, unit };
+    return whole === undefined ? quantity : { ...quantity, judged: { value: whole, sd: 0, smooth: true } };
+  });
 }
 
 /** What the coach has set, and what follows from it by subtraction alone. */
@@ -59,7 +61,7 @@ function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
     frontHeelForward: frontFoot.forwardM,
     paddleUnderStature: body.stature - paddle.lengthM,
     bladeShare: paddle.bladeLengthM / paddle.lengthM,
-    strapReleases: STRAP[rearRest.strap],
+    strapReleases: rearRest.strap === 'releases' ? 1 : 0,
     floorNonSlip: frontFoot.nonSlip ? 1 : 0,
     padBraced: kneePad.braced ? 1 : 0,
     kneelsOnSide: seat.kneels === undefined || seat.kneels === seat.side ? 1 : 0,
@@ -67,9 +69,6 @@ function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
     restTravel: insideTravel(rearRest.aftM, boat.hardware.restTravelM),
   };
 }
-
-/** A fixed strap is worse than none: nobody is tied in. */
-const STRAP = { releases: 1, none: 0, fixed: -1 } as const;
 
 /** Distance to the nearer end of a travel, metres; negative outside it. */
 function insideTravel(at: number, [a, b]: readonly [number, number]): number {

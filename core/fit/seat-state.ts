@@ -1,5 +1,6 @@
 import type { BodyEstimate } from '../body/body.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
+import type { Strays } from '../stance/objective.ts';
 import { solveStance } from '../stance/solve-stance.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
 import type { Support } from '../support/support.ts';
@@ -38,16 +39,12 @@ export function seatFrame(boat: Boat, seat: Pick<Seat, 'side' | 'kneels'>, index
 }
 
 /**
- * Solves one occupied seat. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. A known
- * `exit` stance is taken as it is: no quantity rests on it, so that studies of quantities need not solve it again.
+ * Solves one occupied seat. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. `strays` is one
+ * person's own way of kneeling; without it, the usual one.
  */
-export function solveSeat(input: SeatInput, known: { exit?: Stance } = {}): SeatState {
-  const solve = (phase: Phase) => solveStance({ ...input, phase });
+export function solveSeat(input: SeatInput, strays?: Strays): SeatState {
+  const solve = (phase: Phase) => solveStance(strays ? { ...input, phase, strays } : { ...input, phase });
   const ready = solve('ready');
   const support = supportLoads(ready, input.seat);
-  return {
-    ...input,
-    stances: { ready, catch: solve('catch'), exit: known.exit ?? solve('exit') },
-    support,
-  };
+  return { ...input, stances: { ready, catch: solve('catch'), exit: solve('exit') }, support };
 }

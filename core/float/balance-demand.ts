@@ -19,13 +19,19 @@ export function balanceDemand(
   afloat: Afloat,
   load: { masses: readonly PointMass[]; waterDensity: number },
 ): BalanceDemand {
-  const centre = combinedMass(load.masses);
   const gm = afloat.transverseGm;
+  return {
+    ...heldDemand(combinedMass(load.masses), gm),
+    equilibriumHeel: gm > 0 ? equilibriumHeel(hull, afloat, load) : null,
+  };
+}
+
+/** What the crew must hold at a transverse GM (metres) under masses with this common centre: all but the heel of rest. */
+export function heldDemand(centre: PointMass, gm: number): Omit<BalanceDemand, 'equilibriumHeel'> {
   return {
     transverseGm: gm,
     offCentre: centre.y,
     steadyMoment: centre.mass * GRAVITY * centre.y,
     leanMoment: gm < 0 ? centre.mass * GRAVITY * -gm * toRadians(1) : null,
-    equilibriumHeel: gm > 0 ? equilibriumHeel(hull, afloat, load) : null,
   };
 }

@@ -1,5 +1,5 @@
 import type { Band, Finding, Unit } from '../findings/finding.ts';
-import { SIGMAS_95 } from '../findings/judge.ts';
+import { DECIDED_SIGMAS } from '../findings/probability.ts';
 import type { Report } from '../fit/report.ts';
 
 /** How much of a quantity outside its band counts as one unit of trouble, by its SI unit (this project's weighing). */
@@ -75,7 +75,7 @@ export interface Aim {
 /** The aims of a finding. */
 export function aimOf({ id, value, band, sd, unit }: Finding): Aim {
   const { min, max } = band;
-  const doubt = SIGMAS_95 * (sd ?? 0);
+  const doubt = DECIDED_SIGMAS * (sd ?? 0);
   const width = min !== null && max !== null ? max - min : Number.POSITIVE_INFINITY;
   const clear = BEYOND_DOUBT * doubt;
   const inside = clear <= CLEARABLE_SHARE * width ? clear : Math.min(doubt, ROOM_SHARE * width);

@@ -1,6 +1,5 @@
 import type { Evaluator } from '../fit/evaluator.ts';
 import type { Fit } from '../fit/fit-schema.ts';
-import { PINNED_SD_DEG, POSTURE_SD_DEG } from '../fit/quantity-spreads.ts';
 import type { Report } from '../fit/report.ts';
 import type { Pins, Seat } from '../fit/seat-schema.ts';
 import { midDrive } from '../paddle/mid-drive.ts';
@@ -19,8 +18,7 @@ export interface TakenReading {
 }
 
 /**
- * Every reading off a photograph that has not been taken of a seat and would be better than the model's own doubt (1.4° or 2°,
- * 2 cm), each as a fit in which it is taken: an angle is held by a pin, the hand's height by the stroke's own entry.
+ * Every reading off a photograph that has not been taken of a seat, each as a fit in which it is taken: an angle is held by a pin, the hand's height by the stroke's own entry.
  * Empty where the seat is.
  */
 export function readingsOf(fit: Fit, report: Report, athleteOf: number): TakenReading[] {
@@ -32,9 +30,7 @@ export function readingsOf(fit: Fit, report: Report, athleteOf: number): TakenRe
     fit: { ...fit, seats: fit.seats.map((at, i) => (i === athleteOf ? { ...at, ...part } : at)) },
   });
   const angles = STANCE_UNKNOWNS.filter(
-    (unknown) =>
-      seat.pins[`${unknown}Deg` as keyof Pins] === undefined &&
-      POSTURE_SD_DEG[unknown] > PINNED_SD_DEG[unknown],
+    (unknown) => seat.pins[`${unknown}Deg` as keyof Pins] === undefined,
   ).map((unknown) =>
     taken(unknown, {
       pins: { ...seat.pins, [`${unknown}Deg`]: toDegrees(solved.stances.ready.angles[unknown]) },
@@ -47,8 +43,7 @@ export function readingsOf(fit: Fit, report: Report, athleteOf: number): TakenRe
 
 /**
  * What each reading off a photograph would do for a quantity's spread, the best first: found by evaluating the fit with
- * the reading taken, because a held angle also changes how everything else passes on its doubt. Holding the pelvis alone,
- * say, leaves the front knee less sure than before; such readings stand last. Each costs a whole evaluation.
+ * the reading taken. Each costs a whole evaluation.
  */
 export function photographsFor(
   evaluator: Evaluator,

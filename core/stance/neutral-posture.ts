@@ -13,34 +13,41 @@ const TUNED = 'estimate: chosen so that the middle of the usual bands gives the 
 /**
  * The posture that the solve departs from as little as it can. Lengths are for a stature of 1.80 m and scale with
  * stature, so that a body scaled with its boat keeps its angles.
+ *
+ * A tolerance is one standard deviation of what persons take as usual: `postureResponse` reads the stance's own doubt from them.
+ * Lumbar and pelvic angles of young canoeists at rest vary by 4–7° between persons (López-Miñarro, Muyor, Alacid 2011, J Hum
+ * Kinet); joints that answer several of these, as the front knee and hip do, are given up to twice that (estimates).
  */
 export const NEUTRAL = {
   /** Included angle of the front knee: over 110° and well short of straight. */
-  frontKnee: { at: deg(118), tolerance: deg(18), source: PRACTICE },
+  frontKnee: { at: deg(118), tolerance: deg(11), source: PRACTICE },
   /** Trunk–hip–thigh of the kneeling side: nearly a straight line in the high kneel. */
-  kneelingHip: { at: deg(175), tolerance: deg(14), source: TUNED },
-  frontHip: { at: deg(95), tolerance: deg(25), source: TUNED },
+  kneelingHip: { at: deg(175), tolerance: deg(8.5), source: TUNED },
+  frontHip: { at: deg(95), tolerance: deg(15), source: TUNED },
   /** Pelvic inclination at rest of young canoeists 15.2 ± 4.3°, López-Miñarro, Muyor, Alacid 2011; trunk a little less. */
-  trunkPitch: { at: deg(11), tolerance: deg(7), source: 'estimate from López-Miñarro et al. 2011' },
+  trunkPitch: { at: deg(11), tolerance: deg(5), source: 'estimate from López-Miñarro et al. 2011' },
   /** Upright or leaning slightly to the paddling side. */
-  trunkRoll: { at: deg(2), tolerance: deg(4), source: PRACTICE },
-  pelvisYaw: { at: deg(8), tolerance: deg(12), source: TUNED },
-  thighPitch: { at: deg(8), tolerance: deg(12), source: TUNED },
-  thighRoll: { at: 0, tolerance: deg(6), source: TUNED },
-  /** Centre of mass over the centreline: a balancing paddler keeps it there to about a centimetre. */
-  balanceAcross: { at: 0, tolerance: 0.01, source: TUNED },
+  trunkRoll: { at: deg(2), tolerance: deg(3), source: PRACTICE },
+  pelvisYaw: { at: deg(8), tolerance: deg(7), source: TUNED },
+  thighPitch: { at: deg(8), tolerance: deg(7), source: TUNED },
+  thighRoll: { at: 0, tolerance: deg(4), source: TUNED },
+  /**
+   * Centre of mass over the centreline: a balancing paddler keeps it there to a few millimetres, or would have to hold more than a
+   * few newton metres all the time (estimate).
+   */
+  balanceAcross: { at: 0, tolerance: 0.004, source: TUNED },
   /** Share of the way from kneeling knee to front ball at which the centre of mass likes to stand; tolerance in metres. */
-  balanceFore: { at: 0.24, tolerance: 0.04, source: TUNED },
+  balanceFore: { at: 0.24, tolerance: 0.025, source: TUNED },
 } as const satisfies Record<string, Neutral>;
 
 /** Stature that the lengths above are written for, metres. */
 export const NEUTRAL_STATURE = 1.8;
 
-/** Past a limit each 4° counts as one unit; a missing centimetre of reach likewise. */
-export const LIMIT_TOLERANCE = deg(4);
+/** Past a limit each 2.5° counts as one unit; six missing millimetres of reach likewise. */
+export const LIMIT_TOLERANCE = deg(2.5);
 
 /** Missing reach that counts as one unit, metres at `NEUTRAL_STATURE`. */
-export const REACH_TOLERANCE = 0.01;
+export const REACH_TOLERANCE = 0.006;
 
 /**
  * Anatomy limits, one-sided: they cost nothing inside. AAOS handbook values, recalled: hip extension 20–30°, flexion

@@ -17,7 +17,7 @@ import { jointLimits } from './joint-limits.ts';
 import type { LeastSquares } from './minimise.ts';
 import { NEUTRAL_STATURE } from './neutral-posture.ts';
 import { type Phase, STANCE_UNKNOWNS } from './stance.ts';
-import { MEASURES, residualOf, stanceTerms, type Term } from './stance-terms.ts';
+import { distanceOf, MEASURES, residualOf, stanceTerms, type Term, targetOf } from './stance-terms.ts';
 
 /**
  * One stance problem, ready to be evaluated at any value of its unknowns: body, fittings and phase turned into lengths, fixed
@@ -35,13 +35,25 @@ export interface StanceProblem extends FigureParts {
 }
 
 /**
+ * How far what one person takes as usual lies from what the model takes, term by term of the objective, in tolerances: the same
+ * in every phase. Drawn from the standard normal spread, and solved, they are draws of the stance's own doubt.
+ */
+export type Strays = readonly number[];
+
+/**
  * Gathers what does not change during a solve: 5 to 20 evaluations follow, and a hand on the drawing asks for a solve sixty
  * times a second.
  */
-export function stanceProblem(body: BodyEstimate, seat: Seat, phase: Phase): StanceProblem {
+export function stanceProblem(
+  body: BodyEstimate,
+  seat: Seat,
+  { phase, strays }: { phase: Phase; strays?: Strays | undefined },
+): StanceProblem {
   const lengths = lengthsOf(body);
   const contacts = contactsOf(seat, lengths, body.stature);
   const masses = massesBetweenJoints(body, seat);
+  const limits = jointLimits(seat);
+  const terms = stanceTerms(lengths, contacts, { limits, size: body.stature / NEUTRAL_STATURE });
   return {
     lengths,
     contacts,
@@ -51,10 +63,7 @@ export function stanceProblem(body: BodyEstimate, seat: Seat, phase: Phase): Sta
     phase,
     masses,
     weights: centreWeights(masses, contacts),
-    terms: stanceTerms(lengths, contacts, {
-      limits: jointLimits(seat),
-      size: body.stature / NEUTRAL_STATURE,
-    }),
+    terms: strays ? terms.map((term, t) => ({ ...term, at: targetOf(term, strays[t] ?? 0) })) : terms,
     shankWay: wayBetween(contacts.knee, contacts.rearAnkle),
     soleWay: soleOf(contacts),
   };
@@ -103,6 +112,35 @@ export function stanceObjective(problem: StanceProblem): LeastSquares {
       }
     },
   };
+}
+
+/**
+ * Every term's signed distance from its target at any value of the unknowns (radians), in tolerances: of a one-sided term,
+ * positive past its limit and negative on its free side.
+ */
+export function termDistances(problem: StanceProblem, q: Float64Array): Float64Array {
+  const { terms } = problem;
+  const measures = new Float64Array(MEASURES.length);
+  measuresOf({ q, figure: figureAt(q, problem) }, problem, measures);
+  return Float64Array.from(terms, (term) => distanceOf(term, measures[term.measure]!));
+}
+
+/** How each term's distance changes per radian of each unknown: unknown by unknown, in the order of the terms. */
+export function termSlopes(problem: StanceProblem, q: Float64Array): Float64Array {
+  const { terms } = problem;
+  const figure = figureAt(q, problem);
+  const measures = new Float64Array(MEASURES.length);
+  const slopes = new Float64Array(MEASURES.length);
+  const into = new Float64Array(STANCE_UNKNOWNS.length * terms.length);
+  measuresOf({ q, figure }, problem, measures);
+  figureSlopes(figure, problem).forEach((slope, unknown) => {
+    measureSlopes(figure, { slope, unknown }, { problem, into: slopes });
+    terms.forEach(({ sense, measure, tolerance }, t) => {
+      const turned = sense === 'least' || (sense === 'within' && measures[measure]! < 0);
+      into[unknown * terms.length + t] = ((turned ? -1 : 1) * slopes[measure]!) / tolerance;
+    });
+  });
+  return into;
 }
 
 /** What both hip angles are measured between: trunk, line of the hips, thigh from hip to knee. */

@@ -8,7 +8,7 @@ import { centreOf, placedMasses } from './figure-masses.ts';
 import { figureAngles, figurePoints } from './figure-points.ts';
 import { type Minimum, minimise } from './minimise.ts';
 import { NEUTRAL, STROKE_POSTURE } from './neutral-posture.ts';
-import { type StanceProblem, stanceObjective, stanceProblem } from './objective.ts';
+import { type StanceProblem, type Strays, stanceObjective, stanceProblem } from './objective.ts';
 import {
   FIGURE_POINTS,
   type FigurePoint,
@@ -27,7 +27,7 @@ const SHORTFALL_FLOOR = 1e-6;
  * Solves the kneeling figure of one seat in one phase: the least-squares posture over the fittings. Points come in the
  * boat frame (metres), angles in radians. The answer depends on the input alone: `start` (radians, order of
  * `STANCE_UNKNOWNS`) is for tests of exactly that: of 150 000 random stances begun from anywhere none ended 0.001° elsewhere.
- * Always finite; what cannot be reached stands in `shortfalls`. Without `phase`, ready. A man of 1.80 m with fittings in the
+ * Always finite; what cannot be reached stands in `shortfalls`. `strays` is one person's own way of kneeling. Without `phase`, ready. A man of 1.80 m with fittings in the
  * middle of the usual bands has his front knee at 119°, his kneeling knee at 92° and his trunk 12° forward.
  */
 export function solveStance(input: {
@@ -36,8 +36,10 @@ export function solveStance(input: {
   frame: SeatFrame;
   phase?: Phase;
   start?: readonly number[];
+  strays?: Strays;
 }): Stance {
-  const problem = stanceProblem(input.body, input.seat, input.phase ?? 'ready');
+  const { body, seat, phase = 'ready', strays } = input;
+  const problem = stanceProblem(body, seat, { phase, strays });
   const pins = pinsOf(problem);
   const free = pins.map((pin) => pin === null);
   const start = STANCE_UNKNOWNS.map((name, i) => pins[i] ?? input.start?.[i] ?? NEUTRAL[name].at);
@@ -58,6 +60,20 @@ function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
   pins[STANCE_UNKNOWNS.indexOf('trunkPitch')] =
     own === undefined ? STROKE_POSTURE[`${phase}Pitch`] : toRadians(own);
   return pins;
+}
+
+/**
+ * The figure at given unknowns (radians, order of `STANCE_UNKNOWNS`), solved or not: what a stance displaced from its
+ * least-squares place looks like. Boat frame; `forcing` is empty.
+ */
+export function stanceAt(problem: StanceProblem, q: Float64Array, frame: SeatFrame): Stance {
+  const none = { q, residuals: new Float64Array(0), cost: 0, iterations: 0, converged: true };
+  return described(problem, none, frame);
+}
+
+/** The unknowns that a stance was solved for, radians, order of `STANCE_UNKNOWNS`. */
+export function unknownsOf({ angles }: Pick<Stance, 'angles'>): Float64Array {
+  return Float64Array.from(STANCE_UNKNOWNS, (name) => angles[name]);
 }
 
 /** The answer in the boat's frame, with everything that is read off it. */
@@ -90,6 +106,7 @@ function pointsInBoat(points: Points, frame: SeatFrame): Points {
 
 /** The terms of the objective by their share of the cost, the strongest first; equal shares in the terms' own order. */
 function forcingOf({ residuals, cost }: Minimum): StanceTerm[] {
+  if (residuals.length === 0) return [];
   const whole = cost > 0 ? cost : 1;
   return STANCE_TERMS.map((term, i) => {
     const residual = residuals[i]!;

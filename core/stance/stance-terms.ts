@@ -165,3 +165,17 @@ export function residualOf({ sense, at, tolerance }: Term, value: number): numbe
       return value < -at ? (value + at) / tolerance : 0;
   }
 }
+
+/**
+ * A term's signed distance from its target in units of its tolerance: of a one-sided term, positive past its limit and
+ * negative on its free side, where `residualOf` is 0.
+ */
+export function distanceOf({ sense, at, tolerance }: Term, value: number): number {
+  if (sense === 'least') return (at - value) / tolerance;
+  return ((sense === 'within' ? Math.abs(value) : value) - at) / tolerance;
+}
+
+/** Where a term's target lies once it strays by so many tolerances: `distanceOf` is then less by as many. */
+export function targetOf({ sense, at, tolerance }: Term, strays: number): number {
+  return sense === 'least' ? at - strays * tolerance : at + strays * tolerance;
+}

@@ -1,9 +1,20 @@
 import type { Severity } from '../../core/findings/finding.ts';
 import { SEVERITIES } from '../../core/findings/finding.ts';
 
-/** Outlines in a box of 16: a tick, an open triangle, a filled square, a filled eight-cornered sign with a bar. */
+/** Outlines in a box of 16: a tick, a broken ring, an open triangle, a filled square, a filled eight-cornered sign with a bar. */
 const MARKS: Readonly<Record<Severity, React.ReactNode>> = {
   good: <path d="M2.5 8.5 6.4 12.5 13.5 3.5" fill="none" stroke="currentColor" strokeWidth="2" />,
+  unknown: (
+    <circle
+      cx="8"
+      cy="8"
+      r="5.6"
+      fill="none"
+      stroke="currentColor"
+      strokeWidth="1.8"
+      strokeDasharray="2.4 2"
+    />
+  ),
   check: (
     <path
       d="M8 2.2 14.6 13.6H1.4Z"
@@ -23,7 +34,7 @@ const MARKS: Readonly<Record<Severity, React.ReactNode>> = {
 };
 
 /**
- * The mark of a severity, told apart by shape. All four are there and the nearest `data-severity` shows one, so that a
+ * The mark of a severity, told apart by shape. All five are there and the nearest `data-severity` shows one, so that a
  * mark can follow the hand without a new drawing of the page. The word stands beside it; the mark itself is silent.
  */
 export function SeverityMark() {

@@ -30,7 +30,7 @@ const FREE = START.map(() => true);
 function madeUpProblem() {
   const seat = exampleSeat();
   const body = bodyOfAthlete(seat.athlete!);
-  return { seat, body, objective: stanceObjective(stanceProblem(body, seat, 'ready')) };
+  return { seat, body, objective: stanceObjective(stanceProblem(body, seat, { phase: 'ready' })) };
 }
 
 type Objective = ReturnType<typeof stanceObjective>;

@@ -66,7 +66,7 @@ describe('an independent least-squares library on the same objective reaches the
         frontFoot: { ...seat.frontFoot, forwardM },
       };
       const ours = solveStance({ body, seat: placed, frame: { stationX: 0, floorZ: 0, side: 'left' } });
-      const theirs = byLibrary(stanceProblem(body, placed, 'ready'), NOTHING_HELD);
+      const theirs = byLibrary(stanceProblem(body, placed, { phase: 'ready' }), NOTHING_HELD);
       STANCE_UNKNOWNS.forEach((name, i) => {
         expect(Math.abs(((ours.angles[name] - theirs[i]!) * 180) / Math.PI), name).toBeLessThan(SAME_DEG);
       });
@@ -82,7 +82,7 @@ describe('over the whole plausible range of bodies and fittings', () => {
     const pinned = (name: (typeof STANCE_UNKNOWNS)[number]) =>
       seat.pins[`${name}Deg`] !== undefined || (phase !== 'ready' && name === 'trunkPitch');
     const held = STANCE_UNKNOWNS.map((name, i) => (pinned(name) ? ours[i]! : null));
-    const problem = stanceProblem(body, seat, phase);
+    const problem = stanceProblem(body, seat, { phase });
     return { ours, theirs: byLibrary(problem, held), problem };
   }
 

@@ -12,7 +12,11 @@ export function leaderLines(route: (scene: Scene) => readonly Leader[]): Part {
       );
       for (const { path, part, severity } of ordered) {
         const lit = part === scene.lit;
-        const colour = lit ? 'accent' : severity === 'good' ? 'ink-faint' : severity;
+        const colour = lit
+          ? 'accent'
+          : severity === 'good' || severity === 'unknown'
+            ? 'ink-faint'
+            : severity;
         pen.line(path, { stroke: colour, width: lit ? 1.4 : 0.8, alpha: lit ? 1 : 0.55 });
         pen.disc(path.at(-1)!, lit ? 3 : 2.2, { fill: colour });
       }

@@ -13,6 +13,7 @@ export const BENCH = {
   'bench.load-again': 'Load the fit again',
 
   'severity.good': 'good',
+  'severity.unknown': 'unknown',
   'severity.check': 'check',
   'severity.change': 'change',
   'severity.stop': 'stop',
@@ -188,7 +189,6 @@ export const BENCH = {
   'values.sure.as-set': 'as set',
   'values.yes': 'yes',
   'values.no': 'no',
-  'values.unreached': 'out of reach',
   'values.no-band': 'no band',
   'values.band-source': 'Band from',
   'values.hold': 'Hold this angle',

@@ -21,8 +21,7 @@ export const BARRED_WORDS: readonly string[] = [
   'quantity',
   'stature',
   'mass',
-  // Where the weight lies is told; how much there is of it is not.
-  'weigh(?!t (is|could be) )',
+  'weigh',
   'kilogram',
   'fat',
   'heavy',

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { BANDS } from '../../../core/findings/bands.ts';
-import { distanceToBand, SIGMAS_95, severityOf } from '../../../core/findings/judge.ts';
+import {
+  DECIDED_SIGMAS,
+  distanceToBand,
+  probabilityOutside,
+  severityOf,
+} from '../../../core/findings/probability.ts';
 import { QUANTITIES } from '../../../core/findings/quantities.ts';
 import { WORDING } from '../../../core/findings/quantity-wording.ts';
 
@@ -25,25 +30,43 @@ describe('severityOf', () => {
     [deg(112), deg(2), 'check'],
     [deg(108), deg(2), 'check'],
     [deg(104), deg(2), 'change'],
-    [deg(112), null, 'good'],
+    [deg(112), 0, 'good'],
   ] as const)('front knee %f rad, sd %f → %s', (value, sd, severity) => {
-    expect(severityOf(value, sd, rule)).toBe(severity);
+    expect(severityOf({ value, sd }, rule)).toBe(severity);
   });
 
-  it('turns from good to check exactly where the edge enters the 95 % interval', () => {
+  it('turns from good to check where one in ten such athletes would be outside, and to change at nine', () => {
     const sd = deg(2);
-    const edge = rule.min! + SIGMAS_95 * sd;
-    expect(severityOf(edge + 1e-6, sd, rule)).toBe('good');
-    expect(severityOf(edge - 1e-6, sd, rule)).toBe('check');
+    const away = DECIDED_SIGMAS * sd;
+    expect(severityOf({ value: rule.min! + away + 1e-5, sd }, rule)).toBe('good');
+    expect(severityOf({ value: rule.min! + away - 1e-5, sd }, rule)).toBe('check');
+    expect(severityOf({ value: rule.min! - away + 1e-5, sd }, rule)).toBe('check');
+    expect(severityOf({ value: rule.min! - away - 1e-5, sd }, rule)).toBe('change');
   });
 
   it('says stop past a stop limit however uncertain the value is', () => {
     const margin = BANDS.find((b) => b.quantity === 'supportMargin')!;
-    expect(severityOf(-0.005, 1, margin)).toBe('stop');
+    expect(severityOf({ value: -0.005, sd: 1 }, margin)).toBe('stop');
   });
 
   it('takes a value set exactly on an edge as inside', () => {
-    expect(severityOf(0.15, null, { ...rule, min: 0.15, max: 0.2 })).toBe('good');
+    expect(severityOf({ value: 0.15, sd: 0 }, { ...rule, min: 0.15, max: 0.2 })).toBe('good');
+  });
+});
+
+// Standard normal table: Φ(1) = 0.8413, Φ(2) = 0.9772 (any textbook of statistics).
+describe('probabilityOutside', () => {
+  it('is that of the normal spread, both tails together', () => {
+    const band = { min: 1, max: 3 };
+    expect(probabilityOutside({ value: 2, sd: 1 }, band)).toBeCloseTo(2 * (1 - 0.8413), 3);
+    expect(probabilityOutside({ value: 3, sd: 1 }, band)).toBeCloseTo(0.5 + (1 - 0.9772), 3);
+    expect(probabilityOutside({ value: 5, sd: 1 }, { min: null, max: 3 })).toBeCloseTo(0.9772, 3);
+  });
+
+  it('is 0 or 1 without doubt, and 0 for a band open on both sides', () => {
+    expect(probabilityOutside({ value: 3.1, sd: 0 }, { min: 1, max: 3 })).toBe(1);
+    expect(probabilityOutside({ value: 3, sd: 0 }, { min: 1, max: 3 })).toBe(0);
+    expect(probabilityOutside({ value: 3, sd: 5 }, { min: null, max: null })).toBe(0);
   });
 });
 

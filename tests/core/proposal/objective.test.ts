@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../core/findings/finding.ts';
-import { SIGMAS_95, severityOf } from '../../../core/findings/judge.ts';
+import { DECIDED_SIGMAS, severityOf } from '../../../core/findings/probability.ts';
 import {
   aimOf,
   excessTrouble,
@@ -30,14 +30,15 @@ function pad(value: number, more: Partial<Finding> = {}, stops: { stopMin?: numb
     unit: 'm',
     band,
     distance: 0,
-    severity: severityOf(value, sd, rule),
+    probability: 0,
+    severity: severityOf({ value, sd }, rule),
     part: 'kneePad',
     ...more,
   };
   return finding;
 }
 
-const doubt = SIGMAS_95 * 0.0015;
+const doubt = DECIDED_SIGMAS * 0.0015;
 const reportOf = (...findings: Finding[]) => ({ findings }) as unknown as Parameters<typeof totalTrouble>[0];
 
 describe('aimOf', () => {

@@ -51,7 +51,7 @@ describe('the centre of mass', () => {
   it('is the weighed mean of the segments’ own centres, however the figure is turned, in every phase', () => {
     fc.assert(
       fc.property(unknowns, fc.constantFrom(...PHASES), (q, phase) => {
-        const problem = stanceProblem(body, seat, phase);
+        const problem = stanceProblem(body, seat, { phase });
         const figure = figureAt(Float64Array.from(q), problem);
         const placed = placedMasses(masses, figurePoints(problem, figure));
         let sum: Vec3 = { x: 0, y: 0, z: 0 };
@@ -71,7 +71,7 @@ describe('the centre of mass', () => {
   it('moves with every unknown as differences say', () => {
     fc.assert(
       fc.property(unknowns, fc.constantFrom(...PHASES), (q, phase) => {
-        const problem = stanceProblem(body, seat, phase);
+        const problem = stanceProblem(body, seat, { phase });
         const { weights, lengths } = problem;
         const at = (x: readonly number[]) => {
           const figure = figureAt(Float64Array.from(x), problem);

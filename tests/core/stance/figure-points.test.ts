@@ -8,7 +8,7 @@ import { FIGURE_POINTS, STANCE_ANGLES } from '../../../core/stance/stance.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
-const problem = stanceProblem(body, exampleSeat(), 'ready');
+const problem = stanceProblem(body, exampleSeat(), { phase: 'ready' });
 const at = (...unknowns: number[]) => {
   const q = Float64Array.from(unknowns);
   const figure = figureAt(q, problem);

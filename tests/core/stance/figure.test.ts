@@ -8,7 +8,7 @@ import { STANCE_UNKNOWNS } from '../../../core/stance/stance.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const body = estimateBody({ stature: 1.74, mass: 70, sex: 'unspecified' });
-const problem = stanceProblem(body, exampleSeat(), 'ready');
+const problem = stanceProblem(body, exampleSeat(), { phase: 'ready' });
 const { lengths, contacts } = problem;
 const at = (...q: number[]) => figureAt(Float64Array.from(q), problem);
 const apart = (a: Vec3, b: Vec3) => norm(subtract(a, b));
@@ -46,7 +46,7 @@ describe('figureAt', () => {
   });
 
   it('leans the trunk toward the paddling side, whichever knee is knelt on', () => {
-    const crossed = stanceProblem(body, exampleSeat({ kneels: 'right' }), 'ready');
+    const crossed = stanceProblem(body, exampleSeat({ kneels: 'right' }), { phase: 'ready' });
     const lean = (p: typeof problem) => figureAt(Float64Array.from([0, 0, 0, 0, 0.1]), p).trunk.up.y;
     expect(lean(problem)).toBeGreaterThan(0);
     expect(lean(crossed)).toBeCloseTo(-lean(problem), 12);

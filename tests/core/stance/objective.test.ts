@@ -9,7 +9,7 @@ import { exampleSeat } from '../example/example-fit.ts';
 import { residualsAt } from './residuals-at.ts';
 
 const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
-const problem = stanceProblem(body, exampleSeat(), 'ready');
+const problem = stanceProblem(body, exampleSeat(), { phase: 'ready' });
 const neutral = STANCE_UNKNOWNS.map((name) => NEUTRAL[name].at);
 const residual = (q: readonly number[], term: (typeof STANCE_TERMS)[number]) =>
   residualsAt(q, problem)[STANCE_TERMS.indexOf(term)]!;

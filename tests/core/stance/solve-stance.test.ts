@@ -49,7 +49,7 @@ describe('the objective', () => {
         unknown,
         fc.constantFrom('ready', 'catch', 'exit'),
         ({ body, seat }, q, phase) => {
-          const problem = stanceProblem(body, seat, phase);
+          const problem = stanceProblem(body, seat, { phase });
           const exact = slopesAt(q, problem);
           const h = 1e-6;
           exact.forEach((slopes, k) => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { contactsOf, lengthsOf } from '../../../core/stance/contacts.ts';
 import { jointLimits } from '../../../core/stance/joint-limits.ts';
-import { LIMIT_TOLERANCE, NEUTRAL } from '../../../core/stance/neutral-posture.ts';
+import { LIMIT_TOLERANCE, NEUTRAL, REACH_TOLERANCE } from '../../../core/stance/neutral-posture.ts';
 import {
   MEASURES,
   type Measure,
@@ -73,14 +73,14 @@ describe('stanceTerms', () => {
     }
   });
 
-  it('lays the front knee on the distance from hip to ankle: 118° costs nothing, 18° off about one', () => {
+  it('lays the front knee on the distance from hip to ankle: 118° costs nothing, 11° off about one', () => {
     const apart = (angle: number) =>
       Math.sqrt(
         lengths.thigh ** 2 + lengths.shank ** 2 - 2 * lengths.thigh * lengths.shank * Math.cos(deg(angle)),
       );
     expect(residualOf(term('frontKnee'), apart(118))).toBeCloseTo(0, 9);
-    expect(residualOf(term('frontKnee'), apart(100))).toBeCloseTo(-1, 0);
-    expect(residualOf(term('frontKnee'), apart(136))).toBeCloseTo(1, 0);
+    expect(residualOf(term('frontKnee'), apart(107))).toBeCloseTo(-1, 0);
+    expect(residualOf(term('frontKnee'), apart(129))).toBeCloseTo(1, 0);
   });
 
   it('keeps growing when the front leg is asked past straight, where an angle would turn back', () => {
@@ -88,15 +88,15 @@ describe('stanceTerms', () => {
     const residual = (apart: number) => residualOf(term('frontKnee'), apart);
     expect(residual(whole + 0.1)).toBeGreaterThan(residual(whole));
     expect(residualOf(term('frontReach'), whole)).toBe(0);
-    expect(residualOf(term('frontReach'), whole + 0.02)).toBeCloseTo(2, 9);
+    expect(residualOf(term('frontReach'), whole + 2 * REACH_TOLERANCE)).toBeCloseTo(2, 9);
   });
 
-  it('takes the kneeling knee’s limit on its cosine: 38° is free, 4° more bent costs one', () => {
+  it('takes the kneeling knee’s limit on its cosine: 38° is free, 2.5° more bent costs one', () => {
     const bent = (angle: number) => residualOf(term('kneelingKneeLimit'), Math.cos(deg(angle)));
     expect(bent(60)).toBe(0);
     expect(bent(38)).toBeCloseTo(0, 9);
-    expect(bent(34)).toBeCloseTo(1, 1);
-    expect(LIMIT_TOLERANCE).toBeCloseTo(deg(4), 12);
+    expect(bent(35.5)).toBeCloseTo(1, 1);
+    expect(LIMIT_TOLERANCE).toBeCloseTo(deg(2.5), 12);
   });
 
   it('wants the centre of mass a share of the way from knee to front ball', () => {

@@ -124,7 +124,7 @@ describe('the ranking', () => {
   it('foretells what taking a change does: the whole evaluation answers as much', () => {
     const observed = trial([EVERY[5]!, EVERY.find((o) => o.kind === 'boat')!]);
     const { changes } = rankChanges(evaluator, { fit, trial: observed });
-    expect(changes.length).toBeGreaterThan(2);
+    expect(changes.length).toBeGreaterThan(1);
     for (const { coordinate, to, answers, gains } of changes) {
       const taken = evaluator.evaluate(withCoordinate(fit, { seat: 0, coordinate }, to));
       const real = answersOf(observed, { tried: report, now: taken });

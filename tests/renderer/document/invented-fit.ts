@@ -48,6 +48,7 @@ export function countingEvaluator() {
     balance: null,
     quantities: [{ id: 'padAft', seat: 0, value: fit.seats[0]!.kneePad.aftM, sd: null, unit: 'm' }],
     findings: [],
+    unknowns: [],
   });
   const evaluator: Evaluator = {
     evaluate(fit) {

@@ -1,5 +1,5 @@
 import type { Finding } from '../../../../core/findings/finding.ts';
-import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
 import type { QuantityId } from '../../../../core/findings/quantities.ts';
 import { bandText, isYesOrNo, quantityName } from '../../../../core/findings/sentences.ts';
 import type { Report } from '../../../../core/fit/report.ts';

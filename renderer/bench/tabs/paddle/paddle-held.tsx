@@ -1,4 +1,4 @@
-import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
 import type { QuantityId } from '../../../../core/findings/quantities.ts';
 import type { Fit } from '../../../../core/fit/fit-schema.ts';
 import type { Report } from '../../../../core/fit/report.ts';
@@ -8,6 +8,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
+
 import { PaddleRow } from './paddle-row.tsx';
 import { type PaddleReader, sdOf } from './use-paddle.ts';
 

@@ -1,4 +1,4 @@
-import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
 import type { Fit } from '../../../../core/fit/fit-schema.ts';
 import type { Report } from '../../../../core/fit/report.ts';
 import { mainReason } from '../../../../core/paddle/length-changes.ts';
@@ -10,6 +10,7 @@ import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
+
 import { withStroke } from '../stroke/stroke-inputs.tsx';
 import { LiveText } from '../values/live-text.tsx';
 import { PaddleRow } from './paddle-row.tsx';

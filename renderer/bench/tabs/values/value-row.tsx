@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
-import { SIGMAS_95 } from '../../../../core/findings/judge.ts';
+
+import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
 import { type QuantityId, quantityDefinition } from '../../../../core/findings/quantities.ts';
 import { bandText, quantityName } from '../../../../core/findings/sentences.ts';
 import type { Report } from '../../../../core/fit/report.ts';
@@ -9,6 +10,7 @@ import { say } from '../../../language/messages.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { quantityText } from '../../quantity-text.ts';
+
 import { HoldAngle, holdOf } from './hold-angle.tsx';
 import { LiveText } from './live-text.tsx';
 import { OwnBand } from './own-band.tsx';

@@ -1,0 +1,52 @@
+import { norm, subtract } from '../frame/vec3.ts';
+import type { BodyLengths } from './contacts.ts';
+import type { Stance } from './stance.ts';
+
+/** A leg's two links between places that hold it: its own length, and how far apart the places are, metres. */
+interface Chain {
+  readonly first: number;
+  readonly second: number;
+  readonly apart: number;
+}
+
+/** The chains that fittings stretch: knee to ball of the rear foot, and front hip to front ankle. */
+export function legChains(
+  { points }: Pick<Stance, 'points'>,
+  lengths: BodyLengths,
+): { rear: Chain; front: Chain } {
+  return {
+    rear: {
+      first: lengths.shank,
+      second: Math.hypot(lengths.heelToBall - lengths.heelToAnkle, lengths.ankleHeight),
+      apart: norm(subtract(points.rearBall, points.kneelingKnee)),
+    },
+    front: {
+      first: lengths.thigh,
+      second: lengths.shank,
+      apart: norm(subtract(points.frontHip, points.frontAnkle)),
+    },
+  };
+}
+
+/** How much longer the way is than the leg, metres: positive is missing length, negative what is to spare. */
+export function excessOf({ first, second, apart }: Chain): number {
+  return apart - first - second;
+}
+
+/**
+ * Cosine of a chain's middle angle by the law of cosines, going on smoothly past −1 where the chain is too short: the angle
+ * itself stands still there and says nothing of how near it is to bending.
+ */
+export function chainCosine({ first, second, apart }: Chain): number {
+  return (first ** 2 + second ** 2 - apart ** 2) / (2 * first * second);
+}
+
+/**
+ * Angle at a chain's first end between its first link and the way to its other end, radians, for another first link and another
+ * excess, the way staying as long as it is. 0 once it is straight.
+ */
+export function firstAngle({ apart }: Chain, { first, excess }: { first: number; excess: number }): number {
+  const second = apart - first - excess;
+  const cosine = (first ** 2 + apart ** 2 - second ** 2) / (2 * first * Math.max(apart, 1e-6));
+  return Math.acos(Math.min(1, Math.max(-1, cosine)));
+}

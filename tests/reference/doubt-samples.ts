@@ -1,0 +1,96 @@
+import { BODY_LENGTHS, type BodyEstimate } from '../../core/body/body.ts';
+import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
+import { boatState } from '../../core/fit/boat-state.ts';
+import { computeBoat } from '../../core/fit/computed-fit.ts';
+import { squareRootOf } from '../../core/fit/covariance-root.ts';
+import { BODY_MASS_SD_KG, DRIVE_FORCE_SD, STROKE_PITCH_SD_DEG } from '../../core/fit/doubt-sources.ts';
+import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Seat } from '../../core/fit/seat-schema.ts';
+import { DEFAULT_DRIVE_FORCE_N, seatFrame, solveSeat } from '../../core/fit/seat-state.ts';
+import { hullSpread } from '../../core/hull/hull-spread.ts';
+import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
+import { STANCE_TERMS } from '../../core/stance/stance-terms.ts';
+import { toDegrees } from '../../core/units/angle.ts';
+
+/** Seeded uniform numbers in (0, 1): mulberry32. */
+function uniform(seed: number): () => number {
+  let a = seed;
+  return () => {
+    a = (a + 0x6d2b79f5) | 0;
+    let t = Math.imul(a ^ (a >>> 15), 1 | a);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return (((t ^ (t >>> 14)) >>> 0) + 0.5) / 4294967296;
+  };
+}
+
+/** Seeded standard normal numbers by Box and Muller (1958). */
+export function normal(seed: number): () => number {
+  const next = uniform(seed);
+  return () => Math.sqrt(-2 * Math.log(next())) * Math.cos(2 * Math.PI * next());
+}
+
+/** A body drawn from the estimate's own distribution of lengths, and a body mass about the weighed one. */
+function drawBody(
+  body: BodyEstimate,
+  roots: readonly (readonly number[])[],
+  draw: () => number,
+): BodyEstimate {
+  const z = roots.map(draw);
+  const lengths = Object.fromEntries(
+    BODY_LENGTHS.map((name, i) => {
+      const moved = roots.reduce((sum, column, k) => sum + column[i]! * z[k]!, body.lengths[name].value);
+      return [name, { ...body.lengths[name], value: moved }];
+    }),
+  ) as BodyEstimate['lengths'];
+  const factor = 1 + (BODY_MASS_SD_KG * draw()) / body.mass;
+  const segments = Object.fromEntries(
+    Object.entries(body.segments).map(([name, s]) => [name, { ...s, massKg: s.massKg * factor }]),
+  ) as BodyEstimate['segments'];
+  return { ...body, mass: body.mass * factor, lengths, segments };
+}
+
+/** Mean and standard deviation of one quantity over the samples, and the share of them that fall outside nothing. */
+export interface Sampled {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/**
+ * Monte Carlo of the whole pipeline (GUM, JCGM 101:2008) for a boat of one: each sample draws a body, a way of kneeling (what each
+ * term of the objective takes as usual, by its tolerance), mass, force, hand and the trunk's pitch in the stroke, solves every
+ * phase anew and floats the boat; the hull's own doubt is drawn beside it. Nothing here is linear.
+ */
+export function sampledSpreads(
+  fit: Fit,
+  { samples, seed }: { samples: number; seed: number },
+): Map<string, Sampled> {
+  const seat = fit.seats[0]!;
+  const body = bodyOfAthlete(seat.athlete!);
+  const frame = seatFrame(fit.boat, seat, 0);
+  const boat = boatState(fit);
+  const draw = normal(seed);
+  const roots = squareRootOf(body.covariance);
+  const usual = solveSeat({ seat, body, frame });
+  const start = computeBoat(boat, [usual], null).afloat;
+  const hull: Readonly<Record<string, number>> = { ...hullSpread(fit.boat, start.ready) };
+  const stroke = (): Seat['stroke'] => ({
+    driveForceN: DEFAULT_DRIVE_FORCE_N * (1 + DRIVE_FORCE_SD * draw()),
+    topHandOverM: midDrive(usual).topHandOver + topHandSd(usual) * draw(),
+    catchPitchDeg: toDegrees(usual.stances.catch.angles.trunkPitch) + STROKE_PITCH_SD_DEG.usual * draw(),
+    exitPitchDeg: toDegrees(usual.stances.exit.angles.trunkPitch) + STROKE_PITCH_SD_DEG.usual * draw(),
+  });
+  const sums = new Map<string, { n: number; mean: number; m2: number }>();
+  for (let i = 0; i < samples; i++) {
+    const input = { seat: { ...seat, stroke: stroke() }, body: drawBody(body, roots, draw), frame };
+    const state = solveSeat(input, STANCE_TERMS.map(draw));
+    for (const { id, value } of computeBoat(boat, [state], start).quantities) {
+      const sum = sums.get(id) ?? { n: 0, mean: 0, m2: 0 };
+      const off = value + (hull[id] ?? 0) * draw() - sum.mean;
+      sum.n++;
+      sum.mean += off / sum.n;
+      sum.m2 += off * off * (1 - 1 / sum.n);
+      sums.set(id, sum);
+    }
+  }
+  return new Map([...sums].map(([id, { n, mean, m2 }]) => [id, { mean, sd: Math.sqrt(m2 / (n - 1)) }]));
+}
