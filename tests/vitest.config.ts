@@ -6,8 +6,8 @@ import { defineConfig } from 'vitest/config';
 const root = join(import.meta.dirname, '..');
 /** Test files that only the long run takes. */
 const LONG_ONLY = 'tests/**/*.long.test.ts';
-/** How a test file takes in `cases`, the number of random cases of this run. */
-const IMPORTS_CASES = /from '(?:\.\.\/)+cases\.ts'/;
+/** How a test file takes in what differs between the runs: `cases`, the number of random cases, and the barriers of themes. */
+const DIFFERS = /from '(?:\.\.?\/)+(?:cases|barriers)\.ts'/;
 
 interface Kind {
   readonly name: string;
@@ -35,13 +35,13 @@ function long(kind: Kind) {
 
 function longFiles(folder: string): string[] {
   return globSync(`tests/${folder}/**/*.test.ts`, { cwd: root }).filter(
-    (file) => file.endsWith('.long.test.ts') || IMPORTS_CASES.test(readFileSync(join(root, file), 'utf8')),
+    (file) => file.endsWith('.long.test.ts') || DIFFERS.test(readFileSync(join(root, file), 'utf8')),
   );
 }
 
-/** Browser tests run after the others: they share both cores between the program, the browser and the test. */
-function last<P extends ReturnType<typeof quick>>({ test }: P, groupOrder: number) {
-  return { root, test: { ...test, maxWorkers: 1, sequence: { groupOrder } } };
+/** Browser tests: one browser for all of them. */
+function browser<P extends ReturnType<typeof quick>>({ test }: P) {
+  return { root, test: { ...test, globalSetup: [join(import.meta.dirname, 'e2e/one-browser.ts')] } };
 }
 
 const core: Kind = { name: 'core', folders: ['core'] };
@@ -58,10 +58,10 @@ export default defineConfig({
     maxWorkers: availableParallelism(),
     projects: [
       ...[core, reference, house, renderer, app].map(quick),
-      last(quick(e2e), 1),
+      browser(quick(e2e)),
       long(pure),
       long({ ...app, name: 'app-long' }),
-      last(long({ ...e2e, name: 'e2e-long' }), 2),
+      browser(long({ ...e2e, name: 'e2e-long' })),
     ],
   },
 });

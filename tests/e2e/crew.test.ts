@@ -126,7 +126,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     await other.getByText('1: nobody').click();
     await other.getByRole('tab', { name: /^Notes/ }).click();
     await other.getByText('Nobody kneels in this seat.').waitFor();
-    await other.context().browser()?.close();
+    await other.context().close();
   });
 
   it('drags both pads together with Shift, as one step', async () => {
@@ -168,7 +168,7 @@ describe('the seating orders of a four', () => {
     await leaf.locator('progress').waitFor({ state: 'detached' });
     expect(await other.evaluate(() => (window as unknown as { ended: number }).ended)).toBe(1);
     expect(await leaf.locator('.crew-table').last().locator('tbody tr').count()).toBe(3);
-    await other.context().browser()?.close();
+    await other.context().close();
   });
 
   it('are told best first, each of the 24 once', async () => {

@@ -23,7 +23,7 @@ describe('paper and units', () => {
     await page.getByText('in', { exact: true }).click();
     await soon(() => theme(page)).toBe('dark');
     await soon(async () => (await callFromPage(page, 'display.read', {})).length).toBe('in');
-    await page.context().browser()?.close();
+    await page.context().close();
     await first.kill();
 
     const again = await startProgram({ dataDir });

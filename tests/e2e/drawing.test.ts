@@ -304,7 +304,7 @@ describe('wheel and finger', () => {
     const wider =
       (await handlePlace(touched, 'frontFoot/profile')).x - (await handlePlace(touched, 'kneePad/profile')).x;
     expect(wider / (foot.x - pad.x)).toBeGreaterThan(1.7);
-    await touched.context().browser()?.close();
+    await touched.context().close();
   });
 });
 
@@ -334,7 +334,7 @@ describe('the screen', () => {
       }),
     );
     expect(inked).toEqual([true, true, true, true]);
-    await moved.context().browser()?.close();
+    await moved.context().close();
   });
 });
 

@@ -75,7 +75,7 @@ describe('full size on the screen', () => {
     expect(await other.locator('.measure-screen [role="status"]').textContent()).toContain(
       'has not been measured',
     );
-    await other.context().browser()?.close();
+    await other.context().close();
   });
 
   it('shows the other things of the seat, and has no serious barrier', async () => {

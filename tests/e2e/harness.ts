@@ -3,8 +3,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface, type Interface } from 'node:readline';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { launchTestBrowser } from './test-browser.ts';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { launchTestBrowser, sharedBrowser } from './test-browser.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 /** The page may have to be built first, milliseconds. */
@@ -44,7 +44,8 @@ export async function startProgram(
   const exited = new Promise<number | null>((resolve) => child.once('exit', resolve));
   const addresses = addressReader(child, exited);
   const firstAddress = await addresses.next();
-  const browsers: Browser[] = [];
+  const contexts: BrowserContext[] = [];
+  let ownBrowser: Promise<Browser> | null = null;
 
   async function freshAddress(): Promise<string> {
     child.stdin!.write('\n');
@@ -64,15 +65,17 @@ export async function startProgram(
     freshAddress,
     kill,
     async openBrowser(contextOptions = {}) {
-      const browser = await launchTestBrowser();
-      browsers.push(browser);
+      if (!sharedBrowser()) ownBrowser ??= launchTestBrowser();
+      const browser = await (sharedBrowser() ?? ownBrowser)!;
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...contextOptions });
+      contexts.push(context);
       const page = await context.newPage();
       await page.goto(await freshAddress());
       return page;
     },
     async dispose() {
-      await Promise.all(browsers.map((browser) => browser.close()));
+      await Promise.all(contexts.map((context) => context.close()));
+      await (await ownBrowser)?.close();
       await kill('SIGKILL');
       addresses.close();
       if (!options.dataDir) rmSync(dataDir, { recursive: true, force: true });

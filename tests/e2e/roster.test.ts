@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { text as wholeText } from 'node:stream/consumers';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -284,7 +284,7 @@ describe('a table of athletes', () => {
     await page.getByRole('button', { name: 'Hand out those in use' }).click();
     const file = await download;
     expect(file.suggestedFilename()).toBe(`Athletes ${today()}.csv`);
-    const text = readFileSync(await file.path(), 'utf8');
+    const text = await wholeText(await file.createReadStream());
     const { data } = Papa.parse<string[]>(text.replace('\u{feff}', ''));
     expect(data).toHaveLength(10);
     expect(data[0]?.slice(0, 5)).toEqual(['Name', 'Side', 'Sex', 'Born on', 'Stature [cm]']);

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, type BrowserServer, chromium } from 'playwright-core';
 
 const SYSTEM_BROWSERS = [
   process.env.CHROMIUM_PATH,
@@ -8,13 +8,34 @@ const SYSTEM_BROWSERS = [
   '/usr/bin/google-chrome',
 ];
 
+/** The environment variable with the address of the browser that all browser tests share. */
+export const BROWSER_AT = 'KNEELWRIGHT_TEST_BROWSER';
+
 /** A headless Chromium: the one named by CHROMIUM_PATH, a system one, or the one that comes as an npm package. */
 export async function launchTestBrowser(): Promise<Browser> {
-  return chromium.launch({
+  return chromium.launch(await howToLaunch());
+}
+
+/** The same, for several processes to share. */
+export async function serveTestBrowser(): Promise<BrowserServer> {
+  return chromium.launchServer(await howToLaunch());
+}
+
+async function howToLaunch() {
+  return {
     executablePath: await browserPath(),
     // The sandbox needs a user of its own; a test machine often runs as root, and the page under test is our own.
     args: ['--no-sandbox', '--disable-dev-shm-usage', '--hide-scrollbars', '--force-color-profile=srgb'],
-  });
+  };
+}
+
+let shared: Promise<Browser> | null = null;
+
+/** The browser that all browser tests share, connected to once in a process; null where nobody serves one. */
+export function sharedBrowser(): Promise<Browser> | null {
+  const at = process.env[BROWSER_AT];
+  if (at) shared ??= chromium.connect(at);
+  return shared;
 }
 
 async function browserPath(): Promise<string> {
