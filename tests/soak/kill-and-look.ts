@@ -21,8 +21,12 @@ export interface SoakResult {
   readonly seconds: number;
 }
 
-/** The program is killed between these times after the editing began, milliseconds. */
-const KILL_AFTER_MS = [2, 350] as const;
+/**
+ * The program is killed after fewer than this many edits of one start, so that a slow machine edits as much as a fast one,
+ * and within this time after the last of them, while the next is under way.
+ */
+const MOST_EDITS = 60;
+const MOST_MS_INTO_THE_NEXT = 12;
 
 /**
  * Starts the program in a process of its own, edits, kills it (SIGKILL) at a random moment, starts it again on what it
@@ -54,9 +58,10 @@ export async function killAndLook(run: {
   for (let kill = 1; kill <= kills; kill++) {
     const program = await startChild(folder);
     if (kill > 1) await look(program, 'touched');
-    const [least, most] = KILL_AFTER_MS;
-    setTimeout(() => program.process.kill('SIGKILL'), least + (most - least) * random());
-    await editor.edit(program);
+    const after = Math.floor(MOST_EDITS * random());
+    const intoNext = MOST_MS_INTO_THE_NEXT * random();
+    const end = () => setTimeout(() => program.process.kill('SIGKILL'), intoNext);
+    await editor.edit(program, { after, kill: end });
     await program.ended;
     if (kill % 20 === 0)
       report(`${kill} kills, ${editor.acknowledged()} edits acknowledged, ${lostEdits} lost`);

@@ -21,11 +21,14 @@ interface KnownAthlete {
 /** Fits that the script goes on editing; older ones rest, and are looked at again at the end. */
 const AT_HAND = 4;
 
+/** Longest wait for a killed process to be gone, milliseconds. */
+const GONE_LIMIT_MS = 30_000;
+
 /** A script that edits as a coach would, and remembers what the program said it had kept. */
 export interface ScriptedEditor {
   acknowledged(): number;
-  /** Edits until the program is gone. */
-  edit(program: ChildProgram): Promise<void>;
+  /** Edits until the program is gone: has it killed once so many edits are acknowledged, and goes on. */
+  edit(program: ChildProgram, end: { after: number; kill: () => void }): Promise<void>;
   /** Counts acknowledged edits that are no longer there. Looks at those touched last, or at all of them. */
   lost(program: ChildProgram, which: 'touched' | 'all'): Promise<string[]>;
 }
@@ -109,15 +112,16 @@ export function scriptedEditor(random: () => number): ScriptedEditor {
 
   return {
     acknowledged: () => count,
-    async edit(program) {
-      for (;;) {
+    async edit(program, { after, kill }) {
+      for (let made = 0; ; made++) {
+        if (made === after) kill();
         try {
           await nextEdit()(program);
           count += 1;
         } catch (error) {
           // The connection breaks a moment before the process is known to be gone. Nothing more is sent after that: a
           // second edit under way would hide the mark of the first, which may have reached the disk.
-          await Promise.race([program.ended, new Promise((resolve) => setTimeout(resolve, 2000))]);
+          await Promise.race([program.ended, new Promise((resolve) => setTimeout(resolve, GONE_LIMIT_MS))]);
           if (program.process.signalCode === null) throw error;
           return;
         }

@@ -7,6 +7,7 @@ import { createFit } from '../../../app/store/fits.ts';
 import { STORE_FILE } from '../../../app/store/open-store.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
+import { cases } from '../../cases.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 import { saveInEveryWay, wrongsIn } from './saves.ts';
@@ -26,9 +27,6 @@ function expectSound(points: readonly FaultPoint[], code: string): void {
 
 /** Drafts of the script that a revision takes the place of. */
 const DRAFTS_GIVEN_WAY = 2;
-
-/** Many processes are started one after another; a slow machine may take its time. */
-const SLOW = { timeout: 300_000 };
 
 describe('the look at what is left', () => {
   it('sees a save that is gone, one that was refused and is there, and one half kept', async () => {
@@ -59,7 +57,7 @@ describe('a disk that fills up', () => {
   /** SQLite is given one page more each time (`max_page_count`): it runs full at every page that a save needs. */
   it('at each page of each save: what was kept stays, what was refused leaves no trace, and saving goes on after', async () => {
     const full: string[] = [];
-    for (let extra = 0; extra < 24; extra++) {
+    for (let extra = 0; extra < 24; extra += cases(4, 1)) {
       const shell = createLoopbackShell(() => {});
       const opened = openProgram({ root: ROOT, folder: temporaryFolder(), shell });
       if (opened.kind === 'refused') throw new Error(opened.sentence);
@@ -81,6 +79,7 @@ describe('a disk that fills up', () => {
     expect(new Set(full)).toEqual(new Set(['kept', 'disk-full']));
   });
 
+  // Each place starts a process: the quick run takes every eighth of them.
   it.runIf(canMakeDisk())(
     'for real, at every size of it: a disk of its own that the system says is full',
     () => {
@@ -88,7 +87,7 @@ describe('a disk that fills up', () => {
       const points: FaultPoint[] = [];
       // From a disk that holds the store and nothing more to one with room for every save.
       const least = Math.ceil(statSync(join(prepared.root, 'prepared', STORE_FILE)).size / 8192) * 8;
-      for (let kb = least; kb <= least + 200; kb += 8) {
+      for (let kb = least; kb <= least + 200; kb += cases(64, 8)) {
         points.push(saveUnder(smallDisk(kb * 1024), `${kb} kB`, prepared));
       }
       expectSound(points, 'disk-full');
@@ -97,17 +96,13 @@ describe('a disk that fills up', () => {
 });
 
 describe.runIf(process.platform !== 'win32')('a disk that errs', () => {
-  it(
-    'at the places in every file that a save writes to: nothing kept is lost, nothing refused is left',
-    SLOW,
-    () => {
-      const prepared = prepare(temporaryFolder());
-      const points: FaultPoint[] = [];
-      // A frame of the log is 4120 bytes: a step of 4096 meets every one of them.
-      for (let blocks = 0; blocks <= 320; blocks += 8) {
-        points.push(saveUnder(fileSizeLimit(blocks), `${blocks} blocks`, prepared));
-      }
-      expectSound(points, 'damaged');
-    },
-  );
+  it('at the places in every file that a save writes to: nothing kept is lost, nothing refused is left', () => {
+    const prepared = prepare(temporaryFolder());
+    const points: FaultPoint[] = [];
+    // A frame of the log is 4120 bytes: a step of 4096 meets every one of them.
+    for (let blocks = 0; blocks <= 320; blocks += cases(64, 8)) {
+      points.push(saveUnder(fileSizeLimit(blocks), `${blocks} blocks`, prepared));
+    }
+    expectSound(points, 'damaged');
+  });
 });

@@ -21,13 +21,14 @@ import { incomingFit } from '../../../app/store/incoming.ts';
 import { damageOf } from '../../../app/store/integrity.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
+import { cases } from '../../cases.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 import { arbitraryOf, disturbed } from './arbitrary-of.ts';
 
 const SEED = Number(process.env.FUZZ_SEED ?? 20260302);
-const CALLS = 8000;
-const BUNDLES = 2000;
+const CALLS = cases(600, 8000);
+const BUNDLES = cases(100, 2000);
 /** Calls that write a whole file each time: one for ten of every other. */
 const SELDOM: ReadonlySet<string> = new Set([
   'backups.take',
@@ -35,8 +36,6 @@ const SELDOM: ReadonlySet<string> = new Set([
   'bundle.export',
   'program.quit',
 ]);
-/** Thousands of calls, each of them synced to the disk. */
-const SLOW = { timeout: 600_000 };
 
 let opened: Extract<OpenedProgram, { kind: 'open' }>;
 let program: Program;
@@ -115,7 +114,7 @@ async function expectProper(name: string, input: unknown): Promise<boolean> {
   return false;
 }
 
-describe('the contract under any input', SLOW, () => {
+describe('the contract under any input', () => {
   it(`answers ${CALLS} calls properly: values, or refusals with their reason and no trace`, async () => {
     const names = (Object.keys(contract) as CallName[]).flatMap((name) =>
       Array.from({ length: SELDOM.has(name) ? 1 : 10 }, () => name),
@@ -148,7 +147,7 @@ describe('the contract under any input', SLOW, () => {
   });
 });
 
-describe('import files of any kind', SLOW, () => {
+describe('import files of any kind', () => {
   const contentsOf = (files: Record<string, string>) =>
     JSON.stringify({
       format: BUNDLE_FORMAT,

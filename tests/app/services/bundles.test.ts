@@ -7,11 +7,12 @@ import { openProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
 import { createFit } from '../../../app/store/fits.ts';
 import { atomically } from '../../../app/store/store.ts';
+import { cases } from '../../cases.ts';
 import { inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const FITS = 400;
+const FITS = cases(150, 400);
 
 function openedProgram(fits: number) {
   const shell = createLoopbackShell(() => {});

@@ -5,6 +5,7 @@ import { levelCrew } from '../../../core/crew/level-crew.ts';
 import { changeSide, reseat, swapSeats } from '../../../core/crew/swap-seats.ts';
 import { createEvaluator } from '../../../core/fit/evaluator.ts';
 import type { Seat } from '../../../core/fit/seat-schema.ts';
+import { cases } from '../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const crewSeat = (side: 'left' | 'right', massKg: number): Seat => {
@@ -92,7 +93,10 @@ describe('seating orders of a four', () => {
 
   it('are all 24, and the best is the best of a brute-force search by whole evaluations', () => {
     expect(orders).toHaveLength(24);
+    // The quick run weighs every fourth order and the one ranked first; the long run all of them.
+    const [best] = rankOrders(orders);
     const brute = orders
+      .filter((one, i) => one === best || i % cases(4, 1) === 0)
       .map(({ order }) => {
         const report = createEvaluator().evaluate(reseat(fit, order));
         const afloat = report.afloat.ready;
@@ -104,7 +108,7 @@ describe('seating orders of a four', () => {
         );
       })
       .sort((a, b) => a - b);
-    expect(rankOrders(orders)[0]!.score).toBeCloseTo(brute[0]!, 4);
+    expect(best!.score).toBeCloseTo(brute[0]!, 4);
   });
 });
 
