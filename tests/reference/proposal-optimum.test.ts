@@ -11,13 +11,16 @@ import { firstFit, randomAthletes, sampleBoat } from './proposal-random.ts';
 
 const SEED = 77;
 const evaluator = createEvaluator();
-const settings = (['single', 'training'] as const).flatMap((name) => {
+const all = (['single', 'training'] as const).flatMap((name) => {
   const boat = sampleBoat(name);
-  return randomAthletes(SEED, cases(1, 3)).map((athlete) => ({
+  return randomAthletes(SEED, 3).map((athlete) => ({
     title: `${name}, ${athlete.statureM} m`,
     fit: firstFit(boat, athlete),
   }));
 });
+
+/** The quick run takes one of them. */
+const settings = all.slice(0, cases(1, all.length));
 
 /** Rounding to holes of 1 cm and to millimetres may cost this much of an optimum that lies between. */
 const ROUNDING_TROUBLE = 0.05;
