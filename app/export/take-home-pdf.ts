@@ -44,7 +44,7 @@ export function* takeHomePdf(
     author: stamp.fitName,
     keptAt: stamp.keptAt,
   });
-  const size = pageOf(paper, { lying: false });
+  const size = pageOf(paper, { landscape: false });
   pdf.addPage(size);
   const room: SheetBox = {
     left: MARGIN_MM,

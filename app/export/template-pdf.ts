@@ -165,7 +165,7 @@ function drawSeams(pdf: SheetPdf, { tiling, tile }: TilePage, placement: Placeme
 /** Title, who for, how to print, page map, and the two check bars. */
 function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: string }): void {
   const { drawing, tiling, tile, stamp, count } = given;
-  const { width, height, paper, lying } = tiling.page;
+  const { width, height, paper, landscape } = tiling.page;
   const left = PAGE_MARGIN_MM + SIDE_STRIP_MM;
   const right = width - PAGE_MARGIN_MM;
   const top = height - PAGE_MARGIN_MM - FOOT_STRIP_MM;
@@ -175,7 +175,7 @@ function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: s
     fittedText(pdf, words, { ...type, at: [left, top + down], width: room });
   line(`${drawing.title}${tileText}`, 6, { size: 4.4, weight: 'strong' });
   line(stampLine(stamp), 10.6, { size: 3.1 });
-  const how = `${paper}${lying ? ' lying' : ''} · scale 1:1 · millimetres · ${drawing.seen}`;
+  const how = `${paper}${landscape ? ' landscape' : ''} · scale 1:1 · millimetres · ${drawing.seen}`;
   line(how, 14.6, { size: 2.8, colour: SOFT });
   pdf.text('Print at 100 %, “actual size”. Measure both bars before cutting.', [left, top + 18.4], {
     size: 2.8,

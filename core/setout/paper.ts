@@ -10,16 +10,16 @@ export type PaperName = keyof typeof PAPERS;
 /** Names of the papers, for choosing. */
 export const PAPER_NAMES = Object.keys(PAPERS) as PaperName[];
 
-/** A page lying or standing, millimetres. */
+/** A page landscape or portrait, millimetres. */
 export interface PageSize {
   readonly paper: PaperName;
-  readonly lying: boolean;
+  readonly landscape: boolean;
   readonly width: number;
   readonly height: number;
 }
 
-/** A page of a paper: standing (portrait) or lying (landscape). */
-export function pageOf(paper: PaperName, { lying }: { lying: boolean }): PageSize {
+/** A page of a paper: portrait or landscape. */
+export function pageOf(paper: PaperName, { landscape }: { landscape: boolean }): PageSize {
   const { short, long } = PAPERS[paper];
-  return { paper, lying, width: lying ? long : short, height: lying ? short : long };
+  return { paper, landscape, width: landscape ? long : short, height: landscape ? short : long };
 }

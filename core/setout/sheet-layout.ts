@@ -23,7 +23,7 @@ export interface SheetBox {
   readonly height: number;
 }
 
-/** The room inside a sheet's frame, above its title block. An A4 sheet lying has 273 × 169 mm. */
+/** The room inside a sheet's frame, above its title block. An A4 landscape sheet has 273 × 169 mm. */
 export function sheetRoom({ width, height }: PageSize): SheetBox {
   const edge = SHEET_MARGIN_MM + INSIDE_MM;
   return {
@@ -45,7 +45,7 @@ export function sheetColumns(box: SheetBox): SheetBox[] {
   }));
 }
 
-/** The first sheet on a paper: its page (lying), its room, the drawing's box, and the column beside it if there is one. */
+/** The first sheet on a paper: its page (landscape), its room, the drawing's box, and the column beside it if there is one. */
 export interface FirstSheet {
   readonly page: PageSize;
   readonly room: SheetBox;
@@ -55,7 +55,7 @@ export interface FirstSheet {
 
 /** A4 and Letter give the first sheet's whole width to the drawing; on A3 a column of tables stands beside it. */
 export function firstSheet(paper: PaperName): FirstSheet {
-  const page = pageOf(paper, { lying: true });
+  const page = pageOf(paper, { landscape: true });
   const room = sheetRoom(page);
   if (paper !== 'A3') return { page, room, drawing: room, beside: null };
   const { width } = sheetColumns(room)[0]!;

@@ -42,21 +42,21 @@ export interface Tiling {
 }
 
 /**
- * Lays a drawing out on a paper, lying or standing, whichever needs fewer pages (standing when equal). Always full size;
+ * Lays a drawing out on a paper, landscape or portrait, whichever needs fewer pages (portrait when equal). Always full size;
  * pages that would show nothing are left out.
  */
 export function tilingOf(drawing: TemplateDrawing, paper: PaperName): Tiling {
   const { minX, minY, maxX, maxY } = boundsOf(drawing.shapes);
   const size = { width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM };
   const middle: MillimetrePoint = [(minX + maxX) / 2, (minY + maxY) / 2];
-  const on = (way: { lying: boolean }): Tiling => {
-    const tiling = laidOut(pageOf(paper, way), size, middle);
+  const on = (orientation: { landscape: boolean }): Tiling => {
+    const tiling = laidOut(pageOf(paper, orientation), size, middle);
     const shows = (tile: Tile) => drawing.shapes.some((shape) => showsIn(shape, tile.shows));
     return { ...tiling, tiles: tiling.tiles.filter(shows) };
   };
-  const standing = on({ lying: false });
-  const lying = on({ lying: true });
-  return lying.tiles.length < standing.tiles.length ? lying : standing;
+  const portrait = on({ landscape: false });
+  const landscape = on({ landscape: true });
+  return landscape.tiles.length < portrait.tiles.length ? landscape : portrait;
 }
 
 /** Whether any of a shape may show in a part of a drawing; false only where none of it does. */

@@ -28,7 +28,7 @@ const PAUSE_MS = 250;
 const RETRY_MS = [1000, 2000, 4000, 8000, 15000] as const;
 
 /** Brings the newest state of one fit to the disk, one call at a time, and tries again when it fails. */
-export interface DraftKeeper {
+export interface Autosave {
   keep(fit: Fit): void;
   /** The fit as it stands was kept as a revision at this instant, and its draft is gone from the disk. */
   keptAsRevision(savedAt: string): void;
@@ -38,12 +38,12 @@ export interface DraftKeeper {
   stop(): void;
 }
 
-export function createDraftKeeper(options: {
+export function createAutosave(options: {
   fitId: string;
   savedAt: string | null;
   keep: Keep;
   tell: (state: KeepingState) => void;
-}): DraftKeeper {
+}): Autosave {
   let waiting: Fit | null = null;
   let savedAt = options.savedAt;
   /** The draft on the disk that the next one follows; null when there is none. */

@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Evaluator } from '../../core/fit/evaluator.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import type { Report } from '../../core/fit/report.ts';
-import { createDraftKeeper, type Keep, type KeepingState } from './autosave.ts';
+import { createAutosave, type Keep, type KeepingState } from './autosave.ts';
 import { createEditHistory } from './edit-history.ts';
 
 /** Nudges of the same name closer together than this are one step of undo, milliseconds. */
@@ -109,7 +109,7 @@ export function createFitDocument(options: {
     keepProblem: null,
     retrying: false,
   }));
-  const keeper = createDraftKeeper({
+  const keeper = createAutosave({
     fitId: options.fitId,
     savedAt: options.savedAt ?? null,
     keep: options.keep,

@@ -38,7 +38,7 @@ function useChoices(text: string): { choices: Choice[]; settled: boolean } {
 }
 
 /** One line to type in; below it what can be done and gone to. The keyboard alone is enough. */
-export function ReachChooser({ onDone }: { onDone: () => void }) {
+export function FindDialog({ onDone }: { onDone: () => void }) {
   const id = useId();
   const [text, setText] = useState('');
   const [at, setAt] = useState(0);
@@ -73,7 +73,7 @@ export function ReachChooser({ onDone }: { onDone: () => void }) {
       <label className="only-spoken" htmlFor={`${id}-text`}>
         {say('reach.label')}
       </label>
-      <ReachEntry
+      <FindEntry
         id={id}
         text={text}
         chosen={choices.length > 0 ? chosen : null}
@@ -111,7 +111,7 @@ export function ReachChooser({ onDone }: { onDone: () => void }) {
 }
 
 /** The line to type in. It keeps the focus; the chosen option below is told as its own. */
-function ReachEntry(props: {
+function FindEntry(props: {
   id: string;
   text: string;
   chosen: number | null;

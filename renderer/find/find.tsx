@@ -1,14 +1,14 @@
 import { useCallback, useEffect, useState } from 'react';
 import { Dialog, Modal, ModalOverlay } from 'react-aria-components';
 import { say } from '../language/messages.ts';
-import { ReachChooser } from './find-dialog.tsx';
+import { FindDialog } from './find-dialog.tsx';
 
 /** Control (or Command) and full stop. */
 const isReachKey = (event: KeyboardEvent) =>
   (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key === '.';
 
 /** Everything within reach from where one is: a button in the head, a key, and the list they open. */
-export function Reach() {
+export function Find() {
   const [open, setOpen] = useState(false);
   const close = useCallback(() => setOpen(false), []);
   useEffect(() => {
@@ -34,7 +34,7 @@ export function Reach() {
       <ModalOverlay className="veil reach-veil" isOpen={open} onOpenChange={setOpen} isDismissable>
         <Modal className="leaf reach">
           <Dialog aria-label={say('reach.title')}>
-            <ReachChooser onDone={close} />
+            <FindDialog onDone={close} />
           </Dialog>
         </Modal>
       </ModalOverlay>

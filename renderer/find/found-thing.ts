@@ -26,8 +26,8 @@ export function thingRoute({ kind, id, fitId }: FoundThing): Route {
     case 'paddle':
       return { page: 'paddles', id };
     case 'trial':
-      return { page: 'fit', id: fitId ?? id, leaf: 'trials', trial: id };
+      return { page: 'fit', id: fitId ?? id, tab: 'trials', trial: id };
     case 'revision':
-      return { page: 'fit', id: fitId ?? id, leaf: 'revisions' };
+      return { page: 'fit', id: fitId ?? id, tab: 'revisions' };
   }
 }

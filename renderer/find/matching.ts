@@ -1,4 +1,4 @@
-import type { ReachAction } from './offered-actions.ts';
+import type { FindAction } from './offered-actions.ts';
 
 /** Text without accents and capitals. */
 const plain = (text: string) => text.normalize('NFKD').replace(/\p{M}/gu, '').toLocaleLowerCase();
@@ -10,7 +10,7 @@ const wordsOf = (text: string) => plain(text).split(/\s+/).filter(Boolean);
  * Actions that hold every word typed, those in which the words begin words first; all of them in their own order where
  * nothing was typed.
  */
-export function matchingActions(actions: readonly ReachAction[], text: string): ReachAction[] {
+export function matchingActions(actions: readonly FindAction[], text: string): FindAction[] {
   const words = wordsOf(text);
   const found = actions.flatMap((action) => {
     const name = plain(action.name);

@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { createStore } from 'zustand/vanilla';
 
 /** Something that can be done from where one is. */
-export interface ReachAction {
+export interface FindAction {
   readonly id: string;
   /** What is done, as one would say it. */
   readonly name: string;
@@ -10,10 +10,10 @@ export interface ReachAction {
 }
 
 /** What the page that is open offers, over what can always be done. */
-export const offeredActions = createStore<readonly ReachAction[]>(() => []);
+export const offeredActions = createStore<readonly FindAction[]>(() => []);
 
 /** Offers actions as long as the component is on the page. `actions` should be the same array until they change. */
-export function useOfferedActions(actions: readonly ReachAction[]): void {
+export function useOfferedActions(actions: readonly FindAction[]): void {
   useEffect(() => {
     offeredActions.setState(actions, true);
     return () => {

@@ -2,25 +2,25 @@ import { displaySettings } from '../display/display-settings.ts';
 import { say } from '../language/messages.ts';
 import { go, type Route } from '../route/route.ts';
 import { sendCommand } from '../ui/menu-commands.tsx';
-import type { ReachAction } from './offered-actions.ts';
+import type { FindAction } from './offered-actions.ts';
 
 const way = (
   id: 'recent' | 'fits' | 'athletes' | 'boats' | 'archive' | 'help',
   route: Route,
-): ReachAction => ({
+): FindAction => ({
   id,
   name: say(`do.${id}`),
   run: () => go(route),
 });
 
-const make = (id: 'new-fit' | 'new-athlete' | 'new-boat', route: Route): ReachAction => ({
+const make = (id: 'new-fit' | 'new-athlete' | 'new-boat', route: Route): FindAction => ({
   id,
   name: say(`do.${id}`),
   run: () => go(route),
 });
 
 /** What can be done from everywhere. */
-export const USUAL_ACTIONS: readonly ReachAction[] = [
+export const USUAL_ACTIONS: readonly FindAction[] = [
   make('new-fit', { page: 'new-fit' }),
   make('new-athlete', { page: 'athlete', id: 'new' }),
   make('new-boat', { page: 'boat', id: 'new' }),

@@ -8,8 +8,8 @@ export type Route =
   | {
       readonly page: 'fit';
       readonly id: string;
-      /** The leaf of the margin that is opened; left out, the notes. */
-      readonly leaf?: 'trials' | 'growth' | 'revisions';
+      /** The tab of the margin that is opened; left out, the notes. */
+      readonly tab?: 'trials' | 'growth' | 'revisions';
       readonly trial?: string;
     }
   | { readonly page: 'trial'; readonly id: string; readonly trial?: string }
@@ -31,7 +31,7 @@ export type Route =
   | { readonly page: 'help' };
 
 /** The leaves of a bench's margin that an address can open. */
-const LEAVES = ['trials', 'growth', 'revisions'];
+const TABS = ['trials', 'growth', 'revisions'];
 
 /** Every address and its page; a part after a colon is a field of the route. The first that fits holds. */
 const ADDRESSES: readonly (readonly [address: string, page: Route['page']])[] = [
@@ -46,8 +46,8 @@ const ADDRESSES: readonly (readonly [address: string, page: Route['page']])[] = 
   ['fits/:id/transfer', 'transfer'],
   ['fits/:id/trial/new', 'trial'],
   ['fits/:id/trial/:trial', 'trial'],
-  ['fits/:id/:leaf', 'fit'],
-  ['fits/:id/:leaf/:trial', 'fit'],
+  ['fits/:id/:tab', 'fit'],
+  ['fits/:id/:tab/:trial', 'fit'],
   ['athletes', 'athletes'],
   ['athletes/table', 'athletes-table'],
   ['athletes/:id', 'athlete'],
@@ -88,7 +88,7 @@ function matched(parts: readonly string[], given: readonly string[]): Record<str
   const fields: Record<string, string> = {};
   for (const [i, part] of parts.entries()) {
     const value = given[i]!;
-    if (part === ':leaf' && !LEAVES.includes(value)) return null;
+    if (part === ':tab' && !TABS.includes(value)) return null;
     if (part.startsWith(':') && value) fields[part.slice(1)] = value;
     else if (part !== value) return null;
   }

@@ -1,4 +1,4 @@
-import { Reach } from '../find/find.tsx';
+import { Find } from '../find/find.tsx';
 import { say } from '../language/messages.ts';
 import { hrefOf, type Route } from '../route/route.ts';
 import { MakerMark } from '../ui/maker-mark.tsx';
@@ -39,7 +39,7 @@ export function SheetHead({ route }: { route: Route }) {
       </nav>
       <div className="sheet-tools">
         <div className="sheet-tools" id={PAGE_TOOLS_ID} />
-        <Reach />
+        <Find />
         <DisplayChoices />
       </div>
     </header>

@@ -2,7 +2,7 @@ import type { CallError } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
 
 /** A refused call: what happened, each problem with its place, and a way to try again. */
-export function Trouble({ error, onRetry }: { error: CallError; onRetry?: () => void }) {
+export function ErrorMessage({ error, onRetry }: { error: CallError; onRetry?: () => void }) {
   return (
     <div className="trouble stack" role="alert">
       <p>{error.message}</p>

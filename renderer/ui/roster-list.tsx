@@ -4,7 +4,7 @@ import type { CallError } from '../../app/contract/result.ts';
 import { call } from '../client/client.ts';
 import { useCall } from '../client/use-call.ts';
 import { say } from '../language/messages.ts';
-import { Trouble } from './error-message.tsx';
+import { ErrorMessage } from './error-message.tsx';
 import { TextField } from './fields/text-field.tsx';
 import { type Column, useSorted } from './use-sorted.tsx';
 
@@ -35,7 +35,7 @@ export function RosterList<T extends { readonly id: string; readonly archived: b
     listed.reload();
   }
 
-  if (listed.error) return <Trouble error={listed.error} onRetry={listed.reload} />;
+  if (listed.error) return <ErrorMessage error={listed.error} onRetry={listed.reload} />;
   if (!records) return <p className="soft">{say('sheet.loading')}</p>;
   const switchAside = (
     <button type="button" className="button words" onClick={() => setAside(!aside)}>
@@ -52,7 +52,7 @@ export function RosterList<T extends { readonly id: string; readonly archived: b
   }
   return (
     <div className="stack">
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
       {records.length === 0 ? (
         <p className="soft">{say('list.nothing-found', { text: search })}</p>

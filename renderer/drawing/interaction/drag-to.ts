@@ -7,7 +7,7 @@ import { type Grip, HANDLES } from '../view/handle.ts';
 import { bearingPoint, type SeatPlace } from '../view/handle-places.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
-/** Values that the hand asks for, before rails and holes, in each coordinate's own unit (metres or degrees). */
+/** Values that the hand asks for, before limits and holes, in each coordinate's own unit (metres or degrees). */
 export type Asked = Partial<Record<FittingCoordinate, number>>;
 
 /** Below this share of its length seen, a shaft points at the eye and the hand cannot slide along it. */

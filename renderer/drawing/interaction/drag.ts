@@ -5,27 +5,27 @@ import type { Report } from '../../../core/fit/report.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
 import { handlePlace, type SeatPlace, seatPlace } from '../view/handle-places.ts';
-import { type Rail, railOf, utmost } from '../view/limits.ts';
+import { type DragLimits, dragLimits, utmost } from '../view/limits.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { unproject, type ViewGeometry } from '../view/view-geometry.ts';
 import { askedBy } from './drag-to.ts';
 import { FINE, rounded, snapped } from './snap.ts';
 
-/** One taking hold: everything about the start that the pull is measured from. */
-export interface Hold {
+/** One drag: everything about its start that the movement is measured from. */
+export interface Drag {
   readonly grip: Grip;
   readonly seat: number;
   readonly place: SeatPlace;
   readonly geometry: ViewGeometry;
-  /** Where the handle stood: the depth of the view that the pull keeps. */
+  /** Where the handle stood: the depth of the view that the drag keeps. */
   readonly through: BoatPoint;
-  /** The boat point under the pointer when it took hold. */
+  /** The boat point under the pointer when the drag began. */
   readonly from: BoatPoint;
-  readonly rails: ReadonlyMap<FittingCoordinate, Rail>;
+  readonly limits: ReadonlyMap<FittingCoordinate, DragLimits>;
 }
 
-/** Keys held during a pull. */
-export interface PullKeys {
+/** Keys held during a drag. */
+export interface DragKeys {
   /** Alt: leaves holes, soft edges and the hardware's travel. */
   readonly free: boolean;
   /** Ctrl: a tenth of the usual snap step. */
@@ -43,12 +43,12 @@ const STILL_DEG = 0.05;
 /** A front foot is mostly slid along the board: it leaves its height only when pulled this far up or down, pixels. */
 const LIFT_PX = 8;
 
-/** Takes hold of a grip at a screen point; null where there is nothing to hold. */
-export function takeHold(
+/** Starts a drag of a grip at a screen point; null where there is nothing to drag. */
+export function startDrag(
   grip: Grip,
   state: { fit: Fit; report: Report; seat: number },
   { screen, geometry }: { screen: ScreenPoint; geometry: ViewGeometry },
-): Hold | null {
+): Drag | null {
   const place = seatPlace(state.fit, state.report, state.seat);
   const through = handlePlace(place, grip.handle);
   if (!through) return null;
@@ -60,26 +60,26 @@ export function takeHold(
     geometry,
     through,
     from: unproject(geometry, grip.view, { screen, through }),
-    rails: new Map(coordinates.map((c) => [c, railOf(c, state)])),
+    limits: new Map(coordinates.map((c) => [c, dragLimits(c, state)])),
   };
 }
 
-/** The edit that a pull to a screen point means, made on the fit as it stood when it was taken up. */
-export function pulledTo(hold: Hold, screen: ScreenPoint, keys: PullKeys): (fit: Fit) => Fit {
-  const { grip, geometry, through, place, rails, seat } = hold;
+/** The edit that a drag to a screen point means, made on the fit as it stood at the start. */
+export function draggedTo(drag: Drag, screen: ScreenPoint, keys: DragKeys): (fit: Fit) => Fit {
+  const { grip, geometry, through, place, limits, seat } = drag;
   const to = unproject(geometry, grip.view, { screen, through });
-  const asked = askedBy(grip, place, { from: hold.from, to });
+  const asked = askedBy(grip, place, { from: drag.from, to });
   return (fit) => {
     let edited = fit;
     for (const [coordinate, value] of Object.entries(asked) as [FittingCoordinate, number][]) {
-      const rail = rails.get(coordinate);
-      if (!rail) continue;
+      const between = limits.get(coordinate);
+      if (!between) continue;
       const start = coordinateOf(place.seat, coordinate);
       const wanted = coordinate === 'frontFoot.heightM' ? lifted(value, start, geometry) : value;
-      const rest = snapped(wanted, rail, { ...graspOf(coordinate, hold, keys), free: keys.free, start });
+      const rest = snapped(wanted, between, { ...graspOf(coordinate, drag, keys), free: keys.free, start });
       if (rest !== coordinateOf(edited.seats[seat]!, coordinate)) {
         edited = withCoordinate(edited, { seat, coordinate }, rest);
-        if (keys.all) edited = othersMoved(edited, hold, { coordinate, by: rest - start });
+        if (keys.all) edited = othersMoved(edited, drag, { coordinate, by: rest - start });
       }
     }
     return edited;
@@ -96,7 +96,7 @@ function lifted(value: number, start: number, { camera }: ViewGeometry): number 
 /** The same movement for everybody else aboard whose fitting is not locked; places are from each one's own datum and side. */
 function othersMoved(
   fit: Fit,
-  { grip, seat }: Hold,
+  { grip, seat }: Drag,
   { coordinate, by }: { coordinate: FittingCoordinate; by: number },
 ): Fit {
   const { fitting } = HANDLES[grip.handle];
@@ -109,7 +109,7 @@ function othersMoved(
   }, fit);
 }
 
-function graspOf(coordinate: FittingCoordinate, { geometry }: Hold, { fine }: PullKeys) {
+function graspOf(coordinate: FittingCoordinate, { geometry }: Drag, { fine }: DragKeys) {
   const turn = isAngle(coordinate);
   const snapStep = COORDINATES[coordinate].snapStep * (fine ? FINE : 1);
   const magnet = fine ? 0 : turn ? MAGNET_DEG : MAGNET_PX / geometry.camera.pixelsPerMetre;

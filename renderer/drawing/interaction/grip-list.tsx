@@ -12,7 +12,7 @@ import { coordinateWords } from '../view/coordinate-words.ts';
 import { gripMarks } from '../view/grip-marks.ts';
 import { GRIPS, type Grip, gripName, HANDLES, isTabStop } from '../view/handle.ts';
 import { seatPlace } from '../view/handle-places.ts';
-import { railOf } from '../view/limits.ts';
+import { dragLimits } from '../view/limits.ts';
 import type { Scene } from '../view/scene.ts';
 import type { HandStore } from './hand-state.ts';
 import { arrowKey, nudged, pushOf } from './nudge.ts';
@@ -121,9 +121,9 @@ function nudge(
     announce(say('drawing.locked', { handle }));
     return;
   }
-  const rail = railOf(push.coordinate, { fit, report, seat });
+  const limits = dragLimits(push.coordinate, { fit, report, seat });
   const press = { shift: event.shiftKey, ctrl: event.ctrlKey, alt: event.altKey };
-  const value = nudged(place, push, { rail, press });
+  const value = nudged(place, push, { limits, press });
   document.nudge(say('drawing.handle.move', { handle }), (now) =>
     withCoordinate(now, { seat, coordinate: push.coordinate }, value),
   );

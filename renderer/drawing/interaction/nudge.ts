@@ -3,7 +3,7 @@ import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
 import type { SeatPlace } from '../view/handle-places.ts';
-import type { Rail } from '../view/limits.ts';
+import type { DragLimits } from '../view/limits.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 import { rounded } from './snap.ts';
 
@@ -74,16 +74,16 @@ export function stepOf(
 export function nudged(
   place: SeatPlace,
   push: Push,
-  { rail, press }: { rail: Rail; press: Omit<ArrowPress, 'key'> },
+  { limits, press }: { limits: DragLimits; press: Omit<ArrowPress, 'key'> },
 ): number {
   const now = coordinateOf(place.seat, push.coordinate);
   const step = stepOf(push.coordinate, press);
   const finest = COORDINATES[push.coordinate].arrowStep / 10;
   const wanted =
-    rail.pitch && !press.alt
-      ? nextHole(now, push.direction, { pitch: rail.pitch, step })
+    limits.pitch && !press.alt
+      ? nextHole(now, push.direction, { pitch: limits.pitch, step })
       : now + push.direction * step;
-  const [low, high] = press.alt ? rail.utmost : [rail.least, rail.most];
+  const [low, high] = press.alt ? limits.utmost : [limits.least, limits.most];
   return rounded(Math.min(Math.max(high, now), Math.max(Math.min(low, now), wanted)), finest);
 }
 

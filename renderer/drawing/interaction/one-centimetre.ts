@@ -5,7 +5,7 @@ import type { Derivative } from '../../../core/proposal/sensitivity.ts';
 import { HANDLES, type HandleId } from '../view/handle.ts';
 
 /** The few outcomes that are told at a handle: what a coach moves that fitting for. */
-export const TOLD = {
+export const HEADLINE_EFFECTS = {
   kneePad: ['trimRest', 'frontKnee', 'kneeShare', 'trunkRoll'],
   padTurn: ['padInsideHull', 'padToRest'],
   rearRest: ['kneelingKnee', 'rearAnkle', 'rearShare', 'kneeShare'],
@@ -14,11 +14,11 @@ export const TOLD = {
   toeOut: ['frontKnee', 'footInsideHull', 'frontShare'],
   lowerHand: ['trimRest', 'kneeShare', 'trunkRoll', 'steadyMoment'],
 } as const satisfies Record<HandleId, readonly QuantityId[]>;
-export type Told = (typeof TOLD)[HandleId][number];
+export type HeadlineEffect = (typeof HEADLINE_EFFECTS)[HandleId][number];
 
 /** What one step along a coordinate does to one outcome: the change in its own SI unit; null where it is not computed. */
 export interface Change {
-  readonly id: Told;
+  readonly id: HeadlineEffect;
   readonly unit: Unit;
   readonly by: number | null;
 }
@@ -51,7 +51,7 @@ export function stepEffects(
 ): StepEffect[] {
   return coordinatesOf(handle).map((coordinate) => {
     const by = isAngle(coordinate) ? steps.turnDeg : steps.placeM;
-    const changes = TOLD[handle].map((id): Change => {
+    const changes = HEADLINE_EFFECTS[handle].map((id): Change => {
       const found = derivatives[coordinate]?.find((d) => d.id === id && (d.seat === seat || d.seat === null));
       return { id, unit: found?.unit ?? '1', by: found ? found.perUnit * by : null };
     });

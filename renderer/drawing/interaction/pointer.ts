@@ -6,7 +6,7 @@ import { gripMarks } from '../view/grip-marks.ts';
 import { type Grip, HANDLES, sameGrip } from '../view/handle.ts';
 import { apart, type ScreenPoint } from '../view/screen-point.ts';
 import { panBy, type ViewName, viewAt, zoomAbout } from '../view/view-geometry.ts';
-import { type Hold, type PullKeys, pulledTo, takeHold } from './drag.ts';
+import { type Drag, type DragKeys, draggedTo, startDrag } from './drag.ts';
 import type { HandStore } from './hand-state.ts';
 import { markEnd, markStart } from './measured.ts';
 import { pointedPart } from './pointed-part.ts';
@@ -22,13 +22,13 @@ const WHEEL_ZOOM = 1.16;
 const WHEEL_STEP = 100;
 
 interface Holding {
-  readonly hold: Hold;
+  readonly hold: Drag;
   readonly gesture: Gesture;
   readonly pointer: number;
   /** Where the pull has got to on the screen; with Ctrl it follows the pointer at a tenth of its speed. */
   at: ScreenPoint;
   last: ScreenPoint;
-  keys: PullKeys;
+  keys: DragKeys;
 }
 
 interface Panning {
@@ -81,7 +81,7 @@ export class PointerHand {
     host.addEventListener('wheel', (event) => this.wheel(event), { signal, passive: false });
     window.addEventListener('keydown', (event) => this.key(event), { signal, capture: true });
     window.addEventListener('keyup', (event) => this.key(event), { signal, capture: true });
-    window.addEventListener('blur', () => this.letGo(), { signal });
+    window.addEventListener('blur', () => this.release(), { signal });
     // Undo, or another edit, ends the gesture under the hand: then the hand is empty too.
     const stop = this.document.subscribe(({ gestureName }) => {
       if (this.holding && gestureName === null) this.finish(() => undefined);
@@ -151,13 +151,13 @@ export class PointerHand {
     }
     const { geometry } = this.canvas;
     const screen = this.pointOf(event);
-    const hold = geometry && takeHold(grip, { fit, report, seat }, { screen, geometry });
+    const hold = geometry && startDrag(grip, { fit, report, seat }, { screen, geometry });
     const scene = this.canvas.scene();
     if (!hold || !scene) return;
     this.host.setPointerCapture(event.pointerId);
     const gesture = this.document.beginGesture(say('drawing.handle.move', { handle: name }));
     this.holding = { hold, gesture, pointer: event.pointerId, at: screen, last: screen, keys: keysOf(event) };
-    this.canvas.hold({ grip, start: scene.picture, rails: hold.rails });
+    this.canvas.hold({ grip, start: scene.picture, limits: hold.limits });
     this.store.setState({ held: grip, chosen: grip.handle });
     this.host.dataset.hand = 'holding';
   }
@@ -193,7 +193,7 @@ export class PointerHand {
   }
 
   /** Writes down where the pull has got to; the frame does the rest. */
-  private follow(holding: Holding, at: ScreenPoint, keys: PullKeys): void {
+  private follow(holding: Holding, at: ScreenPoint, keys: DragKeys): void {
     const speed = keys.fine ? FINE : 1;
     holding.at = {
       x: holding.at.x + (at.x - holding.last.x) * speed,
@@ -213,7 +213,7 @@ export class PointerHand {
     if (!this.holding) return;
     markStart();
     const { hold, gesture, at, keys } = this.holding;
-    gesture.move(pulledTo(hold, at, keys));
+    gesture.move(draggedTo(hold, at, keys));
     this.canvas.flush();
     markEnd('drawn');
   }
@@ -262,7 +262,7 @@ export class PointerHand {
   }
 
   private up(event: PointerEvent): void {
-    if (this.holding?.pointer === event.pointerId) this.letGo();
+    if (this.holding?.pointer === event.pointerId) this.release();
     const panning = this.panning;
     this.dropFinger(event.pointerId);
     if (panning && !panning.pushed && !this.panning) this.pick(panning.from);
@@ -282,7 +282,7 @@ export class PointerHand {
   }
 
   /** Lets go where the pull has got to, the last pointer place included. */
-  letGo(): void {
+  release(): void {
     if (!this.holding) return;
     if (this.frame !== 0) {
       cancelAnimationFrame(this.frame);
@@ -339,6 +339,6 @@ export class PointerHand {
   }
 }
 
-function keysOf(event: { altKey: boolean; ctrlKey: boolean; shiftKey: boolean }): PullKeys {
+function keysOf(event: { altKey: boolean; ctrlKey: boolean; shiftKey: boolean }): DragKeys {
   return { free: event.altKey, fine: event.ctrlKey, all: event.shiftKey };
 }

@@ -1,4 +1,4 @@
-import type { Rail } from '../view/limits.ts';
+import type { DragLimits } from '../view/limits.ts';
 
 /** How a dragged value comes to rest. */
 export interface Snapping {
@@ -10,7 +10,7 @@ export interface Snapping {
   readonly free: boolean;
   /** Less than this from where it was taken up it has not been pulled: half a pixel's worth, in the coordinate's unit. */
   readonly still: number;
-  /** Where it was taken up; a fitting that stands outside its rail already is not thrown back into it. */
+  /** Where it was taken up; a fitting that stands outside its limits already is not thrown back into it. */
   readonly start: number;
 }
 
@@ -22,15 +22,15 @@ const MILLIMETRE = 0.001;
 const MAGNET_SHARE = 0.2;
 
 /** The value at which a pulled coordinate comes to rest: inside its limits, on a hole, or drawn to a soft edge. */
-export function snapped(asked: number, rail: Rail, how: Snapping): number {
+export function snapped(asked: number, limits: DragLimits, how: Snapping): number {
   if (!Number.isFinite(asked) || Math.abs(asked - how.start) < how.still) return how.start;
-  const [low, high] = how.free ? rail.utmost : [rail.least, rail.most];
+  const [low, high] = how.free ? limits.utmost : [limits.least, limits.most];
   const least = Math.min(low, how.start);
   const most = Math.max(high, how.start);
   const inside = Math.min(most, Math.max(least, asked));
   if (how.free) return rounded(inside, how.snapStep);
-  if (rail.pitch) return nearestHole(inside, rail.pitch, { least, most });
-  return rounded(drawnTo(inside, rail, how.magnet), how.snapStep);
+  if (limits.pitch) return nearestHole(inside, limits.pitch, { least, most });
+  return rounded(drawnTo(inside, limits, how.magnet), how.snapStep);
 }
 
 /** Rounds to a step without the dust of binary fractions: 0.175, not 0.17500000000000002. */
@@ -55,8 +55,12 @@ export function nearestHole(
  * Magnetism of the band's edges: within `magnet` of an edge the value lags toward it, resting on the edge itself over
  * the middle of the stretch. Continuous and never backward: the fitting follows the hand, only reluctantly.
  */
-export function drawnTo(value: number, rail: Pick<Rail, 'bandLeast' | 'bandMost'>, magnet: number): number {
-  const { bandLeast, bandMost } = rail;
+export function drawnTo(
+  value: number,
+  limits: Pick<DragLimits, 'bandLeast' | 'bandMost'>,
+  magnet: number,
+): number {
+  const { bandLeast, bandMost } = limits;
   const narrow = bandLeast !== null && bandMost !== null ? (bandMost - bandLeast) * MAGNET_SHARE : magnet;
   const reach = Math.min(magnet, narrow);
   for (const edge of [bandLeast, bandMost]) {

@@ -4,13 +4,13 @@ import { seatFrame } from '../../../core/fit/seat-state.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { HANDLES } from '../view/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../view/handle-places.ts';
-import type { Rail } from '../view/limits.ts';
+import type { DragLimits } from '../view/limits.ts';
 import { crisp, DASH, type Pen } from '../view/pen.ts';
 import { datumX, onto, type Part, type Scene } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { heldDimensions } from './held-labels.ts';
 
-/** What shows while the hand holds something: soft rails, dimensions from the datums, projection lines to the other views. */
+/** What shows while the hand holds something: soft limits, dimensions from the datums, projection lines to the other views. */
 export const guides: Part = {
   layer: 'hand',
   paint(pen, scene) {
@@ -59,24 +59,24 @@ const STRIP = 46;
 
 interface Stretch {
   readonly across: boolean;
-  readonly rail: Rail;
+  readonly between: DragLimits;
   /** Screen place of a value of the coordinate. */
   at(value: number): number;
 }
 
 function stretches(scene: Scene): Stretch[] {
-  const { grip, rails } = scene.held!;
+  const { grip, limits } = scene.held!;
   const to = onto(scene, grip.view);
   const { fit } = scene.picture;
   const frame = seatFrame(fit.boat, fit.seats[scene.seat]!, scene.seat);
   const origin = { x: datumX(scene), y: 0, z: frame.floorZ };
   return (HANDLES[grip.handle].views[grip.view] ?? []).flatMap((coordinate) => {
-    const rail = rails.get(coordinate);
-    if (!rail) return [];
+    const between = limits.get(coordinate);
+    if (!between) return [];
     const { axis } = COORDINATES[coordinate];
     const across = axis === 'forward' || (grip.view === 'section' && axis === 'across');
     const point = (value: number) => to(pointOn(coordinate, value, { origin, sign: sideSign(frame.side) }));
-    return [{ across, rail, at: (value: number) => (across ? point(value).x : point(value).y) }];
+    return [{ across, between, at: (value: number) => (across ? point(value).x : point(value).y) }];
   });
 }
 
@@ -108,10 +108,10 @@ function placeRails(pen: Pen, scene: Scene): void {
 /** The band between its soft edges, tinted; across it, as far as the other band or a strip's width. */
 function band(
   pen: Pen,
-  { across, rail, at: placeOf }: Stretch,
+  { across, between, at: placeOf }: Stretch,
   { at, other }: { at: ScreenPoint; other?: Stretch },
 ): void {
-  const { bandLeast, bandMost } = rail;
+  const { bandLeast, bandMost } = between;
   if (bandLeast === null && bandMost === null) return;
   const sides = [bandLeast, bandMost].map((v) => (v === null ? null : placeOf(v)));
   const middle = across ? at.y : at.x;
@@ -138,14 +138,14 @@ function band(
 }
 
 function spanOf(other: Stretch | undefined, middle: number): [number, number] {
-  const { bandLeast = null, bandMost = null } = other?.rail ?? {};
+  const { bandLeast = null, bandMost = null } = other?.between ?? {};
   if (!other || bandLeast === null || bandMost === null) return [middle - STRIP, middle + STRIP];
   const ends = [other.at(bandLeast), other.at(bandMost)];
   return [Math.min(...ends, middle) - 10, Math.max(...ends, middle) + 10];
 }
 
 /** Ends of the hardware's travel as hard stops, its holes as ticks. */
-function stops(pen: Pen, { across, rail, at: placeOf }: Stretch, at: ScreenPoint): void {
+function stops(pen: Pen, { across, between, at: placeOf }: Stretch, at: ScreenPoint): void {
   const line = (value: number, half: number, width: number) => {
     const place = placeOf(value);
     const ends = across
@@ -159,18 +159,18 @@ function stops(pen: Pen, { across, rail, at: placeOf }: Stretch, at: ScreenPoint
         ];
     pen.line(ends, { stroke: 'ink-soft', width });
   };
-  if (rail.least > rail.utmost[0]) line(rail.least, 9, 2.4);
-  if (rail.most < rail.utmost[1]) line(rail.most, 9, 2.4);
-  if (!rail.pitch || Math.abs(placeOf(rail.pitch) - placeOf(0)) < 3) return;
-  for (let k = Math.ceil(rail.least / rail.pitch); k * rail.pitch <= rail.most; k++)
-    line(k * rail.pitch, 4, 1);
+  if (between.least > between.utmost[0]) line(between.least, 9, 2.4);
+  if (between.most < between.utmost[1]) line(between.most, 9, 2.4);
+  if (!between.pitch || Math.abs(placeOf(between.pitch) - placeOf(0)) < 3) return;
+  for (let k = Math.ceil(between.least / between.pitch); k * between.pitch <= between.most; k++)
+    line(k * between.pitch, 4, 1);
 }
 
 /** The turn's band as a sector around the bearing point, and the value's own ray. */
 function turnRail(pen: Pen, scene: Scene): void {
-  const { grip, rails } = scene.held!;
+  const { grip, limits } = scene.held!;
   const coordinate = HANDLES[grip.handle].views[grip.view]![0]!;
-  const rail = rails.get(coordinate);
+  const between = limits.get(coordinate);
   const { fit, report } = scene.picture;
   const to = onto(scene, grip.view);
   const rayAt = (turnDeg: number) => {
@@ -180,9 +180,9 @@ function turnRail(pen: Pen, scene: Scene): void {
     return to(handlePlace(seatPlace({ ...fit, seats }, report, scene.seat), grip.handle)!);
   };
   const pivot = to(bearingPoint(seatPlace(fit, report, scene.seat), grip.handle));
-  if (!rail || rail.bandLeast === null || rail.bandMost === null) return;
+  if (!between || between.bandLeast === null || between.bandMost === null) return;
   const steps = 16;
-  const { bandLeast, bandMost } = rail;
+  const { bandLeast, bandMost } = between;
   const rim = Array.from({ length: steps + 1 }, (_, k) =>
     rayAt(bandLeast + ((bandMost - bandLeast) * k) / steps),
   );

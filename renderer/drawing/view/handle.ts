@@ -89,7 +89,7 @@ export function sameGrip(a: Grip | null, b: Grip | null): boolean {
   return a === b || (a !== null && b !== null && a.handle === b.handle && a.view === b.view);
 }
 
-/** The judged quantity that a coordinate sets directly: its band is the coordinate's rail. */
+/** The judged quantity that a coordinate sets directly: its band is the coordinate's limits. */
 export const QUANTITY_OF: Partial<Readonly<Record<FittingCoordinate, QuantityId>>> = {
   'kneePad.aftM': 'padAft',
   'kneePad.outM': 'padOut',

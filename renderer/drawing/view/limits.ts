@@ -6,7 +6,7 @@ import { toDegrees } from '../../../core/units/angle.ts';
 import { QUANTITY_OF } from './handle.ts';
 
 /** What guides one coordinate while it is in the hand, in its own unit (metres or degrees). */
-export interface Rail {
+export interface DragLimits {
   /** The hardware's travel: it cannot be pulled past these unless Alt is held. */
   readonly least: number;
   readonly most: number;
@@ -19,11 +19,11 @@ export interface Rail {
   readonly pitch: number | null;
 }
 
-/** The rail of one coordinate of a seat. Bands are those that its findings were judged by, the coach's own included. */
-export function railOf(
+/** The limits of one coordinate of a seat. Bands are those that its findings were judged by, the coach's own included. */
+export function dragLimits(
   coordinate: FittingCoordinate,
   { fit, report, seat }: { fit: Fit; report: Report; seat: number },
-): Rail {
+): DragLimits {
   const [least, most] = limits(coordinate, fit, seat);
   const id = QUANTITY_OF[coordinate];
   const band = report.findings.find((f) => f.quantity === id && f.seat === seat)?.band;

@@ -8,7 +8,7 @@ import type { NotePlace, StrokeView } from '../../document/bench-view.ts';
 import type { Format } from '../../language/format.ts';
 import type { Grip } from './handle.ts';
 import type { HullLines } from './hull-lines.ts';
-import type { Rail } from './limits.ts';
+import type { DragLimits } from './limits.ts';
 import type { Pen } from './pen.ts';
 import type { ScreenPoint } from './screen-point.ts';
 import type { SheetLayout } from './sheet-layout.ts';
@@ -27,7 +27,7 @@ export interface Held {
   readonly grip: Grip;
   /** As it stood when taken up: drawn as a ghost. */
   readonly start: Picture;
-  readonly rails: ReadonlyMap<FittingCoordinate, Rail>;
+  readonly limits: ReadonlyMap<FittingCoordinate, DragLimits>;
 }
 
 /** Everything a part needs to draw itself. Made anew whenever anything of it changes; parts keep nothing of it. */

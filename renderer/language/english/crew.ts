@@ -1,4 +1,4 @@
-/** The crew's leaf of the margin: who brings what, levelling, changing places, seating orders. */
+/** The crew's tab of the margin: who brings what, levelling, changing places, seating orders. */
 export const CREW = {
   'crew.title': 'Crew',
   'crew.brings': 'Who brings what',

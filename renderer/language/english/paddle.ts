@@ -1,4 +1,4 @@
-/** The paddle's leaf of the margin, and the club's paddles. */
+/** The paddle's tab of the margin, and the club's paddles. */
 export const PADDLE = {
   'paddle.title': 'Paddle',
   'paddle.empty-seat': 'Nobody kneels in this seat.',

@@ -31,7 +31,7 @@ export const SHEET = {
   'start.blank.about': 'Put in your first athlete and boat; four minutes with a tape.',
   'start.cautions': 'Before you begin',
   'start.caution.pain':
-    'Numbness, tingling or pain: stop and change the fit. Trouble that lasts belongs to a physiotherapist or doctor.',
+    'Numbness, tingling or pain: stop and change the fit. ErrorMessage that lasts belongs to a physiotherapist or doctor.',
   'start.caution.strap': 'A foot strap must let go by itself. Check it on land, then in shallow water.',
   'start.caution.water':
     'First trials near the shore, somebody watching, buoyancy aid as local rules ask, cold water respected.',

@@ -1,4 +1,4 @@
-/** The stroke's leaf of the margin: the slider, what moves through a stroke, and what drives it. */
+/** The stroke's tab of the margin: the slider, what moves through a stroke, and what drives it. */
 export const STROKE = {
   'stroke.title': 'Stroke',
   'stroke.ready': 'ready',

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
 import { Backups } from './backups.tsx';
@@ -18,7 +18,7 @@ export function ArchivePage() {
   return (
     <Page title={say('archive.title')}>
       <StoreNotices />
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {state.value && backups.value && (
         <div className="entries">
           <p className="soft">{say('archive.where', { folder: state.value.dataFolder })}</p>

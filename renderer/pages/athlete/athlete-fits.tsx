@@ -9,12 +9,12 @@ import { dueValues } from '../../bench/tabs/growth/difference-text.ts';
 import { useGrownFits } from '../../bench/tabs/growth/use-grown-fits.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { type ReachAction, useOfferedActions } from '../../find/offered-actions.ts';
+import { type FindAction, useOfferedActions } from '../../find/offered-actions.ts';
 import { today } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Fits looked at for growth; an athlete in more than these has outgrown the oldest long ago. */
 const MOST_LOOKED_AT = 12;
@@ -44,7 +44,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
     <section className="stack athlete-fits">
       <GrowthDue record={record} />
       <h2>{say('week.fits')}</h2>
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {value && fits.length === 0 && (
         <p className="soft">
           {say('week.fits.none')} <a href={hrefOf({ page: 'new-fit' })}>{say('week.fits.make')}</a>
@@ -76,7 +76,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
 }
 
 /** What can be done with an athlete, within reach of the keyboard. */
-function actionsOf({ id, athlete: { name } }: AthleteRecord): ReachAction[] {
+function actionsOf({ id, athlete: { name } }: AthleteRecord): FindAction[] {
   return [
     { id: 'measure', name: say('do.measure', { name }), run: () => go({ page: 'measure', id }) },
     { id: 'timeline', name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },
@@ -113,7 +113,7 @@ function FitRow(props: { fit: KneltFit; compared: ComparedBody; changes: GrowthC
           <>
             {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
             <a
-              href={hrefOf({ page: 'fit', id, leaf: 'growth' })}
+              href={hrefOf({ page: 'fit', id, tab: 'growth' })}
               aria-label={say('week.see.of', { fit: fit.name })}
             >
               {say('week.see')}

@@ -7,7 +7,7 @@ import { call } from '../../client/client.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
@@ -25,7 +25,7 @@ const { statureM, massKg } = athleteSchema.shape;
 
 /** The athlete's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
 export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: string }) {
-  const { entries, change: enter, letGo } = useKeptEntries(`athlete.${id ?? 'new'}`, entriesOf(athlete));
+  const { entries, change: enter, discard } = useKeptEntries(`athlete.${id ?? 'new'}`, entriesOf(athlete));
   const change = (part: Partial<AthleteEntries>) => enter(withChange(entries, part, athlete));
   const dayMoved = athlete?.measuredOn !== undefined && entries.measuredOn !== athlete.measuredOn;
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
@@ -41,7 +41,7 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
     setProblems({});
     const result = await call('athletes.save', { athlete: made.athlete });
     if (!result.ok) return setRefusal(result.error);
-    letGo();
+    discard();
     const next = returnAfterMaking('athlete', result.value.id) ?? ({ page: 'athletes' } as const);
     go(asksToMeasure(event) ? { page: 'measure', id: result.value.id } : next);
   }
@@ -127,7 +127,7 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
       <AthleteLimits limits={entries.limits} problems={problems} onChange={(limits) => change({ limits })} />
       <AthleteBands bands={entries.bands} problems={problems} onChange={(bands) => change({ bands })} />
       <AthleteConsents entries={entries} problems={problems} onChange={(consent) => change({ consent })} />
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button className="button chief" type="submit">
           {say('athlete.save')}

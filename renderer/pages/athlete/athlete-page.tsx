@@ -5,7 +5,7 @@ import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ConsentLine } from '../../ui/consent-note.tsx';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { AthleteFits } from './athlete-fits.tsx';
 import { AthleteForm } from './athlete-form.tsx';
@@ -32,7 +32,7 @@ export function AthletePage({ id }: { id: string }) {
         )
       }
     >
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('athlete.not-found')}</p>}
       {record && missingConsents(record.athlete, CONSENTS, today()).length > 0 && (

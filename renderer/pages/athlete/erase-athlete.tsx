@@ -4,7 +4,7 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 
 /** Takes an athlete out of the store and its backups: what would go is shown first, and the name typed. */
@@ -43,7 +43,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
     <section>
       <h2>{say('erase.title')}</h2>
       <p className="soft">{say('erase.about')}</p>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       {!preview ? (
         <p>
           <button type="button" className="button" onClick={begin}>

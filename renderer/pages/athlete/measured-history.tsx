@@ -8,7 +8,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { EarlierMeasuring } from './earlier-measuring.tsx';
 import { HistoryPlot } from './history-plot.tsx';
 
@@ -59,7 +59,7 @@ export function MeasuredHistory({
     if (await save(measuring)) setRemoved(null);
   }
 
-  if (asked.error) return <Trouble error={asked.error} onRetry={asked.reload} />;
+  if (asked.error) return <ErrorMessage error={asked.error} onRetry={asked.reload} />;
   if (!measurings) return <p className="soft">{say('sheet.loading')}</p>;
   return (
     <section>
@@ -86,7 +86,7 @@ export function MeasuredHistory({
           </button>
         </p>
       )}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       {measurings.length > 0 && (
         <details open={measurings.length > 1 && measurings.length < 6}>
           <summary>{say('history.table')}</summary>

@@ -1,8 +1,8 @@
 import { useEverybody } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
 import { Page } from '../../ui/page.tsx';
-import { HandOut } from './hand-out.tsx';
-import { TakeIn } from './take-in.tsx';
+import { ExportTable } from './export-table.tsx';
+import { ImportTable } from './import-table.tsx';
 
 /** Athletes as a table: handed out as CSV, taken in row by row. */
 export function AthletesTablePage() {
@@ -10,8 +10,8 @@ export function AthletesTablePage() {
   return (
     <Page title={say('table.title')} wide>
       <div className="entries">
-        <HandOut everybody={everybody} />
-        <TakeIn everybody={everybody} />
+        <ExportTable everybody={everybody} />
+        <ImportTable everybody={everybody} />
       </div>
     </Page>
   );

@@ -4,7 +4,7 @@ import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-fr
 import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { BadCells } from './bad-cells.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
 
@@ -128,7 +128,7 @@ function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cell
         </button>
         <span className="soft">{say('table.rest.about')}</span>
       </p>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       {told && <p role="status">{told}</p>}
     </div>
   );

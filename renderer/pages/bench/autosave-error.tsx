@@ -2,7 +2,7 @@ import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 
 /** Says, as long as it lasts, that the fit cannot be kept, why, and what to do. */
-export function KeepTrouble({ onReload }: { onReload: () => void }) {
+export function AutosaveError({ onReload }: { onReload: () => void }) {
   const document = useDocument();
   const problem = useFit((state) => state.keepProblem);
   const retrying = useFit((state) => state.retrying);

@@ -1,6 +1,6 @@
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { OpenBench } from './open-bench.tsx';
 
 /** The bench: fetches a fit and lays it out as a drawing with its margin. */
@@ -10,7 +10,7 @@ export function BenchPage({ fitId }: { fitId: string }) {
   return (
     <main className="sheet-body page" id="content" tabIndex={-1}>
       {opened.error ? (
-        <Trouble error={opened.error} onRetry={opened.reload} />
+        <ErrorMessage error={opened.error} onRetry={opened.reload} />
       ) : (
         <p className="soft">{say('sheet.loading')}</p>
       )}

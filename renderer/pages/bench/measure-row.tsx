@@ -5,7 +5,7 @@ import { useDocument, useFit, useSlow } from '../../bench/bench-context.tsx';
 import { coordinateName } from '../../bench/coordinates.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { onLiveFrame } from '../../document/live-frame.ts';
-import { railOf } from '../../drawing/view/limits.ts';
+import { dragLimits } from '../../drawing/view/limits.ts';
 import { say } from '../../language/messages.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { effectsText } from './effects.ts';
@@ -16,8 +16,8 @@ export function MeasureRow({ coordinate }: { coordinate: FittingCoordinate }) {
   const format = useFormat();
   const seat = useFit((state) => state.seat);
   const value = useFit(({ fit }) => coordinateOf(fit.seats[seat]!, coordinate));
-  const least = useFit(({ fit, report }) => railOf(coordinate, { fit, report, seat }).least);
-  const most = useFit(({ fit, report }) => railOf(coordinate, { fit, report, seat }).most);
+  const least = useFit(({ fit, report }) => dragLimits(coordinate, { fit, report, seat }).least);
+  const most = useFit(({ fit, report }) => dragLimits(coordinate, { fit, report, seat }).most);
   const derivatives = useSlow((answers) =>
     answers.seat === seat ? answers.derivatives[coordinate] : undefined,
   );

@@ -10,7 +10,7 @@ import { useGrown } from '../../bench/use-grown.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
 import { say } from '../../language/messages.ts';
 import { Announcer } from './announcer.tsx';
-import { KeepTrouble } from './autosave-error.tsx';
+import { AutosaveError } from './autosave-error.tsx';
 import { BenchTools } from './bench-tools.tsx';
 import { ComparedOutline } from './compared-outline.tsx';
 import { LookBanner } from './look-banner.tsx';
@@ -34,7 +34,7 @@ export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: (
   return (
     <BenchProvider value={bench}>
       <main className="bench" id="content" tabIndex={-1}>
-        <KeepTrouble onReload={onReload} />
+        <AutosaveError onReload={onReload} />
         {looked && <LookBanner looked={looked} onPutBack={putBack} onEnd={() => setLooked(null)} />}
         <BenchSheet
           opened={opened}

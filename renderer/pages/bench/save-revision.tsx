@@ -8,7 +8,7 @@ import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { TrialAnswerTicks, useAnswerTicks } from '../../bench/tabs/trials/trial-answer-ticks.tsx';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 
 interface EntriesProps {
@@ -68,7 +68,7 @@ function Entries(props: EntriesProps) {
       />
       <TextField label={say('revisions.save.reason')} value={reason} onChange={setReason} lines={3} />
       <TrialAnswerTicks {...ticks} />
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p className="row ends">
         <button type="button" className="button" onClick={props.onClose}>
           {say('revisions.cancel')}

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { useFit } from '../../bench/bench-context.tsx';
-import { type ReachAction, useOfferedActions } from '../../find/offered-actions.ts';
+import { type FindAction, useOfferedActions } from '../../find/offered-actions.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { sendCommand } from '../../ui/menu-commands.tsx';
@@ -10,7 +10,7 @@ export function useBenchActions(fitId: string): void {
   const undoName = useFit((state) => state.undoName);
   const redoName = useFit((state) => state.redoName);
   const seats = useFit(({ fit }) => fit.seats);
-  const actions = useMemo((): ReachAction[] => {
+  const actions = useMemo((): FindAction[] => {
     const people = seats.flatMap(({ athlete }) =>
       athlete?.id ? [{ id: athlete.id, name: athlete.name }] : [],
     );
@@ -23,11 +23,11 @@ export function useBenchActions(fitId: string): void {
       ...(redoName === null
         ? []
         : [{ id: 'redo', name: say('do.redo', { step: redoName }), run: () => sendCommand('redo') }]),
-      { id: 'trials', name: say('do.trials'), run: () => go({ page: 'fit', id: fitId, leaf: 'trials' }) },
+      { id: 'trials', name: say('do.trials'), run: () => go({ page: 'fit', id: fitId, tab: 'trials' }) },
       {
         id: 'revisions',
         name: say('do.revisions'),
-        run: () => go({ page: 'fit', id: fitId, leaf: 'revisions' }),
+        run: () => go({ page: 'fit', id: fitId, tab: 'revisions' }),
       },
       { id: 'transfer', name: say('do.transfer'), run: () => go({ page: 'transfer', id: fitId }) },
       { id: 'set-out', name: say('do.set-out'), run: () => go({ page: 'set-out', id: fitId }) },

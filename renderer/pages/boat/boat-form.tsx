@@ -5,7 +5,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
@@ -24,7 +24,7 @@ const CLASSES = ['C1', 'C2', 'C4', 'none'] as const;
 
 /** The boat's entries with its sections drawn beside them. Unfinished entries are there again next time. */
 export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
-  const { entries, change, letGo } = useKeptEntries(`boat.${id}`, entriesOf(boat));
+  const { entries, change, discard } = useKeptEntries(`boat.${id}`, entriesOf(boat));
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const format = useFormat();
@@ -37,7 +37,7 @@ export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
     setProblems({});
     const result = await call('boats.save', { boat: made.boat });
     if (!result.ok) return setRefusal(result.error);
-    letGo();
+    discard();
     go(returnAfterMaking('boat', result.value.id) ?? { page: 'boats' });
   }
 
@@ -97,7 +97,7 @@ export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
           {hull.problem}
         </p>
       )}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button className="button chief" type="submit">
           {say('boat.save')}

@@ -1,9 +1,9 @@
 import { useBoat } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
-import { BoatAround } from './boat-around.tsx';
+import { BoatDetails } from './boat-details.tsx';
 import { BoatForm } from './boat-form.tsx';
 import { DuplicateBoat } from './duplicate-boat.tsx';
 
@@ -25,13 +25,13 @@ export function BoatPage({ id }: { id: string }) {
         )
       }
     >
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('boat.not-found')}</p>}
       {(record || id === 'new') && (
         <BoatForm boat={record ? { ...record.boat, id: record.id } : null} id={id} />
       )}
-      {record && <BoatAround id={record.id} boat={record.boat} />}
+      {record && <BoatDetails id={record.id} boat={record.boat} />}
     </Page>
   );
 }

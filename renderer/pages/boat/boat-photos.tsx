@@ -7,7 +7,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { smallPicture } from './small-picture.ts';
 
@@ -54,7 +54,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
     <section>
       <h2>{say('photos.title')}</h2>
       <p className="soft">{say('photos.about')}</p>
-      {asked.error && <Trouble error={asked.error} onRetry={asked.reload} />}
+      {asked.error && <ErrorMessage error={asked.error} onRetry={asked.reload} />}
       {photos?.length === 0 && <p className="soft">{say('photos.none')}</p>}
       <ul className="photos">
         {photos?.map((photo, i) => (
@@ -84,7 +84,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
           {problem}
         </p>
       )}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p>
         <FileTrigger
           acceptedFileTypes={['image/jpeg', 'image/png', 'image/webp']}

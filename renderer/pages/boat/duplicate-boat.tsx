@@ -5,7 +5,7 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Longest name that a boat may have. */
 const LONGEST_NAME = 120;
@@ -24,7 +24,7 @@ export function DuplicateBoat({ boat }: { boat: Boat }) {
   }
   return (
     <>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <button type="button" className="button" onClick={duplicate}>
         {say('boat.duplicate')}
       </button>

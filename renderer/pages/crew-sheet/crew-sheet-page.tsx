@@ -6,14 +6,14 @@ import { evaluateFit } from '../../../core/fit/evaluator.ts';
 import type { Report } from '../../../core/fit/report.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { CrewBands, PLACES, POSTURES } from '../../bench/tabs/crew/crew-bands.tsx';
-import { CrewBrings } from '../../bench/tabs/crew/crew-brings.tsx';
+import { CrewContributions } from '../../bench/tabs/crew/crew-contributions.tsx';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { CrewFigure } from './crew-figure.tsx';
@@ -37,7 +37,7 @@ export function CrewSheetPage({ fitId }: { fitId: string }) {
         </>
       }
     >
-      {opened.error && <Trouble error={opened.error} onRetry={opened.reload} />}
+      {opened.error && <ErrorMessage error={opened.error} onRetry={opened.reload} />}
       {!opened.value && !opened.error && <p className="soft">{say('sheet.loading')}</p>}
       {opened.value && <CrewSheet opened={opened.value} />}
     </Page>
@@ -65,7 +65,7 @@ function CrewSheet({ opened }: { opened: OpenedFit }) {
       </section>
       <section>
         <h2>{say('crew.brings')}</h2>
-        <CrewBrings fit={fit} report={report} />
+        <CrewContributions fit={fit} report={report} />
       </section>
       <section>
         <h2>{say('crew.bands')}</h2>

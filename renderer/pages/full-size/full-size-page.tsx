@@ -12,7 +12,7 @@ import { useScreen } from '../../display/use-screen.ts';
 import { useOpenedFit } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { FullSizeDrawing } from './full-size-drawing.tsx';
@@ -34,7 +34,7 @@ export function FullSizePage({ fitId }: { fitId: string }) {
         </a>
       }
     >
-      {error && <Trouble error={error} onRetry={reload} />}
+      {error && <ErrorMessage error={error} onRetry={reload} />}
       {!value && !error && <p className="soft">{say('sheet.loading')}</p>}
       {value && <FullSize fit={value.fit} />}
     </Page>

@@ -4,7 +4,7 @@ import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { StartFigure } from './start-figure.tsx';
 
 /** An empty sheet: what this is, two ways to begin, and the cautions. */
@@ -44,7 +44,7 @@ export function FirstStart({ notices }: { notices: readonly string[] }) {
               <p className="soft">{say('start.blank.about')}</p>
             </div>
           </div>
-          {refusal && <Trouble error={refusal} />}
+          {refusal && <ErrorMessage error={refusal} />}
           <h2 className="lettering">{say('start.cautions')}</h2>
           <CautionList />
         </div>

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { goInstead } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { FirstStart } from './first-start.tsx';
 import { RecentPage } from './recent-page.tsx';
 
@@ -33,7 +33,7 @@ export function HomePage() {
   return (
     <main className="sheet-body page" id="content" tabIndex={-1}>
       {error ? (
-        <Trouble error={error} onRetry={() => window.location.reload()} />
+        <ErrorMessage error={error} onRetry={() => window.location.reload()} />
       ) : (
         <p className="soft">{say('sheet.loading')}</p>
       )}

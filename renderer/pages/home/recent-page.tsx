@@ -6,7 +6,7 @@ import { useFound } from '../../find/use-found.ts';
 import { instantText } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf, type Route } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
@@ -39,7 +39,7 @@ export function RecentPage() {
             onChange={setText}
           />
         </div>
-        {found.error && <Trouble error={found.error} onRetry={found.reload} />}
+        {found.error && <ErrorMessage error={found.error} onRetry={found.reload} />}
         {searching ? <Found text={text} things={found.value} /> : <Lately things={things} />}
       </div>
     </Page>

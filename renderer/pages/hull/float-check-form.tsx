@@ -12,7 +12,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { today } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 
@@ -142,7 +142,7 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
           </button>
         </p>
       )}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
     </section>
   );
 }

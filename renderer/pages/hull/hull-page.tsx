@@ -5,7 +5,7 @@ import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useBoat } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { FloatCheckForm } from './float-check-form.tsx';
 import { FormTable } from './form-table.tsx';
@@ -30,7 +30,7 @@ export function HullPage({ id }: { id: string }) {
         </>
       }
     >
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && <p>{say('boat.not-found')}</p>}
       {record && <HullSheets key={record.changedAt} boat={{ ...record.boat, id: record.id }} />}

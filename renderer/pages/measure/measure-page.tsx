@@ -5,11 +5,11 @@ import { useAthlete } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { useKeptEntries } from '../../ui/fields/use-kept-entries.ts';
 import { Page } from '../../ui/page.tsx';
 import { BodyStep } from './body-step.tsx';
-import { EndStep } from './end-step.tsx';
+import { ReviewStep } from './review-step.tsx';
 import { beginSession, countedBody, OTHER_TAPES, type Step, tapePerson, tapeTaken } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 import { TapeStep } from './tape-step.tsx';
@@ -27,7 +27,7 @@ export function MeasurePage({ id }: { id: string }) {
         </a>
       }
     >
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && <p>{say('athlete.not-found')}</p>}
       {record && <Steps record={record} />}
@@ -38,7 +38,7 @@ export function MeasurePage({ id }: { id: string }) {
 function Steps({ record }: { record: AthleteRecord }) {
   const [step, setStep] = useState<Step>('body');
   const start = beginSession(today(), record.athlete);
-  const { entries: session, change, letGo } = useKeptEntries(`measuring.${record.id}`, start);
+  const { entries: session, change, discard } = useKeptEntries(`measuring.${record.id}`, start);
   const leaf = useEntryFocus(step);
   const props: StepProps = { record, session, change, onStep: setStep };
   return (
@@ -48,7 +48,7 @@ function Steps({ record }: { record: AthleteRecord }) {
         <StepList {...props} step={step} />
         <div className="measure-step" key={step} ref={leaf}>
           {step === 'body' && <BodyStep {...props} />}
-          {step === 'end' && <EndStep {...props} letGo={letGo} />}
+          {step === 'end' && <ReviewStep {...props} discard={discard} />}
           {step !== 'body' && step !== 'end' && <TapeStep {...props} measure={step} />}
         </div>
       </div>

@@ -8,7 +8,7 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Page } from '../../ui/page.tsx';
@@ -26,7 +26,7 @@ export function NewFitPage() {
   const error = boats.error ?? athletes.error;
   return (
     <Page title={say('new-fit.title')}>
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {boats.value && athletes.value && <NewFitForm boats={boats.value} athletes={athletes.value} />}
     </Page>
   );
@@ -140,7 +140,7 @@ function NewFitForm({
       {record && complete && !twice && starters.some(({ athlete }) => athlete) && (
         <FirstSetting choice={choice} make={() => make(record)} onProposed={setProposed} />
       )}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button className="button chief" type="submit" disabled={!complete || Boolean(twice)}>
           {say('new-fit.begin')}

@@ -4,7 +4,7 @@ import { type StockPaddleDocument, stockPaddleSchema } from '../../../core/fit/s
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 
@@ -113,7 +113,7 @@ export function PaddleForm({ paddle, id }: { paddle: StockPaddleDocument | null;
           onChange={(note) => change({ note })}
         />
       </section>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button type="submit" className="button chief">
           {say('paddles.entry.keep')}

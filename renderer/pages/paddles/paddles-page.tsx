@@ -3,7 +3,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
 import { PaddleForm } from './paddle-form.tsx';
@@ -64,7 +64,7 @@ function OnePaddle({ id }: { id: string }) {
   const loaded = inUse.value !== null && aside.value !== null;
   return (
     <Page title={record?.paddle.name ?? say('paddles.entry.new')}>
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {(record || (loaded && id === 'new')) && (
         <PaddleForm key={record?.id ?? 'new'} paddle={record?.paddle ?? null} id={record?.id} />
       )}

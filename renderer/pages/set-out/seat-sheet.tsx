@@ -10,7 +10,7 @@ import { templatesOf } from '../../../core/setout/templates.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import type { Choices } from './choices.ts';
 import { SheetPreview } from './sheet-preview.tsx';
@@ -119,7 +119,7 @@ function Files({ moment, choices, drawings }: PapersProps & { drawings: readonly
       {templates.length === 0 && <p className="field-hint">{say('setout.templates.none')}</p>}
       <WorkLine active={busy} />
       <p role="status">{told}</p>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
     </div>
   );
 }

@@ -5,7 +5,7 @@ import { PRESENT, useFitMoment, useOpenedFit } from '../../document/use-fit-stat
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ConsentNote } from '../../ui/consent-note.tsx';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { ChoicePanel } from './choice-panel.tsx';
 import { type Choices, firstChoices, takenSeats } from './choices.ts';
@@ -29,7 +29,7 @@ export function SetOutPage({ fitId }: { fitId: string }) {
         </>
       }
     >
-      {error && <Trouble error={error} onRetry={reload} />}
+      {error && <ErrorMessage error={error} onRetry={reload} />}
       {!value && !error && <p className="soft">{say('sheet.loading')}</p>}
       {value && <OpenSetOut opened={value} />}
     </Page>
@@ -53,7 +53,7 @@ function OpenSetOut({ opened }: { opened: OpenedFit }) {
         <ChoicePanel opened={opened} seats={seats} choices={choices} onChange={change} />
       </div>
       <div className="set-out-paper">
-        {moment.error && <Trouble error={moment.error} />}
+        {moment.error && <ErrorMessage error={moment.error} />}
         {moment.value && <SeatSheet moment={moment.value} choices={choices} onChange={change} />}
       </div>
     </div>

@@ -4,7 +4,7 @@ import { useDisplay } from '../../display/use-display.ts';
 import { useFitMoment, useOpenedFit } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { takenSeats } from '../set-out/choices.ts';
 import { useFullScreen } from './full-screen.ts';
@@ -19,7 +19,7 @@ export function ShowPage({ fitId }: { fitId: string }) {
   usePageTitle(say('show.title', { name: value?.fit.name ?? '' }));
   return (
     <main className="show" id="content" tabIndex={-1}>
-      {error && <Trouble error={error} onRetry={reload} />}
+      {error && <ErrorMessage error={error} onRetry={reload} />}
       {!value && !error && <p className="soft">{say('sheet.loading')}</p>}
       {value && (
         <OpenShow opened={value}>
@@ -48,7 +48,7 @@ function OpenShow({ opened, children }: { opened: OpenedFit; children: React.Rea
   if (seats.length === 0) return <Nothing words={say('show.nobody')}>{children}</Nothing>;
   return (
     <>
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {now.value && settled && (
         <ShownSeat
           moments={{ now: now.value, before: before.value }}

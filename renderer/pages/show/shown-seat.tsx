@@ -9,7 +9,7 @@ import { useDisplay, useFormat } from '../../display/use-display.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { ConsentNote } from '../../ui/consent-note.tsx';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import { BetweenSlider } from './between-slider.tsx';
@@ -105,7 +105,7 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in' }) {
         <WorkLine active={busy} />
         {told !== '' && <p>{told}</p>}
       </div>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <ConsentNote athletes={[fit.seats[choices.seat]?.athlete]} wanted={['bodyData']} />
     </header>
   );

@@ -7,7 +7,7 @@ import { useAthlete } from '../../client/use-record.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { inOrder, momentOf } from './moments.ts';
 
@@ -25,7 +25,7 @@ export function TimelinePage({ id }: { id: string }) {
         </a>
       }
     >
-      {trouble && <Trouble error={trouble} />}
+      {trouble && <ErrorMessage error={trouble} />}
       {!value && !trouble && <p className="soft">{say('sheet.loading')}</p>}
       {value?.length === 0 && <p>{say('timeline.none')}</p>}
       {value && value.length > 0 && <Timeline entries={inOrder(value)} />}
@@ -90,7 +90,7 @@ function Tried(props: {
   return (
     <div>
       <h2>
-        <a href={hrefOf({ page: 'fit', id: entry.fitId, leaf: 'trials', trial: id })}>
+        <a href={hrefOf({ page: 'fit', id: entry.fitId, tab: 'trials', trial: id })}>
           {say('timeline.trial')}
         </a>
         {entry.revisionNumber !== null && (

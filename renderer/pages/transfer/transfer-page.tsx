@@ -10,7 +10,7 @@ import { useJobOn } from '../../jobs/use-job.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { shiftSentences } from './shift-sentences.ts';
@@ -37,7 +37,7 @@ export function TransferPage({ fitId }: { fitId: string }) {
       }
       wide
     >
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {!error && !(fit && boats.value) && <p className="soft">{say('sheet.loading')}</p>}
       {fit && boats.value && <Transfer fit={fit} boats={boats.value} />}
     </Page>
@@ -120,7 +120,7 @@ function Answered({ answer }: { answer: TransferAnswer }) {
           <p key={sentence}>{sentence}</p>
         ))}
       </div>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <TransferTable columns={columnsOf(answer)} onMake={(column) => void make(column)} />
       <p className="soft">{say('transfer.caution')}</p>
     </>

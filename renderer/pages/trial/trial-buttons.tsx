@@ -4,7 +4,7 @@ import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Keeping a trial; setting one aside that has been kept, or bringing it back. */
 export function TrialButtons({ fitId, record }: { fitId: string; record: TrialRecord | null }) {
@@ -13,12 +13,12 @@ export function TrialButtons({ fitId, record }: { fitId: string; record: TrialRe
   async function move(id: string, archived: boolean): Promise<void> {
     const result = await call(archived ? 'trials.restore' : 'trials.archive', { id });
     if (!result.ok) return setRefusal(result.error);
-    go({ page: 'fit', id: fitId, leaf: 'trials' });
+    go({ page: 'fit', id: fitId, tab: 'trials' });
   }
 
   return (
     <>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button className="button chief" type="submit">
           {say('trial.keep')}

@@ -7,7 +7,7 @@ import { TrialCaution } from '../../bench/tabs/trials/trial-caution.tsx';
 import { useTried } from '../../bench/tabs/trials/use-tried.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { useKeptEntries } from '../../ui/fields/use-kept-entries.ts';
 import { BoatSigns } from './boat-signs.tsx';
@@ -16,7 +16,7 @@ import { keepTrial, TRIED_NOW } from './keep-trial.ts';
 import { TrialButtons } from './trial-buttons.tsx';
 import { entriesOf, type FeltEntry, type TrialProblems, trialOf, withPlace } from './trial-entries.ts';
 import { TrialFigure } from './trial-figure.tsx';
-import { TrialWhat } from './trial-what.tsx';
+import { TrialSubject } from './trial-subject.tsx';
 
 /** Whether what has been entered so far brings the caution. */
 function cautious({ felt, notes }: { felt: readonly FeltEntry[]; notes: string }): boolean {
@@ -36,7 +36,7 @@ function startOf({ fit, revisions }: OpenedFit, record: TrialRecord | null): { t
 
 /** The trial's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
 export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
-  const { entries, change, letGo } = useKeptEntries(
+  const { entries, change, discard } = useKeptEntries(
     `trial.${record?.id ?? opened.id}`,
     entriesOf(record?.trial ?? null, startOf(opened, record)),
   );
@@ -57,13 +57,13 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
       onRevision: (tried) => change({ tried }),
     });
     if (!result.ok) return setRefusal(result.error);
-    letGo();
-    go({ page: 'fit', id: opened.id, leaf: 'trials', trial: result.value.id });
+    discard();
+    go({ page: 'fit', id: opened.id, tab: 'trials', trial: result.value.id });
   }
 
   return (
     <form className="entries trial-form" onSubmit={save} noValidate>
-      <TrialWhat opened={opened} fit={fit} entries={entries} problems={problems} onChange={change} />
+      <TrialSubject opened={opened} fit={fit} entries={entries} problems={problems} onChange={change} />
       {cautious(entries) && <TrialCaution />}
       <div className="trial-columns">
         <section>
@@ -93,7 +93,7 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
           {problems.all}
         </p>
       )}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <TrialButtons fitId={opened.id} record={record} />
     </form>
   );

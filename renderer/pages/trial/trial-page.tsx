@@ -4,7 +4,7 @@ import { useCall } from '../../client/use-call.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { TrialForm } from './trial-form.tsx';
 
@@ -24,7 +24,7 @@ export function TrialPage({ fitId, trialId }: { fitId: string; trialId: string |
       }
       wide
     >
-      {error && <Trouble error={error} />}
+      {error && <ErrorMessage error={error} />}
       {!error && !(opened.value && listed.value) && <p className="soft">{say('sheet.loading')}</p>}
       {opened.value && listed.value && <Found opened={opened.value} record={record} trialId={trialId} />}
     </Page>

@@ -7,7 +7,7 @@ import { useCallback, useState } from 'react';
 export function useKeptEntries<T>(
   name: string,
   start: T,
-): { entries: T; change: (part: Partial<T>) => void; letGo: () => void } {
+): { entries: T; change: (part: Partial<T>) => void; discard: () => void } {
   const place = `kneelwright.entries.${name}`;
   // A page of an earlier version may have kept fewer fields.
   const [entries, setEntries] = useState<T>(() => ({ ...start, ...kept<T>(place) }));
@@ -20,8 +20,8 @@ export function useKeptEntries<T>(
       }),
     [place],
   );
-  const letGo = useCallback(() => write(place, null), [place]);
-  return { entries, change, letGo };
+  const discard = useCallback(() => write(place, null), [place]);
+  return { entries, change, discard };
 }
 
 /** Writes a part of entries anew that another page has kept meanwhile; nothing where there are none. */

@@ -52,7 +52,7 @@ describe.each(PAPER_NAMES)('templates on %s', (paper) => {
   const file = printed(paper);
   const { short, long } = PAPERS[paper];
 
-  it('has pages of exactly that paper, standing or lying', () => {
+  it('has pages of exactly that paper, portrait or landscape', () => {
     expect(file.pages).toHaveLength(templatePages(templates, paper));
     for (const { width, height } of file.pages) {
       const [low, high] = [Math.min(width, height), Math.max(width, height)];

@@ -5,7 +5,17 @@ describe('papers', () => {
   it.each(PAPER_NAMES)('%s stands with its short side level and lies with its long side level', (paper) => {
     const { short, long } = PAPERS[paper];
     expect(long).toBeGreaterThan(short);
-    expect(pageOf(paper, { lying: false })).toEqual({ paper, lying: false, width: short, height: long });
-    expect(pageOf(paper, { lying: true })).toEqual({ paper, lying: true, width: long, height: short });
+    expect(pageOf(paper, { landscape: false })).toEqual({
+      paper,
+      landscape: false,
+      width: short,
+      height: long,
+    });
+    expect(pageOf(paper, { landscape: true })).toEqual({
+      paper,
+      landscape: true,
+      width: long,
+      height: short,
+    });
   });
 });

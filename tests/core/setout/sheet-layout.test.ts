@@ -13,7 +13,7 @@ describe.each(PAPER_NAMES)('a sheet on %s', (paper) => {
 
   it('lies, and keeps its room inside the frame and above the title block', () => {
     expect([page.width, page.height]).toEqual([PAPERS[paper].long, PAPERS[paper].short]);
-    expect(room).toEqual(sheetRoom(pageOf(paper, { lying: true })));
+    expect(room).toEqual(sheetRoom(pageOf(paper, { landscape: true })));
     expect(room.left).toBeGreaterThan(SHEET_MARGIN_MM);
     expect(room.top + room.height).toBeLessThan(page.height - SHEET_MARGIN_MM - TITLE_BLOCK_MM);
     expect(room.left + room.width).toBeLessThan(page.width - SHEET_MARGIN_MM);

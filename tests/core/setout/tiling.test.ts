@@ -24,10 +24,10 @@ const plate = (width: number, height: number) =>
 const templates = templatesOf(inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE } }));
 
 describe('a drawing on pages', () => {
-  it('that has room on one is on one, standing or lying as it needs', () => {
+  it('that has room on one is on one, portrait or landscape as it needs', () => {
     expect(tilingOf(plate(100, 200), 'A4').tiles.map(({ name }) => name)).toEqual(['A1']);
-    expect(tilingOf(plate(100, 200), 'A4').page.lying).toBe(false);
-    expect(tilingOf(plate(250, 150), 'A4').page.lying).toBe(true);
+    expect(tilingOf(plate(100, 200), 'A4').page.landscape).toBe(false);
+    expect(tilingOf(plate(250, 150), 'A4').page.landscape).toBe(true);
     expect(tilingOf(plate(250, 150), 'A4').tiles).toHaveLength(1);
   });
 

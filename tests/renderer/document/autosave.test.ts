@@ -1,12 +1,12 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { createDraftKeeper, type Keep, type KeepingState } from '../../../renderer/document/autosave.ts';
+import { createAutosave, type Keep, type KeepingState } from '../../../renderer/document/autosave.ts';
 import { inventedFit, padAt } from './invented-fit.ts';
 
 const savedAt = (n: number) => `2031-05-01T10:00:00.${String(n).padStart(3, '0')}Z`;
 
 function keeper(keep: Keep) {
   const told: KeepingState[] = [];
-  const made = createDraftKeeper({ fitId: 'f', savedAt: null, keep, tell: (state) => told.push(state) });
+  const made = createAutosave({ fitId: 'f', savedAt: null, keep, tell: (state) => told.push(state) });
   return { ...made, told, last: () => told.at(-1)! };
 }
 

@@ -29,11 +29,11 @@ const ROUTES: Route[] = [
     id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10',
     trial: '0f6cf7a4-6a0e-4a3e-8d3c-0b8f5f7a2b11',
   },
-  { page: 'fit', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10', leaf: 'growth' },
+  { page: 'fit', id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10', tab: 'growth' },
   {
     page: 'fit',
     id: '7b2d0c7e-4a0b-4a51-9a43-7f1c6f0a3f10',
-    leaf: 'trials',
+    tab: 'trials',
     trial: '0f6cf7a4-6a0e-4a3e-8d3c-0b8f5f7a2b11',
   },
   { page: 'paddles' },

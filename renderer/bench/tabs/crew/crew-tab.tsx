@@ -2,13 +2,13 @@ import { say } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
 import { useFit } from '../../bench-context.tsx';
 import { CrewBands, PLACES } from './crew-bands.tsx';
-import { CrewBrings } from './crew-brings.tsx';
+import { CrewContributions } from './crew-contributions.tsx';
 import { CrewFromSingle } from './crew-from-single.tsx';
 import { CrewLevel } from './crew-level.tsx';
 import { CrewOrders } from './crew-orders.tsx';
 import { CrewPlaces } from './crew-places.tsx';
 
-/** The leaf of the margin for crew boats: who brings what, levelling, changing places, seating orders. */
+/** The tab of the margin for crew boats: who brings what, levelling, changing places, seating orders. */
 export function CrewTab() {
   const fitId = useFit((state) => state.fitId);
   const fit = useFit((state) => state.fit);
@@ -24,7 +24,7 @@ export function CrewTab() {
       )}
       <section>
         <h2 className="lettering">{say('crew.brings')}</h2>
-        <CrewBrings fit={fit} report={report} />
+        <CrewContributions fit={fit} report={report} />
       </section>
       <section>
         <h2 className="lettering">{say('crew.bands')}</h2>

@@ -13,7 +13,7 @@ export function GrowthBanner({ fitId, grown }: { fitId: string; grown: readonly 
   return (
     <div className="bench-banner" role="status">
       <p>{grown.map((one) => bannerText(one, format)).join(' ')}</p>
-      <a className="button" href={hrefOf({ page: 'fit', id: fitId, leaf: 'growth' })}>
+      <a className="button" href={hrefOf({ page: 'fit', id: fitId, tab: 'growth' })}>
         {say('growth.banner.see')}
       </a>
       <button type="button" className="button bare" onClick={() => setLeft(true)}>

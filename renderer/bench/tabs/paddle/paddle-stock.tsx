@@ -8,7 +8,7 @@ import { useCall } from '../../../client/use-call.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
-import { Trouble } from '../../../ui/error-message.tsx';
+import { ErrorMessage } from '../../../ui/error-message.tsx';
 import { ChoiceField } from '../../../ui/fields/choice-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { withPaddle } from './paddle-held.tsx';
@@ -39,7 +39,7 @@ export function PaddleStock({ read }: { read: PaddleReader }) {
   const paddle = read(fit, report);
   const bandOf = (id: QuantityId) =>
     report.findings.find((f) => f.quantity === id && f.seat === seat)?.band ?? null;
-  if (stock.error) return <Trouble error={stock.error} onRetry={stock.reload} />;
+  if (stock.error) return <ErrorMessage error={stock.error} onRetry={stock.reload} />;
   const all = (
     <p>
       <a className="row-link" href={hrefOf({ page: 'paddles' })}>

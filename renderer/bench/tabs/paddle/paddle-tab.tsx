@@ -5,7 +5,7 @@ import { PaddleLength } from './paddle-length.tsx';
 import { PaddleStock } from './paddle-stock.tsx';
 import { usePaddleReader } from './use-paddle.ts';
 
-/** The leaf of the margin for the paddle: both lengths, how it is held, and the club's nearest ones. */
+/** The tab of the margin for the paddle: both lengths, how it is held, and the club's nearest ones. */
 export function PaddleTab() {
   const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete != null);
   return occupied ? <SeatPaddle /> : <p className="soft">{say('paddle.empty-seat')}</p>;

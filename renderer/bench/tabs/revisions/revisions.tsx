@@ -3,7 +3,7 @@ import type { CallError } from '../../../../app/contract/result.ts';
 import { call } from '../../../client/client.ts';
 import { instantText } from '../../../language/dates.ts';
 import { say } from '../../../language/messages.ts';
-import { Trouble } from '../../../ui/error-message.tsx';
+import { ErrorMessage } from '../../../ui/error-message.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
 import type { FetchedRevision } from '../../fetched-revision.ts';
 import { observationText } from '../trials/observation-text.ts';
@@ -32,7 +32,7 @@ export function Revisions(props: BenchTabProps) {
           </button>
         )}
       </p>
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       {compared && <DifferencesTable revision={compared.revision} older={compared.fit} />}
       {revisions.length === 0 && <p className="soft">{say('revisions.none')}</p>}
       <ol className="revision-list">

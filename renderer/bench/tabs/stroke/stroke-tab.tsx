@@ -11,7 +11,7 @@ import { StrokeSlider } from './stroke-slider.tsx';
 import { StrokeTable } from './stroke-table.tsx';
 import { ROWS_PER_LEG, useStroke } from './use-stroke.ts';
 
-/** The leaf of the margin for the stroke: slider, plots, pitching, and how the paddler strokes. */
+/** The tab of the margin for the stroke: slider, plots, pitching, and how the paddler strokes. */
 export function StrokeTab() {
   const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete != null);
   return occupied ? <Stroke /> : <p className="soft">{say('stroke.empty-seat')}</p>;

@@ -4,7 +4,7 @@ import type { TrialRecord } from '../../../../app/contract/trials.ts';
 import { dateText } from '../../../language/dates.ts';
 import { say } from '../../../language/messages.ts';
 import { hrefOf, useRoute } from '../../../route/route.ts';
-import { Trouble } from '../../../ui/error-message.tsx';
+import { ErrorMessage } from '../../../ui/error-message.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import type { FitTrials } from '../../use-fit-trials.ts';
 import { TrialAnswersOf } from './trial-answers.tsx';
@@ -22,7 +22,7 @@ export function TrialsTab(props: {
   const inUse = trials.all.filter(({ archived }) => !archived);
   const open = trials.all.find(({ id }) => id === wanted) ?? inUse[0] ?? null;
   useEffect(() => () => document.showGhost(null), [document]);
-  if (trials.error) return <Trouble error={trials.error} />;
+  if (trials.error) return <ErrorMessage error={trials.error} />;
   return (
     <div className="trials">
       <p>
@@ -82,7 +82,7 @@ function OtherTrials(props: {
       <ul>
         {props.records.map((record) => (
           <li key={record.id}>
-            <a href={hrefOf({ page: 'fit', id: props.fitId, leaf: 'trials', trial: record.id })}>
+            <a href={hrefOf({ page: 'fit', id: props.fitId, tab: 'trials', trial: record.id })}>
               {headText(record, props.revisions)}
             </a>
             {record.archived && <span className="soft"> {say('trials.aside')}</span>}

@@ -4,7 +4,7 @@ import type { Athlete } from '../../../../core/fit/athlete-schema.ts';
 import type { BandOverride } from '../../../../core/fit/band-override-schema.ts';
 import { call } from '../../../client/client.ts';
 import { say } from '../../../language/messages.ts';
-import { Trouble } from '../../../ui/error-message.tsx';
+import { ErrorMessage } from '../../../ui/error-message.tsx';
 
 /** More than any club has. */
 const EVERYBODY = 1000;
@@ -37,7 +37,7 @@ export function KeepBand({ band, athlete }: { band: BandOverride; athlete: Athle
           </button>
         </p>
       )}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
     </>
   );
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../../core/fit/evaluator.ts';
 import { type Fit, fitSchema } from '../../../../core/fit/fit-schema.ts';
 import type { Report } from '../../../../core/fit/report.ts';
-import { type PullKeys, pulledTo, takeHold } from '../../../../renderer/drawing/interaction/drag.ts';
+import { type DragKeys, draggedTo, startDrag } from '../../../../renderer/drawing/interaction/drag.ts';
 import { GRIPS, type Grip, HANDLES, isTabStop } from '../../../../renderer/drawing/view/handle.ts';
 import { handlePlace, seatPlace } from '../../../../renderer/drawing/view/handle-places.ts';
 import { project, type ViewGeometry } from '../../../../renderer/drawing/view/view-geometry.ts';
@@ -18,7 +18,7 @@ const geometry: ViewGeometry = {
   camera: { pixelsPerMetre: 1000, at: { x: 0, y: 0, z: 0.5 } },
 };
 const SEED = 5150;
-const keys: PullKeys = { free: false, fine: false, all: false };
+const keys: DragKeys = { free: false, fine: false, all: false };
 const evaluator = createEvaluator();
 
 /** Reports of the fits that pulls start from, each made once. */
@@ -31,12 +31,12 @@ function reportOf(fit: Fit): Report {
 }
 
 /** Takes a grip where it stands and pulls it by so many pixels. */
-function pull(fit: Fit, grip: Grip, by: { x: number; y: number }, held: PullKeys = keys): Fit {
+function pull(fit: Fit, grip: Grip, by: { x: number; y: number }, held: DragKeys = keys): Fit {
   const report = reportOf(fit);
   const at = handlePlace(seatPlace(fit, report, 0), grip.handle)!;
   const screen = project(geometry, grip.view, at);
-  const hold = takeHold(grip, { fit, report, seat: 0 }, { screen, geometry })!;
-  return pulledTo(hold, { x: screen.x + by.x, y: screen.y + by.y }, held)(fit);
+  const hold = startDrag(grip, { fit, report, seat: 0 }, { screen, geometry })!;
+  return draggedTo(hold, { x: screen.x + by.x, y: screen.y + by.y }, held)(fit);
 }
 
 describe('a pull', () => {
@@ -184,6 +184,6 @@ describe('handles', () => {
     const fit = exampleFit([exampleSeat({ athlete: null })]);
     const report = evaluator.evaluate(fit);
     const grip = { handle: 'lowerHand', view: 'profile' } as const;
-    expect(takeHold(grip, { fit, report, seat: 0 }, { screen: { x: 0, y: 0 }, geometry })).toBeNull();
+    expect(startDrag(grip, { fit, report, seat: 0 }, { screen: { x: 0, y: 0 }, geometry })).toBeNull();
   });
 });

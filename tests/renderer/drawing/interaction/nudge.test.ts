@@ -10,7 +10,7 @@ import {
 } from '../../../../renderer/drawing/interaction/nudge.ts';
 import type { Grip } from '../../../../renderer/drawing/view/handle.ts';
 import { seatPlace } from '../../../../renderer/drawing/view/handle-places.ts';
-import { railOf } from '../../../../renderer/drawing/view/limits.ts';
+import { dragLimits } from '../../../../renderer/drawing/view/limits.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 
 const left = exampleFit();
@@ -71,7 +71,7 @@ describe('steps are the same everywhere', () => {
     let fit = left;
     for (let k = 0; k < 2000; k++) {
       const place = { ...start, seat: fit.seats[0]! };
-      const rail = {
+      const limits = {
         least: -5,
         most: 5,
         utmost: [-5, 5] as const,
@@ -79,7 +79,7 @@ describe('steps are the same everywhere', () => {
         bandMost: null,
         pitch: null,
       };
-      const aftM = nudged(place, k < 1000 ? there : back, { rail, press: plain });
+      const aftM = nudged(place, k < 1000 ? there : back, { limits, press: plain });
       fit = { ...fit, seats: [{ ...fit.seats[0]!, kneePad: { ...fit.seats[0]!.kneePad, aftM } }] };
     }
     expect(fit.seats[0]!.kneePad.aftM).toBe(0.175);
@@ -89,21 +89,21 @@ describe('steps are the same everywhere', () => {
 describe('hardware with holes', () => {
   const hardware = { ...left.boat.hardware, padHolePitchM: 0.02 };
   const drilled: Fit = { ...left, boat: { ...left.boat, hardware } };
-  const rail = railOf('kneePad.aftM', { fit: drilled, report: evaluateFit(drilled), seat: 0 });
+  const limits = dragLimits('kneePad.aftM', { fit: drilled, report: evaluateFit(drilled), seat: 0 });
   const push: Push = { coordinate: 'kneePad.aftM', direction: 1 };
 
   it('an arrow goes to the next hole that way, from between two holes too', () => {
-    expect(nudged(placeIn(drilled), push, { rail, press: plain })).toBe(0.18);
-    expect(nudged(placeIn(drilled), { ...push, direction: -1 }, { rail, press: plain })).toBe(0.16);
+    expect(nudged(placeIn(drilled), push, { limits, press: plain })).toBe(0.18);
+    expect(nudged(placeIn(drilled), { ...push, direction: -1 }, { limits, press: plain })).toBe(0.16);
   });
 
   it('with Alt it leaves the holes', () => {
-    expect(nudged(placeIn(drilled), push, { rail, press: { ...plain, alt: true } })).toBe(0.176);
+    expect(nudged(placeIn(drilled), push, { limits, press: { ...plain, alt: true } })).toBe(0.176);
   });
 
   it('stops at the end of the travel', () => {
     const place = placeIn(drilled);
     const seat = { ...place.seat, kneePad: { ...place.seat.kneePad, aftM: 0.4 } };
-    expect(nudged({ ...place, seat }, push, { rail, press: plain })).toBe(0.4);
+    expect(nudged({ ...place, seat }, push, { limits, press: plain })).toBe(0.4);
   });
 });

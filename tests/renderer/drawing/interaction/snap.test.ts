@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { drawnTo, nearestHole, rounded, snapped } from '../../../../renderer/drawing/interaction/snap.ts';
-import type { Rail } from '../../../../renderer/drawing/view/limits.ts';
+import type { DragLimits } from '../../../../renderer/drawing/view/limits.ts';
 
 const SEED = 17;
-const rail: Rail = { least: 0, most: 0.4, utmost: [-0.6, 1.2], bandLeast: 0.15, bandMost: 0.2, pitch: null };
+const limits: DragLimits = {
+  least: 0,
+  most: 0.4,
+  utmost: [-0.6, 1.2],
+  bandLeast: 0.15,
+  bandMost: 0.2,
+  pitch: null,
+};
 const how = { magnet: 0.03, snapStep: 0.001, still: 0.0001, free: false, start: 0.175 };
 const pull = fc.double({ min: -3, max: 3, noNaN: true });
 
@@ -12,7 +19,7 @@ describe('a pulled value comes to rest', () => {
   it('inside the hardware’s travel, on a whole millimetre', () => {
     fc.assert(
       fc.property(pull, (asked) => {
-        const rest = snapped(asked, rail, how);
+        const rest = snapped(asked, limits, how);
         expect(rest).toBeGreaterThanOrEqual(0);
         expect(rest).toBeLessThanOrEqual(0.4);
         expect(Math.abs(rest * 1000 - Math.round(rest * 1000))).toBeLessThan(1e-6);
@@ -22,17 +29,17 @@ describe('a pulled value comes to rest', () => {
   });
 
   it('with Alt held beyond the travel, but inside what can be', () => {
-    expect(snapped(0.7, rail, { ...how, free: true })).toBe(0.7);
-    expect(snapped(9, rail, { ...how, free: true })).toBe(1.2);
+    expect(snapped(0.7, limits, { ...how, free: true })).toBe(0.7);
+    expect(snapped(9, limits, { ...how, free: true })).toBe(1.2);
   });
 
   it('is not thrown back into a travel that it stood outside of', () => {
-    expect(snapped(0.55, rail, { ...how, start: 0.55 })).toBe(0.55);
-    expect(snapped(0.6, rail, { ...how, start: 0.55 })).toBe(0.55);
+    expect(snapped(0.55, limits, { ...how, start: 0.55 })).toBe(0.55);
+    expect(snapped(0.6, limits, { ...how, start: 0.55 })).toBe(0.55);
   });
 
   it('on a hole where there are holes, and off them with Alt', () => {
-    const drilled = { ...rail, pitch: 0.02 };
+    const drilled = { ...limits, pitch: 0.02 };
     fc.assert(
       fc.property(pull, (asked) => {
         const rest = snapped(asked, drilled, how);
@@ -44,12 +51,12 @@ describe('a pulled value comes to rest', () => {
   });
 
   it('where it was taken up when it is not pulled that way, on a millimetre or not', () => {
-    expect(snapped(0.15203, rail, { ...how, start: 0.152 })).toBe(0.152);
-    expect(snapped(0.16774, rail, { ...how, start: 0.1677 })).toBe(0.1677);
+    expect(snapped(0.15203, limits, { ...how, start: 0.152 })).toBe(0.152);
+    expect(snapped(0.16774, limits, { ...how, start: 0.1677 })).toBe(0.1677);
   });
 
   it('where it was taken up when the pull is no number', () => {
-    expect(snapped(Number.NaN, rail, how)).toBe(0.175);
+    expect(snapped(Number.NaN, limits, how)).toBe(0.175);
   });
 });
 
@@ -60,18 +67,18 @@ describe('soft edges', () => {
         fc.double({ min: 0.1, max: 0.25, noNaN: true }),
         fc.double({ min: 0, max: 0.02, noNaN: true }),
         (a, d) => {
-          expect(drawnTo(a + d, rail, 0.02)).toBeGreaterThanOrEqual(drawnTo(a, rail, 0.02) - 1e-12);
+          expect(drawnTo(a + d, limits, 0.02)).toBeGreaterThanOrEqual(drawnTo(a, limits, 0.02) - 1e-12);
         },
       ),
       { seed: SEED },
     );
-    expect(Math.abs(drawnTo(0.153, rail, 0.03) - 0.15)).toBeLessThan(0.001);
-    expect(drawnTo(0.175, rail, 1)).toBe(0.175);
+    expect(Math.abs(drawnTo(0.153, limits, 0.03) - 0.15)).toBeLessThan(0.001);
+    expect(drawnTo(0.175, limits, 1)).toBe(0.175);
   });
 
   it('are felt only near, and leave no jump where they end', () => {
-    expect(drawnTo(0.3, rail, 0.03)).toBe(0.3);
-    expect(drawnTo(0.2 + 0.005 - 1e-9, rail, 0.005)).toBeCloseTo(0.205, 6);
+    expect(drawnTo(0.3, limits, 0.03)).toBe(0.3);
+    expect(drawnTo(0.2 + 0.005 - 1e-9, limits, 0.005)).toBeCloseTo(0.205, 6);
   });
 });
 

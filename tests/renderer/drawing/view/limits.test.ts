@@ -1,27 +1,27 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../../core/fit/evaluator.ts';
 import type { Fit } from '../../../../core/fit/fit-schema.ts';
-import { railOf } from '../../../../renderer/drawing/view/limits.ts';
+import { dragLimits } from '../../../../renderer/drawing/view/limits.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 
-const rail = (coordinate: Parameters<typeof railOf>[0], fit: Fit = exampleFit()) =>
-  railOf(coordinate, { fit, report: evaluateFit(fit), seat: 0 });
+const limits = (coordinate: Parameters<typeof dragLimits>[0], fit: Fit = exampleFit()) =>
+  dragLimits(coordinate, { fit, report: evaluateFit(fit), seat: 0 });
 
-describe('the rail of a coordinate', () => {
+describe('the limits of a coordinate', () => {
   it('carries the band that its finding was judged by', () => {
-    expect(rail('kneePad.aftM')).toMatchObject({ bandLeast: 0.15, bandMost: 0.2 });
+    expect(limits('kneePad.aftM')).toMatchObject({ bandLeast: 0.15, bandMost: 0.2 });
   });
 
   it('carries the coach’s own band when there is one', () => {
     const own = { quantity: 'padAft', min: 0.16, max: 0.24, reason: 'long thighs' };
-    expect(rail('kneePad.aftM', exampleFit([exampleSeat({ bands: [own] })]))).toMatchObject({
+    expect(limits('kneePad.aftM', exampleFit([exampleSeat({ bands: [own] })]))).toMatchObject({
       bandLeast: 0.16,
       bandMost: 0.24,
     });
   });
 
   it('speaks degrees for turns', () => {
-    const { bandLeast, bandMost } = rail('rearRest.turnDeg');
+    const { bandLeast, bandMost } = limits('rearRest.turnDeg');
     expect(bandLeast).toBeCloseTo(15, 9);
     expect(bandMost).toBeCloseTo(25, 9);
   });
@@ -29,14 +29,14 @@ describe('the rail of a coordinate', () => {
   it('ends where the hardware ends, whichever way its travel was written', () => {
     const fit = exampleFit();
     const hardware = { ...fit.boat.hardware, padTravelM: [0.35, 0.05] as [number, number] };
-    expect(rail('kneePad.aftM', { ...fit, boat: { ...fit.boat, hardware } })).toMatchObject({
+    expect(limits('kneePad.aftM', { ...fit, boat: { ...fit.boat, hardware } })).toMatchObject({
       least: 0.05,
       most: 0.35,
     });
   });
 
   it('keeps the lower hand on the shaft, above the blade', () => {
-    const { most } = rail('paddle.lowerHandM');
+    const { most } = limits('paddle.lowerHandM');
     expect(most).toBeCloseTo(1.1, 9);
   });
 });

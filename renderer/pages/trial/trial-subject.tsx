@@ -17,7 +17,7 @@ interface WhatProps {
 }
 
 /** What was tried, by whom, when, and on what water. */
-export function TrialWhat(props: WhatProps) {
+export function TrialSubject(props: WhatProps) {
   const { fit, entries, problems, onChange } = props;
   const seats = fit.seats.flatMap(({ athlete }, index) => (athlete ? [{ index, name: athlete.name }] : []));
   return (

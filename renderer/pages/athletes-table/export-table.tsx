@@ -3,10 +3,10 @@ import type { Everybody } from '../../client/use-record.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Hands the athletes out as a CSV file. */
-export function HandOut({ everybody }: { everybody: Everybody }) {
+export function ExportTable({ everybody }: { everybody: Everybody }) {
   const { inUse, aside, error } = everybody;
   const { handOut, refusal, told } = useTableExport();
   const give = (records: typeof inUse) =>
@@ -29,7 +29,7 @@ export function HandOut({ everybody }: { everybody: Everybody }) {
           </button>
         )}
       </p>
-      {(refusal ?? error) && <Trouble error={(refusal ?? error)!} />}
+      {(refusal ?? error) && <ErrorMessage error={(refusal ?? error)!} />}
       <p role="status">{told}</p>
     </section>
   );

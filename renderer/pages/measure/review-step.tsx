@@ -8,15 +8,15 @@ import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewKeptEntries } from '../../ui/fields/use-kept-entries.ts';
 import type { AthleteEntries } from '../athlete/athlete-entries.ts';
 import { athleteAfter, beginSession, hasGrown, isEarlier, sessionResult } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
 /** Everything measured in the session beside what was known before, and keeping it. */
-export function EndStep(props: StepProps & { letGo: () => void }) {
-  const { record, session, change, letGo } = props;
+export function ReviewStep(props: StepProps & { discard: () => void }) {
+  const { record, session, change, discard } = props;
   const { athlete } = record;
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const format = useFormat();
@@ -32,7 +32,7 @@ export function EndStep(props: StepProps & { letGo: () => void }) {
   async function keep(): Promise<void> {
     const kept = await keepSession(props);
     if (kept !== null) return setRefusal(kept);
-    letGo();
+    discard();
     announce(say('measure.step.taken'));
     go({ page: 'athlete', id: record.id });
   }
@@ -56,7 +56,7 @@ export function EndStep(props: StepProps & { letGo: () => void }) {
         <p className="soft">{say('measure.older', { day: dateText(athlete.measuredOn) })}</p>
       )}
       {ahead && <p className="field-problem">{`${say('measure.on')}: ${say('field.date-ahead')}`}</p>}
-      {refusal && <Trouble error={refusal} />}
+      {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button type="button" className="button chief" disabled={nothing || ahead} onClick={keep}>
           {say('measure.keep')}

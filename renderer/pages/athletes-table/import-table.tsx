@@ -8,7 +8,7 @@ import { call } from '../../client/client.ts';
 import type { Everybody } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewKeptEntries } from '../../ui/fields/use-kept-entries.ts';
 import type { AthleteEntries } from '../athlete/athlete-entries.ts';
 import { readTableFile } from './read-table-file.ts';
@@ -21,7 +21,7 @@ interface Opened {
 }
 
 /** Takes in a CSV file of athletes: read, looked over row by row, and only then kept. */
-export function TakeIn({ everybody }: { everybody: Everybody }) {
+export function ImportTable({ everybody }: { everybody: Everybody }) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
@@ -79,7 +79,7 @@ export function TakeIn({ everybody }: { everybody: Everybody }) {
           {wrong}
         </p>
       )}
-      {(refusal ?? error) && <Trouble error={(refusal ?? error)!} />}
+      {(refusal ?? error) && <ErrorMessage error={(refusal ?? error)!} />}
       <p role="status">{told}</p>
       {opened && table?.kind === 'read' && (
         <TablePreview

@@ -8,12 +8,12 @@ import { dateText } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
-import { Trouble } from '../../ui/error-message.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { BoatPhotos } from './boat-photos.tsx';
 
 /** What is known of a boat besides its own entries: its class, how it floats, who is fitted in it, photographs. */
-export function BoatAround({ id, boat }: { id: string; boat: Boat }) {
+export function BoatDetails({ id, boat }: { id: string; boat: Boat }) {
   return (
     <div className="entries apart">
       <ClassCheck boat={boat} />
@@ -145,7 +145,7 @@ function FittedHere({ id }: { id: string }) {
   return (
     <section>
       <h2>{say('boat.fitted')}</h2>
-      {error && <Trouble error={error} onRetry={reload} />}
+      {error && <ErrorMessage error={error} onRetry={reload} />}
       {fits?.length === 0 && <p className="soft">{say('boat.fitted.none')}</p>}
       {fits && fits.length > 0 && <FittedTable fits={fits} />}
     </section>

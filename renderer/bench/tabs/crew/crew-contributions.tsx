@@ -8,7 +8,7 @@ import { nameInSeat } from '../../crew-names.ts';
 const CENTIMETRE = 0.01;
 
 /** A table: each paddler's part of bow over stern, moment across, and what one centimetre aft does. */
-export function CrewBrings({ fit, report }: { fit: Fit; report: Report }) {
+export function CrewContributions({ fit, report }: { fit: Fit; report: Report }) {
   const format = useFormat();
   const rows = contributions(fit, report);
   if (rows.length === 0) return <p className="soft">{say('crew.no-float')}</p>;
