@@ -87,7 +87,11 @@ export const BANDS: readonly BandRule[] = [
     ...practice('bladeShare', 1 / 3, 0.38, 'paddle'),
     sourceText: `${PRACTICE}: slightly more than a third; 0.38 is this project's reading`,
   },
-  practice('strapReleases', 1, null, 'rearRest'),
+  {
+    ...practice('strapReleases', 1, null, 'rearRest'),
+    stopMin: 0,
+    sourceText: `${PRACTICE}: a strap, if any, lets go by itself; nobody is tied in`,
+  },
   practice('floorNonSlip', 1, null, 'frontFoot'),
   practice('padBraced', 1, null, 'kneePad'),
   practice('kneelsOnSide', 1, null, 'kneePad'),

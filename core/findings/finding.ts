@@ -25,6 +25,8 @@ export interface Quantity {
   readonly judged?: Judged;
   /** Body, fittings and what was measured hardly inform it: it is what everybody's would be taken for. */
   readonly uninformed?: true;
+  /** The limb does not reach its fitting: it is drawn straight, and this angle is not one that a body would have. */
+  readonly unreached?: true;
 }
 
 /**
@@ -107,6 +109,10 @@ export interface Finding {
   /** Probability that the value lies outside the band, 0–1. */
   readonly probability: number;
   readonly severity: Severity;
+  /** As in `Quantity`: then the value says nothing. */
+  readonly unreached?: true;
+  /** Of the knee's place aft of a mark that is not amidships: how far the knee is aft of the boat's middle, metres. */
+  readonly fromMiddleM?: number;
   /** Of the support margin: the edge it is measured to. */
   readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
   /** Of an unusual place that works: how an outcome would change if the place were brought to the usual. */

@@ -1,54 +1,72 @@
 import type { QuantityId } from './quantities.ts';
-import { say, type Wording } from './wording.ts';
+import { byContact, bySign, say, type Wording, type Words } from './wording.ts';
 
-/** What is said of pad, rests and paddle. `low` is under the band's lower edge, `high` over its upper edge. */
+/** −1 is a fixed strap, 0 none: nobody is tied in, and no strap is not the same as a wrong one. */
+const strap =
+  (fixed: string, none: string): Words =>
+  ({ value }) =>
+    value < 0 ? fixed : none;
+
+/** What is said of pad, rests and paddle. Sentences on places tell the place; what it does is told by its own findings. `low` is under the band's lower edge, `high` over its upper edge. */
 export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
   padAft: say(
-    'Knee aft of the centre mark',
+    'Knee aft of the seat’s mark',
     [
       'The knee is where it usually goes.',
-      'The knee is far forward; the bow will be low.',
-      'The knee is far aft; the stern will be low.',
+      'The knee is farther forward than usual.',
+      'The knee is farther aft than usual.',
     ],
     [
       'Your knee is in a good place.',
-      'Your knee is a little far forward.',
-      'Your knee is a little far back.',
+      'Your knee is farther forward than usual.',
+      'Your knee is farther back than usual.',
     ],
   ),
   padOut: say(
     'Knee out to the paddling side',
     [
       'The knee is off the centreline by the usual amount.',
-      'The knee is close to the centreline; it is hard to lean to the water.',
-      'The knee is far out; the boat will lie over to that side.',
+      bySign(
+        'The knee is on the other side of the centreline than usual.',
+        'The knee is closer to the centreline than usual.',
+      ),
+      'The knee is farther out than usual.',
     ],
     [
-      'Your knee is the right way off the middle.',
-      'Your knee is very near the middle of the boat.',
-      'Your knee is far from the middle of the boat.',
+      'Your knee is the usual way off the middle.',
+      bySign(
+        'Your knee is past the middle of the boat, on the other side.',
+        'Your knee is nearer the middle of the boat than usual.',
+      ),
+      'Your knee is farther from the middle of the boat than usual.',
     ],
   ),
   padHeight: say(
     'Knee pad height',
     [
       'The pad is of a usual height.',
-      'The pad is low: steadier, but the front knee closes and the stroke shortens.',
-      'The pad is high: a longer reach, but tippier.',
+      'The pad is lower than usual: the boat is steadier, the front knee more bent.',
+      'The pad is higher than usual: the front knee is more open, the boat less steady.',
     ],
-    ['Your pad is the right height.', 'Your pad is low.', 'Your pad is high; the boat will feel livelier.'],
+    ['Your pad is the usual height.', 'Your pad is low.', 'Your pad is high; the boat will feel livelier.'],
   ),
   recessTurn: say(
     'Turn of the recess',
     [
-      'The recess is slightly oblique, as the shank lies.',
-      'The recess points nearly straight; the shank will twist in it.',
-      'The recess is turned a long way.',
+      'The recess is turned by the usual amount.',
+      bySign(
+        'The recess is turned the other way than usual. See how the shank lies in it.',
+        'The recess is turned less than usual. See how the shank lies in it.',
+      ),
+      'The recess is turned more than usual. See how the shank lies in it.',
     ],
     [
-      'The hollow in your pad follows your lower leg.',
-      'The hollow in your pad is straighter than your lower leg.',
-      'The hollow in your pad is turned more than your lower leg.',
+      'The hollow in your pad is turned the usual way.',
+      bySign(
+        'The hollow in your pad is turned the other way than usual.',
+        'The hollow in your pad is turned less than usual.',
+      ),
+      'The hollow in your pad is turned more than usual.',
     ],
   ),
   recessDepth: say(
@@ -67,29 +85,39 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
   restTurn: say(
     'Rear rest turned to the off side',
     [
-      'The rest faces along the shank.',
-      'The rest is nearly square to the boat; the foot will twist on it.',
-      'The rest is turned a long way; the foot will slide off it.',
+      'The rest is turned by the usual amount.',
+      bySign(
+        'The rest is turned the other way than usual. See whether the foot twists on it.',
+        'The rest is turned less than usual. See whether the foot twists on it.',
+      ),
+      'The rest is turned more than usual. See whether the foot slides on it.',
     ],
     [
-      'Your rear foot sits straight on its rest.',
-      'Your rear foot has to twist on its rest.',
-      'Your rear foot may slide off its rest.',
+      'Your rear rest is turned the usual way.',
+      bySign(
+        'Your rear rest is turned the other way than usual. Say if your foot twists.',
+        'Your rear rest is turned less than usual. Say if your foot twists.',
+      ),
+      'Your rear rest is turned more than usual. Say if your foot slides.',
     ],
   ),
   paddleUnderStature: say(
     'Paddle shorter than stature by',
     [
       'The paddle suits the stature.',
-      'The paddle is long for this stature.',
+      bySign('The paddle is longer than the athlete.', 'The paddle is long for this stature.'),
       'The paddle is short for this stature.',
     ],
-    ['Your paddle is the right length.', 'Your paddle is long for you.', 'Your paddle is short for you.'],
+    [
+      'Your paddle is the right length.',
+      bySign('Your paddle is longer than you are.', 'Your paddle is long for you.'),
+      'Your paddle is short for you.',
+    ],
   ),
   bladeShare: say(
     'Blade share of the paddle',
     [
-      'The blade is slightly more than a third.',
+      'The blade suits the paddle’s length.',
       'The blade is short for the paddle.',
       'The blade is long for the paddle.',
     ],
@@ -103,12 +131,15 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
     'Rear strap',
     [
       'The strap holds the foot and lets go by itself.',
-      'The rear foot needs a strap that lets go by itself. Check it on land, then in shallow water.',
+      strap(
+        'The strap is fixed. Nobody may be tied in: take it off, or give it one that lets go by itself.',
+        'There is no strap. If one is fitted it must let go by itself: check on land, then in shallow water.',
+      ),
       '',
     ],
     [
       'The strap holds your foot and lets go by itself.',
-      'Your strap must let go by itself before you paddle.',
+      strap('Your strap does not open by itself: do not paddle with it.', 'You have no strap.'),
       '',
     ],
   ),
@@ -133,45 +164,93 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
   padInsideHull: say(
     'Pad to the hull’s side',
     [
-      'The pad fits the hull.',
-      'The pad runs into the hull’s side.',
+      bySign('The pad rests partly on the hull.', 'The pad fits the hull.'),
+      bySign('The pad runs into the hull’s side.', 'The pad is close to the hull’s side.'),
       'The pad does not rest on the hull as crew pads do.',
     ],
     [
       'Your pad fits the boat.',
-      'Your pad does not fit the boat here.',
+      bySign('Your pad does not fit the boat here.', 'Your pad is close to the boat’s side.'),
       'Your pad stands clear of the boat’s side.',
     ],
   ),
   restInsideHull: say(
     'Rear rest to the hull’s side',
-    ['The rest fits the hull.', 'The rest runs into the hull’s side.', ''],
-    ['Your rest fits the boat.', 'Your rest does not fit the boat here.', ''],
+    [
+      'The rest fits the hull.',
+      bySign('The rest runs into the hull’s side.', 'The rest is close to the hull’s side.'),
+      '',
+    ],
+    [
+      'Your rest fits the boat.',
+      bySign('Your rest does not fit the boat here.', 'Your rest is close to the boat’s side.'),
+      '',
+    ],
   ),
   footInsideHull: say(
     'Front foot to the hull’s side',
-    ['The front foot fits the hull.', 'The front foot runs into the hull’s side.', ''],
-    ['Your front foot fits.', 'Your front foot touches the boat’s side.', ''],
+    [
+      'The front foot fits the hull.',
+      bySign('The front foot runs into the hull’s side.', 'The front foot is close to the hull’s side.'),
+      '',
+    ],
+    [
+      'Your front foot fits.',
+      bySign('Your front foot touches the boat’s side.', 'Your front foot is close to the boat’s side.'),
+      '',
+    ],
   ),
   padToRest: say(
     'Pad to rear rest',
-    ['There is room between pad and rest.', 'Pad and rest touch.', ''],
-    ['There is room behind your pad.', 'Your pad and rest touch.', ''],
+    [
+      'There is room between pad and rest.',
+      byContact('Pad and rest touch.', 'There is little room between pad and rest.'),
+      '',
+    ],
+    [
+      'There is room behind your pad.',
+      byContact('Your pad and rest touch.', 'Your pad and rest are close together.'),
+      '',
+    ],
   ),
   padToFrontHeel: say(
     'Pad to front heel',
-    ['There is room between pad and front heel.', 'Pad and front heel touch.', ''],
-    ['There is room for your front heel.', 'Your front heel touches the pad.', ''],
+    [
+      'There is room between pad and front heel.',
+      byContact('Pad and front heel touch.', 'There is little room between pad and front heel.'),
+      '',
+    ],
+    [
+      'There is room for your front heel.',
+      byContact('Your front heel touches the pad.', 'Your front heel is close to the pad.'),
+      '',
+    ],
   ),
   padTravel: say(
     'Pad within its fixing’s travel',
-    ['The fixing reaches.', 'The fixing does not reach that far.', ''],
-    ['Your pad can be fixed here.', 'Your pad cannot be fixed here.', ''],
+    [
+      'The fixing reaches.',
+      bySign('The fixing does not reach that far.', 'The pad is near the end of its fixing’s travel.'),
+      '',
+    ],
+    [
+      'Your pad can be fixed here.',
+      bySign('Your pad cannot be fixed here.', 'Your pad can only just be fixed here.'),
+      '',
+    ],
   ),
   restTravel: say(
     'Rest within its fixing’s travel',
-    ['The fixing reaches.', 'The fixing does not reach that far.', ''],
-    ['Your rest can be fixed here.', 'Your rest cannot be fixed here.', ''],
+    [
+      'The fixing reaches.',
+      bySign('The fixing does not reach that far.', 'The rest is near the end of its fixing’s travel.'),
+      '',
+    ],
+    [
+      'Your rest can be fixed here.',
+      bySign('Your rest cannot be fixed here.', 'Your rest can only just be fixed here.'),
+      '',
+    ],
   ),
   kneelsOnSide: say(
     'Knee of the paddling side',
@@ -186,19 +265,34 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
     'Rear rest to the next paddler',
     [
       'There is room to the next paddler.',
-      'The rear rest and the next paddler’s foot or pad are in each other’s way.',
+      byContact(
+        'The rear rest and the next paddler’s foot or pad are in each other’s way.',
+        'There is little room to the next paddler’s foot or pad.',
+      ),
       '',
     ],
-    ['There is room behind you.', 'You and the paddler behind are in each other’s way.', ''],
+    [
+      'There is room behind you.',
+      byContact('You and the paddler behind are in each other’s way.', 'The paddler behind is very close.'),
+      '',
+    ],
   ),
   bladeSpacing: say(
     'Blades on the same side apart by',
-    ['The blades on this side swing clear of each other.', 'The blades on this side will touch.', ''],
-    ['Your blade swings clear.', 'Your blade will touch the one behind.', ''],
+    ['The blades on this side swing clear of each other.', 'The blades on this side are close together.', ''],
+    ['Your blade swings clear.', 'Your blade is close to the one behind.', ''],
   ),
   kneeInsideHull: say(
     'Knee to the hull’s side',
-    ['The knee has room beside it.', 'The knee touches the hull’s side.', ''],
-    ['Your knee has room.', 'Your knee touches the boat’s side.', ''],
+    [
+      'The knee has room beside it.',
+      byContact('The knee touches the hull’s side.', 'The knee has little room beside it.'),
+      '',
+    ],
+    [
+      'Your knee has room.',
+      byContact('Your knee touches the boat’s side.', 'Your knee is close to the boat’s side.'),
+      '',
+    ],
   ),
 };

@@ -38,6 +38,7 @@ export function judge(
   return judged
     .map(({ finding, rule }) => servingOutcomes(finding, rule, findings))
     .map((finding) => withSupport(finding, supports))
+    .map((finding) => withMiddle(finding, quantities))
     .sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
 }
 
@@ -61,6 +62,18 @@ function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: re
   return bad ? finding : { ...finding, severity: 'check' };
 }
 
+/** A mark within this of the boat's middle is amidships, metres. */
+const AMIDSHIPS_M = 0.005;
+
+/** The rule on the knee's place counts from the boat's middle: where the mark lies elsewhere, both distances are told. */
+function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding {
+  if (finding.quantity !== 'padAft') return finding;
+  const fromMiddle = findQuantity(quantities, 'padFromMid', finding.seat)?.value ?? finding.value;
+  return Math.abs(fromMiddle - finding.value) < AMIDSHIPS_M
+    ? finding
+    : { ...finding, fromMiddleM: fromMiddle };
+}
+
 function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
   const support = finding.quantity === 'supportMargin' && finding.seat !== null && supports[finding.seat];
   if (!support) return finding;
@@ -78,7 +91,7 @@ interface Judgement {
 
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | null): void {
   if (!quantity) return;
-  const { value, sd, unit, seat, uninformed } = quantity;
+  const { value, sd, unit, seat, uninformed, unreached } = quantity;
   const { min, max, stopMin, stopMax, source, sourceText, reason } = rule;
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
@@ -95,6 +108,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | nul
     probability: probabilityOutside(judged, rule),
     severity: hidden ? 'unknown' : severity,
     part: rule.part,
+    ...(unreached && { unreached }),
   };
   into.push({ finding, rule });
 }

@@ -134,7 +134,7 @@ export const QUANTITIES = {
   padToFrontHeel: seat('m', 1e-3, 'least distance in plan between pad and front foot', 'as set'),
   padTravel: seat('m', 1e-3, "how far the knee's place is inside the hardware's travel", 'as set'),
   restTravel: seat('m', 1e-3, "how far the rest's place is inside the hardware's travel", 'as set'),
-  strapReleases: seat('1', 1, '1: strap lets go by itself; 0: fixed or none', 'as set'),
+  strapReleases: seat('1', 1, '1: strap lets go by itself; 0: no strap; −1: fixed strap', 'as set'),
   floorNonSlip: seat('1', 1, '1: non-slip under the front foot', 'as set'),
   padBraced: seat('1', 1, '1: pad fixed by a brace', 'as set'),
   kneelsOnSide: seat('1', 1, '1: kneels on the knee of the paddling side', 'as set'),

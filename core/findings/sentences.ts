@@ -5,10 +5,10 @@ import type { Band, Finding, Unit } from './finding.ts';
 import { SIGMAS_95 } from './probability.ts';
 import { type QuantityId, quantityDefinition } from './quantities.ts';
 import { NAMES, WORDING } from './quantity-wording.ts';
+import { type FormatValue, signedText } from './signed-text.ts';
 import { supportSentence } from './support-wording.ts';
-
-/** Writes a value with its unit, as the reader's language and units want it; lengths finely where it is asked. */
-export type FormatValue = (value: number, unit: Unit, inMillimetres?: boolean) => string;
+import { unreachedSentence } from './unreached.ts';
+import { spoken } from './wording.ts';
 
 /** How each unit is written when nobody says otherwise: factor to the shown unit, decimals, suffix. */
 const PLAIN: Readonly<Record<Unit, { factor: number; decimals: number; suffix: string }>> = {
@@ -44,14 +44,22 @@ export function quantityName(id: string): string {
   return WORDING[id as QuantityId]?.name ?? NAMES[id as QuantityId] ?? id;
 }
 
-/** The finding's heading: name, value, and the half-width of its 95 % interval. */
+/**
+ * The finding's heading: name, value, and the half-width of its 95 % interval. A side is said in words, never by a sign; where
+ * a limb does not reach there is no value, and a place is told from the boat's middle too where its mark lies elsewhere.
+ */
 export function findingTitle(finding: Finding, format: FormatValue = plainFormat): string {
   const name = quantityName(finding.quantity);
   if (isYesOrNo(finding.quantity)) return name;
-  const fine = quantityDefinition(finding.quantity)?.inMillimetres ?? false;
-  const value = format(finding.value, finding.unit, fine);
-  if (!finding.sd) return `${name} ${value}`;
-  return `${name} ${value} ± ${format(SIGMAS_95 * finding.sd, finding.unit, fine)}`;
+  if (finding.unreached) return `${name}: out of reach`;
+  const { quantity: id, value, unit, sd, fromMiddleM } = finding;
+  const fine = quantityDefinition(id)?.inMillimetres ?? false;
+  const text = signedText({ id, value, unit }, format, fine);
+  if (fromMiddleM !== undefined) {
+    const middle = signedText({ id, value: fromMiddleM, unit }, format, fine);
+    return `${name} ${text}, of the boat’s middle ${middle}`;
+  }
+  return sd ? `${name} ${text} ± ${format(SIGMAS_95 * sd, unit, fine)}` : `${name} ${text}`;
 }
 
 /** A band in words: "15.0 cm to 20.0 cm", "at least …", "at most …"; empty for a yes-or-no or an open band. */
@@ -68,25 +76,26 @@ export function bandText(
 /** One plain sentence for the coach. */
 export function coachSentence(finding: Finding): string {
   const near = finding.distance > 0 ? supportSentence(finding) : null;
-  return near ?? pick(finding, 'coach');
+  return unreachedSentence(finding) ?? near ?? pick(finding, 'coach');
 }
 
-/** One plain sentence for the athlete: no jargon, nothing about body mass. */
+/** One plain sentence for the athlete: no jargon, nothing about body mass. Empty where there is nothing to say. */
 export function athleteSentence(finding: Finding): string {
-  return pick(finding, 'athlete');
+  return finding.unreached ? '' : pick(finding, 'athlete');
 }
 
 function pick(finding: Finding, reader: 'coach' | 'athlete'): string {
   const words = WORDING[finding.quantity as QuantityId]?.[reader];
   if (!words) return '';
-  if (finding.severity === 'good') return words.good;
-  const sentence = nearerLow(finding) ? words.low : words.high;
+  const good = spoken(words.good, finding);
+  if (finding.severity === 'good') return good;
+  const sentence = spoken(nearerLow(finding) ? words.low : words.high, finding);
   if (finding.distance > 0 || finding.severity !== 'check') return sentence;
   const limit =
     reader === 'coach'
       ? 'In the band, but within its own uncertainty of the edge.'
       : 'Fine, but close to the edge.';
-  return `${words.good} ${limit}`;
+  return `${good} ${limit}`;
 }
 
 function nearerLow({ value, band }: Finding): boolean {

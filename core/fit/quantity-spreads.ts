@@ -160,7 +160,7 @@ export function heldSpreads(report: Report): Spreads {
 export function withSpreads(quantities: readonly Quantity[], spreads: Spreads): Quantity[] {
   return quantities.map((q) => {
     const spread = spreads.get(keyOf(q.id, q.seat));
-    if (!spread) return { ...q, sd: null };
+    if (!spread || q.unreached) return { ...q, sd: null };
     const { sd, uninformed } = spread;
     return { ...q, sd, ...(uninformed && { uninformed }), ...judgedWith(q, spread) };
   });

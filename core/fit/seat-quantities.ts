@@ -35,15 +35,32 @@ export function postureQuantities(state: SeatState, index: number): Quantity[] {
   return listed({ ...postureValues(state), ...loadValues(state) }, state, index);
 }
 
-function listed(values: Values, { stances, body }: SeatState, index: number): Quantity[] {
+function listed(values: Values, state: SeatState, index: number): Quantity[] {
+  const { stances, body } = state;
   const { rear, front } = legChains(stances.ready, lengthsOf(body));
   const smooth: Values = { rearReach: excessOf(rear), frontReach: excessOf(front) };
   return Object.entries(values).map(([id, value]) => {
     const whole = smooth[id as QuantityId];
     const unit = QUANTITIES[id as QuantityId].unit;
-    const quantity = { id, seat: index, value, sd: null, unit };
+    const quantity: Quantity = {
+      id,
+      seat: index,
+      value,
+      sd: null,
+      unit,
+      ...(unreached(state, id) && { unreached: true }),
+    };
     return whole === undefined ? quantity : { ...quantity, judged: { value: whole, sd: 0, smooth: true } };
   });
+}
+
+/** Angles of a leg that is drawn straight because it does not reach. */
+const ANGLES_OF = { rearRest: ['rearAnkle'], frontFoot: ['frontKnee', 'frontAnkle'] } as const;
+
+function unreached({ stances }: SeatState, id: string): boolean {
+  return (['rearRest', 'frontFoot'] as const).some(
+    (part) => ANGLES_OF[part].some((angle) => angle === id) && shortfall(stances.ready, part) > 0,
+  );
 }
 
 /** What the coach has set, and what follows from it by subtraction alone. */
@@ -61,7 +78,7 @@ function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
     frontHeelForward: frontFoot.forwardM,
     paddleUnderStature: body.stature - paddle.lengthM,
     bladeShare: paddle.bladeLengthM / paddle.lengthM,
-    strapReleases: rearRest.strap === 'releases' ? 1 : 0,
+    strapReleases: STRAP[rearRest.strap],
     floorNonSlip: frontFoot.nonSlip ? 1 : 0,
     padBraced: kneePad.braced ? 1 : 0,
     kneelsOnSide: seat.kneels === undefined || seat.kneels === seat.side ? 1 : 0,
@@ -69,6 +86,9 @@ function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
     restTravel: insideTravel(rearRest.aftM, boat.hardware.restTravelM),
   };
 }
+
+/** A fixed strap is worse than none: nobody is tied in. */
+const STRAP = { releases: 1, none: 0, fixed: -1 } as const;
 
 /** Distance to the nearer end of a travel, metres; negative outside it. */
 function insideTravel(at: number, [a, b]: readonly [number, number]): number {

@@ -189,6 +189,7 @@ export const BENCH = {
   'values.sure.as-set': 'as set',
   'values.yes': 'yes',
   'values.no': 'no',
+  'values.unreached': 'out of reach',
   'values.no-band': 'no band',
   'values.band-source': 'Band from',
   'values.hold': 'Hold this angle',

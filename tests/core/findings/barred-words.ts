@@ -21,7 +21,8 @@ export const BARRED_WORDS: readonly string[] = [
   'quantity',
   'stature',
   'mass',
-  'weigh',
+  // Where the weight lies is told; how much there is of it is not.
+  'weigh(?!t (is|could be) )',
   'kilogram',
   'fat',
   'heavy',

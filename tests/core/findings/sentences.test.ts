@@ -39,8 +39,8 @@ describe('sentences', () => {
   it('speak of the side of the band that the value is on', () => {
     expect(coachSentence(finding())).toBe('The front knee is too bent to push from.');
     const straight = finding({ value: deg(170), distance: deg(10) });
-    expect(coachSentence(straight)).toBe('The front leg is nearly straight; it cannot take up the stroke.');
-    expect(athleteSentence(straight)).toBe('Your front leg is almost straight.');
+    expect(coachSentence(straight)).toBe('The front knee is too straight to take up the stroke.');
+    expect(athleteSentence(straight)).toBe('Your front knee is too straight to push well.');
   });
 
   it('say of a check inside its band that it is close, not that it is wrong', () => {
