@@ -29,6 +29,7 @@ export { FIT_FORMAT, fitSchema } from './fit/fit-schema.ts';
 export { partsOf } from './fit/parts-of.ts';
 export type { Report, SeatReport } from './fit/report.ts';
 export type { Seat } from './fit/seat-schema.ts';
+export { type FourNumbers, usualHull } from './fit/usual-hull.ts';
 export type {
   Afloat,
   Attitude,
@@ -53,8 +54,10 @@ export { hullFromOffsets } from './hull/hull-from-offsets.ts';
 export { hullFromTape } from './hull/hull-from-tape.ts';
 export { hullLines } from './hull/hull-lines.ts';
 export { hullOfBoat } from './hull/hull-of-boat.ts';
+export { type Narrowed, narrowedBy } from './hull/narrowed-by.ts';
 export { offsetsFromTable } from './hull/offsets-from-table.ts';
 export { sectionAt } from './hull/section-at.ts';
+export { USUAL_CLASSES, USUAL_NUMBERS, type UsualClass } from './hull/usual-lines.ts';
 export { type PaddleFit, paddleFit } from './paddle/paddle-fit.ts';
 export { rankStock } from './paddle/rank-stock.ts';
 export type { FixingHole, Part, PartName } from './parts/part.ts';

@@ -65,18 +65,19 @@ const stock = {
   rests: [{ name: 'Plain rest', count: 2, widthM: 0.14, heightM: 0.09, tiltDeg: 60, foamM: 0.01 }],
 };
 
+/** Boards lie within the hull over their whole length, 8 mm thick; seats are spread evenly about mid-length. */
 const shells = [
-  { name: 'No. 4, single', boatClass: 'C1', massKg: 14.2, hullFile: 'single.csv', seats: [-0.05], floor: [0.03, 0.24, 1.1] },
-  { name: 'Broad single', boatClass: 'none', massKg: 19, hullFile: 'training.csv', seats: [0], floor: [0.03, 0.32, 1.1] },
-  { name: 'No. 7, pair', boatClass: 'C2', massKg: 20.4, hullFile: 'pair.csv', seats: [0.6, -0.9], floor: [0.035, 0.26, 1.9] },
-  { name: 'No. 9, four', boatClass: 'C4', massKg: 31, hullFile: 'four.csv', seats: [1.95, 0.55, -0.85, -2.25], floor: [0.04, 0.28, 3.3] },
+  { name: 'No. 4, single', boatClass: 'C1', massKg: 14.2, hullFile: 'single.csv', seats: [0], floor: [0.05, 0.22, -0.9, 0.8] },
+  { name: 'Broad single', boatClass: 'none', massKg: 19, hullFile: 'training.csv', seats: [0], floor: [0.03, 0.36, -0.9, 0.8] },
+  { name: 'No. 7, pair', boatClass: 'C2', massKg: 20.4, hullFile: 'pair.csv', seats: [0.75, -0.75], floor: [0.06, 0.22, -1.65, 1.55] },
+  { name: 'No. 9, four', boatClass: 'C4', massKg: 31, hullFile: 'four.csv', seats: [2.1, 0.7, -0.7, -2.1], floor: [0.07, 0.2, -3, 2.9] },
 ] as const;
 
 const boats: (Boat & { hullFile: string })[] = shells.map(({ hullFile, floor, seats, ...boat }) => ({
   ...boatSchema.parse({
     ...boat,
     hull: readHull(assets, hullFile),
-    floorboard: { heightM: floor[0], widthM: floor[1], aftEndXM: -floor[2], foreEndXM: floor[2] },
+    floorboard: { heightM: floor[0], widthM: floor[1], aftEndXM: floor[2], foreEndXM: floor[3] },
     hardware: { padHolePitchM: 0.01, restHolePitchM: 0.01 },
     seats: seats.map((stationM) => ({ stationM })),
     ...(boat.boatClass === 'C1' ? { stock } : {}),

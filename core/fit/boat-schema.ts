@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { USUAL_CLASSES, USUAL_DOUBT } from '../hull/usual-lines.ts';
 import { hullProblems } from './hull-problems.ts';
 import { isoDate, label, metres } from './measure-schema.ts';
 import { stockSchema } from './stock-schema.ts';
@@ -41,6 +42,30 @@ export const tapeHull = z.strictObject({
   stations: z.array(tapeStation).min(5).max(60),
 });
 
+/** How truly a usual hull describes one boat of its class, one standard deviation. */
+export const usualDoubt = z.strictObject({
+  /** Volume under a given draft, relative. */
+  volume: z.number().min(0).max(0.5),
+  /** Centre of buoyancy fore and aft, as a share of the length. */
+  centre: z.number().min(0).max(0.1),
+  /** Height of keel or sheer at one place. */
+  heightM: metres(0, 0.1),
+  /** Breadth at a height, relative. */
+  beam: z.number().min(0).max(0.5),
+});
+
+/** A hull that nobody measured: the usual lines of its class at this length and greatest beam. An estimate. */
+export const usualHullSource = z.strictObject({
+  kind: z.literal('usual'),
+  boatClass: z.enum(USUAL_CLASSES),
+  lengthM: metres(3, 12),
+  /** Greatest beam, at the sheer. */
+  beamM: metres(0.25, 1.5),
+  /** Keel to sheer amidships; the class's unless given. */
+  depthM: metres(0.1, 0.8).optional(),
+  doubt: usualDoubt.default(USUAL_DOUBT),
+});
+
 /** Freeboards read afloat: water surface up to the sheer at a bow mark and at a stern mark. */
 const freeboardReading = z.strictObject({
   bowM: metres(-0.1, 1),
@@ -68,7 +93,7 @@ export const hullCorrection = z.strictObject({
 
 /** Where a hull comes from. What its fields allow one by one must also make a hull together. */
 export const hullSchema = z
-  .discriminatedUnion('kind', [offsetsHull, tapeHull])
+  .discriminatedUnion('kind', [offsetsHull, tapeHull, usualHullSource])
   .superRefine((hull, context) => {
     for (const { path, message } of hullProblems(hull)) {
       context.addIssue({ code: 'custom', path: [...path], message });
@@ -166,6 +191,7 @@ export type Boat = z.infer<typeof boatSchema>;
 export type HullSource = z.infer<typeof hullSchema>;
 export type OffsetsHull = z.infer<typeof offsetsHull>;
 export type TapeHull = z.infer<typeof tapeHull>;
+export type UsualHull = z.infer<typeof usualHullSource>;
 export type FloatCheck = z.infer<typeof floatCheck>;
 export type HullCorrection = z.infer<typeof hullCorrection>;
 export type Rails = z.infer<typeof railsSchema>;

@@ -16,6 +16,7 @@ const FEWEST_MEASURED = 2;
  * means that one can be made of it. Metres, boat frame. Two stations at one place, for one, give one problem.
  */
 export function hullProblems(hull: HullSource): HullProblem[] {
+  if (hull.kind === 'usual') return [];
   return hull.kind === 'offsets' ? offsetsProblems(hull) : tapeProblems(hull);
 }
 

@@ -84,7 +84,7 @@ function summedVariances(
   const add = (name: string, variance: number) => variances.set(name, (variances.get(name) ?? 0) + variance);
   for (const { rows } of parts) for (const [name, row] of rows) add(name, productOf(row, row));
   if (sources.hull === false) return variances;
-  for (const [id, sd] of Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready) }))
+  for (const [id, sd] of Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready, boat.hull) }))
     add(keyOf(id, null), sd ** 2);
   return variances;
 }

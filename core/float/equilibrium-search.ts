@@ -9,8 +9,11 @@ export const DRAFT_TOLERANCE = 1e-9;
 /** And smaller than this, radians of trim: the same at the ends of a boat. */
 export const TRIM_TOLERANCE = 1e-10;
 
-/** Far more steps than any boat needs (four or five); a search that takes them all has found nothing. */
+/** Far more steps than boats need (three to five, 13 at worst); a search that takes them all has found nothing. */
 const MOST_STEPS = 40;
+
+/** The water passing the corners of polygonal sections makes the steps shrink less fast, by at most about this. */
+const CORNERS = 1000;
 
 /** One step may sink the boat by this share of its depth, and turn it by this slope: keeps far starts on the hull. */
 const SINK_SHARE = 0.3;
@@ -70,8 +73,9 @@ export function searchEquilibrium(hull: Hull, sought: Sought, start: Start): Fou
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
     const { step, plane } = now;
     const size = step ? inTolerances(step) : Number.POSITIVE_INFINITY;
-    // Newton's steps shrink ever faster: were the next to shrink only as this one did, it would bound what is left.
-    const left = size < before ? (size * size) / before : size;
+    // Newton's steps shrink ever faster: were the next to shrink only as this one did, it would bound what is left, but
+    // for corners of the sections that the water passes.
+    const left = size < before ? (CORNERS * size * size) / before : size;
     if (step && left < 1) return { settled: true, plane: moved(plane, step, 1), steps };
     const next = step && nearer(hull, sought, { ...now, step });
     if (!next) return { settled: false, plane, steps };

@@ -7,7 +7,7 @@ import type { Afloat, Attitude, FloatResult, PointMass } from './afloat.ts';
 import { combinedMass } from './combined-mass.ts';
 import { type Found, type Start, searchEquilibrium } from './equilibrium-search.ts';
 import { endFreeboards, lowestSheer, openFreeboard } from './freeboard.ts';
-import { propertiesFrom } from './immersed-properties.ts';
+import { propertiesAt } from './immersed-properties.ts';
 import { STEEPEST } from './water-plane.ts';
 
 /** What floats: masses aboard (the hull's own too) in kilograms and metres, kg/m³, radians. */
@@ -22,7 +22,9 @@ export interface Load {
 
 /**
  * Where a boat lies at rest at a given heel: draft and trim to 1e-9 m and 1e-10 rad, by Newton's method from a cold
- * start in four or five steps. Boat frame, SI.
+ * start. Three to five steps as a rule. The most found over thousands of random loads, from a boat hardly afloat to one
+ * hardly dry: 8 in the sample hulls under crews, 10 in canoes held within 15° of upright, 13 up to 57°. Closed bodies,
+ * and flat-bottomed ones with their sheer at the water, have taken 30; at 40 the search gives up. Boat frame, SI.
  *
  * `overloaded`: the masses weigh more than the hull displaces with its lowest open sheer at the water. `swamped`: it
  * could carry them, but where they lie the sheer goes under, at `atX`. `no-equilibrium`: no place was found, or the
@@ -114,7 +116,7 @@ function atRest(
   { plane, steps }: Found,
   { centre, waterDensity, heel }: { centre: PointMass; waterDensity: number; heel: number },
 ): Afloat {
-  const properties = propertiesFrom(hull, plane, immersedSums(hull, plane));
+  const properties = propertiesAt(hull, plane);
   const { waterplane, centroid } = properties;
   const { alongSlope: k, acrossSlope: t } = plane;
   const rise =

@@ -25,23 +25,29 @@ export function immersedProperties(hull: Hull, attitude: Attitude): ImmersedProp
     throw new RangeError('draft must be finite, trim and heel within ±85°');
   }
   const plane = waterPlane(attitude);
-  return propertiesFrom(hull, plane, immersedSums(hull, plane));
+  return propertiesAt(hull, plane);
 }
 
-/** The same from sums just taken at that plane, while the hull's scratch still holds its rows: saves a pass. */
-export function propertiesFrom(hull: Hull, plane: WaterPlane, sums: Float64Array): ImmersedProperties {
-  const volume = sums[SUM.volume]! > LEAST_VOLUME ? sums[SUM.volume]! : 0;
+/**
+ * The same at a plane. Volume and its moments are those that an equilibrium is sought with; the waterplane, which the ends
+ * count most for, and the shell come from a second pass that integrates the ends more finely.
+ */
+export function propertiesAt(hull: Hull, plane: WaterPlane): ImmersedProperties {
+  const body = immersedSums(hull, plane);
+  const volume = body[SUM.volume]! > LEAST_VOLUME ? body[SUM.volume]! : 0;
   const per = volume > 0 ? 1 / volume : 0;
+  const centroid = {
+    x: body[SUM.momentX]! * per,
+    y: body[SUM.momentY]! * per,
+    z: body[SUM.momentZ]! * per,
+  };
+  const sums = immersedSums(hull, plane, 'fine');
   const extent = waterlineExtent(hull, plane);
   const { area, lcf, acrossMoment, alongMoment } = waterplaneMoments(plane, sums);
   const ratio = (of: number) => (of > 0 ? volume / of : 0);
   return {
     volume,
-    centroid: {
-      x: sums[SUM.momentX]! * per,
-      y: sums[SUM.momentY]! * per,
-      z: sums[SUM.momentZ]! * per,
-    },
+    centroid,
     waterplane: {
       area,
       lcf,

@@ -1,19 +1,25 @@
 import type { SectionPoint, Station } from './hull.ts';
 
 /**
- * Gives every half-section the same number of points without changing its shape: sections with fewer points get extra
- * ones on their own edges, placed so that equal indices lie at about equal shares of the girth. Every half-section
- * then starts on the centreline (a flat bottom is shell). Metres; stations must be sorted and checked.
+ * Every half-section started on the centreline if any of them begins beside it: a flat bottom is shell. Metres.
  */
-export function withCommonPoints(stations: readonly Station[]): SectionPoint[][] {
+export function openedSections(stations: readonly Station[]): SectionPoint[][] {
   const open = stations.some(({ section }) => section[0]![0] > 0);
-  const sections = stations.map(({ section }) =>
-    open ? [[0, section[0]![1]] as const, ...section] : [...section],
-  );
+  return stations.map(({ section }) => (open ? [[0, section[0]![1]] as const, ...section] : [...section]));
+}
+
+/**
+ * Gives every half-section the same number of points: for each section the places of its points along itself, whole
+ * numbers for its own points (0 is the keel) and fractions between them. Sections with fewer points get extra ones on
+ * their own edges, so that equal indices lie at about equal shares of the girth.
+ */
+export function commonPlaces(sections: readonly (readonly SectionPoint[])[]): number[][] {
   const points = sections.reduce((most, s) => Math.max(most, s.length), 2);
   const fullest = sections.find((s) => s.length === points) ?? sections[0]!;
   const shares = girthShares(fullest);
-  return sections.map((section) => (section.length === points ? section : spread(section, shares)));
+  return sections.map((section) =>
+    section.length === points ? section.map((_, k) => k) : spread(section, shares),
+  );
 }
 
 /** Share of the girth at each point, 0 at the keel to 1 at the sheer; even steps where there is no girth at all. */
@@ -28,31 +34,29 @@ function girthShares(section: readonly SectionPoint[]): number[] {
   return along.map((a, i) => (girth > 0 ? a / girth : i / Math.max(1, section.length - 1)));
 }
 
-/** The section with extra points laid evenly on its edges, so that each of its own takes the index found for it. */
-function spread(section: readonly SectionPoint[], shares: readonly number[]): SectionPoint[] {
-  const places = placesOf(section, shares);
-  const out: SectionPoint[] = [section[0]!];
+/** Places of a section with extra points laid evenly on its edges, each of its own taking the index found for it. */
+function spread(section: readonly SectionPoint[], shares: readonly number[]): number[] {
+  const indices = indicesOf(section, shares);
+  const out = [0];
   for (let i = 1; i < section.length; i++) {
-    const [y0, z0] = section[i - 1]!;
-    const [y1, z1] = section[i]!;
-    const steps = places[i]! - places[i - 1]!;
-    for (let k = 1; k < steps; k++) out.push([y0 + ((y1 - y0) * k) / steps, z0 + ((z1 - z0) * k) / steps]);
-    out.push(section[i]!);
+    const steps = indices[i]! - indices[i - 1]!;
+    for (let k = 1; k < steps; k++) out.push(i - 1 + k / steps);
+    out.push(i);
   }
-  while (out.length < shares.length) out.push(out[out.length - 1]!);
+  while (out.length < shares.length) out.push(section.length - 1);
   return out;
 }
 
 /** Index that each point of a shorter section takes: nearest by share of girth, strictly rising, ends kept. */
-function placesOf(section: readonly SectionPoint[], shares: readonly number[]): number[] {
+function indicesOf(section: readonly SectionPoint[], shares: readonly number[]): number[] {
   const last = shares.length - 1;
-  const places: number[] = [];
+  const indices: number[] = [];
   girthShares(section).forEach((share, i) => {
     let nearest = shares.findIndex((s) => s >= share);
     if (nearest > 0 && share - shares[nearest - 1]! < shares[nearest]! - share) nearest--;
-    const least = i === 0 ? 0 : places[i - 1]! + 1;
+    const least = i === 0 ? 0 : indices[i - 1]! + 1;
     const most = last - (section.length - 1 - i);
-    places.push(i === section.length - 1 && i > 0 ? last : Math.min(most, Math.max(least, nearest)));
+    indices.push(i === section.length - 1 && i > 0 ? last : Math.min(most, Math.max(least, nearest)));
   });
-  return places;
+  return indices;
 }

@@ -22,5 +22,5 @@ export function correctHull(
       depth > 0 ? Math.max(0, 1 + fuller * (1 - Math.min(1, Math.max(0, (z - keel) / depth)))) : 1;
     return { x, section: section.map(([y, z]) => [y * factor(z), z] as const) };
   });
-  return hullFromOffsets({ name: hull.name, stations });
+  return hullFromOffsets({ name: hull.name, stations, between: hull.between });
 }

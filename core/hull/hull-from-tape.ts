@@ -36,7 +36,7 @@ export function hullFromTape(tape: TapeHull, name = 'hull by tape'): Hull {
   const stations = withStems(measured, half).map(
     ({ x, station }): Station => ({ x, section: fairSection(station) }),
   );
-  return withMoreStations(hullFromOffsets({ name, stations }));
+  return withMoreStations(hullFromOffsets({ name, stations, between: 'chords' }));
 }
 
 interface Placed {
@@ -105,5 +105,5 @@ function withMoreStations(coarse: Hull): Hull {
       stations.push({ x, section: Array.from(y, (breadth, j) => [breadth, z[j]!] as const) });
     }
   });
-  return hullFromOffsets({ name: coarse.name, stations });
+  return hullFromOffsets({ name: coarse.name, stations, between: 'chords' });
 }

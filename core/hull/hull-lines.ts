@@ -4,7 +4,7 @@ import { breadthAtHeight } from './section-at.ts';
 
 /** The lines of a hull, port side, metres, boat frame: what a lines plan shows in its three views. */
 export interface HullLines {
-  /** The given stations, aftmost first, keel to sheer. */
+  /** The stations, aftmost first, keel to sheer, as they are computed with. */
   readonly sections: readonly { readonly x: number; readonly points: readonly BoatPoint[] }[];
   /** Cuts at one height, in runs from aft forward: a high one may run out of a sagging sheer and in again. */
   readonly waterlines: readonly { readonly z: number; readonly runs: readonly BoatPoint[][] }[];
@@ -33,7 +33,7 @@ export function hullLines(
   const breadths = cuts.halfBreadths ?? evenly(0, broadest, BUTTOCKS);
   const all = Array.from({ length: rows.count }, (_, row) => row);
   return {
-    sections: hull.stations.map(({ x, section }) => ({ x, points: section.map(([y, z]) => ({ x, y, z })) })),
+    sections: hull.stations.map(({ x }, i) => ({ x, points: sectionPoints(rows, 2 * i) })),
     waterlines: heights.map((z) => ({ z, runs: waterline(rows, z) })),
     buttocks: breadths.map((y) => ({ y, runs: buttock(rows, y) })),
     sheer: all.map((row) => rowPoint(rows, row, rows.points - 1)),
@@ -44,6 +44,11 @@ export function hullLines(
 /** Places that divide a span into equal parts, its ends left out. */
 function evenly(low: number, high: number, count: number): number[] {
   return Array.from({ length: count }, (_, i) => low + ((high - low) * (i + 1)) / (count + 1));
+}
+
+/** A row's points, keel to sheer. */
+function sectionPoints(rows: SectionRows, row: number): BoatPoint[] {
+  return Array.from({ length: rows.points }, (_, j) => rowPoint(rows, row, j));
 }
 
 function rowPoint(rows: SectionRows, row: number, j: number): BoatPoint {

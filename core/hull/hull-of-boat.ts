@@ -1,11 +1,13 @@
-import type { Boat } from '../fit/boat-schema.ts';
+import type { Boat, HullSource } from '../fit/boat-schema.ts';
 import { correctHull } from './correct-hull.ts';
 import type { Hull } from './hull.ts';
+import { familyStations } from './hull-family.ts';
 import { hullFromOffsets } from './hull-from-offsets.ts';
 import { hullFromTape } from './hull-from-tape.ts';
+import { usualLines } from './usual-lines.ts';
 
 /**
- * The hull of a boat document, by offsets or by tape, with its float check's correction if it has one. Metres, boat
+ * The hull of a boat document, by offsets, by tape or a usual one, with its float check's correction if it has one. Metres, boat
  * frame (the document's own: nothing is shifted).
  * @throws RangeError when the document's sections are no hull.
  */
@@ -14,9 +16,13 @@ export function hullOfBoat({
   name,
   correction,
 }: Pick<Boat, 'hull' | 'name' | 'correction'>): Hull {
-  const hull =
-    source.kind === 'tape'
-      ? hullFromTape(source, name)
-      : hullFromOffsets({ name, stations: source.stations.map(({ xM, section }) => ({ x: xM, section })) });
+  const hull = bareHull(source, name);
   return correction ? correctHull(hull, correction) : hull;
+}
+
+/** The hull as its document describes it, before any correction. */
+function bareHull(source: HullSource, name: string): Hull {
+  if (source.kind === 'tape') return hullFromTape(source, name);
+  if (source.kind === 'usual') return hullFromOffsets({ name, stations: familyStations(usualLines(source)) });
+  return hullFromOffsets({ name, stations: source.stations.map(({ xM, section }) => ({ x: xM, section })) });
 }

@@ -11,6 +11,8 @@ export interface Station {
 export interface Offsets {
   readonly name: string;
   readonly stations: readonly Station[];
+  /** How a section runs between two given points: fair curves unless said otherwise. */
+  readonly between?: 'curves' | 'chords';
 }
 
 /**
@@ -78,11 +80,14 @@ export interface Hull {
   /** Lowest point of the keel line and highest point of the sheer. */
   readonly lowestZ: number;
   readonly highestZ: number;
-  /** The sections as given, aftmost first. */
+  /** The sections as given, aftmost first. The lofted ones may have more points between these. */
   readonly stations: readonly Station[];
+  readonly between: 'curves' | 'chords';
   readonly loft: LoftLines;
   readonly rows: SectionRows;
   readonly scratch: HullScratch;
   /** Volumes to level water planes at even steps from the lowest keel to the highest sheer: where a solve starts. */
   readonly levelVolumes: Float64Array;
+  /** The same with straight lines between the given points: what fairing added is part of the doubt. */
+  readonly chordVolumes: Float64Array;
 }

@@ -1,5 +1,8 @@
+import { addRow } from './add-row.ts';
 import { clipRow, type WaterLine } from './clip-row.ts';
 import type { Hull } from './hull.ts';
+import { addPartialInterval } from './partial-interval.ts';
+import { rootsInside } from './roots-inside.ts';
 import { fillRow, ROW, SUM, VALUES_PER_ROW } from './section-rows.ts';
 
 /** The water plane z = draft − alongSlope·x − acrossSlope·y: metres and tangents. */
@@ -18,8 +21,16 @@ const BOTTOM_PROBE = 1e-9;
  * Every section is clipped exactly. Along x each interval between stations is integrated by Simpson's rule over its two
  * stations and the lofted section between them; where the hull leaves the water inside an interval, over the part in
  * the water. A flat end (a box, a transom) counts as shell. An interval depends on nothing outside it, so every sum is continuous in the plane: Newton needs that.
+ *
+ * With `ends: 'fine'` the intervals in which the hull leaves the water or its sheer goes under are integrated by Gauss's
+ * rule instead: true to 1e-4 for the waterplane's moments too, for figures to be told; but then nothing is
+ * continuous to the last digit.
  */
-export function immersedSums(hull: Hull, plane: WaterPlane): Float64Array {
+export function immersedSums(
+  hull: Hull,
+  plane: WaterPlane,
+  ends: 'steady' | 'fine' = 'steady',
+): Float64Array {
   const { rows, scratch } = hull;
   const { values, weights, sums } = scratch;
   const water: WaterLine = { row: 0, height: 0, slope: plane.acrossSlope };
@@ -32,7 +43,10 @@ export function immersedSums(hull: Hull, plane: WaterPlane): Float64Array {
   weights.fill(0);
   sums[SUM.wetAft] = Number.POSITIVE_INFINITY;
   sums[SUM.wetFore] = Number.NEGATIVE_INFINITY;
-  for (let row = 0; row < rows.count - 1; row += 2) weighInterval(hull, plane, row);
+  for (let row = 0; row < rows.count - 1; row += 2) {
+    if (ends === 'fine' && isPartial(hull, plane, row)) addPartialInterval(hull, plane, row);
+    else weighInterval(hull, plane, row);
+  }
   for (let row = 0; row < rows.count; row++) {
     if (weights[row] !== 0) addRow(hull, row, weights[row]!);
   }
@@ -44,6 +58,29 @@ export function immersedSums(hull: Hull, plane: WaterPlane): Float64Array {
 function clearance(hull: Hull, plane: WaterPlane, row: number): number {
   const { values } = hull.scratch;
   return values[row * VALUES_PER_ROW + ROW.least]! - plane.draft + plane.alongSlope * hull.rows.x[row]!;
+}
+
+/** Whether the waterline does not run through an interval from end to end with the sheer of each side over it or under it. */
+function isPartial(hull: Hull, plane: WaterPlane, row: number): boolean {
+  const c0 = clearance(hull, plane, row);
+  const cm = clearance(hull, plane, row + 1);
+  const c1 = clearance(hull, plane, row + 2);
+  const curve = c0 - 2 * cm + c1;
+  if (c0 > 0 && cm > 0 && c1 > 0) return curve > 0;
+  return curve < 0 || c0 > 0 || cm > 0 || c1 > 0 || sheerCrosses(hull, plane, row);
+}
+
+/** Whether the sheer of either side goes under the water, or comes out of it, between the three rows of an interval. */
+function sheerCrosses({ rows }: Hull, { draft, alongSlope, acrossSlope }: WaterPlane, row: number): boolean {
+  let [port, starboard] = [0, 0];
+  for (let r = row; r < row + 3; r++) {
+    const sheer = (r + 1) * rows.points - 1;
+    const over = rows.z[sheer]! - draft + alongSlope * rows.x[r]!;
+    const tilt = acrossSlope * rows.y[sheer]!;
+    if (over + tilt > 0) port++;
+    if (over - tilt > 0) starboard++;
+  }
+  return port % 3 !== 0 || starboard % 3 !== 0;
 }
 
 /**
@@ -82,17 +119,6 @@ function weighWhole({ rows, scratch }: Hull, row: number): void {
   weights[row + 2]! += sixth;
   sums[SUM.wetAft] = Math.min(sums[SUM.wetAft]!, rows.x[row]!);
   sums[SUM.wetFore] = Math.max(sums[SUM.wetFore]!, rows.x[row + 2]!);
-}
-
-/** Roots of a·u² + b·u + c strictly between 0 and 1, rising. */
-function rootsInside(a: number, b: number, c: number): number[] {
-  const inside = (u: number) => u > 0 && u < 1;
-  const square = b * b - 4 * a * c;
-  if (square < 0) return [];
-  // The root that does not cancel first, the other from the product of roots; a = 0 leaves the second alone.
-  const q = -(b + (b < 0 ? -1 : 1) * Math.sqrt(square)) / 2;
-  const roots = [q / a, c / q].filter(inside);
-  return roots.length === 2 && roots[0]! > roots[1]! ? [roots[1]!, roots[0]!] : roots;
 }
 
 /** A part of the interval that begins at `row`, in shares of its length. */
@@ -148,25 +174,4 @@ function loftSpare(
   scratch.values[at + ROW.momentY] = 0;
   scratch.values[at + ROW.momentZ] = 0;
   scratch.values[at + ROW.shell] = 0;
-}
-
-/** Adds one clipped row to the sums with its weight: the only place where an integral along x is taken. */
-function addRow({ rows, scratch }: Hull, row: number, weight: number): void {
-  const { values, sums } = scratch;
-  const at = row * VALUES_PER_ROW;
-  const x = rows.x[row]!;
-  const area = weight * values[at + ROW.area]!;
-  const breadth = weight * values[at + ROW.breadth]!;
-  const breadthY = weight * values[at + ROW.breadthY]!;
-  sums[SUM.volume]! += area;
-  sums[SUM.momentX]! += area * x;
-  sums[SUM.momentY]! += weight * values[at + ROW.momentY]!;
-  sums[SUM.momentZ]! += weight * values[at + ROW.momentZ]!;
-  sums[SUM.plane]! += breadth;
-  sums[SUM.planeX]! += breadth * x;
-  sums[SUM.planeY]! += breadthY;
-  sums[SUM.planeXx]! += breadth * x * x;
-  sums[SUM.planeXy]! += breadthY * x;
-  sums[SUM.planeYy]! += weight * values[at + ROW.breadthYy]!;
-  sums[SUM.shell]! += weight * values[at + ROW.shell]!;
 }

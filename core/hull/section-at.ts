@@ -24,7 +24,7 @@ export function loftedSection(hull: Hull, x: number): LoftedSection {
 }
 
 /**
- * The half-section at x as points from keel to sheer on the port side (y ≥ 0): the given points at a station, lofted
+ * The half-section at x as points from keel to sheer on the port side (y ≥ 0): the station's own, or lofted
  * between stations, for drawing. Metres, boat frame; x beyond an end gives that end's section.
  */
 export function sectionAt(hull: Hull, x: number): BoatPoint[] {

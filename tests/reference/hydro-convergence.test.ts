@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { immersedProperties } from '../../core/float/immersed-properties.ts';
+import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { TAPE_SECTION_POINTS, TAPE_STATIONS } from '../../core/hull/hull-from-tape.ts';
 import { draughtForm } from './hydro-shapes.ts';
 
@@ -10,7 +11,11 @@ import { draughtForm } from './hydro-shapes.ts';
  */
 const [L, B, T] = [3, 0.3, 0.1875];
 
+/** Polygons as they are: fairing between their points would hide what more of them bring. */
 const form = (stations: number, points: number) =>
+  hullFromOffsets({ name: 'form', stations: faired(stations, points).stations, between: 'chords' });
+
+const faired = (stations: number, points: number) =>
   draughtForm({ L, T }, { stations, points }, (x, zeta) => {
     const xi2 = ((2 * x) / L) ** 2;
     const z2 = zeta * zeta;

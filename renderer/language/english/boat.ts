@@ -11,6 +11,7 @@ export const BOAT = {
   'boats.mass': 'Mass',
   'boats.hull': 'Hull',
   'boats.hull.tape': 'by tape, {stations} stations',
+  'boats.hull.usual': 'usual lines of its class, an estimate',
   'boats.hull.offsets': 'table of offsets, {stations} stations',
 
   'boat.new': 'New boat',

@@ -1,4 +1,4 @@
-import type { Boat, HullSource, OffsetsHull, TapeHull } from '../../../core/fit/boat-schema.ts';
+import type { Boat, HullSource, OffsetsHull, TapeHull, UsualHull } from '../../../core/fit/boat-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import {
   type PadEntry,
@@ -28,6 +28,7 @@ export interface BoatEntries {
   readonly beamHeightsM: readonly (number | null)[];
   readonly stations: readonly StationEntry[];
   readonly offsets: OffsetsHull | null;
+  readonly usual: UsualHull | null;
   readonly skinM: number;
   readonly floorboard: {
     readonly heightM: number | null;
@@ -63,6 +64,7 @@ const BLANK: BoatEntries = {
   beamHeightsM: [0.05, 0.12],
   stations: Array.from({ length: STATIONS_AT_FIRST }, () => BLANK_STATION),
   offsets: null,
+  usual: null,
   skinM: 0.004,
   floorboard: { heightM: null, widthM: null, aftFromSternM: null, foreFromSternM: null },
   profile: [],
@@ -92,6 +94,7 @@ export function entriesOf(boat: Boat | null): BoatEntries {
       ? tapeEntries(boat.hull, fromStern)
       : pick(BLANK, ['beamHeightsM', 'stations'])),
     offsets: boat.hull.kind === 'offsets' ? boat.hull : null,
+    usual: boat.hull.kind === 'usual' ? boat.hull : null,
     skinM: boat.skinM,
     floorboard: {
       heightM: boat.floorboard.heightM,

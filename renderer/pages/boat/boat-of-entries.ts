@@ -20,6 +20,7 @@ export function hullOfEntries(entries: BoatEntries): MadeHull {
   if (entries.hullKind === 'offsets') {
     return entries.offsets ? { hull: entries.offsets } : { problem: say('boat.offsets.none') };
   }
+  if (entries.hullKind === 'usual' && entries.usual) return { hull: entries.usual };
   const { lengthM, stations, beamHeightsM } = entries;
   const measured = stations.filter(complete);
   if (lengthM === null || measured.length < 5) {
@@ -70,7 +71,7 @@ function levelled(hull: TapeHull): TapeHull {
 
 /** How far the entries' base line lies below the lowest keel, metres: heights above it are brought down by as much. */
 function baseLine(entries: BoatEntries): number {
-  if (entries.hullKind === 'offsets') return 0;
+  if (entries.hullKind !== 'tape') return 0;
   return Math.min(...entries.stations.filter(complete).map((s) => s.keelM));
 }
 

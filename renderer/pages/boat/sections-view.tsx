@@ -1,8 +1,7 @@
 import { useMemo } from 'react';
 import type { HullSource } from '../../../core/fit/boat-schema.ts';
 import type { Hull, SectionPoint, Station } from '../../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
-import { hullFromTape } from '../../../core/hull/hull-from-tape.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 
@@ -13,12 +12,7 @@ const MARGIN_MM = 24;
 
 function hullOf(source: HullSource): Hull | null {
   try {
-    return source.kind === 'tape'
-      ? hullFromTape(source)
-      : hullFromOffsets({
-          name: '',
-          stations: source.stations.map((s) => ({ x: s.xM, section: s.section })),
-        });
+    return hullOfBoat({ hull: source, name: '', correction: null });
   } catch {
     // Half-filled entries may not make a hull yet; the form says what is missing.
     return null;

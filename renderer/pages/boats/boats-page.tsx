@@ -50,7 +50,10 @@ export function BoatsPage() {
           },
           {
             title: say('boats.hull'),
-            cell: ({ boat }) => say(`boats.hull.${boat.hull.kind}`, { stations: boat.hull.stations.length }),
+            cell: ({ boat }) =>
+              say(`boats.hull.${boat.hull.kind}`, {
+                stations: boat.hull.kind === 'usual' ? 0 : boat.hull.stations.length,
+              }),
           },
         ]}
         empty={<p>{say('boats.empty')}</p>}

@@ -2,11 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Afloat, FloatResult, PointMass } from '../../../core/float/afloat.ts';
 import { floatAtRest } from '../../../core/float/float-at-rest.ts';
+import { lowestSheer } from '../../../core/float/freeboard.ts';
 import { immersedProperties } from '../../../core/float/immersed-properties.ts';
 import { heightAboveWater } from '../../../core/float/water-plane.ts';
 import type { Hull, SectionPoint } from '../../../core/hull/hull.ts';
+import { familyStations } from '../../../core/hull/hull-family.ts';
 import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { sheerHeight } from '../../../core/hull/section-at.ts';
+import { USUAL_CLASSES, USUAL_NUMBERS, usualLines } from '../../../core/hull/usual-lines.ts';
 import { GRAVITY } from '../../../core/units/gravity.ts';
 import { SAMPLE_HULLS, sampleHull, sampleStations } from '../../reference/hydro-sample-hulls.ts';
 import { box, cosinePlaces, ellipsoid } from '../../reference/hydro-shapes.ts';
@@ -86,6 +89,41 @@ describe('at rest', () => {
       }
     },
   );
+
+  /** Usual hulls of odd sizes beside the sample ones: 4 × 2 more. */
+  const usual = USUAL_CLASSES.flatMap((boatClass) => {
+    const { lengthM, beamM } = USUAL_NUMBERS[boatClass];
+    return [0.8, 1.15].map((by) => {
+      const lines = usualLines({ boatClass, lengthM: lengthM * by, beamM: beamM / by });
+      return hullFromOffsets({ name: boatClass, stations: familyStations(lines) });
+    });
+  });
+
+  it.each([
+    { heel: 0.26, most: 10 },
+    { heel: 1, most: 13 },
+  ])(`takes at most $most steps from cold within $heel rad of upright, seed ${SEED}`, ({ heel, most }) => {
+    let worst = 0;
+    const share = (least: number, greatest: number) => fc.double({ min: least, max: greatest, noNaN: true });
+    const load = fc.record({
+      hull: fc.constantFrom(...Object.values(hulls), ...usual),
+      mass: share(0.02, 0.9),
+      x: share(-0.25, 0.25),
+      z: share(0.05, 0.9),
+      heel: share(-heel, heel),
+    });
+    fc.assert(
+      fc.property(load, (given) => {
+        const mass = given.mass ** 1.5 * given.hull.levelVolumes.at(-1)! * WATER;
+        const masses = [{ mass, x: given.x * given.hull.length, y: 0, z: given.z }];
+        const rest = floatAtRest(given.hull, { masses, waterDensity: WATER, heel: given.heel });
+        if (rest.kind === 'afloat') worst = Math.max(worst, rest.iterations);
+      }),
+      { seed: SEED, numRuns: 3000 },
+    );
+    expect(worst).toBeLessThanOrEqual(most);
+    expect(worst).toBeGreaterThan(5);
+  });
 
   it('a start saves steps and changes nothing', () => {
     const masses = crewed(14, 1);
@@ -288,9 +326,11 @@ describe('when it does not float', () => {
     expect(over.mostKg).toBeGreaterThan(200);
     expect(over.mostKg).toBeLessThan(level);
     // Loaded level, at the centre of buoyancy, nearly all of it is carried.
-    const carried = at(over.mostKg * 0.97, -0.03, 0.2);
+    const draft = lowestSheer(hulls.single);
+    const { x } = immersedProperties(hulls.single, { draft, trim: 0, heel: 0 }).centroid;
+    const carried = at(over.mostKg * 0.97, x, 0.2);
     expect(carried.kind).toBe('afloat');
-    expect(at(over.mostKg * 1.001, -0.03, 0.2).kind).toBe('overloaded');
+    expect(at(over.mostKg * 1.001, x, 0.2).kind).toBe('overloaded');
   });
 
   it('swamped: where the sheer goes under', () => {

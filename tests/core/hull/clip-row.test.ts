@@ -9,7 +9,7 @@ const SEED = 7;
 
 /** A prism of one section; its first row is that section. */
 const prism = (section: SectionPoint[]) =>
-  hullFromOffsets({ name: 'prism', stations: [0, 1, 2].map((x) => ({ x, section })) });
+  hullFromOffsets({ name: 'prism', stations: [0, 1, 2].map((x) => ({ x, section })), between: 'chords' });
 
 function clipped(section: SectionPoint[], height: number, slope: number) {
   const { rows, scratch } = prism(section);

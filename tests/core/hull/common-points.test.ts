@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { withCommonPoints } from '../../../core/hull/common-points.ts';
-import type { SectionPoint } from '../../../core/hull/hull.ts';
+import { fairSections } from '../../../core/hull/fair-sections.ts';
+import type { SectionPoint, Station } from '../../../core/hull/hull.ts';
 import { monotoneCubic } from '../../../core/hull/monotone-cubic.ts';
 
 const SEED = 3;
+
+/** Sections of equal counts, on their own edges. */
+const withCommonPoints = (stations: readonly Station[]) => fairSections(stations, 'chords');
 
 const girth = (section: readonly SectionPoint[]) =>
   section.slice(1).reduce((sum, [y, z], i) => sum + Math.hypot(y - section[i]![0], z - section[i]![1]), 0);
@@ -12,7 +15,7 @@ const girth = (section: readonly SectionPoint[]) =>
 const area = (section: readonly SectionPoint[]) =>
   section.slice(1).reduce((sum, [y, z], i) => sum + ((y + section[i]![0]) * (z - section[i]![1])) / 2, 0);
 
-describe('withCommonPoints', () => {
+describe('sections of equal point counts', () => {
   it('leaves sections of equal counts as they are', () => {
     const section: SectionPoint[] = [
       [0, 0],

@@ -63,7 +63,7 @@ describe('hullFromOffsets', () => {
         ],
       },
     ];
-    const hull = hullFromOffsets({ name: 'odd', stations });
+    const hull = hullFromOffsets({ name: 'odd', stations, between: 'chords' });
     expect(hull.rows.points).toBe(4);
     // The V of x = .5 keeps its area whatever points were laid on its edge.
     const at = hull.rows.count - 3;

@@ -1,0 +1,101 @@
+import type { FamilyLines } from './hull-family.ts';
+
+/** Kinds of boat that a usual hull is drawn for. */
+export const USUAL_CLASSES = ['C1', 'C2', 'C4', 'training'] as const;
+export type UsualClass = (typeof USUAL_CLASSES)[number];
+
+/** How truly the drawing of a class describes one boat of it, one standard deviation. */
+export interface UsualDoubt {
+  /** Volume under a given draft, relative. */
+  readonly volume: number;
+  /** Centre of buoyancy fore and aft, as a share of the length. */
+  readonly centre: number;
+  /** Height of keel or sheer at one place, metres. */
+  readonly heightM: number;
+  /** Breadth at a height, relative. */
+  readonly beam: number;
+}
+
+/**
+ * The doubt of a usual hull: an **estimate**, no published source. Drawing the family with its fullness fore and aft by
+ * ± 0.2, bottom flatness ± 15 %, bilge ± 10 %, flare ± 6 points, rocker ± 12 mm and depth ± 5 % spreads a single's draft by
+ * 6 mm, its trim by 8 mm and its waterline beam by 3 %.
+ */
+export const USUAL_DOUBT: UsualDoubt = { volume: 0.08, centre: 0.005, heightM: 0.004, beam: 0.035 };
+
+/** What a usual hull is drawn from. Metres; the depth amidships is the class's unless given. */
+export interface UsualNumbers {
+  readonly boatClass: UsualClass;
+  readonly lengthM: number;
+  /** Greatest beam, at the sheer. */
+  readonly beamM: number;
+  readonly depthM?: number | undefined;
+}
+
+/**
+ * What each class is filled in with. Length and mass: the class's greatest length and least mass (ICF canoe sprint
+ * rules: C1 5.20 m and 14 kg, C2 6.50 m and 20 kg, C4 9.00 m and 30 kg, here 10 cm under the length); beam and depth are common practice, no
+ * source, as is everything of the training single.
+ */
+export const USUAL_NUMBERS: Readonly<
+  Record<UsualClass, Required<UsualNumbers> & { readonly massKg: number }>
+> = {
+  C1: { boatClass: 'C1', lengthM: 5.2, beamM: 0.42, depthM: 0.27, massKg: 14 },
+  C2: { boatClass: 'C2', lengthM: 6.5, beamM: 0.45, depthM: 0.3, massKg: 20 },
+  C4: { boatClass: 'C4', lengthM: 8.9, beamM: 0.5, depthM: 0.35, massKg: 30 },
+  training: { boatClass: 'training', lengthM: 4.9, beamM: 0.82, depthM: 0.29, massKg: 19 },
+};
+
+type Shape = Omit<FamilyLines, 'lengthM' | 'beamM' | 'depthM'>;
+
+/**
+ * Shapes of the classes. The forebody is a little fuller than the afterbody, so that a median paddler whose knee is 17.5 cm
+ * behind the seat's mark floats the bow slightly up (common practice for the place of the knee, no source).
+ */
+const SHAPES: Readonly<Record<UsualClass, Shape>> = {
+  C1: {
+    bowRiseM: 0.035,
+    sternRiseM: 0.02,
+    rockerM: 0.03,
+    planFore: 2.6,
+    planAft: 2.2,
+    flatness: 3.2,
+    bilge: 2.3,
+    flare: 0.1,
+  },
+  C2: {
+    bowRiseM: 0.04,
+    sternRiseM: 0.025,
+    rockerM: 0.035,
+    planFore: 2.9,
+    planAft: 2.5,
+    flatness: 3.4,
+    bilge: 2.2,
+    flare: 0.1,
+  },
+  C4: {
+    bowRiseM: 0.045,
+    sternRiseM: 0.03,
+    rockerM: 0.045,
+    planFore: 3.3,
+    planAft: 2.9,
+    flatness: 3.6,
+    bilge: 2.2,
+    flare: 0.1,
+  },
+  training: {
+    bowRiseM: 0.06,
+    sternRiseM: 0.05,
+    rockerM: 0.035,
+    planFore: 2.7,
+    planAft: 2.3,
+    flatness: 4,
+    bilge: 2.4,
+    flare: 0.08,
+  },
+};
+
+/** The lines of a usual hull: the class's shape at the given length and beam. Metres. */
+export function usualLines({ boatClass, lengthM, beamM, depthM }: UsualNumbers): FamilyLines {
+  return { ...SHAPES[boatClass], lengthM, beamM, depthM: depthM ?? USUAL_NUMBERS[boatClass].depthM };
+}
