@@ -1,3 +1,4 @@
+import { PART_LIMITS } from '../parts/limits.ts';
 import type { Finding, SourceKind } from './finding.ts';
 import type { QuantityId } from './quantities.ts';
 
@@ -172,23 +173,70 @@ export const BANDS: readonly BandRule[] = [
   model('frontShare', 0.15, 0.5, 'frontFoot'),
   model('rearReach', null, 0, 'rearRest', { stopMax: 0.01 }),
   model('frontReach', null, 0, 'frontFoot', { stopMax: 0.01 }),
-  model('padInsideHull', 0, null, 'kneePad', { crews: single }),
   {
-    ...model('padInsideHull', -0.06, 0.02, 'kneePad', { crews: crew }),
+    ...model('padInsideHull', null, 0.02, 'kneePad', { crews: crew }),
     serves: ACROSS,
     source: 'common practice',
-    sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figures are this project's reading`,
+    sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figure is this project's reading`,
   },
+  because('padBevel', 'kneePad', {
+    max: PART_LIMITS.padBevel,
+    why: 'more would take the wood from under the recess’s side',
+  }),
   model('kneeInsideHull', 0, null, 'kneePad'),
-  model('restInsideHull', 0, null, 'rearRest'),
+  because('restBevel', 'rearRest', {
+    max: PART_LIMITS.restBevel,
+    why: 'more would take the wood from under the ball of the foot',
+  }),
+  because('padHolesToSkin', 'kneePad', {
+    min: PART_LIMITS.holeToSkin,
+    why: 'what a drill may be out by',
+    stopMin: 0,
+  }),
+  because('restHolesToSkin', 'rearRest', {
+    min: PART_LIMITS.holeToSkin,
+    why: 'what a drill may be out by',
+    stopMin: 0,
+  }),
+  because('padHolesOnBoard', 'kneePad', {
+    min: PART_LIMITS.holeOnBoard,
+    why: 'a bolt’s own width of board beside it',
+  }),
+  because('restHolesOnBoard', 'rearRest', {
+    min: PART_LIMITS.holeOnBoard,
+    why: 'a bolt’s own width of board beside it',
+  }),
+  because('padOverhang', 'kneePad', {
+    max: PART_LIMITS.padOverhang,
+    why: 'a turned pad’s corners carry no knee',
+    crews: single,
+  }),
+  {
+    ...model('padOverhang', null, PART_LIMITS.crewPadOverhang, 'kneePad', { crews: crew }),
+    source: 'common practice',
+    sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figure is this project's reading`,
+  },
+  because('restOverhang', 'rearRest', {
+    max: PART_LIMITS.restOverhang,
+    why: 'the foot bears on the middle half of the rest',
+  }),
+  because('footOverhang', 'frontFoot', {
+    max: PART_LIMITS.footOverhang,
+    why: 'a foot is rounder than its length and breadth',
+  }),
   model('footInsideHull', 0, null, 'frontFoot'),
   model('padToRest', 0.02, null, 'rearRest'),
   model('padToFrontHeel', 0.02, null, 'frontFoot'),
-  model('toNextSeat', 0.03, null, 'rearRest', { crews: crew }),
+  // Between whole blocks, a rest's sloping face included: a finger's breadth to get a foot in and out.
+  model('toNextSeat', 0.01, null, 'rearRest', { crews: crew }),
   model('bladeSpacing', 0.8, null, 'paddle', { crews: crew }),
   model('padTravel', 0, null, 'kneePad'),
   model('restTravel', 0, null, 'rearRest'),
   { ...model('offCentre', -0.01, 0.01, 'hull'), needsCrew: true },
+  because('boardInsideHull', 'hull', {
+    min: -PART_LIMITS.boardBevel,
+    why: 'what planing the board’s lower edge takes off',
+  }),
   model('leastFreeboard', 0.05, null, 'hull', { stopMin: 0.02 }),
 ];
 
@@ -200,6 +248,23 @@ function practice(
   crews?: readonly number[],
 ): BandRule {
   return { quantity, min, max, part, source: 'common practice', sourceText: PRACTICE, crews };
+}
+
+/** A limit of this project's, and in a few words what it rests on. */
+function because(
+  quantity: QuantityId,
+  part: Finding['part'],
+  {
+    min,
+    max,
+    why,
+    ...more
+  }: { min?: number; max?: number; why: string } & Pick<BandRule, 'stopMin' | 'crews'>,
+): BandRule {
+  return {
+    ...model(quantity, min ?? null, max ?? null, part, more),
+    sourceText: `this project's estimate: ${why}`,
+  };
 }
 
 function model(

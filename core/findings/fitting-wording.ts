@@ -164,40 +164,14 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
   padInsideHull: say(
     'Pad to the hull’s side',
     [
-      bySign('The pad rests partly on the hull.', 'The pad fits the hull.'),
-      bySign('The pad runs into the hull’s side.', 'The pad is close to the hull’s side.'),
+      'The pad rests on the hull’s side, or stands near it.',
+      'The pad reaches into the hull’s side.',
       'The pad does not rest on the hull as crew pads do.',
     ],
     [
-      'Your pad fits the boat.',
-      bySign('Your pad does not fit the boat here.', 'Your pad is close to the boat’s side.'),
+      'Your pad rests against the boat’s side.',
+      'Your pad does not fit the boat here.',
       'Your pad stands clear of the boat’s side.',
-    ],
-  ),
-  restInsideHull: say(
-    'Rear rest to the hull’s side',
-    [
-      'The rest fits the hull.',
-      bySign('The rest runs into the hull’s side.', 'The rest is close to the hull’s side.'),
-      '',
-    ],
-    [
-      'Your rest fits the boat.',
-      bySign('Your rest does not fit the boat here.', 'Your rest is close to the boat’s side.'),
-      '',
-    ],
-  ),
-  footInsideHull: say(
-    'Front foot to the hull’s side',
-    [
-      'The front foot fits the hull.',
-      bySign('The front foot runs into the hull’s side.', 'The front foot is close to the hull’s side.'),
-      '',
-    ],
-    [
-      'Your front foot fits.',
-      bySign('Your front foot touches the boat’s side.', 'Your front foot is close to the boat’s side.'),
-      '',
     ],
   ),
   padToRest: say(

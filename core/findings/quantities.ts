@@ -36,6 +36,8 @@ const boat = (unit: Unit, step: number, formula: string, source: string): Quanti
   step,
 });
 const fine = (definition: QuantityDefinition): QuantityDefinition => ({ ...definition, inMillimetres: true });
+/** A distance to the hull's inner face or through it, read in millimetres. */
+const clearance = (formula: string) => fine(seat('m', 1e-3, formula, HYDRO));
 const angle = (formula: string) => seat('rad', degree, formula, MODEL);
 
 /** Every quantity of a report by its id. The drawing, the table, findings and `evaluate` all use these. */
@@ -121,16 +123,39 @@ export const QUANTITIES = {
     MODEL,
   ),
   bladeAngle: seat('rad', degree / 2, 'blade turned against the shaft', 'as set'),
-  padInsideHull: seat('m', 1e-3, "least distance of the pad's corners to the hull's inner face", HYDRO),
+  padInsideHull: clearance("least distance of the pad's edges, from base to top, to the hull's inner face"),
+  padBevel: clearance('how far the hull’s inner face cuts into the pad, square to the skin'),
   kneeInsideHull: seat(
     'm',
     1e-3,
     "kneeling knee's side to the hull's inner face at its height and station",
     HYDRO,
   ),
-  restInsideHull: seat('m', 1e-3, "least distance of the rear rest's ends to the hull's inner face", HYDRO),
-  footInsideHull: seat('m', 1e-3, "least distance of the front foot's print to the hull's inner face", HYDRO),
-  padToRest: seat('m', 1e-3, 'least distance in plan between pad and rear rest', 'as set'),
+  restInsideHull: clearance(
+    "least distance of the rear rest's edges, from base to top, to the hull's inner face",
+  ),
+  restBevel: clearance('how far the hull’s inner face cuts into the rear rest, square to the skin'),
+  footInsideHull: clearance("least distance of what the front foot stands on to the hull's inner face"),
+  padHolesToSkin: clearance(
+    "least distance of the pad's bolts or screws, over their whole length, to the hull's inner face",
+  ),
+  restHolesToSkin: clearance(
+    "least distance of the rear rest's bolts or screws, over their whole length, to the hull's inner face",
+  ),
+  padHolesOnBoard: fine(
+    seat('m', 1e-3, "least distance of the pad's holes to the floorboard's edges", 'as set'),
+  ),
+  restHolesOnBoard: fine(
+    seat('m', 1e-3, "least distance of the rear rest's holes to the floorboard's edges", 'as set'),
+  ),
+  padOverhang: fine(seat('m', 1e-3, "how far the pad's base reaches over the floorboard's edge", 'as set')),
+  restOverhang: fine(
+    seat('m', 1e-3, "how far the rear rest's base reaches over the floorboard's edge", 'as set'),
+  ),
+  footOverhang: fine(
+    seat('m', 1e-3, "how far what the front foot stands on reaches over the floorboard's edge", 'as set'),
+  ),
+  padToRest: seat('m', 1e-3, 'least distance in plan between the bases of pad and rear rest', 'as set'),
   padToFrontHeel: seat('m', 1e-3, 'least distance in plan between pad and front foot', 'as set'),
   padTravel: seat('m', 1e-3, "how far the knee's place is inside the hardware's travel", 'as set'),
   restTravel: seat('m', 1e-3, "how far the rest's place is inside the hardware's travel", 'as set'),
@@ -141,7 +166,7 @@ export const QUANTITIES = {
   toNextSeat: seat(
     'm',
     1e-3,
-    'least distance in plan from the rear rest to the next paddler’s pad and front foot',
+    'least distance in plan from the rear rest’s base to the next paddler’s pad and front foot',
     'as set',
   ),
   bladeSpacing: seat(
@@ -172,6 +197,14 @@ export const QUANTITIES = {
   totalMass: boat('kg', 0.1, 'boat, fittings, crew and paddles', 'as set'),
   boatLength: boat('m', 1e-3, 'between the hull’s ends', 'as given'),
   boatMass: boat('kg', 0.1, 'hull with fixed gear', 'as given'),
+  boardInsideHull: fine(
+    boat(
+      'm',
+      1e-3,
+      'least distance of the floorboard, over its length and thickness, to the hull’s inner face',
+      HYDRO,
+    ),
+  ),
 } as const satisfies Record<string, QuantityDefinition>;
 
 export type QuantityId = keyof typeof QUANTITIES;

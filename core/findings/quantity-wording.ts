@@ -2,11 +2,13 @@ import { BOAT_WORDING } from './boat-wording.ts';
 import { FITTING_WORDING } from './fitting-wording.ts';
 import { POSTURE_WORDING } from './posture-wording.ts';
 import type { QuantityId } from './quantities.ts';
+import { ROOM_WORDING } from './room-wording.ts';
 import type { Wording } from './wording.ts';
 
 /** Wording of every quantity that a band judges. */
 export const WORDING: Partial<Record<QuantityId, Wording>> = {
   ...FITTING_WORDING,
+  ...ROOM_WORDING,
   ...POSTURE_WORDING,
   ...BOAT_WORDING,
 };
@@ -35,6 +37,7 @@ export const NAMES: Partial<Record<QuantityId, string>> = {
   paddleDifference: 'Length by the stance more than by stature',
   handShare: 'Lower hand’s place, share of the paddle',
   handAboveNeck: 'Lower hand above the blade’s neck',
+  restInsideHull: 'Rear rest to the hull’s side',
   catchReach: 'Lower hand ahead of the knee at the catch',
   handOverGunwale: 'Lower hand over the gunwale at mid-drive',
   handOverWater: 'Lower hand over the water at mid-drive',

@@ -16,6 +16,8 @@ const LOWER: SignWords = { under: '{v} lower' };
 const SIDES: SignWords = { under: '{v} to the right', over: '{v} to the left' };
 const FORWARD: SignWords = { under: '{v} forward of it' };
 const OFF_SIDE: SignWords = { under: '{v} to the off side' };
+const OUTSIDE: SignWords = { under: '{v} outside' };
+const TO_SPARE: SignWords = { under: 'none, {v} to spare' };
 const OTHER_WAY: SignWords = { under: '{v} the other way' };
 
 /** Quantities whose sign would need thinking: the minus is said in words. */
@@ -49,11 +51,19 @@ const SIGN_WORDS: Partial<Record<QuantityId, SignWords>> = {
   kneeInsideHull: INTO,
   restInsideHull: INTO,
   footInsideHull: INTO,
+  boardInsideHull: INTO,
+  padHolesToSkin: INTO,
+  restHolesToSkin: INTO,
+  padHolesOnBoard: OUTSIDE,
+  restHolesOnBoard: OUTSIDE,
+  padOverhang: TO_SPARE,
+  restOverhang: TO_SPARE,
+  footOverhang: TO_SPARE,
   padToRest: OVERLAP,
   padToFrontHeel: OVERLAP,
   toNextSeat: OVERLAP,
-  padTravel: { under: '{v} outside' },
-  restTravel: { under: '{v} outside' },
+  padTravel: OUTSIDE,
+  restTravel: OUTSIDE,
 };
 
 /** A value with its unit and without a sign to think about: `8 mm lower`, `3 mm to the right`, `none, 4° to spare`. */

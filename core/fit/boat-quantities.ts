@@ -14,6 +14,7 @@ export function boatQuantities(
   const values: Partial<Record<QuantityId, number | null>> = {
     boatLength: state.hull.length,
     boatMass: state.boat.massKg,
+    boardInsideHull: state.boardRoom.least,
     trimCatch: atCatch.kind === 'afloat' ? atCatch.bowOverStern : null,
   };
   if (ready.kind === 'afloat') {

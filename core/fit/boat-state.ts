@@ -7,6 +7,7 @@ import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import { shellCentre } from '../hull/shell-centre.ts';
 import type { Phase } from '../stance/stance.ts';
 import { toRadians } from '../units/angle.ts';
+import { type BoardRoom, boardRoom } from './board-room.ts';
 import type { Boat } from './boat-schema.ts';
 import type { Fit } from './fit-schema.ts';
 import type { SeatState } from './seat-state.ts';
@@ -22,6 +23,8 @@ export interface BoatState {
   readonly ownMass: PointMass;
   readonly density: number;
   readonly heel: number;
+  /** How the floorboard fits the hull. */
+  readonly boardRoom: BoardRoom;
 }
 
 /** Builds the hull of a fit's boat and what else floating it needs. Costly part; keep it while the boat is the same. */
@@ -37,6 +40,7 @@ export function boatState(
     ownMass: { mass: boat.massKg, x: centre.x, y: 0, z: centre.z },
     density: waterDensity(fit.water),
     heel: toRadians(fit.heelDeg),
+    boardRoom: boardRoom(boat.floorboard, hull, boat.skinM),
   };
 }
 

@@ -1,5 +1,7 @@
 import type { Quantity } from '../findings/finding.ts';
-import { frontFootOutline, padOutline, planClearance, restOutline } from './fitting-outlines.ts';
+import { footprintOf } from '../parts/part.ts';
+import { footShape, padShape, restShape } from '../parts/part-shapes.ts';
+import { planClearance } from '../parts/plan-clearance.ts';
 import type { SeatState } from './seat-state.ts';
 
 /**
@@ -33,11 +35,12 @@ export function neighbourQuantities(seats: readonly (SeatState | null)[]): Quant
   return quantities;
 }
 
-/** Least distance in plan between one paddler's rear rest and the next one's pad and front foot, metres. */
+/** Least distance in plan between the base of one paddler's rear rest and the next one's pad and front foot, metres. */
 function roomBetween(ahead: SeatState, behind: SeatState): number {
-  const rest = restOutline(ahead.seat.rearRest, ahead.frame);
-  const pad = padOutline(behind.seat.kneePad, behind.frame);
-  const foot = frontFootOutline(behind.seat.frontFoot, behind.body.lengths.footLength.value, behind.frame);
+  const { seat, frame, body } = behind;
+  const rest = footprintOf(restShape(ahead.seat.rearRest, ahead.frame));
+  const pad = footprintOf(padShape(seat.kneePad, frame));
+  const foot = footprintOf(footShape(seat.frontFoot, body.lengths.footLength.value, frame));
   return Math.min(planClearance(rest, pad), planClearance(rest, foot));
 }
 

@@ -1,4 +1,5 @@
 import { bodyOfAthlete } from '../body/body-of-athlete.ts';
+import type { SeatFrame } from '../frame/mirror.ts';
 import type { Part } from '../parts/part.ts';
 import { type SeatParts, seatParts } from '../parts/seat-parts.ts';
 import type { Boat } from './boat-schema.ts';
@@ -22,16 +23,16 @@ export function partsOf(fit: Fit): Part[] {
   });
 }
 
-/** The parts of seat `index` of a boat for a foot of known length, metres. */
+/** The parts of seat `index` of a boat for a foot of known length, metres; `frame` where it is known already. */
 export function partsOfSeat(
-  boat: Boat,
+  boat: Pick<Boat, 'floorboard' | 'hardware' | 'seats'>,
   seat: Pick<Seat, 'kneePad' | 'rearRest' | 'frontFoot' | 'side' | 'kneels'>,
-  more: { index: number; footLength: number; boltM?: number },
+  more: { index: number; footLength: number; frame?: SeatFrame; boltM?: number },
 ): SeatParts {
   const { padHolePitchM, restHolePitchM } = boat.hardware;
   return seatParts(seat, {
     seat: more.index,
-    frame: seatFrame(boat, seat, more.index),
+    frame: more.frame ?? seatFrame(boat, seat, more.index),
     footLength: more.footLength,
     board: boat.floorboard,
     padHolePitchM,

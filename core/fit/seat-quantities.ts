@@ -1,16 +1,16 @@
 import type { Quantity } from '../findings/finding.ts';
 import { QUANTITIES, type QuantityId } from '../findings/quantities.ts';
 import { toPaddlerFrame } from '../frame/mirror.ts';
-import type { BoatPoint } from '../frame/vec3.ts';
 import type { Hull } from '../hull/hull.ts';
 import { innerHalfBreadth } from '../hull/inner-half-breadth.ts';
+import type { SeatParts } from '../parts/seat-parts.ts';
 import { lengthsOf } from '../stance/contacts.ts';
 import { excessOf, legChains } from '../stance/reach.ts';
 import type { Stance } from '../stance/stance.ts';
 import { toRadians } from '../units/angle.ts';
 import type { Boat } from './boat-schema.ts';
-import { frontFootOutline, padOutline, planClearance, restOutline } from './fitting-outlines.ts';
-import { insideHull } from './inside-hull.ts';
+import { partClearances } from './part-clearances.ts';
+import { partsOfSeat } from './parts-of.ts';
 import type { SeatState } from './seat-state.ts';
 
 type Values = Partial<Record<QuantityId, number>>;
@@ -25,7 +25,8 @@ export function seatQuantities(
     ...asSet(state, place.boat, index),
     ...postureValues(state),
     ...loadValues(state),
-    ...clearances(state, place),
+    kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
+    ...partClearances(partsOfState(state, index, place.boat), place),
   };
   return listed(values, state, index);
 }
@@ -33,6 +34,10 @@ export function seatQuantities(
 /** Those of them that a posture moves while body and fittings stay: angles, centre of mass, how the weight rests. */
 export function postureQuantities(state: SeatState, index: number): Quantity[] {
   return listed({ ...postureValues(state), ...loadValues(state) }, state, index);
+}
+
+function partsOfState({ seat, frame, body }: SeatState, index: number, boat: Boat): SeatParts {
+  return partsOfSeat(boat, seat, { index, frame, footLength: body.lengths.footLength.value });
 }
 
 function listed(values: Values, state: SeatState, index: number): Quantity[] {
@@ -124,24 +129,6 @@ function loadValues({ support }: SeatState): Values {
     frontLoad: support.loadsN.frontFoot,
     supportMargin: support.margin,
     padPressure: support.padPressurePa,
-  };
-}
-
-function clearances(
-  { seat, body, frame, stances }: SeatState,
-  { boat, hull }: { boat: Boat; hull: Hull },
-): Values {
-  const pad = padOutline(seat.kneePad, frame);
-  const rest = restOutline(seat.rearRest, frame);
-  const foot = frontFootOutline(seat.frontFoot, body.lengths.footLength.value, frame);
-  const inside = (outline: readonly BoatPoint[]) => insideHull(outline, hull, boat.skinM);
-  return {
-    padInsideHull: inside(pad),
-    kneeInsideHull: kneeInsideHull(stances.ready, { boat, hull }, body.lengths.kneeRadius.value),
-    restInsideHull: inside(rest),
-    footInsideHull: inside(foot),
-    padToRest: planClearance(pad, rest),
-    padToFrontHeel: planClearance(pad, foot),
   };
 }
 

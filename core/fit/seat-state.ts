@@ -29,7 +29,11 @@ export interface SeatState extends SeatInput {
 }
 
 /** Where the frame of seat `index` stands in the boat: metres, boat frame, y toward the kneeling side. */
-export function seatFrame(boat: Boat, seat: Pick<Seat, 'side' | 'kneels'>, index: number): SeatFrame {
+export function seatFrame(
+  boat: Pick<Boat, 'seats' | 'floorboard'>,
+  seat: Pick<Seat, 'side' | 'kneels'>,
+  index: number,
+): SeatFrame {
   const stationX = boat.seats[index]?.stationM ?? 0;
   return {
     stationX,

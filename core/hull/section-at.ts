@@ -13,12 +13,17 @@ export interface LoftedSection {
  * frame. Same surface that is integrated: what is drawn is what floats.
  */
 export function loftedSection(hull: Hull, x: number): LoftedSection {
+  const { points } = hull.loft;
+  return loftedInto(hull, x, { y: new Float64Array(points), z: new Float64Array(points) });
+}
+
+/** The same into arrays that are there already, one value for each point of a section; the result is those arrays. */
+export function loftedInto(hull: Hull, x: number, { y, z }: LoftedSection): LoftedSection {
   const { loft, scratch } = hull;
   const at = Math.min(hull.foreX, Math.max(hull.aftX, x));
   let i = 0;
   while (i < loft.count - 2 && loft.x[i + 1]! <= at) i++;
   const share = (at - loft.x[i]!) / (loft.x[i + 1]! - loft.x[i]!);
-  const [y, z] = [new Float64Array(loft.points), new Float64Array(loft.points)];
   loftSection(loft, [i, share], { y, z, slopeY: scratch.slopeY, slopeZ: scratch.slopeZ, at: 0 });
   return { y, z };
 }

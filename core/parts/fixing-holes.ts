@@ -1,5 +1,5 @@
 import { type Board, boardHalfWidthAt, boardTopAt } from './board.ts';
-import { type FixingHole, inPart, onPart, type PartPlace, type PartShape } from './part.ts';
+import { type FixingHole, inPart, onPart, type PartPlace, type PartShape, type PlanPoint } from './part.ts';
 
 /** Wood left between a bolt and the edge of its block, metres: three diameters of a 6 mm bolt (common practice). */
 const EDGE = 0.02;
@@ -27,12 +27,6 @@ export interface Fixed {
   readonly place: PartPlace;
   readonly shape: PartShape;
   readonly board: Board;
-}
-
-/** A place in plan, boat frame, metres. */
-export interface PlanPoint {
-  readonly x: number;
-  readonly y: number;
 }
 
 /**

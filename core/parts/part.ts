@@ -6,6 +6,12 @@ export const PART_NAMES = ['kneePad', 'rearRest', 'frontFoot'] as const;
 /** A part by its name. */
 export type PartName = (typeof PART_NAMES)[number];
 
+/** A place in plan, metres, boat frame. */
+export interface PlanPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
 /** A fixing hole as a straight cylinder over the whole length of its bolt or screw. Boat frame, metres. */
 export interface FixingHole {
   /** Lower end: the underside of the head below the floorboard. */
@@ -73,17 +79,14 @@ const EDGES: readonly (readonly [number, number])[] = [0, 1, 2, 3].flatMap((k) =
 });
 
 /** A place in a part's own frame (x along its axis, y to port) as a place in plan of the boat frame, metres. */
-export function onPart({ x, y, turn }: PartPlace, along: number, across: number): { x: number; y: number } {
+export function onPart({ x, y, turn }: PartPlace, along: number, across: number): PlanPoint {
   const cos = Math.cos(turn);
   const sin = Math.sin(turn);
   return { x: x + along * cos - across * sin, y: y + along * sin + across * cos };
 }
 
 /** The inverse of `onPart`: a place in plan in the part's own frame, metres. */
-export function inPart(
-  { x, y, turn }: PartPlace,
-  at: { readonly x: number; readonly y: number },
-): { along: number; across: number } {
+export function inPart({ x, y, turn }: PartPlace, at: PlanPoint): { along: number; across: number } {
   const [dx, dy] = [at.x - x, at.y - y];
   return {
     along: dx * Math.cos(turn) + dy * Math.sin(turn),
@@ -119,12 +122,18 @@ export function solidPart(
   return { ...name, vertices, faces: FACES, edges: EDGES, holes: [], place, shape };
 }
 
-/** The four corners of a part's base. */
-export function baseOf({ vertices }: Part): BoatPoint[] {
-  return vertices.slice(0, 4);
+/** Corners of a part's base in plan: fore port, fore starboard, aft starboard, aft port. Metres, boat frame. */
+export function footprintOf({ place, shape }: Pick<Part, 'place' | 'shape'>): PlanPoint[] {
+  const { half, baseFore, baseAft } = shape;
+  return [
+    onPart(place, baseFore, half),
+    onPart(place, baseFore, -half),
+    onPart(place, baseAft, -half),
+    onPart(place, baseAft, half),
+  ];
 }
 
-/** The four corners of a part's top. */
-export function topOf({ vertices }: Part): BoatPoint[] {
+/** The four corners of a part's top, in the same order. */
+export function topOf({ vertices }: Pick<Part, 'vertices'>): BoatPoint[] {
   return vertices.slice(4);
 }

@@ -1,15 +1,7 @@
 import type { SeatFrame } from '../frame/mirror.ts';
 import type { Board } from './board.ts';
-import {
-  BOLT_CLEARANCE,
-  boltsAcross,
-  type Fixed,
-  holeAt,
-  PILOT,
-  type PlanPoint,
-  screwsAt,
-} from './fixing-holes.ts';
-import { type FixingHole, type Part, solidPart } from './part.ts';
+import { BOLT_CLEARANCE, boltsAcross, type Fixed, holeAt, PILOT, screwsAt } from './fixing-holes.ts';
+import { type FixingHole, type Part, type PlanPoint, solidPart } from './part.ts';
 import {
   type FootSizes,
   footShape,

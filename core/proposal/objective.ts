@@ -35,6 +35,7 @@ const NOT_PLACED: readonly string[] = [
   'recessDepth',
   'boatLength',
   'boatMass',
+  'boardInsideHull',
 ];
 
 /** Findings that a proposal works on: those that placing fittings can change. */

@@ -1,9 +1,11 @@
 import type { Boat } from '../fit/boat-schema.ts';
-import { frontFootOutline, padOutline, REST_DEPTH, restOutline } from '../fit/fitting-outlines.ts';
-import { insideHull } from '../fit/inside-hull.ts';
+import { type PartRoom, partRoom } from '../fit/part-clearances.ts';
+import { partsOfSeat } from '../fit/parts-of.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
 import type { Hull } from '../hull/hull.ts';
-import { toRadians } from '../units/angle.ts';
+import { innerSkin } from '../hull/inner-skin.ts';
+import { PART_LIMITS } from '../parts/limits.ts';
+import { footprintOf, type PartName } from '../parts/part.ts';
 import type { SeatSetting } from './usual-setting.ts';
 
 /** Where a seat's fittings must find room. Metres. */
@@ -14,8 +16,11 @@ export interface Place {
   readonly footLength: number;
 }
 
-/** Room that a first setting leaves to the hull's inner face: 95 % of placing to 2 mm and turning to 1.5°. */
+/** Room that a first setting leaves to every limit, metres: 95 % of placing to 2 mm and turning to 1.5°. */
 const ROOM = 0.006;
+
+/** And to the limits of holes and overhangs, which are marked on the board itself. */
+const MARKED = 0.002;
 
 /** How far inside the hull's face a crew's pad stands at most: it rests partly on the hull (this project's reading). */
 const PAD_ON_HULL = 0.013;
@@ -23,42 +28,98 @@ const PAD_ON_HULL = 0.013;
 /** A crew's knee goes no farther to the side than this for it, metres: well inside its band of 4 to 12 cm. */
 const FARTHEST_KNEE = 0.095;
 
-/** Share of a rest's width in its middle that the foot bears on and that needs floor under it (estimate). */
-const BEARING_HALF = 0.5;
-
 /** Places across are tried in steps of a millimetre. */
 const STEP = 0.001;
 
 /**
- * A setting brought onto the floorboard, inside the hull and into the hardware's holes. Rear rest and front foot stand on the
- * floor, between its ends and sides (a rest at least with the half that bears); nothing stands in the hull's face; a pad may
- * overhang the floor's side, and a crew's is brought out to rest partly on the hull. What finds no room stands where there is
- * most: the findings then say so.
+ * A setting brought onto the floorboard, inside the hull and into the hardware's holes: every part within the limits of
+ * `PART_LIMITS`, base, top and holes, and a crew's pad brought out to rest partly on the hull. What finds no room stands where
+ * there is most: the findings then say so.
  */
 export function inBoat(setting: SeatSetting, place: Place): SeatSetting {
-  const { kneePad, rearRest, frontFoot } = alongFloor(setting, place);
-  return {
-    ...setting,
-    kneePad: padInBoat(kneePad, place),
-    rearRest: restInBoat(rearRest, place),
-    frontFoot: footInBoat(frontFoot, place),
-  };
+  const along = alongFloor(setting, place);
+  const pad = padInBoat(along, place);
+  const rest = movedOut(pad, 'rearRest', (outM) => restRoom(pad, outM, place));
+  return movedOut(rest, 'frontFoot', (outM) => footRoom(rest, outM, place));
 }
 
 /** Front foot and rear rest between the floorboard's ends, pad and rest in the hardware's holes. */
-function alongFloor({ kneePad, rearRest, frontFoot }: SeatSetting, { boat, frame, footLength }: Place) {
+function alongFloor(setting: SeatSetting, place: Place): SeatSetting {
+  const { kneePad, rearRest, frontFoot } = setting;
+  const { boat, frame, footLength } = place;
   const { hardware, floorboard } = boat;
-  const turn = toRadians(rearRest.turnDeg);
-  const behindRest = REST_DEPTH * Math.cos(turn) + (rearRest.widthM / 2) * Math.abs(Math.sin(turn));
+  const rest = partsIn(setting, place).rearRest;
+  const behindRest = rest.place.x - Math.min(...footprintOf(rest).map(({ x }) => x));
   const restFarthest = frame.stationX - floorboard.aftEndXM - behindRest;
   const footFarthest = floorboard.foreEndXM - frame.stationX - footLength;
   const [near, far] = hardware.restTravelM;
   const restTravel = [near, Math.min(far, restFarthest)] as const;
   return {
+    ...setting,
     kneePad: { ...kneePad, aftM: inHole(kneePad.aftM, hardware.padTravelM, hardware.padHolePitchM) },
     rearRest: { ...rearRest, aftM: inHole(rearRest.aftM, restTravel, hardware.restHolePitchM) },
     frontFoot: { ...frontFoot, forwardM: Math.min(frontFoot.forwardM, footFarthest) },
   };
+}
+
+function partsIn(setting: SeatSetting, { boat, frame, footLength }: Place) {
+  return partsOfSeat(boat, setting, { index: 0, frame, footLength });
+}
+
+/** The same setting with one part's place across set. */
+function atOut<P extends PartName>(setting: SeatSetting, part: P, outM: number): SeatSetting {
+  return { ...setting, [part]: { ...setting[part], outM } };
+}
+
+/** The room of one part of a setting where it stands at another place across. */
+function roomAt(
+  setting: SeatSetting,
+  part: PartName,
+  { outM, place }: { outM: number; place: Place },
+): PartRoom {
+  const { hull, boat } = place;
+  const tried = partsIn(atOut(setting, part, outM), place)[part];
+  return partRoom(tried, { skin: innerSkin(hull, boat.skinM), board: boat.floorboard });
+}
+
+/** What is left of a part's room within its limits, metres; negative outside them. Ends of the board are left to `alongFloor`. */
+function left(room: PartRoom, limits: { bevel: number; overhang: number }): number {
+  return Math.min(
+    room.insideHull + limits.bevel - ROOM,
+    room.holesToSkin - PART_LIMITS.holeToSkin - MARKED,
+    room.holesOnBoard - PART_LIMITS.holeOnBoard - MARKED,
+    room.onBoard + limits.overhang - MARKED,
+  );
+}
+
+function padInBoat(setting: SeatSetting, place: Place): SeatSetting {
+  const crew = place.boat.seats.length > 1;
+  const overhang = crew ? PART_LIMITS.crewPadOverhang : PART_LIMITS.padOverhang;
+  const roomOf = (outM: number) => roomAt(setting, 'kneePad', { outM, place });
+  const inLimits = (outM: number) => left(roomOf(outM), { bevel: PART_LIMITS.padBevel, overhang });
+  const found = firstWithRoom(inLimits, setting.kneePad.outM);
+  const outM = crew ? ontoHull((at) => roomOf(at).insideHull, inLimits, found) : found;
+  return atOut(setting, 'kneePad', outM);
+}
+
+function restRoom(setting: SeatSetting, outM: number, place: Place): number {
+  const { restBevel: bevel, restOverhang: overhang } = PART_LIMITS;
+  return left(roomAt(setting, 'rearRest', { outM, place }), { bevel, overhang });
+}
+
+/** A foot is not cut to the hull: it keeps its room whole. */
+function footRoom(setting: SeatSetting, outM: number, place: Place): number {
+  const { footOverhang: overhang } = PART_LIMITS;
+  return left(roomAt(setting, 'frontFoot', { outM, place }), { bevel: 0, overhang });
+}
+
+/** A part at the first place across with room. */
+function movedOut(
+  setting: SeatSetting,
+  part: 'rearRest' | 'frontFoot',
+  room: (outM: number) => number,
+): SeatSetting {
+  return atOut(setting, part, firstWithRoom(room, setting[part].outM));
 }
 
 /** The hole (or millimetre) nearest to `at` within a travel; the nearer end of a travel that holds no hole. */
@@ -68,36 +129,6 @@ function inHole(at: number, travel: readonly [number, number], pitch: number | n
   const [least, most] = [Math.ceil(low / grain - 1e-6), Math.floor(high / grain + 1e-6)];
   if (least > most) return Math.min(high, Math.max(low, at));
   return grain * Math.min(most, Math.max(least, Math.round(at / grain)));
-}
-
-function padInBoat(pad: SeatSetting['kneePad'], { boat, hull, frame }: Place): SeatSetting['kneePad'] {
-  const toHull = (outM: number) => insideHull(padOutline({ ...pad, outM }, frame), hull, boat.skinM);
-  const outM =
-    boat.seats.length > 1
-      ? ontoHull(toHull, pad.outM)
-      : firstWithRoom((tried) => toHull(tried) - ROOM, pad.outM);
-  return { ...pad, outM };
-}
-
-function restInBoat(rest: SeatSetting['rearRest'], { boat, hull, frame }: Place): SeatSetting['rearRest'] {
-  const room = (outM: number) => {
-    const toHull = insideHull(restOutline({ ...rest, outM }, frame), hull, boat.skinM);
-    const toFloorSide = boat.floorboard.widthM / 2 - Math.abs(outM) - BEARING_HALF * (rest.widthM / 2);
-    return Math.min(toHull - ROOM, toFloorSide);
-  };
-  return { ...rest, outM: firstWithRoom(room, rest.outM) };
-}
-
-function footInBoat(
-  foot: SeatSetting['frontFoot'],
-  { boat, hull, frame, footLength }: Place,
-): SeatSetting['frontFoot'] {
-  const room = (outM: number) => {
-    const print = frontFootOutline({ ...foot, outM }, footLength, frame);
-    const toFloorSide = boat.floorboard.widthM / 2 - Math.max(...print.map(({ y }) => Math.abs(y)));
-    return Math.min(insideHull(print, hull, boat.skinM) - ROOM, toFloorSide);
-  };
-  return { ...foot, outM: firstWithRoom(room, foot.outM) };
 }
 
 /**
@@ -115,9 +146,13 @@ function firstWithRoom(room: (outM: number) => number, from: number): number {
   return best.at;
 }
 
-/** A crew's pad brought out until it rests partly on the hull, as far as the knee may go. */
-function ontoHull(toHull: (outM: number) => number, from: number): number {
+/** A crew's pad brought out until it rests partly on the hull, as far as its limits and the knee's allow. */
+function ontoHull(
+  toHull: (outM: number) => number,
+  inLimits: (outM: number) => number,
+  from: number,
+): number {
   let at = from;
-  while (at < FARTHEST_KNEE - STEP / 2 && toHull(at) > PAD_ON_HULL) at += STEP;
+  while (at < FARTHEST_KNEE - STEP / 2 && toHull(at) > PAD_ON_HULL && inLimits(at + STEP) >= 0) at += STEP;
   return at;
 }

@@ -33,8 +33,18 @@ export function cautionSentence(caution: SetOutCaution, units: SheetUnits): stri
       return `In this boat ${THE[caution.fitting]} stands on rails ${length(caution.apartMm)} apart with holes of ${length(caution.holeMm)}: bolt it in their lines, not where this sheet has its holes. Heights here count from the floorboard; cut the block lower by the rails’ ${length(caution.heightMm)}.`;
     case 'floor-not-level':
       return `The floorboard under ${THE[caution.part]} lies ${length(Math.abs(caution.byMm))} ${caution.byMm > 0 ? 'higher' : 'lower'} than at the seat’s mark. Heights here count from the mark: make that part so much ${caution.byMm > 0 ? 'lower' : 'higher'}.`;
-    case 'into-hull':
-      return `By the hull’s measurements ${THE[caution.fitting]} reaches ${length(caution.byMm)} into the hull’s side. Offer it up and scribe it to the side; do not force it.`;
+    case 'bevel':
+      return `By the hull’s measurements the hull’s side cuts ${length(caution.byMm)} into ${THE[caution.fitting]}. Offer it up and cut its base to the side; do not force it.`;
+    case 'foot-in-hull':
+      return `By the hull’s measurements the front foot reaches ${length(caution.byMm)} into the hull’s side. Ask the coach for another place.`;
+    case 'hole-at-skin':
+      return caution.roomMm < 0
+        ? `Do not drill as drawn: a fixing of ${THE[caution.fitting]} would go ${length(-caution.roomMm)} into the hull’s skin. Ask the coach for another place or fixing.`
+        : `A fixing of ${THE[caution.fitting]} ends ${length(caution.roomMm)} from the hull’s skin. Look beneath before drilling and set the depth stop.`;
+    case 'overhang':
+      return `${capital(THE[caution.part])} overhangs the floorboard’s edge by ${length(caution.byMm)}. Pack it up from the hull there, or widen the board.`;
+    case 'board-in-hull':
+      return `By their measurements the floorboard reaches ${length(caution.byMm)} into the hull’s skin. Measure board and hull again before building on it.`;
     case 'knee-estimated':
       return `Measure the knee, bent, across its knuckles. The recess is drawn for ${length(caution.breadthMm)} ± ${length(caution.doubtMm)}, estimated from the body; nobody has measured it.`;
     case 'thin-wall':
@@ -59,3 +69,5 @@ export function cautionSentence(caution: SetOutCaution, units: SheetUnits): stri
       return 'No non-slip face is planned under the front foot; wet feet will slide.';
   }
 }
+
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

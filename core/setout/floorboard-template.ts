@@ -1,3 +1,4 @@
+import { boardEnds, boardHalfWidthAt, boardStations } from '../parts/board.ts';
 import { type BlockFrame, toFloor } from './block-frame.ts';
 import { footPrint } from './foot-print.ts';
 import { padCorners } from './pad-block.ts';
@@ -26,14 +27,14 @@ const MARK_OVERRUN_MM = 5;
  */
 export function floorboardTemplate(out: SeatSetOut): TemplateDrawing {
   const shapes = [...holeShapes(out), ...standing(out)];
-  const half = millimetres(out.work.boat.floorboard.widthM) / 2;
+  const half = millimetres(boardHalfWidthAt(out.work.boat.floorboard, out.work.frame.stationX));
   const [aft, fore] = extent(out, shapes);
   return {
     id: 'floorboard',
     title: 'Floorboard: drilling',
     seen: 'seen from above, bow to the right, port side up',
     shapes: [
-      ...boardEdges(out, { aft, fore, half }),
+      ...boardSides(out, { aft, fore }),
       line('centreline', [aft, 0], [fore, 0]),
       line('centreMark', [0, -half - MARK_OVERRUN_MM], [0, half + MARK_OVERRUN_MM]),
       words('M', [2.5, 2.5]),
@@ -66,18 +67,20 @@ function extent({ work }: SeatSetOut, shapes: readonly TemplateShape[]): [aft: n
 }
 
 /** The two long edges, and an end where the board ends inside the drawing. */
-function boardEdges(
-  { work }: SeatSetOut,
-  { aft, fore, half }: { aft: number; fore: number; half: number },
-): TemplateShape[] {
+function boardSides({ work }: SeatSetOut, { aft, fore }: { aft: number; fore: number }): TemplateShape[] {
   const { floorboard } = work.boat;
-  const ends = [floorboard.aftEndXM, floorboard.foreEndXM].map((x) => millimetres(x - work.frame.stationX));
+  const { stationX } = work.frame;
+  const halfAt = (x: number) => millimetres(boardHalfWidthAt(floorboard, x / 1000 + stationX));
+  const within = (x: number) => x >= aft - 1e-6 && x <= fore + 1e-6;
+  const bends = boardStations(floorboard)
+    .map((x) => millimetres(x - stationX))
+    .filter(within);
+  const side = [...new Set([aft, ...bends, fore])].map((x): MillimetrePoint => [x, halfAt(x)]);
+  const ends = boardEnds(floorboard).map((x) => millimetres(x - stationX));
   return [
-    line('outline', [aft, half], [fore, half]),
-    line('outline', [aft, -half], [fore, -half]),
-    ...ends
-      .filter((x) => x >= aft - 1e-6 && x <= fore + 1e-6)
-      .map((x) => line('outline', [x, -half], [x, half])),
+    line('outline', ...side),
+    line('outline', ...side.map(([x, y]): MillimetrePoint => [x, -y])),
+    ...ends.filter(within).map((x) => line('outline', [x, -halfAt(x)], [x, halfAt(x)])),
   ];
 }
 

@@ -1,13 +1,11 @@
-import { FOOT_BREADTH_OVER_LENGTH } from '../fit/fitting-outlines.ts';
-import { otherSide, type Side, sideSign } from '../frame/mirror.ts';
+import { otherSide, type Side } from '../frame/mirror.ts';
 import { toRadians } from '../units/angle.ts';
 import type { BlockFrame } from './block-frame.ts';
-import { floorPointOf, type SeatWork } from './seat-work.ts';
+import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
+import { blockFrame, workParts } from './work-parts.ts';
 
-/** Wood left ahead of the toes and behind the heel of a wedge, millimetres (this project's choice). */
-const WEDGE_MARGIN_MM = 10;
 /** A wedge thinner than this at its thin end is planed away to nothing, millimetres. */
 const THINNEST_MM = 1;
 
@@ -41,23 +39,20 @@ export type FrontWedge =
     };
 
 /** Place and size of a seat's front foot. */
-export function frontFootPlace({ seat, body, frame }: SeatWork): FrontFootPlace {
-  const { frontFoot } = seat;
-  const wedge = toRadians(frontFoot.wedgeDeg);
+export function frontFootPlace(work: SeatWork): FrontFootPlace {
+  const { seat, body, frame } = work;
+  const part = workParts(work).frontFoot;
   const length = millimetres(body.lengths.footLength.value);
-  const heelHeight = millimetres(frontFoot.heightM);
+  const heelHeight = millimetres(seat.frontFoot.heightM);
   return {
-    place: {
-      origin: floorPointOf(frontFoot.forwardM, frontFoot.outM, frame.side),
-      turn: -toRadians(frontFoot.toeOutDeg) * sideSign(frame.side),
-    },
+    place: blockFrame(part, work),
     foot: otherSide(frame.side),
     length,
-    breadth: length * FOOT_BREADTH_OVER_LENGTH,
+    breadth: millimetres(2 * part.shape.half),
     heelToBall: millimetres(body.lengths.heelToBall.value),
     heelHeight,
-    toeHeight: heelHeight + length * Math.sin(wedge),
-    run: length * Math.cos(wedge),
+    toeHeight: heelHeight + length * Math.sin(toRadians(seat.frontFoot.wedgeDeg)),
+    run: millimetres(part.shape.baseFore),
   };
 }
 
@@ -67,20 +62,18 @@ export function frontWedge({ heelHeight, toeHeight, run, breadth }: FrontFootPla
   if (Math.max(heelHeight, toeHeight) < THINNEST_MM) return { kind: 'none' };
   const rise = (toeHeight - heelHeight) / run;
   const height = (x: number) => Math.max(0, heelHeight + rise * x);
-  const fore = run + WEDGE_MARGIN_MM;
-  const aft = heelHeight > THINNEST_MM ? -WEDGE_MARGIN_MM : 0;
-  const end = rise < 0 && height(fore) === 0 ? -heelHeight / rise : fore;
+  const end = rise < 0 && height(run) === 0 ? -heelHeight / rise : run;
   const corners: MillimetrePoint[] = [
-    [aft, 0],
+    [0, 0],
     [end, 0],
     [end, height(end)],
-    [aft, height(aft)],
+    [0, height(0)],
   ];
   return {
     kind: 'wedge',
     profile: corners.filter(distinct),
-    halfWidth: breadth / 2 + WEDGE_MARGIN_MM,
-    length: end - aft,
+    halfWidth: breadth / 2,
+    length: end,
   };
 }
 

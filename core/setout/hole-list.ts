@@ -1,15 +1,10 @@
-import { padBolts, padScrews, restBolts, restScrews } from './fixing-bolts.ts';
-import type { PadBlock } from './pad-block.ts';
-import type { RestBlock } from './rest-block.ts';
+import type { Part } from '../parts/part.ts';
 import { type SeatWork, sideOf } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { ON_HOLE_MM } from './tolerances.ts';
+import { boltsOf, workParts } from './work-parts.ts';
 
-/** Clearance of a hole over its bolt, millimetres (ISO 273, fine to medium for M6: 6.4 to 6.6). */
-const CLEARANCE_MM = 0.5;
-/** Pilot hole for a wood screw, millimetres (common practice for a 4 to 5 mm screw in ply). */
-const PILOT_MM = 3;
 /** Wood between two holes of a row, millimetres, under which they run into one another. */
 const LEAST_BRIDGE_MM = 4;
 
@@ -46,67 +41,57 @@ export interface HoleList {
 }
 
 /** Holes of the knee pad. */
-export function padHoles(work: SeatWork, block: PadBlock): HoleList {
+export function padHoles(work: SeatWork): HoleList {
   const { hardware } = work.boat;
   return holeList(work, {
     fitting: 'kneePad',
-    aftMm: millimetres(work.seat.kneePad.aftM),
+    part: workParts(work).kneePad,
     pitchM: hardware.padHolePitchM,
     travelM: hardware.padTravelM,
-    bolts: padBolts(block),
-    screws: padScrews(block),
   });
 }
 
 /** Holes of the rear rest. */
-export function restHoles(work: SeatWork, block: RestBlock): HoleList {
+export function restHoles(work: SeatWork): HoleList {
   const { hardware } = work.boat;
   return holeList(work, {
     fitting: 'rearRest',
-    aftMm: millimetres(work.seat.rearRest.aftM),
+    part: workParts(work).rearRest,
     pitchM: hardware.restHolePitchM,
     travelM: hardware.restTravelM,
-    bolts: restBolts(block),
-    screws: restScrews(block),
   });
 }
 
 interface Fixing {
   readonly fitting: HoleList['fitting'];
-  readonly aftMm: number;
+  readonly part: Part;
   readonly pitchM: number | null;
   readonly travelM: readonly [number, number];
-  readonly bolts: readonly MillimetrePoint[];
-  readonly screws: readonly MillimetrePoint[];
 }
 
-function holeList({ options }: SeatWork, fixing: Fixing): HoleList {
-  const boltHole = millimetres(options.boltM) + CLEARANCE_MM;
-  const common = { fitting: fixing.fitting, numberNow: null, nearest: null };
-  if (fixing.pitchM === null) {
-    const rows = rowsAt(fixing.screws, [{ number: null, aftMm: fixing.aftMm }], fixing.aftMm);
-    return { ...common, diameterMm: PILOT_MM, pitchMm: null, tooFine: false, bolts: fixing.screws, rows };
+function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: Fixing): HoleList {
+  const aftMm = millimetres(work.seat[fitting].aftM);
+  const bolts = boltsOf(part, work);
+  const diameterMm = Math.round(1e6 * (part.holes[0]?.diameterM ?? 0)) / 1e3;
+  const common = { fitting, diameterMm, bolts, numberNow: null, nearest: null };
+  const pitchMm = pitchM === null ? null : millimetres(pitchM);
+  const tooFine = pitchMm !== null && pitchMm < diameterMm + LEAST_BRIDGE_MM;
+  if (pitchMm === null || tooFine) {
+    return { ...common, pitchMm: null, tooFine, rows: rowsAt(bolts, [{ number: null, aftMm }], aftMm) };
   }
-  const pitchMm = millimetres(fixing.pitchM);
-  if (pitchMm < boltHole + LEAST_BRIDGE_MM) {
-    const rows = rowsAt(fixing.bolts, [{ number: null, aftMm: fixing.aftMm }], fixing.aftMm);
-    return { ...common, diameterMm: boltHole, pitchMm: null, tooFine: true, bolts: fixing.bolts, rows };
-  }
-  const places = placesOf(pitchMm, fixing.travelM);
-  const gap = (place: { aftMm: number }) => Math.abs(place.aftMm - fixing.aftMm);
+  const places = placesOf(pitchMm, travelM);
+  const gap = (place: { aftMm: number }) => Math.abs(place.aftMm - aftMm);
   const nearest = places.reduce<(typeof places)[number] | null>(
     (best, place) => (best && gap(best) <= gap(place) ? best : place),
     null,
   );
   return {
     ...common,
-    diameterMm: boltHole,
     pitchMm,
     tooFine: false,
     numberNow: nearest && gap(nearest) <= ON_HOLE_MM ? nearest.number : null,
     nearest,
-    bolts: fixing.bolts,
-    rows: rowsAt(fixing.bolts, places, fixing.aftMm),
+    rows: rowsAt(bolts, places, aftMm),
   };
 }
 

@@ -1,12 +1,10 @@
-import { PAD_AHEAD_OF_KNEE } from '../fit/fitting-outlines.ts';
-import { sideSign } from '../frame/mirror.ts';
 import { subtract } from '../frame/vec3.ts';
-import { toRadians } from '../units/angle.ts';
 import type { BlockFrame } from './block-frame.ts';
 import { type KneeRecess, kneeRecess } from './knee-recess.ts';
-import { floorPointOf, type SeatWork } from './seat-work.ts';
+import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
+import { blockFrame, workParts } from './work-parts.ts';
 
 /** The pad block as it is made, millimetres; x along the recess's axis from the bearing point, y to port, z from the base. */
 export interface PadBlock {
@@ -25,19 +23,18 @@ export interface PadBlock {
 
 /** The pad block of a seat. It turns with its recess: the aft end to the off side for a positive turn. */
 export function padBlock(work: SeatWork): PadBlock {
-  const { kneePad } = work.seat;
-  const length = millimetres(kneePad.lengthM);
-  const ends = { foreEnd: length * PAD_AHEAD_OF_KNEE, aftEnd: -length * (1 - PAD_AHEAD_OF_KNEE) };
-  const turn = toRadians(kneePad.recessTurnDeg) * sideSign(work.frame.side);
-  const bearingHeight = millimetres(kneePad.heightM);
+  const part = workParts(work).kneePad;
+  const { baseFore, baseAft, half, foreHeight } = part.shape;
+  const ends = { foreEnd: millimetres(baseFore), aftEnd: millimetres(baseAft) };
+  const place = blockFrame(part, work);
   return {
-    place: { origin: floorPointOf(-kneePad.aftM, kneePad.outM, work.frame.side), turn },
+    place,
     ...ends,
-    halfWidth: millimetres(kneePad.widthM) / 2,
-    bearingHeight,
-    topHeight: bearingHeight + millimetres(kneePad.recessDepthM),
+    halfWidth: millimetres(half),
+    bearingHeight: millimetres(work.seat.kneePad.heightM),
+    topHeight: millimetres(foreHeight),
     recess: kneeRecess(work, ends),
-    shankOffAxis: shankTurn(work) - turn,
+    shankOffAxis: shankTurn(work) - place.turn,
   };
 }
 

@@ -1,13 +1,10 @@
-import { REST_DEPTH } from '../fit/fitting-outlines.ts';
-import { sideSign } from '../frame/mirror.ts';
+import { restTilt } from '../parts/part-shapes.ts';
 import { toRadians } from '../units/angle.ts';
 import type { BlockFrame } from './block-frame.ts';
-import { floorPointOf, type SeatWork } from './seat-work.ts';
+import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
-
-/** A face flatter than this could not be told from a board lying down; the wedge is cut off there, degrees. */
-const FLATTEST_DEG = 15;
+import { blockFrame, workParts } from './work-parts.ts';
 
 /**
  * The rear rest as it is made: a wedge whose face slopes from the floorboard up and aft to the bearing edge, flat on top
@@ -27,21 +24,18 @@ export interface RestBlock {
 }
 
 /** The rear rest's block of a seat. Turned to the off side for a positive turn: its face looks along the shank. */
-export function restBlock({ seat, frame }: SeatWork): RestBlock {
-  const { rearRest } = seat;
-  const height = millimetres(rearRest.heightM);
-  const tiltDeg = Math.max(FLATTEST_DEG, rearRest.tiltDeg);
-  const tilt = toRadians(tiltDeg);
+export function restBlock(work: SeatWork): RestBlock {
+  const part = workParts(work).rearRest;
+  const { baseFore, baseAft, half, aftHeight } = part.shape;
+  const tiltDeg = restTilt(work.seat.rearRest);
+  const height = millimetres(aftHeight);
   return {
-    place: {
-      origin: floorPointOf(-rearRest.aftM, rearRest.outM, frame.side),
-      turn: toRadians(rearRest.turnDeg) * sideSign(frame.side),
-    },
-    halfWidth: millimetres(rearRest.widthM) / 2,
+    place: blockFrame(part, work),
+    halfWidth: millimetres(half),
     height,
-    footAhead: tiltDeg >= 90 ? 0 : height / Math.tan(tilt),
-    depthBehind: millimetres(REST_DEPTH),
-    slope: height / Math.sin(tilt),
+    footAhead: millimetres(baseFore),
+    depthBehind: -millimetres(baseAft),
+    slope: height / Math.sin(toRadians(tiltDeg)),
     tiltDeg,
   };
 }

@@ -5,7 +5,7 @@ import type { Fit } from '../fit/fit-schema.ts';
 import type { Report, SeatReport } from '../fit/report.ts';
 import type { Seat } from '../fit/seat-schema.ts';
 import { seatFrame } from '../fit/seat-state.ts';
-import { type SeatFrame, type Side, sideSign } from '../frame/mirror.ts';
+import type { SeatFrame, Side } from '../frame/mirror.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { SetOutOptions } from './set-out-options.ts';
 import { millimetres } from './sheet-length.ts';
@@ -57,14 +57,6 @@ export function seatWork(given: {
  */
 export function floorPoint({ x, y }: BoatPoint, frame: SeatFrame): MillimetrePoint {
   return [millimetres(x - frame.stationX), millimetres(y)];
-}
-
-/**
- * Forward and out (toward the kneeling side), metres, as a floor point in millimetres: −0.175 and 0.035 is −175, 35 for a
- * left-side paddler and −175, −35 for a right-side one.
- */
-export function floorPointOf(forwardM: number, outM: number, side: Side): MillimetrePoint {
-  return [millimetres(forwardM), millimetres(outM) * sideSign(side)];
 }
 
 /** The side of the boat a y lies on: y is positive to port, which the paddler calls left. */

@@ -1,5 +1,8 @@
 import { findQuantity, type QuantityId } from '../findings/quantities.ts';
 import { floorHeightAt } from '../fit/floor-height.ts';
+import { boardHalfWidthAt } from '../parts/board.ts';
+import { PART_LIMITS } from '../parts/limits.ts';
+import type { PartName } from '../parts/part.ts';
 import { toDegrees } from '../units/angle.ts';
 import { frontWedge } from './front-foot.ts';
 import type { HoleList } from './hole-list.ts';
@@ -7,6 +10,7 @@ import { aftReach, halfWidthAt, kneeBreadth } from './knee-recess.ts';
 import type { Fittings } from './marks.ts';
 import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
+import type { MillimetrePoint } from './template-drawing.ts';
 
 /** The shank may lie off the recess's axis by this before it twists in it, degrees (this project's reading). */
 const SHANK_OFF_AXIS_DEG = 5;
@@ -42,11 +46,15 @@ export type SetOutCaution =
       readonly part: 'kneePad' | 'rearRest' | 'frontFoot';
       readonly byMm: number;
     }
-  | {
-      readonly code: 'into-hull';
-      readonly fitting: 'kneePad' | 'rearRest' | 'frontFoot';
-      readonly byMm: number;
-    }
+  /** The hull's inner face cuts into a block by so much, square to the skin; a foot has nothing to be cut. */
+  | { readonly code: 'bevel'; readonly fitting: HoleList['fitting']; readonly byMm: number }
+  | { readonly code: 'foot-in-hull'; readonly byMm: number }
+  /** A bolt or screw, over its whole length, comes so near to the skin (negative: into it). */
+  | { readonly code: 'hole-at-skin'; readonly fitting: HoleList['fitting']; readonly roomMm: number }
+  /** A part's base reaches over the board's edge. */
+  | { readonly code: 'overhang'; readonly part: PartName; readonly byMm: number }
+  /** The floorboard as measured does not fit the hull as measured. */
+  | { readonly code: 'board-in-hull'; readonly byMm: number }
   | { readonly code: 'knee-estimated'; readonly breadthMm: number; readonly doubtMm: number }
   | { readonly code: 'thin-wall'; readonly wallMm: number }
   | { readonly code: 'thin-floor'; readonly woodMm: number }
@@ -82,13 +90,12 @@ function kneeCautions(work: SeatWork): SetOutCaution[] {
   return measured ? [] : [{ code: 'knee-estimated', breadthMm, doubtMm }];
 }
 
-function holeCautions({ seat, boat }: SeatWork, list: HoleList): SetOutCaution[] {
+function holeCautions({ seat, boat, frame }: SeatWork, list: HoleList): SetOutCaution[] {
   const { fitting } = list;
   const aftMm = millimetres(seat[fitting].aftM);
   const travel = fitting === 'kneePad' ? boat.hardware.padTravelM : boat.hardware.restTravelM;
   const [low, high] = [millimetres(Math.min(...travel)), millimetres(Math.max(...travel))];
   const byMm = Math.max(low - aftMm, aftMm - high);
-  const half = millimetres(boat.floorboard.widthM) / 2;
   const cautions: SetOutCaution[] = [];
   if (byMm > 0.5) cautions.push({ code: 'outside-travel', fitting, byMm });
   if (list.tooFine) cautions.push({ code: 'pitch-too-fine', fitting });
@@ -98,7 +105,9 @@ function holeCautions({ seat, boat }: SeatWork, list: HoleList): SetOutCaution[]
     cautions.push({ code: 'between-holes', fitting, aftMm, nearestMm, number });
   }
   if (list.rows.length === 1) cautions.push({ code: 'one-bolt', fitting });
-  const off = list.rows.some(({ holes }) => holes.some(({ at }) => Math.abs(at[1]) + list.diameterMm > half));
+  const toSide = ([x, y]: MillimetrePoint) =>
+    millimetres(boardHalfWidthAt(boat.floorboard, frame.stationX + x / 1000)) - Math.abs(y);
+  const off = list.rows.some(({ holes }) => holes.some(({ at }) => toSide(at) < list.diameterMm));
   if (off) cautions.push({ code: 'hole-off-board', fitting });
   return cautions;
 }
@@ -128,18 +137,40 @@ function floorCautions({ boat, seat, frame }: SeatWork): SetOutCaution[] {
   });
 }
 
-const CLEARANCES: readonly (readonly [QuantityId, 'kneePad' | 'rearRest' | 'frontFoot'])[] = [
-  ['padInsideHull', 'kneePad'],
-  ['restInsideHull', 'rearRest'],
-  ['footInsideHull', 'frontFoot'],
-];
+/** Cuts and overhangs smaller than this are lost in fitting, millimetres. */
+const FITTED_MM = 0.5;
 
 function clearanceCautions({ report, index }: SeatWork): SetOutCaution[] {
-  return CLEARANCES.flatMap(([id, fitting]) => {
-    const inside = findQuantity(report.quantities, id, index)?.value ?? 0;
-    return inside < -0.0005 ? [{ code: 'into-hull', fitting, byMm: millimetres(-inside) } as const] : [];
-  });
+  const valueMm = (id: QuantityId, seat: number | null = index) =>
+    millimetres(findQuantity(report.quantities, id, seat)?.value ?? 0);
+  const cautions: SetOutCaution[] = [];
+  const boardMm = valueMm('boardInsideHull', null);
+  if (boardMm < -FITTED_MM) cautions.push({ code: 'board-in-hull', byMm: -boardMm });
+  for (const [fitting, bevel, holes] of BLOCKS) {
+    const [byMm, roomMm] = [valueMm(bevel), valueMm(holes)];
+    if (roomMm < millimetres(PART_LIMITS.holeToSkin))
+      cautions.push({ code: 'hole-at-skin', fitting, roomMm });
+    if (byMm > FITTED_MM) cautions.push({ code: 'bevel', fitting, byMm });
+  }
+  const footMm = valueMm('footInsideHull');
+  if (footMm < -FITTED_MM) cautions.push({ code: 'foot-in-hull', byMm: -footMm });
+  for (const [part, overhang] of OVERHANGS) {
+    const byMm = valueMm(overhang);
+    if (byMm > FITTED_MM) cautions.push({ code: 'overhang', part, byMm });
+  }
+  return cautions;
 }
+
+const BLOCKS = [
+  ['kneePad', 'padBevel', 'padHolesToSkin'],
+  ['rearRest', 'restBevel', 'restHolesToSkin'],
+] as const;
+
+const OVERHANGS = [
+  ['kneePad', 'padOverhang'],
+  ['rearRest', 'restOverhang'],
+  ['frontFoot', 'footOverhang'],
+] as const;
 
 function recessCautions({ options }: SeatWork, { pad }: Fittings): SetOutCaution[] {
   const { recess } = pad;

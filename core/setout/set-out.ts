@@ -42,7 +42,7 @@ export function setOutSeat(given: {
   if (!work) return null;
   const fittings = fittingsOf(work);
   const marks = marksOf(fittings);
-  const holes = [padHoles(work, fittings.pad), restHoles(work, fittings.rest)];
+  const holes = [padHoles(work), restHoles(work)];
   return {
     work,
     fittings,

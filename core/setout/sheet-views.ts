@@ -1,6 +1,9 @@
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { Hull } from '../hull/hull.ts';
 import { halfBreadth, keelHeight, sectionAt, sheerHeight } from '../hull/section-at.ts';
+import { boardHalfWidthAt, boardStations, boardTopAt } from '../parts/board.ts';
+import type { Part } from '../parts/part.ts';
+import { sectionOfPart } from '../parts/part-section.ts';
 import type { FigurePoint } from '../stance/stance.ts';
 import { toFloor } from './block-frame.ts';
 import { convexRing } from './convex-ring.ts';
@@ -13,6 +16,7 @@ import { floorPoint } from './seat-work.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { millimetres } from './sheet-length.ts';
 import { circle, line, type MillimetrePoint, ring, type TemplateShape } from './template-drawing.ts';
+import { workParts } from './work-parts.ts';
 
 /** The stretch of boat that the views show, millimetres forward of the seat's mark. */
 export interface ViewStretch {
@@ -24,9 +28,6 @@ export interface ViewStretch {
 const BEYOND_MM = 110;
 /** Places along the stretch where the hull's lines are read. */
 const READINGS = 49;
-/** A floorboard's thickness as drawn, millimetres: the program does not know the real one. */
-const BOARD_MM = 8;
-
 /** What the three views show together: from aft of the rest to ahead of the toes, within the hull. */
 export function viewStretch(out: SeatSetOut, hull: Hull): ViewStretch {
   const { rest, foot, pad } = out.fittings;
@@ -55,20 +56,13 @@ export function planView(out: SeatSetOut, hull: Hull, stretch: ViewStretch): Tem
     const at = x / 1000 + work.frame.stationX;
     return [x, millimetres(halfBreadth(hull, at, sheerHeight(hull, at)) ?? 0)];
   });
-  const half = millimetres(work.boat.floorboard.widthM) / 2;
-  const [aft, fore] = boardEnds(out, stretch);
   const recess = recessOutline(pad.recess, { level: pad.recess.depth, foam: 0 });
   const shadow = footPrint(foot).map(([x, y]): MillimetrePoint => [(x * foot.run) / foot.length, y]);
   const restEdge = [1, -1].map((side) => toFloor(rest.place, [0, side * rest.halfWidth]));
   return [
     line('hull', ...sheer),
     line('hull', ...sheer.map(([x, y]): MillimetrePoint => [x, -y])),
-    ring('edge', [
-      [aft, half],
-      [fore, half],
-      [fore, -half],
-      [aft, -half],
-    ]),
+    ring('edge', boardFromAbove(out, stretch)),
     ring(
       'fitting',
       padCorners(pad).map((corner) => toFloor(pad.place, corner)),
@@ -93,43 +87,28 @@ export function planView(out: SeatSetOut, hull: Hull, stretch: ViewStretch): Tem
 /** Profile from starboard, bow to the right: x forward of the seat's mark, y up from the hull's lowest point. */
 export function profileView(out: SeatSetOut, hull: Hull, stretch: ViewStretch): TemplateShape[] {
   const { work, fittings } = out;
-  const { pad, rest, foot } = fittings;
+  const { foot } = fittings;
   const floor = millimetres(work.frame.floorZ);
   const xs = readings(stretch);
   const along = (height: (hull: Hull, x: number) => number) =>
     xs.map((x): MillimetrePoint => [x, millimetres(height(hull, x / 1000 + work.frame.stationX))]);
-  const [aft, fore] = boardEnds(out, stretch);
-  const side = (place: { x: number; z: number }[]) =>
-    ring('fitting', convexRing(place.map(({ x, z }): MillimetrePoint => [x, floor + z])));
-  const padXs = padCorners(pad).map((corner) => toFloor(pad.place, corner)[0]);
-  const restXs = (x: number) => [1, -1].map((k) => toFloor(rest.place, [x, k * rest.halfWidth])[0]);
+  const silhouette = ({ vertices }: Part) =>
+    ring('fitting', convexRing(vertices.map(({ x, z }) => seeSide(out, { x, z }))));
+  const { kneePad, rearRest } = workParts(work);
   return [
     line('hull', ...along(sheerHeight)),
     line('hull', ...along(keelHeight)),
-    ring('edge', [
-      [aft, floor],
-      [fore, floor],
-      [fore, floor - BOARD_MM],
-      [aft, floor - BOARD_MM],
-    ]),
-    side(
-      padXs.flatMap((x) => [
-        { x, z: 0 },
-        { x, z: pad.topHeight },
-      ]),
-    ),
+    ring('edge', boardFromSide(out, stretch)),
+    silhouette(kneePad),
     line('recess', ...recessLevel(out, floor)),
-    side([
-      ...restXs(rest.footAhead).map((x) => ({ x, z: 0 })),
-      ...restXs(-rest.depthBehind).flatMap((x) => [
-        { x, z: 0 },
-        { x, z: rest.height },
-      ]),
-      ...restXs(0).map((x) => ({ x, z: rest.height })),
-    ]),
+    silhouette(rearRest),
     ...wedgeSide(foot, floor),
-    ...legLines(out, ({ x, z }) => [millimetres(x - work.frame.stationX), millimetres(z)]),
+    ...legLines(out, (point) => seeSide(out, point)),
   ];
+}
+
+function seeSide({ work }: SeatSetOut, { x, z }: { x: number; z: number }): MillimetrePoint {
+  return [millimetres(x - work.frame.stationX), millimetres(z)];
 }
 
 /** The bottom of the recess as a short level line at K. */
@@ -152,33 +131,35 @@ function wedgeSide(foot: SeatSetOut['fittings']['foot'], floor: number): Templat
   ];
 }
 
-/** Section at K seen from behind: x to starboard (port on the left), y up from the hull's lowest point. */
+/**
+ * Section at K seen from behind: x to starboard (port on the left), y up from the hull's lowest point. Hull, board and pad are
+ * all cut there: a block 16 cm wide, turned by 12°, is drawn 164 mm wide.
+ */
 export function sectionView(out: SeatSetOut, hull: Hull): TemplateShape[] {
-  const { work, fittings } = out;
-  const { pad } = fittings;
-  const floor = millimetres(work.frame.floorZ);
-  const port = sectionAt(hull, pad.place.origin[0] / 1000 + work.frame.stationX).map(
-    ({ y, z }): MillimetrePoint => [-millimetres(y), millimetres(z)],
-  );
-  const half = millimetres(work.boat.floorboard.widthM) / 2;
-  const ys = padCorners(pad).map((corner) => toFloor(pad.place, corner)[1]);
-  const [left, right] = [-Math.max(...ys), -Math.min(...ys)];
+  const { work } = out;
+  const { kneePad } = workParts(work);
+  const { x } = kneePad.place;
+  const behind = ({ y, z }: { y: number; z: number }): MillimetrePoint => [-millimetres(y), millimetres(z)];
+  const port = sectionAt(hull, x).map(behind);
+  const { floorboard } = work.boat;
+  const half = millimetres(boardHalfWidthAt(floorboard, x));
+  const top = millimetres(boardTopAt(floorboard, x));
+  const under = top - millimetres(floorboard.thicknessM);
   return [
-    line('hull', ...[...port].reverse(), ...port.slice(1).map(([x, y]): MillimetrePoint => [-x, y])),
+    line(
+      'hull',
+      ...[...port].reverse(),
+      ...port.slice(1).map(([right, up]): MillimetrePoint => [-right, up]),
+    ),
     ring('edge', [
-      [-half, floor],
-      [half, floor],
-      [half, floor - BOARD_MM],
-      [-half, floor - BOARD_MM],
+      [-half, top],
+      [half, top],
+      [half, under],
+      [-half, under],
     ]),
-    ring('fitting', [
-      [left, floor],
-      [right, floor],
-      [right, floor + pad.topHeight],
-      [left, floor + pad.topHeight],
-    ]),
-    line('recess', ...hollowAcross(out, floor)),
-    ...legLines(out, ({ y, z }) => [-millimetres(y), millimetres(z)]).slice(0, 1),
+    ring('fitting', sectionOfPart(kneePad, x).map(behind)),
+    line('recess', ...hollowAcross(out, millimetres(work.frame.floorZ))),
+    ...legLines(out, behind).slice(0, 1),
   ];
 }
 
@@ -194,11 +175,29 @@ function hollowAcross({ fittings: { pad } }: SeatSetOut, floor: number): Millime
   ];
 }
 
-/** Ends of the floorboard inside the stretch. */
-function boardEnds({ work }: SeatSetOut, { aft, fore }: ViewStretch): [number, number] {
-  const { aftEndXM, foreEndXM } = work.boat.floorboard;
-  const ends = [aftEndXM, foreEndXM].map((x) => millimetres(x - work.frame.stationX));
-  return [Math.max(aft, Math.min(...ends)), Math.min(fore, Math.max(...ends))];
+/** Stations of the floorboard inside the stretch, metres, boat frame: its ends (or the stretch's) and where it bends. */
+function boardPlaces({ work }: SeatSetOut, { aft, fore }: ViewStretch): number[] {
+  const within = (x: number) =>
+    Math.min(work.frame.stationX + fore / 1000, Math.max(work.frame.stationX + aft / 1000, x));
+  return boardStations(work.boat.floorboard).map(within);
+}
+
+function boardFromAbove(out: SeatSetOut, stretch: ViewStretch): MillimetrePoint[] {
+  const { boat, frame } = out.work;
+  const port = boardPlaces(out, stretch).map(
+    (x): MillimetrePoint => [
+      millimetres(x - frame.stationX),
+      millimetres(boardHalfWidthAt(boat.floorboard, x)),
+    ],
+  );
+  return [...port, ...port.map(([x, y]): MillimetrePoint => [x, -y]).reverse()];
+}
+
+function boardFromSide(out: SeatSetOut, stretch: ViewStretch): MillimetrePoint[] {
+  const { floorboard } = out.work.boat;
+  const thick = millimetres(floorboard.thicknessM);
+  const top = boardPlaces(out, stretch).map((x) => seeSide(out, { x, z: boardTopAt(floorboard, x) }));
+  return [...top, ...top.map(([x, z]): MillimetrePoint => [x, z - thick]).reverse()];
 }
 
 const REAR_LEG: readonly FigurePoint[] = ['kneelingKnee', 'kneelingAnkle', 'rearBall'];

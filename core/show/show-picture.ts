@@ -1,10 +1,13 @@
 import { type Disc, discHull } from '../figure/disc-hull.ts';
 import { figureSolids, JOINTS, type Limb, type Solid } from '../figure/figure-solids.ts';
 import { paddleShape } from '../figure/paddle-shape.ts';
-import { frontFootOutline, padOutline, restOutline } from '../fit/fitting-outlines.ts';
-import { along, type BoatPoint, type Vec3 } from '../frame/vec3.ts';
+import { along, type Vec3 } from '../frame/vec3.ts';
 import type { Hull } from '../hull/hull.ts';
 import { halfBreadth, keelHeight, sectionAt, sheerHeight } from '../hull/section-at.ts';
+import { type Board, boardHalfWidthAt, boardStations, boardTopAt } from '../parts/board.ts';
+import type { Part } from '../parts/part.ts';
+import { sectionOfPart } from '../parts/part-section.ts';
+import { seatParts } from '../parts/seat-parts.ts';
 import { convexRing } from '../setout/convex-ring.ts';
 import type { ShowScene } from './show-scene.ts';
 
@@ -44,7 +47,6 @@ const BOAT_EACH_WAY = 1.45;
 const READINGS = 41;
 /** How deep the water is drawn under the hull, metres. */
 const WATER_DEPTH = 1;
-const BOARD_THICKNESS = 0.012;
 /** Radius of a joint's circle, share of stature. */
 const JOINT_SHARE = 0.0075;
 const SHAFT_RADIUS = 0.013;
@@ -58,7 +60,7 @@ export function showPicture(scene: ShowScene, hull: Hull, view: ShowView): ShowS
     ...hullShapes(scene, hull, view),
     // Over the hull: how the boat floats is seen.
     ...water.filter(({ tone }) => tone === 'waterLine'),
-    ...fittingShapes(scene, see),
+    ...fittingShapes(scene, view, see),
     ...figureShapes(scene, view, see),
     ...jointShapes(scene, view, see),
   ];
@@ -103,13 +105,21 @@ function waterShapes({ water, frame }: ShowScene, view: ShowView): ShowShape[] {
   ];
 }
 
-function hullShapes({ frame, floorWidth, seat }: ShowScene, hull: Hull, view: ShowView): ShowShape[] {
+function hullShapes({ frame, board, seat }: ShowScene, hull: Hull, view: ShowView): ShowShape[] {
   if (view === 'behind') {
     const at = frame.stationX - seat.kneePad.aftM;
     const port = sectionAt(hull, at).map(({ y, z }): ViewPoint => [-y, z]);
     const ring = [...[...port].reverse(), ...port.map(([y, z]): ViewPoint => [-y, z])];
-    const half = floorWidth / 2;
-    return [area('hull', ring), open('hullLine', ring), board(-half, half, frame.floorZ)];
+    const half = boardHalfWidthAt(board, at);
+    const top = boardTopAt(board, at);
+    return [
+      area('hull', ring),
+      open('hullLine', ring),
+      boardShape(board, [
+        [-half, top],
+        [half, top],
+      ]),
+    ];
   }
   const low = Math.max(hull.aftX, frame.stationX - BOAT_EACH_WAY);
   const high = Math.min(hull.foreX, frame.stationX + BOAT_EACH_WAY);
@@ -123,41 +133,55 @@ function hullShapes({ frame, floorWidth, seat }: ShowScene, hull: Hull, view: Sh
   );
   const whole = area('hull', [...upper, ...[...lower].reverse()]);
   const edges = open('hullLine', upper, lower);
-  return view === 'side'
-    ? [whole, edges, board(upper[0]![0], upper.at(-1)![0], frame.floorZ)]
-    : [whole, edges];
+  return view === 'side' ? [whole, edges, boardFromSide(board, frame, [low, high])] : [whole, edges];
 }
 
-function board(from: number, to: number, top: number): ShowShape {
-  return area('board', [
-    [from, top],
-    [to, top],
-    [to, top - BOARD_THICKNESS],
-    [from, top - BOARD_THICKNESS],
-  ]);
+/** The board from its after to its fore end, as far as the picture goes. */
+function boardFromSide(
+  board: Board,
+  { stationX }: ShowScene['frame'],
+  [low, high]: readonly [number, number],
+): ShowShape {
+  const within = (x: number) => Math.min(high, Math.max(low, x));
+  const top = boardStations(board).map((x): ViewPoint => {
+    const at = within(x);
+    return [at - stationX, boardTopAt(board, at)];
+  });
+  return boardShape(board, top);
 }
 
-/** Pad, rest and what is under the front foot, as blocks from the floorboard up. */
-function fittingShapes({ seat, frame, footLength }: ShowScene, see: See): ShowShape[] {
-  const { kneePad, rearRest, frontFoot } = seat;
-  const block = (corners: readonly BoatPoint[], height: number) =>
-    area(
-      'wood',
-      convexRing(
-        corners.flatMap((corner) => [
-          see({ ...corner, z: frame.floorZ }),
-          see({ ...corner, z: frame.floorZ + height }),
-        ]),
-      ),
-    );
-  const rise = frontFoot.heightM + footLength * Math.sin((frontFoot.wedgeDeg * Math.PI) / 180);
-  const foot = frontFootOutline(frontFoot, footLength, frame);
+/** A board under the line of its top. */
+function boardShape({ thicknessM }: Board, top: readonly ViewPoint[]): ShowShape {
+  return area('board', [...top, ...top.map(([right, up]): ViewPoint => [right, up - thicknessM]).reverse()]);
+}
+
+/** A front foot's sheet thinner than this is not seen in the picture, metres. */
+const THINNEST_SEEN = 0.003;
+
+/** Pad, rest and what is under the front foot; from behind the pad is cut at the knee's bearing point. */
+function fittingShapes({ seat, frame, footLength, board }: ShowScene, view: ShowView, see: See): ShowShape[] {
+  const { kneePad, rearRest, frontFoot } = seatParts(seat, {
+    seat: 0,
+    frame,
+    footLength,
+    board,
+    padHolePitchM: null,
+    restHolePitchM: null,
+  });
+  const silhouette = ({ vertices }: Part) => area('wood', convexRing(vertices.map(see)));
+  const { foreHeight, aftHeight } = frontFoot.shape;
+  const x = kneePad.place.x;
+  const pad =
+    view === 'behind'
+      ? area(
+          'wood',
+          sectionOfPart(kneePad, x).map(({ y, z }) => see({ x, y, z })),
+        )
+      : silhouette(kneePad);
   return [
-    block(padOutline(kneePad, frame), kneePad.heightM + kneePad.recessDepthM),
-    block(restOutline(rearRest, frame), rearRest.heightM),
-    ...(Math.max(rise, frontFoot.heightM) > 0.003
-      ? [block(foot, Math.max(0.004, frontFoot.heightM / 2 + rise / 2))]
-      : []),
+    pad,
+    silhouette(rearRest),
+    ...(Math.max(foreHeight, aftHeight) > THINNEST_SEEN ? [silhouette(frontFoot)] : []),
   ];
 }
 

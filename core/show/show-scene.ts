@@ -5,6 +5,7 @@ import type { Seat } from '../fit/seat-schema.ts';
 import { seatFrame } from '../fit/seat-state.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
 import { along, type Vec3 } from '../frame/vec3.ts';
+import type { Board } from '../parts/board.ts';
 import { FIGURE_POINTS, type FigurePoint } from '../stance/stance.ts';
 
 /** What the picture of one paddler is drawn from. Boat frame, metres and radians; degrees where a seat has them. */
@@ -14,7 +15,7 @@ export interface ShowScene {
   readonly footLength: number;
   readonly frame: SeatFrame;
   readonly seat: Pick<Seat, 'kneePad' | 'rearRest' | 'frontFoot' | 'paddle'>;
-  readonly floorWidth: number;
+  readonly board: Board;
   /** Water plane over the hull's lowest point amidships, and trim; null where the boat does not float. */
   readonly water: { readonly draft: number; readonly trim: number } | null;
 }
@@ -31,7 +32,7 @@ export function showScene(fit: Fit, report: Report, index: number): ShowScene | 
     footLength: solved.body.lengths.footLength.value,
     frame: seatFrame(fit.boat, seat, index),
     seat,
-    floorWidth: fit.boat.floorboard.widthM,
+    board: fit.boat.floorboard,
     water: ready.kind === 'afloat' ? { draft: ready.draft, trim: ready.trim } : null,
   };
 }

@@ -8,6 +8,7 @@ import type { Hull } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { innerSkin, leastInside } from '../../core/hull/inner-skin.ts';
 import type { Part } from '../../core/parts/part.ts';
+import { cases } from '../cases.ts';
 import { exampleAthlete, exampleBoat, exampleSeat } from '../core/example/example-fit.ts';
 import { loftedSections, solidGeometry, solidOf } from './hydro-solid.ts';
 
@@ -16,10 +17,10 @@ import { loftedSections, solidGeometry, solidOf } from './hydro-solid.ts';
  * and what the program says of its distance to the hull is what the library finds between the two solids.
  */
 
-/** Fits tried; `PARTS_FITS` asks for more in a long run. */
-const FITS = Number(process.env.PARTS_FITS ?? 12);
-/** The library counts in single precision: 2⁻²⁴ of a metre, and a mesh of chords between lofted sections. */
-const MESH_M = 4e-4;
+/** Fits tried. */
+const FITS = cases(6, 100);
+/** The library counts in single precision: 2⁻²⁴ of a metre, and a mesh of chords between lofted sections; and the program's millimetre. */
+const MESH_M = 1.2e-3;
 /** Distances in a section pass those in space by the slope of the side along the boat: to 12° here. */
 const SLOPE_SHARE = 0.025;
 const PER_INTERVAL = 3;
@@ -152,7 +153,7 @@ describe('parts as solids', () => {
         // Over the sheer the library's solid has a deck, and the program an open side.
         if (Math.max(...part.vertices.map(({ z }) => z)) > 0.24) continue;
         const solid = solidOfPart(part);
-        const said = leastInside(innerSkin(hull, 0), edgesOf(part));
+        const said = leastInside(innerSkin(hull, 0), part);
         const lost = solid.subtract(inside).volume();
         const where = `seed ${seed} ${part.part}`;
         if (said > MESH_M) {

@@ -3,8 +3,10 @@ import { readDemo } from '../../app/demo/scenario.ts';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import type { Finding } from '../../core/findings/finding.ts';
 import { type Athlete, athleteSchema } from '../../core/fit/athlete-schema.ts';
+import { boardRoom } from '../../core/fit/board-room.ts';
 import type { Boat } from '../../core/fit/boat-schema.ts';
 import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { firstSetting } from '../../core/proposal/first-setting.ts';
 import type { Proposal } from '../../core/proposal/propose.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
@@ -14,8 +16,28 @@ const BOATS = readDemo(join(import.meta.dirname, '../../assets')).boats;
 const PLACES: Readonly<Record<SampleHull, number>> = { single: 0, training: 1, pair: 2, four: 3 };
 
 export function sampleBoat(name: SampleHull): Boat {
-  return BOATS[PLACES[name]]!;
+  const boat = BOATS[PLACES[name]]!;
+  const room = boardRoom(boat.floorboard, hullOfBoat(boat), boat.skinM);
+  return room.least >= 0 ? boat : { ...boat, floorboard: { ...boat.floorboard, ...FITTING_BOARDS[name] } };
 }
+
+/** Boards for hulls whose own does not fit: no first setting can make such a boat's findings clean. */
+const FITTING_BOARDS: Readonly<Record<SampleHull, Partial<Boat['floorboard']>>> = {
+  single: { heightM: 0.05, widthM: 0.21, aftEndXM: -0.9, foreEndXM: 0.8 },
+  training: { heightM: 0.03, widthM: 0.32, aftEndXM: -0.9, foreEndXM: 0.8 },
+  pair: { heightM: 0.06, widthM: 0.2, aftEndXM: -1.65, foreEndXM: 1.55 },
+  four: {
+    heightM: 0.08,
+    aftEndXM: -3,
+    foreEndXM: 2.9,
+    outline: [
+      { xM: -3, widthM: 0.2 },
+      { xM: -1, widthM: 0.3 },
+      { xM: 1, widthM: 0.3 },
+      { xM: 2.9, widthM: 0.2 },
+    ],
+  },
+};
 
 /** Seeded uniform numbers in (0, 1): mulberry32. */
 function uniform(seed: number): () => number {

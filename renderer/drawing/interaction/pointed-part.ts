@@ -1,6 +1,6 @@
 import type { Finding } from '../../../core/findings/finding.ts';
-import { frontFootOutline, padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { isInsideRing, roundHull } from '../view/round-hull.ts';
 import { onto, type Scene, seatReport } from '../view/scene.ts';
@@ -24,12 +24,10 @@ export function pointedPart(scene: Scene, screen: ScreenPoint): PartName | null 
 
 function partFromAbove(scene: Scene, screen: ScreenPoint): PartName | null {
   const { fit, report } = scene.picture;
-  const { seat, frame, footLength } = seatPlace(fit, report, scene.seat);
+  const { kneePad, rearRest, frontFoot } = seatPlace(fit, report, scene.seat).parts;
   const to = onto(scene, 'plan');
   const hit = (outline: readonly Vec3[]) => isInsideRing(outline.map(to), screen);
-  if (hit(padOutline(seat.kneePad, frame))) return 'kneePad';
-  if (hit(restOutline(seat.rearRest, frame))) return 'rearRest';
-  if (hit(frontFootOutline(seat.frontFoot, footLength, frame))) return 'frontFoot';
+  for (const part of [kneePad, rearRest, frontFoot]) if (hit(topOf(part))) return part.part;
   const support = seatReport(scene)?.support;
   return support && hit(Object.values(support.contacts)) ? 'support' : null;
 }

@@ -1,15 +1,12 @@
-import { floorHeightAt } from '../../../core/fit/floor-height.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { sectionAt } from '../../../core/hull/section-at.ts';
+import { boardHalfWidthAt, boardStations, boardTopAt } from '../../../core/parts/board.ts';
 import { mirrored, waterHeight, waterline } from '../view/hull-lines.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { afloatReady, onto, type Part, type Scene } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
-import { seatFloor } from '../view/seat-floor.ts';
 import { isShown } from '../view/sheet-layout.ts';
 
-/** Thickness of the floorboard as drawn, metres. */
-const BOARD_THICKNESS = 0.012;
 /** Kept in sight even when the whole boat is. */
 const LEAST_BOARD_PX = 2;
 /** Holes closer together than this on the screen are not drawn, pixels. */
@@ -34,9 +31,12 @@ function hullFromAbove(pen: Pen, scene: Scene): void {
   const { sheer } = scene.lines;
   const outline = [...sheer, ...mirrored(sheer).reverse()].map(to);
   pen.ring(outline, { fill: 'hull' });
-  const { heightM, widthM, aftEndXM, foreEndXM } = scene.picture.fit.boat.floorboard;
-  const corner = (x: number, side: number) => to({ x, y: (side * widthM) / 2, z: heightM });
-  const board = [corner(aftEndXM, 1), corner(foreEndXM, 1), corner(foreEndXM, -1), corner(aftEndXM, -1)];
+  const { floorboard } = scene.picture.fit.boat;
+  const side = (way: 1 | -1) =>
+    boardStations(floorboard).map((x) =>
+      to({ x, y: way * boardHalfWidthAt(floorboard, x), z: boardTopAt(floorboard, x) }),
+    );
+  const board = [...side(1), ...side(-1).reverse()];
   pen.ring(board, { fill: 'wood', alpha: 0.22 });
   pen.ring(board, { stroke: 'wood-deep', width: 1 });
   const afloat = afloatReady(scene.picture);
@@ -90,10 +90,7 @@ function hullFromSide(pen: Pen, scene: Scene): void {
 function boardFromSide(pen: Pen, scene: Scene): void {
   const to = onto(scene, 'profile');
   const { floorboard } = scene.picture.fit.boat;
-  const { aftEndXM, foreEndXM, profile = [] } = floorboard;
-  const between = profile.map(({ xM }) => xM).filter((x) => x > aftEndXM && x < foreEndXM);
-  const along = [aftEndXM, ...between.toSorted((a, b) => a - b), foreEndXM];
-  const top = along.map((x) => to({ x, y: 0, z: floorHeightAt(floorboard, x) }));
+  const top = boardStations(floorboard).map((x) => to({ x, y: 0, z: boardTopAt(floorboard, x) }));
   const height = boardHeight(scene);
   const under = top.map(({ x, y }) => ({ x, y: y + height })).reverse();
   pen.ring([...top, ...under], { fill: 'wood', stroke: 'wood-line', width: 0.8 });
@@ -101,7 +98,8 @@ function boardFromSide(pen: Pen, scene: Scene): void {
 
 /** Thickness of the floorboard as it is drawn, pixels. */
 function boardHeight(scene: Scene): number {
-  return Math.max(LEAST_BOARD_PX, BOARD_THICKNESS * scene.geometry.camera.pixelsPerMetre);
+  const { thicknessM } = scene.picture.fit.boat.floorboard;
+  return Math.max(LEAST_BOARD_PX, thicknessM * scene.geometry.camera.pixelsPerMetre);
 }
 
 /** The floorboard seen from behind between the two edges of its top. */
@@ -151,9 +149,10 @@ function hullFromBehind(pen: Pen, scene: Scene): void {
     pen.line(wholeSection(line).map(to), { stroke: 'hull-line', width: 0.7, alpha: 0.26 });
   }
   pen.line(outline, hullInk(scene, 2));
-  const { widthM } = scene.picture.fit.boat.floorboard;
-  const heightM = seatFloor(scene);
-  board(pen, scene, [to({ x: 0, y: widthM / 2, z: heightM }), to({ x: 0, y: -widthM / 2, z: heightM })]);
+  const { floorboard } = scene.picture.fit.boat;
+  const width = boardHalfWidthAt(floorboard, sectionX(scene));
+  const z = boardTopAt(floorboard, sectionX(scene));
+  board(pen, scene, [to({ x: 0, y: width, z }), to({ x: 0, y: -width, z })]);
 }
 
 /** From the port sheer down to the keel and up to the starboard sheer. */

@@ -1,14 +1,15 @@
-import { padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
-import { seatFrame } from '../../../core/fit/seat-state.ts';
-import { type SeatFrame, toBoatFrame } from '../../../core/frame/mirror.ts';
+import { toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { type Part as SolidPart, topOf } from '../../../core/parts/part.ts';
+import { sectionOfPart } from '../../../core/parts/part-section.ts';
+import { convexRing } from '../../../core/setout/convex-ring.ts';
 import { toRadians } from '../../../core/units/angle.ts';
 import { fairRing } from '../view/fair-ring.ts';
 import { type SeatPlace, seatPlace } from '../view/handle-places.ts';
 import { mirrored } from '../view/hull-lines.ts';
 import { DASH, type Ink, type Pen } from '../view/pen.ts';
 import { roundHull } from '../view/round-hull.ts';
-import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../view/scene.ts';
+import { isSeatInSight, onto, type Part, type Scene } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 
 const NEIGHBOUR = 0.5;
@@ -83,8 +84,8 @@ function recessOval(stand: SeatPlace, share: number): Vec3[] {
 function fromAbove(pen: Pen, scene: Scene, { stand, mine }: { stand: SeatPlace; mine: boolean }): void {
   const to = onto(scene, 'plan');
   const scale = scene.geometry.camera.pixelsPerMetre;
-  const { kneePad, rearRest } = stand.seat;
-  pen.ring(rounded(padOutline(kneePad, stand.frame).map(to), 0.012 * scale), woodInk(scene, 'kneePad', mine));
+  const { kneePad, rearRest } = stand.parts;
+  pen.ring(rounded(topOf(kneePad).map(to), 0.012 * scale), woodInk(scene, 'kneePad', mine));
   pen.ring(recessOval(stand, 1).map(to), { fill: 'wood-deep', alpha: 0.35 });
   for (const share of [1, 0.66, 0.33]) {
     pen.ring(recessOval(stand, share).map(to), {
@@ -94,10 +95,10 @@ function fromAbove(pen: Pen, scene: Scene, { stand, mine }: { stand: SeatPlace; 
     });
   }
   footprint(pen, scene, { stand, mine });
-  const rest = restOutline(rearRest, stand.frame).map(to);
+  const rest = topOf(rearRest).map(to);
   pen.ring(rounded(rest, 0.006 * scale), woodInk(scene, 'rearRest', mine));
   pen.line([rest[0]!, rest[1]!], { stroke: 'wood-line', width: 2.4 });
-  if (rearRest.strap !== 'none')
+  if (stand.seat.rearRest.strap !== 'none')
     pen.line(strap(stand).map(to), { stroke: 'wood-line', width: 2, alpha: 0.8 });
 }
 
@@ -147,24 +148,36 @@ function rounded(corners: readonly ScreenPoint[], radius: number): ScreenPoint[]
   );
 }
 
-/** From the side the pad is shown cut along its recess, so that the knee is seen in it. */
+/** From the side the pad is shown cut along its recess, so that the knee is seen in it; rest and wedge as they are seen. */
 function fromSide(pen: Pen, scene: Scene, { stand, mine }: { stand: SeatPlace; mine: boolean }): void {
   const { kneePad } = stand.seat;
   const { stationX, floorZ } = stand.frame;
+  const { kneePad: pad, rearRest, frontFoot } = stand.parts;
   const to = onto(scene, 'profile');
-  const xs = padOutline(kneePad, stand.frame).map(({ x }) => x);
+  const xs = pad.vertices.map(({ x }) => x);
   const outline = blockOutline({
     ends: [Math.min(...xs), Math.max(...xs)],
     dip: { at: stationX - kneePad.aftM, half: kneePad.lengthM * RECESS, depth: kneePad.recessDepthM },
-    floor: floorZ,
+    floor: Math.min(...pad.vertices.map(({ z }) => z)),
     low: floorZ + kneePad.heightM,
   });
   pen.ring(
     outline.map(([x, z]) => to({ x, y: 0, z })),
     woodInk(scene, 'kneePad', mine),
   );
-  restFromSide(pen, scene, { stand, mine });
-  wedgeFromSide(pen, stand, to);
+  pen.ring(silhouette(rearRest, to), woodInk(scene, 'rearRest', mine));
+  const { wedgeDeg, heightM } = stand.seat.frontFoot;
+  if (wedgeDeg === 0 && heightM === 0) return;
+  pen.ring(silhouette(frontFoot, to), { fill: 'wood', stroke: 'wood-line', width: 1 });
+}
+
+/** A part's outline as it is seen. */
+function silhouette({ vertices }: SolidPart, to: Project): ScreenPoint[] {
+  const corners = vertices.map((corner): [number, number] => {
+    const { x, y } = to(corner);
+    return [x, y];
+  });
+  return convexRing(corners).map(([x, y]) => ({ x, y }));
 }
 
 /** A pad's outline seen square on, with the dip of its recess: [along, height], metres. */
@@ -183,79 +196,22 @@ function blockOutline(given: {
   return [[ends[0], floor], [ends[0], top], ...curve, [ends[1], top], [ends[1], floor]];
 }
 
-/** Height of a rest's block above the point where the ball of the foot bears, metres (drawing only). */
-const REST_ABOVE_BEARING = 0.03;
-
-function restFromSide(pen: Pen, scene: Scene, { stand, mine }: { stand: SeatPlace; mine: boolean }): void {
-  const { rearRest } = stand.seat;
-  const { floorZ, stationX } = stand.frame;
-  const to = onto(scene, 'profile');
-  const aft = Math.min(...restOutline(rearRest, stand.frame).map(({ x }) => x));
-  const bearing = stationX - rearRest.aftM;
-  const high = rearRest.heightM + REST_ABOVE_BEARING;
-  const lean = Math.min(0.08, high / Math.tan(toRadians(Math.max(20, rearRest.tiltDeg))));
-  const outline = [
-    [aft - 0.01, 0],
-    [aft - 0.01, high * 0.55],
-    [bearing - lean * 0.35, high],
-    [bearing + lean * 0.65, 0],
-  ] as const;
-  pen.ring(
-    outline.map(([x, z]) => to({ x, y: 0, z: floorZ + z })),
-    woodInk(scene, 'rearRest', mine),
-  );
-}
-
-function wedgeFromSide(pen: Pen, { seat: { frontFoot }, frame, footLength }: SeatPlace, to: Project): void {
-  if (frontFoot.wedgeDeg === 0 && frontFoot.heightM === 0) return;
-  const heel = frame.stationX + frontFoot.forwardM;
-  const toe = heel + footLength * Math.cos(toRadians(frontFoot.toeOutDeg));
-  const low = frame.floorZ + frontFoot.heightM;
-  const high = low + footLength * Math.sin(toRadians(frontFoot.wedgeDeg));
-  const side = (x: number, z: number) => to({ x, y: 0, z });
-  pen.ring([side(heel, frame.floorZ), side(heel, low), side(toe, high), side(toe, frame.floorZ)], {
-    fill: 'wood',
-    stroke: 'wood-line',
-    width: 1,
-  });
-}
-
+/** From behind the pad is cut at the knee's bearing point: its true section there, with the dip of its recess. */
 function fromBehind(pen: Pen, scene: Scene, stand: SeatPlace): void {
   const to = onto(scene, 'section');
-  const { kneePad, rearRest } = stand.seat;
+  const { kneePad } = stand.seat;
   const { floorZ } = stand.frame;
-  const ys = padOutline(kneePad, stand.frame).map(({ y }) => y);
+  const { kneePad: pad, rearRest } = stand.parts;
+  const ys = sectionOfPart(pad, pad.place.x).map(({ y }) => y);
   const outline = blockOutline({
     ends: [Math.min(...ys), Math.max(...ys)],
-    dip: {
-      at: toBoatFrame({ x: 0, y: kneePad.outM, z: 0 }, stand.frame).y,
-      half: kneePad.widthM * RECESS,
-      depth: kneePad.recessDepthM,
-    },
-    floor: floorZ,
+    dip: { at: pad.place.y, half: kneePad.widthM * RECESS, depth: kneePad.recessDepthM },
+    floor: Math.min(...pad.vertices.map(({ z }) => z)),
     low: floorZ + kneePad.heightM,
   });
   pen.ring(
     outline.map(([y, z]) => to({ x: 0, y, z })),
     woodInk(scene, 'kneePad'),
   );
-  const rest = restOutline(rearRest, stand.frame).map(({ y }) => y);
-  const high = floorZ + rearRest.heightM + REST_ABOVE_BEARING;
-  const [a, b] = [Math.min(...rest), Math.max(...rest)];
-  pen.ring(
-    (
-      [
-        [a, floorZ],
-        [a, high],
-        [b, high],
-        [b, floorZ],
-      ] as const
-    ).map(([y, z]) => to({ x: 0, y, z })),
-    { stroke: 'wood-line', width: 1, dash: DASH.hidden },
-  );
-}
-
-/** The frame of a seat, for parts that need only that. */
-export function frameOf({ fit }: Picture, index: number): SeatFrame {
-  return seatFrame(fit.boat, fit.seats[index]!, index);
+  pen.ring(silhouette(rearRest, to), { stroke: 'wood-line', width: 1, dash: DASH.hidden });
 }

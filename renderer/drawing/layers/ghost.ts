@@ -1,9 +1,9 @@
-import { padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
+import { topOf } from '../../../core/parts/part.ts';
+import { seatPlace } from '../view/handle-places.ts';
 import { DASH, Pen } from '../view/pen.ts';
 import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../view/scene.ts';
 import { VIEWS } from '../view/view-geometry.ts';
 import { ringsOf } from './figure.ts';
-import { frameOf } from './fittings.ts';
 
 /** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
 export function ghostPart(): Part {
@@ -89,12 +89,11 @@ function silhouettes(pen: Pen, scene: Scene, { picture, seat }: Outlined): void 
 
 function fittingsFromAbove(pen: Pen, scene: Scene, { picture, seat: index }: Outlined): void {
   const to = onto(scene, 'plan');
-  const seat = picture.fit.seats[index];
-  if (!seat) return;
-  const frame = frameOf(picture, index);
+  if (!picture.fit.seats[index]) return;
+  const { kneePad, rearRest } = seatPlace(picture.fit, picture.report, index).parts;
   pen.within(scene.layout.windows.plan, () => {
-    for (const outline of [padOutline(seat.kneePad, frame), restOutline(seat.rearRest, frame)]) {
-      pen.ring(outline.map(to), { stroke: 'ink', width: 1.1, dash: DASH.hidden });
+    for (const part of [kneePad, rearRest]) {
+      pen.ring(topOf(part).map(to), { stroke: 'ink', width: 1.1, dash: DASH.hidden });
     }
   });
 }

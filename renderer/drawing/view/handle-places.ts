@@ -1,9 +1,11 @@
 import type { Fit } from '../../../core/fit/fit-schema.ts';
+import { partsOfSeat } from '../../../core/fit/parts-of.ts';
 import type { Report } from '../../../core/fit/report.ts';
 import type { Seat } from '../../../core/fit/seat-schema.ts';
 import { seatFrame } from '../../../core/fit/seat-state.ts';
 import { type SeatFrame, toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
+import type { SeatParts } from '../../../core/parts/seat-parts.ts';
 import { toRadians } from '../../../core/units/angle.ts';
 import type { HandleId } from './handle.ts';
 
@@ -18,6 +20,8 @@ export interface SeatPlace {
   readonly seat: Seat;
   readonly frame: SeatFrame;
   readonly footLength: number;
+  /** Pad, rest and front foot as solids, boat frame. */
+  readonly parts: SeatParts;
   /** Hands on the shaft; null in an empty seat. */
   readonly hands: { readonly top: BoatPoint; readonly lower: BoatPoint } | null;
 }
@@ -27,10 +31,16 @@ export function seatPlace(fit: Fit, report: Report, index: number): SeatPlace {
   const seat = fit.seats[index]!;
   const seated = report.seats[index];
   const points = seated?.stances.ready.points;
+  const frame = seatFrame(fit.boat, seat, index);
+  const footLength = seated?.body.lengths.footLength.value ?? USUAL_FOOT;
   return {
     seat,
-    frame: seatFrame(fit.boat, seat, index),
-    footLength: seated?.body.lengths.footLength.value ?? USUAL_FOOT,
+    frame,
+    footLength,
+    // Only the drawing asks for them: most who look a seat up do not.
+    get parts() {
+      return partsOfSeat(fit.boat, seat, { index, frame, footLength });
+    },
     hands: points ? { top: points.topHand, lower: points.lowerHand } : null,
   };
 }

@@ -74,8 +74,9 @@ describe('leastInside', () => {
     const distance = innerSkin(waist, 0);
     // The nearest point of the bulge is its tip, 1 cm away.
     expect(Math.min(distance(upright[0]), distance(upright[1]))).toBeGreaterThan(0.015);
-    expect(leastInside(distance, [upright])).toBeGreaterThanOrEqual(0.01 - 1e-12);
-    expect(leastInside(distance, [upright])).toBeLessThan(0.0105);
+    const least = leastInside(distance, { vertices: upright, edges: [[0, 1]] });
+    expect(least).toBeGreaterThanOrEqual(0.01 - 1e-12);
+    expect(least).toBeLessThan(0.011);
   });
 
   it('finds how far a block’s base corner is through a hull whose top corner is inside', () => {
@@ -83,6 +84,7 @@ describe('leastInside', () => {
     const distance = innerSkin(vee, 0.004);
     expect(distance(corner(0.17))).toBeGreaterThan(0.03);
     // The base lies at 10 cm, 2 cm beside the side of z = y.
-    expect(leastInside(distance, [[corner(0.1), corner(0.17)]])).toBeCloseTo(-0.02 / Math.SQRT2 - 0.004, 12);
+    const upright = { vertices: [corner(0.1), corner(0.17)], edges: [[0, 1]] as const };
+    expect(leastInside(distance, upright)).toBeCloseTo(-0.02 / Math.SQRT2 - 0.004, 12);
   });
 });

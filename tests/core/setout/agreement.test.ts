@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import { frontFootOutline, padOutline, restOutline } from '../../../core/fit/fitting-outlines.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { topOf } from '../../../core/parts/part.ts';
 import type { MarkName } from '../../../core/setout/marks.ts';
 import { planView, viewStretch } from '../../../core/setout/sheet-views.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
+import { workParts } from '../../../core/setout/work-parts.ts';
 import { showPicture } from '../../../core/show/show-picture.ts';
 import { showScene } from '../../../core/show/show-scene.ts';
 import { cases } from '../../cases.ts';
@@ -52,9 +53,7 @@ describe('the bench’s outlines and the sheet’s', () => {
     fc.assert(
       fc.property(turns, (given) => {
         const out = inventedSetOut(wanted(given));
-        const corners = padOutline(out.work.seat.kneePad, out.work.frame).map(
-          ({ x, y }) => [x * 1000, y * 1000] as const,
-        );
+        const corners = topOf(workParts(out.work).kneePad).map(({ x, y }) => [x * 1000, y * 1000] as const);
         for (const name of ['P1', 'P2', 'P3', 'P4'] as const) {
           const { forwardMm, portMm } = out.marks.find((mark) => mark.name === name)!;
           const gap = Math.min(...corners.map((corner) => distance(corner, [forwardMm, portMm])));
@@ -70,9 +69,7 @@ describe('the bench’s outlines and the sheet’s', () => {
     fc.assert(
       fc.property(turns, (given) => {
         const out = inventedSetOut(wanted(given));
-        const corners = restOutline(out.work.seat.rearRest, out.work.frame).map(
-          ({ x, y }) => [x * 1000, y * 1000] as const,
-        );
+        const corners = topOf(workParts(out.work).rearRest).map(({ x, y }) => [x * 1000, y * 1000] as const);
         for (const name of ['R1', 'R2'] as const) {
           const { forwardMm, portMm } = out.marks.find((mark) => mark.name === name)!;
           expect(Math.min(...corners.map((corner) => distance(corner, [forwardMm, portMm])))).toBeLessThan(
@@ -86,8 +83,7 @@ describe('the bench’s outlines and the sheet’s', () => {
 
   it.each(SIDES)('have the front foot at the same heel and as long, on the %s', (side) => {
     const out = inventedSetOut({ side });
-    const { frontFoot } = out.work.seat;
-    const corners = frontFootOutline(frontFoot, out.fittings.foot.length / 1000, out.work.frame);
+    const corners = topOf(workParts(out.work).frontFoot);
     const { left, right } = boxOf(corners.map(({ x, y }): MillimetrePoint => [x * 1000, y * 1000]));
     expect(left).toBeCloseTo(out.marks.find(({ name }) => name === 'F')!.forwardMm, 0);
     expect(right).toBeCloseTo(out.marks.find(({ name }) => name === 'T')!.forwardMm, 0);

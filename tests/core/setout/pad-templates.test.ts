@@ -14,7 +14,10 @@ describe('the template of the recess', () => {
   it('has the block’s outline at full size: 260 × 160, K at 117 from its fore end', () => {
     const [outline] = linesOn(recess.shapes, 'outline');
     expect(Math.abs(areaOf(outline!.points))).toBeCloseTo(260 * 160, 6);
-    expect(boxOf(outline!.points)).toEqual({ left: -143, right: 117, low: -80, high: 80 });
+    const { left, right, low, high } = boxOf(outline!.points);
+    expect([left, right, low, high].map((mm) => mm.toFixed(6))).toEqual(
+      [-143, 117, -80, 80].map((mm) => mm.toFixed(6)),
+    );
   });
 
   it('has its edge at the block’s top, as wide at K as the knee’s section says', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { REST_DEPTH } from '../../../core/fit/fitting-outlines.ts';
+import { REST_DEPTH } from '../../../core/parts/part-shapes.ts';
 import { restBaseCorners, restBlock, restProfile } from '../../../core/setout/rest-block.ts';
 import { inventedSetOut } from './invented-set-out.ts';
 import { areaOf } from './read-shapes.ts';

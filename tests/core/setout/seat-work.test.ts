@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { floorPoint, floorPointOf, sideOf } from '../../../core/setout/seat-work.ts';
+import { floorPoint, sideOf } from '../../../core/setout/seat-work.ts';
 import { inventedSetOut } from './invented-set-out.ts';
 
 describe('points of the floorboard', () => {
@@ -9,11 +9,6 @@ describe('points of the floorboard', () => {
     const [forward, port] = floorPoint(knee, { ...frame, stationX: 0.5 });
     expect(forward).toBeCloseTo((knee.x - 0.5) * 1000, 9);
     expect(port).toBeCloseTo(knee.y * 1000, 9);
-  });
-
-  it('carry out to the kneeling side: to port on the left, to starboard on the right', () => {
-    expect(floorPointOf(-0.175, 0.035, 'left')).toEqual([-175, 35]);
-    expect(floorPointOf(-0.175, 0.035, 'right')).toEqual([-175, -35]);
   });
 
   it('lie on the left for port, on the right for starboard', () => {

@@ -42,7 +42,7 @@ describe('the scene of a seat', () => {
     const scene = showScene(fit, report, 0)!;
     expect(scene.points).toBe(report.seats[0]!.stances.ready.points);
     expect(scene.seat.kneePad).toBe(fit.seats[0]!.kneePad);
-    expect(scene.floorWidth).toBe(fit.boat.floorboard.widthM);
+    expect(scene.board).toBe(fit.boat.floorboard);
     expect(scene.body.stature).toBe(1.8);
   });
 
