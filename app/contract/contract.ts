@@ -20,6 +20,7 @@ import {
   kneltFit,
   openedFit,
   paddleRecord,
+  personEntries,
   quarantinedRow,
   revisionAnswers,
   revisionSummary,
@@ -83,6 +84,12 @@ export const contract = {
   'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
   'athletes.archive': entry(byId, athleteRecord),
   'athletes.restore': entry(byId, athleteRecord),
+  /** Other entries of the same person: the one to which this is joined, and those that are joined to this one. */
+  'athletes.entries': entry(byId, personEntries),
+  /** Shows one entry with another one of the same person; nothing of either is changed. */
+  'athletes.join': entry(z.strictObject({ id, into: id }), personEntries),
+  /** Makes a joined entry one of its own again. */
+  'athletes.takeApart': entry(byId, personEntries),
   /** What `athletes.erase` would take away. */
   'athletes.previewErase': entry(byId, erasure),
   /** Takes an athlete out of the store and its backups for good. `name` must be the athlete's name as it stands. */

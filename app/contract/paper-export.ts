@@ -10,10 +10,12 @@ import { delivery } from './safekeeping.ts';
 const paper = z.enum(PAPER_NAMES);
 const seat = z.int().min(0).max(3);
 
-/** The revision that a sheet is made from: its number (null for a draft), its name, and when it was kept. */
+/** The revision that a sheet is made from: its number (null for a draft), its name and mark, and when it was kept. */
 export const exportedRevision = z.strictObject({
   number: z.int().min(1).max(1_000_000).nullable(),
   name: z.string().max(200).default(''),
+  /** Its mark, the same on every computer; empty for a draft. */
+  mark: z.string().max(12).default(''),
   keptAt: instant,
 });
 

@@ -16,6 +16,14 @@ export const athleteRecord = z.strictObject({
   changedAt: instant,
 });
 
+const namedEntry = z.strictObject({ id, name: z.string() });
+
+/** Entries of one person that were joined. */
+export const personEntries = z.strictObject({
+  joinedInto: namedEntry.nullable(),
+  joined: z.array(namedEntry),
+});
+
 export const boatRecord = z.strictObject({ id, boat: boatSchema, archived: z.boolean(), changedAt: instant });
 
 export const paddleRecord = z.strictObject({

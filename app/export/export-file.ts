@@ -44,7 +44,7 @@ export function exportWork(input: ExportInput): ExportWork | null {
   const stamp = stampOf(input);
   if (!stamp) return null;
   const name = (what: string, ending: string) =>
-    fileName([what, stamp.athleteName, stamp.boatName, revisionMark(stamp)], ending);
+    fileName([what, stamp.athleteName, stamp.boatName, revisionWords(stamp)], ending);
   if (wanted.kind === 'take-home') {
     const page = takeHomeOf(fit, { ...wanted, index: wanted.seat });
     return (
@@ -79,12 +79,13 @@ function stampOf({ fit, revision, wanted }: ExportInput): SheetStamp | null {
     athleteName: athlete.name,
     revision: revision.number,
     revisionName: revision.name,
+    ...(revision.mark ? { mark: revision.mark } : {}),
     keptAt: revision.keptAt,
   };
 }
 
-function revisionMark({ revision }: SheetStamp): string {
-  return revision === null ? 'draft' : `revision ${revision}`;
+function revisionWords({ revision, mark }: SheetStamp): string {
+  return revision === null ? 'draft' : ['revision', revision, mark].filter(Boolean).join(' ');
 }
 
 function* asFile(pages: Generator<void, PrintedPdf>, name: string): Generator<void, ExportedFile> {

@@ -3,6 +3,7 @@ import type { CallResult } from '../contract/result.ts';
 import { type Backup, takeBackup } from '../store/backups.ts';
 import type { Erasure } from '../store/erase.ts';
 import { eraseEverywhere, previewErasure } from '../store/erase-everywhere.ts';
+import { entriesOf, type NamedEntry } from '../store/join-people.ts';
 import { recordTitle } from '../store/record-title.ts';
 import { restoreBackup } from '../store/restore.ts';
 import { athletes } from '../store/roster.ts';
@@ -34,7 +35,9 @@ export function previewErase(
   { id }: ParsedInput<'athletes.previewErase'>,
 ): CallResult<CallOutput<'athletes.previewErase'>> {
   const name = athleteName(store, id);
-  return name === null ? missing('athlete') : done(withTitles(store, previewErasure(store, { id, name })));
+  if (name === null) return missing('athlete');
+  const each = entriesToErase(store, { id, name }).map((entry) => previewErasure(store, entry));
+  return done(withTitles(store, together(each)));
 }
 
 /** Erases an athlete for good, once the name has been given as it stands. */
@@ -46,12 +49,34 @@ export function erase(
     const known = athleteName(store, id);
     if (known === null) return missing('athlete');
     if (known.trim() !== name.trim()) return refused('not-allowed', SENTENCES['erase-name'](known));
-    const erased = eraseEverywhere(store, { id, name: known }, clear);
+    const each = entriesToErase(store, { id, name: known }).map((entry) =>
+      eraseEverywhere(store, entry, clear),
+    );
+    const { copiesRewritten, copiesLeft } = each.at(-1)!;
+    const erased = { ...together(each), copiesRewritten, copiesLeft };
     return done({
       ...withTitles(store, erased),
       message: SENTENCES['erase-reach'](erased.copiesLeft.length),
     });
   });
+}
+
+/** A person's entry, and before it every one that is joined to it: whoever is erased goes with all of them. */
+function entriesToErase(store: Program['store'], entry: NamedEntry): NamedEntry[] {
+  return [...entriesOf(store, entry.id).joined, entry];
+}
+
+function together(each: readonly Erasure[]): Erasure {
+  const sum = (of: (erasure: Erasure) => number) => each.reduce((total, one) => total + of(one), 0);
+  return {
+    fits: [...new Set(each.flatMap(({ fits }) => fits))],
+    crewFits: [...new Set(each.flatMap(({ crewFits }) => crewFits))],
+    revisions: sum(({ revisions }) => revisions),
+    drafts: sum(({ drafts }) => drafts),
+    trials: sum(({ trials }) => trials),
+    measurings: sum(({ measurings }) => measurings),
+    words: each.flatMap(({ words }) => words),
+  };
 }
 
 /** The places in which the name stands, each with what its record is called. */

@@ -59,6 +59,8 @@ export const SENTENCES = {
     `An erasure that was cut short has been finished. These older copies could not be rewritten; delete them by hand: ${paths.join(', ')}.`,
   'choose-bundle': 'Bundle to import',
   'bundle-refused': 'This bundle was not taken in. Nothing was changed. What is wrong with it:',
+  'join-circle':
+    'These two entries are joined already. Nothing was changed. Take them apart first to join them the other way round.',
   'conflict-gone':
     'This has been decided already, or was changed meanwhile. Nothing was changed. Look at the list again.',
   'conflict-unsound':

@@ -11,6 +11,7 @@ import {
   saveDraft,
   setFitArchived,
 } from '../store/fits.ts';
+import { entriesOf, takeApart } from '../store/join-people.ts';
 import { listMeasurings } from '../store/measurings.ts';
 import { describePhoto, listPhotos, removePhoto } from '../store/photos.ts';
 import { openRevision, saveRevision } from '../store/revisions.ts';
@@ -23,6 +24,7 @@ import { keepDisplay, readDisplayFile } from './display.ts';
 import { exportPaper } from './export-paper.ts';
 import { exportTable } from './export-table.ts';
 import { installDemo } from './install-demo.ts';
+import { joinPerson } from './join-person.ts';
 import { keepEarlierMeasuring, removeEarlierMeasuring } from './measurings.ts';
 import { keepPhoto, showPhoto } from './photos.ts';
 import { done, found, missing, type Program, refused } from './program.ts';
@@ -51,6 +53,10 @@ export const services: Services = {
   'athletes.save': ({ store }, { athlete }) => done(athletes.save(store, athlete)),
   'athletes.archive': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, true)),
   'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
+  'athletes.entries': ({ store }, { id }) => done(entriesOf(store, id)),
+  'athletes.join': joinPerson,
+  'athletes.takeApart': ({ store }, { id }) =>
+    takeApart(store, id) ? done(entriesOf(store, id)) : missing('athlete'),
   'athletes.previewErase': previewErase,
   'athletes.erase': erase,
   'athletes.takeIn': takeInAthletes,

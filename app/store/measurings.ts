@@ -1,5 +1,6 @@
 import type { Athlete } from '../../core/fit/athlete-schema.ts';
 import { type Measuring, measuringOf, measuringSchema } from '../../core/fit/measuring-schema.ts';
+import { entryIdsOf } from './join-people.ts';
 import { putBack, type RowPlace, readStored } from './quarantine.ts';
 import { now, type Store } from './store.ts';
 import { tracked } from './track.ts';
@@ -13,8 +14,19 @@ function placeOf(athleteId: string, takenOn: string): RowPlace {
   return { table: 'measurings', rowId: `${athleteId} ${takenOn}` };
 }
 
-/** Everything that an athlete ever measured, oldest first; one entry a day. */
+/**
+ * Everything that an athlete ever measured, oldest first; one entry a day. Where another entry of the same person is joined,
+ * its days are among them; of one day measured in both, this entry's counts.
+ */
 export function listMeasurings(store: Store, athleteId: string): Measuring[] {
+  const days = new Map<string, Measuring>();
+  for (const measuring of entryIdsOf(store, athleteId).flatMap((id) => measuringsOf(store, id))) {
+    if (!days.has(measuring.takenOn)) days.set(measuring.takenOn, measuring);
+  }
+  return [...days.values()].sort((a, b) => (a.takenOn < b.takenOn ? -1 : 1));
+}
+
+function measuringsOf(store: Store, athleteId: string): Measuring[] {
   return store.db
     .prepare<[string], Row>(
       'SELECT taken_on AS takenOn, measuring AS text FROM measurings WHERE athlete_id = ? ORDER BY taken_on',

@@ -6,6 +6,7 @@ import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
 import { documentWords } from './document-words.ts';
+import { LISTED_ENTRIES } from './join-people.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { searchPattern } from './search-text.ts';
@@ -34,6 +35,8 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
   column: 'athlete' | 'boat' | 'paddle';
   schema: S;
   record: (document: z.output<S>, row: Row) => R;
+  /** A condition on the rows that are listed. */
+  listed?: string;
   /** What is kept besides a saved document, in the same transaction. */
   kept?: (store: Store, id: string, document: z.output<S>) => void;
 }): Roster<z.output<S>, R> {
@@ -57,6 +60,7 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
       return store.db
         .prepare<[number, string, number, number], Row>(
           `SELECT ${columns} FROM ${table} WHERE (archived_at IS NOT NULL) = ? AND search LIKE ? ESCAPE '\\'
+             AND ${shape.listed ?? 'true'}
            ORDER BY search, id LIMIT ? OFFSET ?`,
         )
         .all(archived ? 1 : 0, searchPattern(search), limit, offset)
@@ -103,6 +107,7 @@ export const athletes: Roster<z.output<typeof athleteSchema>, AthleteRecord> = r
     changedAt: row.changedAt,
   }),
   kept: recordBody,
+  listed: LISTED_ENTRIES,
 });
 
 export const boats: Roster<z.output<typeof boatSchema>, BoatRecord> = roster({

@@ -1,6 +1,7 @@
 import type { KneltFit } from '../contract/records.ts';
 import type { TimelineEntry } from '../contract/trials.ts';
 import { openFit } from './fits.ts';
+import { entryIdsOf } from './join-people.ts';
 import { type RevisionRow, summaryOfRow } from './revision-words.ts';
 import type { Store } from './store.ts';
 import { TRIAL_ROWS, type TrialRow, trialOfRow } from './trials.ts';
@@ -17,9 +18,13 @@ interface OfFit {
 
 const OF_FIT = 'fits.id AS fitId, fits.name AS fitName, fits.boat_name AS boatName';
 
-/** What happened to an athlete's fits: revisions in which the athlete knelt, and the athlete's trials; newest first. */
+/**
+ * What happened to an athlete's fits: revisions in which the athlete knelt, and the athlete's trials; newest first. Those of
+ * joined entries are among them.
+ */
 export function timelineOf(store: Store, athleteId: string): TimelineEntry[] {
-  return [...revisionsOf(store, athleteId), ...trialsOf(store, athleteId)]
+  return entryIdsOf(store, athleteId)
+    .flatMap((id) => [...revisionsOf(store, id), ...trialsOf(store, id)])
     .sort((a, b) => b.at.localeCompare(a.at) || turn(b) - turn(a))
     .slice(0, MOST_ENTRIES);
 }
@@ -70,6 +75,15 @@ function trialsOf(store: Store, athleteId: string): TimelineEntry[] {
 
 /** Fits in which an athlete kneels as they stand now, last changed first. One that does not read is left out. */
 export function fitsOfAthlete(store: Store, athleteId: string): KneltFit[] {
+  const fits = new Map(
+    entryIdsOf(store, athleteId)
+      .flatMap((id) => fitsOfEntry(store, id))
+      .map((fit) => [fit.id, fit]),
+  );
+  return [...fits.values()].sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1)).slice(0, MOST_FITS);
+}
+
+function fitsOfEntry(store: Store, athleteId: string): KneltFit[] {
   return store.db
     .prepare<[string, number], { id: string; changedAt: string; archivedAt: string | null }>(
       `SELECT id, changed_at AS changedAt, archived_at AS archivedAt FROM fits

@@ -5,14 +5,16 @@ export interface SheetStamp {
   readonly athleteName: string;
   /** Revision number, or null for a draft that is not saved as a revision yet. */
   readonly revision: number | null;
+  /** The revision's mark, the same on every computer: see `revisionMark`. Left out for a draft. */
+  readonly mark?: string;
   readonly revisionName: string;
   /** When that revision (or draft) was kept, ISO 8601; every date on the sheet is this one. */
   readonly keptAt: string;
 }
 
-/** The revision in words: `revision 7, pad back`, or `draft`. */
-export function revisionText({ revision, revisionName }: SheetStamp): string {
-  const number = revision === null ? 'draft' : `revision ${revision}`;
+/** The revision in words: `revision 7 K7QXM, pad back`, or `draft`. */
+export function revisionText({ revision, mark, revisionName }: SheetStamp): string {
+  const number = revision === null ? 'draft' : ['revision', revision, mark].filter(Boolean).join(' ');
   return revisionName ? `${number}, ${revisionName}` : number;
 }
 

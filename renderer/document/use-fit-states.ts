@@ -3,6 +3,7 @@ import type { ExportInput } from '../../app/contract/paper-export.ts';
 import type { OpenedFit, RevisionSummary } from '../../app/contract/records.ts';
 import type { CallError } from '../../app/contract/result.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
+import { revisionMark } from '../../core/fit/revision-mark.ts';
 import { call } from '../client/client.ts';
 import { draftsAnswered } from './keep-draft.ts';
 
@@ -80,8 +81,7 @@ export function useFitMoment(opened: OpenedFit, key: string | null): KeyedMoment
       if (!wanted) return;
       if (!result.ok) return setAnswer({ key, value: null, error: result.error });
       const { fit, revision } = result.value;
-      const { number, name, savedAt, reason } = revision;
-      setAnswer({ key, value: { fit, revision: { number, name, keptAt: savedAt }, reason }, error: null });
+      setAnswer({ key, value: savedState(fit, revision), error: null });
     });
     return () => {
       wanted = false;
@@ -90,16 +90,19 @@ export function useFitMoment(opened: OpenedFit, key: string | null): KeyedMoment
   return answer;
 }
 
+function savedState(fit: Fit, { id, number, name, savedAt, reason }: RevisionSummary): FitMoment {
+  return { fit, revision: { number, name, mark: revisionMark(id), keptAt: savedAt }, reason };
+}
+
 /** What stands now: the draft if there is one, else the newest revision. */
 function presentOf({ fit, draftSavedAt, revisions }: OpenedFit): FitMoment {
   const [newest] = revisions;
   if (draftSavedAt === null && newest) {
-    const { number, name, savedAt, reason } = newest;
-    return { fit, revision: { number, name, keptAt: savedAt }, reason };
+    return savedState(fit, newest);
   }
   return {
     fit,
-    revision: { number: null, name: '', keptAt: draftSavedAt ?? new Date(0).toISOString() },
+    revision: { number: null, name: '', mark: '', keptAt: draftSavedAt ?? new Date(0).toISOString() },
     reason: '',
   };
 }

@@ -1,12 +1,14 @@
 import type { FoundThing } from '../../app/contract/trials.ts';
 import { dateText } from '../language/dates.ts';
 import { say } from '../language/messages.ts';
+import { revisionNumber } from '../language/revision-number.ts';
 import type { Route } from '../route/route.ts';
 
 /** What a thing is called: its name, a revision with its number, a trial by its day. */
-export function thingName({ kind, title, number, heldOn, at }: FoundThing): string {
+export function thingName({ kind, id, title, number, heldOn, at }: FoundThing): string {
   if (kind === 'trial') return say('find.trial', { date: dateText(heldOn ?? at) });
-  if (kind === 'revision') return say('find.revision', { number: number ?? 1, name: title });
+  if (kind === 'revision')
+    return say('find.revision', { number: revisionNumber({ id, number: number ?? 1 }), name: title });
   return title;
 }
 

@@ -39,6 +39,15 @@ export const ROSTER = {
 
   'athlete.new': 'New athlete',
   'athlete.name': 'Name',
+  'join.title': 'Entered twice?',
+  'join.about':
+    'If the same person stands in the list twice, join the other entry to this one. Its fits, trials and measurements are then shown here. Nothing is changed or lost, and the two can be taken apart again.',
+  'join.other': 'The other entry',
+  'join.choose': 'Choose an entry',
+  'join.do': 'Join to {name}',
+  'join.joined': 'Joined to this entry: {name}',
+  'join.apart': 'Take {name} apart',
+  'join.is-joined': 'This entry is joined to {name} and is shown there.',
   'athlete.side': 'Paddles on the',
   'athlete.sex': 'Sex',
   'athlete.sex.hint': 'Only chooses a survey table. Left unsaid, the mean of both is used.',

@@ -6,6 +6,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
 import { Backups } from './backups.tsx';
+import { Conflicts } from './conflicts.tsx';
 import { ExportEverything } from './export-everything.tsx';
 import { TakeInFile } from './take-in-file.tsx';
 
@@ -13,8 +14,9 @@ import { TakeInFile } from './take-in-file.tsx';
 export function ArchivePage() {
   const state = useCall('program.state', {});
   const backups = useCall('backups.list', {});
+  const conflicts = useCall('conflicts.list', {});
   const [refusal, setRefusal] = useState<CallError | null>(null);
-  const error = state.error ?? backups.error ?? refusal;
+  const error = state.error ?? backups.error ?? conflicts.error ?? refusal;
   return (
     <Page title={say('archive.title')}>
       <StoreNotices />
@@ -26,8 +28,14 @@ export function ArchivePage() {
           <TakeInFile
             asksWithDialog={state.value.shell === 'electron'}
             onRefused={setRefusal}
-            onTakenIn={backups.reload}
+            onTakenIn={() => {
+              backups.reload();
+              conflicts.reload();
+            }}
           />
+          {conflicts.value && (
+            <Conflicts key={conflicts.round} open={conflicts.value} onRefused={setRefusal} />
+          )}
           <Backups backups={backups.value} onRefused={setRefusal} onChanged={backups.reload} />
         </div>
       )}

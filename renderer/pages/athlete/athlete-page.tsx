@@ -10,6 +10,7 @@ import { Page } from '../../ui/page.tsx';
 import { AthleteFits } from './athlete-fits.tsx';
 import { AthleteForm } from './athlete-form.tsx';
 import { EraseAthlete } from './erase-athlete.tsx';
+import { JoinedEntries } from './joined-entries.tsx';
 import { MeasuredHistory } from './measured-history.tsx';
 
 /** One athlete's page: the same form makes and edits. */
@@ -49,6 +50,7 @@ export function AthletePage({ id }: { id: string }) {
             athleteId={record.id}
             measuredOn={record.athlete.measuredOn}
           />
+          <JoinedEntries key={record.id} id={record.id} name={record.athlete.name} />
           <EraseAthlete id={record.id} name={record.athlete.name} />
         </div>
       )}

@@ -6,11 +6,13 @@ import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { type Clearing, clearOf, EraseWords } from './erase-words.tsx';
 
 /** Takes an athlete out of the store and its backups: what would go is shown first, and the name typed. */
 export function EraseAthlete({ id, name }: { id: string; name: string }) {
   const [preview, setPreview] = useState<CallOutput<'athletes.previewErase'> | null>(null);
   const [typed, setTyped] = useState('');
+  const [clearing, setClearing] = useState<Clearing>({ full: true, parts: false });
   const [report, setReport] = useState<CallOutput<'athletes.erase'> | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
 
@@ -21,7 +23,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
   }
 
   async function erase(): Promise<void> {
-    const result = await call('athletes.erase', { id, name: typed });
+    const result = await call('athletes.erase', { id, name: typed, clear: clearOf(clearing) });
     setRefusal(result.ok ? null : result.error);
     if (result.ok) setReport(result.value);
   }
@@ -59,6 +61,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
           <p>{sayCount('erase.revisions', preview.revisions)}</p>
           {preview.measurings > 0 && <p>{sayCount('erase.measurings', preview.measurings)}</p>}
           {preview.trials > 0 && <p>{sayCount('erase.trials', preview.trials)}</p>}
+          <EraseWords words={preview.words} clearing={clearing} onChange={setClearing} />
           <TextField label={say('erase.type-name', { name })} value={typed} onChange={setTyped} />
           <p className="row">
             <button type="button" className="button" disabled={typed.trim() !== name.trim()} onClick={erase}>

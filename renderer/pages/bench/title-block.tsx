@@ -1,12 +1,14 @@
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
+import { revisionNumber } from '../../language/revision-number.ts';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { KeptState } from './saved-state.tsx';
 
 function revisionText(newest: RevisionSummary | undefined, changedSince: boolean): string {
   if (!newest) return say('block.revision.none');
-  const { number, name } = newest;
+  const { name } = newest;
+  const number = revisionNumber(newest);
   return say(changedSince ? 'block.revision.since' : 'block.revision.named', { number, name });
 }
 

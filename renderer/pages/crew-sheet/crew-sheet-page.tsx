@@ -11,6 +11,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { revisionNumber } from '../../language/revision-number.ts';
 import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -84,7 +85,7 @@ function stateText({ revisions, draftSavedAt }: OpenedFit): string {
   if (draftSavedAt !== null) return say('crew.sheet.draft', { when: instantText(draftSavedAt) });
   if (!newest) return '';
   return say('crew.sheet.revision', {
-    number: newest.number,
+    number: revisionNumber(newest),
     name: newest.name,
     when: instantText(newest.savedAt),
   });

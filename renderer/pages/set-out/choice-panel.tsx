@@ -4,6 +4,7 @@ import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/se
 import { SHEET_UNITS } from '../../../core/setout/sheet-length.ts';
 import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
+import { revisionNumber } from '../../language/revision-number.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
@@ -50,7 +51,9 @@ function WhichSetting({ opened, seats, choices, onChange }: PanelProps) {
         onChange={(state) => onChange({ state })}
         options={momentsOf(opened).map(({ key, revision }) => ({
           value: key,
-          name: revision ? say('setout.which.revision', revision) : say('setout.which.present'),
+          name: revision
+            ? say('setout.which.revision', { number: revisionNumber(revision), name: revision.name })
+            : say('setout.which.present'),
         }))}
       />
       {choices.state === PRESENT && opened.draftSavedAt !== null && (

@@ -68,6 +68,7 @@ function Papers(props: PapersProps) {
     athleteName: out.work.athlete.name,
     revision: revision.number,
     revisionName: revision.name,
+    mark: revision.mark,
     keptAt: revision.keptAt,
   };
   return (

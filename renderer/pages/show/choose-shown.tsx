@@ -3,6 +3,7 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
+import { revisionNumber } from '../../language/revision-number.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
@@ -21,7 +22,10 @@ export function ChooseShown(props: {
   const { opened, seats, choices, onChange } = props;
   const states = momentsOf(opened).map(({ key, revision }) => ({
     value: key,
-    name: key === PRESENT || !revision ? say('showing.present') : say('showing.revision', revision),
+    name:
+      key === PRESENT || !revision
+        ? say('showing.present')
+        : say('showing.revision', { number: revisionNumber(revision), name: revision.name }),
   }));
   return (
     <DialogTrigger>

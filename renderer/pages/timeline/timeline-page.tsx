@@ -6,6 +6,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useAthlete } from '../../client/use-record.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { revisionNumber } from '../../language/revision-number.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
@@ -62,11 +63,13 @@ function TimelineMark({ kind }: Pick<TimelineEntry, 'kind'>) {
 }
 
 function Kept({ entry }: { entry: Extract<TimelineEntry, { kind: 'revision' }> }) {
-  const { number, name, reason, answers } = entry.revision;
+  const { name, reason, answers } = entry.revision;
   return (
     <div>
       <h2>
-        <a href={hrefOf({ page: 'fit', id: entry.fitId })}>{say('timeline.revision', { number, name })}</a>
+        <a href={hrefOf({ page: 'fit', id: entry.fitId })}>
+          {say('timeline.revision', { number: revisionNumber(entry.revision), name })}
+        </a>
       </h2>
       <p className="soft">{say('timeline.fit', { fit: entry.fitName, boat: entry.boatName })}</p>
       {reason && <p className="timeline-words">{reason}</p>}
@@ -94,7 +97,12 @@ function Tried(props: {
           {say('timeline.trial')}
         </a>
         {entry.revisionNumber !== null && (
-          <span className="soft"> {say('timeline.tried', { number: entry.revisionNumber })}</span>
+          <span className="soft">
+            {' '}
+            {say('timeline.tried', {
+              number: revisionNumber({ id: entry.record.revisionId, number: entry.revisionNumber }),
+            })}
+          </span>
         )}
       </h2>
       <p className="soft">{say('timeline.fit', { fit: entry.fitName, boat: entry.boatName })}</p>

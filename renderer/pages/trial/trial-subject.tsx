@@ -1,6 +1,7 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/fit/fit-schema.ts';
 import { say } from '../../language/messages.ts';
+import { revisionNumber } from '../../language/revision-number.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
@@ -81,7 +82,7 @@ function TriedField({ opened: { draftSavedAt, revisions }, entries: { tried }, o
         ...(listed ? [] : [{ value: tried, name: say('trial.tried.kept') }]),
         ...revisions.map(({ id, number, name }) => ({
           value: id,
-          name: say('trial.tried.revision', { number, name }),
+          name: say('trial.tried.revision', { number: revisionNumber({ id, number }), name }),
         })),
       ]}
       hint={tried === TRIED_NOW ? say('trial.tried.now.hint') : undefined}

@@ -232,6 +232,18 @@ describe.each([
     expect(value(await call('display.read', {}))).toEqual(chosen);
   });
 
+  it('joins two entries of one person, and takes them apart', async () => {
+    const [one, two] = await Promise.all(
+      ['Once Entered', 'Twice Entered'].map(async (name) => {
+        return value(await call('athletes.save', { athlete: inventedAthlete(name) })).id;
+      }),
+    );
+    expect(value(await call('athletes.join', { id: two!, into: one! })).joined).toHaveLength(1);
+    expect(await call('athletes.join', { id: one!, into: two! })).toMatchObject({ ok: false });
+    expect(value(await call('athletes.entries', { id: two! })).joinedInto).toMatchObject({ id: one });
+    expect(value(await call('athletes.takeApart', { id: two! })).joinedInto).toBe(null);
+  });
+
   it('has nothing to decide where nothing was changed twice, and says so', async () => {
     expect(value(await call('conflicts.list', {}))).toEqual([]);
     const choice = { kind: 'athlete', id: crypto.randomUUID(), path: 'massKg', value: '61' } as const;

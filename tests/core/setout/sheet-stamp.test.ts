@@ -21,5 +21,6 @@ describe('what a sheet says of itself', () => {
   it('of a revision without a name is its number, of a draft with one both', () => {
     expect(revisionText({ ...stamp, revisionName: '' })).toBe('revision 7');
     expect(revisionText({ ...stamp, revision: null, revisionName: 'trial' })).toBe('draft, trial');
+    expect(revisionText({ ...stamp, mark: 'K7QXM' })).toBe('revision 7 K7QXM, pad back');
   });
 });

@@ -3,6 +3,7 @@ import type { CallError } from '../../../../app/contract/result.ts';
 import { call } from '../../../client/client.ts';
 import { instantText } from '../../../language/dates.ts';
 import { say } from '../../../language/messages.ts';
+import { revisionNumber } from '../../../language/revision-number.ts';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
 import type { FetchedRevision } from '../../fetched-revision.ts';
@@ -40,7 +41,9 @@ export function Revisions(props: BenchTabProps) {
           const { id, number, name, reason, savedAt, answers } = revision;
           return (
             <li key={id} data-lit={compared?.revision.id === id || undefined}>
-              <span className="lettering">{say('revisions.number', { number })}</span>
+              <span className="lettering">
+                {say('revisions.number', { number: revisionNumber(revision) })}
+              </span>
               <strong>{name}</strong>
               <span className="soft">{instantText(savedAt)}</span>
               {reason && <p>{reason}</p>}

@@ -1,0 +1,94 @@
+import { useState } from 'react';
+import type { FieldConflictRecord } from '../../../app/contract/conflicts.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { instantText } from '../../language/dates.ts';
+import { say } from '../../language/messages.ts';
+import { fieldName, fieldValueText } from './field-text.ts';
+
+type Value = FieldConflictRecord['values'][number];
+
+/** Fields that were changed on two computers: the values side by side, and a button for each. */
+export function Conflicts(props: {
+  open: readonly FieldConflictRecord[];
+  onRefused: (error: CallError | null) => void;
+}) {
+  const [open, setOpen] = useState(props.open);
+  const [busy, setBusy] = useState(false);
+
+  async function decide({ kind, id, path }: FieldConflictRecord, { value }: Value): Promise<void> {
+    setBusy(true);
+    const result = await call('conflicts.decide', { kind, id, path, value });
+    setBusy(false);
+    props.onRefused(result.ok ? null : result.error);
+    if (result.ok) setOpen(result.value);
+  }
+
+  return (
+    <section aria-label={say('conflicts.title')}>
+      <h2>{say('conflicts.title')}</h2>
+      {open.length === 0 ? (
+        <p className="soft">{say('conflicts.none')}</p>
+      ) : (
+        <>
+          <p>{say('conflicts.about')}</p>
+          <table className="ruled">
+            <thead>
+              <tr>
+                <th scope="col">{say('conflicts.what')}</th>
+                <th scope="col">{say('conflicts.value')}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {open.map((conflict) => (
+                <tr key={`${conflict.kind} ${conflict.id} ${conflict.path}`}>
+                  <th scope="row">
+                    <span className="soft">{say(`conflicts.kind.${conflict.kind}`)}</span>{' '}
+                    {say('conflicts.of', { title: conflict.title, field: fieldName(conflict.path) })}
+                  </th>
+                  <td>
+                    <Values conflict={conflict} busy={busy} onDecide={(value) => decide(conflict, value)} />
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </>
+      )}
+    </section>
+  );
+}
+
+function Values(props: { conflict: FieldConflictRecord; busy: boolean; onDecide: (value: Value) => void }) {
+  const format = useFormat();
+  const { path, values } = props.conflict;
+  return (
+    <div className="stack">
+      {values.map((value, i) => {
+        const text = fieldValueText(path, value.value, format);
+        return (
+          <div key={value.value ?? ''} className="row ends">
+            <span>
+              <strong>{text}</strong> <span className="soft">{writtenBy(value)}</span>
+              {i === 0 && <span className="soft"> · {say('conflicts.counts')}</span>}
+            </span>
+            <button
+              type="button"
+              className="button words"
+              disabled={props.busy}
+              onClick={() => props.onDecide(value)}
+            >
+              {say('conflicts.take', { value: text })}
+            </button>
+          </div>
+        );
+      })}
+    </div>
+  );
+}
+
+function writtenBy({ here, at }: Value): string {
+  const when = at ? instantText(at) : '–';
+  return say(here ? 'conflicts.here' : 'conflicts.there', { when });
+}

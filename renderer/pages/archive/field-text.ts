@@ -1,0 +1,58 @@
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+
+/** Ends of field names that tell the unit of a number. */
+const UNITS: readonly (readonly [RegExp, (value: number, format: Format) => string])[] = [
+  [/M$/, (value, format) => format.length(value, { exact: true })],
+  [/Kg$/, (value, format) => format.mass(value)],
+  [/Deg$/, (value, format) => format.degrees(value)],
+];
+/** A value longer than this is cut: a whole hull, say. */
+const MOST_SIGNS = 120;
+const DAY = /^\d{4}-\d\d-\d\d$/;
+
+/** A field in words: `seats/0/kneePad/aftM` as `seat 1, knee pad, aft`. */
+export function fieldName(path: string): string {
+  return path
+    .split('/')
+    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'))
+    .filter((step) => step !== '@measured' && step !== 'seats')
+    .map(stepName)
+    .join(', ');
+}
+
+function stepName(step: string): string {
+  if (step === '@archived') return say('conflicts.field.archived');
+  if (step === '@joined') return say('conflicts.field.joined');
+  if (DAY.test(step)) return say('conflicts.field.measured', { day: step });
+  if (/^[0-3]$/.test(step)) return say('crew.seat', { number: Number(step) + 1 });
+  return step
+    .replace(/^@/, '')
+    .replace(/(?:M|Kg|Deg)$/, '')
+    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+/** A field's value (JSON text, or null where it was removed) as it is read. */
+export function fieldValueText(path: string, value: string | null, format: Format): string {
+  if (value === null) return say('conflicts.removed');
+  const text = valueText(path.split('/').at(-1) ?? '', JSON.parse(value), format);
+  const short = text.length > MOST_SIGNS ? `${text.slice(0, MOST_SIGNS)} …` : text;
+  return short || say('conflicts.empty');
+}
+
+function valueText(name: string, value: unknown, format: Format): string {
+  if (typeof value === 'number') {
+    const unit = UNITS.find(([pattern]) => pattern.test(name));
+    return unit
+      ? unit[1](value, format)
+      : format.number(value, { decimals: Number.isInteger(value) ? 0 : 2 });
+  }
+  if (Array.isArray(value)) return value.map((one) => valueText(name, one, format)).join(', ');
+  if (typeof value === 'object' && value !== null) {
+    return Object.entries(value)
+      .filter(([key]) => key !== 'id')
+      .map(([key, held]) => `${stepName(key)} ${valueText(key, held, format)}`)
+      .join(', ');
+  }
+  return value === null ? '–' : String(value);
+}

@@ -1,0 +1,88 @@
+import { useState } from 'react';
+import type { CallOutput } from '../../../app/contract/contract.ts';
+import type { CallError, CallResult } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { useCall } from '../../client/use-call.ts';
+import { say } from '../../language/messages.ts';
+import { hrefOf } from '../../route/route.ts';
+import { ErrorMessage } from '../../ui/error-message.tsx';
+import { SelectField } from '../../ui/fields/select-field.tsx';
+
+type Entries = CallOutput<'athletes.entries'>;
+
+/** Joins another entry of the same person to this one, and takes such entries apart again. */
+export function JoinedEntries({ id, name }: { id: string; name: string }) {
+  const asked = useCall('athletes.entries', { id });
+  const others = useCall('athletes.list', { limit: 1000 });
+  const [chosen, setChosen] = useState('');
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+
+  function heard(result: CallResult<Entries>): void {
+    setRefusal(result.ok ? null : result.error);
+    if (!result.ok) return;
+    setChosen('');
+    asked.reload();
+    others.reload();
+  }
+
+  const entries = asked.value;
+  const error = asked.error ?? refusal;
+  const free = (others.value ?? []).filter(
+    (other) => other.id !== id && !entries?.joined.some((one) => one.id === other.id),
+  );
+  if (!entries) return error && <ErrorMessage error={error} />;
+  return (
+    <section>
+      <h2>{say('join.title')}</h2>
+      <p className="soft">{say('join.about')}</p>
+      {error && <ErrorMessage error={error} />}
+      {entries.joinedInto && (
+        <p className="row">
+          <a href={hrefOf({ page: 'athlete', id: entries.joinedInto.id })}>
+            {say('join.is-joined', { name: entries.joinedInto.name })}
+          </a>
+          <Apart id={id} name={name} onDone={heard} />
+        </p>
+      )}
+      {entries.joined.map((entry) => (
+        <p className="row" key={entry.id}>
+          <span>{say('join.joined', { name: entry.name })}</span>
+          <Apart {...entry} onDone={heard} />
+        </p>
+      ))}
+      {free.length > 0 && !entries.joinedInto && (
+        <div className="row">
+          <SelectField
+            label={say('join.other')}
+            value={chosen}
+            onChange={setChosen}
+            options={[
+              { value: '', name: say('join.choose') },
+              ...free.map((other) => ({ value: other.id, name: other.athlete.name })),
+            ]}
+          />
+          <button
+            type="button"
+            className="button"
+            disabled={chosen === ''}
+            onClick={async () => heard(await call('athletes.join', { id: chosen, into: id }))}
+          >
+            {say('join.do', { name })}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function Apart(props: { id: string; name: string; onDone: (result: CallResult<Entries>) => void }) {
+  return (
+    <button
+      type="button"
+      className="button words"
+      onClick={async () => props.onDone(await call('athletes.takeApart', { id: props.id }))}
+    >
+      {say('join.apart', { name: props.name })}
+    </button>
+  );
+}
