@@ -42,7 +42,7 @@ export const ROSTER = {
   'join.title': 'Entered twice?',
   'join.about':
     'If the same person stands in the list twice, join the other entry to this one. Its fits, trials and measurements are then shown here. Nothing is changed or lost, and the two can be taken apart again.',
-  'join.other': 'The other entry',
+  'join.second': 'The other entry',
   'join.choose': 'Choose an entry',
   'join.do': 'Join to {name}',
   'join.joined': 'Joined to this entry: {name}',

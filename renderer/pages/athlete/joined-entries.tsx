@@ -53,7 +53,7 @@ export function JoinedEntries({ id, name }: { id: string; name: string }) {
       {free.length > 0 && !entries.joinedInto && (
         <div className="row">
           <SelectField
-            label={say('join.other')}
+            label={say('join.second')}
             value={chosen}
             onChange={setChosen}
             options={[
