@@ -2,12 +2,14 @@ import type { BodyNote } from '../body/body.ts';
 import { MEASURING } from '../body/measuring.ts';
 import type { NotAfloat } from '../float/afloat.ts';
 import type { Band, Finding, Unit } from './finding.ts';
+import { inDoubt } from './likely.ts';
 import { SIGMAS_95 } from './probability.ts';
 import { type QuantityId, quantityDefinition } from './quantities.ts';
 import { NAMES, WORDING } from './quantity-wording.ts';
 import { type FormatValue, signedText } from './signed-text.ts';
 import { supportSentence } from './support-wording.ts';
 import { unreachedSentence } from './unreached.ts';
+import { isUnusualPlace, unusualPlaceSentence } from './unusual-place.ts';
 import { spoken } from './wording.ts';
 
 /** How each unit is written when nobody says otherwise: factor to the shown unit, decimals, suffix. */
@@ -73,8 +75,9 @@ export function bandText(
   return band.max === null ? '' : `at most ${format(band.max, unit)}`;
 }
 
-/** One plain sentence for the coach. */
-export function coachSentence(finding: Finding): string {
+/** One plain sentence for the coach, as sure as its probability; of an unusual place that works, what the usual would bring. */
+export function coachSentence(finding: Finding, format: FormatValue = plainFormat): string {
+  if (isUnusualPlace(finding)) return unusualPlaceSentence(finding, format);
   const near = finding.distance > 0 ? supportSentence(finding) : null;
   return unreachedSentence(finding) ?? near ?? pick(finding, 'coach');
 }
@@ -90,12 +93,9 @@ function pick(finding: Finding, reader: 'coach' | 'athlete'): string {
   const good = spoken(words.good, finding);
   if (finding.severity === 'good') return good;
   const sentence = spoken(nearerLow(finding) ? words.low : words.high, finding);
-  if (finding.distance > 0 || finding.severity !== 'check') return sentence;
-  const limit =
-    reader === 'coach'
-      ? 'In the band, but within its own uncertainty of the edge.'
-      : 'Fine, but close to the edge.';
-  return `${good} ${limit}`;
+  return finding.severity === 'check'
+    ? inDoubt(finding, { inside: good, outside: sentence }, reader)
+    : sentence;
 }
 
 function nearerLow({ value, band }: Finding): boolean {

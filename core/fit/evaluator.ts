@@ -13,6 +13,7 @@ import { doubtOf, heldSpreads, type Spreads, withSpreads } from './quantity-spre
 import type { Report } from './report.ts';
 import type { Seat } from './seat-schema.ts';
 import { type SeatState, seatFrame, solveSeat } from './seat-state.ts';
+import { withUsualPlace } from './usual-place.ts';
 
 /** Evaluates fits, keeping what is costly (bodies, hulls, solved seats) while athlete, boat and seat are the same objects. */
 export interface Evaluator {
@@ -69,7 +70,14 @@ export function createEvaluator(): Evaluator {
     evaluate(fit, sources) {
       const computed = compute(fit, null);
       const { spreads, looks } = doubtOf(computed, sources);
-      return reportOf(fit, computed, { spreads, unknowns: (...judged) => unknownsOf(...judged, looks) });
+      const report = reportOf(fit, computed, {
+        spreads,
+        unknowns: (...judged) => unknownsOf(...judged, looks),
+      });
+      const { quantities } = report;
+      const quantitiesOf = (moved: Fit) => compute(moved, report).quantities;
+      const findings = report.findings.map((f) => withUsualPlace(f, fit, { quantities, quantitiesOf }));
+      return { ...report, findings };
     },
     evaluateHolding(fit, held) {
       const computed = compute(fit, held);

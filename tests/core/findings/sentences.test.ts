@@ -43,11 +43,34 @@ describe('sentences', () => {
     expect(athleteSentence(straight)).toBe('Your front knee is too straight to push well.');
   });
 
-  it('say of a check inside its band that it is close, not that it is wrong', () => {
-    const close = finding({ value: deg(112), distance: deg(-2), severity: 'check' });
-    expect(coachSentence(close)).toMatch(
-      /open enough to push from\. In the band, but within its own uncertainty/,
+  it('say of a check what is likelier, and the coach how likely the other is', () => {
+    const close = finding({ value: deg(112), distance: deg(-2), severity: 'check', probability: 0.24 });
+    expect(coachSentence(close)).toBe(
+      'Probably the front knee is open enough to push from; about one chance in four that it is otherwise.',
     );
+    expect(athleteSentence(close)).toBe('Probably your front leg can push well.');
+    const out = finding({ value: deg(109), distance: deg(1), severity: 'check', probability: 0.7 });
+    expect(coachSentence(out)).toBe('Probably the front knee is too bent to push from.');
+  });
+
+  it('say of an unusual place that works what the usual one would bring', () => {
+    const place = finding({
+      quantity: 'padAft',
+      value: 0.23,
+      sd: null,
+      unit: 'm',
+      band: { min: 0.15, max: 0.2, source: 'common practice', sourceText: 'x', reason: '' },
+      distance: 0.03,
+      probability: 1,
+      severity: 'check',
+      instead: { at: 0.2, quantity: 'trimRest', unit: 'm', from: 0.02, to: 0.008 },
+    });
+    expect(coachSentence(place)).toBe(
+      'An unusual place, and it works. At 20.0 cm the bow would lie 12 mm lower.',
+    );
+    expect(
+      coachSentence({ ...place, fromMiddleM: 0.28, instead: { ...place.instead!, at: 0.15 } }),
+    ).toContain('At 20.0 cm of the boat’s middle');
   });
 
   it('never write minus nought', () => {

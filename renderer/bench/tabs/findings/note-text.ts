@@ -14,6 +14,8 @@ export function noteText(finding: Finding, format: Format): NoteText {
   return {
     word: say(`severity.${finding.severity}`),
     title: findingTitle(finding, format.quantity(finding.quantity)).replace(' ± ', '\u{00a0}±\u{00a0}'),
-    sentence: coachSentence(finding),
+    sentence: coachSentence(finding, (value, unit, fine) =>
+      unit === 'm' && fine ? format.length(value, { unit: 'mm' }) : format.quantity('')(value, unit),
+    ),
   };
 }

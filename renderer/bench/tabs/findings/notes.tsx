@@ -7,6 +7,7 @@ import { useFit } from '../../bench-context.tsx';
 import { BenchProposal } from '../../proposal/bench-proposal.tsx';
 import { Note } from './note.tsx';
 import { useNotePlaces } from './use-note-places.ts';
+import { WorthALook } from './worth-a-look.tsx';
 
 /** Whether a finding belongs to what is looked at: this seat, or the boat. */
 const concerns = (seat: number) => (finding: Finding) => finding.seat === seat || finding.seat === null;
@@ -46,6 +47,7 @@ export function Notes() {
           ))}
         </ul>
       )}
+      <WorthALook seat={seat} />
       {good.length > 0 && (
         <>
           <h2 className="lettering notes-good">{say('notes.good')}</h2>

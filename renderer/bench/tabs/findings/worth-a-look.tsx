@@ -1,0 +1,27 @@
+import { quantityName } from '../../../../core/findings/sentences.ts';
+import type { Unknown } from '../../../../core/findings/unknowns.ts';
+import { say } from '../../../language/messages.ts';
+import { useFit } from '../../bench-context.tsx';
+import { inSentence } from '../../quantity-text.ts';
+
+/** What is unknown of a seat, in one line: each look once, what it would settle before it. Empty where nothing is. */
+export function looksText(unknowns: readonly Unknown[]): string {
+  const looks = [...new Set(unknowns.map(({ look }) => look))];
+  return looks
+    .map((look) => {
+      const names = unknowns.filter((u) => u.look === look).map((u) => inSentence(quantityName(u.quantity)));
+      return say(`notes.look.${look ?? 'none'}`, { names: names.join(', ') });
+    })
+    .join('; ');
+}
+
+/** One quiet line on what body and fittings cannot tell, and which look would. */
+export function WorthALook({ seat }: { seat: number }) {
+  const unknowns = useFit(({ report }) => report.unknowns).filter((u) => u.seat === seat);
+  if (unknowns.length === 0) return null;
+  return (
+    <p className="soft" data-unknowns={unknowns.length}>
+      {say('notes.look', { looks: looksText(unknowns) })}
+    </p>
+  );
+}
