@@ -5,6 +5,7 @@ import { createEvaluator } from '../../core/fit/evaluator.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
 import { firstSetting } from '../../core/proposal/first-setting.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, numberIn, soon } from './screens.ts';
 
@@ -99,8 +100,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     const swapped = await kept();
     expect(swapped.seats.map((s) => s.athlete!.name)).toEqual([...PAIR].reverse());
     await page.keyboard.press('Control+z');
-    await page.waitForTimeout(300);
-    expect((await kept()).seats.map((s) => s.athlete!.name)).toEqual([...PAIR]);
+    await soon(async () => (await kept()).seats.map((s) => s.athlete!.name)).toEqual([...PAIR]);
   });
 
   it('warns of a paddler who kneels on the knee of the other side', async () => {
@@ -138,10 +138,10 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     await page.mouse.move(at.x, at.y);
     await page.mouse.down();
     await page.mouse.move(at.x - 30, at.y, { steps: 8 });
-    await page.waitForTimeout(100);
+    await nextFrame(page);
     await page.mouse.up();
     await page.keyboard.up('Shift');
-    await page.waitForTimeout(300);
+    await soon(async () => (await kept()).seats[0]!.kneePad.aftM).not.toBe(before.seats[0]!.kneePad.aftM);
     const after = await kept();
     const moved = after.seats.map((s, i) => s.kneePad.aftM - before.seats[i]!.kneePad.aftM);
     expect(Math.abs(moved[0]!)).toBeGreaterThan(0.005);
@@ -184,20 +184,20 @@ describe('the seating orders of a four', () => {
   });
 });
 
-/** In the page: lets three answers of the orders' worker through, so that there is time to stop it. */
+/** In the page: lets three seating orders through from the worker that judges them, so that there is time to stop it. */
 function holdOrdersAfterThree(): void {
   const Real = window.Worker;
   class Held extends Real {
-    private readonly orders: boolean;
+    private orders = false;
     private heard = 0;
-    constructor(url: string | URL, options?: WorkerOptions) {
-      super(url, options);
-      this.orders = String(url).includes('order-worker');
+    override postMessage(question: { name?: string }): void {
+      this.orders = question.name === 'compareSeatingOrders';
+      super.postMessage(question);
     }
     override set onmessage(listener: ((event: MessageEvent) => void) | null) {
       super.onmessage = (event: MessageEvent) => {
-        this.heard += 1;
-        if (!this.orders || this.heard <= 3) listener?.(event);
+        if (this.orders) this.heard += 1;
+        if (this.heard <= 3) listener?.(event);
       };
     }
     override terminate(): void {

@@ -5,7 +5,7 @@ import { createEvaluator } from '../../core/fit/evaluator.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import { formatFor } from '../../renderer/language/format.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
-import { handlePlace, nextFrame } from './hand.ts';
+import { handlePlace, inOneBurst, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, shown, soon, textOf } from './screens.ts';
 
@@ -215,7 +215,9 @@ describe('the keyboard', () => {
   it('a burst of nudges is one step of undo', async () => {
     const handle = page.locator('[data-grip="kneePad/plan"]');
     await handle.focus();
-    for (let k = 0; k < 12; k++) await page.keyboard.press('ArrowLeft');
+    await inOneBurst(page, async () => {
+      for (let k = 0; k < 12; k++) await page.keyboard.press('ArrowLeft');
+    });
     expect(await shown(page, PAD_AFT)).toBeCloseTo(18.7, 9);
     await undo();
     expect(await shown(page, PAD_AFT)).toBe(17.5);
@@ -363,11 +365,13 @@ describe('React', () => {
     await watched.mouse.down();
     await watched.mouse.move(x - 2, y);
     await nextFrame(watched);
-    const before = await commits();
+    const [before, began] = [await commits(), performance.now()];
     for (let k = 1; k <= MOVES; k++) await watched.mouse.move(x - 2 - k / 10, y + (k % 7));
     await nextFrame(watched);
-    // A few come of themselves: the title block tells how long ago the fit was kept. One a move would be 200.
-    expect((await commits()) - before).toBeLessThan(MOVES / 4);
+    // A few come of themselves: the title block tells each second how long ago the fit was kept, and a busy machine takes
+    // many seconds for the moves. One a move would be 200.
+    const seconds = (performance.now() - began) / 1000;
+    expect((await commits()) - before).toBeLessThan(Math.min(0.75 * MOVES, MOVES / 4 + 2 * seconds));
     await watched.mouse.up();
     await watched.close();
   });

@@ -12,7 +12,10 @@ export async function handlePlace(page: Page, grip: string): Promise<{ x: number
 /** Longer than the texts of the page wait between two tellings, milliseconds. */
 const TOLD_MS = 60;
 
-/** Lets the page draw, and write, what the last move changed. */
+/**
+ * Lets the page draw, and write, what the last move changed. The page's own timer runs before this one, however busy the
+ * machine is: both count on the page's clock, and this one is set later and is longer.
+ */
 export async function nextFrame(page: Page): Promise<void> {
   await page.evaluate(
     (ms) =>
@@ -21,4 +24,18 @@ export async function nextFrame(page: Page): Promise<void> {
       ),
     TOLD_MS,
   );
+}
+
+/**
+ * Does something while the page's `performance.now()` stands still, so that keys pressed one after another are one burst on
+ * any machine.
+ */
+export async function inOneBurst(page: Page, press: () => Promise<void>): Promise<void> {
+  await page.evaluate(() => {
+    const still = performance.now();
+    performance.now = () => still;
+  });
+  await press();
+  // Without a property of its own, the object has the real clock again.
+  await page.evaluate(() => Reflect.deleteProperty(performance, 'now'));
 }

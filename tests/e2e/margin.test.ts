@@ -5,6 +5,7 @@ import { evaluateFit } from '../../core/fit/evaluator.ts';
 import { quantityText } from '../../renderer/bench/quantity-text.ts';
 import { formatFor } from '../../renderer/language/format.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { inOneBurst } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
 
@@ -76,10 +77,13 @@ describe('measures typed beside the drawing', () => {
   });
 
   it('nudged in a burst are one step of undo, and the result is spoken', async () => {
+    await enter(page, PAD_AFT, '18');
     await measure(page, PAD_AFT).focus();
-    for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowUp');
-    await page.keyboard.press('Shift+ArrowUp');
-    await page.keyboard.press('Control+ArrowDown');
+    await inOneBurst(page, async () => {
+      for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowUp');
+      await page.keyboard.press('Shift+ArrowUp');
+      await page.keyboard.press('Control+ArrowDown');
+    });
     expect(await padAft()).toBe('20.19 cm');
     await soon(() => textOf(page.locator('#spoken'))).toMatch(/Knee pad: aft of the mark 20[.]19/);
     await undo();
@@ -87,6 +91,7 @@ describe('measures typed beside the drawing', () => {
   });
 
   it('undo and redo by key, each typed value a step', async () => {
+    await enter(page, PAD_AFT, '18');
     await enter(page, PAD_AFT, '19');
     await enter(page, PAD_AFT, '20');
     await page.keyboard.press('Control+z');
