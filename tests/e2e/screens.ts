@@ -2,6 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
 import type { CallResult } from '../../app/contract/result.ts';
+import { SESSION_HEADER, SESSION_KEY } from '../../app/contract/session.ts';
 
 /** Calls the program from the open page, as the page itself does. */
 export async function callFromPage<N extends CallName>(
@@ -10,15 +11,15 @@ export async function callFromPage<N extends CallName>(
   input: CallInput<N>,
 ): Promise<CallOutput<N>> {
   const result = (await page.evaluate(
-    async ([called, given]) => {
+    async ([called, given, header, key]) => {
       const response = await fetch('/call', {
         method: 'POST',
-        headers: { 'content-type': 'application/json' },
+        headers: { 'content-type': 'application/json', [header]: sessionStorage.getItem(key) ?? '' },
         body: JSON.stringify({ name: called, input: given }),
       });
       return response.json();
     },
-    [name, input] as const,
+    [name, input, SESSION_HEADER, SESSION_KEY] as const,
   )) as CallResult<CallOutput<N>>;
   if (!result.ok)
     throw new Error(`${name}: ${result.error.message} ${JSON.stringify(result.error.problems)}`);
