@@ -81,6 +81,8 @@ export const BOAT = {
   'boat.floorboard.width': 'Width',
   'boat.floorboard.aft': 'After end from the stern',
   'boat.floorboard.fore': 'Fore end from the stern',
+  'boat.floorboard.no-room':
+    'The board does not fit the hull: {place} from the stern it reaches {by} into the side. At its height a board {fits} wide fits there. Measure board and hull again.',
 
   'boat.hardware': 'Fixings',
   'boat.hardware.pad-pitch': 'Hole pitch of the pad’s rail',

@@ -2,6 +2,7 @@ import { floorboardSchema, hardwareSchema } from '../../../core/fit/boat-schema.
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { BoardFit } from './board-fit.tsx';
 import type { BoatEntries } from './boat-entries.ts';
 import { BoatRails } from './boat-rails.tsx';
 import { BoatStock } from './boat-stock.tsx';
@@ -67,6 +68,7 @@ function Floorboard({ entries, problems, onChange }: FittingsProps) {
           problem={wrong(floorboard.foreFromSternM, 'foreEndXM')}
         />
       </div>
+      <BoardFit entries={entries} />
     </section>
   );
 }

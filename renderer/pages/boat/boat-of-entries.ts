@@ -103,6 +103,9 @@ export function boatOfEntries(
       widthM: floorboard.widthM,
       aftEndXM: toX(floorboard.aftFromSternM),
       foreEndXM: toX(floorboard.foreFromSternM),
+      // Not in the form yet: what the boat had is kept.
+      thicknessM: before?.floorboard.thicknessM,
+      outline: before?.floorboard.outline,
       ...(profile.length > 0
         ? {
             profile: profile.map((point) => ({

@@ -1,17 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { boardRoom } from '../../../core/fit/board-room.ts';
 import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
+import { straightEdges } from '../example/straight-edges.ts';
 
 /** Sides at 45° from a flat bottom 16 cm wide, 4 m long. */
 const hull = hullFromOffsets({
   name: 'flared',
   stations: [-2, -1, 0, 1, 2].map((x) => ({
     x,
-    section: [
+    section: straightEdges([
       [0, 0],
       [0.08, 0],
       [0.28, 0.2],
-    ],
+    ]),
   })),
 });
 const board = { heightM: 0.05, widthM: 0.4, aftEndXM: -1, foreEndXM: 1, thicknessM: 0.01 };

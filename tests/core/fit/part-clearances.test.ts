@@ -4,6 +4,7 @@ import { boatSchema } from '../../../core/fit/boat-schema.ts';
 import { evaluateFit } from '../../../core/fit/evaluator.ts';
 import type { Seat } from '../../../core/fit/seat-schema.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { straightEdges } from '../example/straight-edges.ts';
 
 /** A boat of one half-section all along, 4 m, with a board 3 cm up: every distance is known by hand. */
 function prismBoat(
@@ -14,7 +15,10 @@ function prismBoat(
   return boatSchema.parse({
     ...boat,
     skinM: 0.004,
-    hull: { kind: 'offsets', stations: [-2, -1, 0, 1, 2].map((xM) => ({ xM, section })) },
+    hull: {
+      kind: 'offsets',
+      stations: [-2, -1, 0, 1, 2].map((xM) => ({ xM, section: straightEdges(section) })),
+    },
     floorboard: { heightM: 0.03, widthM: 0.2, aftEndXM: -1, foreEndXM: 1, ...floor },
     hardware: { padHolePitchM: 0.01, restHolePitchM: 0.01 },
   });
