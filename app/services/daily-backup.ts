@@ -28,7 +28,8 @@ export async function backUpOnceADay(program: Program): Promise<void> {
       const already = listBackups(store.folder).some(
         ({ cause, takenAt }) => cause === 'daily' && takenAt.startsWith(today),
       );
-      if (!already && !isEmpty(program)) await takeBackup(store, 'daily');
+      const due = !already || store.safeguard.needsBackup();
+      if (due && !isEmpty(program)) await takeBackup(store, 'daily');
     });
     notices.delete('backup');
   } catch (error) {

@@ -24,10 +24,15 @@ export async function dispatch(
     return refused('bad-input', SENTENCES['bad-input'], problemsOf(parsed.error, wanted, input));
   }
   try {
-    if (!PASSES_GATE.has(name)) await program.gate.open();
+    if (!PASSES_GATE.has(name)) {
+      await program.gate.open();
+      program.store.safeguard.look();
+    }
     // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
     const service = services[name] as (program: Program, input: unknown) => CallResult<unknown>;
     const answer = await service(program, parsed.data);
+    // Nothing is told to be kept before it is in the journal too.
+    program.store.safeguard.looked();
     if (!answer.ok) return answer;
     const checked = promised.safeParse(answer.value);
     if (checked.success) return { ok: true, value: checked.data };
@@ -63,6 +68,7 @@ function nameText(name: unknown): string {
 
 /** What the file system and SQLite say when a write fails, as the page is told it. */
 const FAILURES: readonly (readonly [RegExp, CallError['code'], string])[] = [
+  [/^STORE_REPLACED/, 'damaged', SENTENCES['store-replaced']],
   [/^(ENOSPC|EDQUOT|SQLITE_FULL)/, 'disk-full', SENTENCES['disk-full']],
   [/^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_PERM)/, 'read-only', SENTENCES['read-only']],
   [/^(EIO|EFBIG|SQLITE_(IOERR|CANTOPEN))/, 'damaged', SENTENCES['disk-error']],

@@ -6,13 +6,16 @@ import { openLog } from '../shell/log-file.ts';
 import type { Shell } from '../shell/shell.ts';
 import { newestGoodBackup } from '../store/backups.ts';
 import { finishErasures } from '../store/erase-everywhere.ts';
-import { closeStore, openStore, STORE_FILE } from '../store/open-store.ts';
-import { type Recovery, recoverStore } from '../store/recover.ts';
+import { keepManifest } from '../store/keep-manifest.ts';
+import { openSafely } from '../store/open-safely.ts';
+import { closeStore, STORE_FILE } from '../store/open-store.ts';
+import type { Rebuilding } from '../store/rebuild.ts';
 import type { Store } from '../store/store.ts';
 import { keepDailyBackups } from './daily-backup.ts';
+import { findingSentences, rebuildingSentence } from './finding-sentences.ts';
 import { createGate } from './gate.ts';
 import type { Program } from './program.ts';
-import { recoverySentence, refusalSentence, SENTENCES } from './sentences.ts';
+import { refusalSentence, SENTENCES } from './sentences.ts';
 import { createWorkbench } from './work.ts';
 
 /** A program that is open, or the sentence that says why it is not. */
@@ -61,6 +64,7 @@ export function openProgram(where: {
     program,
     close() {
       stopBackups();
+      keepManifest(store);
       closeStore(store);
     },
   };
@@ -77,32 +81,23 @@ type OpenedStore =
 
 function openOrRecover(folder: string, clock?: () => number): OpenedStore {
   const notices = new Map<string, string>();
-  const opening = openStore(folder, clock);
-  if (opening.kind === 'open') {
-    if (opening.copiedTo) notices.set('upgrade', SENTENCES.upgraded(opening.copiedTo));
-    return { kind: 'open', store: opening.store, recovery: null, notices };
-  }
-  if (opening.refusal.code !== 'damaged') {
-    return { kind: 'refused', sentence: refusalSentence(opening.refusal) };
-  }
-  const recovered = recoverStore(folder, clock);
-  if (recovered.kind === 'refused') return { kind: 'refused', sentence: refusalSentence(recovered.refusal) };
-  return {
-    kind: 'open',
-    store: recovered.store,
-    recovery: recoveryRecord(folder, recovered.recovery),
-    notices,
-  };
+  const opening = openSafely(folder, clock);
+  if (opening.kind === 'refused') return { kind: 'refused', sentence: refusalSentence(opening.refusal) };
+  const { store, copiedTo, findings } = opening;
+  if (copiedTo) notices.set('upgrade', SENTENCES.upgraded(copiedTo));
+  for (const [about, sentence] of findingSentences(findings)) notices.set(about, sentence);
+  const { rebuilding } = findings;
+  return { kind: 'open', store, recovery: rebuilding && recoveryRecord(folder, rebuilding), notices };
 }
 
-function recoveryRecord(folder: string, recovery: Recovery): RecoveryRecord {
+function recoveryRecord(folder: string, rebuilding: Rebuilding): RecoveryRecord {
   const backup = newestGoodBackup(folder);
-  const { setAsideAt, salvaged, unreadable } = recovery;
+  const { setAsideAt, salvaged, unreadable } = rebuilding;
   return {
     setAsideAt,
     salvaged,
     unreadable,
     newestGoodBackup: backup,
-    message: recoverySentence(recovery, backup?.takenAt ?? null),
+    message: rebuildingSentence(rebuilding, backup?.takenAt ?? null),
   };
 }

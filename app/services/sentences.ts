@@ -1,6 +1,5 @@
 import type { CallError } from '../contract/result.ts';
 import type { StoreRefusal } from '../store/open-store.ts';
-import type { Recovery } from '../store/recover.ts';
 
 /**
  * Every sentence that the program says to a person about a call or the store: what happened, what was kept, what to
@@ -49,6 +48,8 @@ export const SENTENCES = {
     `Today's backup could not be made (${detail}). The store itself is unharmed. Free some space or check the disk; the program tries again within half an hour.`,
   'store-suspect':
     'The store seems to be damaged: a copy of it does not read through. Earlier backups were kept. Close the program and start it again: it will check the file and save what can be saved.',
+  'store-replaced':
+    'Another program has put another file in the place of the data file: a synchronised folder or a restored copy, say. This was not kept; everything kept before is in the journal beside it. Close the program and start it again: it will put both together. Keep the data folder out of synchronised folders.',
   upgraded: (copy: string) =>
     `The store was brought up to this program's version. A copy of it as it was lies at ${copy}.`,
   'erase-name': (name: string) =>
@@ -113,18 +114,6 @@ export function refusalSentence(refusal: StoreRefusal): string {
     case 'disk-full':
       return `The disk that holds ${refusal.folder} is full. Nothing was changed. Free some space, then start again.`;
   }
-}
-
-/** What to say after a damaged store was found at the start. `backupAt`: the newest good backup's instant. */
-export function recoverySentence(recovery: Recovery, backupAt: string | null): string {
-  const { athletes, boats, fits, revisions, trials } = recovery.salvaged;
-  const saved = `${athletes.added} athletes, ${boats.added} boats and ${fits.added} fits with ${revisions.added} revisions and ${trials.added} trials`;
-  const lost = recovery.unreadable > 0 ? ` ${recovery.unreadable} rows could not be read.` : '';
-  const more = recovery.brokenTables.length > 0 ? ' More may be missing.' : '';
-  const next = backupAt
-    ? `A backup of ${backupAt.slice(0, 10)} is good: bring back from it what is missing.`
-    : 'There is no good backup here; if you have a bundle elsewhere, import it.';
-  return `The data file was damaged. It was set aside unchanged at ${recovery.setAsideAt}, and ${saved} were saved out of it.${lost}${more} ${next}`;
 }
 
 /** Makes a refusal: the code for the page, the sentence for the person. */

@@ -1,42 +1,15 @@
-import { existsSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { makePrivateFile, makePrivateFolder } from '../shell/private-files.ts';
-import { BACKUP_CAUSES, type BackupCause, type DatedBackup, outdatedBackups } from './backup-rotation.ts';
+import { type Backup, backupFolder, datedBackup, listBackups } from './backup-list.ts';
+import { type BackupCause, outdatedBackups } from './backup-rotation.ts';
 import { damageOf } from './integrity.ts';
+import { keepManifest, shortenJournal } from './keep-manifest.ts';
 import { syncFile } from './migrate.ts';
 import type { Store } from './store.ts';
 
-/** A backup as listed. */
-export interface Backup extends DatedBackup {
-  readonly bytes: number;
-}
-
-const FOLDER = 'backups';
-const NAME = /^kneelwright-(\d{4}-\d{2}-\d{2})T(\d{2})-(\d{2})-(\d{2})-(\d{3})Z-([a-z-]+)\.db$/;
-
-/** Where a store's backups lie. */
-export function backupFolder(folder: string): string {
-  return join(folder, FOLDER);
-}
-
-/** Every backup in a data folder, newest first. Files that were not made here are left out. */
-export function listBackups(folder: string): Backup[] {
-  const place = backupFolder(folder);
-  if (!existsSync(place)) return [];
-  return readdirSync(place)
-    .flatMap((name) => {
-      const dated = datedBackup(name);
-      return dated ? [{ ...dated, bytes: statSync(join(place, name)).size }] : [];
-    })
-    .sort((a, b) => b.takenAt.localeCompare(a.takenAt));
-}
-
-function datedBackup(name: string): DatedBackup | null {
-  const [, day, hour, minute, second, milli, cause] = NAME.exec(name) ?? [];
-  if (!day || !BACKUP_CAUSES.includes(cause as BackupCause)) return null;
-  return { name, takenAt: `${day}T${hour}:${minute}:${second}.${milli}Z`, cause: cause as BackupCause };
-}
+export { type Backup, backupFolder, listBackups } from './backup-list.ts';
 
 /** Thrown when a backup that was just written does not read: nothing has been put in its place. */
 export class BackupDamaged extends Error {
@@ -64,6 +37,8 @@ export async function takeBackup(store: Store, cause: BackupCause): Promise<Back
   for (const old of outdatedBackups(listBackups(store.folder), store.clock())) {
     rmSync(join(place, old.name), { force: true });
   }
+  shortenJournal(store);
+  keepManifest(store);
   return { ...datedBackup(name)!, bytes: statSync(join(place, name)).size };
 }
 

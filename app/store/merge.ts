@@ -77,6 +77,8 @@ const MERGED_TABLES = [
   'erasing',
   'this_store',
   'field_versions',
+  'row_sums',
+  'journal_position',
 ];
 
 /** The tables that are merged whole, not row by row: of no use to `mergeIn`, and of one version on both sides. */

@@ -18,7 +18,10 @@ export function storeVersion(db: Database.Database): number {
  * Brings an older store up to this program's version, one migration per transaction. A store that holds anything is
  * copied first; the copy's path is given back, or null where there was nothing to copy.
  */
-export function migrate(store: Store, migrations: readonly string[] = MIGRATIONS): string | null {
+export function migrate(
+  store: Pick<Store, 'db' | 'folder' | 'clock'>,
+  migrations: readonly string[] = MIGRATIONS,
+): string | null {
   const from = storeVersion(store.db);
   if (from >= migrations.length) return null;
   const copy = from > 0 ? copyBeforeMigration(store, from) : null;
@@ -37,7 +40,7 @@ export function migrate(store: Store, migrations: readonly string[] = MIGRATIONS
  * `VACUUM INTO` rather than a copy of the file: opening and closing the file a second time in this process would drop
  * the operating system's locks on it.
  */
-function copyBeforeMigration(store: Store, version: number): string {
+function copyBeforeMigration(store: Pick<Store, 'db' | 'folder' | 'clock'>, version: number): string {
   const folder = join(store.folder, 'before-upgrade');
   makePrivateFolder(folder);
   const stamp = new Date(store.clock()).toISOString().replace(/[:.]/g, '-');

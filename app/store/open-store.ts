@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { keepPrivate, makePrivateFile, makePrivateFolder } from '../shell/private-files.ts';
 import { damageOf } from './integrity.ts';
 import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
+import { guardStore } from './safeguard.ts';
 import type { Store } from './store.ts';
 import { settleIdentity } from './store-identity.ts';
 
@@ -48,8 +49,10 @@ export function openStore(folder: string, clock: () => number = Date.now): Store
       return { kind: 'refused', refusal };
     }
     rmSync(file + SUSPECT, { force: true });
-    const store: Store = { db, folder, file, clock };
-    const copiedTo = migrate(store);
+    const before = storeVersion(db);
+    const copiedTo = migrate({ db, folder, clock });
+    const safeguard = guardStore({ db, folder, file }, before < STORE_VERSION);
+    const store: Store = { db, folder, file, clock, safeguard };
     settleIdentity(store);
     return { kind: 'open', store, copiedTo };
   } catch (error) {
@@ -69,9 +72,21 @@ function needsCheck(file: string): boolean {
   return statSync(file).size <= ALWAYS_CHECKED || existsSync(`${file}-wal`) || existsSync(file + SUSPECT);
 }
 
+/** Whether a store is read through when it is opened now, rows and all. */
+export function isChecked(file: string): boolean {
+  return needsCheck(file);
+}
+
 /** Asks for a check of the store at the next start. */
 export function suspectStore({ file }: Store): void {
   writeFileSync(file + SUSPECT, '', { mode: 0o600 });
+}
+
+/** Indexes are held against their tables as well where that is a matter of milliseconds, bytes. */
+const CHECKED_WHOLE = 16 * 1024 * 1024;
+
+function depthFor(file: string): 'quick' | 'whole' {
+  return statSync(file).size <= CHECKED_WHOLE ? 'whole' : 'quick';
 }
 
 /** Takes the file for this process and checks it before the first write; sets how it is written. */
@@ -84,7 +99,7 @@ function claim(db: Database.Database, file: string, trust: 'check' | 'trust'): S
   const fresh = version === 0 && tables === 0 && mark === 0;
   if (!fresh && mark !== APPLICATION_ID) return { code: 'foreign', file };
   if (version > STORE_VERSION) return { code: 'newer', file, found: version, known: STORE_VERSION };
-  const damage = trust === 'check' ? damageOf(db, 'quick') : null;
+  const damage = trust === 'check' ? damageOf(db, depthFor(file)) : null;
   if (damage !== null) return { code: 'damaged', file, detail: damage };
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = FULL');
@@ -123,6 +138,7 @@ export function errorCode(error: unknown): string {
 
 /** Writes the log back into the file and closes it, before it returns. */
 export function closeStore(store: Store): void {
+  store.safeguard.close();
   if (!store.db.open) return;
   try {
     store.db.pragma('wal_checkpoint(TRUNCATE)');

@@ -38,7 +38,7 @@ export function recoverStore(folder: string, clock: () => number = Date.now): Re
 }
 
 /** Renames, never copies: the damaged file stays as it was found, byte for byte, until someone looks at it. */
-function setAside(folder: string, clock: () => number): string {
+export function setAside(folder: string, clock: () => number): string {
   const place = join(folder, FOLDER);
   makePrivateFolder(place);
   const stamp = new Date(clock()).toISOString().replace(/[:.]/g, '-');
@@ -51,7 +51,7 @@ function setAside(folder: string, clock: () => number): string {
 }
 
 /** Reads from a copy: opening a database writes its log back, and the file set aside must stay as it is. */
-function salvage(store: Store, path: string): Omit<Recovery, 'setAsideAt'> {
+export function salvage(store: Store, path: string): Omit<Recovery, 'setAsideAt'> {
   const copy = `${path}.part`;
   let damaged: Database.Database | null = null;
   try {

@@ -90,4 +90,4 @@ function replaceEveryRow(store: Store): void {
   addRowsOf(store, 'erased_people', 'other');
 }
 
-const KEPT_TABLES = ['erasing', 'this_store', 'erased_people'];
+const KEPT_TABLES = ['erasing', 'this_store', 'erased_people', 'row_sums', 'journal_position'];

@@ -7,6 +7,25 @@ export interface Store {
   readonly file: string;
   /** Milliseconds since 1970, UTC. */
   readonly clock: () => number;
+  readonly safeguard: Safeguard;
+}
+
+/** What is written beside the store so that damage to it shows, and can be undone. */
+export interface Safeguard {
+  /** Writes down the rows that have been written; on the disk when this returns. Throws if they cannot be. */
+  flush(): void;
+  /** Throws `StoreReplaced` if somebody else has put another file in the store's place since `looked`. */
+  look(): void;
+  /** Writes down what is left to write down, and remembers how the files look now. */
+  looked(): void;
+  /** Whether only a fresh backup makes the journal whole again: a write was too large for it. */
+  needsBackup(): boolean;
+  /**
+   * Writes the journal anew: changes up to number `from` go, each row stands once, as it is now. Erasing calls it with
+   * 0, so that nothing of the erased stays. `backedUpAt`: a backup holds everything up to that number.
+   */
+  rewrite(from: number, backedUpAt?: number): void;
+  close(): void;
 }
 
 /** The instant now, as the store writes it: ISO 8601 in UTC. */
@@ -14,7 +33,17 @@ export function now(store: Store): string {
   return new Date(store.clock()).toISOString();
 }
 
-/** Runs `work` as one transaction, written through to the disk before it returns; undone whole if it throws. */
+/**
+ * Runs `work` as one transaction, written through to the disk before it returns; undone whole if it throws. What it
+ * wrote is in the journal before the store itself says that it is kept.
+ */
 export function atomically<T>(store: Store, work: () => T): T {
-  return store.db.transaction(work).immediate();
+  if (store.db.inTransaction) return store.db.transaction(work).immediate();
+  return store.db
+    .transaction(() => {
+      const result = work();
+      store.safeguard.flush();
+      return result;
+    })
+    .immediate();
 }

@@ -4,6 +4,7 @@ import { measuringsAndPhotos } from './0003-measurings-and-photos.ts';
 import { paddles } from './0004-paddles.ts';
 import { wordsOfPeople } from './0005-words-of-people.ts';
 import { versions } from './0006-versions.ts';
+import { safeguards } from './0007-safeguards.ts';
 
 /** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
 export const MIGRATIONS: readonly string[] = [
@@ -13,4 +14,5 @@ export const MIGRATIONS: readonly string[] = [
   paddles,
   wordsOfPeople,
   versions,
+  safeguards,
 ];

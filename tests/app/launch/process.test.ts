@@ -96,7 +96,7 @@ describe('the program as a process', () => {
     const child = await startChild(folder);
     const { recovery } = value(await child.call('program.state', {}));
     expect(recovery).toMatchObject({ newestGoodBackup: { name: backup.name } });
-    expect(recovery!.message).toMatch(/was set aside unchanged .* bring back from it what is missing\.$/);
+    expect(recovery!.message).toMatch(/was set aside unchanged .* everything that had been kept is there\.$/);
     value(await child.call('backups.restore', { name: backup.name, how: 'bring-back' }));
     expect(value(await child.call('fits.list', {}))).toHaveLength(1);
     child.process.kill('SIGTERM');

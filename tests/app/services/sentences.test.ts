@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BUNDLE_PROBLEMS } from '../../../app/bundle/refusal.ts';
-import { recoverySentence, refusalSentence, SENTENCES } from '../../../app/services/sentences.ts';
+import { findingSentences, rebuildingSentence } from '../../../app/services/finding-sentences.ts';
+import { refusalSentence, SENTENCES } from '../../../app/services/sentences.ts';
 import { emptyCounts } from '../../../app/store/merge-counts.ts';
 import type { StoreRefusal } from '../../../app/store/open-store.ts';
 
@@ -55,16 +56,39 @@ describe('what the program says', () => {
     },
   );
 
-  it('of a recovered store says what was saved, what was not, and where to go on', () => {
-    const salvaged = emptyCounts();
-    salvaged.fits.added = 4;
-    const recovery = { setAsideAt: 'F/set-aside/k.db', salvaged, unreadable: 2, brokenTables: ['fits'] };
-    expect(recoverySentence(recovery, '2026-03-01T08:00:00.000Z')).toBe(
-      'The data file was damaged. It was set aside unchanged at F/set-aside/k.db, and 0 athletes, 0 boats and 4 fits with 0 revisions and 0 trials were saved out of it. 2 rows could not be read. More may be missing. A backup of 2026-03-01 is good: bring back from it what is missing.',
+  const rebuilding = {
+    cause: 'damaged' as const,
+    setAsideAt: 'F/set-aside/k.db',
+    salvaged: emptyCounts(),
+    unreadable: 2,
+    brokenTables: ['fits'],
+    base: null,
+    complete: false,
+  };
+
+  it('of a store put together again says what was found, what it was built from, and where to go on', () => {
+    const base = { name: 'b', takenAt: '2026-03-01T08:00:00.000Z', cause: 'daily' as const, bytes: 1 };
+    const whole = { ...rebuilding, cause: 'missing' as const, setAsideAt: '', base, complete: true };
+    expect(rebuildingSentence(whole, null)).toBe(
+      'The data file was missing. The store was put together again from the backup of 2026-03-01 and the journal: everything that had been kept is there.',
     );
-    expect(recoverySentence({ ...recovery, unreadable: 0, brokenTables: [] }, null)).toMatch(
-      /saved out of it\. There is no good backup here; if you have a bundle elsewhere, import it\.$/,
-    );
+    const partly = rebuildingSentence(rebuilding, base.takenAt);
+    expect(partly).toContain('set aside unchanged at F/set-aside/k.db');
+    expect(partly).toMatch(/2 rows could not be read\..*bring back from it what is missing\.$/);
+    expect(rebuildingSentence(rebuilding, null)).toMatch(/if you have a bundle elsewhere, import it\.$/);
+  });
+
+  it('of what was put right at the start is a sentence for each', () => {
+    const lost = { table: 'fits', key: '["x"]', kind: 'changed' as const };
+    const said = findingSentences({
+      rebuilding: null,
+      healing: { broughtBack: 3, restoredRows: 2, lostRows: [lost] },
+      renewed: ['journal', 'manifest'],
+      missing: 4,
+      oddBackups: ['b'],
+    });
+    expect(said).toHaveLength(6);
+    for (const [about, sentence] of said) expect(sentence, about).toMatch(/^\p{Lu}.*\.$/u);
   });
 
   it('of a bundle fits behind the name of a file', () => {

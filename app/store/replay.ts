@@ -1,0 +1,56 @@
+import type Database from 'better-sqlite3';
+import { guardedTables, keySql, type RowChange, rowSum } from './row-guard.ts';
+
+/**
+ * Writes journal changes into an open database, one row each as it was kept last, and sets its position to the last of
+ * them. The changes have their numbers already and get no new ones. Columns that a later version added
+ * take their defaults.
+ */
+export function replay(db: Database.Database, changes: readonly RowChange[]): void {
+  const last = changes.at(-1);
+  if (!last) return;
+  const tables = new Map(guardedTables(db).map((table) => [table.name, table]));
+  const newest = new Map(changes.map((change) => [`${change.table} ${change.key}`, change]));
+  db.transaction(() => {
+    const before = db.prepare('SELECT n FROM journal_position').pluck().get() as number;
+    const reached = Math.max(before, last.n);
+    const setPosition = db.prepare('UPDATE journal_position SET n = ?');
+    // A guard that is at work numbers these rows beyond what is reached, and so leaves them out of the journal.
+    setPosition.run(reached);
+    db.pragma('defer_foreign_keys = ON');
+    db.exec('INSERT OR IGNORE INTO erasing (revision_id) SELECT id FROM revisions');
+    for (const change of newest.values()) {
+      const table = tables.get(change.table);
+      if (!table) continue;
+      const where = `${keySql(table, `"${table.name}"`)} = ?`;
+      db.prepare(`DELETE FROM "${table.name}" WHERE ${where}`).run(change.key);
+      if (change.row === null) continue;
+      const columns = table.columns.filter((column) => column in change.row!);
+      const names = columns.map((column) => `"${column}"`).join(', ');
+      db.prepare(`INSERT INTO "${table.name}" (${names}) VALUES (${columns.map(() => '?').join(', ')})`).run(
+        ...columns.map((column) => change.row![column]),
+      );
+    }
+    db.exec('DELETE FROM erasing');
+    for (const change of newest.values()) renewSumOf(db, change);
+    setPosition.run(reached);
+  }).immediate();
+}
+
+/** The checksum of one row as it is now; none if it is gone. */
+function renewSumOf(db: Database.Database, { table, key }: RowChange): void {
+  const guarded = guardedTables(db).find(({ name }) => name === table);
+  if (!guarded) return;
+  const columns = guarded.columns.map((column) => `"${column}"`).join(', ');
+  const values = db
+    .prepare(`SELECT ${columns} FROM "${table}" WHERE ${keySql(guarded, `"${table}"`)} = ?`)
+    .raw()
+    .get(key) as Parameters<typeof rowSum>[0] | undefined;
+  db.prepare('DELETE FROM row_sums WHERE table_name = ? AND row_key = ?').run(table, key);
+  if (!values) return;
+  db.prepare('INSERT INTO row_sums (table_name, row_key, sum) VALUES (?, ?, ?)').run(
+    table,
+    key,
+    rowSum(values),
+  );
+}

@@ -1,0 +1,147 @@
+import type Database from 'better-sqlite3';
+import {
+  gapLine,
+  type JournalEnd,
+  journalLines,
+  openJournalEnd,
+  putJournalAway,
+  readJournal,
+  writeJournal,
+} from './journal-file.ts';
+import { guardedTables, guardRows, keySql, type RowChange } from './row-guard.ts';
+import { renewSums } from './row-sums.ts';
+import { type SeenFiles, sameFiles, samePlaces, seenFiles } from './seen-files.ts';
+import type { Safeguard, Store } from './store.ts';
+
+/** A transaction that writes more than this is not written down row by row, bytes: a backup is taken after it instead. */
+const LARGEST_TRANSACTION = 8 * 1024 * 1024;
+
+/** Where a store stands: whose line it is, and the number of the row written last. */
+export interface Position {
+  readonly line: string;
+  readonly n: number;
+}
+
+/** The position of an open database; null for one of a version without. */
+export function positionOf(db: Database.Database): Position | null {
+  try {
+    return db.prepare<[], Position>('SELECT line, n FROM journal_position').get() ?? null;
+  } catch {
+    return null;
+  }
+}
+
+/** Thrown where the file that was opened no longer lies in its place, or is no longer as this program left it. */
+export class StoreReplaced extends Error {
+  readonly code = 'STORE_REPLACED';
+}
+
+/**
+ * Guards an open store: checksums for every row, and a journal of what was kept, in a file of its own that does not
+ * depend on SQLite's log. `upgraded`: the tables have just changed, so both begin anew.
+ */
+export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgraded: boolean): Safeguard {
+  const { db, folder, file } = store;
+  if (upgraded) db.transaction(() => renewSums(db))();
+  const position = db.prepare<[], Position>('SELECT line, n FROM journal_position');
+  const journal = readJournal(folder);
+  const known = journal !== null && journal !== 'headless' ? journal : null;
+  const { line, n } = position.get()!;
+  let needsBackup = false;
+  if (!known || known.line !== line || upgraded || (known.changes.at(-1)?.n ?? known.from) < n) {
+    // Nothing is known of how this state came about: a backup of it must become the ground to build on.
+    if (known && known.line !== line) putJournalAway(folder);
+    writeJournal(folder, { line, from: n }, []);
+    needsBackup = n > 0;
+  } else if (known.damagedLines > 0 || known.torn) {
+    writeJournal(folder, { line, from: known.from }, known.changes);
+  }
+  let end: JournalEnd | null = null;
+  let pending: RowChange[] = [];
+  let pendingBytes = 0;
+  guardRows(db, (change) => {
+    const last = pending.at(-1);
+    if (last && last.n >= change.n) pending = pending.filter((one) => one.n < change.n);
+    pendingBytes += sizeOf(change);
+    pending.push(pendingBytes > LARGEST_TRANSACTION ? { ...change, row: null } : change);
+  });
+  let seen: SeenFiles | null = null;
+
+  function flush(): void {
+    const at = position.get()!.n;
+    const kept = pending.filter((change) => change.n <= at);
+    const large = pendingBytes > LARGEST_TRANSACTION;
+    if (kept.length > 0) {
+      end ??= openJournalEnd(folder);
+      end.add(large ? gapLine(at) : journalLines(kept));
+      if (large) needsBackup = true;
+    }
+    pending = [];
+    pendingBytes = 0;
+  }
+  return {
+    flush,
+    needsBackup: () => needsBackup,
+    look() {
+      seen ??= seenFiles(file);
+      if (!sameFiles(seen, seenFiles(file))) throw new StoreReplaced('the data file was replaced');
+    },
+    looked() {
+      // A transaction that is still open may be taken back.
+      if (db.inTransaction) return;
+      flush();
+      const now = seenFiles(file);
+      if (seen && !samePlaces(seen, now)) throw new StoreReplaced('the data file was replaced');
+      seen = now;
+    },
+    rewrite(from, backedUpAt) {
+      end?.close();
+      end = null;
+      const read = readJournal(folder);
+      const now = position.get()!;
+      const old = read !== null && read !== 'headless' && read.line === now.line ? read : null;
+      const least = Math.max(from, old?.from ?? now.n);
+      const changes = old
+        ? refreshed(
+            db,
+            old.changes.filter((change) => change.n > least),
+          )
+        : [];
+      writeJournal(folder, { line: now.line, from: least }, changes);
+      if (backedUpAt !== undefined && backedUpAt >= least) needsBackup = false;
+    },
+    close() {
+      end?.close();
+      end = null;
+    },
+  };
+}
+
+/**
+ * The same rows as they are now, each once: what was kept in between is dropped, and of somebody who has been erased
+ * nothing stays.
+ */
+function refreshed(db: Database.Database, changes: readonly RowChange[]): RowChange[] {
+  const tables = new Map(guardedTables(db).map((table) => [table.name, table]));
+  const last = new Map(changes.map((change) => [`${change.table} ${change.key}`, change]));
+  return [...last.values()]
+    .sort((a, b) => a.n - b.n)
+    .flatMap((change) => {
+      const table = tables.get(change.table);
+      if (!table) return [];
+      const row = db
+        .prepare<[string], Record<string, never>>(
+          `SELECT * FROM "${table.name}" WHERE ${keySql(table, `"${table.name}"`)} = ?`,
+        )
+        .get(change.key);
+      return [{ ...change, row: row ?? null }];
+    });
+}
+
+function sizeOf({ row }: RowChange): number {
+  let size = 100;
+  for (const value of Object.values(row ?? {})) {
+    size += typeof value === 'string' || value instanceof Uint8Array ? value.length : 8;
+  }
+  return size;
+}
