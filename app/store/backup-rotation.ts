@@ -10,8 +10,11 @@ export interface DatedBackup {
   readonly cause: BackupCause;
 }
 
-/** Kept of the daily ones: the newest of each of the last 7 days, 5 weeks and 12 months. All others: 30 days. */
-const ROTATION = { days: 7, weeks: 5, months: 12, otherDays: 30 } as const;
+/**
+ * Kept of the daily ones: the newest of each of the last 7 days, 5 weeks and 12 months that have one. All others: 30
+ * days, and the newest ten in any case. Nothing goes by its date alone: a clock that is years ahead makes no backup old.
+ */
+const ROTATION = { days: 7, weeks: 5, months: 12, otherDays: 30, others: 10 } as const;
 
 const DAY_MS = 86_400_000;
 
@@ -25,32 +28,28 @@ export function outdatedBackups(backups: readonly DatedBackup[], nowMs: number):
   const kept = new Set<DatedBackup>(newestFirst.slice(0, 1));
   for (const backup of newestFirst) if (ageDays(backup) < 0) kept.add(backup);
 
-  const regular = newestFirst.filter(({ cause }) => cause === 'daily');
-  keepNewestOfEach(regular, kept, (b) => (ageDays(b) < ROTATION.days ? `day ${ageDays(b)}` : null));
-  keepNewestOfEach(regular, kept, (b) => {
-    const week = weekOf(nowMs) - weekOf(Date.parse(b.takenAt));
-    return week < ROTATION.weeks ? `week ${week}` : null;
-  });
-  keepNewestOfEach(regular, kept, (b) => {
-    const month = monthOf(nowMs) - monthOf(Date.parse(b.takenAt));
-    return month < ROTATION.months ? `month ${month}` : null;
-  });
-  for (const backup of newestFirst) {
-    if (!regular.includes(backup) && ageDays(backup) < ROTATION.otherDays) kept.add(backup);
+  const regular = newestFirst.filter((backup) => backup.cause === 'daily' && ageDays(backup) >= 0);
+  const at = (backup: DatedBackup) => Date.parse(backup.takenAt);
+  keepNewestOfEach(regular, kept, { period: (b) => dayOf(at(b)), most: ROTATION.days });
+  keepNewestOfEach(regular, kept, { period: (b) => weekOf(at(b)), most: ROTATION.weeks });
+  keepNewestOfEach(regular, kept, { period: (b) => monthOf(at(b)), most: ROTATION.months });
+  const others = newestFirst.filter(({ cause }) => cause !== 'daily');
+  for (const [rank, backup] of others.entries()) {
+    if (rank < ROTATION.others || ageDays(backup) < ROTATION.otherDays) kept.add(backup);
   }
   return newestFirst.filter((backup) => !kept.has(backup));
 }
 
+/** Keeps the newest of each period that has a backup, for so many periods. */
 function keepNewestOfEach(
   newestFirst: readonly DatedBackup[],
   kept: Set<DatedBackup>,
-  period: (backup: DatedBackup) => string | null,
+  { period, most }: { period: (backup: DatedBackup) => number; most: number },
 ): void {
-  const seen = new Set<string>();
+  const seen = new Set<number>();
   for (const backup of newestFirst) {
-    const key = period(backup);
-    if (key === null || seen.has(key)) continue;
-    seen.add(key);
+    if (seen.has(period(backup)) || seen.size >= most) continue;
+    seen.add(period(backup));
     kept.add(backup);
   }
 }

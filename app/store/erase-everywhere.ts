@@ -8,10 +8,12 @@ import { copiesOf, sweepLeftovers } from './copies.ts';
 import { type ClearWords, type Erasure, eraseAthlete } from './erase.ts';
 import { addErased, type ErasedPerson, erasedButHere, erasedMark, listErased } from './erased-people.ts';
 import { damageOf } from './integrity.ts';
+import { forgetErased, keepManifest } from './keep-manifest.ts';
 import { syncFile } from './migrate.ts';
 import { knownIn, type Person, personSchema } from './person.ts';
 import { readLeaves } from './record-rows.ts';
 import type { RecordRef } from './record-versions.ts';
+import { hasSums, renewSums } from './row-sums.ts';
 import { atomically, type Store } from './store.ts';
 import { noteChange } from './track.ts';
 
@@ -74,6 +76,8 @@ export function eraseEverywhere(
   const copies = copiesOf(store.folder);
   const left = copies.filter((path) => !rewritten(path, { person, clear, mark }));
   rmSync(note, { force: true });
+  forgetErased(store);
+  keepManifest(store);
   return { ...erasure, copiesRewritten: copies.length - left.length, copiesLeft: left };
 }
 
@@ -156,6 +160,7 @@ function rewritten(
     db.transaction(() => {
       eraseAthlete(db, person, { clear, touch: () => {} });
       if (db.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'erased_people'").get()) addErased(db, mark);
+      if (hasSums(db)) renewSums(db);
     }).immediate();
     db.pragma('journal_mode = DELETE');
     db.exec('VACUUM');

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { type Backup, backupFolder, listBackups } from './backup-list.ts';
 import { type Manifest, readManifest, writeManifest } from './manifest.ts';
+import { guardedTables, keySql } from './row-guard.ts';
 import { positionOf } from './safeguard.ts';
 import type { Store } from './store.ts';
 
@@ -50,5 +51,33 @@ export function shortenJournal(store: Store): void {
   const reached = backupsIn(store.folder)
     .map(({ n }) => n)
     .sort((a, b) => b - a);
-  store.safeguard.rewrite(reached[1] ?? 0, reached[0] ?? 0);
+  store.safeguard.rewrite(reached[1] ?? 0, { backedUpAt: reached[0] ?? 0 });
+}
+
+/**
+ * After an erasure: the journal holds rows as they are now, and names a removed row only where a backup still has it,
+ * so that nothing stays of whom neither the store nor a backup knows any more.
+ */
+export function forgetErased(store: Store): void {
+  const copies = listBackups(store.folder).flatMap(({ name }) => {
+    try {
+      return [new Database(join(backupFolder(store.folder), name), { readonly: true })];
+    } catch {
+      return [];
+    }
+  });
+  const tables = new Map(guardedTables(store.db).map((table) => [table.name, table]));
+  const holds = (copy: Database.Database, table: string, key: string) => {
+    try {
+      const sql = keySql(tables.get(table)!, `"${table}"`);
+      return copy.prepare(`SELECT 1 FROM "${table}" WHERE ${sql} = ?`).get(key) !== undefined;
+    } catch {
+      // An older version without that table.
+      return false;
+    }
+  };
+  store.safeguard.rewrite(0, {
+    isNeeded: ({ table, key }) => copies.some((copy) => holds(copy, table, key)),
+  });
+  for (const copy of copies) copy.close();
 }

@@ -94,19 +94,15 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
       if (seen && !samePlaces(seen, now)) throw new StoreReplaced('the data file was replaced');
       seen = now;
     },
-    rewrite(from, backedUpAt) {
+    rewrite(from, { backedUpAt, isNeeded = () => true } = {}) {
       end?.close();
       end = null;
       const read = readJournal(folder);
       const now = position.get()!;
       const old = read !== null && read !== 'headless' && read.line === now.line ? read : null;
       const least = Math.max(from, old?.from ?? now.n);
-      const changes = old
-        ? refreshed(
-            db,
-            old.changes.filter((change) => change.n > least),
-          )
-        : [];
+      const kept = (old?.changes ?? []).filter((change) => change.n > least);
+      const changes = refreshed(db, kept).filter((change) => change.row !== null || isNeeded(change));
       writeJournal(folder, { line: now.line, from: least }, changes);
       if (backedUpAt !== undefined && backedUpAt >= least) needsBackup = false;
     },

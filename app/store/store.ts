@@ -21,10 +21,13 @@ export interface Safeguard {
   /** Whether only a fresh backup makes the journal whole again: a write was too large for it. */
   needsBackup(): boolean;
   /**
-   * Writes the journal anew: changes up to number `from` go, each row stands once, as it is now. Erasing calls it with
-   * 0, so that nothing of the erased stays. `backedUpAt`: a backup holds everything up to that number.
+   * Writes the journal anew: changes up to number `from` go, each row stands once, as it is now. `backedUpAt`: a backup
+   * holds everything up to that number. `isNeeded` tells whether the removal of a row must still be known.
    */
-  rewrite(from: number, backedUpAt?: number): void;
+  rewrite(
+    from: number,
+    more?: { backedUpAt?: number; isNeeded?: (removed: { table: string; key: string }) => boolean },
+  ): void;
   close(): void;
 }
 

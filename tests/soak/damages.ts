@@ -71,6 +71,9 @@ function cut(path: string, random: () => number): void {
 }
 
 const remove = (path: string) => rmSync(path, { recursive: true, force: true });
+const removeAll = (paths: readonly string[]) => {
+  for (const path of paths) remove(path);
+};
 const backupsOf = (folder: string) =>
   existsSync(join(folder, 'backups'))
     ? readdirSync(join(folder, 'backups')).map((name) => join(folder, 'backups', name))
@@ -78,7 +81,7 @@ const backupsOf = (folder: string) =>
 
 /** What may befall the files of one folder. */
 export const DAMAGES: readonly Damage[] = [
-  ['the file is gone', (folder) => ['', '-wal', '-shm'].forEach((end) => remove(store(folder) + end))],
+  ['the file is gone', (folder) => removeAll(['', '-wal', '-shm'].map((end) => store(folder) + end))],
   ['the file is gone, its log is not', (folder) => remove(store(folder))],
   ['the file is empty', (folder) => writeFileSync(store(folder), '')],
   ['its last 4 KB are gone', (folder) => cutEnd(store(folder), 4096)],
@@ -99,7 +102,12 @@ export const DAMAGES: readonly Damage[] = [
   ['one bit of the manifest', (folder, _ground, random) => flipBit(join(folder, 'manifest.json'), random)],
   ['the manifest is gone', (folder) => remove(join(folder, 'manifest.json'))],
   ['the backups are gone', (folder) => remove(join(folder, 'backups'))],
-  ['a backup is cut off', (folder, _ground, random) => backupsOf(folder).forEach((path) => cut(path, random))],
+  [
+    'a backup is cut off',
+    (folder, _ground, random) => {
+      for (const path of backupsOf(folder)) cut(path, random);
+    },
+  ],
 ];
 
 function cutEnd(path: string, length: number): void {
@@ -128,7 +136,10 @@ export async function damageAndLook(run: {
   const root = mkdtempSync(join(tmpdir(), 'kneelwright-damages-'));
   const found = { silent: 0, lossy: 0, speechless: 0 };
   try {
-    const grounds = [await makeGround(join(root, 'a'), 'closed'), await makeGround(join(root, 'b'), 'crashed')];
+    const grounds = [
+      await makeGround(join(root, 'a'), 'closed'),
+      await makeGround(join(root, 'b'), 'crashed'),
+    ];
     for (let i = 0; i < damages; i++) {
       const ground = grounds[Math.floor(i / DAMAGES.length) % grounds.length]!;
       const [name, apply] = DAMAGES[i % DAMAGES.length]!;
@@ -192,7 +203,9 @@ async function workOn(
   const made = (await call(program, 'fits.create', { fit })) as { id: string };
   ids.push(made.id);
   kept.set(`fit ${made.id}`, mark);
-  const athlete = (await call(program, 'athletes.save', { athlete: inventedAthlete(mark) })) as { id: string };
+  const athlete = (await call(program, 'athletes.save', { athlete: inventedAthlete(mark) })) as {
+    id: string;
+  };
   kept.set(`athlete ${athlete.id}`, mark);
   const edited = ids[Math.floor(ids.length / 2)]!;
   const notes = `${mark}, edited`;

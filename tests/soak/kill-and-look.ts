@@ -6,6 +6,7 @@ import { damageOf } from '../../app/store/integrity.ts';
 import { STORE_FILE } from '../../app/store/open-store.ts';
 import { type ChildProgram, startChild } from '../app/child/child-program.ts';
 import { value } from '../app/shells/way-in.ts';
+import { random32 } from './random32.ts';
 import { scriptedEditor } from './scripted-editor.ts';
 
 /** What a run of kills found. */
@@ -39,7 +40,7 @@ export async function killAndLook(run: {
   report?: (line: string) => void;
 }): Promise<SoakResult> {
   const { kills, seed, report = () => {} } = run;
-  const random = mulberry32(seed);
+  const random = random32(seed);
   const root = mkdtempSync(join(tmpdir(), 'kneelwright-soak-'));
   const folder = join(root, 'data');
   const editor = scriptedEditor(random);
@@ -76,15 +77,4 @@ export async function killAndLook(run: {
   rmSync(root, { recursive: true, force: true });
   const seconds = Math.round((performance.now() - began) / 100) / 10;
   return { kills, acknowledgedEdits: editor.acknowledged(), lostEdits, damagedFiles, seed, seconds };
-}
-
-/** Repeatable random numbers (mulberry32, public domain). */
-function mulberry32(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
-  };
 }

@@ -45,15 +45,17 @@ describe('the rotation', () => {
     const old = { name: 'a', takenAt: '2020-01-01T00:00:00.000Z', cause: 'daily' } as const;
     expect(outdatedBackups([old], START)).toEqual([]);
     const ahead = { name: 'b', takenAt: '2031-01-01T00:00:00.000Z', cause: 'daily' } as const;
-    expect(outdatedBackups([old, ahead], START)).toEqual([old]);
+    expect(outdatedBackups([old, ahead], START)).toEqual([]);
   });
 
-  it('keeps those before a restore or an import for thirty days', () => {
+  it('keeps those before a restore or an import for thirty days, and the newest ten in any case', () => {
     const at = (days: number) => new Date(START - days * DAY).toISOString();
     const newest = { name: 'n', takenAt: at(0), cause: 'daily' } as const;
     const recent = { name: 'r', takenAt: at(29), cause: 'before-restore' } as const;
     const stale = { name: 's', takenAt: at(31), cause: 'before-import' } as const;
-    expect(outdatedBackups([newest, recent, stale], START)).toEqual([stale]);
+    expect(outdatedBackups([newest, recent, stale], START)).toEqual([]);
+    const more = Array.from({ length: 10 }, (_, i) => ({ ...recent, name: `r${i}` }));
+    expect(outdatedBackups([newest, ...more, stale], START)).toEqual([stale]);
   });
 });
 

@@ -1,4 +1,4 @@
--- store version 6
+-- store version 7
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
 
@@ -87,6 +87,11 @@ CREATE TABLE fits (
   archived_at TEXT
 , athlete_ids TEXT NOT NULL DEFAULT '[]' CHECK (json_valid(athlete_ids)), boat_id TEXT) STRICT;
 
+CREATE TABLE journal_position (
+  line TEXT PRIMARY KEY,
+  n INTEGER NOT NULL CHECK (n >= 0)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE measurings (
   athlete_id TEXT NOT NULL REFERENCES athletes (id),
   taken_on TEXT NOT NULL,
@@ -131,6 +136,13 @@ CREATE TABLE revisions (
   fit TEXT NOT NULL CHECK (json_valid(fit)),
   UNIQUE (fit_id, number)
 ) STRICT;
+
+CREATE TABLE row_sums (
+  table_name TEXT NOT NULL,
+  row_key TEXT NOT NULL,
+  sum INTEGER NOT NULL,
+  PRIMARY KEY (table_name, row_key)
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE this_store (
   id TEXT PRIMARY KEY,
