@@ -1,6 +1,8 @@
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
+import { journalPath } from '../../app/store/journal-file.ts';
 import { STORE_FILE } from '../../app/store/open-store.ts';
 import { cases } from '../cases.ts';
 import { killAndLook } from '../soak/kill-and-look.ts';
@@ -24,8 +26,10 @@ describe('a program killed at random moments', () => {
     const first = await startChild(folder);
     await editor.edit(first, { after: 10, kill: () => first.process.kill('SIGKILL') });
     const db = new Database(join(folder, STORE_FILE));
-    db.exec('DELETE FROM drafts');
+    db.exec('DELETE FROM drafts; DELETE FROM row_sums');
     db.close();
+    // Whoever takes the journal away as well leaves nothing to bring the drafts back from.
+    rmSync(journalPath(folder));
     const second = await startChild(folder);
     expect(await editor.lost(second, 'all')).not.toEqual([]);
     second.process.kill('SIGTERM');
