@@ -6,7 +6,7 @@ import type { JobInput, JobName, JobProgress, JobResult } from './job-table.ts';
 export type JobState<Name extends JobName> =
   | { readonly kind: 'idle' }
   | {
-      readonly kind: 'working';
+      readonly kind: 'working' | 'stopped';
       readonly input: JobInput<Name>;
       readonly progress: readonly JobProgress<Name>[];
     }
@@ -23,6 +23,8 @@ export interface UsedJob<Name extends JobName> {
   start(input: JobInput<Name>, onResult?: (result: JobResult<Name>) => void): void;
   /** Ends the work at once, or forgets its result. */
   cancel(): void;
+  /** Ends the work at once and keeps what it has told. */
+  stop(): void;
 }
 
 /** A job that the page starts and may cancel. It ends with the component. */
@@ -52,8 +54,13 @@ export function useJob<Name extends JobName>(name: Name): UsedJob<Name> {
     setState({ kind: 'idle' });
   }
 
+  function stop(): void {
+    runner.current?.cancel();
+    setState((now) => (now.kind === 'working' ? { ...now, kind: 'stopped' } : now));
+  }
+
   useEffect(() => () => runner.current?.cancel(), []);
-  return { state, start, cancel };
+  return { state, start, cancel, stop };
 }
 
 /**

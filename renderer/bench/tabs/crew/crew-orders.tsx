@@ -10,7 +10,7 @@ import { orderText } from '../../crew-names.ts';
 /** Every seating order in a table, best first, judged in a worker with progress and a way to stop. */
 export function CrewOrders() {
   const fit = useFit((state) => state.fit);
-  const { state, start, cancel } = useJob('compareSeatingOrders');
+  const { state, start, stop } = useJob('compareSeatingOrders');
   const judged = state.kind === 'idle' ? [] : state.progress;
   const latest = judged.at(-1);
   const current = state.kind !== 'idle' && state.input === fit;
@@ -21,12 +21,12 @@ export function CrewOrders() {
         <p className="row">
           <progress max={latest?.all ?? 1} value={latest?.done ?? 0} aria-label={say('crew.orders')} />
           <span>{say('crew.orders.progress', { done: latest?.done ?? 0, all: latest?.all ?? 0 })}</span>
-          <button type="button" className="button words" onClick={cancel}>
+          <button type="button" className="button words" onClick={stop}>
             {say('crew.orders.stop')}
           </button>
         </p>
       )}
-      {state.kind !== 'working' && !current && (
+      {state.kind !== 'working' && !(current && state.kind === 'done') && (
         <button type="button" className="button" onClick={() => start(fit)}>
           {say('crew.orders.compare')}
         </button>
