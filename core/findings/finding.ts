@@ -113,6 +113,8 @@ export interface Finding {
   readonly unreached?: true;
   /** Of the knee's place aft of a mark that is not amidships: how far the knee is aft of the boat's middle, metres. */
   readonly fromMiddleM?: number;
+  /** Of a share of the weight: its least and greatest value, wherever in its patch the contact bears. */
+  readonly range?: Support['shareRanges']['knee'];
   /** Of the support margin: the edge it is measured to. */
   readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
   /** Of an unusual place that works: how an outcome would change if the place were brought to the usual. */

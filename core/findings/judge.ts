@@ -2,7 +2,7 @@ import type { LimitedJoint } from '../fit/athlete-schema.ts';
 import type { BandOverride } from '../fit/band-override-schema.ts';
 import type { Fit } from '../fit/fit-schema.ts';
 import type { Seat } from '../fit/seat-schema.ts';
-import type { Support } from '../support/support.ts';
+import type { Contact, Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS, CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from './class-limits.ts';
@@ -74,7 +74,17 @@ function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding 
     : { ...finding, fromMiddleM: fromMiddle };
 }
 
+/** Which contact a share is of. */
+const SHARE_OF: Readonly<Record<string, Contact>> = {
+  kneeShare: 'knee',
+  rearShare: 'rearFoot',
+  frontShare: 'frontFoot',
+};
+
 function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
+  const contact = SHARE_OF[finding.quantity];
+  const range = contact && finding.seat !== null && supports[finding.seat]?.shareRanges[contact];
+  if (range) return { ...finding, range };
   const support = finding.quantity === 'supportMargin' && finding.seat !== null && supports[finding.seat];
   if (!support) return finding;
   return { ...finding, support: { nearestEdge: support.nearestEdge, inLine: support.inLine } };

@@ -16,7 +16,8 @@ export interface QuantityDefinition {
 
 const degree = Math.PI / 180;
 const MODEL = 'this model (stance solve)';
-const STATICS = 'statics of three contacts';
+const STATICS =
+  'statics of three contacts, each a patch: knee on its pad, toes on the rest, front foot from heel to ball';
 const DRIVE =
   'the same under the blade’s mean force, half a blade below the water: the weight seems to move aft by force × height of knee over blade ÷ weight, and from the blade by the sideways force × height of knee over front foot ÷ weight';
 const HYDRO = 'hydrostatics of the hull as given';
@@ -62,7 +63,12 @@ export const QUANTITIES = {
   pelvisYaw: angle('line of the hip joints against square across the boat'),
   thighPitch: angle('kneeling thigh from the vertical, side view, hip forward positive'),
   hipFlexorStretch: angle('the smaller of hip extension and knee flexion past 90° of the kneeling leg'),
-  kneeShare: seat('1', 0.01, "knee's barycentric share of the centre of mass's projection", STATICS),
+  kneeShare: seat(
+    '1',
+    0.01,
+    "knee's share of the weight with every contact at its nominal point (barycentric); its range is that of every place in the patches",
+    STATICS,
+  ),
   rearShare: seat('1', 0.01, "rear foot's barycentric share", STATICS),
   frontShare: seat('1', 0.01, "front foot's barycentric share", STATICS),
   kneeLoad: seat('N', 1, 'share × weight of paddler and paddle', STATICS),
@@ -72,7 +78,7 @@ export const QUANTITIES = {
     seat(
       'm',
       1e-3,
-      "distance of the centre of mass's projection to the nearest edge of the support triangle",
+      "distance of the centre of mass's projection to the nearest edge of the hull of the patches",
       STATICS,
     ),
   ),

@@ -54,13 +54,14 @@ export function findingTitle(finding: Finding, format: FormatValue = plainFormat
   const name = quantityName(finding.quantity);
   if (isYesOrNo(finding.quantity)) return name;
   if (finding.unreached) return `${name}: out of reach`;
-  const { quantity: id, value, unit, sd, fromMiddleM } = finding;
+  const { quantity: id, value, unit, sd, fromMiddleM, range } = finding;
   const fine = quantityDefinition(id)?.inMillimetres ?? false;
   const text = signedText({ id, value, unit }, format, fine);
   if (fromMiddleM !== undefined) {
     const middle = signedText({ id, value: fromMiddleM, unit }, format, fine);
     return `${name} ${text}, of the boat’s middle ${middle}`;
   }
+  if (range) return `${name} ${text}, between ${format(range.least, unit)} and ${format(range.most, unit)}`;
   return sd ? `${name} ${text} ± ${format(SIGMAS_95 * sd, unit, fine)}` : `${name} ${text}`;
 }
 

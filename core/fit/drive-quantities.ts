@@ -7,8 +7,9 @@ import type { Stance } from '../stance/stance.ts';
 import { PEAK_OVER_MEAN } from '../stroke/stroke-defaults.ts';
 import { type BladeForce, driveLoads } from '../support/drive-loads.ts';
 import type { DriveLoads } from '../support/support.ts';
+import { heldShares } from '../support/support-triangle.ts';
 import type { Paddle } from './seat-schema.ts';
-import { DEFAULT_DRIVE_FORCE_N, type SeatState } from './seat-state.ts';
+import { driveForceOf, type SeatState } from './seat-state.ts';
 
 /**
  * A blade's force where the water takes it at mid-drive: the blade is just covered, so half its length under the water; as
@@ -31,8 +32,11 @@ function bladeMiddle({ topHand, lowerHand }: Stance['points'], paddle: Paddle): 
 }
 
 /** What the mean force of the drive asks of a seat's contacts; null where the boat does not float. SI, boat frame. */
-export function driveOf({ seat, stances: { ready } }: SeatState, water: FloatResult): DriveLoads | null {
-  const forceN = seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N;
+export function driveOf(
+  { seat, body, stances: { ready } }: SeatState,
+  water: FloatResult,
+): DriveLoads | null {
+  const forceN = driveForceOf({ seat, body });
   const blade = bladeForceOf(ready, seat.paddle, { forceN, water });
   return blade && driveLoads(ready, blade);
 }
@@ -40,10 +44,13 @@ export function driveOf({ seat, stances: { ready } }: SeatState, water: FloatRes
 /** The drive's quantities of one occupied seat, without spreads: loads under the mean force, fixing under its peak. SI. */
 export function driveQuantities(drive: DriveLoads | null, index: number): Quantity[] {
   if (!drive) return [];
+  const { knee, rearFoot, frontFoot } = drive.loadsN;
+  const whole = knee + rearFoot + frontFoot;
+  const held = heldShares(drive.loadsN);
   const values: Partial<Record<QuantityId, number>> = {
-    driveKneeLoad: drive.loadsN.knee,
-    driveRearLoad: drive.loadsN.rearFoot,
-    driveFrontLoad: drive.loadsN.frontFoot,
+    driveKneeLoad: held.knee * whole,
+    driveRearLoad: held.rearFoot * whole,
+    driveFrontLoad: held.frontFoot * whole,
     padFixing: PEAK_OVER_MEAN * drive.padForwardN,
     padFixingSide: PEAK_OVER_MEAN * drive.padSidewaysN,
   };

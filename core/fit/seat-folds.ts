@@ -4,7 +4,8 @@ import { cornerAngle } from '../stance/angles.ts';
 import { lengthsOf } from '../stance/contacts.ts';
 import { chainCosine, excessOf, firstAngle, legChains } from '../stance/reach.ts';
 import { kneeContactArea } from '../support/knee-contact.ts';
-import { supportMargin, supportTriangle } from '../support/support-triangle.ts';
+import { cornersOf, supportPatches } from '../support/support-patches.ts';
+import { polygonMargin, supportPolygon } from '../support/support-polygon.ts';
 import type { Fold } from './fold.ts';
 import type { SeatState } from './seat-state.ts';
 
@@ -30,14 +31,10 @@ const overZero = ([excess]: readonly number[]) => Math.max(0, excess!);
 
 /** The folded quantities of a seat, each with the smooth values that it is made of. */
 export function seatFolds(state: SeatState): Partial<Record<QuantityId, Fold>> {
-  const { seat, support, frame, body, stances } = state;
+  const { seat, frame, body, stances } = state;
   const { rear } = legChains(stances.ready, lengthsOf(body));
-  const { knee, rearFoot, frontFoot } = support.contacts;
-  const triangle = supportTriangle({
-    knee: toPaddlerFrame(knee, frame),
-    rearFoot: toPaddlerFrame(rearFoot, frame),
-    frontFoot: toPaddlerFrame(frontFoot, frame),
-  });
+  const corners = cornersOf(supportPatches(stances.ready, seat));
+  const polygon = supportPolygon(corners.map((c) => ({ ...c, ...toPaddlerFrame({ ...c, z: 0 }, frame) })));
   const kneeAt = ([whole, shank, excess]: readonly number[]) =>
     whole! - firstAngle(rear, { first: Math.max(0.05, shank!), excess: excess! });
   return {
@@ -57,7 +54,7 @@ export function seatFolds(state: SeatState): Partial<Record<QuantityId, Fold>> {
     },
     supportMargin: {
       of: ['centreAft', 'centreOut'],
-      value: ([aft, out]) => supportMargin(triangle, { x: -aft!, y: out! }).margin,
+      value: ([aft, out]) => polygonMargin(polygon, { x: -aft!, y: out! }).margin,
       judgedBy: 'mean',
     },
     padPressure: {

@@ -4,13 +4,14 @@ import { type StanceProblem, stanceProblem, termDistances } from '../stance/obje
 import { type PostureResponse, postureResponse } from '../stance/posture-response.ts';
 import { stanceAt, unknownsOf } from '../stance/solve-stance.ts';
 import { STANCE_UNKNOWNS, type Stance } from '../stance/stance.ts';
+import { PEAK_FORCE_SPREAD } from '../stroke/blade-force.ts';
 import { toRadians } from '../units/angle.ts';
 import type { FittingCoordinate } from './coordinates.ts';
 import { squareRootOf } from './covariance-root.ts';
 import { type DisplacedFit, type Displacement, displacedValues, type Values } from './displaced-values.ts';
 import { BODY_MASS_SD_KG, DRIVE_FORCE_SD, STROKE_PITCH_SD_DEG } from './doubt-sources.ts';
 import { coordinateOf, withSeatCoordinate } from './fitting-coordinate.ts';
-import { DEFAULT_DRIVE_FORCE_N, type SeatState } from './seat-state.ts';
+import { driveForceOf, type SeatState } from './seat-state.ts';
 
 /** How far one standard deviation of each source of a seat's doubt moves a value, in the value's unit. */
 export type Row = Float64Array;
@@ -171,7 +172,8 @@ function longer(body: BodyEstimate, name: BodyLength): BodyEstimate {
 function plainColumns(work: Work): Column[] {
   const { state } = work;
   const { seat } = state;
-  const force = (seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N) * (1 + STEP.share * DRIVE_FORCE_SD);
+  const forceSd = seat.stroke.driveForceN === undefined ? PEAK_FORCE_SPREAD : DRIVE_FORCE_SD;
+  const force = driveForceOf(state) * (1 + STEP.share * forceSd);
   const topHandOverM = midDrive(state).topHandOver + STEP.share * topHandSd(state);
   const withStroke = (stroke: typeof seat.stroke) =>
     columnOf(work, { seat: { ...seat, stroke: { ...seat.stroke, ...stroke } } }, STEP.share);

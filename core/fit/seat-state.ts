@@ -3,17 +3,12 @@ import type { SeatFrame } from '../frame/mirror.ts';
 import type { Strays } from '../stance/objective.ts';
 import { solveStance } from '../stance/solve-stance.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
+import { usualDriveForce } from '../stroke/blade-force.ts';
 import type { Support } from '../support/support.ts';
 import { supportLoads } from '../support/support-loads.ts';
 import type { Boat } from './boat-schema.ts';
 import { floorHeightAt } from './floor-height.ts';
 import type { Seat } from './seat-schema.ts';
-
-/**
- * Mean blade force of the drive when none is set, newtons. Estimate: peak single-blade forces of 250–350 N are
- * reported (low confidence), and the mean over the drive is taken as about two thirds of the peak.
- */
-export const DEFAULT_DRIVE_FORCE_N = 200;
 
 /** An occupied seat as the core computes it: fittings, body, and where its frame stands. */
 export interface SeatInput {
@@ -26,6 +21,11 @@ export interface SeatInput {
 export interface SeatState extends SeatInput {
   readonly stances: Readonly<Record<Phase, Stance>>;
   readonly support: Support;
+}
+
+/** Mean blade force of a seat's drive, newtons: the athlete's own where it is set, else by body mass. */
+export function driveForceOf({ seat, body }: Pick<SeatInput, 'seat' | 'body'>): number {
+  return seat.stroke.driveForceN ?? usualDriveForce(body.mass);
 }
 
 /** Where the frame of seat `index` stands in the boat: metres, boat frame, y toward the kneeling side. */

@@ -1,6 +1,6 @@
 import { type BoatState, floatCrew } from '../fit/boat-state.ts';
 import { bladeForceOf } from '../fit/drive-quantities.ts';
-import { DEFAULT_DRIVE_FORCE_N, type SeatState } from '../fit/seat-state.ts';
+import { driveForceOf, type SeatState } from '../fit/seat-state.ts';
 import type { FloatResult } from '../float/afloat.ts';
 import type { Phase, Stance } from '../stance/stance.ts';
 import { driveLoads } from '../support/drive-loads.ts';
@@ -71,11 +71,11 @@ export function strokeRow({ boat, seats, afloat }: StrokeCrew, at: number): Stro
 }
 
 function seatRow(
-  { seat, stances }: SeatState,
+  { seat, body, stances }: SeatState,
   stance: Stance,
   { forceShare, water }: { forceShare: number; water: FloatResult },
 ): StrokeSeatRow {
-  const bladeForceN = forceShare * (seat.stroke.driveForceN ?? DEFAULT_DRIVE_FORCE_N);
+  const bladeForceN = forceShare * driveForceOf({ seat, body });
   const blade = bladeForceOf(stance, seat.paddle, { forceN: bladeForceN, water });
   const rest = stances.ready.centreOfMass;
   const { x, y, z } = stance.centreOfMass;

@@ -13,12 +13,8 @@ export const STROKE_RATES = {
 /** Rate when none is set, strokes per minute: within the 1000 m range above. */
 export const DEFAULT_RATE_PER_MIN = 60;
 
-/** Peak force on a single blade, newtons: recalled, low confidence. */
-export const PEAK_FORCE_N: Range = { least: 250, most: 350 };
-
 /**
- * Peak over mean of a blade force that rises and falls like half a sine wave: π/2. The default mean force of the drive
- * (200 N) then peaks at 314 N, inside `PEAK_FORCE_N`.
+ * Peak over mean of a blade force that rises and falls like half a sine wave: π/2. A mean of 200 N then peaks at 314 N.
  */
 export const PEAK_OVER_MEAN = Math.PI / 2;
 

@@ -3,6 +3,7 @@ import type { Fit } from '../fit/fit-schema.ts';
 import type { Report } from '../fit/report.ts';
 import { seatFrame } from '../fit/seat-state.ts';
 import { supportLoads } from '../support/support-loads.ts';
+import { heldShares } from '../support/support-triangle.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { StrokeCrew, StrokeRow, StrokeSeatRow } from './stroke-cycle.ts';
 
@@ -36,7 +37,11 @@ export function reportAt(fit: Fit, report: Report, row: StrokeRow): Report {
 function loadedSupport({ stance, loadsN }: StrokeSeatRow, support: ReturnType<typeof supportLoads>) {
   if (!loadsN) return support;
   const weight = stance.totalMassKg * GRAVITY;
-  const { knee, rearFoot, frontFoot } = loadsN;
-  const shares = { knee: knee / weight, rearFoot: rearFoot / weight, frontFoot: frontFoot / weight };
-  return { ...support, shares, loadsN };
+  const shares = heldShares(loadsN);
+  const held = {
+    knee: shares.knee * weight,
+    rearFoot: shares.rearFoot * weight,
+    frontFoot: shares.frontFoot * weight,
+  };
+  return { ...support, shares, loadsN: held };
 }

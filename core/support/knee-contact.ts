@@ -11,7 +11,12 @@ const FLESH_GIVE = 0.003;
  * A knee of 60 mm on a flat pad with 8 mm of foam: 38 cm²; in a recess 30 mm deep: 101 cm².
  */
 export function kneeContactArea(pad: KneePad, kneeRadius: number): number {
+  return Math.PI * kneeContactRadius(pad, kneeRadius) ** 2;
+}
+
+/** Radius of that circle, metres: 36 mm for a knee of 60 mm on a flat pad with 8 mm of foam. */
+export function kneeContactRadius(pad: KneePad, kneeRadius: number): number {
   const depth = Math.min(kneeRadius, pad.recessDepthM + pad.foamGiveM + FLESH_GIVE);
   const cut = Math.sqrt(Math.max(0, 2 * kneeRadius * depth - depth ** 2));
-  return Math.PI * Math.min(cut, pad.widthM / 2) ** 2;
+  return Math.min(cut, pad.widthM / 2);
 }

@@ -4,25 +4,37 @@ import type { Stance } from '../stance/stance.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { kneeContactArea } from './knee-contact.ts';
 import { type Contact, contactsOf, type Support } from './support.ts';
-import { sharesOf, supportMargin, supportTriangle } from './support-triangle.ts';
+import { cornersOf, supportPatches } from './support-patches.ts';
+import { polygonArea, polygonMargin, shareRanges, supportPolygon } from './support-polygon.ts';
+import { heldShares, sharesOf, supportTriangle } from './support-triangle.ts';
 
 /**
- * How the weight of paddler and paddle rests on knee, rear foot and front foot while nothing moves: the barycentric
- * coordinates of the centre of mass over the triangle of contacts. SI, boat frame; always finite. A paddler of 80 kg who
+ * How the weight of paddler and paddle rests on knee, rear foot and front foot while nothing moves. Each contact is a patch:
+ * the shares are those of the nominal points (barycentric coordinates of the centre of mass, 0 where a contact would have to
+ * pull), their ranges those of every place in the patches, the margin that to the hull of the patches. Outside that hull no
+ * range holds the weight and each is the nominal share. SI, boat frame; always finite. A paddler of 80 kg who
  * rests 64 % on the knee presses the pad with about 510 N.
  */
 export function supportLoads(stance: Stance, seat: Seat): Support {
   const contacts = contactsOf(stance);
   const triangle = supportTriangle(contacts);
-  const shares = sharesOf(triangle, stance.centreOfMass);
+  const shares = heldShares(sharesOf(triangle, stance.centreOfMass));
+  const corners = cornersOf(supportPatches(stance, seat));
+  const polygon = supportPolygon(corners);
+  const at = (share: number) => ({ least: share, most: share });
   const loadsN = loadsOf(shares, stance);
   const kneeRadius = norm(subtract(stance.points.kneelingKnee, stance.points.kneeContact));
   return {
     contacts,
     shares,
     loadsN,
-    ...supportMargin(triangle, stance.centreOfMass),
-    area: triangle.area,
+    shareRanges: shareRanges(corners, stance.centreOfMass) ?? {
+      knee: at(shares.knee),
+      rearFoot: at(shares.rearFoot),
+      frontFoot: at(shares.frontFoot),
+    },
+    ...polygonMargin(polygon, stance.centreOfMass),
+    area: polygonArea(polygon),
     inLine: triangle.inLine,
     padPressurePa: Math.max(0, loadsN.knee) / kneeContactArea(seat.kneePad, kneeRadius),
   };

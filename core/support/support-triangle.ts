@@ -49,6 +49,20 @@ export function sharesOf({ corners, inLine }: SupportTriangle, at: InPlan): Reco
   };
 }
 
+/**
+ * Shares that contacts can hold: none pulls, so one that would is 0 and the others carry the whole in their proportion. They sum
+ * to 1. −0.1, 0.5 and 0.6 become 0, 0.4545 and 0.5455.
+ */
+export function heldShares(shares: Readonly<Record<Contact, number>>): Record<Contact, number> {
+  const pushing = {
+    knee: Math.max(0, shares.knee),
+    rearFoot: Math.max(0, shares.rearFoot),
+    frontFoot: Math.max(0, shares.frontFoot),
+  };
+  const sum = pushing.knee + pushing.rearFoot + pushing.frontFoot;
+  return { knee: pushing.knee / sum, rearFoot: pushing.rearFoot / sum, frontFoot: pushing.frontFoot / sum };
+}
+
 /** Least-squares shares along the longest side. Three contacts within a point carry a third each. */
 function sharesAlong(corners: Corners, at: InPlan): Record<Contact, number> {
   const [p, q] = EDGES.toSorted((a, b) => lengthOf(corners, b) - lengthOf(corners, a))[0]!;
@@ -60,33 +74,6 @@ function sharesAlong(corners: Corners, at: InPlan): Record<Contact, number> {
   const lever = (placeOf(at) - mean) / Math.max(spread, LEAST_HEIGHT ** 2);
   const share = (c: Contact) => 1 / CONTACTS.length + lever * (placeOf(corners[c]) - mean);
   return { knee: share('knee'), rearFoot: share('rearFoot'), frontFoot: share('frontFoot') };
-}
-
-/**
- * Distance from `at` to the nearest edge of the triangle, metres, boat frame, and that edge by its two ends: positive
- * inside, negative outside. An edge ends at its contacts: beyond them the distance is that to the contact.
- */
-export function supportMargin(triangle: SupportTriangle, at: InPlan) {
-  const { corners, inLine } = triangle;
-  let distance = Number.POSITIVE_INFINITY;
-  let nearestEdge = EDGES[0]!;
-  for (const edge of EDGES) {
-    const away = toEdge(at, corners[edge[0]], corners[edge[1]]);
-    if (away < distance) {
-      distance = away;
-      nearestEdge = edge;
-    }
-  }
-  const inside = !inLine && Object.values(sharesOf(triangle, at)).every((share) => share >= 0);
-  return { margin: inside ? distance : -distance, nearestEdge, inside };
-}
-
-function toEdge(at: InPlan, p: InPlan, q: InPlan): number {
-  const along = { x: q.x - p.x, y: q.y - p.y };
-  const squared = along.x ** 2 + along.y ** 2;
-  const reach = squared > 0 ? ((at.x - p.x) * along.x + (at.y - p.y) * along.y) / squared : 0;
-  const share = Math.min(1, Math.max(0, reach));
-  return between(at, { x: p.x + share * along.x, y: p.y + share * along.y });
 }
 
 const between = (p: InPlan, q: InPlan) => Math.hypot(p.x - q.x, p.y - q.y);

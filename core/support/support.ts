@@ -9,18 +9,20 @@ export type Contact = (typeof CONTACTS)[number];
 export interface Support {
   /** Contact points on pad, rest and floor. */
   readonly contacts: Readonly<Record<Contact, BoatPoint>>;
-  /** Share of the weight on each; they sum to 1. Negative outside the triangle: that contact would lift. */
+  /** Share of the weight on each with every contact at its nominal point; they sum to 1, each from 0 to 1. */
   readonly shares: Readonly<Record<Contact, number>>;
+  /** The least and greatest share that each may carry, wherever in its patch it bears; 0 to 1. */
+  readonly shareRanges: Readonly<Record<Contact, { readonly least: number; readonly most: number }>>;
   /** Vertical force on each contact, newtons. */
   readonly loadsN: Readonly<Record<Contact, number>>;
-  /** Distance from the centre of mass's projection to the nearest edge, metres; negative outside. */
+  /** Distance from the centre of mass's projection to the edge of the support polygon (the hull of the patches), metres; negative outside. */
   readonly margin: number;
-  /** The two ends of the nearest edge. */
+  /** The contacts at the two ends of the nearest edge; twice the same where it is the side of one patch. */
   readonly nearestEdge: readonly [Contact, Contact];
   readonly inside: boolean;
-  /** Area of the triangle, m². */
+  /** Area of the polygon, m². */
   readonly area: number;
-  /** The three contacts lie in one line: nothing is held to either side of it, and the shares say only how it rests along it. */
+  /** The three nominal points lie in one line: only the breadth of the patches holds the weight to either side of it. */
   readonly inLine: boolean;
   /** Mean pressure on the pad, pascals: a relative figure to compare set-ups by. */
   readonly padPressurePa: number;

@@ -3,13 +3,14 @@ import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import { boatState } from '../../core/fit/boat-state.ts';
 import { computeBoat } from '../../core/fit/computed-fit.ts';
 import { squareRootOf } from '../../core/fit/covariance-root.ts';
-import { BODY_MASS_SD_KG, DRIVE_FORCE_SD, STROKE_PITCH_SD_DEG } from '../../core/fit/doubt-sources.ts';
+import { BODY_MASS_SD_KG, STROKE_PITCH_SD_DEG } from '../../core/fit/doubt-sources.ts';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import type { Seat } from '../../core/fit/seat-schema.ts';
-import { DEFAULT_DRIVE_FORCE_N, seatFrame, solveSeat } from '../../core/fit/seat-state.ts';
+import { driveForceOf, seatFrame, solveSeat } from '../../core/fit/seat-state.ts';
 import { hullSpread } from '../../core/hull/hull-spread.ts';
 import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
 import { STANCE_TERMS } from '../../core/stance/stance-terms.ts';
+import { PEAK_FORCE_SPREAD } from '../../core/stroke/blade-force.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 
 /** Seeded uniform numbers in (0, 1): mulberry32. */
@@ -74,7 +75,7 @@ export function sampledSpreads(
   const start = computeBoat(boat, [usual], null).afloat;
   const hull: Readonly<Record<string, number>> = { ...hullSpread(fit.boat, start.ready) };
   const stroke = (): Seat['stroke'] => ({
-    driveForceN: DEFAULT_DRIVE_FORCE_N * (1 + DRIVE_FORCE_SD * draw()),
+    driveForceN: driveForceOf({ seat, body }) * (1 + PEAK_FORCE_SPREAD * draw()),
     topHandOverM: midDrive(usual).topHandOver + topHandSd(usual) * draw(),
     catchPitchDeg: toDegrees(usual.stances.catch.angles.trunkPitch) + STROKE_PITCH_SD_DEG.usual * draw(),
     exitPitchDeg: toDegrees(usual.stances.exit.angles.trunkPitch) + STROKE_PITCH_SD_DEG.usual * draw(),

@@ -28,7 +28,7 @@ describe('the support margin in words', () => {
     ['rearFoot', 'frontFoot', 'rear foot to front foot'],
   ] as const)('past the edge from %s to %s it names it', (a: Contact, b: Contact, words) => {
     const sentence = supportSentence(margin({ support: { nearestEdge: [a, b], inLine: false } }));
-    expect(sentence).toBe(`The weight is outside the three contacts, past the edge from ${words}.`);
+    expect(sentence).toBe(`The weight is outside the supports, past the edge from ${words}.`);
   });
 
   it('inside it says near which edge', () => {
@@ -62,7 +62,7 @@ describe('in a whole report', () => {
     expect(finding.support?.nearestEdge).toEqual(nearestEdge);
     expect(nearestEdge.every((contact) => CONTACTS.includes(contact))).toBe(true);
     expect(finding.severity).toBe('stop');
-    expect(coachSentence(finding)).toMatch(/outside the three contacts, past the edge from/);
+    expect(coachSentence(finding)).toMatch(/outside the supports, past/);
   });
 
   it('a knee in line with both feet is said to be', () => {

@@ -3,7 +3,7 @@ import { findQuantity } from '../../../core/findings/quantities.ts';
 import { bladeForceOf, driveQuantities } from '../../../core/fit/drive-quantities.ts';
 import { evaluateFit } from '../../../core/fit/evaluator.ts';
 import { waterZAt } from '../../../core/paddle/beside-hand.ts';
-import { exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const fit = exampleFit();
 const report = evaluateFit(fit);
@@ -48,14 +48,29 @@ describe('the drive in a report', () => {
     expect(driven).toBeCloseTo(still, 6);
   });
 
-  it('asks the pad’s fixing for the whole of the blade’s peak: half a sine of 200 N mean peaks at 314 N', () => {
-    expect(value('padFixing').value).toBeCloseTo(314.159, 2);
+  it('asks the pad’s fixing for the whole of the blade’s peak, by body mass: 16.3 × 80^(2/3) = 302.6 N', () => {
+    // Peak 16.3 ± 4.8 N·kg^(−2/3), élite dragon-boat paddlers (published, as kept in this project's notes on the body).
+    expect(value('padFixing').value).toBeCloseTo(16.3 * 80 ** (2 / 3), 9);
+    expect(value('padFixing').value).toBeCloseTo(302.6, 1);
     const strong = evaluateFit(exampleFit([{ ...exampleSeat(), stroke: { driveForceN: 300 } }]));
     expect(value('padFixing', strong).value).toBeCloseTo(1.5 * 314.159, 2);
-    expect(value('padFixingSide', strong).value).toBeCloseTo(1.5 * value('padFixingSide').value, 6);
+    expect(value('padFixingSide', strong).value / value('padFixingSide').value).toBeCloseTo(
+      471.24 / 302.63,
+      3,
+    );
   });
 
-  it('is known no closer than the force is: 15 % of it', () => {
-    expect(value('padFixing').sd! / value('padFixing').value).toBeCloseTo(0.15, 3);
+  it('is known no closer than the force is: 29 % by body mass, 15 % of the athlete’s own', () => {
+    expect(value('padFixing').sd! / value('padFixing').value).toBeCloseTo(4.8 / 16.3, 2);
+    const own = evaluateFit(exampleFit([exampleSeat({ stroke: { driveForceN: 200 } })]));
+    expect(value('padFixing', own).sd! / value('padFixing', own).value).toBeCloseTo(0.15, 3);
+  });
+
+  it('asks less of a light athlete than of a heavy one: 51 kg 224 N at the peak, 83 kg 310 N', () => {
+    const peak = (massKg: number) =>
+      value('padFixing', evaluateFit(exampleFit([exampleSeat({ athlete: exampleAthlete({ massKg }) })])))
+        .value;
+    expect(peak(51)).toBeCloseTo(224.2, 0);
+    expect(peak(83)).toBeCloseTo(310.2, 0);
   });
 });

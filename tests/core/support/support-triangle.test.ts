@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sharesOf, supportMargin, supportTriangle } from '../../../core/support/support-triangle.ts';
+import { heldShares, sharesOf, supportTriangle } from '../../../core/support/support-triangle.ts';
 
 const at = (x: number, y: number) => ({ x, y });
 const triangle = (k: [number, number], r: [number, number], f: [number, number]) =>
@@ -23,39 +23,12 @@ describe('the triangle of contacts', () => {
   });
 });
 
-describe('margin', () => {
-  it('inside is the distance to the nearest side: at the incentre, the inscribed radius on all three', () => {
-    // Inscribed radius of a right-angled triangle: (a + b − c) ÷ 2 = 0.2.
-    const { margin, inside } = supportMargin(rightAngled, at(0.2, 0.2));
-    expect(margin).toBeCloseTo(0.2, 12);
-    expect(inside).toBe(true);
-  });
-
-  it('outside beside a side is measured square to it', () => {
-    const { margin, nearestEdge, inside } = supportMargin(rightAngled, at(0.3, -0.05));
-    expect(margin).toBeCloseTo(-0.05, 12);
-    expect(nearestEdge.toSorted()).toEqual(['knee', 'rearFoot']);
-    expect(inside).toBe(false);
-  });
-
-  it('past a corner is measured to the contact, not to a line that goes on beyond it', () => {
-    // 3-4-5: 0.03 past the corner along x and 0.04 below. Square to the base's line it would be only 0.04.
-    expect(supportMargin(rightAngled, at(0.83, -0.04)).margin).toBeCloseTo(-0.05, 12);
-    // Square to the lines through both sides of this corner lie nothing but the corner itself.
-    expect(supportMargin(rightAngled, at(-0.3, -0.4)).margin).toBeCloseTo(-0.5, 12);
-  });
-
-  it('of contacts in one line is the distance to them, and nothing is inside', () => {
-    const line = triangle([0, 0], [-0.6, 0], [0.6, 0]);
-    expect(supportMargin(line, at(0.1, 0.07))).toMatchObject({ inside: false });
-    expect(supportMargin(line, at(0.1, 0.07)).margin).toBeCloseTo(-0.07, 12);
-    expect(supportMargin(line, at(0.63, 0.04)).margin).toBeCloseTo(-0.05, 12);
-  });
-
-  it('does not jump where the weight leaves the triangle', () => {
-    const step = 1e-7;
-    expect(supportMargin(rightAngled, at(0.3, step)).margin).toBeCloseTo(step, 12);
-    expect(supportMargin(rightAngled, at(0.3, -step)).margin).toBeCloseTo(-step, 12);
+describe('shares that contacts can hold', () => {
+  it('never pull: what would is 0, the others keep their proportion', () => {
+    const held = heldShares({ knee: -0.1, rearFoot: 0.5, frontFoot: 0.6 });
+    expect(held.knee).toBe(0);
+    expect(held.rearFoot).toBeCloseTo(5 / 11, 12);
+    expect(held.frontFoot).toBeCloseTo(6 / 11, 12);
   });
 });
 

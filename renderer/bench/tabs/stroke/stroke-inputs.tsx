@@ -1,7 +1,7 @@
 import type { Fit } from '../../../../core/fit/fit-schema.ts';
 import type { Seat } from '../../../../core/fit/seat-schema.ts';
-import { DEFAULT_DRIVE_FORCE_N } from '../../../../core/fit/seat-state.ts';
 import { STROKE_POSTURE } from '../../../../core/stance/neutral-posture.ts';
+import { usualDriveForce } from '../../../../core/stroke/blade-force.ts';
 import { DEFAULT_RATE_PER_MIN } from '../../../../core/stroke/stroke-defaults.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { type MessageKey, say } from '../../../language/messages.ts';
@@ -26,6 +26,9 @@ interface EntryRule {
     | 'stroke.usual.estimate';
 }
 
+/** Body mass that the usual force is told for while nobody kneels in the seat, kilograms. */
+const USUAL_MASS_KG = 75;
+
 const degrees = (radians: number) => Math.round((radians * 180) / Math.PI);
 
 const ENTRIES: readonly EntryRule[] = [
@@ -44,7 +47,7 @@ const ENTRIES: readonly EntryRule[] = [
     kind: 'number',
     min: 0,
     max: 1000,
-    usual: DEFAULT_DRIVE_FORCE_N,
+    usual: usualDriveForce(USUAL_MASS_KG),
     source: 'stroke.force.usual',
   },
   {
@@ -105,10 +108,12 @@ export function StrokeInputs() {
   const format = useFormat();
   const seat = useFit((state) => state.seat);
   const stroke = useFit(({ fit }) => fit.seats[seat]!.stroke);
+  const massKg = useFit(({ fit }) => fit.seats[seat]!.athlete?.massKg ?? USUAL_MASS_KG);
   const isCrew = useFit(({ fit }) => fit.seats.length > 1);
   return (
     <div className="stroke-inputs">
-      {ENTRIES.map(({ entry, label, kind, min, max, usual, source }) => {
+      {ENTRIES.map(({ entry, label, kind, min, max, usual: generally, source }) => {
+        const usual = entry === 'driveForceN' ? Math.round(usualDriveForce(massKg)) : generally;
         const what = say(label as 'stroke.rate');
         const step = say('stroke.step', { what: what.charAt(0).toLocaleLowerCase() + what.slice(1) });
         const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry }, value);

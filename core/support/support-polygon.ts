@@ -1,0 +1,104 @@
+import { CONTACTS, type Contact } from './support.ts';
+import type { PolygonCorner } from './support-patches.ts';
+import type { InPlan } from './support-triangle.ts';
+
+/** The convex hull of the corners, counter-clockwise seen from above: the support polygon. Metres, boat frame. */
+export function supportPolygon(corners: readonly PolygonCorner[]): PolygonCorner[] {
+  const sorted = corners.toSorted((a, b) => a.x - b.x || a.y - b.y);
+  const half = (from: readonly PolygonCorner[]) => {
+    const chain: PolygonCorner[] = [];
+    for (const corner of from) {
+      while (chain.length > 1 && cross(chain.at(-2)!, chain.at(-1)!, corner) <= 0) chain.pop();
+      chain.push(corner);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half(sorted.toReversed())];
+}
+
+/**
+ * Signed distance from `at` to the polygon's edge, metres: positive inside, negative outside, and the contacts of that edge's
+ * two ends (twice the same where it is a patch's own side).
+ */
+export function polygonMargin(polygon: readonly PolygonCorner[], at: InPlan) {
+  let distance = Number.POSITIVE_INFINITY;
+  let nearestEdge: readonly [Contact, Contact] = ['knee', 'knee'];
+  let inside = polygon.length > 2;
+  polygon.forEach((p, i) => {
+    const q = polygon[(i + 1) % polygon.length]!;
+    if (cross(p, q, at) < 0) inside = false;
+    const away = toEdge(at, p, q);
+    if (away < distance) {
+      distance = away;
+      nearestEdge = [p.contact, q.contact];
+    }
+  });
+  return { margin: inside ? distance : -distance, nearestEdge, inside };
+}
+
+/** Area of the polygon, m² (shoelace formula). */
+export function polygonArea(polygon: readonly InPlan[]): number {
+  return polygon.reduce((sum, p, i) => {
+    const q = polygon[(i + 1) % polygon.length]!;
+    return sum + (p.x * q.y - q.x * p.y) / 2;
+  }, 0);
+}
+
+/** A share that is not known more closely, 0 to 1. */
+export interface ShareRange {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Slack of a barycentric coordinate for rounding. */
+const ROUNDING = 1e-9;
+
+/**
+ * The least and the greatest share that each contact may carry of a weight over `at`, wherever in its patch it bears: the
+ * extremes of a linear programme (forces at the corners at least 0, their sum the weight, their moments balanced), which lie at
+ * its basic solutions, three corners each. Null where the weight is outside all of them: then nothing at rest carries it.
+ */
+export function shareRanges(
+  corners: readonly PolygonCorner[],
+  at: InPlan,
+): Record<Contact, ShareRange> | null {
+  const least = { knee: 1, rearFoot: 1, frontFoot: 1 };
+  const most = { knee: 0, rearFoot: 0, frontFoot: 0 };
+  let found = false;
+  for (let i = 0; i < corners.length; i++)
+    for (let j = i + 1; j < corners.length; j++)
+      for (let k = j + 1; k < corners.length; k++) {
+        const three = [corners[i]!, corners[j]!, corners[k]!] as const;
+        const weights = barycentric(three, at);
+        if (!weights?.every((w) => w >= -ROUNDING)) continue;
+        found = true;
+        for (const contact of CONTACTS) {
+          const sum = weights.reduce((s, w, n) => s + (three[n]!.contact === contact ? w : 0), 0);
+          const share = Math.min(1, Math.max(0, sum));
+          least[contact] = Math.min(least[contact], share);
+          most[contact] = Math.max(most[contact], share);
+        }
+      }
+  if (!found) return null;
+  const range = (contact: Contact) => ({ least: least[contact], most: most[contact] });
+  return { knee: range('knee'), rearFoot: range('rearFoot'), frontFoot: range('frontFoot') };
+}
+
+function barycentric([p, q, r]: readonly [InPlan, InPlan, InPlan], at: InPlan): number[] | null {
+  const whole = cross(p, q, r);
+  if (Math.abs(whole) < 1e-12) return null;
+  return [cross(q, r, at) / whole, cross(r, p, at) / whole, cross(p, q, at) / whole];
+}
+
+function toEdge(at: InPlan, p: InPlan, q: InPlan): number {
+  const along = { x: q.x - p.x, y: q.y - p.y };
+  const squared = along.x ** 2 + along.y ** 2;
+  const reach = squared > 0 ? ((at.x - p.x) * along.x + (at.y - p.y) * along.y) / squared : 0;
+  const share = Math.min(1, Math.max(0, reach));
+  return Math.hypot(at.x - p.x - share * along.x, at.y - p.y - share * along.y);
+}
+
+/** Twice the signed area of a triangle. */
+function cross(p: InPlan, q: InPlan, r: InPlan): number {
+  return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
+}
