@@ -45,7 +45,8 @@ export const STROKE = {
   'stroke.rate.usual':
     'Usual: {value}. 1000 m is raced at 50 to 65, 200 m at 65 to 85 (recalled, low confidence).',
   'stroke.force': 'Mean blade force in the drive, N',
-  'stroke.force.usual': 'Usual for this body mass: {value} N, the mean of a peak of 16.3 N·kg^(−2/3) × mass^(2/3), ± 29 % between athletes (published for élite dragon-boat paddlers). A measured force is better.',
+  'stroke.force.usual':
+    'Usual for this body mass: {value} N, the mean of a peak of 16.3 N·kg^(−2/3) × mass^(2/3), ± 29 % between athletes (published for élite dragon-boat paddlers). A measured force is better.',
   'stroke.catch-pitch': 'Trunk forward at the catch',
   'stroke.catch-pitch.usual':
     'Usual: {value}, the pelvis of young canoeists at the catch, 37.6 ± 6.3° (López-Miñarro, Muyor, Alacid 2011).',
