@@ -14,7 +14,7 @@ export const BUNDLE_MIME = 'application/zip';
 /** What a bundle may be at most. Beyond this it is refused before any of it is kept. */
 export const BUNDLE_LIMITS = {
   /** As it lies on the disk, bytes. */
-  packed: 256 * 1024 * 1024,
+  packed: 512 * 1024 * 1024,
   /** One file in it, unpacked, bytes. */
   file: 64 * 1024 * 1024,
   /** All of it, unpacked, bytes. */
@@ -51,7 +51,7 @@ export const BUNDLE_NAMES = {
   removedPhotos: /^removed-photos\.json$/,
   fit: /^fits\/[0-9a-f-]{36}\.json$/,
   photo: /^photos\/[0-9a-f-]{36}\.(jpg|png|webp)$/,
-  unreadable: /^unreadable\/[a-z]{1,20}-[0-9]{1,6}\.txt$/,
+  unreadable: /^unreadable\/[a-z_]{1,20}-[0-9]{1,6}\.txt$/,
 } as const;
 
 const PHOTO_ENDINGS: Readonly<Record<PhotoMime, string>> = {

@@ -1,9 +1,11 @@
 import { createHash } from 'node:crypto';
 import type { z } from 'zod';
 import { problemLine, problemsOf } from '../services/problem-sentences.ts';
+import { oddText } from '../shell/plain-text.ts';
 import { type Incoming, type IncomingPhoto, incomingFit } from '../store/incoming.ts';
 import { PHOTO_BYTES, pictureMime } from '../store/photos.ts';
 import {
+  BUNDLE_FORMAT,
   BUNDLE_NAMES,
   bundleAthletes,
   bundleBoats,
@@ -25,6 +27,33 @@ export type BundleContents = z.infer<typeof bundleContents>;
  * Throws `BundleRefused`: whoever takes items in must be able to take all of them back.
  */
 export function* bundleItems(packed: Uint8Array): Generator<Incoming, BundleContents> {
+  try {
+    return yield* itemsWithin(packed);
+  } catch (error) {
+    // What a later version writes differently is met first; what it says of itself stands at the end.
+    if (error instanceof BundleRefused && isNewer(packed)) {
+      throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS.newer);
+    }
+    throw error;
+  }
+}
+
+/** Whether a bundle says that a later version of its format was written. */
+function isNewer(packed: Uint8Array): boolean {
+  try {
+    for (const { name, bytes } of unpackBundle(packed)) {
+      if (!BUNDLE_NAMES.contents.test(name)) continue;
+      const { format } = JSON.parse(new TextDecoder().decode(bytes)) as { format?: unknown };
+      const [, version] = /^kneelwright-bundle\/(\d{1,6})$/.exec(String(format)) ?? [];
+      return version !== undefined && Number(version) > Number(BUNDLE_FORMAT.split('/')[1]);
+    }
+  } catch {
+    // A bundle that does not unpack says nothing of itself.
+  }
+  return false;
+}
+
+function* itemsWithin(packed: Uint8Array): Generator<Incoming, BundleContents> {
   const read = new Map<string, { bytes: number; sha256: string }>();
   const photos = new Map<string, Announced>();
   let contents: BundleContents | null = null;
@@ -97,6 +126,8 @@ function parseFile<S extends z.ZodType>(file: BundleFile, schema: S): z.output<S
     throw new BundleRefused(file.name, BUNDLE_PROBLEMS['not-json']);
   }
   const parsed = schema.safeParse(value);
+  const odd = parsed.success ? oddText(parsed.data) : null;
+  if (odd) throw new BundleRefused(file.name, problemLine(odd));
   if (parsed.success) return parsed.data;
   const [first] = problemsOf(parsed.error, schema, value);
   throw new BundleRefused(file.name, first ? problemLine(first) : BUNDLE_PROBLEMS.damaged);

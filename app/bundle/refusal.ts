@@ -14,6 +14,7 @@ export const BUNDLE_PROBLEMS = {
   'not-announced':
     'is a photograph that boats.json does not name; the bundle is damaged or was changed by hand',
   'no-picture': 'is not the picture that its name says',
+  newer: 'is of a bundle that a newer Kneelwright made; install that one to import it',
   'not-json': 'is not JSON in UTF-8',
 } as const;
 

@@ -5,6 +5,7 @@ const LONGEST = 110;
 export function fileName(words: readonly string[], ending: string): string {
   const plain = words
     .join(', ')
+    .toWellFormed()
     .normalize('NFC')
     // Control characters and what Windows forbids become dashes.
     .replaceAll(/[\p{Cc}\p{Cf}<>:"/\\|?*]+/gu, '-')

@@ -14,6 +14,7 @@ import {
   TEMPLATE_LAYERS,
   type TemplateDrawing,
 } from '../../core/setout/template-drawing.ts';
+import { onOneLine } from '../shell/plain-text.ts';
 import { LAYER_STYLES } from './layer-styles.ts';
 import { withTitleAndBars } from './title-and-bars.ts';
 
@@ -32,6 +33,7 @@ export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp): string
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   dxf.setVariable('$MEASUREMENT', { 70: 1 });
+  dxf.setVariable('$LASTSAVEDBY', { 1: 'Kneelwright' });
   dxf.addLType(CHAIN, 'chain line ____ _ ____', [9, -1.5, 1, -1.5]);
   dxf.addLType(DASHED, 'dashed line __ __ __', [3, -1.5]);
   const shapes = withTitleAndBars(drawing, stamp).flatMap((shape) =>
@@ -68,7 +70,7 @@ function add(dxf: DxfWriter, shape: PlainShape): void {
 /** DXF places aligned text by its second point, and wants both. */
 function addText(dxf: DxfWriter, { at, height, text, anchor, turnDeg }: Lettering): void {
   const point = point3d(at[0], at[1], 0);
-  dxf.addText(point, height, text, {
+  dxf.addText(point, height, onOneLine(text), {
     rotation: turnDeg,
     ...(anchor === 'start'
       ? {}

@@ -10,6 +10,7 @@ import {
   type TemplateDrawing,
   type TemplateLayer,
 } from '../../core/setout/template-drawing.ts';
+import { onOneLine } from '../shell/plain-text.ts';
 import { LAYER_STYLES } from './layer-styles.ts';
 import { withTitleAndBars } from './title-and-bars.ts';
 
@@ -82,7 +83,7 @@ function figure(value: number): string {
 }
 
 function escaped(text: string): string {
-  return text
+  return onOneLine(text)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

@@ -8,7 +8,7 @@ const HELP = `Evaluates one fit and prints the whole report as JSON.
   npm run -s evaluate -- FILE.json
 
 FILE.json holds one fit; README.md says how it is written. Exit 0 with the report on standard output, or exit 2 with one
-line per problem on standard error.`;
+line per problem on standard error, or exit 1 where the report could not be written.`;
 
 /** Runs the command; gives its exit code. */
 function evaluate(args: readonly string[]): number {
@@ -45,6 +45,12 @@ function refuse(lines: readonly string[]): number {
   return 2;
 }
 
-// A reader that closes early (`| head`) is no fault of ours.
-process.stdout.on('error', () => process.exit(0));
+process.stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
+  // A reader that closes early (`| head`) is no fault of ours; a report that could not be written is one.
+  if (code === 'EPIPE') process.exit(0);
+  console.error(
+    `the report could not be written (${code ?? message}); free some space or choose another place`,
+  );
+  process.exit(1);
+});
 process.exitCode = evaluate(process.argv.slice(2));

@@ -1,10 +1,13 @@
-import { readFileSync, statSync } from 'node:fs';
+import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import type { Fit } from '../../core/fit/fit-schema.ts';
 import { fitSchema } from '../../core/fit/fit-schema.ts';
 import { problemLine, problemsOf } from '../services/problem-sentences.ts';
+import { oddText } from '../shell/plain-text.ts';
 
 /** The largest fit that is read, bytes; four seats in a finely drawn hull stay far below it. */
 const LARGEST_FIT = 64 * 1024 * 1024;
+/** Read at a time, bytes. */
+const CHUNK = 1024 * 1024;
 
 export type ReadFit =
   | { readonly kind: 'fit'; readonly fit: Fit }
@@ -22,6 +25,8 @@ export function readFit(path: string): ReadFit {
     return refused(`${path}: is not JSON (${oneLine((error as Error).message)}); a fit is one JSON object`);
   }
   const parsed = fitSchema.safeParse(value);
+  const odd = parsed.success ? oddText(parsed.data) : null;
+  if (odd) return refused(`${odd.path}: ${odd.message}`);
   if (parsed.success) return { kind: 'fit', fit: parsed.data };
   return refused(...problemsOf(parsed.error, fitSchema, value).map(problemLine));
 }
@@ -29,17 +34,35 @@ export function readFit(path: string): ReadFit {
 function readText(path: string): { kind: 'text'; text: string } | Extract<ReadFit, { kind: 'refused' }> {
   try {
     const { size } = statSync(path);
-    if (size > LARGEST_FIT) {
-      return refused(
-        `${path}: is ${Math.ceil(size / 2 ** 20)} MB; allowed is at most ${LARGEST_FIT / 2 ** 20} MB`,
-      );
-    }
-    return { kind: 'text', text: readFileSync(path, 'utf8') };
+    const allowed = `allowed is at most ${LARGEST_FIT / 2 ** 20} MB`;
+    if (size > LARGEST_FIT) return refused(`${path}: is ${Math.ceil(size / 2 ** 20)} MB; ${allowed}`);
+    const text = readWithin(path);
+    return text === null
+      ? refused(`${path}: does not end within ${LARGEST_FIT / 2 ** 20} MB; ${allowed}`)
+      : { kind: 'text', text };
   } catch (error) {
     const { code = '' } = error as { code?: string };
     return refused(
       `${path}: ${FILE_PROBLEMS[code] ?? 'cannot be read'}; the path of one fit as JSON is needed`,
     );
+  }
+}
+
+/** A file's text; null if it goes on beyond what a fit may be: a device has no size, and no end. */
+function readWithin(path: string): string | null {
+  const handle = openSync(path, 'r');
+  try {
+    const chunks: Buffer[] = [];
+    for (let size = 0; size <= LARGEST_FIT; ) {
+      const chunk = Buffer.alloc(CHUNK);
+      const read = readSync(handle, chunk, 0, CHUNK, null);
+      if (read === 0) return Buffer.concat(chunks).toString('utf8');
+      chunks.push(chunk.subarray(0, read));
+      size += read;
+    }
+    return null;
+  } finally {
+    closeSync(handle);
   }
 }
 

@@ -1,5 +1,6 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { BUNDLE_LIMITS } from '../bundle/bundle-format.ts';
 import { SESSION_HEADER } from '../contract/session.ts';
 import { dispatch } from '../services/dispatch.ts';
 import { type Program, refused } from '../services/program.ts';
@@ -29,7 +30,7 @@ const ENTRY_LIMIT = 1024;
 /** The largest call, bytes: a fit of four seats in a hull of many fine stations stays below it. */
 export const CALL_LIMIT = 16 * 1024 * 1024;
 /** The largest file a page may send, bytes. */
-const UPLOAD_LIMIT = 256 * 1024 * 1024;
+const UPLOAD_LIMIT = BUNDLE_LIMITS.packed;
 /** Far above what a hand can cause, far below what would starve the program. */
 const CALLS = { capacity: 400, perSecond: 200 };
 /** Requests that show no secret and no good token. The owner's have a bucket of their own. */

@@ -1,6 +1,7 @@
 import { type CallName, contract } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { faultForLog } from '../shell/log-file.ts';
+import { oddText } from '../shell/plain-text.ts';
 import { errorCode } from '../store/open-store.ts';
 import { problemsOf } from './problem-sentences.ts';
 import { type Program, refused } from './program.ts';
@@ -23,6 +24,8 @@ export async function dispatch(
   if (!parsed.success) {
     return refused('bad-input', SENTENCES['bad-input'], problemsOf(parsed.error, wanted, input));
   }
+  const odd = oddText(parsed.data);
+  if (odd) return refused('bad-input', SENTENCES['bad-input'], [odd]);
   try {
     if (!PASSES_GATE.has(name)) {
       await program.gate.open();

@@ -62,6 +62,6 @@ export function entryAnswer(secret: string): Answer {
 
 /** A file to be kept by the browser under its own name. */
 export function fileAnswer(file: OutgoingFile): Answer {
-  const disposition = `attachment; filename*=UTF-8''${encodeURIComponent(file.name)}`;
+  const disposition = `attachment; filename*=UTF-8''${encodeURIComponent(file.name.toWellFormed())}`;
   return answer(200, file.mime, { body: file.bytes, headers: { 'content-disposition': disposition } });
 }

@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
+import { onOneLine } from '../../shell/plain-text.ts';
 import { fontBytes, fontRuns, fontsOf, type Glyphs, type Weight } from './font-shelf.ts';
 
 /** PDF points in a millimetre. */
@@ -148,7 +149,8 @@ export function createSheetPdf(about: {
       inked(ink);
     },
     widthOf,
-    text(words, [x, y], type) {
+    text(said, [x, y], type) {
+      const words = onOneLine(said);
       const { size, weight, colour = '#1f2a33', anchor = 'start', turnDeg = 0 } = type;
       const width = widthOf(words, type);
       const back = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;

@@ -170,6 +170,37 @@ describe('a bundle', () => {
     expect(Buffer.from(files['unreadable/athletes-1.txt']!).toString()).toBe('{"half":1}');
   });
 
+  it('with rows of any table that no longer read is read again all the same', () => {
+    const store = filledStore();
+    const add = store.db.prepare(
+      "INSERT INTO quarantine (table_name, row_id, problem, raw, found_at) VALUES (?, 'x', 'p', ?, '2026-03-02T09:00:00.000Z')",
+    );
+    const tables = store.db
+      .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")
+      .pluck()
+      .all() as string[];
+    for (const table of tables) add.run(table, 'raw \ud800 text');
+    expect(read(bundleOf(store)).length).toBeGreaterThan(0);
+  });
+
+  it('made by a later version says so, whatever else is different in it', () => {
+    const later = (files: Record<string, string>) => {
+      const contents = { format: 'kneelwright-bundle/999', program: '9', madeAt: 'then', files: [] };
+      return zipSync(
+        Object.fromEntries(
+          Object.entries({ ...files, 'bundle.json': JSON.stringify(contents) }).map(([name, text]) => [
+            name,
+            strToU8(text),
+          ]),
+        ),
+      );
+    };
+    const cases: Record<string, string>[] = [{}, { 'athletes.json': '{"quite":"different"}' }];
+    for (const files of cases) {
+      expect(() => read(later(files))).toThrow(/a newer Kneelwright made/);
+    }
+  });
+
   it('written before there were trials is taken in as it always was', () => {
     const from = filledStore();
     const [, fit] = read(bundleOf(from)).filter(({ kind }) => kind === 'fit');

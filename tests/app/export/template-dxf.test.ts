@@ -51,6 +51,14 @@ describe.each(templates)('$id as DXF', (drawing) => {
   const text = templateDxf(drawing, inventedStamp());
   const read = readDxf(text);
 
+  it('names this program, and takes no new entry from a name with line breaks', () => {
+    const plain = templateDxf(drawing, inventedStamp());
+    expect(plain).toMatch(/\$LASTSAVEDBY\r?\n1\r?\nKneelwright\r?\n/);
+    const trap = 'Anna\n0\nCIRCLE\n8\n0\n10\n0\n20\n0\n40\n9';
+    const broken = readDxf(templateDxf(drawing, { ...inventedStamp(), athleteName: trap }));
+    expect(broken.entities.map(({ type }) => type)).toEqual(readDxf(plain).entities.map(({ type }) => type));
+  });
+
   it('says millimetres', () => {
     expect(read.units).toBe('4');
     expect(read.metric).toBe('1');

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, truncateSync, writeFileSync } from 'node:fs';
+import { closeSync, mkdirSync, openSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../core/fit/evaluator.ts';
@@ -102,6 +102,32 @@ describe('evaluate', () => {
     }
     truncateSync(file('huge.json', ''), 65 * 1024 * 1024);
     expect(refusal(join(folder, 'huge.json'))[0]).toContain('allowed is at most 64 MB');
+  });
+
+  it.runIf(process.platform === 'linux')('says that the report could not be written, and ends so', () => {
+    const full = openSync('/dev/full', 'w');
+    const path = file('full.json', inventedFit());
+    const { status, stderr } = spawnSync(process.execPath, ['app/headless/evaluate.ts', path], {
+      cwd: ROOT,
+      encoding: 'utf8',
+      stdio: ['ignore', full, 'pipe'],
+    });
+    closeSync(full);
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/^the report could not be written \(ENOSPC\); .*\n$/);
+  });
+
+  it.runIf(process.platform === 'linux')('does not read on for ever where a file has no end', () => {
+    expect(refusal('/dev/zero')).toEqual([expect.stringContaining('does not end within 64 MB')]);
+  });
+
+  it('refuses a name with a line break or half a character in it', () => {
+    const fit = inventedFit();
+    expect(refusal(file('break.json', { ...fit, name: 'one\n0\nCIRCLE' }))).toEqual([
+      'name: holds a line break or tab; allowed is one line',
+    ]);
+    expect(refusal(file('half.json', { ...fit, name: 'half \ud83d' }))[0]).toContain('half a character');
+    expect(refusal(file('bell.json', { ...fit, notes: 'bell \u0007' }))[0]).toContain('control character');
   });
 
   it('explains itself', () => {
