@@ -1,0 +1,16 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cases } from '../../cases.ts';
+import { mergesAtRandom } from '../../soak/merges.ts';
+
+describe('stores that are edited at random and meet at random, their clocks off by days', () => {
+  it('end with the same content, and lose no field without a shown conflict', { timeout: 600_000 }, () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 5 }), fc.nat(), (stores, seed) => {
+        const result = mergesAtRandom({ stores, edits: cases(60, 240), seed });
+        expect(result).toMatchObject({ lostFields: 0, unequalStores: 0 });
+      }),
+      { numRuns: cases(3, 60), seed: 17, endOnFailure: true },
+    );
+  });
+});

@@ -1,0 +1,129 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { decideConflict, listConflicts } from '../../app/store/conflicts.ts';
+import { closeStore, openStore } from '../../app/store/open-store.ts';
+import type { Store } from '../../app/store/store.ts';
+import { bring, contentOf } from '../app/exchange.ts';
+import { onlooker } from './onlooker.ts';
+import { random32 } from './random32.ts';
+import { randomEdit } from './random-edits.ts';
+
+/** What a run of exchanges found. */
+export interface MergeResult {
+  readonly stores: number;
+  readonly edits: number;
+  readonly exchanges: number;
+  /** Acknowledged field edits that no later one replaced, and that neither stand nor are shown as a conflict. */
+  readonly lostFields: number;
+  /** Fields that wait for a decision at the end, and decisions that were taken on the way. */
+  readonly conflictsShown: number;
+  /** Stores whose content differs from the first one's at the end. */
+  readonly unequalStores: number;
+}
+
+const DAY_MS = 86_400_000;
+/** How far a store's clock may be off, days either way. */
+const CLOCK_OFF_DAYS = 400;
+
+/**
+ * Opens so many stores with wrong clocks, edits them at random, exchanges bundles between random pairs now and then, decides
+ * a conflict here and there, lets all meet at the end, and holds what they know against an onlooker's notes.
+ */
+export function mergesAtRandom(run: { stores: number; edits: number; seed: number }): MergeResult {
+  const random = random32(run.seed);
+  const root = mkdtempSync(join(tmpdir(), 'kneelwright-merges-'));
+  const stores = Array.from({ length: run.stores }, (_, i) => opened(join(root, String(i)), random));
+  const watch = onlooker(run.stores);
+  let exchanges = 0;
+  let decisions = 0;
+  const meet = (into: number, from: number) => {
+    bring(stores[into]!, stores[from]!);
+    watch.met(into, from);
+    exchanges += 1;
+  };
+  try {
+    for (let edit = 0; edit < run.edits; edit++) {
+      const at = Math.floor(random() * run.stores);
+      const chance = random();
+      if (chance < 0.08) meet(at, Math.floor(random() * run.stores));
+      else if (chance < 0.12)
+        decisions += decideOne(stores[at]!, (field, value) => watch.decided(at, { field, value }), random);
+      else editOne(stores[at]!, (change) => watch.edited(at, change), random);
+    }
+    for (let round = 0; round < 2; round++)
+      for (const into of stores.keys()) for (const from of stores.keys()) if (into !== from) meet(into, from);
+    return { ...looked(stores, watch.newest(), decisions), exchanges, edits: run.edits };
+  } finally {
+    for (const store of stores) closeStore(store);
+    rmSync(root, { recursive: true, force: true });
+  }
+}
+
+function opened(folder: string, random: () => number): Store {
+  let now = Date.UTC(2026, 2, 2) + (2 * random() - 1) * CLOCK_OFF_DAYS * DAY_MS;
+  const opening = openStore(folder, () => {
+    now += 1000 + 1e6 * random();
+    return Math.round(now);
+  });
+  if (opening.kind === 'refused') throw new Error(opening.refusal.code);
+  // What is looked at here is not the disk.
+  opening.store.db.pragma('synchronous = OFF');
+  return opening.store;
+}
+
+type Change = Parameters<ReturnType<typeof onlooker>['edited']>[1];
+
+/** One edit; tells every field that it changed. */
+function editOne(store: Store, tell: (change: Change) => void, random: () => number): void {
+  const before = contentOf(store);
+  const waiting = waitingValues(store);
+  randomEdit(store, random);
+  const after = contentOf(store);
+  for (const field of new Set([...Object.keys(before.fields), ...Object.keys(after.fields)])) {
+    const [saw, value] = [before.fields[field] ?? null, after.fields[field] ?? null];
+    if (saw !== value) tell({ field, value, saw, waiting: waiting.get(field) ?? [] });
+  }
+}
+
+function waitingValues(store: Store): Map<string, (string | null)[]> {
+  return new Map(
+    listConflicts(store).map(({ kind, id, path, values }) => [
+      `${kind} ${id} ${path}`,
+      values.map(({ value }) => value),
+    ]),
+  );
+}
+
+function decideOne(
+  store: Store,
+  tell: (field: string, value: string | null) => void,
+  random: () => number,
+): number {
+  const open = listConflicts(store);
+  const conflict = open[Math.floor(random() * open.length)];
+  const chosen = conflict?.values[Math.floor(random() * conflict.values.length)];
+  if (!conflict || !chosen) return 0;
+  const { kind, id, path } = conflict;
+  if (decideConflict(store, { kind, id, path, value: chosen.value }) !== 'decided') return 0;
+  tell(`${kind} ${id} ${path}`, chosen.value);
+  return 1;
+}
+
+function looked(
+  stores: readonly Store[],
+  newest: readonly { field: string; value: string | null }[],
+  decisions: number,
+): Omit<MergeResult, 'exchanges' | 'edits'> {
+  const [first, ...rest] = stores.map(contentOf);
+  const shown = waitingValues(stores[0]!);
+  const lost = newest.filter(
+    ({ field, value }) => ![first!.fields[field] ?? null, ...(shown.get(field) ?? [])].includes(value),
+  );
+  return {
+    stores: stores.length,
+    lostFields: lost.length,
+    conflictsShown: shown.size + decisions,
+    unequalStores: rest.filter((content) => JSON.stringify(content) !== JSON.stringify(first)).length,
+  };
+}
