@@ -24,7 +24,8 @@ export interface RecordContent {
 
 /** Begins the path of everything that is kept beside a document; no field of a document begins so. */
 const BESIDE = '@';
-const MEASURED = `${BESIDE}measured/`;
+/** Begins the path of every field of a day's measuring. */
+export const MEASURED_PATH = `${BESIDE}measured/`;
 const DAY_SHAPE = { within: ['tape'], lists: {}, together: [] };
 
 /** Takes a record apart into fields. The identifier is no field: it never changes. */
@@ -38,7 +39,7 @@ export function leavesOfContent(kind: RecordKind, content: RecordContent): Map<s
   if (content.athleteId !== undefined) beside('athlete', content.athleteId);
   for (const { takenOn, ...taken } of content.measured ?? []) {
     for (const [path, value] of leavesOf(taken, DAY_SHAPE)) {
-      if (value !== 'null') leaves.set(`${MEASURED}${takenOn}/${path}`, value);
+      if (value !== 'null') leaves.set(`${MEASURED_PATH}${takenOn}/${path}`, value);
     }
   }
   return leaves;
@@ -69,7 +70,7 @@ export function contentOfLeaves(
 function measuredOf(leaves: Leaves): DayMeasured[] {
   const days = new Map<string, Map<string, string>>();
   for (const [path, value] of leaves) {
-    if (!path.startsWith(MEASURED)) continue;
+    if (!path.startsWith(MEASURED_PATH)) continue;
     const [, day = '', ...rest] = path.split('/');
     days.set(day, (days.get(day) ?? new Map()).set(rest.join('/'), value));
   }

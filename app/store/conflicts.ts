@@ -1,4 +1,4 @@
-import { contentOfLeaves } from '../changes/record-content.ts';
+import { contentOfLeaves, MEASURED_PATH } from '../changes/record-content.ts';
 import type { RecordKind } from '../changes/record-shapes.ts';
 import { conflictsOf, decidedState, type Leaves } from '../changes/record-state.ts';
 import type { WrittenValue } from '../changes/register.ts';
@@ -28,6 +28,31 @@ export function listConflicts(store: Store): FieldConflict[] {
       if (!versions) return [];
       return conflictsOf({ leaves, ...fieldsOf(versions) }).map((conflict) => ({ ...ref, ...conflict }));
     });
+}
+
+/**
+ * Days of an athlete's measurings that ask just what the athlete's own field asks: saving an athlete writes both. They are
+ * asked once, and decided together.
+ */
+export function sameQuestions(
+  open: readonly FieldConflict[],
+  asked: Omit<FieldConflict, 'values'>,
+): FieldConflict[] {
+  const own = open.find((one) => isOne(one, asked));
+  if (!own || own.path.startsWith(MEASURED_PATH)) return [];
+  const valuesOf = (one: FieldConflict) => JSON.stringify(one.values.map(({ value }) => value).sort());
+  return open.filter(
+    (one) =>
+      one.kind === own.kind &&
+      one.id === own.id &&
+      one.path.startsWith(MEASURED_PATH) &&
+      one.path.endsWith(`/${own.path}`) &&
+      valuesOf(one) === valuesOf(own),
+  );
+}
+
+function isOne(a: Omit<FieldConflict, 'values'>, b: Omit<FieldConflict, 'values'>): boolean {
+  return a.kind === b.kind && a.id === b.id && a.path === b.path;
 }
 
 /**

@@ -28,17 +28,17 @@ export function meet(a: Store, b: Store): void {
 }
 
 /** Every field of every record, and every field that waits for a decision: equal on stores that have met. */
-export function contentOf(store: Store): { fields: Record<string, string>; open: string[] } {
+export function contentOf(
+  store: Store,
+  how: 'checked' | 'as-kept' = 'checked',
+): { fields: Record<string, string>; open: string[] } {
   const records = store.db
     .prepare<[], RecordRef>(
       'SELECT DISTINCT kind, record_id AS id FROM field_versions ORDER BY kind, record_id',
     )
     .all();
   const fields = records.flatMap((ref) =>
-    [...(readLeaves(store, ref, 'checked') ?? [])].map(([path, value]) => [
-      `${ref.kind} ${ref.id} ${path}`,
-      value,
-    ]),
+    [...(readLeaves(store, ref, how) ?? [])].map(([path, value]) => [`${ref.kind} ${ref.id} ${path}`, value]),
   );
   const open = listConflicts(store).map(({ kind, id, path, values }) =>
     JSON.stringify([kind, id, path, ...values.map(({ value }) => value)]),

@@ -76,10 +76,10 @@ type Change = Parameters<ReturnType<typeof onlooker>['edited']>[1];
 
 /** One edit; tells every field that it changed. */
 function editOne(store: Store, tell: (change: Change) => void, random: () => number): void {
-  const before = contentOf(store);
+  const before = contentOf(store, 'as-kept');
   const waiting = waitingValues(store);
   randomEdit(store, random);
-  const after = contentOf(store);
+  const after = contentOf(store, 'as-kept');
   for (const field of new Set([...Object.keys(before.fields), ...Object.keys(after.fields)])) {
     const [saw, value] = [before.fields[field] ?? null, after.fields[field] ?? null];
     if (saw !== value) tell({ field, value, saw, waiting: waiting.get(field) ?? [] });
@@ -115,7 +115,7 @@ function looked(
   newest: readonly { field: string; value: string | null }[],
   decisions: number,
 ): Omit<MergeResult, 'exchanges' | 'edits'> {
-  const [first, ...rest] = stores.map(contentOf);
+  const [first, ...rest] = stores.map((store) => contentOf(store));
   const shown = waitingValues(stores[0]!);
   const lost = newest.filter(
     ({ field, value }) => ![first!.fields[field] ?? null, ...(shown.get(field) ?? [])].includes(value),
