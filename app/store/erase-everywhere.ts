@@ -75,9 +75,10 @@ export function eraseEverywhere(
   compact(store);
   const copies = copiesOf(store.folder);
   const left = copies.filter((path) => !rewritten(path, { person, clear, mark }));
-  rmSync(note, { force: true });
   forgetErased(store);
   keepManifest(store);
+  // Last: a kill before this is finished at the next start.
+  rmSync(note, { force: true });
   return { ...erasure, copiesRewritten: copies.length - left.length, copiesLeft: left };
 }
 

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { decideConflict, listConflicts } from '../../../app/store/conflicts.ts';
 import { createFit, listFits, openFit, saveDraft, setFitArchived } from '../../../app/store/fits.ts';
+import type { Incoming } from '../../../app/store/incoming.ts';
 import { listMeasurings, removeMeasuring, saveMeasuring } from '../../../app/store/measurings.ts';
+import { mergeIn } from '../../../app/store/merge.ts';
 import { addPhoto, describePhoto, listPhotos, removePhoto } from '../../../app/store/photos.ts';
+import { readIncoming } from '../../../app/store/read-incoming.ts';
 import { listRevisions, saveRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
@@ -208,5 +211,47 @@ describe('two laptops that exchange files', () => {
     expect(named(a)).toHaveLength(5);
     expect(new Set(named(a).map(([mark]) => mark)).size).toBe(5);
     expect(openFit(a, id)).toMatchObject({ fit: (openFit(b, id) as { fit: object }).fit });
+  });
+});
+
+describe('a file of a program that kept no versions', () => {
+  /** A bundle as it was before versions: the same items without them. */
+  const older = (store: Store) => {
+    const without = ({ versions: _, ...item }: Record<string, unknown>) => item;
+    return readIncoming(store.db).items.map(({ kind, item }) => {
+      const bare = without(item as unknown as Record<string, unknown>);
+      const trials =
+        'trials' in bare ? { trials: (bare.trials as Record<string, unknown>[]).map(without) } : {};
+      return { kind, item: { ...bare, ...trials } };
+    }) as unknown as Incoming[];
+  };
+
+  it('asks where it differs, once, and loses nothing', () => {
+    const [a, b, id] = twoLaptops(anAthlete);
+    change(a, id, { limits: [KNEE] });
+    change(b, id, { massKg: 55 });
+    const file = older(b);
+    expect(mergeIn(a, file).athletes.conflicts).toBeGreaterThan(0);
+    expect(athleteOn(a, id).limits).toEqual([KNEE]);
+    const asked = listConflicts(a).find(({ path }) => path === 'massKg')!;
+    expect(asked.values.map(({ value }) => value).sort()).toEqual(['55', '61']);
+    for (const { kind, path, values } of listConflicts(a)) {
+      decideConflict(a, { kind, id, path, value: values[0]!.value });
+    }
+    expect(mergeIn(a, file).athletes.conflicts).toBe(0);
+    expect(listConflicts(a)).toEqual([]);
+  });
+
+  it('is followed by its revisions: the side that has the other’s state among them is the newer one', () => {
+    const [a, b, id] = twoLaptops((store) => {
+      const fit = createFit(store, inventedFit());
+      saveRevision(store, { fitId: fit.id, fit: inventedFit(), name: 'first', reason: '' });
+      return fit.id;
+    });
+    const before = older(a);
+    saveRevision(b, { fitId: id, fit: inventedFit({ padAftM: 0.2 }), name: 'second', reason: '' });
+    expect(mergeIn(b, before).fits).toMatchObject({ conflicts: 0, updated: 0 });
+    expect(mergeIn(a, older(b)).fits).toMatchObject({ conflicts: 0, updated: 1 });
+    expect(openFit(a, id)).toMatchObject({ fit: inventedFit({ padAftM: 0.2 }), draftSavedAt: null });
   });
 });
