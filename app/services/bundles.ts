@@ -22,6 +22,7 @@ export async function exportBundle(program: Program): Promise<CallResult<CallOut
   const bytes = await turn.alone(() =>
     work.run({ what: 'export', of: bundleLength(store) }, bundleSteps(store, version)),
   );
+  if (bytes.length > BUNDLE_LIMITS.packed) return refused('too-large', SENTENCES['bundle-too-large']);
   const day = new Date(store.clock()).toISOString().slice(0, 10);
   return done(await shell.deliver({ name: `everything-${day}.${BUNDLE_ENDING}`, mime: BUNDLE_MIME, bytes }));
 }
@@ -63,7 +64,7 @@ export async function importBundle(
   if (!taken.ok) return taken;
   program.bundles.delete(handle);
   // Whoever was erased elsewhere goes here too, and from every copy: that of the present as well.
-  await program.gate.alone(async () => eraseErased(program.store));
+  await program.turn.alone(() => program.gate.alone(async () => eraseErased(program.store)));
   return done({ changes: taken.value.changes, presentKeptAs });
 }
 

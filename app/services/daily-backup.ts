@@ -21,10 +21,10 @@ export function keepDailyBackups(program: Program): () => void {
 
 /** Takes today's backup if there is none yet and there is something to back up. A failure becomes a notice. */
 export async function backUpOnceADay(program: Program): Promise<void> {
-  const { store, gate, notices } = program;
+  const { store, turn, notices } = program;
   const today = new Date(store.clock()).toISOString().slice(0, 10);
   try {
-    await gate.alone(async () => {
+    await turn.alone(async () => {
       const already = listBackups(store.folder).some(
         ({ cause, takenAt }) => cause === 'daily' && takenAt.startsWith(today),
       );

@@ -10,17 +10,18 @@ import { athletes } from '../store/roster.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 
-/** Takes a backup now. */
-export async function takeBackupNow({ gate, store }: Program): Promise<CallResult<Backup>> {
-  return done(await gate.alone(() => takeBackup(store, 'asked')));
+/** Takes a backup now. Edits go on meanwhile: SQLite carries them over into the copy. */
+export async function takeBackupNow({ turn, store }: Program): Promise<CallResult<Backup>> {
+  return done(await turn.alone(() => takeBackup(store, 'asked')));
 }
 
 /** Restores a backup, after one of the present. */
 export function restore(
-  { gate, store }: Program,
+  program: Program,
   { name, how }: ParsedInput<'backups.restore'>,
 ): Promise<CallResult<CallOutput<'backups.restore'>>> {
-  return gate.alone(async () => {
+  const { store } = program;
+  return alone(program, async () => {
     const presentKeptAs = await takeBackup(store, 'before-restore');
     const restored = restoreBackup(store, name, how);
     if (restored === 'no-such-backup') return refused('not-found', SENTENCES['no-such-backup']);
@@ -42,10 +43,11 @@ export function previewErase(
 
 /** Erases an athlete for good, once the name has been given as it stands. */
 export function erase(
-  { gate, store }: Program,
+  program: Program,
   { id, name, clear }: ParsedInput<'athletes.erase'>,
 ): Promise<CallResult<CallOutput<'athletes.erase'>>> {
-  return gate.alone(async () => {
+  const { store } = program;
+  return alone(program, async () => {
     const known = athleteName(store, id);
     if (known === null) return missing('athlete');
     if (known.trim() !== name.trim()) return refused('not-allowed', SENTENCES['erase-name'](known));
@@ -96,4 +98,9 @@ function athleteName(store: Program['store'], id: string): string | null {
   if (known !== undefined) return known;
   const row = store.db.prepare<[string], { name: string }>('SELECT name FROM athletes WHERE id = ?').get(id);
   return row?.name ?? null;
+}
+
+/** Runs work that no edit and no backup may go beside: a backup begun before an erasure would still hold the erased. */
+function alone<T>({ turn, gate }: Program, work: () => Promise<T>): Promise<T> {
+  return turn.alone(() => gate.alone(work));
 }

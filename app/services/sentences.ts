@@ -59,6 +59,8 @@ export const SENTENCES = {
   'erase-unfinished': (paths: readonly string[]) =>
     `An erasure that was cut short has been finished. These older copies could not be rewritten; delete them by hand: ${paths.join(', ')}.`,
   'choose-bundle': 'Bundle to import',
+  'bundle-too-large':
+    'Everything together is larger than 512 MB, more than this program reads from one file. Nothing was changed. Remove some photographs, then export again; your own copy of the data folder holds everything.',
   'bundle-refused': 'This bundle was not taken in. Nothing was changed. What is wrong with it:',
   'join-circle':
     'These two entries are joined already. Nothing was changed. Take them apart first to join them the other way round.',

@@ -111,6 +111,13 @@ export const ARCHIVE = {
   'erase.back': 'To the list',
 
   'help.title': 'How to use the bench',
+  'help.private': 'Who can read your data',
+  'help.private.folder':
+    'The data folder is for you alone: other users of this computer cannot open it. Whoever uses your own login can.',
+  'help.private.disk':
+    'The files themselves are not encrypted. If the computer is lost or stolen, only encryption of the whole disk protects them: BitLocker or device encryption on Windows, FileVault on macOS, LUKS on Linux. Switch it on in the settings of the system.',
+  'help.private.file':
+    'A file exported here is not encrypted either. Send it only by a way you trust, and delete it when it has served.',
   'help.back': 'To recent work',
   'help.steps': 'In short',
   'help.step.athlete':

@@ -50,6 +50,12 @@ export function HelpPage() {
           </table>
         </section>
         <section>
+          <h2>{say('help.private')}</h2>
+          <p>{say('help.private.folder')}</p>
+          <p>{say('help.private.disk')}</p>
+          <p>{say('help.private.file')}</p>
+        </section>
+        <section>
           <h2>{say('start.cautions')}</h2>
           <CautionList />
         </section>
