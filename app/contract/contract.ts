@@ -81,6 +81,8 @@ export const contract = {
   'display.keep': entry(displayRecord, displayRecord),
   'demo.install': entry(nothing, z.strictObject({ fitId: id })),
   'athletes.list': entry(listing, z.array(athleteRecord)),
+  /** One of them, also one that is archived. */
+  'athletes.open': entry(byId, athleteRecord),
   'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
   'athletes.archive': entry(byId, athleteRecord),
   'athletes.restore': entry(byId, athleteRecord),
@@ -117,6 +119,8 @@ export const contract = {
   /** Takes an earlier day's measuring away; that of the athlete's present body cannot go. Gives those that are left. */
   'measurings.remove': entry(z.strictObject({ athleteId: id, takenOn: isoDate }), z.array(measuringSchema)),
   'boats.list': entry(listing, z.array(boatRecord)),
+  /** One of them, also one that is archived. */
+  'boats.open': entry(byId, boatRecord),
   'boats.save': entry(z.strictObject({ boat: boatSchema }), boatRecord),
   'boats.archive': entry(byId, boatRecord),
   'boats.restore': entry(byId, boatRecord),
@@ -131,6 +135,8 @@ export const contract = {
   'photos.remove': entry(byId, z.strictObject({ removed: z.literal(true) })),
   /** The club's paddles. */
   'paddles.list': entry(listing, z.array(paddleRecord)),
+  /** One of them, also one that is archived. */
+  'paddles.open': entry(byId, paddleRecord),
   'paddles.save': entry(z.strictObject({ paddle: stockPaddleSchema }), paddleRecord),
   'paddles.archive': entry(byId, paddleRecord),
   'paddles.restore': entry(byId, paddleRecord),

@@ -50,6 +50,7 @@ export const services: Services = {
   'display.keep': keepDisplay,
   'demo.install': installDemo,
   'athletes.list': ({ store }, listing) => done(athletes.list(store, listing)),
+  'athletes.open': ({ store }, { id }) => found('athlete', athletes.get(store, id)),
   'athletes.save': ({ store }, { athlete }) => done(athletes.save(store, athlete)),
   'athletes.archive': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, true)),
   'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
@@ -64,6 +65,7 @@ export const services: Services = {
   'measurings.save': keepEarlierMeasuring,
   'measurings.remove': removeEarlierMeasuring,
   'boats.list': ({ store }, listing) => done(boats.list(store, listing)),
+  'boats.open': ({ store }, { id }) => found('boat', boats.get(store, id)),
   'boats.save': ({ store }, { boat }) => done(boats.save(store, boat)),
   'boats.archive': ({ store }, { id }) => found('boat', boats.setArchived(store, id, true)),
   'boats.restore': ({ store }, { id }) => found('boat', boats.setArchived(store, id, false)),
@@ -79,6 +81,7 @@ export const services: Services = {
   'photos.remove': ({ store }, { id }) =>
     removePhoto(store, id) ? done({ removed: true }) : missing('photograph'),
   'paddles.list': ({ store }, listing) => done(paddles.list(store, listing)),
+  'paddles.open': ({ store }, { id }) => found('paddle', paddles.get(store, id)),
   'paddles.save': ({ store }, { paddle }) => done(paddles.save(store, paddle)),
   'paddles.archive': ({ store }, { id }) => found('paddle', paddles.setArchived(store, id, true)),
   'paddles.restore': ({ store }, { id }) => found('paddle', paddles.setArchived(store, id, false)),

@@ -215,9 +215,17 @@ export const QUANTITIES = {
 
 export type QuantityId = keyof typeof QUANTITIES;
 
+/** Whether an id is that of a quantity which this program knows. */
+export function isQuantityId(id: string): id is QuantityId {
+  return Object.hasOwn(QUANTITIES, id);
+}
+
+/** The ids of all quantities, in the order of their table. */
+export const QUANTITY_IDS: readonly QuantityId[] = Object.keys(QUANTITIES).filter(isQuantityId);
+
 /** The definition of a quantity by its id, or null for an id this program does not know. */
 export function quantityDefinition(id: string): QuantityDefinition | null {
-  return Object.hasOwn(QUANTITIES, id) ? QUANTITIES[id as QuantityId] : null;
+  return isQuantityId(id) ? QUANTITIES[id] : null;
 }
 
 /** The quantity `id` of a seat (or of the boat: null) in a list; null when it was not computed. */

@@ -14,13 +14,14 @@ export interface Asked<T> {
 
 type Answered<T> = Omit<Asked<T>, 'reload'>;
 
-/** Asks once when shown, and again when the input changes or on `reload`. */
-export function useCall<N extends CallName>(name: N, input: CallInput<N>): Asked<CallOutput<N>> {
+/** Asks once when shown, and again when the input changes or on `reload`. Without an input nothing is asked. */
+export function useCall<N extends CallName>(name: N, input: CallInput<N> | null): Asked<CallOutput<N>> {
   const [answer, setAnswer] = useState<Answered<CallOutput<N>>>({ value: null, error: null, round: 0 });
   const [round, setRound] = useState(0);
-  const sent = JSON.stringify(input);
+  const sent = input && JSON.stringify(input);
   // biome-ignore lint/correctness/useExhaustiveDependencies: `round` asks again without a new input
   useEffect(() => {
+    if (sent === null) return;
     let wanted = true;
     void call(name, JSON.parse(sent) as CallInput<N>).then((result) => {
       if (!wanted) return;

@@ -1,6 +1,6 @@
-import type { AthleteRecord, BoatRecord } from '../../app/contract/records.ts';
+import type { AthleteRecord } from '../../app/contract/records.ts';
 import type { CallError } from '../../app/contract/result.ts';
-import { useCall } from './use-call.ts';
+import { type Asked, useCall } from './use-call.ts';
 
 interface Found<T> {
   /** Null when it is not in the store; undefined while the answer is awaited. */
@@ -8,22 +8,19 @@ interface Found<T> {
   readonly error: CallError | null;
 }
 
+/** What a page asks for: nothing while the record is yet to be made. */
+const wanted = (id: string) => (id === 'new' ? null : { id });
+
+/** An id out of an address may be of no record at all, or no id. */
+const NO_RECORD: readonly string[] = ['not-found', 'bad-input'];
+
+function foundOf<T>(id: string, { value, error }: Asked<T>): Found<T> {
+  if (id === 'new' || (error && NO_RECORD.includes(error.code))) return { record: null, error: null };
+  return { record: value ?? undefined, error };
+}
+
 /** More than any club has. */
 const EVERYBODY = 1000;
-
-/** The roster has no call for one: it is small, and the list is what a form needs anyway. `new` finds nothing. */
-function useOneOf<T extends { readonly id: string }>(
-  name: 'athletes.list' | 'boats.list',
-  id: string,
-): Found<T> {
-  const inUse = useCall(name, { limit: EVERYBODY });
-  const aside = useCall(name, { limit: EVERYBODY, archived: true });
-  const error = inUse.error ?? aside.error;
-  if (id === 'new') return { record: null, error };
-  const find = (list: unknown) => (list as T[] | null)?.find((record) => record.id === id);
-  const record = find(inUse.value) ?? find(aside.value);
-  return { record: record ?? (inUse.value && aside.value ? null : undefined), error };
-}
 
 /** All athletes, those in use and those set aside. */
 export interface Everybody {
@@ -52,5 +49,7 @@ export function useEverybody(): Everybody {
 
 const NOBODY: readonly AthleteRecord[] = [];
 
-export const useAthlete = (id: string) => useOneOf<AthleteRecord>('athletes.list', id);
-export const useBoat = (id: string) => useOneOf<BoatRecord>('boats.list', id);
+/** One record by its id, archived or not. */
+export const useAthlete = (id: string) => foundOf(id, useCall('athletes.open', wanted(id)));
+export const useBoat = (id: string) => foundOf(id, useCall('boats.open', wanted(id)));
+export const usePaddle = (id: string) => foundOf(id, useCall('paddles.open', wanted(id)));

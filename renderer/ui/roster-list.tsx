@@ -6,22 +6,29 @@ import { useCall } from '../client/use-call.ts';
 import { say } from '../language/messages.ts';
 import { ErrorMessage } from './error-message.tsx';
 import { TextField } from './fields/text-field.tsx';
-import { type Column, useSorted } from './use-sorted.tsx';
+import { type Column, DataTable } from './table/data-table.tsx';
 
 type Listed = 'fits' | 'athletes' | 'boats' | 'paddles';
 
 /** Lists shorter than this need no search. */
 const SEARCH_FROM = 4;
 
+interface Listable {
+  readonly id: string;
+  readonly archived: boolean;
+}
+
+interface RosterProps<T> {
+  readonly of: Listed;
+  readonly nameTitle: string;
+  readonly nameOf: (record: T) => string;
+  readonly hrefOf: (record: T) => string;
+  readonly columns: readonly Column<T>[];
+  readonly empty: React.ReactNode;
+}
+
 /** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */
-export function RosterList<T extends { readonly id: string; readonly archived: boolean }>(props: {
-  of: Listed;
-  nameTitle: string;
-  nameOf: (record: T) => string;
-  hrefOf: (record: T) => string;
-  columns: readonly Column<T>[];
-  empty: React.ReactNode;
-}) {
+export function RosterList<T extends Listable>(props: RosterProps<T>) {
   const [search, setSearch] = useState('');
   const [aside, setAside] = useState(false);
   const [refusal, setRefusal] = useState<CallError | null>(null);
@@ -57,7 +64,12 @@ export function RosterList<T extends { readonly id: string; readonly archived: b
       {records.length === 0 ? (
         <p className="soft">{say('list.nothing-found', { text: search })}</p>
       ) : (
-        <RosterTable {...props} records={records} onMove={move} />
+        <DataTable
+          className="ruled roster"
+          columns={rosterColumns(props, move)}
+          rows={records}
+          rowKey={({ id }) => id}
+        />
       )}
       <p>{switchAside}</p>
     </div>
@@ -83,54 +95,37 @@ function FindEntry({ value, onChange }: { value: string; onChange: (text: string
   );
 }
 
-function RosterTable<T extends { readonly id: string; readonly archived: boolean }>(props: {
-  nameTitle: string;
-  nameOf: (record: T) => string;
-  hrefOf: (record: T) => string;
-  columns: readonly Column<T>[];
-  records: readonly T[];
-  onMove: (record: T) => void;
-}) {
-  const { records, heading } = useSorted(props);
-  return (
-    <table className="ruled roster">
-      <thead>
-        <tr>
-          {heading(props.nameTitle, -1)}
-          {props.columns.map(({ title, numeric }, i) => heading(title, i, numeric))}
-          <td />
-        </tr>
-      </thead>
-      <tbody>
-        {records.map((record) => {
-          const name = props.nameOf(record);
-          const action = say(record.archived ? 'list.bring-back' : 'list.set-aside');
-          return (
-            <tr key={record.id}>
-              <th scope="row">
-                <a className="row-link" href={props.hrefOf(record)}>
-                  {name}
-                </a>
-              </th>
-              {props.columns.map(({ title, cell, numeric }) => (
-                <td key={title} className={numeric ? 'numeric' : undefined}>
-                  {cell(record)}
-                </td>
-              ))}
-              <td className="row-tool">
-                <button
-                  type="button"
-                  className="button words"
-                  aria-label={say('list.for', { action, name })}
-                  onClick={() => props.onMove(record)}
-                >
-                  {action}
-                </button>
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
-  );
+/** The columns of a roster: the name that opens, the list's own, and the way to set a record aside. */
+function rosterColumns<T extends Listable>(
+  { nameTitle, nameOf, hrefOf, columns }: RosterProps<T>,
+  onMove: (record: T) => void,
+): readonly Column<T>[] {
+  const opening: Column<T> = {
+    title: nameTitle,
+    isName: true,
+    sortBy: nameOf,
+    cell: (record) => (
+      <a className="row-link" href={hrefOf(record)}>
+        {nameOf(record)}
+      </a>
+    ),
+  };
+  const moving: Column<T> = {
+    title: '',
+    className: 'row-tool',
+    cell: (record) => {
+      const action = say(record.archived ? 'list.bring-back' : 'list.set-aside');
+      return (
+        <button
+          type="button"
+          className="button words"
+          aria-label={say('list.for', { action, name: nameOf(record) })}
+          onClick={() => onMove(record)}
+        >
+          {action}
+        </button>
+      );
+    },
+  };
+  return [opening, ...columns, moving];
 }

@@ -12,4 +12,6 @@ export const FIELDS = {
   'field.needed': 'This is needed.',
   'field.date-ahead': 'This day has not come yet.',
   'field.date-wrong': 'Write the date as year-month-day.',
+  'form.wrong.one': 'One thing is still missing or wrong:',
+  'form.wrong.other': '{count} things are still missing or wrong:',
 } as const;

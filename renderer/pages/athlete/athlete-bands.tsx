@@ -1,54 +1,43 @@
 import { BANDS } from '../../../core/findings/bands.ts';
-import { QUANTITIES, type QuantityId, quantityDefinition } from '../../../core/findings/quantities.ts';
+import { QUANTITIES, QUANTITY_IDS, quantityDefinition } from '../../../core/findings/quantities.ts';
 import { bandText, isYesOrNo, quantityName } from '../../../core/findings/sentences.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
-import { TextField } from '../../ui/fields/text-field.tsx';
-import type { AthleteEntries } from './athlete-entries.ts';
-
-type Bands = AthleteEntries['bands'];
+import { Field } from '../../ui/form/field.tsx';
+import type { FormState } from '../../ui/form/use-form.ts';
+import type { AthleteValues } from './athlete-values.ts';
 
 const KIND: Readonly<Record<string, MeasureKind>> = { m: 'length', rad: 'angle', kg: 'mass' };
 
+/** Bounds of an edge, in the band's own unit: the schema leaves them open. */
+const EDGE = { min: -1000, max: 1000 };
+
 /** Everything of a seat that has a usual band, by name. */
-const BANDED = (Object.keys(QUANTITIES) as QuantityId[]).filter(
+const BANDED: readonly string[] = QUANTITY_IDS.filter(
   (id) => QUANTITIES[id].scope === 'seat' && !isYesOrNo(id) && BANDS.some(({ quantity }) => quantity === id),
 );
 
 /** Bands of an athlete's own in place of the usual ones, each with its reason. */
-export function AthleteBands(props: {
-  bands: Bands;
-  problems: Readonly<Record<string, string>>;
-  onChange: (bands: Bands) => void;
-}) {
-  const { bands, problems, onChange } = props;
-  const change = (at: number, part: Partial<Bands[number]>) =>
-    onChange(bands.map((band, i) => (i === at ? { ...band, ...part } : band)));
+export function AthleteBands({ form }: { form: FormState<AthleteValues> }) {
+  const { bands } = form.values;
   const free = BANDED.filter((id) => !bands.some(({ quantity }) => quantity === id));
   return (
     <section>
       <h2>{say('athlete-bands.title')}</h2>
       <p className="soft">{say('athlete-bands.about')}</p>
-      {bands.map((band, i) => (
-        <BandEntry
-          key={band.quantity}
-          band={band}
-          choices={[band.quantity as QuantityId, ...free]}
-          problems={problems}
-          at={i}
-          onChange={(part) => change(i, part)}
-          onRemove={() => onChange(bands.filter((_, other) => other !== i))}
-        />
+      {bands.map(({ quantity }, i) => (
+        <BandFields key={quantity} form={form} at={i} choices={[quantity, ...free]} />
       ))}
       <p>
         <button
           type="button"
           className="button"
           disabled={free.length === 0}
-          onClick={() => onChange([...bands, { quantity: free[0]!, min: null, max: null, reason: '' }])}
+          onClick={() =>
+            form.change({ bands: [...bands, { quantity: free[0]!, min: null, max: null, reason: '' }] })
+          }
         >
           {say('athlete-bands.add')}
         </button>
@@ -57,49 +46,39 @@ export function AthleteBands(props: {
   );
 }
 
-function BandEntry(props: {
-  band: Bands[number];
-  at: number;
-  choices: readonly QuantityId[];
-  problems: Readonly<Record<string, string>>;
-  onChange: (part: Partial<Bands[number]>) => void;
-  onRemove: () => void;
-}) {
-  const { band, at, choices, problems, onChange } = props;
+function BandFields(props: { form: FormState<AthleteValues>; at: number; choices: readonly string[] }) {
+  const { form, at, choices } = props;
   const format = useFormat();
-  const id = band.quantity as QuantityId;
+  const { bands } = form.values;
+  const id = bands[at]!.quantity;
   const unit = quantityDefinition(id)?.unit ?? '1';
+  const kind = KIND[unit] ?? 'number';
   const usual = BANDS.find(({ quantity }) => quantity === id);
-  const edge = (key: 'min' | 'max', label: string) => (
-    <MeasureField
-      label={label}
-      kind={KIND[unit] ?? 'number'}
-      value={band[key]}
-      min={-1000}
-      max={1000}
-      onEnter={(value) => onChange({ [key]: value })}
-      onEmpty={() => onChange({ [key]: null })}
-      problem={key === 'min' ? problems[`bands.${at}`] : null}
-    />
-  );
+  const measured = (quantity: string) =>
+    bands.map((band, i) => (i === at ? { ...band, quantity, min: null, max: null } : band));
   return (
     <div>
       <div className="entry-row">
         <SelectField
           label={say('athlete-bands.what')}
           value={id}
-          onChange={(quantity) => onChange({ quantity, min: null, max: null })}
+          onChange={(quantity) => form.change({ bands: measured(quantity) })}
           options={choices.map((value) => ({ value, name: quantityName(value) }))}
         />
-        {edge('min', say('athlete-bands.from'))}
-        {edge('max', say('athlete-bands.to'))}
-        <TextField
-          label={say('athlete-bands.reason')}
-          value={band.reason}
-          onChange={(reason) => onChange({ reason })}
-          problem={problems[`bands.${at}.reason`]}
+        <Field
+          as={kind}
+          {...form.at('bands', at, 'min')}
+          {...EDGE}
+          label={say('athlete-bands.from')}
+          problem={form.problems[`bands.${at}`] ?? null}
         />
-        <button type="button" className="button words" onClick={props.onRemove}>
+        <Field as={kind} {...form.at('bands', at, 'max')} {...EDGE} label={say('athlete-bands.to')} />
+        <Field as="text" {...form.at('bands', at, 'reason')} label={say('athlete-bands.reason')} />
+        <button
+          type="button"
+          className="button words"
+          onClick={() => form.change({ bands: bands.filter((_, other) => other !== at) })}
+        >
           {say('athlete-bands.remove')}
         </button>
       </div>

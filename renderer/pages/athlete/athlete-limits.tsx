@@ -1,53 +1,33 @@
-import { jointLimit, LIMITED_JOINTS } from '../../../core/fit/athlete-schema.ts';
+import { LIMITED_JOINTS } from '../../../core/fit/athlete-schema.ts';
 import { say } from '../../language/messages.ts';
-import { limitsOf } from '../../ui/fields/limits-of.ts';
-import { MeasureField } from '../../ui/fields/measure-field.tsx';
-import { SelectField } from '../../ui/fields/select-field.tsx';
-import { TextField } from '../../ui/fields/text-field.tsx';
-import type { AthleteEntries } from './athlete-entries.ts';
+import { Field } from '../../ui/form/field.tsx';
+import type { FormState } from '../../ui/form/use-form.ts';
+import type { AthleteValues } from './athlete-values.ts';
 
-type Limits = AthleteEntries['limits'];
+const JOINTS = LIMITED_JOINTS.map((joint) => ({ value: joint, name: say(`joint.${joint}`) }));
 
 /** Joints of this athlete that must not go past an angle. */
-export function AthleteLimits(props: {
-  limits: Limits;
-  problems: Readonly<Record<string, string>>;
-  onChange: (limits: Limits) => void;
-}) {
-  const { limits, problems, onChange } = props;
-  const change = (at: number, part: Partial<Limits[number]>) =>
-    onChange(limits.map((limit, i) => (i === at ? { ...limit, ...part } : limit)));
+export function AthleteLimits({ form }: { form: FormState<AthleteValues> }) {
+  const { limits } = form.values;
   return (
     <section>
       <h2>{say('athlete.limits')}</h2>
       <p className="soft">{say('athlete.limits.about')}</p>
-      {limits.map((limit, i) => (
+      {limits.map((_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a limit is its place in the list
         <div className="entry-row" key={i}>
-          <SelectField
+          <Field
+            as="select"
+            {...form.at('limits', i, 'joint')}
             label={say('athlete.limits.joint')}
-            value={limit.joint}
-            onChange={(joint) => change(i, { joint })}
-            options={LIMITED_JOINTS.map((joint) => ({ value: joint, name: say(`joint.${joint}`) }))}
+            options={JOINTS}
           />
-          <MeasureField
-            label={say('athlete.limits.angle')}
-            kind="angle"
-            value={limit.maxDeg}
-            {...limitsOf(jointLimit.shape.maxDeg)}
-            onEnter={(maxDeg) => change(i, { maxDeg })}
-            problem={problems[`limits.${i}.maxDeg`]}
-          />
-          <TextField
-            label={say('athlete.limits.reason')}
-            value={limit.reason}
-            onChange={(reason) => change(i, { reason })}
-            problem={problems[`limits.${i}.reason`]}
-          />
+          <Field as="angle" {...form.at('limits', i, 'maxDeg')} label={say('athlete.limits.angle')} />
+          <Field as="text" {...form.at('limits', i, 'reason')} label={say('athlete.limits.reason')} />
           <button
             type="button"
             className="button words"
-            onClick={() => onChange(limits.filter((_, other) => other !== i))}
+            onClick={() => form.change({ limits: limits.filter((_, other) => other !== i) })}
           >
             {say('athlete.limits.remove')}
           </button>
@@ -57,7 +37,9 @@ export function AthleteLimits(props: {
         <button
           type="button"
           className="button"
-          onClick={() => onChange([...limits, { joint: 'kneelingKneeFlexion', maxDeg: null, reason: '' }])}
+          onClick={() =>
+            form.change({ limits: [...limits, { joint: 'kneelingKneeFlexion', maxDeg: null, reason: '' }] })
+          }
         >
           {say('athlete.limits.add')}
         </button>

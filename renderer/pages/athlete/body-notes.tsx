@@ -2,17 +2,16 @@ import { useMemo } from 'react';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import { bodyNoteSentence } from '../../../core/findings/sentences.ts';
 import { say } from '../../language/messages.ts';
-import { type AthleteEntries, athleteOf } from './athlete-entries.ts';
+import { readForm } from '../../ui/form/form-rules.ts';
+import { ATHLETE_RULES, type AthleteValues } from './athlete-values.ts';
 
-/** What the body estimate has to say of these entries: beyond the survey, a junior, a tape that disagrees. */
-export function BodyNotes({ entries }: { entries: AthleteEntries }) {
+/** What the body estimate has to say of these values: beyond the survey, a junior, a tape that disagrees. */
+export function BodyNotes({ values }: { values: AthleteValues }) {
   const sentences = useMemo(() => {
-    const made = athleteOf(
-      { ...entries, name: entries.name || '–', side: entries.side ?? 'left' },
-      undefined,
-    );
-    return 'athlete' in made ? bodyOfAthlete(made.athlete).notes.map(bodyNoteSentence) : [];
-  }, [entries]);
+    const named = { ...values, name: values.name || '–', side: values.side ?? 'left' };
+    const made = readForm(ATHLETE_RULES, named);
+    return made.ok ? bodyOfAthlete(made.document).notes.map(bodyNoteSentence) : [];
+  }, [values]);
   if (sentences.length === 0) return null;
   return (
     <div className="body-notes" role="status">

@@ -9,8 +9,8 @@ import type { Everybody } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
-import { renewKeptEntries } from '../../ui/fields/use-kept-entries.ts';
-import type { AthleteEntries } from '../athlete/athlete-entries.ts';
+import { renewFormValues } from '../../ui/form/use-form-values.ts';
+import type { AthleteValues } from '../athlete/athlete-values.ts';
 import { readTableFile } from './read-table-file.ts';
 import { TablePreview } from './table-preview.tsx';
 
@@ -52,7 +52,7 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
     setRefusal(result.ok ? null : result.error);
     if (!result.ok) return;
     for (const { id, ...athlete } of taken) {
-      if (id) renewKeptEntries<AthleteEntries>(`athlete.${id}`, shownInTable(athlete));
+      if (id) renewFormValues<AthleteValues>(`athlete.${id}`, shownInTable(athlete));
     }
     const bad = table.rows.filter(({ outcome }) => !outcome).map(({ row }) => opened.cells[row - 1]!);
     setOpened(bad.length > 0 ? { ...opened, cells: [opened.cells[0]!, ...bad] } : null);
@@ -105,7 +105,7 @@ function shownInTable({
   massKg,
   measuredOn,
   tape,
-}: Athlete): Partial<AthleteEntries> {
+}: Athlete): Partial<AthleteValues> {
   const days = { bornOn: bornOn ?? '', measuredOn: measuredOn ?? '' };
   return { name, side, sex, statureM, massKg, tape, ...days };
 }

@@ -8,7 +8,7 @@ import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
-import type { Column } from '../../ui/use-sorted.tsx';
+import type { Column } from '../../ui/table/data-table.tsx';
 
 /** Everybody who has been measured. Body mass is not in the list: it is nobody's business at a glance. */
 export function AthletesPage() {

@@ -10,7 +10,7 @@ import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
-import { useKeptEntries } from '../../ui/fields/use-kept-entries.ts';
+import { useFormValues } from '../../ui/form/use-form-values.ts';
 import { returnAfterMaking } from '../new-fit/chosen.ts';
 import { entriesOf } from './boat-entries.ts';
 import { BoatFittings } from './boat-fittings.tsx';
@@ -24,7 +24,7 @@ const CLASSES = ['C1', 'C2', 'C4', 'none'] as const;
 
 /** The boat's entries with its sections drawn beside them. Unfinished entries are there again next time. */
 export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
-  const { entries, change, discard } = useKeptEntries(`boat.${id}`, entriesOf(boat));
+  const { formValues: entries, change, discard } = useFormValues(`boat.${id}`, entriesOf(boat));
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const format = useFormat();

@@ -6,7 +6,7 @@ import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
-import { useKeptEntries } from '../../ui/fields/use-kept-entries.ts';
+import { useFormValues } from '../../ui/form/use-form-values.ts';
 import { Page } from '../../ui/page.tsx';
 import { BodyStep } from './body-step.tsx';
 import { ReviewStep } from './review-step.tsx';
@@ -38,7 +38,7 @@ export function MeasurePage({ id }: { id: string }) {
 function Steps({ record }: { record: AthleteRecord }) {
   const [step, setStep] = useState<Step>('body');
   const start = beginSession(today(), record.athlete);
-  const { entries: session, change, discard } = useKeptEntries(`measuring.${record.id}`, start);
+  const { formValues: session, change, discard } = useFormValues(`measuring.${record.id}`, start);
   const leaf = useEntryFocus(step);
   const props: StepProps = { record, session, change, onStep: setStep };
   return (

@@ -9,8 +9,8 @@ import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
-import { renewKeptEntries } from '../../ui/fields/use-kept-entries.ts';
-import type { AthleteEntries } from '../athlete/athlete-entries.ts';
+import { renewFormValues } from '../../ui/form/use-form-values.ts';
+import type { AthleteValues } from '../athlete/athlete-values.ts';
 import { athleteAfter, beginSession, hasGrown, isEarlier, sessionResult } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
@@ -86,7 +86,7 @@ async function keepSession({ record, session }: StepProps): Promise<CallError | 
   const result = await call('athletes.save', { athlete: after });
   if (!result.ok) return result.error;
   const { statureM, massKg, measuredOn, tape } = after;
-  renewKeptEntries<AthleteEntries>(`athlete.${id}`, { statureM, massKg, measuredOn, tape });
+  renewFormValues<AthleteValues>(`athlete.${id}`, { statureM, massKg, measuredOn, tape });
   return null;
 }
 

@@ -1,5 +1,5 @@
 import type { PaddleRecord } from '../../../app/contract/records.ts';
-import { useCall } from '../../client/use-call.ts';
+import { usePaddle } from '../../client/use-record.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
@@ -7,8 +7,6 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
 import { PaddleForm } from './paddle-form.tsx';
-
-const EVERY = { limit: 1000 };
 
 /** The club's paddles; with an id, the entries of one of them, or of a new one. */
 export function PaddlesPage({ id }: { id?: string }) {
@@ -57,17 +55,11 @@ function Stock() {
 }
 
 function OnePaddle({ id }: { id: string }) {
-  const inUse = useCall('paddles.list', EVERY);
-  const aside = useCall('paddles.list', { ...EVERY, archived: true });
-  const error = inUse.error ?? aside.error;
-  const record = [...(inUse.value ?? []), ...(aside.value ?? [])].find((one) => one.id === id);
-  const loaded = inUse.value !== null && aside.value !== null;
+  const { record, error } = usePaddle(id);
   return (
     <Page title={record?.paddle.name ?? say('paddles.entry.new')}>
       {error && <ErrorMessage error={error} />}
-      {(record || (loaded && id === 'new')) && (
-        <PaddleForm key={record?.id ?? 'new'} paddle={record?.paddle ?? null} id={record?.id} />
-      )}
+      {(record || id === 'new') && <PaddleForm paddle={record?.paddle ?? null} id={record?.id} />}
     </Page>
   );
 }

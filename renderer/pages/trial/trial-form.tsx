@@ -9,7 +9,7 @@ import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
-import { useKeptEntries } from '../../ui/fields/use-kept-entries.ts';
+import { useFormValues } from '../../ui/form/use-form-values.ts';
 import { BoatSigns } from './boat-signs.tsx';
 import { FeltList } from './felt-list.tsx';
 import { keepTrial, TRIED_NOW } from './keep-trial.ts';
@@ -36,7 +36,11 @@ function startOf({ fit, revisions }: OpenedFit, record: TrialRecord | null): { t
 
 /** The trial's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
 export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
-  const { entries, change, discard } = useKeptEntries(
+  const {
+    formValues: entries,
+    change,
+    discard,
+  } = useFormValues(
     `trial.${record?.id ?? opened.id}`,
     entriesOf(record?.trial ?? null, startOf(opened, record)),
   );

@@ -1,18 +1,18 @@
 import { Label, Radio, RadioGroup } from 'react-aria-components';
+import type { FrameProps } from './field-frame.tsx';
 
 /** One of a few, all of them in sight. */
-export function ChoiceField<T extends string>(props: {
-  label: string;
-  value: T | null;
-  options: readonly { readonly value: T; readonly name: string }[];
-  onChange: (value: T) => void;
-  hint?: string;
-  problem?: string | null;
-  labelHidden?: boolean;
-}) {
+export function ChoiceField<T extends string>(
+  props: FrameProps & {
+    value: T | null;
+    options: readonly { readonly value: T; readonly name: string }[];
+    onChange: (value: T) => void;
+  },
+) {
   return (
     <RadioGroup
       className="field"
+      data-field={props.name}
       value={props.value}
       onChange={(value) => props.onChange(value as T)}
       orientation="horizontal"

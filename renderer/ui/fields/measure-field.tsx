@@ -1,12 +1,12 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { FieldFrame, type FrameProps } from './field-frame.tsx';
 import { MEASURE_KINDS, type MeasureKind, stepOfKey } from './measure-kinds.ts';
 import { type EntryRule, type ReadEntry, readEntry, stepEntry } from './read-entry.ts';
 import { StepButtons } from './step-buttons.tsx';
 
-export interface MeasureFieldProps {
-  readonly label: string;
+export interface MeasureFieldProps extends FrameProps {
   /** In the document's unit; null while nothing has been entered. */
   readonly value: number | null;
   readonly kind: MeasureKind;
@@ -17,16 +17,10 @@ export interface MeasureFieldProps {
   readonly onNudge?: (value: number) => void;
   /** Called when the field is emptied; left out, the field may not be empty. */
   readonly onEmpty?: () => void;
-  readonly hint?: string;
-  /** What is wrong with it, found by whoever owns the form. */
-  readonly problem?: string | null;
   /** Where a step from an empty entry begins; zero, or the nearest that may stand, if left out. */
   readonly from?: number;
   /** Steppers beside the entry. */
   readonly stepped?: boolean;
-  /** True when the label is written elsewhere and only spoken here. */
-  readonly labelHidden?: boolean;
-  readonly required?: boolean;
   /** Lets the value follow the hand without a new drawing of the page; gives back a function that stops it. */
   readonly follow?: (show: (value: number) => void) => () => void;
 }
@@ -36,12 +30,46 @@ export interface MeasureFieldProps {
  * cannot be taken explains itself, and the last good value stays.
  */
 export function MeasureField(props: MeasureFieldProps) {
-  const { label, value, kind, min, max } = props;
+  const { label, value, kind } = props;
   const format = useFormat();
-  const id = useId();
+  const { input, shown, refused, enter, nudge, onKeyDown } = useMeasureEntry(props);
+  return (
+    <FieldFrame {...props} problem={refused ?? props.problem} alert>
+      {(wiring) => (
+        <div className="measure-entry">
+          <input
+            {...wiring}
+            ref={input}
+            className="entry"
+            type="text"
+            role="spinbutton"
+            autoComplete="off"
+            spellCheck={false}
+            defaultValue={shown}
+            placeholder={MEASURE_KINDS[kind].unit(format)}
+            aria-valuenow={value ?? undefined}
+            aria-valuemin={props.min}
+            aria-valuemax={props.max}
+            aria-valuetext={shown}
+            onKeyDown={onKeyDown}
+            onBlur={enter}
+            onFocus={(event) => event.target.select()}
+          />
+          {props.stepped && (
+            <StepButtons label={label} onStep={(sign) => nudge(sign * MEASURE_KINDS[kind].step)} />
+          )}
+        </div>
+      )}
+    </FieldFrame>
+  );
+}
+
+/** What is typed into a measure's entry, read when it is left or stepped, and why it was refused. */
+function useMeasureEntry(props: MeasureFieldProps) {
+  const { value, kind, min, max } = props;
+  const format = useFormat();
   const input = useRef<HTMLInputElement>(null);
-  const [own, setOwn] = useState<string | null>(null);
-  const problem = own ?? props.problem ?? null;
+  const [refused, setRefused] = useState<string | null>(null);
   const shown = value === null ? '' : MEASURE_KINDS[kind].show(value, format);
   const rule: EntryRule = { kind, min, max, format, mayBeEmpty: props.onEmpty !== undefined };
   useShown(input, { shown, kind, follow: props.follow });
@@ -53,11 +81,11 @@ export function MeasureField(props: MeasureFieldProps) {
 
   function take(read: ReadEntry, use: (value: number) => void): void {
     if (read.kind === 'refused') {
-      setOwn(value === null ? read.why : say('field.kept', { why: read.why, value: shown }));
+      setRefused(value === null ? read.why : say('field.kept', { why: read.why, value: shown }));
       if (value !== null) putBack();
       return;
     }
-    setOwn(null);
+    setRefused(null);
     if (read.kind === 'emptied') {
       props.onEmpty?.();
       return;
@@ -83,7 +111,7 @@ export function MeasureField(props: MeasureFieldProps) {
     if (event.key === 'Enter') enter();
     if (event.key === 'Escape') {
       putBack();
-      setOwn(null);
+      setRefused(null);
     }
     const step = stepOfKey(kind, event);
     if (step === 0) return;
@@ -91,50 +119,7 @@ export function MeasureField(props: MeasureFieldProps) {
     nudge(step);
   }
 
-  const describedBy = [props.hint && `${id}-hint`, problem && `${id}-problem`].filter(Boolean).join(' ');
-  return (
-    <div className="field">
-      <label className={props.labelHidden ? 'only-spoken' : 'field-label'} htmlFor={id}>
-        {label}
-      </label>
-      <div className="measure-entry">
-        <input
-          ref={input}
-          id={id}
-          className="entry"
-          type="text"
-          role="spinbutton"
-          autoComplete="off"
-          spellCheck={false}
-          defaultValue={shown}
-          placeholder={MEASURE_KINDS[kind].unit(format)}
-          aria-required={props.required}
-          aria-valuenow={value ?? undefined}
-          aria-valuemin={min}
-          aria-valuemax={max}
-          aria-valuetext={shown}
-          aria-invalid={problem ? true : undefined}
-          aria-describedby={describedBy || undefined}
-          onKeyDown={onKeyDown}
-          onBlur={enter}
-          onFocus={(event) => event.target.select()}
-        />
-        {props.stepped && (
-          <StepButtons label={label} onStep={(sign) => nudge(sign * MEASURE_KINDS[kind].step)} />
-        )}
-      </div>
-      {props.hint && (
-        <span className="field-hint" id={`${id}-hint`}>
-          {props.hint}
-        </span>
-      )}
-      {problem && (
-        <span className="field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </span>
-      )}
-    </div>
-  );
+  return { input, shown, refused, enter, nudge, onKeyDown };
 }
 
 /** Shows the value in the entry: after each drawing of the page, and between them as it follows the hand. */

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 
 import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
-import { type QuantityId, quantityDefinition } from '../../../../core/findings/quantities.ts';
+import { isQuantityId, quantityDefinition } from '../../../../core/findings/quantities.ts';
 import { bandText, quantityName } from '../../../../core/findings/sentences.ts';
 import type { Report } from '../../../../core/fit/report.ts';
 import { useFormat } from '../../../display/use-display.ts';
@@ -96,7 +96,7 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
         )}
       </dl>
       {seat !== null && holdOf(id) && <HoldAngle id={holdOf(id)!} seat={seat} value={quantity.value} />}
-      {finding && seat !== null && <OwnBand id={id as QuantityId} seat={seat} finding={finding} />}
+      {finding && seat !== null && isQuantityId(id) && <OwnBand id={id} seat={seat} finding={finding} />}
     </div>
   );
 }

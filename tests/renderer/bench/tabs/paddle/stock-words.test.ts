@@ -8,7 +8,8 @@ import { withPaddle } from '../../../../../renderer/bench/tabs/paddle/paddle-hel
 import { whyText } from '../../../../../renderer/bench/tabs/paddle/paddle-length.tsx';
 import { reasonText, wantedPaddle } from '../../../../../renderer/bench/tabs/paddle/stock-words.ts';
 import { formatFor } from '../../../../../renderer/language/format.ts';
-import { paddleOfEntries } from '../../../../../renderer/pages/paddles/paddle-form.tsx';
+import { PADDLE_RULES } from '../../../../../renderer/pages/paddles/paddle-rules.ts';
+import { readForm } from '../../../../../renderer/ui/form/form-rules.ts';
 import { exampleFit, exampleSeat } from '../../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
@@ -100,15 +101,15 @@ describe('withPaddle', () => {
 describe('the entries of a paddle', () => {
   const blank = { name: '', lengthM: null, bladeLengthM: null, bladeAngleDeg: 0, massKg: 0.75, note: '' };
   it('say what is missing, and that a blade is shorter than its paddle', () => {
-    expect(paddleOfEntries(blank, undefined)).toMatchObject({
+    expect(readForm(PADDLE_RULES, blank)).toMatchObject({
       problems: { name: 'This is needed.', lengthM: 'This is needed.', bladeLengthM: 'This is needed.' },
     });
-    const wrong = paddleOfEntries({ ...blank, name: 'Reed', lengthM: 0.9, bladeLengthM: 0.9 }, undefined);
+    const wrong = readForm(PADDLE_RULES, { ...blank, name: 'Reed', lengthM: 0.9, bladeLengthM: 0.9 });
     expect(wrong).toMatchObject({ problems: { bladeLengthM: expect.stringContaining('shorter') } });
   });
   it('make a paddle, with the id of the one that is edited', () => {
     const id = '3b241101-e2bb-4255-8caf-4136c566a962';
-    const made = paddleOfEntries({ ...blank, name: ' Reed ', lengthM: 1.62, bladeLengthM: 0.54 }, id);
-    expect(made).toMatchObject({ paddle: { id, name: 'Reed', lengthM: 1.62 } });
+    const made = readForm(PADDLE_RULES, { ...blank, id, name: ' Reed ', lengthM: 1.62, bladeLengthM: 0.54 });
+    expect(made).toMatchObject({ document: { id, name: 'Reed', lengthM: 1.62 } });
   });
 });

@@ -7,9 +7,10 @@ import {
 } from '../../../core/fit/athlete-schema.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import type { FormRules } from '../../ui/form/form-rules.ts';
 
 /** What the athlete's form holds while it is being filled in. Metres, kilograms, degrees. */
-export interface AthleteEntries {
+export interface AthleteValues {
   readonly name: string;
   readonly sex: Athlete['sex'];
   readonly bornOn: string;
@@ -28,8 +29,8 @@ export interface AthleteEntries {
   readonly consent: Readonly<Record<Consent, { readonly by: string; readonly on: string }>>;
 }
 
-/** Entries to begin with: those of an athlete, or blank ones. */
-export function entriesOf(athlete: Athlete | null): AthleteEntries {
+/** Values to begin with: those of an athlete, or blank ones. */
+export function athleteValues(athlete: Athlete | null): AthleteValues {
   return {
     name: athlete?.name ?? '',
     sex: athlete?.sex ?? 'unspecified',
@@ -51,62 +52,53 @@ export function entriesOf(athlete: Athlete | null): AthleteEntries {
 const NOT_NOTED = { by: '', on: '' };
 
 /**
- * The entries after a change. A changed body is one measured today, unless the day is changed too: the figures of the
+ * The values that change with a change. A changed body is one measured today, unless the day is changed too: the figures of the
  * earlier day stay what they were.
  */
 export function withChange(
-  entries: AthleteEntries,
-  part: Partial<AthleteEntries>,
+  values: AthleteValues,
+  part: Partial<AthleteValues>,
   kept: Athlete | null,
-): Partial<AthleteEntries> {
+): Partial<AthleteValues> {
   const body = part.statureM !== undefined || part.massKg !== undefined;
-  const untouched = kept !== null && entries.measuredOn === (kept.measuredOn ?? '');
+  const untouched = kept !== null && values.measuredOn === (kept.measuredOn ?? '');
   return body && untouched && part.measuredOn === undefined ? { ...part, measuredOn: today() } : part;
 }
 
 /** The tape measures with one of them set, on the day of measuring, or taken away. */
 export function withTape(
-  entries: AthleteEntries,
+  values: AthleteValues,
   measure: TapeMeasure,
   valueM: number | null,
 ): Athlete['tape'] {
-  const { [measure]: before, ...rest } = entries.tape;
+  const { [measure]: before, ...rest } = values.tape;
   if (valueM === null) return rest;
-  if (before?.valueM === valueM) return entries.tape;
-  const takenOn = entries.measuredOn || undefined;
+  if (before?.valueM === valueM) return values.tape;
+  const takenOn = values.measuredOn || undefined;
   return { ...rest, [measure]: takenOn ? { valueM, takenOn } : { valueM } };
 }
 
-/** The athlete that the entries describe, or what is still wrong, by field. */
-export function athleteOf(
-  entries: AthleteEntries,
-  id: string | undefined,
-): { athlete: Athlete } | { problems: Readonly<Record<string, string>> } {
-  const { bornOn, measuredOn, bands, consent, ...rest } = entries;
-  const problems: Record<string, string> = {
-    ...halfConsents(consent),
-    ...wrongBands(bands),
-    ...daysAhead({ bornOn, measuredOn }),
-  };
-  const parsed = athleteSchema.safeParse({
+/** What an athlete's form asks: the document's schema, days that have come, whole consents, bands with edges. */
+export const ATHLETE_RULES: FormRules<AthleteValues, Athlete> = {
+  schema: athleteSchema,
+  documentOf: ({ bornOn, measuredOn, bands, consent, ...rest }) => ({
     ...rest,
-    ...(id ? { id } : {}),
     ...(bornOn ? { bornOn } : {}),
     ...(measuredOn ? { measuredOn } : {}),
     ...(bands.length > 0 ? { bands } : {}),
     ...(CONSENTS.some((one) => consent[one].by) ? { consent: notedConsents(consent) } : {}),
-  });
-  if (parsed.success && Object.keys(problems).length === 0) return { athlete: parsed.data };
-  for (const { path } of parsed.error?.issues ?? []) {
-    const field = path.join('.');
-    problems[field] ??= say(DATES.test(field) ? 'field.date-wrong' : 'field.needed');
-  }
-  return { problems };
-}
+  }),
+  check: ({ consent, bands, bornOn, measuredOn }) => ({
+    ...halfConsents(consent),
+    ...wrongBands(bands),
+    ...daysAhead({ bornOn, measuredOn }),
+  }),
+  wordsFor: (path) => (DATES.test(path) ? say('field.date-wrong') : null),
+};
 
 const DATES = /^(bornOn|measuredOn|consent\.\w+\.on)$/;
 
-function notedConsents(consent: AthleteEntries['consent']): Athlete['consent'] {
+function notedConsents(consent: AthleteValues['consent']): Athlete['consent'] {
   return Object.fromEntries(CONSENTS.filter((one) => consent[one].by).map((one) => [one, consent[one]]));
 }
 
@@ -117,7 +109,7 @@ function daysAhead(days: Readonly<Record<string, string>>): Record<string, strin
 }
 
 /** A consent needs both who gave it and on which day. */
-function halfConsents(consent: AthleteEntries['consent']): Record<string, string> {
+function halfConsents(consent: AthleteValues['consent']): Record<string, string> {
   const half = CONSENTS.filter((one) => (consent[one].by.trim() === '') !== (consent[one].on === ''));
   return Object.fromEntries(
     half.map((one) => [`consent.${one}.${consent[one].on === '' ? 'on' : 'by'}`, say('consent.half')]),
@@ -125,7 +117,7 @@ function halfConsents(consent: AthleteEntries['consent']): Record<string, string
 }
 
 /** A band needs an edge, and two edges their order. */
-function wrongBands(bands: AthleteEntries['bands']): Record<string, string> {
+function wrongBands(bands: AthleteValues['bands']): Record<string, string> {
   const problems: Record<string, string> = {};
   for (const [i, { min, max }] of bands.entries()) {
     if (min === null && max === null) problems[`bands.${i}`] = say('athlete-bands.empty');

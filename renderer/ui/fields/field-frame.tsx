@@ -1,0 +1,55 @@
+import { useId } from 'react';
+
+/** What every field is given beside its value. */
+export interface FrameProps {
+  readonly label: string;
+  /** Path of the value in its form, `limits.0.reason`: the summary of problems finds the field by it. */
+  readonly name?: string;
+  readonly hint?: string;
+  readonly problem?: string | null;
+  readonly required?: boolean;
+  /** True when the label is written elsewhere and only spoken here. */
+  readonly labelHidden?: boolean;
+}
+
+/** What an entry takes over so that its label, hint and problem belong to it. */
+export interface EntryWiring {
+  readonly id: string;
+  readonly name?: string;
+  readonly 'aria-required'?: boolean;
+  readonly 'aria-invalid'?: true;
+  readonly 'aria-describedby'?: string;
+}
+
+/** Label, entry, hint and problem of one field. */
+export function FieldFrame(
+  props: FrameProps & { alert?: boolean; children: (wiring: EntryWiring) => React.ReactNode },
+) {
+  const id = useId();
+  const { name, hint, problem, required } = props;
+  const describedBy = [hint && `${id}-hint`, problem && `${id}-problem`].filter(Boolean).join(' ');
+  return (
+    <div className="field" data-field={name}>
+      <label className={props.labelHidden ? 'only-spoken' : 'field-label'} htmlFor={id}>
+        {props.label}
+      </label>
+      {props.children({
+        id,
+        name,
+        'aria-required': required,
+        'aria-invalid': problem ? true : undefined,
+        'aria-describedby': describedBy || undefined,
+      })}
+      {hint && (
+        <span className="field-hint" id={`${id}-hint`}>
+          {hint}
+        </span>
+      )}
+      {problem && (
+        <span className="field-problem" id={`${id}-problem`} role={props.alert ? 'alert' : undefined}>
+          {problem}
+        </span>
+      )}
+    </div>
+  );
+}

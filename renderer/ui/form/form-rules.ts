@@ -1,0 +1,42 @@
+import type { z } from 'zod';
+import { say } from '../../language/messages.ts';
+
+/** What is wrong in a form, by the path of the value: `name`, `limits.0.reason`. */
+export type Problems = Readonly<Record<string, string>>;
+
+/** How the values of a form become a document. */
+export interface FormRules<V, Out> {
+  /** Says what a document may hold. Its bounds are the bounds of the fields too. */
+  readonly schema: z.ZodType<Out>;
+  /** The document as the schema reads it; left out, the values are the document. */
+  readonly documentOf?: (values: V) => unknown;
+  /** What the form asks beyond the schema, by path; null for what is right. */
+  readonly check?: (values: V) => Readonly<Record<string, string | null>>;
+  /** Words for a path that the schema refuses; left out, that it is needed. */
+  readonly wordsFor?: (path: string) => string | null;
+}
+
+/** What the values of a form came to. */
+export type ReadForm<Out> =
+  | { readonly ok: true; readonly document: Out }
+  | { readonly ok: false; readonly problems: Problems };
+
+/** The document that the values describe, or everything that is still wrong with them. */
+export function readForm<V, Out>(rules: FormRules<V, Out>, values: V): ReadForm<Out> {
+  const found: Record<string, string> = {};
+  for (const [at, text] of Object.entries(rules.check?.(values) ?? {})) if (text !== null) found[at] = text;
+  const parsed = rules.schema.safeParse(rules.documentOf ? rules.documentOf(values) : values);
+  if (parsed.success && Object.keys(found).length === 0) return { ok: true, document: parsed.data };
+  for (const { path } of parsed.error?.issues ?? []) {
+    const at = path.join('.');
+    found[at] ??= rules.wordsFor?.(at) ?? say('field.needed');
+  }
+  return { ok: false, problems: found };
+}
+
+/** The problems without those of a value that has just been changed, and of what it is a part of or made of. */
+export function withoutPath(problems: Problems, path: string): Problems {
+  const touches = (other: string) =>
+    other === path || other.startsWith(`${path}.`) || path.startsWith(`${other}.`);
+  return Object.fromEntries(Object.entries(problems).filter(([other]) => !touches(other)));
+}

@@ -1,0 +1,114 @@
+import { say } from '../../language/messages.ts';
+import { type Sorting, useSortedRows } from './use-sorted-rows.ts';
+
+/** One column: its heading, and what stands in a row. */
+export interface Column<T> {
+  /** Empty for a column of tools, which needs no heading. */
+  readonly title: string;
+  readonly titleHidden?: boolean;
+  readonly cell: (row: T, index: number) => React.ReactNode;
+  readonly numeric?: boolean;
+  /** Names the row: the cell is its heading. */
+  readonly isName?: boolean;
+  /** Class of its cells beside `numeric`. */
+  readonly className?: string;
+  /** What rows are sorted by under this heading; left out, it does not sort. */
+  readonly sortBy?: (row: T) => string | number;
+  /** Tells columns of the same title apart. */
+  readonly id?: string | number;
+}
+
+/** What is written on a row for the style sheet and for tests. */
+type RowMarks = Readonly<Record<`data-${string}`, string | number | undefined>>;
+
+export interface DataTableProps<T> {
+  readonly columns: readonly Column<T>[];
+  readonly rows: readonly T[];
+  readonly rowKey: (row: T, index: number) => string | number;
+  readonly caption?: string;
+  readonly captionHidden?: boolean;
+  readonly className?: string;
+  readonly marks?: (row: T) => RowMarks;
+  /** Rows below a rule: sums. */
+  readonly foot?: readonly T[];
+  /** What stands in place of a table without rows. */
+  readonly empty?: React.ReactNode;
+  /** False where the rows name themselves and no column needs a heading. */
+  readonly hasHead?: boolean;
+}
+
+/** A table of like rows: headings that sort, a name for each row, figures set to the right. */
+export function DataTable<T>(props: DataTableProps<T>) {
+  const { columns, caption, foot = [] } = props;
+  const { rows, sorting, sortBy } = useSortedRows(props.rows, columns);
+  if (props.rows.length === 0 && props.empty !== undefined) return props.empty;
+  const body = (some: readonly T[]) =>
+    some.map((row, index) => <Row key={props.rowKey(row, index)} {...props} row={row} index={index} />);
+  return (
+    <table className={props.className ?? 'ruled'}>
+      {caption && <caption className={props.captionHidden ? 'only-spoken' : undefined}>{caption}</caption>}
+      {props.hasHead !== false && (
+        <thead>
+          <tr>
+            {columns.map((column, at) => (
+              <Heading key={keyOf(column)} {...column} at={at} sorting={sorting} onSort={sortBy} />
+            ))}
+          </tr>
+        </thead>
+      )}
+      <tbody>{body(rows)}</tbody>
+      {foot.length > 0 && <tfoot>{body(foot)}</tfoot>}
+    </table>
+  );
+}
+
+const keyOf = <T,>({ id, title }: Column<T>) => id ?? title;
+
+function Heading<T>(
+  props: Column<T> & { at: number; sorting: Sorting | null; onSort: (column: number) => void },
+) {
+  const { title, numeric, sortBy, at, sorting, onSort } = props;
+  if (title === '') return <td />;
+  const here = sorting?.column === at ? sorting.direction : null;
+  const name = props.titleHidden ? <span className="only-spoken">{title}</span> : title;
+  return (
+    <th
+      scope="col"
+      className={numeric ? 'numeric' : undefined}
+      aria-sort={here === null ? undefined : here > 0 ? 'ascending' : 'descending'}
+    >
+      {sortBy ? (
+        <button
+          type="button"
+          className="sort-heading"
+          title={say('list.sort', { column: title })}
+          onClick={() => onSort(at)}
+        >
+          {name}
+          <span aria-hidden="true">{here === null ? '' : here > 0 ? ' ↑' : ' ↓'}</span>
+        </button>
+      ) : (
+        name
+      )}
+    </th>
+  );
+}
+
+function Row<T>({ columns, row, index, marks }: DataTableProps<T> & { row: T; index: number }) {
+  return (
+    <tr {...marks?.(row)}>
+      {columns.map((column) => {
+        const look = [column.numeric && 'numeric', column.className].filter(Boolean).join(' ') || undefined;
+        return column.isName ? (
+          <th key={keyOf(column)} scope="row" className={look}>
+            {column.cell(row, index)}
+          </th>
+        ) : (
+          <td key={keyOf(column)} className={look}>
+            {column.cell(row, index)}
+          </td>
+        );
+      })}
+    </tr>
+  );
+}
