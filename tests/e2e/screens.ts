@@ -26,6 +26,12 @@ export async function callFromPage<N extends CallName>(
   return result.value;
 }
 
+/** Chooses the option of a list in which some words stand. */
+export async function chooseByWords(list: Locator, words: string): Promise<void> {
+  const value = await list.locator('option', { hasText: words }).first().getAttribute('value');
+  await list.selectOption({ value: value! });
+}
+
 /** Goes to a page of the program by its route, without loading it anew. */
 export async function goTo(page: Page, route: string): Promise<void> {
   await page.evaluate((hash) => {

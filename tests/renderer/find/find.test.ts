@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FoundThing } from '../../../app/contract/trials.ts';
 import { THING_KINDS } from '../../../app/contract/trials.ts';
+import { revisionMark } from '../../../core/fit/revision-mark.ts';
 import { thingName, thingPlace, thingRoute } from '../../../renderer/find/found-thing.ts';
 import { matchingActions } from '../../../renderer/find/matching.ts';
 import { USUAL_ACTIONS } from '../../../renderer/find/usual-actions.ts';
@@ -58,7 +59,7 @@ describe('a thing that was found', () => {
 
   it('is called by its name, a revision with its number, a trial by its day', () => {
     expect(thingName(thing({}))).toBe('Spring');
-    expect(thingName(thing({ kind: 'revision', number: 3 }))).toBe('Rev. 3, Spring');
+    expect(thingName(thing({ kind: 'revision', number: 3 }))).toBe(`Rev. 3 · ${revisionMark(ID)}, Spring`);
     expect(thingName(thing({ kind: 'trial', title: '', heldOn: '2026-05-02' }))).toMatch(/^Trial of .*2026/);
     expect(thingPlace(thing({ of: 'Grey Heron' }))).toBe('Fit · Grey Heron');
     expect(thingPlace(thing({ kind: 'athlete' }))).toBe('Athlete');
