@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { z } from 'zod';
-import { problemLine, problemsOf } from '../services/problem-sentences.ts';
+import { problemLine, problemsOf } from '../problems/problem-sentences.ts';
 import { oddText } from '../shell/plain-text.ts';
 import { type Incoming, type IncomingPhoto, incomingFit } from '../store/incoming.ts';
 import { PHOTO_BYTES, pictureMime } from '../store/photos.ts';

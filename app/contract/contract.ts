@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { athleteSchema } from '../../core/fit/athlete-schema.ts';
-import { boatSchema } from '../../core/fit/boat-schema.ts';
-import { fitSchema } from '../../core/fit/fit-schema.ts';
-import { isoDate, label } from '../../core/fit/measure-schema.ts';
-import { measuringSchema } from '../../core/fit/measuring-schema.ts';
-import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
-import { stockSchema } from '../../core/fit/stock-schema.ts';
+import { athleteSchema } from '../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../core/document/boat-schema.ts';
+import { fitSchema } from '../../core/document/fit-schema.ts';
+import { isoDate, label } from '../../core/document/measure-schema.ts';
+import { measuringSchema } from '../../core/document/measuring-schema.ts';
+import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
+import { stockSchema } from '../../core/document/stock-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { conflictChoice, fieldConflict } from './conflicts.ts';
 import { displayRecord } from './display.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { fitSchema } from '../../core/document/fit-schema.ts';
 import { PAPER_NAMES } from '../../core/setout/paper.ts';
 import { setOutOptionsSchema } from '../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';

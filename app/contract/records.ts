@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { athleteSchema } from '../../core/fit/athlete-schema.ts';
-import { boatSchema } from '../../core/fit/boat-schema.ts';
-import { fitSchema } from '../../core/fit/fit-schema.ts';
-import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
+import { athleteSchema } from '../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../core/document/boat-schema.ts';
+import { fitSchema } from '../../core/document/fit-schema.ts';
+import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import { observationSchema } from '../../core/trial/observation.ts';
 
 /** An instant as ISO 8601 text in UTC. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { label } from '../../core/fit/measure-schema.ts';
+import { label } from '../../core/document/measure-schema.ts';
 
 /** A table of text cells to be handed to the person as a CSV file; the first row holds the headings. */
 export const tableToExport = z.strictObject({

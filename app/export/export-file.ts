@@ -1,5 +1,5 @@
 import { zipSync } from 'fflate';
-import { evaluateFit } from '../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { type SeatSetOut, setOutSeat } from '../../core/setout/set-out.ts';
 import type { SetOutOptions } from '../../core/setout/set-out-options.ts';

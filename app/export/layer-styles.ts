@@ -1,6 +1,6 @@
 import { LAYER_LINES } from '../../core/setout/layer-lines.ts';
 import { TEMPLATE_LAYERS, type TemplateLayer } from '../../core/setout/template-drawing.ts';
-import { SHEET_INK } from './sheet/sheet-inks.ts';
+import { SHEET_INK } from './pdf/sheet-inks.ts';
 
 /** How a layer is drawn in a file for saw and drill. Widths and dashes in millimetres on the paper. */
 interface LayerStyle {

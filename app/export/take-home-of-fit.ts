@@ -1,5 +1,5 @@
-import { evaluateFit } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import type { SheetUnits } from '../../core/setout/sheet-length.ts';
 import { showLength } from '../../core/show/show-length.ts';

@@ -6,8 +6,8 @@ import type { ShowStory } from '../../core/show/show-story.ts';
 import { SHOW_CAUTIONS, SHOW_WORDS } from '../../core/show/show-words.ts';
 import { drawShowPicture } from './draw-show-picture.ts';
 import { fittedText } from './pdf/fitted-text.ts';
+import { SHEET_INK } from './pdf/sheet-inks.ts';
 import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
-import { SHEET_INK } from './sheet/sheet-inks.ts';
 import type { PrintedPdf } from './template-pdf.ts';
 
 /** What stands on a take-home page. */

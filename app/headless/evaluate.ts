@@ -1,6 +1,6 @@
-import { suggestionsFor } from '../../core/findings/suggestions.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { suggestionsFor } from '../../core/evaluation/suggestions.ts';
 import { readFit } from './read-fit.ts';
 
 const HELP = `Evaluates one fit and prints the whole report as JSON.

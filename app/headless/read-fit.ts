@@ -1,7 +1,7 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { fitSchema } from '../../core/fit/fit-schema.ts';
-import { problemLine, problemsOf } from '../services/problem-sentences.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { fitSchema } from '../../core/document/fit-schema.ts';
+import { problemLine, problemsOf } from '../problems/problem-sentences.ts';
 import { oddText } from '../shell/plain-text.ts';
 
 /** The largest fit that is read, bytes; four seats in a finely drawn hull stay far below it. */

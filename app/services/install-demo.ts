@@ -1,4 +1,4 @@
-import { forFit } from '../../core/fit/consent.ts';
+import { forFit } from '../../core/document/consent.ts';
 import type { Trial } from '../../core/trial/observation.ts';
 import type { CallOutput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';

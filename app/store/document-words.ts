@@ -1,5 +1,5 @@
-import type { Athlete } from '../../core/fit/athlete-schema.ts';
-import type { StockPaddleDocument } from '../../core/fit/stock-paddle-schema.ts';
+import type { Athlete } from '../../core/document/athlete-schema.ts';
+import type { StockPaddleDocument } from '../../core/document/stock-paddle-schema.ts';
 import { searchText } from './search-text.ts';
 
 /** Anything of the three lists that fits are made from. */

@@ -1,5 +1,5 @@
 import type Database from 'better-sqlite3';
-import { fitSchema } from '../../core/fit/fit-schema.ts';
+import { fitSchema } from '../../core/document/fit-schema.ts';
 import { type ClearHow, clearWords, type WordPlace } from './clear-words.ts';
 import { isOf, type LooseFit, withoutPerson } from './erase-from-fit.ts';
 import { eraseMeasurings } from './erase-measurings.ts';

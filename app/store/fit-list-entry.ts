@@ -1,4 +1,4 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import { putBack } from './quarantine.ts';
 import { searchText } from './search-text.ts';
 import type { Store } from './store.ts';

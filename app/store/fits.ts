@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { z } from 'zod';
-import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { FitSummary, OpenedFit } from '../contract/records.ts';
 import { listEntry, newestDraft, touchFit } from './fit-list-entry.ts';

@@ -1,5 +1,5 @@
-import type { Athlete } from '../../core/fit/athlete-schema.ts';
-import { type Measuring, measuringOf, measuringSchema } from '../../core/fit/measuring-schema.ts';
+import type { Athlete } from '../../core/document/athlete-schema.ts';
+import { type Measuring, measuringOf, measuringSchema } from '../../core/document/measuring-schema.ts';
 import { entryIdsOf } from './join-people.ts';
 import { putBack, type RowPlace, readStored } from './quarantine.ts';
 import { now, type Store } from './store.ts';

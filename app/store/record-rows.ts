@@ -1,9 +1,9 @@
 import type { z } from 'zod';
-import { athleteSchema } from '../../core/fit/athlete-schema.ts';
-import { boatSchema } from '../../core/fit/boat-schema.ts';
-import { fitSchema } from '../../core/fit/fit-schema.ts';
-import { measuringSchema } from '../../core/fit/measuring-schema.ts';
-import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
+import { athleteSchema } from '../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../core/document/boat-schema.ts';
+import { fitSchema } from '../../core/document/fit-schema.ts';
+import { measuringSchema } from '../../core/document/measuring-schema.ts';
+import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { leavesOfContent, type RecordContent } from '../changes/record-content.ts';
 import type { RecordKind } from '../changes/record-shapes.ts';

@@ -1,4 +1,4 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import { type RevisionAnswer, type RevisionSummary, revisionAnswers } from '../contract/records.ts';
 import { athleteIds } from './fit-list-entry.ts';
 import { readStored } from './quarantine.ts';

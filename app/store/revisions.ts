@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import type { RevisionAnswer, RevisionSummary } from '../contract/records.ts';
 import { newestDraft, touchFit } from './fit-list-entry.ts';
 import { readStored } from './quarantine.ts';

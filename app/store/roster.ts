@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import type { z } from 'zod';
-import { athleteSchema } from '../../core/fit/athlete-schema.ts';
-import { boatSchema } from '../../core/fit/boat-schema.ts';
-import { stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
+import { athleteSchema } from '../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../core/document/boat-schema.ts';
+import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
 import { documentWords } from './document-words.ts';

@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 import type { StatedSex } from './sex.ts';
 
 /** One tape reading, metres; without a standard deviation the usual one of that measure is taken, `TAPE_SD`. */

@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 import type { BodyNote } from './body.ts';
 import { type BodyInput, isJunior } from './body-input.ts';
 import type { Gaussian, Reading } from './gaussian.ts';

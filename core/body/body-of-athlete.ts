@@ -1,5 +1,5 @@
-import type { Athlete } from '../fit/athlete-schema.ts';
-import { ageOn } from './age.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
+import { ageOn } from '../units/age.ts';
 import type { BodyEstimate } from './body.ts';
 import type { BodyInput, TapeValue } from './body-input.ts';
 import { estimateBody } from './estimate-body.ts';

@@ -1,4 +1,4 @@
-import { TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import { TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
 import { BODY_LENGTHS, type BodyLength } from './body.ts';
 import { figureLengths } from './figure-lengths.ts';
 import { type Gaussian, mixed } from './gaussian.ts';

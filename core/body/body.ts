@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 
 /** The lengths that the figure is built from, metres. Joint centres, not skin, unless said otherwise. */
 export const BODY_LENGTHS = [

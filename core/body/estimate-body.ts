@@ -1,4 +1,4 @@
-import { TAPE_MEASURES } from '../fit/athlete-schema.ts';
+import { TAPE_MEASURES } from '../document/athlete-schema.ts';
 import { BODY_LENGTHS, type BodyEstimate, type BodyLength, type Estimate, type ValueKind } from './body.ts';
 import { type BodyInput, personSpread } from './body-input.ts';
 import { bodyNotes, type TapeReading } from './body-notes.ts';

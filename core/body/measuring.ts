@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 
 /** How one tape measure is taken, in plain words. */
 export interface MeasuringGuide {

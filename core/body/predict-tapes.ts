@@ -1,4 +1,4 @@
-import { TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import { TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
 import { personSpread, type TapeValue } from './body-input.ts';
 import { bodyPrior, tapeIndex } from './body-prior.ts';
 import { conditioned, type Gaussian } from './gaussian.ts';

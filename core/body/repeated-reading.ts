@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 import { TAPE_SD } from './tape-sd.ts';
 
 /** Two readings farther apart than this are followed by a third, metres (the project's own rule, `measuring.ts`). */

@@ -1,4 +1,4 @@
-import { squareRootOf } from '../fit/covariance-root.ts';
+import { squareRootOf } from './covariance-root.ts';
 import { PERSON_MEASURES, type PersonMeasure, type RegressionsBySex } from './person-measures.ts';
 import type { Sex } from './sex.ts';
 import { beyondSurvey } from './survey-estimate.ts';

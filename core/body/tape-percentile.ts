@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 import { personSpread } from './body-input.ts';
 import { bodyPrior, tapeIndex } from './body-prior.ts';
 import { SIGMAS_TO_1_PERCENT, shareBelow } from './normal.ts';

@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 
 /**
  * Standard deviation of one reading by a careful person with a tape or a rule, metres, where the reading brings none:

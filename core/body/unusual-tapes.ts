@@ -1,5 +1,5 @@
-import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
-import { ageOn } from './age.ts';
+import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
+import { ageOn } from '../units/age.ts';
 import { type TapePlace, tapePercentile } from './tape-percentile.ts';
 
 /** A tape measure that few persons of that stature have, metres. */

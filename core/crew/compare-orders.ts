@@ -1,6 +1,6 @@
-import type { Evaluator } from '../fit/evaluator.ts';
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Evaluator } from '../evaluation/evaluator.ts';
+import type { Report } from '../evaluation/report.ts';
 import { LEVEL_TARGET, type LevelTarget } from './level-crew.ts';
 import { reseat } from './swap-seats.ts';
 

@@ -1,5 +1,5 @@
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Report } from '../evaluation/report.ts';
 import { GRAVITY } from '../units/gravity.ts';
 
 /** What one paddler with paddle brings to the boat's trim and balance, ready stance. */

@@ -1,9 +1,9 @@
-import { BANDS } from '../findings/bands.ts';
-import type { Evaluator } from '../fit/evaluator.ts';
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import { BANDS } from '../evaluation/bands.ts';
+import type { Evaluator } from '../evaluation/evaluator.ts';
+import type { Report } from '../evaluation/report.ts';
 import { sideSign } from '../frame/mirror.ts';
-import { boundedStep } from '../proposal/bounded-step.ts';
+import { boundedStep } from '../optimise/bounded-step.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { isHeld, type SeatShift, shiftSeats } from './shift-seat.ts';
 

@@ -1,5 +1,5 @@
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Seat } from '../fit/seat-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
 
 /** A seat's whole setting moved together, metres: aft of where it was, and toward its kneeling side. */
 export interface SeatShift {

@@ -1,5 +1,5 @@
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Seat } from '../fit/seat-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
 import { otherSide } from '../frame/mirror.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { add, along, cross, dot, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
-import type { FigurePoint, Stance } from '../stance/stance.ts';
+import type { FigurePoint, Stance } from '../posture/stance.ts';
 import { FLESH, type Girth, HEAD, SMALL, TRUNK } from './flesh.ts';
 
 /** A ball of the figure: centre in the boat frame and radius, metres. */

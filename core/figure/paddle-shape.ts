@@ -1,4 +1,4 @@
-import type { Paddle } from '../fit/seat-schema.ts';
+import type { Paddle } from '../document/seat-schema.ts';
 import { add, cross, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 
 /** A paddle in space, boat frame, metres. Seen from any side its outline is a true projection. */

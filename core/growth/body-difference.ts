@@ -1,5 +1,5 @@
-import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
-import { forFit } from '../fit/consent.ts';
+import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
+import { forFit } from '../document/consent.ts';
 import { grownAthlete } from './grown-athlete.ts';
 
 /** Stature and tape readings nearer than this are the same body read by another hand, metres. */

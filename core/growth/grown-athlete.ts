@@ -1,5 +1,5 @@
-import type { Athlete } from '../fit/athlete-schema.ts';
-import type { Fit } from '../fit/fit-schema.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
 
 /** What an athlete measures now, metres and kilograms. */
 export interface NewMeasures {

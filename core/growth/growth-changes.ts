@@ -1,8 +1,8 @@
-import { SEVERITIES, type SideEffect } from '../findings/finding.ts';
-import { sideEffectsOf } from '../findings/side-effects.ts';
-import type { Athlete } from '../fit/athlete-schema.ts';
-import type { Evaluator } from '../fit/evaluator.ts';
-import type { Fit } from '../fit/fit-schema.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Evaluator } from '../evaluation/evaluator.ts';
+import { SEVERITIES, type SideEffect } from '../evaluation/finding.ts';
+import { sideEffectsOf } from '../evaluation/side-effects.ts';
 import { athleteForFit } from './body-difference.ts';
 
 /** What a grown body does to a fit whose fittings stay where they are. */

@@ -1,4 +1,4 @@
-import type { Athlete } from '../fit/athlete-schema.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
 import { grownAthlete } from './grown-athlete.ts';
 import type { GrowthDue } from './measure-again.ts';
 

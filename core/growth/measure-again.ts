@@ -1,5 +1,5 @@
-import { ageOn } from '../body/age.ts';
-import type { Athlete } from '../fit/athlete-schema.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
+import { ageOn } from '../units/age.ts';
 import { daysBetween } from './calendar-days.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { HullCorrection } from '../fit/boat-schema.ts';
+import type { HullCorrection } from '../document/hull-kinds-schema.ts';
 import type { Hull, Station } from './hull.ts';
 import { hullFromOffsets } from './hull-from-offsets.ts';
 

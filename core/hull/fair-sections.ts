@@ -1,4 +1,4 @@
-import { MOST_POINTS } from './check-offsets.ts';
+import { MOST_POINTS } from '../document/check-offsets.ts';
 import { commonPlaces, openedSections } from './common-points.ts';
 import type { Hull, SectionPoint, Station } from './hull.ts';
 import { type SectionCurve, sectionCurve } from './section-curve.ts';

@@ -1,4 +1,4 @@
-import { checkOffsets } from './check-offsets.ts';
+import { checkOffsets } from '../document/check-offsets.ts';
 import { openedSections } from './common-points.ts';
 import { fairSections } from './fair-sections.ts';
 import type { Hull, Offsets, Station } from './hull.ts';

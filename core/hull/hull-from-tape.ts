@@ -1,4 +1,4 @@
-import type { TapeHull } from '../fit/boat-schema.ts';
+import type { TapeHull } from '../document/hull-kinds-schema.ts';
 import type { Hull, SectionPoint, Station } from './hull.ts';
 import { hullFromOffsets } from './hull-from-offsets.ts';
 import { monotoneCubic } from './monotone-cubic.ts';

@@ -1,4 +1,5 @@
-import type { Boat, HullSource } from '../fit/boat-schema.ts';
+import type { Boat } from '../document/boat-schema.ts';
+import type { HullSource } from '../document/hull-kinds-schema.ts';
 import { correctHull } from './correct-hull.ts';
 import type { Hull } from './hull.ts';
 import { familyStations } from './hull-family.ts';

@@ -4,13 +4,7 @@ import type { Hull } from './hull.ts';
 import { addPartialInterval } from './partial-interval.ts';
 import { rootsInside } from './roots-inside.ts';
 import { fillRow, ROW, SUM, VALUES_PER_ROW } from './section-rows.ts';
-
-/** The water plane z = draft − alongSlope·x − acrossSlope·y: metres and tangents. */
-export interface WaterPlane {
-  readonly draft: number;
-  readonly alongSlope: number;
-  readonly acrossSlope: number;
-}
+import type { WaterPlane } from './water-plane.ts';
 
 /** How far above its lowest point a section is cut to see how flat its bottom is where it leaves the water, metres. */
 const BOTTOM_PROBE = 1e-9;

@@ -1,4 +1,4 @@
-import { checkOffsets } from './check-offsets.ts';
+import { checkOffsets } from '../document/check-offsets.ts';
 import type { SectionPoint, Station } from './hull.ts';
 import {
   type FoundColumn,

@@ -1,10 +1,10 @@
 import { addRow } from './add-row.ts';
 import { clipRow } from './clip-row.ts';
 import type { Hull } from './hull.ts';
-import type { WaterPlane } from './immersed-sums.ts';
 import { loftSection } from './loft.ts';
 import { rootsInside } from './roots-inside.ts';
 import { fillRow, SUM } from './section-rows.ts';
+import type { WaterPlane } from './water-plane.ts';
 
 /** Gauss–Legendre's rule of five points on 0 to 1 (exact to the ninth power): places and weights. */
 const PLACES = [0.046910077030668, 0.230765344947158, 0.5, 0.769234655052842, 0.953089922969332] as const;

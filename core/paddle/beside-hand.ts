@@ -1,6 +1,6 @@
-import type { Attitude } from '../float/afloat.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { Hull } from '../hull/hull.ts';
+import type { Attitude } from '../hydrostatics/afloat.ts';
 
 /** Height of the water plane over a place in plan, metres, boat frame: z = draft − x·tan(trim) − y·tan(heel). */
 export function waterZAt({ draft, trim, heel }: Attitude, { x, y }: Pick<BoatPoint, 'x' | 'y'>): number {

@@ -1,9 +1,9 @@
 import type { BodyEstimate } from '../body/body.ts';
-import type { Seat } from '../fit/seat-schema.ts';
-import { topHandOver } from '../stance/arms.ts';
-import { leaning } from '../stance/leaning.ts';
-import { STROKE_POSTURE } from '../stance/neutral-posture.ts';
-import type { Phase, Stance } from '../stance/stance.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import { topHandOver } from '../posture/arms.ts';
+import { leaning } from '../posture/leaning.ts';
+import { STROKE_POSTURE } from '../posture/neutral-posture.ts';
+import type { Phase, Stance } from '../posture/stance.ts';
 import type { Radians } from '../units/angle.ts';
 import { USUAL_LEAN } from './usual-drive.ts';
 

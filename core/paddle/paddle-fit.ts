@@ -1,6 +1,6 @@
 import type { BodyEstimate } from '../body/body.ts';
-import type { Seat } from '../fit/seat-schema.ts';
-import type { Phase, Stance } from '../stance/stance.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import type { Phase, Stance } from '../posture/stance.ts';
 import { type Radians, toRadians } from '../units/angle.ts';
 import { type LengthChanges, lengthChanges } from './length-changes.ts';
 import { type HeadLevel, type MidDrive, midDrive, nearestLevel, usualTopHand } from './mid-drive.ts';

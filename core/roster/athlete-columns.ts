@@ -1,5 +1,5 @@
 import { MEASURING } from '../body/measuring.ts';
-import { TAPE_MEASURES, type TapeMeasure } from '../fit/athlete-schema.ts';
+import { TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
 import { MASS_UNITS, type MassUnit } from '../units/mass-text.ts';
 

@@ -1,4 +1,4 @@
-import { type Athlete, athleteSchema, TAPE_MEASURES } from '../fit/athlete-schema.ts';
+import { type Athlete, athleteSchema, TAPE_MEASURES } from '../document/athlete-schema.ts';
 import type { AthleteField } from './athlete-columns.ts';
 import type { Values } from './row-values.ts';
 

@@ -1,4 +1,4 @@
-import type { Athlete } from '../fit/athlete-schema.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
 import { type AthleteColumn, type AthleteField, type ReadHeading, readHeadings } from './athlete-columns.ts';
 import { athleteOfRow, isSame } from './athlete-of-row.ts';
 import type { CellProblem } from './read-athlete-cell.ts';

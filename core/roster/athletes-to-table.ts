@@ -1,4 +1,4 @@
-import type { Athlete } from '../fit/athlete-schema.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
 import { LENGTH_UNITS } from '../units/length-text.ts';
 import { ATHLETE_COLUMNS, type AthleteColumn, type AthleteField, headingOf } from './athlete-columns.ts';
 

@@ -1,5 +1,5 @@
-import { athleteSchema, tapeReading } from '../fit/athlete-schema.ts';
-import { isoDate, label } from '../fit/measure-schema.ts';
+import { athleteSchema, tapeReading } from '../document/athlete-schema.ts';
+import { isoDate, label } from '../document/measure-schema.ts';
 import { type LengthUnit, parseLength } from '../units/length-text.ts';
 import { type MassUnit, parseMass } from '../units/mass-text.ts';
 import type { MeasureProblem, ParsedMeasure } from '../units/measure-text.ts';

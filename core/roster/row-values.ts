@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../fit/athlete-schema.ts';
+import type { TapeMeasure } from '../document/athlete-schema.ts';
 import type { AthleteColumn, AthleteField } from './athlete-columns.ts';
 import { type CellProblem, type ReadCell, readAthleteCell } from './read-athlete-cell.ts';
 

@@ -1,4 +1,4 @@
-import { SIGMAS_95 } from '../findings/probability.ts';
+import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { norm, subtract } from '../frame/vec3.ts';
 import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';

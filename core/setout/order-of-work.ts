@@ -1,4 +1,4 @@
-import { findQuantity } from '../findings/quantities.ts';
+import { findQuantity } from '../evaluation/quantities.ts';
 import { markName } from './floorboard-template.ts';
 import { frontWedge } from './front-foot.ts';
 import type { HoleList } from './hole-list.ts';

@@ -1,10 +1,10 @@
 import type { BodyEstimate } from '../body/body.ts';
-import type { Athlete } from '../fit/athlete-schema.ts';
-import type { Boat } from '../fit/boat-schema.ts';
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report, SeatReport } from '../fit/report.ts';
-import type { Seat } from '../fit/seat-schema.ts';
-import { seatFrame } from '../fit/seat-state.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
+import type { Boat } from '../document/boat-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import type { Report, SeatReport } from '../evaluation/report.ts';
+import { seatFrame } from '../evaluation/seat-state.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { SetOutOptions } from './set-out-options.ts';

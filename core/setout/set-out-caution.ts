@@ -1,6 +1,6 @@
-import { findQuantity, type QuantityId } from '../findings/quantities.ts';
-import { floorHeightAt } from '../fit/floor-height.ts';
+import { findQuantity, type QuantityId } from '../evaluation/quantities.ts';
 import { boardHalfWidthAt } from '../parts/board.ts';
+import { floorHeightAt } from '../parts/floor-height.ts';
 import { PART_LIMITS } from '../parts/limits.ts';
 import type { PartName } from '../parts/part.ts';
 import { toDegrees } from '../units/angle.ts';

@@ -1,5 +1,5 @@
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Report } from '../evaluation/report.ts';
 import type { Side } from '../frame/mirror.ts';
 import { type AngleRow, anglesOf, type HeightRow, heightsOf } from './heights-and-angles.ts';
 import { type HoleList, padHoles, restHoles } from './hole-list.ts';

@@ -4,7 +4,7 @@ import { halfBreadth, keelHeight, sectionAt, sheerHeight } from '../hull/section
 import { boardHalfWidthAt, boardStations, boardTopAt } from '../parts/board.ts';
 import type { Part } from '../parts/part.ts';
 import { sectionOfPart } from '../parts/part-section.ts';
-import type { FigurePoint } from '../stance/stance.ts';
+import type { FigurePoint } from '../posture/stance.ts';
 import { toFloor } from './block-frame.ts';
 import { convexRing } from './convex-ring.ts';
 import { footPrint } from './foot-print.ts';

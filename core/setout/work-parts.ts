@@ -1,4 +1,4 @@
-import { partsOfSeat } from '../fit/parts-of.ts';
+import { partsOfSeat } from '../evaluation/parts-of.ts';
 import type { Part } from '../parts/part.ts';
 import type { SeatParts } from '../parts/seat-parts.ts';
 import type { BlockFrame } from './block-frame.ts';

@@ -1,6 +1,6 @@
-import type { FittingCoordinate } from '../fit/coordinates.ts';
-import { coordinateOf } from '../fit/fitting-coordinate.ts';
-import type { Seat } from '../fit/seat-schema.ts';
+import type { FittingCoordinate } from '../document/coordinates.ts';
+import { coordinateOf } from '../document/fitting-coordinate.ts';
+import type { Seat } from '../document/seat-schema.ts';
 import { type Side, sideSign } from '../frame/mirror.ts';
 
 /** Smallest change worth telling an athlete: a tape and a bevel read no finer. Metres and degrees. */

@@ -1,12 +1,12 @@
+import type { Fit } from '../document/fit-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import type { Report } from '../evaluation/report.ts';
+import { seatFrame } from '../evaluation/seat-state.ts';
 import type { FigureBody } from '../figure/figure-solids.ts';
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
-import type { Seat } from '../fit/seat-schema.ts';
-import { seatFrame } from '../fit/seat-state.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
 import { along, type Vec3 } from '../frame/vec3.ts';
 import type { Board } from '../parts/board.ts';
-import { FIGURE_POINTS, type FigurePoint } from '../stance/stance.ts';
+import { FIGURE_POINTS, type FigurePoint } from '../posture/stance.ts';
 
 /** What the picture of one paddler is drawn from. Boat frame, metres and radians; degrees where a seat has them. */
 export interface ShowScene {

@@ -1,9 +1,9 @@
-import { type Finding, SEVERITIES } from '../findings/finding.ts';
-import type { QuantityId } from '../findings/quantities.ts';
-import { athleteSentence } from '../findings/sentences.ts';
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import { type Finding, SEVERITIES } from '../evaluation/finding.ts';
+import type { QuantityId } from '../evaluation/quantities.ts';
+import type { Report } from '../evaluation/report.ts';
 import type { Side } from '../frame/mirror.ts';
+import { athleteSentence } from '../text/sentences.ts';
 import { type ToldChange, toldChanges, type WriteLength } from './change-words.ts';
 
 /** What an athlete is told of, the most telling first; good news is picked in this order. */

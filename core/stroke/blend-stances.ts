@@ -1,5 +1,5 @@
 import { along } from '../frame/vec3.ts';
-import type { FigureMass, FigurePoint, Stance } from '../stance/stance.ts';
+import type { FigureMass, FigurePoint, Stance } from '../posture/stance.ts';
 
 /**
  * A figure a share of the way from one solved stance to another of the same seat: every point, mass and angle is on the

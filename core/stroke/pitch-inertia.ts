@@ -1,9 +1,9 @@
-import type { Attitude, PointMass } from '../float/afloat.ts';
-import { combinedMass } from '../float/combined-mass.ts';
-import { waterPlane } from '../float/water-plane.ts';
 import type { Hull } from '../hull/hull.ts';
 import { immersedSums } from '../hull/immersed-sums.ts';
 import { ROW, VALUES_PER_ROW } from '../hull/section-rows.ts';
+import type { Attitude, PointMass } from '../hydrostatics/afloat.ts';
+import { combinedMass } from '../hydrostatics/combined-mass.ts';
+import { waterPlane } from '../hydrostatics/water-plane.ts';
 
 /**
  * Pitch inertia of masses about the athwartships axis through their common centre, kg·m²: Σ m·(x² + z²). `spread` adds

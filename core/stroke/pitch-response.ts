@@ -1,8 +1,8 @@
-import type { Afloat, PointMass } from '../float/afloat.ts';
+import { ADDED_INERTIA_DOUBT, DAMPING_RATIOS, type Range } from '../document/stroke-defaults.ts';
 import type { Hull } from '../hull/hull.ts';
+import type { Afloat, PointMass } from '../hydrostatics/afloat.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { addedPitchInertia, rigidPitchInertia, shellPitchInertia } from './pitch-inertia.ts';
-import { ADDED_INERTIA_DOUBT, DAMPING_RATIOS, type Range } from './stroke-defaults.ts';
 
 /** How a boat answers pitching at the stroke's rate: an estimate, to its order of magnitude. */
 export interface PitchResponse {

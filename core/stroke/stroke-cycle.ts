@@ -1,11 +1,11 @@
-import { type BoatState, floatCrew } from '../fit/boat-state.ts';
-import { bladeForceOf } from '../fit/drive-quantities.ts';
-import { driveForceOf, type SeatState } from '../fit/seat-state.ts';
-import type { FloatResult } from '../float/afloat.ts';
-import type { Phase, Stance } from '../stance/stance.ts';
+import { PEAK_OVER_MEAN } from '../document/stroke-defaults.ts';
+import { type BoatState, floatCrew } from '../evaluation/boat-state.ts';
+import { bladeForceOf } from '../evaluation/drive-quantities.ts';
+import { driveForceOf, type SeatState } from '../evaluation/seat-state.ts';
+import type { FloatResult } from '../hydrostatics/afloat.ts';
+import type { Phase, Stance } from '../posture/stance.ts';
 import { driveLoads } from '../support/drive-loads.ts';
 import type { Contact } from '../support/support.ts';
-import { PEAK_OVER_MEAN } from './stroke-defaults.ts';
 import { STROKE_LEGS, strokeFigure } from './stroke-figure.ts';
 
 /** One paddler at one instant of the stroke. Metres and newtons, boat frame. */

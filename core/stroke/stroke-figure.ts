@@ -1,6 +1,6 @@
-import type { SeatInput, SeatState } from '../fit/seat-state.ts';
-import { solveStance } from '../stance/solve-stance.ts';
-import type { Phase, Stance } from '../stance/stance.ts';
+import type { SeatInput, SeatState } from '../evaluation/seat-state.ts';
+import { solveStance } from '../posture/solve-stance.ts';
+import type { Phase, Stance } from '../posture/stance.ts';
 import { toDegrees } from '../units/angle.ts';
 import { blendStances } from './blend-stances.ts';
 

@@ -1,7 +1,7 @@
-import { type BoatState, boatState } from '../fit/boat-state.ts';
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
-import { seatFrame } from '../fit/seat-state.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import { type BoatState, boatState } from '../evaluation/boat-state.ts';
+import type { Report } from '../evaluation/report.ts';
+import { seatFrame } from '../evaluation/seat-state.ts';
 import { supportLoads } from '../support/support-loads.ts';
 import { heldShares } from '../support/support-triangle.ts';
 import { GRAVITY } from '../units/gravity.ts';

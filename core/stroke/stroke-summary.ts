@@ -1,5 +1,5 @@
+import type { Range } from '../document/stroke-defaults.ts';
 import type { StrokeRow } from './stroke-cycle.ts';
-import type { Range } from './stroke-defaults.ts';
 
 /** How far a figure goes during the stroke: least, most, and between them. Its own unit. */
 export interface Swing extends Range {

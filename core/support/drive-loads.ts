@@ -1,4 +1,4 @@
-import type { Stance } from '../stance/stance.ts';
+import type { Stance } from '../posture/stance.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { contactsOf, type DriveLoads } from './support.ts';
 import { loadsOf } from './support-loads.ts';

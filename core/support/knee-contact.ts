@@ -1,4 +1,4 @@
-import type { KneePad } from '../fit/seat-schema.ts';
+import type { KneePad } from '../document/seat-schema.ts';
 
 /** How far skin and what lies under it give over the kneecap, metres (estimate). */
 const FLESH_GIVE = 0.003;

@@ -1,6 +1,6 @@
-import type { Seat } from '../fit/seat-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
 import { norm, subtract } from '../frame/vec3.ts';
-import type { Stance } from '../stance/stance.ts';
+import type { Stance } from '../posture/stance.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { kneeContactArea } from './knee-contact.ts';
 import { type Contact, contactsOf, type Support } from './support.ts';

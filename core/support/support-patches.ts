@@ -1,6 +1,6 @@
-import type { Seat } from '../fit/seat-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
 import { norm, subtract } from '../frame/vec3.ts';
-import type { Stance } from '../stance/stance.ts';
+import type { Stance } from '../posture/stance.ts';
 import { kneeContactRadius } from './knee-contact.ts';
 import { CONTACTS, type Contact, contactsOf } from './support.ts';
 import type { InPlan } from './support-triangle.ts';

@@ -1,5 +1,5 @@
 import type { BoatPoint } from '../frame/vec3.ts';
-import type { Stance } from '../stance/stance.ts';
+import type { Stance } from '../posture/stance.ts';
 
 /** The three contacts, in the order of the support triangle. */
 export const CONTACTS = ['knee', 'rearFoot', 'frontFoot'] as const;

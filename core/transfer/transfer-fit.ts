@@ -1,8 +1,8 @@
 import { shiftSeats } from '../crew/shift-seat.ts';
-import type { Boat } from '../fit/boat-schema.ts';
-import type { Evaluator } from '../fit/evaluator.ts';
-import type { Fit } from '../fit/fit-schema.ts';
-import type { Report } from '../fit/report.ts';
+import type { Boat } from '../document/boat-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Evaluator } from '../evaluation/evaluator.ts';
+import type { Report } from '../evaluation/report.ts';
 
 /** The same stance in another hull, before and after the least shift that keeps the trim. */
 export interface Transferred {

@@ -1,6 +1,6 @@
-import type { Quantity, Unit } from '../findings/finding.ts';
-import { type QuantityId, quantityDefinition } from '../findings/quantities.ts';
-import type { Report } from '../fit/report.ts';
+import type { Quantity, Unit } from '../evaluation/finding.ts';
+import { type QuantityId, quantityDefinition } from '../evaluation/quantities.ts';
+import type { Report } from '../evaluation/report.ts';
 import { type Desire, desiresOf } from './desires.ts';
 import type { Trial } from './observation.ts';
 

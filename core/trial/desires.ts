@@ -1,4 +1,4 @@
-import type { QuantityId } from '../findings/quantities.ts';
+import type { QuantityId } from '../evaluation/quantities.ts';
 import type { BoatSign, BodyPlace, Observation } from './observation.ts';
 
 const deg = (angle: number) => (angle * Math.PI) / 180;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { isoDate, note } from '../fit/measure-schema.ts';
+import { isoDate, note } from '../document/measure-schema.ts';
 import { speaksOfPain } from './pain-words.ts';
 
 /** Where on the body something was felt. */

@@ -1,17 +1,17 @@
-import type { SideEffect } from '../findings/finding.ts';
-import { sideEffectsOf } from '../findings/side-effects.ts';
-import { COORDINATES, type FittingCoordinate } from '../fit/coordinates.ts';
-import type { Evaluator } from '../fit/evaluator.ts';
-import type { Fit } from '../fit/fit-schema.ts';
+import { COORDINATES, type FittingCoordinate } from '../document/coordinates.ts';
+import type { Fit } from '../document/fit-schema.ts';
 import {
   coordinateOf,
   endsOf,
   freeCoordinates,
   holePitch,
   withCoordinate,
-} from '../fit/fitting-coordinate.ts';
-import type { Report } from '../fit/report.ts';
-import { excessTrouble, placeable } from '../proposal/objective.ts';
+} from '../document/fitting-coordinate.ts';
+import type { Evaluator } from '../evaluation/evaluator.ts';
+import type { SideEffect } from '../evaluation/finding.ts';
+import type { Report } from '../evaluation/report.ts';
+import { sideEffectsOf } from '../evaluation/side-effects.ts';
+import { excessTrouble, placeable } from '../optimise/objective.ts';
 import { type Answer, answersOf } from './answers.ts';
 import { desiresOf } from './desires.ts';
 import type { Trial } from './observation.ts';

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'react';
 import type { RevisionSummary } from '../../app/contract/records.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import type { PlainKey } from '../language/messages.ts';
 import type { FetchedRevision } from './fetched-revision.ts';
 import type { FitTrials } from './use-fit-trials.ts';

@@ -1,9 +1,9 @@
-import type { SideEffect, Suggestion } from '../../core/findings/finding.ts';
-import { quantityName } from '../../core/findings/sentences.ts';
-import { COORDINATES, type FittingCoordinate, isAngle } from '../../core/fit/coordinates.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { withCoordinate } from '../../core/fit/fitting-coordinate.ts';
-import type { Seat } from '../../core/fit/seat-schema.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../core/document/coordinates.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { withCoordinate } from '../../core/document/fitting-coordinate.ts';
+import type { Seat } from '../../core/document/seat-schema.ts';
+import type { SideEffect, Suggestion } from '../../core/evaluation/finding.ts';
+import { quantityName } from '../../core/text/sentences.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
 import { inSentence } from './quantity-text.ts';

@@ -1,4 +1,4 @@
-import type { Athlete } from '../../core/fit/athlete-schema.ts';
+import type { Athlete } from '../../core/document/athlete-schema.ts';
 import { type BodyDifference, bodyDifference } from '../../core/growth/body-difference.ts';
 import { likelyGrown } from '../../core/growth/likely-grown.ts';
 import { type GrowthDue, measureAgain } from '../../core/growth/measure-again.ts';

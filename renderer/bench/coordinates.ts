@@ -1,4 +1,4 @@
-import { COORDINATES, type FittingCoordinate } from '../../core/fit/coordinates.ts';
+import { COORDINATES, type FittingCoordinate } from '../../core/document/coordinates.ts';
 import { say } from '../language/messages.ts';
 
 /** A coordinate's name with its fitting's: "Knee pad: aft of the mark". */

@@ -1,4 +1,4 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import { say } from '../language/messages.ts';
 
 /** Name of whoever kneels in a seat. */

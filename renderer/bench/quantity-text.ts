@@ -1,6 +1,6 @@
-import type { Quantity } from '../../core/findings/finding.ts';
-import { isYesOrNo } from '../../core/findings/sentences.ts';
-import { signedText } from '../../core/findings/signed-text.ts';
+import type { Quantity } from '../../core/evaluation/finding.ts';
+import { isYesOrNo } from '../../core/text/sentences.ts';
+import { signedText } from '../../core/text/signed-text.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
 

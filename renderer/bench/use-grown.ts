@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Athlete } from '../../core/fit/athlete-schema.ts';
+import type { Athlete } from '../../core/document/athlete-schema.ts';
 import type { BodyDifference } from '../../core/growth/body-difference.ts';
 import type { GrowthDue } from '../../core/growth/measure-again.ts';
 import { useCall } from '../client/use-call.ts';

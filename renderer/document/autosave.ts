@@ -1,4 +1,4 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 
 /** What became of one attempt to keep a draft. */
 export type KeepOutcome =

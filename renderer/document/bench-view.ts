@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Finding, Severity } from '../../core/findings/finding.ts';
+import type { Finding, Severity } from '../../core/evaluation/finding.ts';
 
 /** Where one finding stands in the margin, for the leader line from it to its part of the drawing. */
 export interface NotePlace {

@@ -1,4 +1,4 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 
 /** One step of the hand: what it was called, and the fit as it stood before it. */
 interface Step {

@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Evaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Report } from '../../core/fit/report.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Evaluator } from '../../core/evaluation/evaluator.ts';
+import type { Report } from '../../core/evaluation/report.ts';
 import { createAutosave, type Keep, type KeepingState } from './autosave.ts';
 import { createEditHistory } from './edit-history.ts';
 

@@ -1,5 +1,5 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Report } from '../../core/fit/report.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Report } from '../../core/evaluation/report.ts';
 import type { FitDocument, LiveListener } from './fit-document.ts';
 
 /** Texts are told a change at once, and then at most this often, milliseconds: nobody reads numbers faster. */

@@ -1,8 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Suggestion } from '../../core/findings/finding.ts';
-import type { FittingCoordinate } from '../../core/fit/coordinates.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Derivative } from '../../core/proposal/sensitivity.ts';
+import type { FittingCoordinate } from '../../core/document/coordinates.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Suggestion } from '../../core/evaluation/finding.ts';
+import type { Derivative } from '../../core/optimise/sensitivity.ts';
 import type { JobRunner } from '../jobs/job-runner.ts';
 import type { SlowAnswer } from '../jobs/slow-answers-of.ts';
 import type { FitDocument } from './fit-document.ts';

@@ -2,8 +2,8 @@ import { useCallback, useEffect, useState } from 'react';
 import type { ExportInput } from '../../app/contract/paper-export.ts';
 import type { OpenedFit, RevisionSummary } from '../../app/contract/records.ts';
 import type { CallError } from '../../app/contract/result.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { revisionMark } from '../../core/fit/revision-mark.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { revisionMark } from '../../core/document/revision-mark.ts';
 import { call } from '../client/client.ts';
 import { draftsAnswered } from './keep-draft.ts';
 

@@ -1,4 +1,4 @@
-import { createEvaluator } from '../../core/fit/evaluator.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import type { Job, JobAnswer, JobQuestion } from './job.ts';
 import { JOB_TABLE } from './job-table.ts';
 

@@ -1,8 +1,8 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Report } from '../../core/fit/report.ts';
-import type { Tightening } from '../../core/proposal/best-measurement.ts';
-import { type MeasuringGoal, measurementsFor } from '../../core/proposal/measurements.ts';
-import { type Photographed, photographsFor } from '../../core/proposal/photographs.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Report } from '../../core/evaluation/report.ts';
+import type { Tightening } from '../../core/optimise/best-measurement.ts';
+import { type MeasuringGoal, measurementsFor } from '../../core/optimise/measurements.ts';
+import { type Photographed, photographsFor } from '../../core/optimise/photographs.ts';
 import type { JobTools } from './job.ts';
 
 /** Which value is to be known better, and in which state. */

@@ -1,5 +1,5 @@
 import { compareOrders, permutations, type SeatingOrder } from '../../core/crew/compare-orders.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import type { JobTools } from './job.ts';
 
 /** One seating order judged, and how many of all are done. */

@@ -1,5 +1,5 @@
-import type { Athlete } from '../../core/fit/athlete-schema.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Athlete } from '../../core/document/athlete-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import { type GrowthChanges, growthChanges } from '../../core/growth/growth-changes.ts';
 import type { JobTools } from './job.ts';
 

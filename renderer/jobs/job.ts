@@ -1,4 +1,4 @@
-import type { Evaluator } from '../../core/fit/evaluator.ts';
+import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 
 /** What a job gets from the worker that runs it. */
 export interface JobTools<Progress> {

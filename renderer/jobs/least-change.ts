@@ -1,8 +1,8 @@
-import type { Evaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Report } from '../../core/fit/report.ts';
-import { type ProposedMove, propose } from '../../core/proposal/propose.ts';
-import { type Uncleared, whyUncleared } from '../../core/proposal/why-uncleared.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Evaluator } from '../../core/evaluation/evaluator.ts';
+import type { Report } from '../../core/evaluation/report.ts';
+import { type ProposedMove, propose } from '../../core/optimise/propose.ts';
+import { type Uncleared, whyUncleared } from '../../core/optimise/why-uncleared.ts';
 import type { JobTools } from './job.ts';
 
 /** A fit to propose for, and which seats may be moved; null for all of them. */

@@ -1,8 +1,8 @@
-import type { Finding, Suggestion } from '../../core/findings/finding.ts';
-import { suggestChange } from '../../core/findings/suggest-change.ts';
-import { FITTING_COORDINATES, type FittingCoordinate } from '../../core/fit/coordinates.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { type Derivative, derivativesTo } from '../../core/proposal/sensitivity.ts';
+import { FITTING_COORDINATES, type FittingCoordinate } from '../../core/document/coordinates.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Finding, Suggestion } from '../../core/evaluation/finding.ts';
+import { suggestChange } from '../../core/evaluation/suggest-change.ts';
+import { type Derivative, derivativesTo } from '../../core/optimise/sensitivity.ts';
 import type { JobTools } from './job.ts';
 
 /** A fit, and the seat in hand. */

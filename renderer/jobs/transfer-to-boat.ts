@@ -1,6 +1,6 @@
-import type { Boat } from '../../core/fit/boat-schema.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Report } from '../../core/fit/report.ts';
+import type { Boat } from '../../core/document/boat-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Report } from '../../core/evaluation/report.ts';
 import { type Transferred, transferFit } from '../../core/transfer/transfer-fit.ts';
 import type { JobTools } from './job.ts';
 

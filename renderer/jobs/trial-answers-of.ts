@@ -1,4 +1,4 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Trial } from '../../core/trial/observation.ts';
 import { rankChanges, type TrialAnswers } from '../../core/trial/rank-changes.ts';
 import type { JobTools } from './job.ts';

@@ -1,6 +1,6 @@
 import type { DisplayRecord } from '../../app/contract/display.ts';
-import type { Unit } from '../../core/findings/finding.ts';
-import { quantityDefinition } from '../../core/findings/quantities.ts';
+import type { Unit } from '../../core/evaluation/finding.ts';
+import { quantityDefinition } from '../../core/evaluation/quantities.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../../core/units/length-text.ts';
 import { MASS_UNITS } from '../../core/units/mass-text.ts';
 

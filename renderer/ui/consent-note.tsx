@@ -1,5 +1,5 @@
-import type { Athlete, Consent } from '../../core/fit/athlete-schema.ts';
-import { isMinor, missingConsents } from '../../core/fit/consent.ts';
+import type { Athlete, Consent } from '../../core/document/athlete-schema.ts';
+import { isMinor, missingConsents } from '../../core/document/consent.ts';
 import { useEverybody } from '../client/use-record.ts';
 import { today } from '../language/dates.ts';
 import { say } from '../language/messages.ts';

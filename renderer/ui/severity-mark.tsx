@@ -1,5 +1,5 @@
-import type { Severity } from '../../core/findings/finding.ts';
-import { SEVERITIES } from '../../core/findings/finding.ts';
+import type { Severity } from '../../core/evaluation/finding.ts';
+import { SEVERITIES } from '../../core/evaluation/finding.ts';
 
 /** Outlines in a box of 16: a tick, a broken ring, an open triangle, a filled square, a filled eight-cornered sign with a bar. */
 const MARKS: Readonly<Record<Severity, React.ReactNode>> = {

@@ -1,7 +1,7 @@
-import { type Athlete, athleteSchema } from '../../core/fit/athlete-schema.ts';
-import { type Boat, boatSchema } from '../../core/fit/boat-schema.ts';
-import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
-import { type StockPaddleDocument, stockPaddleSchema } from '../../core/fit/stock-paddle-schema.ts';
+import { type Athlete, athleteSchema } from '../../core/document/athlete-schema.ts';
+import { type Boat, boatSchema } from '../../core/document/boat-schema.ts';
+import { FIT_FORMAT, type Fit, fitSchema } from '../../core/document/fit-schema.ts';
+import { type StockPaddleDocument, stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 
 /** An invented athlete; a name may be given. */
 export function inventedAthlete(name = 'Žofie Łęcka', more: Partial<Athlete> = {}): Athlete {

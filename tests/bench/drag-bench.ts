@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { handlePlace } from '../e2e/hand.ts';
 import { startProgram } from '../e2e/harness.ts';

@@ -1,10 +1,10 @@
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import { boatState, floatCrew } from '../../core/fit/boat-state.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { withCoordinate } from '../../core/fit/fitting-coordinate.ts';
-import { seatFrame, solveSeat } from '../../core/fit/seat-state.ts';
-import { propose } from '../../core/proposal/propose.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { withCoordinate } from '../../core/document/fitting-coordinate.ts';
+import { boatState, floatCrew } from '../../core/evaluation/boat-state.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { seatFrame, solveSeat } from '../../core/evaluation/seat-state.ts';
+import { propose } from '../../core/optimise/propose.ts';
 import { CREWS, crewOf } from './made-up-crew.ts';
 import { bytesPerCall, collectorShare, growthExponent, sideBySide } from './measure.ts';
 import { type Fact, type Found, rowOf, type Times } from './row.ts';

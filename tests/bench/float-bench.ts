@@ -1,10 +1,10 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
-import { floatAtRest } from '../../core/float/float-at-rest.ts';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import type { Hull } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
-import type { WaterPlane } from '../../core/hull/immersed-sums.ts';
 import { sectionAt } from '../../core/hull/section-at.ts';
+import type { WaterPlane } from '../../core/hull/water-plane.ts';
+import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { sampleHull } from '../reference/hydro-sample-hulls.ts';
 import { loftedSections, solidGeometry, solidOf, solidUnder } from '../reference/hydro-solid.ts';
 import { bytesPerCall, growthExponent, ratioOf, sideBySide } from './measure.ts';

@@ -1,4 +1,4 @@
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 
 /** The crews that are measured: seats aboard and what they are called. */

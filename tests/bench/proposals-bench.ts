@@ -1,8 +1,8 @@
-import { createEvaluator, type Evaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { seriousCount } from '../../core/proposal/objective.ts';
-import { propose } from '../../core/proposal/propose.ts';
-import { type WhyUncleared, whyUncleared } from '../../core/proposal/why-uncleared.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { createEvaluator, type Evaluator } from '../../core/evaluation/evaluator.ts';
+import { seriousCount } from '../../core/optimise/objective.ts';
+import { propose } from '../../core/optimise/propose.ts';
+import { type WhyUncleared, whyUncleared } from '../../core/optimise/why-uncleared.ts';
 import { SAMPLE_HULLS } from '../reference/hydro-sample-hulls.ts';
 import { boatOf, crewFit, MARK_AT_MIDDLE, randomAthletes, reasonFor } from '../reference/proposal-random.ts';
 

@@ -1,6 +1,6 @@
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import { freeCoordinates } from '../../core/fit/fitting-coordinate.ts';
-import { type Search, searchMoves } from '../../core/proposal/search.ts';
+import { freeCoordinates } from '../../core/document/fitting-coordinate.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { type Search, searchMoves } from '../../core/optimise/search.ts';
 import { costByLibrary } from '../reference/proposal-by-library.ts';
 import { firstFit, randomAthletes, sampleBoat } from '../reference/proposal-random.ts';
 import { ratioOf, sideBySide } from './measure.ts';

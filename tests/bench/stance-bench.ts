@@ -1,10 +1,10 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import { minimise } from '../../core/stance/minimise.ts';
-import { NEUTRAL } from '../../core/stance/neutral-posture.ts';
-import { stanceObjective, stanceProblem } from '../../core/stance/objective.ts';
-import { solveStance } from '../../core/stance/solve-stance.ts';
-import { STANCE_UNKNOWNS } from '../../core/stance/stance.ts';
+import { minimise } from '../../core/posture/minimise.ts';
+import { NEUTRAL } from '../../core/posture/neutral-posture.ts';
+import { stanceObjective, stanceProblem } from '../../core/posture/objective.ts';
+import { solveStance } from '../../core/posture/solve-stance.ts';
+import { STANCE_UNKNOWNS } from '../../core/posture/stance.ts';
 import { exampleSeat } from '../core/example/example-fit.ts';
 import { bytesPerCall, ratioOf, sideBySide } from './measure.ts';
 import { type Fact, type Found, rowOf } from './row.ts';

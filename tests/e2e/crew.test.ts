@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import { FIT_FORMAT, type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
-import { firstSetting } from '../../core/proposal/first-setting.ts';
+import { FIT_FORMAT, type Fit, fitSchema } from '../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { firstSetting } from '../../core/optimise/first-setting.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';

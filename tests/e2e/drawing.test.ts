@@ -1,8 +1,8 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { findingTitle } from '../../core/findings/sentences.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { findingTitle } from '../../core/text/sentences.ts';
 import { formatFor } from '../../renderer/language/format.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { handlePlace, inOneBurst, nextFrame } from './hand.ts';

@@ -1,13 +1,13 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Boat, waterSchema } from '../../core/fit/boat-schema.ts';
-import { floatAtRest } from '../../core/float/float-at-rest.ts';
-import { waterDensity } from '../../core/float/water-density.ts';
-import { heightAboveWater } from '../../core/float/water-plane.ts';
+import { type Boat, waterSchema } from '../../core/document/boat-schema.ts';
 import { correctHull } from '../../core/hull/correct-hull.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { sheerHeight } from '../../core/hull/section-at.ts';
 import { shellCentre } from '../../core/hull/shell-centre.ts';
+import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
+import { waterDensity } from '../../core/hydrostatics/water-density.ts';
+import { heightAboveWater } from '../../core/hydrostatics/water-plane.ts';
 import { today } from '../../renderer/language/dates.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';

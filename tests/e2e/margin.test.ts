@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { findingTitle } from '../../core/findings/sentences.ts';
-import { evaluateFit } from '../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../core/evaluation/evaluator.ts';
+import { findingTitle } from '../../core/text/sentences.ts';
 import { quantityText } from '../../renderer/bench/quantity-text.ts';
 import { formatFor } from '../../renderer/language/format.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { propose } from '../../core/proposal/propose.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { propose } from '../../core/optimise/propose.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';

@@ -1,11 +1,11 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createEvaluator, evaluateFit } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { paddleOf } from '../../core/fit/paddle-quantities.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { createEvaluator, evaluateFit } from '../../core/evaluation/evaluator.ts';
+import { paddleOf } from '../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
+import { derivativesTo } from '../../core/optimise/sensitivity.ts';
 import { rankStock } from '../../core/paddle/rank-stock.ts';
-import { derivativesTo } from '../../core/proposal/sensitivity.ts';
 import { strokeCycle } from '../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../core/stroke/stroke-of-fit.ts';
 import { wantedPaddle } from '../../renderer/bench/tabs/paddle/stock-words.ts';

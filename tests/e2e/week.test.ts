@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { FIRST_TAPES, MEASURING } from '../../core/body/measuring.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Report } from '../../core/fit/report.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import type { Report } from '../../core/evaluation/report.ts';
 import { rankChanges } from '../../core/trial/rank-changes.ts';
 import { toldFirst } from '../../core/trial/told-first.ts';
 import { barriersInBothThemes } from './barriers.ts';

@@ -6,7 +6,7 @@ import { predictTapes } from '../../core/body/predict-tapes.ts';
 import { SEXES, type Sex, type StatedSex } from '../../core/body/sex.ts';
 import { surveyModels } from '../../core/body/survey-model.ts';
 import { TAPE_SD } from '../../core/body/tape-sd.ts';
-import type { TapeMeasure } from '../../core/fit/athlete-schema.ts';
+import type { TapeMeasure } from '../../core/document/athlete-schema.ts';
 import { regressionsOf } from './body-regressions.ts';
 import { type SurveyedPerson, surveyedPersons } from './body-survey-persons.ts';
 

@@ -5,7 +5,7 @@ import { ratioEstimate } from '../../core/body/ratio-estimate.ts';
 import { TABLE_THIGH } from '../../core/body/segment-table.ts';
 import { SEXES, type Sex } from '../../core/body/sex.ts';
 import { surveyRow } from '../../core/body/survey-table.ts';
-import { solveStance } from '../../core/stance/solve-stance.ts';
+import { solveStance } from '../../core/posture/solve-stance.ts';
 import { exampleSeat } from '../core/example/example-fit.ts';
 
 // Where is the hip joint centre above the survey's trochanterion? Four ways that do not feel for the trochanter, for the

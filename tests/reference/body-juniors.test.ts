@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { sittingShare } from '../../core/body/growth-proportion.ts';
 import { predictTapes } from '../../core/body/predict-tapes.ts';
 import { SEXES, type Sex } from '../../core/body/sex.ts';
-import type { TapeMeasure } from '../../core/fit/athlete-schema.ts';
+import type { TapeMeasure } from '../../core/document/athlete-schema.ts';
 
 // 116 children of 10 to 17 years, measured in the United States in 1975–77: Snyder, Schneider, Owings, Reynolds, Golomb, Schork
 // 1977, Anthropometry of infants, children, and youths to age 18 for product safety design, UM-HSRI-77-17, as its persons were released;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { squareRootOf } from '../../core/body/covariance-root.ts';
 import { PERSON_MEASURES } from '../../core/body/person-measures.ts';
 import { SEXES } from '../../core/body/sex.ts';
 import { SURVEY_REGRESSIONS } from '../../core/body/survey-regressions.ts';
 import { surveyRow } from '../../core/body/survey-table.ts';
-import { squareRootOf } from '../../core/fit/covariance-root.ts';
 import { regressionsOf } from './body-regressions.ts';
 import { surveyedPersons } from './body-survey-persons.ts';
 

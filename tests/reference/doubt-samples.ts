@@ -1,16 +1,16 @@
 import { BODY_LENGTHS, type BodyEstimate } from '../../core/body/body.ts';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import { boatState } from '../../core/fit/boat-state.ts';
-import { computeBoat } from '../../core/fit/computed-fit.ts';
-import { squareRootOf } from '../../core/fit/covariance-root.ts';
-import { BODY_MASS_SD_KG, STROKE_PITCH_SD_DEG } from '../../core/fit/doubt-sources.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import type { Seat } from '../../core/fit/seat-schema.ts';
-import { driveForceOf, seatFrame, solveSeat } from '../../core/fit/seat-state.ts';
-import { hullSpread } from '../../core/hull/hull-spread.ts';
+import { squareRootOf } from '../../core/body/covariance-root.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import type { Seat } from '../../core/document/seat-schema.ts';
+import { boatState } from '../../core/evaluation/boat-state.ts';
+import { computeBoat } from '../../core/evaluation/computed-fit.ts';
+import { BODY_MASS_SD_KG, STROKE_PITCH_SD_DEG } from '../../core/evaluation/doubt-sources.ts';
+import { hullSpread } from '../../core/evaluation/hull-spread.ts';
+import { driveForceOf, seatFrame, solveSeat } from '../../core/evaluation/seat-state.ts';
 import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
-import { STANCE_TERMS } from '../../core/stance/stance-terms.ts';
-import { PEAK_FORCE_SPREAD } from '../../core/stroke/blade-force.ts';
+import { STANCE_TERMS } from '../../core/posture/stance-terms.ts';
+import { PEAK_FORCE_SPREAD } from '../../core/support/blade-force.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 
 /** Seeded uniform numbers in (0, 1): mulberry32. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { cases } from '../cases.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
 import { boatOf, crewFit, randomAthletes } from './proposal-random.ts';

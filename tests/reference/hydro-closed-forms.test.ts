@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { floatAtRest } from '../../core/float/float-at-rest.ts';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
-import { rightingArm } from '../../core/float/righting-arm.ts';
+import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { rightingArm } from '../../core/hydrostatics/righting-arm.ts';
 import { toRadians } from '../../core/units/angle.ts';
 import {
   attitudeOfPlane,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { TAPE_SECTION_POINTS, TAPE_STATIONS } from '../../core/hull/hull-from-tape.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { draughtForm } from './hydro-shapes.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { toRadians } from '../../core/units/angle.ts';
 import { cosinePlaces, ellipsoid, wigley } from './hydro-shapes.ts';
 

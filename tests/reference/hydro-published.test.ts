@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { waterSchema } from '../../core/fit/boat-schema.ts';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
-import { seaWaterDensity, waterDensity } from '../../core/float/water-density.ts';
+import { waterSchema } from '../../core/document/boat-schema.ts';
 import type { SectionPoint } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { seaWaterDensity, waterDensity } from '../../core/hydrostatics/water-density.ts';
 
 describe('Series 60, C_B .60 (Todd, DTMB report 1712, table 3, secondary source)', () => {
   // Half-breadths as shares of each waterline's greatest, whose own half-breadth over B/2 is the last row;

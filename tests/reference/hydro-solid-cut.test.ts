@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import type { Manifold } from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import type { Hull } from '../../core/hull/hull.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { cases } from '../cases.ts';
 import { sampleHull } from './hydro-sample-hulls.ts';
 import { cosinePlaces, ellipsoid, wigley } from './hydro-shapes.ts';

@@ -2,8 +2,8 @@ import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import createModule from 'manifold-3d';
 import type { BoatPoint } from '../../core/frame/vec3.ts';
 import type { Hull } from '../../core/hull/hull.ts';
-import type { WaterPlane } from '../../core/hull/immersed-sums.ts';
 import { sectionAt } from '../../core/hull/section-at.ts';
+import type { WaterPlane } from '../../core/hull/water-plane.ts';
 
 /** Loads the solid-geometry library (WebAssembly) once for a file of tests. */
 export async function solidGeometry(): Promise<ManifoldToplevel> {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { boatSchema } from '../../core/fit/boat-schema.ts';
-import type { Afloat } from '../../core/float/afloat.ts';
-import { floatAtRest } from '../../core/float/float-at-rest.ts';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
+import { boatSchema } from '../../core/document/boat-schema.ts';
+import { hullSpread } from '../../core/evaluation/hull-spread.ts';
 import type { Hull, SectionPoint } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
-import { hullSpread } from '../../core/hull/hull-spread.ts';
+import type { Afloat } from '../../core/hydrostatics/afloat.ts';
+import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 
 /**
  * Offsets as they are ordinarily given: half-breadths at waterlines 5 cm apart, up to the sheer. The hulls are analytic,

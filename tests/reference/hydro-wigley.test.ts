@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { floatAtRest } from '../../core/float/float-at-rest.ts';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
 import type { Hull } from '../../core/hull/hull.ts';
+import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { draughtForm, wigley } from './hydro-shapes.ts';
 
 /** Sections of 121 points hold 1 − 2e-5 of the parabola's area; along x the parabola is integrated exactly. */

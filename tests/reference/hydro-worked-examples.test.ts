@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { combinedMass } from '../../core/float/combined-mass.ts';
-import { floatAtRest } from '../../core/float/float-at-rest.ts';
-import { immersedProperties } from '../../core/float/immersed-properties.ts';
-import { rightingArm } from '../../core/float/righting-arm.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
+import { combinedMass } from '../../core/hydrostatics/combined-mass.ts';
+import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { rightingArm } from '../../core/hydrostatics/righting-arm.ts';
 import { toRadians } from '../../core/units/angle.ts';
 import { box } from './hydro-shapes.ts';
 

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import { boatState } from '../../core/fit/boat-state.ts';
-import { computeBoat } from '../../core/fit/computed-fit.ts';
-import { COORDINATES, FITTING_COORDINATES } from '../../core/fit/coordinates.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
-import { coordinateOf, withCoordinate } from '../../core/fit/fitting-coordinate.ts';
-import { seatFrame, solveSeat } from '../../core/fit/seat-state.ts';
-import { derivativesTo } from '../../core/proposal/sensitivity.ts';
+import { COORDINATES, FITTING_COORDINATES } from '../../core/document/coordinates.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { coordinateOf, withCoordinate } from '../../core/document/fitting-coordinate.ts';
+import { boatState } from '../../core/evaluation/boat-state.ts';
+import { computeBoat } from '../../core/evaluation/computed-fit.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { seatFrame, solveSeat } from '../../core/evaluation/seat-state.ts';
+import { derivativesTo } from '../../core/optimise/sensitivity.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 
 /**

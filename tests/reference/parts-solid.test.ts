@@ -1,8 +1,8 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import { partsOfSeat } from '../../core/fit/parts-of.ts';
-import type { Seat } from '../../core/fit/seat-schema.ts';
+import type { Seat } from '../../core/document/seat-schema.ts';
+import { partsOfSeat } from '../../core/evaluation/parts-of.ts';
 import { along } from '../../core/frame/vec3.ts';
 import type { Hull } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';

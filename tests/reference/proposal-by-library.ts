@@ -1,8 +1,8 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { COORDINATES } from '../../core/fit/coordinates.ts';
-import { coordinateOf } from '../../core/fit/fitting-coordinate.ts';
-import { excessTrouble, placeable } from '../../core/proposal/objective.ts';
-import { costOf, pointAt, type Search } from '../../core/proposal/search.ts';
+import { COORDINATES } from '../../core/document/coordinates.ts';
+import { coordinateOf } from '../../core/document/fitting-coordinate.ts';
+import { excessTrouble, placeable } from '../../core/optimise/objective.ts';
+import { costOf, pointAt, type Search } from '../../core/optimise/search.ts';
 
 const MOVE_WEIGHT = 0.02;
 /** No coordinate goes farther from where it was, in scales: the search's own box. */

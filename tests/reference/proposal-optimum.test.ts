@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { FittingCoordinate } from '../../core/fit/coordinates.ts';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import { freeCoordinates, withCoordinate } from '../../core/fit/fitting-coordinate.ts';
-import { totalTrouble } from '../../core/proposal/objective.ts';
-import { propose } from '../../core/proposal/propose.ts';
-import { costOf, searchMoves } from '../../core/proposal/search.ts';
+import type { FittingCoordinate } from '../../core/document/coordinates.ts';
+import { freeCoordinates, withCoordinate } from '../../core/document/fitting-coordinate.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { totalTrouble } from '../../core/optimise/objective.ts';
+import { propose } from '../../core/optimise/propose.ts';
+import { costOf, searchMoves } from '../../core/optimise/search.ts';
 import { cases } from '../cases.ts';
 import { costByLibrary } from './proposal-by-library.ts';
 import { firstFit, randomAthletes, sampleBoat } from './proposal-random.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../core/fit/evaluator.ts';
-import { seriousCount } from '../../core/proposal/objective.ts';
-import { propose } from '../../core/proposal/propose.ts';
+import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { seriousCount } from '../../core/optimise/objective.ts';
+import { propose } from '../../core/optimise/propose.ts';
 import { cases } from '../cases.ts';
 import { boatOf, crewFit, MARK_AT_MIDDLE, randomAthletes, reasonFor } from './proposal-random.ts';
 

@@ -1,14 +1,14 @@
 import { join } from 'node:path';
 import { readDemo } from '../../app/demo/scenario.ts';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
-import type { Finding } from '../../core/findings/finding.ts';
-import { type Athlete, athleteSchema } from '../../core/fit/athlete-schema.ts';
-import { boardRoom } from '../../core/fit/board-room.ts';
-import type { Boat } from '../../core/fit/boat-schema.ts';
-import { type Fit, fitSchema } from '../../core/fit/fit-schema.ts';
+import { type Athlete, athleteSchema } from '../../core/document/athlete-schema.ts';
+import type { Boat } from '../../core/document/boat-schema.ts';
+import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
+import { boardRoom } from '../../core/evaluation/board-room.ts';
+import type { Finding } from '../../core/evaluation/finding.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
-import { firstSetting } from '../../core/proposal/first-setting.ts';
-import type { Proposal } from '../../core/proposal/propose.ts';
+import { firstSetting } from '../../core/optimise/first-setting.ts';
+import type { Proposal } from '../../core/optimise/propose.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
 
 /** The invented club's boats, each of one of the sample hulls. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Seat } from '../../core/fit/seat-schema.ts';
+import type { Seat } from '../../core/document/seat-schema.ts';
 import { inventedSetOut } from '../core/setout/invented-set-out.ts';
 
 /**

@@ -2,16 +2,16 @@ import fc from 'fast-check';
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../core/body/estimate-body.ts';
-import type { Seat } from '../../core/fit/seat-schema.ts';
-import { NEUTRAL } from '../../core/stance/neutral-posture.ts';
-import { stanceProblem } from '../../core/stance/objective.ts';
-import { solveStance } from '../../core/stance/solve-stance.ts';
-import { type Phase, STANCE_UNKNOWNS } from '../../core/stance/stance.ts';
-import { STANCE_TERMS } from '../../core/stance/stance-terms.ts';
+import type { Seat } from '../../core/document/seat-schema.ts';
+import { NEUTRAL } from '../../core/posture/neutral-posture.ts';
+import { stanceProblem } from '../../core/posture/objective.ts';
+import { solveStance } from '../../core/posture/solve-stance.ts';
+import { type Phase, STANCE_UNKNOWNS } from '../../core/posture/stance.ts';
+import { STANCE_TERMS } from '../../core/posture/stance-terms.ts';
 import { cases } from '../cases.ts';
 import { exampleSeat } from '../core/example/example-fit.ts';
-import { frame, plausible } from '../core/stance/plausible.ts';
-import { residualsAt } from '../core/stance/residuals-at.ts';
+import { frame, plausible } from '../core/posture/plausible.ts';
+import { residualsAt } from '../core/posture/residuals-at.ts';
 
 /** Two searches for one least cost may end this far apart in any angle. */
 const SAME_DEG = 0.01;

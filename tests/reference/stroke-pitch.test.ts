@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../core/fit/evaluator.ts';
-import type { Afloat, PointMass } from '../../core/float/afloat.ts';
-import { floatAtRest } from '../../core/float/float-at-rest.ts';
+import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import type { Hull } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
+import type { Afloat, PointMass } from '../../core/hydrostatics/afloat.ts';
+import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
 import { addedPitchInertia, rigidPitchInertia, shellPitchInertia } from '../../core/stroke/pitch-inertia.ts';
 import { amplification, pitchResponse } from '../../core/stroke/pitch-response.ts';
 import { exampleFit } from '../core/example/example-fit.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { QUANTITIES } from '../../core/findings/quantities.ts';
-import { athleteSchema } from '../../core/fit/athlete-schema.ts';
-import { evaluateFit } from '../../core/fit/evaluator.ts';
-import type { Fit } from '../../core/fit/fit-schema.ts';
+import { athleteSchema } from '../../core/document/athlete-schema.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../core/evaluation/evaluator.ts';
+import { QUANTITIES } from '../../core/evaluation/quantities.ts';
 import { cases } from '../cases.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { sampledSpreads } from './doubt-samples.ts';

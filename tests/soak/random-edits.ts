@@ -5,7 +5,7 @@ import { listRevisions, saveRevision } from '../../app/store/revisions.ts';
 import { athletes, boats, paddles } from '../../app/store/roster.ts';
 import type { Store } from '../../app/store/store.ts';
 import { listTrials, saveTrial } from '../../app/store/trials.ts';
-import { LIMITED_JOINTS } from '../../core/fit/athlete-schema.ts';
+import { LIMITED_JOINTS } from '../../core/document/athlete-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import {
   inventedAthlete,

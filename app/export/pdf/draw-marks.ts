@@ -1,6 +1,6 @@
 import { marksOfShapes, type PaperMark, type Placement } from '../../../core/setout/paper-marks.ts';
 import type { TemplateShape } from '../../../core/setout/template-drawing.ts';
-import { SHEET_INK } from '../sheet/sheet-inks.ts';
+import { SHEET_INK } from './sheet-inks.ts';
 import type { Ink, SheetPdf } from './sheet-pdf.ts';
 
 /** Draws a template's shapes where they are placed. */

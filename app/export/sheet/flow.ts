@@ -1,7 +1,7 @@
 import { SHEET_TYPE } from '../../../core/setout/sheet-inks.ts';
 import type { SheetBox } from '../../../core/setout/sheet-layout.ts';
+import { SHEET_INK } from '../pdf/sheet-inks.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
-import { SHEET_INK } from './sheet-inks.ts';
 
 /** A piece that is not broken: its height in a column of a width, and how it is drawn. */
 export interface Row {

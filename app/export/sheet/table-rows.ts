@@ -1,8 +1,8 @@
 import type { GridEntry, SheetColumn } from '../../../core/setout/sheet-block.ts';
 import { SHEET_TYPE } from '../../../core/setout/sheet-inks.ts';
+import { LINE_MM, SHEET_INK } from '../pdf/sheet-inks.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
 import type { Row } from './flow.ts';
-import { LINE_MM, SHEET_INK } from './sheet-inks.ts';
 
 const PAD_MM = 1.1;
 const GUTTER_MM = 2;

@@ -5,8 +5,8 @@ import { SHEET_MARGIN_MM, TITLE_BLOCK_MM } from '../../../core/setout/sheet-layo
 import type { SheetStamp } from '../../../core/setout/sheet-stamp.ts';
 import { titleCells } from '../../../core/setout/title-cells.ts';
 import { fittedText } from '../pdf/fitted-text.ts';
+import { SHEET_INK } from '../pdf/sheet-inks.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
-import { SHEET_INK } from './sheet-inks.ts';
 
 /** What stands in the title block of one sheet. */
 export interface TitleBlock {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { ProposedMove } from '../../../core/proposal/propose.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { ProposedMove } from '../../../core/optimise/propose.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal, Wanting } from '../../jobs/least-change.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { FITTING_COORDINATES } from '../../../core/fit/coordinates.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { FITTING_COORDINATES } from '../../../core/document/coordinates.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal } from '../../jobs/least-change.ts';

@@ -1,5 +1,5 @@
-import { findingTitle, quantityName } from '../../../core/findings/sentences.ts';
-import type { Uncleared } from '../../../core/proposal/why-uncleared.ts';
+import type { Uncleared } from '../../../core/optimise/why-uncleared.ts';
+import { findingTitle, quantityName } from '../../../core/text/sentences.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { changeText } from '../change-text.ts';

@@ -1,5 +1,5 @@
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import type { FoundProposal } from '../../jobs/least-change.ts';
 
 /** A fit with a proposal's moves made; what they do not touch stays the same object. */

@@ -1,7 +1,7 @@
 import type { Layer } from 'konva/lib/Layer.js';
 import { Shape } from 'konva/lib/Shape.js';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import type { BenchView } from '../../document/bench-view.ts';
 import type { FitDocument } from '../../document/fit-document.ts';

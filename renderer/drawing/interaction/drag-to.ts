@@ -1,5 +1,5 @@
-import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
-import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/document/coordinates.ts';
+import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { dot, norm, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import { toDegrees } from '../../../core/units/angle.ts';

@@ -1,7 +1,7 @@
-import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
 import { handlePlace, type SeatPlace, seatPlace } from '../view/handle-places.ts';

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitDocument } from '../../document/fit-document.ts';

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
 import { type StoreApi, useStore } from 'zustand';
-import { quantityName } from '../../../core/findings/sentences.ts';
-import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
-import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
+import { quantityName } from '../../../core/text/sentences.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitDocument } from '../../document/fit-document.ts';

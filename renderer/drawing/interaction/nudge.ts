@@ -1,5 +1,5 @@
-import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
-import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/document/coordinates.ts';
+import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
 import type { SeatPlace } from '../view/handle-places.ts';

@@ -1,7 +1,7 @@
-import type { Unit } from '../../../core/findings/finding.ts';
-import type { QuantityId } from '../../../core/findings/quantities.ts';
-import { type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
-import type { Derivative } from '../../../core/proposal/sensitivity.ts';
+import { type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import type { Unit } from '../../../core/evaluation/finding.ts';
+import type { QuantityId } from '../../../core/evaluation/quantities.ts';
+import type { Derivative } from '../../../core/optimise/sensitivity.ts';
 import { HANDLES, type HandleId } from '../view/handle.ts';
 
 /** The few outcomes that are told at a handle: what a coach moves that fitting for. */

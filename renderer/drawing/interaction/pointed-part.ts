@@ -1,4 +1,4 @@
-import type { Finding } from '../../../core/findings/finding.ts';
+import type { Finding } from '../../../core/evaluation/finding.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';

@@ -1,5 +1,5 @@
-import type { Finding, Severity } from '../../../core/findings/finding.ts';
-import type { QuantityId } from '../../../core/findings/quantities.ts';
+import type { Finding, Severity } from '../../../core/evaluation/finding.ts';
+import type { QuantityId } from '../../../core/evaluation/quantities.ts';
 import { CONTACTS, type Contact } from '../../../core/support/support.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
 import { say } from '../../language/messages.ts';

@@ -1,6 +1,6 @@
-import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
-import { withSeatCoordinate } from '../../../core/fit/fitting-coordinate.ts';
-import { seatFrame } from '../../../core/fit/seat-state.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/document/coordinates.ts';
+import { withSeatCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import { seatFrame } from '../../../core/evaluation/seat-state.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { HANDLES } from '../view/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../view/handle-places.ts';

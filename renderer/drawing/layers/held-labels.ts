@@ -1,5 +1,5 @@
-import { COORDINATES, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
-import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, type FittingCoordinate } from '../../../core/document/coordinates.ts';
+import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { coordinateWords, dimensionWords } from '../view/coordinate-words.ts';
 import { HANDLES } from '../view/handle.ts';

@@ -1,7 +1,7 @@
 import { permutations } from '../../../core/crew/compare-orders.ts';
-import type { Finding } from '../../../core/findings/finding.ts';
+import type { Finding } from '../../../core/evaluation/finding.ts';
 import { along, type Vec3 } from '../../../core/frame/vec3.ts';
-import type { Stance } from '../../../core/stance/stance.ts';
+import type { Stance } from '../../../core/posture/stance.ts';
 import type { NotePlace } from '../../document/bench-view.ts';
 import { handlePlace, seatPlace } from '../view/handle-places.ts';
 import { onto, type Scene, seatReport } from '../view/scene.ts';

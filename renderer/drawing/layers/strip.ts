@@ -1,5 +1,5 @@
-import type { FloatResult } from '../../../core/float/afloat.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
+import type { FloatResult } from '../../../core/hydrostatics/afloat.ts';
 import { say } from '../../language/messages.ts';
 import { crisp, DASH, type Pen } from '../view/pen.ts';
 import { afloatReady, type Part, type Scene } from '../view/scene.ts';

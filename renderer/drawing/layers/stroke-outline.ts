@@ -1,4 +1,4 @@
-import type { Report } from '../../../core/fit/report.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import { say } from '../../language/messages.ts';
 import { onto, type Part, type Picture, type Scene } from '../view/scene.ts';
 import type { StrokePictures } from '../view/stroke-pictures.ts';

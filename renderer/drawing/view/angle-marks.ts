@@ -1,6 +1,6 @@
-import type { QuantityId } from '../../../core/findings/quantities.ts';
+import type { QuantityId } from '../../../core/evaluation/quantities.ts';
 import { along, norm, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
-import type { Stance, StanceAngle } from '../../../core/stance/stance.ts';
+import type { Stance, StanceAngle } from '../../../core/posture/stance.ts';
 import { type AngleArc, angleArc, arcToward } from './angle-arc.ts';
 import type { ViewName } from './view-geometry.ts';
 

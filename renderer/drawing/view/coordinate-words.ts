@@ -1,4 +1,4 @@
-import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 

@@ -1,8 +1,8 @@
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { partsOfSeat } from '../../../core/fit/parts-of.ts';
-import type { Report } from '../../../core/fit/report.ts';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
-import { seatFrame } from '../../../core/fit/seat-state.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
+import { partsOfSeat } from '../../../core/evaluation/parts-of.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
+import { seatFrame } from '../../../core/evaluation/seat-state.ts';
 import { type SeatFrame, toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import type { SeatParts } from '../../../core/parts/seat-parts.ts';

@@ -1,6 +1,6 @@
-import type { QuantityId } from '../../../core/findings/quantities.ts';
-import type { FittingCoordinate } from '../../../core/fit/coordinates.ts';
-import type { Lockable } from '../../../core/fit/seat-schema.ts';
+import type { FittingCoordinate } from '../../../core/document/coordinates.ts';
+import type { Lockable } from '../../../core/document/seat-schema.ts';
+import type { QuantityId } from '../../../core/evaluation/quantities.ts';
 import type { ViewName } from './view-geometry.ts';
 
 /** What the hand can hold, in the order that Tab walks them. */

@@ -1,4 +1,3 @@
-import type { Attitude } from '../../../core/float/afloat.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import {
@@ -7,6 +6,7 @@ import {
   loftedSection,
   sectionAt,
 } from '../../../core/hull/section-at.ts';
+import type { Attitude } from '../../../core/hydrostatics/afloat.ts';
 
 /** Lines of a hull as the drawing needs them, boat frame, metres. All run from aft to fore. */
 export interface HullLines {

@@ -1,7 +1,7 @@
-import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { holePitch } from '../../../core/fit/fitting-coordinate.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { holePitch } from '../../../core/document/fitting-coordinate.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
 import { QUANTITY_OF } from './handle.ts';
 

@@ -1,7 +1,7 @@
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import { type Ball, figureSolids } from '../../../core/figure/figure-solids.ts';
 import { paddleShape } from '../../../core/figure/paddle-shape.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
 import { toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { seatPlace } from './handle-places.ts';

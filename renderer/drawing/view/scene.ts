@@ -1,9 +1,9 @@
+import type { FittingCoordinate } from '../../../core/document/coordinates.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Report, SeatReport } from '../../../core/evaluation/report.ts';
 import type { Solid } from '../../../core/figure/figure-solids.ts';
-import type { FittingCoordinate } from '../../../core/fit/coordinates.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report, SeatReport } from '../../../core/fit/report.ts';
-import type { Afloat } from '../../../core/float/afloat.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
+import type { Afloat } from '../../../core/hydrostatics/afloat.ts';
 import type { NotePlace, StrokeView } from '../../document/bench-view.ts';
 import type { Format } from '../../language/format.ts';
 import type { Grip } from './handle.ts';

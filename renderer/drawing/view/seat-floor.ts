@@ -1,4 +1,4 @@
-import { floorHeightAt } from '../../../core/fit/floor-height.ts';
+import { floorHeightAt } from '../../../core/parts/floor-height.ts';
 import type { Scene } from './scene.ts';
 
 /** Height of the floorboard at the mark of the seat that is looked at, metres, boat frame. */

@@ -1,4 +1,4 @@
-import type { Severity } from '../../../core/findings/finding.ts';
+import type { Severity } from '../../../core/evaluation/finding.ts';
 import type { Pen } from './pen.ts';
 
 /** Side of a severity's mark beside a value, pixels. */

@@ -1,8 +1,8 @@
-import { type BoatState, boatState } from '../../../core/fit/boat-state.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { type BoatState, boatState } from '../../../core/evaluation/boat-state.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
-import type { Phase } from '../../../core/stance/stance.ts';
+import type { Phase } from '../../../core/posture/stance.ts';
 import { strokeRow } from '../../../core/stroke/stroke-cycle.ts';
 import { reportAt, strokeOfFit } from '../../../core/stroke/stroke-of-fit.ts';
 import type { StrokeView } from '../../document/bench-view.ts';

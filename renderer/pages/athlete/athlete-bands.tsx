@@ -1,6 +1,6 @@
-import { BANDS } from '../../../core/findings/bands.ts';
-import { QUANTITIES, QUANTITY_IDS, quantityDefinition } from '../../../core/findings/quantities.ts';
-import { bandText, isYesOrNo, quantityName } from '../../../core/findings/sentences.ts';
+import { BANDS } from '../../../core/evaluation/bands.ts';
+import { QUANTITIES, QUANTITY_IDS, quantityDefinition } from '../../../core/evaluation/quantities.ts';
+import { bandText, isYesOrNo, quantityName } from '../../../core/text/sentences.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';

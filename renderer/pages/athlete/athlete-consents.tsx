@@ -1,5 +1,5 @@
-import { CONSENTS } from '../../../core/fit/athlete-schema.ts';
-import { isMinor } from '../../../core/fit/consent.ts';
+import { CONSENTS } from '../../../core/document/athlete-schema.ts';
+import { isMinor } from '../../../core/document/consent.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { Field } from '../../ui/form/field.tsx';

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import type { AthleteRecord, KneltFit } from '../../../app/contract/records.ts';
-import { quantityName } from '../../../core/findings/sentences.ts';
 import { type GrowthChanges, worsening } from '../../../core/growth/growth-changes.ts';
 import { measureAgain } from '../../../core/growth/measure-again.ts';
+import { quantityName } from '../../../core/text/sentences.ts';
 import { type ComparedBody, comparedBody } from '../../bench/compared-body.ts';
 import { inSentence } from '../../bench/quantity-text.ts';
 import { dueValues } from '../../bench/tabs/growth/difference-text.ts';

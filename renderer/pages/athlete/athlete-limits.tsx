@@ -1,4 +1,4 @@
-import { LIMITED_JOINTS } from '../../../core/fit/athlete-schema.ts';
+import { LIMITED_JOINTS } from '../../../core/document/athlete-schema.ts';
 import { say } from '../../language/messages.ts';
 import { Field } from '../../ui/form/field.tsx';
 import type { FormState } from '../../ui/form/use-form.ts';

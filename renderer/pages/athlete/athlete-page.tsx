@@ -1,5 +1,5 @@
-import { CONSENTS } from '../../../core/fit/athlete-schema.ts';
-import { missingConsents } from '../../../core/fit/consent.ts';
+import { CONSENTS } from '../../../core/document/athlete-schema.ts';
+import { missingConsents } from '../../../core/document/consent.ts';
 import { useAthlete } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';

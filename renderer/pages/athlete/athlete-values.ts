@@ -4,7 +4,7 @@ import {
   CONSENTS,
   type Consent,
   type TapeMeasure,
-} from '../../../core/fit/athlete-schema.ts';
+} from '../../../core/document/athlete-schema.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import type { FormRules } from '../../ui/form/form-rules.ts';

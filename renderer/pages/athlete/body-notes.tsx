@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
-import { bodyNoteSentence } from '../../../core/findings/sentences.ts';
+import { bodyNoteSentence } from '../../../core/text/sentences.ts';
 import { say } from '../../language/messages.ts';
 import { readForm } from '../../ui/form/form-rules.ts';
 import { ATHLETE_RULES, type AthleteValues } from './athlete-values.ts';

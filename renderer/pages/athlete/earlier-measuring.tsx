@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
-import { type Measuring, measuringSchema } from '../../../core/fit/measuring-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
+import { type Measuring, measuringSchema } from '../../../core/document/measuring-schema.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
-import type { Measuring } from '../../../core/fit/measuring-schema.ts';
+import type { Measuring } from '../../../core/document/measuring-schema.ts';
 import { latestChange } from '../../../core/growth/body-change.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';

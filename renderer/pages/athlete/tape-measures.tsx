@@ -1,6 +1,6 @@
 import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import { type UnusualTape, unusualTapes } from '../../../core/body/unusual-tapes.ts';
-import { TAPE_MEASURES, type TapeMeasure, tapeReading } from '../../../core/fit/athlete-schema.ts';
+import { TAPE_MEASURES, type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { CallError } from '../../../app/contract/result.ts';
-import type { Athlete } from '../../../core/fit/athlete-schema.ts';
+import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { ATHLETE_COLUMNS } from '../../../core/roster/athlete-columns.ts';
 import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
 import { call } from '../../client/client.ts';

@@ -1,7 +1,7 @@
 import type { AthleteRecord } from '../../../app/contract/records.ts';
-import { ageOn } from '../../../core/body/age.ts';
-import { CONSENTS } from '../../../core/fit/athlete-schema.ts';
-import { missingConsents } from '../../../core/fit/consent.ts';
+import { CONSENTS } from '../../../core/document/athlete-schema.ts';
+import { missingConsents } from '../../../core/document/consent.ts';
+import { ageOn } from '../../../core/units/age.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
-import { findingTitle } from '../../../core/findings/sentences.ts';
-import { FITTING_COORDINATES } from '../../../core/fit/coordinates.ts';
-import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
+import { FITTING_COORDINATES } from '../../../core/document/coordinates.ts';
+import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
+import { findingTitle } from '../../../core/text/sentences.ts';
 import { announce } from '../../announce/announce.ts';
 import { useDocument } from '../../bench/bench-context.tsx';
 import { coordinateText } from '../../bench/change-text.ts';

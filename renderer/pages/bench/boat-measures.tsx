@@ -1,4 +1,4 @@
-import { fitSchema } from '../../../core/fit/fit-schema.ts';
+import { fitSchema } from '../../../core/document/fit-schema.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';

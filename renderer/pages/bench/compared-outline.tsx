@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 
 /** Keeps a compared revision drawn as a dashed outline, also after edits, until comparing ends. */

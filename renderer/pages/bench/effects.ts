@@ -1,5 +1,5 @@
-import { type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
-import type { Derivative } from '../../../core/proposal/sensitivity.ts';
+import { type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import type { Derivative } from '../../../core/optimise/sensitivity.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';

@@ -1,5 +1,5 @@
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Lockable, Seat } from '../../../core/fit/seat-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Lockable, Seat } from '../../../core/document/seat-schema.ts';
 import { otherSide } from '../../../core/frame/mirror.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';

@@ -1,5 +1,5 @@
-import { padFromStock, padInStock, restFromStock, restInStock } from '../../../core/fit/from-stock.ts';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
+import { padFromStock, padInStock, restFromStock, restInStock } from '../../../core/document/from-stock.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
 import { useFit } from '../../bench/bench-context.tsx';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';

@@ -1,4 +1,4 @@
-import type { Lockable } from '../../../core/fit/seat-schema.ts';
+import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 

@@ -1,6 +1,6 @@
 import { useCallback } from 'react';
-import { type FittingCoordinate, isAngle } from '../../../core/fit/coordinates.ts';
-import { coordinateOf, withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { useDocument, useFit, useSlow } from '../../bench/bench-context.tsx';
 import { coordinateName } from '../../bench/coordinates.ts';
 import { useFormat } from '../../display/use-display.ts';

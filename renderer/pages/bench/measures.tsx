@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
-import { coordinatesOfFitting } from '../../../core/fit/coordinates.ts';
-import { LOCKABLE, type Lockable } from '../../../core/fit/seat-schema.ts';
+import { coordinatesOfFitting } from '../../../core/document/coordinates.ts';
+import { LOCKABLE, type Lockable } from '../../../core/document/seat-schema.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 import { BoatMeasures } from './boat-measures.tsx';

@@ -1,6 +1,6 @@
 import { useCallback, useState } from 'react';
 import type { OpenedFit, RevisionSummary } from '../../../app/contract/records.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { type Bench, BenchProvider, useFit } from '../../bench/bench-context.tsx';
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';

@@ -2,7 +2,7 @@ import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { z } from 'zod';
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { TrialAnswerTicks, useAnswerTicks } from '../../bench/tabs/trials/trial-answer-ticks.tsx';
 import { call } from '../../client/client.ts';

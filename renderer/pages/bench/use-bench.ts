@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Bench } from '../../bench/bench-context.tsx';
 import { createBenchView } from '../../document/bench-view.ts';
 import { createFitDocument } from '../../document/fit-document.ts';

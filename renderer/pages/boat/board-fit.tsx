@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { boardRoom } from '../../../core/fit/board-room.ts';
+import { boardRoom } from '../../../core/evaluation/board-room.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { PART_LIMITS } from '../../../core/parts/limits.ts';

@@ -1,7 +1,7 @@
 import type { FitSummary } from '../../../app/contract/records.ts';
-import { type ClassRule, classCheck } from '../../../core/findings/class-check.ts';
-import { CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from '../../../core/findings/class-limits.ts';
-import type { Boat } from '../../../core/fit/boat-schema.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
+import { type ClassRule, classCheck } from '../../../core/evaluation/class-check.ts';
+import { CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from '../../../core/evaluation/class-limits.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';

@@ -1,4 +1,10 @@
-import type { Boat, HullSource, OffsetsHull, TapeHull, UsualHull } from '../../../core/fit/boat-schema.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
+import type {
+  HullSource,
+  OffsetsHull,
+  TapeHull,
+  UsualHull,
+} from '../../../core/document/hull-kinds-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import {
   type PadEntry,

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
-import { type Boat, boatSchema } from '../../../core/fit/boat-schema.ts';
+import { type Boat, boatSchema } from '../../../core/document/boat-schema.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';

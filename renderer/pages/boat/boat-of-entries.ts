@@ -1,4 +1,5 @@
-import { type Boat, boatSchema, type HullSource, type TapeHull } from '../../../core/fit/boat-schema.ts';
+import { type Boat, boatSchema } from '../../../core/document/boat-schema.ts';
+import type { HullSource, TapeHull } from '../../../core/document/hull-kinds-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
 import { type BoatEntries, type StationEntry, tidyM } from './boat-entries.ts';

@@ -1,4 +1,4 @@
-import { railsSchema } from '../../../core/fit/boat-schema.ts';
+import { railsSchema } from '../../../core/document/boat-schema.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';

@@ -1,4 +1,4 @@
-import { stockPad, stockRest } from '../../../core/fit/stock-schema.ts';
+import { stockPad, stockRest } from '../../../core/document/stock-schema.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
-import type { Boat } from '../../../core/fit/boat-schema.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';

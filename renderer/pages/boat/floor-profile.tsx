@@ -1,4 +1,4 @@
-import { floorboardSchema } from '../../../core/fit/boat-schema.ts';
+import { floorboardSchema } from '../../../core/document/boat-schema.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';

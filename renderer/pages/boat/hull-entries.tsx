@@ -1,4 +1,5 @@
-import { boatSchema, tapeHull } from '../../../core/fit/boat-schema.ts';
+import { boatSchema } from '../../../core/document/boat-schema.ts';
+import { tapeHull } from '../../../core/document/hull-kinds-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';

@@ -1,5 +1,5 @@
-import type { Boat, Rails } from '../../../core/fit/boat-schema.ts';
-import type { StockPad, StockRest } from '../../../core/fit/stock-schema.ts';
+import type { Boat, Rails } from '../../../core/document/boat-schema.ts';
+import type { StockPad, StockRest } from '../../../core/document/stock-schema.ts';
 
 /** A thing whose figures are still being filled in: null where one is missing. */
 type Unfinished<T> = { readonly [K in keyof T]: T[K] extends number ? number | null : T[K] };

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
-import type { OffsetsHull } from '../../../core/fit/boat-schema.ts';
+import type { OffsetsHull } from '../../../core/document/hull-kinds-schema.ts';
 import { say } from '../../language/messages.ts';
 import { offsetsOfCsv } from './offsets-of-csv.ts';
 

@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import type { OffsetsHull } from '../../../core/fit/boat-schema.ts';
+import type { OffsetsHull } from '../../../core/document/hull-kinds-schema.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { say } from '../../language/messages.ts';
 

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { HullSource } from '../../../core/fit/boat-schema.ts';
+import type { HullSource } from '../../../core/document/hull-kinds-schema.ts';
 import type { Hull, SectionPoint, Station } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useFormat } from '../../display/use-display.ts';

@@ -1,4 +1,4 @@
-import { tapeStation } from '../../../core/fit/boat-schema.ts';
+import { tapeStation } from '../../../core/document/hull-kinds-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';

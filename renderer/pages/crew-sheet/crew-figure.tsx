@@ -1,6 +1,6 @@
 import { useId, useMemo } from 'react';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { pictureOf } from '../../drawing/view/picture.ts';

@@ -1,7 +1,11 @@
-import { COORDINATES, coordinatesOfFitting, type FittingCoordinate } from '../../../core/fit/coordinates.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { coordinateOf } from '../../../core/fit/fitting-coordinate.ts';
-import type { Lockable } from '../../../core/fit/seat-schema.ts';
+import {
+  COORDINATES,
+  coordinatesOfFitting,
+  type FittingCoordinate,
+} from '../../../core/document/coordinates.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
+import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { coordinateText } from '../../bench/change-text.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { useFormat } from '../../display/use-display.ts';

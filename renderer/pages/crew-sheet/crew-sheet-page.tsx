@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import { balanceSentence } from '../../../core/findings/balance-wording.ts';
-import { bandText, findingTitle } from '../../../core/findings/sentences.ts';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
+import { balanceSentence } from '../../../core/text/balance-wording.ts';
+import { bandText, findingTitle } from '../../../core/text/sentences.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { CrewBands, PLACES, POSTURES } from '../../bench/tabs/crew/crew-bands.tsx';
 import { CrewContributions } from '../../bench/tabs/crew/crew-contributions.tsx';

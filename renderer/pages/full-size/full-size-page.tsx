@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';

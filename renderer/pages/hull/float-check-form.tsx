@@ -1,11 +1,16 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
-import { type Boat, type FloatCheck, waterSchema } from '../../../core/fit/boat-schema.ts';
-import { withFloatCheck } from '../../../core/fit/earlier-checks.ts';
-import { type Calibrated, calibrateHull, type NotCalibrated } from '../../../core/float/calibrate-hull.ts';
-import { waterDensity } from '../../../core/float/water-density.ts';
+import { type Boat, waterSchema } from '../../../core/document/boat-schema.ts';
+import { withFloatCheck } from '../../../core/document/earlier-checks.ts';
+import type { FloatCheck } from '../../../core/document/hull-kinds-schema.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { shellCentre } from '../../../core/hull/shell-centre.ts';
+import {
+  type Calibrated,
+  calibrateHull,
+  type NotCalibrated,
+} from '../../../core/hydrostatics/calibrate-hull.ts';
+import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';

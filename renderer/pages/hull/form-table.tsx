@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
-import { waterSchema } from '../../../core/fit/boat-schema.ts';
-import { curvesOfForm } from '../../../core/float/curves-of-form.ts';
-import { waterDensity } from '../../../core/float/water-density.ts';
+import { waterSchema } from '../../../core/document/boat-schema.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
+import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
+import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 

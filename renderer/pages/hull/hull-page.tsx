@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Boat } from '../../../core/fit/boat-schema.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useBoat } from '../../client/use-record.ts';

@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
-import { type Boat, waterSchema } from '../../../core/fit/boat-schema.ts';
-import { gzCurve } from '../../../core/float/gz-curve.ts';
-import { waterDensity } from '../../../core/float/water-density.ts';
+import { type Boat, waterSchema } from '../../../core/document/boat-schema.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { shellCentre } from '../../../core/hull/shell-centre.ts';
+import { gzCurve } from '../../../core/hydrostatics/gz-curve.ts';
+import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
 import { toDegrees, toRadians } from '../../../core/units/angle.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';

@@ -1,4 +1,4 @@
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import type { BodySlip } from '../../../core/growth/body-change.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';

@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../../../core/fit/athlete-schema.ts';
+import type { TapeMeasure } from '../../../core/document/athlete-schema.ts';
 
 type Point = readonly [number, number];
 

@@ -1,4 +1,4 @@
-import type { TapeMeasure } from '../../../core/fit/athlete-schema.ts';
+import type { TapeMeasure } from '../../../core/document/athlete-schema.ts';
 import { FIGURES, type Figure, type Limb } from './measure-figures.ts';
 
 /** Size of the picture's own sheet. */

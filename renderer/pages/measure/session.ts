@@ -1,10 +1,10 @@
-import { ageOn } from '../../../core/body/age.ts';
 import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import { type RepeatedReading, repeatedReading } from '../../../core/body/repeated-reading.ts';
 import { type TapePerson, type TapePlace, tapePercentile } from '../../../core/body/tape-percentile.ts';
-import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../../../core/fit/athlete-schema.ts';
+import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../../../core/document/athlete-schema.ts';
 import { type BodySlip, bodySlips } from '../../../core/growth/body-change.ts';
 import { grownAthlete } from '../../../core/growth/grown-athlete.ts';
+import { ageOn } from '../../../core/units/age.ts';
 
 /** What a measuring session holds while it goes on. Metres, kilograms. */
 export interface Session {

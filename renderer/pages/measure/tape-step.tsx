@@ -1,7 +1,7 @@
 import { isJunior } from '../../../core/body/body-input.ts';
 import { MEASURING } from '../../../core/body/measuring.ts';
 import { MOST_READINGS, type RepeatedReading } from '../../../core/body/repeated-reading.ts';
-import { type TapeMeasure, tapeReading } from '../../../core/fit/athlete-schema.ts';
+import { type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';

@@ -1,10 +1,10 @@
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
-import { type Athlete, athleteSchema } from '../../../core/fit/athlete-schema.ts';
-import type { Boat } from '../../../core/fit/boat-schema.ts';
-import { forFit } from '../../../core/fit/consent.ts';
-import { FIT_FORMAT, type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
+import { type Athlete, athleteSchema } from '../../../core/document/athlete-schema.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
+import { forFit } from '../../../core/document/consent.ts';
+import { FIT_FORMAT, type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
-import { firstSetting } from '../../../core/proposal/first-setting.ts';
+import { firstSetting } from '../../../core/optimise/first-setting.ts';
 
 /** Who begins in one seat. */
 export interface Starter {

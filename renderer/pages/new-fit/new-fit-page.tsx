@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useStore } from 'zustand';
 import type { AthleteRecord, BoatRecord } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { FirstSetting, type ProposedStart } from '../../bench/proposal/first-setting.tsx';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';

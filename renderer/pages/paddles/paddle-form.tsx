@@ -1,4 +1,4 @@
-import type { StockPaddleDocument } from '../../../core/fit/stock-paddle-schema.ts';
+import type { StockPaddleDocument } from '../../../core/document/stock-paddle-schema.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';

@@ -1,4 +1,4 @@
-import { type StockPaddleDocument, stockPaddleSchema } from '../../../core/fit/stock-paddle-schema.ts';
+import { type StockPaddleDocument, stockPaddleSchema } from '../../../core/document/stock-paddle-schema.ts';
 import { say } from '../../language/messages.ts';
 import type { FormRules } from '../../ui/form/form-rules.ts';
 

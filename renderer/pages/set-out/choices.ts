@@ -1,4 +1,4 @@
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { PaperName } from '../../../core/setout/paper.ts';
 import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { TEMPLATE_IDS, type TemplateId } from '../../../core/setout/template-ids.ts';

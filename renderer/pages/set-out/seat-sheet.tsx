@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';

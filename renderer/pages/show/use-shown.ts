@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import type { SheetUnits } from '../../../core/setout/sheet-length.ts';

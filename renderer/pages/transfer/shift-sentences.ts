@@ -1,5 +1,5 @@
-import { notAfloatSentence } from '../../../core/findings/sentences.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
+import { notAfloatSentence } from '../../../core/text/sentences.ts';
 import type { TransferAnswer } from '../../jobs/transfer-to-boat.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { BoatRecord } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';

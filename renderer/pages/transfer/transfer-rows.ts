@@ -1,7 +1,7 @@
-import type { Severity } from '../../../core/findings/finding.ts';
-import { findQuantity, type QuantityId } from '../../../core/findings/quantities.ts';
-import { quantityName } from '../../../core/findings/sentences.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Severity } from '../../../core/evaluation/finding.ts';
+import { findQuantity, type QuantityId } from '../../../core/evaluation/quantities.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
+import { quantityName } from '../../../core/text/sentences.ts';
 import { quantityText } from '../../bench/quantity-text.ts';
 import type { Format } from '../../language/format.ts';
 

@@ -1,6 +1,6 @@
-import type { QuantityId } from '../../../core/findings/quantities.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { QuantityId } from '../../../core/evaluation/quantities.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { SeverityMark } from '../../ui/severity-mark.tsx';

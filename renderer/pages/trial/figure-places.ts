@@ -1,6 +1,6 @@
+import type { FigurePoint } from '../../../core/posture/stance.ts';
 import type { ViewPoint } from '../../../core/show/show-picture.ts';
 import type { ShowScene } from '../../../core/show/show-scene.ts';
-import type { FigurePoint } from '../../../core/stance/stance.ts';
 import type { BodyPlace } from '../../../core/trial/observation.ts';
 
 /** Where a place lies: a share of the way from one point of the figure to another, then moved in the side view, metres. */

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type ShowShape, showPicture, type ViewPoint } from '../../../core/show/show-picture.ts';
 import { type ShowScene, showScene } from '../../../core/show/show-scene.ts';

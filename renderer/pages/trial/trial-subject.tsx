@@ -1,5 +1,5 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';

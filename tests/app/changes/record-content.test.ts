@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { contentOfLeaves, leavesOfContent } from '../../../app/changes/record-content.ts';
 import { RECORD_KINDS } from '../../../app/changes/record-shapes.ts';
 import { RECORD_SCHEMAS } from '../../../app/store/record-rows.ts';
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
-import { boatSchema } from '../../../core/fit/boat-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../../core/document/boat-schema.ts';
 import { arbitraryObjectOf } from '../fuzz/arbitrary-of.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type ShownMass, takeHomeOf } from '../../../app/export/take-home-of-fit.ts';
 import { takeHomePdf } from '../../../app/export/take-home-pdf.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { PAPER_NAMES, PAPERS, type PaperName } from '../../../core/setout/paper.ts';
 import { SHOW_CAUTIONS, SHOW_WORDS } from '../../../core/show/show-words.ts';
-import { BARRED_WORDS } from '../../core/findings/barred-words.ts';
 import { inventedFit } from '../../core/setout/invented-set-out.ts';
+import { BARRED_WORDS } from '../../core/text/barred-words.ts';
 import { finished, inventedStamp } from './invented-stamp.ts';
 import { readPdf } from './read-pdf.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import type { z } from 'zod';
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
-import { boatSchema } from '../../../core/fit/boat-schema.ts';
-import { fitSchema } from '../../../core/fit/fit-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../../core/document/boat-schema.ts';
+import { fitSchema } from '../../../core/document/fit-schema.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 
 type Def = { readonly type: string } & Record<string, unknown>;

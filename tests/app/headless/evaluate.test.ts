@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { closeSync, mkdirSync, openSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 

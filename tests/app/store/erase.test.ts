@@ -10,7 +10,7 @@ import { listRevisions, openRevision, saveRevision } from '../../../app/store/re
 import { athletes } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
 import { listTrials, saveTrial } from '../../../app/store/trials.ts';
-import { type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
+import { type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
 import { trialSchema } from '../../../core/trial/observation.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';

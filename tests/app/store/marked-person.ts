@@ -7,7 +7,7 @@ import { listRevisions, saveRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats, paddles } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
 import { saveTrial } from '../../../app/store/trials.ts';
-import { type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
+import { type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
 import { trialSchema } from '../../../core/trial/observation.ts';
 import { inventedAthlete, inventedBoat, inventedFit, inventedPaddle, inventedPicture } from '../invented.ts';
 

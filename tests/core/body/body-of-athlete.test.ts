@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 
 const WRITTEN = {
   name: 'Invented Paddler',

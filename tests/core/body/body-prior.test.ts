@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { BODY_LENGTHS } from '../../../core/body/body.ts';
 import { BODY_VALUES, bodyPrior, lengthIndex, tapeIndex } from '../../../core/body/body-prior.ts';
-import { squareRootOf } from '../../../core/fit/covariance-root.ts';
+import { squareRootOf } from '../../../core/body/covariance-root.ts';
 
 const INPUT = { stature: 1.72, statureSd: 0.006, mass: 70, massSd: 0.7, ageYears: null, spread: 1 } as const;
 

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BODY_LENGTHS, BODY_SEGMENTS, type BodyEstimate, type BodyLength } from '../../../core/body/body.ts';
 import type { BodyInput, TapeValue } from '../../../core/body/body-input.ts';
+import { squareRootOf } from '../../../core/body/covariance-root.ts';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { SEGMENT_COUNT } from '../../../core/body/segment-table.ts';
 import { tapePercentile } from '../../../core/body/tape-percentile.ts';
-import { TAPE_MEASURES, type TapeMeasure } from '../../../core/fit/athlete-schema.ts';
-import { squareRootOf } from '../../../core/fit/covariance-root.ts';
+import { TAPE_MEASURES, type TapeMeasure } from '../../../core/document/athlete-schema.ts';
 
 const MAN = { stature: 1.8, mass: 80, sex: 'male' } as const;
 const codes = (body: BodyEstimate) => body.notes.map((note) => note.code);

@@ -3,7 +3,7 @@ import { bodyPrior, lengthIndex, tapeIndex } from '../../../core/body/body-prior
 import { conditioned, type Gaussian } from '../../../core/body/gaussian.ts';
 import { FIRST_TAPES, LENGTHS_THAT_MATTER, MEASURING } from '../../../core/body/measuring.ts';
 import { TAPE_SD } from '../../../core/body/tape-sd.ts';
-import { TAPE_MEASURES, type TapeMeasure } from '../../../core/fit/athlete-schema.ts';
+import { TAPE_MEASURES, type TapeMeasure } from '../../../core/document/athlete-schema.ts';
 
 const priorOf = (sex: 'female' | 'male' | 'unspecified') =>
   bodyPrior({ stature: 1.72, statureSd: 0.006, mass: 70, massSd: 0.7, ageYears: null, sex, spread: 1 });

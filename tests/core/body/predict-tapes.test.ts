@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { TAPE_MEASURES } from '../../../core/fit/athlete-schema.ts';
+import { TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { athleteSchema, predictTapes } from '../../../core/index.ts';
 
 const MAN = { stature: 1.8, mass: 80, sex: 'male' } as const;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { repeatedReading } from '../../../core/body/repeated-reading.ts';
 import { TAPE_SD } from '../../../core/body/tape-sd.ts';
-import { TAPE_MEASURES, tapeReading } from '../../../core/fit/athlete-schema.ts';
+import { TAPE_MEASURES, tapeReading } from '../../../core/document/athlete-schema.ts';
 
 const SEED = 20260312;
 

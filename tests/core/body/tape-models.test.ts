@@ -4,7 +4,7 @@ import { surveyPerson } from '../../../core/body/survey-person.ts';
 import { tapeModels } from '../../../core/body/tape-models.ts';
 import { TAPE_SD } from '../../../core/body/tape-sd.ts';
 import { covarianceOf, varianceOf } from '../../../core/body/uncertain.ts';
-import { TAPE_MEASURES } from '../../../core/fit/athlete-schema.ts';
+import { TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 
 const person = surveyPerson(
   { stature: 1.7562, statureSd: 0, mass: 85.52, massSd: 0, spread: 1, ageYears: null },

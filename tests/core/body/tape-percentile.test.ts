@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { surveyEstimate } from '../../../core/body/survey-estimate.ts';
 import { tapePercentile } from '../../../core/body/tape-percentile.ts';
-import { TAPE_MEASURES } from '../../../core/fit/athlete-schema.ts';
+import { TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 
 const MAN = { stature: 1.8, sex: 'male' } as const;
 

@@ -3,8 +3,8 @@ import { compareOrders, rankOrders } from '../../../core/crew/compare-orders.ts'
 import { contributions } from '../../../core/crew/contributions.ts';
 import { levelCrew } from '../../../core/crew/level-crew.ts';
 import { changeSide, reseat, swapSeats } from '../../../core/crew/swap-seats.ts';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { cases } from '../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
-import { boatState, massesAboard } from '../../../core/fit/boat-state.ts';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import { FIT_FORMAT, fitSchema } from '../../../core/fit/fit-schema.ts';
-import { seatFrame, solveSeat } from '../../../core/fit/seat-state.ts';
+import { FIT_FORMAT, fitSchema } from '../../../core/document/fit-schema.ts';
+import { boatState, massesAboard } from '../../../core/evaluation/boat-state.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { seatFrame, solveSeat } from '../../../core/evaluation/seat-state.ts';
 import { exampleAthlete, exampleSeat } from '../example/example-fit.ts';
 
 const L = 9;

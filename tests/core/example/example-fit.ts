@@ -1,7 +1,7 @@
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
-import { boatSchema } from '../../../core/fit/boat-schema.ts';
-import { type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../../core/document/boat-schema.ts';
+import { type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
 
 /** Beam at a share of half the length from midships, for a plain tapered test hull of no particular boat. */
 function tapeHull(lengthM: number, beamM: number, depthM: number) {

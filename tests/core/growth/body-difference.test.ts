@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Athlete, athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { type Athlete, athleteSchema } from '../../../core/document/athlete-schema.ts';
 import { athleteForFit, bodyDifference } from '../../../core/growth/body-difference.ts';
 
 const copy: Athlete = athleteSchema.parse({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import { grownAthlete } from '../../../core/growth/grown-athlete.ts';
 
 const athlete = athleteSchema.parse({

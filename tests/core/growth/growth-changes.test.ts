@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { growthChanges, worsening } from '../../../core/growth/growth-changes.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import { likelyGrown } from '../../../core/growth/likely-grown.ts';
 
 const athlete = athleteSchema.parse({

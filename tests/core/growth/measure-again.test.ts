@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { athleteSchema } from '../../../core/fit/athlete-schema.ts';
+import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import { measureAgain } from '../../../core/growth/measure-again.ts';
 
 const aged = (bornOn: string | undefined, measuredOn: string | undefined, sex = 'male') =>

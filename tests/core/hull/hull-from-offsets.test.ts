@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { immersedProperties } from '../../../core/float/immersed-properties.ts';
-import { checkOffsets, MOST_POINTS } from '../../../core/hull/check-offsets.ts';
+import { checkOffsets, MOST_POINTS } from '../../../core/document/check-offsets.ts';
 import type { SectionPoint, Station } from '../../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
+import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 
 const SEED = 41;
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { HullSource, TapeHull } from '../../../core/fit/boat-schema.ts';
-import { hullSchema } from '../../../core/fit/boat-schema.ts';
-import { immersedProperties } from '../../../core/float/immersed-properties.ts';
+import { hullSchema } from '../../../core/document/boat-schema.ts';
+import type { HullSource, TapeHull } from '../../../core/document/hull-kinds-schema.ts';
 import { hullFromTape } from '../../../core/hull/hull-from-tape.ts';
 import { halfBreadth, keelHeight, sheerHalfBreadth, sheerHeight } from '../../../core/hull/section-at.ts';
+import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { sampleHull } from '../../reference/hydro-sample-hulls.ts';
 
 const tape = (source: unknown) => hullSchema.parse(source) as Extract<HullSource, { kind: 'tape' }>;

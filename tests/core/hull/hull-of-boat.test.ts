@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { boatSchema } from '../../../core/fit/boat-schema.ts';
-import { floatAtRest } from '../../../core/float/float-at-rest.ts';
-import { immersedProperties } from '../../../core/float/immersed-properties.ts';
+import { boatSchema } from '../../../core/document/boat-schema.ts';
+import { hullSpread } from '../../../core/evaluation/hull-spread.ts';
 import { correctHull } from '../../../core/hull/correct-hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
-import { hullSpread } from '../../../core/hull/hull-spread.ts';
+import { floatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
+import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { sampleHull, sampleStations } from '../../reference/hydro-sample-hulls.ts';
 import { exampleBoat } from '../example/example-fit.ts';
 

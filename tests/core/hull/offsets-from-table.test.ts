@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { immersedProperties } from '../../../core/float/immersed-properties.ts';
 import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { readOffsetsHeader } from '../../../core/hull/offsets-header.ts';
+import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { sampleStations } from '../../reference/hydro-sample-hulls.ts';
 
 const SEED = 12;

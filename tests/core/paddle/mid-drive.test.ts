@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { BodyEstimate } from '../../../core/body/body.ts';
-import { boatState } from '../../../core/fit/boat-state.ts';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import { seatFrame } from '../../../core/fit/seat-state.ts';
+import { boatState } from '../../../core/evaluation/boat-state.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { seatFrame } from '../../../core/evaluation/seat-state.ts';
 import {
   HEAD_LEVELS,
   headLevels,
@@ -11,7 +11,7 @@ import {
   topHandSd,
 } from '../../../core/paddle/mid-drive.ts';
 import { paddleFit } from '../../../core/paddle/paddle-fit.ts';
-import type { Phase, Stance } from '../../../core/stance/stance.ts';
+import type { Phase, Stance } from '../../../core/posture/stance.ts';
 import { strokeRow } from '../../../core/stroke/stroke-cycle.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 

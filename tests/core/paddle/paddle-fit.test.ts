@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
-import { paddleOf } from '../../../core/fit/paddle-quantities.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { paddleOf } from '../../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { sheerZAt, waterZAt } from '../../../core/paddle/beside-hand.ts';
 import { mainReason } from '../../../core/paddle/length-changes.ts';

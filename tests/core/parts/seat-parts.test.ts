@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { partsOf } from '../../../core/fit/parts-of.ts';
+import { partsOf } from '../../../core/evaluation/parts-of.ts';
 import type { Part, PartName } from '../../../core/parts/part.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { TAPE_MEASURES } from '../../../core/fit/athlete-schema.ts';
+import { TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { ATHLETE_COLUMNS, headingOf, readHeadings } from '../../../core/roster/athlete-columns.ts';
 
 describe('the columns of a table of athletes', () => {

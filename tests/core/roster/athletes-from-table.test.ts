@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Athlete, athleteSchema, TAPE_MEASURES } from '../../../core/fit/athlete-schema.ts';
+import { type Athlete, athleteSchema, TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
 import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
 import { exampleAthlete } from '../example/example-fit.ts';

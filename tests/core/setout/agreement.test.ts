@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import type { MarkName } from '../../../core/setout/marks.ts';

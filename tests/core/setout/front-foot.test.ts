@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
 import { frontFootPlace, frontWedge } from '../../../core/setout/front-foot.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 import { areaOf } from './read-shapes.ts';

@@ -1,6 +1,6 @@
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
 import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';

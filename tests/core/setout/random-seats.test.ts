@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Seat } from '../../../core/fit/seat-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
 import { MARKS, type MarkName } from '../../../core/setout/marks.ts';
 import type { SeatSetOut } from '../../../core/setout/set-out.ts';
 import { sheetBlocks } from '../../../core/setout/sheet-blocks.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';

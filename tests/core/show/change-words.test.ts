@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { COORDINATES, FITTING_COORDINATES } from '../../../core/fit/coordinates.ts';
-import { coordinateOf, withSeatCoordinate } from '../../../core/fit/fitting-coordinate.ts';
+import { COORDINATES, FITTING_COORDINATES } from '../../../core/document/coordinates.ts';
+import { coordinateOf, withSeatCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { toldChanges } from '../../../core/show/change-words.ts';
 import { showLength } from '../../../core/show/show-length.ts';
 import { exampleSeat } from '../example/example-fit.ts';

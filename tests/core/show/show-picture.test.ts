@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type ShowShape, type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { blendScenes, type ShowScene, showScene } from '../../../core/show/show-scene.ts';

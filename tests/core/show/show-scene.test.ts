@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { FIGURE_POINTS } from '../../../core/posture/stance.ts';
 import { blendScenes, type ShowScene, showScene } from '../../../core/show/show-scene.ts';
-import { FIGURE_POINTS } from '../../../core/stance/stance.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const SEED = 20260509;

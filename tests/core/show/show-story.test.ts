@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { athleteSentence } from '../../../core/findings/sentences.ts';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { showLength } from '../../../core/show/show-length.ts';
 import { showStory } from '../../../core/show/show-story.ts';
+import { athleteSentence } from '../../../core/text/sentences.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
-import { BARRED_WORDS } from '../findings/barred-words.ts';
+import { BARRED_WORDS } from '../text/barred-words.ts';
 
 const evaluator = createEvaluator();
 const shown = (fit: Fit) => ({ fit, report: evaluator.evaluate(fit) });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { everyChangeSentence } from '../../../core/show/change-words.ts';
 import { SHOW_CAUTIONS, SHOW_WORDS } from '../../../core/show/show-words.ts';
-import { BARRED_WORDS } from '../findings/barred-words.ts';
+import { BARRED_WORDS } from '../text/barred-words.ts';
 
 const EVERYTHING = [...Object.values(SHOW_WORDS), ...SHOW_CAUTIONS, ...everyChangeSentence()];
 

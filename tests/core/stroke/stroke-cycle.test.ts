@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
-import { boatState } from '../../../core/fit/boat-state.ts';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
-import { seatFrame, solveSeat } from '../../../core/fit/seat-state.ts';
+import { PEAK_OVER_MEAN } from '../../../core/document/stroke-defaults.ts';
+import { boatState } from '../../../core/evaluation/boat-state.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { seatFrame, solveSeat } from '../../../core/evaluation/seat-state.ts';
 import { norm, subtract } from '../../../core/frame/vec3.ts';
-import type { Stance } from '../../../core/stance/stance.ts';
+import type { Stance } from '../../../core/posture/stance.ts';
 import { strokeCycle, strokeRow } from '../../../core/stroke/stroke-cycle.ts';
-import { PEAK_OVER_MEAN } from '../../../core/stroke/stroke-defaults.ts';
 import { strokeSummary } from '../../../core/stroke/stroke-summary.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { boatState } from '../../../core/fit/boat-state.ts';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import { boatState } from '../../../core/evaluation/boat-state.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { strokeRow } from '../../../core/stroke/stroke-cycle.ts';
 import { reportAt, strokeOfFit } from '../../../core/stroke/stroke-of-fit.ts';
 import { GRAVITY } from '../../../core/units/gravity.ts';

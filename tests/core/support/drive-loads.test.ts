@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
-import { solveStance } from '../../../core/stance/solve-stance.ts';
+import { solveStance } from '../../../core/posture/solve-stance.ts';
 import { driveLoads } from '../../../core/support/drive-loads.ts';
 import { supportLoads } from '../../../core/support/support-loads.ts';
 import { exampleSeat } from '../example/example-fit.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
-import { solveStance } from '../../../core/stance/solve-stance.ts';
-import type { Stance } from '../../../core/stance/stance.ts';
+import { solveStance } from '../../../core/posture/solve-stance.ts';
+import type { Stance } from '../../../core/posture/stance.ts';
 import { CONTACTS } from '../../../core/support/support.ts';
 import { supportLoads } from '../../../core/support/support-loads.ts';
 import { sharesOf, supportTriangle } from '../../../core/support/support-triangle.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Contact } from '../../../core/support/support.ts';
 import { cornersOf, supportPatches } from '../../../core/support/support-patches.ts';
 import {

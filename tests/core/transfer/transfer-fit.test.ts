@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { inNearestHoles, seatFromSingle, transferFit } from '../../../core/transfer/transfer-fit.ts';
 import { exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import { ANSWERED, answersOf } from '../../../core/trial/answers.ts';
 import {
   BOAT_SIGNS,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { QUANTITIES } from '../../../core/findings/quantities.ts';
+import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
 import { desiresOf } from '../../../core/trial/desires.ts';
 import {
   BOAT_SIGNS,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
-import { withCoordinate } from '../../../core/fit/fitting-coordinate.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import { type Trial, trialSchema } from '../../../core/trial/observation.ts';
 import { rankChanges } from '../../../core/trial/rank-changes.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';

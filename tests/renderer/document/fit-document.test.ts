@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { KeepOutcome } from '../../../renderer/document/autosave.ts';
 import { createFitDocument, NUDGE_BURST_MS, SETTLE_MS } from '../../../renderer/document/fit-document.ts';
 import { countingEvaluator, inventedFit, padAt } from './invented-fit.ts';

@@ -1,6 +1,6 @@
-import type { Evaluator } from '../../../core/fit/evaluator.ts';
-import { type Fit, fitSchema } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import { type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
+import type { Evaluator } from '../../../core/evaluation/evaluator.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 
 /** An invented fit with one seat, for tests of the document; nothing in it is computed. */
 export function inventedFit(): Fit {

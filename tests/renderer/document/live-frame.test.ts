@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { Fit } from '../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../core/fit/report.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Report } from '../../../core/evaluation/report.ts';
 import type { FitDocument, LiveListener } from '../../../renderer/document/fit-document.ts';
 import { onLiveFrame, TELL_EVERY_MS } from '../../../renderer/document/live-frame.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import { createEvaluator } from '../../../core/fit/evaluator.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { JobAnswer, JobQuestion } from '../../../renderer/jobs/job.ts';
 import { createJobRunner, type JobWorker } from '../../../renderer/jobs/job-runner.ts';
 import { JOB_TABLE } from '../../../renderer/jobs/job-table.ts';

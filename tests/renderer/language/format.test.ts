@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { QUANTITIES } from '../../../core/findings/quantities.ts';
+import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
 import { formatFor } from '../../../renderer/language/format.ts';
 
 const cm = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });

@@ -1,8 +1,8 @@
-import type { Finding } from '../../../../core/findings/finding.ts';
-import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
-import type { QuantityId } from '../../../../core/findings/quantities.ts';
-import { bandText, isYesOrNo, quantityName } from '../../../../core/findings/sentences.ts';
-import type { Report } from '../../../../core/fit/report.ts';
+import type { Finding } from '../../../../core/evaluation/finding.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
+import { bandText, isYesOrNo, quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';

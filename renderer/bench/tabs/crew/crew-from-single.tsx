@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { FitSummary } from '../../../../app/contract/records.ts';
-import { FITTING_COORDINATES } from '../../../../core/fit/coordinates.ts';
-import { coordinateOf } from '../../../../core/fit/fitting-coordinate.ts';
-import type { Seat } from '../../../../core/fit/seat-schema.ts';
+import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
+import { coordinateOf } from '../../../../core/document/fitting-coordinate.ts';
+import type { Seat } from '../../../../core/document/seat-schema.ts';
 import { seatFromSingle } from '../../../../core/transfer/transfer-fit.ts';
 import { announce } from '../../../announce/announce.ts';
 import { call } from '../../../client/client.ts';

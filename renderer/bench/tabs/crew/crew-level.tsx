@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { LEVEL_TARGET, type Levelled, levelCrew } from '../../../../core/crew/level-crew.ts';
 import type { SeatShift } from '../../../../core/crew/shift-seat.ts';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import type { Format } from '../../../language/format.ts';

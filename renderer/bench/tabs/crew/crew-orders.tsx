@@ -1,6 +1,6 @@
 import { rankOrders, type SeatingOrder } from '../../../../core/crew/compare-orders.ts';
 import { reseat } from '../../../../core/crew/swap-seats.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';

@@ -1,4 +1,4 @@
-import type { Finding } from '../../../../core/findings/finding.ts';
+import type { Finding } from '../../../../core/evaluation/finding.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { useSlow } from '../../bench-context.tsx';

@@ -1,5 +1,5 @@
-import type { Finding } from '../../../../core/findings/finding.ts';
-import { coachSentence, findingTitle } from '../../../../core/findings/sentences.ts';
+import type { Finding } from '../../../../core/evaluation/finding.ts';
+import { coachSentence, findingTitle } from '../../../../core/text/sentences.ts';
 import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 

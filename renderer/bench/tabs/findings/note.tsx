@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
-import type { Finding } from '../../../../core/findings/finding.ts';
-import { bandText } from '../../../../core/findings/sentences.ts';
+import type { Finding } from '../../../../core/evaluation/finding.ts';
+import { bandText } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { writeText } from '../../../document/write-text.ts';

@@ -1,6 +1,6 @@
 import { useRef } from 'react';
-import type { Finding } from '../../../../core/findings/finding.ts';
-import { notAfloatSentence } from '../../../../core/findings/sentences.ts';
+import type { Finding } from '../../../../core/evaluation/finding.ts';
+import { notAfloatSentence } from '../../../../core/text/sentences.ts';
 import { say } from '../../../language/messages.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useFit } from '../../bench-context.tsx';

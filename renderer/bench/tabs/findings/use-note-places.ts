@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Finding, Severity } from '../../../../core/findings/finding.ts';
+import type { Finding, Severity } from '../../../../core/evaluation/finding.ts';
 import type { NotePlace } from '../../../document/bench-view.ts';
 import { useBenchView } from '../../bench-context.tsx';
 

@@ -1,5 +1,5 @@
-import { quantityName } from '../../../../core/findings/sentences.ts';
-import type { Unknown } from '../../../../core/findings/unknowns.ts';
+import type { Unknown } from '../../../../core/evaluation/unknowns.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import { say } from '../../../language/messages.ts';
 import { useFit } from '../../bench-context.tsx';
 import { inSentence } from '../../quantity-text.ts';

@@ -1,5 +1,5 @@
-import type { SideEffect } from '../../../../core/findings/finding.ts';
-import { quantityName } from '../../../../core/findings/sentences.ts';
+import type { SideEffect } from '../../../../core/evaluation/finding.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';

@@ -1,8 +1,8 @@
-import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
-import type { QuantityId } from '../../../../core/findings/quantities.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../../core/fit/report.ts';
-import type { Paddle } from '../../../../core/fit/seat-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import type { Paddle } from '../../../../core/document/seat-schema.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
 import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';

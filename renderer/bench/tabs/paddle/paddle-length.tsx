@@ -1,6 +1,6 @@
-import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../../core/fit/report.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
 import { mainReason } from '../../../../core/paddle/length-changes.ts';
 import { topHandSd } from '../../../../core/paddle/mid-drive.ts';
 import type { LengthPart, PaddleFit } from '../../../../core/paddle/paddle-fit.ts';

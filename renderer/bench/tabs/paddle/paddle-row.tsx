@@ -1,4 +1,4 @@
-import type { Report } from '../../../../core/fit/report.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
 import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import { LiveText } from '../values/live-text.tsx';
 import type { PaddleReader } from './use-paddle.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { PaddleRecord } from '../../../../app/contract/records.ts';
-import type { QuantityId } from '../../../../core/findings/quantities.ts';
-import type { Paddle } from '../../../../core/fit/seat-schema.ts';
+import type { Paddle } from '../../../../core/document/seat-schema.ts';
+import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
 import { rankStock } from '../../../../core/paddle/rank-stock.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useCall } from '../../../client/use-call.ts';

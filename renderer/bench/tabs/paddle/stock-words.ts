@@ -1,4 +1,4 @@
-import type { Band } from '../../../../core/findings/finding.ts';
+import type { Band } from '../../../../core/evaluation/finding.ts';
 import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import type { RankedPaddle } from '../../../../core/paddle/rank-stock.ts';
 import type { Format } from '../../../language/format.ts';

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
-import { findQuantity, type QuantityId } from '../../../../core/findings/quantities.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
-import { paddleOf } from '../../../../core/fit/paddle-quantities.ts';
-import type { Report } from '../../../../core/fit/report.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { paddleOf } from '../../../../core/evaluation/paddle-quantities.ts';
+import { findQuantity, type QuantityId } from '../../../../core/evaluation/quantities.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
 import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
 import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import { useFit } from '../../bench-context.tsx';

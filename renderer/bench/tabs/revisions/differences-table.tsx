@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { RevisionSummary } from '../../../../app/contract/records.ts';
-import { evaluateFit } from '../../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../../../core/evaluation/evaluator.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { useFit } from '../../bench-context.tsx';

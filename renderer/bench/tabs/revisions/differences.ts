@@ -1,9 +1,9 @@
-import { quantityDefinition } from '../../../../core/findings/quantities.ts';
-import { quantityName } from '../../../../core/findings/sentences.ts';
-import { FITTING_COORDINATES } from '../../../../core/fit/coordinates.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
-import { coordinateOf } from '../../../../core/fit/fitting-coordinate.ts';
-import type { Report } from '../../../../core/fit/report.ts';
+import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { coordinateOf } from '../../../../core/document/fitting-coordinate.ts';
+import { quantityDefinition } from '../../../../core/evaluation/quantities.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { amountText } from '../../change-text.ts';

@@ -1,6 +1,6 @@
-import { massesAboard } from '../../../../core/fit/boat-state.ts';
+import { DEFAULT_RATE_PER_MIN } from '../../../../core/document/stroke-defaults.ts';
+import { massesAboard } from '../../../../core/evaluation/boat-state.ts';
 import { type PitchResponse, pitchResponse } from '../../../../core/stroke/pitch-response.ts';
-import { DEFAULT_RATE_PER_MIN } from '../../../../core/stroke/stroke-defaults.ts';
 import { strokeSummary } from '../../../../core/stroke/stroke-summary.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import type { Format } from '../../../language/format.ts';

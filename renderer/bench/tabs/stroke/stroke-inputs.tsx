@@ -1,8 +1,8 @@
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
-import type { Seat } from '../../../../core/fit/seat-schema.ts';
-import { STROKE_POSTURE } from '../../../../core/stance/neutral-posture.ts';
-import { usualDriveForce } from '../../../../core/stroke/blade-force.ts';
-import { DEFAULT_RATE_PER_MIN } from '../../../../core/stroke/stroke-defaults.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import type { Seat } from '../../../../core/document/seat-schema.ts';
+import { DEFAULT_RATE_PER_MIN } from '../../../../core/document/stroke-defaults.ts';
+import { STROKE_POSTURE } from '../../../../core/posture/neutral-posture.ts';
+import { usualDriveForce } from '../../../../core/support/blade-force.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { type MessageKey, say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { boatState } from '../../../../core/fit/boat-state.ts';
+import { boatState } from '../../../../core/evaluation/boat-state.ts';
 import { type StrokeCrew, type StrokeRow, strokeCycle } from '../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../core/stroke/stroke-of-fit.ts';
 import { useFit } from '../../bench-context.tsx';

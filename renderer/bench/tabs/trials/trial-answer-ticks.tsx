@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { RevisionAnswer, RevisionSummary } from '../../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../../app/contract/trials.ts';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { ANSWERED, answersOf } from '../../../../core/trial/answers.ts';
 import { dateText } from '../../../language/dates.ts';
 import { say } from '../../../language/messages.ts';

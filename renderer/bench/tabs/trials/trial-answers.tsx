@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { RevisionSummary } from '../../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../../app/contract/trials.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { ANSWERED, type Answer } from '../../../../core/trial/answers.ts';
 import { needsCaution, type Observation, type Trial } from '../../../../core/trial/observation.ts';
 import type { TrialAnswers } from '../../../../core/trial/rank-changes.ts';

@@ -1,4 +1,4 @@
-import { quantityName } from '../../../../core/findings/sentences.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import type { Answer } from '../../../../core/trial/answers.ts';
 import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';

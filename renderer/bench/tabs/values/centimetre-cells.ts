@@ -1,8 +1,8 @@
-import type { Quantity, Unit } from '../../../../core/findings/finding.ts';
-import { quantityDefinition } from '../../../../core/findings/quantities.ts';
-import { isYesOrNo } from '../../../../core/findings/sentences.ts';
-import { type FittingCoordinate, isAngle } from '../../../../core/fit/coordinates.ts';
-import type { Derivative } from '../../../../core/proposal/sensitivity.ts';
+import { type FittingCoordinate, isAngle } from '../../../../core/document/coordinates.ts';
+import type { Quantity, Unit } from '../../../../core/evaluation/finding.ts';
+import { quantityDefinition } from '../../../../core/evaluation/quantities.ts';
+import type { Derivative } from '../../../../core/optimise/sensitivity.ts';
+import { isYesOrNo } from '../../../../core/text/sentences.ts';
 import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
 import type { Format } from '../../../language/format.ts';
 

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import type { Quantity } from '../../../../core/findings/finding.ts';
-import { quantityName } from '../../../../core/findings/sentences.ts';
-import { COORDINATES, FITTING_COORDINATES, isAngle } from '../../../../core/fit/coordinates.ts';
-import { LOCKABLE } from '../../../../core/fit/seat-schema.ts';
-import type { Derivative } from '../../../../core/proposal/sensitivity.ts';
+import { COORDINATES, FITTING_COORDINATES, isAngle } from '../../../../core/document/coordinates.ts';
+import { LOCKABLE } from '../../../../core/document/seat-schema.ts';
+import type { Quantity } from '../../../../core/evaluation/finding.ts';
+import type { Derivative } from '../../../../core/optimise/sensitivity.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { useFit, useSlow } from '../../bench-context.tsx';

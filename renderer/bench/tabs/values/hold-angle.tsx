@@ -1,5 +1,5 @@
-import { quantityName } from '../../../../core/findings/sentences.ts';
-import { type Pins, pinsSchema } from '../../../../core/fit/seat-schema.ts';
+import { type Pins, pinsSchema } from '../../../../core/document/seat-schema.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import { toDegrees } from '../../../../core/units/angle.ts';
 import { say } from '../../../language/messages.ts';
 import { limitsOf } from '../../../ui/fields/limits-of.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { CallError } from '../../../../app/contract/result.ts';
-import type { Athlete } from '../../../../core/fit/athlete-schema.ts';
-import type { BandOverride } from '../../../../core/fit/band-override-schema.ts';
+import type { Athlete } from '../../../../core/document/athlete-schema.ts';
+import type { BandOverride } from '../../../../core/document/band-override-schema.ts';
 import { call } from '../../../client/client.ts';
 import { say } from '../../../language/messages.ts';
 import { ErrorMessage } from '../../../ui/error-message.tsx';

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../../core/fit/report.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { writeText } from '../../../document/write-text.ts';
 import { useDocument, useFit } from '../../bench-context.tsx';

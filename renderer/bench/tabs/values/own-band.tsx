@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import type { Finding } from '../../../../core/findings/finding.ts';
-import type { QuantityId } from '../../../../core/findings/quantities.ts';
-import { isYesOrNo, quantityName } from '../../../../core/findings/sentences.ts';
-import type { BandOverride } from '../../../../core/fit/band-override-schema.ts';
+import type { BandOverride } from '../../../../core/document/band-override-schema.ts';
+import type { Finding } from '../../../../core/evaluation/finding.ts';
+import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
+import { isYesOrNo, quantityName } from '../../../../core/text/sentences.ts';
 import { toDegrees } from '../../../../core/units/angle.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';

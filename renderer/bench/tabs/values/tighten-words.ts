@@ -1,4 +1,4 @@
-import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import type { TightenAnswer } from '../../../jobs/best-measurements.ts';
 import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';

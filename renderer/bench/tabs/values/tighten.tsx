@@ -1,4 +1,4 @@
-import { quantityName } from '../../../../core/findings/sentences.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';

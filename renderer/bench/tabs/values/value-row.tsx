@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
 
-import { SIGMAS_95 } from '../../../../core/findings/probability.ts';
-import { isQuantityId, quantityDefinition } from '../../../../core/findings/quantities.ts';
-import { bandText, quantityName } from '../../../../core/findings/sentences.ts';
-import type { Report } from '../../../../core/fit/report.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import { isQuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
+import { bandText, quantityName } from '../../../../core/text/sentences.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { say } from '../../../language/messages.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { balanceSentence } from '../../../../core/findings/balance-wording.ts';
-import type { Quantity } from '../../../../core/findings/finding.ts';
-import { quantityName } from '../../../../core/findings/sentences.ts';
+import type { Quantity } from '../../../../core/evaluation/finding.ts';
+import { balanceSentence } from '../../../../core/text/balance-wording.ts';
+import { quantityName } from '../../../../core/text/sentences.ts';
 import { say } from '../../../language/messages.ts';
 import { TextField } from '../../../ui/fields/text-field.tsx';
 import { useFit } from '../../bench-context.tsx';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
-import { propose } from '../../../../core/proposal/propose.ts';
-import type { Uncleared, WhyUncleared } from '../../../../core/proposal/why-uncleared.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import { propose } from '../../../../core/optimise/propose.ts';
+import type { Uncleared, WhyUncleared } from '../../../../core/optimise/why-uncleared.ts';
 import { isFewer, moveText, wantingText } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
 import { whyText } from '../../../../renderer/bench/proposal/why-text.ts';
 import { withMoves } from '../../../../renderer/bench/proposal/with-moves.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
-import { type Fit, fitSchema } from '../../../../core/fit/fit-schema.ts';
-import type { Report } from '../../../../core/fit/report.ts';
+import { type Fit, fitSchema } from '../../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import type { Report } from '../../../../core/evaluation/report.ts';
 import { type DragKeys, draggedTo, startDrag } from '../../../../renderer/drawing/interaction/drag.ts';
 import { GRIPS, type Grip, HANDLES, isTabStop } from '../../../../renderer/drawing/view/handle.ts';
 import { handlePlace, seatPlace } from '../../../../renderer/drawing/view/handle-places.ts';

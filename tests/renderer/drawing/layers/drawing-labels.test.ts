@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { captionsOf } from '../../../../renderer/drawing/layers/captions.ts';
 import { drawingLabels } from '../../../../renderer/drawing/layers/drawing-labels.ts';
 import { labelObstacles } from '../../../../renderer/drawing/layers/label-obstacles.ts';

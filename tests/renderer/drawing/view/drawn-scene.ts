@@ -1,5 +1,5 @@
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
 import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
 import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';

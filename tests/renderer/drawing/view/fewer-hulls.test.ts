@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { type Ball, figureSolids } from '../../../../core/figure/figure-solids.ts';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
 import { fewerHulls } from '../../../../renderer/drawing/view/fewer-hulls.ts';
 import { isInsideRing, roundHull } from '../../../../renderer/drawing/view/round-hull.ts';
 import { onto, type Scene } from '../../../../renderer/drawing/view/scene.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { figureSolids, JOINTS } from '../../../../core/figure/figure-solids.ts';
 import { paddleShape } from '../../../../core/figure/paddle-shape.ts';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
 import { norm, subtract } from '../../../../core/frame/vec3.ts';
 import { angleMarks } from '../../../../renderer/drawing/view/angle-marks.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';

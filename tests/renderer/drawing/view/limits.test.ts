@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../../core/fit/evaluator.ts';
-import type { Fit } from '../../../../core/fit/fit-schema.ts';
+import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../../../core/evaluation/evaluator.ts';
 import { dragLimits } from '../../../../renderer/drawing/view/limits.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 

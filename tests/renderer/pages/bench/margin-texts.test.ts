@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { FITTING_COORDINATES } from '../../../../core/fit/coordinates.ts';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
-import { withCoordinate } from '../../../../core/fit/fitting-coordinate.ts';
-import { derivativesTo } from '../../../../core/proposal/sensitivity.ts';
+import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
+import { withCoordinate } from '../../../../core/document/fitting-coordinate.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import { derivativesTo } from '../../../../core/optimise/sensitivity.ts';
 import { changeText, withChange } from '../../../../renderer/bench/change-text.ts';
 import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boatSchema } from '../../../../core/fit/boat-schema.ts';
+import { boatSchema } from '../../../../core/document/boat-schema.ts';
 import { entriesOf, spreadStations, withSeats } from '../../../../renderer/pages/boat/boat-entries.ts';
 import { boatOfEntries, hullOfEntries } from '../../../../renderer/pages/boat/boat-of-entries.ts';
 import { BLANK_PAD, BLANK_RAILS, BLANK_REST } from '../../../../renderer/pages/boat/kept-entries.ts';

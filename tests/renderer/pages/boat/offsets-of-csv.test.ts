@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { offsetsHull } from '../../../../core/fit/boat-schema.ts';
+import { offsetsHull } from '../../../../core/document/hull-kinds-schema.ts';
 import { offsetsOfCsv } from '../../../../renderer/pages/boat/offsets-of-csv.ts';
 
 /** A wedge-shaped hull of 3 stations, written with the given mark between cells and the given decimal mark. */

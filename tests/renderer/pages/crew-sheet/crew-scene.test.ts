@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { pictureOf } from '../../../../renderer/drawing/view/picture.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
 import { crewDrawing } from '../../../../renderer/pages/crew-sheet/crew-scene.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { FIRST_TAPES } from '../../../../core/body/measuring.ts';
 import { TAPE_SD } from '../../../../core/body/tape-sd.ts';
-import { athleteSchema } from '../../../../core/fit/athlete-schema.ts';
+import { athleteSchema } from '../../../../core/document/athlete-schema.ts';
 import {
   athleteAfter,
   beginSession,

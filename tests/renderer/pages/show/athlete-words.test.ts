@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SHOW } from '../../../../renderer/language/english/show.ts';
-import { BARRED_WORDS } from '../../../core/findings/barred-words.ts';
+import { BARRED_WORDS } from '../../../core/text/barred-words.ts';
 
 /** What the coach chooses before the athlete looks; it may name what is hidden. */
 const OF_THE_COACH = /^showing\./;

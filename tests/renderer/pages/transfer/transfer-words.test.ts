@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Boat } from '../../../../core/fit/boat-schema.ts';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
+import type { Boat } from '../../../../core/document/boat-schema.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { transferFit } from '../../../../core/transfer/transfer-fit.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
 import { shiftSentences } from '../../../../renderer/pages/transfer/shift-sentences.ts';

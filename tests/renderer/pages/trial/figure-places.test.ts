@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../../core/fit/evaluator.ts';
+import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { showScene } from '../../../../core/show/show-scene.ts';
 import { BODY_PLACES } from '../../../../core/trial/observation.ts';
 import { PLACES_AFT, PLACES_FORWARD, placeInView } from '../../../../renderer/pages/trial/figure-places.ts';

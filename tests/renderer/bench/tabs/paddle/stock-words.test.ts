@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../../../core/fit/evaluator.ts';
-import { fitSchema } from '../../../../../core/fit/fit-schema.ts';
-import { paddleOf } from '../../../../../core/fit/paddle-quantities.ts';
+import { fitSchema } from '../../../../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
+import { paddleOf } from '../../../../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../../../../core/hull/hull-of-boat.ts';
 import { rankStock } from '../../../../../core/paddle/rank-stock.ts';
 import { withPaddle } from '../../../../../renderer/bench/tabs/paddle/paddle-held.tsx';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
 import { strokeCycle } from '../../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../../core/stroke/stroke-of-fit.ts';
 import { pitchingOf } from '../../../../../renderer/bench/tabs/stroke/pitching.tsx';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../../../core/fit/evaluator.ts';
+import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
 import { strokeCycle } from '../../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../../core/stroke/stroke-of-fit.ts';
 import {

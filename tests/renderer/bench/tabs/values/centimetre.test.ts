@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { quantityName } from '../../../../../core/findings/sentences.ts';
-import { createEvaluator } from '../../../../../core/fit/evaluator.ts';
-import { derivativesTo } from '../../../../../core/proposal/sensitivity.ts';
+import { createEvaluator } from '../../../../../core/evaluation/evaluator.ts';
+import { derivativesTo } from '../../../../../core/optimise/sensitivity.ts';
+import { quantityName } from '../../../../../core/text/sentences.ts';
 import {
   cellText,
   hasSlope,

@@ -1,0 +1,103 @@
+import { z } from 'zod';
+import { floatCheck, hullCorrection, hullKinds } from './hull-kinds-schema.ts';
+import { hullProblems } from './hull-problems.ts';
+import { label, metres } from './measure-schema.ts';
+import { stockSchema } from './stock-schema.ts';
+
+/** Where a hull comes from. What its fields allow one by one must also make a hull together. */
+export const hullSchema = hullKinds.superRefine((hull, context) => {
+  for (const { path, message } of hullProblems(hull)) {
+    context.addIssue({ code: 'custom', path: [...path], message });
+  }
+});
+
+/** Water the boat floats in; density follows EOS-80 unless it was measured. */
+export const waterSchema = z.strictObject({
+  kind: z.enum(['fresh', 'brackish', 'salt']).default('fresh'),
+  temperatureC: z.number().min(-2).max(40).default(15),
+  densityKgM3: z.number().min(950).max(1100).optional(),
+});
+
+/** The floorboard that pads and rests are fixed to. */
+export const floorboardSchema = z.strictObject({
+  /** Height of the floorboard's top above the boat frame's origin. */
+  heightM: metres(0, 0.6),
+  /** Width, the same all along where no outline is given. */
+  widthM: metres(0.05, 1),
+  aftEndXM: metres(-15, 15),
+  foreEndXM: metres(-15, 15),
+  thicknessM: metres(0.002, 0.06).default(0.008),
+  /** Widths along the boat, where they differ; between them the sides run straight. */
+  outline: z
+    .array(z.strictObject({ xM: metres(-15, 15), widthM: metres(0, 1) }))
+    .min(2)
+    .max(40)
+    .optional(),
+  /** Heights of the top along the boat, where it is not level; left out, it is level at `heightM`. */
+  profile: z
+    .array(z.strictObject({ xM: metres(-15, 15), heightM: metres(0, 0.6) }))
+    .min(2)
+    .max(40)
+    .optional(),
+});
+
+/** A pair of rails that a fitting is fixed to. */
+export const railsSchema = z.strictObject({
+  fitting: z.enum(['kneePad', 'rearRest']),
+  /** From one line of holes to the other. */
+  apartM: metres(0.01, 0.8),
+  /** How far the rails' top stands above the floorboard. */
+  heightM: metres(0, 0.2),
+  /** Diameter of the holes. */
+  holeM: metres(0.002, 0.03),
+});
+
+/** Fixing hardware. A null pitch means clamps or screws that may go anywhere. */
+export const hardwareSchema = z.strictObject({
+  padHolePitchM: metres(0.001, 0.2).nullable().default(null),
+  restHolePitchM: metres(0.001, 0.2).nullable().default(null),
+  /** How far from its seat's datum the knee may be fixed, aft of it. */
+  padTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0, 0.4]),
+  /** The same for the rear foot rest. */
+  restTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0.2, 1.1]),
+  rails: z.array(railsSchema).max(4).optional(),
+});
+
+/** One boat: hull, floorboard, hardware and seats. */
+export const boatSchema = z.strictObject({
+  id: z.uuid().optional(),
+  name: label,
+  /** Racing class for dated limits, or none. */
+  boatClass: z.enum(['C1', 'C2', 'C4', 'none']).default('none'),
+  /** Hull with floorboard and fixed gear, without pads, rests and paddles. */
+  massKg: z.number().min(1).max(200).meta({ unit: 'kg' }),
+  /** Centre of the bare boat's mass; null lets the program estimate it from the hull's shell. */
+  centre: z
+    .strictObject({ xM: metres(-5, 5), zM: metres(0, 1) })
+    .nullable()
+    .default(null),
+  hull: hullSchema,
+  /** Thickness of the hull's side, for clearances to its inner face. */
+  skinM: metres(0, 0.05).default(0.004),
+  floatCheck: floatCheck.nullable().default(null),
+  correction: hullCorrection.nullable().default(null),
+  /** Float checks that later ones have replaced, with what each made of the hull, newest first. */
+  earlierFloatChecks: z
+    .array(z.strictObject({ check: floatCheck, correction: hullCorrection.nullable() }))
+    .max(50)
+    .optional(),
+  floorboard: floorboardSchema,
+  hardware: hardwareSchema.prefault({}),
+  /** Stations of the seats' datums, bow first. A single boat's datum is the centre mark. */
+  seats: z
+    .array(z.strictObject({ stationM: metres(-15, 15) }))
+    .min(1)
+    .max(4),
+  /** Pads and rests that are kept with it. */
+  stock: stockSchema.optional(),
+});
+
+/** A boat as written in a fit. Metres, kilograms; boat frame. */
+export type Boat = z.infer<typeof boatSchema>;
+export type Rails = z.infer<typeof railsSchema>;
+export type Water = z.infer<typeof waterSchema>;

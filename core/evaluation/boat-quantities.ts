@@ -1,0 +1,41 @@
+import type { BalanceDemand, FloatResult } from '../hydrostatics/afloat.ts';
+import type { Phase } from '../posture/stance.ts';
+import type { BoatState } from './boat-state.ts';
+import type { Quantity } from './finding.ts';
+import { QUANTITIES, type QuantityId } from './quantities.ts';
+
+/** Every quantity of the boat, without spreads; those of floating are left out where the boat does not float. SI. */
+export function boatQuantities(
+  state: BoatState,
+  afloat: Readonly<Record<Phase, FloatResult>>,
+  balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
+): Quantity[] {
+  const { ready, catch: atCatch } = afloat;
+  const values: Partial<Record<QuantityId, number | null>> = {
+    boatLength: state.hull.length,
+    boatMass: state.boat.massKg,
+    boardInsideHull: state.boardRoom.least,
+    trimCatch: atCatch.kind === 'afloat' ? atCatch.bowOverStern : null,
+  };
+  if (ready.kind === 'afloat') {
+    values.trimRest = ready.bowOverStern;
+    values.trimAngle = ready.trim;
+    values.draft = ready.draft;
+    values.freeboardBow = ready.freeboardBow;
+    values.freeboardStern = ready.freeboardStern;
+    values.leastFreeboard = ready.leastFreeboard.value;
+    values.transverseGm = ready.transverseGm;
+    values.massPerCentimetre = ready.massPerCentimetre;
+    values.totalMass = ready.massKg;
+  }
+  if (balance) {
+    values.offCentre = balance.offCentre;
+    values.steadyMoment = balance.steadyMoment;
+    values.leanMoment = balance.leanMoment;
+  }
+  return Object.entries(values).flatMap(([id, value]) =>
+    value === null || value === undefined
+      ? []
+      : [{ id, seat: null, value, sd: null, unit: QUANTITIES[id as QuantityId].unit }],
+  );
+}

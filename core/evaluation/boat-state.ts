@@ -1,0 +1,87 @@
+import type { Boat } from '../document/boat-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Hull } from '../hull/hull.ts';
+import { hullOfBoat } from '../hull/hull-of-boat.ts';
+import { shellCentre } from '../hull/shell-centre.ts';
+import type { Afloat, BalanceDemand, FloatResult, PointMass } from '../hydrostatics/afloat.ts';
+import { balanceDemand } from '../hydrostatics/balance-demand.ts';
+import { floatAtRest } from '../hydrostatics/float-at-rest.ts';
+import { waterDensity } from '../hydrostatics/water-density.ts';
+import type { Phase } from '../posture/stance.ts';
+import { toRadians } from '../units/angle.ts';
+import { type BoardRoom, boardRoom } from './board-room.ts';
+import type { SeatState } from './seat-state.ts';
+
+/** Mass of a knee pad with its brace and of a rear rest, kilograms: estimates, they shift trim by well under 1 mm. */
+const PAD_MASS_KG = 0.9;
+const REST_MASS_KG = 0.4;
+
+/** A boat ready to be floated: its hull, its own mass, and the water. SI, boat frame. */
+export interface BoatState {
+  readonly boat: Boat;
+  readonly hull: Hull;
+  readonly ownMass: PointMass;
+  readonly density: number;
+  readonly heel: number;
+  /** How the floorboard fits the hull. */
+  readonly boardRoom: BoardRoom;
+}
+
+/** Builds the hull of a fit's boat and what else floating it needs. Costly part; keep it while the boat is the same. */
+export function boatState(
+  fit: Pick<Fit, 'boat' | 'water' | 'heelDeg'>,
+  hull = hullOfBoat(fit.boat),
+): BoatState {
+  const { boat } = fit;
+  const centre = boat.centre ? { x: boat.centre.xM, z: boat.centre.zM } : shellCentre(hull);
+  return {
+    boat,
+    hull,
+    ownMass: { mass: boat.massKg, x: centre.x, y: 0, z: centre.z },
+    density: waterDensity(fit.water),
+    heel: toRadians(fit.heelDeg),
+    boardRoom: boardRoom(boat.floorboard, hull, boat.skinM),
+  };
+}
+
+/** Every mass aboard in one phase: the boat, each seat's fittings, each body segment and paddle. */
+export function massesAboard(
+  state: BoatState,
+  seats: readonly (SeatState | null)[],
+  phase: Phase,
+): PointMass[] {
+  const masses = [state.ownMass];
+  for (const seat of seats) {
+    if (!seat) continue;
+    const { knee, rearFoot } = seat.support.contacts;
+    masses.push({ mass: PAD_MASS_KG, x: knee.x, y: knee.y, z: knee.z });
+    masses.push({ mass: REST_MASS_KG, x: rearFoot.x, y: rearFoot.y, z: rearFoot.z });
+    for (const { massKg, centre } of seat.stances[phase].masses) {
+      masses.push({ mass: massKg, x: centre.x, y: centre.y, z: centre.z });
+    }
+  }
+  return masses;
+}
+
+/** The boat at rest with its crew in one phase; `start` (an earlier answer) only saves iterations. */
+export function floatCrew(
+  state: BoatState,
+  seats: readonly (SeatState | null)[],
+  options: { phase: Phase; start?: FloatResult | null },
+): FloatResult {
+  const masses = massesAboard(state, seats, options.phase);
+  const start = options.start?.kind === 'afloat' ? options.start : undefined;
+  return floatAtRest(state.hull, { masses, waterDensity: state.density, heel: state.heel, start });
+}
+
+/** What the crew must balance in the ready stance. */
+export function balanceOf(
+  state: BoatState,
+  seats: readonly (SeatState | null)[],
+  afloat: Afloat,
+): BalanceDemand {
+  return balanceDemand(state.hull, afloat, {
+    masses: massesAboard(state, seats, 'ready'),
+    waterDensity: state.density,
+  });
+}

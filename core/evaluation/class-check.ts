@@ -1,0 +1,35 @@
+import type { Boat } from '../document/boat-schema.ts';
+import { hullLengthOf } from '../hull/hull-length.ts';
+import { CLASS_LIMITS } from './class-limits.ts';
+
+/** One rule of a boat's class held against the boat. */
+export interface ClassRule {
+  readonly rule: 'greatest-length' | 'least-mass';
+  /** Metres or kilograms, as the rule is. */
+  readonly value: number;
+  readonly limit: number;
+  /** How far within the limit, in the same unit; negative is outside. */
+  readonly within: number;
+  readonly kept: boolean;
+}
+
+/** How far a figure may stand beyond its limit and still count as on it, metres or kilograms: a tape's half millimetre, a gram. */
+const ON_THE_LIMIT = { 'greatest-length': 5e-4, 'least-mass': 1e-3 } as const;
+
+/**
+ * The dated limits of a boat's class, each held against the boat as documented; empty for a boat of no class. The boat's
+ * length is that of its hull's stations or its tape length, its mass that of the boat with its fixed gear. A C1 of 5.3 m is
+ * 0.1 m over.
+ */
+export function classCheck(boat: Boat): ClassRule[] {
+  if (boat.boatClass === 'none') return [];
+  const limits = CLASS_LIMITS[boat.boatClass];
+  const row = (rule: ClassRule['rule'], value: number, limit: number): ClassRule => {
+    const within = rule === 'greatest-length' ? limit - value : value - limit;
+    return { rule, value, limit, within, kept: within >= -ON_THE_LIMIT[rule] };
+  };
+  return [
+    row('greatest-length', hullLengthOf(boat.hull), limits.greatestLengthM),
+    row('least-mass', boat.massKg, limits.leastMassKg),
+  ];
+}

@@ -1,0 +1,20 @@
+import type { Boat } from '../document/boat-schema.ts';
+
+/** Limits of a racing class as known on a date. */
+export interface ClassLimits {
+  readonly greatestLengthM: number;
+  readonly leastMassKg: number;
+}
+
+/** The day these figures were last known to hold. */
+export const CLASS_LIMITS_DATE = '2025-01-01';
+/** Where the class figures come from, in words. */
+export const CLASS_LIMITS_SOURCE =
+  'international canoe sprint rules as of 2025, by secondary sources; check the current rule book';
+
+/** Dated class data. A boat of class `none` has no limits. */
+export const CLASS_LIMITS: Readonly<Record<Exclude<Boat['boatClass'], 'none'>, ClassLimits>> = {
+  C1: { greatestLengthM: 5.2, leastMassKg: 14 },
+  C2: { greatestLengthM: 6.5, leastMassKg: 20 },
+  C4: { greatestLengthM: 9, leastMassKg: 30 },
+};

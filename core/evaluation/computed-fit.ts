@@ -1,0 +1,46 @@
+import type { FloatResult } from '../hydrostatics/afloat.ts';
+import type { Phase } from '../posture/stance.ts';
+import type { DriveLoads } from '../support/support.ts';
+import { boatQuantities } from './boat-quantities.ts';
+import { type BoatState, balanceOf, floatCrew } from './boat-state.ts';
+import { driveOf, driveQuantities } from './drive-quantities.ts';
+import type { Quantity } from './finding.ts';
+import { neighbourQuantities } from './neighbour-quantities.ts';
+import { paddleQuantities } from './paddle-quantities.ts';
+import { seatQuantities } from './seat-quantities.ts';
+import type { SeatState } from './seat-state.ts';
+
+/** What was computed before spreads and findings; the pieces that the spreads vary. */
+export interface Computed {
+  readonly boat: BoatState;
+  readonly seats: readonly (SeatState | null)[];
+  /** Null where a seat is empty or the boat does not float. */
+  readonly drives: readonly (DriveLoads | null)[];
+  readonly afloat: Readonly<Record<Phase, FloatResult>>;
+  readonly quantities: readonly Quantity[];
+}
+
+/**
+ * Floats a boat with its solved crew in all three phases and lists every quantity, spreads not yet filled in. `start` (an
+ * earlier answer) only saves iterations.
+ */
+export function computeBoat(
+  boat: BoatState,
+  seats: readonly (SeatState | null)[],
+  start: Readonly<Record<Phase, FloatResult>> | null,
+): Computed {
+  const float = (phase: Phase) => floatCrew(boat, seats, { phase, start: start?.[phase] });
+  const afloat = { ready: float('ready'), catch: float('catch'), exit: float('exit') };
+  const balance = afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null;
+  const drives = seats.map((seat) => seat && driveOf(seat, afloat.ready));
+  const quantities = [
+    ...boatQuantities(boat, afloat, balance),
+    ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
+    ...seats.flatMap((seat, index) =>
+      seat ? paddleQuantities(seat, index, { boat, ready: afloat.ready }) : [],
+    ),
+    ...drives.flatMap((drive, index) => driveQuantities(drive, index)),
+    ...neighbourQuantities(seats),
+  ];
+  return { boat, seats, drives, afloat, quantities };
+}

@@ -1,0 +1,64 @@
+import type { Paddle } from '../document/seat-schema.ts';
+import { PEAK_OVER_MEAN } from '../document/stroke-defaults.ts';
+import { along, type BoatPoint, norm, subtract } from '../frame/vec3.ts';
+import type { FloatResult } from '../hydrostatics/afloat.ts';
+import { waterZAt } from '../paddle/beside-hand.ts';
+import type { Stance } from '../posture/stance.ts';
+import { type BladeForce, driveLoads } from '../support/drive-loads.ts';
+import type { DriveLoads } from '../support/support.ts';
+import { heldShares } from '../support/support-triangle.ts';
+import type { Quantity } from './finding.ts';
+import { QUANTITIES, type QuantityId } from './quantities.ts';
+import { driveForceOf, type SeatState } from './seat-state.ts';
+
+/**
+ * A blade's force where the water takes it at mid-drive: the blade is just covered, so half its length under the water; as
+ * far across as the shaft leads it in this stance. Metres and newtons, boat frame; null where the boat does not float.
+ */
+export function bladeForceOf(
+  { points }: Pick<Stance, 'points'>,
+  paddle: Paddle,
+  { forceN, water }: { forceN: number; water: FloatResult },
+): BladeForce | null {
+  if (water.kind !== 'afloat') return null;
+  const middle = bladeMiddle(points, paddle);
+  return { forceN, atZ: waterZAt(water, middle) - paddle.bladeLengthM / 2, atY: middle.y };
+}
+
+/** The middle of the blade of a paddle in these hands, metres, boat frame. */
+function bladeMiddle({ topHand, lowerHand }: Stance['points'], paddle: Paddle): BoatPoint {
+  const spacing = norm(subtract(lowerHand, topHand));
+  return along(topHand, lowerHand, (paddle.lengthM - paddle.bladeLengthM / 2) / Math.max(spacing, 0.01));
+}
+
+/** What the mean force of the drive asks of a seat's contacts; null where the boat does not float. SI, boat frame. */
+export function driveOf(
+  { seat, body, stances: { ready } }: SeatState,
+  water: FloatResult,
+): DriveLoads | null {
+  const forceN = driveForceOf({ seat, body });
+  const blade = bladeForceOf(ready, seat.paddle, { forceN, water });
+  return blade && driveLoads(ready, blade);
+}
+
+/** The drive's quantities of one occupied seat, without spreads: loads under the mean force, fixing under its peak. SI. */
+export function driveQuantities(drive: DriveLoads | null, index: number): Quantity[] {
+  if (!drive) return [];
+  const { knee, rearFoot, frontFoot } = drive.loadsN;
+  const whole = knee + rearFoot + frontFoot;
+  const held = heldShares(drive.loadsN);
+  const values: Partial<Record<QuantityId, number>> = {
+    driveKneeLoad: held.knee * whole,
+    driveRearLoad: held.rearFoot * whole,
+    driveFrontLoad: held.frontFoot * whole,
+    padFixing: PEAK_OVER_MEAN * drive.padForwardN,
+    padFixingSide: PEAK_OVER_MEAN * drive.padSidewaysN,
+  };
+  return Object.entries(values).map(([id, value]) => ({
+    id,
+    seat: index,
+    value,
+    sd: null,
+    unit: QUANTITIES[id as QuantityId].unit,
+  }));
+}

@@ -1,0 +1,123 @@
+import type { BodyEstimate } from '../body/body.ts';
+import { bodyOfAthlete } from '../body/body-of-athlete.ts';
+import type { Athlete } from '../document/athlete-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import type { SeatFrame } from '../frame/mirror.ts';
+import { type BoatState, balanceOf, boatState } from './boat-state.ts';
+import { type Computed, computeBoat } from './computed-fit.ts';
+import type { SpreadSources } from './doubt-sources.ts';
+import type { Finding, Quantity } from './finding.ts';
+import { judge } from './judge.ts';
+import { doubtOf, heldSpreads, type Spreads, withSpreads } from './quantity-spreads.ts';
+import type { Report } from './report.ts';
+import { type SeatState, seatFrame, solveSeat } from './seat-state.ts';
+import { type Unknown, unknownsOf } from './unknowns.ts';
+import { withUsualPlace } from './usual-place.ts';
+
+/** Evaluates fits, keeping what is costly (bodies, hulls, solved seats) while athlete, boat and seat are the same objects. */
+export interface Evaluator {
+  /** The whole report with every spread computed. Deterministic: equal fits give equal reports. */
+  evaluate(fit: Fit, sources?: SpreadSources): Report;
+  /**
+   * The report while a hand is moving: values are exact, spreads are those of `held` (an earlier report of the same
+   * athlete and boat), since they change far more slowly than the values.
+   */
+  evaluateHolding(fit: Fit, held: Report): Report;
+}
+
+/** Makes an evaluator. It holds caches of its own and no other state; two evaluators agree on every number. */
+export function createEvaluator(): Evaluator {
+  const bodies = new WeakMap<Athlete, BodyEstimate>();
+  const solved = new WeakMap<Seat, SeatState>();
+  let lastBoat: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
+
+  function bodyFor(athlete: Athlete): BodyEstimate {
+    const known = bodies.get(athlete);
+    if (known) return known;
+    const body = bodyOfAthlete(athlete);
+    bodies.set(athlete, body);
+    return body;
+  }
+
+  function boatFor({ boat, water, heelDeg }: Fit): BoatState {
+    const known = lastBoat;
+    if (known?.key.boat === boat && known.key.water === water && known.key.heelDeg === heelDeg)
+      return known.state;
+    const sameHull = known?.key.boat === boat ? known.state.hull : undefined;
+    const state = boatState({ boat, water, heelDeg }, sameHull);
+    lastBoat = { key: { boat, water, heelDeg }, state };
+    return state;
+  }
+
+  /** One hand moves one seat: the others of a crew are known from the step before. */
+  function seatFor({ boat }: Fit, seat: Seat, index: number): SeatState | null {
+    if (!seat.athlete) return null;
+    const frame = seatFrame(boat, seat, index);
+    const known = solved.get(seat);
+    if (known && sameFrame(known.frame, frame)) return known;
+    const state = solveSeat({ seat, body: bodyFor(seat.athlete), frame });
+    solved.set(seat, state);
+    return state;
+  }
+
+  function compute(fit: Fit, start: Report | null): Computed {
+    const seats = fit.seats.map((seat, index) => seatFor(fit, seat, index));
+    return computeBoat(boatFor(fit), seats, start?.afloat ?? null);
+  }
+
+  return {
+    evaluate(fit, sources) {
+      const computed = compute(fit, null);
+      const { spreads, looks } = doubtOf(computed, sources);
+      const report = reportOf(fit, computed, {
+        spreads,
+        unknowns: (...judged) => unknownsOf(...judged, looks),
+      });
+      const { quantities } = report;
+      const quantitiesOf = (moved: Fit) => compute(moved, report).quantities;
+      const findings = report.findings.map((f) => withUsualPlace(f, fit, { quantities, quantitiesOf }));
+      return { ...report, findings };
+    },
+    evaluateHolding(fit, held) {
+      const computed = compute(fit, held);
+      return reportOf(fit, computed, { spreads: heldSpreads(held), unknowns: () => held.unknowns });
+    },
+  };
+}
+
+function sameFrame(a: SeatFrame, b: SeatFrame): boolean {
+  return a.stationX === b.stationX && a.floorZ === b.floorZ && a.side === b.side;
+}
+
+/** The whole report of one fit. `fit` must have passed `fitSchema`; SI and the boat frame throughout the result. */
+export function evaluateFit(fit: Fit, sources?: SpreadSources): Report {
+  return createEvaluator().evaluate(fit, sources);
+}
+
+/** What is known of a fit's doubts: the spreads, and how what is unknown is told. */
+interface Known {
+  readonly spreads: Spreads;
+  unknowns(judged: readonly Finding[], quantities: readonly Quantity[]): readonly Unknown[];
+}
+
+function reportOf(fit: Fit, computed: Computed, known: Known): Report {
+  const { boat, seats, drives, afloat } = computed;
+  const quantities = withSpreads(computed.quantities, known.spreads);
+  const supports = seats.map((seat) => seat?.support ?? null);
+  const judged = judge(fit, quantities, supports);
+  return {
+    format: 'kneelwright-report/1',
+    fitName: fit.name,
+    seats: seats.map((seat, i) =>
+      seat
+        ? { body: seat.body, stances: seat.stances, support: seat.support, drive: drives[i] ?? null }
+        : null,
+    ),
+    afloat,
+    balance: afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null,
+    quantities,
+    findings: judged.filter(({ severity }) => severity !== 'unknown'),
+    unknowns: known.unknowns(judged, quantities),
+  };
+}

@@ -1,0 +1,75 @@
+import { squareRootOf } from '../body/covariance-root.ts';
+
+/**
+ * A quantity that is a kinked or strongly bent function of others that vary smoothly: the least of two, what is over zero, an
+ * angle that stands still once a leg is straight. Its own slope at the stance says too little of its spread.
+ */
+export interface Fold {
+  /** Keys of the smooth values that it is made of: one to four. */
+  readonly of: readonly string[];
+  value(at: readonly number[]): number;
+  /** What a probability is told by: the mean of the folded value, the smooth value itself, or the value as shown. */
+  readonly judgedBy: 'mean' | 'smooth' | 'value';
+}
+
+/** Mean and standard deviation of a folded value. */
+export interface Moments {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** A point of a quadrature and its weight. */
+interface Node {
+  readonly at: readonly number[];
+  readonly weight: number;
+}
+
+/** Half of the points of Gauss–Hermite quadrature for the standard normal spread, and their weights (Golub & Welsch 1969). */
+const NINE: readonly (readonly [at: number, weight: number])[] = [
+  [0, 0.40634920634920635],
+  [1.0232556637891326, 0.2440975028949387],
+  [2.07684797867783, 0.04991640676521789],
+  [3.2054290028564703, 0.002789141321231763],
+  [4.512745863399783, 0.00002234584400774653],
+];
+const FIVE: readonly (readonly [at: number, weight: number])[] = [
+  [0, 0.5333333333333333],
+  [1.3556261799742659, 0.2220759220056126],
+  [2.8569700138728056, 0.011257411327720689],
+];
+
+/** The points of a quadrature in `dimensions` directions. */
+function nodesIn(dimensions: number, half: typeof NINE): Node[] {
+  const line = half.flatMap(([at, weight]) =>
+    at === 0 ? [{ at, weight }] : [at, -at].map((z) => ({ at: z, weight })),
+  );
+  let nodes: Node[] = [{ at: [], weight: 1 }];
+  for (let i = 0; i < dimensions; i++)
+    nodes = nodes.flatMap((n) => line.map((z) => ({ at: [...n.at, z.at], weight: n.weight * z.weight })));
+  return nodes;
+}
+
+/** Along one smooth value, over two, over three, over four. */
+const NODES = [nodesIn(1, NINE), nodesIn(2, NINE), nodesIn(3, FIVE), nodesIn(4, FIVE)] as const;
+
+/**
+ * Mean and spread of a folded value, its one to four smooth values being jointly normal about `at` with `covariance`. Exact for
+ * polynomials, within 4 % at a kink: of the greater of 0 and a standard normal number the spread comes to 0.61, and is 0.58.
+ */
+export function foldMoments(
+  fold: Fold,
+  at: readonly number[],
+  covariance: readonly (readonly number[])[],
+): Moments {
+  const roots = squareRootOf(covariance);
+  const nodes = NODES[at.length - 1]!;
+  const placed = (node: Node) =>
+    at.map((value, i) => roots.reduce((sum, root, c) => sum + root[i]! * node.at[c]!, value));
+  return momentsOf(nodes.map((node) => [fold.value(placed(node)), node.weight]));
+}
+
+function momentsOf(values: readonly (readonly [value: number, weight: number])[]): Moments {
+  const mean = values.reduce((sum, [value, weight]) => sum + weight * value, 0);
+  const variance = values.reduce((sum, [value, weight]) => sum + weight * (value - mean) ** 2, 0);
+  return { mean, sd: Math.sqrt(Math.max(0, variance)) };
+}

@@ -1,0 +1,202 @@
+import type { LimitedJoint } from '../document/athlete-schema.ts';
+import type { BandOverride } from '../document/band-override-schema.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import type { Contact, Support } from '../support/support.ts';
+import { toRadians } from '../units/angle.ts';
+import { BANDS, type BandRule } from './bands.ts';
+import { CLASS_LIMITS, CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from './class-limits.ts';
+import { type Finding, type Quantity, SEVERITIES } from './finding.ts';
+import { distanceToBand, judgedOf, probabilityOutside, severityOf } from './probability.ts';
+import { findQuantity, type QuantityId, quantityDefinition } from './quantities.ts';
+
+/**
+ * All findings of a fit from its quantities, the most severe first, then in the order of the band table. `supports` tells for each
+ * seat (null where it is empty) which edge its support margin is measured to. What is `uninformed` is no finding and comes with
+ * the severity *unknown*: a report keeps it apart.
+ */
+export function judge(
+  fit: Fit,
+  quantities: readonly Quantity[],
+  supports: readonly (Support | null)[] = [],
+): Finding[] {
+  const judged: Judgement[] = [];
+  const occupied = fit.seats.some((seat) => seat.athlete);
+  for (const rule of rulesFor(fit)) {
+    if (quantityDefinition(rule.quantity)?.scope === 'boat') {
+      if (rule.needsCrew && !occupied) continue;
+      collect(judged, boatRule(fit, rule), findQuantity(quantities, rule.quantity, null));
+      continue;
+    }
+    fit.seats.forEach((seat, index) => {
+      if (!seat.athlete) return;
+      const placed = fromCentre(rule, fit, index);
+      collect(judged, seatRule(seat, placed), findQuantity(quantities, rule.quantity, index));
+    });
+  }
+  const findings = judged.map(({ finding }) => finding);
+  return judged
+    .map(({ finding, rule }) => servingOutcomes(finding, rule, findings))
+    .map((finding) => withSupport(finding, supports))
+    .map((finding) => withMiddle(finding, quantities))
+    .sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
+}
+
+/** Where the datum of a seat is not amidships, the usual place of its knee is still counted from the boat's centre. */
+function fromCentre(rule: BandRule, { boat }: Fit, index: number): BandRule {
+  const stationM = boat.seats[index]?.stationM ?? 0;
+  if (rule.quantity !== 'padAft' || stationM === 0) return rule;
+  const moved = (edge: number | null) => (edge === null ? null : edge + stationM);
+  return { ...rule, min: moved(rule.min), max: moved(rule.max) };
+}
+
+/** A place outside its usual band while every outcome that the band serves is well is no more than a *check*. */
+function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: readonly Finding[]): Finding {
+  if (finding.severity !== 'change' || !serves || source === "coach's own") return finding;
+  const bad = all.some(
+    ({ quantity, seat, severity }) =>
+      serves.some((id) => id === quantity) &&
+      (seat === null || seat === finding.seat) &&
+      (severity === 'change' || severity === 'stop'),
+  );
+  return bad ? finding : { ...finding, severity: 'check' };
+}
+
+/** A mark within this of the boat's middle is amidships, metres. */
+const AMIDSHIPS_M = 0.005;
+
+/** The rule on the knee's place counts from the boat's middle: where the mark lies elsewhere, both distances are told. */
+function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding {
+  if (finding.quantity !== 'padAft') return finding;
+  const fromMiddle = findQuantity(quantities, 'padFromMid', finding.seat)?.value ?? finding.value;
+  return Math.abs(fromMiddle - finding.value) < AMIDSHIPS_M
+    ? finding
+    : { ...finding, fromMiddleM: fromMiddle };
+}
+
+/** Which contact a share is of. */
+const SHARE_OF: Readonly<Record<string, Contact>> = {
+  kneeShare: 'knee',
+  rearShare: 'rearFoot',
+  frontShare: 'frontFoot',
+};
+
+function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
+  const contact = SHARE_OF[finding.quantity];
+  const range = contact && finding.seat !== null && supports[finding.seat]?.shareRanges[contact];
+  if (range) return { ...finding, range };
+  const support = finding.quantity === 'supportMargin' && finding.seat !== null && supports[finding.seat];
+  if (!support) return finding;
+  return { ...finding, support: { nearestEdge: support.nearestEdge, inLine: support.inLine } };
+}
+
+interface ReasonedRule extends BandRule {
+  readonly reason: string;
+}
+
+interface Judgement {
+  readonly finding: Finding;
+  readonly rule: BandRule;
+}
+
+function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | null): void {
+  if (!quantity) return;
+  const { value, sd, unit, seat, uninformed, unreached } = quantity;
+  const { min, max, stopMin, stopMax, source, sourceText, reason } = rule;
+  const judged = judgedOf(quantity);
+  const severity = severityOf(judged, rule);
+  const hidden = uninformed && (severity === 'check' || severity === 'change');
+  const finding: Finding = {
+    id: seat === null ? rule.quantity : `${rule.quantity}@${seat}`,
+    seat,
+    quantity: rule.quantity,
+    value,
+    sd,
+    unit,
+    band: { min, max, stopMin, stopMax, source, sourceText, reason },
+    distance: distanceToBand(judged.value, rule),
+    probability: probabilityOutside(judged, rule),
+    severity: hidden ? 'unknown' : severity,
+    part: rule.part,
+    ...(unreached && { unreached }),
+  };
+  into.push({ finding, rule });
+}
+
+/** The rows of the band table that hold for this boat, with the class rules of its class. */
+function rulesFor(fit: Fit): BandRule[] {
+  const seats = fit.boat.seats.length;
+  return [...BANDS.filter((rule) => rule.crews?.includes(seats) ?? true), ...classRules(fit)];
+}
+
+function classRules(fit: Fit): BandRule[] {
+  if (fit.boat.boatClass === 'none') return [];
+  const limits = CLASS_LIMITS[fit.boat.boatClass];
+  const common = {
+    source: 'class rule' as const,
+    sourceText: `${CLASS_LIMITS_SOURCE} (${CLASS_LIMITS_DATE})`,
+    part: 'hull' as const,
+  };
+  return [
+    { ...common, quantity: 'boatLength', min: null, max: limits.greatestLengthM },
+    { ...common, quantity: 'boatMass', min: limits.leastMassKg, max: null },
+  ];
+}
+
+/** A boat's band can be set in any seat's list; the first one that names it holds. */
+function boatRule(fit: Fit, rule: BandRule): ReasonedRule {
+  const override = fit.seats.flatMap((seat) => seat.bands).find((b) => b.quantity === rule.quantity);
+  return override ? ownBand(rule, override) : { ...rule, reason: '' };
+}
+
+function seatRule(seat: Seat, rule: BandRule): ReasonedRule {
+  const override = seat.bands.find((b) => b.quantity === rule.quantity);
+  const own: ReasonedRule = override ? ownBand(rule, override) : { ...rule, reason: '' };
+  return withPersonalLimits(own, seat);
+}
+
+function ownBand(rule: BandRule, override: BandOverride): ReasonedRule {
+  const angle = quantityDefinition(rule.quantity)?.unit === 'rad';
+  const edge = (value: number | null) => (value !== null && angle ? toRadians(value) : value);
+  return {
+    ...rule,
+    min: edge(override.min),
+    max: edge(override.max),
+    source: "coach's own",
+    sourceText: 'set for this athlete',
+    reason: override.reason,
+  };
+}
+
+/** How each personal limit (degrees of motion) bounds a quantity (radians, included angles). */
+const LIMIT_OF: Readonly<
+  Record<LimitedJoint, { quantity: QuantityId; edge: 'min' | 'max'; at: (deg: number) => number }>
+> = {
+  kneelingKneeFlexion: { quantity: 'kneelingKnee', edge: 'min', at: (d) => toRadians(180 - d) },
+  frontKneeFlexion: { quantity: 'frontKnee', edge: 'min', at: (d) => toRadians(180 - d) },
+  kneelingHipExtension: { quantity: 'kneelingHip', edge: 'max', at: (d) => toRadians(180 + d) },
+  frontHipFlexion: { quantity: 'frontHip', edge: 'min', at: (d) => toRadians(180 - d) },
+  rearAnklePlantarflexion: { quantity: 'rearAnkle', edge: 'max', at: (d) => toRadians(90 + d) },
+  frontAnkleDorsiflexion: { quantity: 'frontAnkle', edge: 'min', at: (d) => toRadians(90 - d) },
+  trunkForward: { quantity: 'trunkPitch', edge: 'max', at: toRadians },
+  trunkSideways: { quantity: 'trunkRoll', edge: 'max', at: toRadians },
+};
+
+/** Narrows a rule by the athlete's own limits; past a personal limit the finding says stop. */
+function withPersonalLimits(rule: ReasonedRule, seat: Seat): ReasonedRule {
+  let narrowed = rule;
+  for (const limit of seat.athlete?.limits ?? []) {
+    const { quantity, edge, at } = LIMIT_OF[limit.joint];
+    if (quantity !== rule.quantity) continue;
+    const value = at(limit.maxDeg);
+    const reason = limit.reason;
+    const own = { reason, source: "coach's own" as const, sourceText: 'personal limit of this athlete' };
+    if (edge === 'min' && value > (narrowed.min ?? Number.NEGATIVE_INFINITY)) {
+      narrowed = { ...narrowed, ...own, min: value, stopMin: value };
+    }
+    if (edge === 'max' && value < (narrowed.max ?? Number.POSITIVE_INFINITY)) {
+      narrowed = { ...narrowed, ...own, max: value, stopMax: value };
+    }
+  }
+  return narrowed;
+}

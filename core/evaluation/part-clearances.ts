@@ -1,0 +1,81 @@
+import type { Boat } from '../document/boat-schema.ts';
+import type { Hull } from '../hull/hull.ts';
+import { type InnerSkin, innerSkin, leastInside } from '../hull/inner-skin.ts';
+import { type Board, insideBoard } from '../parts/board.ts';
+import { type FixingHole, footprintOf, type Part } from '../parts/part.ts';
+import { planClearance } from '../parts/plan-clearance.ts';
+import type { SeatParts } from '../parts/seat-parts.ts';
+import type { QuantityId } from './quantities.ts';
+
+/** Room of a part that nothing is held against: it is as good as endless, metres. */
+const NO_HOLES = 1;
+
+/** The room that one part has, metres; negative where there is none, by how much is missing. */
+export interface PartRoom {
+  /** Least distance of its edges to the hull's inner face. */
+  readonly insideHull: number;
+  /** Least distances of its holes to the inner face, and in plan to the board's edges. */
+  readonly holesToSkin: number;
+  readonly holesOnBoard: number;
+  /** Board left all round its base; negative where the base overhangs. */
+  readonly onBoard: number;
+}
+
+/** The room of a part in a hull and on a floorboard. */
+export function partRoom(part: Part, { skin, board }: { skin: InnerSkin; board: Board }): PartRoom {
+  return {
+    insideHull: leastInside(skin, part),
+    holesToSkin: holesToSkin(skin, part.holes),
+    holesOnBoard: holesOnBoard(board, part.holes),
+    onBoard: Math.min(...footprintOf(part).map((corner) => insideBoard(board, corner))),
+  };
+}
+
+/**
+ * Every clearance of a seat's parts, metres: to the hull's inner face along all their edges, of their fixing holes to the skin
+ * and to the board's edges, how far their bases overhang the board, and between the parts. Distances are signed: negative where
+ * there is no room, by how much is missing.
+ */
+export function partClearances(
+  { kneePad, rearRest, frontFoot }: SeatParts,
+  { boat, hull }: { boat: Boat; hull: Hull },
+): Partial<Record<QuantityId, number>> {
+  const place = { skin: innerSkin(hull, boat.skinM), board: boat.floorboard };
+  const pad = partRoom(kneePad, place);
+  const rest = partRoom(rearRest, place);
+  const foot = partRoom(frontFoot, place);
+  return {
+    padInsideHull: pad.insideHull,
+    padBevel: Math.max(0, -pad.insideHull),
+    restInsideHull: rest.insideHull,
+    restBevel: Math.max(0, -rest.insideHull),
+    footInsideHull: foot.insideHull,
+    padHolesToSkin: pad.holesToSkin,
+    restHolesToSkin: rest.holesToSkin,
+    padHolesOnBoard: pad.holesOnBoard,
+    restHolesOnBoard: rest.holesOnBoard,
+    padOverhang: -pad.onBoard,
+    restOverhang: -rest.onBoard,
+    footOverhang: -foot.onBoard,
+    padToRest: planClearance(footprintOf(kneePad), footprintOf(rearRest)),
+    padToFrontHeel: planClearance(footprintOf(kneePad), footprintOf(frontFoot)),
+  };
+}
+
+/** Least distance of a part's holes to the inner face over their whole length, metres; a hole's own radius is taken off. */
+function holesToSkin(skin: InnerSkin, holes: readonly FixingHole[]): number {
+  let least = NO_HOLES;
+  for (const { from, to, diameterM } of holes) {
+    const inside = leastInside(skin, { vertices: [from, to], edges: [[0, 1]] });
+    least = Math.min(least, inside - diameterM / 2);
+  }
+  return least;
+}
+
+/** Least distance of a part's holes to the floorboard's edges, metres, from the hole's own edge. */
+function holesOnBoard(board: Board, holes: readonly FixingHole[]): number {
+  return holes.reduce(
+    (least, { from, diameterM }) => Math.min(least, insideBoard(board, from) - diameterM / 2),
+    NO_HOLES,
+  );
+}

@@ -1,0 +1,172 @@
+import type { Seat } from '../document/seat-schema.ts';
+import { STANCE_UNKNOWNS, type StanceUnknown } from '../posture/stance.ts';
+import { toRadians } from '../units/angle.ts';
+import { massesAboard } from './boat-state.ts';
+import type { Computed } from './computed-fit.ts';
+import { keyOf } from './displaced-values.ts';
+import { PINNED_SD_DEG, type SpreadSources } from './doubt-sources.ts';
+import type { Quantity } from './finding.ts';
+import { floatSlopes } from './float-slopes.ts';
+import { foldMoments } from './fold.ts';
+import { hullSpread } from './hull-spread.ts';
+import { LOOK_ANGLES, LOOKS, type Look, type SeatLooks, type SpreadsAfter } from './looks.ts';
+import { conditionedRows, type Measured, productOf } from './measured-rows.ts';
+import type { Report } from './report.ts';
+import { seatFolds, smoothValues } from './seat-folds.ts';
+import { type Row, seatRows } from './seat-rows.ts';
+import type { SeatState } from './seat-state.ts';
+
+/** What is known of a value's doubt, in its own unit. */
+export interface Spread {
+  readonly sd: number;
+  /** How far from the value the mean of a folded one lies, by which its probability is told. */
+  readonly shift?: number;
+  /** Of the smooth value that a folded one is cut from, by which its probability is told. */
+  readonly judgedSd?: number;
+  /** Body, fittings and looks hardly inform it. */
+  readonly uninformed?: true;
+}
+
+/** Spreads by quantity and seat (`keyOf`). */
+export type Spreads = ReadonlyMap<string, Spread>;
+
+/** What a fit's doubts come to: the spread of every quantity, and what looking at each seat would make of it. */
+export interface Doubt {
+  readonly spreads: Spreads;
+  readonly looks: readonly SeatLooks[];
+}
+
+/** A value whose spread is over this share of what was known of it before body, fittings and looks is uninformed. */
+const UNINFORMED_SHARE = 0.9;
+
+/**
+ * Spread of every quantity, one standard deviation, to first order (GUM, JCGM 100:2008, 5.1): each seat's doubts by `seatRows`,
+ * narrowed by what was measured of the posture, and the hull's own data. Fittings as set are exact. What is kinked or folded is
+ * taken over its own smooth values (`seatFolds`). Nothing measured widens anything: a tape narrows the covariance of the body,
+ * a pin that of all sources together (Bayes' rule).
+ */
+export function doubtOf(computed: Computed, sources: SpreadSources = {}): Doubt {
+  const { boat, seats, afloat } = computed;
+  const slopesIn = (phase: 'ready' | 'catch') =>
+    floatSlopes(boat, massesAboard(boat, seats, phase), afloat[phase]);
+  const floats = { ready: slopesIn('ready'), catch: slopesIn('catch') };
+  const parts = seats.flatMap((seat, index) => {
+    if (!seat) return [];
+    const { rows: raw, usual } = seatRows({ computed, index, floats }, sources);
+    const rows = conditionedRows(raw, measuredOf(seat.seat, index));
+    return [{ index, seat, raw, rows, usual }];
+  });
+  const spreads = new Map<string, Spread>();
+  for (const [name, variance] of summedVariances(computed, parts, sources))
+    spreads.set(name, { sd: Math.sqrt(variance) });
+  for (const part of parts) {
+    for (const [name, spread] of foldedSpreads(computed, part)) spreads.set(name, spread);
+    for (const name of uninformedOf(part)) spreads.set(name, { ...spreads.get(name)!, uninformed: true });
+  }
+  return { spreads, looks: parts.map((part) => looksAt(part)) };
+}
+
+interface SeatPart {
+  readonly index: number;
+  readonly seat: SeatState;
+  /** Rows before and after what was measured of the posture. */
+  readonly raw: ReadonlyMap<string, Row>;
+  readonly rows: ReadonlyMap<string, Row>;
+  readonly usual: ReadonlyMap<string, number>;
+}
+
+function summedVariances(
+  { boat, afloat }: Computed,
+  parts: readonly SeatPart[],
+  sources: SpreadSources,
+): Map<string, number> {
+  const variances = new Map<string, number>();
+  const add = (name: string, variance: number) => variances.set(name, (variances.get(name) ?? 0) + variance);
+  for (const { rows } of parts) for (const [name, row] of rows) add(name, productOf(row, row));
+  if (sources.hull === false) return variances;
+  for (const [id, sd] of Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready, boat.hull) }))
+    add(keyOf(id, null), sd ** 2);
+  return variances;
+}
+
+/**
+ * Keys of a seat's values that body, fittings and looks hardly inform: their spread is over 0.9 of that before, which is the
+ * spread without looks and that of the estimate itself from one usual setting to the next, together.
+ */
+function uninformedOf({ index, raw, rows, usual }: SeatPart): string[] {
+  return [...rows].flatMap(([name, row]) => {
+    const before = productOf(raw.get(name)!, raw.get(name)!) + (usual.get(name) ?? 0);
+    const own = name.endsWith(keyOf('', index));
+    return own && before > 0 && productOf(row, row) > UNINFORMED_SHARE ** 2 * before ? [name] : [];
+  });
+}
+
+/** What each look that has not been taken of a seat would leave of the spread of its values and the boat's. */
+function looksAt({ index, seat, rows }: SeatPart): SeatLooks {
+  const looks: Partial<Record<Look, SpreadsAfter>> = {};
+  for (const look of LOOKS) {
+    const left = LOOK_ANGLES[look].filter((name) => seat.seat.pins[`${name}Deg`] === undefined);
+    if (left.length === 0) continue;
+    const after = conditionedRows(
+      rows,
+      left.map((name) => readingOf(name, index)),
+    );
+    looks[look] = new Map([...after].map(([name, row]) => [name, Math.sqrt(productOf(row, row))]));
+  }
+  return { seat: index, looks };
+}
+
+/** The angles of a seat that were measured: the coach's pins, each with the doubt of a photograph. */
+function measuredOf({ pins }: Seat, index: number): Measured[] {
+  return STANCE_UNKNOWNS.filter((name) => pins[`${name}Deg`] !== undefined).map((name) =>
+    readingOf(name, index),
+  );
+}
+
+function readingOf(name: StanceUnknown, index: number): Measured {
+  return { key: keyOf(name, index), sd: toRadians(PINNED_SD_DEG[name]) };
+}
+
+/** Spreads of a seat's folded values, over the joint spread of the smooth values that each is made of. */
+function foldedSpreads({ seats, quantities }: Computed, { index, rows }: SeatPart): [string, Spread][] {
+  const state = seats[index]!;
+  const smooth = smoothValues(state);
+  const smoothAt = (id: string) =>
+    smooth[id] ?? quantities.find((q) => q.id === id && q.seat === index)?.value ?? 0;
+  return Object.entries(seatFolds(state)).map(([id, fold]) => {
+    const name = keyOf(id, index);
+    const own = fold.of.map((part) => rows.get(keyOf(part, index)) ?? new Float64Array(0));
+    const covariance = own.map((a) => own.map((b) => productOf(a, b)));
+    const at = fold.of.map(smoothAt);
+    const { mean, sd } = foldMoments(fold, at, covariance);
+    if (fold.judgedBy === 'mean') return [name, { sd, shift: mean - fold.value(at) }];
+    if (fold.judgedBy === 'smooth') return [name, { sd, judgedSd: Math.sqrt(covariance[0]![0]!) }];
+    return [name, { sd }];
+  });
+}
+
+/** The spreads that an earlier report carries. */
+export function heldSpreads(report: Report): Spreads {
+  return new Map(
+    report.quantities.flatMap(({ id, seat, value, sd, judged, uninformed }) => {
+      if (sd === null) return [];
+      const more = !judged ? {} : judged.smooth ? { judgedSd: judged.sd } : { shift: judged.value - value };
+      return [[keyOf(id, seat), { sd, ...more, ...(uninformed && { uninformed }) }]];
+    }),
+  );
+}
+
+/** The same quantities with their spreads filled in; null where none is known. */
+export function withSpreads(quantities: readonly Quantity[], spreads: Spreads): Quantity[] {
+  return quantities.map((q) => {
+    const spread = spreads.get(keyOf(q.id, q.seat));
+    if (!spread || q.unreached) return { ...q, sd: null };
+    const { sd, uninformed } = spread;
+    return { ...q, sd, ...(uninformed && { uninformed }), ...judgedWith(q, spread) };
+  });
+}
+
+function judgedWith({ value, judged }: Quantity, { sd, shift, judgedSd }: Spread): Pick<Quantity, 'judged'> {
+  if (judged?.smooth && judgedSd !== undefined) return { judged: { ...judged, sd: judgedSd } };
+  return shift === undefined ? {} : { judged: { value: value + shift, sd } };
+}

@@ -1,0 +1,144 @@
+import type { Boat } from '../document/boat-schema.ts';
+import { toPaddlerFrame } from '../frame/mirror.ts';
+import type { Hull } from '../hull/hull.ts';
+import { innerHalfBreadth } from '../hull/inner-half-breadth.ts';
+import type { SeatParts } from '../parts/seat-parts.ts';
+import { lengthsOf } from '../posture/contacts.ts';
+import { excessOf, legChains } from '../posture/reach.ts';
+import type { Stance } from '../posture/stance.ts';
+import { toRadians } from '../units/angle.ts';
+import type { Quantity } from './finding.ts';
+import { partClearances } from './part-clearances.ts';
+import { partsOfSeat } from './parts-of.ts';
+import { QUANTITIES, type QuantityId } from './quantities.ts';
+import type { SeatState } from './seat-state.ts';
+
+type Values = Partial<Record<QuantityId, number>>;
+
+/** Every quantity of one occupied seat, without spreads. SI; definitions in `findings/quantities.ts`. */
+export function seatQuantities(
+  state: SeatState,
+  index: number,
+  place: { boat: Boat; hull: Hull },
+): Quantity[] {
+  const values: Values = {
+    ...asSet(state, place.boat, index),
+    ...postureValues(state),
+    ...loadValues(state),
+    kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
+    ...partClearances(partsOfState(state, index, place.boat), place),
+  };
+  return listed(values, state, index);
+}
+
+/** Those of them that a posture moves while body and fittings stay: angles, centre of mass, how the weight rests. */
+export function postureQuantities(state: SeatState, index: number): Quantity[] {
+  return listed({ ...postureValues(state), ...loadValues(state) }, state, index);
+}
+
+function partsOfState({ seat, frame, body }: SeatState, index: number, boat: Boat): SeatParts {
+  return partsOfSeat(boat, seat, { index, frame, footLength: body.lengths.footLength.value });
+}
+
+function listed(values: Values, state: SeatState, index: number): Quantity[] {
+  const { stances, body } = state;
+  const { rear, front } = legChains(stances.ready, lengthsOf(body));
+  const smooth: Values = { rearReach: excessOf(rear), frontReach: excessOf(front) };
+  return Object.entries(values).map(([id, value]) => {
+    const whole = smooth[id as QuantityId];
+    const unit = QUANTITIES[id as QuantityId].unit;
+    const quantity: Quantity = {
+      id,
+      seat: index,
+      value,
+      sd: null,
+      unit,
+      ...(unreached(state, id) && { unreached: true }),
+    };
+    return whole === undefined ? quantity : { ...quantity, judged: { value: whole, sd: 0, smooth: true } };
+  });
+}
+
+/** Angles of a leg that is drawn straight because it does not reach. */
+const ANGLES_OF = { rearRest: ['rearAnkle'], frontFoot: ['frontKnee', 'frontAnkle'] } as const;
+
+function unreached({ stances }: SeatState, id: string): boolean {
+  return (['rearRest', 'frontFoot'] as const).some(
+    (part) => ANGLES_OF[part].some((angle) => angle === id) && shortfall(stances.ready, part) > 0,
+  );
+}
+
+/** What the coach has set, and what follows from it by subtraction alone. */
+function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
+  const { kneePad, rearRest, frontFoot, paddle } = seat;
+  return {
+    padAft: kneePad.aftM,
+    padFromMid: kneePad.aftM - (boat.seats[index]?.stationM ?? 0),
+    padOut: kneePad.outM,
+    padHeight: kneePad.heightM,
+    recessTurn: toRadians(kneePad.recessTurnDeg),
+    recessDepth: kneePad.recessDepthM,
+    restAft: rearRest.aftM,
+    restTurn: toRadians(rearRest.turnDeg),
+    frontHeelForward: frontFoot.forwardM,
+    paddleUnderStature: body.stature - paddle.lengthM,
+    bladeShare: paddle.bladeLengthM / paddle.lengthM,
+    strapReleases: STRAP[rearRest.strap],
+    floorNonSlip: frontFoot.nonSlip ? 1 : 0,
+    padBraced: kneePad.braced ? 1 : 0,
+    kneelsOnSide: seat.kneels === undefined || seat.kneels === seat.side ? 1 : 0,
+    padTravel: insideTravel(kneePad.aftM, boat.hardware.padTravelM),
+    restTravel: insideTravel(rearRest.aftM, boat.hardware.restTravelM),
+  };
+}
+
+/** A fixed strap is worse than none: nobody is tied in. */
+const STRAP = { releases: 1, none: 0, fixed: -1 } as const;
+
+/** Distance to the nearer end of a travel, metres; negative outside it. */
+function insideTravel(at: number, [a, b]: readonly [number, number]): number {
+  return Math.min(at - Math.min(a, b), Math.max(a, b) - at);
+}
+
+function postureValues({ stances, frame }: SeatState): Values {
+  const { ready } = stances;
+  const { thighRoll: _, ...angles } = ready.angles;
+  const centre = toPaddlerFrame(ready.centreOfMass, frame);
+  return {
+    ...angles,
+    hipFlexorStretch: Math.min(angles.kneelingHip - Math.PI, Math.PI / 2 - angles.kneelingKnee),
+    rearReach: shortfall(ready, 'rearRest'),
+    frontReach: shortfall(ready, 'frontFoot'),
+    centreAft: -centre.x,
+    centreOut: centre.y,
+    centreHeight: centre.z,
+  };
+}
+
+function shortfall(stance: Stance, part: 'rearRest' | 'frontFoot'): number {
+  return stance.shortfalls.find((s) => s.part === part)?.shortfall ?? 0;
+}
+
+function loadValues({ support }: SeatState): Values {
+  return {
+    kneeShare: support.shares.knee,
+    rearShare: support.shares.rearFoot,
+    frontShare: support.shares.frontFoot,
+    kneeLoad: support.loadsN.knee,
+    rearLoad: support.loadsN.rearFoot,
+    frontLoad: support.loadsN.frontFoot,
+    supportMargin: support.margin,
+    padPressure: support.padPressurePa,
+  };
+}
+
+/** Room between the kneeling knee, taken as round as it is deep, and the hull's inner face beside it, metres. */
+function kneeInsideHull(
+  { points }: Stance,
+  { boat, hull }: { boat: Boat; hull: Hull },
+  kneeRadius: number,
+): number {
+  const knee = points.kneelingKnee;
+  const breadth = innerHalfBreadth(hull, knee, boat.skinM);
+  return breadth === null ? 0 : breadth - Math.abs(knee.y) - kneeRadius;
+}

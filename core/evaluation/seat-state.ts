@@ -1,0 +1,54 @@
+import type { BodyEstimate } from '../body/body.ts';
+import type { Boat } from '../document/boat-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import type { SeatFrame } from '../frame/mirror.ts';
+import { floorHeightAt } from '../parts/floor-height.ts';
+import type { Strays } from '../posture/objective.ts';
+import { solveStance } from '../posture/solve-stance.ts';
+import type { Phase, Stance } from '../posture/stance.ts';
+import { usualDriveForce } from '../support/blade-force.ts';
+import type { Support } from '../support/support.ts';
+import { supportLoads } from '../support/support-loads.ts';
+
+/** An occupied seat as the core computes it: fittings, body, and where its frame stands. */
+export interface SeatInput {
+  readonly seat: Seat;
+  readonly body: BodyEstimate;
+  readonly frame: SeatFrame;
+}
+
+/** An occupied seat, solved: its three stances and how the weight rests. Boat frame, SI. */
+export interface SeatState extends SeatInput {
+  readonly stances: Readonly<Record<Phase, Stance>>;
+  readonly support: Support;
+}
+
+/** Mean blade force of a seat's drive, newtons: the athlete's own where it is set, else by body mass. */
+export function driveForceOf({ seat, body }: Pick<SeatInput, 'seat' | 'body'>): number {
+  return seat.stroke.driveForceN ?? usualDriveForce(body.mass);
+}
+
+/** Where the frame of seat `index` stands in the boat: metres, boat frame, y toward the kneeling side. */
+export function seatFrame(
+  boat: Pick<Boat, 'seats' | 'floorboard'>,
+  seat: Pick<Seat, 'side' | 'kneels'>,
+  index: number,
+): SeatFrame {
+  const stationX = boat.seats[index]?.stationM ?? 0;
+  return {
+    stationX,
+    floorZ: floorHeightAt(boat.floorboard, stationX),
+    side: seat.kneels ?? seat.side,
+  };
+}
+
+/**
+ * Solves one occupied seat. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. `strays` is one
+ * person's own way of kneeling; without it, the usual one.
+ */
+export function solveSeat(input: SeatInput, strays?: Strays): SeatState {
+  const solve = (phase: Phase) => solveStance(strays ? { ...input, phase, strays } : { ...input, phase });
+  const ready = solve('ready');
+  const support = supportLoads(ready, input.seat);
+  return { ...input, stances: { ready, catch: solve('catch'), exit: solve('exit') }, support };
+}

@@ -1,0 +1,130 @@
+import type { Seat } from '../document/seat-schema.ts';
+import { add, dot, plus, scale, type Vec3 } from '../frame/vec3.ts';
+import { toRadians } from '../units/angle.ts';
+import { type BodyLengths, paddlingSign } from './contacts.ts';
+import { STROKE_POSTURE } from './neutral-posture.ts';
+import type { Phase } from './stance.ts';
+import { type Links, type TwoLink, twoLink, twoLinkSlope } from './two-link.ts';
+
+/**
+ * How the hands hold the paddle: the top hand from mid-shoulder in arm lengths, and the way of the shaft from the top
+ * hand down; both as (forward, toward the paddling side, up). The shaft is upright in the side view when ready, its
+ * blade leads at the catch and trails at the exit.
+ */
+interface Hold {
+  readonly top: readonly [number, number, number];
+  readonly shaft: readonly [number, number, number];
+}
+
+/**
+ * Estimates, drawn from the look of a stroke, not measured. The top hand passes 0.27 of an arm over the shoulders in the
+ * middle of the drive (half way between catch and exit), 16 cm for an adult of median size: with that hand, a lean of 35° and
+ * a nearly straight lower arm the usual rule for a paddle's length holds (see `paddle/mid-drive.ts`). They move the centre of
+ * mass by under a centimetre.
+ */
+const HOLD: Readonly<Record<Phase, Hold>> = {
+  ready: { top: [0.4, 0.24, 0.3], shaft: [0.03, 0.17, -1] },
+  catch: { top: [0.42, 0.22, 0.4], shaft: [0.5, 0.12, -1] },
+  exit: { top: [0.42, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
+};
+
+/** Elbows point outward, the lower one also back and down, the top one up. */
+const LOWER_BEND = { x: -0.3, y: 1, z: -0.2 };
+const TOP_BEND = { x: 0.1, y: -1, z: 0.15 };
+
+/** Keeps shoulders turned along the trunk from dividing by nothing, square metres. */
+const LEAST = 1e-12;
+
+/** What does not change during a solve, metres from mid-shoulder in the paddler's frame. */
+export interface ArmsHold {
+  /** Way from the top to the lower shoulder with the trunk upright, and half the distance between them. */
+  readonly square: Vec3;
+  readonly half: number;
+  readonly topHand: Vec3;
+  readonly lowerHand: Vec3;
+  readonly top: Links;
+  readonly lower: Links;
+}
+
+/** Both arms, metres from mid-shoulder. */
+export interface Arms {
+  readonly hold: ArmsHold;
+  readonly up: Vec3;
+  /** Unit vector from the top to the lower shoulder, square to the trunk, and the length it had before. */
+  readonly line: Vec3;
+  readonly length: number;
+  readonly lowerShoulder: Vec3;
+  readonly topShoulder: Vec3;
+  readonly lower: TwoLink;
+  readonly top: TwoLink;
+}
+
+/**
+ * How the hands hold the paddle in one phase, and how the shoulders are turned; metres from mid-shoulder, paddler's frame.
+ * Mirrored for somebody who kneels on the other knee than they paddle on.
+ */
+export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold {
+  const side = paddlingSign(seat);
+  const { top, shaft } = HOLD[phase];
+  const arm = body.upperArm + body.forearm + body.hand;
+  const topHand = { x: arm * top[0], y: arm * top[1] * side, z: arm * top[2] };
+  const spacing = seat.paddle.lowerHandM / Math.hypot(...shaft);
+  const turn = shoulderTurn(seat, phase);
+  const links = { first: body.upperArm, second: body.forearm + body.hand };
+  return {
+    square: { x: Math.sin(turn), y: Math.cos(turn) * side, z: 0 },
+    half: body.shoulderSeparation / 2,
+    topHand,
+    lowerHand: plus(topHand, spacing, { x: shaft[0], y: shaft[1] * side, z: shaft[2] }),
+    top: { ...links, bend: { ...TOP_BEND, y: TOP_BEND.y * side } },
+    lower: { ...links, bend: { ...LOWER_BEND, y: LOWER_BEND.y * side } },
+  };
+}
+
+/** How far a phase's hold has the top hand over mid-shoulder, metres: 0.3 of an arm when ready, 0.4 at the catch. */
+export function topHandOver(body: Pick<BodyLengths, 'upperArm' | 'forearm' | 'hand'>, phase: Phase): number {
+  return HOLD[phase].top[2] * (body.upperArm + body.forearm + body.hand);
+}
+
+/** How far the shoulders are turned, paddling side forward, radians: the athlete's own at catch and exit if set. */
+function shoulderTurn({ stroke }: Seat, phase: Phase): number {
+  const own = phase === 'catch' ? stroke.catchRotationDeg : stroke.exitRotationDeg;
+  if (phase !== 'ready' && own !== undefined) return toRadians(own);
+  return STROKE_POSTURE[`${phase}Rotation`];
+}
+
+/**
+ * Both arms for the trunk's way up (a unit vector), metres from mid-shoulder. The hands are held where the phase has them, as the
+ * trunk leans under them: they belong to the paddle, and the elbows make up the difference.
+ */
+export function armsAt(up: Vec3, hold: ArmsHold): Arms {
+  const tilted = plus(hold.square, -dot(hold.square, up), up);
+  const length = Math.sqrt(dot(tilted, tilted) + LEAST);
+  const line = scale(tilted, 1 / length);
+  const lowerShoulder = scale(line, hold.half);
+  const topShoulder = scale(line, -hold.half);
+  return {
+    hold,
+    up,
+    line,
+    length,
+    lowerShoulder,
+    topShoulder,
+    lower: twoLink(lowerShoulder, hold.lowerHand, hold.lower),
+    top: twoLink(topShoulder, hold.topHand, hold.top),
+  };
+}
+
+/** How the arms' joints change while the trunk's way up changes by `up`. The hands stay where they are. */
+export function armsSlope({ hold, up: at, line, length, lower, top }: Arms, up: Vec3) {
+  const tilt = add(scale(at, -dot(hold.square, up)), scale(up, -dot(hold.square, at)));
+  const turn = scale(plus(tilt, -dot(line, tilt), line), 1 / length);
+  const lowerShoulder = scale(turn, hold.half);
+  const topShoulder = scale(turn, -hold.half);
+  return {
+    lowerShoulder,
+    topShoulder,
+    lowerElbow: twoLinkSlope(lower, lowerShoulder).middle,
+    topElbow: twoLinkSlope(top, topShoulder).middle,
+  };
+}

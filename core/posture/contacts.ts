@@ -1,0 +1,134 @@
+import { BODY_LENGTHS, type BodyEstimate } from '../body/body.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import { otherSide } from '../frame/mirror.ts';
+import { add, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { toRadians } from '../units/angle.ts';
+import { twoLink } from './two-link.ts';
+
+/**
+ * Height of the ball's joint of the rear foot above the rest's bearing edge, over stature (2 cm at 1.80 m; estimate): the
+ * joint is what the foot turns about, the edge is what the coach measures to.
+ */
+const BALL_ABOVE_REST = 0.011;
+
+/** The lengths and fractions of a body as the solver reads them: plain numbers, metres and kilograms. */
+export type BodyLengths = Readonly<Record<keyof BodyEstimate['lengths'], number>>;
+
+/**
+ * The values of a body's lengths without their spreads, metres: what a solve needs of them. Built anew for each problem, so
+ * that the solver reads plain numbers where it reads them thousands of times.
+ */
+export function lengthsOf(body: BodyEstimate): BodyLengths {
+  const lengths = {} as Record<keyof BodyEstimate['lengths'], number>;
+  for (const name of BODY_LENGTHS) lengths[name] = body.lengths[name].value;
+  return lengths;
+}
+
+/**
+ * +1 when the paddler kneels on the paddling side, else −1: the sign of the paddling side's y in the paddler's frame, whose y
+ * points to the kneeling side. It turns what is said of the paddling side (lean, hands) and nothing that the fittings hold.
+ */
+export function paddlingSign(seat: Pick<Seat, 'side' | 'kneels'>): 1 | -1 {
+  return seat.kneels === otherSide(seat.side) ? -1 : 1;
+}
+
+/**
+ * Everything that the fittings fix, in the paddler's frame, metres: the joints that stay where they are while the unknowns
+ * of the solve move all others.
+ */
+export interface Contacts {
+  readonly kneeContact: Vec3;
+  readonly knee: Vec3;
+  readonly rearAnkle: Vec3;
+  readonly rearHeel: Vec3;
+  readonly rearBall: Vec3;
+  readonly rearToe: Vec3;
+  readonly frontHeel: Vec3;
+  readonly frontBall: Vec3;
+  readonly frontToe: Vec3;
+  readonly frontAnkle: Vec3;
+  /** Where the front knee bends to: along the foot, flat. */
+  readonly frontDirection: Vec3;
+  /** Missing length of shank and foot to the rear rest; 0 when it reaches. */
+  readonly rearShortfall: number;
+}
+
+/**
+ * Kneeling knee, rear foot and front foot as the fittings hold them, paddler's frame, metres; `stature` in metres sizes what no
+ * survey column gives. Always finite: a rest too far away leaves the leg straight and says what is missing. With the pad 11 cm high
+ * and foam giving 8 mm the knee bears 10.2 cm over the floor.
+ */
+export function contactsOf(seat: Seat, body: BodyLengths, stature: number): Contacts {
+  const { aftM, outM, heightM, foamGiveM } = seat.kneePad;
+  const kneeContact = { x: -aftM, y: outM, z: heightM - foamGiveM };
+  const knee = { ...kneeContact, z: kneeContact.z + body.kneeRadius };
+  return { kneeContact, knee, ...rearFoot(seat, body, { knee, stature }), ...frontFoot(seat, body) };
+}
+
+/**
+ * Knee–ankle–ball: a two-link chain in the upright plane through knee and ball, the ankle above. Nothing of the figure moves
+ * it, so that the kneeling shank is known before the solve begins.
+ */
+function rearFoot({ rearRest }: Seat, body: BodyLengths, { knee, stature }: { knee: Vec3; stature: number }) {
+  const rearBall = {
+    x: -rearRest.aftM,
+    y: rearRest.outM,
+    z: rearRest.heightM + BALL_ABOVE_REST * stature,
+  };
+  const toBall = body.heelToBall - body.heelToAnkle;
+  const { middle: rearAnkle, excess } = twoLink(knee, rearBall, {
+    first: body.shank,
+    second: Math.hypot(toBall, body.ankleHeight),
+    bend: { x: 0, y: 0, z: 1 },
+  });
+  const { heel, toe } = tuckedFoot({ knee, ankle: rearAnkle, ball: rearBall }, body);
+  return {
+    rearBall,
+    rearAnkle,
+    rearHeel: heel,
+    rearToe: toe,
+    rearShortfall: Math.max(0, excess),
+  };
+}
+
+/**
+ * Heel and toe of a tucked foot in the upright plane of its leg: the heel behind and above, the toes bent under. For the
+ * drawing and the foot's own mass (1.4 % of the body's); the shares are estimates by eye.
+ */
+function tuckedFoot(
+  { knee, ankle, ball }: { knee: Vec3; ankle: Vec3; ball: Vec3 },
+  body: BodyLengths,
+): { heel: Vec3; toe: Vec3 } {
+  const foot = subtract(ball, ankle);
+  const unit = scale(foot, 1 / Math.max(norm(foot), 1e-9));
+  const leg = subtract(ball, knee);
+  const level = Math.max(Math.hypot(leg.x, leg.y), 1e-9);
+  const aft = { x: leg.x / level, y: leg.y / level, z: 0 };
+  const behind = 0.6 * body.heelToAnkle;
+  const toes = 0.8 * (body.footLength - body.heelToBall);
+  return {
+    heel: add(add(ankle, scale(unit, -behind)), scale(aft, behind)),
+    toe: add(ball, { x: -0.8 * toes * aft.x, y: -0.8 * toes * aft.y, z: -0.25 * toes }),
+  };
+}
+
+/**
+ * The front foot flat on the floor or its wedge, turned by the toe-out away from the kneeling side. Turned first, then
+ * lifted about its own heel: a wedge stands square to the foot, as it is built.
+ */
+function frontFoot({ frontFoot: foot }: Seat, body: BodyLengths) {
+  const turn = toRadians(foot.toeOutDeg);
+  const lift = toRadians(foot.wedgeDeg);
+  const flat = { x: Math.cos(turn), y: -Math.sin(turn), z: 0 };
+  const forward = { x: flat.x * Math.cos(lift), y: flat.y * Math.cos(lift), z: Math.sin(lift) };
+  const up = { x: -flat.x * Math.sin(lift), y: -flat.y * Math.sin(lift), z: Math.cos(lift) };
+  const frontHeel = { x: foot.forwardM, y: foot.outM, z: foot.heightM };
+  const onSole = (distance: number) => add(frontHeel, scale(forward, distance));
+  return {
+    frontHeel,
+    frontBall: onSole(body.heelToBall),
+    frontToe: onSole(body.footLength),
+    frontAnkle: add(onSole(body.heelToAnkle), scale(up, body.ankleHeight)),
+    frontDirection: flat,
+  };
+}

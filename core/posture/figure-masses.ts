@@ -1,0 +1,167 @@
+import type { BodyEstimate, BodySegment } from '../body/body.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import { along, plus, scale, type Vec3 } from '../frame/vec3.ts';
+import { armsSlope } from './arms.ts';
+import type { Contacts } from './contacts.ts';
+import type { Figure, FigureSlope } from './figure.ts';
+import type { FigurePoint } from './stance.ts';
+
+/** Where along the paddle its own centre lies, from the grip (a blade is heavier than the shaft; estimate). */
+const PADDLE_CENTRE_SHARE = 0.58;
+
+/** One mass between two points of the figure: kilograms, and how far its centre lies from the first to the second. */
+export interface Spanned {
+  readonly segment: string;
+  readonly massKg: number;
+  readonly from: FigurePoint;
+  readonly to: FigurePoint;
+  readonly share: number;
+}
+
+/**
+ * Every segment of body and paddle between its joints, kilograms and shares from the first joint; the endpoints are those of
+ * `body/segment-masses.ts`. Shares past 1 lie beyond the second joint, as the blade does beyond the lower hand. Fifteen masses:
+ * head, trunk, two of each arm and leg segment, and the paddle.
+ */
+export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: Seat): Spanned[] {
+  const { forearm, hand, footLength, heelToBall } = lengths;
+  const wrist = forearm.value / (forearm.value + hand.value);
+  const span = (segment: string, kind: BodySegment, [from, to]: [FigurePoint, FigurePoint]): Spanned => {
+    const { massKg, centreFraction } = segments[kind];
+    return { segment, massKg, from, to, share: centreFraction };
+  };
+  const armOf = (which: 'lower' | 'top'): Spanned[] => {
+    const ends: [FigurePoint, FigurePoint] = [`${which}Elbow`, `${which}Hand`];
+    const upper = span(`${which}UpperArm`, 'upperArm', [`${which}Shoulder`, `${which}Elbow`]);
+    const fore = span(`${which}Forearm`, 'forearm', ends);
+    const fist = span(`${which}Hand`, 'hand', ends);
+    return [
+      upper,
+      { ...fore, share: fore.share * wrist },
+      { ...fist, share: wrist + fist.share * (1 - wrist) },
+    ];
+  };
+  const rearFoot = span('rearFoot', 'foot', ['rearHeel', 'rearBall']);
+  const { massKg, lengthM, lowerHandM } = seat.paddle;
+  const paddle = (PADDLE_CENTRE_SHARE * lengthM) / lowerHandM;
+  return [
+    span('headNeck', 'headNeck', ['midShoulder', 'headTop']),
+    span('trunk', 'trunk', ['midShoulder', 'midHip']),
+    ...armOf('lower'),
+    ...armOf('top'),
+    span('kneelingThigh', 'thigh', ['kneelingHip', 'kneelingKnee']),
+    span('frontThigh', 'thigh', ['frontHip', 'frontKnee']),
+    span('kneelingShank', 'shank', ['kneelingKnee', 'kneelingAnkle']),
+    span('frontShank', 'shank', ['frontKnee', 'frontAnkle']),
+    // Given from heel to toe; the rear foot's toes are tucked, so it is laid off from heel to ball.
+    { ...rearFoot, share: (rearFoot.share * footLength.value) / heelToBall.value },
+    span('frontFoot', 'foot', ['frontHeel', 'frontToe']),
+    { segment: 'paddle', massKg, from: 'topHand', to: 'lowerHand', share: paddle },
+  ];
+}
+
+/**
+ * The common centre as fixed shares of the joints, so that finding it is one weighted sum. `held` is what the joints
+ * that the fittings hold bring; `upper` all that hangs on mid-shoulder; `topHand` and `lowerHand` stand still from there.
+ */
+export interface CentreWeights {
+  readonly massKg: number;
+  readonly held: Vec3;
+  readonly of: Readonly<Partial<Record<FigurePoint, number>>>;
+  readonly upper: number;
+}
+
+/** Joints that the fittings hold, by their names among the figure's points. */
+const HELD: readonly [FigurePoint, keyof Contacts][] = [
+  ['kneelingKnee', 'knee'],
+  ['kneelingAnkle', 'rearAnkle'],
+  ['rearHeel', 'rearHeel'],
+  ['rearBall', 'rearBall'],
+  ['frontAnkle', 'frontAnkle'],
+  ['frontHeel', 'frontHeel'],
+  ['frontToe', 'frontToe'],
+];
+
+const HANGING: readonly FigurePoint[] = [
+  'headTop',
+  'midShoulder',
+  'lowerShoulder',
+  'lowerElbow',
+  'lowerHand',
+  'topShoulder',
+  'topElbow',
+  'topHand',
+];
+
+/**
+ * Gathers segment masses into one weight for each joint: share × mass over the whole, so that the centre of mass is a weighed
+ * sum of a dozen joints in place of fifteen centres. The fittings' own joints are summed once, here.
+ */
+export function centreWeights(masses: readonly Spanned[], contacts: Contacts): CentreWeights {
+  let massKg = 0;
+  for (const mass of masses) massKg += mass.massKg;
+  const of: Partial<Record<FigurePoint, number>> = {};
+  for (const { massKg: mass, from, to, share } of masses) {
+    of[from] = (of[from] ?? 0) + ((1 - share) * mass) / massKg;
+    of[to] = (of[to] ?? 0) + (share * mass) / massKg;
+  }
+  let held: Vec3 = { x: 0, y: 0, z: 0 };
+  for (const [point, contact] of HELD) held = plus(held, of[point] ?? 0, contacts[contact] as Vec3);
+  let upper = 0;
+  for (const point of HANGING) upper += of[point] ?? 0;
+  return { massKg, held, of, upper };
+}
+
+/**
+ * Centre of mass of body and paddle, paddler's frame, metres; `headNeck` is that length in metres. The same as the mean of the
+ * segments' own centres to 1e-10 (tests/core/posture/figure-masses.test.ts).
+ */
+export function centreOf(figure: Figure, { held, of, upper }: CentreWeights, headNeck: number): Vec3 {
+  const { arms, leg } = figure;
+  let at = plus(held, of.kneelingHip ?? 0, figure.kneelingHip);
+  at = plus(at, of.frontHip ?? 0, figure.frontHip);
+  at = plus(at, of.midHip ?? 0, figure.midHip);
+  at = plus(at, of.frontKnee ?? 0, leg.middle);
+  at = plus(at, upper, figure.midShoulder);
+  at = plus(at, (of.headTop ?? 0) * headNeck, figure.trunk.up);
+  at = plus(at, of.lowerShoulder ?? 0, arms.lowerShoulder);
+  at = plus(at, of.topShoulder ?? 0, arms.topShoulder);
+  at = plus(at, of.lowerElbow ?? 0, arms.lower.middle);
+  at = plus(at, of.topElbow ?? 0, arms.top.middle);
+  at = plus(at, of.lowerHand ?? 0, arms.hold.lowerHand);
+  return plus(at, of.topHand ?? 0, arms.hold.topHand);
+}
+
+/**
+ * How the centre of mass moves with one unknown, metres per radian. Where the trunk stands still so do head and arms, which
+ * are then carried along with mid-shoulder.
+ */
+export function centreSlope(
+  { arms }: Figure,
+  slope: FigureSlope,
+  { weights, headNeck }: { weights: CentreWeights; headNeck: number },
+): Vec3 {
+  const { of, upper } = weights;
+  let at = scale(slope.kneelingHip, of.kneelingHip ?? 0);
+  at = plus(at, of.frontHip ?? 0, slope.frontHip);
+  at = plus(at, of.midHip ?? 0, slope.midHip);
+  at = plus(at, of.frontKnee ?? 0, slope.frontKnee);
+  at = plus(at, upper, slope.midShoulder);
+  const { trunkUp } = slope;
+  if (trunkUp.x === 0 && trunkUp.y === 0 && trunkUp.z === 0) return at;
+  const moved = armsSlope(arms, trunkUp);
+  at = plus(at, (of.headTop ?? 0) * headNeck, trunkUp);
+  at = plus(at, of.lowerShoulder ?? 0, moved.lowerShoulder);
+  at = plus(at, of.topShoulder ?? 0, moved.topShoulder);
+  at = plus(at, of.lowerElbow ?? 0, moved.lowerElbow);
+  return plus(at, of.topElbow ?? 0, moved.topElbow);
+}
+
+/** Where each mass lies between the points of a figure, metres in the points' own frame: boat or paddler's, as given. */
+export function placedMasses(masses: readonly Spanned[], points: Readonly<Record<FigurePoint, Vec3>>) {
+  return masses.map(({ segment, massKg, from, to, share }) => ({
+    segment,
+    massKg,
+    centre: along(points[from], points[to], share),
+  }));
+}

@@ -1,0 +1,125 @@
+import type { BodyEstimate } from '../body/body.ts';
+import type { Pins, Seat } from '../document/seat-schema.ts';
+import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
+import type { Vec3 } from '../frame/vec3.ts';
+import { toRadians } from '../units/angle.ts';
+import { type Figure, figureAt } from './figure.ts';
+import { centreOf, placedMasses } from './figure-masses.ts';
+import { figureAngles, figurePoints } from './figure-points.ts';
+import { type Minimum, minimise } from './minimise.ts';
+import { NEUTRAL, STROKE_POSTURE } from './neutral-posture.ts';
+import { type StanceProblem, type Strays, stanceObjective, stanceProblem } from './objective.ts';
+import {
+  FIGURE_POINTS,
+  type FigurePoint,
+  type Phase,
+  type ReachShortfall,
+  STANCE_UNKNOWNS,
+  type Stance,
+  type StanceTerm,
+} from './stance.ts';
+import { STANCE_TERMS } from './stance-terms.ts';
+
+/** Missing lengths below this are rounding, metres. */
+const SHORTFALL_FLOOR = 1e-6;
+
+/**
+ * Solves the kneeling figure of one seat in one phase: the least-squares posture over the fittings. Points come in the
+ * boat frame (metres), angles in radians. The answer depends on the input alone: `start` (radians, order of
+ * `STANCE_UNKNOWNS`) is for tests of exactly that: of 150 000 random stances begun from anywhere none ended 0.001° elsewhere.
+ * Always finite; what cannot be reached stands in `shortfalls`. `strays` is one person's own way of kneeling. Without `phase`, ready. A man of 1.80 m with fittings in the
+ * middle of the usual bands has his front knee at 119°, his kneeling knee at 92° and his trunk 12° forward.
+ */
+export function solveStance(input: {
+  body: BodyEstimate;
+  seat: Seat;
+  frame: SeatFrame;
+  phase?: Phase;
+  start?: readonly number[];
+  strays?: Strays;
+}): Stance {
+  const { body, seat, phase = 'ready', strays } = input;
+  const problem = stanceProblem(body, seat, { phase, strays });
+  const pins = pinsOf(problem);
+  const free = pins.map((pin) => pin === null);
+  const start = STANCE_UNKNOWNS.map((name, i) => pins[i] ?? input.start?.[i] ?? NEUTRAL[name].at);
+  return described(problem, minimise(stanceObjective(problem), { start, free }), input.frame);
+}
+
+/**
+ * Unknowns that are held, radians; null is free: the coach's pins, and at catch and exit the trunk's pitch, which is the
+ * stroke's own. The other pins are how this athlete kneels, and hold in every phase.
+ */
+function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
+  const pins = STANCE_UNKNOWNS.map((name) => {
+    const pin = seat.pins[`${name}Deg` as keyof Pins];
+    return pin === undefined ? null : toRadians(pin);
+  });
+  if (phase === 'ready') return pins;
+  const own = phase === 'catch' ? seat.stroke.catchPitchDeg : seat.stroke.exitPitchDeg;
+  pins[STANCE_UNKNOWNS.indexOf('trunkPitch')] =
+    own === undefined ? STROKE_POSTURE[`${phase}Pitch`] : toRadians(own);
+  return pins;
+}
+
+/**
+ * The figure at given unknowns (radians, order of `STANCE_UNKNOWNS`), solved or not: what a stance displaced from its
+ * least-squares place looks like. Boat frame; `forcing` is empty.
+ */
+export function stanceAt(problem: StanceProblem, q: Float64Array, frame: SeatFrame): Stance {
+  const none = { q, residuals: new Float64Array(0), cost: 0, iterations: 0, converged: true };
+  return described(problem, none, frame);
+}
+
+/** The unknowns that a stance was solved for, radians, order of `STANCE_UNKNOWNS`. */
+export function unknownsOf({ angles }: Pick<Stance, 'angles'>): Float64Array {
+  return Float64Array.from(STANCE_UNKNOWNS, (name) => angles[name]);
+}
+
+/** The answer in the boat's frame, with everything that is read off it. */
+function described(problem: StanceProblem, minimum: Minimum, frame: SeatFrame): Stance {
+  const figure = figureAt(minimum.q, problem);
+  const points = figurePoints(problem, figure);
+  const inBoat = pointsInBoat(points, frame);
+  const { massKg } = problem.weights;
+  return {
+    phase: problem.phase,
+    points: inBoat,
+    angles: figureAngles(problem, { figure, points, q: minimum.q }),
+    masses: placedMasses(problem.masses, inBoat),
+    centreOfMass: toBoatFrame(centreOf(figure, problem.weights, problem.lengths.headNeck), frame),
+    totalMassKg: massKg,
+    shortfalls: shortfallsOf(problem, figure),
+    forcing: forcingOf(minimum),
+    iterations: minimum.iterations,
+    converged: minimum.converged,
+  };
+}
+
+type Points = Record<FigurePoint, Vec3>;
+
+function pointsInBoat(points: Points, frame: SeatFrame): Points {
+  const out = {} as Points;
+  for (const name of FIGURE_POINTS) out[name] = toBoatFrame(points[name], frame);
+  return out;
+}
+
+/** The terms of the objective by their share of the cost, the strongest first; equal shares in the terms' own order. */
+function forcingOf({ residuals, cost }: Minimum): StanceTerm[] {
+  if (residuals.length === 0) return [];
+  const whole = cost > 0 ? cost : 1;
+  return STANCE_TERMS.map((term, i) => {
+    const residual = residuals[i]!;
+    return { term, residual, share: (residual * residual) / whole };
+  }).sort((a, b) => b.share - a.share);
+}
+
+function shortfallsOf({ contacts }: StanceProblem, { leg, arms }: Figure): ReachShortfall[] {
+  const all: ReachShortfall[] = [
+    { part: 'rearRest', shortfall: contacts.rearShortfall },
+    { part: 'frontFoot', shortfall: leg.excess },
+    { part: 'lowerHand', shortfall: arms.lower.excess },
+    { part: 'topHand', shortfall: arms.top.excess },
+  ];
+  return all.filter((s) => s.shortfall > SHORTFALL_FLOOR);
+}

@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { BANDS } from '../../../core/evaluation/bands.ts';
+import {
+  DECIDED_SIGMAS,
+  distanceToBand,
+  probabilityOutside,
+  severityOf,
+} from '../../../core/evaluation/probability.ts';
+import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
+import { WORDING } from '../../../core/text/quantity-wording.ts';
+
+const rule = BANDS.find((b) => b.quantity === 'frontKnee')!;
+const deg = (angle: number) => (angle * Math.PI) / 180;
+
+describe('distanceToBand', () => {
+  it('is negative inside, positive outside, measured to the nearer edge', () => {
+    expect(distanceToBand(0.17, { min: 0.15, max: 0.2 })).toBeCloseTo(-0.02, 12);
+    expect(distanceToBand(0.14, { min: 0.15, max: 0.2 })).toBeCloseTo(0.01, 12);
+    expect(distanceToBand(0.23, { min: 0.15, max: 0.2 })).toBeCloseTo(0.03, 12);
+  });
+
+  it('is minus infinity for a band open on both sides', () => {
+    expect(distanceToBand(3, { min: null, max: null })).toBe(Number.NEGATIVE_INFINITY);
+  });
+});
+
+describe('severityOf', () => {
+  it.each([
+    [deg(118), deg(2), 'good'],
+    [deg(112), deg(2), 'check'],
+    [deg(108), deg(2), 'check'],
+    [deg(104), deg(2), 'change'],
+    [deg(112), 0, 'good'],
+  ] as const)('front knee %f rad, sd %f → %s', (value, sd, severity) => {
+    expect(severityOf({ value, sd }, rule)).toBe(severity);
+  });
+
+  it('turns from good to check where one in ten such athletes would be outside, and to change at nine', () => {
+    const sd = deg(2);
+    const away = DECIDED_SIGMAS * sd;
+    expect(severityOf({ value: rule.min! + away + 1e-5, sd }, rule)).toBe('good');
+    expect(severityOf({ value: rule.min! + away - 1e-5, sd }, rule)).toBe('check');
+    expect(severityOf({ value: rule.min! - away + 1e-5, sd }, rule)).toBe('check');
+    expect(severityOf({ value: rule.min! - away - 1e-5, sd }, rule)).toBe('change');
+  });
+
+  it('says stop past a stop limit however uncertain the value is', () => {
+    const margin = BANDS.find((b) => b.quantity === 'supportMargin')!;
+    expect(severityOf({ value: -0.005, sd: 1 }, margin)).toBe('stop');
+  });
+
+  it('takes a value set exactly on an edge as inside', () => {
+    expect(severityOf({ value: 0.15, sd: 0 }, { ...rule, min: 0.15, max: 0.2 })).toBe('good');
+  });
+});
+
+// Standard normal table: Φ(1) = 0.8413, Φ(2) = 0.9772 (any textbook of statistics).
+describe('probabilityOutside', () => {
+  it('is that of the normal spread, both tails together', () => {
+    const band = { min: 1, max: 3 };
+    expect(probabilityOutside({ value: 2, sd: 1 }, band)).toBeCloseTo(2 * (1 - 0.8413), 3);
+    expect(probabilityOutside({ value: 3, sd: 1 }, band)).toBeCloseTo(0.5 + (1 - 0.9772), 3);
+    expect(probabilityOutside({ value: 5, sd: 1 }, { min: null, max: 3 })).toBeCloseTo(0.9772, 3);
+  });
+
+  it('is 0 or 1 without doubt, and 0 for a band open on both sides', () => {
+    expect(probabilityOutside({ value: 3.1, sd: 0 }, { min: 1, max: 3 })).toBe(1);
+    expect(probabilityOutside({ value: 3, sd: 0 }, { min: 1, max: 3 })).toBe(0);
+    expect(probabilityOutside({ value: 3, sd: 5 }, { min: null, max: null })).toBe(0);
+  });
+});
+
+describe('the band table', () => {
+  it('holds the common coaching practice of the sprint high kneel (common practice, no source)', () => {
+    const of = (quantity: string, crew = 1) => {
+      const row = BANDS.find((b) => b.quantity === quantity && (b.crews?.includes(crew) ?? true))!;
+      expect(row.source).toBe('common practice');
+      return [row.min, row.max];
+    };
+    expect(of('padAft')).toEqual([0.15, 0.2]);
+    expect(of('padOut')).toEqual([0.02, 0.05]);
+    expect(of('restTurn')).toEqual([deg(15), deg(25)]);
+    expect(of('frontKnee')[0]).toBe(deg(110));
+    expect(of('trunkRoll')).toEqual([0, deg(6)]);
+    expect(of('paddleUnderStature')).toEqual([0.08, 0.12]);
+    expect(of('bladeShare')[0]).toBeCloseTo(1 / 3, 12);
+    expect(of('trimRest')[0]).toBe(0);
+  });
+
+  it('asks for a higher recess in a pair than in a single, and higher still in a four', () => {
+    const height = (crew: number) =>
+      BANDS.find((b) => b.quantity === 'padHeight' && b.crews?.includes(crew))!;
+    expect(height(2).min!).toBeGreaterThan(height(1).min!);
+    expect(height(4).min!).toBeGreaterThan(height(2).min!);
+  });
+
+  it('names a known quantity, a source and words for each side of every band', () => {
+    for (const band of BANDS) {
+      expect(Object.keys(QUANTITIES)).toContain(band.quantity);
+      expect(band.sourceText.length).toBeGreaterThan(10);
+      const words = WORDING[band.quantity]!;
+      for (const reader of [words.coach, words.athlete]) {
+        expect(reader.good).not.toBe('');
+        if (band.min !== null) expect(reader.low, band.quantity).not.toBe('');
+        if (band.max !== null) expect(reader.high, band.quantity).not.toBe('');
+      }
+    }
+  });
+
+  it('has no band whose lower edge is above its upper, nor a stop inside the band', () => {
+    for (const { quantity, min, max, stopMin, stopMax } of BANDS) {
+      expect((min ?? Number.NEGATIVE_INFINITY) < (max ?? Number.POSITIVE_INFINITY), quantity).toBe(true);
+      expect(stopMin ?? Number.NEGATIVE_INFINITY, quantity).toBeLessThanOrEqual(
+        min ?? Number.POSITIVE_INFINITY,
+      );
+      expect(stopMax ?? Number.POSITIVE_INFINITY, quantity).toBeGreaterThanOrEqual(
+        max ?? Number.NEGATIVE_INFINITY,
+      );
+    }
+  });
+});

@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Pins } from '../../../core/document/seat-schema.ts';
+import { PINNED_SD_DEG, type SpreadSources } from '../../../core/evaluation/doubt-sources.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { findQuantity, type QuantityId } from '../../../core/evaluation/quantities.ts';
+import { heldSpreads, withSpreads } from '../../../core/evaluation/quantity-spreads.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+
+const evaluator = createEvaluator();
+const spreadOf = (fit: Fit, id: QuantityId, sources?: SpreadSources, seat: number | null = 0) =>
+  findQuantity(evaluator.evaluate(fit, sources).quantities, id, seat)!.sd!;
+const degreesOf = (...of: Parameters<typeof spreadOf>) => (spreadOf(...of) * 180) / Math.PI;
+const fit = exampleFit();
+
+describe('posture', () => {
+  // Pelvic inclination at rest 15.2 ± 4.3°, lumbar angles 4–7° between persons: López-Miñarro, Muyor, Alacid 2011, J Hum Kinet.
+  it.each([
+    ['trunkPitch', 3.5, 6],
+    ['pelvisYaw', 4, 8],
+    ['thighPitch', 2, 5],
+    ['trunkRoll', 1.5, 4],
+  ] as const)('makes %s uncertain by %f° to %f°, as persons differ', (id, least, most) => {
+    expect(degreesOf(fit, id)).toBeGreaterThan(least);
+    expect(degreesOf(fit, id)).toBeLessThan(most);
+  });
+
+  it('leaves the weight over the boat to a few millimetres: whoever leans balances it', () => {
+    expect(spreadOf(fit, 'offCentre', {}, null)).toBeGreaterThan(0.002);
+    expect(spreadOf(fit, 'offCentre', {}, null)).toBeLessThan(0.005);
+  });
+
+  it('counts little for an angle that was measured: that is known better than the reading alone', () => {
+    for (const id of ['trunkPitch', 'trunkRoll', 'thighPitch', 'pelvisYaw'] as const) {
+      const pins: Pins = { [`${id}Deg`]: 5 };
+      const sd = degreesOf(exampleFit([exampleSeat({ pins })]), id);
+      expect(sd).toBeLessThan(PINNED_SD_DEG[id]);
+      expect(sd).toBeGreaterThan(0.6 * PINNED_SD_DEG[id]);
+    }
+  });
+});
+
+describe('what is measured', () => {
+  it('of a body narrows what depends on it: two tapes take a fifth off the front knee’s', () => {
+    const tape = Object.fromEntries(
+      [
+        ['kneeHeightSitting', 0.57],
+        ['buttockKneeLength', 0.63],
+      ].map(([name, valueM]) => [name, { valueM }]),
+    );
+    const measured = exampleFit([exampleSeat({ athlete: exampleAthlete({ tape }) })]);
+    const sources = { posture: false } as const;
+    expect(spreadOf(measured, 'frontKnee', sources)).toBeLessThan(0.85 * spreadOf(fit, 'frontKnee', sources));
+  });
+
+  it('by setting it is exact: set-out tolerances belong to the sheet', () => {
+    for (const id of ['padAft', 'padHeight', 'restTurn', 'padToRest'] as const) {
+      expect(findQuantity(evaluator.evaluate(fit).quantities, id, 0)!.sd ?? 0).toBe(0);
+    }
+  });
+});
+
+describe('a leg at full stretch', () => {
+  const seat = exampleSeat();
+
+  it('has an honest doubt of its ankle, which all but stands still at the stance itself', () => {
+    const far = (aftM: number) => exampleFit([{ ...seat, rearRest: { ...seat.rearRest, aftM } }]);
+    const { aftM } = seat.rearRest;
+    const spare = findQuantity(evaluator.evaluate(far(aftM)).quantities, 'rearReach', 0)!.judged!.value;
+    const straight = far(aftM - spare - 0.001);
+    expect(findQuantity(evaluator.evaluate(straight).quantities, 'rearAnkle', 0)!.value).toBeGreaterThan(2.7);
+    expect(degreesOf(straight, 'rearAnkle')).toBeGreaterThan(5);
+  });
+
+  it('is judged by the whole distance: a reach a centimetre short is in doubt, as is one just reaching', () => {
+    const excess = (aftM: number) => {
+      const moved = exampleFit([{ ...seat, rearRest: { ...seat.rearRest, aftM } }]);
+      const report = evaluator.evaluate(moved);
+      return {
+        whole: findQuantity(report.quantities, 'rearReach', 0)!.judged!.value,
+        finding: report.findings.find((f) => f.id === 'rearReach@0')!,
+      };
+    };
+    const { rearRest } = seat;
+    const near = excess(rearRest.aftM - 0.05);
+    expect(near.whole).toBeLessThan(-0.04);
+    expect(near.finding.severity).toBe('good');
+    // About a centimetre to spare, of a leg known to 12 mm.
+    const edge = excess(rearRest.aftM - near.whole - 0.05 - 0.01);
+    expect(edge.whole).toBeLessThan(0);
+    expect(edge.finding.value).toBe(0);
+    expect(edge.finding.severity).toBe('check');
+    expect(edge.finding.probability).toBeGreaterThan(0.1);
+  });
+});
+
+describe('spreads of a report', () => {
+  const report = evaluator.evaluate(fit);
+
+  it('are held for the values of another: the same fit comes back the same', () => {
+    const bare = report.quantities.map(({ judged, uninformed: _, ...q }) => ({
+      ...q,
+      sd: null,
+      ...(judged?.smooth && { judged: { ...judged, sd: 0 } }),
+    }));
+    const again = withSpreads(bare, heldSpreads(report));
+    expect(again).toHaveLength(report.quantities.length);
+    again.forEach(({ sd, judged, uninformed }, i) => {
+      const was = report.quantities[i]!;
+      expect([sd, uninformed, judged?.sd]).toEqual([was.sd, was.uninformed, was.judged?.sd]);
+      expect(judged?.value ?? 0).toBeCloseTo(was.judged?.value ?? 0, 12);
+    });
+  });
+
+  it('are unknown where nothing is known', () => {
+    const stranger = { id: 'frontKnee', seat: 3, value: 1, sd: null, unit: 'rad' } as const;
+    expect(withSpreads([stranger], heldSpreads(report))[0]!.sd).toBeNull();
+  });
+
+  it('of one seat do not grow by another’s doubts where the two share nothing', () => {
+    const crew = exampleFit([exampleSeat(), exampleSeat({ side: 'right' })]);
+    expect(spreadOf(crew, 'frontKnee')).toBeCloseTo(spreadOf(fit, 'frontKnee'), 9);
+    expect(spreadOf(crew, 'trimRest', {}, null)).toBeGreaterThan(0);
+  });
+});

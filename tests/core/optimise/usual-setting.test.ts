@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { estimateBody } from '../../../core/body/estimate-body.ts';
+import { BANDS } from '../../../core/evaluation/bands.ts';
+import { movedAft, usualSetting } from '../../../core/optimise/usual-setting.ts';
+
+const man = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
+const girl = estimateBody({ stature: 1.5, mass: 45, sex: 'female' });
+const band = (quantity: string, crew: number) =>
+  BANDS.find((b) => b.quantity === quantity && (b.crews?.includes(crew) ?? true))!;
+
+describe('usualSetting', () => {
+  it.each([1, 2, 3, 4])('of a crew of %i lies inside the bands for it', (crew) => {
+    const { kneePad } = usualSetting(man, crew, 'left');
+    for (const [quantity, value] of [
+      ['padOut', kneePad.outM],
+      ['padHeight', kneePad.heightM],
+    ] as const) {
+      const { min, max } = band(quantity, crew);
+      expect(value, quantity).toBeGreaterThan(min! + 0.009);
+      expect(value, quantity).toBeLessThan(max! - 0.009);
+    }
+  });
+
+  it('raises the recess from single to pair and from pair to four, and brings the knee to the boat’s side', () => {
+    const [single, pair, four] = [1, 2, 4].map((crew) => usualSetting(man, crew, 'left').kneePad);
+    expect(pair!.heightM).toBeGreaterThan(single!.heightM);
+    expect(four!.heightM).toBeGreaterThan(pair!.heightM);
+    expect(pair!.outM).toBeGreaterThan(single!.outM);
+  });
+
+  it('begins a single’s knee in the middle of 15 to 20 cm aft', () => {
+    expect(usualSetting(man, 1, 'left').kneePad.aftM).toBe(0.175);
+  });
+
+  it('grows with the body: a shorter paddler’s rest and front foot come nearer, the paddle shorter', () => {
+    const [tall, small] = [man, girl].map((body) => usualSetting(body, 1, 'left'));
+    expect(small!.rearRest.aftM).toBeLessThan(tall!.rearRest.aftM - 0.05);
+    expect(small!.frontFoot.forwardM).toBeLessThan(tall!.frontFoot.forwardM - 0.05);
+    expect(tall!.paddle.lengthM).toBeCloseTo(1.7, 9);
+    expect(small!.paddle.lengthM).toBeCloseTo(1.4, 9);
+  });
+});
+
+describe('movedAft', () => {
+  it('moves pad, rest and foot alike, and nothing else', () => {
+    const usual = usualSetting(man, 1, 'left');
+    const moved = movedAft(usual, 0.01);
+    expect(moved.kneePad.aftM - usual.kneePad.aftM).toBeCloseTo(0.01, 12);
+    expect(moved.rearRest.aftM - usual.rearRest.aftM).toBeCloseTo(0.01, 12);
+    expect(moved.frontFoot.forwardM - usual.frontFoot.forwardM).toBeCloseTo(-0.01, 12);
+    expect({
+      ...moved,
+      kneePad: usual.kneePad,
+      rearRest: usual.rearRest,
+      frontFoot: usual.frontFoot,
+    }).toEqual(usual);
+  });
+});

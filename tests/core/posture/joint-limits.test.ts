@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import type { Athlete } from '../../../core/document/athlete-schema.ts';
+import { LIMITED_JOINTS } from '../../../core/document/athlete-schema.ts';
+import { jointLimits } from '../../../core/posture/joint-limits.ts';
+import { LIMITS } from '../../../core/posture/neutral-posture.ts';
+import { exampleAthlete } from '../example/example-fit.ts';
+
+const deg = (r: number) => (r * 180) / Math.PI;
+
+function limitsWith(...limits: Athlete['limits']) {
+  return jointLimits({ athlete: { ...exampleAthlete(), limits } });
+}
+const limit = (joint: (typeof LIMITED_JOINTS)[number], maxDeg: number) => ({ joint, maxDeg, reason: 'sore' });
+
+describe('jointLimits', () => {
+  it('are the usual ones for somebody without limits of their own, and for an empty seat', () => {
+    expect(limitsWith()).toEqual(LIMITS);
+    expect(jointLimits({ athlete: null })).toEqual(LIMITS);
+  });
+
+  it.each([
+    ['kneelingKneeFlexion', 100, 'kneelingKneeLeast', 80],
+    ['frontKneeFlexion', 90, 'frontKneeLeast', 90],
+    ['kneelingHipExtension', 5, 'kneelingHipMost', 185],
+    ['frontHipFlexion', 80, 'frontHipLeast', 100],
+    ['frontAnkleDorsiflexion', 5, 'frontAnkleLeast', 85],
+    ['trunkForward', 30, 'trunkPitchMost', 30],
+    ['trunkSideways', 10, 'trunkRollMost', 10],
+  ] as const)('%s of at most %i° narrows %s to %i°', (joint, maxDeg, name, expected) => {
+    const limits = limitsWith(limit(joint, maxDeg));
+    expect(deg(limits[name])).toBeCloseTo(expected, 9);
+    const { [name]: _, ...others } = limits;
+    const { [name]: __, ...usual } = LIMITS as Record<string, number>;
+    expect(others).toEqual(usual);
+  });
+
+  it('never widen what anatomy allows', () => {
+    const supple = LIMITED_JOINTS.map((joint) => limit(joint, 170));
+    const limits = limitsWith(...supple);
+    for (const name of ['kneelingKneeLeast', 'frontKneeLeast', 'frontHipLeast', 'frontAnkleLeast'] as const) {
+      expect(limits[name]).toBeGreaterThanOrEqual(LIMITS[name]);
+    }
+    for (const name of ['kneelingHipMost', 'trunkPitchMost', 'trunkRollMost'] as const) {
+      expect(limits[name]).toBeLessThanOrEqual(LIMITS[name]);
+    }
+  });
+
+  it('take the narrowest of several for one joint', () => {
+    const limits = limitsWith(
+      limit('trunkForward', 40),
+      limit('trunkForward', 20),
+      limit('trunkForward', 60),
+    );
+    expect(deg(limits.trunkPitchMost)).toBeCloseTo(20, 9);
+  });
+
+  it('leave the rear ankle to the fittings, which hold it', () => {
+    expect(limitsWith(limit('rearAnklePlantarflexion', 20))).toEqual(LIMITS);
+  });
+});

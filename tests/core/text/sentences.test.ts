@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../core/evaluation/finding.ts';
+import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
+import {
+  athleteSentence,
+  bandText,
+  bodyNoteSentence,
+  coachSentence,
+  findingTitle,
+  notAfloatSentence,
+  plainFormat,
+  quantityName,
+} from '../../../core/text/sentences.ts';
+
+const deg = (angle: number) => (angle * Math.PI) / 180;
+
+const finding = (more: Partial<Finding> = {}): Finding => ({
+  id: 'frontKnee@0',
+  seat: 0,
+  quantity: 'frontKnee',
+  value: deg(104),
+  sd: deg(2),
+  unit: 'rad',
+  band: { min: deg(110), max: deg(160), source: 'common practice', sourceText: 'x', reason: '' },
+  distance: deg(6),
+  probability: 0.99,
+  severity: 'change',
+  part: 'frontKnee',
+  ...more,
+});
+
+describe('sentences', () => {
+  it('put name, value and 95 % half-interval in the heading', () => {
+    expect(findingTitle(finding())).toBe('Front knee 104° ± 4°');
+    expect(findingTitle(finding({ sd: null }))).toBe('Front knee 104°');
+    expect(findingTitle(finding({ quantity: 'padBraced', value: 0, unit: '1' }))).toBe('Brace of the pad');
+  });
+
+  it('speak of the side of the band that the value is on', () => {
+    expect(coachSentence(finding())).toBe('The front knee is too bent to push from.');
+    const straight = finding({ value: deg(170), distance: deg(10) });
+    expect(coachSentence(straight)).toBe('The front knee is too straight to take up the stroke.');
+    expect(athleteSentence(straight)).toBe('Your front knee is too straight to push well.');
+  });
+
+  it('say of a check what is likelier, and the coach how likely the other is', () => {
+    const close = finding({ value: deg(112), distance: deg(-2), severity: 'check', probability: 0.24 });
+    expect(coachSentence(close)).toBe(
+      'Probably the front knee is open enough to push from; about one chance in four that it is otherwise.',
+    );
+    expect(athleteSentence(close)).toBe('Probably your front leg can push well.');
+    const out = finding({ value: deg(109), distance: deg(1), severity: 'check', probability: 0.7 });
+    expect(coachSentence(out)).toBe('Probably the front knee is too bent to push from.');
+  });
+
+  it('say of an unusual place that works what the usual one would bring', () => {
+    const place = finding({
+      quantity: 'padAft',
+      value: 0.23,
+      sd: null,
+      unit: 'm',
+      band: { min: 0.15, max: 0.2, source: 'common practice', sourceText: 'x', reason: '' },
+      distance: 0.03,
+      probability: 1,
+      severity: 'check',
+      instead: { at: 0.2, quantity: 'trimRest', unit: 'm', from: 0.02, to: 0.008 },
+    });
+    expect(coachSentence(place)).toBe(
+      'An unusual place, and it works. At 20.0 cm the bow would lie 12 mm lower.',
+    );
+    expect(
+      coachSentence({ ...place, fromMiddleM: 0.28, instead: { ...place.instead!, at: 0.15 } }),
+    ).toContain('At 20.0 cm of the boat’s middle');
+  });
+
+  it('never write minus nought', () => {
+    expect(plainFormat(-0.0001, 'm')).toBe('0.0 cm');
+  });
+
+  it('write bands open and closed', () => {
+    expect(bandText({ min: 0.15, max: 0.2 }, 'm')).toBe('15.0 cm to 20.0 cm');
+    expect(bandText({ min: null, max: 0.2 }, 'm')).toBe('at most 20.0 cm');
+    expect(bandText({ min: 0.15, max: null }, 'm')).toBe('at least 15.0 cm');
+    expect(bandText({ min: null, max: null }, 'm')).toBe('');
+  });
+
+  it('have a name for every quantity there is', () => {
+    for (const id of Object.keys(QUANTITIES)) expect(quantityName(id), id).not.toBe(id);
+  });
+
+  it('have a sentence for every code', () => {
+    expect(notAfloatSentence({ kind: 'overloaded', massKg: 300, mostKg: 210 })).toMatch(/300 kg.*210 kg/);
+    expect(notAfloatSentence({ kind: 'swamped', atX: -1.2 })).toMatch(/120 cm aft/);
+    expect(notAfloatSentence({ kind: 'no-equilibrium', reason: 'x' })).toMatch(/x/);
+    expect(bodyNoteSentence({ code: 'extrapolates-stature', value: 1.2 })).toMatch(/120 cm/);
+    expect(bodyNoteSentence({ code: 'extrapolates-mass', value: 150 })).toMatch(/140 kg/);
+    expect(bodyNoteSentence({ code: 'junior', ageYears: 13 })).toMatch(/tape/);
+    expect(bodyNoteSentence({ code: 'tape-disagrees', measure: 'footLength', sigmas: 4.2 })).toMatch(/4\.2/);
+  });
+});
