@@ -1,6 +1,6 @@
-import { ageOn } from '../../../core/units/age.ts';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { isMinor } from '../../../core/document/consent.ts';
+import { ageOn } from '../../../core/units/age.ts';
 import { call } from '../../client/client.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FoundThing } from '../../../app/contract/trials.ts';
 import { THING_KINDS } from '../../../app/contract/trials.ts';
-import { revisionMark } from '../../../core/fit/revision-mark.ts';
+import { revisionMark } from '../../../core/document/revision-mark.ts';
 import { thingName, thingPlace, thingRoute } from '../../../renderer/find/found-thing.ts';
 import { matchingActions } from '../../../renderer/find/matching.ts';
 import { USUAL_ACTIONS } from '../../../renderer/find/usual-actions.ts';

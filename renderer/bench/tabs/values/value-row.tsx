@@ -2,8 +2,8 @@ import { useEffect, useRef, useState } from 'react';
 
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import { isQuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
-import { bandText, quantityName } from '../../../../core/text/sentences.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
+import { bandText, quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { say } from '../../../language/messages.ts';
