@@ -1,6 +1,7 @@
 import type { PointMass } from '../hydrostatics/afloat.ts';
 import { heldDemand } from '../hydrostatics/balance-demand.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
+import type { FreeForce } from '../support/blade-force.ts';
 import { supportLoads } from '../support/support-loads.ts';
 import { boatQuantities } from './boat-quantities.ts';
 import type { Computed } from './computed-fit.ts';
@@ -9,7 +10,7 @@ import type { Quantity } from './finding.ts';
 import { type FloatSlopes, floatNear } from './float-slopes.ts';
 import { neighbourQuantities } from './neighbour-quantities.ts';
 import { paddleQuantities } from './paddle-quantities.ts';
-import { smoothValues } from './seat-folds.ts';
+import { marginEdges, smoothValues } from './seat-folds.ts';
 import { postureQuantities, seatQuantities } from './seat-quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
@@ -30,6 +31,7 @@ export interface DisplacedFit {
 export interface Displacement {
   readonly seat?: SeatState['seat'];
   readonly body?: SeatState['body'];
+  readonly free?: FreeForce;
   readonly stances?: Partial<Record<Phase, Stance>>;
 }
 
@@ -58,15 +60,17 @@ export function displacedValues(fit: DisplacedFit, displacement: Displacement): 
   };
   const seats = computed.seats.map((other, i) => (i === index ? state : other));
   const balance = afloat.ready.kind === 'afloat' ? heldDemand(loads.ready, afloat.ready.transverseGm) : null;
+  const drive = driveOf(state, afloat.ready);
   const quantities: Quantity[] = [
     ...(displacement.body ? seatQuantities(state, index, boat) : postureQuantities(state, index)),
     ...boatQuantities(boat, afloat, balance),
     ...paddleQuantities(state, index, { boat, ready: afloat.ready }),
-    ...driveQuantities(driveOf(state, afloat.ready), index),
+    ...driveQuantities(drive, index),
     ...neighbourQuantities(seats),
   ];
   const values = new Map(quantities.map(({ id, seat: at, value }) => [keyOf(id, at), value]));
-  for (const [id, value] of Object.entries(smoothValues(state))) values.set(keyOf(id, index), value);
+  const smooth = smoothValues(state, { drive, edges: marginEdges(known) });
+  for (const [id, value] of Object.entries(smooth)) values.set(keyOf(id, index), value);
   return values;
 }
 

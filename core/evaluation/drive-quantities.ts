@@ -4,25 +4,37 @@ import { along, type BoatPoint, norm, subtract } from '../frame/vec3.ts';
 import type { FloatResult } from '../hydrostatics/afloat.ts';
 import { waterZAt } from '../paddle/beside-hand.ts';
 import type { Stance } from '../posture/stance.ts';
-import { type BladeForce, driveLoads } from '../support/drive-loads.ts';
+import type { FreeForce } from '../support/blade-force.ts';
+import { NO_FREE_FORCE } from '../support/blade-force.ts';
+import type { BladeForce } from '../support/drive-loads.ts';
+import { driveLoads } from '../support/drive-loads.ts';
 import type { DriveLoads } from '../support/support.ts';
-import { heldShares } from '../support/support-triangle.ts';
+import { heldLoads } from '../support/support-triangle.ts';
 import type { Quantity } from './finding.ts';
-import { QUANTITIES, type QuantityId } from './quantities.ts';
+import type { QuantityId } from './quantities.ts';
+import { QUANTITIES } from './quantities.ts';
 import { driveForceOf, type SeatState } from './seat-state.ts';
 
 /**
  * A blade's force where the water takes it at mid-drive: the blade is just covered, so half its length under the water; as
- * far across as the shaft leads it in this stance. Metres and newtons, boat frame; null where the boat does not float.
+ * far across as the shaft leads it in this stance. Its free parts are shares of the force, nothing unless given. Metres and
+ * newtons, boat frame; null where the boat does not float.
  */
 export function bladeForceOf(
   { points }: Pick<Stance, 'points'>,
   paddle: Paddle,
-  { forceN, water }: { forceN: number; water: FloatResult },
+  { forceN, water, free = NO_FREE_FORCE }: { forceN: number; water: FloatResult; free?: FreeForce },
 ): BladeForce | null {
   if (water.kind !== 'afloat') return null;
   const middle = bladeMiddle(points, paddle);
-  return { forceN, atZ: waterZAt(water, middle) - paddle.bladeLengthM / 2, atY: middle.y };
+  return {
+    forceN,
+    atX: middle.x,
+    atY: middle.y,
+    atZ: waterZAt(water, middle) - paddle.bladeLengthM / 2,
+    liftN: free.lift * forceN,
+    acrossN: free.out * forceN * Math.sign(points.lowerHand.y - points.topHand.y),
+  };
 }
 
 /** The middle of the blade of a paddle in these hands, metres, boat frame. */
@@ -33,24 +45,22 @@ function bladeMiddle({ topHand, lowerHand }: Stance['points'], paddle: Paddle): 
 
 /** What the mean force of the drive asks of a seat's contacts; null where the boat does not float. SI, boat frame. */
 export function driveOf(
-  { seat, body, stances: { ready } }: SeatState,
+  { seat, body, free, stances: { ready } }: SeatState,
   water: FloatResult,
 ): DriveLoads | null {
   const forceN = driveForceOf({ seat, body });
-  const blade = bladeForceOf(ready, seat.paddle, { forceN, water });
+  const blade = bladeForceOf(ready, seat.paddle, { forceN, water, ...(free && { free }) });
   return blade && driveLoads(ready, blade);
 }
 
 /** The drive's quantities of one occupied seat, without spreads: loads under the mean force, fixing under its peak. SI. */
 export function driveQuantities(drive: DriveLoads | null, index: number): Quantity[] {
   if (!drive) return [];
-  const { knee, rearFoot, frontFoot } = drive.loadsN;
-  const whole = knee + rearFoot + frontFoot;
-  const held = heldShares(drive.loadsN);
+  const { knee, rearFoot, frontFoot } = heldLoads(drive.loadsN);
   const values: Partial<Record<QuantityId, number>> = {
-    driveKneeLoad: held.knee * whole,
-    driveRearLoad: held.rearFoot * whole,
-    driveFrontLoad: held.frontFoot * whole,
+    driveKneeLoad: knee,
+    driveRearLoad: rearFoot,
+    driveFrontLoad: frontFoot,
     padFixing: PEAK_OVER_MEAN * drive.padForwardN,
     padFixingSide: PEAK_OVER_MEAN * drive.padSidewaysN,
   };

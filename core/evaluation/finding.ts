@@ -27,6 +27,8 @@ export interface Quantity {
   readonly uninformed?: true;
   /** The limb does not reach its fitting: it is drawn straight, and this angle is not one that a body would have. */
   readonly unreached?: true;
+  /** Of a share of the weight or its load at rest: the least and the greatest, wherever in its patch the contact bears. */
+  readonly range?: Support['shareRanges']['knee'];
 }
 
 /**
@@ -113,8 +115,8 @@ export interface Finding {
   readonly unreached?: true;
   /** Of the knee's place aft of a mark that is not amidships: how far the knee is aft of the boat's middle, metres. */
   readonly fromMiddleM?: number;
-  /** Of a share of the weight: its least and greatest value, wherever in its patch the contact bears. */
-  readonly range?: Support['shareRanges']['knee'];
+  /** As in `Quantity`. */
+  readonly range?: Quantity['range'];
   /** Of the support margin: the edge it is measured to. */
   readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
   /** Of an unusual place that works: how an outcome would change if the place were brought to the usual. */

@@ -2,7 +2,7 @@ import type { LimitedJoint } from '../document/athlete-schema.ts';
 import type { BandOverride } from '../document/band-override-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
-import type { Contact, Support } from '../support/support.ts';
+import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS, CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from './class-limits.ts';
@@ -74,17 +74,7 @@ function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding 
     : { ...finding, fromMiddleM: fromMiddle };
 }
 
-/** Which contact a share is of. */
-const SHARE_OF: Readonly<Record<string, Contact>> = {
-  kneeShare: 'knee',
-  rearShare: 'rearFoot',
-  frontShare: 'frontFoot',
-};
-
 function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
-  const contact = SHARE_OF[finding.quantity];
-  const range = contact && finding.seat !== null && supports[finding.seat]?.shareRanges[contact];
-  if (range) return { ...finding, range };
   const support = finding.quantity === 'supportMargin' && finding.seat !== null && supports[finding.seat];
   if (!support) return finding;
   return { ...finding, support: { nearestEdge: support.nearestEdge, inLine: support.inLine } };
@@ -101,7 +91,7 @@ interface Judgement {
 
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | null): void {
   if (!quantity) return;
-  const { value, sd, unit, seat, uninformed, unreached } = quantity;
+  const { value, sd, unit, seat, uninformed, unreached, range } = quantity;
   const { min, max, stopMin, stopMax, source, sourceText, reason } = rule;
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
@@ -119,6 +109,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | nul
     severity: hidden ? 'unknown' : severity,
     part: rule.part,
     ...(unreached && { unreached }),
+    ...(range && { range }),
   };
   into.push({ finding, rule });
 }

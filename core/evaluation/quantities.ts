@@ -19,7 +19,7 @@ const MODEL = 'this model (stance solve)';
 const STATICS =
   'statics of three contacts, each a patch: knee on its pad, toes on the rest, front foot from heel to ball';
 const DRIVE =
-  'the same under the blade’s mean force, half a blade below the water: the weight seems to move aft by force × height of knee over blade ÷ weight, and from the blade by the sideways force × height of knee over front foot ÷ weight';
+  'the same under the blade’s mean force, half a blade below the water: the weight seems to move aft by force × height of knee over blade ÷ weight, and from the blade by the sideways force × height of knee over front foot ÷ weight. Lift and push across of the blade are unknown: 0 ± 15 % and 0 ± 10 % of the force, one standard deviation, estimates';
 const HYDRO = 'hydrostatics of the hull as given';
 
 const seat = (unit: Unit, step: number, formula: string, source: string): QuantityDefinition => ({
@@ -91,11 +91,16 @@ export const QUANTITIES = {
     'knee load over the circle in which a round knee, sunk by recess, foam and flesh, is cut; compare set-ups only',
     'estimate',
   ),
-  padFixing: seat('N', 5, 'the whole peak force of the blade, as if the knee alone passed it on', STATICS),
+  padFixing: seat(
+    'N',
+    5,
+    'the whole forward part of the blade’s peak force, as if the knee alone passed it on',
+    STATICS,
+  ),
   padFixingSide: seat(
     'N',
     5,
-    "peak force of the blade × its distance out from the knee ÷ the front foot's distance forward of the knee",
+    "peak force of the blade × its distance out from the knee ÷ the front foot's distance forward of the knee; a push across of 0 ± 10 % of the force, an estimate, adds to its doubt",
     STATICS,
   ),
   rearReach: fine(seat('m', 1e-3, 'missing length of shank and foot to the rear rest', MODEL)),

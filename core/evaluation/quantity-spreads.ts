@@ -12,7 +12,7 @@ import { hullSpread } from './hull-spread.ts';
 import { LOOK_ANGLES, LOOKS, type Look, type SeatLooks, type SpreadsAfter } from './looks.ts';
 import { conditionedRows, type Measured, productOf } from './measured-rows.ts';
 import type { Report } from './report.ts';
-import { seatFolds, smoothValues } from './seat-folds.ts';
+import { marginEdges, seatFolds, smoothValues } from './seat-folds.ts';
 import { type Row, seatRows } from './seat-rows.ts';
 import type { SeatState } from './seat-state.ts';
 
@@ -128,9 +128,12 @@ function readingOf(name: StanceUnknown, index: number): Measured {
 }
 
 /** Spreads of a seat's folded values, over the joint spread of the smooth values that each is made of. */
-function foldedSpreads({ seats, quantities }: Computed, { index, rows }: SeatPart): [string, Spread][] {
+function foldedSpreads(
+  { seats, drives, quantities }: Computed,
+  { index, rows }: SeatPart,
+): [string, Spread][] {
   const state = seats[index]!;
-  const smooth = smoothValues(state);
+  const smooth = smoothValues(state, { drive: drives[index] ?? null, edges: marginEdges(state) });
   const smoothAt = (id: string) =>
     smooth[id] ?? quantities.find((q) => q.id === id && q.seat === index)?.value ?? 0;
   return Object.entries(seatFolds(state)).map(([id, fold]) => {

@@ -1,18 +1,27 @@
-import { toPaddlerFrame } from '../frame/mirror.ts';
 import { cornerAngle } from '../posture/angles.ts';
 import { lengthsOf } from '../posture/contacts.ts';
 import { chainCosine, excessOf, firstAngle, legChains } from '../posture/reach.ts';
 import { kneeContactArea } from '../support/knee-contact.ts';
-import { cornersOf, supportPatches } from '../support/support-patches.ts';
-import { polygonMargin, supportPolygon } from '../support/support-polygon.ts';
+import { CONTACTS, type Contact, contactsOf, type DriveLoads, type Support } from '../support/support.ts';
+import { loadsOf } from '../support/support-loads.ts';
+import { edgeDistance, nearestEdges, type PolygonEdge } from '../support/support-polygon.ts';
+import { heldShares, sharesOf, supportTriangle } from '../support/support-triangle.ts';
+import { GRAVITY } from '../units/gravity.ts';
 import type { Fold } from './fold.ts';
 import type { QuantityId } from './quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
 /** Smooth values that folded quantities are made of and that are no quantities themselves. */
-export function smoothValues({ stances: { ready }, body }: SeatState): Record<string, number> {
+export function smoothValues(
+  { stances: { ready }, support, body }: SeatState,
+  { drive, edges }: { drive: DriveLoads | null; edges: readonly PolygonEdge[] },
+): Record<string, number> {
   const { rear, front } = legChains(ready, lengthsOf(body));
   const { kneelingHip, kneelingKnee, rearBall } = ready.points;
+  const rest = loadsOf(
+    sharesOf(supportTriangle(contactsOf(ready)), ready.centreOfMass),
+    ready.totalMassKg * GRAVITY,
+  );
   return {
     rearExcess: excessOf(rear),
     frontExcess: excessOf(front),
@@ -23,7 +32,39 @@ export function smoothValues({ stances: { ready }, body }: SeatState): Record<st
     kneeToBall: cornerAngle(kneelingHip, kneelingKnee, rearBall),
     kneeRadius: body.lengths.kneeRadius.value,
     thighRoll: ready.angles.thighRoll,
+    ...Object.fromEntries(
+      edges.map((edge, i) => [edgeName(i), edgeDistance(sameEdge(edge, support), ready.centreOfMass)]),
+    ),
+    ...pressOn('rest', rest),
+    ...(drive && pressOn('drive', drive.loadsN)),
   };
+}
+
+/** Of how many edges of the support polygon the margin is taken to be the least distance. */
+const EDGES = 4;
+const edgeName = (i: number) => `edge:${i}`;
+
+/** The edges of a seat's support polygon that its margin is made of. */
+export function marginEdges({ support, stances }: SeatState): PolygonEdge[] {
+  return nearestEdges(support.polygon, stances.ready.centreOfMass, EDGES);
+}
+
+/** The same corners of the patches in another state of the seat. */
+function sameEdge([p, q]: PolygonEdge, { patches }: Support) {
+  return [patches[p.contact][p.corner]!, patches[q.contact][q.corner]!] as const;
+}
+
+/** What presses on each contact with all held, newtons: negative where it would have to pull. */
+const pressOn = (when: 'rest' | 'drive', loadsN: Readonly<Record<Contact, number>>) =>
+  Object.fromEntries(CONTACTS.map((contact) => [`${when}:${contact}`, loadsN[contact]]));
+
+/** The share of one contact, or its load, of what presses on all: no contact pulls, and the others carry the whole. */
+function held(when: 'rest' | 'drive', contact: Contact, as: 'share' | 'load'): Fold {
+  const value = ([knee, rearFoot, frontFoot]: readonly number[]) => {
+    const press = { knee: knee!, rearFoot: rearFoot!, frontFoot: frontFoot! };
+    return heldShares(press)[contact] * (as === 'share' ? 1 : knee! + rearFoot! + frontFoot!);
+  };
+  return { of: CONTACTS.map((name) => `${when}:${name}`), value, judgedBy: 'value' };
 }
 
 const angle = ([cosine]: readonly number[]) => Math.acos(Math.min(1, Math.max(-1, cosine!)));
@@ -31,10 +72,8 @@ const overZero = ([excess]: readonly number[]) => Math.max(0, excess!);
 
 /** The folded quantities of a seat, each with the smooth values that it is made of. */
 export function seatFolds(state: SeatState): Partial<Record<QuantityId, Fold>> {
-  const { seat, frame, body, stances } = state;
+  const { seat, body, stances } = state;
   const { rear } = legChains(stances.ready, lengthsOf(body));
-  const corners = cornersOf(supportPatches(stances.ready, seat));
-  const polygon = supportPolygon(corners.map((c) => ({ ...c, ...toPaddlerFrame({ ...c, z: 0 }, frame) })));
   const kneeAt = ([whole, shank, excess]: readonly number[]) =>
     whole! - firstAngle(rear, { first: Math.max(0.05, shank!), excess: excess! });
   return {
@@ -53,10 +92,19 @@ export function seatFolds(state: SeatState): Partial<Record<QuantityId, Fold>> {
       judgedBy: 'mean',
     },
     supportMargin: {
-      of: ['centreAft', 'centreOut'],
-      value: ([aft, out]) => polygonMargin(polygon, { x: -aft!, y: out! }).margin,
+      of: marginEdges(state).map((_, i) => edgeName(i)),
+      value: (distances) => Math.min(...distances),
       judgedBy: 'mean',
     },
+    kneeShare: held('rest', 'knee', 'share'),
+    rearShare: held('rest', 'rearFoot', 'share'),
+    frontShare: held('rest', 'frontFoot', 'share'),
+    kneeLoad: held('rest', 'knee', 'load'),
+    rearLoad: held('rest', 'rearFoot', 'load'),
+    frontLoad: held('rest', 'frontFoot', 'load'),
+    driveKneeLoad: held('drive', 'knee', 'load'),
+    driveRearLoad: held('drive', 'rearFoot', 'load'),
+    driveFrontLoad: held('drive', 'frontFoot', 'load'),
     padPressure: {
       of: ['kneeLoad', 'kneeRadius'],
       value: ([load, radius]) => Math.max(0, load!) / kneeContactArea(seat.kneePad, Math.max(0.01, radius!)),

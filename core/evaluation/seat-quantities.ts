@@ -6,7 +6,10 @@ import type { SeatParts } from '../parts/seat-parts.ts';
 import { lengthsOf } from '../posture/contacts.ts';
 import { excessOf, legChains } from '../posture/reach.ts';
 import type { Stance } from '../posture/stance.ts';
+import type { Support } from '../support/support.ts';
+import type { ShareRange } from '../support/support-polygon.ts';
 import { toRadians } from '../units/angle.ts';
+import { GRAVITY } from '../units/gravity.ts';
 import type { Quantity } from './finding.ts';
 import { partClearances } from './part-clearances.ts';
 import { partsOfSeat } from './parts-of.ts';
@@ -41,12 +44,14 @@ function partsOfState({ seat, frame, body }: SeatState, index: number, boat: Boa
 }
 
 function listed(values: Values, state: SeatState, index: number): Quantity[] {
-  const { stances, body } = state;
+  const { stances, body, support } = state;
+  const ranges = loadRanges(support, stances.ready.totalMassKg * GRAVITY);
   const { rear, front } = legChains(stances.ready, lengthsOf(body));
   const smooth: Values = { rearReach: excessOf(rear), frontReach: excessOf(front) };
   return Object.entries(values).map(([id, value]) => {
     const whole = smooth[id as QuantityId];
     const unit = QUANTITIES[id as QuantityId].unit;
+    const range = ranges[id as QuantityId];
     const quantity: Quantity = {
       id,
       seat: index,
@@ -54,6 +59,7 @@ function listed(values: Values, state: SeatState, index: number): Quantity[] {
       sd: null,
       unit,
       ...(unreached(state, id) && { unreached: true }),
+      ...(range && { range }),
     };
     return whole === undefined ? quantity : { ...quantity, judged: { value: whole, sd: 0, smooth: true } };
   });
@@ -129,6 +135,22 @@ function loadValues({ support }: SeatState): Values {
     frontLoad: support.loadsN.frontFoot,
     supportMargin: support.margin,
     padPressure: support.padPressurePa,
+  };
+}
+
+/** Shares and loads at rest wherever in its patch each contact bears. */
+function loadRanges(
+  { shareRanges: { knee, rearFoot, frontFoot } }: Support,
+  weight: number,
+): Partial<Record<QuantityId, ShareRange>> {
+  const load = ({ least, most }: ShareRange) => ({ least: least * weight, most: most * weight });
+  return {
+    kneeShare: knee,
+    rearShare: rearFoot,
+    frontShare: frontFoot,
+    kneeLoad: load(knee),
+    rearLoad: load(rearFoot),
+    frontLoad: load(frontFoot),
   };
 }
 

@@ -3,11 +3,14 @@ import { squareRootOf } from '../body/covariance-root.ts';
 import type { FittingCoordinate } from '../document/coordinates.ts';
 import { coordinateOf, withSeatCoordinate } from '../document/fitting-coordinate.ts';
 import { midDrive, topHandSd } from '../paddle/mid-drive.ts';
-import { type StanceProblem, stanceProblem, termDistances } from '../posture/objective.ts';
-import { type PostureResponse, postureResponse } from '../posture/posture-response.ts';
+import type { StanceProblem } from '../posture/objective.ts';
+import { stanceProblem, termDistances } from '../posture/objective.ts';
+import type { PostureResponse } from '../posture/posture-response.ts';
+import { postureResponse } from '../posture/posture-response.ts';
 import { stanceAt, unknownsOf } from '../posture/solve-stance.ts';
-import { STANCE_UNKNOWNS, type Stance } from '../posture/stance.ts';
-import { PEAK_FORCE_SPREAD } from '../support/blade-force.ts';
+import type { Stance } from '../posture/stance.ts';
+import { STANCE_UNKNOWNS } from '../posture/stance.ts';
+import { FREE_FORCE_SD, NO_FREE_FORCE, PEAK_FORCE_SPREAD } from '../support/blade-force.ts';
 import { toRadians } from '../units/angle.ts';
 import { type DisplacedFit, type Displacement, displacedValues, type Values } from './displaced-values.ts';
 import { BODY_MASS_SD_KG, DRIVE_FORCE_SD, STROKE_PITCH_SD_DEG } from './doubt-sources.ts';
@@ -168,7 +171,7 @@ function longer(body: BodyEstimate, name: BodyLength): BodyEstimate {
   return { ...body, lengths: { ...body.lengths, [name]: { ...estimate, value } } };
 }
 
-/** Body mass, drive force and the top hand in the drive: what the paddle's length by the stance rests on most. */
+/** Body mass, the drive's force with its free parts, and the top hand in it: what the paddle's length by the stance rests on most. */
 function plainColumns(work: Work): Column[] {
   const { state } = work;
   const { seat } = state;
@@ -181,6 +184,9 @@ function plainColumns(work: Work): Column[] {
     bodyColumn(work, heavier(state.body), STEP.share),
     withStroke({ driveForceN: force }),
     withStroke({ topHandOverM }),
+    ...(['lift', 'out'] as const).map((part) =>
+      columnOf(work, { free: { ...NO_FREE_FORCE, [part]: STEP.share * FREE_FORCE_SD[part] } }, STEP.share),
+    ),
   ];
 }
 

@@ -6,6 +6,7 @@ import { floorHeightAt } from '../parts/floor-height.ts';
 import type { Strays } from '../posture/objective.ts';
 import { solveStance } from '../posture/solve-stance.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
+import type { FreeForce } from '../support/blade-force.ts';
 import { usualDriveForce } from '../support/blade-force.ts';
 import type { Support } from '../support/support.ts';
 import { supportLoads } from '../support/support-loads.ts';
@@ -21,6 +22,8 @@ export interface SeatInput {
 export interface SeatState extends SeatInput {
   readonly stances: Readonly<Record<Phase, Stance>>;
   readonly support: Support;
+  /** Lift and part across of the blade's force, as shares of it; nothing unless said. */
+  readonly free?: FreeForce;
 }
 
 /** Mean blade force of a seat's drive, newtons: the athlete's own where it is set, else by body mass. */

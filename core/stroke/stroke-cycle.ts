@@ -6,6 +6,8 @@ import type { FloatResult } from '../hydrostatics/afloat.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
 import { driveLoads } from '../support/drive-loads.ts';
 import type { Contact } from '../support/support.ts';
+import type { InPlan } from '../support/support-triangle.ts';
+import { heldLoads } from '../support/support-triangle.ts';
 import { STROKE_LEGS, strokeFigure } from './stroke-figure.ts';
 
 /** One paddler at one instant of the stroke. Metres and newtons, boat frame. */
@@ -15,6 +17,8 @@ export interface StrokeSeatRow {
   readonly travel: { readonly x: number; readonly y: number; readonly z: number };
   /** Vertical loads on the three contacts, the blade's force of this instant counted in; null where the boat does not float. */
   readonly loadsN: Readonly<Record<Contact, number>> | null;
+  /** Where the weight seems to act under that force, metres, boat frame; null where the boat does not float. */
+  readonly seemsAt: InPlan | null;
   readonly bladeForceN: number;
 }
 
@@ -77,12 +81,14 @@ function seatRow(
 ): StrokeSeatRow {
   const bladeForceN = forceShare * driveForceOf({ seat, body });
   const blade = bladeForceOf(stance, seat.paddle, { forceN: bladeForceN, water });
+  const drive = blade && driveLoads(stance, blade);
   const rest = stances.ready.centreOfMass;
   const { x, y, z } = stance.centreOfMass;
   return {
     stance,
     travel: { x: x - rest.x, y: y - rest.y, z: z - rest.z },
-    loadsN: blade && driveLoads(stance, blade).loadsN,
+    loadsN: drive && heldLoads(drive.loadsN),
+    seemsAt: drive?.seemsAt ?? null,
     bladeForceN,
   };
 }

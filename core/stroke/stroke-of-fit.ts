@@ -1,10 +1,12 @@
 import type { Fit } from '../document/fit-schema.ts';
-import { type BoatState, boatState } from '../evaluation/boat-state.ts';
+import type { BoatState } from '../evaluation/boat-state.ts';
+import { boatState } from '../evaluation/boat-state.ts';
 import type { Report } from '../evaluation/report.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
-import { supportLoads } from '../support/support-loads.ts';
+import type { Support } from '../support/support.ts';
+import { rangesAbout, supportLoads } from '../support/support-loads.ts';
+import { cornersOf } from '../support/support-patches.ts';
 import { heldShares } from '../support/support-triangle.ts';
-import { GRAVITY } from '../units/gravity.ts';
 import type { StrokeCrew, StrokeRow, StrokeSeatRow } from './stroke-cycle.ts';
 
 /**
@@ -34,14 +36,13 @@ export function reportAt(fit: Fit, report: Report, row: StrokeRow): Report {
 }
 
 /** How the weight rests with the blade's force of this instant; as at rest where the boat does not float. */
-function loadedSupport({ stance, loadsN }: StrokeSeatRow, support: ReturnType<typeof supportLoads>) {
-  if (!loadsN) return support;
-  const weight = stance.totalMassKg * GRAVITY;
+function loadedSupport({ loadsN, seemsAt }: StrokeSeatRow, support: Support): Support {
+  if (!loadsN || !seemsAt) return support;
   const shares = heldShares(loadsN);
-  const held = {
-    knee: shares.knee * weight,
-    rearFoot: shares.rearFoot * weight,
-    frontFoot: shares.frontFoot * weight,
+  return {
+    ...support,
+    shares,
+    loadsN,
+    shareRanges: rangesAbout(shares, cornersOf(support.patches), seemsAt),
   };
-  return { ...support, shares, loadsN: held };
 }

@@ -4,44 +4,60 @@ import { contactsOf, type DriveLoads } from './support.ts';
 import { loadsOf } from './support-loads.ts';
 import { sharesOf, supportTriangle } from './support-triangle.ts';
 
-/** A force of the water on the blade, forward along the boat: newtons, at a height and a place across, metres, boat frame. */
+/**
+ * A force of the water on the blade, forward along the boat: newtons, at a place in the boat frame, metres. Its lift (up) and its
+ * part across the boat (toward port) are nothing unless they are given; the place along the boat counts for those two alone.
+ */
 export interface BladeForce {
   readonly forceN: number;
   readonly atZ: number;
   readonly atY: number;
+  readonly atX?: number;
+  readonly liftN?: number;
+  readonly acrossN?: number;
 }
 
 /** Knee and front foot are taken to stand at least this far apart fore and aft, metres: closer, the model says nothing. */
 const LEAST_LEVER = 0.2;
+
+/** The contacts carry at least this share of the weight, whatever the blade lifts: no shares are told of less. */
+const LEAST_CARRIED = 0.2;
 
 /**
  * What a force on the blade asks of the contacts, by statics of paddler and paddle together: the arms' pull is inside that
  * body, so only the water's push on the blade, the weight and the contacts count. SI, boat frame; always finite.
  *
  * Moments about the vertical: the water pushes beside the boat, so the knee is pressed toward the blade and the front foot
- * away from it, by force × (blade's distance out from the knee) ÷ (front foot's distance forward of the knee).
+ * away from it, by force × (blade's distance out from the knee) ÷ (front foot's distance forward of the knee); a push across
+ * the boat is shared by the two like a load on a beam.
  * Moments about an axis across the boat: the water pushes low and the pad holds higher, so the weight seems to move aft by
  * force × (knee's height over the blade) ÷ weight. Moments about the boat's length: knee and front foot are pressed apart
  * at two heights, so it seems to move away from the blade by the sideways force × (knee's height over the foot) ÷ weight.
+ * Lift takes weight off the contacts, at the blade's own place.
  *
- * Left out: the blade's lift and its push to the side, the body's own accelerations, the rear foot's hold, and what the
- * front foot takes of the forward force (all of it is put on the knee). For 80 kg, 200 N and a blade 0.4 m below the knee's
- * bearing point the weight seems to move 0.10 m aft.
+ * Left out: the body's own accelerations, the rear foot's hold, and what the front foot takes of the forward force (all of it is
+ * put on the knee). For 80 kg, 200 N and a blade 0.4 m below the knee's bearing point the weight seems to move 0.10 m aft.
  */
-export function driveLoads(stance: Stance, { forceN, atZ, atY }: BladeForce): DriveLoads {
+export function driveLoads(stance: Stance, blade: BladeForce): DriveLoads {
+  const { forceN, atZ, atY, liftN = 0, acrossN = 0 } = blade;
   const contacts = contactsOf(stance);
   const { knee, frontFoot } = contacts;
-  const weight = stance.totalMassKg * GRAVITY;
   const { x, y } = stance.centreOfMass;
+  const atX = blade.atX ?? x;
+  const weight = stance.totalMassKg * GRAVITY;
+  const carried = Math.max(LEAST_CARRIED * weight, weight - liftN);
   const lever = Math.max(LEAST_LEVER, frontFoot.x - knee.x);
-  const towardPort = (forceN * (atY - knee.y)) / lever;
-  const shares = sharesOf(supportTriangle(contacts), {
-    x: x - (forceN * (knee.z - atZ)) / weight,
-    y: y - (towardPort * (knee.z - frontFoot.z)) / weight,
-  });
+  const onFoot = (acrossN * (atX - knee.x) - forceN * (atY - knee.y)) / lever;
+  const towardPort = acrossN - onFoot;
+  const seemsAt = {
+    x: (x * weight - atX * liftN - forceN * (knee.z - atZ)) / carried,
+    y: (y * weight - atY * liftN + acrossN * atZ - knee.z * towardPort - frontFoot.z * onFoot) / carried,
+  };
+  const shares = sharesOf(supportTriangle(contacts), seemsAt);
   return {
+    seemsAt,
     shares,
-    loadsN: loadsOf(shares, stance),
+    loadsN: loadsOf(shares, carried),
     padForwardN: forceN,
     padSidewaysN: Math.abs(towardPort),
     bladeForceN: forceN,

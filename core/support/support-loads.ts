@@ -4,9 +4,9 @@ import type { Stance } from '../posture/stance.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { kneeContactArea } from './knee-contact.ts';
 import { type Contact, contactsOf, type Support } from './support.ts';
-import { cornersOf, supportPatches } from './support-patches.ts';
+import { cornersOf, type PolygonCorner, supportPatches } from './support-patches.ts';
 import { polygonArea, polygonMargin, shareRanges, supportPolygon } from './support-polygon.ts';
-import { heldShares, sharesOf, supportTriangle } from './support-triangle.ts';
+import { heldShares, type InPlan, sharesOf, supportTriangle } from './support-triangle.ts';
 
 /**
  * How the weight of paddler and paddle rests on knee, rear foot and front foot while nothing moves. Each contact is a patch:
@@ -19,20 +19,18 @@ export function supportLoads(stance: Stance, seat: Seat): Support {
   const contacts = contactsOf(stance);
   const triangle = supportTriangle(contacts);
   const shares = heldShares(sharesOf(triangle, stance.centreOfMass));
-  const corners = cornersOf(supportPatches(stance, seat));
+  const patches = supportPatches(stance, seat);
+  const corners = cornersOf(patches);
   const polygon = supportPolygon(corners);
-  const at = (share: number) => ({ least: share, most: share });
-  const loadsN = loadsOf(shares, stance);
+  const loadsN = loadsOf(shares, stance.totalMassKg * GRAVITY);
   const kneeRadius = norm(subtract(stance.points.kneelingKnee, stance.points.kneeContact));
   return {
     contacts,
+    patches,
+    polygon,
     shares,
     loadsN,
-    shareRanges: shareRanges(corners, stance.centreOfMass) ?? {
-      knee: at(shares.knee),
-      rearFoot: at(shares.rearFoot),
-      frontFoot: at(shares.frontFoot),
-    },
+    shareRanges: rangesAbout(shares, corners, stance.centreOfMass),
     ...polygonMargin(polygon, stance.centreOfMass),
     area: polygonArea(polygon),
     inLine: triangle.inLine,
@@ -40,12 +38,24 @@ export function supportLoads(stance: Stance, seat: Seat): Support {
   };
 }
 
-/** Vertical force on each contact, newtons. */
-export function loadsOf(
-  shares: Readonly<Record<Contact, number>>,
-  { totalMassKg }: Pick<Stance, 'totalMassKg'>,
-): Record<Contact, number> {
-  const weight = totalMassKg * GRAVITY;
+/** The ranges of the shares of a weight over `at`; outside the patches' hull each is the nominal share. */
+export function rangesAbout(
+  shares: Support['shares'],
+  corners: readonly PolygonCorner[],
+  at: InPlan,
+): Support['shareRanges'] {
+  const only = (share: number) => ({ least: share, most: share });
+  return (
+    shareRanges(corners, at) ?? {
+      knee: only(shares.knee),
+      rearFoot: only(shares.rearFoot),
+      frontFoot: only(shares.frontFoot),
+    }
+  );
+}
+
+/** Vertical force on each contact of a weight, newtons. */
+export function loadsOf(shares: Readonly<Record<Contact, number>>, weight: number): Record<Contact, number> {
   return {
     knee: shares.knee * weight,
     rearFoot: shares.rearFoot * weight,

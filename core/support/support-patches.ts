@@ -5,7 +5,7 @@ import { kneeContactRadius } from './knee-contact.ts';
 import { CONTACTS, type Contact, contactsOf } from './support.ts';
 import type { InPlan } from './support-triangle.ts';
 
-/** Corners of the patch in which each contact bears, in plan: metres, boat frame; each a convex ring's corners in any order. */
+/** Corners of the patch in which each contact bears, in plan: metres, boat frame; each a convex ring. */
 export type SupportPatches = Readonly<Record<Contact, readonly InPlan[]>>;
 
 /** The knee bears over a patch 7 to 10 cm across (this model's estimate): half of it, metres. */
@@ -35,10 +35,12 @@ export function supportPatches(stance: Stance, seat: Seat): SupportPatches {
   return {
     knee: ring,
     rearFoot: [beside(rearFoot, leg, HALF_TOES), beside(rearFoot, leg, -HALF_TOES)],
-    frontFoot: [points.frontHeel, points.frontBall].flatMap((end) => [
-      beside(end, foot, HALF_FOOT),
-      beside(end, foot, -HALF_FOOT),
-    ]),
+    frontFoot: [
+      beside(points.frontHeel, foot, HALF_FOOT),
+      beside(points.frontHeel, foot, -HALF_FOOT),
+      beside(points.frontBall, foot, -HALF_FOOT),
+      beside(points.frontBall, foot, HALF_FOOT),
+    ],
   };
 }
 
@@ -53,12 +55,15 @@ const beside = (at: InPlan, way: InPlan, by: number): InPlan => ({
   y: at.y + by * way.y,
 });
 
-/** A corner of the support polygon and the contact that it belongs to. */
+/** A corner of the support polygon: the contact that it belongs to, and which of its patch's corners it is. */
 export interface PolygonCorner extends InPlan {
   readonly contact: Contact;
+  readonly corner: number;
 }
 
 /** Every corner of every patch with its contact. */
 export function cornersOf(patches: SupportPatches): PolygonCorner[] {
-  return CONTACTS.flatMap((contact) => patches[contact].map(({ x, y }) => ({ x, y, contact })));
+  return CONTACTS.flatMap((contact) =>
+    patches[contact].map(({ x, y }, corner) => ({ x, y, contact, corner })),
+  );
 }

@@ -36,6 +36,22 @@ export function polygonMargin(polygon: readonly PolygonCorner[], at: InPlan) {
   return { margin: inside ? distance : -distance, nearestEdge, inside };
 }
 
+/** An edge of the polygon: its corners, counter-clockwise. */
+export type PolygonEdge = readonly [PolygonCorner, PolygonCorner];
+
+/** The polygon's edges whose lines are nearest to `at`, or farthest on its wrong side: at most `count`, the first leading. */
+export function nearestEdges(polygon: readonly PolygonCorner[], at: InPlan, count: number): PolygonEdge[] {
+  return polygon
+    .map((p, i) => [p, polygon[(i + 1) % polygon.length]!] as const)
+    .toSorted((a, b) => edgeDistance(a, at) - edgeDistance(b, at))
+    .slice(0, count);
+}
+
+/** Signed distance from `at` to the line through an edge, metres: positive on the polygon's side. */
+export function edgeDistance([p, q]: readonly [InPlan, InPlan], at: InPlan): number {
+  return cross(p, q, at) / Math.max(Math.hypot(q.x - p.x, q.y - p.y), 1e-9);
+}
+
 /** Area of the polygon, m² (shoelace formula). */
 export function polygonArea(polygon: readonly InPlan[]): number {
   return polygon.reduce((sum, p, i) => {

@@ -63,6 +63,13 @@ export function heldShares(shares: Readonly<Record<Contact, number>>): Record<Co
   return { knee: pushing.knee / sum, rearFoot: pushing.rearFoot / sum, frontFoot: pushing.frontFoot / sum };
 }
 
+/** Loads that contacts can hold, their sum kept: newtons. */
+export function heldLoads(loads: Readonly<Record<Contact, number>>): Record<Contact, number> {
+  const { knee, rearFoot, frontFoot } = heldShares(loads);
+  const whole = loads.knee + loads.rearFoot + loads.frontFoot;
+  return { knee: knee * whole, rearFoot: rearFoot * whole, frontFoot: frontFoot * whole };
+}
+
 /** Least-squares shares along the longest side. Three contacts within a point carry a third each. */
 function sharesAlong(corners: Corners, at: InPlan): Record<Contact, number> {
   const [p, q] = EDGES.toSorted((a, b) => lengthOf(corners, b) - lengthOf(corners, a))[0]!;

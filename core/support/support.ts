@@ -1,5 +1,7 @@
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { Stance } from '../posture/stance.ts';
+import type { PolygonCorner, SupportPatches } from './support-patches.ts';
+import type { InPlan } from './support-triangle.ts';
 
 /** The three contacts, in the order of the support triangle. */
 export const CONTACTS = ['knee', 'rearFoot', 'frontFoot'] as const;
@@ -9,6 +11,10 @@ export type Contact = (typeof CONTACTS)[number];
 export interface Support {
   /** Contact points on pad, rest and floor. */
   readonly contacts: Readonly<Record<Contact, BoatPoint>>;
+  /** Corners of the patch in which each contact bears, in plan. */
+  readonly patches: SupportPatches;
+  /** The support polygon: the hull of the patches, counter-clockwise seen from above. */
+  readonly polygon: readonly PolygonCorner[];
   /** Share of the weight on each with every contact at its nominal point; they sum to 1, each from 0 to 1. */
   readonly shares: Readonly<Record<Contact, number>>;
   /** The least and greatest share that each may carry, wherever in its patch it bears; 0 to 1. */
@@ -33,6 +39,9 @@ export interface Support {
  * that the pad's fixing may have to hold. SI.
  */
 export interface DriveLoads {
+  /** Place in plan over which what the contacts carry seems to act, metres, boat frame. */
+  readonly seemsAt: InPlan;
+  /** Shares of it, negative where a contact would have to pull. */
   readonly shares: Readonly<Record<Contact, number>>;
   /** Vertical force on each contact, newtons. */
   readonly loadsN: Readonly<Record<Contact, number>>;

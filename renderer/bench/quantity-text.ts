@@ -3,13 +3,15 @@ import { isYesOrNo } from '../../core/text/sentences.ts';
 import { signedText } from '../../core/text/signed-text.ts';
 import type { Format } from '../language/format.ts';
 import { say } from '../language/messages.ts';
+import { rangeText } from '../language/range-text.ts';
 
-/** A value of the report as a person reads it. */
-export function quantityText({ id, value, unit, unreached }: Quantity, format: Format): string {
+/** A value of the report as a person reads it; with its range where it has one: "64 % (55–71 %)". */
+export function quantityText({ id, value, unit, unreached, range }: Quantity, format: Format): string {
   if (unreached) return say('values.unreached');
   if (id === 'strapReleases') return say(`measures.strap.${strapKind(value)}`);
   if (isYesOrNo(id)) return say(value >= 0.5 ? 'values.yes' : 'values.no');
-  return signedText({ id, value, unit }, format.quantity(id));
+  const text = signedText({ id, value, unit }, format.quantity(id));
+  return range ? `${text} (${rangeText({ range, unit }, format.quantity(id))})` : text;
 }
 
 const strapKind = (value: number) => (value > 0 ? 'releases' : value < 0 ? 'fixed' : 'none');

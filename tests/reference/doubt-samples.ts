@@ -10,7 +10,7 @@ import { hullSpread } from '../../core/evaluation/hull-spread.ts';
 import { driveForceOf, seatFrame, solveSeat } from '../../core/evaluation/seat-state.ts';
 import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
 import { STANCE_TERMS } from '../../core/posture/stance-terms.ts';
-import { PEAK_FORCE_SPREAD } from '../../core/support/blade-force.ts';
+import { FREE_FORCE_SD, PEAK_FORCE_SPREAD } from '../../core/support/blade-force.ts';
 import { toDegrees } from '../../core/units/angle.ts';
 
 /** Seeded uniform numbers in (0, 1): mulberry32. */
@@ -83,7 +83,8 @@ export function sampledSpreads(
   const sums = new Map<string, { n: number; mean: number; m2: number }>();
   for (let i = 0; i < samples; i++) {
     const input = { seat: { ...seat, stroke: stroke() }, body: drawBody(body, roots, draw), frame };
-    const state = solveSeat(input, STANCE_TERMS.map(draw));
+    const free = { lift: FREE_FORCE_SD.lift * draw(), out: FREE_FORCE_SD.out * draw() };
+    const state = { ...solveSeat(input, STANCE_TERMS.map(draw)), free };
     for (const { id, value } of computeBoat(boat, [state], start).quantities) {
       const sum = sums.get(id) ?? { n: 0, mean: 0, m2: 0 };
       const off = value + (hull[id] ?? 0) * draw() - sum.mean;

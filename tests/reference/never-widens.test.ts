@@ -28,7 +28,22 @@ const AT_CATCH = ['trimCatch', 'catchReach', 'bladeSpacing'];
 
 /** A folded value's spread is a sum over points of quadrature, which meet a kink now on this side, now on that. */
 const SAME_FOLDED = 1e-3;
-const FOLDED = ['hipFlexorStretch', 'supportMargin', 'rearReach', 'frontReach'];
+const FOLDED = [
+  'hipFlexorStretch',
+  'supportMargin',
+  'rearReach',
+  'frontReach',
+  // Where a contact would have to pull.
+  'kneeShare',
+  'rearShare',
+  'frontShare',
+  'kneeLoad',
+  'rearLoad',
+  'frontLoad',
+  'driveKneeLoad',
+  'driveRearLoad',
+  'driveFrontLoad',
+];
 
 const sameOf = (id: string) =>
   AT_CATCH.includes(id) ? SAME_AT_CATCH : FOLDED.includes(id) ? SAME_FOLDED : SAME;

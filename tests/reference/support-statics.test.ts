@@ -4,6 +4,7 @@ import { estimateBody } from '../../core/body/estimate-body.ts';
 import { add, cross, norm, subtract, type Vec3 } from '../../core/frame/vec3.ts';
 import { solveStance } from '../../core/posture/solve-stance.ts';
 import type { Stance } from '../../core/posture/stance.ts';
+import type { BladeForce } from '../../core/support/drive-loads.ts';
 import { driveLoads } from '../../core/support/drive-loads.ts';
 import { supportLoads } from '../../core/support/support-loads.ts';
 import { exampleSeat } from '../core/example/example-fit.ts';
@@ -38,28 +39,35 @@ function resultant(forces: readonly Force[], about: Vec3) {
 }
 
 /** Everything that the model says acts on the paddler while the water pushes the blade forward. */
-function forcesOn(stance: Stance, blade: { forceN: number; atZ: number; atY: number }): Force[] {
+function forcesOn(stance: Stance, blade: BladeForce): Force[] {
   const { contacts } = supportLoads(stance, seat);
   const drive = driveLoads(stance, blade);
-  const away = -Math.sign(blade.atY - contacts.knee.y) * drive.padSidewaysN;
+  const { atX = 1.1, liftN = 0, acrossN = 0 } = blade;
+  // About the knee: what the foot holds across, and then what is left for the knee. Its size is the model's own.
+  const lever = contacts.frontFoot.x - contacts.knee.x;
+  const onFoot = (acrossN * (atX - contacts.knee.x) - blade.forceN * (blade.atY - contacts.knee.y)) / lever;
+  const away = -Math.sign(acrossN - onFoot) * drive.padSidewaysN;
   const { knee, rearFoot, frontFoot } = drive.loadsN;
   return [
     { at: stance.centreOfMass, force: { x: 0, y: 0, z: -stance.totalMassKg * G } },
-    { at: { x: 1.1, y: blade.atY, z: blade.atZ }, force: { x: blade.forceN, y: 0, z: 0 } },
+    { at: { x: atX, y: blade.atY, z: blade.atZ }, force: { x: blade.forceN, y: acrossN, z: liftN } },
     { at: contacts.knee, force: { x: -drive.padForwardN, y: away, z: knee } },
     { at: contacts.rearFoot, force: { x: 0, y: 0, z: rearFoot } },
-    { at: contacts.frontFoot, force: { x: 0, y: -away, z: frontFoot } },
+    { at: contacts.frontFoot, force: { x: 0, y: -away - acrossN, z: frontFoot } },
   ];
 }
 
 const near = fc.double({ min: -0.5, max: 0.5, noNaN: true });
 
 describe('paddler and paddle in balance', () => {
-  it('whatever the blade’s force, its depth and its place, forces and moments about any point sum to nothing, seed 41', () => {
+  it('whatever the blade’s force, lift and push across, its depth and its place, forces and moments about any point sum to nothing, seed 41', () => {
     const blade = fc.record({
       forceN: fc.double({ min: 0, max: 500, noNaN: true }),
       atZ: fc.double({ min: -0.5, max: 0.2, noNaN: true }),
       atY: fc.double({ min: -0.8, max: 0.8, noNaN: true }),
+      atX: fc.double({ min: -0.2, max: 1.2, noNaN: true }),
+      liftN: fc.double({ min: -200, max: 200, noNaN: true }),
+      acrossN: fc.double({ min: -100, max: 100, noNaN: true }),
     });
     fc.assert(
       fc.property(blade, near, near, near, (force, x, y, z) => {
@@ -114,5 +122,24 @@ describe('a worked example of the drive', () => {
     expect(drive.shares.frontFoot).toBeCloseTo(front, 12);
     expect(drive.shares.rearFoot).toBeCloseTo(1 - knee - front, 12);
     expect(drive.loadsN.knee).toBeCloseTo(knee * 80 * G, 9);
+  });
+
+  it('a lift of 78.4532 N (a tenth of the weight) at 0.6 m forward and 0.5 m out takes it off there', () => {
+    // Left: 706.0788 N. About the middle: along 0.1 × 0.6 ÷ 0.9 = 0.0667 m aft, across 0.1 × 0.5 ÷ 0.9 = 0.0556 m off. Across:
+    // knee × 0.15 = 0.10 − 0.0556, so 0.2963; along, about the knee: −0.45 r + 0.6 f = 0.2 − 0.0667 with r + f = 0.7037.
+    const drive = driveLoads(stance, { forceN: 0, atX: 0.6, atY: 0.5, atZ: -0.2, liftN: (80 * G) / 10 });
+    const knee = (0.1 - 0.05 / 0.9) / 0.15;
+    const front = (0.2 - 0.06 / 0.9 + 0.45 * (1 - knee)) / 1.05;
+    expect(drive.loadsN.knee).toBeCloseTo(knee * 72 * G, 9);
+    expect(drive.loadsN.frontFoot).toBeCloseTo(front * 72 * G, 9);
+    expect(drive.loadsN.rearFoot).toBeCloseTo((1 - knee - front) * 72 * G, 9);
+    expect(drive.padSidewaysN).toBeCloseTo(0, 12);
+  });
+
+  it('a push of 60 N across, level with the front foot’s ball and on its height, is the foot’s alone', () => {
+    const across = driveLoads(stance, { forceN: 0, atX: 0.4, atY: 0, atZ: 0.1, acrossN: 60 });
+    expect(across.padSidewaysN).toBeCloseTo(0, 12);
+    const { shares } = supportLoads(stance, seat);
+    expect(across.shares.knee).toBeCloseTo(shares.knee, 12);
   });
 });

@@ -39,10 +39,18 @@ function stretched(): Fit {
   return far(aftM - spare);
 }
 
+/** The example with its front foot so far to the off side that the rear foot presses as often as not: its share meets 0 %. */
+function hardlyOnTheRearFoot(): Fit {
+  const seat = exampleSeat();
+  const { frontFoot } = seat;
+  return exampleFit([{ ...seat, frontFoot: { ...frontFoot, outM: frontFoot.outM - 0.05 } }]);
+}
+
 const FITS: readonly (readonly [string, Fit])[] = [
   ['the example', exampleFit()],
   ['a junior in the sample single', crewFit(boatOf('single'), [junior])],
   ['a rear leg at full stretch', stretched()],
+  ['a rear foot that hardly presses', hardlyOnTheRearFoot()],
   ['an adult in the sample single', crewFit(boatOf('single'), randomAthletes(3, 3), 1)],
   ['an adult in the sample training boat', crewFit(boatOf('training'), randomAthletes(3, 3), 2)],
 ];

@@ -5,6 +5,7 @@ import { seatPlace } from '../view/handle-places.ts';
 import { isInsideRing, roundHull } from '../view/round-hull.ts';
 import { onto, type Scene, seatReport } from '../view/scene.ts';
 import { apart, isWithin, type ScreenPoint } from '../view/screen-point.ts';
+import { supportRing } from '../view/support-ring.ts';
 import { viewAt } from '../view/view-geometry.ts';
 
 type PartName = Finding['part'];
@@ -29,7 +30,7 @@ function partFromAbove(scene: Scene, screen: ScreenPoint): PartName | null {
   const hit = (outline: readonly Vec3[]) => isInsideRing(outline.map(to), screen);
   for (const part of [kneePad, rearRest, frontFoot]) if (hit(topOf(part))) return part.part;
   const support = seatReport(scene)?.support;
-  return support && hit(Object.values(support.contacts)) ? 'support' : null;
+  return support && isInsideRing(supportRing(support.polygon, to), screen) ? 'support' : null;
 }
 
 function partFromSide(scene: Scene, screen: ScreenPoint): PartName | null {

@@ -1,8 +1,11 @@
 import type { Finding, Severity } from '../../../core/evaluation/finding.ts';
 import type { QuantityId } from '../../../core/evaluation/quantities.ts';
-import { CONTACTS, type Contact } from '../../../core/support/support.ts';
+import type { Contact, Support } from '../../../core/support/support.ts';
+import { CONTACTS } from '../../../core/support/support.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
+import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { rangeText } from '../../language/range-text.ts';
 import { type AngleMark, angleMarks } from '../view/angle-marks.ts';
 import { waterHeight } from '../view/hull-lines.ts';
 import type { LabelWish } from '../view/label-placer.ts';
@@ -122,7 +125,7 @@ function loadLabels(scene: Scene, make: Make): DrawnLabel[] {
     const finding = severityOf(scene, SHARE_OF[contact]);
     return make({
       id: `load-${contact}`,
-      text: scene.format.quantity(SHARE_OF[contact])(report.support.shares[contact], '1'),
+      text: shareText(report.support, contact, scene.format),
       lettering: 'label',
       colour: 'measure',
       anchor: to(report.support.contacts[contact]),
@@ -133,6 +136,11 @@ function loadLabels(scene: Scene, make: Make): DrawnLabel[] {
       part: finding?.part,
     });
   });
+}
+
+/** The range of what a share may be: "55–71 %". */
+function shareText({ shareRanges }: Support, contact: Contact, format: Format): string {
+  return rangeText({ range: shareRanges[contact], unit: '1' }, format.quantity(SHARE_OF[contact]));
 }
 
 function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {

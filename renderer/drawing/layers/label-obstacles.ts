@@ -1,5 +1,4 @@
 import { along, type Vec3 } from '../../../core/frame/vec3.ts';
-import { CONTACTS } from '../../../core/support/support.ts';
 import { angleMarks } from '../view/angle-marks.ts';
 import { gripMarks } from '../view/grip-marks.ts';
 import type { Obstacles } from '../view/label-placer.ts';
@@ -7,6 +6,7 @@ import type { Disc } from '../view/round-hull.ts';
 import { isOverview, onto, type Scene, seatReport } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
+import { supportRing } from '../view/support-ring.ts';
 import { VIEWS } from '../view/view-geometry.ts';
 import { captionsOf } from './captions.ts';
 import type { Measure } from './drawing-labels.ts';
@@ -47,20 +47,20 @@ function figureDiscs(scene: Scene): Disc[] {
   return discs;
 }
 
-/** Arcs of the angles, the shaft, the plumb line under the centre of mass and the triangle of support. */
+/** Arcs of the angles, the shaft, the plumb line under the centre of mass and the polygon of support. */
 function lineBeads(scene: Scene): Disc[] {
   const report = seatReport(scene);
   if (!report) return [];
   const { ready } = report.stances;
   const { topHand, lowerHand } = ready.points;
   const floor = { ...ready.centreOfMass, z: seatFloor(scene) };
-  const corners = CONTACTS.map((name) => report.support.contacts[name]);
+  const ring = supportRing(report.support.polygon, onto(scene, 'plan'));
   const marks = angleMarks(ready, scene.geometry.camera.pixelsPerMetre);
   return [
     ...VIEWS.flatMap((view) => alongShaft(topHand, lowerHand, onto(scene, view))),
     ...beads([ready.centreOfMass, floor].map(onto(scene, 'profile'))),
     ...beads([ready.centreOfMass, floor].map(onto(scene, 'section'))),
-    ...beads([...corners, corners[0]!].map(onto(scene, 'plan'))),
+    ...beads([...ring, ring[0]!]),
     ...marks.flatMap(({ view, arc }) => beads(arc.points.map(onto(scene, view)))),
   ];
 }

@@ -4,6 +4,7 @@ import { DASH, type Pen } from '../view/pen.ts';
 import { onto, type Part, type Scene, seatReport } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
+import { supportRing } from '../view/support-ring.ts';
 import { VIEWS } from '../view/view-geometry.ts';
 
 /** Radius of the centre of mass's mark, pixels. */
@@ -11,14 +12,14 @@ export const CENTRE_MARK_PX = 6.5;
 /** Length of an arrow that carries the whole weight, metres of the drawing. */
 const ARROW_OF_ALL = 0.34;
 
-/** The support triangle laid over the figure, the centre of mass in every view, and the three loads. */
+/** The patches of support and their polygon laid over the figure, the centre of mass in every view, and the three loads. */
 export const support: Part = {
   layer: 'labels',
   paint(pen, scene) {
     const report = seatReport(scene);
     if (!report) return;
     const { windows } = scene.layout;
-    pen.within(windows.plan, () => triangle(pen, scene));
+    pen.within(windows.plan, () => polygon(pen, scene));
     const centre = report.stances.ready.centreOfMass;
     const floor = seatFloor(scene);
     for (const view of ['profile', 'section'] as const) {
@@ -38,14 +39,20 @@ export const support: Part = {
   },
 };
 
-function triangle(pen: Pen, scene: Scene): void {
-  const { contacts, inside } = seatReport(scene)!.support;
+/** The hull of the patches, each patch in it, and the nominal point that the shares are told of. */
+function polygon(pen: Pen, scene: Scene): void {
+  const { contacts, patches, inside, polygon: edge } = seatReport(scene)!.support;
   const to = onto(scene, 'plan');
-  const corners = CONTACTS.map((name) => to(contacts[name]));
+  const ring = supportRing(edge, to);
   const lit = scene.lit === 'support';
-  pen.ring(corners, { fill: 'measure', alpha: lit ? 0.22 : 0.13 });
-  pen.ring(corners, { stroke: lit ? 'accent' : inside ? 'measure' : 'stop', width: lit ? 2.4 : 1.5 });
-  for (const corner of corners) pen.disc(corner, 3, { fill: 'measure' });
+  pen.ring(ring, { fill: 'measure', alpha: lit ? 0.22 : 0.13 });
+  pen.ring(ring, { stroke: lit ? 'accent' : inside ? 'measure' : 'stop', width: lit ? 2.4 : 1.5 });
+  for (const name of CONTACTS) {
+    const patch = supportRing(patches[name], to);
+    if (patch.length > 2) pen.ring(patch, { fill: 'measure', alpha: 0.28 });
+    else pen.line(patch, { stroke: 'measure', width: 4 });
+    pen.disc(to(contacts[name]), 3, { fill: 'measure' });
+  }
 }
 
 /** The trade's mark for a centre of mass: a quartered disc. */
@@ -63,16 +70,14 @@ function centreMark(pen: Pen, { x, y }: ScreenPoint, radius: number): void {
   }
 }
 
-/** Arrows of the loads at the contacts: up into the body, as long as the share they carry; down where it would lift. */
+/** Arrows of the loads at the contacts: up into the body, as long as the share they carry. */
 function loads(pen: Pen, scene: Scene, to: (p: Vec3) => ScreenPoint): void {
   const { shares, contacts } = seatReport(scene)!.support;
   const scale = scene.geometry.camera.pixelsPerMetre;
   for (const name of CONTACTS) {
     const share = shares[name];
     const tip = to(contacts[name]);
-    const colour = share < 0 ? 'stop' : 'measure';
-    pen.line([tip, { x: tip.x, y: tip.y + share * ARROW_OF_ALL * scale }], { stroke: colour, width: 2 });
-    const head = share < 0 ? -8 : 8;
-    pen.ring([tip, { x: tip.x - 4, y: tip.y + head }, { x: tip.x + 4, y: tip.y + head }], { fill: colour });
+    pen.line([tip, { x: tip.x, y: tip.y + share * ARROW_OF_ALL * scale }], { stroke: 'measure', width: 2 });
+    pen.ring([tip, { x: tip.x - 4, y: tip.y + 8 }, { x: tip.x + 4, y: tip.y + 8 }], { fill: 'measure' });
   }
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bladeForceOf, driveQuantities } from '../../../core/evaluation/drive-quantities.ts';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
-import { findQuantity } from '../../../core/evaluation/quantities.ts';
+import { findQuantity, quantityDefinition } from '../../../core/evaluation/quantities.ts';
 import { waterZAt } from '../../../core/paddle/beside-hand.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
@@ -64,6 +64,23 @@ describe('the drive in a report', () => {
     expect(value('padFixing').sd! / value('padFixing').value).toBeCloseTo(4.8 / 16.3, 2);
     const own = evaluateFit(exampleFit([exampleSeat({ stroke: { driveForceN: 200 } })]));
     expect(value('padFixing', own).sd! / value('padFixing', own).value).toBeCloseTo(0.15, 3);
+  });
+
+  it('tells three loads of 200 N with their range: lift of 15 % and a push across of 10 % are in it', () => {
+    const own = evaluateFit(exampleFit([exampleSeat({ stroke: { driveForceN: 200 } })]));
+    const rest = value('kneeLoad', own).sd!;
+    for (const id of ['driveKneeLoad', 'driveRearLoad', 'driveFrontLoad'] as const) {
+      expect(value(id, own).sd!, id).toBeGreaterThan(10);
+    }
+    expect(value('driveKneeLoad', own).sd!).toBeGreaterThan(rest + 15);
+    // The push across takes no part of the force along the boat, but much of what the pad holds to the side.
+    expect(value('padFixing', own).sd! / value('padFixing', own).value).toBeCloseTo(0.15, 3);
+    expect(value('padFixingSide', own).sd! / value('padFixingSide', own).value).toBeGreaterThan(0.16);
+  });
+
+  it('says of each rule’s unknown part that it is an estimate', () => {
+    expect(quantityDefinition('driveKneeLoad')!.formula).toContain('estimates');
+    expect(quantityDefinition('padFixingSide')!.formula).toContain('estimate');
   });
 
   it('asks less of a light athlete than of a heavy one: 51 kg 224 N at the peak, 83 kg 310 N', () => {

@@ -4,6 +4,8 @@ import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Contact } from '../../../core/support/support.ts';
 import { cornersOf, supportPatches } from '../../../core/support/support-patches.ts';
 import {
+  edgeDistance,
+  nearestEdges,
   polygonArea,
   polygonMargin,
   shareRanges,
@@ -11,7 +13,7 @@ import {
 } from '../../../core/support/support-polygon.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
-const corner = (contact: Contact, x: number, y: number) => ({ contact, x, y });
+const corner = (contact: Contact, x: number, y: number) => ({ contact, corner: 0, x, y });
 
 /** A square of 1 m with the knee's patch on the left side and one foot on each right corner. */
 const square = [
@@ -24,6 +26,13 @@ const square = [
 
 describe('the support polygon, by hand', () => {
   const polygon = supportPolygon(square);
+
+  it('has four edges, the nearest first: from (0.9, 0.3) the right one 0.1 m off, the lower 0.3, the upper 0.7', () => {
+    const at = { x: 0.9, y: 0.3 };
+    const three = nearestEdges(polygon, at, 3);
+    expect(three.map((edge) => Number(edgeDistance(edge, at).toFixed(9)))).toEqual([0.1, 0.3, 0.7]);
+    expect(edgeDistance(three[0]!, { x: 1.2, y: 0.3 })).toBeCloseTo(-0.2, 12);
+  });
 
   it('is the hull of the patches: the corner inside it is none', () => {
     expect(polygon).toHaveLength(4);
