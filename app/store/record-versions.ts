@@ -13,11 +13,17 @@ const storeName = z.string().min(1).max(40);
 const counter = z.int().min(0).max(1e12);
 const write = z.strictObject({ store: storeName, counter, at: z.string().max(40) });
 
+/** A value that waits for a decision, as JSON text: it may become part of a document later. */
+export const waitingValue = z
+  .string()
+  .max(8_000_000)
+  .refine(isJson, { message: 'is not a value as JSON' });
+
 /** The version of one field as it lies in the store and in bundles. */
 export const fieldVersion = z.strictObject({
   seen: z.record(storeName, counter),
   writes: z.array(write).max(1000),
-  others: z.array(write.extend({ value: z.string().max(8_000_000).nullable() })).max(1000),
+  others: z.array(write.extend({ value: waitingValue.nullable() })).max(1000),
 });
 
 /** The versions of a whole record. */
@@ -81,6 +87,15 @@ export function fieldsOf({ base, fields }: RecordVersions): {
   fields: Map<string, FieldVersion>;
 } {
   return { base, fields: new Map(Object.entries(fields)) };
+}
+
+function isJson(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function parsed({ seen, writes, others }: Omit<Row, 'path'>): unknown {

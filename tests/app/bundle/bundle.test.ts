@@ -319,6 +319,25 @@ describe('a bundle', () => {
     );
   });
 
+  it('with a waiting value that is no JSON is refused, before any of it is merged', () => {
+    const from = temporaryStore();
+    athletes.save(from, inventedAthlete('Half Written'));
+    const [{ item }] = read(bundleOf(from)).filter(({ kind }) => kind === 'athlete') as [
+      Extract<Incoming, { kind: 'athlete' }>,
+    ];
+    const waits = (value: string) => ({
+      seen: { other: 1 },
+      writes: [{ store: 'other', counter: 1, at: '' }],
+      others: [{ store: 'third', counter: 2, at: '', value }],
+    });
+    const bundle = (value: string) => {
+      const versions = { ...item.versions!, fields: { massKg: waits(value) } };
+      return packed({ 'athletes.json': JSON.stringify([{ ...item, versions }]) });
+    };
+    expect(read(bundle('61'))).toHaveLength(1);
+    expect(() => read(bundle('61 kg'))).toThrow('is not a value as JSON');
+  });
+
   it('that is no zip at all is refused', () => {
     for (const bytes of [new Uint8Array(), strToU8('SQLite format 3'), new Uint8Array(5000)]) {
       expect(() => read(bytes)).toThrow('is not a zip file');

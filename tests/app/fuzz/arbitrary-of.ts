@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { z } from 'zod';
+import { waitingValue } from '../../../app/store/record-versions.ts';
 import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import { boatSchema } from '../../../core/document/boat-schema.ts';
 import { fitSchema } from '../../../core/document/fit-schema.ts';
@@ -13,6 +14,7 @@ const SOUND = new Map<z.ZodType, () => unknown>([
   [athleteSchema, inventedAthlete],
   [boatSchema, inventedBoat],
   [fitSchema, inventedFit],
+  [waitingValue, () => '"61"'],
 ]);
 
 /** Longest list that is made up. */

@@ -56,6 +56,7 @@ describe.each([
       const listed = async (archived: boolean) =>
         value(await call(`${kind}.list`, { search: 'aegir thorp', archived })).map((record) => record.id);
       expect(await listed(false)).toEqual([id]);
+      expect(value(await call(`${kind}.open`, { id }))).toEqual(made);
       expect(value(await call(`${kind}.archive`, { id })).archived).toBe(true);
       expect(await listed(false)).toEqual([]);
       expect(await listed(true)).toEqual([id]);
