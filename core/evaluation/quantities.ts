@@ -119,7 +119,12 @@ export const QUANTITIES = {
   ),
   paddleDifference: seat('m', 1e-3, 'length by the stance less length by stature', MODEL),
   handShare: seat('1', 0.001, "lower hand's distance from the grip over paddle length", 'as set'),
-  handAboveNeck: seat('m', 1e-3, 'lower hand above the neck of the blade along the shaft', 'as set'),
+  handAboveNeck: seat(
+    'm',
+    1e-3,
+    'lower hand above the neck of the blade along the shaft; usually about 15 to 25 cm',
+    'as set; the usual: common practice, no source',
+  ),
   catchReach: seat('m', 1e-3, 'lower hand ahead of the kneeling knee at the catch', MODEL),
   handOverGunwale: seat(
     'm',

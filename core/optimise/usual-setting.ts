@@ -60,10 +60,10 @@ const BLADE_SHARE = 0.35;
 
 /**
  * Between the hands, share of an arm: top hand 0.27 over the shoulders, the lower arm nearly straight, and what the lower
- * shoulder drops and reaches with the trunk. The lower hand then lies 27 to 34 cm over the blade's neck; practice says 15 to 25
- * (no source): the shoulder blade's own reach is not in the model. Never nearer to the neck than practice.
+ * shoulder drops and reaches with trunk and shoulder blade. The median woman's and man's lower hand then lies 21 to 23 cm over the
+ * blade's neck; practice says 15 to 25 cm (common practice, no source). Never nearer to the neck than practice.
  */
-const HANDS_APART = 1.25;
+const HANDS_APART = 1.38;
 const LEAST_ABOVE_NECK = 0.15;
 
 /**

@@ -28,6 +28,13 @@ const HOLD: Readonly<Record<Phase, Hold>> = {
   exit: { top: [0.42, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
 };
 
+/**
+ * How far the lower shoulder goes toward its hand with shoulder blade and ribs, in arm lengths (forward, toward the paddling
+ * side, up): 9 cm for an adult of median size, mostly down. An estimate: without it a nearly straight arm holds the shaft 31 cm
+ * over the blade's neck, where practice (no source) is 15 to 25 cm.
+ */
+const LOWER_SHOULDER_TRAVEL = [0.05, 0.02, -0.13] as const;
+
 /** Elbows point outward, the lower one also back and down, the top one up. */
 const LOWER_BEND = { x: -0.3, y: 1, z: -0.2 };
 const TOP_BEND = { x: 0.1, y: -1, z: 0.15 };
@@ -40,6 +47,8 @@ export interface ArmsHold {
   /** Way from the top to the lower shoulder with the trunk upright, and half the distance between them. */
   readonly square: Vec3;
   readonly half: number;
+  /** What the shoulder blade brings the lower shoulder toward its hand. */
+  readonly travel: Vec3;
   readonly topHand: Vec3;
   readonly lowerHand: Vec3;
   readonly top: Links;
@@ -66,6 +75,7 @@ export interface Arms {
 export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold {
   const side = paddlingSign(seat);
   const { top, shaft } = HOLD[phase];
+  const [ahead, out, up] = LOWER_SHOULDER_TRAVEL;
   const arm = body.upperArm + body.forearm + body.hand;
   const topHand = { x: arm * top[0], y: arm * top[1] * side, z: arm * top[2] };
   const spacing = seat.paddle.lowerHandM / Math.hypot(...shaft);
@@ -74,6 +84,7 @@ export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold 
   return {
     square: { x: Math.sin(turn), y: Math.cos(turn) * side, z: 0 },
     half: body.shoulderSeparation / 2,
+    travel: { x: arm * ahead, y: arm * out * side, z: arm * up },
     topHand,
     lowerHand: plus(topHand, spacing, { x: shaft[0], y: shaft[1] * side, z: shaft[2] }),
     top: { ...links, bend: { ...TOP_BEND, y: TOP_BEND.y * side } },
@@ -101,7 +112,7 @@ export function armsAt(up: Vec3, hold: ArmsHold): Arms {
   const tilted = plus(hold.square, -dot(hold.square, up), up);
   const length = Math.sqrt(dot(tilted, tilted) + LEAST);
   const line = scale(tilted, 1 / length);
-  const lowerShoulder = scale(line, hold.half);
+  const lowerShoulder = plus(hold.travel, hold.half, line);
   const topShoulder = scale(line, -hold.half);
   return {
     hold,

@@ -105,12 +105,15 @@ export const FITTING_WORDING: Partial<Record<QuantityId, Wording>> = {
     'Paddle shorter than stature by',
     [
       'The paddle suits the stature.',
-      bySign('The paddle is longer than the athlete.', 'The paddle is long for this stature.'),
+      bySign(
+        'The paddle is longer than the athlete. The paddle tab says what this stance asks for, and why.',
+        'The paddle is long for this stature.',
+      ),
       'The paddle is short for this stature.',
     ],
     [
       'Your paddle is the right length.',
-      bySign('Your paddle is longer than you are.', 'Your paddle is long for you.'),
+      bySign('Your paddle is longer than you are. Ask your coach why.', 'Your paddle is long for you.'),
       'Your paddle is short for you.',
     ],
   ),

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { BANDS } from '../../../core/evaluation/bands.ts';
+import { norm, subtract } from '../../../core/frame/vec3.ts';
 import { movedAft, usualSetting } from '../../../core/optimise/usual-setting.ts';
+import { solveStance } from '../../../core/posture/solve-stance.ts';
 
 const man = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
 const girl = estimateBody({ stature: 1.5, mass: 45, sex: 'female' });
@@ -38,6 +40,38 @@ describe('usualSetting', () => {
     expect(small!.frontFoot.forwardM).toBeLessThan(tall!.frontFoot.forwardM - 0.05);
     expect(tall!.paddle.lengthM).toBeCloseTo(1.7, 9);
     expect(small!.paddle.lengthM).toBeCloseTo(1.4, 9);
+  });
+});
+
+describe('the usual lower hand', () => {
+  // Medians of stature and mass: ANSUR II, U.S. Army 2012, public release (NATICK/TR-15/007). The hand 15 to 25 cm above the
+  // blade's neck: common practice, no source.
+  it.each([
+    ['female', 1.626, 66.8],
+    ['male', 1.755, 84.6],
+  ] as const)(
+    'of the median %s lies 15 to 25 cm above the neck, where the arm reaches it',
+    (sex, stature, mass) => {
+      const body = estimateBody({ stature, mass, sex });
+      const setting = usualSetting(body, 1, 'left');
+      const { lengthM, bladeLengthM, lowerHandM } = setting.paddle;
+      const above = lengthM - bladeLengthM - lowerHandM;
+      expect(above).toBeGreaterThan(0.15);
+      expect(above).toBeLessThan(0.25);
+      const frame = { stationX: 0, floorZ: 0.1, side: 'left' as const };
+      const { points } = solveStance({ body, seat: { ...setting, athlete: null }, frame, phase: 'ready' });
+      const { upperArm, forearm, hand } = body.lengths;
+      const reach = upperArm.value + forearm.value + hand.value;
+      const apart = norm(subtract(points.lowerHand, points.lowerShoulder));
+      expect(apart).toBeLessThan(reach);
+      expect(apart).toBeGreaterThan(0.95 * reach);
+    },
+  );
+
+  it.each([1.4, 1.5, 1.9, 2.1])('at %f m is never nearer the neck than 15 cm', (stature) => {
+    const body = estimateBody({ stature, mass: 22 * stature ** 2, sex: 'female' });
+    const { lengthM, bladeLengthM, lowerHandM } = usualSetting(body, 1, 'left').paddle;
+    expect(lengthM - bladeLengthM - lowerHandM).toBeGreaterThan(0.15 - 1e-9);
   });
 });
 

@@ -50,10 +50,21 @@ describe('armsHold', () => {
 describe('armsAt', () => {
   it.each(PHASES)('%s: shoulders lie square to the trunk, half their distance to either side', (phase) => {
     const up = leaning(0.4, 0.1).up;
-    const { lowerShoulder, topShoulder } = armsAt(up, hold(phase));
-    expect(dot(lowerShoulder, up)).toBeCloseTo(0, 9);
-    expect(norm(lowerShoulder)).toBeCloseTo(lengths.shoulderSeparation / 2, 6);
-    expect(norm(subtract(lowerShoulder, topShoulder))).toBeCloseTo(lengths.shoulderSeparation, 6);
+    const held = hold(phase);
+    const { lowerShoulder, topShoulder } = armsAt(up, held);
+    const before = subtract(lowerShoulder, held.travel);
+    expect(dot(before, up)).toBeCloseTo(0, 9);
+    expect(norm(before)).toBeCloseTo(lengths.shoulderSeparation / 2, 6);
+    expect(norm(subtract(before, topShoulder))).toBeCloseTo(lengths.shoulderSeparation, 6);
+  });
+
+  it('brings the lower shoulder 9 cm toward its hand, as shoulder blade and ribs do', () => {
+    const held = hold('ready');
+    const { travel } = held;
+    const way = subtract(held.lowerHand, armsAt(UP, held).lowerShoulder);
+    expect(norm(travel)).toBeGreaterThan(0.08);
+    expect(norm(travel)).toBeLessThan(0.1);
+    expect(dot(travel, way) / norm(travel) / norm(way)).toBeGreaterThan(0.95);
   });
 
   it('keeps the upper arm its length where the hand is in reach', () => {

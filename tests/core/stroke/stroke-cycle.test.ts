@@ -5,6 +5,7 @@ import { boatState } from '../../../core/evaluation/boat-state.ts';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { seatFrame, solveSeat } from '../../../core/evaluation/seat-state.ts';
 import { norm, subtract } from '../../../core/frame/vec3.ts';
+import { midDrive } from '../../../core/paddle/mid-drive.ts';
 import type { Stance } from '../../../core/posture/stance.ts';
 import { strokeCycle, strokeRow } from '../../../core/stroke/stroke-cycle.ts';
 import { strokeSummary } from '../../../core/stroke/stroke-summary.ts';
@@ -85,6 +86,12 @@ describe('strokeCycle', () => {
     const mean = forces.reduce((sum, f) => sum + f, 0) / (forces.length - 1);
     expect(mean / (302.63 / PEAK_OVER_MEAN)).toBeCloseTo(1, 1);
     expect(PEAK_OVER_MEAN).toBeCloseTo(1.5708, 4);
+  });
+
+  it('the trunk is as far forward at mid-drive as the paddle’s length is found at: 35°', () => {
+    const { angles } = strokeRow(crew, 1.5).seats[0]!.stance;
+    expect((angles.trunkPitch * 180) / Math.PI).toBeCloseTo(35, 3);
+    expect(angles.trunkPitch).toBeCloseTo(midDrive(solved[0]!).trunkPitch, 5);
   });
 
   it('bones keep their length on the way to a few per cent', () => {
