@@ -140,7 +140,7 @@ describe('margin notes', () => {
   beforeAll(openBench);
 
   it('show their change as an outline and take it in one step', async () => {
-    const note = page.locator('[data-finding="restInsideHull@0"]');
+    const note = page.locator('[data-finding="restBevel@0"]');
     await note.getByRole('button', { name: /^Take it/ }).waitFor();
     const before = await keptFit();
     await note.getByRole('button', { name: /^Show it/ }).click();

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { usualHull } from '../../core/hull/usual-hull.ts';
 import { propose } from '../../core/optimise/propose.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { barriersOn } from './barriers.ts';
@@ -154,7 +155,7 @@ describe('a first setting', () => {
       athlete: exampleAthlete({ name: 'Newly Come' }),
     });
     const boat = await callFromPage(page, 'boats.save', {
-      boat: { ...exampleBoat(1), name: 'First single' },
+      boat: { ...usualHull({ boatClass: 'C1' }), name: 'First single' },
     });
     await goTo(page, '#/fits/new');
     await page.getByLabel('Boat').selectOption(boat.id);
