@@ -4,7 +4,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { usualHull } from '../../core/hull/usual-hull.ts';
 import { propose } from '../../core/optimise/propose.ts';
-import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, measure, soon, textOf } from './screens.ts';
