@@ -265,7 +265,7 @@ describe('the club’s paddles', () => {
     await goTo(page, '#/paddles');
     await page.getByRole('link', { name: 'Put in a paddle' }).click();
     await page.getByRole('button', { name: 'Keep it' }).click();
-    expect(await page.getByText('This is needed.').count()).toBe(3);
+    expect(await page.locator('.field-problem', { hasText: 'This is needed.' }).count()).toBe(3);
     await page.getByRole('textbox', { name: 'What is written on it' }).fill('Willow');
     await enter(page, 'Overall length', '165');
     await enter(page, 'Blade length', '58');

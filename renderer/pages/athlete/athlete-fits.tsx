@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { AthleteRecord, KneltFit } from '../../../app/contract/records.ts';
+import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { type GrowthChanges, worsening } from '../../../core/growth/growth-changes.ts';
 import { measureAgain } from '../../../core/growth/measure-again.ts';
 import { quantityName } from '../../../core/text/sentences.ts';
@@ -15,6 +16,7 @@ import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import { DataTable } from '../../ui/table/data-table.tsx';
 
 /** Fits looked at for growth; an athlete in more than these has outgrown the oldest long ago. */
 const MOST_LOOKED_AT = 12;
@@ -51,25 +53,26 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
         </p>
       )}
       {fits.length > 0 && (
-        <table className="ruled">
-          <thead>
-            <tr>
-              <th scope="col">{say('week.fit')}</th>
-              <th scope="col">{say('week.boat')}</th>
-              <th scope="col">{say('week.body')}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {fits.map((one) => (
-              <FitRow
-                key={one.id}
-                fit={one}
-                compared={comparedBody(one.fit.seats[one.seat]!.athlete!, athlete)}
-                changes={answers.get(one.id) ?? null}
-              />
-            ))}
-          </tbody>
-        </table>
+        <DataTable
+          rows={fits}
+          rowKey={({ id }) => id}
+          columns={[
+            {
+              title: say('week.fit'),
+              isName: true,
+              cell: ({ id, fit }) => (
+                <a className="row-link" href={hrefOf({ page: 'fit', id })}>
+                  {fit.name}
+                </a>
+              ),
+            },
+            { title: say('week.boat'), cell: ({ fit }) => fit.boat.name },
+            {
+              title: say('week.body'),
+              cell: (one) => <BodyThen one={one} athlete={athlete} changes={answers.get(one.id) ?? null} />,
+            },
+          ]}
+        />
       )}
     </section>
   );
@@ -95,33 +98,26 @@ function GrowthDue({ record }: { record: AthleteRecord }) {
   );
 }
 
-function FitRow(props: { fit: KneltFit; compared: ComparedBody; changes: GrowthChanges | null }) {
-  const { compared, changes } = props;
-  const { id, fit } = props.fit;
+/** The body that a fit was made for beside the athlete's present one. */
+function BodyThen(props: { one: KneltFit; athlete: Athlete; changes: GrowthChanges | null }) {
+  const { one, athlete, changes } = props;
+  const compared = comparedBody(one.fit.seats[one.seat]!.athlete!, athlete);
   const format = useFormat();
   return (
-    <tr>
-      <th scope="row">
-        <a className="row-link" href={hrefOf({ page: 'fit', id })}>
-          {fit.name}
-        </a>
-      </th>
-      <td>{fit.boat.name}</td>
-      <td>
-        {bodyText(compared, format)}
-        {compared.difference && (
-          <>
-            {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
-            <a
-              href={hrefOf({ page: 'fit', id, tab: 'growth' })}
-              aria-label={say('week.see.of', { fit: fit.name })}
-            >
-              {say('week.see')}
-            </a>
-          </>
-        )}
-      </td>
-    </tr>
+    <>
+      {bodyText(compared, format)}
+      {compared.difference && (
+        <>
+          {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
+          <a
+            href={hrefOf({ page: 'fit', id: one.id, tab: 'growth' })}
+            aria-label={say('week.see.of', { fit: one.fit.name })}
+          >
+            {say('week.see')}
+          </a>
+        </>
+      )}
+    </>
   );
 }
 

@@ -9,6 +9,7 @@ import { dateText } from '../../language/dates.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import { DataTable } from '../../ui/table/data-table.tsx';
 import { EarlierMeasuring } from './earlier-measuring.tsx';
 import { HistoryPlot } from './history-plot.tsx';
 
@@ -112,63 +113,50 @@ function growthText(measurings: readonly Measuring[], format: Format): string {
   return say('history.since', { day: dateText(first.change.from.takenOn), changes: texts.join(', ') });
 }
 
-function HistoryTable(props: {
-  measurings: readonly Measuring[];
-  measuredOn: string | undefined;
-  onRemove: (measuring: Measuring) => void;
-}) {
+interface HistoryProps {
+  readonly measurings: readonly Measuring[];
+  readonly measuredOn: string | undefined;
+  readonly onRemove: (measuring: Measuring) => void;
+}
+
+function HistoryTable(props: HistoryProps) {
   const format = useFormat();
   return (
-    <table className="ruled">
-      <thead>
-        <tr>
-          <th scope="col">{say('history.day')}</th>
-          {KINDS.map((kind) => (
-            <th key={kind} scope="col" className="numeric">
-              {say(NAMES[kind])}
-            </th>
-          ))}
-          <th scope="col" className="numeric">
-            {say('history.tapes')}
-          </th>
-          <td />
-        </tr>
-      </thead>
-      <tbody>
-        {props.measurings.toReversed().map((measuring) => {
-          const { takenOn, tape } = measuring;
-          const day = dateText(takenOn);
-          const isNow = props.measuredOn === undefined || takenOn >= props.measuredOn;
-          return (
-            <tr key={takenOn}>
-              <th scope="row">{day}</th>
-              {KINDS.map((kind) => {
-                const value = measuring[kind];
-                return (
-                  <td key={kind} className="numeric">
-                    {value === null ? '–' : writer(kind, format)(value)}
-                  </td>
-                );
-              })}
-              <td className="numeric">{Object.keys(tape).length}</td>
-              <td className="row-tool">
-                {isNow ? (
-                  <span className="soft">{say('history.now')}</span>
-                ) : (
-                  <button
-                    type="button"
-                    className="button words"
-                    aria-label={say('history.remove.of', { day })}
-                    onClick={() => props.onRemove(measuring)}
-                  >
-                    {say('history.remove')}
-                  </button>
-                )}
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <DataTable
+      rows={props.measurings.toReversed()}
+      rowKey={({ takenOn }) => takenOn}
+      columns={[
+        { title: say('history.day'), isName: true, cell: ({ takenOn }) => dateText(takenOn) },
+        ...KINDS.map((kind) => ({
+          title: say(NAMES[kind]),
+          numeric: true,
+          cell: ({ [kind]: value }: Measuring) => (value === null ? '–' : writer(kind, format)(value)),
+        })),
+        { title: say('history.tapes'), numeric: true, cell: ({ tape }) => Object.keys(tape).length },
+        {
+          title: '',
+          className: 'row-tool',
+          cell: (measuring) => <RemoveMeasuring {...props} measuring={measuring} />,
+        },
+      ]}
+    />
+  );
+}
+
+/** Takes a day away; that of the athlete's present figures stays. */
+function RemoveMeasuring(props: HistoryProps & { measuring: Measuring }) {
+  const { measuring, measuredOn, onRemove } = props;
+  if (measuredOn === undefined || measuring.takenOn >= measuredOn) {
+    return <span className="soft">{say('history.now')}</span>;
+  }
+  return (
+    <button
+      type="button"
+      className="button words"
+      aria-label={say('history.remove.of', { day: dateText(measuring.takenOn) })}
+      onClick={() => onRemove(measuring)}
+    >
+      {say('history.remove')}
+    </button>
   );
 }

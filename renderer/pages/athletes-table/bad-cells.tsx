@@ -3,6 +3,7 @@ import { headingOf } from '../../../core/roster/athlete-columns.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
 import { withCell } from './read-table-file.ts';
 
@@ -21,41 +22,34 @@ export function BadCells(props: {
     <section>
       <h3 className="lettering">{sayCount('table.bad.title', bad.length)}</h3>
       <p className="soft">{say('table.bad.about')}</p>
-      <table className="ruled table-bad">
-        <thead>
-          <tr>
-            <th scope="col" className="numeric">
-              {say('table.bad.row')}
-            </th>
-            <th scope="col">{say('table.bad.column')}</th>
-            <th scope="col">{say('table.bad.cell')}</th>
-            <th scope="col">{say('table.bad.wrong')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {bad.slice(0, MOST_SHOWN).map((cell) => {
-            const { row, index, column, text } = cell;
-            const at = { row, index, heading: headingOf(column) };
-            return (
-              <tr key={`${row} ${column.name}`}>
-                <td className="numeric">{row}</td>
-                <th scope="row">
-                  {index === null ? say('table.bad.no-column', { column: column.name }) : column.name}
-                </th>
-                <td>
-                  <CellEntry
-                    key={text}
-                    label={say('table.bad.entry', { row, column: column.name })}
-                    text={text}
-                    onEnter={(entered) => onChange(withCell(cells, at, entered))}
-                  />
-                </td>
-                <td>{cellProblemText(cell, format)}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+      <DataTable
+        className="ruled table-bad"
+        rows={bad.slice(0, MOST_SHOWN)}
+        rowKey={({ row, column }) => `${row} ${column.name}`}
+        columns={[
+          { title: say('table.bad.row'), numeric: true, cell: ({ row }) => row },
+          {
+            title: say('table.bad.column'),
+            isName: true,
+            cell: ({ index, column: { name: column } }) =>
+              index === null ? say('table.bad.no-column', { column }) : column,
+          },
+          {
+            title: say('table.bad.cell'),
+            cell: ({ row, index, column, text }) => (
+              <CellEntry
+                key={text}
+                label={say('table.bad.entry', { row, column: column.name })}
+                text={text}
+                onEnter={(entered) =>
+                  onChange(withCell(cells, { row, index, heading: headingOf(column) }, entered))
+                }
+              />
+            ),
+          },
+          { title: say('table.bad.wrong'), cell: (cell) => cellProblemText(cell, format) },
+        ]}
+      />
     </section>
   );
 }

@@ -5,6 +5,7 @@ import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import { DataTable } from '../../ui/table/data-table.tsx';
 import { BadCells } from './bad-cells.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
 
@@ -52,29 +53,24 @@ function RowList({ rows }: { rows: readonly AthleteRow[] }) {
   return (
     <section>
       <h3 className="lettering">{say('table.rows')}</h3>
-      <table className="ruled table-rows">
-        <thead>
-          <tr>
-            <th scope="col" className="numeric">
-              {say('table.bad.row')}
-            </th>
-            <th scope="col">{say('table.rows.name')}</th>
-            <th scope="col">{say('table.rows.what')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ row, name, outcome }) => (
-            <tr key={row}>
-              <td className="numeric">{row}</td>
-              <th scope="row">{name || say('table.no-name')}</th>
-              <td>
+      <DataTable
+        className="ruled table-rows"
+        rows={rows}
+        rowKey={({ row }) => row}
+        columns={[
+          { title: say('table.bad.row'), numeric: true, cell: ({ row }) => row },
+          { title: say('table.rows.name'), isName: true, cell: ({ name }) => name || say('table.no-name') },
+          {
+            title: say('table.rows.what'),
+            cell: ({ outcome }) => (
+              <>
                 {outcomeText(outcome)}
                 <Unusual outcome={outcome} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+              </>
+            ),
+          },
+        ]}
+      />
     </section>
   );
 }

@@ -10,6 +10,7 @@ import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
+import { DataTable } from '../../ui/table/data-table.tsx';
 import { BoatPhotos } from './boat-photos.tsx';
 
 /** What is known of a boat besides its own entries: its class, how it floats, who is fitted in it, photographs. */
@@ -50,38 +51,40 @@ function ClassCheck({ boat }: { boat: Boat }) {
         <p className="soft">{say('boat.class-check.none')}</p>
       ) : (
         <>
-          <table className="ruled">
-            <thead>
-              <tr>
-                <th scope="col">{say('boat.class-check.rule')}</th>
-                <th scope="col" className="numeric">
-                  {say('boat.class-check.boat')}
-                </th>
-                <th scope="col" className="numeric">
-                  {say('boat.class-check.limit')}
-                </th>
-                <th scope="col">{say('boat.class-check.finding')}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {rules.map((rule) => {
-                const write = writeRule(rule, format);
-                const edge = rule.rule === 'least-mass' ? 'at-least' : 'at-most';
-                return (
-                  <tr key={rule.rule} data-severity={rule.kept ? 'good' : 'change'}>
-                    <th scope="row">{say(`boat.class-check.${rule.rule}`)}</th>
-                    <td className="numeric">{write(rule.value)}</td>
-                    <td className="numeric">
-                      {say(`boat.class-check.${edge}`, { value: write(rule.limit) })}
-                    </td>
-                    <td className="class-finding">
-                      <SeverityMark /> {findingText(rule, format)}
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
+          <DataTable
+            rows={rules}
+            rowKey={({ rule }) => rule}
+            marks={({ kept }) => ({ 'data-severity': kept ? 'good' : 'change' })}
+            columns={[
+              {
+                title: say('boat.class-check.rule'),
+                isName: true,
+                cell: ({ rule }) => say(`boat.class-check.${rule}`),
+              },
+              {
+                title: say('boat.class-check.boat'),
+                numeric: true,
+                cell: (rule) => writeRule(rule, format)(rule.value),
+              },
+              {
+                title: say('boat.class-check.limit'),
+                numeric: true,
+                cell: (rule) =>
+                  say(`boat.class-check.${rule.rule === 'least-mass' ? 'at-least' : 'at-most'}`, {
+                    value: writeRule(rule, format)(rule.limit),
+                  }),
+              },
+              {
+                title: say('boat.class-check.finding'),
+                className: 'class-finding',
+                cell: (rule) => (
+                  <>
+                    <SeverityMark /> {findingText(rule, format)}
+                  </>
+                ),
+              },
+            ]}
+          />
           <p className="soft">
             {say('boat.class-check.source', {
               class: boat.boatClass,
@@ -154,26 +157,26 @@ function FittedHere({ id }: { id: string }) {
 
 function FittedTable({ fits }: { fits: readonly FitSummary[] }) {
   return (
-    <table className="ruled">
-      <thead>
-        <tr>
-          <th scope="col">{say('boat.fitted.who')}</th>
-          <th scope="col">{say('boat.fitted.fit')}</th>
-          <th scope="col">{say('boat.fitted.changed')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {fits.map(({ id, name, athleteNames, archived, changedAt }) => (
-          <tr key={id}>
-            <th scope="row">{athleteNames.join(', ') || say('fits.no-athlete')}</th>
-            <td>
+    <DataTable
+      rows={fits}
+      rowKey={({ id }) => id}
+      columns={[
+        {
+          title: say('boat.fitted.who'),
+          isName: true,
+          cell: ({ athleteNames }) => athleteNames.join(', ') || say('fits.no-athlete'),
+        },
+        {
+          title: say('boat.fitted.fit'),
+          cell: ({ id, name, archived }) => (
+            <>
               <a href={hrefOf({ page: 'fit', id })}>{name}</a>{' '}
               {archived && <span className="soft">({say('boat.fitted.aside')})</span>}
-            </td>
-            <td>{dateText(changedAt)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+            </>
+          ),
+        },
+        { title: say('boat.fitted.changed'), cell: ({ changedAt }) => dateText(changedAt) },
+      ]}
+    />
   );
 }

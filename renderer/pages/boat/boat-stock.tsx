@@ -1,124 +1,88 @@
-import { stockPad, stockRest } from '../../../core/document/stock-schema.ts';
 import { say } from '../../language/messages.ts';
-import { limitsOf } from '../../ui/fields/limits-of.ts';
-import { MeasureField } from '../../ui/fields/measure-field.tsx';
-import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
-import { TextField } from '../../ui/fields/text-field.tsx';
-import type { FittingsProps } from './fittings-props.ts';
-import { BLANK_PAD, BLANK_REST, type PadEntry, type RestEntry } from './kept-entries.ts';
-
-const pad = stockPad.shape;
-const rest = stockRest.shape;
-
-interface Figure<K extends string> {
-  readonly key: K;
-  readonly label: string;
-  readonly kind?: MeasureKind;
-  readonly limits: { readonly min: number; readonly max: number };
-}
-
-const count = limitsOf(pad.count.unwrap());
-
-const padFigures = (): readonly Figure<Exclude<keyof PadEntry, 'name'>>[] => [
-  { key: 'count', label: say('boat.stock.count'), kind: 'number', limits: count },
-  { key: 'lengthM', label: say('boat.stock.length'), limits: limitsOf(pad.lengthM) },
-  { key: 'widthM', label: say('boat.stock.width'), limits: limitsOf(pad.widthM) },
-  { key: 'heightM', label: say('boat.stock.pad-height'), limits: limitsOf(pad.heightM) },
-  { key: 'recessDepthM', label: say('boat.stock.recess'), limits: limitsOf(pad.recessDepthM) },
-  { key: 'foamM', label: say('boat.stock.foam'), limits: limitsOf(pad.foamM.unwrap()) },
-  { key: 'foamGiveM', label: say('boat.stock.give'), limits: limitsOf(pad.foamGiveM) },
-];
-
-const restFigures = (): readonly Figure<Exclude<keyof RestEntry, 'name'>>[] => [
-  { key: 'count', label: say('boat.stock.count'), kind: 'number', limits: count },
-  { key: 'widthM', label: say('boat.stock.width'), limits: limitsOf(rest.widthM) },
-  { key: 'heightM', label: say('boat.stock.rest-height'), limits: limitsOf(rest.heightM) },
-  { key: 'tiltDeg', label: say('boat.stock.tilt'), kind: 'angle', limits: limitsOf(rest.tiltDeg) },
-  { key: 'foamM', label: say('boat.stock.foam'), limits: limitsOf(rest.foamM.unwrap()) },
-];
+import { Field } from '../../ui/form/field.tsx';
+import { BLANK_PAD, BLANK_REST } from './blank-pieces.ts';
+import type { BoatSectionProps } from './boat-values.ts';
 
 /** Pads and rests that are kept with the boat. */
-export function BoatStock({ entries, problems, onChange }: FittingsProps) {
-  const { pads, rests } = entries;
+export function BoatStock({ form }: BoatSectionProps) {
+  const { pads, rests } = form.values;
   return (
     <section>
       <h2>{say('boat.stock')}</h2>
       <p className="soft">{say('boat.stock.about')}</p>
       <Pieces
         title={say('boat.stock.pads')}
+        names={pads.map(({ name }) => name)}
+        fields={(i) => <PadFields form={form} at={i} />}
         add={say('boat.stock.add-pad')}
-        pieces={pads}
-        blank={BLANK_PAD}
-        figures={padFigures()}
-        problem={(i, key) => problems[`stock.pads.${i}.${key}`]}
-        onChange={(changed) => onChange({ pads: changed })}
+        onAdd={() => form.change({ pads: [...pads, BLANK_PAD] })}
+        onRemove={(at) => form.change({ pads: pads.filter((_, i) => i !== at) })}
       />
       <Pieces
         title={say('boat.stock.rests')}
+        names={rests.map(({ name }) => name)}
+        fields={(i) => <RestFields form={form} at={i} />}
         add={say('boat.stock.add-rest')}
-        pieces={rests}
-        blank={BLANK_REST}
-        figures={restFigures()}
-        problem={(i, key) => problems[`stock.rests.${i}.${key}`]}
-        onChange={(changed) => onChange({ rests: changed })}
+        onAdd={() => form.change({ rests: [...rests, BLANK_REST] })}
+        onRemove={(at) => form.change({ rests: rests.filter((_, i) => i !== at) })}
       />
     </section>
   );
 }
 
-type Piece<K extends string> = { readonly name: string } & { readonly [P in K]: number | null };
-
-function Pieces<K extends string, P extends Piece<K>>(props: {
+function Pieces(props: {
   title: string;
+  names: readonly string[];
+  fields: (at: number) => React.ReactNode;
   add: string;
-  pieces: readonly P[];
-  blank: P;
-  figures: readonly Figure<K>[];
-  problem: (at: number, key: string) => string | undefined;
-  onChange: (pieces: readonly P[]) => void;
+  onAdd: () => void;
+  onRemove: (at: number) => void;
 }) {
-  const { pieces, figures, problem, onChange } = props;
-  const set = (at: number, part: Partial<P>) =>
-    onChange(pieces.map((piece, i) => (i === at ? { ...piece, ...part } : piece)));
   return (
     <div className="stack">
       <h3 className="lettering">{props.title}</h3>
-      {pieces.map((piece, i) => (
+      {props.names.map((name, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a piece is its place in the list
         <div className="entry-row kept-row" key={i}>
-          <TextField
-            label={say('boat.stock.name')}
-            value={piece.name}
-            onChange={(name) => set(i, { name } as Partial<P>)}
-            problem={piece.name.trim() === '' ? problem(i, 'name') : null}
-          />
-          {figures.map(({ key, label, kind = 'length', limits }) => (
-            <MeasureField
-              key={key}
-              label={label}
-              kind={kind}
-              value={piece[key]}
-              {...limits}
-              onEnter={(value) =>
-                set(i, { [key]: kind === 'number' ? Math.round(value) : value } as Partial<P>)
-              }
-              problem={piece[key] === null ? problem(i, key) : null}
-            />
-          ))}
-          <button
-            type="button"
-            className="button words"
-            onClick={() => onChange(pieces.filter((_, other) => other !== i))}
-          >
-            {say('boat.stock.remove', { name: piece.name || say('boat.stock.nameless') })}
+          {props.fields(i)}
+          <button type="button" className="button words" onClick={() => props.onRemove(i)}>
+            {say('boat.stock.remove', { name: name || say('boat.stock.nameless') })}
           </button>
         </div>
       ))}
       <p>
-        <button type="button" className="button" onClick={() => onChange([...pieces, props.blank])}>
+        <button type="button" className="button" onClick={props.onAdd}>
           {props.add}
         </button>
       </p>
     </div>
+  );
+}
+
+function PadFields({ form, at }: BoatSectionProps & { at: number }) {
+  return (
+    <>
+      <Field as="text" {...form.at('pads', at, 'name')} label={say('boat.stock.name')} />
+      <Field as="number" {...form.at('pads', at, 'count')} label={say('boat.stock.count')} />
+      <Field as="length" {...form.at('pads', at, 'lengthM')} label={say('boat.stock.length')} />
+      <Field as="length" {...form.at('pads', at, 'widthM')} label={say('boat.stock.width')} />
+      <Field as="length" {...form.at('pads', at, 'heightM')} label={say('boat.stock.pad-height')} />
+      <Field as="length" {...form.at('pads', at, 'recessDepthM')} label={say('boat.stock.recess')} />
+      <Field as="length" {...form.at('pads', at, 'foamM')} label={say('boat.stock.foam')} />
+      <Field as="length" {...form.at('pads', at, 'foamGiveM')} label={say('boat.stock.give')} />
+    </>
+  );
+}
+
+function RestFields({ form, at }: BoatSectionProps & { at: number }) {
+  return (
+    <>
+      <Field as="text" {...form.at('rests', at, 'name')} label={say('boat.stock.name')} />
+      <Field as="number" {...form.at('rests', at, 'count')} label={say('boat.stock.count')} />
+      <Field as="length" {...form.at('rests', at, 'widthM')} label={say('boat.stock.width')} />
+      <Field as="length" {...form.at('rests', at, 'heightM')} label={say('boat.stock.rest-height')} />
+      <Field as="angle" {...form.at('rests', at, 'tiltDeg')} label={say('boat.stock.tilt')} />
+      <Field as="length" {...form.at('rests', at, 'foamM')} label={say('boat.stock.foam')} />
+    </>
   );
 }

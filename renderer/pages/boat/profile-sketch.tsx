@@ -1,5 +1,5 @@
 import { say } from '../../language/messages.ts';
-import type { ProfilePoint } from './kept-entries.ts';
+import type { ProfilePoint } from './blank-pieces.ts';
 
 /** Heights are drawn so many times as large as lengths; the words below the sketch say so. */
 const TALLER = 5;

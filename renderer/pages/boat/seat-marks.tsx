@@ -1,16 +1,12 @@
 import { say } from '../../language/messages.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
-import { MeasureField } from '../../ui/fields/measure-field.tsx';
-import { type BoatEntries, withSeats } from './boat-entries.ts';
+import { Field } from '../../ui/form/field.tsx';
+import type { BoatSectionProps } from './boat-values.ts';
+import { withSeats } from './boat-values.ts';
 
 /** How many seats, and where the mark of each stands. */
-export function SeatMarks(props: {
-  entries: BoatEntries;
-  problems: Readonly<Record<string, string>>;
-  onChange: (part: Partial<BoatEntries>) => void;
-}) {
-  const { entries, problems, onChange } = props;
-  const marks = entries.seatsFromSternM;
+export function SeatMarks({ form }: BoatSectionProps) {
+  const { seatsFromSternM: marks, lengthM } = form.values;
   return (
     <section>
       <h2>{say('boat.seats')}</h2>
@@ -19,24 +15,20 @@ export function SeatMarks(props: {
           label={say('boat.seats')}
           labelHidden
           value={String(marks.length)}
-          onChange={(count) => onChange({ seatsFromSternM: withSeats(entries, Number(count)) })}
+          onChange={(count) => form.change({ seatsFromSternM: withSeats(form.values, Number(count)) })}
           options={['1', '2', '3', '4'].map((value) => ({ value, name: value }))}
         />
-        {marks.map((fromSternM, i) => (
-          <MeasureField
+        {marks.map((_, i) => (
+          <Field
             // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
             key={i}
+            as="length"
+            {...form.at('seatsFromSternM', i)}
+            max={lengthM ?? 15}
             label={
               marks.length === 1 ? say('boat.seat-station') : say('boat.seat-station.of', { number: i + 1 })
             }
             hint={i === 0 ? say('boat.seat-station.hint') : undefined}
-            kind="length"
-            value={fromSternM}
-            min={0}
-            max={entries.lengthM ?? 15}
-            onEnter={(value) => onChange({ seatsFromSternM: marks.map((m, j) => (j === i ? value : m)) })}
-            problem={fromSternM === null ? problems[`seats.${i}.stationM`] : null}
-            required
           />
         ))}
       </div>

@@ -2,6 +2,7 @@ import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { Page } from '../../ui/page.tsx';
+import { DataTable } from '../../ui/table/data-table.tsx';
 
 const STEPS = [
   'athlete',
@@ -38,16 +39,15 @@ export function HelpPage() {
         </section>
         <section>
           <h2>{say('help.keys')}</h2>
-          <table className="ruled">
-            <tbody>
-              {KEYS.map((key) => (
-                <tr key={key}>
-                  <th scope="row">{say(`help.key.${key}`)}</th>
-                  <td>{say(`help.key.${key}.do`)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <DataTable
+            hasHead={false}
+            rows={KEYS}
+            rowKey={(key) => key}
+            columns={[
+              { title: '', id: 'key', isName: true, cell: (key) => say(`help.key.${key}`) },
+              { title: '', id: 'do', cell: (key) => say(`help.key.${key}.do`) },
+            ]}
+          />
         </section>
         <section>
           <h2>{say('help.private')}</h2>

@@ -6,10 +6,12 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
+import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewFormValues } from '../../ui/form/use-form-values.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
 import type { AthleteValues } from '../athlete/athlete-values.ts';
 import { athleteAfter, beginSession, hasGrown, isEarlier, sessionResult } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
@@ -90,54 +92,52 @@ async function keepSession({ record, session }: StepProps): Promise<CallError | 
   return null;
 }
 
-function ResultTable({ athlete, result }: { athlete: Athlete; result: ReturnType<typeof sessionResult> }) {
+interface ResultRow {
+  readonly name: string;
+  readonly value: string;
+  readonly doubt: string;
+  readonly now: string;
+}
+
+function ResultTable(props: { athlete: Athlete; result: ReturnType<typeof sessionResult> }) {
   const format = useFormat();
-  const row = (name: string, cells: { value: string; doubt: string; before: string }) => (
-    <tr key={name}>
-      <th scope="row">{name}</th>
-      <td className="numeric">{cells.value}</td>
-      <td className="numeric">{cells.doubt}</td>
-      <td className="numeric">{cells.before}</td>
-    </tr>
-  );
   return (
-    <table className="ruled">
-      <thead>
-        <tr>
-          <th scope="col">{say('measure.end.what')}</th>
-          {(['value', 'doubt', 'now'] as const).map((column) => (
-            <th key={column} scope="col" className="numeric">
-              {say(`measure.end.${column}`)}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {result.statureM !== null &&
-          row(say('athlete.stature'), {
-            value: format.length(result.statureM),
-            doubt: '',
-            before: format.length(athlete.statureM),
-          })}
-        {result.massKg !== null &&
-          row(say('athlete.mass'), {
-            value: format.mass(result.massKg),
-            doubt: '',
-            before: format.mass(athlete.massKg),
-          })}
-        {TAPE_MEASURES.map((measure) => {
-          const taken = result.tape[measure];
-          const before = athlete.tape[measure];
-          return (
-            taken &&
-            row(MEASURING[measure].name, {
-              value: format.length(taken.valueM, { exact: true }),
-              doubt: format.length(taken.sdM ?? 0, { unit: 'mm' }),
-              before: before ? format.length(before.valueM) : '',
-            })
-          );
-        })}
-      </tbody>
-    </table>
+    <DataTable
+      rows={resultRows(props, format)}
+      rowKey={({ name }) => name}
+      columns={[
+        { title: say('measure.end.what'), isName: true, cell: ({ name }) => name },
+        ...(['value', 'doubt', 'now'] as const).map((column) => ({
+          title: say(`measure.end.${column}`),
+          numeric: true,
+          cell: (row: ResultRow) => row[column],
+        })),
+      ]}
+    />
   );
+}
+
+/** What was measured in the session, each beside what is known now. */
+function resultRows(
+  { athlete, result }: { athlete: Athlete; result: ReturnType<typeof sessionResult> },
+  format: Format,
+): ResultRow[] {
+  const { statureM, massKg, tape } = result;
+  const rows: ResultRow[] = [];
+  const add = (name: string, value: string, rest: { doubt?: string; now?: string }) =>
+    rows.push({ name, value, doubt: '', now: '', ...rest });
+  if (statureM !== null) {
+    add(say('athlete.stature'), format.length(statureM), { now: format.length(athlete.statureM) });
+  }
+  if (massKg !== null) add(say('athlete.mass'), format.mass(massKg), { now: format.mass(athlete.massKg) });
+  for (const measure of TAPE_MEASURES) {
+    const taken = tape[measure];
+    const before = athlete.tape[measure];
+    if (!taken) continue;
+    add(MEASURING[measure].name, format.length(taken.valueM, { exact: true }), {
+      doubt: format.length(taken.sdM ?? 0, { unit: 'mm' }),
+      ...(before ? { now: format.length(before.valueM) } : {}),
+    });
+  }
+  return rows;
 }

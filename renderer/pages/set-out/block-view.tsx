@@ -1,4 +1,5 @@
 import type { SheetBlock } from '../../../core/setout/sheet-block.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
 
 /** A headed part of the sheet: sentences, a table, or short entries side by side. */
 export function BlockView({ block }: { block: SheetBlock }) {
@@ -33,38 +34,20 @@ function Sentences({ block }: { block: Extract<SheetBlock, { kind: 'list' }> }) 
 }
 
 function Table({ block: { columns, cells } }: { block: Extract<SheetBlock, { kind: 'table' }> }) {
-  const look = (index: number) => (columns[index]?.anchor === 'end' ? 'numeric' : undefined);
   return (
     <div className="table-scroll">
-      <table className="ruled sheet-table">
-        <thead>
-          <tr>
-            {columns.map(({ title }, index) => (
-              <th key={title} scope="col" className={look(index)}>
-                {title}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {cells.map(([first, ...rest]) => (
-            <tr key={first}>
-              <th scope="row" data-strong={columns[0]?.strong || undefined}>
-                {first}
-              </th>
-              {rest.map((text, index) => (
-                <td
-                  key={columns[index + 1]?.title}
-                  className={look(index + 1)}
-                  data-strong={columns[index + 1]?.strong || undefined}
-                >
-                  {text}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <DataTable
+        className="ruled sheet-table"
+        rows={cells}
+        rowKey={([first]) => first ?? ''}
+        columns={columns.map(({ title, anchor, strong }, index) => ({
+          title,
+          isName: index === 0,
+          numeric: anchor === 'end',
+          cellMarks: () => ({ 'data-strong': strong || undefined }),
+          cell: (row: readonly string[]) => row[index],
+        }))}
+      />
     </div>
   );
 }

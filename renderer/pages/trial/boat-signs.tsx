@@ -1,13 +1,10 @@
 import { BOAT_SIGNS } from '../../../core/trial/observation.ts';
 import { say } from '../../language/messages.ts';
 import { StrengthField } from './strength-field.tsx';
-import { type SeenEntry, withSign } from './trial-entries.ts';
+import { type Seen, withSign } from './trial-values.ts';
 
 /** What the boat did: each sign is named by a press, and then weighed. */
-export function BoatSigns(props: {
-  seen: readonly SeenEntry[];
-  onChange: (seen: readonly SeenEntry[]) => void;
-}) {
+export function BoatSigns(props: { seen: readonly Seen[]; onChange: (seen: readonly Seen[]) => void }) {
   const { seen, onChange } = props;
   return (
     <ul className="boat-signs">

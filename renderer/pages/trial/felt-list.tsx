@@ -1,41 +1,36 @@
 import { BODY_FEELINGS } from '../../../core/trial/observation.ts';
 import { say } from '../../language/messages.ts';
-import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { Field } from '../../ui/form/field.tsx';
 import { StrengthField } from './strength-field.tsx';
-import type { FeltEntry, TrialProblems } from './trial-entries.ts';
+import type { TrialSectionProps } from './trial-values.ts';
+
+const FEELINGS = BODY_FEELINGS.map((value) => ({ value, name: say(`feeling.${value}`) }));
 
 /** What was felt at each place that was touched: what, and how strong. */
-export function FeltList(props: {
-  felt: readonly FeltEntry[];
-  problems: TrialProblems;
-  onChange: (felt: readonly FeltEntry[]) => void;
-}) {
-  const { felt, problems, onChange } = props;
+export function FeltList({ form }: TrialSectionProps) {
+  const { felt } = form.values;
   if (felt.length === 0) return <p className="soft">{say('trial.felt.none')}</p>;
-  const change = (at: number, part: Partial<FeltEntry>) =>
-    onChange(felt.map((entry, i) => (i === at ? { ...entry, ...part } : entry)));
   return (
     <ul className="felt-list">
-      {felt.map(({ place, feeling, strength }, i) => {
+      {felt.map(({ place }, i) => {
         const name = say(`place.${place}`);
         return (
           <li key={place}>
             <h3>{name}</h3>
-            <ChoiceField
+            <Field
+              as="choice"
+              {...form.at('felt', i, 'feeling')}
               label={say('observed.body', { place: name, feeling: say('trial.feeling') })}
               labelHidden
-              value={feeling}
-              onChange={(named) => change(i, { feeling: named })}
-              problem={feeling === null ? problems[`felt.${place}`] : null}
-              options={BODY_FEELINGS.map((value) => ({ value, name: say(`feeling.${value}`) }))}
+              options={FEELINGS}
             />
             <div className="row">
-              <StrengthField what={name} value={strength} onChange={(to) => change(i, { strength: to })} />
+              <StrengthField what={name} {...form.at('felt', i, 'strength')} />
               <button
                 type="button"
                 className="button words"
                 aria-label={say('trial.remove', { what: name })}
-                onClick={() => onChange(felt.filter((_, other) => other !== i))}
+                onClick={() => form.change({ felt: felt.filter((_, other) => other !== i) })}
               >
                 {say('trial.remove.short')}
               </button>

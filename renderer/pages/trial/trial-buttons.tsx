@@ -18,17 +18,15 @@ export function TrialButtons({ fitId, record }: { fitId: string; record: TrialRe
 
   return (
     <>
-      {refusal && <ErrorMessage error={refusal} />}
-      <p className="row">
-        <button className="button chief" type="submit">
-          {say('trial.keep')}
+      <button className="button chief" type="submit">
+        {say('trial.keep')}
+      </button>
+      {record && (
+        <button className="button" type="button" onClick={() => void move(record.id, record.archived)}>
+          {say(record.archived ? 'trial.bring-back' : 'trial.aside')}
         </button>
-        {record && (
-          <button className="button" type="button" onClick={() => void move(record.id, record.archived)}>
-            {say(record.archived ? 'trial.bring-back' : 'trial.aside')}
-          </button>
-        )}
-      </p>
+      )}
+      {refusal && <ErrorMessage error={refusal} />}
     </>
   );
 }

@@ -1,25 +1,24 @@
-import { useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import type { CallError } from '../../../app/contract/result.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { needsCaution } from '../../../core/trial/observation.ts';
 import { TrialCaution } from '../../bench/tabs/trials/trial-caution.tsx';
 import { useTried } from '../../bench/tabs/trials/use-tried.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
-import { ErrorMessage } from '../../ui/error-message.tsx';
-import { TextField } from '../../ui/fields/text-field.tsx';
-import { useFormValues } from '../../ui/form/use-form-values.ts';
+import { Field } from '../../ui/form/field.tsx';
+import { Form } from '../../ui/form/form.tsx';
+import { type FormState, useForm } from '../../ui/form/use-form.ts';
 import { BoatSigns } from './boat-signs.tsx';
 import { FeltList } from './felt-list.tsx';
 import { keepTrial, TRIED_NOW } from './keep-trial.ts';
 import { TrialButtons } from './trial-buttons.tsx';
-import { entriesOf, type FeltEntry, type TrialProblems, trialOf, withPlace } from './trial-entries.ts';
+
 import { TrialFigure } from './trial-figure.tsx';
 import { TrialSubject } from './trial-subject.tsx';
+import { TRIAL_RULES, type TrialValues, trialValues, withPlace } from './trial-values.ts';
 
 /** Whether what has been entered so far brings the caution. */
-function cautious({ felt, notes }: { felt: readonly FeltEntry[]; notes: string }): boolean {
+function cautious({ felt, notes }: Pick<TrialValues, 'felt' | 'notes'>): boolean {
   return needsCaution({
     notes,
     observations: felt.flatMap(({ place, feeling, strength }) =>
@@ -34,71 +33,54 @@ function startOf({ fit, revisions }: OpenedFit, record: TrialRecord | null): { t
   return { tried: record?.revisionId ?? revisions[0]?.id ?? TRIED_NOW, seat: Math.max(0, first) };
 }
 
-/** The trial's entries. Nothing is lost by leaving: unfinished entries are there again next time. */
+/** The trial's form. Nothing is lost by leaving: unfinished values are there again next time. */
 export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
-  const {
-    formValues: entries,
-    change,
-    discard,
-  } = useFormValues(
-    `trial.${record?.id ?? opened.id}`,
-    entriesOf(record?.trial ?? null, startOf(opened, record)),
-  );
-  const [problems, setProblems] = useState<TrialProblems>({});
-  const [refusal, setRefusal] = useState<CallError | null>(null);
-  const tried = useTried(entries.tried === TRIED_NOW ? null : entries.tried);
-  const fit = entries.tried === TRIED_NOW ? opened.fit : (tried?.fit ?? opened.fit);
-
-  async function save(event: React.FormEvent): Promise<void> {
-    event.preventDefault();
-    const made = trialOf(entries);
-    if ('problems' in made) return setProblems(made.problems);
-    setProblems({});
-    const result = await keepTrial(opened, {
-      id: record?.id,
-      tried: entries.tried,
-      trial: made.trial,
-      onRevision: (tried) => change({ tried }),
-    });
-    if (!result.ok) return setRefusal(result.error);
-    discard();
-    go({ page: 'fit', id: opened.id, tab: 'trials', trial: result.value.id });
-  }
-
+  const form: FormState<TrialValues> = useForm(TRIAL_RULES, {
+    start: trialValues(record?.trial ?? null, startOf(opened, record)),
+    keepAs: `trial.${record?.id ?? opened.id}`,
+    save: (trial) =>
+      keepTrial(opened, {
+        id: record?.id,
+        tried: form.values.tried,
+        trial,
+        onRevision: (tried) => form.change({ tried }),
+      }),
+    onSaved: ({ id: trial }) => go({ page: 'fit', id: opened.id, tab: 'trials', trial }),
+  });
+  const { values } = form;
+  const tried = useTried(values.tried === TRIED_NOW ? null : values.tried);
+  const fit = values.tried === TRIED_NOW ? opened.fit : (tried?.fit ?? opened.fit);
   return (
-    <form className="entries trial-form" onSubmit={save} noValidate>
-      <TrialSubject opened={opened} fit={fit} entries={entries} problems={problems} onChange={change} />
-      {cautious(entries) && <TrialCaution />}
+    <Form
+      form={form}
+      className="entries trial-form"
+      buttons={<TrialButtons fitId={opened.id} record={record} />}
+    >
+      <TrialSubject opened={opened} fit={fit} form={form} />
+      {cautious(values) && <TrialCaution />}
       <div className="trial-columns">
         <section>
           <h2>{say('trial.felt')}</h2>
           <TrialFigure
             fit={fit}
-            seat={entries.seat}
-            felt={entries.felt.map(({ place }) => place)}
-            onTouch={(place) => change({ felt: withPlace(entries.felt, place) })}
+            seat={values.seat}
+            felt={values.felt.map(({ place }) => place)}
+            onTouch={(place) => form.change({ felt: withPlace(values.felt, place) })}
           />
-          <FeltList felt={entries.felt} problems={problems} onChange={(felt) => change({ felt })} />
+          <FeltList form={form} />
         </section>
         <section>
           <h2>{say('trial.seen')}</h2>
-          <BoatSigns seen={entries.seen} onChange={(seen) => change({ seen })} />
-          <TextField
+          <BoatSigns seen={values.seen} onChange={(seen) => form.change({ seen })} />
+          <Field
+            as="notes"
+            {...form.at('notes')}
             label={say('trial.notes')}
             hint={say('trial.notes.hint')}
-            value={entries.notes}
-            onChange={(notes) => change({ notes })}
             lines={4}
           />
         </section>
       </div>
-      {problems.all && (
-        <p className="field-problem" role="alert">
-          {problems.all}
-        </p>
-      )}
-      {refusal && <ErrorMessage error={refusal} />}
-      <TrialButtons fitId={opened.id} record={record} />
-    </form>
+    </Form>
   );
 }

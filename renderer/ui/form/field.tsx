@@ -33,12 +33,12 @@ export function Field(props: FieldProps) {
     case 'tick':
       return <Tick name={props.label} isOn={props.value} onChange={props.onChange} />;
     default: {
-      const { as, onChange, mayBeEmpty } = props;
+      const { as, onChange, mayBeEmpty, isWhole } = props;
       return (
         <MeasureField
           {...props}
           kind={as}
-          onEnter={onChange}
+          onEnter={(value) => onChange(isWhole ? Math.round(value) : value)}
           onEmpty={mayBeEmpty ? () => onChange(null) : undefined}
         />
       );

@@ -6,8 +6,12 @@ export type Problems = Readonly<Record<string, string>>;
 
 /** How the values of a form become a document. */
 export interface FormRules<V, Out> {
-  /** Says what a document may hold. Its bounds are the bounds of the fields too. */
+  /** Says what a document may hold. */
   readonly schema: z.ZodType<Out>;
+  /** What the fields may hold, where the form's values are not named as the document's; left out, the schema. */
+  readonly fields?: z.ZodType;
+  /** The path in the form's values of a path in the document; left out, the same. */
+  readonly fieldOf?: (path: string) => string;
   /** The document as the schema reads it; left out, the values are the document. */
   readonly documentOf?: (values: V) => unknown;
   /** What the form asks beyond the schema, by path; null for what is right. */
@@ -28,7 +32,7 @@ export function readForm<V, Out>(rules: FormRules<V, Out>, values: V): ReadForm<
   const parsed = rules.schema.safeParse(rules.documentOf ? rules.documentOf(values) : values);
   if (parsed.success && Object.keys(found).length === 0) return { ok: true, document: parsed.data };
   for (const { path } of parsed.error?.issues ?? []) {
-    const at = path.join('.');
+    const at = rules.fieldOf?.(path.join('.')) ?? path.join('.');
     found[at] ??= rules.wordsFor?.(at) ?? say('field.needed');
   }
   return { ok: false, problems: found };

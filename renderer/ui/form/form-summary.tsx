@@ -47,8 +47,8 @@ export function FormSummary<V>(props: {
                   onClick={() => focusField(place.current, path)}
                 >
                   {label}
-                </button>{' '}
-                {text}
+                </button>
+                {`: ${text}`}
               </>
             )}
           </li>

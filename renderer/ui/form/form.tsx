@@ -27,7 +27,7 @@ export function Form<V>(props: {
       <FormSummary form={form} place={place} />
       {props.children}
       {form.error && <ErrorMessage error={form.error} />}
-      <p className={props.buttonsAtEnd ? 'row ends' : 'row'}>{props.buttons}</p>
+      <div className={props.buttonsAtEnd ? 'row ends' : 'row'}>{props.buttons}</div>
     </form>
   );
 }

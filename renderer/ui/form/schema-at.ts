@@ -9,6 +9,8 @@ export interface ValueRule {
   readonly required: boolean;
   /** The schema takes null: the field may be emptied again. */
   readonly mayBeEmpty: boolean;
+  /** Only whole numbers are taken. */
+  readonly isWhole: boolean;
 }
 
 /** What a schema asks of the value at a path of it; nothing at all where it knows no such path. */
@@ -20,6 +22,7 @@ export function valueRule(schema: z.ZodType, path: readonly PropertyKey[]): Valu
     min: number?.minValue ?? Number.NEGATIVE_INFINITY,
     max: number?.maxValue ?? Number.POSITIVE_INFINITY,
     required: found !== null && [undefined, null, ''].every((empty) => !found.safeParse(empty).success),
+    isWhole: number?.format === 'safeint',
     mayBeEmpty: found?.safeParse(null).success ?? false,
   };
 }
@@ -31,6 +34,7 @@ function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.ZodType | 
     const bare = unwrapped(here);
     if (bare instanceof z.ZodObject) here = bare.shape[key as string];
     else if (bare instanceof z.ZodArray) here = bare.element;
+    else if (bare instanceof z.ZodTuple) here = bare.def.items[Number(key)];
     else return null;
   }
   return here instanceof z.ZodType ? here : null;

@@ -13,7 +13,7 @@ export interface FieldBinding<T> extends ValueRule {
   readonly problem: string | null;
 }
 
-/** Binds the field of a value by its path, of up to three keys. */
+/** Binds the field of a value by its path, of up to four keys. */
 interface BindField<V> {
   <A extends keyof V>(a: A): FieldBinding<V[A]>;
   <A extends keyof V, B extends keyof V[A]>(a: A, b: B): FieldBinding<V[A][B]>;
@@ -22,6 +22,9 @@ interface BindField<V> {
     b: B,
     c: C,
   ): FieldBinding<V[A][B][C]>;
+  <A extends keyof V, B extends keyof V[A], C extends keyof V[A][B], D extends keyof V[A][B][C]>(
+    ...path: [A, B, C, D]
+  ): FieldBinding<V[A][B][C][D]>;
 }
 
 /** A form while it is being filled in. */
@@ -58,21 +61,27 @@ export function useForm<V extends object, Out, Saved>(
   const [error, setError] = useState<CallError | null>(null);
   const busy = useRef(false);
 
+  /** What is left of the problems after a change: neither those of the changed values nor those of the whole form. */
+  function changedAt(paths: readonly string[], now: Problems): Problems {
+    const ofWhole = Object.keys(now).filter((path) => !Object.hasOwn(values, path.split('.')[0]!));
+    return [...paths, ...ofWhole].reduce(withoutPath, now);
+  }
+
   function change(part: Partial<V>): void {
-    setProblems((now) => Object.keys(part).reduce(withoutPath, now));
+    setProblems((now) => changedAt(Object.keys(part), now));
     enter((now) => (plan.changing ? plan.changing(now, part) : part));
   }
 
   function bind(...path: PropertyKey[]): FieldBinding<unknown> {
     const name = path.join('.');
     return {
-      ...valueRule(rules.schema, path),
+      ...valueRule(rules.fields ?? rules.schema, path),
       name,
       value: valueAt(values, path),
       problem: problems[name] ?? null,
       onChange: (value) => {
         const top = path[0] as keyof V;
-        setProblems((now) => withoutPath(now, name));
+        setProblems((now) => changedAt([name], now));
         enter((now) => {
           const part: Partial<V> = {};
           part[top] = withValueAt(now, path, value)[top];

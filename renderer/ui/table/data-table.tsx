@@ -1,6 +1,10 @@
 import { say } from '../../language/messages.ts';
 import { type Sorting, useSortedRows } from './use-sorted-rows.ts';
 
+/** What is written on a row or cell for the style sheet and for tests. */
+type RowMarks = Readonly<Record<`data-${string}`, string | number | boolean | undefined>>;
+type CellMarks = RowMarks & { readonly title?: string };
+
 /** One column: its heading, and what stands in a row. */
 export interface Column<T> {
   /** Empty for a column of tools, which needs no heading. */
@@ -12,14 +16,13 @@ export interface Column<T> {
   readonly isName?: boolean;
   /** Class of its cells beside `numeric`. */
   readonly className?: string;
+  /** What is written on a cell for the style sheet. */
+  readonly cellMarks?: (row: T) => CellMarks;
   /** What rows are sorted by under this heading; left out, it does not sort. */
   readonly sortBy?: (row: T) => string | number;
   /** Tells columns of the same title apart. */
   readonly id?: string | number;
 }
-
-/** What is written on a row for the style sheet and for tests. */
-type RowMarks = Readonly<Record<`data-${string}`, string | number | undefined>>;
 
 export interface DataTableProps<T> {
   readonly columns: readonly Column<T>[];
@@ -98,15 +101,17 @@ function Row<T>({ columns, row, index, marks }: DataTableProps<T> & { row: T; in
   return (
     <tr {...marks?.(row)}>
       {columns.map((column) => {
-        const look = [column.numeric && 'numeric', column.className].filter(Boolean).join(' ') || undefined;
-        return column.isName ? (
-          <th key={keyOf(column)} scope="row" className={look}>
+        const { isName, numeric, className, cellMarks } = column;
+        const Cell = isName ? 'th' : 'td';
+        return (
+          <Cell
+            key={keyOf(column)}
+            scope={isName ? 'row' : undefined}
+            className={[numeric && 'numeric', className].filter(Boolean).join(' ') || undefined}
+            {...cellMarks?.(row)}
+          >
             {column.cell(row, index)}
-          </th>
-        ) : (
-          <td key={keyOf(column)} className={look}>
-            {column.cell(row, index)}
-          </td>
+          </Cell>
         );
       })}
     </tr>

@@ -7,6 +7,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
+import { DataTable } from '../../../ui/table/data-table.tsx';
 import { quantityText } from '../../quantity-text.ts';
 
 /** Where a crew's bands look: the knee nearer the side, the pad partly on the hull, the room to the next paddler. */
@@ -46,34 +47,33 @@ export function CrewBands(props: {
   const format = useFormat();
   const shown = ids.filter((id) => report.quantities.some((quantity) => quantity.id === id));
   return (
-    <table className="crew-table crew-bands">
-      <caption className="only-spoken">{say('crew.bands.caption')}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{say(sure ? 'crew.bands.what.sure' : 'crew.bands.what')}</th>
-          {report.seats.map((_, seat) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
-            <th key={seat} scope="col">
-              {say('crew.seat', { number: seat + 1 })}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {shown.map((id) => (
-          <tr key={id}>
-            <th scope="row">
+    <DataTable
+      className="crew-table crew-bands"
+      caption={say('crew.bands.caption')}
+      captionHidden
+      rows={shown}
+      rowKey={(id) => id}
+      columns={[
+        {
+          title: say(sure ? 'crew.bands.what.sure' : 'crew.bands.what'),
+          isName: true,
+          cell: (id) => (
+            <>
               {quantityName(id)}
               <Band id={id} report={report} format={format} />
-            </th>
-            {report.seats.map((_, seat) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
-              <Judged key={seat} seat={seat} sure={sure} {...{ id, report, format }} />
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
+            </>
+          ),
+        },
+        ...report.seats.map((_, seat) => ({
+          title: say('crew.seat', { number: seat + 1 }),
+          cellMarks: (id: QuantityId) => ({
+            'data-severity': findingOf(report, id, seat)?.severity,
+            title: halfOf({ id, report, format }, seat) || undefined,
+          }),
+          cell: (id: QuantityId) => <Judged seat={seat} sure={sure} {...{ id, report, format }} />,
+        })),
+      ]}
+    />
   );
 }
 
@@ -94,23 +94,27 @@ function Band({ id, report, format }: Row) {
   return band ? <span className="crew-band">{band}</span> : null;
 }
 
+/** Half the width of a value's 95 % interval, in words; empty where there is none to tell. */
+function halfOf({ id, report, format }: Row, seat: number): string {
+  const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
+  if (!quantity?.sd || isYesOrNo(id)) return '';
+  return say('crew.bands.sure', { half: format.quantity(id)(SIGMAS_95 * quantity.sd, quantity.unit) });
+}
+
 function Judged({ id, seat, report, format, sure }: Row & { seat: number; sure: boolean }) {
   const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
-  if (!quantity) return <td>–</td>;
+  if (!quantity) return '–';
   const finding = findingOf(report, id, seat);
   const write = format.quantity(id);
   const own = finding?.band.source === "coach's own" ? bandText(finding.band, finding.unit, write) : '';
-  const half =
-    quantity.sd && !isYesOrNo(id)
-      ? say('crew.bands.sure', { half: write(SIGMAS_95 * quantity.sd, quantity.unit) })
-      : '';
+  const half = halfOf({ id, report, format }, seat);
   return (
-    <td data-severity={finding?.severity} title={half || undefined}>
+    <>
       {finding && <SeverityMark />}
       {quantityText(quantity, format)}
       {sure && half && <span className="crew-half"> {half}</span>}
       {finding && <span className="only-spoken"> {say(`severity.${finding.severity}`)}</span>}
       {own && <span className="crew-band">{say('crew.bands.own', { band: own })}</span>}
-    </td>
+    </>
   );
 }

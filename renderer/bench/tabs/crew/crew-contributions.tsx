@@ -3,6 +3,7 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { DataTable } from '../../../ui/table/data-table.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 
 const CENTIMETRE = 0.01;
@@ -26,40 +27,32 @@ export function CrewContributions({ fit, report }: { fit: Fit; report: Report })
   const total = afloat.kind === 'afloat' ? afloat.bowOverStern : 0;
   const brought = rows.reduce((sum, row) => sum + row.bowOverStern, 0);
   return (
-    <table className="crew-table">
-      <caption className="only-spoken">{say('crew.brings.caption')}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{say('crew.paddler')}</th>
-          <th scope="col">{say('crew.bow')}</th>
-          <th scope="col">{say('crew.side')}</th>
-          <th scope="col">{say('crew.per-cm')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={row.seat}>
-            <th scope="row">{nameInSeat(fit, row.seat)}</th>
-            <td>{trim(row.bowOverStern)}</td>
-            <td>{moment(row.sideMoment)}</td>
-            <td>{perCentimetre(row.trimPerMetre * CENTIMETRE)}</td>
-          </tr>
-        ))}
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row">{say('crew.boat-itself')}</th>
-          <td>{trim(total - brought)}</td>
-          <td>–</td>
-          <td />
-        </tr>
-        <tr>
-          <th scope="row">{say('crew.sum')}</th>
-          <td>{trim(total)}</td>
-          <td>{moment(rows.reduce((sum, row) => sum + row.sideMoment, 0))}</td>
-          <td />
-        </tr>
-      </tfoot>
-    </table>
+    <DataTable
+      className="crew-table"
+      caption={say('crew.brings.caption')}
+      captionHidden
+      rows={rows.map((row) => ({
+        name: nameInSeat(fit, row.seat),
+        bow: trim(row.bowOverStern),
+        side: moment(row.sideMoment),
+        perCm: perCentimetre(row.trimPerMetre * CENTIMETRE),
+      }))}
+      rowKey={(_, at) => at}
+      columns={[
+        { title: say('crew.paddler'), isName: true, cell: ({ name }) => name },
+        { title: say('crew.bow'), cell: ({ bow }) => bow },
+        { title: say('crew.side'), cell: ({ side }) => side },
+        { title: say('crew.per-cm'), cell: ({ perCm }) => perCm },
+      ]}
+      foot={[
+        { name: say('crew.boat-itself'), bow: trim(total - brought), side: '–', perCm: '' },
+        {
+          name: say('crew.sum'),
+          bow: trim(total),
+          side: moment(rows.reduce((sum, row) => sum + row.sideMoment, 0)),
+          perCm: '',
+        },
+      ]}
+    />
   );
 }

@@ -4,6 +4,7 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';
+import { DataTable } from '../../../ui/table/data-table.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { orderText } from '../../crew-names.ts';
 
@@ -39,54 +40,42 @@ export function CrewOrders() {
 }
 
 function OrdersTable({ fit, ranked }: { fit: Fit; ranked: readonly SeatingOrder[] }) {
-  const document = useDocument();
   const format = useFormat();
   const mm = (value: number | null) =>
     value === null ? '–' : format.length(value, { unit: 'mm', signed: true });
   return (
-    <table className="crew-table">
-      <caption>{say('crew.orders.caption')}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{say('crew.orders.order')}</th>
-          <th scope="col">{say('crew.bow')}</th>
-          <th scope="col">{say('crew.side')}</th>
-          <th scope="col">{say('crew.orders.neighbours')}</th>
-          <th scope="col">
-            <span className="only-spoken">{say('crew.orders.take')}</span>
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {ranked.map(({ order, trim, offCentre, sameSideNeighbours }) => {
-          const text = orderText(fit, order);
-          const isNow = order.every((from, to) => from === to);
-          return (
-            <tr key={order.join()}>
-              <th scope="row">{text}</th>
-              <td>{mm(trim)}</td>
-              <td>{mm(offCentre)}</td>
-              <td>{sameSideNeighbours}</td>
-              <td>
-                {isNow ? (
-                  say('crew.orders.now')
-                ) : (
-                  <button
-                    type="button"
-                    className="button words"
-                    aria-label={say('crew.orders.take.of', { order: text })}
-                    onClick={() =>
-                      document.apply(say('crew.orders.step', { order: text }), (now) => reseat(now, order))
-                    }
-                  >
-                    {say('crew.orders.take')}
-                  </button>
-                )}
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <DataTable
+      className="crew-table"
+      caption={say('crew.orders.caption')}
+      rows={ranked}
+      rowKey={({ order }) => order.join()}
+      columns={[
+        { title: say('crew.orders.order'), isName: true, cell: ({ order }) => orderText(fit, order) },
+        { title: say('crew.bow'), cell: ({ trim }) => mm(trim) },
+        { title: say('crew.side'), cell: ({ offCentre }) => mm(offCentre) },
+        { title: say('crew.orders.neighbours'), cell: ({ sameSideNeighbours }) => sameSideNeighbours },
+        {
+          title: say('crew.orders.take'),
+          titleHidden: true,
+          cell: ({ order }) => <TakeOrder fit={fit} order={order} />,
+        },
+      ]}
+    />
+  );
+}
+
+function TakeOrder({ fit, order }: { fit: Fit; order: SeatingOrder['order'] }) {
+  const document = useDocument();
+  if (order.every((from, to) => from === to)) return say('crew.orders.now');
+  const text = orderText(fit, order);
+  return (
+    <button
+      type="button"
+      className="button words"
+      aria-label={say('crew.orders.take.of', { order: text })}
+      onClick={() => document.apply(say('crew.orders.step', { order: text }), (now) => reseat(now, order))}
+    >
+      {say('crew.orders.take')}
+    </button>
   );
 }

@@ -4,6 +4,7 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../../../core/evaluation/evaluator.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { DataTable } from '../../../ui/table/data-table.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { differencesOf, otherChanges } from './differences.ts';
 
@@ -25,28 +26,19 @@ export function DifferencesTable({ revision, older }: { revision: RevisionSummar
       {differences.length === 0 ? (
         <p className="soft">{say('revisions.differences.none')}</p>
       ) : (
-        <table className="ruled">
-          <thead>
-            <tr>
-              <th scope="col">{say('revisions.differences.what')}</th>
-              <th scope="col" className="numeric">
-                {say('revisions.differences.then', { number })}
-              </th>
-              <th scope="col" className="numeric">
-                {say('revisions.differences.now')}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {differences.map(({ what, older: was, now }) => (
-              <tr key={what}>
-                <th scope="row">{what}</th>
-                <td className="numeric">{was}</td>
-                <td className="numeric">{now}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <DataTable
+          rows={differences}
+          rowKey={({ what }) => what}
+          columns={[
+            { title: say('revisions.differences.what'), isName: true, cell: ({ what }) => what },
+            {
+              title: say('revisions.differences.then', { number }),
+              numeric: true,
+              cell: ({ older: was }) => was,
+            },
+            { title: say('revisions.differences.now'), numeric: true, cell: ({ now }) => now },
+          ]}
+        />
       )}
     </div>
   );

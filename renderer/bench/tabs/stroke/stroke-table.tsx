@@ -1,6 +1,7 @@
 import { useFormat } from '../../../display/use-display.ts';
 import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
+import { DataTable } from '../../../ui/table/data-table.tsx';
 import type { StrokePlot } from './stroke-plots.ts';
 
 /** Instants that the table tells, in legs of the cycle. */
@@ -40,35 +41,23 @@ export function StrokeTable({ plots, perLeg }: { plots: readonly StrokePlot[]; p
   return (
     <details className="stroke-numbers">
       <summary>{say('stroke.table')}</summary>
-      <table className="figures">
-        <caption className="only-spoken">{say('stroke.table.caption')}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{say('stroke.table.what')}</th>
-            {COLUMNS.map(([name]) => (
-              <th key={name} scope="col" className="numeric">
-                {say(name)}
-              </th>
-            ))}
-            <th scope="col" className="numeric">
-              {say('stroke.table.swing')}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {tableRows(plots, { perLeg, format }).map(({ id, what, at, swing }) => (
-            <tr key={id} data-row={id}>
-              <th scope="row">{what}</th>
-              {at.map((text, i) => (
-                <td key={COLUMNS[i]![0]} className="numeric">
-                  {text}
-                </td>
-              ))}
-              <td className="numeric">{swing}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <DataTable
+        className="figures"
+        caption={say('stroke.table.caption')}
+        captionHidden
+        rows={tableRows(plots, { perLeg, format })}
+        rowKey={({ id }) => id}
+        marks={({ id }) => ({ 'data-row': id })}
+        columns={[
+          { title: say('stroke.table.what'), isName: true, cell: ({ what }) => what },
+          ...COLUMNS.map(([name], i) => ({
+            title: say(name),
+            numeric: true,
+            cell: ({ at }: TableRow) => at[i],
+          })),
+          { title: say('stroke.table.swing'), numeric: true, cell: ({ swing }) => swing },
+        ]}
+      />
     </details>
   );
 }

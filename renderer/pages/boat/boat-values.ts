@@ -6,16 +6,17 @@ import type {
   UsualHull,
 } from '../../../core/document/hull-kinds-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
+import type { FormState } from '../../ui/form/use-form.ts';
 import {
-  type PadEntry,
+  type PadValues,
   type ProfilePoint,
-  profileEntries,
-  type RailsEntry,
-  type RestEntry,
-} from './kept-entries.ts';
+  profileValues,
+  type RailsValues,
+  type RestValues,
+} from './blank-pieces.ts';
 
 /** One station's cells while they are being filled in, metres; places from the stern, as a tape lies. */
-export interface StationEntry {
+export interface StationValues {
   readonly fromSternM: number | null;
   readonly keelM: number | null;
   readonly sheerM: number | null;
@@ -25,14 +26,14 @@ export interface StationEntry {
 }
 
 /** What the boat's form holds while it is being filled in. Metres and kilograms; places from the stern. */
-export interface BoatEntries {
+export interface BoatValues {
   readonly name: string;
   readonly boatClass: Boat['boatClass'];
   readonly massKg: number | null;
   readonly hullKind: HullSource['kind'];
   readonly lengthM: number | null;
   readonly beamHeightsM: readonly (number | null)[];
-  readonly stations: readonly StationEntry[];
+  readonly stations: readonly StationValues[];
   readonly offsets: OffsetsHull | null;
   readonly usual: UsualHull | null;
   readonly skinM: number;
@@ -45,13 +46,18 @@ export interface BoatEntries {
   /** Points of the floorboard's profile; none for a level board. */
   readonly profile: readonly ProfilePoint[];
   readonly hardware: Omit<Boat['hardware'], 'rails'>;
-  readonly rails: readonly RailsEntry[];
-  readonly pads: readonly PadEntry[];
-  readonly rests: readonly RestEntry[];
+  readonly rails: readonly RailsValues[];
+  readonly pads: readonly PadValues[];
+  readonly rests: readonly RestValues[];
   readonly seatsFromSternM: readonly (number | null)[];
 }
 
-export const BLANK_STATION: StationEntry = {
+/** What every section of a boat's form is given. */
+export interface BoatSectionProps {
+  readonly form: FormState<BoatValues>;
+}
+
+export const BLANK_STATION: StationValues = {
   fromSternM: null,
   keelM: null,
   sheerM: null,
@@ -61,7 +67,7 @@ export const BLANK_STATION: StationEntry = {
 
 const STATIONS_AT_FIRST = 7;
 
-const BLANK: BoatEntries = {
+const BLANK: BoatValues = {
   name: '',
   boatClass: 'none',
   massKg: null,
@@ -81,11 +87,11 @@ const BLANK: BoatEntries = {
   seatsFromSternM: [null],
 };
 
-/** Dust of adding and taking off half a length does not belong in an entry: a hundredth of a millimetre. */
+/** Dust of adding and taking off half a length does not belong in a form: a hundredth of a millimetre. */
 export const tidyM = (value: number) => Number(value.toFixed(5));
 
-/** Entries to begin with: those of a boat, or blank ones. */
-export function entriesOf(boat: Boat | null): BoatEntries {
+/** Values to begin with: those of a boat, or blank ones. */
+export function boatValues(boat: Boat | null): BoatValues {
   if (!boat) return BLANK;
   const length = hullLengthOf(boat.hull);
   const { rails = [], ...hardware } = boat.hardware;
@@ -97,7 +103,7 @@ export function entriesOf(boat: Boat | null): BoatEntries {
     hullKind: boat.hull.kind,
     lengthM: length,
     ...(boat.hull.kind === 'tape'
-      ? tapeEntries(boat.hull, fromStern)
+      ? tapeValues(boat.hull, fromStern)
       : pick(BLANK, ['beamHeightsM', 'stations'])),
     offsets: boat.hull.kind === 'offsets' ? boat.hull : null,
     usual: boat.hull.kind === 'usual' ? boat.hull : null,
@@ -108,7 +114,7 @@ export function entriesOf(boat: Boat | null): BoatEntries {
       aftFromSternM: fromStern(boat.floorboard.aftEndXM),
       foreFromSternM: fromStern(boat.floorboard.foreEndXM),
     },
-    profile: profileEntries(boat.floorboard.profile, fromStern),
+    profile: profileValues(boat.floorboard.profile, fromStern),
     hardware,
     rails,
     pads: boat.stock?.pads ?? [],
@@ -122,10 +128,10 @@ function pick<T, K extends keyof T>(from: T, keys: readonly K[]): Pick<T, K> {
 }
 
 /** A tape hull as a table with common heights of lower beams; a beam measured elsewhere gets a column of its own. */
-function tapeEntries(
+function tapeValues(
   hull: TapeHull,
   fromStern: (xM: number) => number,
-): Pick<BoatEntries, 'beamHeightsM' | 'stations'> {
+): Pick<BoatValues, 'beamHeightsM' | 'stations'> {
   const heights = [...new Set(hull.stations.flatMap(({ beams }) => beams.map((b) => b.aboveKeelM)))].sort(
     (a, b) => a - b,
   );
@@ -142,8 +148,8 @@ function tapeEntries(
 }
 
 /** Stations spread evenly between stern and bow, half a spacing in from either end; what was measured stays by order. */
-export function spreadStations(entries: BoatEntries): readonly StationEntry[] {
-  const { lengthM, stations } = entries;
+export function spreadStations(values: BoatValues): readonly StationValues[] {
+  const { lengthM, stations } = values;
   if (lengthM === null) return stations;
   return stations.map((s, i) => ({
     ...s,
@@ -152,6 +158,6 @@ export function spreadStations(entries: BoatEntries): readonly StationEntry[] {
 }
 
 /** Seats' marks for a boat of so many seats: those already set stay, the others are left to be measured. */
-export function withSeats(entries: BoatEntries, count: number): readonly (number | null)[] {
-  return Array.from({ length: count }, (_, i) => entries.seatsFromSternM[i] ?? null);
+export function withSeats(values: BoatValues, count: number): readonly (number | null)[] {
+  return Array.from({ length: count }, (_, i) => values.seatsFromSternM[i] ?? null);
 }

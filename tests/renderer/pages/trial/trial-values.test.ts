@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { type Trial, trialSchema } from '../../../../core/trial/observation.ts';
-import { entriesOf, trialOf, withPlace, withSign } from '../../../../renderer/pages/trial/trial-entries.ts';
+import {
+  TRIAL_RULES,
+  trialValues,
+  withPlace,
+  withSign,
+} from '../../../../renderer/pages/trial/trial-values.ts';
+import { readForm } from '../../../../renderer/ui/form/form-rules.ts';
 
 const START = { tried: 'a revision', seat: 1 };
 const trial: Trial = trialSchema.parse({
@@ -15,13 +21,13 @@ const trial: Trial = trialSchema.parse({
   notes: 'cold',
 });
 
-describe('the trial’s entries', () => {
+describe('the trial’s values', () => {
   it('give back a trial as it was', () => {
-    expect(trialOf(entriesOf(trial, START))).toEqual({ trial });
+    expect(readForm(TRIAL_RULES, trialValues(trial, START))).toEqual({ ok: true, document: trial });
   });
 
   it('begin blank, on today, in the seat that is given', () => {
-    const blank = entriesOf(null, START);
+    const blank = trialValues(null, START);
     expect(blank).toMatchObject({ seat: 1, tried: 'a revision', felt: [], seen: [], notes: '' });
     expect(blank.heldOn).toMatch(/^\d{4}-\d{2}-\d{2}$/);
   });
@@ -36,21 +42,23 @@ describe('the trial’s entries', () => {
   });
 
   it('ask what was felt at a place that was only touched, and keep everything else', () => {
-    const entries = { ...entriesOf(trial, START), felt: withPlace([], 'frontKnee') };
-    const made = trialOf(entries);
-    expect('problems' in made && Object.keys(made.problems)).toEqual(['felt.frontKnee']);
+    const values = { ...trialValues(trial, START), felt: withPlace([], 'frontKnee') };
+    const made = readForm(TRIAL_RULES, values);
+    expect(!made.ok && Object.keys(made.problems)).toEqual(['felt.0.feeling']);
   });
 
   it('ask for something where nothing was entered; a word alone is enough', () => {
-    const blank = entriesOf(null, START);
-    expect(trialOf(blank)).toMatchObject({ problems: { all: expect.any(String) } });
-    expect(trialOf({ ...blank, notes: ' felt fine ' })).toMatchObject({ trial: { notes: 'felt fine' } });
+    const blank = trialValues(null, START);
+    expect(readForm(TRIAL_RULES, blank)).toMatchObject({ problems: { all: expect.any(String) } });
+    expect(readForm(TRIAL_RULES, { ...blank, notes: ' felt fine ' })).toMatchObject({
+      document: { notes: 'felt fine' },
+    });
   });
 
   it('say that a day is none', () => {
-    const made = trialOf({ ...entriesOf(trial, START), heldOn: '' });
+    const made = readForm(TRIAL_RULES, { ...trialValues(trial, START), heldOn: '' });
     expect(made).toMatchObject({ problems: { heldOn: expect.any(String) } });
-    const ahead = trialOf({ ...entriesOf(trial, START), heldOn: '9999-01-01' });
+    const ahead = readForm(TRIAL_RULES, { ...trialValues(trial, START), heldOn: '9999-01-01' });
     expect(ahead).toMatchObject({ problems: { heldOn: expect.any(String) } });
   });
 });

@@ -1,16 +1,31 @@
 import { describe, expect, it } from 'vitest';
-import { boatSchema } from '../../../../core/document/boat-schema.ts';
-import { entriesOf, spreadStations, withSeats } from '../../../../renderer/pages/boat/boat-entries.ts';
-import { boatOfEntries, hullOfEntries } from '../../../../renderer/pages/boat/boat-of-entries.ts';
-import { BLANK_PAD, BLANK_RAILS, BLANK_REST } from '../../../../renderer/pages/boat/kept-entries.ts';
+import { type Boat, boatSchema } from '../../../../core/document/boat-schema.ts';
+import { BLANK_PAD, BLANK_RAILS, BLANK_REST } from '../../../../renderer/pages/boat/blank-pieces.ts';
+import { boatRules, hullOfValues } from '../../../../renderer/pages/boat/boat-rules.ts';
+import {
+  type BoatValues,
+  boatValues,
+  spreadStations,
+  withSeats,
+} from '../../../../renderer/pages/boat/boat-values.ts';
+import { readForm } from '../../../../renderer/ui/form/form-rules.ts';
 import { exampleBoat } from '../../../core/example/example-fit.ts';
 
-const blank = entriesOf(null);
+const blank = boatValues(null);
 
-describe('the boat’s entries', () => {
+/** The boat that the form makes of these values, or what it says is wrong. */
+function boatOf(
+  values: BoatValues,
+  before: Boat | null,
+): { boat: Boat } | { problems: Readonly<Record<string, string>> } {
+  const read = readForm(boatRules(before), values);
+  return read.ok ? { boat: read.document } : { problems: read.problems };
+}
+
+describe('the boat’s values', () => {
   it.each([1, 2, 4])('give back a boat of %i seats as it was', (seats) => {
     const boat = exampleBoat(seats);
-    const made = boatOfEntries(entriesOf(boat), boat);
+    const made = boatOf(boatValues(boat), boat);
     expect('boat' in made && made.boat.floorboard).toEqual(boat.floorboard);
     if (!('boat' in made) || made.boat.hull.kind !== 'tape' || boat.hull.kind !== 'tape')
       throw new Error('no boat');
@@ -29,53 +44,53 @@ describe('the boat’s entries', () => {
 
   it('keep a float check and its correction while the hull is the same, and drop the correction with it', () => {
     const boat = { ...exampleBoat(), correction: { fullness: 0.02, foreAftFullness: 0, residualM: 0.001 } };
-    const rounded = boatOfEntries(entriesOf(boat), null);
+    const rounded = boatOf(boatValues(boat), null);
     if (!('boat' in rounded)) throw new Error('no boat');
     const before = { ...rounded.boat, correction: boat.correction };
-    const same = boatOfEntries(entriesOf(before), before);
+    const same = boatOf(boatValues(before), before);
     expect('boat' in same && same.boat.correction).toEqual(boat.correction);
-    const entries = entriesOf(before);
+    const values = boatValues(before);
     const wider = {
-      ...entries,
-      stations: entries.stations.map((s) => ({ ...s, sheerBeamM: s.sheerBeamM! + 0.01 })),
+      ...values,
+      stations: values.stations.map((s) => ({ ...s, sheerBeamM: s.sheerBeamM! + 0.01 })),
     };
-    const other = boatOfEntries(wider, before);
+    const other = boatOf(wider, before);
     expect('boat' in other && other.boat.correction).toBeNull();
   });
 
   it('bring a base line below the keel up to the boat’s own origin, floorboard with it', () => {
     const boat = exampleBoat();
-    const entries = entriesOf(boat);
+    const values = boatValues(boat);
     const lifted = {
-      ...entries,
-      stations: entries.stations.map((s) => ({ ...s, keelM: s.keelM! + 0.1, sheerM: s.sheerM! + 0.1 })),
-      floorboard: { ...entries.floorboard, heightM: entries.floorboard.heightM! + 0.1 },
+      ...values,
+      stations: values.stations.map((s) => ({ ...s, keelM: s.keelM! + 0.1, sheerM: s.sheerM! + 0.1 })),
+      floorboard: { ...values.floorboard, heightM: values.floorboard.heightM! + 0.1 },
     };
-    const made = boatOfEntries(lifted, null);
+    const made = boatOf(lifted, null);
     if (!('boat' in made) || made.boat.hull.kind !== 'tape') throw new Error('no boat');
     expect(Math.min(...made.boat.hull.stations.map((s) => s.keelM))).toBe(0);
     expect(made.boat.floorboard.heightM).toBeCloseTo(boat.floorboard.heightM, 9);
   });
 
   it('say what is missing, field by field', () => {
-    const made = boatOfEntries(blank, null);
+    const made = boatOf(blank, null);
     expect('problems' in made && Object.keys(made.problems)).toEqual(
-      expect.arrayContaining(['name', 'massKg', 'hull', 'floorboard.heightM', 'seats.0.stationM']),
+      expect.arrayContaining(['name', 'massKg', 'hull', 'floorboard.heightM', 'seatsFromSternM.0']),
     );
   });
 
   it('say what is wrong with a station', () => {
-    const entries = entriesOf(exampleBoat());
-    const change = (part: Partial<(typeof entries.stations)[number]>) => {
-      const made = hullOfEntries({
-        ...entries,
-        stations: entries.stations.map((s, i) => (i === 2 ? { ...s, ...part } : s)),
+    const values = boatValues(exampleBoat());
+    const change = (part: Partial<(typeof values.stations)[number]>) => {
+      const made = hullOfValues({
+        ...values,
+        stations: values.stations.map((s, i) => (i === 2 ? { ...s, ...part } : s)),
       });
       return 'problem' in made ? made.problem : null;
     };
     expect(change({ sheerM: 0 })).toContain('station 3 the sheer');
     expect(change({ fromSternM: 99 })).toContain('Station 3 is not between');
-    expect(change({ fromSternM: entries.stations[1]!.fromSternM })).toContain('same place');
+    expect(change({ fromSternM: values.stations[1]!.fromSternM })).toContain('same place');
     expect(change({})).toBeNull();
   });
 
@@ -88,9 +103,9 @@ describe('the boat’s entries', () => {
   });
 
   it('keep the marks that are set when seats are added or taken away', () => {
-    const entries = { ...blank, seatsFromSternM: [3, 2] };
-    expect(withSeats(entries, 3)).toEqual([3, 2, null]);
-    expect(withSeats(entries, 1)).toEqual([3]);
+    const values = { ...blank, seatsFromSternM: [3, 2] };
+    expect(withSeats(values, 3)).toEqual([3, 2, null]);
+    expect(withSeats(values, 1)).toEqual([3]);
   });
 });
 
@@ -124,8 +139,8 @@ describe('what is kept with a boat', () => {
     },
   });
 
-  it('comes through the entries and back', () => {
-    const made = boatOfEntries(entriesOf(boat), boat);
+  it('comes through the values and back', () => {
+    const made = boatOf(boatValues(boat), boat);
     if (!('boat' in made)) throw new Error(JSON.stringify(made.problems));
     expect(made.boat.floorboard.profile).toEqual(boat.floorboard.profile);
     expect(made.boat.hardware).toEqual(boat.hardware);
@@ -134,7 +149,7 @@ describe('what is kept with a boat', () => {
   });
 
   it('is not in a boat that has none of it', () => {
-    const made = boatOfEntries(entriesOf(exampleBoat()), null);
+    const made = boatOf(boatValues(exampleBoat()), null);
     if (!('boat' in made)) throw new Error('no boat');
     expect(made.boat.stock).toBeUndefined();
     expect(made.boat.hardware.rails).toBeUndefined();
@@ -142,10 +157,10 @@ describe('what is kept with a boat', () => {
   });
 
   it('says which figure of it is missing', () => {
-    const entries = entriesOf(boat);
-    const made = boatOfEntries(
+    const values = boatValues(boat);
+    const made = boatOf(
       {
-        ...entries,
+        ...values,
         profile: [{ fromSternM: 1, heightM: 0.03 }],
         rails: [BLANK_RAILS],
         pads: [BLANK_PAD],
@@ -154,11 +169,11 @@ describe('what is kept with a boat', () => {
       boat,
     );
     expect('problems' in made && Object.keys(made.problems).sort()).toEqual([
-      'floorboard.profile',
-      'hardware.rails.0.apartM',
-      'stock.pads.0.heightM',
-      'stock.pads.0.name',
-      'stock.rests.0.heightM',
+      'pads.0.heightM',
+      'pads.0.name',
+      'profile',
+      'rails.0.apartM',
+      'rests.0.heightM',
     ]);
   });
 });

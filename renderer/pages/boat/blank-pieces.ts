@@ -4,9 +4,9 @@ import type { StockPad, StockRest } from '../../../core/document/stock-schema.ts
 /** A thing whose figures are still being filled in: null where one is missing. */
 type Unfinished<T> = { readonly [K in keyof T]: T[K] extends number ? number | null : T[K] };
 
-export type RailsEntry = Unfinished<Rails>;
-export type PadEntry = Unfinished<StockPad>;
-export type RestEntry = Unfinished<StockRest>;
+export type RailsValues = Unfinished<Rails>;
+export type PadValues = Unfinished<StockPad>;
+export type RestValues = Unfinished<StockRest>;
 
 /** A point of the floorboard's profile, from the stern, metres. */
 export interface ProfilePoint {
@@ -15,10 +15,10 @@ export interface ProfilePoint {
 }
 
 export const BLANK_POINT: ProfilePoint = { fromSternM: null, heightM: null };
-export const BLANK_RAILS: RailsEntry = { fitting: 'kneePad', apartM: null, heightM: 0, holeM: 0.006 };
+export const BLANK_RAILS: RailsValues = { fitting: 'kneePad', apartM: null, heightM: 0, holeM: 0.006 };
 
 /** A pad to begin with: the usual size, its height and name left to be filled in. */
-export const BLANK_PAD: PadEntry = {
+export const BLANK_PAD: PadValues = {
   name: '',
   count: 1,
   lengthM: 0.26,
@@ -30,7 +30,7 @@ export const BLANK_PAD: PadEntry = {
 };
 
 /** A rest to begin with, likewise. */
-export const BLANK_REST: RestEntry = {
+export const BLANK_REST: RestValues = {
   name: '',
   count: 1,
   widthM: 0.14,
@@ -40,7 +40,7 @@ export const BLANK_REST: RestEntry = {
 };
 
 /** A profile's points from the stern on. */
-export function profileEntries(
+export function profileValues(
   profile: Boat['floorboard']['profile'],
   fromStern: (xM: number) => number,
 ): ProfilePoint[] {

@@ -1,0 +1,41 @@
+import { z } from 'zod';
+import {
+  boatSchema,
+  floorboardSchema,
+  hardwareSchema,
+  railsSchema,
+} from '../../../core/document/boat-schema.ts';
+import { tapeHull, tapeStation } from '../../../core/document/hull-kinds-schema.ts';
+import { stockPad, stockRest } from '../../../core/document/stock-schema.ts';
+
+const { name, massKg, skinM } = boatSchema.shape;
+const { heightM, widthM } = floorboardSchema.shape;
+const beam = tapeStation.shape.beams.unwrap().element.shape;
+
+/** A place along the boat as a tape lies, metres from the stern: as long as a hull may be. */
+const fromStern = z.number().min(0).max(15);
+
+/** What each field of a boat's form may hold, in the form's own terms. A cell of the tape's table may stay empty. */
+export const BOAT_FIELDS = z.object({
+  name,
+  massKg,
+  skinM,
+  lengthM: tapeHull.shape.lengthM,
+  beamHeightsM: z.array(beam.aboveKeelM.optional()),
+  stations: z.array(
+    z.object({
+      fromSternM: fromStern.nullable(),
+      keelM: tapeStation.shape.keelM.nullable(),
+      sheerM: tapeStation.shape.sheerM.nullable(),
+      sheerBeamM: tapeStation.shape.sheerBeamM.nullable(),
+      beamsM: z.array(beam.beamM.nullable()),
+    }),
+  ),
+  floorboard: z.object({ heightM, widthM, aftFromSternM: fromStern, foreFromSternM: fromStern }),
+  profile: z.array(z.object({ fromSternM: fromStern, heightM })),
+  hardware: hardwareSchema.omit({ rails: true }),
+  rails: z.array(railsSchema),
+  pads: z.array(stockPad),
+  rests: z.array(stockRest),
+  seatsFromSternM: z.array(fromStern),
+});

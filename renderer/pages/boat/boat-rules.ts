@@ -1,0 +1,139 @@
+import { type Boat, boatSchema } from '../../../core/document/boat-schema.ts';
+import type { HullSource, TapeHull } from '../../../core/document/hull-kinds-schema.ts';
+import { hullLengthOf } from '../../../core/hull/hull-length.ts';
+import { say } from '../../language/messages.ts';
+import type { FormRules } from '../../ui/form/form-rules.ts';
+import { BOAT_FIELDS } from './boat-fields.ts';
+import { type BoatValues, type StationValues, tidyM } from './boat-values.ts';
+
+export type MadeHull = { hull: HullSource } | { problem: string };
+
+type Complete = { readonly [K in Exclude<keyof StationValues, 'beamsM'>]: number } & Pick<
+  StationValues,
+  'beamsM'
+>;
+
+function complete(station: StationValues): station is Complete {
+  const { fromSternM, keelM, sheerM, sheerBeamM } = station;
+  return [fromSternM, keelM, sheerM, sheerBeamM].every((cell) => cell !== null);
+}
+
+/** The hull that the values describe, or what is still missing, in words. */
+export function hullOfValues(values: BoatValues): MadeHull {
+  if (values.hullKind === 'offsets') {
+    return values.offsets ? { hull: values.offsets } : { problem: say('boat.offsets.none') };
+  }
+  if (values.hullKind === 'usual' && values.usual) return { hull: values.usual };
+  const { lengthM, stations, beamHeightsM } = values;
+  const measured = stations.filter(complete);
+  if (lengthM === null || measured.length < 5) {
+    return { problem: say('boat.station.too-few', { count: measured.length }) };
+  }
+  const wrong = wrongStation(measured, lengthM);
+  if (wrong) return { problem: wrong };
+  const made: TapeHull = {
+    kind: 'tape',
+    lengthM,
+    stations: measured.map((s) => ({
+      xM: tidyM(s.fromSternM - lengthM / 2),
+      keelM: s.keelM,
+      sheerM: s.sheerM,
+      sheerBeamM: s.sheerBeamM,
+      beams: s.beamsM.flatMap((beamM, i) => {
+        const aboveKeelM = beamHeightsM[i];
+        return beamM === null || !aboveKeelM ? [] : [{ aboveKeelM, beamM }];
+      }),
+    })),
+  };
+  return { hull: levelled(made) };
+}
+
+function wrongStation(stations: readonly Complete[], lengthM: number): string | null {
+  for (const [i, s] of stations.entries()) {
+    const number = i + 1;
+    if (s.fromSternM <= 0 || s.fromSternM >= lengthM) return say('boat.station.outside', { number });
+    if (s.sheerM <= s.keelM) return say('boat.station.sheer-low', { number });
+  }
+  const places = new Set(stations.map((s) => s.fromSternM));
+  return places.size < stations.length ? say('boat.station.twice') : null;
+}
+
+/** The same hull with its lowest keel at height 0, where the boat frame has its origin. */
+function levelled(hull: TapeHull): TapeHull {
+  const low = Math.min(...hull.stations.map((s) => s.keelM));
+  if (low === 0) return hull;
+  return {
+    ...hull,
+    stations: hull.stations.map((s) => ({
+      ...s,
+      keelM: tidyM(s.keelM - low),
+      sheerM: tidyM(s.sheerM - low),
+    })),
+  };
+}
+
+/** How far the values' base line lies below the lowest keel, metres: heights above it are brought down by as much. */
+function baseLine(values: BoatValues): number {
+  const measured = values.hullKind === 'tape' ? values.stations.filter(complete) : [];
+  return measured.length === 0 ? 0 : Math.min(...measured.map((s) => s.keelM));
+}
+
+/** What a boat's form asks of the boat that it makes or changes. */
+export function boatRules(before: Boat | null): FormRules<BoatValues, Boat> {
+  return {
+    schema: boatSchema,
+    fields: BOAT_FIELDS,
+    documentOf: (values) => documentOf(values, before),
+    check: (values) => {
+      const made = hullOfValues(values);
+      return { hull: 'problem' in made ? made.problem : null };
+    },
+    fieldOf: (path) => RENAMED.reduce((at, [from, to]) => at.replace(from, to), path),
+    wordsFor: (path) => (path === 'profile' ? say('boat.profile.few') : null),
+  };
+}
+
+function documentOf(values: BoatValues, before: Boat | null): unknown {
+  const made = hullOfValues(values);
+  const hull = 'hull' in made ? made.hull : null;
+  const half = (hull ? hullLengthOf(hull) : (values.lengthM ?? 0)) / 2;
+  const low = baseLine(values);
+  const toX = (fromStern: number | null) => (fromStern === null ? null : tidyM(fromStern - half));
+  const toHeight = (height: number | null) => (height === null ? null : tidyM(height - low));
+  const { floorboard, profile, rails, pads, rests } = values;
+  const points = profile.map((point) => ({ xM: toX(point.fromSternM), heightM: toHeight(point.heightM) }));
+  const sameHull = before && JSON.stringify(before.hull) === JSON.stringify(hull);
+  return {
+    ...(before?.id ? { id: before.id } : {}),
+    name: values.name,
+    boatClass: values.boatClass,
+    massKg: values.massKg,
+    centre: before?.centre ?? null,
+    hull,
+    skinM: values.skinM,
+    floatCheck: before?.floatCheck ?? null,
+    correction: sameHull ? before.correction : null,
+    ...(before?.earlierFloatChecks ? { earlierFloatChecks: before.earlierFloatChecks } : {}),
+    floorboard: {
+      heightM: toHeight(floorboard.heightM),
+      widthM: floorboard.widthM,
+      aftEndXM: toX(floorboard.aftFromSternM),
+      foreEndXM: toX(floorboard.foreFromSternM),
+      ...(points.length > 0 ? { profile: points } : {}),
+    },
+    hardware: { ...values.hardware, ...(rails.length > 0 ? { rails } : {}) },
+    ...(pads.length + rests.length > 0 ? { stock: { pads, rests } } : {}),
+    seats: values.seatsFromSternM.map((fromStern) => ({ stationM: toX(fromStern) })),
+  };
+}
+
+/** Where a part of the document stands in the form. */
+const RENAMED: readonly (readonly [RegExp, string])[] = [
+  [/^hull\b.*/, 'hull'],
+  [/^floorboard\.profile/, 'profile'],
+  [/^(profile\.\d+)\.xM$/, '$1.fromSternM'],
+  [/^floorboard\.(aft|fore)EndXM$/, 'floorboard.$1FromSternM'],
+  [/^hardware\.rails/, 'rails'],
+  [/^stock\./, ''],
+  [/^seats\.(\d+)\.stationM$/, 'seatsFromSternM.$1'],
+];

@@ -1,0 +1,35 @@
+import { hullLengthOf } from '../../../core/hull/hull-length.ts';
+import { say } from '../../language/messages.ts';
+import { Field } from '../../ui/form/field.tsx';
+import type { BoatSectionProps } from './boat-values.ts';
+import { OffsetsImport } from './offsets-import.tsx';
+import { StationTable } from './station-table.tsx';
+
+const KINDS = (['tape', 'offsets'] as const).map((value) => ({ value, name: say(`boat.hull.${value}`) }));
+
+/** The hull, by tape or by a table of offsets. */
+export function HullFields({ form }: BoatSectionProps) {
+  const { hullKind, offsets } = form.values;
+  return (
+    <section>
+      <h2>{say('boat.hull')}</h2>
+      <div className="entry-grid">
+        <Field as="choice" {...form.at('hullKind')} label={say('boat.hull.how')} options={KINDS} />
+        {hullKind === 'tape' && <Field as="length" {...form.at('lengthM')} label={say('boat.length')} />}
+        <Field as="length" {...form.at('skinM')} label={say('boat.skin')} />
+      </div>
+      {hullKind === 'tape' ? (
+        <>
+          <h3 className="lettering">{say('boat.stations')}</h3>
+          <p className="soft">{say('boat.stations.about')}</p>
+          <StationTable form={form} />
+        </>
+      ) : (
+        <OffsetsImport
+          offsets={offsets}
+          onRead={(read) => form.change({ offsets: read, lengthM: hullLengthOf(read) })}
+        />
+      )}
+    </section>
+  );
+}
