@@ -12,8 +12,8 @@ export interface UsualNumbers {
 
 /**
  * What each class is filled in with. Length and mass: the class's greatest length and least mass (ICF canoe sprint
- * rules: C1 5.20 m and 14 kg, C2 6.50 m and 20 kg, C4 9.00 m and 30 kg, here 10 cm under the length); beam and depth are common practice, no
- * source, as is everything of the training single.
+ * rules: C1 5.20 m and 14 kg, C2 6.50 m and 20 kg, C4 9.00 m and 30 kg); a C4 is usually built 8.90 m long, under its
+ * greatest length. That, beam and depth are common practice, no source, as is everything of the training single.
  */
 export const USUAL_NUMBERS: Readonly<
   Record<UsualClass, Required<UsualNumbers> & { readonly massKg: number }>

@@ -151,13 +151,14 @@ describe('the standing figure', () => {
   });
 
   it.each(PEOPLE)(
-    'has it within 1.8 %% of stature of Dempster’s segments via Winter (%s, %d m)',
+    'has it within 1.2 %% of stature of Dempster’s segments via Winter, which are men’s; women within 1.8 %% (%s, %d m)',
     (sex, stature, mass) => {
+      // Women: his men's trunk has its centre higher by 1 cm than theirs, once that is kept from the shoulder as it was measured.
       const body = estimateBody({ stature, mass, sex });
       expect(total((segment) => DEMPSTER[segment][0])).toBeCloseTo(1, 9);
       const heights = centreHeights(body, (segment) => DEMPSTER[segment][1]);
       const dempster = total((segment) => DEMPSTER[segment][0] * heights[segment]) / stature;
-      expect(Math.abs(dempster - standingCentre(body))).toBeLessThan(0.018);
+      expect(Math.abs(dempster - standingCentre(body))).toBeLessThan(sex === 'male' ? 0.012 : 0.018);
     },
   );
 

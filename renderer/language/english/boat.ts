@@ -79,6 +79,7 @@ export const BOAT = {
   'boat.floorboard': 'The floorboard',
   'boat.floorboard.height': 'Top above the base line',
   'boat.floorboard.width': 'Width',
+  'boat.floorboard.thickness': 'Thickness',
   'boat.floorboard.aft': 'After end from the stern',
   'boat.floorboard.fore': 'Fore end from the stern',
   'boat.floorboard.no-room':

@@ -10,6 +10,7 @@ import { stockPad, stockRest } from '../../../core/document/stock-schema.ts';
 
 const { name, massKg, skinM } = boatSchema.shape;
 const { heightM, widthM } = floorboardSchema.shape;
+const thicknessM = floorboardSchema.shape.thicknessM.unwrap();
 const beam = tapeStation.shape.beams.unwrap().element.shape;
 
 /** A place along the boat as a tape lies, metres from the stern: as long as a hull may be. */
@@ -31,7 +32,7 @@ export const BOAT_FIELDS = z.object({
       beamsM: z.array(beam.beamM.nullable()),
     }),
   ),
-  floorboard: z.object({ heightM, widthM, aftFromSternM: fromStern, foreFromSternM: fromStern }),
+  floorboard: z.object({ heightM, widthM, thicknessM, aftFromSternM: fromStern, foreFromSternM: fromStern }),
   profile: z.array(z.object({ fromSternM: fromStern, heightM })),
   hardware: hardwareSchema.omit({ rails: true }),
   rails: z.array(railsSchema),

@@ -29,6 +29,11 @@ function Floorboard({ form }: BoatSectionProps) {
         <Field as="length" {...form.at('floorboard', 'widthM')} label={say('boat.floorboard.width')} />
         <Field
           as="length"
+          {...form.at('floorboard', 'thicknessM')}
+          label={say('boat.floorboard.thickness')}
+        />
+        <Field
+          as="length"
           {...form.at('floorboard', 'aftFromSternM')}
           max={most}
           label={say('boat.floorboard.aft')}

@@ -117,6 +117,8 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
     floorboard: {
       heightM: toHeight(floorboard.heightM),
       widthM: floorboard.widthM,
+      thicknessM: floorboard.thicknessM,
+      outline: before?.floorboard.outline,
       aftEndXM: toX(floorboard.aftFromSternM),
       foreEndXM: toX(floorboard.foreFromSternM),
       ...(points.length > 0 ? { profile: points } : {}),

@@ -1,4 +1,4 @@
-import type { Boat } from '../../../core/document/boat-schema.ts';
+import { type Boat, floorboardSchema } from '../../../core/document/boat-schema.ts';
 import type {
   HullSource,
   OffsetsHull,
@@ -40,6 +40,7 @@ export interface BoatValues {
   readonly floorboard: {
     readonly heightM: number | null;
     readonly widthM: number | null;
+    readonly thicknessM: number;
     readonly aftFromSternM: number | null;
     readonly foreFromSternM: number | null;
   };
@@ -78,7 +79,13 @@ const BLANK: BoatValues = {
   offsets: null,
   usual: null,
   skinM: 0.004,
-  floorboard: { heightM: null, widthM: null, aftFromSternM: null, foreFromSternM: null },
+  floorboard: {
+    heightM: null,
+    widthM: null,
+    thicknessM: floorboardSchema.shape.thicknessM.parse(undefined),
+    aftFromSternM: null,
+    foreFromSternM: null,
+  },
   profile: [],
   hardware: { padHolePitchM: null, restHolePitchM: null, padTravelM: [0, 0.4], restTravelM: [0.2, 1.1] },
   rails: [],
@@ -111,6 +118,7 @@ export function boatValues(boat: Boat | null): BoatValues {
     floorboard: {
       heightM: boat.floorboard.heightM,
       widthM: boat.floorboard.widthM,
+      thicknessM: boat.floorboard.thicknessM,
       aftFromSternM: fromStern(boat.floorboard.aftEndXM),
       foreFromSternM: fromStern(boat.floorboard.foreEndXM),
     },

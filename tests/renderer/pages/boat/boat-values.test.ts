@@ -58,6 +58,20 @@ describe('the boat’s values', () => {
     expect('boat' in other && other.boat.correction).toBeNull();
   });
 
+  it('carry the board’s thickness into the boat, 8 mm if nothing is entered, and keep the outline it had', () => {
+    const plain = exampleBoat();
+    const outline = [
+      { xM: -0.8, widthM: 0.2 },
+      { xM: 0.9, widthM: 0.24 },
+    ];
+    const boat = { ...plain, floorboard: { ...plain.floorboard, outline } };
+    const values = boatValues(boat);
+    const made = boatOf({ ...values, floorboard: { ...values.floorboard, thicknessM: 0.012 } }, boat);
+    expect('boat' in made && made.boat.floorboard.thicknessM).toBe(0.012);
+    expect('boat' in made && made.boat.floorboard.outline).toEqual(outline);
+    expect(blank.floorboard.thicknessM).toBe(0.008);
+  });
+
   it('bring a base line below the keel up to the boat’s own origin, floorboard with it', () => {
     const boat = exampleBoat();
     const values = boatValues(boat);
