@@ -59,14 +59,11 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
 /** How many steps `bundleSteps` takes, about. */
 export function bundleLength(store: Store): number {
   const photos = store.db.prepare<[], number>('SELECT count(*) FROM boat_photos').pluck();
-  return fitIds(store).length + (photos.get() as unknown as number) + 3;
+  return fitIds(store).length + photos.get()! + 3;
 }
 
 function fitIds(store: Store): string[] {
-  return store.db
-    .prepare<[], string>('SELECT id FROM fits ORDER BY created_at, id')
-    .pluck()
-    .all() as unknown as string[];
+  return store.db.prepare<[], string>('SELECT id FROM fits ORDER BY created_at, id').pluck().all();
 }
 
 function unreadableRows(store: Store) {

@@ -24,5 +24,5 @@ export function isEmpty({ store }: Pick<Program, 'store'>): boolean {
       'SELECT EXISTS (SELECT 1 FROM athletes) OR EXISTS (SELECT 1 FROM boats) OR EXISTS (SELECT 1 FROM fits)',
     )
     .pluck();
-  return (any.get() as unknown as number) === 0;
+  return any.get() === 0;
 }

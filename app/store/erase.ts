@@ -177,7 +177,7 @@ function namesOf(db: Database.Database, fitIds: readonly string[]): string[] {
 
 function revisionIds(db: Database.Database, fitIds: readonly string[]): string[] {
   const ids = db.prepare<[string], string>('SELECT id FROM revisions WHERE fit_id = ?').pluck();
-  return fitIds.flatMap((id) => ids.all(id) as unknown as string[]);
+  return fitIds.flatMap((id) => ids.all(id));
 }
 
 function looseFit(text: string): LooseFit | null {

@@ -51,7 +51,7 @@ export function entryIdsOf({ db }: Pick<Store, 'db'>, id: string): string[] {
        ) SELECT id FROM entry`,
     )
     .pluck()
-    .all(id) as unknown as string[];
+    .all(id);
 }
 
 /** What an entry is joined to, and which are joined to it. */

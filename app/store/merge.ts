@@ -88,7 +88,7 @@ export function otherTables({ db }: Store): string[] {
       "SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
     )
     .pluck()
-    .all() as unknown as string[];
+    .all();
   return tables.filter((name) => !MERGED_TABLES.includes(name));
 }
 

@@ -60,7 +60,7 @@ function entriesOf(db: Database.Database, id: string): LooseEntry[] {
       .prepare<[string], string>(query)
       .pluck()
       .all(id)
-      .flatMap((text) => (json(text as unknown as string) as LooseEntry | null) ?? []),
+      .flatMap((text) => (json(text) as LooseEntry | null) ?? []),
   );
 }
 

@@ -57,7 +57,7 @@ export function addPhoto(
 
 function bytesOfAll(store: Store): number {
   const sum = store.db.prepare<[], number>('SELECT coalesce(sum(length(bytes)), 0) FROM boat_photos').pluck();
-  return sum.get() as unknown as number;
+  return sum.get()!;
 }
 
 function photoRecord(store: Store, id: string): PhotoRecord | null {

@@ -32,7 +32,7 @@ export function putFitState(
     .prepare('UPDATE fits SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?')
     .run(content.archived ? 1 : 0, at, id);
   const changed = store.db.prepare<[string], string>('SELECT changed_at FROM fits WHERE id = ?').pluck();
-  const known = changed.get(id) as unknown as string;
+  const known = changed.get(id)!;
   touchFit(store, { id, fit, at: known > at ? known : at });
   return true;
 }

@@ -129,16 +129,15 @@ export function readIncomingPaddles(db: Database.Database): z.output<typeof inco
 
 /** Photographs that were removed from a sound store. */
 export function readRemovedPhotos(db: Database.Database): RemovedPhoto[] {
-  return (
-    db
-      .prepare<[], string>(
-        "SELECT DISTINCT record_id FROM field_versions WHERE kind = 'photo' AND record_id NOT IN (SELECT id FROM boat_photos)",
-      )
-      .pluck()
-      .all() as unknown as string[]
-  ).flatMap(
-    (id) => removedPhoto.safeParse({ id, versions: versionsOf(db, { kind: 'photo', id }) }).data ?? [],
-  );
+  return db
+    .prepare<[], string>(
+      "SELECT DISTINCT record_id FROM field_versions WHERE kind = 'photo' AND record_id NOT IN (SELECT id FROM boat_photos)",
+    )
+    .pluck()
+    .all()
+    .flatMap(
+      (id) => removedPhoto.safeParse({ id, versions: versionsOf(db, { kind: 'photo', id }) }).data ?? [],
+    );
 }
 
 /** One fit of a sound store with its revisions, oldest first; null if nothing of it reads. */

@@ -74,7 +74,7 @@ function replaceEveryRow(store: Store): void {
       "SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'",
     )
     .pluck()
-    .all() as unknown as string[];
+    .all();
   db.pragma('defer_foreign_keys = ON');
   db.exec('INSERT INTO erasing (revision_id) SELECT id FROM revisions');
   const replaced = tables.filter((name) => !KEPT_TABLES.includes(name));

@@ -24,7 +24,7 @@ export function listRevisions(store: Store, fitId: string): RevisionSummary[] {
 /** The identifiers of a fit's revisions. */
 export function revisionIdsOf({ db }: Pick<Store, 'db'>, fitId: string): string[] {
   const ids = db.prepare<[string], string>('SELECT id FROM revisions WHERE fit_id = ?').pluck();
-  return ids.all(fitId) as unknown as string[];
+  return ids.all(fitId);
 }
 
 function revisionSummary(store: Store, id: string): RevisionSummary | null {
@@ -41,10 +41,7 @@ export function openRevision(store: Store, id: string): OpenedRevision | 'none' 
 }
 
 function readRevision(store: Store, id: string): Fit | null {
-  const text = store.db
-    .prepare<[string], string>('SELECT fit FROM revisions WHERE id = ?')
-    .pluck()
-    .get(id) as unknown as string;
+  const text = store.db.prepare<[string], string>('SELECT fit FROM revisions WHERE id = ?').pluck().get(id)!;
   return readStored(store, { table: 'revisions', rowId: id }, { text, schema: fitSchema });
 }
 

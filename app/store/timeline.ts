@@ -56,9 +56,7 @@ function revisionsOf(store: Store, athleteId: string): TimelineEntry[] {
 
 function trialsOf(store: Store, athleteId: string): TimelineEntry[] {
   const ofFit = store.db.prepare<[string], OfFit>(`SELECT ${OF_FIT} FROM fits WHERE id = ?`);
-  const tried = store.db
-    .prepare<[string], number>('SELECT number FROM revisions WHERE id = ?')
-    .pluck() as unknown as { get(id: string): number | undefined };
+  const tried = store.db.prepare<[string], number>('SELECT number FROM revisions WHERE id = ?').pluck();
   return store.db
     .prepare<[string, number], TrialRow>(
       `${TRIAL_ROWS} WHERE athlete_id = ? AND archived_at IS NULL ORDER BY created_at DESC LIMIT ?`,

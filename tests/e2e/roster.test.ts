@@ -184,28 +184,6 @@ describe('somebody new', () => {
   });
 });
 
-describe('a form that is not complete', () => {
-  it('says so on top, takes the focus there, and leads to each field', async () => {
-    await goTo(page, '#/athletes/new');
-    await page.getByRole('button', { name: 'Keep this athlete' }).click();
-    const summary = page.getByRole('alert').filter({ hasText: 'still missing or wrong' });
-    await summary.waitFor();
-    expect(await summary.evaluate((box) => box === document.activeElement)).toBe(true);
-    expect(await summary.getByRole('listitem').allInnerTexts()).toEqual([
-      'Name: This is needed.',
-      'Paddles on the: This is needed.',
-      'Stature: This is needed.',
-      'Body mass: This is needed.',
-    ]);
-    await summary.getByRole('button', { name: 'Stature' }).click();
-    await page.keyboard.type('171');
-    await page.keyboard.press('Enter');
-    const focused = page.locator('input:focus');
-    expect(await focused.getAttribute('name')).toBe('massKg');
-    expect(await summary.getByRole('listitem').count()).toBe(3);
-  });
-});
-
 describe('a minor', () => {
   it('without a noted consent is named on the page and before the position is shown', async () => {
     const { id, athlete } = await athleteNamed('Νεφέλη');

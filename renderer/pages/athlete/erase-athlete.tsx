@@ -28,19 +28,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
     if (result.ok) setReport(result.value);
   }
 
-  if (report) {
-    return (
-      <section role="status">
-        <p>{report.message}</p>
-        {report.copiesLeft.length > 0 && <p>{say('erase.left', { files: report.copiesLeft.join(', ') })}</p>}
-        <p>
-          <a className="button" href={hrefOf({ page: 'athletes' })}>
-            {say('erase.back')}
-          </a>
-        </p>
-      </section>
-    );
-  }
+  if (report) return <Erased {...report} />;
   return (
     <section>
       <h2>{say('erase.title')}</h2>
@@ -54,13 +42,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
         </p>
       ) : (
         <div className="stack">
-          {preview.fits.length > 0 && <p>{say('erase.fits', { fits: preview.fits.join(', ') })}</p>}
-          {preview.crewFits.length > 0 && (
-            <p>{say('erase.crew-fits', { fits: preview.crewFits.join(', ') })}</p>
-          )}
-          <p>{sayCount('erase.revisions', preview.revisions)}</p>
-          {preview.measurings > 0 && <p>{sayCount('erase.measurings', preview.measurings)}</p>}
-          {preview.trials > 0 && <p>{sayCount('erase.trials', preview.trials)}</p>}
+          <WhatGoes {...preview} />
           <EraseWords words={preview.words} clearing={clearing} onChange={setClearing} />
           <TextField label={say('erase.type-name', { name })} value={typed} onChange={setTyped} />
           <p className="row">
@@ -74,5 +56,33 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
         </div>
       )}
     </section>
+  );
+}
+
+/** What was erased, and where copies are left that the program cannot reach. */
+function Erased({ message, copiesLeft }: CallOutput<'athletes.erase'>) {
+  return (
+    <section role="status">
+      <p>{message}</p>
+      {copiesLeft.length > 0 && <p>{say('erase.left', { files: copiesLeft.join(', ') })}</p>}
+      <p>
+        <a className="button" href={hrefOf({ page: 'athletes' })}>
+          {say('erase.back')}
+        </a>
+      </p>
+    </section>
+  );
+}
+
+/** Everything of the athlete that an erasure takes away. */
+function WhatGoes({ fits, crewFits, revisions, measurings, trials }: CallOutput<'athletes.previewErase'>) {
+  return (
+    <>
+      {fits.length > 0 && <p>{say('erase.fits', { fits: fits.join(', ') })}</p>}
+      {crewFits.length > 0 && <p>{say('erase.crew-fits', { fits: crewFits.join(', ') })}</p>}
+      <p>{sayCount('erase.revisions', revisions)}</p>
+      {measurings > 0 && <p>{sayCount('erase.measurings', measurings)}</p>}
+      {trials > 0 && <p>{sayCount('erase.trials', trials)}</p>}
+    </>
   );
 }

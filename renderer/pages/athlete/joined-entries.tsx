@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { CallOutput } from '../../../app/contract/contract.ts';
+import type { AthleteRecord } from '../../../app/contract/records.ts';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
@@ -14,13 +15,11 @@ type Entries = CallOutput<'athletes.entries'>;
 export function JoinedEntries({ id, name }: { id: string; name: string }) {
   const asked = useCall('athletes.entries', { id });
   const others = useCall('athletes.list', { limit: 1000 });
-  const [chosen, setChosen] = useState('');
   const [refusal, setRefusal] = useState<CallError | null>(null);
 
   function heard(result: CallResult<Entries>): void {
     setRefusal(result.ok ? null : result.error);
     if (!result.ok) return;
-    setChosen('');
     asked.reload();
     others.reload();
   }
@@ -50,28 +49,42 @@ export function JoinedEntries({ id, name }: { id: string; name: string }) {
           <Apart {...entry} onDone={heard} />
         </p>
       ))}
-      {free.length > 0 && !entries.joinedInto && (
-        <div className="row">
-          <SelectField
-            label={say('join.second')}
-            value={chosen}
-            onChange={setChosen}
-            options={[
-              { value: '', name: say('join.choose') },
-              ...free.map((other) => ({ value: other.id, name: other.athlete.name })),
-            ]}
-          />
-          <button
-            type="button"
-            className="button"
-            disabled={chosen === ''}
-            onClick={async () => heard(await call('athletes.join', { id: chosen, into: id }))}
-          >
-            {say('join.do', { name })}
-          </button>
-        </div>
+      {!entries.joinedInto && (
+        <JoinSecond
+          key={entries.joined.length}
+          free={free}
+          name={name}
+          onJoin={async (second) => heard(await call('athletes.join', { id: second, into: id }))}
+        />
       )}
     </section>
+  );
+}
+
+/** The entry that is joined to this one, chosen from all others. */
+function JoinSecond(props: {
+  free: readonly AthleteRecord[];
+  name: string;
+  onJoin: (id: string) => Promise<void>;
+}) {
+  const { free, name, onJoin } = props;
+  const [chosen, setChosen] = useState('');
+  if (free.length === 0) return null;
+  return (
+    <div className="row">
+      <SelectField
+        label={say('join.second')}
+        value={chosen}
+        onChange={setChosen}
+        options={[
+          { value: '', name: say('join.choose') },
+          ...free.map((other) => ({ value: other.id, name: other.athlete.name })),
+        ]}
+      />
+      <button type="button" className="button" disabled={chosen === ''} onClick={() => onJoin(chosen)}>
+        {say('join.do', { name })}
+      </button>
+    </div>
   );
 }
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { CallError } from '../../../app/contract/result.ts';
+import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import type { Measuring } from '../../../core/document/measuring-schema.ts';
 import { latestChange } from '../../../core/growth/body-change.ts';
 import { call } from '../../client/client.ts';
@@ -25,41 +25,35 @@ function valuesOf(measurings: readonly Measuring[], kind: (typeof KINDS)[number]
   return measurings.flatMap(({ takenOn, [kind]: value }) => (value === null ? [] : [{ takenOn, value }]));
 }
 
-/** Everything that an athlete ever measured: stature and mass as plots, all of it as a table, earlier days put in. */
-export function MeasuredHistory({
-  athleteId,
-  measuredOn,
-}: {
-  athleteId: string;
-  measuredOn: string | undefined;
-}) {
+/** An athlete's dated measurings, how one is put in and taken away, and what was taken away last. */
+function useMeasurings(athleteId: string) {
   const asked = useCall('measurings.list', { athleteId });
   const [changed, setChanged] = useState<readonly Measuring[] | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [removed, setRemoved] = useState<Measuring | null>(null);
-  const format = useFormat();
-  const measurings = changed ?? asked.value;
 
-  async function save(measuring: Measuring): Promise<boolean> {
-    const result = await call('measurings.save', { athleteId, measuring });
+  function heard(result: CallResult<readonly Measuring[]>): boolean {
     setRefusal(result.ok ? null : result.error);
     if (result.ok) setChanged(result.value);
     return result.ok;
   }
+  const save = async (measuring: Measuring) => heard(await call('measurings.save', { athleteId, measuring }));
 
   async function remove(measuring: Measuring): Promise<void> {
     const { takenOn } = measuring;
-    const result = await call('measurings.remove', { athleteId, takenOn });
-    setRefusal(result.ok ? null : result.error);
-    if (!result.ok) return;
-    setChanged(result.value);
-    setRemoved(measuring);
+    if (heard(await call('measurings.remove', { athleteId, takenOn }))) setRemoved(measuring);
   }
-
   async function bringBack(measuring: Measuring): Promise<void> {
     if (await save(measuring)) setRemoved(null);
   }
+  return { asked, measurings: changed ?? asked.value, refusal, removed, save, remove, bringBack };
+}
 
+/** Everything that an athlete ever measured: stature and mass as plots, all of it as a table, earlier days put in. */
+export function MeasuredHistory(props: { athleteId: string; measuredOn: string | undefined }) {
+  const { measuredOn } = props;
+  const { asked, measurings, refusal, removed, save, remove, bringBack } = useMeasurings(props.athleteId);
+  const format = useFormat();
   if (asked.error) return <ErrorMessage error={asked.error} onRetry={asked.reload} />;
   if (!measurings) return <p className="soft">{say('sheet.loading')}</p>;
   return (

@@ -20,13 +20,12 @@ interface Opened {
   readonly cells: readonly (readonly string[])[];
 }
 
-/** Takes in a CSV file of athletes: read, looked over row by row, and only then kept. */
-export function ImportTable({ everybody }: { everybody: Everybody }) {
+/** A table of athletes that has been chosen, what it would do, and taking it in. */
+function useImport({ inUse, aside, ready, reload }: Everybody) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [told, setTold] = useState('');
-  const { inUse, aside, ready, reload, error } = everybody;
   const table = useMemo((): AthletesTable | null => {
     if (!opened || !ready) return null;
     const athletes = [...inUse, ...aside].map(({ id, athlete }) => ({ ...athlete, id }));
@@ -60,7 +59,14 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
     reload();
   }
 
-  const wrong = problem ?? (opened && table?.kind === 'no-names' ? noNames(opened) : null);
+  const noNamesIn = opened && table?.kind === 'no-names' ? noNames(opened) : null;
+  return { opened, setOpened, table, wrong: problem ?? noNamesIn, refusal, told, choose, takeIn };
+}
+
+/** Takes in a CSV file of athletes: read, looked over row by row, and only then kept. */
+export function ImportTable({ everybody }: { everybody: Everybody }) {
+  const { opened, setOpened, table, wrong, refusal, told, choose, takeIn } = useImport(everybody);
+  const error = refusal ?? everybody.error;
   return (
     <section>
       <h2>{say('table.in')}</h2>
@@ -79,7 +85,7 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
           {wrong}
         </p>
       )}
-      {(refusal ?? error) && <ErrorMessage error={(refusal ?? error)!} />}
+      {error && <ErrorMessage error={error} />}
       <p role="status">{told}</p>
       {opened && table?.kind === 'read' && (
         <TablePreview

@@ -10,73 +10,13 @@ const HEEL_DEG = { min: -30, max: 30 };
 
 /** What concerns the whole boat: the fit's name and notes, the water, the heel it is looked at. */
 export function BoatMeasures() {
-  const document = useDocument();
-  const water = useFit(({ fit }) => fit.water);
-  const heelDeg = useFit(({ fit }) => fit.heelDeg);
-  const name = useFit(({ fit }) => fit.name);
-  const notes = useFit(({ fit }) => fit.notes);
   const fitId = useFit((state) => state.fitId);
   return (
     <>
       <div className="boat-measures">
-        <label className="field">
-          <span className="field-label">{say('measures.fit-name')}</span>
-          <input
-            className="entry"
-            key={name}
-            defaultValue={name}
-            maxLength={120}
-            onBlur={({ target }) => {
-              const typed = fitSchema.shape.name.safeParse(target.value);
-              if (!typed.success) target.value = name;
-              else if (typed.data !== name)
-                document.apply(say('step.rename'), (fit) => ({ ...fit, name: typed.data }));
-            }}
-          />
-        </label>
-        <ChoiceField
-          label={say('measures.water')}
-          value={water.kind}
-          onChange={(kind) =>
-            document.apply(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, kind } }))
-          }
-          options={(['fresh', 'brackish', 'salt'] as const).map((value) => ({
-            value,
-            name: say(`measures.water.${value}`),
-          }))}
-        />
-        <MeasureField
-          label={say('measures.water.temperature')}
-          kind="number"
-          stepped
-          value={water.temperatureC}
-          {...WATER_C}
-          onEnter={(temperatureC) =>
-            document.nudge(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, temperatureC } }))
-          }
-        />
-        <MeasureField
-          label={say('measures.heel')}
-          kind="angle"
-          stepped
-          value={heelDeg}
-          {...HEEL_DEG}
-          onEnter={(to) => document.nudge(say('step.heel'), (fit) => ({ ...fit, heelDeg: to }))}
-        />
-        <label className="field">
-          <span className="field-label">{say('measures.fit-notes')}</span>
-          <textarea
-            className="entry"
-            key={notes}
-            rows={2}
-            maxLength={10_000}
-            defaultValue={notes}
-            onBlur={({ target }) => {
-              if (target.value !== notes)
-                document.apply(say('step.notes'), (fit) => ({ ...fit, notes: target.value }));
-            }}
-          />
-        </label>
+        <FitName />
+        <Water />
+        <FitNotes />
       </div>
       {fitId !== '' && (
         <p>
@@ -86,5 +26,89 @@ export function BoatMeasures() {
         </p>
       )}
     </>
+  );
+}
+
+function FitName() {
+  const document = useDocument();
+  const name = useFit(({ fit }) => fit.name);
+  return (
+    <label className="field">
+      <span className="field-label">{say('measures.fit-name')}</span>
+      <input
+        className="entry"
+        key={name}
+        defaultValue={name}
+        maxLength={120}
+        onBlur={({ target }) => {
+          const typed = fitSchema.shape.name.safeParse(target.value);
+          if (!typed.success) target.value = name;
+          else if (typed.data !== name)
+            document.apply(say('step.rename'), (fit) => ({ ...fit, name: typed.data }));
+        }}
+      />
+    </label>
+  );
+}
+
+const WATERS = (['fresh', 'brackish', 'salt'] as const).map((value) => ({
+  value,
+  name: say(`measures.water.${value}`),
+}));
+
+function Water() {
+  const document = useDocument();
+  const water = useFit(({ fit }) => fit.water);
+  const heelDeg = useFit(({ fit }) => fit.heelDeg);
+  return (
+    <>
+      <ChoiceField
+        label={say('measures.water')}
+        value={water.kind}
+        onChange={(kind) =>
+          document.apply(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, kind } }))
+        }
+        options={WATERS}
+      />
+      <MeasureField
+        label={say('measures.water.temperature')}
+        kind="number"
+        stepped
+        value={water.temperatureC}
+        {...WATER_C}
+        onEnter={(temperatureC) =>
+          document.nudge(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, temperatureC } }))
+        }
+      />
+      <MeasureField
+        label={say('measures.heel')}
+        kind="angle"
+        stepped
+        value={heelDeg}
+        {...HEEL_DEG}
+        onEnter={(to) => document.nudge(say('step.heel'), (fit) => ({ ...fit, heelDeg: to }))}
+      />
+    </>
+  );
+}
+
+function FitNotes() {
+  const document = useDocument();
+  const notes = useFit(({ fit }) => fit.notes);
+  return (
+    <label className="field">
+      <span className="field-label">{say('measures.fit-notes')}</span>
+      <textarea
+        className="entry"
+        key={notes}
+        rows={2}
+        maxLength={10_000}
+        defaultValue={notes}
+        onBlur={({ target }) => {
+          if (target.value !== notes)
+            document.apply(say('step.notes'), (fit) => ({ ...fit, notes: target.value }));
+        }}
+      />
+    </label>
   );
 }

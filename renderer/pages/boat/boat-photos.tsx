@@ -17,13 +17,12 @@ interface Removed {
   readonly data: string;
 }
 
-/** A boat's photographs: added, described, removed, brought back. */
-export function BoatPhotos({ boatId }: { boatId: string }) {
+/** A boat's photographs, and what is done with them. */
+function usePhotos(boatId: string) {
   const asked = useCall('photos.list', { boatId });
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const [removed, setRemoved] = useState<Removed | null>(null);
-  const photos = asked.value;
 
   async function add(caption: string, data: string): Promise<boolean> {
     const result = await call('photos.add', { boatId, caption, data });
@@ -50,6 +49,17 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
     asked.reload();
   }
 
+  async function bringBack({ caption, data }: Removed): Promise<void> {
+    if (await add(caption, data)) setRemoved(null);
+  }
+
+  return { asked, refusal, problem, removed, choose, remove, bringBack };
+}
+
+/** A boat's photographs: added, described, removed, brought back. */
+export function BoatPhotos({ boatId }: { boatId: string }) {
+  const { asked, refusal, problem, removed, choose, remove, bringBack } = usePhotos(boatId);
+  const photos = asked.value;
   return (
     <section>
       <h2>{say('photos.title')}</h2>
@@ -70,11 +80,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
       {removed && (
         <p className="row" role="status">
           {say('photos.removed')}
-          <button
-            type="button"
-            className="button words"
-            onClick={async () => (await add(removed.caption, removed.data)) && setRemoved(null)}
-          >
+          <button type="button" className="button words" onClick={() => bringBack(removed)}>
             {say('photos.undo')}
           </button>
         </p>

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { type Boat, waterSchema } from '../../../core/document/boat-schema.ts';
 import { withFloatCheck } from '../../../core/document/earlier-checks.ts';
-import type { FloatCheck } from '../../../core/document/hull-kinds-schema.ts';
+import type { FloatCheck, HullCorrection } from '../../../core/document/hull-kinds-schema.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { shellCentre } from '../../../core/hull/shell-centre.ts';
 import {
@@ -21,7 +21,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 
-interface Entries {
+interface Values {
   readonly bowMark: number | null;
   readonly sternMark: number | null;
   readonly aloneBow: number | null;
@@ -32,7 +32,7 @@ interface Entries {
   readonly at: number | null;
 }
 
-function entriesOf(check: FloatCheck | null): Entries {
+function valuesOf(check: FloatCheck | null): Values {
   return {
     bowMark: check?.bowMarkXM ?? null,
     sternMark: check ? -check.sternMarkXM : null,
@@ -46,7 +46,7 @@ function entriesOf(check: FloatCheck | null): Entries {
 }
 
 /** The check as the boat keeps it; null while a figure is missing. */
-function checkOf(e: Entries): FloatCheck | null {
+function checkOf(e: Values): FloatCheck | null {
   const { bowMark, sternMark, aloneBow, aloneStern, loadedBow, loadedStern, massKg, at } = e;
   if (bowMark === null || sternMark === null || aloneBow === null || aloneStern === null) return null;
   if (loadedBow === null || loadedStern === null || massKg === null || at === null) return null;
@@ -71,12 +71,12 @@ function workOut(boat: Boat, check: FloatCheck): Calibrated | NotCalibrated {
 /** Entry of a float check, what it makes of the hull, keeping it with the boat, and taking it off again. */
 export function FloatCheckForm({ boat }: { boat: Boat }) {
   const format = useFormat();
-  const [entries, setEntries] = useState(() => entriesOf(boat.floatCheck));
+  const [values, setValues] = useState(() => valuesOf(boat.floatCheck));
   const [takenOn, setTakenOn] = useState(boat.floatCheck?.takenOn ?? today());
   const [kept, setKept] = useState(boat);
   const [answer, setAnswer] = useState<Calibrated | NotCalibrated | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
-  const read = checkOf(entries);
+  const read = checkOf(values);
   const check = read && { ...read, ...(takenOn ? { takenOn } : {}) };
 
   async function keep(changed: Boat, said: string): Promise<void> {
@@ -87,8 +87,12 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
     announce(said);
   }
 
-  function enter(part: Partial<Entries>): void {
-    setEntries((before) => ({ ...before, ...part }));
+  function keepCheck(floatCheck: FloatCheck, { correction }: Calibrated): void {
+    void keep(withFloatCheck(kept, { floatCheck, correction }), say('hull.check.kept'));
+  }
+
+  function enter(part: Partial<Values>): void {
+    setValues((before) => ({ ...before, ...part }));
     setAnswer(null);
   }
 
@@ -97,28 +101,17 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
       <h2>{say('hull.check')}</h2>
       <p className="soft">{say('hull.check.about')}</p>
       {kept.correction && (
-        <p className="row">
-          <span>
-            {say('hull.check.stands', { residual: format.length(kept.correction.residualM, { unit: 'mm' }) })}
-          </span>
-          <button
-            type="button"
-            className="button words"
-            onClick={() =>
-              void keep(
-                withFloatCheck(kept, { floatCheck: null, correction: null }),
-                say('hull.check.undone'),
-              )
-            }
-          >
-            {say('hull.check.undo')}
-          </button>
-        </p>
+        <CorrectionStands
+          correction={kept.correction}
+          onUndo={() =>
+            void keep(withFloatCheck(kept, { floatCheck: null, correction: null }), say('hull.check.undone'))
+          }
+        />
       )}
       <div className="entry-row">
         <TextField label={say('hull.check.on')} type="date" value={takenOn} onChange={setTakenOn} />
       </div>
-      <Readings entries={entries} onEnter={enter} />
+      <Readings values={values} onEnter={enter} />
       <p className="row">
         <button
           type="button"
@@ -133,16 +126,7 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
       {answer && <p role="status">{answerText(answer, format)}</p>}
       {answer?.kind === 'calibrated' && check && (
         <p className="row">
-          <button
-            type="button"
-            className="button chief"
-            onClick={() =>
-              void keep(
-                withFloatCheck(kept, { floatCheck: check, correction: answer.correction }),
-                say('hull.check.kept'),
-              )
-            }
-          >
+          <button type="button" className="button chief" onClick={() => keepCheck(check, answer)}>
             {say('hull.check.keep')}
           </button>
         </p>
@@ -152,13 +136,28 @@ export function FloatCheckForm({ boat }: { boat: Boat }) {
   );
 }
 
-function Readings({ entries, onEnter }: { entries: Entries; onEnter: (part: Partial<Entries>) => void }) {
-  const length = (key: keyof Entries, label: string, [min, max]: readonly [number, number]) => (
+/** That the hull is corrected by a float check, and the way to take it off again. */
+function CorrectionStands({ correction, onUndo }: { correction: HullCorrection; onUndo: () => void }) {
+  const format = useFormat();
+  return (
+    <p className="row">
+      <span>
+        {say('hull.check.stands', { residual: format.length(correction.residualM, { unit: 'mm' }) })}
+      </span>
+      <button type="button" className="button words" onClick={onUndo}>
+        {say('hull.check.undo')}
+      </button>
+    </p>
+  );
+}
+
+function Readings({ values, onEnter }: { values: Values; onEnter: (part: Partial<Values>) => void }) {
+  const length = (key: keyof Values, label: string, [min, max]: readonly [number, number]) => (
     <MeasureField
       key={key}
       label={label}
       kind="length"
-      value={entries[key]}
+      value={values[key]}
       min={min}
       max={max}
       onEnter={(value) => onEnter({ [key]: value })}
@@ -173,7 +172,7 @@ function Readings({ entries, onEnter }: { entries: Entries; onEnter: (part: Part
       <MeasureField
         label={say('hull.check.mass')}
         kind="mass"
-        value={entries.massKg}
+        value={values.massKg}
         min={1}
         max={500}
         onEnter={(massKg) => onEnter({ massKg })}

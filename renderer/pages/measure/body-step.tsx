@@ -1,50 +1,55 @@
-import { athleteSchema } from '../../../core/document/athlete-schema.ts';
+import { type Athlete, athleteSchema } from '../../../core/document/athlete-schema.ts';
 import type { BodySlip } from '../../../core/growth/body-change.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
+import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
-import { isEarlier, oddName, slipsOf, stepAfter } from './session.ts';
+import { isEarlier, oddName, type Session, slipsOf, stepAfter } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
 const { statureM, massKg } = athleteSchema.shape;
 
+/** How a slip is remembered once it is kept anyway. */
+function slipName(slip: BodySlip, session: Session): string {
+  const of = slip === 'mass-jumped' ? 'massKg' : 'statureM';
+  return oddName(of, session[of] ?? 0);
+}
+
+/** Why a stature or mass is more likely a slip than a body. */
+function slipText(
+  slip: BodySlip,
+  { athlete, session }: { athlete: Athlete; session: Session },
+  format: Format,
+) {
+  const day = dateText(athlete.measuredOn);
+  const stature = session.statureM ?? 0;
+  const value = format.length(stature);
+  switch (slip) {
+    case 'shot-up':
+      return say('measure.odd.shot-up', { value, more: format.length(stature - athlete.statureM), day });
+    case 'shrunk':
+      return say('measure.odd.shrunk', { value, before: format.length(athlete.statureM), day });
+    case 'mass-jumped':
+      return say('measure.odd.mass-jumped', {
+        value: format.mass(session.massKg ?? 0),
+        before: format.mass(athlete.massKg),
+        day,
+      });
+  }
+}
+
 /** Stature and mass, held against the last ones. */
 export function BodyStep({ record: { athlete }, session, change, onStep }: StepProps) {
   const format = useFormat();
-  const odd = slipsOf(session, athlete).filter((slip) => !isKept(slip));
+  const odd = slipsOf(session, athlete).filter(
+    (slip) => !session.keptAnyway.includes(slipName(slip, session)),
+  );
   const day = dateText(athlete.measuredOn);
-
-  function isKept(slip: BodySlip): boolean {
-    return session.keptAnyway.includes(nameOf(slip));
-  }
-  function nameOf(slip: BodySlip): string {
-    const of = slip === 'mass-jumped' ? 'massKg' : 'statureM';
-    return oddName(of, session[of] ?? 0);
-  }
-  function why(slip: BodySlip): string {
-    const stature = session.statureM ?? 0;
-    if (slip === 'shot-up') {
-      const more = format.length(stature - athlete.statureM);
-      return say('measure.odd.shot-up', { value: format.length(stature), more, day });
-    }
-    return slip === 'shrunk'
-      ? say('measure.odd.shrunk', {
-          value: format.length(stature),
-          before: format.length(athlete.statureM),
-          day,
-        })
-      : say('measure.odd.mass-jumped', {
-          value: format.mass(session.massKg ?? 0),
-          before: format.mass(athlete.massKg),
-          day,
-        });
-  }
-
   return (
     <section className="stack">
       <h2>{stepName('body')}</h2>
@@ -80,8 +85,8 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
           {odd.map((slip) => (
             <KeepAnyway
               key={slip}
-              why={why(slip)}
-              onKeep={() => change({ keptAnyway: [...session.keptAnyway, nameOf(slip)] })}
+              why={slipText(slip, { athlete, session }, format)}
+              onKeep={() => change({ keptAnyway: [...session.keptAnyway, slipName(slip, session)] })}
             />
           ))}
           <p>

@@ -1,6 +1,7 @@
 import { isJunior } from '../../../core/body/body-input.ts';
 import { MEASURING } from '../../../core/body/measuring.ts';
 import { MOST_READINGS, type RepeatedReading } from '../../../core/body/repeated-reading.ts';
+import type { TapePerson } from '../../../core/body/tape-percentile.ts';
 import { type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
@@ -9,31 +10,19 @@ import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
-import { oddName, stepAfter, tapePerson, tapeTaken } from './session.ts';
+import { oddName, stepAfter, type TapeTaken, tapePerson, tapeTaken } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
 const READING = ['measure.reading.1', 'measure.reading.2', 'measure.reading.3', 'measure.reading.4'] as const;
 
+type TapeProps = StepProps & { measure: TapeMeasure };
+
 /** One tape measure: where it is taken, twice or more, and what the readings come to. */
-export function TapeStep(props: StepProps & { measure: TapeMeasure }) {
+export function TapeStep(props: TapeProps) {
   const { record, session, change, onStep, measure } = props;
-  const format = useFormat();
   const guide = MEASURING[measure];
   const person = tapePerson(session, record.athlete);
   const { read, odd, counted } = tapeTaken(session, measure, person);
-  const readings = session.readings[measure] ?? [];
-  const before = record.athlete.tape[measure];
-  const fields = Math.min(
-    MOST_READINGS,
-    Math.max(2, readings.length, read?.another && readings.length >= 2 ? 3 : 0),
-  );
-  const set = (at: number, value: number | null) => {
-    const next = Array.from({ length: Math.max(at + 1, readings.length) }, (_, i) =>
-      i === at ? value : (readings[i] ?? null),
-    );
-    while (next.length > 0 && next.at(-1) === null) next.pop();
-    change({ readings: { ...session.readings, [measure]: next } });
-  };
   return (
     <section className="stack">
       <h2>{guide.name}</h2>
@@ -43,44 +32,14 @@ export function TapeStep(props: StepProps & { measure: TapeMeasure }) {
           spoken={say('measure.picture', { name: guide.name, from: guide.from, to: guide.to })}
         />
         <div className="stack">
-          <div>
-            <p>
-              {guide.posture} {say('measure.from-to', { from: guide.from, to: guide.to })}
-            </p>
-            <p className="soft">{guide.hint}</p>
-            {before && (
-              <p className="soft">
-                {say('measure.before', {
-                  value: format.length(before.valueM),
-                  day: dateText(before.takenOn),
-                })}
-              </p>
-            )}
-          </div>
-          <div className="entry-row">
-            {READING.slice(0, fields).map((key, i) => (
-              <MeasureField
-                key={key}
-                label={say(key)}
-                kind="length"
-                value={readings[i] ?? null}
-                {...limitsOf(tapeReading.shape.valueM)}
-                onEnter={(value) => set(i, value)}
-                onEmpty={() => set(i, null)}
-              />
-            ))}
-          </div>
-          {odd.map(({ value, place }) => (
-            <KeepAnyway
-              key={value}
-              why={say('measure.odd.tape', {
-                value: format.length(value),
-                stature: format.length(person.stature),
-                low: format.length(place.low),
-                high: format.length(place.high),
-              })}
-              more={isJunior(person) ? say('measure.odd.junior') : undefined}
-              onKeep={() => change({ keptAnyway: [...session.keptAnyway, oddName(measure, value)] })}
+          <HowToTake {...props} />
+          <Readings {...props} another={read?.another ?? false} />
+          {odd.map((one) => (
+            <OddReading
+              key={one.value}
+              {...one}
+              person={person}
+              onKeep={() => change({ keptAnyway: [...session.keptAnyway, oddName(measure, one.value)] })}
             />
           ))}
           <p role="status">{read && <ReadingText read={read} count={counted.length} />}</p>
@@ -92,6 +51,71 @@ export function TapeStep(props: StepProps & { measure: TapeMeasure }) {
         </div>
       </div>
     </section>
+  );
+}
+
+function HowToTake({ record, measure }: TapeProps) {
+  const format = useFormat();
+  const { posture, from, to, hint } = MEASURING[measure];
+  const before = record.athlete.tape[measure];
+  return (
+    <div>
+      <p>
+        {posture} {say('measure.from-to', { from, to })}
+      </p>
+      <p className="soft">{hint}</p>
+      {before && (
+        <p className="soft">
+          {say('measure.before', { value: format.length(before.valueM), day: dateText(before.takenOn) })}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** Two readings, and more where they are far apart. */
+function Readings({ session, change, measure, another }: TapeProps & { another: boolean }) {
+  const readings = session.readings[measure] ?? [];
+  const wanted = another && readings.length >= 2 ? 3 : 0;
+  const fields = Math.min(MOST_READINGS, Math.max(2, readings.length, wanted));
+  const set = (at: number, value: number | null) => {
+    const next = Array.from({ length: Math.max(at + 1, readings.length) }, (_, i) =>
+      i === at ? value : (readings[i] ?? null),
+    );
+    while (next.length > 0 && next.at(-1) === null) next.pop();
+    change({ readings: { ...session.readings, [measure]: next } });
+  };
+  return (
+    <div className="entry-row">
+      {READING.slice(0, fields).map((key, i) => (
+        <MeasureField
+          key={key}
+          label={say(key)}
+          kind="length"
+          value={readings[i] ?? null}
+          {...limitsOf(tapeReading.shape.valueM)}
+          onEnter={(value) => set(i, value)}
+          onEmpty={() => set(i, null)}
+        />
+      ))}
+    </div>
+  );
+}
+
+function OddReading(props: TapeTaken['odd'][number] & { person: TapePerson; onKeep: () => void }) {
+  const { value, place, person } = props;
+  const format = useFormat();
+  return (
+    <KeepAnyway
+      why={say('measure.odd.tape', {
+        value: format.length(value),
+        stature: format.length(person.stature),
+        low: format.length(place.low),
+        high: format.length(place.high),
+      })}
+      more={isJunior(person) ? say('measure.odd.junior') : undefined}
+      onKeep={props.onKeep}
+    />
   );
 }
 

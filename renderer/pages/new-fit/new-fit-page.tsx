@@ -52,34 +52,45 @@ function defaultName(record: BoatRecord, starters: readonly Starter[]): string {
   return say('new-fit.name.default', { athletes, boat: record.boat.name }).slice(0, 120);
 }
 
-function NewFitForm({
-  boats,
-  athletes,
-}: {
-  boats: readonly BoatRecord[];
-  athletes: readonly AthleteRecord[];
-}) {
+interface Listed {
+  readonly boats: readonly BoatRecord[];
+  readonly athletes: readonly AthleteRecord[];
+}
+
+/** What has been chosen so far, and what keeps it from being begun. */
+function useChosenFit({ boats, athletes }: Listed) {
   const { boatId, seats, name } = useStore(chosen);
-  const [refusal, setRefusal] = useState<CallError | null>(null);
-  const [proposed, setProposed] = useState<ProposedStart | null>(null);
   const record = boats.find(({ id }) => id === boatId) ?? (boats.length === 1 ? boats[0]! : null);
   const starters = record ? startersOf(record, seats, athletes) : [];
   const named = record ? (name ?? defaultName(record, starters)) : '';
   const twice = starters.find(
     ({ athlete }, i) => athlete?.id && starters.some((other, j) => j < i && other.athlete?.id === athlete.id),
-  );
-  const complete =
-    record?.boat.seats.every((_, i) => seats[i]?.athleteId !== undefined) && named.trim() !== '';
-  const choice = JSON.stringify([record?.id, starters.map(({ athlete, side }) => [athlete?.id, side])]);
+  )?.athlete;
+  const seated = record?.boat.seats.every((_, i) => seats[i]?.athleteId !== undefined) ?? false;
+  return {
+    record,
+    seats,
+    starters,
+    named,
+    twice,
+    ready: seated && named.trim() !== '' && !twice,
+    /** Changes with everything that a first setting depends on. */
+    choice: JSON.stringify([record?.id, starters.map(({ athlete, side }) => [athlete?.id, side])]),
+    make: (boat: BoatRecord): Fit =>
+      makeFit({ name: named.trim(), boat: { ...boat.boat, id: boat.id }, starters }),
+  };
+}
 
-  function make(boat: BoatRecord): Fit {
-    return makeFit({ name: named.trim(), boat: { ...boat.boat, id: boat.id }, starters });
-  }
+function NewFitForm(listed: Listed) {
+  const fit = useChosenFit(listed);
+  const { record, starters, ready, choice, make } = fit;
+  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [proposed, setProposed] = useState<ProposedStart | null>(null);
 
   async function begin(event: React.FormEvent): Promise<void> {
     event.preventDefault();
-    if (!record || !complete || twice) return;
-    const start = proposed?.choice === choice ? { ...proposed.fit, name: named.trim() } : make(record);
+    if (!record || !ready) return;
+    const start = proposed?.choice === choice ? { ...proposed.fit, name: fit.named.trim() } : make(record);
     const result = await call('fits.create', { fit: start });
     if (!result.ok) return setRefusal(result.error);
     forgetChosen();
@@ -89,63 +100,77 @@ function NewFitForm({
   return (
     <form className="entries" onSubmit={begin} noValidate>
       <section>
-        <div className="entry-row">
-          {boats.length > 0 ? (
-            <SelectField
-              label={say('new-fit.boat')}
-              value={record?.id ?? null}
-              placeholder={say('new-fit.choose')}
-              options={boats.map(({ id, boat }) => ({ value: id, name: boat.name }))}
-              onChange={(id) => chosen.setState({ boatId: id })}
-            />
-          ) : (
-            <p>{say('new-fit.no-boat')}</p>
-          )}
-          <a
-            className="button"
-            href={hrefOf({ page: 'boat', id: 'new' })}
-            onClick={() => chosen.setState({ awaited: { what: 'boat' } })}
-          >
-            {say('new-fit.make-boat')}
-          </a>
-        </div>
-        {record?.boat.seats.map((_, i) => (
-          <SeatChoice
-            // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
-            key={i}
-            index={i}
-            seats={record.boat.seats.length}
-            athletes={athletes}
-            choice={seats[i] ?? UNCHOSEN}
-            side={starters[i]!.side}
-          />
-        ))}
-        {!record && boats.length === 0 && (
-          <SeatChoice index={0} seats={1} athletes={athletes} choice={seats[0] ?? UNCHOSEN} side="left" />
-        )}
-        {twice && (
-          <p className="field-problem" role="alert">
-            {say('new-fit.twice', { name: twice.athlete!.name })}
-          </p>
-        )}
+        <BoatChoice boats={listed.boats} record={record} />
+        <SeatChoices {...fit} {...listed} />
         {record && (
           <TextField
             label={say('new-fit.name')}
-            value={named}
+            value={fit.named}
             onChange={(text) => chosen.setState({ name: text })}
           />
         )}
       </section>
       <p className="soft">{say('new-fit.about')}</p>
-      {record && complete && !twice && starters.some(({ athlete }) => athlete) && (
+      {record && ready && starters.some(({ athlete }) => athlete) && (
         <FirstSetting choice={choice} make={() => make(record)} onProposed={setProposed} />
       )}
       {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
-        <button className="button chief" type="submit" disabled={!complete || Boolean(twice)}>
+        <button className="button chief" type="submit" disabled={!ready}>
           {say('new-fit.begin')}
         </button>
       </p>
     </form>
+  );
+}
+
+function BoatChoice({ boats, record }: { boats: readonly BoatRecord[]; record: BoatRecord | null }) {
+  return (
+    <div className="entry-row">
+      {boats.length > 0 ? (
+        <SelectField
+          label={say('new-fit.boat')}
+          value={record?.id ?? null}
+          placeholder={say('new-fit.choose')}
+          options={boats.map(({ id, boat }) => ({ value: id, name: boat.name }))}
+          onChange={(id) => chosen.setState({ boatId: id })}
+        />
+      ) : (
+        <p>{say('new-fit.no-boat')}</p>
+      )}
+      <a
+        className="button"
+        href={hrefOf({ page: 'boat', id: 'new' })}
+        onClick={() => chosen.setState({ awaited: { what: 'boat' } })}
+      >
+        {say('new-fit.make-boat')}
+      </a>
+    </div>
+  );
+}
+
+/** Who kneels in each seat; in the one seat of a boat that is yet to be made, where there is none. */
+function SeatChoices(props: ReturnType<typeof useChosenFit> & Listed) {
+  const { record, seats, starters, twice, boats, athletes } = props;
+  const count = record?.boat.seats.length ?? (boats.length === 0 ? 1 : 0);
+  return (
+    <>
+      {Array.from({ length: count }, (_, i) => (
+        <SeatChoice
+          // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+          key={i}
+          index={i}
+          seats={count}
+          athletes={athletes}
+          choice={seats[i] ?? UNCHOSEN}
+          side={starters[i]?.side ?? 'left'}
+        />
+      ))}
+      {twice && (
+        <p className="field-problem" role="alert">
+          {say('new-fit.twice', { name: twice.name })}
+        </p>
+      )}
+    </>
   );
 }

@@ -19,12 +19,6 @@ export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; f
   const own = useFit(({ fit }) => fit.seats[seat]?.bands.find(({ quantity }) => quantity === id));
   const athlete = useFit(({ fit }) => fit.seats[seat]?.athlete);
   const [open, setOpen] = useState(false);
-  const written = (edge: number | null) => (edge !== null && finding.unit === 'rad' ? toDegrees(edge) : edge);
-  const [entries, setEntries] = useState<Omit<BandOverride, 'quantity'>>({
-    min: written(finding.band.min),
-    max: written(finding.band.max),
-    reason: own?.reason ?? '',
-  });
   if (isYesOrNo(id)) return null;
 
   const keep = (band: BandOverride | null) => {
@@ -38,18 +32,6 @@ export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; f
     }));
     setOpen(false);
   };
-
-  const edge = (key: 'min' | 'max', label: string) => (
-    <MeasureField
-      label={label}
-      kind={KIND[finding.unit] ?? 'number'}
-      value={entries[key]}
-      min={-1000}
-      max={1000}
-      onEnter={(value) => setEntries({ ...entries, [key]: value })}
-      onEmpty={() => setEntries({ ...entries, [key]: null })}
-    />
-  );
   return (
     <div className="own-band">
       <p className="row">
@@ -63,29 +45,58 @@ export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; f
         )}
       </p>
       {own && athlete && <KeepBand band={own} athlete={athlete} />}
-      {open && (
-        <div className="stack">
-          <div className="entry-row">
-            {edge('min', say('values.own-band.from'))}
-            {edge('max', say('values.own-band.to'))}
-          </div>
-          <TextField
-            label={say('values.own-band.why')}
-            value={entries.reason}
-            onChange={(reason) => setEntries({ ...entries, reason })}
-          />
-          <p>
-            <button
-              type="button"
-              className="button"
-              disabled={entries.reason.trim() === ''}
-              onClick={() => keep({ quantity: id, ...entries, reason: entries.reason.trim() })}
-            >
-              {say('values.own-band.keep')}
-            </button>
-          </p>
-        </div>
-      )}
+      {open && <BandFields id={id} finding={finding} reason={own?.reason ?? ''} onKeep={keep} />}
+    </div>
+  );
+}
+
+/** Edges and reason of the band, in the unit that it is kept in: angles in degrees. */
+function BandFields(props: {
+  id: QuantityId;
+  finding: Finding;
+  reason: string;
+  onKeep: (band: BandOverride) => void;
+}) {
+  const { unit, band } = props.finding;
+  const written = (edge: number | null) => (edge !== null && unit === 'rad' ? toDegrees(edge) : edge);
+  const [values, setValues] = useState({
+    min: written(band.min),
+    max: written(band.max),
+    reason: props.reason,
+  });
+  const edge = (key: 'min' | 'max', label: string) => (
+    <MeasureField
+      label={label}
+      kind={KIND[unit] ?? 'number'}
+      value={values[key]}
+      min={-1000}
+      max={1000}
+      onEnter={(value) => setValues({ ...values, [key]: value })}
+      onEmpty={() => setValues({ ...values, [key]: null })}
+    />
+  );
+  const reason = values.reason.trim();
+  return (
+    <div className="stack">
+      <div className="entry-row">
+        {edge('min', say('values.own-band.from'))}
+        {edge('max', say('values.own-band.to'))}
+      </div>
+      <TextField
+        label={say('values.own-band.why')}
+        value={values.reason}
+        onChange={(typed) => setValues({ ...values, reason: typed })}
+      />
+      <p>
+        <button
+          type="button"
+          className="button"
+          disabled={reason === ''}
+          onClick={() => props.onKeep({ quantity: props.id, ...values, reason })}
+        >
+          {say('values.own-band.keep')}
+        </button>
+      </p>
     </div>
   );
 }
