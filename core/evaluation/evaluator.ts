@@ -26,8 +26,11 @@ export interface Evaluator {
   evaluateHolding(fit: Fit, held: Report): Report;
 }
 
-/** Makes an evaluator. It holds caches of its own and no other state; two evaluators agree on every number. */
-export function createEvaluator(): Evaluator {
+/**
+ * Makes an evaluator. It holds caches of its own and no other state; two evaluators agree on every number. `bodyOf` is how a body is
+ * estimated, where the caller has one already.
+ */
+export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bodyOfAthlete): Evaluator {
   const bodies = new WeakMap<Athlete, BodyEstimate>();
   const solved = new WeakMap<Seat, SeatState>();
   let lastBoat: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
@@ -35,7 +38,7 @@ export function createEvaluator(): Evaluator {
   function bodyFor(athlete: Athlete): BodyEstimate {
     const known = bodies.get(athlete);
     if (known) return known;
-    const body = bodyOfAthlete(athlete);
+    const body = bodyOf(athlete);
     bodies.set(athlete, body);
     return body;
   }

@@ -1,61 +1,71 @@
 import type { BodyEstimate } from '../body/body.ts';
+import type { Finding } from '../evaluation/finding.ts';
+import { athleteSchema } from '../document/athlete-schema.ts';
 import type { Boat } from '../document/boat-schema.ts';
-import { type BoatState, boatState, floatCrew } from '../evaluation/boat-state.ts';
-import { solveSeat } from '../evaluation/seat-state.ts';
-import type { SeatFrame, Side } from '../frame/mirror.ts';
+import { boatState } from '../evaluation/boat-state.ts';
+import { createEvaluator } from '../evaluation/evaluator.ts';
+import { FIT_FORMAT, type Fit, fitSchema } from '../document/fit-schema.ts';
+import { freeCoordinates } from '../document/fitting-coordinate.ts';
 import { floorHeightAt } from '../parts/floor-height.ts';
+import type { SeatFrame, Side } from '../frame/mirror.ts';
+import { middleEdges } from './edges.ts';
 import { inBoat } from './room-in-boat.ts';
-import { movedAft, type SeatSetting, usualSetting } from './usual-setting.ts';
-
-/** Bow over stern at rest that a single begins with, metres: slightly high, by about its doubt with a body not measured. */
-const WANTED_TRIM = 0.007;
-
-/** A single's knee begins no nearer an edge of its band (15 to 20 cm aft) than this, metres. */
-const KNEE_AFT = { least: 0.16, most: 0.19 } as const;
-
-/** Move over which the trim's answer to a paddler's place is measured, metres. */
-const TRIED_MOVE = 0.01;
+import { beginning, smallestChange } from './smallest-change.ts';
+import { fromSingle, type SeatSetting, usualSetting } from './usual-setting.ts';
 
 /** Settings are whole millimetres. */
 const GRAIN = 0.001;
 
-/**
- * Fittings to begin a seat with, from athlete and boat alone: the usual places for this body (`usualSetting`); in a
- * single moved aft or forward together, within the knee's band, toward a bow slightly higher than the stern; then brought onto
- * the floorboard, inside the hull and into holes (`inBoat`). A crew's trim is that of all its seats and is left to a proposal.
- * Everything of a `Seat` but the athlete: metres and degrees from the seat's datum at `stationX` (boat frame). A man of 1.80 m
- * begins with his knee 12.5 cm over the floor.
- */
-export function firstSetting(given: {
-  body: BodyEstimate;
-  boat: Boat;
-  stationX: number;
-  side: Side;
-}): SeatSetting {
-  const { body, boat, stationX, side } = given;
-  const state = boatState({ boat, water: { kind: 'fresh', temperatureC: 15 }, heelDeg: 0 });
-  const frame: SeatFrame = { stationX, floorZ: floorHeightAt(boat.floorboard, stationX), side };
-  const usual = usualSetting(body, boat.seats.length, side);
-  const placed = boat.seats.length === 1 ? trimmed(usual, { body, frame, state }) : usual;
-  const place = { boat, hull: state.hull, frame, footLength: body.lengths.footLength.value };
-  return inMillimetres(inBoat(placed, place));
+/** What a first setting is made of: whose body, in which boat, at which seat's datum (boat frame, metres), on which side. */
+export interface FirstGiven {
+  readonly body: BodyEstimate;
+  readonly boat: Boat;
+  readonly stationX: number;
+  readonly side: Side;
+  /** The paddler's setting in a single, which a seat in a crew begins from. */
+  readonly single?: SeatSetting;
 }
 
-/** A single's setting moved along the boat toward the wanted trim; as it was where the boat does not float. */
-function trimmed(
-  usual: SeatSetting,
-  { body, frame, state }: { body: BodyEstimate; frame: SeatFrame; state: BoatState },
-): SeatSetting {
-  const trimAt = (by: number): number | null => {
-    const seat = solveSeat({ seat: { ...movedAft(usual, by), athlete: null }, body, frame });
-    const afloat = floatCrew(state, [seat], { phase: 'ready' });
-    return afloat.kind === 'afloat' ? afloat.bowOverStern : null;
-  };
-  const [here, there] = [trimAt(0), trimAt(TRIED_MOVE)];
-  if (here === null || there === null || there === here) return usual;
-  const wanted = (TRIED_MOVE * (WANTED_TRIM - here)) / (there - here);
-  const { aftM } = usual.kneePad;
-  return movedAft(usual, Math.min(KNEE_AFT.most - aftM, Math.max(KNEE_AFT.least - aftM, wanted)));
+/**
+ * Fittings to begin a seat with: the middle of what holds for this body in this boat. From the usual places scaled by the body
+ * (`usualSetting`), or in a crew from the paddler's own single, brought into the boat (`inBoat`), the smallest moves are made that
+ * bring every judged value as far inside its band as its doubt asks (`middleEdges`): clearances, holes and floorboard, posture,
+ * support, and in a single the trim. A crew's trim is that of all its seats: `firstSettings`. Everything of a `Seat` but the
+ * athlete: metres and degrees from the seat's datum. Deterministic.
+ */
+export function firstSetting(given: FirstGiven): SeatSetting {
+  const { body, boat, stationX, side, single } = given;
+  const { hull } = boatState({ boat, water: { kind: 'fresh', temperatureC: 15 }, heelDeg: 0 });
+  const frame: SeatFrame = { stationX, floorZ: floorHeightAt(boat.floorboard, stationX), side };
+  const usual = single
+    ? fromSingle(single, body, { crew: boat.seats.length, side })
+    : usualSetting(body, boat.seats.length, side);
+  const placed = inBoat(usual, { boat, hull, frame, footLength: body.lengths.footLength.value });
+  return middleOf(inMillimetres(placed), given);
+}
+
+/** A setting moved to the middle of what holds. */
+function middleOf(setting: SeatSetting, { body, boat, stationX }: FirstGiven): SeatSetting {
+  const index = Math.max(
+    0,
+    boat.seats.findIndex(({ stationM }) => stationM === stationX),
+  );
+  const evaluator = createEvaluator(() => body);
+  const seats = boat.seats.map((_, i) => ({ ...setting, athlete: i === index ? somebody(body, setting.side) : null }));
+  const stations = boat.seats.map((seat, i) => (i === index ? { ...seat, stationM: stationX } : seat));
+  const fit: Fit = fitSchema.parse({ format: FIT_FORMAT, name: '–', boat: { ...boat, seats: stations }, seats });
+  const held = evaluator.evaluate(fit);
+  const places = freeCoordinates(fit.seats[index]!).map((coordinate) => ({ seat: index, coordinate }));
+  const search = { evaluator, fit, held, places };
+  const asked = boat.seats.length === 1 ? () => true : (f: Finding) => f.seat !== null;
+  const found = smallestChange(search, middleEdges(held, asked), { from: beginning(search), measurings: 1 });
+  const { athlete: _, ...moved } = found.here.fit.seats[index]!;
+  return moved;
+}
+
+/** The athlete that a body stands for while it is evaluated; nothing else is known of them. */
+function somebody({ stature, mass }: BodyEstimate, side: Side) {
+  return athleteSchema.parse({ name: '–', sex: 'unspecified', side, statureM: stature, massKg: mass });
 }
 
 /** Every place written in whole millimetres. */

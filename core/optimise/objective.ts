@@ -3,7 +3,7 @@ import { DECIDED_SIGMAS } from '../evaluation/probability.ts';
 import type { Report } from '../evaluation/report.ts';
 
 /** How much of a quantity outside its band counts as one unit of trouble, by its SI unit (this project's weighing). */
-const ONE_TROUBLE: Readonly<Record<Unit, number>> = {
+export const VIOLATION_SCALE: Readonly<Record<Unit, number>> = {
   m: 0.005,
   rad: (2.5 * Math.PI) / 180,
   kg: 1,
@@ -84,7 +84,7 @@ export function aimOf({ id, value, band, sd, unit }: Finding): Aim {
   return {
     id,
     value,
-    unit: ONE_TROUBLE[unit],
+    unit: VIOLATION_SCALE[unit],
     edges: [
       { low: min === null ? null : min + inside, high: max === null ? null : max - inside, weight: 1 },
       { low: lowest(band, outside), high: highest(band, outside), weight: SERIOUS_WEIGHT },
@@ -110,17 +110,22 @@ function outsideOf({ low, high, weight }: Edges, value: number, unit: number): n
 }
 
 /** How far a finding is from where a proposal wants it, in units of trouble; zero when it is there. */
-export function excessTrouble(finding: Finding): number {
+export function violation(finding: Finding): number {
   const { value, unit, edges } = aimOf(finding);
   return Math.hypot(...edges.map((e) => outsideOf(e, value, unit)));
 }
 
 /** Sum of squared troubles of a report: what a proposal brings down. */
-export function totalTrouble(report: Report): number {
-  return placeable(report.findings).reduce((sum, f) => sum + excessTrouble(f) ** 2, 0);
+export function totalViolation(report: Report): number {
+  return placeable(report.findings).reduce((sum, f) => sum + violation(f) ** 2, 0);
 }
 
 /** Count of findings that say change or stop and that placing fittings could change. */
 export function seriousCount(report: Report): number {
-  return placeable(report.findings).filter((f) => f.severity === 'change' || f.severity === 'stop').length;
+  return placeable(report.findings).filter(isSerious).length;
+}
+
+/** Whether a finding says change or stop. */
+export function isSerious({ severity }: Finding): boolean {
+  return severity === 'change' || severity === 'stop';
 }

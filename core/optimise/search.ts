@@ -3,7 +3,7 @@ import type { Fit } from '../document/fit-schema.ts';
 import { coordinateOf, endsOf, withCoordinate } from '../document/fitting-coordinate.ts';
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Report } from '../evaluation/report.ts';
-import { type Aim, aimOf, placeable, totalTrouble } from './objective.ts';
+import { type Aim, aimOf, placeable, totalViolation } from './objective.ts';
 import { oneSidedStep } from './one-sided-step.ts';
 import type { CoordinatePlace } from './sensitivity.ts';
 
@@ -92,7 +92,7 @@ function withMove(
 
 /** What a search brings down: the squared troubles, and a little for every move. */
 export function costOf(report: Report, x: readonly number[]): number {
-  return totalTrouble(report) + MOVE_WEIGHT ** 2 * x.reduce((sum, d) => sum + d * d, 0);
+  return totalViolation(report) + MOVE_WEIGHT ** 2 * x.reduce((sum, d) => sum + d * d, 0);
 }
 
 /**
@@ -108,7 +108,7 @@ export function searchMoves(search: Search, start: SearchStart = {}): Found & { 
   let measured = start.slopes ? 0 : 1;
   let reach = start.slopes ? RESTART_REACH : LONGEST_STEP;
   let costThen = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < MOST_STEPS && totalTrouble(here.report) > 0; i++) {
+  for (let i = 0; i < MOST_STEPS && totalViolation(here.report) > 0; i++) {
     const step = stepWithin(search, { here, slopes }, reach);
     const there = pointAt(search, plus(here.x, step));
     slopes = carried(slopes, here, there);

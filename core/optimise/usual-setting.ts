@@ -48,6 +48,9 @@ const FOUR: UsualPlaces = { ...PAIR, padHeightM: 0.145 };
 
 const PLACES = [SINGLE, PAIR, FOUR, FOUR] as const;
 
+/** Thigh and shank of the mean adult (1.72 m by this project's body estimate), metres: the usual places are given for such legs. */
+const MEAN_LEG = 0.84;
+
 /** Share of thigh and shank by which the front ankle stands ahead of the knee when the front knee is near 120°. */
 const LEGS_AHEAD = 0.62;
 
@@ -74,7 +77,10 @@ const LEAST_ABOVE_NECK = 0.15;
  */
 export function usualSetting(body: BodyEstimate, crew: number, side: Side): SeatSetting {
   const places = PLACES[crew - 1] ?? FOUR;
-  const { padAftM, padOutM, padHeightM } = places;
+  const size = (body.lengths.thigh.value + body.lengths.shank.value) / MEAN_LEG;
+  const padAftM = size * places.padAftM;
+  const padOutM = places.padOutM;
+  const padHeightM = size * places.padHeightM;
   const length = (name: keyof BodyEstimate['lengths']) => body.lengths[name].value;
   const toRest = Math.sqrt(Math.max(SHANK_DROP ** 2, length('shank') ** 2 - SHANK_DROP ** 2));
   const toHeel = LEGS_AHEAD * (length('thigh') + length('shank')) - length('heelToAnkle');
@@ -121,6 +127,35 @@ export function usualSetting(body: BodyEstimate, crew: number, side: Side): Seat
     locks: [],
     bands: [],
     stroke: {},
+  };
+}
+
+/**
+ * A paddler's setting in a single brought to a seat of a crew: knee, rear foot and front foot stand to each other as they do there,
+ * and the pad goes where a crew's usually does, as much higher as crews' pads are.
+ */
+export function fromSingle(
+  single: SeatSetting,
+  body: BodyEstimate,
+  { crew, side }: { crew: number; side: Side },
+): SeatSetting {
+  const there = usualSetting(body, crew, side).kneePad;
+  const usual = usualSetting(body, 1, side).kneePad;
+  const { kneePad, rearRest, frontFoot } = single;
+  const aft = there.aftM - kneePad.aftM;
+  const out = there.outM - kneePad.outM;
+  return {
+    ...movedAft(single, aft),
+    side,
+    locks: [],
+    kneePad: {
+      ...kneePad,
+      aftM: there.aftM,
+      outM: there.outM,
+      heightM: kneePad.heightM + there.heightM - usual.heightM,
+    },
+    rearRest: { ...rearRest, aftM: rearRest.aftM + aft, outM: rearRest.outM + out },
+    frontFoot: { ...frontFoot, forwardM: frontFoot.forwardM - aft, outM: frontFoot.outM + out },
   };
 }
 

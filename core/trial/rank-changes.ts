@@ -11,7 +11,7 @@ import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { SideEffect } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
 import { sideEffectsOf } from '../evaluation/side-effects.ts';
-import { excessTrouble, placeable } from '../optimise/objective.ts';
+import { violation, placeable } from '../optimise/objective.ts';
 import { type Answer, answersOf } from './answers.ts';
 import { desiresOf } from './desires.ts';
 import type { Trial } from './observation.ts';
@@ -117,11 +117,11 @@ function askedForLeftOut(effects: readonly SideEffect[], trial: Trial): SideEffe
 
 /** Trouble that `after` has more than `before`, finding by finding; serious where one of them says change or stop. */
 function troubleAdded(before: Report, after: Report): { trouble: number; serious: boolean } {
-  const was = new Map(placeable(before.findings).map((f) => [f.id, excessTrouble(f)]));
+  const was = new Map(placeable(before.findings).map((f) => [f.id, violation(f)]));
   let trouble = 0;
   let serious = false;
   for (const finding of placeable(after.findings)) {
-    const more = excessTrouble(finding) - (was.get(finding.id) ?? 0);
+    const more = violation(finding) - (was.get(finding.id) ?? 0);
     if (more <= 0) continue;
     trouble += more;
     if (finding.severity === 'change' || finding.severity === 'stop') serious = true;

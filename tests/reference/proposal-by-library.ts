@@ -1,7 +1,7 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { COORDINATES } from '../../core/document/coordinates.ts';
 import { coordinateOf } from '../../core/document/fitting-coordinate.ts';
-import { excessTrouble, placeable } from '../../core/optimise/objective.ts';
+import { violation, placeable } from '../../core/optimise/objective.ts';
 import { costOf, pointAt, type Search } from '../../core/optimise/search.ts';
 
 const MOVE_WEIGHT = 0.02;
@@ -16,7 +16,7 @@ export function costByLibrary(search: Search, maxIterations: number): number {
   const ids = placeable(search.held.findings).map((f) => f.id);
   const residualsAt = (x: readonly number[]) => {
     const { findings } = pointAt(search, x).report;
-    const troubles = new Map(placeable(findings).map((f) => [f.id, excessTrouble(f)]));
+    const troubles = new Map(placeable(findings).map((f) => [f.id, violation(f)]));
     return [...ids.map((id) => troubles.get(id) ?? 0), ...x.map((d) => MOVE_WEIGHT * d)];
   };
   const ends = search.places.map(({ seat, coordinate }) => {

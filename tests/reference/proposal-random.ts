@@ -40,7 +40,7 @@ const FITTING_BOARDS: Readonly<Record<SampleHull, Partial<Boat['floorboard']>>> 
 };
 
 /** Seeded uniform numbers in (0, 1): mulberry32. */
-function uniform(seed: number): () => number {
+export function uniform(seed: number): () => number {
   let a = seed;
   return () => {
     a = (a + 0x6d2b79f5) | 0;

@@ -3,10 +3,10 @@ import type { Finding } from '../../../core/evaluation/finding.ts';
 import { DECIDED_SIGMAS, severityOf } from '../../../core/evaluation/probability.ts';
 import {
   aimOf,
-  excessTrouble,
+  violation,
   placeable,
   seriousCount,
-  totalTrouble,
+  totalViolation,
 } from '../../../core/optimise/objective.ts';
 
 /** A pad 15 to 20 cm aft, known to a millimetre and a half either way. */
@@ -39,7 +39,7 @@ function pad(value: number, more: Partial<Finding> = {}, stops: { stopMin?: numb
 }
 
 const doubt = DECIDED_SIGMAS * 0.0015;
-const reportOf = (...findings: Finding[]) => ({ findings }) as unknown as Parameters<typeof totalTrouble>[0];
+const reportOf = (...findings: Finding[]) => ({ findings }) as unknown as Parameters<typeof totalViolation>[0];
 
 describe('aimOf', () => {
   it('aims inside a band by the value’s doubt and a twentieth of it, so that the finding will read good', () => {
@@ -75,28 +75,28 @@ describe('aimOf', () => {
   });
 });
 
-describe('excessTrouble', () => {
+describe('violation', () => {
   it('is nothing well inside the band', () => {
-    expect(excessTrouble(pad(0.175))).toBe(0);
+    expect(violation(pad(0.175))).toBe(0);
   });
 
   it('counts a millimetre past the aim as a fifth, while the finding says check', () => {
     const checked = pad(0.2 + 0.5 * doubt);
     expect(checked.severity).toBe('check');
-    expect(excessTrouble(checked)).toBeCloseTo((1.55 * doubt) / 0.005, 9);
+    expect(violation(checked)).toBeCloseTo((1.55 * doubt) / 0.005, 9);
   });
 
   it('counts eight times more, besides, for what makes the finding serious', () => {
     const past = pad(0.2 + doubt + 0.005);
     expect(past.severity).toBe('change');
-    expect(excessTrouble(past)).toBeCloseTo(
+    expect(violation(past)).toBeCloseTo(
       Math.hypot((2.05 * doubt + 0.005) / 0.005, (8 * (0.2 * doubt + 0.005)) / 0.005),
       9,
     );
   });
 
   it('never falls while a value goes farther out', () => {
-    const values = Array.from({ length: 60 }, (_, i) => excessTrouble(pad(0.19 + 0.001 * i)));
+    const values = Array.from({ length: 60 }, (_, i) => violation(pad(0.19 + 0.001 * i)));
     expect(values).toEqual(values.toSorted((a, b) => a - b));
   });
 });
@@ -107,13 +107,13 @@ describe('of a whole report', () => {
   const strap = pad(0, { id: 'strapReleases@0', quantity: 'strapReleases' });
 
   it('troubles add by their squares', () => {
-    expect(totalTrouble(reportOf(settled, off, off))).toBeCloseTo(2 * excessTrouble(off) ** 2, 9);
+    expect(totalViolation(reportOf(settled, off, off))).toBeCloseTo(2 * violation(off) ** 2, 9);
   });
 
   it('what placing cannot change is left out', () => {
     expect(strap.severity).toBe('change');
     expect(placeable([strap, off])).toEqual([off]);
-    expect(totalTrouble(reportOf(strap))).toBe(0);
+    expect(totalViolation(reportOf(strap))).toBe(0);
     expect(seriousCount(reportOf(strap, off, settled))).toBe(1);
   });
 });

@@ -7,7 +7,7 @@ import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
-import { seriousCount, totalTrouble } from '../../../core/optimise/objective.ts';
+import { seriousCount, totalViolation } from '../../../core/optimise/objective.ts';
 import { propose } from '../../../core/optimise/propose.ts';
 import { cases } from '../../cases.ts';
 import { firstFit, randomAthletes, sampleBoat } from '../../reference/proposal-random.ts';
@@ -33,7 +33,7 @@ describe('propose', () => {
   const proposal = propose(evaluator, fit);
 
   it('brings the trouble down and clears serious findings', () => {
-    expect(totalTrouble(proposal.report)).toBeLessThan(0.2 * totalTrouble(before));
+    expect(totalViolation(proposal.report)).toBeLessThan(0.2 * totalViolation(before));
     expect(seriousCount(proposal.report)).toBeLessThan(seriousCount(before));
   });
 
@@ -50,13 +50,13 @@ describe('propose', () => {
   });
 
   it('is not beaten by any single coordinate tried on a coarse grid', () => {
-    const best = totalTrouble(proposal.report);
+    const best = totalViolation(proposal.report);
     for (const [coordinate, { moveUnit: scale }] of Object.entries(COORDINATES)) {
       for (let steps = -8; steps <= 8; steps += 2) {
         const place = { seat: 0, coordinate: coordinate as keyof typeof COORDINATES };
         const [fitting, field] = coordinate.split('.') as ['kneePad', 'aftM'];
         const tried = withCoordinate(fit, place, fit.seats[0]![fitting][field] + steps * scale);
-        expect(totalTrouble(evaluator.evaluateHolding(tried, before))).toBeGreaterThanOrEqual(best * 0.999);
+        expect(totalViolation(evaluator.evaluateHolding(tried, before))).toBeGreaterThanOrEqual(best * 0.999);
       }
     }
   });
@@ -69,7 +69,7 @@ describe('propose', () => {
 
   it('leaves a fit without trouble as it is', () => {
     const settled = propose(evaluator, propose(evaluator, fit).fit);
-    expect(totalTrouble(settled.report)).toBeLessThanOrEqual(totalTrouble(proposal.report) + 1e-9);
+    expect(totalViolation(settled.report)).toBeLessThanOrEqual(totalViolation(proposal.report) + 1e-9);
   });
 });
 
@@ -127,7 +127,7 @@ describe('whatever fit it is given', () => {
         const before = evaluator.evaluate(fit);
         const { report, moves, uncleared, fit: after } = propose(evaluator, fit);
         if (seriousCount(report) >= seriousCount(before)) {
-          expect(totalTrouble(report)).toBeLessThanOrEqual(totalTrouble(before) + 1e-9);
+          expect(totalViolation(report)).toBeLessThanOrEqual(totalViolation(before) + 1e-9);
         }
         expect(uncleared.length).toBe(
           report.findings.filter((f) => f.severity === 'change' || f.severity === 'stop').length,

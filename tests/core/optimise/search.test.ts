@@ -3,7 +3,7 @@ import { COORDINATES } from '../../../core/document/coordinates.ts';
 import { coordinateOf, freeCoordinates } from '../../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { createEvaluator, type Evaluator } from '../../../core/evaluation/evaluator.ts';
-import { totalTrouble } from '../../../core/optimise/objective.ts';
+import { totalViolation } from '../../../core/optimise/objective.ts';
 import { propose } from '../../../core/optimise/propose.ts';
 import { pointAt, type Search, searchMoves } from '../../../core/optimise/search.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
@@ -51,7 +51,7 @@ describe('searchMoves', () => {
   const counts = count();
 
   it('brings the cost down a long way and reports the point it ends at', () => {
-    expect(found.cost).toBeLessThan(0.2 * totalTrouble(search.held));
+    expect(found.cost).toBeLessThan(0.2 * totalViolation(search.held));
     expect(found.cost).toBe(pointAt(search, found.x).cost);
   });
 

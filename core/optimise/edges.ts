@@ -1,0 +1,138 @@
+import { BANDS } from '../evaluation/bands.ts';
+import type { Finding, Quantity } from '../evaluation/finding.ts';
+import { DECIDED_SIGMAS, judgedOf } from '../evaluation/probability.ts';
+import type { Report } from '../evaluation/report.ts';
+import { placeable, VIOLATION_SCALE } from './objective.ts';
+
+/**
+ * Where one judged value should stay, in its own SI unit; null is open. Outside, each `scale` costs `weight` units of moves.
+ */
+export interface Edges {
+  /** The finding's id. */
+  readonly id: string;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly scale: number;
+  readonly weight: number;
+}
+
+/** What one unit of violation costs beside one unit of moves where findings come first. */
+const FIRST = 50;
+
+/** Share of a doubt that values keep from the edge where their severity turns, so that p itself is clearly past it. */
+const KEPT = 0.01;
+
+/** Values of what is placed, by the finding's id: those that its probability is told by. */
+export function judgedValues(report: Report): Map<string, number> {
+  const quantities = quantityTable(report);
+  return new Map(placeable(report.findings).map((f) => [f.id, judged(f, quantities).value]));
+}
+
+function quantityTable({ quantities }: Report): Map<string, Quantity> {
+  return new Map(quantities.map((q) => [`${q.id}@${q.seat}`, q]));
+}
+
+function judged(finding: Finding, quantities: ReadonlyMap<string, Quantity>) {
+  return judgedOf(quantities.get(`${finding.quantity}@${finding.seat}`) ?? finding);
+}
+
+/**
+ * Edges within which nothing says *change* or *stop*. A rule of thumb about a place that is not kept, and works, may stay as far
+ * out as it is: it is no more than a check. Those named `strict` must come in.
+ */
+export function settledEdges(report: Report, strict: ReadonlySet<string>): Edges[] {
+  const quantities = quantityTable(report);
+  return placeable(report.findings).map((f) => {
+    const { value, sd } = judged(f, quantities);
+    const edges = turningEdges(f, sd, 'settled');
+    const loose = servesOutcome(f) && !strict.has(f.id);
+    return loose ? reachingTo(edges, value) : edges;
+  });
+}
+
+/**
+ * How far inside its band a value should lie, in its doubts, and what each doubt short of that costs, in units of moves. Dear
+ * where it would say *check*, cheap where it is nearly sure: together they share room out as the least probability of
+ * staying in a band asks, and a value that is well inside costs nothing.
+ */
+const TIERS = [
+  { sigmas: DECIDED_SIGMAS + KEPT, weight: 60 },
+  { sigmas: 1.6, weight: 6 },
+  { sigmas: 2, weight: 2 },
+  { sigmas: 2.5, weight: 0.7 },
+] as const;
+
+/** Doubt of what is set and so has none: a share of its band's width, or where that is open on one side, in metres and radians. */
+const SET_DOUBT = { share: 0.1, m: 0.001, rad: 0.02 } as const;
+
+/** Edges well inside every band, by each value's doubt: the middle of what holds. `keep` tells which findings are asked. */
+export function middleEdges(report: Report, keep: (finding: Finding) => boolean): Edges[] {
+  const quantities = quantityTable(report);
+  return placeable(report.findings)
+    .filter(keep)
+    .flatMap((f) => {
+      const sd = judged(f, quantities).sd;
+      const scale = Math.max(sd, setDoubt(f));
+      return TIERS.map(({ sigmas, weight }) => ({
+        id: f.id,
+        ...insideBand(f, sigmas * scale),
+        scale,
+        weight,
+      }));
+    });
+}
+
+function setDoubt({ band: { min, max }, unit }: Finding): number {
+  if (min !== null && max !== null) return SET_DOUBT.share * (max - min);
+  return unit === 'rad' ? SET_DOUBT.rad : SET_DOUBT.m;
+}
+
+/** Edges that clear one finding and let none of the others read worse than it does now. */
+export function clearingEdges(report: Report, cleared: string): Edges[] {
+  const quantities = quantityTable(report);
+  return placeable(report.findings).map((f) => {
+    const { value, sd } = judged(f, quantities);
+    if (f.id === cleared) return turningEdges(f, sd, 'good');
+    return reachingTo(turningEdges(f, sd, f.severity === 'good' ? 'good' : 'settled'), value);
+  });
+}
+
+function reachingTo(edges: Edges, value: number): Edges {
+  return {
+    ...edges,
+    low: edges.low === null ? null : Math.min(edges.low, value),
+    high: edges.high === null ? null : Math.max(edges.high, value),
+  };
+}
+
+/** Where a finding's severity turns to *check* (good) or to *change* or *stop* (settled). */
+function turningEdges(finding: Finding, sd: number, goal: 'good' | 'settled'): Edges {
+  const by = goal === 'good' ? DECIDED_SIGMAS + KEPT : KEPT - DECIDED_SIGMAS;
+  return { id: finding.id, ...insideBand(finding, by * sd), scale: VIOLATION_SCALE[finding.unit], weight: FIRST };
+}
+
+/** A band's edges moved inward (outward where negative), never past its middle nor past a stop limit. */
+export function insideBand({ band }: Finding, inward: number): Pick<Edges, 'low' | 'high'> {
+  const { min, max, stopMin, stopMax } = band;
+  const half = min !== null && max !== null ? (max - min) / 2 : Number.POSITIVE_INFINITY;
+  const by = Math.min(inward, half);
+  const low = min === null ? stopMin : Math.max(min + by, stopMin ?? Number.NEGATIVE_INFINITY);
+  const high = max === null ? stopMax : Math.min(max - by, stopMax ?? Number.POSITIVE_INFINITY);
+  return { low: low ?? null, high: high ?? null };
+}
+
+/** Whether a finding is a rule of thumb about a place, which serves an outcome, and no coach's own. */
+export function servesOutcome({ quantity, band }: Finding): boolean {
+  return band.source !== "coach's own" && BANDS.some((rule) => rule.quantity === quantity && rule.serves);
+}
+
+/** What values outside their edges cost, in units of moves; zero where all are within. */
+export function costPast(edges: readonly Edges[], values: ReadonlyMap<string, number>): number {
+  return edges.reduce((sum, { id, low, high, scale, weight }) => {
+    const value = values.get(id);
+    if (value === undefined) return sum;
+    const under = low === null ? 0 : low - value;
+    const over = high === null ? 0 : value - high;
+    return sum + (weight * Math.max(0, under, over)) / scale;
+  }, 0);
+}

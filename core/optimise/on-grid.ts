@@ -1,0 +1,114 @@
+import { COORDINATES } from '../document/coordinates.ts';
+import { endsOf, holePitch } from '../document/fitting-coordinate.ts';
+import type { Edges } from './edges.ts';
+import { type LeastMoves, leastMoves } from './least-moves.ts';
+import { type Box, conditionsAt, type Linear, meritOf } from './linear-model.ts';
+import { carriedSlopes, type Point, pointAt, type Search, startOf } from './moves.ts';
+
+/** What one more coordinate that moves may save, in units of moves: a coach wants to turn few screws. */
+const ONE_SCREW = 0.15;
+
+/** Holes and grid lines this near are taken to be there. */
+const SLACK = 1e-6;
+
+/** Times that moves are brought onto the grid before the best is taken. */
+const MOST_TRIES = 3;
+
+/**
+ * Moves brought to whole millimetres, half degrees and holes: as few coordinates as serve, each set in turn to the grid line
+ * beside it that costs less, the others solved again around it; then verified and, where a value fell out, done again
+ * with the slopes corrected. Last, each move is put back that nothing needs.
+ */
+export function settledOnGrid(
+  search: Search,
+  edges: readonly Edges[],
+  { linear, box }: { linear: Linear; box: Box },
+): Linear {
+  let { here, slopes } = linear;
+  let best: Point | null = null;
+  for (let i = 0; i < MOST_TRIES; i++) {
+    const x = dived(search, edges, { linear: { here, slopes }, box });
+    const there = pointAt(search, x);
+    slopes = carriedSlopes(slopes, here, there);
+    const better = best === null || meritOf(edges, there) < meritOf(edges, best) - SLACK;
+    if (better) best = there;
+    if (!better) break;
+    here = there;
+  }
+  return { here: withoutIdle(search, edges, best ?? here), slopes };
+}
+
+/** The moves on the grid, by linear programs alone. */
+function dived(
+  search: Search,
+  edges: readonly Edges[],
+  { linear, box }: { linear: Linear; box: Box },
+): readonly number[] {
+  const conditions = conditionsAt(edges, linear);
+  const low = [...box.low];
+  const high = [...box.high];
+  const fix = (i: number, to: number) => {
+    low[i] = to;
+    high[i] = to;
+  };
+  const solved = (i: number, to: number) => {
+    const [l, h] = [low[i]!, high[i]!];
+    fix(i, to);
+    const answer = leastMoves(conditions, { low, high });
+    low[i] = l;
+    high[i] = h;
+    return answer;
+  };
+  const cost = ({ size, missing }: LeastMoves) => size + missing;
+  let now = leastMoves(conditions, { low, high });
+  now.x.forEach((d, i) => {
+    if (d === 0) fix(i, 0);
+  });
+  for (const i of smallestFirst(now.x)) {
+    const without = solved(i, 0);
+    if (cost(without) > cost(now) + ONE_SCREW) continue;
+    fix(i, 0);
+    now = without;
+  }
+  const order = smallestFirst(now.x).reverse();
+  const drilled = (i: number) => holePitch(search.fit, search.places[i]!.coordinate) !== null;
+  for (const i of [...order.filter(drilled), ...order.filter((k) => !drilled(k))]) {
+    const tried = gridBeside(search, i, now.x[i]!).map((to) => ({ to, answer: solved(i, to) }));
+    const least = tried.reduce((a, b) => (cost(b.answer) < cost(a.answer) - SLACK ? b : a));
+    fix(i, least.to);
+    now = least.answer;
+  }
+  return now.x;
+}
+
+function smallestFirst(x: readonly number[]): number[] {
+  return x.flatMap((d, i) => (d === 0 ? [] : [i])).sort((a, b) => Math.abs(x[a]!) - Math.abs(x[b]!));
+}
+
+/** The moves to the grid lines (millimetres, half degrees, holes) on either side of a move, those past its ends left out. */
+export function gridBeside(search: Search, i: number, x: number): number[] {
+  const place = search.places[i]!;
+  const { moveUnit, snapStep } = COORDINATES[place.coordinate];
+  const step = holePitch(search.fit, place.coordinate) ?? snapStep;
+  const from = startOf(search, place);
+  const at = (from + x * moveUnit) / step;
+  const { least, most } = endsOf(search.fit, place.coordinate);
+  const lines = [...new Set([Math.floor(at + SLACK), Math.ceil(at - SLACK)])];
+  const within = lines.filter(
+    (k) => k * step >= Math.min(least, from) - SLACK && k * step <= Math.max(most, from) + SLACK,
+  );
+  return within.length > 0 ? within.map((k) => (k * step - from) / moveUnit) : [0];
+}
+
+/** Puts back, the smallest first, each move without which nothing falls out of its edges. */
+function withoutIdle(search: Search, edges: readonly Edges[], from: Point): Point {
+  let here = from;
+  for (const i of smallestFirst(from.x)) {
+    const without = pointAt(
+      search,
+      here.x.map((d, k) => (k === i ? 0 : d)),
+    );
+    if (meritOf(edges, without) <= meritOf(edges, here)) here = without;
+  }
+  return here;
+}
