@@ -108,7 +108,12 @@ function reachingTo(edges: Edges, value: number): Edges {
 /** Where a finding's severity turns to *check* (good) or to *change* or *stop* (settled). */
 function turningEdges(finding: Finding, sd: number, goal: 'good' | 'settled'): Edges {
   const by = goal === 'good' ? DECIDED_SIGMAS + KEPT : KEPT - DECIDED_SIGMAS;
-  return { id: finding.id, ...insideBand(finding, by * sd), scale: VIOLATION_SCALE[finding.unit], weight: FIRST };
+  return {
+    id: finding.id,
+    ...insideBand(finding, by * sd),
+    scale: VIOLATION_SCALE[finding.unit],
+    weight: FIRST,
+  };
 }
 
 /** A band's edges moved inward (outward where negative), never past its middle nor past a stop limit. */

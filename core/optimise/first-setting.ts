@@ -1,13 +1,13 @@
 import type { BodyEstimate } from '../body/body.ts';
-import type { Finding } from '../evaluation/finding.ts';
 import { athleteSchema } from '../document/athlete-schema.ts';
 import type { Boat } from '../document/boat-schema.ts';
-import { boatState } from '../evaluation/boat-state.ts';
-import { createEvaluator } from '../evaluation/evaluator.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../document/fit-schema.ts';
 import { freeCoordinates } from '../document/fitting-coordinate.ts';
-import { floorHeightAt } from '../parts/floor-height.ts';
+import { boatState } from '../evaluation/boat-state.ts';
+import { createEvaluator } from '../evaluation/evaluator.ts';
+import type { Finding } from '../evaluation/finding.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
+import { floorHeightAt } from '../parts/floor-height.ts';
 import { middleEdges } from './edges.ts';
 import { inBoat } from './room-in-boat.ts';
 import { beginning, smallestChange } from './smallest-change.ts';
@@ -51,9 +51,17 @@ function middleOf(setting: SeatSetting, { body, boat, stationX }: FirstGiven): S
     boat.seats.findIndex(({ stationM }) => stationM === stationX),
   );
   const evaluator = createEvaluator(() => body);
-  const seats = boat.seats.map((_, i) => ({ ...setting, athlete: i === index ? somebody(body, setting.side) : null }));
+  const seats = boat.seats.map((_, i) => ({
+    ...setting,
+    athlete: i === index ? somebody(body, setting.side) : null,
+  }));
   const stations = boat.seats.map((seat, i) => (i === index ? { ...seat, stationM: stationX } : seat));
-  const fit: Fit = fitSchema.parse({ format: FIT_FORMAT, name: '–', boat: { ...boat, seats: stations }, seats });
+  const fit: Fit = fitSchema.parse({
+    format: FIT_FORMAT,
+    name: '–',
+    boat: { ...boat, seats: stations },
+    seats,
+  });
   const held = evaluator.evaluate(fit);
   const places = freeCoordinates(fit.seats[index]!).map((coordinate) => ({ seat: index, coordinate }));
   const search = { evaluator, fit, held, places };

@@ -1,7 +1,7 @@
 import { COORDINATES } from '../document/coordinates.ts';
-import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import { coordinateOf, endsOf, withCoordinate } from '../document/fitting-coordinate.ts';
+import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Report } from '../evaluation/report.ts';
 import { judgedValues } from './edges.ts';
 import type { CoordinatePlace } from './sensitivity.ts';

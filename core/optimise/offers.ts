@@ -1,9 +1,9 @@
 import type { Finding, SideEffect } from '../evaluation/finding.ts';
-import { sideEffectsOf } from '../evaluation/side-effects.ts';
 import type { Report } from '../evaluation/report.ts';
+import { sideEffectsOf } from '../evaluation/side-effects.ts';
 import { clearingEdges } from './edges.ts';
-import { placeable } from './objective.ts';
 import { type Search, sizeOf } from './moves.ts';
+import { placeable } from './objective.ts';
 import { movesBetween, type ProposedMove } from './proposed-move.ts';
 import { beginning, smallestChange } from './smallest-change.ts';
 
@@ -26,7 +26,11 @@ export function offersFor(search: Search): Offer[] {
   const from = beginning(search);
   return checks.flatMap((finding) => {
     const edges = clearingEdges(search.held, finding.id);
-    const { here } = smallestChange(search, edges, { from, measurings: 0, still: otherSeats(search, finding) });
+    const { here } = smallestChange(search, edges, {
+      from,
+      measurings: 0,
+      still: otherSeats(search, finding),
+    });
     if (!clears(finding, search.held, here.report)) return [];
     const sideEffects = sideEffectsOf(search.held, here.report, finding.id);
     return [{ finding, moves: movesBetween(search, here.fit), size: sizeOf(here.x), sideEffects }];
@@ -43,4 +47,3 @@ function clears({ id }: Finding, before: Report, after: Report): boolean {
   const count = ({ findings }: Report) => findings.filter(({ severity }) => severity !== 'good').length;
   return after.findings.find((f) => f.id === id)?.severity === 'good' && count(after) < count(before);
 }
-

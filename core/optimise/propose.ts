@@ -1,7 +1,7 @@
-import type { Finding } from '../evaluation/finding.ts';
-import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import { freeCoordinates } from '../document/fitting-coordinate.ts';
+import type { Evaluator } from '../evaluation/evaluator.ts';
+import type { Finding } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
 import { servesOutcome, settledEdges } from './edges.ts';
 import { fitAt, type Search, sizeOf } from './moves.ts';
@@ -23,7 +23,7 @@ export interface Proposal {
 }
 
 /** Times that the doubts are taken anew where they grew on the way. */
-const MOST_PASSES = 4;
+const MOST_PASSES = 3;
 
 /**
  * The least change from today's setting, in two steps: the smallest moves (1 cm, 3°, summed) of the unlocked fittings of the named
@@ -55,11 +55,12 @@ function clearedFit(search: Search): { fit: Fit; report: Report } {
     const there = fitAt(search, here.x);
     const report = evaluator.evaluate(there);
     const found = { fit: there, report, size: sizeOf(here.x) };
-    if (isBetter(found, best)) best = found;
+    const better = isBetter(found, best);
+    if (better) best = found;
     const left = placeable(report.findings).filter(isSerious);
     if (left.length === 0) break;
     const places = left.filter((f) => servesOutcome(f) && !strict.has(f.id)).map((f) => f.id);
-    if (places.length === 0 && pass > 1) break;
+    if (places.length === 0 && !better) break;
     strict = new Set([...strict, ...places]);
     spreads = report;
   }
@@ -107,4 +108,5 @@ function placesToMove(places: readonly CoordinatePlace[], { findings }: Report):
 
 /** Findings that two seats have together. */
 const NEIGHBOURS: readonly string[] = ['toNextSeat', 'bladeSpacing'];
+
 export type { ProposedMove } from './proposed-move.ts';

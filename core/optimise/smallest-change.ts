@@ -1,11 +1,11 @@
 import { costPast, type Edges } from './edges.ts';
 import { leastMoves } from './least-moves.ts';
 import { type Box, boxAround, conditionsAt, type Linear, meritOf } from './linear-model.ts';
-import { boxOf, carriedSlopes, PROBE, type Point, pointAt, type Search, sizeOf, slopesAt } from './moves.ts';
+import { boxOf, carriedSlopes, type Point, PROBE, pointAt, type Search, sizeOf, slopesAt } from './moves.ts';
 import { settledOnGrid } from './on-grid.ts';
 
 /** Linear programs solved for one smallest change at most; 3 to 6 are usual. */
-const MOST_PROGRAMS = 14;
+const MOST_PROGRAMS = 10;
 
 /** Farthest that a coordinate moves from where slopes were measured, in units of moves: 6 cm, 18°. */
 const LONGEST_STEP = 6;
@@ -81,6 +81,9 @@ function longest(a: readonly number[], b: readonly number[]): number {
 /** Moves smaller than this in all are not worth looking for another way, in units of moves. */
 const WORTH_ANOTHER_WAY = 1.5;
 
+/** So many of the largest moves are forbidden in turn. */
+const OTHER_WAYS = 3;
+
 /** From this size on the slopes of small steps are tried too, in units of moves. */
 const WORTH_MEASURING = 4;
 
@@ -91,8 +94,15 @@ const WORTH_MEASURING = 4;
 export function smallestOfWays(search: Search, edges: readonly Edges[], from: Linear): Linear {
   let best = smallestChange(search, edges, { from, measurings: 2 });
   if (sizeOf(best.here.x) < WORTH_ANOTHER_WAY) return best;
-  const moved = best.here.x.flatMap((d, i) => (Math.abs(d) >= 1 ? [i] : []));
-  const ways: (Allowed & { from: Linear })[] = moved.map((i) => ({ from, measurings: 0, still: new Set([i]) }));
+  const moved = best.here.x
+    .flatMap((d, i) => (Math.abs(d) >= 1 ? [i] : []))
+    .sort((a, b) => Math.abs(best.here.x[b]!) - Math.abs(best.here.x[a]!))
+    .slice(0, OTHER_WAYS);
+  const ways: (Allowed & { from: Linear })[] = moved.map((i) => ({
+    from,
+    measurings: 0,
+    still: new Set([i]),
+  }));
   const fine = () => ({ here: from.here, slopes: slopesAt(search, from.here, PROBE.fine) });
   if (sizeOf(best.here.x) > WORTH_MEASURING) ways.push({ from: fine(), measurings: 0 });
   for (const way of ways) {

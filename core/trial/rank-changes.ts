@@ -11,7 +11,7 @@ import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { SideEffect } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
 import { sideEffectsOf } from '../evaluation/side-effects.ts';
-import { violation, placeable } from '../optimise/objective.ts';
+import { placeable, violation } from '../optimise/objective.ts';
 import { type Answer, answersOf } from './answers.ts';
 import { desiresOf } from './desires.ts';
 import type { Trial } from './observation.ts';

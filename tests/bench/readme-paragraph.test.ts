@@ -52,12 +52,12 @@ describe('the README’s paragraph', () => {
       ...file,
       rows: [
         beside('manifold-3d: the same, refined until both agree', 9170),
-        beside('the same by ml-levenberg-marquardt, as good', 12.84),
+        beside('the same by differential evolution, as good', 12.84),
         beside('the same least by ml-levenberg-marquardt, as near', 7.12),
       ],
     });
     expect(told).toContain('takes 9200 times as long');
-    expect(told).toContain('13 times for the search behind a proposal and 7.1 times for a stance');
+    expect(told).toContain('13 times for a proposal, a general least-squares library 7.1 times for a stance');
   });
 
   it('stands between its marks, and nothing else of the file moves', () => {

@@ -1,7 +1,7 @@
 import { COORDINATES } from '../../core/document/coordinates.ts';
-import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { freeCoordinates, holePitch } from '../../core/document/fitting-coordinate.ts';
+import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
 import { boxOf, fitAt, type Search, sizeOf, startOf } from '../../core/optimise/moves.ts';
 import { seriousCount, totalViolation } from '../../core/optimise/objective.ts';
@@ -48,7 +48,9 @@ export function evolvedChange(
   };
   const decoded = (genes: readonly number[]) => genes.map((gene, i) => onGrid(search, box, { i, gene }));
   const first = () => Array.from({ length: n }, () => (next() < 0.4 ? 0 : 14 * (next() - 0.5)));
-  let population = Array.from({ length: members }, (_, i) => (i === 0 ? new Array<number>(n).fill(0) : first()));
+  let population = Array.from({ length: members }, (_, i) =>
+    i === 0 ? new Array<number>(n).fill(0) : first(),
+  );
   let costs = population.map((genes) => costAt(decoded(genes)));
   const pick = () => population[Math.floor(next() * members)]!;
   const between = ({ least, most }: { least: number; most: number }) => least + (most - least) * next();

@@ -1,6 +1,11 @@
 import { COORDINATES } from '../../core/document/coordinates.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
-import { coordinateOf, freeCoordinates, holePitch, withCoordinate } from '../../core/document/fitting-coordinate.ts';
+import {
+  coordinateOf,
+  freeCoordinates,
+  holePitch,
+  withCoordinate,
+} from '../../core/document/fitting-coordinate.ts';
 import { firstFit, randomAthletes, sampleBoat, uniform } from './proposal-random.ts';
 
 /** Farthest that a coordinate is disturbed, in units of moves: 5 cm, 15°. */
@@ -21,7 +26,11 @@ export function disturbedFits(seed: number, count: number): Fit[] {
         const step = holePitch(fit, coordinate) ?? snapStep;
         const to = coordinateOf(fit.seats[0]!, coordinate) + FARTHEST * moveUnit * (2 * next() - 1);
         const within = Math.min(allowed[1], Math.max(allowed[0], to));
-        return withCoordinate(now, { seat: 0, coordinate }, Number((step * Math.round(within / step)).toFixed(6)));
+        return withCoordinate(
+          now,
+          { seat: 0, coordinate },
+          Number((step * Math.round(within / step)).toFixed(6)),
+        );
       }, fit);
   });
 }

@@ -3,10 +3,10 @@ import type { Finding } from '../../../core/evaluation/finding.ts';
 import { DECIDED_SIGMAS, severityOf } from '../../../core/evaluation/probability.ts';
 import {
   aimOf,
-  violation,
   placeable,
   seriousCount,
   totalViolation,
+  violation,
 } from '../../../core/optimise/objective.ts';
 
 /** A pad 15 to 20 cm aft, known to a millimetre and a half either way. */
@@ -39,7 +39,8 @@ function pad(value: number, more: Partial<Finding> = {}, stops: { stopMin?: numb
 }
 
 const doubt = DECIDED_SIGMAS * 0.0015;
-const reportOf = (...findings: Finding[]) => ({ findings }) as unknown as Parameters<typeof totalViolation>[0];
+const reportOf = (...findings: Finding[]) =>
+  ({ findings }) as unknown as Parameters<typeof totalViolation>[0];
 
 describe('aimOf', () => {
   it('aims inside a band by the value’s doubt and a twentieth of it, so that the finding will read good', () => {

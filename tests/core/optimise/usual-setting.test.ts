@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { BANDS } from '../../../core/evaluation/bands.ts';
 import { norm, subtract } from '../../../core/frame/vec3.ts';
-import { movedAft, usualSetting } from '../../../core/optimise/usual-setting.ts';
+import { fromSingle, movedAft, usualSetting } from '../../../core/optimise/usual-setting.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
 
 const man = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
@@ -30,14 +30,28 @@ describe('usualSetting', () => {
     expect(pair!.outM).toBeGreaterThan(single!.outM);
   });
 
-  it('begins a single’s knee in the middle of 15 to 20 cm aft', () => {
-    expect(usualSetting(man, 1, 'left').kneePad.aftM).toBe(0.175);
+  it('begins a mean adult’s knee in a single in the middle of 15 to 20 cm aft', () => {
+    const mean = estimateBody({ stature: 1.72, mass: 68, sex: 'unspecified' });
+    expect(usualSetting(mean, 1, 'left').kneePad.aftM).toBeCloseTo(0.175, 3);
+  });
+
+  it('scales the places with the legs: knee aft and pad height differ from body to body', () => {
+    const statures = [1.63, 1.7, 1.76, 1.82];
+    const pads = statures.map(
+      (stature) =>
+        usualSetting(estimateBody({ stature, mass: 22 * stature ** 2, sex: 'unspecified' }), 1, 'left')
+          .kneePad,
+    );
+    for (const [i, pad] of pads.slice(1).entries()) {
+      expect(pad.aftM - pads[i]!.aftM).toBeGreaterThan(0.003);
+      expect(pad.heightM - pads[i]!.heightM).toBeGreaterThan(0.002);
+    }
   });
 
   it('grows with the body: a shorter paddler’s rest and front foot come nearer, the paddle shorter', () => {
     const [tall, small] = [man, girl].map((body) => usualSetting(body, 1, 'left'));
     expect(small!.rearRest.aftM).toBeLessThan(tall!.rearRest.aftM - 0.05);
-    expect(small!.frontFoot.forwardM).toBeLessThan(tall!.frontFoot.forwardM - 0.05);
+    expect(small!.frontFoot.forwardM).toBeLessThan(tall!.frontFoot.forwardM - 0.04);
     expect(tall!.paddle.lengthM).toBeCloseTo(1.7, 9);
     expect(small!.paddle.lengthM).toBeCloseTo(1.4, 9);
   });
@@ -88,5 +102,26 @@ describe('movedAft', () => {
       rearRest: usual.rearRest,
       frontFoot: usual.frontFoot,
     }).toEqual(usual);
+  });
+});
+
+describe('fromSingle', () => {
+  const single = usualSetting(man, 1, 'left');
+  const own = { ...single, rearRest: { ...single.rearRest, aftM: single.rearRest.aftM + 0.03, turnDeg: 23 } };
+  const seat = fromSingle(own, man, { crew: 2, side: 'right' });
+
+  it('keeps knee, rear foot and front foot as they stand to each other, and the paddle', () => {
+    expect(seat.rearRest.aftM - seat.kneePad.aftM).toBeCloseTo(own.rearRest.aftM - own.kneePad.aftM, 12);
+    expect(seat.frontFoot.forwardM + seat.kneePad.aftM).toBeCloseTo(
+      own.frontFoot.forwardM + own.kneePad.aftM,
+      12,
+    );
+    expect(seat.rearRest.turnDeg).toBe(23);
+    expect(seat.paddle).toEqual(own.paddle);
+  });
+
+  it('goes where a crew’s pad goes, on the side that is asked', () => {
+    expect(seat.kneePad.outM).toBeCloseTo(usualSetting(man, 2, 'right').kneePad.outM, 12);
+    expect(seat.side).toBe('right');
   });
 });

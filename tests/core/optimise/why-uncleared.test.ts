@@ -54,13 +54,15 @@ describe('why a proposal leaves a finding', () => {
   });
 
   it('two wishes that fight: the one left says what its move would spoil', () => {
-    // A trim that only a pad far aft gives, against a pad kept near the mark.
+    // A front knee that only a high pad opens so far, against the pad's own height and the rear ankle.
     const bands = [
-      { quantity: 'trimRest', min: 0.09, max: 0.1, reason: 'test' },
-      { quantity: 'padAft', min: 0.17, max: 0.18, reason: 'test' },
+      { quantity: 'frontKnee', min: 132, max: 175, reason: 'test' },
+      { quantity: 'padHeight', min: 0.119, max: 0.123, reason: 'test' },
     ];
     const fit = exampleFit([exampleSeat({ bands, locks: ['rearRest', 'frontFoot', 'paddle'] })]);
-    const kinds = unclearedOf(fit).filter(({ finding }) => ['trimRest', 'padAft'].includes(finding.quantity));
+    const kinds = unclearedOf(fit).filter(({ finding }) =>
+      ['frontKnee', 'padHeight'].includes(finding.quantity),
+    );
     expect(kinds.length).toBeGreaterThan(0);
     const against = kinds.find(({ why }) => why.kind === 'against');
     expect(against).toBeDefined();
