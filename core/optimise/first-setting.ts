@@ -30,7 +30,7 @@ export interface FirstGiven {
  * Fittings to begin a seat with: the middle of what holds for this body in this boat. From the usual places scaled by the body
  * (`usualSetting`), or in a crew from the paddler's own single, brought into the boat (`inBoat`), the smallest moves are made that
  * bring every judged value as far inside its band as its doubt asks (`middleEdges`): clearances, holes and floorboard, posture,
- * support, and in a single the trim. A crew's trim is that of all its seats: `firstSettings`. Everything of a `Seat` but the
+ * support, and in a single the trim. A crew's trim is that of all its seats: `levelledFit`. Everything of a `Seat` but the
  * athlete: metres and degrees from the seat's datum. Deterministic.
  */
 export function firstSetting(given: FirstGiven): SeatSetting {

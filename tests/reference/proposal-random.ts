@@ -8,6 +8,7 @@ import { boardRoom } from '../../core/evaluation/board-room.ts';
 import type { Finding } from '../../core/evaluation/finding.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { firstSetting } from '../../core/optimise/first-setting.ts';
+import { levelledFit } from '../../core/optimise/levelled-fit.ts';
 import type { Proposal } from '../../core/optimise/propose.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
 
@@ -92,7 +93,7 @@ export function crewFit(boat: Boat, athletes: readonly Athlete[], from = 0): Fit
     const body = bodyOfAthlete(athlete);
     return { ...firstSetting({ body, boat, stationX: stationM, side }), athlete: { ...athlete, side } };
   });
-  return fitSchema.parse({ format: 'kneelwright-fit/1', name: 'First setting', boat, seats });
+  return levelledFit(fitSchema.parse({ format: 'kneelwright-fit/1', name: 'First setting', boat, seats }));
 }
 
 /** The same for one athlete, in every seat. */

@@ -5,6 +5,7 @@ import { forFit } from '../../../core/document/consent.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
+import { levelledFit } from '../../../core/optimise/levelled-fit.ts';
 
 /** Who begins in one seat. */
 export interface Starter {
@@ -17,7 +18,7 @@ function nobody(side: Side): Athlete {
   return athleteSchema.parse({ name: '–', sex: 'unspecified', side, statureM: 1.72, massKg: 72 });
 }
 
-/** A fit of these starters in this boat, every fitting in its first setting. */
+/** A fit of these starters in this boat, every fitting in its first setting, a crew's boat level. */
 export function makeFit({
   name,
   boat,
@@ -33,5 +34,5 @@ export function makeFit({
     const setting = firstSetting({ body, boat, stationX: stationM, side });
     return { ...setting, athlete: athlete && forFit(athlete), bands: athlete?.bands ?? [] };
   });
-  return fitSchema.parse({ format: FIT_FORMAT, name, boat, seats });
+  return levelledFit(fitSchema.parse({ format: FIT_FORMAT, name, boat, seats }));
 }
