@@ -13,12 +13,26 @@ import {
 import { now, type Store } from '../store/store.ts';
 import { BUNDLE_FORMAT, type bundleContents, photoFileName, READ_ME } from './bundle-format.ts';
 
+/** Where a bundle is made from: a store, or a snapshot of one. */
+export type BundleSource = Pick<Store, 'db' | 'clock'>;
+
+/** A whole bundle in memory, a file of it at each step: for small stores. */
+export function* bundleSteps(store: BundleSource, version: string): Generator<void, Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  yield* writeBundle(store, version, (chunk) => chunks.push(chunk));
+  return Buffer.concat(chunks);
+}
+
 /**
- * Writes everything in the store into a bundle, a file at each step; gives the bundle's bytes. Each fit is read whole
- * in one step, so that it is of one piece even while others work on the store between two steps.
+ * Writes everything in the store as a bundle, a file of it at each step. Each fit is read whole in one step, so that it
+ * is of one piece even while others work on the store between two steps.
  */
-export function* bundleSteps(store: Store, version: string): Generator<void, Uint8Array> {
-  const packed = packer();
+export function* writeBundle(
+  store: BundleSource,
+  version: string,
+  write: (chunk: Uint8Array) => void,
+): Generator<void, void> {
+  const packed = packer(write);
   const files: z.infer<typeof bundleContents>['files'] = [];
   const add = (name: string, content: string | Uint8Array) => files.push(packed.add(name, content));
 
@@ -27,16 +41,14 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
   add('athletes.json', JSON.stringify(readIncomingAthletes(store.db), null, 1));
   yield;
   const boats = readIncomingBoats(store.db);
-  const photos = new Map(
-    boats.flatMap((boat) => boat.photos).map((photo) => [photo, openPhoto(store, photo.id)?.bytes] as const),
-  );
   add('boats.json', JSON.stringify(boats, null, 1));
   yield;
   add('paddles.json', JSON.stringify(readIncomingPaddles(store.db), null, 1));
   yield;
   add('removed-photos.json', JSON.stringify(readRemovedPhotos(store.db), null, 1));
-  for (const [photo, bytes] of photos) {
-    if (bytes) add(photoFileName(photo), bytes);
+  for (const photo of boats.flatMap(({ photos }) => photos)) {
+    const found = openPhoto(store, photo.id);
+    if (found) add(photoFileName(photo), found.bytes);
     yield;
   }
   for (const id of fitIds(store)) {
@@ -53,20 +65,20 @@ export function* bundleSteps(store: Store, version: string): Generator<void, Uin
     files,
   };
   packed.add('bundle.json', JSON.stringify(contents, null, 1));
-  return packed.finish();
+  packed.finish();
 }
 
 /** How many steps `bundleSteps` takes, about. */
-export function bundleLength(store: Store): number {
+export function bundleLength(store: BundleSource): number {
   const photos = store.db.prepare<[], number>('SELECT count(*) FROM boat_photos').pluck();
   return fitIds(store).length + photos.get()! + 3;
 }
 
-function fitIds(store: Store): string[] {
+function fitIds(store: BundleSource): string[] {
   return store.db.prepare<[], string>('SELECT id FROM fits ORDER BY created_at, id').pluck().all();
 }
 
-function unreadableRows(store: Store) {
+function unreadableRows(store: BundleSource) {
   return store.db
     .prepare<[], { table: string; raw: string }>(
       'SELECT table_name AS "table", raw FROM quarantine ORDER BY found_at, row_id LIMIT 10000',
@@ -74,11 +86,10 @@ function unreadableRows(store: Store) {
     .all();
 }
 
-function packer() {
-  const chunks: Uint8Array[] = [];
+function packer(write: (chunk: Uint8Array) => void) {
   const zip = new Zip((error, chunk) => {
     if (error) throw error;
-    chunks.push(chunk);
+    write(chunk);
   });
   return {
     add(name: string, content: string | Uint8Array) {
@@ -89,9 +100,8 @@ function packer() {
       file.push(bytes, true);
       return { name, bytes: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') };
     },
-    finish(): Uint8Array {
+    finish(): void {
       zip.end();
-      return Buffer.concat(chunks);
     },
   };
 }

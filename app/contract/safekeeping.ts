@@ -98,7 +98,7 @@ export const erasureReport = erasure.extend({
 
 /** How far a long piece of work has come. */
 export const workProgress = z.strictObject({
-  what: z.enum(['export', 'read-bundle', 'backup']),
+  what: z.enum(['export', 'read-bundle', 'backup', 'erase-preview', 'erase']),
   done: count,
   of: count,
 });

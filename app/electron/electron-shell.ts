@@ -1,8 +1,9 @@
-import { readFileSync, statSync } from 'node:fs';
+import { readFileSync, rmSync, statSync } from 'node:fs';
+import { copyFile, rename } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { BrowserWindow } from 'electron';
+import { atomicWrite } from '../shell/atomic-write.ts';
 import type { Reception, Shell } from '../shell/shell.ts';
-import { writeWhole } from '../shell/write-whole.ts';
 import type { ElectronApi } from './electron-api.ts';
 
 /** The desktop's shell, and the one thing that comes to it from outside the page. */
@@ -23,13 +24,16 @@ export function createElectronShell(
     expectFile(path) {
       expected = path;
     },
-    async deliver({ name, bytes }) {
+    async deliver(file) {
+      const { name } = file;
       const owner = window();
       const options = { defaultPath: name };
       const chosen = await (owner ? dialog.showSaveDialog(owner, options) : dialog.showSaveDialog(options));
-      if (chosen.canceled || !chosen.filePath) return { kind: 'cancelled' };
-      writeWhole(chosen.filePath, bytes, 'shared');
-      return { kind: 'saved', path: chosen.filePath };
+      const path = chosen.canceled ? '' : chosen.filePath;
+      if ('path' in file) await moveFile(file.path, path);
+      else if (path) atomicWrite(path, file.bytes, 'shared');
+      if (!path) return { kind: 'cancelled' };
+      return { kind: 'saved', path };
     },
     async receive({ title, extensions, maxBytes }) {
       const waiting = expected;
@@ -42,6 +46,20 @@ export function createElectronShell(
       return chosen.canceled || !path ? { kind: 'cancelled' } : readWithin(path, maxBytes);
     },
   };
+}
+
+/** Copies a file beside its new place and then into it; nowhere if `to` is empty. It goes from where it was. */
+async function moveFile(from: string, to: string): Promise<void> {
+  try {
+    if (!to) return;
+    await copyFile(from, `${to}.part`);
+    await rename(`${to}.part`, to);
+  } catch (error) {
+    rmSync(`${to}.part`, { force: true });
+    throw error;
+  } finally {
+    rmSync(from, { force: true });
+  }
 }
 
 function readWithin(path: string, maxBytes: number): Reception {

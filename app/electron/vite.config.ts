@@ -7,7 +7,14 @@ const root = join(import.meta.dirname, '../..');
 const packages = ['electron', 'better-sqlite3', 'pdfkit'];
 const external = [...packages, /^node:/, ...builtinModules];
 
-/** Electron's two scripts: the program as an ES module, the preload as CommonJS, which a sandboxed page needs. */
+/** Each script, by the name under which it lies in the program's folder. */
+const SCRIPTS: Readonly<Record<string, string>> = {
+  main: 'app/electron/main.ts',
+  worker: 'app/background/worker.ts',
+  preload: 'app/electron/preload.ts',
+};
+
+/** Electron's three scripts: the program and its worker as ES modules, the preload as CommonJS, which a sandboxed page needs. */
 const script = (name: string, format: 'es' | 'cjs', fileName: string) => ({
   consumer: 'server' as const,
   resolve: { noExternal: true as const, external: packages },
@@ -18,7 +25,7 @@ const script = (name: string, format: 'es' | 'cjs', fileName: string) => ({
     minify: false,
     sourcemap: true,
     rolldownOptions: {
-      input: { [name]: join(root, 'app/electron', `${name}.ts`) },
+      input: { [name]: join(root, SCRIPTS[name]!) },
       external,
       output: { format, entryFileNames: fileName },
     },
@@ -30,11 +37,13 @@ export default defineConfig({
   publicDir: false,
   environments: {
     main: script('main', 'es', 'main.js'),
+    worker: script('worker', 'es', 'worker.js'),
     preload: script('preload', 'cjs', 'preload.cjs'),
   },
   builder: {
     async buildApp(builder) {
       await builder.build(builder.environments.main!);
+      await builder.build(builder.environments.worker!);
       await builder.build(builder.environments.preload!);
     },
   },

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import type { IncomingFile, OutgoingFile, Shell } from '../shell/shell.ts';
+import { rmSync } from 'node:fs';
+import type { IncomingFile, OutgoingFile, OutgoingPath, Shell } from '../shell/shell.ts';
 
 /** Files waiting to be fetched or read; more are not held in memory, the oldest goes. */
 const MOST_WAITING = 4;
@@ -7,7 +8,7 @@ const MOST_WAITING = 4;
 /** The shell of the loopback server, with the two shelves that files pass over on their way out and in. */
 export interface LoopbackShell extends Shell {
   /** Takes a delivered file off its shelf; null if there is none, or it has been fetched already. */
-  fetch(handle: string): OutgoingFile | null;
+  fetch(handle: string): OutgoingFile | OutgoingPath | null;
   /** Puts a file sent by the page on its shelf; gives the handle for it. */
   accept(file: IncomingFile): string;
 }
@@ -17,7 +18,7 @@ export const DELIVERY_PATH = '/delivery/';
 
 /** Makes the shell; `quit` is called when a page asks the program to end. */
 export function createLoopbackShell(quit: () => void): LoopbackShell {
-  const outgoing = new Map<string, OutgoingFile>();
+  const outgoing = new Map<string, OutgoingFile | OutgoingPath>();
   const incoming = new Map<string, IncomingFile>();
   return {
     kind: 'loopback',
@@ -39,8 +40,13 @@ function shelve<T>(shelf: Map<string, T>, thing: T): string {
   const handle = randomUUID();
   shelf.set(handle, thing);
   const [oldest] = shelf.keys();
-  if (shelf.size > MOST_WAITING && oldest) shelf.delete(oldest);
+  if (shelf.size > MOST_WAITING && oldest) drop(take(shelf, oldest));
   return handle;
+}
+
+function drop(thing: unknown): void {
+  if (typeof thing === 'object' && thing !== null && 'path' in thing)
+    rmSync(String(thing.path), { force: true });
 }
 
 function take<T>(shelf: Map<string, T>, handle: string): T | null {

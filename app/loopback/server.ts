@@ -1,5 +1,7 @@
+import { createReadStream, rmSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { pipeline } from 'node:stream';
 import { BUNDLE_LIMITS } from '../bundle/bundle-format.ts';
 import { SESSION_HEADER } from '../contract/session.ts';
 import { dispatch } from '../services/dispatch.ts';
@@ -8,6 +10,7 @@ import { SENTENCES } from '../services/sentences.ts';
 import {
   type Answer,
   entryAnswer,
+  type FileAnswer,
   fileAnswer,
   pageAnswer,
   resultAnswer,
@@ -15,9 +18,9 @@ import {
 } from '../shell/answer.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import type { PageFile } from '../shell/page-files.ts';
-import { comesFromOwnPage, namesThisServer } from './admission.ts';
 import { keepConnections } from './connection-keeper.ts';
 import { DELIVERY_PATH, type LoopbackShell } from './loopback-shell.ts';
+import { comesFromOwnPage, namesThisServer } from './own-page.ts';
 import { parseCall } from './parse-call.ts';
 import { rateLimit } from './rate-limit.ts';
 import { readBody } from './read-body.ts';
@@ -65,12 +68,12 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
   const origin = `http://${HOST}:${port}`;
   const session = createSession();
   const { trust } = keepConnections(server);
-  const admit = doorkeeper(origin, session, served);
+  const authenticated = authenticate(origin, session, served);
 
-  async function answer(request: IncomingMessage): Promise<Answer> {
+  async function answer(request: IncomingMessage): Promise<Answer | FileAnswer> {
     const url = URL.parse(request.url ?? '/', origin);
     if (!url) return sentenceAnswer(400, 'This is not an address.');
-    const turnedAway = await admit(request, url);
+    const turnedAway = await authenticated(request, url);
     if (turnedAway) return turnedAway;
     if (needsSecret(url.pathname)) trust(request.socket);
     return route(served, request, url.pathname);
@@ -93,7 +96,7 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
 }
 
 /** Decides on each request before it reaches anything: an answer turns it away, null lets it in. */
-function doorkeeper(origin: string, session: Session, { entered = () => {}, clock }: Served) {
+function authenticate(origin: string, session: Session, { entered = () => {}, clock }: Served) {
   const callAllowed = rateLimit(CALLS, clock);
   const strangerAllowed = rateLimit(STRANGERS, clock);
   const tooMany = () => leaving(resultAnswer(429, refused('not-allowed', SENTENCES['too-many'])));
@@ -141,7 +144,11 @@ async function tokenIn(request: IncomingMessage, { pathname, searchParams }: URL
   return body.kind === 'whole' ? (new URLSearchParams(body.bytes.toString('utf8')).get('token') ?? '') : '';
 }
 
-function route(served: Served, request: IncomingMessage, path: string): Answer | Promise<Answer> {
+function route(
+  served: Served,
+  request: IncomingMessage,
+  path: string,
+): Answer | FileAnswer | Promise<Answer> {
   if (request.method === 'POST' && path === '/call') return call(served, request);
   if (request.method === 'POST' && path === '/upload') return upload(served, request);
   if (request.method !== 'GET') return sentenceAnswer(405, 'There is nothing here.');
@@ -175,9 +182,21 @@ function tooLarge(limit: number): Answer {
   return leaving(resultAnswer(413, refused('too-large', SENTENCES['too-large'](limit / 1024 / 1024))));
 }
 
-function send(response: ServerResponse, { status, headers, body }: Answer): void {
+function send(response: ServerResponse, answered: Answer | FileAnswer): void {
+  if ('path' in answered) {
+    sendFile(response, answered);
+    return;
+  }
+  const { status, headers, body } = answered;
   response.writeHead(status, headers);
   response.end(body);
+}
+
+/** Piece by piece, so that a large file is never in memory; it is removed when it has been sent, or cannot be. */
+function sendFile(response: ServerResponse, { status, headers, path }: FileAnswer): void {
+  const file = createReadStream(path);
+  file.once('open', () => response.writeHead(status, headers));
+  pipeline(file, response, () => rmSync(path, { force: true }));
 }
 
 function listen(server: Server, port: number): Promise<void> {

@@ -1,16 +1,16 @@
 import { randomUUID } from 'node:crypto';
+import { rmSync } from 'node:fs';
 import { BUNDLE_ENDING, BUNDLE_LIMITS, BUNDLE_MIME } from '../bundle/bundle-format.ts';
 import { type BundleContents, bundleItems } from '../bundle/read-bundle.ts';
 import { BundleRefused } from '../bundle/refusal.ts';
-import { bundleLength, bundleSteps } from '../bundle/write-bundle.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { takeBackup } from '../store/backups.ts';
 import { eraseErased } from '../store/erase-everywhere.ts';
 import type { Incoming } from '../store/incoming.ts';
 import { mergeSteps } from '../store/merge.ts';
 import type { MergeCounts } from '../store/merge-counts.ts';
 import { done, type Program, refused } from './program.ts';
+import { backUp, unfinishedFile } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
 
 /** Bundles that wait for a decision; more are not held in memory, the oldest goes. */
@@ -19,12 +19,21 @@ const MOST_WAITING = 2;
 /** Writes everything into one file and hands it to the person. */
 export async function exportBundle(program: Program): Promise<CallResult<CallOutput<'bundle.export'>>> {
   const { store, shell, version, work, turn } = program;
-  const bytes = await turn.alone(() =>
-    work.run({ what: 'export', of: bundleLength(store) }, bundleSteps(store, version)),
-  );
-  if (bytes.length > BUNDLE_LIMITS.packed) return refused('too-large', SENTENCES['bundle-too-large']);
-  const day = new Date(store.clock()).toISOString().slice(0, 10);
-  return done(await shell.deliver({ name: `everything-${day}.${BUNDLE_ENDING}`, mime: BUNDLE_MIME, bytes }));
+  const at = store.clock();
+  const path = unfinishedFile(store);
+  const day = new Date(at).toISOString().slice(0, 10);
+  try {
+    const order = { file: store.file, to: path, version, at };
+    const bytes = await turn.alone(() => work.inWorker('export', 'export', order));
+    if (bytes > BUNDLE_LIMITS.packed) {
+      rmSync(path);
+      return refused('too-large', SENTENCES['bundle-too-large']);
+    }
+    return done(await shell.deliver({ name: `everything-${day}.${BUNDLE_ENDING}`, mime: BUNDLE_MIME, path }));
+  } catch (error) {
+    rmSync(path, { force: true });
+    throw error;
+  }
 }
 
 /** Reads a bundle from end to end and says what taking it in would do; changes nothing. */
@@ -59,12 +68,12 @@ export async function importBundle(
 ): Promise<CallResult<CallOutput<'bundle.import'>>> {
   const bytes = program.bundles.get(handle);
   if (!bytes) return refused('not-found', SENTENCES['no-such-bundle']);
-  const presentKeptAs = await program.gate.alone(() => takeBackup(program.store, 'before-import'));
+  const presentKeptAs = await program.writeLock.alone(() => backUp(program, 'before-import'));
   const taken = await takeIn(program, bytes, 'keep');
   if (!taken.ok) return taken;
   program.bundles.delete(handle);
   // Whoever was erased elsewhere goes here too, and from every copy: that of the present as well.
-  await program.turn.alone(() => program.gate.alone(async () => eraseErased(program.store)));
+  await program.turn.alone(() => program.writeLock.alone(async () => eraseErased(program.store)));
   return done({ changes: taken.value.changes, presentKeptAs });
 }
 
@@ -73,9 +82,9 @@ interface TakenIn {
   readonly changes: MergeCounts;
 }
 
-/** One transaction over many turns of the event loop; the gate keeps every other call out of it meanwhile. */
+/** One transaction over many turns of the event loop; the writeLock keeps every other call out of it meanwhile. */
 function takeIn(
-  { store, gate, turn, work }: Program,
+  { store, writeLock, turn, work }: Program,
   bytes: Uint8Array,
   end: 'keep' | 'take-back',
 ): Promise<CallResult<TakenIn>> {
@@ -93,7 +102,7 @@ function takeIn(
       return refused('bad-input', SENTENCES['bundle-refused'], [problem]);
     }
   };
-  return turn.alone(() => gate.alone(takenAlone));
+  return turn.alone(() => writeLock.alone(takenAlone));
 }
 
 /** An iterable that keeps what its generator returned at its end. */

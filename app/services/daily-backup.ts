@@ -1,7 +1,8 @@
-import { BackupDamaged, listBackups, takeBackup } from '../store/backups.ts';
+import { BackupDamaged, listBackups } from '../store/backups.ts';
 import { suspectStore } from '../store/open-store.ts';
 import type { Program } from './program.ts';
 import { isEmpty } from './program-state.ts';
+import { backUp } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
 
 /** The first look comes a little after the start, so that the bench is up before the disk is asked to work. */
@@ -29,7 +30,7 @@ export async function backUpOnceADay(program: Program): Promise<void> {
         ({ cause, takenAt }) => cause === 'daily' && takenAt.startsWith(today),
       );
       const due = !already || store.safeguard.needsBackup();
-      if (due && !isEmpty(program)) await takeBackup(store, 'daily');
+      if (due && !isEmpty(program)) await backUp(program, 'daily');
     });
     notices.delete('backup');
   } catch (error) {

@@ -1,3 +1,4 @@
+import { WorkCancelled } from '../background/job.ts';
 import { type CallName, contract } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { problemsOf } from '../problems/problem-sentences.ts';
@@ -7,7 +8,6 @@ import { errorCode } from '../store/open-store.ts';
 import { type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 import { services } from './services.ts';
-import { WorkCancelled } from './work.ts';
 
 /**
  * Carries out one call of the contract, whichever shell it came through. Never throws: an unknown name, a malformed
@@ -27,8 +27,8 @@ export async function dispatch(
   const odd = oddText(parsed.data);
   if (odd) return refused('bad-input', SENTENCES['bad-input'], [odd]);
   try {
-    if (!PASSES_GATE.has(name)) {
-      await program.gate.open();
+    if (!PASSES_LOCK.has(name)) {
+      await program.writeLock.free();
       program.store.safeguard.look();
     }
     // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
@@ -45,16 +45,18 @@ export async function dispatch(
   }
 }
 
-/** Calls that work at the gate themselves, or touch no row. All others wait while the gate is held. */
-const PASSES_GATE: ReadonlySet<CallName> = new Set<CallName>([
+/** Calls that take the lock themselves, write nothing, or touch no row. All others wait while it is held. */
+const PASSES_LOCK: ReadonlySet<CallName> = new Set<CallName>([
   'program.quit',
   'display.read',
   'display.keep',
+  'athletes.previewErase',
   'athletes.erase',
   'athletes.takeIn',
   'backups.list',
   'backups.take',
   'backups.restore',
+  'bundle.export',
   'bundle.preview',
   'bundle.import',
   'work.progress',

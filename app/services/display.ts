@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ParsedInput } from '../contract/contract.ts';
 import { DISPLAY_DEFAULTS, type DisplayRecord, readDisplay } from '../contract/display.ts';
-import { writeWhole } from '../shell/write-whole.ts';
+import { atomicWrite } from '../shell/atomic-write.ts';
 import { done, type Program } from './program.ts';
 
 /**
@@ -23,6 +23,6 @@ export function readDisplayFile({ store }: Pick<Program, 'store'>): DisplayRecor
 /** Keeps it, whole or not at all. */
 export function keepDisplay({ store }: Pick<Program, 'store'>, display: ParsedInput<'display.keep'>) {
   const text = `${JSON.stringify(display, null, 2)}\n`;
-  writeWhole(join(store.folder, DISPLAY_FILE), Buffer.from(text, 'utf8'));
+  atomicWrite(join(store.folder, DISPLAY_FILE), Buffer.from(text, 'utf8'));
   return done(display);
 }

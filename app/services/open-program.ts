@@ -13,10 +13,10 @@ import type { Rebuilding } from '../store/rebuild.ts';
 import type { Store } from '../store/store.ts';
 import { keepDailyBackups } from './daily-backup.ts';
 import { findingSentences, rebuildingSentence } from './finding-sentences.ts';
-import { createGate } from './gate.ts';
 import type { Program } from './program.ts';
 import { refusalSentence, SENTENCES } from './sentences.ts';
 import { createWorkbench } from './work.ts';
+import { createWriteLock } from './write-lock.ts';
 
 /** A program that is open, or the sentence that says why it is not. */
 export type OpenedProgram =
@@ -48,8 +48,8 @@ export function openProgram(where: {
     version,
     log,
     assets: join(where.root, 'assets'),
-    gate: createGate(),
-    turn: createGate(),
+    writeLock: createWriteLock(),
+    turn: createWriteLock(),
     work: createWorkbench(),
     cutShort,
     recovery,

@@ -3,9 +3,9 @@ import type { RecoveryRecord } from '../contract/safekeeping.ts';
 import type { Log } from '../shell/log-file.ts';
 import type { Shell } from '../shell/shell.ts';
 import type { Store } from '../store/store.ts';
-import type { Gate } from './gate.ts';
 import { callError, SENTENCES } from './sentences.ts';
 import type { Workbench } from './work.ts';
+import type { WriteLock } from './write-lock.ts';
 
 /** What every service works on. */
 export interface Program {
@@ -17,9 +17,9 @@ export interface Program {
   /** The folder that holds `assets/` as installed. */
   readonly assets: string;
   /** Held by work that needs the store to itself; every other call waits. */
-  readonly gate: Gate;
+  readonly writeLock: WriteLock;
   /** One long piece of work at a time: an export must not see rows of an import that may be taken back. */
-  readonly turn: Gate;
+  readonly turn: WriteLock;
   readonly work: Workbench;
   /** Whether the program did not come to its end the last time. */
   readonly cutShort: boolean;

@@ -1,8 +1,9 @@
+import { randomUUID } from 'node:crypto';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Backup, takeBackup } from '../store/backups.ts';
 import type { Erasure } from '../store/erase.ts';
-import { eraseEverywhere, previewErasure } from '../store/erase-everywhere.ts';
+import { type ErasedCopies, type ErasedEverywhere, endErasure } from '../store/erase-everywhere.ts';
 import { entriesOf, type NamedEntry } from '../store/join-people.ts';
 import { recordTitle } from '../store/record-title.ts';
 import { restoreBackup } from '../store/restore.ts';
@@ -10,9 +11,14 @@ import { athletes } from '../store/roster.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 
-/** Takes a backup now. Edits go on meanwhile: SQLite carries them over into the copy. */
-export async function takeBackupNow({ turn, store }: Program): Promise<CallResult<Backup>> {
-  return done(await turn.alone(() => takeBackup(store, 'asked')));
+/** Takes a backup now. Edits go on meanwhile; the copy is of the moment at which it was begun. */
+export async function takeBackupNow(program: Program): Promise<CallResult<Backup>> {
+  return done(await program.turn.alone(() => backUp(program, 'asked')));
+}
+
+/** Takes a backup in a worker. */
+export function backUp({ store, work }: Program, cause: Backup['cause']): Promise<Backup> {
+  return takeBackup(store, cause, ({ file }, to) => work.inWorker('backup', 'backup', { file, to }));
 }
 
 /** Restores a backup, after one of the present. */
@@ -22,7 +28,7 @@ export function restore(
 ): Promise<CallResult<CallOutput<'backups.restore'>>> {
   const { store } = program;
   return alone(program, async () => {
-    const presentKeptAs = await takeBackup(store, 'before-restore');
+    const presentKeptAs = await backUp(program, 'before-restore');
     const restored = restoreBackup(store, name, how);
     if (restored === 'no-such-backup') return refused('not-found', SENTENCES['no-such-backup']);
     if (restored === 'unreadable') return refused('damaged', SENTENCES['backup-unreadable']);
@@ -30,15 +36,24 @@ export function restore(
   });
 }
 
-/** Says what erasing an athlete would take away. */
-export function previewErase(
-  { store }: Program,
+/** Says what erasing an athlete would take away. A worker finds out, in a copy; edits go on meanwhile. */
+export async function previewErase(
+  { store, turn, work }: Program,
   { id }: ParsedInput<'athletes.previewErase'>,
-): CallResult<CallOutput<'athletes.previewErase'>> {
+): Promise<CallResult<CallOutput<'athletes.previewErase'>>> {
   const name = athleteName(store, id);
   if (name === null) return missing('athlete');
-  const each = entriesToErase(store, { id, name }).map((entry) => previewErasure(store, entry));
+  const entries = entriesToErase(store, { id, name });
+  const copy = unfinishedFile(store);
+  const each = await turn.alone(() =>
+    work.inWorker('erase-preview', 'erase-preview', { file: store.file, copy, entries }),
+  );
   return done(withTitles(store, together(each)));
+}
+
+/** A file that a worker writes beside the store: private, and swept at the next start if it is left behind. */
+export function unfinishedFile({ file }: Program['store']): string {
+  return `${file}-${randomUUID()}.part`;
 }
 
 /** Erases an athlete for good, once the name has been given as it stands. */
@@ -46,21 +61,52 @@ export function erase(
   program: Program,
   { id, name, clear }: ParsedInput<'athletes.erase'>,
 ): Promise<CallResult<CallOutput<'athletes.erase'>>> {
-  const { store } = program;
-  return alone(program, async () => {
+  const { store, turn } = program;
+  return turn.alone(async () => {
     const known = athleteName(store, id);
     if (known === null) return missing('athlete');
     if (known.trim() !== name.trim()) return refused('not-allowed', SENTENCES['erase-name'](known));
-    const each = entriesToErase(store, { id, name: known }).map((entry) =>
-      eraseEverywhere(store, entry, clear),
-    );
-    const { copiesRewritten, copiesLeft } = each.at(-1)!;
+    const each: Erasure[] = [];
+    let copies: ErasedCopies = { copiesRewritten: 0, copiesLeft: [] };
+    for (const entry of entriesToErase(store, { id, name: known })) {
+      const one = await eraseEntry(program, entry, clear);
+      each.push(one);
+      copies = one;
+    }
+    const { copiesRewritten, copiesLeft } = copies;
     const erased = { ...together(each), copiesRewritten, copiesLeft };
     return done({
       ...withTitles(store, erased),
       message: SENTENCES['erase-reach'](erased.copiesLeft.length),
     });
   });
+}
+
+/**
+ * Erases one entry, in workers. Edits wait while the store itself is written; they go on while the copies of it are,
+ * which takes longer. Cut short anywhere, it is finished at the next start.
+ */
+async function eraseEntry(
+  { store, writeLock, work }: Program,
+  entry: NamedEntry,
+  clear: ParsedInput<'athletes.erase'>['clear'],
+): Promise<ErasedEverywhere> {
+  const { folder } = store;
+  const { erasure } = await writeLock.alone(async () => {
+    store.safeguard.lend();
+    let needsBackup = false;
+    try {
+      const order = { folder, at: store.clock(), entry, clear };
+      const erased = await work.inWorker('erase', 'erase-store', order);
+      needsBackup = erased.needsBackup;
+      return erased;
+    } finally {
+      store.safeguard.takeBack({ needsBackup });
+    }
+  });
+  const copies = await work.inWorker('erase', 'erase-copies', { folder });
+  await writeLock.alone(async () => endErasure(store));
+  return { ...erasure, ...copies };
 }
 
 /** A person's entry, and before it every one that is joined to it: whoever is erased goes with all of them. */
@@ -101,6 +147,6 @@ function athleteName(store: Program['store'], id: string): string | null {
 }
 
 /** Runs work that no edit and no backup may go beside: a backup begun before an erasure would still hold the erased. */
-function alone<T>({ turn, gate }: Program, work: () => Promise<T>): Promise<T> {
-  return turn.alone(() => gate.alone(work));
+function alone<T>({ turn, writeLock }: Program, work: () => Promise<T>): Promise<T> {
+  return turn.alone(() => writeLock.alone(work));
 }

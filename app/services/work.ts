@@ -1,5 +1,8 @@
+import { type JobName, type Jobs, WorkCancelled } from '../background/job.ts';
+import { startJob } from '../background/run-job.ts';
+
 /** What a long piece of work is. */
-type WorkKind = 'export' | 'read-bundle' | 'backup';
+type WorkKind = 'export' | 'read-bundle' | 'backup' | 'erase-preview' | 'erase';
 
 /** How far it has come. */
 interface WorkProgress {
@@ -7,9 +10,6 @@ interface WorkProgress {
   readonly done: number;
   readonly of: number;
 }
-
-/** Thrown inside a long piece of work when the person has asked it to stop. */
-export class WorkCancelled extends Error {}
 
 /** The one long piece of work that may be under way. */
 export interface Workbench {
@@ -21,23 +21,36 @@ export interface Workbench {
    * `WorkCancelled` between two steps when asked to stop.
    */
   run<T>(work: { what: WorkKind; of: number }, steps: Iterator<unknown, T>): Promise<T>;
+  /** Runs a job in a worker, whose progress is then the progress here. */
+  inWorker<N extends JobName>(what: WorkKind, name: N, input: Jobs[N]['input']): Promise<Jobs[N]['output']>;
 }
 
 /** How long work goes on before others get a turn, milliseconds: well under a frame. */
 const TURN_MS = 8;
 
+interface Current {
+  readonly what: WorkKind;
+  readonly cancel: () => void;
+  done: number;
+  of: number;
+}
+
 export function createWorkbench(): Workbench {
-  let current: { what: WorkKind; done: number; of: number; cancelled: boolean } | null = null;
+  let current: Current | null = null;
   return {
     progress() {
       return current && { what: current.what, done: current.done, of: Math.max(current.of, current.done) };
     },
     cancel() {
-      if (current) current.cancelled = true;
+      current?.cancel();
       return current !== null;
     },
     async run({ what, of }, steps) {
-      const job = { what, of, done: 0, cancelled: false };
+      let cancelled = false;
+      const cancel = () => {
+        cancelled = true;
+      };
+      const job = { what, of, done: 0, cancel };
       current = job;
       try {
         for (let turn = performance.now(); ; ) {
@@ -46,9 +59,22 @@ export function createWorkbench(): Workbench {
           job.done += 1;
           if (performance.now() - turn < TURN_MS) continue;
           await new Promise((resolve) => setImmediate(resolve));
-          if (job.cancelled) throw new WorkCancelled();
+          if (cancelled) throw new WorkCancelled();
           turn = performance.now();
         }
+      } finally {
+        if (current === job) current = null;
+      }
+    },
+    async inWorker(what, name, input) {
+      const running = startJob(name, input, (done, of) => {
+        job.done = done;
+        job.of = of;
+      });
+      const job: Current = { what, done: 0, of: 0, cancel: running.cancel };
+      current = job;
+      try {
+        return await running.result;
       } finally {
         if (current === job) current = null;
       }

@@ -4,13 +4,20 @@ import type { CallResult } from '../contract/result.ts';
 import { SESSION_KEY } from '../contract/session.ts';
 import type { PageFile } from './page-files.ts';
 import { FILE_POLICY, GUARD_HEADERS, guardPage } from './page-policy.ts';
-import type { OutgoingFile } from './shell.ts';
+import type { OutgoingFile, OutgoingPath } from './shell.ts';
 
 /** What a page gets back, whichever shell sends it. Every answer carries the guard headers and a content policy. */
 export interface Answer {
   readonly status: number;
   readonly headers: Readonly<Record<string, string>>;
   readonly body: string | Uint8Array<ArrayBufferLike>;
+}
+
+/** An answer whose body is a file, to be sent piece by piece and then removed. */
+export interface FileAnswer {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly path: string;
 }
 
 function answer(
@@ -61,7 +68,10 @@ export function entryAnswer(secret: string): Answer {
 }
 
 /** A file to be kept by the browser under its own name. */
-export function fileAnswer(file: OutgoingFile): Answer {
+export function fileAnswer(file: OutgoingFile | OutgoingPath): Answer | FileAnswer {
   const disposition = `attachment; filename*=UTF-8''${encodeURIComponent(file.name.toWellFormed())}`;
-  return answer(200, file.mime, { body: file.bytes, headers: { 'content-disposition': disposition } });
+  const body = 'bytes' in file ? file.bytes : '';
+  const answered = answer(200, file.mime, { body, headers: { 'content-disposition': disposition } });
+  if ('bytes' in file) return answered;
+  return { status: answered.status, headers: answered.headers, path: file.path };
 }

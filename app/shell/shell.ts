@@ -6,6 +6,13 @@ export interface OutgoingFile {
   readonly bytes: Uint8Array;
 }
 
+/** The same, too large for memory: a private file of the program's, which goes once it has been handed over. */
+export interface OutgoingPath {
+  readonly name: string;
+  readonly mime: string;
+  readonly path: string;
+}
+
 /** Where an outgoing file went. */
 type Delivery =
   /** Written where the person chose in a dialog. */
@@ -41,7 +48,7 @@ export type Reception =
 export interface Shell {
   readonly kind: 'electron' | 'loopback';
   /** Hands a file to the person. */
-  deliver(file: OutgoingFile): Promise<Delivery>;
+  deliver(file: OutgoingFile | OutgoingPath): Promise<Delivery>;
   /**
    * Takes a file from the person. `upload` is the handle of a file the page has already sent (loopback); null asks
    * with a native dialog (Electron) and is `cancelled` where there is none.

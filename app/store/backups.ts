@@ -20,7 +20,11 @@ export class BackupDamaged extends Error {
  * Copies the store with SQLite's online backup while the program goes on, checks the copy, and only then gives it its
  * name. Lets go of the backups that the rotation no longer keeps.
  */
-export async function takeBackup(store: Store, cause: BackupCause): Promise<Backup> {
+export async function takeBackup(
+  store: Store,
+  cause: BackupCause,
+  copy: CopyStore = copyHere,
+): Promise<Backup> {
   const place = backupFolder(store.folder);
   makePrivateFolder(place);
   const stamp = new Date(store.clock()).toISOString().replace(/[:.]/g, '-');
@@ -28,8 +32,8 @@ export async function takeBackup(store: Store, cause: BackupCause): Promise<Back
   const beside = join(place, `${name}.part`);
   try {
     makePrivateFile(beside);
-    await store.db.backup(beside);
-    sealCopy(beside);
+    const damage = await copy(store, beside);
+    if (damage !== null) throw new BackupDamaged(damage);
     renameSync(beside, join(place, name));
   } finally {
     for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(beside + ending, { force: true });
@@ -42,17 +46,30 @@ export async function takeBackup(store: Store, cause: BackupCause): Promise<Back
   return { ...datedBackup(name)!, bytes: statSync(join(place, name)).size };
 }
 
-/** Makes a copy a single file that any SQLite reads without writing, checks it whole, and waits for the disk. */
-function sealCopy(path: string): void {
+/** Copies the store into one file and checks that; gives what is wrong with the copy, or null. */
+export type CopyStore = (store: Store, to: string) => Promise<string | null>;
+
+/** In this thread, for programs that nobody waits for. */
+async function copyHere({ db }: Store, to: string): Promise<string | null> {
+  await db.backup(to);
+  return sealCopy(to);
+}
+
+/**
+ * Makes a copy a single file that any SQLite reads without writing, checks it whole, and waits for the disk. Gives what is
+ * wrong with it, or null.
+ */
+export function sealCopy(path: string): string | null {
   const copy = new Database(path);
   try {
     copy.pragma('journal_mode = DELETE');
     const damage = damageOf(copy, 'whole');
-    if (damage !== null) throw new BackupDamaged(damage);
+    if (damage !== null) return damage;
   } finally {
     copy.close();
   }
   syncFile(path);
+  return null;
 }
 
 /** The newest backup that reads from end to end; null if there is none. */

@@ -65,7 +65,8 @@ export function clearWords(db: Database.Database, person: Person, { how, touch }
   const mentions = (text: string) => clean(text) !== text || quoted.some((name) => text.includes(name));
   db.function('mentions', { deterministic: true }, (text: unknown) => Number(mentions(String(text))));
   const places = COLUMNS.filter(({ table }) => hasTable(db, table)).flatMap((column) =>
-    rowsOf(db, column).flatMap((row) => {
+    keysOf(db, column).flatMap((key) => {
+      const row = rowOf(db, column, key);
       const cleaned = cleanedText(column, row.text, clean);
       if (cleaned.text === row.text) return [];
       touch(column.ref(row));
@@ -77,21 +78,25 @@ export function clearWords(db: Database.Database, person: Person, { how, touch }
       }));
     }),
   );
-  const said = places.map(({ kind, id, text }) => `${kind} ${id} ${text}`);
-  return places.filter((_, i) => said.indexOf(said[i]!) === i);
+  return [...new Map(places.map((place) => [`${place.kind} ${place.id} ${place.text}`, place])).values()];
 }
 
 function hasTable(db: Database.Database, table: string): boolean {
   return db.prepare('SELECT 1 FROM sqlite_schema WHERE name = ?').get(table) !== undefined;
 }
 
-function rowsOf(db: Database.Database, { table, key, column }: Column): Row[] {
+/** Only the keys: the texts of a hundred thousand revisions do not fit into memory. */
+function keysOf(db: Database.Database, { table, key, column }: Column): string[] {
+  return db.prepare(`SELECT ${key} FROM ${table} WHERE mentions(${column})`).pluck().all() as string[];
+}
+
+function rowOf(db: Database.Database, { table, key, column }: Column, at: string): Row {
   const fitId = table === 'revisions' || table === 'drafts' ? 'fit_id' : "''";
   return db
-    .prepare<[], Row>(
-      `SELECT ${key} AS key, ${fitId} AS fitId, ${column} AS text FROM ${table} WHERE mentions(${column})`,
+    .prepare<[string], Row>(
+      `SELECT ${key} AS key, ${fitId} AS fitId, ${column} AS text FROM ${table} WHERE ${key} = ?`,
     )
-    .all();
+    .get(at)!;
 }
 
 /** A column's text without the words, and the texts in it in which they stood. What does not read as JSON is left. */

@@ -3,10 +3,17 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { z } from 'zod';
 import type { Leaves } from '../changes/record-state.ts';
-import { writeWhole } from '../shell/write-whole.ts';
+import { atomicWrite } from '../shell/atomic-write.ts';
 import { copiesOf, sweepLeftovers } from './copies.ts';
 import { type ClearWords, type Erasure, eraseAthlete } from './erase.ts';
-import { addErased, type ErasedPerson, erasedButHere, erasedMark, listErased } from './erased-people.ts';
+import {
+  addErased,
+  type ErasedPerson,
+  erasedButHere,
+  erasedMark,
+  erasedPerson,
+  listErased,
+} from './erased-people.ts';
 import { damageOf } from './integrity.ts';
 import { forgetErased, keepManifest } from './keep-manifest.ts';
 import { syncFile } from './migrate.ts';
@@ -17,12 +24,15 @@ import { hasSums, renewSums } from './row-sums.ts';
 import { atomically, type Store } from './store.ts';
 import { noteChange } from './track.ts';
 
-/** What was erased, and which files could not be rewritten. */
-export interface ErasedEverywhere extends Erasure {
+/** How many copies were rewritten, and which could not be. */
+export interface ErasedCopies {
   readonly copiesRewritten: number;
   /** Files that still may hold something of this athlete: to be deleted by hand. */
   readonly copiesLeft: string[];
 }
+
+/** What was erased, and which files could not be rewritten. */
+export interface ErasedEverywhere extends Erasure, ErasedCopies {}
 
 /** Whom to erase, by the name in the list. */
 interface Listed {
@@ -31,15 +41,15 @@ interface Listed {
 }
 
 /** Says what erasing would take away, by doing it and taking it back. */
-export function previewErasure(store: Store, listed: Listed): Erasure {
+export function previewErasure({ db }: Pick<Store, 'db'>, listed: Listed): Erasure {
   const undo = new Error('a preview is taken back');
-  const person = knownIn(store.db, { ...listed, formerNames: [], guardians: [] });
+  const person = knownIn(db, { ...listed, formerNames: [], guardians: [] });
   let erasure: Erasure | null = null;
   try {
-    atomically(store, () => {
-      erasure = eraseAthlete(store.db, person, { clear: 'parts-too', touch: () => {} });
+    db.transaction(() => {
+      erasure = eraseAthlete(db, person, { clear: 'parts-too', touch: () => {} });
       throw undo;
-    });
+    }).immediate();
   } catch (error) {
     if (error !== undo) throw error;
   }
@@ -50,6 +60,8 @@ export function previewErasure(store: Store, listed: Listed): Erasure {
 const UNFINISHED = 'erasure-under-way.json';
 const unfinished = personSchema.extend({
   clear: z.enum(['none', 'full-names', 'parts-too']).default('full-names'),
+  /** Missing in the note of an older program. */
+  mark: erasedPerson.optional(),
 });
 
 /**
@@ -63,23 +75,50 @@ export function eraseEverywhere(
   listed: Listed,
   clear: ClearWords = 'full-names',
 ): ErasedEverywhere {
+  const erasure = eraseFromStore(store, listed, clear);
+  const copies = eraseFromCopies(store.folder);
+  endErasure(store);
+  return { ...erasure, ...copies };
+}
+
+/** The first part: from the store itself. From here on the erasure is finished at the next start if it is cut short. */
+export function eraseFromStore(store: Store, listed: Listed, clear: ClearWords): Erasure {
   sweepLeftovers(store.folder);
   const person = knownEverywhere(store, { formerNames: [], guardians: [], ...listed });
-  const note = join(store.folder, UNFINISHED);
-  writeWhole(note, Buffer.from(JSON.stringify({ ...person, clear })));
   const mark = erasedMark(listErased(store.db), person.id);
+  writeNote(store.folder, { ...person, clear, mark });
   const erasure = atomically(store, () => {
     addErased(store.db, mark);
     return eraseHere(store, person, clear);
   });
   compact(store);
-  const copies = copiesOf(store.folder);
+  return erasure;
+}
+
+/** The second part: from every copy in the folder, of whoever the note names. Edits may go on meanwhile. */
+export function eraseFromCopies(folder: string): ErasedCopies {
+  const noted = readNote(folder);
+  if (!noted?.mark) throw new Error('no erasure is under way');
+  const { clear, mark, ...person } = noted;
+  const copies = copiesOf(folder);
   const left = copies.filter((path) => !rewritten(path, { person, clear, mark }));
+  return { copiesRewritten: copies.length - left.length, copiesLeft: left };
+}
+
+/** The last part: from the journal. The note goes last: a kill before that is finished at the next start. */
+export function endErasure(store: Store): void {
   forgetErased(store);
   keepManifest(store);
-  // Last: a kill before this is finished at the next start.
-  rmSync(note, { force: true });
-  return { ...erasure, copiesRewritten: copies.length - left.length, copiesLeft: left };
+  rmSync(join(store.folder, UNFINISHED), { force: true });
+}
+
+function writeNote(folder: string, note: z.input<typeof unfinished>): void {
+  atomicWrite(join(folder, UNFINISHED), Buffer.from(JSON.stringify(note)));
+}
+
+function readNote(folder: string): z.output<typeof unfinished> | null {
+  const note = join(folder, UNFINISHED);
+  return existsSync(note) ? (unfinished.safeParse(json(readFileSync(note, 'utf8'))).data ?? null) : null;
 }
 
 /**
@@ -89,10 +128,10 @@ export function eraseEverywhere(
 export function finishErasures(store: Store): readonly string[] {
   sweepLeftovers(store.folder);
   const left: string[] = [];
-  const note = join(store.folder, UNFINISHED);
-  if (existsSync(note)) {
-    const person = unfinished.safeParse(json(readFileSync(note, 'utf8')));
-    if (person.success) left.push(...eraseEverywhere(store, person.data, person.data.clear).copiesLeft);
+  const noted = readNote(store.folder);
+  if (noted) {
+    const { clear, mark: _, ...person } = noted;
+    left.push(...eraseEverywhere(store, person, clear).copiesLeft);
   }
   return [...left, ...eraseErased(store)];
 }

@@ -1,5 +1,5 @@
 import type Database from 'better-sqlite3';
-import { fitSchema } from '../../core/document/fit-schema.ts';
+import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import { type ClearHow, clearWords, type WordPlace } from './clear-words.ts';
 import { isOf, type LooseFit, withoutPerson } from './erase-from-fit.ts';
 import { eraseMeasurings } from './erase-measurings.ts';
@@ -32,7 +32,6 @@ interface Kept {
   /** A revision's id; a draft's fit. */
   readonly key: string;
   readonly fitId: string;
-  readonly text: string;
 }
 
 /**
@@ -85,17 +84,20 @@ export function eraseAthlete(
 /** Every revision and draft that names the athlete, by identifier or, where it has none, by name. */
 function keptWith(db: Database.Database, person: Person): Kept[] {
   const mentions = JSON.stringify([person.id, ...[person.name, ...person.formerNames].map(jsonInside)]);
-  const rows = (table: Kept['table'], key: string) =>
-    db
-      .prepare<[string], Kept>(
-        `SELECT '${table}' AS "table", ${key} AS key, fit_id AS fitId, fit AS text FROM ${table}
-         WHERE EXISTS (SELECT 1 FROM json_each(?) AS one WHERE instr(fit, one.value))`,
-      )
-      .all(mentions)
-      .filter(({ text }) => {
-        const fit = looseFit(text);
-        return fit === null || seatsOf(fit).some((seat) => isOf(seat, person));
-      });
+  const rows = (table: Kept['table'], key: string) => {
+    const found: Kept[] = [];
+    const named = db.prepare<[string], { key: string; fitId: string; text: string }>(
+      `SELECT ${key} AS key, fit_id AS fitId, fit AS text FROM ${table}
+       WHERE EXISTS (SELECT 1 FROM json_each(?) AS one WHERE instr(fit, one.value))`,
+    );
+    // One by one, and only what it is called is kept: all texts together do not fit into memory.
+    for (const { key, fitId, text } of named.iterate(mentions)) {
+      const fit = looseFit(text);
+      const isTheirs = fit === null || seatsOf(fit).some((seat) => isOf(seat, person));
+      if (isTheirs) found.push({ table, key, fitId });
+    }
+    return found;
+  };
   return [...rows('revisions', 'id'), ...rows('drafts', 'fit_id')];
 }
 
@@ -105,11 +107,12 @@ function isAlone(db: Database.Database, fitId: string, person: Person): boolean 
       'SELECT fit FROM revisions WHERE fit_id = @fitId UNION ALL SELECT fit FROM drafts WHERE fit_id = @fitId',
     )
     .pluck()
-    .all({ fitId }) as string[];
-  return texts.every((text) => {
+    .iterate({ fitId }) as IterableIterator<string>;
+  for (const text of texts) {
     const fit = looseFit(text);
-    return fit === null || seatsOf(fit).every((seat) => !seat.athlete || isOf(seat, person));
-  });
+    if (fit !== null && seatsOf(fit).some((seat) => seat.athlete && !isOf(seat, person))) return false;
+  }
+  return true;
 }
 
 function eraseFit(db: Database.Database, fitId: string): void {
@@ -125,8 +128,9 @@ function eraseFit(db: Database.Database, fitId: string): void {
 }
 
 function eraseFromKept(db: Database.Database, kept: Kept, person: Person): void {
-  const fit = looseFit(kept.text);
   const key = kept.table === 'revisions' ? 'id' : 'fit_id';
+  const text = db.prepare(`SELECT fit FROM ${kept.table} WHERE ${key} = ?`).pluck().get(kept.key) as string;
+  const fit = looseFit(text);
   if (!fit) {
     db.prepare(`DELETE FROM ${kept.table} WHERE ${key} = ?`).run(kept.key);
     return;
@@ -158,10 +162,14 @@ function renewListEntry(db: Database.Database, fitId: string): void {
        SELECT fit FROM (SELECT fit FROM revisions WHERE fit_id = @fitId ORDER BY number DESC)`,
     )
     .pluck()
-    .all({ fitId }) as string[];
-  const readable = newest.map((text) => fitSchema.safeParse(looseFit(text))).find((read) => read.success);
-  const entry = readable?.data
-    ? listEntry(readable.data)
+    .iterate({ fitId }) as IterableIterator<string>;
+  let readable: Fit | null = null;
+  for (const text of newest) {
+    readable = fitSchema.safeParse(looseFit(text)).data ?? null;
+    if (readable) break;
+  }
+  const entry = readable
+    ? listEntry(readable)
     : { name: '(erased)', boatName: '', athleteNames: '[]', athleteIds: '[]', search: '' };
   db.prepare(
     `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames, search = @search

@@ -13,7 +13,7 @@ import {
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import { z } from 'zod';
-import { writeWhole } from '../shell/write-whole.ts';
+import { atomicWrite } from '../shell/atomic-write.ts';
 import type { RowChange, RowValue } from './row-guard.ts';
 
 const FILE = 'journal';
@@ -141,7 +141,7 @@ function opened(line: string): unknown {
 /** Writes a journal anew, whole or not at all. */
 export function writeJournal(folder: string, head: JournalHead, changes: readonly RowChange[]): void {
   const text = sealed({ journal: 1, ...head }) + changes.map((change) => journalLines([change])).join('');
-  writeWhole(journalPath(folder), Buffer.from(text));
+  atomicWrite(journalPath(folder), Buffer.from(text));
 }
 
 /** Where the journal of another store is kept that lay here, until it is decided what becomes of it. */

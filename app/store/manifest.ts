@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import { z } from 'zod';
-import { writeWhole } from '../shell/write-whole.ts';
+import { atomicWrite } from '../shell/atomic-write.ts';
 
 const FILE = 'manifest.json';
 
@@ -35,5 +35,5 @@ export function readManifest(folder: string): Manifest | 'damaged' | null {
 /** Writes a data folder's manifest, whole or not at all. */
 export function writeManifest(folder: string, manifest: Manifest): void {
   const text = JSON.stringify({ sum: crc32(JSON.stringify(manifest)), manifest }, null, 1);
-  writeWhole(join(folder, FILE), Buffer.from(text));
+  atomicWrite(join(folder, FILE), Buffer.from(text));
 }

@@ -7,6 +7,7 @@ import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
 import { guardStore } from './safeguard.ts';
 import type { Store } from './store.ts';
 import { settleIdentity } from './store-identity.ts';
+import { type StoreLock, takeStoreLock } from './store-lock.ts';
 
 /** `KNLW`: marks the file as this program's in its header. */
 const APPLICATION_ID = 0x4b4e4c57;
@@ -30,33 +31,37 @@ export type StoreOpening =
   | { readonly kind: 'open'; readonly store: Store; readonly copiedTo: string | null }
   | { readonly kind: 'refused'; readonly refusal: StoreRefusal };
 
-/** Opens the store in `folder`, making or upgrading it as needed. The file is this process's own until closed. */
+/** Opens the store in `folder`, making or upgrading it as needed. The folder is this process's own until closed. */
 export function openStore(folder: string, clock: () => number = Date.now): StoreOpening {
   const file = join(folder, STORE_FILE);
   let db: Database.Database | null = null;
+  let lock: StoreLock | null = null;
   try {
     makePrivateFolder(folder);
     accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK);
     // SQLite would quietly open a file it may not write for reading only, and fail at the lock with a mere I/O error.
     if (existsSync(file)) accessSync(file, constants.R_OK | constants.W_OK);
     keepPrivate(folder);
+    lock = takeStoreLock(folder, LOCK_WAIT_MS);
     const suspect = needsCheck(file);
     makePrivateFile(file);
     db = new Database(file, { timeout: LOCK_WAIT_MS });
     const refusal = claim(db, file, suspect ? 'check' : 'trust');
     if (refusal) {
       db.close();
+      lock.release();
       return { kind: 'refused', refusal };
     }
     rmSync(file + SUSPECT, { force: true });
     const before = storeVersion(db);
     const copiedTo = migrate({ db, folder, clock });
     const safeguard = guardStore({ db, folder, file }, before < STORE_VERSION);
-    const store: Store = { db, folder, file, clock, safeguard };
+    const store: Store = { db, folder, file, clock, safeguard, lock };
     settleIdentity(store);
     return { kind: 'open', store, copiedTo };
   } catch (error) {
     db?.close();
+    lock?.release();
     return { kind: 'refused', refusal: refusalOf(error, { folder, file }) };
   }
 }
@@ -89,10 +94,8 @@ function depthFor(file: string): 'quick' | 'whole' {
   return statSync(file).size <= CHECKED_WHOLE ? 'whole' : 'quick';
 }
 
-/** Takes the file for this process and checks it before the first write; sets how it is written. */
+/** Checks the file before the first write to it; sets how it is written. */
 function claim(db: Database.Database, file: string, trust: 'check' | 'trust'): StoreRefusal | null {
-  // EXCLUSIVE before the first touch of the log: no second program can then open the file, and a crash frees it.
-  db.pragma('locking_mode = EXCLUSIVE');
   const version = storeVersion(db);
   const mark = db.pragma('application_id', { simple: true }) as number;
   const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get() as number;
@@ -108,7 +111,7 @@ function claim(db: Database.Database, file: string, trust: 'check' | 'trust'): S
   db.pragma('secure_delete = ON');
   db.pragma(`journal_size_limit = ${WAL_LIMIT}`);
   if (fresh) db.pragma(`application_id = ${APPLICATION_ID}`);
-  // The first write takes the lock at once, so that a second program is told now and not at its first save.
+  // A program of an older version, which has no lock file, is met here and not at the first save.
   db.transaction(() => db.pragma(`user_version = ${version}`)).exclusive();
   return null;
 }
@@ -139,6 +142,14 @@ export function errorCode(error: unknown): string {
 /** Writes the log back into the file and closes it, before it returns. */
 export function closeStore(store: Store): void {
   store.safeguard.close();
+  try {
+    closeDatabase(store);
+  } finally {
+    store.lock.release();
+  }
+}
+
+function closeDatabase(store: Store): void {
   if (!store.db.open) return;
   try {
     store.db.pragma('wal_checkpoint(TRUNCATE)');

@@ -51,7 +51,9 @@ function entriesOf(db: Database.Database, id: string): LooseEntry[] {
   const queries = [
     'SELECT athlete AS text FROM athletes WHERE id = ?',
     ...['revisions', 'drafts'].map(
-      (table) => `SELECT seat.value -> '$.athlete' AS text FROM ${table}, json_each(fit, '$.seats') AS seat
+      (
+        table,
+      ) => `SELECT DISTINCT seat.value -> '$.athlete' AS text FROM ${table}, json_each(fit, '$.seats') AS seat
         WHERE json_valid(fit) AND seat.value ->> '$.athlete.id' = ?`,
     ),
   ];

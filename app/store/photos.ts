@@ -21,7 +21,7 @@ export function listPhotos(store: Store, boatId: string): PhotoRecord[] {
 }
 
 /** The picture itself; null if there is none. */
-export function openPhoto(store: Store, id: string): { mime: PhotoMime; bytes: Buffer } | null {
+export function openPhoto(store: Pick<Store, 'db'>, id: string): { mime: PhotoMime; bytes: Buffer } | null {
   const found = store.db
     .prepare<[string], { mime: PhotoMime; bytes: Buffer }>('SELECT mime, bytes FROM boat_photos WHERE id = ?')
     .get(id);

@@ -110,6 +110,17 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
       end?.close();
       end = null;
     },
+    lend() {
+      flush();
+      end?.close();
+      end = null;
+    },
+    takeBack(left) {
+      const now = seenFiles(file);
+      if (seen && !samePlaces(seen, now)) throw new StoreReplaced('the data file was replaced');
+      seen = now;
+      needsBackup ||= left.needsBackup;
+    },
   };
 }
 

@@ -1,4 +1,5 @@
 import type Database from 'better-sqlite3';
+import type { StoreLock } from './store-lock.ts';
 
 /** An open store: the database, where it lies, and the clock it stamps rows with. */
 export interface Store {
@@ -8,6 +9,8 @@ export interface Store {
   /** Milliseconds since 1970, UTC. */
   readonly clock: () => number;
   readonly safeguard: Safeguard;
+  /** Keeps every other program out of the folder. */
+  readonly lock: StoreLock;
 }
 
 /** What is written beside the store so that damage to it shows, and can be undone. */
@@ -29,10 +32,14 @@ export interface Safeguard {
     more?: { backedUpAt?: number; isNeeded?: (removed: { table: string; key: string }) => boolean },
   ): void;
   close(): void;
+  /** Writes down what is left and lets go of the journal, so that a worker can write the store meanwhile. */
+  lend(): void;
+  /** Takes the store as the worker has left it. `needsBackup`: a write there was too large for the journal. */
+  takeBack(left: { needsBackup: boolean }): void;
 }
 
 /** The instant now, as the store writes it: ISO 8601 in UTC. */
-export function now(store: Store): string {
+export function now(store: Pick<Store, 'clock'>): string {
   return new Date(store.clock()).toISOString();
 }
 

@@ -31,6 +31,9 @@ export function steppingClock(from = Date.UTC(2026, 2, 2, 9)): () => number {
 export function temporaryStore(folder = temporaryFolder(), clock = steppingClock()): Store {
   const opening = openStore(folder, clock);
   if (opening.kind === 'refused') throw new Error(`the store was refused: ${opening.refusal.code}`);
-  cleaning.push(() => opening.store.db.close());
+  cleaning.push(() => {
+    opening.store.db.close();
+    opening.store.lock.release();
+  });
   return opening.store;
 }

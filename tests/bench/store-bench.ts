@@ -8,6 +8,7 @@ import type { Program } from '../../app/services/program.ts';
 import { inventedFit } from '../app/invented.ts';
 import { bundleBench } from './bundle-bench.ts';
 import { type Filled, fill } from './filled-store.ts';
+import { longWorkBench } from './long-work-bench.ts';
 import { ratioOf, timesOf } from './measure.ts';
 import { type Fact, type Found, type Row, rowOf, type Times, together } from './row.ts';
 
@@ -29,12 +30,19 @@ export async function storeBench(): Promise<Found> {
   try {
     const sizes: AtSize[] = [];
     let bundles: Found = { rows: [], facts: [] };
+    let longWork: Found = { rows: [], facts: [] };
     for (const [i, size] of SIZES.entries()) {
       const filled = grown(folder, { from: SIZES[i - 1] ?? 0, to: size });
       sizes.push({ [OPEN]: openings(folder), ...(await callTimes(folder, filled)) });
-      if (size === BUNDLED) bundles = inStore(folder, ({ store }) => bundleBench(store));
+      if (size !== BUNDLED) continue;
+      bundles = inStore(folder, ({ store }) => bundleBench(store));
+      longWork = await longWorkIn(folder, filled);
     }
-    return together([{ rows: sizes.flatMap(rowsAt(sizes[0]!)), facts: facts(folder, sizes) }, bundles]);
+    return together([
+      { rows: sizes.flatMap(rowsAt(sizes[0]!)), facts: facts(folder, sizes) },
+      bundles,
+      longWork,
+    ]);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -50,6 +58,15 @@ function inStore<T>(folder: string, work: (program: Program) => T): T {
   const { program, close } = opened(folder);
   try {
     return work(program);
+  } finally {
+    close();
+  }
+}
+
+async function longWorkIn(folder: string, filled: Filled): Promise<Found> {
+  const { program, close } = opened(folder);
+  try {
+    return await longWorkBench(program, filled);
   } finally {
     close();
   }

@@ -63,6 +63,8 @@ export const ARCHIVE = {
   'archive.work.export': 'Writing … {done} of {of}',
   'archive.work.read-bundle': 'Reading … {done} of {of}',
   'archive.work.backup': 'Backing up … {done} of {of}',
+  'archive.work.erase-preview': 'Looking … {done} of {of}',
+  'archive.work.erase': 'Erasing …',
   'archive.work.stop': 'Stop',
 
   'conflicts.title': 'To decide',

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
@@ -29,7 +30,8 @@ function openedProgram(fits: number) {
   };
   const exported = async () => {
     const { href } = await call('bundle.export', {});
-    return shell.fetch(href!.split('/').at(-1)!)!.bytes;
+    const file = shell.fetch(href!.split('/').at(-1)!)!;
+    return 'bytes' in file ? file.bytes : readFileSync(file.path);
   };
   return { ...opened, shell, ids, call, exported };
 }

@@ -6,8 +6,8 @@ import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
 import { openProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
+import { atomicWrite } from '../../../app/shell/atomic-write.ts';
 import type { Shell } from '../../../app/shell/shell.ts';
-import { writeWhole } from '../../../app/shell/write-whole.ts';
 import { TEMPLATE_IDS } from '../../../core/setout/template-ids.ts';
 import { readPdf, wordsOf } from '../export/read-pdf.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
@@ -25,9 +25,9 @@ const WANTED = {
 function shellInto(place: (name: string) => string): Shell {
   return {
     ...createLoopbackShell(() => {}),
-    async deliver({ name, bytes }) {
-      const path = place(name);
-      writeWhole(path, bytes);
+    async deliver(file) {
+      const path = place(file.name);
+      if ('bytes' in file) atomicWrite(path, file.bytes);
       return { kind: 'saved', path };
     },
   };

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { createGate } from '../../../app/services/gate.ts';
-import { createWorkbench, WorkCancelled } from '../../../app/services/work.ts';
+
+import { WorkCancelled } from '../../../app/background/job.ts';
+import { createWorkbench } from '../../../app/services/work.ts';
+import { createWriteLock } from '../../../app/services/write-lock.ts';
 
 const turn = () => new Promise((resolve) => setImmediate(resolve));
 
@@ -41,29 +43,29 @@ describe('a long piece of work', () => {
   });
 });
 
-describe('the gate', () => {
+describe('the write lock', () => {
   it('keeps everything else out of work that gives way, in the order of asking', async () => {
-    const gate = createGate();
+    const lock = createWriteLock();
     const log: string[] = [];
-    const work = gate.alone(async () => {
+    const work = lock.alone(async () => {
       log.push('work begins');
       await turn();
       await turn();
       log.push('work ends');
     });
-    const second = gate.alone(async () => {
+    const second = lock.alone(async () => {
       log.push('second');
     });
-    await gate.open();
+    await lock.free();
     log.push('others');
     await Promise.all([work, second]);
     expect(log).toEqual(['work begins', 'work ends', 'second', 'others']);
   });
 
-  it('opens again after work that failed', async () => {
-    const gate = createGate();
-    await expect(gate.alone(() => Promise.reject(new Error('no luck')))).rejects.toThrow('no luck');
-    await gate.open();
-    expect(await gate.alone(async () => 7)).toBe(7);
+  it('is free again after work that failed', async () => {
+    const lock = createWriteLock();
+    await expect(lock.alone(() => Promise.reject(new Error('no luck')))).rejects.toThrow('no luck');
+    await lock.free();
+    expect(await lock.alone(async () => 7)).toBe(7);
   });
 });

@@ -80,7 +80,7 @@ describe('a damaged store', () => {
     expect(recovery.salvaged.athletes.added).toBe(1);
     expect(listFits(store, page)).toHaveLength(recovery.salvaged.fits.added);
     expect(readFileSync(recovery.setAsideAt).equals(damaged)).toBe(true);
-    store.db.close();
+    closeStore(store);
   });
 
   it('of which nothing reads gives an empty store, and its backup brings everything back', async () => {
@@ -96,7 +96,7 @@ describe('a damaged store', () => {
     const [backup] = readdirSync(join(folder, 'backups'));
     expect(restoreBackup(store, backup!, 'bring-back')).toBe('restored');
     expect(listFits(store, page)).toHaveLength(FITS);
-    store.db.close();
+    closeStore(store);
   });
 
   it('keeps the edits that were still in its log when it is set aside', async () => {
@@ -111,6 +111,6 @@ describe('a damaged store', () => {
     const recovered = recoverStore(crashed, steppingClock());
     if (recovered.kind !== 'recovered') throw new Error('not recovered');
     expect(openFit(recovered.store, id)).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.33 } }] } });
-    recovered.store.db.close();
+    closeStore(recovered.store);
   });
 });

@@ -1,14 +1,14 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { writeWhole } from '../../../app/shell/write-whole.ts';
+import { atomicWrite } from '../../../app/shell/atomic-write.ts';
 import { temporaryFolder } from '../temporary.ts';
 
 describe('writing a file whole', () => {
   it('puts it in the place of what was there', () => {
     const path = join(temporaryFolder(), 'file');
     writeFileSync(path, 'before');
-    writeWhole(path, Buffer.from('after'));
+    atomicWrite(path, Buffer.from('after'));
     expect(readFileSync(path, 'utf8')).toBe('after');
     expect(existsSync(`${path}.part`)).toBe(false);
   });
@@ -16,7 +16,7 @@ describe('writing a file whole', () => {
   it('that fails leaves what was there, and nothing beside it', () => {
     const path = join(temporaryFolder(), 'place');
     mkdirSync(join(path, 'inside'), { recursive: true });
-    expect(() => writeWhole(path, Buffer.from('x'))).toThrow();
+    expect(() => atomicWrite(path, Buffer.from('x'))).toThrow();
     expect(existsSync(join(path, 'inside'))).toBe(true);
     expect(existsSync(`${path}.part`)).toBe(false);
   });

@@ -1,0 +1,51 @@
+import type { Erasure } from '../store/erase.ts';
+import type { ErasedCopies } from '../store/erase-everywhere.ts';
+import type { NamedEntry } from '../store/join-people.ts';
+
+/** What each job is given, and what it gives. Everything passes between threads as a copy. */
+export interface Jobs {
+  /** Copies the store into one file and checks the copy; gives what is wrong with it, or null. */
+  readonly backup: { input: { file: string; to: string }; output: string | null };
+  /** Writes everything into a bundle; gives its size, bytes. `passphrase` null: not encrypted. */
+  readonly export: {
+    input: { file: string; to: string; version: string; at: number };
+    output: number;
+  };
+  /** Says what erasing each of these entries would take away, by doing it in a copy. */
+  readonly 'erase-preview': {
+    input: { file: string; copy: string; entries: readonly NamedEntry[] };
+    output: Erasure[];
+  };
+  /** Erases one entry from the store itself. The main thread writes nothing meanwhile. */
+  readonly 'erase-store': {
+    input: { folder: string; at: number; entry: NamedEntry; clear: 'none' | 'full-names' | 'parts-too' };
+    output: { erasure: Erasure; needsBackup: boolean };
+  };
+  /** Erases the person from the copies of the store; gives those that could not be rewritten. */
+  readonly 'erase-copies': { input: { folder: string }; output: ErasedCopies };
+}
+export type JobName = keyof Jobs;
+
+/** How a job tells how far it is, and whether it is asked to stop. */
+export interface JobHooks {
+  progress(done: number, of: number): void;
+  /** Throws `WorkCancelled` if the job is asked to stop. */
+  goOn(): void;
+}
+
+/** What a worker is started with. The first number of `stop` is not 0 once it is asked to stop. */
+export interface JobOrder {
+  readonly name: JobName;
+  readonly input: unknown;
+  readonly stop: SharedArrayBuffer;
+}
+
+/** What a worker says. */
+export type JobWord =
+  | { readonly kind: 'progress'; readonly done: number; readonly of: number }
+  | { readonly kind: 'done'; readonly output: unknown }
+  | { readonly kind: 'cancelled' }
+  | { readonly kind: 'failed'; readonly code: string; readonly message: string; readonly stack: string };
+
+/** Thrown inside a long piece of work when the person has asked it to stop. */
+export class WorkCancelled extends Error {}

@@ -1,0 +1,18 @@
+import { backup } from './backup-job.ts';
+import { eraseCopies, erasePreview, eraseStore } from './erase-jobs.ts';
+import { exportEverything } from './export-job.ts';
+import type { JobHooks, JobName, Jobs } from './job.ts';
+
+/** One function for each job. */
+export const jobs: {
+  readonly [N in JobName]: (
+    input: Jobs[N]['input'],
+    hooks: JobHooks,
+  ) => Jobs[N]['output'] | Promise<Jobs[N]['output']>;
+} = {
+  backup,
+  export: exportEverything,
+  'erase-preview': erasePreview,
+  'erase-store': eraseStore,
+  'erase-copies': eraseCopies,
+};

@@ -1,0 +1,29 @@
+import { parentPort, workerData } from 'node:worker_threads';
+import { errorCode } from '../store/open-store.ts';
+import { type JobHooks, type JobOrder, type JobWord, WorkCancelled } from './job.ts';
+import { jobs } from './jobs.ts';
+
+/** Runs the one job this thread was started for, and ends. */
+async function work({ name, input, stop }: JobOrder, say: (word: JobWord) => void): Promise<void> {
+  const asked = new Int32Array(stop);
+  const hooks: JobHooks = {
+    progress: (done, of) => say({ kind: 'progress', done, of }),
+    goOn() {
+      if (Atomics.load(asked, 0) !== 0) throw new WorkCancelled();
+    },
+  };
+  try {
+    // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
+    const job = jobs[name] as (input: unknown, hooks: JobHooks) => unknown;
+    say({ kind: 'done', output: await job(input, hooks) });
+  } catch (error) {
+    if (error instanceof WorkCancelled) return say({ kind: 'cancelled' });
+    const { message, stack = '' } = error instanceof Error ? error : new Error(String(error));
+    say({ kind: 'failed', code: errorCode(error), message, stack });
+  }
+}
+
+if (parentPort) {
+  const port = parentPort;
+  void work(workerData as JobOrder, (word) => port.postMessage(word));
+}

@@ -1,0 +1,26 @@
+/**
+ * Lets a long piece of work have the store to itself while it gives way to the event loop, or while a worker does it:
+ * everything else waits, so that no other call's write falls into its transaction.
+ */
+export interface WriteLock {
+  /** Resolves when no work holds the lock. */
+  free(): Promise<void>;
+  /** Runs `work` alone, after all that held the lock before. */
+  alone<T>(work: () => Promise<T>): Promise<T>;
+}
+
+export function createWriteLock(): WriteLock {
+  let last: Promise<unknown> = Promise.resolve();
+  return {
+    async free() {
+      await last;
+    },
+    alone(work) {
+      const next = last.then(work);
+      last = next.catch(() => {
+        // Whoever asked for the work hears of its failure; the lock only becomes free again.
+      });
+      return next;
+    },
+  };
+}
