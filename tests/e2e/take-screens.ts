@@ -11,7 +11,7 @@ import {
   openTheRoster,
   openWhatABoatHas,
 } from './roster-screens.ts';
-import { callFromPage, goTo, measure } from './screens.ts';
+import { callFromPage, enter, goTo, measure } from './screens.ts';
 import {
   answerTheTrial,
   enterATrial,
@@ -74,10 +74,6 @@ const PICTURES: readonly Picture[] = [
 async function openDemo(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Open the demo club' }).click();
   await measure(page, PAD_AFT).waitFor();
-  await page
-    .getByRole('button', { name: /^Take it/ })
-    .first()
-    .waitFor();
 }
 
 async function holdThePad(page: Page): Promise<void> {
@@ -91,12 +87,19 @@ async function holdThePad(page: Page): Promise<void> {
 async function showAChange(page: Page): Promise<void> {
   await page.keyboard.press('Escape');
   await page.mouse.up();
+  // A copy, so that the demo's own fit stays as it was.
+  const { fit } = await callFromPage(page, 'fits.open', { id: await changedFit(page) });
+  const copy = await callFromPage(page, 'fits.create', { fit: { ...fit, name: 'Pad far aft' } });
+  await goTo(page, `#/fits/${copy.id}`);
+  await enter(page, PAD_AFT, '27');
   const show = page.getByRole('button', { name: /^Show it/ }).first();
   await show.click();
   await page.getByRole('button', { name: /^Hide it/ }).hover();
 }
 
 async function compareTheFirst(page: Page): Promise<void> {
+  await goTo(page, `#/fits/${await changedFit(page)}`);
+  await measure(page, PAD_AFT).waitFor();
   await page.getByRole('tab', { name: 'Revisions' }).click();
   await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
   await page.locator('.differences table').waitFor();
@@ -139,11 +142,6 @@ async function openThePair(page: Page): Promise<void> {
   if (!pair) throw new Error('the demo club has no crew');
   await goTo(page, `#/fits/${pair.id}`);
   await measure(page, PAD_AFT).waitFor();
-  await page
-    .getByRole('button', { name: /^Take it/ })
-    .first()
-    .waitFor();
-  await page.locator('.note-looking', { hasText: 'Looking' }).first().waitFor({ state: 'detached' });
 }
 
 async function openABoat(page: Page): Promise<void> {
