@@ -9,6 +9,7 @@ import type { Finding } from '../evaluation/finding.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
 import { floorHeightAt } from '../parts/floor-height.ts';
 import { middleEdges } from './edges.ts';
+import { withOffersTaken } from './offers-taken.ts';
 import { inBoat } from './room-in-boat.ts';
 import { beginning, smallestChange } from './smallest-change.ts';
 import { fromSingle, type SeatSetting, usualSetting } from './usual-setting.ts';
@@ -30,7 +31,7 @@ export interface FirstGiven {
  * Fittings to begin a seat with: the middle of what holds for this body in this boat. From the usual places scaled by the body
  * (`usualSetting`), or in a crew from the paddler's own single, brought into the boat (`inBoat`), the smallest moves are made that
  * bring every judged value as far inside its band as its doubt asks (`middleEdges`): clearances, holes and floorboard, posture,
- * support, and in a single the trim. A crew's trim is that of all its seats: `levelledFit`. Everything of a `Seat` but the
+ * support, and in a single the trim. In a single no check is then left that a change would clear (`withOffersTaken`). A crew's trim is that of all its seats: `levelledFit`. Everything of a `Seat` but the
  * athlete: metres and degrees from the seat's datum. Deterministic.
  */
 export function firstSetting(given: FirstGiven): SeatSetting {
@@ -67,7 +68,9 @@ function middleOf(setting: SeatSetting, { body, boat, stationX }: FirstGiven): S
   const search = { evaluator, fit, held, places };
   const asked = boat.seats.length === 1 ? () => true : (f: Finding) => f.seat !== null;
   const found = smallestChange(search, middleEdges(held, asked), { from: beginning(search), measurings: 1 });
-  const { athlete: _, ...moved } = found.here.fit.seats[index]!;
+  const middle = found.here.fit;
+  const settled = boat.seats.length === 1 ? withOffersTaken({ evaluator, fit: middle, places }) : middle;
+  const { athlete: _, ...moved } = settled.seats[index]!;
   return moved;
 }
 

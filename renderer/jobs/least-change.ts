@@ -1,6 +1,7 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
+import type { Offer } from '../../core/optimise/offers.ts';
 import { type ProposedMove, propose } from '../../core/optimise/propose.ts';
 import { type Uncleared, whyUncleared } from '../../core/optimise/why-uncleared.ts';
 import type { JobTools } from './job.ts';
@@ -14,12 +15,14 @@ export interface ProposalQuestion {
 /** How many findings say check, change and stop. */
 export type Wanting = Readonly<Record<'check' | 'change' | 'stop', number>>;
 
-/** What was found: the moves, how many findings want doing before and after, and what was left and why. */
+/** What was found: the moves, how many findings want doing before and after, what was left and why, and what else could be cleared. */
 export interface FoundProposal {
   readonly moves: readonly ProposedMove[];
   readonly before: Wanting;
   readonly after: Wanting;
   readonly uncleared: readonly Uncleared[];
+  /** Each check that may be cleared too, from the fit with the moves made. */
+  readonly offers: readonly Offer[];
 }
 
 /** Settings tried from one word of progress to the next. */
@@ -39,6 +42,7 @@ export function* leastChange(
     before: wanting(before),
     after: wanting(proposal.report),
     uncleared: whyUncleared(evaluator, proposal, uncleared),
+    offers: proposal.offers,
   };
 }
 

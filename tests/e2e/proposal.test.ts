@@ -4,6 +4,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { usualHull } from '../../core/hull/usual-hull.ts';
 import { propose } from '../../core/optimise/propose.ts';
+import { withMoves } from '../../renderer/bench/proposal/with-moves.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -108,6 +109,41 @@ describe('the least change, in the bench', () => {
     await measure(page, 'Front foot: heel forward of the mark').press('ArrowUp');
     await ask().waitFor();
     expect(await leave().count()).toBe(0);
+  });
+});
+
+describe('the offers', () => {
+  const seat = exampleSeat();
+  const offering = exampleFit([{ ...seat, kneePad: { ...seat.kneePad, aftM: 0.205 } }]);
+  const button = (name: RegExp) => page.locator('.proposal-offers').getByRole('button', { name });
+  beforeAll(() => openFit({ ...offering, name: 'Offering' }));
+
+  it('come after the least change, each with its moves and its price, and change nothing by themselves', async () => {
+    const before = await keptFit();
+    const { offers } = proposed(before);
+    await ask().click();
+    await button(/^Show the offer/).first().waitFor();
+    expect(await page.locator('.proposal-offers > li').count()).toBe(offers.length);
+    const told = await textOf(page.locator('.proposal-offers > li').first());
+    expect(told).toMatch(/Also changes: .*→|Nothing else changes/);
+    await button(/^Show the offer/).first().click();
+    await button(/^Hide the offer/).first().waitFor();
+    expect(await keptFit()).toEqual(before);
+    expect(await barriersOn(page)).toEqual([]);
+  });
+
+  it('applied, one clears its check in one step', async () => {
+    const before = await keptFit();
+    const { fit, offers } = proposed(before);
+    const [offer] = offers;
+    await button(/^Apply the offer/).first().click();
+    await soon(keptFit).toEqual(withMoves(fit, offer!));
+    const severity = createEvaluator()
+      .evaluate(await keptFit())
+      .findings.find(({ id }) => id === offer!.finding.id)!.severity;
+    expect(severity).toBe('good');
+    await undo().click();
+    await soon(keptFit).toEqual(before);
   });
 });
 

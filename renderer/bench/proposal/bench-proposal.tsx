@@ -5,19 +5,14 @@ import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal, Wanting } from '../../jobs/least-change.ts';
 import { useJob } from '../../jobs/use-job.ts';
-import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
-import { changeText } from '../change-text.ts';
 import { nameInSeat } from '../crew-names.ts';
+import { moveText } from './offer-text.ts';
+import { Offers } from './offers.tsx';
 import { whyText } from './why-text.ts';
 import { withMoves } from './with-moves.ts';
-
-/** A move of a proposal in words. */
-export function moveText(move: ProposedMove, format: Format): string {
-  return changeText({ ...move, kind: 'move', clean: true, sideEffects: [] }, format);
-}
 
 /** The least change that clears the findings: asked for, drawn as an outline, taken in one step or left. */
 export function BenchProposal() {
@@ -96,7 +91,7 @@ interface FoundProps {
 }
 
 function Found(props: FoundProps) {
-  const { fit, found } = props;
+  const { fit, found, onTaken } = props;
   const locked = fit.seats.some(({ locks }) => locks.length > 0);
   const { moves, before, after, uncleared } = found;
   const nothing = say(locked ? 'proposal.nothing.locked' : 'proposal.nothing');
@@ -114,6 +109,7 @@ function Found(props: FoundProps) {
         <SeatMoves key={seat} fit={fit} seat={seat} moves={moves.filter((move) => move.seat === seat)} />
       ))}
       <Left uncleared={uncleared} />
+      <Offers fit={fit} found={found} onTaken={onTaken} />
     </>
   );
 }

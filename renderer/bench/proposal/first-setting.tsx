@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { FITTING_COORDINATES } from '../../../core/document/coordinates.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
@@ -25,17 +25,20 @@ export interface ProposedStart {
  */
 export function FirstSetting(props: {
   choice: string;
-  make: () => Fit;
+  make: () => Promise<Fit>;
   onProposed: (start: ProposedStart | null) => void;
 }) {
   const { choice, make, onProposed } = props;
   const [asked, setAsked] = useState<string | null>(null);
   const { state, start, cancel } = useJob('leastChange');
+  const latest = useRef<string | null>(null);
   const current = asked === choice;
 
-  function ask(): void {
+  async function ask(): Promise<void> {
     setAsked(choice);
-    const fit = make();
+    latest.current = choice;
+    const fit = await make();
+    if (latest.current !== choice) return;
     start({ fit, seats: null }, (found) => {
       onProposed({ choice, fit: withMoves(fit, found) });
       announce(say('first.found'));
@@ -43,6 +46,7 @@ export function FirstSetting(props: {
   }
 
   function forget(): void {
+    latest.current = null;
     cancel();
     setAsked(null);
     onProposed(null);
@@ -66,7 +70,7 @@ export function FirstSetting(props: {
     <div className="stack">
       <p className="soft">{say('first.about')}</p>
       <p>
-        <button type="button" className="button" onClick={ask}>
+        <button type="button" className="button" onClick={() => void ask()}>
           {say('first.ask')}
         </button>
       </p>

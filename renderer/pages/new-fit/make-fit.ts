@@ -11,6 +11,8 @@ import { levelledFit } from '../../../core/optimise/levelled-fit.ts';
 export interface Starter {
   readonly athlete: Athlete | null;
   readonly side: Side;
+  /** The athlete's own fit in a single, which a seat in a crew begins from; none where left out. */
+  readonly single?: Fit | null;
 }
 
 /** The body that an empty seat's fittings are set out for until somebody takes it: about the mean adult. */
@@ -18,7 +20,7 @@ function nobody(side: Side): Athlete {
   return athleteSchema.parse({ name: '–', sex: 'unspecified', side, statureM: 1.72, massKg: 72 });
 }
 
-/** A fit of these starters in this boat, every fitting in its first setting, a crew's boat level. */
+/** A fit of these starters in this boat, every fitting in its first setting: a crew's seats from their paddlers' own singles, the boat level. */
 export function makeFit({
   name,
   boat,
@@ -29,9 +31,10 @@ export function makeFit({
   starters: readonly Starter[];
 }): Fit {
   const seats = boat.seats.map(({ stationM }, index) => {
-    const { athlete, side } = starters[index] ?? { athlete: null, side: 'left' as const };
+    const { athlete, side, single }: Starter = starters[index] ?? { athlete: null, side: 'left' };
     const body = bodyOfAthlete(athlete ?? nobody(side));
-    const setting = firstSetting({ body, boat, stationX: stationM, side });
+    const own = boat.seats.length > 1 ? single?.seats[0] : undefined;
+    const setting = firstSetting({ body, boat, stationX: stationM, side, ...(own && { single: own }) });
     return { ...setting, athlete: athlete && forFit(athlete), bands: athlete?.bands ?? [] };
   });
   return levelledFit(fitSchema.parse({ format: FIT_FORMAT, name, boat, seats }));

@@ -14,6 +14,7 @@ import { TextField } from '../../ui/fields/text-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { type ChosenSeat, chosen, forgetChosen } from './chosen.ts';
 import { makeFit, type Starter } from './make-fit.ts';
+import { withSingles } from './own-singles.ts';
 import { SeatChoice } from './seat-choice.tsx';
 
 const EVERYTHING = { limit: 1000 };
@@ -76,8 +77,10 @@ function useChosenFit({ boats, athletes }: Listed) {
     ready: seated && named.trim() !== '' && !twice,
     /** Changes with everything that a first setting depends on. */
     choice: JSON.stringify([record?.id, starters.map(({ athlete, side }) => [athlete?.id, side])]),
-    make: (boat: BoatRecord): Fit =>
-      makeFit({ name: named.trim(), boat: { ...boat.boat, id: boat.id }, starters }),
+    make: async (boat: BoatRecord): Promise<Fit> => {
+      const crew = boat.boat.seats.length > 1 ? await withSingles(starters) : starters;
+      return makeFit({ name: named.trim(), boat: { ...boat.boat, id: boat.id }, starters: crew });
+    },
   };
 }
 
@@ -90,7 +93,8 @@ function NewFitForm(listed: Listed) {
   async function begin(event: React.FormEvent): Promise<void> {
     event.preventDefault();
     if (!record || !ready) return;
-    const start = proposed?.choice === choice ? { ...proposed.fit, name: fit.named.trim() } : make(record);
+    const start =
+      proposed?.choice === choice ? { ...proposed.fit, name: fit.named.trim() } : await make(record);
     const result = await call('fits.create', { fit: start });
     if (!result.ok) return setRefusal(result.error);
     forgetChosen();

@@ -1,11 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import type { SideEffect } from '../../../../core/evaluation/finding.ts';
+import type { Offer } from '../../../../core/optimise/offers.ts';
 import { propose } from '../../../../core/optimise/propose.ts';
 import type { Uncleared, WhyUncleared } from '../../../../core/optimise/why-uncleared.ts';
-import { isFewer, moveText, wantingText } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
+import { findingTitle } from '../../../../core/text/sentences.ts';
+import { nameInSeat } from '../../../../renderer/bench/crew-names.ts';
+import { isFewer, wantingText } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
+import { moveText, offerText } from '../../../../renderer/bench/proposal/offer-text.ts';
 import { whyText } from '../../../../renderer/bench/proposal/why-text.ts';
 import { withMoves } from '../../../../renderer/bench/proposal/with-moves.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
+import { say } from '../../../../renderer/language/messages.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
@@ -14,6 +20,23 @@ const evaluator = createEvaluator();
 const fit = exampleFit([exampleSeat({ kneePad: { ...exampleSeat().kneePad, aftM: 0.28 } })]);
 const report = evaluator.evaluate(fit);
 const [finding] = report.findings;
+/** A fit with a check that one more change clears. */
+const offering = exampleFit([exampleSeat({ kneePad: { ...exampleSeat().kneePad, aftM: 0.205 } })]);
+
+/** A side effect on an angle, degrees. */
+function effect({ from, to, ...rest }: Partial<SideEffect> & { from: number; to: number }): SideEffect {
+  const rad = Math.PI / 180;
+  return {
+    id: 'frontKnee',
+    seat: 0,
+    unit: 'rad',
+    severityFrom: 'good',
+    severityTo: 'good',
+    ...rest,
+    from: from * rad,
+    to: to * rad,
+  };
+}
 
 describe('a proposal’s moves', () => {
   const proposal = propose(evaluator, fit);
@@ -35,6 +58,42 @@ describe('a proposal’s moves', () => {
   it('count what wants doing, the most severe first', () => {
     expect(wantingText({ check: 2, change: 1, stop: 0 })).toBe('1 change, 2 check');
     expect(wantingText({ check: 0, change: 0, stop: 0 })).toBe('nothing');
+  });
+});
+
+describe('an offer', () => {
+  const offer: Offer = {
+    finding: { ...finding!, severity: 'check' },
+    moves: [{ seat: 0, coordinate: 'frontFoot.forwardM', from: 0.36, to: 0.35 }],
+    size: 1,
+    sideEffects: [
+      effect({ from: 121, to: 119 }),
+      effect({ id: 'rearKnee', from: 60, to: 58, severityTo: 'check' }),
+    ],
+  };
+
+  it('tells the check, its moves and its price, what turns first', () => {
+    const { finding: told, moves, price } = offerText(offer, fit, format);
+    expect(told).toBe(findingTitle(finding!, format.quantity(finding!.quantity)));
+    expect(moves.map(spaced)).toEqual(['Front foot 1.0 cm aft, to 35.0 cm']);
+    expect(price).toBe('Also changes: rear knee 60° → 58° (check), front knee 121° → 119°.');
+  });
+
+  it('says so where nothing else changes, and in a crew names the paddler', () => {
+    const pair = exampleFit([exampleSeat(), exampleSeat()]);
+    const alone = offerText({ ...offer, sideEffects: [] }, pair, format);
+    expect(alone.price).toBe(say('proposal.offers.alone'));
+    expect(alone.moves[0]).toMatch(new RegExp(`^${nameInSeat(pair, 0)}: Front foot`));
+  });
+
+  it('of the core comes with moves and a price in words', () => {
+    const { offers } = propose(evaluator, offering);
+    expect(offers.length).toBeGreaterThan(0);
+    for (const made of offers) {
+      const { finding: told, moves, price } = offerText(made, offering, format);
+      expect(moves.length).toBe(made.moves.length);
+      for (const text of [told, ...moves, price]) expect(text).not.toMatch(/\{|undefined|NaN/);
+    }
   });
 });
 
