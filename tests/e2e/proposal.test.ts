@@ -122,12 +122,18 @@ describe('the offers', () => {
     const before = await keptFit();
     const { offers } = proposed(before);
     await ask().click();
-    await button(/^Show the offer/).first().waitFor();
+    await button(/^Show the offer/)
+      .first()
+      .waitFor();
     expect(await page.locator('.proposal-offers > li').count()).toBe(offers.length);
     const told = await textOf(page.locator('.proposal-offers > li').first());
     expect(told).toMatch(/Also changes: .*→|Nothing else changes/);
-    await button(/^Show the offer/).first().click();
-    await button(/^Hide the offer/).first().waitFor();
+    await button(/^Show the offer/)
+      .first()
+      .click();
+    await button(/^Hide the offer/)
+      .first()
+      .waitFor();
     expect(await keptFit()).toEqual(before);
     expect(await barriersOn(page)).toEqual([]);
   });
@@ -136,7 +142,9 @@ describe('the offers', () => {
     const before = await keptFit();
     const { fit, offers } = proposed(before);
     const [offer] = offers;
-    await button(/^Apply the offer/).first().click();
+    await button(/^Apply the offer/)
+      .first()
+      .click();
     await soon(keptFit).toEqual(withMoves(fit, offer!));
     const severity = createEvaluator()
       .evaluate(await keptFit())
