@@ -63,13 +63,20 @@ export function foldMoments(
 ): Moments {
   const roots = squareRootOf(covariance);
   const nodes = NODES[at.length - 1]!;
-  const placed = (node: Node) =>
-    at.map((value, i) => roots.reduce((sum, root, c) => sum + root[i]! * node.at[c]!, value));
-  return momentsOf(nodes.map((node) => [fold.value(placed(node)), node.weight]));
-}
-
-function momentsOf(values: readonly (readonly [value: number, weight: number])[]): Moments {
-  const mean = values.reduce((sum, [value, weight]) => sum + weight * value, 0);
-  const variance = values.reduce((sum, [value, weight]) => sum + weight * (value - mean) ** 2, 0);
-  return { mean, sd: Math.sqrt(Math.max(0, variance)) };
+  const values = new Float64Array(nodes.length);
+  const there = [...at];
+  let mean = 0;
+  for (let n = 0; n < nodes.length; n++) {
+    const node = nodes[n]!;
+    for (let i = 0; i < at.length; i++) {
+      there[i] = at[i]!;
+      // Each root begins at its own value: what comes before is zero.
+      for (let c = 0; c <= i; c++) there[i]! += roots[c]![i]! * node.at[c]!;
+    }
+    values[n] = fold.value(there);
+    mean += node.weight * values[n]!;
+  }
+  let variance = 0;
+  for (let n = 0; n < nodes.length; n++) variance += nodes[n]!.weight * (values[n]! - mean) ** 2;
+  return { mean, sd: Math.sqrt(variance) };
 }

@@ -127,25 +127,52 @@ function readingOf(name: StanceUnknown, index: number): Measured {
   return { key: keyOf(name, index), sd: toRadians(PINNED_SD_DEG[name]) };
 }
 
-/** Spreads of a seat's folded values, over the joint spread of the smooth values that each is made of. */
+/**
+ * Spreads of a seat's folded values, over the joint spread of the smooth values that each is made of. On average over what may
+ * be read a reading widens nothing, but at a kink it may at the one value that was read: the less of two, 0 ± 1 and 1 ± 0.5, is
+ * known to 0.857, and to 0.867 once the second is known for certain to be 1. So the least counts of the spreads that some or all
+ * of the readings leave.
+ */
 function foldedSpreads(
   { seats, drives, quantities }: Computed,
-  { index, rows }: SeatPart,
+  { index, raw, rows }: SeatPart,
 ): [string, Spread][] {
   const state = seats[index]!;
   const smooth = smoothValues(state, { drive: drives[index] ?? null, edges: marginEdges(state) });
   const smoothAt = (id: string) =>
     smooth[id] ?? quantities.find((q) => q.id === id && q.seat === index)?.value ?? 0;
+  const fewer = withFewerReadings(raw, measuredOf(state.seat, index));
   return Object.entries(seatFolds(state)).map(([id, fold]) => {
     const name = keyOf(id, index);
-    const own = fold.of.map((part) => rows.get(keyOf(part, index)) ?? new Float64Array(0));
-    const covariance = own.map((a) => own.map((b) => productOf(a, b)));
+    const keys = fold.of.map((part) => keyOf(part, index));
     const at = fold.of.map(smoothAt);
-    const { mean, sd } = foldMoments(fold, at, covariance);
+    const covariance = covarianceOf(rows, keys);
+    const { mean, sd: last } = foldMoments(fold, at, covariance);
+    const sd = fewer.reduce(
+      (least, some) => Math.min(least, foldMoments(fold, at, covarianceOf(some, keys)).sd),
+      last,
+    );
     if (fold.judgedBy === 'mean') return [name, { sd, shift: mean - fold.value(at) }];
     if (fold.judgedBy === 'smooth') return [name, { sd, judgedSd: Math.sqrt(covariance[0]![0]!) }];
     return [name, { sd }];
   });
+}
+
+/** Rows after each choice of some of the readings and after none, but not after all: none where nothing was read. */
+function withFewerReadings(
+  raw: ReadonlyMap<string, Row>,
+  readings: readonly Measured[],
+): ReadonlyMap<string, Row>[] {
+  let choices = [raw];
+  for (const reading of readings)
+    choices = choices.flatMap((rows) => [rows, conditionedRows(rows, [reading])]);
+  return choices.slice(0, -1);
+}
+
+/** Covariance of the values by these keys. */
+function covarianceOf(rows: ReadonlyMap<string, Row>, keys: readonly string[]): number[][] {
+  const own = keys.map((key) => rows.get(key) ?? new Float64Array(0));
+  return own.map((a) => own.map((b) => productOf(a, b)));
 }
 
 /** The spreads that an earlier report carries. */

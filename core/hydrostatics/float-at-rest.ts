@@ -18,6 +18,8 @@ export interface Load {
   readonly heel?: Radians;
   /** An attitude near the answer: it saves iterations and changes nothing else. */
   readonly start?: Pick<Attitude, 'draft' | 'trim'> | null;
+  /** How the waterplane's ends are integrated (`immersedSums`): fine, to be told, unless given; steady for differences. */
+  readonly ends?: 'steady' | 'fine';
 }
 
 /**
@@ -45,7 +47,7 @@ export function floatAtRest(hull: Hull, load: Load): FloatResult {
   let found = searchEquilibrium(hull, sought, givenStart(load.start) ?? cold);
   if (load.start && !staysDry(hull, found)) found = searchEquilibrium(hull, sought, cold);
   if (staysDry(hull, found)) {
-    const rest = atRest(hull, found, { centre, waterDensity: load.waterDensity, heel });
+    const rest = atRest(hull, found, { centre, load, heel });
     return rest.longitudinalGm > 0 ? rest : { kind: 'no-equilibrium', reason: PITCHES_OVER };
   }
   const full = overloaded(hull, load, centre.mass);
@@ -114,9 +116,9 @@ function levelStart({ levelVolumes, lowestZ, highestZ }: Hull, volume: number): 
 function atRest(
   hull: Hull,
   { plane, steps }: Found,
-  { centre, waterDensity, heel }: { centre: PointMass; waterDensity: number; heel: number },
+  { centre, load, heel }: { centre: PointMass; load: Load; heel: number },
 ): Afloat {
-  const properties = propertiesAt(hull, plane);
+  const properties = propertiesAt(hull, plane, load.ends);
   const { waterplane, centroid } = properties;
   const { alongSlope: k, acrossSlope: t } = plane;
   const rise =
@@ -137,7 +139,7 @@ function atRest(
     bowOverStern: hull.length * k,
     transverseGm: waterplane.transverseBm + rise,
     longitudinalGm,
-    massPerCentimetre: waterDensity * waterplane.area * 0.01,
+    massPerCentimetre: load.waterDensity * waterplane.area * 0.01,
     momentPerCentimetreTrim: (centre.mass * GRAVITY * longitudinalGm * 0.01) / hull.length,
   };
 }

@@ -33,7 +33,11 @@ export function immersedProperties(hull: Hull, attitude: Attitude): ImmersedProp
  * The same at a plane. Volume and its moments are those that an equilibrium is sought with; the waterplane, which the ends
  * count most for, and the shell come from a second pass that integrates the ends more finely.
  */
-export function propertiesAt(hull: Hull, plane: WaterPlane): ImmersedProperties {
+export function propertiesAt(
+  hull: Hull,
+  plane: WaterPlane,
+  ends: 'steady' | 'fine' = 'fine',
+): ImmersedProperties {
   const body = immersedSums(hull, plane);
   const volume = body[SUM.volume]! > LEAST_VOLUME ? body[SUM.volume]! : 0;
   const per = volume > 0 ? 1 / volume : 0;
@@ -42,7 +46,7 @@ export function propertiesAt(hull: Hull, plane: WaterPlane): ImmersedProperties 
     y: body[SUM.momentY]! * per,
     z: body[SUM.momentZ]! * per,
   };
-  const sums = immersedSums(hull, plane, 'fine');
+  const sums = ends === 'fine' ? immersedSums(hull, plane, 'fine') : body;
   const extent = waterlineExtent(hull, plane);
   const { area, lcf, acrossMoment, alongMoment } = waterplaneMoments(plane, sums);
   const ratio = (of: number) => (of > 0 ? volume / of : 0);

@@ -6,6 +6,7 @@ import { TAPE_MEASURES } from '../../core/document/athlete-schema.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Seat } from '../../core/document/seat-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { QUANTITIES } from '../../core/evaluation/quantities.ts';
 import type { Report } from '../../core/evaluation/report.ts';
 import { STANCE_UNKNOWNS } from '../../core/posture/stance.ts';
 import { toDegrees } from '../../core/units/angle.ts';
@@ -14,20 +15,28 @@ import { boatOf, crewFit, randomAthletes } from './proposal-random.ts';
 
 const SEED = 41;
 const BOATS = ['single', 'training', 'pair', 'four'] as const;
-const COUNT = cases(4, 60);
+const ATHLETES = 60;
+const COUNT = cases(4, ATHLETES);
+
+/** Fits in which a fold at its kink (11) and the difference of a waterplane's area (41) once widened; taken in the quick run too. */
+const ONCE_WIDENED = [11, 41];
 
 /** Rounding. */
 const SAME = 1e-6;
 
 /**
- * A pin holds at the catch too, where the angle would be another: slopes are then taken at another stance, and what belongs to the
- * catch may move by so much.
+ * Shares of the step in which a value is shown that a spread may grow by: half a step is not seen. A pin is read in the ready
+ * stance and holds at the catch too, where the angle would be another: the catch's slopes are then taken at another stance. This
+ * is a shortfall of the first order, not of its sums: the reach at the catch grows from 43.5 to 43.9 mm (crew 3).
  */
-const SAME_AT_CATCH = 5e-3;
+const STEP_AT_CATCH = 0.5;
 const AT_CATCH = ['trimCatch', 'catchReach', 'bladeSpacing'];
 
-/** A folded value's spread is a sum over points of quadrature, which meet a kink now on this side, now on that. */
-const SAME_FOLDED = 1e-3;
+/**
+ * A folded value's spread is a sum over points of quadrature, and a tape turns the directions in which they lie: they meet a
+ * kink now on this side, now on that.
+ */
+const STEP_FOLDED = 0.002;
 const FOLDED = [
   'hipFlexorStretch',
   'supportMargin',
@@ -45,60 +54,59 @@ const FOLDED = [
   'driveFrontLoad',
 ];
 
-const sameOf = (id: string) =>
-  AT_CATCH.includes(id) ? SAME_AT_CATCH : FOLDED.includes(id) ? SAME_FOLDED : SAME;
-
 const evaluator = createEvaluator();
 
 function withSeat(fit: Fit, index: number, more: Partial<Seat>): Fit {
   return { ...fit, seats: fit.seats.map((seat, i) => (i === index ? { ...seat, ...more } : seat)) };
 }
 
-/** Quantities known less surely after than before. */
-function widened(before: Report, after: Report): string[] {
+/** Quantities known less surely after a pin or a tape than before. */
+function widened(before: Report, after: Report, by: 'pin' | 'tape'): string[] {
   return before.quantities.flatMap(({ id, seat, sd }, i) => {
     const now = after.quantities[i]!;
     expect([now.id, now.seat]).toEqual([id, seat]);
-    return (now.sd ?? 0) > (sd ?? 0) * (1 + sameOf(id)) + 1e-12 ? [`${id}@${seat} ${sd} to ${now.sd}`] : [];
+    const more = (now.sd ?? 0) - (sd ?? 0) * (1 + SAME) - 1e-12;
+    const steps = more / QUANTITIES[id as keyof typeof QUANTITIES].step;
+    return more > 0 && !(steps <= allowedSteps(id, by)) ? [`${id}@${seat} ${sd} to ${now.sd}`] : [];
   });
 }
 
-const fits = Array.from({ length: COUNT }, (_, i) =>
-  crewFit(boatOf(BOATS[i % 4]!), randomAthletes(SEED, COUNT), i),
-);
+function allowedSteps(id: string, by: 'pin' | 'tape'): number {
+  if (by === 'pin') return AT_CATCH.includes(id) ? STEP_AT_CATCH : 0;
+  return FOLDED.includes(id) ? STEP_FOLDED : 0;
+}
+
+const athletes = randomAthletes(SEED, ATHLETES);
+const fitAt = (i: number) => [i, crewFit(boatOf(BOATS[i % 4]!), athletes, i)] as const;
+const fits = Array.from({ length: COUNT }, (_, i) => fitAt(i));
+const more = ONCE_WIDENED.filter((i) => i >= COUNT).map(fitAt);
 
 describe('nothing measured widens anything', () => {
-  it.each(fits.map((fit, i) => [i, fit] as const))(
-    'angle by angle, held where the model has it (%i)',
-    (_, fit) => {
-      let now = evaluator.evaluate(fit);
-      const angles = now.seats[0]!.stances.ready.angles;
-      let pinned = fit;
-      for (const name of STANCE_UNKNOWNS) {
-        const pins = { ...pinned.seats[0]!.pins, [`${name}Deg`]: toDegrees(angles[name]) };
-        pinned = withSeat(pinned, 0, { pins });
-        const then = evaluator.evaluate(pinned);
-        expect(widened(now, then), name).toEqual([]);
-        now = then;
-      }
-    },
-  );
+  it.each([...fits, ...more])('angle by angle, held where the model has it (%i)', (_, fit) => {
+    let now = evaluator.evaluate(fit);
+    const angles = now.seats[0]!.stances.ready.angles;
+    let pinned = fit;
+    for (const name of STANCE_UNKNOWNS) {
+      const pins = { ...pinned.seats[0]!.pins, [`${name}Deg`]: toDegrees(angles[name]) };
+      pinned = withSeat(pinned, 0, { pins });
+      const then = evaluator.evaluate(pinned);
+      expect(widened(now, then, 'pin'), name).toEqual([]);
+      now = then;
+    }
+  });
 
-  it.each(fits.map((fit, i) => [i, fit] as const))(
-    'tape by tape, read where the body is taken to be (%i)',
-    (_, fit) => {
-      let now = evaluator.evaluate(fit);
-      let taped = fit;
-      for (const measure of TAPE_MEASURES) {
-        const athlete = taped.seats[0]!.athlete!;
-        const valueM = bodySpread(bodyInputOf(athlete)).mean[tapeIndex(measure)]!;
-        taped = withSeat(taped, 0, {
-          athlete: { ...athlete, tape: { ...athlete.tape, [measure]: { valueM } } },
-        });
-        const then = evaluator.evaluate(taped);
-        expect(widened(now, then), measure).toEqual([]);
-        now = then;
-      }
-    },
-  );
+  it.each(fits)('tape by tape, read where the body is taken to be (%i)', (_, fit) => {
+    let now = evaluator.evaluate(fit);
+    let taped = fit;
+    for (const measure of TAPE_MEASURES) {
+      const athlete = taped.seats[0]!.athlete!;
+      const valueM = bodySpread(bodyInputOf(athlete)).mean[tapeIndex(measure)]!;
+      taped = withSeat(taped, 0, {
+        athlete: { ...athlete, tape: { ...athlete.tape, [measure]: { valueM } } },
+      });
+      const then = evaluator.evaluate(taped);
+      expect(widened(now, then, 'tape'), measure).toEqual([]);
+      now = then;
+    }
+  });
 }, 240_000);
