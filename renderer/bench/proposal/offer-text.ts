@@ -2,12 +2,11 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { SideEffect } from '../../../core/evaluation/finding.ts';
 import type { Offer } from '../../../core/optimise/offers.ts';
 import type { ProposedMove } from '../../../core/optimise/proposed-move.ts';
-import { findingTitle, quantityName } from '../../../core/text/sentences.ts';
+import { findingTitle } from '../../../core/text/sentences.ts';
 import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
-import { changeText } from '../change-text.ts';
+import { changeText, sideEffectText } from '../change-text.ts';
 import { nameInSeat } from '../crew-names.ts';
-import { inSentence } from '../quantity-text.ts';
 
 /** A move of a proposal in words. */
 export function moveText(move: ProposedMove, format: Format): string {
@@ -27,7 +26,9 @@ export function offerText({ finding, moves, sideEffects }: Offer, fit: Fit, form
     seat === null || fit.seats.length === 1
       ? text
       : say('proposal.offers.of-seat', { name: nameInSeat(fit, seat), text });
-  const effects = turnedFirst(sideEffects).map((effect) => named(effect.seat, effectText(effect, format)));
+  const effects = turnedFirst(sideEffects).map((effect) =>
+    named(effect.seat, sideEffectText(effect, format)),
+  );
   return {
     finding: named(finding.seat, findingTitle(finding, format.quantity(finding.quantity))),
     moves: moves.map((move) => named(move.seat, moveText(move, format))),
@@ -42,12 +43,4 @@ export function offerText({ finding, moves, sideEffects }: Offer, fit: Fit, form
 function turnedFirst(effects: readonly SideEffect[]): SideEffect[] {
   const turns = ({ severityFrom, severityTo }: SideEffect) => Number(severityFrom !== severityTo);
   return [...effects].sort((a, b) => turns(b) - turns(a));
-}
-
-function effectText({ id, unit, from, to, severityFrom, severityTo }: SideEffect, format: Format): string {
-  const write = format.quantity(id);
-  const values = { name: inSentence(quantityName(id)), from: write(from, unit), to: write(to, unit) };
-  return severityFrom === severityTo
-    ? say('proposal.offers.effect', values)
-    : say('proposal.offers.effect.severity', { ...values, severity: say(`severity.${severityTo}`) });
 }

@@ -36,8 +36,6 @@ export const PROPOSAL = {
     'Each of these would clear one check more, together with the change above.',
   'proposal.offers.also': 'Also changes: {effects}.',
   'proposal.offers.alone': 'Nothing else changes by a step worth showing.',
-  'proposal.offers.effect': '{name} {from} → {to}',
-  'proposal.offers.effect.severity': '{name} {from} → {to} ({severity})',
   'proposal.offers.of-seat': '{name}: {text}',
   'proposal.offers.show': 'Show',
   'proposal.offers.hide': 'Hide',
