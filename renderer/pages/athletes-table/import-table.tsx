@@ -44,6 +44,7 @@ function useImport({ inUse, aside, ready, reload }: Everybody) {
 
   async function takeIn(): Promise<void> {
     if (!opened || table?.kind !== 'read') return;
+    setTold('');
     const taken = table.rows.flatMap(({ outcome }) =>
       outcome && outcome.kind !== 'same' ? [outcome.athlete] : [],
     );

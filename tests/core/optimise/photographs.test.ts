@@ -61,9 +61,11 @@ describe('photographsFor', () => {
   });
 
   it('leaves nothing less sure, whatever is read', () => {
-    for (const id of ['frontKnee', 'supportMargin', 'kneeShare', 'rearShare'])
+    // Shares and margin have kinks (a share ends at 0): their spread is a quadrature, true to a thousandth.
+    const slack = { frontKnee: 1e-6, supportMargin: 1e-3, kneeShare: 1e-3, rearShare: 1e-3 };
+    for (const [id, share] of Object.entries(slack))
       for (const { sdNow, sdAfter } of forGoal(id))
-        expect(sdAfter, id).toBeLessThanOrEqual(sdNow * (1 + 1e-6));
+        expect(sdAfter, id).toBeLessThanOrEqual(sdNow * (1 + share));
   });
 
   it('lists the best first, for the boat too; nothing for an empty seat or what was not computed', () => {
