@@ -108,7 +108,6 @@ export const seatSchema = z.strictObject({
 
 export type KneePad = z.infer<typeof kneePadSchema>;
 export type RearRest = z.infer<typeof rearRestSchema>;
-export type FrontFoot = z.infer<typeof frontFootSchema>;
 export type Paddle = z.infer<typeof paddleSchema>;
 export type Pins = z.infer<typeof pinsSchema>;
 /** One seat of a fit: lengths in metres, angles in degrees, in the seat's own datum. */
