@@ -6,7 +6,7 @@ import type { NamedEntry } from '../store/join-people.ts';
 export interface Jobs {
   /** Copies the store into one file and checks the copy; gives what is wrong with it, or null. */
   readonly backup: { input: { file: string; to: string }; output: string | null };
-  /** Writes everything into a bundle; gives its size, bytes. `passphrase` null: not encrypted. */
+  /** Writes everything into a bundle; gives its size, bytes. */
   readonly export: {
     input: { file: string; to: string; version: string; at: number };
     output: number;
