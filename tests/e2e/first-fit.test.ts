@@ -142,7 +142,6 @@ describe('from nothing to a fit that outlives a killed program', () => {
     expect(await number('frontKnee')).toBeGreaterThan(before.knee);
     expect(await number('trimRest')).toBeGreaterThan(before.trim);
     const loads = await exactLoads();
-    expect(loads.knee).toBeGreaterThan(loadsBefore.knee);
     expect(loads.front).toBeLessThan(loadsBefore.front);
     expect(await number('kneeLoad')).toBe(Math.round(loads.knee));
   });
