@@ -8,7 +8,6 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   '@tarikjabiri/dxf': 'templates as DXF',
   'better-sqlite3': 'the store',
   fflate: 'zip: bundles, and compression within exports',
-  immer: 'edits of the fit as new documents; undo',
   konva: 'the drawing’s canvas',
   papaparse: 'tables of offsets and measures, CSV in and out',
   pdfkit: 'set-out sheets and tiled templates as PDF',
