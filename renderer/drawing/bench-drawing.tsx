@@ -1,6 +1,4 @@
-import type { Layer as KonvaLayer } from 'konva/lib/Layer.js';
 import { useEffect, useId, useRef, useState } from 'react';
-import { Layer, Stage } from 'react-konva';
 import type { StoreApi } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
 import type { BenchView } from '../document/bench-view.ts';
@@ -16,7 +14,7 @@ import { createHandStore } from './interaction/hand-state.ts';
 import { PointerHand } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
 import { FONTS } from './view/pen.ts';
-import { LAYERS, type LayerName, type Scene } from './view/scene.ts';
+import type { Scene } from './view/scene.ts';
 
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
 export function BenchDrawing({
@@ -29,7 +27,7 @@ export function BenchDrawing({
   view: BenchView;
 }) {
   const host = useRef<HTMLDivElement>(null);
-  const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
+  const paper = useRef<HTMLDivElement>(null);
   const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
   const [hand] = useState(createHandStore);
   const { width, height } = useSize(host);
@@ -38,12 +36,12 @@ export function BenchDrawing({
 
   useEffect(() => {
     const element = host.current;
-    if (!element) return;
+    if (!element || !paper.current) return;
     const made = new BenchCanvas({
       document: fitDocument,
       view,
       host: element,
-      layers: layers.current as Record<LayerName, KonvaLayer>,
+      paper: paper.current,
       format: currentFormat(),
     });
     const pointer = new PointerHand({
@@ -63,10 +61,7 @@ export function BenchDrawing({
     };
   }, [fitDocument, view, hand]);
 
-  useEffect(() => {
-    // Setting the ratio clears a layer, so it is set only when the screen's density changes, before anything is drawn.
-    for (const name of LAYERS) layers.current[name]?.getCanvas().setPixelRatio(density);
-  }, [density]);
+  useEffect(() => canvas?.setDensity(density), [canvas, density]);
   // What stands over the paper is placed by the new layout, so it is drawn again once that is known.
   const [, setLaidOutFor] = useState('');
   useEffect(() => {
@@ -88,17 +83,7 @@ export function BenchDrawing({
       <p id={about} className="only-spoken">
         {say('drawing.about')}
       </p>
-      <Stage width={width} height={height} listening={false} aria-hidden="true">
-        {LAYERS.map((name) => (
-          <Layer
-            key={name}
-            listening={false}
-            ref={(layer) => {
-              if (layer) layers.current[name] = layer;
-            }}
-          />
-        ))}
-      </Stage>
+      <div ref={paper} aria-hidden="true" />
       {canvas && (
         <>
           <GripList document={fitDocument} canvas={canvas} hand={hand} />

@@ -21,8 +21,11 @@ export interface JobRunner<Name extends JobName> {
   cancel(): void;
 }
 
+/** Where the build puts the worker: `renderer/vite.config.ts` builds it with the page, so that both share the core. */
+const WORKER = 'assets/analysis-worker.js';
+
 function startWorker(): JobWorker {
-  return new Worker(new URL('./analysis-worker.ts', import.meta.url), { type: 'module' });
+  return new Worker(new URL(WORKER, document.baseURI), { type: 'module' });
 }
 
 /** A runner with a worker of its own, made at the first start. `makeWorker` is for tests. */

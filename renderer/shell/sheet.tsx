@@ -1,31 +1,77 @@
-import { useEffect, useRef } from 'react';
+import { lazy, Suspense, useEffect, useRef } from 'react';
 import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
-import { ArchivePage } from '../pages/archive/archive-page.tsx';
-import { AthletePage } from '../pages/athlete/athlete-page.tsx';
-import { AthletesPage } from '../pages/athletes/athletes-page.tsx';
-import { AthletesTablePage } from '../pages/athletes-table/athletes-table-page.tsx';
-import { BenchPage } from '../pages/bench/bench-page.tsx';
-import { BoatPage } from '../pages/boat/boat-page.tsx';
-import { BoatsPage } from '../pages/boats/boats-page.tsx';
-import { CrewSheetPage } from '../pages/crew-sheet/crew-sheet-page.tsx';
-import { FitsPage } from '../pages/fits/fits-page.tsx';
-import { FullSizePage } from '../pages/full-size/full-size-page.tsx';
-import { HelpPage } from '../pages/help/help-page.tsx';
-import { HomePage } from '../pages/home/home-page.tsx';
-import { HullPage } from '../pages/hull/hull-page.tsx';
-import { MeasurePage } from '../pages/measure/measure-page.tsx';
-import { NewFitPage } from '../pages/new-fit/new-fit-page.tsx';
-import { PaddlesPage } from '../pages/paddles/paddles-page.tsx';
-import { SetOutPage } from '../pages/set-out/set-out-page.tsx';
-import { ShowPage } from '../pages/show/show-page.tsx';
-import { TimelinePage } from '../pages/timeline/timeline-page.tsx';
-import { TransferPage } from '../pages/transfer/transfer-page.tsx';
-import { TrialPage } from '../pages/trial/trial-page.tsx';
 import { hrefOf, type Route, useRoute } from '../route/route.ts';
 import { MenuCommands } from '../ui/menu-commands.tsx';
 import { FaultBoundary } from './fault-boundary.tsx';
 import { SheetHead } from './sheet-head.tsx';
+
+// Each page is fetched when it is first gone to.
+const ArchivePage = lazy(() =>
+  import('../pages/archive/archive-page.tsx').then(({ ArchivePage }) => ({ default: ArchivePage })),
+);
+const AthletePage = lazy(() =>
+  import('../pages/athlete/athlete-page.tsx').then(({ AthletePage }) => ({ default: AthletePage })),
+);
+const AthletesPage = lazy(() =>
+  import('../pages/athletes/athletes-page.tsx').then(({ AthletesPage }) => ({ default: AthletesPage })),
+);
+const AthletesTablePage = lazy(() =>
+  import('../pages/athletes-table/athletes-table-page.tsx').then(({ AthletesTablePage }) => ({
+    default: AthletesTablePage,
+  })),
+);
+const BenchPage = lazy(() =>
+  import('../pages/bench/bench-page.tsx').then(({ BenchPage }) => ({ default: BenchPage })),
+);
+const BoatPage = lazy(() =>
+  import('../pages/boat/boat-page.tsx').then(({ BoatPage }) => ({ default: BoatPage })),
+);
+const BoatsPage = lazy(() =>
+  import('../pages/boats/boats-page.tsx').then(({ BoatsPage }) => ({ default: BoatsPage })),
+);
+const CrewSheetPage = lazy(() =>
+  import('../pages/crew-sheet/crew-sheet-page.tsx').then(({ CrewSheetPage }) => ({ default: CrewSheetPage })),
+);
+const FitsPage = lazy(() =>
+  import('../pages/fits/fits-page.tsx').then(({ FitsPage }) => ({ default: FitsPage })),
+);
+const FullSizePage = lazy(() =>
+  import('../pages/full-size/full-size-page.tsx').then(({ FullSizePage }) => ({ default: FullSizePage })),
+);
+const HelpPage = lazy(() =>
+  import('../pages/help/help-page.tsx').then(({ HelpPage }) => ({ default: HelpPage })),
+);
+const HomePage = lazy(() =>
+  import('../pages/home/home-page.tsx').then(({ HomePage }) => ({ default: HomePage })),
+);
+const HullPage = lazy(() =>
+  import('../pages/hull/hull-page.tsx').then(({ HullPage }) => ({ default: HullPage })),
+);
+const MeasurePage = lazy(() =>
+  import('../pages/measure/measure-page.tsx').then(({ MeasurePage }) => ({ default: MeasurePage })),
+);
+const NewFitPage = lazy(() =>
+  import('../pages/new-fit/new-fit-page.tsx').then(({ NewFitPage }) => ({ default: NewFitPage })),
+);
+const PaddlesPage = lazy(() =>
+  import('../pages/paddles/paddles-page.tsx').then(({ PaddlesPage }) => ({ default: PaddlesPage })),
+);
+const SetOutPage = lazy(() =>
+  import('../pages/set-out/set-out-page.tsx').then(({ SetOutPage }) => ({ default: SetOutPage })),
+);
+const ShowPage = lazy(() =>
+  import('../pages/show/show-page.tsx').then(({ ShowPage }) => ({ default: ShowPage })),
+);
+const TimelinePage = lazy(() =>
+  import('../pages/timeline/timeline-page.tsx').then(({ TimelinePage }) => ({ default: TimelinePage })),
+);
+const TransferPage = lazy(() =>
+  import('../pages/transfer/transfer-page.tsx').then(({ TransferPage }) => ({ default: TransferPage })),
+);
+const TrialPage = lazy(() =>
+  import('../pages/trial/trial-page.tsx').then(({ TrialPage }) => ({ default: TrialPage })),
+);
 
 function Page({ route }: { route: Route }) {
   switch (route.page) {
@@ -85,7 +131,9 @@ export function Sheet() {
       </button>
       {route.page !== 'show' && <SheetHead route={route} />}
       <FaultBoundary key={placeOf(route)}>
-        <Page route={route} />
+        <Suspense fallback={<main className="sheet-body" id="content" tabIndex={-1} />}>
+          <Page route={route} />
+        </Suspense>
       </FaultBoundary>
       <MenuCommands />
       <LiveRegion />

@@ -14,7 +14,6 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   react: 'the page',
   'react-aria-components': 'entries, lists and dialogs for keyboard and screen reader',
   'react-dom': 'the page in a browser',
-  'react-konva': 'the canvas within the page',
   zod: 'schemas of documents and of every call',
   zustand: 'the document being edited, and who listens to it',
   '@axe-core/playwright': 'tests: barriers on every page',

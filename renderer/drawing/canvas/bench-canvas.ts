@@ -1,5 +1,6 @@
-import type { Layer } from 'konva/lib/Layer.js';
+import { Layer } from 'konva/lib/Layer.js';
 import { Shape } from 'konva/lib/Shape.js';
+import { Stage } from 'konva/lib/Stage.js';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
@@ -49,6 +50,7 @@ export class BenchCanvas {
   private readonly document: FitDocument;
   private readonly view: BenchView;
   private readonly host: HTMLElement;
+  private readonly stage: Stage;
   private readonly layers: Readonly<Record<LayerName, Layer>>;
   private readonly parts: readonly Part[];
   private readonly ghosts = createEvaluator();
@@ -76,13 +78,17 @@ export class BenchCanvas {
     document: FitDocument;
     view: BenchView;
     host: HTMLElement;
-    layers: Readonly<Record<LayerName, Layer>>;
+    /** The element that the canvases are put in. */
+    paper: HTMLDivElement;
     format: Format;
   }) {
     this.document = given.document;
     this.view = given.view;
     this.host = given.host;
-    this.layers = given.layers;
+    this.stage = new Stage({ container: given.paper, listening: false });
+    this.layers = Object.fromEntries(
+      LAYERS.map((name) => [name, new Layer({ listening: false })] as const),
+    ) as Record<LayerName, Layer>;
     this.format = given.format;
     this.palette = readPalette(given.host);
     this.picture = this.pictureNow();
@@ -103,7 +109,7 @@ export class BenchCanvas {
       guides,
       grips,
     ];
-    for (const name of LAYERS) this.layers[name].add(this.sheetOf(name));
+    for (const name of LAYERS) this.stage.add(this.layers[name].add(this.sheetOf(name)));
     this.listen();
   }
 
@@ -193,7 +199,14 @@ export class BenchCanvas {
   resize(width: number, height: number): void {
     if (width < 1 || height < 1) return;
     this.size = { width, height };
+    this.stage.size(this.size);
     this.showAll(this.showing);
+  }
+
+  /** Pixels of the screen in one CSS pixel. Setting it clears the layers, so they are drawn again. */
+  setDensity(ratio: number): void {
+    for (const name of LAYERS) this.layers[name].getCanvas().setPixelRatio(ratio);
+    this.invalidate(ALL);
   }
 
   /** Fits the views to the seat worked on, or to the whole boat. */
@@ -269,6 +282,6 @@ export class BenchCanvas {
   dispose(): void {
     cancelAnimationFrame(this.frame);
     for (const stop of this.stops) stop();
-    for (const name of LAYERS) this.layers[name].destroyChildren();
+    this.stage.destroy();
   }
 }

@@ -1,0 +1,10 @@
+import { expect, it } from 'vitest';
+import { bundleFacts } from '../bench/bundle.ts';
+
+/** What the page and its worker may weigh together, gzip, KiB. */
+const MOST_KIB = 450;
+
+it(`all scripts of the page, its worker included, are at most ${MOST_KIB} KiB compressed`, () => {
+  const size = bundleFacts().find(({ name }) => name === 'page script, compressed');
+  expect(size?.value).toBeLessThan(MOST_KIB);
+});
