@@ -20,10 +20,13 @@ import './theme/stroke.css';
 import './theme/proposal.css';
 import './theme/paddle.css';
 import './theme/values.css';
+import { languageFor } from '../language/languages.ts';
 import { openDisplaySettings } from './display/open-display-settings.ts';
+import { speak } from './language/messages.ts';
 import { Sheet } from './shell/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';
 
 showTheme();
 await openDisplaySettings();
+await speak(languageFor(navigator.languages));
 createRoot(document.getElementById('sheet')!).render(<Sheet />);

@@ -12,6 +12,9 @@ const DIFFERS = /from '(?:\.\.?\/)+(?:cases|barriers)\.ts'/;
 /** Where programs that tests start keep what they compiled: starting one takes a third of the time. Git does not see it. */
 const COMPILED = join(root, 'node_modules/.cache/compiled');
 
+/** Tests read the page in English. */
+const setupFiles = [join(import.meta.dirname, 'speak-english.ts')];
+
 /** A test that takes this long hangs, even on a machine that is busy with other things; milliseconds. No test is timed. */
 const HANGS_MS = 300_000;
 const LONG_HANGS_MS = 1_800_000;
@@ -27,7 +30,15 @@ interface Kind {
 /** One kind of test in the quick run (`npm test`). */
 function quick({ name, folders, isolate = false }: Kind) {
   const include = folders.map((folder) => `tests/${folder}/**/*.test.ts`);
-  const test = { name, include, exclude: [LONG_ONLY], isolate, testTimeout: HANGS_MS, hookTimeout: HANGS_MS };
+  const test = {
+    name,
+    include,
+    exclude: [LONG_ONLY],
+    setupFiles,
+    isolate,
+    testTimeout: HANGS_MS,
+    hookTimeout: HANGS_MS,
+  };
   return { root, test: { ...test, environment: 'node' as const, env: { NODE_COMPILE_CACHE: COMPILED } } };
 }
 

@@ -1,7 +1,7 @@
 import type { ComponentType } from 'react';
 import type { RevisionSummary } from '../../app/contract/records.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
-import type { PlainKey } from '../language/messages.ts';
+import type { MessageKey } from '../language/messages.ts';
 import type { FetchedRevision } from './fetched-revision.ts';
 import type { FitTrials } from './use-fit-trials.ts';
 import type { Grown } from './use-grown.ts';
@@ -24,7 +24,7 @@ export interface BenchTab {
   readonly id: string;
   /** Place among the tabs, from the left. */
   readonly order: number;
-  readonly title: PlainKey;
+  readonly title: MessageKey;
   readonly Panel: ComponentType<BenchTabProps>;
   /** Left out, the tab is always there. */
   readonly isOffered?: (now: { readonly fit: Fit; readonly grown: readonly Grown[] }) => boolean;

@@ -6,7 +6,7 @@ import { thingName, thingPlace, thingRoute } from './found-thing.ts';
 import { matchingActions } from './matching.ts';
 import { offeredActions } from './offered-actions.ts';
 import { useFound } from './use-found.ts';
-import { USUAL_ACTIONS } from './usual-actions.ts';
+import { usualActions } from './usual-actions.ts';
 
 /** How much is shown of each: a screenful in all. */
 const MOST_ACTIONS = 9;
@@ -23,7 +23,7 @@ interface Choice {
 function useChoices(text: string): { choices: Choice[]; settled: boolean } {
   const offered = useStore(offeredActions);
   const { value } = useFound(text, MOST_THINGS);
-  const actions = matchingActions([...offered, ...USUAL_ACTIONS], text).slice(0, MOST_ACTIONS);
+  const actions = matchingActions([...offered, ...usualActions()], text).slice(0, MOST_ACTIONS);
   const choices: Choice[] = [
     ...actions.map(({ id, name, run }) => ({ key: `do ${id}`, group: 'do' as const, name, about: '', run })),
     ...(value ?? []).map((thing) => ({

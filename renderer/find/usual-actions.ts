@@ -20,7 +20,7 @@ const make = (id: 'new-fit' | 'new-athlete' | 'new-boat', route: Route): FindAct
 });
 
 /** What can be done from everywhere. */
-export const USUAL_ACTIONS: readonly FindAction[] = [
+export const usualActions = (): readonly FindAction[] => [
   make('new-fit', { page: 'new-fit' }),
   make('new-athlete', { page: 'athlete', id: 'new' }),
   make('new-boat', { page: 'boat', id: 'new' }),

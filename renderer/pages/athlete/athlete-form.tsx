@@ -57,11 +57,12 @@ function Buttons({ isNew }: { isNew: boolean }) {
   );
 }
 
-const SIDES = (['left', 'right'] as const).map((value) => ({ value, name: say(`side.${value}`) }));
-const SEXES = (['female', 'male', 'unspecified'] as const).map((value) => ({
-  value,
-  name: say(`athlete.sex.${value}`),
-}));
+const sides = () => (['left', 'right'] as const).map((value) => ({ value, name: say(`side.${value}`) }));
+const sexes = () =>
+  (['female', 'male', 'unspecified'] as const).map((value) => ({
+    value,
+    name: say(`athlete.sex.${value}`),
+  }));
 
 function WhoFields({ form }: { form: AthleteFormState }) {
   return (
@@ -69,7 +70,7 @@ function WhoFields({ form }: { form: AthleteFormState }) {
       <h2>{say('athlete.who')}</h2>
       <div className="entry-grid">
         <Field as="text" {...form.at('name')} label={say('athlete.name')} />
-        <Field as="choice" {...form.at('side')} label={say('athlete.side')} options={SIDES} />
+        <Field as="choice" {...form.at('side')} label={say('athlete.side')} options={sides()} />
         <Field
           as="date"
           {...form.at('bornOn')}
@@ -81,7 +82,7 @@ function WhoFields({ form }: { form: AthleteFormState }) {
           {...form.at('sex')}
           label={say('athlete.sex')}
           hint={say('athlete.sex.hint')}
-          options={SEXES}
+          options={sexes()}
         />
       </div>
     </section>

@@ -4,7 +4,7 @@ import { Field } from '../../ui/form/field.tsx';
 import type { FormState } from '../../ui/form/use-form.ts';
 import type { AthleteValues } from './athlete-values.ts';
 
-const JOINTS = LIMITED_JOINTS.map((joint) => ({ value: joint, name: say(`joint.${joint}`) }));
+const joints = () => LIMITED_JOINTS.map((joint) => ({ value: joint, name: say(`joint.${joint}`) }));
 
 /** Joints of this athlete that must not go past an angle. */
 export function AthleteLimits({ form }: { form: FormState<AthleteValues> }) {
@@ -20,7 +20,7 @@ export function AthleteLimits({ form }: { form: FormState<AthleteValues> }) {
             as="select"
             {...form.at('limits', i, 'joint')}
             label={say('athlete.limits.joint')}
-            options={JOINTS}
+            options={joints()}
           />
           <Field as="angle" {...form.at('limits', i, 'maxDeg')} label={say('athlete.limits.angle')} />
           <Field as="text" {...form.at('limits', i, 'reason')} label={say('athlete.limits.reason')} />

@@ -51,10 +51,11 @@ function FitName() {
   );
 }
 
-const WATERS = (['fresh', 'brackish', 'salt'] as const).map((value) => ({
-  value,
-  name: say(`measures.water.${value}`),
-}));
+const waters = () =>
+  (['fresh', 'brackish', 'salt'] as const).map((value) => ({
+    value,
+    name: say(`measures.water.${value}`),
+  }));
 
 function Water() {
   const document = useDocument();
@@ -68,7 +69,7 @@ function Water() {
         onChange={(kind) =>
           document.apply(say('step.water'), (fit) => ({ ...fit, water: { ...fit.water, kind } }))
         }
-        options={WATERS}
+        options={waters()}
       />
       <MeasureField
         label={say('measures.water.temperature')}

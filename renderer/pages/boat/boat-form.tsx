@@ -16,10 +16,11 @@ import { SeatMarks } from './seat-marks.tsx';
 import { SectionsView } from './sections-view.tsx';
 import { StationSketch } from './station-sketch.tsx';
 
-const CLASSES = (['C1', 'C2', 'C4', 'none'] as const).map((value) => ({
-  value,
-  name: value === 'none' ? say('boat.class.none') : value,
-}));
+const classes = () =>
+  (['C1', 'C2', 'C4', 'none'] as const).map((value) => ({
+    value,
+    name: value === 'none' ? say('boat.class.none') : value,
+  }));
 
 /** The boat's form with its sections drawn beside it. Unfinished values are there again next time. */
 export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
@@ -64,7 +65,7 @@ function BoatName({ form }: BoatSectionProps) {
           {...form.at('boatClass')}
           label={say('boat.class')}
           hint={say('boat.class.hint')}
-          options={CLASSES}
+          options={classes()}
         />
       </div>
     </section>

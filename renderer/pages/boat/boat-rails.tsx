@@ -6,10 +6,11 @@ import type { BoatSectionProps } from './boat-values.ts';
 /** Pairs of rails at most, as the boat's document allows. */
 const MOST_RAILS = 4;
 
-const FITTINGS = (['kneePad', 'rearRest'] as const).map((value) => ({
-  value,
-  name: say(`boat.rails.${value}`),
-}));
+const fittings = () =>
+  (['kneePad', 'rearRest'] as const).map((value) => ({
+    value,
+    name: say(`boat.rails.${value}`),
+  }));
 
 /** Pairs of rails that pad or rest are fixed to. */
 export function BoatRails({ form }: BoatSectionProps) {
@@ -25,7 +26,7 @@ export function BoatRails({ form }: BoatSectionProps) {
             as="select"
             {...form.at('rails', i, 'fitting')}
             label={say('boat.rails.for')}
-            options={FITTINGS}
+            options={fittings()}
           />
           <Field as="length" {...form.at('rails', i, 'apartM')} label={say('boat.rails.apart')} />
           <Field as="length" {...form.at('rails', i, 'heightM')} label={say('boat.rails.height')} />

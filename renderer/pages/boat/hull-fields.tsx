@@ -5,7 +5,8 @@ import type { BoatSectionProps } from './boat-values.ts';
 import { OffsetsImport } from './offsets-import.tsx';
 import { StationTable } from './station-table.tsx';
 
-const KINDS = (['tape', 'offsets'] as const).map((value) => ({ value, name: say(`boat.hull.${value}`) }));
+const kinds = () =>
+  (['tape', 'offsets'] as const).map((value) => ({ value, name: say(`boat.hull.${value}`) }));
 
 /** The hull, by tape or by a table of offsets. */
 export function HullFields({ form }: BoatSectionProps) {
@@ -14,7 +15,7 @@ export function HullFields({ form }: BoatSectionProps) {
     <section>
       <h2>{say('boat.hull')}</h2>
       <div className="entry-grid">
-        <Field as="choice" {...form.at('hullKind')} label={say('boat.hull.how')} options={KINDS} />
+        <Field as="choice" {...form.at('hullKind')} label={say('boat.hull.how')} options={kinds()} />
         {hullKind === 'tape' && <Field as="length" {...form.at('lengthM')} label={say('boat.length')} />}
         <Field as="length" {...form.at('skinM')} label={say('boat.skin')} />
       </div>

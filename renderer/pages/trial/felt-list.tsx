@@ -4,7 +4,7 @@ import { Field } from '../../ui/form/field.tsx';
 import { StrengthField } from './strength-field.tsx';
 import type { TrialSectionProps } from './trial-values.ts';
 
-const FEELINGS = BODY_FEELINGS.map((value) => ({ value, name: say(`feeling.${value}`) }));
+const feelings = () => BODY_FEELINGS.map((value) => ({ value, name: say(`feeling.${value}`) }));
 
 /** What was felt at each place that was touched: what, and how strong. */
 export function FeltList({ form }: TrialSectionProps) {
@@ -22,7 +22,7 @@ export function FeltList({ form }: TrialSectionProps) {
               {...form.at('felt', i, 'feeling')}
               label={say('observed.body', { place: name, feeling: say('trial.feeling') })}
               labelHidden
-              options={FEELINGS}
+              options={feelings()}
             />
             <div className="row">
               <StrengthField what={name} {...form.at('felt', i, 'strength')} />

@@ -13,14 +13,16 @@ interface SubjectProps extends TrialSectionProps {
   readonly fit: Fit;
 }
 
-const WATERS = (['flat', 'ripple', 'waves'] as const).map((value) => ({
-  value,
-  name: say(`trial.water.${value}`),
-}));
-const WINDS = (['none', 'head', 'tail', 'side'] as const).map((value) => ({
-  value,
-  name: say(`trial.wind.${value}`),
-}));
+const waters = () =>
+  (['flat', 'ripple', 'waves'] as const).map((value) => ({
+    value,
+    name: say(`trial.water.${value}`),
+  }));
+const winds = () =>
+  (['none', 'head', 'tail', 'side'] as const).map((value) => ({
+    value,
+    name: say(`trial.wind.${value}`),
+  }));
 
 /** What was tried, by whom, when, and on what water. */
 export function TrialSubject(props: SubjectProps) {
@@ -44,8 +46,8 @@ export function TrialSubject(props: SubjectProps) {
           />
         )}
         <Field as="date" {...form.at('heldOn')} label={say('trial.held')} />
-        <Field as="choice" {...form.at('water')} label={say('trial.water')} options={WATERS} />
-        <Field as="choice" {...form.at('wind')} label={say('trial.wind')} options={WINDS} />
+        <Field as="choice" {...form.at('water')} label={say('trial.water')} options={waters()} />
+        <Field as="choice" {...form.at('wind')} label={say('trial.wind')} options={winds()} />
       </div>
     </section>
   );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { MESSAGES, say, sayCount } from '../../../renderer/language/messages.ts';
+import { messages as MESSAGES } from '../../../language/catalogues/en.ts';
+import { say, sayCount } from '../../../renderer/language/messages.ts';
 import { pageSources } from './page-sources.ts';
 
 const KEYS = Object.keys(MESSAGES);
@@ -7,7 +8,6 @@ const KEYS = Object.keys(MESSAGES);
 /** Keys named in the sources, and the beginnings of keys that are put together there. */
 function usesInSources(): { whole: Set<string>; beginnings: string[] } {
   const texts = pageSources()
-    .filter(({ path }) => !path.startsWith('language/english'))
     .map(({ text }) => text)
     .join('\n');
   const whole = new Set(
@@ -29,17 +29,11 @@ describe('the catalogue', () => {
     expect(sayCount('fits.revisions', 12)).toBe('12 revisions');
   });
 
-  it('has both forms of every text that counts', () => {
-    const one = KEYS.filter((key) => key.endsWith('.one')).map((key) => key.slice(0, -4));
-    const other = KEYS.filter((key) => key.endsWith('.other')).map((key) => key.slice(0, -6));
-    expect(one).toEqual(other);
-  });
-
   it('has no empty text and none with stray blanks or straight quotation marks', () => {
     for (const text of Object.values(MESSAGES)) {
       expect(text).not.toBe('');
       expect(text).toBe(text.trim());
-      expect(text).not.toMatch(/["']| {2}/);
+      expect(text).not.toMatch(/["]| {2}/);
     }
   });
 
@@ -50,9 +44,7 @@ describe('the catalogue', () => {
   it('holds no text that nothing shows', () => {
     const { whole, beginnings } = usesInSources();
     const shown = (key: string) =>
-      whole.has(key) ||
-      whole.has(key.replace(/\.(one|other)$/, '')) ||
-      beginnings.some((beginning) => key.startsWith(beginning));
+      whole.has(key) || beginnings.some((beginning) => key.startsWith(beginning));
     expect(KEYS.filter((key) => !shown(key))).toEqual([]);
   });
 });

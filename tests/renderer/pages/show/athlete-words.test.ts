@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { SHOW } from '../../../../renderer/language/english/show.ts';
+import SHOW from '../../../../assets/messages/en/show.json' with { type: 'json' };
 import { BARRED_WORDS } from '../../../core/text/barred-words.ts';
 
 /** What the coach chooses before the athlete looks; it may name what is hidden. */

@@ -1,0 +1,50 @@
+import archive from '../../assets/messages/en/archive.json' with { type: 'json' };
+import athletesTable from '../../assets/messages/en/athletes-table.json' with { type: 'json' };
+import bench from '../../assets/messages/en/bench.json' with { type: 'json' };
+import boat from '../../assets/messages/en/boat.json' with { type: 'json' };
+import boatKept from '../../assets/messages/en/boat-kept.json' with { type: 'json' };
+import crew from '../../assets/messages/en/crew.json' with { type: 'json' };
+import drawing from '../../assets/messages/en/drawing.json' with { type: 'json' };
+import fields from '../../assets/messages/en/fields.json' with { type: 'json' };
+import fullSize from '../../assets/messages/en/full-size.json' with { type: 'json' };
+import growth from '../../assets/messages/en/growth.json' with { type: 'json' };
+import hull from '../../assets/messages/en/hull.json' with { type: 'json' };
+import measuring from '../../assets/messages/en/measuring.json' with { type: 'json' };
+import paddle from '../../assets/messages/en/paddle.json' with { type: 'json' };
+import proposal from '../../assets/messages/en/proposal.json' with { type: 'json' };
+import reach from '../../assets/messages/en/reach.json' with { type: 'json' };
+import roster from '../../assets/messages/en/roster.json' with { type: 'json' };
+import setOut from '../../assets/messages/en/set-out.json' with { type: 'json' };
+import sheet from '../../assets/messages/en/sheet.json' with { type: 'json' };
+import show from '../../assets/messages/en/show.json' with { type: 'json' };
+import stroke from '../../assets/messages/en/stroke.json' with { type: 'json' };
+import transfer from '../../assets/messages/en/transfer.json' with { type: 'json' };
+import trial from '../../assets/messages/en/trial.json' with { type: 'json' };
+import values from '../../assets/messages/en/values.json' with { type: 'json' };
+
+/** Every message in English, one file a subject. */
+export const messages = {
+  ...archive,
+  ...athletesTable,
+  ...bench,
+  ...boat,
+  ...boatKept,
+  ...crew,
+  ...drawing,
+  ...fields,
+  ...fullSize,
+  ...growth,
+  ...hull,
+  ...measuring,
+  ...paddle,
+  ...proposal,
+  ...reach,
+  ...roster,
+  ...setOut,
+  ...sheet,
+  ...show,
+  ...stroke,
+  ...transfer,
+  ...trial,
+  ...values,
+};

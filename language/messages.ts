@@ -1,0 +1,17 @@
+import type { messages } from './catalogues/en.ts';
+import type { Language } from './languages.ts';
+
+/** A message's name; English has them all. */
+export type MessageKey = keyof typeof messages;
+
+/** All messages of one language: ICU texts by key. */
+export type Messages = Readonly<Record<string, string>>;
+
+const LOADERS: Readonly<Record<Language, () => Promise<{ messages: Messages }>>> = {
+  en: () => import('./catalogues/en.ts'),
+};
+
+/** Reads the messages of one language; each is a script of its own, so that a page loads only what it shows. */
+export async function loadMessages(language: Language): Promise<Messages> {
+  return (await LOADERS[language]()).messages;
+}

@@ -1,0 +1,53 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import type { Language } from './languages.ts';
+import type { MessageKey, Messages } from './messages.ts';
+
+/** What a message is given: texts, counts, and names to choose by. */
+export type Values = Readonly<Record<string, string | number | boolean | Date | null | undefined>>;
+
+/** Writes messages in one language. */
+export interface Translator {
+  readonly language: Language;
+  /** The message with its places filled. A key without a message is given back as it is. */
+  say(key: MessageKey, values?: Values): string;
+  /** True where the language has a text for the key. */
+  has(key: string): boolean;
+  /** Several texts as one list: "a, b and c". */
+  list(texts: readonly string[]): string;
+  /** The same without a last word: "a, b, c". */
+  row(texts: readonly string[]): string;
+  /** Orders texts as a reader of the language looks them up. */
+  compare(one: string, other: string): number;
+}
+
+/** A translator over the messages of a language. Messages are compiled when they are first said, and kept. */
+export function translator(language: Language, messages: Messages): Translator {
+  const compiled = new Map<string, IntlMessageFormat>();
+  const collator = new Intl.Collator(language, { numeric: true });
+  const lists = {
+    and: new Intl.ListFormat(language, { type: 'conjunction' }),
+    comma: new Intl.ListFormat(language, { type: 'unit', style: 'short' }),
+  };
+
+  const compile = (key: string, text: string): IntlMessageFormat => {
+    const known = compiled.get(key);
+    if (known) return known;
+    const message = new IntlMessageFormat(text, language, undefined, { ignoreTag: true });
+    compiled.set(key, message);
+    return message;
+  };
+
+  return {
+    language,
+    say(key, values) {
+      const text = messages[key];
+      if (text === undefined) return key;
+      if (!text.includes('{')) return text;
+      return String(compile(key, text).format(values));
+    },
+    has: (key) => messages[key] !== undefined,
+    list: (texts) => lists.and.format(texts),
+    row: (texts) => lists.comma.format(texts),
+    compare: collator.compare,
+  };
+}
