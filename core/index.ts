@@ -77,5 +77,8 @@ export {
   plainFormat,
   quantityName,
 } from './text/sentences.ts';
+export { speedAtPower, towPower } from './under-way/equal-power.ts';
+export { ittcFriction, kinematicViscosity } from './under-way/friction.ts';
+export { type Resistance, type Running, resistance } from './under-way/resistance.ts';
 export type { Degrees, Radians } from './units/angle.ts';
 export { toDegrees, toRadians } from './units/angle.ts';

@@ -1,0 +1,31 @@
+import type { Hull } from '../hull/hull.ts';
+import { type Running, resistance } from './resistance.ts';
+
+/** Steps of the secant that are enough for a speed to a millimetre a second. */
+const MOST_STEPS = 12;
+const CLOSE = 1e-5;
+
+/** Power that goes into the water and air at a speed, watts: resistance × speed. */
+export function towPower(hull: Hull, running: Running): number {
+  return resistance(hull, running).total * running.speed;
+}
+
+/**
+ * The speed, m/s, at which a hull lying like this takes `watts` to tow; it is sought from `running.speed` on. Over one
+ * course, equal power is a fair way to compare two settings: time = distance / speed.
+ * @throws RangeError for a power that is not above 0.
+ */
+export function speedAtPower(hull: Hull, running: Running, watts: number): number {
+  if (!(watts > 0 && Number.isFinite(watts))) throw new RangeError('power must be above 0, watts');
+  // Power grows about like the cube of speed: cube roots make the secant nearly straight.
+  const root = (speed: number) => Math.cbrt(towPower(hull, { ...running, speed })) - Math.cbrt(watts);
+  let [before, valueBefore] = [running.speed || 1, 0];
+  valueBefore = root(before);
+  let here = before * (Math.cbrt(watts) / (valueBefore + Math.cbrt(watts)));
+  for (let step = 0; step < MOST_STEPS && Math.abs(here - before) > CLOSE; step++) {
+    const value = root(here);
+    const next = here - (value * (here - before)) / (value - valueBefore);
+    [before, valueBefore, here] = [here, value, next];
+  }
+  return here;
+}

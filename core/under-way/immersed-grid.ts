@@ -1,0 +1,101 @@
+import type { Hull } from '../hull/hull.ts';
+import { loftedInto } from '../hull/section-at.ts';
+import type { Attitude, ImmersedProperties } from '../hydrostatics/afloat.ts';
+
+/** Stations and depths that a hull is read at for its waves. */
+export interface GridSize {
+  readonly stations: number;
+  readonly depths: number;
+}
+
+/**
+ * The immersed half-hull read at stations and depths, for waves. `area[i · depths + j]` is the half-section's area at
+ * station i below depth j, square metres: it is smoother than half-breadths where a bottom is flat. Depths are metres below
+ * the water plane, 0 last, negative before. Stations stand closer at the ends, depths closer at the surface.
+ */
+export interface ImmersedGrid {
+  readonly x: Float64Array;
+  readonly z: Float64Array;
+  readonly area: Float64Array;
+}
+
+/** Reads the hull at one attitude. Heel is left out: at a few degrees a slender hull's waves hardly know it. Metres, boat frame. */
+export function immersedGrid(
+  hull: Hull,
+  { attitude, immersed, size }: { attitude: Attitude; immersed: ImmersedProperties; size: GridSize },
+): ImmersedGrid {
+  const { aftEnd, foreEnd } = immersed.waterplane;
+  const slope = Math.tan(attitude.trim);
+  const x = Float64Array.from(
+    { length: size.stations },
+    (_, i) =>
+      (aftEnd + foreEnd) / 2 - ((foreEnd - aftEnd) / 2) * Math.cos((Math.PI * i) / (size.stations - 1)),
+  );
+  const section = { y: new Float64Array(hull.loft.points), z: new Float64Array(hull.loft.points) };
+  const deepest = greatestDepth(hull, { x, attitude, section });
+  const z = Float64Array.from({ length: size.depths }, (_, j) => -deepest * (1 - j / (size.depths - 1)) ** 2);
+  const area = new Float64Array(size.stations * size.depths);
+  for (let i = 0; i < size.stations; i++) {
+    const water = attitude.draft - slope * x[i]!;
+    const { y, z: heights } = loftedInto(hull, x[i]!, section);
+    fillAreas({ y, heights, water, z }, area.subarray(i * size.depths, (i + 1) * size.depths));
+  }
+  return { x, z, area };
+}
+
+function greatestDepth(
+  hull: Hull,
+  {
+    x,
+    attitude,
+    section,
+  }: { x: Float64Array; attitude: Attitude; section: Parameters<typeof loftedInto>[2] },
+): number {
+  let deepest = 0;
+  for (const at of x) {
+    const { z } = loftedInto(hull, at, section);
+    deepest = Math.max(deepest, attitude.draft - Math.tan(attitude.trim) * at - z[0]!);
+  }
+  return deepest;
+}
+
+interface WetSection {
+  readonly y: Float64Array;
+  readonly heights: Float64Array;
+  /** Height of the water at this station, metres, boat frame. */
+  readonly water: number;
+  readonly z: Float64Array;
+}
+
+/** ∫ y dz from the keel up to each depth of `z`, into `areas`. Above the sheer the last half-breadth holds. */
+function fillAreas({ y, heights, water, z }: WetSection, areas: Float64Array): void {
+  let total = 0;
+  let k = 1;
+  for (let j = 0; j < z.length; j++) {
+    const level = water + z[j]!;
+    while (k < y.length && heights[k]! <= level) {
+      total += ((y[k - 1]! + y[k]!) / 2) * (heights[k]! - heights[k - 1]!);
+      k++;
+    }
+    areas[j] = Math.max(0, total + partBelow({ y, heights, k, level }));
+  }
+}
+
+/** The area between point k − 1 and a level under point k, or over the sheer. */
+function partBelow({
+  y,
+  heights,
+  k,
+  level,
+}: {
+  y: Float64Array;
+  heights: Float64Array;
+  k: number;
+  level: number;
+}) {
+  const from = heights[k - 1]!;
+  if (level <= from) return 0;
+  if (k >= y.length) return y[k - 1]! * (level - from);
+  const share = (level - from) / (heights[k]! - from);
+  return ((y[k - 1]! + y[k - 1]! + share * (y[k]! - y[k - 1]!)) / 2) * (level - from);
+}

@@ -1,0 +1,82 @@
+import type { Hull } from '../hull/hull.ts';
+import { immersedProperties } from '../hydrostatics/immersed-properties.ts';
+import type { Radians } from '../units/angle.ts';
+import { ittcFriction } from './friction.ts';
+import { type GridSize, immersedGrid } from './immersed-grid.ts';
+import { waveResistance } from './wave-resistance.ts';
+
+/** How the hull lies and what it runs through. SI; trim in radians, positive bow up. */
+export interface Running {
+  readonly draft: number;
+  readonly trim: Radians;
+  /** Positive starboard down; 0 unless given. It counts for wetted surface only. */
+  readonly heel?: Radians;
+  /** Speed through still water, m/s. */
+  readonly speed: number;
+  readonly waterDensity: number;
+  /** m²/s: `kinematicViscosity` gives it. */
+  readonly kinematicViscosity: number;
+  /** Depth of the water, metres; deep unless given. */
+  readonly depth?: number;
+  /** Drag area of crew and hull in still air, m² (drag coefficient × frontal area); one kneeling paddler's unless given. */
+  readonly airDragArea?: number;
+  /** How finely the hull is read for its waves. */
+  readonly grid?: GridSize;
+}
+
+/** Newtons. `sd` is the standard deviation of the total: of the formulas, not of the hull's own shape. */
+export interface Resistance {
+  readonly friction: number;
+  readonly wave: number;
+  readonly air: number;
+  readonly total: number;
+  readonly sd: number;
+  /** Square metres. */
+  readonly wettedSurface: number;
+}
+
+/** Form factor k of a slender hull, friction × (1 + k): our estimate (rough). Hulls of length over beam above 10 lie near 0–0.1. */
+export const FORM_FACTOR = { value: 0.05, sd: 0.04 };
+/** Doubt of the wave integral for a hull as slender as these, as a share: our estimate. Thin-ship theory has no viscosity. */
+export const WAVE_DOUBT = 0.15;
+/** Drag area of a kneeling paddler with boat, m², and its doubt: our estimate from a frontal area of about 0.45 m². */
+export const AIR_DRAG_AREA = { value: 0.4, sd: 0.12 };
+/** Density of air at 15 °C and sea level, kg/m³ (ISO 2533 standard atmosphere). */
+const AIR_DENSITY = 1.225;
+
+const GRID: GridSize = { stations: 81, depths: 21 };
+
+/**
+ * Steady resistance of a hull at one attitude and speed, still deep or shallow water, still air:
+ * friction ½ρU²S·(1 + k)·C_F (ITTC 1957), waves by Michell's integral, air ½ρ_a U²·(drag area).
+ * Left out: wind, waves, steering, squat, the blade. Compare settings with it; it promises no time.
+ * @throws RangeError for a speed that is negative or not finite, or an attitude that is not.
+ */
+export function resistance(hull: Hull, running: Running): Resistance {
+  const { speed, waterDensity, kinematicViscosity, depth } = running;
+  if (!(speed >= 0 && Number.isFinite(speed)))
+    throw new RangeError('speed must be 0 or more, metres per second');
+  if (depth !== undefined && !(depth > 0)) throw new RangeError('depth must be above 0, metres');
+  const attitude = {
+    draft: running.draft,
+    trim: running.trim,
+    heel: running.heel ?? 0,
+  };
+  const immersed = immersedProperties(hull, attitude);
+  const { wettedSurface } = immersed;
+  const pressure = 0.5 * waterDensity * speed ** 2;
+  const plate =
+    pressure * wettedSurface * ittcFriction((speed * immersed.waterplane.length) / kinematicViscosity);
+  const friction = plate * (1 + FORM_FACTOR.value);
+  const grid = immersedGrid(hull, { attitude, immersed, size: running.grid ?? GRID });
+  const wave = immersed.volume > 0 ? waveResistance(grid, { speed, waterDensity, depth }) : 0;
+  const airPressure = 0.5 * AIR_DENSITY * speed ** 2;
+  const area = running.airDragArea ?? AIR_DRAG_AREA.value;
+  const air = airPressure * area;
+  const sd = Math.hypot(
+    plate * FORM_FACTOR.sd,
+    wave * WAVE_DOUBT,
+    (air * AIR_DRAG_AREA.sd) / AIR_DRAG_AREA.value,
+  );
+  return { friction, wave, air, total: friction + wave + air, sd, wettedSurface };
+}

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { immersedGrid } from '../../core/under-way/immersed-grid.ts';
+import { waveNumber } from '../../core/under-way/wave-number.ts';
+import { waveResistance } from '../../core/under-way/wave-resistance.ts';
+import { wigley } from './hydro-shapes.ts';
+import { wigleyShallowResistance, wigleyWaveResistance } from './wave-wigley.ts';
+
+/** A Wigley hull of a single's size: length over beam 12.4. No published table of it was to be had; the check is a closed form. */
+const shape = { L: 5.2, B: 0.42, T: 0.1031 };
+const hull = wigley(shape, { stations: 41, points: 121 });
+const attitude = { draft: shape.T, trim: 0, heel: 0 };
+const immersed = immersedProperties(hull, attitude);
+const gridOf = (stations: number, depths: number) =>
+  immersedGrid(hull, { attitude, immersed, size: { stations, depths } });
+const SPEEDS = [1.5, 2, 2.5, 3, 3.5, 4, 4.2, 5, 6];
+
+describe("Michell's integral for a Wigley hull, inner integrals in closed form", () => {
+  const grid = gridOf(81, 21);
+
+  it.each(SPEEDS)('deep water, %f m/s: within 0.2 %', (speed) => {
+    const ours = waveResistance(grid, { speed, waterDensity: 1000 });
+    expect(Math.abs(ours / wigleyWaveResistance(shape, { speed, density: 1000 }) - 1)).toBeLessThan(0.002);
+  });
+
+  it('converges like the square of the spacing', () => {
+    const exact = wigleyWaveResistance(shape, { speed: 4.2, density: 1000 });
+    const errors = [gridOf(41, 11), gridOf(81, 21), gridOf(161, 41)].map((each) =>
+      Math.abs(waveResistance(each, { speed: 4.2, waterDensity: 1000, tolerance: 1e-6 }) / exact - 1),
+    );
+    expect(errors[0]! / errors[1]!).toBeGreaterThan(3);
+    expect(errors[1]! / errors[2]!).toBeGreaterThan(2.5);
+  });
+
+  it.each([
+    [3, 2],
+    [4.2, 1.2],
+    [4.2, 1.8],
+    [4.2, 2.5],
+    [5.5, 2],
+  ])('%f m/s over %f m of water: within 0.3 %%', (speed, depth) => {
+    const ours = waveResistance(grid, { speed, waterDensity: 1000, depth });
+    const other = wigleyShallowResistance(shape, { speed, density: 1000, depth });
+    expect(Math.abs(ours / other - 1)).toBeLessThan(0.003);
+  });
+
+  it('meets deep water as the bottom sinks away, and peaks near the critical depth U²/g', () => {
+    const at = (depth?: number) => waveResistance(grid, { speed: 4.2, waterDensity: 1000, depth });
+    expect(at(100) / at()).toBeCloseTo(1, 4);
+    const critical = 4.2 ** 2 / 9.81;
+    expect(at(critical * 1.1)).toBeGreaterThan(at());
+    expect(at(critical * 1.1)).toBeGreaterThan(at(critical * 0.5));
+  });
+
+  it('grows with the square of the beam, as thin-ship theory must', () => {
+    const narrow = wigley({ ...shape, B: 0.21 }, { stations: 41, points: 121 });
+    const half = immersedGrid(narrow, {
+      attitude,
+      immersed: immersedProperties(narrow, attitude),
+      size: { stations: 81, depths: 21 },
+    });
+    const wave = { speed: 4.2, waterDensity: 1000 };
+    expect(waveResistance(half, wave) / waveResistance(grid, wave)).toBeCloseTo(0.25, 6);
+  });
+
+  it('is 0 at rest', () => {
+    expect(waveResistance(grid, { speed: 0, waterDensity: 1000 })).toBe(0);
+  });
+});
+
+describe('the wave number in finite water', () => {
+  it.each([
+    [1.01, 1],
+    [1.5, 1],
+    [3, 0.8],
+    [0.6, 30],
+    [19, 1],
+    [25, 1],
+  ])('k = %f tanh(k·%f)', (deep, depth) => {
+    const k = waveNumber(deep, depth);
+    expect(k / (deep * Math.tanh(k * depth))).toBeCloseTo(1, 12);
+  });
+
+  it('is 0 where no wave is that slow', () => {
+    expect(waveNumber(0.5, 1)).toBe(0);
+  });
+});
