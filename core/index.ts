@@ -61,6 +61,16 @@ export { derivativesTo } from './optimise/sensitivity.ts';
 export { type PaddleFit, paddleFit } from './paddle/paddle-fit.ts';
 export { rankStock } from './paddle/rank-stock.ts';
 export type { FixingHole, Part, PartName } from './parts/part.ts';
+export { type Camera, type ImageSize, type Pixel, projectPoint } from './photograph/camera.ts';
+export type { MarkedPoint } from './photograph/camera-problem.ts';
+export {
+  type PostureInput,
+  type PostureResult,
+  postureFromMarks,
+  type SeenPosture,
+} from './photograph/posture-from-marks.ts';
+export type { SeenMoment } from './photograph/seen-moment.ts';
+export { type CameraInput, type SolvedCamera, solveCamera } from './photograph/solve-camera.ts';
 export { solveStance } from './posture/solve-stance.ts';
 export type { Phase, Stance } from './posture/stance.ts';
 export { type PitchResponse, pitchResponse } from './stroke/pitch-response.ts';

@@ -16,7 +16,7 @@ export const STEP_TOLERANCE = 2e-7;
 /** More steps than this are never needed by a plausible stance (5 to 20 are usual); an impossible one stops here, still finite. */
 const MOST_ITERATIONS = 250;
 
-/** Unknowns are kept within this of upright, radians: past it a leaning has no meaning. */
+/** Unknowns are kept within this of upright, radians: past it a leaning has no meaning. Another problem says its own. */
 const FARTHEST = 1.4;
 
 /** Damping, a share of each unknown's own curvature: next to none at first, never quite none; past the most no step is left. */
@@ -45,13 +45,18 @@ export interface Minimum {
 
 /**
  * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² from `start`; unknowns that are not `free` stay where they are.
- * Deterministic; every step lowers the cost or is not taken, so that the end is never above the start. Radians, kept within
- * `FARTHEST` of 0. `converged` is false only where `MOST_ITERATIONS` ran out: of 150 000 random stances, none; the most that one
+ * Deterministic; every step lowers the cost or is not taken, so that the end is never above the start. The unknowns are kept
+ * within `farthest` of 0 (radians, for a stance); a step under `leastStep` ends the search. `converged` is false only where `MOST_ITERATIONS` ran out: of 150 000 random stances, none; the most that one
  * took was 42.
  */
 export function minimise(
   problem: LeastSquares,
-  { start, free }: { start: readonly number[]; free: readonly boolean[] },
+  {
+    start,
+    free = start.map(() => true),
+    farthest = FARTHEST,
+    leastStep = STEP_TOLERANCE,
+  }: { start: readonly number[]; free?: readonly boolean[]; farthest?: number; leastStep?: number },
 ): Minimum {
   const n = start.length;
   const { terms } = problem;
@@ -73,11 +78,11 @@ export function minimise(
     let moved = 0;
     while (damping < MOST_DAMPING) {
       dampedStep({ normal, gradient, damping }, factor, step);
-      moveBy(q, step, free, next);
+      moveBy(q, step, { free, farthest, next });
       problem.residualsAt(next, there);
       const nextCost = sumOfSquares(there);
       if (nextCost <= cost) {
-        moved = farthest(q, next);
+        moved = longestMove(q, next);
         damping = nextDamping(damping, cost - nextCost, foretold({ normal, gradient, damping }, step));
         [q, next] = [next, q];
         [residuals, there] = [there, residuals];
@@ -86,7 +91,7 @@ export function minimise(
       }
       damping *= DAMPING_FACTOR;
     }
-    if (moved < STEP_TOLERANCE) return { q, residuals, cost, iterations, converged: true };
+    if (moved < leastStep) return { q, residuals, cost, iterations, converged: true };
   }
   return { q, residuals, cost, iterations: MOST_ITERATIONS, converged: false };
 }
@@ -117,7 +122,7 @@ function sumOfSquares(residuals: Float64Array): number {
   return sum;
 }
 
-function farthest(q: Float64Array, next: Float64Array): number {
+function longestMove(q: Float64Array, next: Float64Array): number {
   let most = 0;
   for (let i = 0; i < q.length; i++) most = Math.max(most, Math.abs(next[i]! - q[i]!));
   return most;
@@ -169,8 +174,12 @@ function dampedStep(
   }
 }
 
-function moveBy(q: Float64Array, step: Float64Array, free: readonly boolean[], next: Float64Array): void {
+function moveBy(
+  q: Float64Array,
+  step: Float64Array,
+  { free, farthest, next }: { free: readonly boolean[]; farthest: number; next: Float64Array },
+): void {
   for (let i = 0; i < q.length; i++) {
-    next[i] = free[i] ? Math.min(FARTHEST, Math.max(-FARTHEST, q[i]! + step[i]!)) : q[i]!;
+    next[i] = free[i] ? Math.min(farthest, Math.max(-farthest, q[i]! + step[i]!)) : q[i]!;
   }
 }

@@ -1,0 +1,131 @@
+import type { Vec3 } from '../frame/vec3.ts';
+import { type Minimum, minimise } from '../posture/minimise.ts';
+import {
+  type Aim,
+  aimOf,
+  CAMERA_UNKNOWNS,
+  type Camera,
+  cornerSquare,
+  type ImageSize,
+  movedCamera,
+  type Pixel,
+  projectPoint,
+} from './camera.ts';
+import { byDifferences, covarianceAt, type Residuals } from './differences.ts';
+
+/** A point of the boat (metres, boat frame) and where it is seen in the picture. */
+export interface MarkedPoint {
+  readonly world: Vec3;
+  readonly pixel: Pixel;
+}
+
+/** A value that is expected, and by how much it may differ: one standard deviation. */
+export interface Expected {
+  readonly at: number;
+  readonly sd: number;
+}
+
+/** What is taken of a camera before anything is marked. Angles in radians; left out where nothing is taken. */
+export interface CameraPrior {
+  /** Natural logarithm of the focal length over the longer side of the picture. */
+  readonly logFocal: Expected;
+  /** Share by which the radial term moves the corner of the picture. */
+  readonly corner: Expected;
+  readonly azimuth?: Expected;
+  readonly pitch?: Expected;
+  readonly roll?: Expected;
+}
+
+/** A camera to be solved: points, and what is taken of the camera. `sdPx` is how truly a point is marked, pixels. */
+export interface CameraProblem {
+  readonly points: readonly MarkedPoint[];
+  readonly image: ImageSize;
+  readonly prior: CameraPrior;
+  readonly sdPx: number;
+}
+
+/** A camera and how well it meets its problem. */
+export interface CameraFit {
+  readonly camera: Camera;
+  readonly cost: number;
+}
+
+const PRIOR_TERMS = 5;
+/** A point that lies farther off than this many spreads pulls less and less (Cauchy's loss). */
+const ROBUST_AT = 3;
+/** Turns, metres and logarithms beyond which no camera is looked for. */
+const FARTHEST = 400;
+/** A step under this ends the search: radians, metres, logarithms. */
+const LEAST_STEP = 1e-6;
+
+/** Terms of a problem: two for each point, then those of what is taken of the camera. */
+export function termsOf({ points }: CameraProblem): number {
+  return 2 * points.length + PRIOR_TERMS;
+}
+
+/**
+ * Residuals of a problem about a start, in spreads. `robust` has gross errors pull less: their square is replaced by Cauchy's
+ * loss, shared alike between u and v.
+ */
+export function cameraResiduals(problem: CameraProblem, start: Camera, robust: boolean): Residuals {
+  const { points, sdPx, prior, image } = problem;
+  return (q, into) => {
+    const camera = movedCamera(start, q);
+    points.forEach(({ world, pixel }, i) => {
+      const seen = projectPoint(camera, world);
+      const across = (seen.u - pixel.u) / sdPx;
+      const down = (seen.v - pixel.v) / sdPx;
+      const share = robust ? softened(Math.hypot(across, down)) : 1;
+      into[2 * i] = across * share;
+      into[2 * i + 1] = down * share;
+    });
+    writePrior(camera, { prior, image }, into.subarray(2 * points.length));
+  };
+}
+
+/** Share of a residual of this many spreads that counts. */
+function softened(length: number): number {
+  const square = (length / ROBUST_AT) ** 2;
+  return square < 1e-8 ? 1 : Math.sqrt(Math.log1p(square) / square);
+}
+
+function writePrior(
+  camera: Camera,
+  { prior, image }: Pick<CameraProblem, 'prior' | 'image'>,
+  into: Float64Array,
+): void {
+  const aim = aimOf(camera);
+  const longer = Math.max(image.width, image.height);
+  const off = (expected: Expected | undefined, value: number) =>
+    expected ? (value - expected.at) / expected.sd : 0;
+  const offAngle = (name: keyof Aim) =>
+    prior[name] ? wrapped(aim[name] - prior[name].at) / prior[name].sd : 0;
+  into[0] = off(prior.logFocal, Math.log(camera.focalPx / longer));
+  into[1] = off(prior.corner, camera.radial * cornerSquare(image, camera.focalPx));
+  into[2] = offAngle('azimuth');
+  into[3] = offAngle('pitch');
+  into[4] = offAngle('roll');
+}
+
+const wrapped = (angle: number) => Math.atan2(Math.sin(angle), Math.cos(angle));
+
+/** The camera that meets a problem best, from a start (Levenberg–Marquardt). */
+export function fitCamera(problem: CameraProblem, start: Camera, robust: boolean): CameraFit {
+  const residuals = cameraResiduals(problem, start, robust);
+  const least: Minimum = minimise(byDifferences(residuals, termsOf(problem)), {
+    start: CAMERA_UNKNOWNS.map(() => 0),
+    farthest: FARTHEST,
+    leastStep: LEAST_STEP,
+  });
+  return { camera: movedCamera(start, least.q), cost: least.cost };
+}
+
+/** The camera with the covariance that its points and what was taken of it leave, widened by `scale` in spreads. */
+export function withCovariance(problem: CameraProblem, camera: Camera, scale: number): Camera {
+  const n = CAMERA_UNKNOWNS.length;
+  const widened = { ...problem, sdPx: problem.sdPx * scale };
+  const residuals = cameraResiduals(widened, camera, false);
+  const flat = covarianceAt(residuals, new Float64Array(n), termsOf(widened));
+  const covariance = CAMERA_UNKNOWNS.map((_, i) => Array.from(flat.subarray(i * n, (i + 1) * n)));
+  return { ...camera, covariance };
+}

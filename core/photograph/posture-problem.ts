@@ -1,0 +1,210 @@
+import { BODY_LENGTHS, type BodyEstimate } from '../body/body.ts';
+import { squareRootOf } from '../body/covariance-root.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
+import type { BoatPoint } from '../frame/vec3.ts';
+import { paddlingSign } from '../posture/contacts.ts';
+import { type Figure, figureAt } from '../posture/figure.ts';
+import { figureAngles, figurePoints } from '../posture/figure-points.ts';
+import { type StanceProblem, stanceObjective, stanceProblem } from '../posture/objective.ts';
+import { FIGURE_POINTS, type FigurePoint, STANCE_UNKNOWNS, type StanceAngle } from '../posture/stance.ts';
+import { STANCE_TERMS } from '../posture/stance-terms.ts';
+import { type Camera, depthOf, movedCamera, type Pixel, projectPoint } from './camera.ts';
+import { HOLD_SD, holdAt, pitchTaken, type SeenMoment, strayedHold } from './seen-moment.ts';
+
+/** One picture of the moment: its camera and the joints marked in it, pixels. */
+export interface PostureView {
+  readonly camera: Camera;
+  readonly marks: Readonly<Partial<Record<FigurePoint, Pixel>>>;
+}
+
+/** One mark of one picture. */
+export interface PlacedMark {
+  readonly view: number;
+  readonly joint: FigurePoint;
+  readonly pixel: Pixel;
+}
+
+/** A posture to be found: whose, where, when, and from which marks. */
+export interface PostureProblem {
+  readonly body: BodyEstimate;
+  readonly seat: Seat;
+  readonly frame: SeatFrame;
+  readonly moment: SeenMoment;
+  readonly views: readonly PostureView[];
+  readonly marks: readonly PlacedMark[];
+  /** How truly a mark is set in the picture (pixels), and how truly the joint is felt for under it (metres). */
+  readonly sdPx: number;
+  readonly jointSdM: number;
+  /** Each length of the body is doubted by this share of it besides, independently: 0 takes the body as it is. */
+  readonly bodyDoubt: number;
+}
+
+/** A posture: the unknowns of the stance and everything that follows from them. Points in the boat frame. */
+export interface SeenFigure {
+  readonly stance: StanceProblem;
+  readonly figure: Figure;
+  readonly points: Readonly<Record<FigurePoint, BoatPoint>>;
+  readonly angles: Readonly<Record<StanceAngle, number>>;
+  /** Top hand over mid-shoulder, metres, and the turn of the shoulders, radians. */
+  readonly topHandOver: number;
+  readonly shoulderTurn: number;
+}
+
+const Q = STANCE_UNKNOWNS.length;
+const BODY = BODY_LENGTHS.length;
+const HOLD = HOLD_SD.length;
+const CAMERA = 8;
+/** No length falls below this share of the estimate, however far a search strays. */
+const LEAST_SHARE = 0.3;
+
+/** A problem made ready to be evaluated: roots of the covariances, and where each kind of unknown begins. */
+export interface ReadyProblem {
+  readonly problem: PostureProblem;
+  readonly unknowns: number;
+  readonly terms: number;
+  readonly figureOf: (x: Float64Array) => SeenFigure;
+  readonly lengthsOf: (x: Float64Array) => number[];
+  readonly camerasOf: (x: Float64Array) => Camera[];
+  /** Residuals in spreads: first `marks`, two each, then those of the stance, the body, the hold and the cameras. */
+  readonly residualsAt: (x: Float64Array, into: Float64Array) => void;
+}
+
+/**
+ * Makes a problem ready. Its unknowns are the stance's five angles (radians), then in standard deviations: the body's lengths along
+ * the roots of their covariance, the hold of arms and shoulders, and each camera along the roots of its own.
+ */
+export function readyProblem(problem: PostureProblem, robustAt: number | null): ReadyProblem {
+  const roots = squareRootOf(doubtedCovariance(problem));
+  const cameraRoots = problem.views.map(({ camera }) => camera.covariance && squareRootOf(camera.covariance));
+  const unknowns = Q + BODY + HOLD + CAMERA * problem.views.length;
+  const lengthsOf = (x: Float64Array) =>
+    BODY_LENGTHS.map((name, i) => {
+      const { value } = problem.body.lengths[name];
+      const moved = roots.reduce((sum, c, k) => sum + c[i]! * x[Q + k]!, value);
+      return Math.max(LEAST_SHARE * value, moved);
+    });
+  const camerasOf = (x: Float64Array) =>
+    problem.views.map(({ camera }, v) => {
+      const own = cameraRoots[v];
+      if (!own) return camera;
+      const from = Q + BODY + HOLD + CAMERA * v;
+      return movedCamera(
+        camera,
+        own.map((_, i) => own.reduce((sum, c, k) => sum + c[i]! * x[from + k]!, 0)),
+      );
+    });
+  const figureOf = keptFigure(problem, lengthsOf);
+  const rest = 2 * problem.marks.length;
+  const stray = rest + STANCE_TERMS.length;
+  return {
+    problem,
+    unknowns,
+    terms: stray + unknowns - Q,
+    figureOf,
+    lengthsOf,
+    camerasOf,
+    residualsAt(x, into) {
+      const seen = figureOf(x);
+      writeMarks({ problem, seen, cameras: camerasOf(x), robustAt }, into);
+      stanceObjective(seen.stance).residualsAt(x.subarray(0, Q), into.subarray(rest, stray));
+      for (let k = Q; k < unknowns; k++) into[stray + k - Q] = x[k]!;
+    },
+  };
+}
+
+/** Covariance of the lengths with the doubt that a problem adds, m². */
+function doubtedCovariance({ body, bodyDoubt }: PostureProblem): number[][] {
+  return body.covariance.map((row, i) =>
+    row.map((value, j) =>
+      i === j ? value + (bodyDoubt * body.lengths[BODY_LENGTHS[i]!].value) ** 2 : value,
+    ),
+  );
+}
+
+/** Figures at unknown vectors. What a change leaves alone is kept from the call before: a camera's turn moves no joint. */
+function keptFigure(problem: PostureProblem, lengthsOf: (x: Float64Array) => number[]) {
+  let known: { x: Float64Array; stance: StanceProblem; seen: SeenFigure } | null = null;
+  return (x: Float64Array): SeenFigure => {
+    const same = (from: number, to: number) => known !== null && sameBetween(x, known.x, { from, to });
+    const sameBody = same(Q, Q + BODY);
+    if (known && sameBody && same(0, Q) && same(Q + BODY, Q + BODY + HOLD)) return known.seen;
+    const stance = known && sameBody ? known.stance : plainStance(problem, lengthsOf(x));
+    known = { x: x.slice(), stance, seen: seenFigure(problem, stance, x) };
+    return known.seen;
+  };
+}
+
+function sameBetween(a: Float64Array, b: Float64Array, { from, to }: { from: number; to: number }): boolean {
+  for (let i = from; i < to; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+/** The stance's own problem for a body of these lengths (metres, order of `BODY_LENGTHS`). */
+function plainStance({ body, seat, moment }: PostureProblem, lengths: readonly number[]): StanceProblem {
+  const own = Object.fromEntries(
+    BODY_LENGTHS.map((name, i) => [name, { ...body.lengths[name], value: lengths[i]! }]),
+  ) as BodyEstimate['lengths'];
+  const plain = stanceProblem({ ...body, lengths: own }, seat, {
+    phase: moment === 'drive' ? 'catch' : moment,
+  });
+  const pitch = pitchTaken(seat, moment);
+  const at = STANCE_TERMS.indexOf('trunkPitch');
+  const terms = pitch ? plain.terms.map((term, i) => (i === at ? { ...term, ...pitch } : term)) : plain.terms;
+  return { ...plain, hold: holdAt(plain.lengths, seat, moment), terms };
+}
+
+/** The figure at an unknown vector. */
+function seenFigure({ seat, frame }: PostureProblem, plain: StanceProblem, x: Float64Array): SeenFigure {
+  const { upperArm, forearm, hand } = plain.lengths;
+  const hold = strayedHold(plain.hold, x.subarray(Q + BODY, Q + BODY + HOLD), {
+    arm: upperArm + forearm + hand,
+    side: paddlingSign(seat),
+  });
+  const stance = { ...plain, hold };
+  const q = x.subarray(0, Q);
+  const figure = figureAt(q, stance);
+  const points = figurePoints(stance, figure);
+  const inBoat = {} as Record<FigurePoint, BoatPoint>;
+  for (const name of FIGURE_POINTS) inBoat[name] = toBoatFrame(points[name], frame);
+  return {
+    stance,
+    figure,
+    points: inBoat,
+    angles: figureAngles(stance, { figure, points, q }),
+    topHandOver: hold.topHand.z,
+    shoulderTurn: Math.atan2(hold.square.x, hold.square.y * paddlingSign(seat)),
+  };
+}
+
+/** How truly a mark is set, pixels: in the picture, and on the body at its distance. */
+export function markSd({ sdPx, jointSdM }: PostureProblem, camera: Camera, at: BoatPoint): number {
+  return Math.hypot(sdPx, (jointSdM * camera.focalPx) / Math.max(0.1, depthOf(camera, at)));
+}
+
+function writeMarks(
+  {
+    problem,
+    seen,
+    cameras,
+    robustAt,
+  }: { problem: PostureProblem; seen: SeenFigure; cameras: readonly Camera[]; robustAt: number | null },
+  into: Float64Array,
+): void {
+  problem.marks.forEach(({ view, joint, pixel }, i) => {
+    const camera = cameras[view]!;
+    const at = projectPoint(camera, seen.points[joint]);
+    const sd = markSd(problem, camera, seen.points[joint]);
+    const across = (at.u - pixel.u) / sd;
+    const down = (at.v - pixel.v) / sd;
+    const share = robustAt === null ? 1 : softened(Math.hypot(across, down) / robustAt);
+    into[2 * i] = across * share;
+    into[2 * i + 1] = down * share;
+  });
+}
+
+/** Share of a residual that counts under Cauchy's loss, `length` in units of where it begins. */
+export function softened(length: number): number {
+  const square = length ** 2;
+  return square < 1e-8 ? 1 : Math.sqrt(Math.log1p(square) / square);
+}
