@@ -1,33 +1,29 @@
-import { closeSync, fsyncSync, openSync, writeSync } from 'node:fs';
-import { bundleLength, writeBundle } from '../bundle/write-bundle.ts';
+import { encrypted } from '../bundle/encryption.ts';
+import { type BundleSource, bundleLength, writeBundle } from '../bundle/write-bundle.ts';
 import type { JobHooks, Jobs } from './job.ts';
 import { withSnapshot } from './snapshot.ts';
+import { writePrivateFile } from './write-file.ts';
 
 /** Writes everything into a file that nobody else may read, piece by piece; gives its size, bytes. */
 export function exportEverything(
-  { file, to, version, at }: Jobs['export']['input'],
+  { file, to, version, at, passphrase }: Jobs['export']['input'],
   hooks: JobHooks,
-): Jobs['export']['output'] {
+): Promise<Jobs['export']['output']> {
   return withSnapshot(file, (db) => {
-    const out = openSync(to, 'w', 0o600);
-    let bytes = 0;
-    const write = (chunk: Uint8Array) => {
-      for (let done = 0; done < chunk.length; ) done += writeSync(out, chunk, done);
-      bytes += chunk.length;
-    };
-    try {
-      const source = { db, clock: () => at };
-      const of = bundleLength(source);
-      let done = 0;
-      for (const _ of writeBundle(source, version, write)) {
-        hooks.goOn();
-        done += 1;
-        hooks.progress(done, of);
-      }
-      fsyncSync(out);
-    } finally {
-      closeSync(out);
-    }
-    return bytes;
+    const pieces = piecesOf({ db, clock: () => at }, version, hooks);
+    return writePrivateFile(to, passphrase === null ? pieces : encrypted(pieces, passphrase));
   });
+}
+
+function* piecesOf(source: BundleSource, version: string, hooks: JobHooks): Generator<Uint8Array> {
+  const of = bundleLength(source);
+  const ready: Uint8Array[] = [];
+  let done = 0;
+  for (const _ of writeBundle(source, version, (piece) => ready.push(piece))) {
+    hooks.goOn();
+    done += 1;
+    hooks.progress(done, of);
+    yield* ready.splice(0);
+  }
+  yield* ready;
 }

@@ -1,6 +1,13 @@
 import type { Erasure } from '../store/erase.ts';
 import type { ErasedCopies } from '../store/erase-everywhere.ts';
 import type { NamedEntry } from '../store/join-people.ts';
+import type { MergeCounts } from '../store/merge-counts.ts';
+import type { Restored, RestoreHow } from '../store/restore.ts';
+
+/** What became of reading a bundle from end to end. */
+export type ReadBundle =
+  | { readonly kind: 'read'; readonly madeAt: string; readonly changes: MergeCounts }
+  | { readonly kind: 'refused'; readonly path: string; readonly message: string };
 
 /** What each job is given, and what it gives. Everything passes between threads as a copy. */
 export interface Jobs {
@@ -8,8 +15,28 @@ export interface Jobs {
   readonly backup: { input: { file: string; to: string }; output: string | null };
   /** Writes everything into a bundle; gives its size, bytes. */
   readonly export: {
-    input: { file: string; to: string; version: string; at: number };
+    input: { file: string; to: string; version: string; at: number; passphrase: string | null };
     output: number;
+  };
+  /** Decrypts a bundle of `size` bytes into another file. */
+  readonly 'bundle-decrypt': {
+    input: { path: string; to: string; passphrase: string; size: number };
+    output: 'decrypted' | 'wrong-passphrase' | 'damaged';
+  };
+  /** Says what importing a bundle would do, by doing it in a copy. */
+  readonly 'bundle-preview': {
+    input: { file: string; copy: string; path: string; at: number };
+    output: ReadBundle;
+  };
+  /** Imports a bundle into the store itself. The main thread writes nothing meanwhile. */
+  readonly 'bundle-import': {
+    input: { folder: string; path: string; at: number };
+    output: { read: ReadBundle; needsBackup: boolean };
+  };
+  /** Restores a backup into the store itself. The main thread writes nothing meanwhile. */
+  readonly restore: {
+    input: { folder: string; at: number; name: string; how: RestoreHow };
+    output: { restored: Restored; needsBackup: boolean };
   };
   /** Says what erasing each of these entries would take away, by doing it in a copy. */
   readonly 'erase-preview': {

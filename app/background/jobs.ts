@@ -1,7 +1,9 @@
 import { backup } from './backup-job.ts';
+import { decryptBundle, importBundle, previewBundle } from './bundle-jobs.ts';
 import { eraseCopies, erasePreview, eraseStore } from './erase-jobs.ts';
 import { exportEverything } from './export-job.ts';
 import type { JobHooks, JobName, Jobs } from './job.ts';
+import { restore } from './restore-job.ts';
 
 /** One function for each job. */
 export const jobs: {
@@ -12,6 +14,10 @@ export const jobs: {
 } = {
   backup,
   export: exportEverything,
+  'bundle-decrypt': decryptBundle,
+  'bundle-preview': previewBundle,
+  'bundle-import': importBundle,
+  restore,
   'erase-preview': erasePreview,
   'erase-store': eraseStore,
   'erase-copies': eraseCopies,

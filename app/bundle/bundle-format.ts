@@ -10,6 +10,7 @@ export const BUNDLE_FORMAT = 'kneelwright-bundle/2';
 const FIRST_FORMAT = 'kneelwright-bundle/1';
 export const BUNDLE_ENDING = 'kneelwright';
 export const BUNDLE_MIME = 'application/zip';
+export const ENCRYPTED_MIME = 'application/octet-stream';
 
 /** What a bundle may be at most. Beyond this it is refused before any of it is kept. */
 export const BUNDLE_LIMITS = {

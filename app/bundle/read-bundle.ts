@@ -15,6 +15,7 @@ import {
   bundleRemovedPhotos,
   photoFileName,
 } from './bundle-format.ts';
+import type { Packed } from './packed.ts';
 import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
 import { type BundleFile, unpackBundle } from './unpack.ts';
 
@@ -26,7 +27,7 @@ export type BundleContents = z.infer<typeof bundleContents>;
  * contents is held against what was read, so that nothing is missing and nothing was changed. Gives that list.
  * Throws `BundleRefused`: whoever takes items in must be able to take all of them back.
  */
-export function* bundleItems(packed: Uint8Array): Generator<Incoming, BundleContents> {
+export function* bundleItems(packed: Packed): Generator<Incoming, BundleContents> {
   try {
     return yield* itemsWithin(packed);
   } catch (error) {
@@ -39,7 +40,7 @@ export function* bundleItems(packed: Uint8Array): Generator<Incoming, BundleCont
 }
 
 /** Whether a bundle says that a later version of its format was written. */
-function isNewer(packed: Uint8Array): boolean {
+function isNewer(packed: Packed): boolean {
   try {
     for (const { name, bytes } of unpackBundle(packed)) {
       if (!BUNDLE_NAMES.contents.test(name)) continue;
@@ -53,7 +54,7 @@ function isNewer(packed: Uint8Array): boolean {
   return false;
 }
 
-function* itemsWithin(packed: Uint8Array): Generator<Incoming, BundleContents> {
+function* itemsWithin(packed: Packed): Generator<Incoming, BundleContents> {
   const read = new Map<string, { bytes: number; sha256: string }>();
   const photos = new Map<string, Announced>();
   let contents: BundleContents | null = null;

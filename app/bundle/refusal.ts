@@ -15,6 +15,7 @@ export const BUNDLE_PROBLEMS = {
     'is a photograph that boats.json does not name; the bundle is damaged or was changed by hand',
   'no-picture': 'is not the picture that its name says',
   newer: 'is of a bundle that a newer Kneelwright made; install that one to import it',
+  encrypted: 'is encrypted, but is damaged or cut off, or was not encrypted with a passphrase',
   'not-json': 'is not JSON in UTF-8',
 } as const;
 

@@ -1,5 +1,6 @@
 import { Unzip, UnzipInflate } from 'fflate';
 import { BUNDLE_LIMITS, BUNDLE_NAMES, type BundleLimits } from './bundle-format.ts';
+import type { Packed } from './packed.ts';
 import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
 
 /** One file of a bundle, unpacked. */
@@ -8,18 +9,12 @@ export interface BundleFile {
   readonly bytes: Uint8Array;
 }
 
-/** How much of the packed bytes is fed in at once: bounds how far a bomb can swell before it is seen. */
-const SLICE = 64 * 1024;
-
 /**
  * Unpacks a bundle file by file, counting what really comes out and not what the headers promise. Throws
  * `BundleRefused` at the first name that is not a bundle's own, and at the first byte over a limit.
  */
-export function* unpackBundle(
-  packed: Uint8Array,
-  limits: BundleLimits = BUNDLE_LIMITS,
-): Generator<BundleFile> {
-  if (packed.length > limits.packed) throw tooLarge('', limits.packed);
+export function* unpackBundle(packed: Packed, limits: BundleLimits = BUNDLE_LIMITS): Generator<BundleFile> {
+  if (packed.size > limits.packed) throw tooLarge('', limits.packed);
   const ready: BundleFile[] = [];
   const seen = new Set<string>();
   let open = 0;
@@ -44,8 +39,10 @@ export function* unpackBundle(
     };
     file.start();
   };
-  for (let at = 0; at < packed.length; at += SLICE) {
-    feed(unzip, packed.subarray(at, at + SLICE), at + SLICE >= packed.length);
+  let fed = 0;
+  for (const slice of packed.slices()) {
+    fed += slice.length;
+    feed(unzip, slice, fed >= packed.size);
     yield* ready.splice(0);
   }
   if (seen.size === 0) throw new BundleRefused('', BUNDLE_PROBLEMS['not-a-zip']);

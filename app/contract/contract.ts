@@ -31,7 +31,9 @@ import {
   delivery,
   erasure,
   erasureReport,
+  knownPassphrase,
   mergeCounts,
+  newPassphrase,
   recoveryRecord,
   workProgress,
 } from './safekeeping.ts';
@@ -201,10 +203,12 @@ export const contract = {
     z.strictObject({ name: z.string().max(120), how: z.enum(['replace', 'bring-back']) }),
     z.strictObject({ presentKeptAs: backupRecord }),
   ),
-  /** Everything as one file. */
-  'bundle.export': entry(nothing, delivery),
+  /** Everything as one file, encrypted if a passphrase is given. */
+  'bundle.export': entry(z.strictObject({ passphrase: newPassphrase.nullable().default(null) }), delivery),
   /** Reads a bundle and says what taking it in would do. `upload`: see `Bridge`; null asks with a native dialog. */
   'bundle.preview': entry(z.strictObject({ upload: id.nullable() }), bundlePreview),
+  /** Opens a bundle that `bundle.preview` found to be encrypted, and previews it. */
+  'bundle.unlock': entry(z.strictObject({ handle: id, passphrase: knownPassphrase }), bundlePreview),
   'bundle.import': entry(
     z.strictObject({ handle: id }),
     z.strictObject({ changes: mergeCounts, presentKeptAs: backupRecord }),

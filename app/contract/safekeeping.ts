@@ -62,8 +62,17 @@ export const bundlePreview = z.discriminatedUnion('kind', [
     madeAt: instant,
     changes: mergeCounts,
   }),
+  /** It is encrypted: `bundle.unlock` opens it. */
+  z.strictObject({ kind: z.literal('locked'), handle: id, wrong: z.boolean() }),
   z.strictObject({ kind: z.literal('cancelled') }),
 ]);
+
+/** Fewer signs than this are guessed in no time, whatever they are. */
+export const SHORTEST_PASSPHRASE = 12;
+/** A passphrase to encrypt with. */
+export const newPassphrase = z.string().min(SHORTEST_PASSPHRASE).max(500);
+/** A passphrase to open with: another program may have taken a shorter one. */
+export const knownPassphrase = z.string().min(1).max(500);
 
 /** What erasing an athlete takes away. */
 export const erasure = z.strictObject({
@@ -98,7 +107,7 @@ export const erasureReport = erasure.extend({
 
 /** How far a long piece of work has come. */
 export const workProgress = z.strictObject({
-  what: z.enum(['export', 'read-bundle', 'backup', 'erase-preview', 'erase']),
+  what: z.enum(['export', 'read-bundle', 'backup', 'erase-preview', 'erase', 'unlock', 'import', 'restore']),
   done: count,
   of: count,
 });

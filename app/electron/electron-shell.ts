@@ -1,8 +1,8 @@
-import { readFileSync, rmSync, statSync } from 'node:fs';
-import { copyFile, rename } from 'node:fs/promises';
-import { basename } from 'node:path';
+import { rmSync } from 'node:fs';
+import { chmod, copyFile, rename, stat } from 'node:fs/promises';
 import type { BrowserWindow } from 'electron';
 import { atomicWrite } from '../shell/atomic-write.ts';
+import { makePrivateFile } from '../shell/private-files.ts';
 import type { Reception, Shell } from '../shell/shell.ts';
 import type { ElectronApi } from './electron-api.ts';
 
@@ -35,15 +35,15 @@ export function createElectronShell(
       if (!path) return { kind: 'cancelled' };
       return { kind: 'saved', path };
     },
-    async receive({ title, extensions, maxBytes }) {
+    async receive({ title, extensions, maxBytes }, { to }) {
       const waiting = expected;
       expected = null;
-      if (waiting !== null) return readWithin(waiting, maxBytes);
+      if (waiting !== null) return copied(waiting, { to, maxBytes });
       const owner = window();
       const options = { title, filters: [{ name: title, extensions: [...extensions] }] };
       const chosen = await (owner ? dialog.showOpenDialog(owner, options) : dialog.showOpenDialog(options));
       const [path] = chosen.filePaths;
-      return chosen.canceled || !path ? { kind: 'cancelled' } : readWithin(path, maxBytes);
+      return chosen.canceled || !path ? 'cancelled' : copied(path, { to, maxBytes });
     },
   };
 }
@@ -62,7 +62,12 @@ async function moveFile(from: string, to: string): Promise<void> {
   }
 }
 
-function readWithin(path: string, maxBytes: number): Reception {
-  if (statSync(path).size > maxBytes) return { kind: 'too-large' };
-  return { kind: 'file', file: { name: basename(path), bytes: readFileSync(path) } };
+/** A copy, so that what was previewed is what is imported, whatever becomes of the file. */
+async function copied(path: string, { to, maxBytes }: { to: string; maxBytes: number }): Promise<Reception> {
+  if ((await stat(path)).size > maxBytes) return 'too-large';
+  makePrivateFile(to);
+  await copyFile(path, to);
+  // The copy takes over the mode of what is copied on some systems.
+  await chmod(to, 0o600);
+  return 'received';
 }

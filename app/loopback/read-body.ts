@@ -1,4 +1,6 @@
+import { createWriteStream, rmSync } from 'node:fs';
 import type { IncomingMessage } from 'node:http';
+import { pipeline } from 'node:stream/promises';
 
 /** A request's body, or why it was not read to its end. */
 export type Body =
@@ -20,4 +22,33 @@ export async function readBody(request: IncomingMessage, maxBytes: number): Prom
     return { kind: 'cut-off' };
   }
   return request.complete ? { kind: 'whole', bytes: Buffer.concat(chunks) } : { kind: 'cut-off' };
+}
+
+class TooLarge extends Error {}
+
+/** The same into a private file, piece by piece. Nothing is left of a body that was not whole. */
+export async function saveBody(
+  request: IncomingMessage,
+  { path, maxBytes }: { path: string; maxBytes: number },
+): Promise<Body['kind']> {
+  if (Number(request.headers['content-length'] ?? 0) > maxBytes) return 'too-large';
+  let size = 0;
+  try {
+    const within = async function* (pieces: AsyncIterable<Buffer>) {
+      for await (const piece of pieces) {
+        size += piece.length;
+        if (size > maxBytes) throw new TooLarge();
+        yield piece;
+      }
+    };
+    await pipeline(request, within, createWriteStream(path, { mode: 0o600, flags: 'wx' }));
+    if (request.complete) return 'whole';
+    rmSync(path, { force: true });
+    return 'cut-off';
+  } catch (error) {
+    rmSync(path, { force: true });
+    if (error instanceof TooLarge) return 'too-large';
+    if (request.complete) throw error;
+    return 'cut-off';
+  }
 }

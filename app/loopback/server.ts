@@ -6,6 +6,7 @@ import { BUNDLE_LIMITS } from '../bundle/bundle-format.ts';
 import { SESSION_HEADER } from '../contract/session.ts';
 import { dispatch } from '../services/dispatch.ts';
 import { type Program, refused } from '../services/program.ts';
+import { unfinishedFile } from '../services/safekeeping.ts';
 import { SENTENCES } from '../services/sentences.ts';
 import {
   type Answer,
@@ -23,7 +24,7 @@ import { DELIVERY_PATH, type LoopbackShell } from './loopback-shell.ts';
 import { comesFromOwnPage, namesThisServer } from './own-page.ts';
 import { parseCall } from './parse-call.ts';
 import { rateLimit } from './rate-limit.ts';
-import { readBody } from './read-body.ts';
+import { readBody, saveBody } from './read-body.ts';
 import { createSession, type Session } from './session.ts';
 
 const HOST = '127.0.0.1';
@@ -168,14 +169,14 @@ async function call({ program }: Served, request: IncomingMessage): Promise<Answ
   return resultAnswer(200, await dispatch(program, sent.name, sent.input));
 }
 
-async function upload({ shell }: Served, request: IncomingMessage): Promise<Answer> {
+/** A large file is never in memory as a whole: it goes into a private file beside the store, which is swept if it is left. */
+async function upload({ program, shell }: Served, request: IncomingMessage): Promise<Answer> {
   if (request.headers['content-type'] !== 'application/octet-stream') {
     return sentenceAnswer(415, 'A file is sent as application/octet-stream.');
   }
-  const body = await readBody(request, UPLOAD_LIMIT);
-  if (body.kind !== 'whole') return tooLarge(UPLOAD_LIMIT);
-  const handle = shell.accept({ name: 'upload', bytes: body.bytes });
-  return resultAnswer(200, { ok: true, value: { upload: handle } });
+  const path = unfinishedFile(program.store);
+  if ((await saveBody(request, { path, maxBytes: UPLOAD_LIMIT })) !== 'whole') return tooLarge(UPLOAD_LIMIT);
+  return resultAnswer(200, { ok: true, value: { upload: shell.accept(path) } });
 }
 
 function tooLarge(limit: number): Answer {

@@ -1,120 +1,153 @@
 import { randomUUID } from 'node:crypto';
-import { rmSync } from 'node:fs';
-import { BUNDLE_ENDING, BUNDLE_LIMITS, BUNDLE_MIME } from '../bundle/bundle-format.ts';
-import { type BundleContents, bundleItems } from '../bundle/read-bundle.ts';
-import { BundleRefused } from '../bundle/refusal.ts';
+import { existsSync, rmSync, statSync } from 'node:fs';
+import type { Jobs, ReadBundle } from '../background/job.ts';
+import { BUNDLE_ENDING, BUNDLE_LIMITS, BUNDLE_MIME, ENCRYPTED_MIME } from '../bundle/bundle-format.ts';
+import { ENCRYPTED_ENDING, isEncrypted } from '../bundle/encryption.ts';
+import { BUNDLE_PROBLEMS } from '../bundle/refusal.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { eraseErased } from '../store/erase-everywhere.ts';
-import type { Incoming } from '../store/incoming.ts';
-import { mergeSteps } from '../store/merge.ts';
-import type { MergeCounts } from '../store/merge-counts.ts';
+import { erasedButHere } from '../store/erased-people.ts';
 import { done, type Program, refused } from './program.ts';
-import { backUp, unfinishedFile } from './safekeeping.ts';
+import { backUp, eraseEntry, unfinishedFile, whileLent } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
 
-/** Bundles that wait for a decision; more are not held in memory, the oldest goes. */
+/** Bundles that wait for an answer; of more, the oldest goes. */
 const MOST_WAITING = 2;
 
-/** Writes everything into one file and hands it to the person. */
-export async function exportBundle(program: Program): Promise<CallResult<CallOutput<'bundle.export'>>> {
+/** Writes everything into one file, encrypted if a passphrase is given, and hands it to the person. */
+export async function exportBundle(
+  program: Program,
+  { passphrase }: ParsedInput<'bundle.export'>,
+): Promise<CallResult<CallOutput<'bundle.export'>>> {
   const { store, shell, version, work, turn } = program;
   const at = store.clock();
   const path = unfinishedFile(store);
   const day = new Date(at).toISOString().slice(0, 10);
+  const name = `everything-${day}.${BUNDLE_ENDING}`;
   try {
-    const order = { file: store.file, to: path, version, at };
+    const order = { file: store.file, to: path, version, at, passphrase };
     const bytes = await turn.alone(() => work.inWorker('export', 'export', order));
     if (bytes > BUNDLE_LIMITS.packed) {
       rmSync(path);
       return refused('too-large', SENTENCES['bundle-too-large']);
     }
-    return done(await shell.deliver({ name: `everything-${day}.${BUNDLE_ENDING}`, mime: BUNDLE_MIME, path }));
+    return done(
+      await shell.deliver(
+        passphrase === null
+          ? { name, mime: BUNDLE_MIME, path }
+          : { name: `${name}.${ENCRYPTED_ENDING}`, mime: ENCRYPTED_MIME, path },
+      ),
+    );
   } catch (error) {
     rmSync(path, { force: true });
     throw error;
   }
 }
 
-/** Reads a bundle from end to end and says what taking it in would do; changes nothing. */
+type Preview = CallResult<CallOutput<'bundle.preview'>>;
+
+/** Reads a bundle from end to end and says what importing it would do; changes nothing. Asks for a passphrase if it has one. */
 export async function previewBundle(
   program: Program,
   { upload }: ParsedInput<'bundle.preview'>,
-): Promise<CallResult<CallOutput<'bundle.preview'>>> {
+): Promise<Preview> {
+  const path = unfinishedFile(program.store);
   const kind = {
     title: SENTENCES['choose-bundle'],
-    extensions: [BUNDLE_ENDING],
+    extensions: [BUNDLE_ENDING, ENCRYPTED_ENDING],
     maxBytes: BUNDLE_LIMITS.packed,
   };
-  const received = await program.shell.receive(kind, upload);
-  if (received.kind === 'cancelled') return done({ kind: 'cancelled' });
-  if (received.kind === 'too-large') {
+  const received = await program.shell.receive(kind, { upload, to: path });
+  if (received === 'cancelled') return done({ kind: 'cancelled' });
+  if (received === 'too-large') {
     return refused('too-large', SENTENCES['too-large'](BUNDLE_LIMITS.packed / 1024 / 1024));
   }
-  const { bytes } = received.file;
-  const taken = await takeIn(program, bytes, 'take-back');
-  if (!taken.ok) return taken;
-  const handle = randomUUID();
-  program.bundles.set(handle, bytes);
-  const [oldest] = program.bundles.keys();
-  if (program.bundles.size > MOST_WAITING && oldest) program.bundles.delete(oldest);
-  return done({ kind: 'ready', handle, madeAt: taken.value.contents.madeAt, changes: taken.value.changes });
+  if (isEncrypted(path)) return done({ kind: 'locked', handle: keepWaiting(program, path), wrong: false });
+  return previewFile(program, path);
 }
 
-/** Takes a previewed bundle in, after a backup of the present. */
-export async function importBundle(
+/** Opens an encrypted bundle that waits. A wrong passphrase leaves it waiting for another one. */
+export async function unlockBundle(
+  program: Program,
+  { handle, passphrase }: ParsedInput<'bundle.unlock'>,
+): Promise<Preview> {
+  const path = waiting(program, handle);
+  if (path === null) return refused('not-found', SENTENCES['no-such-bundle']);
+  const { store, turn, work } = program;
+  const to = unfinishedFile(store);
+  const order = { path, to, passphrase, size: statSync(path).size };
+  let opened: Jobs['bundle-decrypt']['output'] | null = null;
+  try {
+    opened = await turn.alone(() => work.inWorker('unlock', 'bundle-decrypt', order));
+  } finally {
+    if (opened !== 'decrypted') rmSync(to, { force: true });
+  }
+  if (opened === 'wrong-passphrase') return done({ kind: 'locked', handle, wrong: true });
+  if (opened === 'damaged') return bundleRefused({ path: '', message: BUNDLE_PROBLEMS.encrypted });
+  const preview = await previewFile(program, to);
+  forget(program, handle);
+  return preview;
+}
+
+async function previewFile(program: Program, path: string): Promise<Preview> {
+  const { store, turn, work } = program;
+  const order = { file: store.file, copy: unfinishedFile(store), path, at: store.clock() };
+  let read: ReadBundle | null = null;
+  try {
+    read = await turn.alone(() => work.inWorker('read-bundle', 'bundle-preview', order));
+  } finally {
+    if (read?.kind !== 'read') rmSync(path, { force: true });
+  }
+  if (read.kind === 'refused') return bundleRefused(read);
+  const { madeAt, changes } = read;
+  return done({ kind: 'ready', handle: keepWaiting(program, path), madeAt, changes });
+}
+
+/** Imports a previewed bundle, after a backup of the present. */
+export function importBundle(
   program: Program,
   { handle }: ParsedInput<'bundle.import'>,
 ): Promise<CallResult<CallOutput<'bundle.import'>>> {
-  const bytes = program.bundles.get(handle);
-  if (!bytes) return refused('not-found', SENTENCES['no-such-bundle']);
-  const presentKeptAs = await program.writeLock.alone(() => backUp(program, 'before-import'));
-  const taken = await takeIn(program, bytes, 'keep');
-  if (!taken.ok) return taken;
-  program.bundles.delete(handle);
-  // Whoever was erased elsewhere goes here too, and from every copy: that of the present as well.
-  await program.turn.alone(() => program.writeLock.alone(async () => eraseErased(program.store)));
-  return done({ changes: taken.value.changes, presentKeptAs });
+  return program.turn.alone(async () => {
+    const path = waiting(program, handle);
+    if (path === null || isEncrypted(path)) return refused('not-found', SENTENCES['no-such-bundle']);
+    const presentKeptAs = await backUp(program, 'before-import');
+    const { read } = await whileLent(program, ({ folder, clock }) =>
+      program.work.inWorker('import', 'bundle-import', { folder, path, at: clock() }),
+    );
+    if (read.kind === 'refused') return bundleRefused(read);
+    forget(program, handle);
+    // Whoever was erased elsewhere goes here too, and from every copy: that of the present as well.
+    for (const entry of erasedButHere(program.store.db)) await eraseEntry(program, entry, 'full-names');
+    return done({ changes: read.changes, presentKeptAs });
+  });
 }
 
-interface TakenIn {
-  readonly contents: BundleContents;
-  readonly changes: MergeCounts;
+function bundleRefused({ path, message }: { path: string; message: string }) {
+  return refused('bad-input', SENTENCES['bundle-refused'], [{ path, message }]);
 }
 
-/** One transaction over many turns of the event loop; the writeLock keeps every other call out of it meanwhile. */
-function takeIn(
-  { store, writeLock, turn, work }: Program,
-  bytes: Uint8Array,
-  end: 'keep' | 'take-back',
-): Promise<CallResult<TakenIn>> {
-  const takenAlone = async (): Promise<CallResult<TakenIn>> => {
-    store.db.exec('BEGIN IMMEDIATE');
-    try {
-      const items = listening(bundleItems(bytes));
-      const changes = await work.run({ what: 'read-bundle', of: 0 }, mergeSteps(store, items));
-      store.db.exec(end === 'keep' ? 'COMMIT' : 'ROLLBACK');
-      return done({ contents: items.returned(), changes });
-    } catch (error) {
-      if (store.db.inTransaction) store.db.exec('ROLLBACK');
-      if (!(error instanceof BundleRefused)) throw error;
-      const problem = { path: error.path, message: error.message };
-      return refused('bad-input', SENTENCES['bundle-refused'], [problem]);
-    }
-  };
-  return turn.alone(() => writeLock.alone(takenAlone));
+function keepWaiting(program: Program, path: string): string {
+  const handle = randomUUID();
+  program.bundles.set(handle, path);
+  const [oldest] = program.bundles.keys();
+  if (program.bundles.size > MOST_WAITING && oldest) forget(program, oldest);
+  return handle;
 }
 
-/** An iterable that keeps what its generator returned at its end. */
-function listening(items: Generator<Incoming, BundleContents>) {
-  let contents: BundleContents | null = null;
-  return {
-    *[Symbol.iterator]() {
-      contents = yield* items;
-    },
-    returned(): BundleContents {
-      if (!contents) throw new Error('the bundle has not been read to its end');
-      return contents;
-    },
-  };
+/** The file of a bundle that waits. An erasure sweeps such files away. */
+function waiting({ bundles }: Program, handle: string): string | null {
+  const path = bundles.get(handle);
+  return path !== undefined && existsSync(path) ? path : null;
+}
+
+function forget({ bundles }: Program, handle: string): void {
+  const path = bundles.get(handle);
+  bundles.delete(handle);
+  if (path) rmSync(path, { force: true });
+}
+
+/** Removes the files of all bundles that wait. */
+export function forgetBundles(program: Program): void {
+  for (const handle of [...program.bundles.keys()]) forget(program, handle);
 }

@@ -28,7 +28,7 @@ export async function dispatch(
   if (odd) return refused('bad-input', SENTENCES['bad-input'], [odd]);
   try {
     if (!PASSES_LOCK.has(name)) {
-      await program.writeLock.free();
+      if (!ONLY_READS.has(name)) await program.writeLock.free();
       program.store.safeguard.look();
     }
     // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
@@ -45,7 +45,7 @@ export async function dispatch(
   }
 }
 
-/** Calls that take the lock themselves, write nothing, or touch no row. All others wait while it is held. */
+/** Calls that take the lock themselves, write nothing, or touch no row. All others but those that only read wait while it is held. */
 const PASSES_LOCK: ReadonlySet<CallName> = new Set<CallName>([
   'program.quit',
   'display.read',
@@ -58,9 +58,35 @@ const PASSES_LOCK: ReadonlySet<CallName> = new Set<CallName>([
   'backups.restore',
   'bundle.export',
   'bundle.preview',
+  'bundle.unlock',
   'bundle.import',
   'work.progress',
   'work.cancel',
+]);
+
+/** Calls that change nothing: they see the store as it was before what is under way, or as it is after that. */
+const ONLY_READS: ReadonlySet<CallName> = new Set<CallName>([
+  'program.state',
+  'athletes.list',
+  'athletes.open',
+  'athletes.entries',
+  'athletes.timeline',
+  'athletes.fits',
+  'measurings.list',
+  'boats.list',
+  'boats.open',
+  'boats.fits',
+  'boats.stock',
+  'photos.list',
+  'photos.open',
+  'paddles.list',
+  'paddles.open',
+  'fits.list',
+  'fits.open',
+  'revisions.open',
+  'trials.list',
+  'things.find',
+  'conflicts.list',
 ]);
 
 function isCallName(name: unknown): name is CallName {

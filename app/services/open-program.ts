@@ -11,6 +11,7 @@ import { openSafely } from '../store/open-safely.ts';
 import { closeStore, STORE_FILE } from '../store/open-store.ts';
 import type { Rebuilding } from '../store/rebuild.ts';
 import type { Store } from '../store/store.ts';
+import { forgetBundles } from './bundles.ts';
 import { keepDailyBackups } from './daily-backup.ts';
 import { findingSentences, rebuildingSentence } from './finding-sentences.ts';
 import type { Program } from './program.ts';
@@ -64,6 +65,7 @@ export function openProgram(where: {
     program,
     close() {
       stopBackups();
+      forgetBundles(program);
       keepManifest(store);
       closeStore(store);
     },

@@ -27,8 +27,8 @@ export interface Program {
   readonly recovery: RecoveryRecord | null;
   /** Sentences about the store that need somebody, by what they are about. */
   readonly notices: Map<string, string>;
-  /** Bundles that have been read and previewed, by handle. */
-  readonly bundles: Map<string, Uint8Array>;
+  /** Bundles that have been handed in and wait for an answer, by handle: private files beside the store. */
+  readonly bundles: Map<string, string>;
 }
 
 export function done<T>(value: T): CallResult<T> {

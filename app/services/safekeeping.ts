@@ -6,7 +6,6 @@ import type { Erasure } from '../store/erase.ts';
 import { type ErasedCopies, type ErasedEverywhere, endErasure } from '../store/erase-everywhere.ts';
 import { entriesOf, type NamedEntry } from '../store/join-people.ts';
 import { recordTitle } from '../store/record-title.ts';
-import { restoreBackup } from '../store/restore.ts';
 import { athletes } from '../store/roster.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
@@ -26,10 +25,11 @@ export function restore(
   program: Program,
   { name, how }: ParsedInput<'backups.restore'>,
 ): Promise<CallResult<CallOutput<'backups.restore'>>> {
-  const { store } = program;
-  return alone(program, async () => {
+  return program.turn.alone(async () => {
     const presentKeptAs = await backUp(program, 'before-restore');
-    const restored = restoreBackup(store, name, how);
+    const { restored } = await whileLent(program, ({ folder, clock }) =>
+      program.work.inWorker('restore', 'restore', { folder, at: clock(), name, how }),
+    );
     if (restored === 'no-such-backup') return refused('not-found', SENTENCES['no-such-backup']);
     if (restored === 'unreadable') return refused('damaged', SENTENCES['backup-unreadable']);
     return done({ presentKeptAs });
@@ -86,24 +86,16 @@ export function erase(
  * Erases one entry, in workers. Edits wait while the store itself is written; they go on while the copies of it are,
  * which takes longer. Cut short anywhere, it is finished at the next start.
  */
-async function eraseEntry(
-  { store, writeLock, work }: Program,
+export async function eraseEntry(
+  program: Program,
   entry: NamedEntry,
   clear: ParsedInput<'athletes.erase'>['clear'],
 ): Promise<ErasedEverywhere> {
+  const { store, writeLock, work } = program;
   const { folder } = store;
-  const { erasure } = await writeLock.alone(async () => {
-    store.safeguard.lend();
-    let needsBackup = false;
-    try {
-      const order = { folder, at: store.clock(), entry, clear };
-      const erased = await work.inWorker('erase', 'erase-store', order);
-      needsBackup = erased.needsBackup;
-      return erased;
-    } finally {
-      store.safeguard.takeBack({ needsBackup });
-    }
-  });
+  const { erasure } = await whileLent(program, () =>
+    work.inWorker('erase', 'erase-store', { folder, at: store.clock(), entry, clear }),
+  );
   const copies = await work.inWorker('erase', 'erase-copies', { folder });
   await writeLock.alone(async () => endErasure(store));
   return { ...erasure, ...copies };
@@ -146,7 +138,20 @@ function athleteName(store: Program['store'], id: string): string | null {
   return row?.name ?? null;
 }
 
-/** Runs work that no edit and no backup may go beside: a backup begun before an erasure would still hold the erased. */
-function alone<T>({ turn, writeLock }: Program, work: () => Promise<T>): Promise<T> {
-  return turn.alone(() => writeLock.alone(work));
+/** Lets a worker write the store. Edits wait meanwhile; what only reads goes on. */
+export function whileLent<T extends { readonly needsBackup: boolean }>(
+  { store, writeLock }: Program,
+  work: (store: Program['store']) => Promise<T>,
+): Promise<T> {
+  return writeLock.alone(async () => {
+    store.safeguard.lend();
+    let needsBackup = false;
+    try {
+      const done = await work(store);
+      ({ needsBackup } = done);
+      return done;
+    } finally {
+      store.safeguard.takeBack({ needsBackup });
+    }
+  });
 }

@@ -18,7 +18,7 @@ import { openRevision, saveRevision } from '../store/revisions.ts';
 import { athletes, boats, paddles } from '../store/roster.ts';
 import { fitsOfAthlete, timelineOf } from '../store/timeline.ts';
 import { listTrials, saveTrial, setTrialArchived } from '../store/trials.ts';
-import { exportBundle, importBundle, previewBundle } from './bundles.ts';
+import { exportBundle, importBundle, previewBundle, unlockBundle } from './bundles.ts';
 import { decide, openConflicts } from './conflicts.ts';
 import { keepDisplay, readDisplayFile } from './display.ts';
 import { exportPaper } from './export-paper.ts';
@@ -118,6 +118,7 @@ export const services: Services = {
   'backups.restore': restore,
   'bundle.export': exportBundle,
   'bundle.preview': previewBundle,
+  'bundle.unlock': unlockBundle,
   'bundle.import': importBundle,
   'conflicts.list': (program) => done(openConflicts(program)),
   'conflicts.decide': decide,

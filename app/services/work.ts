@@ -2,7 +2,15 @@ import { type JobName, type Jobs, WorkCancelled } from '../background/job.ts';
 import { startJob } from '../background/run-job.ts';
 
 /** What a long piece of work is. */
-type WorkKind = 'export' | 'read-bundle' | 'backup' | 'erase-preview' | 'erase';
+type WorkKind =
+  | 'export'
+  | 'unlock'
+  | 'read-bundle'
+  | 'import'
+  | 'backup'
+  | 'restore'
+  | 'erase-preview'
+  | 'erase';
 
 /** How far it has come. */
 interface WorkProgress {

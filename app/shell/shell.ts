@@ -21,12 +21,6 @@ type Delivery =
   | { readonly kind: 'download'; readonly href: string }
   | { readonly kind: 'cancelled' };
 
-/** A file on its way in. */
-export interface IncomingFile {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-}
-
 /** Which files a person may choose from. */
 interface FileKind {
   readonly title: string;
@@ -36,10 +30,8 @@ interface FileKind {
   readonly maxBytes: number;
 }
 
-export type Reception =
-  | { readonly kind: 'file'; readonly file: IncomingFile }
-  | { readonly kind: 'cancelled' }
-  | { readonly kind: 'too-large' };
+/** What became of asking for a file. */
+export type Reception = 'received' | 'cancelled' | 'too-large';
 
 /**
  * All that differs between the two shells. Paths come from the person's own dialogs, never from the page. Printing
@@ -50,10 +42,10 @@ export interface Shell {
   /** Hands a file to the person. */
   deliver(file: OutgoingFile | OutgoingPath): Promise<Delivery>;
   /**
-   * Takes a file from the person. `upload` is the handle of a file the page has already sent (loopback); null asks
-   * with a native dialog (Electron) and is `cancelled` where there is none.
+   * Takes a file from the person and puts it at `to`, for this program alone. `upload` is the handle of a file the page
+   * has already sent (loopback); null asks with a native dialog (Electron) and is `cancelled` where there is none.
    */
-  receive(kind: FileKind, upload: string | null): Promise<Reception>;
+  receive(kind: FileKind, file: { upload: string | null; to: string }): Promise<Reception>;
   /** Ends the program after the current call has been answered. */
   quit(): void;
 }

@@ -45,8 +45,9 @@ function parseJson(text: string): unknown {
   }
 }
 
-/** Lists a row as unreadable, unless it is listed already or the store cannot be written just now. */
+/** Lists a row as unreadable, unless it is listed already or the store cannot be written just now: a worker may have it. */
 function setAside(store: Store, place: RowPlace, found: { problem: string; raw: string }): void {
+  if (store.safeguard.isLent()) return;
   try {
     store.db
       .prepare(

@@ -86,6 +86,28 @@ export function readIncoming(db: Database.Database): ReadIncoming {
   };
 }
 
+/** Everything in a sound store but its photographs, one record at a time: those that do not read are left out. */
+export function* soundItems(db: Database.Database): Generator<Incoming> {
+  for (const item of readIncomingAthletes(db)) yield { kind: 'athlete', item };
+  for (const item of readIncomingBoats(db)) yield { kind: 'boat', item };
+  for (const item of readIncomingPaddles(db)) yield { kind: 'paddle', item };
+  for (const id of db.prepare<[], string>('SELECT id FROM fits ORDER BY created_at, id').pluck().all()) {
+    const item = readIncomingFit(db, id);
+    if (item) yield { kind: 'fit', item };
+  }
+}
+
+/** How many records `soundItems` gives, about. */
+export function incomingLength(db: Database.Database): number {
+  const counts = ['athletes', 'boats', 'paddles', 'fits'].map((table) => `(SELECT count(*) FROM ${table})`);
+  return (
+    db
+      .prepare<[], number>(`SELECT ${counts.join(' + ')}`)
+      .pluck()
+      .get() ?? 0
+  );
+}
+
 /** All athletes of a sound store with their measurings, those that do not read left out. */
 export function readIncomingAthletes(db: Database.Database): z.output<typeof incomingAthlete>[] {
   const measuringsOf = db.prepare<[unknown], Row>(

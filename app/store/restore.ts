@@ -1,9 +1,10 @@
 import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { backupFolder, listBackups } from './backups.ts';
-import { addRowsOf, mergeIn, otherTables } from './merge.ts';
+import { addRowsOf, mergeSteps, otherTables } from './merge.ts';
 import { closeStore, openStore, STORE_FILE } from './open-store.ts';
-import { readIncoming } from './read-incoming.ts';
+import { incomingLength, soundItems } from './read-incoming.ts';
 import { readLeaves } from './record-rows.ts';
 import { atomically, type Store } from './store.ts';
 import { countOnFrom, renewIdentity } from './store-identity.ts';
@@ -11,13 +12,22 @@ import { noteChange } from './track.ts';
 
 /** `replace` makes the store what it was then; `bring-back` only adds what is missing now. */
 export type RestoreHow = 'replace' | 'bring-back';
+/** How a restoring tells how far it is; `goOn` throws if it is asked to stop, and then nothing has been changed. */
+interface RestoreHooks {
+  progress(done: number, of: number): void;
+  goOn(): void;
+}
 export type Restored = 'restored' | 'no-such-backup' | 'unreadable';
 
 /**
  * Restores a backup, in one transaction: a crash on the way leaves the store as it was. The backup itself is only
  * copied from; a backup of an older version is upgraded in that copy.
  */
-export function restoreBackup(store: Store, name: string, how: RestoreHow): Restored {
+export function restoreBackup(
+  store: Store,
+  { name, how }: { name: string; how: RestoreHow },
+  hooks: RestoreHooks = { progress() {}, goOn() {} },
+): Restored {
   if (!listBackups(store.folder).some((backup) => backup.name === name)) return 'no-such-backup';
   const workplace = mkdtempSync(join(store.folder, 'restoring-'));
   try {
@@ -25,21 +35,36 @@ export function restoreBackup(store: Store, name: string, how: RestoreHow): Rest
     copyFileSync(join(backupFolder(store.folder), name), copy);
     const opening = openStore(workplace, store.clock);
     if (opening.kind === 'refused') return 'unreadable';
-    const items = how === 'bring-back' ? readIncoming(opening.store.db).items : [];
     closeStore(opening.store);
+    hooks.goOn();
     withAttached(store, copy, () =>
-      atomically(store, () => {
-        if (how === 'replace') return replaceEveryRow(store);
-        mergeIn(store, items, 'bring-back');
-        noteAddedPhotos(store, () => {
-          for (const table of otherTables(store)) addRowsOf(store, table, 'other');
-        });
-      }),
+      atomically(store, () =>
+        how === 'replace' ? replaceEveryRow(store, hooks) : bringBack(store, copy, hooks),
+      ),
     );
     return 'restored';
   } finally {
     rmSync(workplace, { recursive: true, force: true });
   }
+}
+
+/** Adds what is missing now, record by record. */
+function bringBack(store: Store, copy: string, { progress, goOn }: RestoreHooks): void {
+  const db = new Database(copy, { readonly: true });
+  try {
+    const of = incomingLength(db);
+    let done = 0;
+    for (const _ of mergeSteps(store, soundItems(db), 'bring-back')) {
+      goOn();
+      done += 1;
+      progress(done, of);
+    }
+  } finally {
+    db.close();
+  }
+  noteAddedPhotos(store, () => {
+    for (const table of otherTables(store)) addRowsOf(store, table, 'other');
+  });
 }
 
 /** Names another database file `other` for the time of `work`. */
@@ -67,7 +92,7 @@ function noteAddedPhotos(store: Store, add: () => void): void {
  * Every table's rows give way to those of the other database, which has the same version. The store goes on under a new
  * name, since it may write again what it wrote before; people who were erased since then stay so.
  */
-function replaceEveryRow(store: Store): void {
+function replaceEveryRow(store: Store, { progress, goOn }: RestoreHooks): void {
   const { db } = store;
   const tables = db
     .prepare<[], string>(
@@ -80,7 +105,9 @@ function replaceEveryRow(store: Store): void {
   const replaced = tables.filter((name) => !KEPT_TABLES.includes(name));
   for (const table of replaced) db.exec(`DELETE FROM main."${table}"`);
   // WHERE keeps SQLite from copying whole pages, a short cut that leaves deferred foreign keys uncounted.
-  for (const table of replaced) {
+  for (const [done, table] of replaced.entries()) {
+    goOn();
+    progress(done, replaced.length);
     db.exec(`INSERT INTO main."${table}" SELECT * FROM other."${table}" WHERE true`);
   }
   db.exec('DELETE FROM erasing');

@@ -66,6 +66,7 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
     pending.push(pendingBytes > LARGEST_TRANSACTION ? { ...change, row: null } : change);
   });
   let seen: SeenFiles | null = null;
+  let lent = false;
 
   function flush(): void {
     const at = position.get()!.n;
@@ -82,13 +83,16 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
   return {
     flush,
     needsBackup: () => needsBackup,
+    isLent: () => lent,
     look() {
+      // The worker writes the file; whoever else might is found out when it gives the store back.
+      if (lent) return;
       seen ??= seenFiles(file);
       if (!sameFiles(seen, seenFiles(file))) throw new StoreReplaced('the data file was replaced');
     },
     looked() {
       // A transaction that is still open may be taken back.
-      if (db.inTransaction) return;
+      if (db.inTransaction || lent) return;
       flush();
       const now = seenFiles(file);
       if (seen && !samePlaces(seen, now)) throw new StoreReplaced('the data file was replaced');
@@ -114,8 +118,10 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
       flush();
       end?.close();
       end = null;
+      lent = true;
     },
     takeBack(left) {
+      lent = false;
       const now = seenFiles(file);
       if (seen && !samePlaces(seen, now)) throw new StoreReplaced('the data file was replaced');
       seen = now;

@@ -34,6 +34,8 @@ export interface Safeguard {
   close(): void;
   /** Writes down what is left and lets go of the journal, so that a worker can write the store meanwhile. */
   lend(): void;
+  /** Whether a worker has the store: it may be read here, not written. */
+  isLent(): boolean;
   /** Takes the store as the worker has left it. `needsBackup`: a write there was too large for the journal. */
   takeBack(left: { needsBackup: boolean }): void;
 }

@@ -1,3 +1,4 @@
+import { packedBytes } from '../../app/bundle/packed.ts';
 import { bundleItems } from '../../app/bundle/read-bundle.ts';
 import { bundleSteps } from '../../app/bundle/write-bundle.ts';
 import { listConflicts } from '../../app/store/conflicts.ts';
@@ -18,7 +19,7 @@ export function bundleOf(store: Store): Uint8Array {
 
 /** Exports one store and imports it into another. */
 export function bring(into: Store, from: Store): MergeCounts {
-  return mergeIn(into, bundleItems(bundleOf(from)));
+  return mergeIn(into, bundleItems(packedBytes(bundleOf(from))));
 }
 
 /** Both bring each other what they have, until nothing is new. */

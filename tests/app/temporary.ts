@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll } from 'vitest';
@@ -36,4 +36,11 @@ export function temporaryStore(folder = temporaryFolder(), clock = steppingClock
     opening.store.lock.release();
   });
   return opening.store;
+}
+
+/** A private file with these bytes, as the server keeps what a page sends. */
+export function temporaryFile(bytes: Uint8Array): string {
+  const path = join(temporaryFolder(), 'file');
+  writeFileSync(path, bytes);
+  return path;
 }

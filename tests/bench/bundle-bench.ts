@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
+import { packedBytes } from '../../app/bundle/packed.ts';
 import { bundleItems } from '../../app/bundle/read-bundle.ts';
 import { bundleSteps } from '../../app/bundle/write-bundle.ts';
 import { mergeIn } from '../../app/store/merge.ts';
@@ -48,7 +49,7 @@ function takenIn(packed: Uint8Array): number {
   try {
     const opened = openStore(folder);
     if (opened.kind !== 'open') throw new Error(`the new store did not open: ${opened.kind}`);
-    const took = timeOf(() => mergeIn(opened.store, bundleItems(packed)));
+    const took = timeOf(() => mergeIn(opened.store, bundleItems(packedBytes(packed))));
     closeStore(opened.store);
     return took;
   } finally {

@@ -9,6 +9,7 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   'intl-messageformat': 'messages with plurals and choices, in every language',
   '@fontsource/ysabeau-office': 'the letters of the page and of printed sheets, offline',
   '@tarikjabiri/dxf': 'templates as DXF',
+  'age-encryption': 'exported files encrypted with a passphrase',
   'better-sqlite3': 'the store',
   fflate: 'zip: bundles, and compression within exports',
   konva: 'the drawing’s canvas',

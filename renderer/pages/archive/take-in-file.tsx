@@ -1,40 +1,47 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { CallOutput } from '../../../app/contract/contract.ts';
-import type { CallError } from '../../../app/contract/result.ts';
+import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { upload } from '../../client/upload.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { WorkLine } from '../../ui/work-line.tsx';
 import { MergeCounts } from './merge-counts.tsx';
+import { AskPassphrase } from './passphrase-fields.tsx';
 
-type Ready = Extract<CallOutput<'bundle.preview'>, { kind: 'ready' }>;
+type Preview = CallOutput<'bundle.preview'>;
+type Ready = Extract<Preview, { kind: 'ready' }>;
 
-/** Takes in a file of another store: first what would change, then, if wanted, the change. */
+/** Imports a file of another store: first what would change, then, if wanted, the change. */
 export function TakeInFile(props: {
   asksWithDialog: boolean;
   onRefused: (error: CallError | null) => void;
   onTakenIn: () => void;
 }) {
   const [busy, setBusy] = useState(false);
-  const [ready, setReady] = useState<Ready | null>(null);
+  const [preview, setPreview] = useState<Preview | null>(null);
   const [told, setTold] = useState('');
 
-  async function preview(handle: string | null): Promise<void> {
-    const result = await call('bundle.preview', { upload: handle });
+  function show(result: CallResult<Preview>): void {
     props.onRefused(result.ok ? null : result.error);
-    setReady(result.ok && result.value.kind === 'ready' ? result.value : null);
+    setPreview(result.ok ? result.value : null);
+  }
+
+  async function unlock(handle: string, passphrase: string): Promise<void> {
+    setBusy(true);
+    show(await call('bundle.unlock', { handle, passphrase }));
+    setBusy(false);
   }
 
   async function choose(files: FileList | null): Promise<void> {
     setTold('');
     setBusy(true);
     const file = files?.[0];
-    if (props.asksWithDialog) await preview(null);
+    if (props.asksWithDialog) show(await call('bundle.preview', { upload: null }));
     else if (file) {
       const sent = await upload(file);
-      if (sent.ok) await preview(sent.value.upload);
+      if (sent.ok) show(await call('bundle.preview', { upload: sent.value.upload }));
       else props.onRefused(sent.error);
     }
     setBusy(false);
@@ -46,7 +53,7 @@ export function TakeInFile(props: {
     setBusy(false);
     props.onRefused(result.ok ? null : result.error);
     if (!result.ok) return;
-    setReady(null);
+    setPreview(null);
     setTold(say('archive.in.done'));
     props.onTakenIn();
   }
@@ -69,15 +76,24 @@ export function TakeInFile(props: {
         )}
       </p>
       <WorkLine active={busy} />
-      {ready && (
+      {preview?.kind === 'locked' && (
+        <AskPassphrase
+          key={preview.handle}
+          wrong={preview.wrong}
+          busy={busy}
+          onGiven={(passphrase) => unlock(preview.handle, passphrase)}
+          onLeave={() => setPreview(null)}
+        />
+      )}
+      {preview?.kind === 'ready' && (
         <div className="stack">
-          <p>{say('archive.in.made', { when: instantText(ready.madeAt) })}</p>
-          <MergeCounts counts={ready.changes} />
+          <p>{say('archive.in.made', { when: instantText(preview.madeAt) })}</p>
+          <MergeCounts counts={preview.changes} />
           <p className="row">
-            <button type="button" className="button chief" disabled={busy} onClick={() => takeIn(ready)}>
+            <button type="button" className="button chief" disabled={busy} onClick={() => takeIn(preview)}>
               {say('archive.in.take')}
             </button>
-            <button type="button" className="button" onClick={() => setReady(null)}>
+            <button type="button" className="button" onClick={() => setPreview(null)}>
               {say('archive.in.not')}
             </button>
           </p>

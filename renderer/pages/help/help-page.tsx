@@ -54,6 +54,7 @@ export function HelpPage() {
           <p>{say('help.private.folder')}</p>
           <p>{say('help.private.disk')}</p>
           <p>{say('help.private.file')}</p>
+          <p>{say('help.private.age')}</p>
         </section>
         <section>
           <h2>{say('start.cautions')}</h2>

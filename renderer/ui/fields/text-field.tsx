@@ -6,7 +6,7 @@ export function TextField(
     value: string;
     onChange: (value: string) => void;
     lines?: number;
-    type?: 'text' | 'date' | 'search';
+    type?: 'text' | 'date' | 'search' | 'password';
     autoFocus?: boolean;
     maxLength?: number;
   },

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { BUNDLE_FORMAT, BUNDLE_LIMITS } from '../../../app/bundle/bundle-format.ts';
+import { packedBytes } from '../../../app/bundle/packed.ts';
 import { bundleItems } from '../../../app/bundle/read-bundle.ts';
 import { unpackBundle } from '../../../app/bundle/unpack.ts';
 import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
@@ -62,7 +63,7 @@ function bundleOf(store: Store): Uint8Array {
 
 /** Everything in a bundle; throws its refusal. */
 function read(packed: Uint8Array): Incoming[] {
-  return [...bundleItems(packed)];
+  return [...bundleItems(packedBytes(packed))];
 }
 
 /** Packs files as a bundle with a true list of contents, whatever is in them. */
@@ -265,7 +266,7 @@ describe('a bundle', () => {
     expect(bomb.length).toBeLessThan(100_000);
     let unpackedBytes = 0;
     expect(() => {
-      for (const file of unpackBundle(bomb)) unpackedBytes += file.bytes.length;
+      for (const file of unpackBundle(packedBytes(bomb))) unpackedBytes += file.bytes.length;
     }).toThrow('is too large');
     expect(unpackedBytes).toBe(0);
   });
@@ -280,7 +281,8 @@ describe('a bundle', () => {
     const limits = { ...BUNDLE_LIMITS, unpacked: 2 * 1024 * 1024 };
     let unpackedBytes = 0;
     expect(() => {
-      for (const file of unpackBundle(zipSync(files), limits)) unpackedBytes += file.bytes.length;
+      for (const file of unpackBundle(packedBytes(zipSync(files)), limits))
+        unpackedBytes += file.bytes.length;
     }).toThrow('is too large; allowed is at most 2 MB');
     expect(unpackedBytes).toBeLessThanOrEqual(limits.unpacked);
   });

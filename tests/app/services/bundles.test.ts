@@ -10,10 +10,10 @@ import { createFit } from '../../../app/store/fits.ts';
 import { atomically } from '../../../app/store/store.ts';
 import { cases } from '../../cases.ts';
 import { inventedFit } from '../invented.ts';
-import { temporaryFolder } from '../temporary.ts';
+import { temporaryFile, temporaryFolder } from '../temporary.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const FITS = cases(150, 400);
+const FITS = cases(60, 400);
 
 function openedProgram(fits: number) {
   const shell = createLoopbackShell(() => {});
@@ -46,7 +46,7 @@ describe('long work on bundles', () => {
     const from = openedProgram(FITS);
     const bytes = await from.exported();
     const into = openedProgram(1);
-    const upload = into.shell.accept({ name: 'b', bytes });
+    const upload = into.shell.accept(temporaryFile(bytes));
     const preview = into.call('bundle.preview', { upload });
     await underWay(into.program);
     const draft = into.call('drafts.save', { id: into.ids[0], fit: inventedFit({ padAftM: 0.22 }) });
@@ -64,7 +64,7 @@ describe('long work on bundles', () => {
     const from = openedProgram(FITS);
     const bytes = await from.exported();
     const into = openedProgram(1);
-    const upload = into.shell.accept({ name: 'b', bytes });
+    const upload = into.shell.accept(temporaryFile(bytes));
     const preview = into.call('bundle.preview', { upload });
     const [out] = await Promise.all([into.exported(), preview]);
     expect(Object.keys(unzipSync(out)).filter((name) => name.startsWith('fits/'))).toHaveLength(1);
@@ -76,7 +76,7 @@ describe('long work on bundles', () => {
     const from = openedProgram(FITS);
     const bytes = await from.exported();
     const into = openedProgram(0);
-    const upload = into.shell.accept({ name: 'b', bytes });
+    const upload = into.shell.accept(temporaryFile(bytes));
     const preview = dispatch(into.program, 'bundle.preview', { upload });
     await underWay(into.program);
     expect(await into.call('work.progress', {})).toMatchObject({ what: 'read-bundle' });
@@ -99,4 +99,54 @@ describe('long work on bundles', () => {
     await exporting;
     from.close();
   });
+
+  it('lets everything be read while a worker imports; an edit waits and is kept after it', async () => {
+    const from = openedProgram(FITS);
+    const into = openedProgram(1);
+    const upload = into.shell.accept(temporaryFile(await from.exported()));
+    const { handle } = await into.call('bundle.preview', { upload });
+    const order: string[] = [];
+    const importing = into.call('bundle.import', { handle }).then(() => order.push('import'));
+    while (into.program.work.progress()?.what !== 'import')
+      await new Promise((resolve) => setImmediate(resolve));
+    const fit = inventedFit({ padAftM: 0.23 });
+    const edit = into.call('drafts.save', { id: into.ids[0], fit }).then(() => order.push('edit'));
+    // The whole import is one transaction: nothing of it shows before its end.
+    expect(await into.call('fits.list', {})).toHaveLength(1);
+    order.push('read');
+    await Promise.all([importing, edit]);
+    expect(order).toEqual(['read', 'import', 'edit']);
+    expect(await into.call('fits.list', { limit: 1000 })).toHaveLength(FITS + 1);
+    const opened = await into.call('fits.open', { id: into.ids[0] });
+    expect(opened).toMatchObject({ fit: { seats: [{ kneePad: { aftM: 0.23 } }] } });
+    from.close();
+    into.close();
+  });
+
+  it.each(['import', 'bring-back', 'replace'] as const)(
+    'takes back what %s has done when it is stopped',
+    async (what) => {
+      const from = openedProgram(FITS);
+      const into = openedProgram(what === 'import' ? 1 : FITS);
+      const upload = into.shell.accept(temporaryFile(await from.exported()));
+      const start = async () => {
+        if (what !== 'import') return { how: what, ...(await into.call('backups.take', {})) };
+        return into.call('bundle.preview', { upload });
+      };
+      const { handle, name, how } = (await start()) as Record<string, string>;
+      const before = await into.call('fits.list', { limit: 1000 });
+      const long =
+        what === 'import'
+          ? dispatch(into.program, 'bundle.import', { handle })
+          : dispatch(into.program, 'backups.restore', { name, how });
+      while (!['import', 'restore'].includes(into.program.work.progress()?.what ?? ''))
+        await new Promise((resolve) => setImmediate(resolve));
+      await into.call('work.cancel', {});
+      expect(await long).toMatchObject({ ok: false, error: { code: 'cancelled' } });
+      expect(await into.call('fits.list', { limit: 1000 })).toEqual(before);
+      await into.call('drafts.save', { id: into.ids[0], fit: inventedFit({ padAftM: 0.2 }) });
+      from.close();
+      into.close();
+    },
+  );
 });

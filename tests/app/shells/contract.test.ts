@@ -172,6 +172,10 @@ describe.each([
     const bytes = await way.fetchDelivery(value(await call('bundle.export', {})));
     const upload = await way.offer(bytes);
     const preview = value(await call('bundle.preview', { upload }));
+    expect(await call('bundle.unlock', { handle: crypto.randomUUID(), passphrase: 'x' })).toMatchObject({
+      ok: false,
+      error: { code: 'not-found' },
+    });
     if (preview.kind !== 'ready') throw new Error('the bundle was not read');
     expect(preview.changes).toMatchObject({
       athletes: { added: 0, updated: 0 },

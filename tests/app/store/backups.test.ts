@@ -105,11 +105,11 @@ describe('a backup', () => {
     store.db.prepare('DELETE FROM fits WHERE id = ?').run(first.id);
     const second = createFit(store, inventedFit({ name: 'second' }));
     const ids = () => listFits(store, page).map(({ id }) => id);
-    expect(restoreBackup(store, '../../etc/passwd', 'replace')).toBe('no-such-backup');
+    expect(restoreBackup(store, { name: '../../etc/passwd', how: 'replace' })).toBe('no-such-backup');
     expect(ids()).toEqual([second.id]);
-    expect(restoreBackup(store, backup.name, 'bring-back')).toBe('restored');
+    expect(restoreBackup(store, { name: backup.name, how: 'bring-back' })).toBe('restored');
     expect(ids().sort()).toEqual([first.id, second.id].sort());
-    expect(restoreBackup(store, backup.name, 'replace')).toBe('restored');
+    expect(restoreBackup(store, { name: backup.name, how: 'replace' })).toBe('restored');
     expect(ids()).toEqual([first.id]);
     expect(readdirSync(store.folder).filter((name) => name.startsWith('restoring'))).toEqual([]);
     expect(existsSync(join(store.folder, 'backups', backup.name))).toBe(true);

@@ -2,6 +2,7 @@ import { copyFileSync, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { z } from 'zod';
+import { packedBytes } from '../../../app/bundle/packed.ts';
 import { bundleItems } from '../../../app/bundle/read-bundle.ts';
 import { takeBackup } from '../../../app/store/backups.ts';
 import { FREE_TEXT_FIELDS } from '../../../app/store/clear-words.ts';
@@ -130,7 +131,7 @@ describe('whoever was erased', () => {
     const { id } = fillWithPerson(store);
     const older = bundleOf(store);
     eraseEverywhere(store, { id, name: NAME });
-    const counts = mergeIn(store, bundleItems(older));
+    const counts = mergeIn(store, bundleItems(packedBytes(older)));
     expect(counts.refusedErased).toBe(1);
     expect(athletes.get(store, id)).toBe(null);
     store.db.pragma('wal_checkpoint(TRUNCATE)');
@@ -166,7 +167,7 @@ describe('whoever was erased', () => {
     const { id } = fillWithPerson(store);
     const { name } = await takeBackup(store, 'asked');
     eraseEverywhere(store, { id, name: NAME });
-    restoreBackup(store, name, 'replace');
+    restoreBackup(store, { name, how: 'replace' });
     finishErasures(store);
     expect(athletes.get(store, id)).toBe(null);
     const older = temporaryStore();

@@ -85,10 +85,10 @@ describe('an athlete’s measurings', () => {
     saveMeasuring(store, id, { takenOn: '2024-04-01', statureM: 1.5, massKg: null, tape: {} });
     const backup = await takeBackup(store, 'asked');
     removeMeasuring(store, id, '2024-04-01');
-    expect(restoreBackup(store, backup.name, 'bring-back')).toBe('restored');
+    expect(restoreBackup(store, { name: backup.name, how: 'bring-back' })).toBe('restored');
     expect(statures(store, id)).toEqual([1.5, 1.68]);
     removeMeasuring(store, id, '2024-04-01');
-    expect(restoreBackup(store, backup.name, 'replace')).toBe('restored');
+    expect(restoreBackup(store, { name: backup.name, how: 'replace' })).toBe('restored');
     expect(statures(store, id)).toEqual([1.5, 1.68]);
   });
 

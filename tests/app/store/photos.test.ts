@@ -67,10 +67,10 @@ describe('photographs of a boat', () => {
     const { store, boatId, photo } = boatWithPhoto();
     const backup = await takeBackup(store, 'asked');
     removePhoto(store, photo.id);
-    restoreBackup(store, backup.name, 'bring-back');
+    restoreBackup(store, { name: backup.name, how: 'bring-back' });
     expect(listPhotos(store, boatId)).toEqual([photo]);
     removePhoto(store, photo.id);
-    restoreBackup(store, backup.name, 'replace');
+    restoreBackup(store, { name: backup.name, how: 'replace' });
     expect(openPhoto(store, photo.id)?.bytes.equals(inventedPicture())).toBe(true);
   });
 

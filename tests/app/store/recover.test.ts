@@ -94,7 +94,7 @@ describe('a damaged store', () => {
     expect(recovery.salvaged.fits.added).toBe(0);
     expect(recovery.brokenTables).not.toEqual([]);
     const [backup] = readdirSync(join(folder, 'backups'));
-    expect(restoreBackup(store, backup!, 'bring-back')).toBe('restored');
+    expect(restoreBackup(store, { name: backup!, how: 'bring-back' })).toBe('restored');
     expect(listFits(store, page)).toHaveLength(FITS);
     closeStore(store);
   });
