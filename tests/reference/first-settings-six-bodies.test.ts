@@ -5,6 +5,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import type { Finding } from '../../core/evaluation/finding.ts';
 import { findQuantity } from '../../core/evaluation/quantities.ts';
+import type { Report } from '../../core/evaluation/report.ts';
 import { usualHull } from '../../core/hull/usual-hull.ts';
 import type { Offer } from '../../core/optimise/offers.ts';
 import { propose } from '../../core/optimise/propose.ts';
@@ -14,7 +15,7 @@ import { crewText, firstFit, randomAthletes, sampleBoat } from './proposal-rando
 const SEED = 20_261_126;
 
 /** Random athletes in each boat besides the six. */
-const MORE = cases(4, 100);
+const MORE = cases(1, 100);
 
 /** Invented: junior girl and boy, small and tall women and men, light and heavy for their stature. No tape measures. */
 const SIX = [
@@ -58,9 +59,18 @@ function fitOf(boat: Boat, athlete: Athlete): Fit {
   return fit;
 }
 
+const reports = new WeakMap<Fit, Report>();
+
+/** The whole report of a fit, made once. */
+function reportOf(fit: Fit): Report {
+  const report = reports.get(fit) ?? evaluator.evaluate(fit);
+  reports.set(fit, report);
+  return report;
+}
+
 /** What a coach is told of a first setting, and which of its checks another setting would clear at no other's cost. */
 function toldOf(fit: Fit) {
-  const report = evaluator.evaluate(fit);
+  const report = reportOf(fit);
   const { moves, offers } = propose(evaluator, fit);
   const free = offers.filter((offer) => !worsens(offer));
   return { told: wanting(report.findings).map(({ id }) => id), moves, free };
@@ -71,7 +81,7 @@ function toldOf(fit: Fit) {
  * The hull is then too little known: the heaviest of the six in the usual single, which nobody has measured.
  */
 function trimIsInDoubt(fit: Fit): boolean {
-  const { quantities, findings } = evaluator.evaluate(fit);
+  const { quantities, findings } = reportOf(fit);
   const { band } = findings.find(({ id }) => id === 'trimRest')!;
   return TWO_SIDED_TENTH * findQuantity(quantities, 'trimRest', null)!.sd! > (band.max! - band.min!) / 2;
 }

@@ -7,8 +7,8 @@ import { evolvedChange } from './proposal-by-evolution.ts';
 import { disturbedFits } from './proposal-disturbed.ts';
 
 const SEED = 7;
-const COUNT = cases(4, 100);
-const EVOLUTION = { members: 40, generations: cases(30, 60) } as const;
+const COUNT = cases(1, 100);
+const EVOLUTION = { members: 40, generations: cases(15, 60) } as const;
 
 describe(`the least change of ${COUNT} disturbed singles against differential evolution (Storn and Price 1997)`, () => {
   const told = disturbedFits(SEED, COUNT).map((fit, i) => {

@@ -6,11 +6,11 @@ import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { fitSchema } from '../../../core/document/fit-schema.ts';
 import { USUAL_CLASSES } from '../../../core/document/usual-classes.ts';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { innerHalfBreadth } from '../../../core/hull/inner-half-breadth.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { movedAft, usualSetting } from '../../../core/optimise/usual-setting.ts';
+import { valuesOf } from '../example/values-of.ts';
 
 const demo = readDemo(join(import.meta.dirname, '../../../assets'));
 const boats: readonly Boat[] = [...demo.boats, ...USUAL_CLASSES.map((boatClass) => usualHull({ boatClass }))];
@@ -31,7 +31,7 @@ function trimAtRest(boat: Boat, paddler: (typeof PADDLERS)[number], kneeAft: num
     return { ...movedAft(usual, kneeAft - usual.kneePad.aftM), athlete };
   });
   const fit = fitSchema.parse({ format: 'kneelwright-fit/1', name: 'rule', boat, seats });
-  return evaluateFit(fit).quantities.find(({ id }) => id === 'trimRest')!.value;
+  return valuesOf(fit).quantities.find(({ id }) => id === 'trimRest')!.value;
 }
 
 /**

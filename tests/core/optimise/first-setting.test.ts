@@ -5,12 +5,14 @@ import { BANDS } from '../../../core/evaluation/bands.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { findQuantity, type QuantityId } from '../../../core/evaluation/quantities.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
+import { LONG } from '../../cases.ts';
+import type { SampleHull } from '../../reference/hydro-sample-hulls.ts';
 import { sampleBoat } from '../../reference/proposal-random.ts';
 import { exampleAthlete, exampleFit } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
 
-/** Small, middling and tall; light and heavy. */
+/** Small, middling and tall; light and heavy. The quick run takes the first and the last. */
 const PEOPLE = [
   { sex: 'female', stature: 1.5, mass: 45 },
   { sex: 'female', stature: 1.68, mass: 63 },
@@ -33,40 +35,49 @@ function begun(boat: Boat, who: (typeof PEOPLE)[number]) {
 
 const withDatum = (boat: Boat, stationM: number): Boat => ({ ...boat, seats: [{ stationM }] });
 
-describe.each(PEOPLE)('the first setting of $sex, $stature m, $mass kg', (who) => {
-  it.each(['single', 'training', 'pair', 'four'] as const)(
-    'in the sample %s has nothing to change',
-    (name) => {
+const LARGER: readonly SampleHull[] = ['training', 'pair', 'four'];
+
+/** The boats that somebody is put into: the quick run takes the single and one larger, the pair or the four; the long run all. */
+function boatsFor(who: (typeof PEOPLE)[number]): SampleHull[] {
+  const one = who === PEOPLE[0] ? 1 : 2;
+  return ['single', ...LARGER.filter((_, i) => LONG || i === one)];
+}
+
+describe.each(PEOPLE.filter((_, i) => LONG || i % (PEOPLE.length - 1) === 0))(
+  'the first setting of $sex, $stature m, $mass kg',
+  (who) => {
+    it.each(boatsFor(who))('in the sample %s has nothing to change', (name) => {
       const { report } = begun(sampleBoat(name), who);
       // Each first setting is made alone: the room between two seats, as the whole boat's trim, is left to a proposal.
       const own = report.findings.filter((f) => f.quantity !== 'toNextSeat');
       const serious = own.filter((f) => f.severity === 'change' || f.severity === 'stop');
       expect(serious.map((f) => f.id)).toEqual([]);
-    },
-  );
+    });
 
-  it('in a single stands well inside the bands of what is set', () => {
-    const { value } = begun(sampleBoat('single'), who);
-    for (const id of [
-      'padAft',
-      'padOut',
-      'padHeight',
-      'restTurn',
-      'recessTurn',
-      'paddleUnderStature',
-    ] as const) {
-      const { min, max } = BANDS.find((b) => b.quantity === id)!;
-      const inside = Math.min(value(id, 0) - min!, max! - value(id, 0)) / (max! - min!);
-      expect(inside, id).toBeGreaterThan(0.12);
-    }
-  });
+    it('in a single stands well inside the bands of what is set', () => {
+      const { value } = begun(sampleBoat('single'), who);
+      for (const id of [
+        'padAft',
+        'padOut',
+        'padHeight',
+        'restTurn',
+        'recessTurn',
+        'paddleUnderStature',
+      ] as const) {
+        const { min, max } = BANDS.find((b) => b.quantity === id)!;
+        const inside = Math.min(value(id, 0) - min!, max! - value(id, 0)) / (max! - min!);
+        expect(inside, id).toBeGreaterThan(0.12);
+      }
+    });
 
-  it('is the same mirrored', () => {
-    const boat = sampleBoat('training');
-    const at = (side: 'left' | 'right') => firstSetting({ body: estimateBody(who), boat, stationX: 0, side });
-    expect({ ...at('right'), side: 'left' }).toEqual(at('left'));
-  });
-});
+    it('is the same mirrored', () => {
+      const boat = sampleBoat('training');
+      const at = (side: 'left' | 'right') =>
+        firstSetting({ body: estimateBody(who), boat, stationX: 0, side });
+      expect({ ...at('right'), side: 'left' }).toEqual(at('left'));
+    });
+  },
+);
 
 describe('where the knee of a single begins', () => {
   const who = PEOPLE[2];

@@ -3,6 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { photographsFor, readingsOf } from '../../../core/optimise/photographs.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 
 const evaluator = createEvaluator();
 const fit = exampleFit();
@@ -11,7 +12,7 @@ const goal = (id: string, seat: number | null = 0) => ({ quantity: { id, seat },
 const forGoal = (id: string, seat: number | null = 0) =>
   photographsFor(evaluator, { fit, report }, goal(id, seat));
 const valueIn = (of: Fit, id: string) =>
-  evaluator.evaluate(of).quantities.find((q) => q.id === id && q.seat === 0)!.value;
+  valuesOf(of).quantities.find((q) => q.id === id && q.seat === 0)!.value;
 
 describe('readingsOf', () => {
   it('takes each reading where the model has it: no value moves but by rounding', () => {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { BodyEstimate } from '../../../core/body/body.ts';
 import { boatState } from '../../../core/evaluation/boat-state.ts';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { seatFrame } from '../../../core/evaluation/seat-state.ts';
 import {
   HEAD_LEVELS,
@@ -14,6 +13,7 @@ import { paddleFit } from '../../../core/paddle/paddle-fit.ts';
 import type { Phase, Stance } from '../../../core/posture/stance.ts';
 import { strokeRow } from '../../../core/stroke/stroke-cycle.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 
 const degree = Math.PI / 180;
 
@@ -69,7 +69,7 @@ describe('the middle of the drive, worked by hand for a paddler of 1.80 m', () =
 
   it('has hips and hand where the solved figure has them when its shaft is upright, the trunk farther forward', () => {
     const fit = exampleFit();
-    const report = evaluateFit(fit);
+    const report = valuesOf(fit);
     const seat = fit.seats[0]!;
     const state = { ...report.seats[0]!, seat, frame: seatFrame(fit.boat, seat, 0) };
     const { points } = strokeRow({ boat: boatState(fit), seats: [state] }, 1.5).seats[0]!.stance;
@@ -82,7 +82,7 @@ describe('the middle of the drive, worked by hand for a paddler of 1.80 m', () =
   });
 
   it('is lower than the hand at rest: the reason why the length is not read off the ready stance', () => {
-    const report = evaluateFit(exampleFit());
+    const report = valuesOf(exampleFit());
     const { body, stances } = report.seats[0]!;
     const middle = midDrive({ body, seat: exampleSeat(), stances });
     expect(stances.ready.points.topHand.z - middle.topHandZ).toBeGreaterThan(0.02);
@@ -107,8 +107,8 @@ describe('the height of the top hand', () => {
   });
 
   it('goes with the athlete: levels of a taller body are farther apart', () => {
-    const tall = evaluateFit(exampleFit([exampleSeat({ athlete: exampleAthlete({ statureM: 1.95 }) })]));
-    const short = evaluateFit(exampleFit([exampleSeat({ athlete: exampleAthlete({ statureM: 1.6 }) })]));
+    const tall = valuesOf(exampleFit([exampleSeat({ athlete: exampleAthlete({ statureM: 1.95 }) })]));
+    const short = valuesOf(exampleFit([exampleSeat({ athlete: exampleAthlete({ statureM: 1.6 }) })]));
     expect(headLevels(tall.seats[0]!.body).eyes).toBeGreaterThan(headLevels(short.seats[0]!.body).eyes);
   });
 });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { paddleOf } from '../../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { sheerZAt, waterZAt } from '../../../core/paddle/beside-hand.ts';
@@ -9,13 +8,14 @@ import { mainReason } from '../../../core/paddle/length-changes.ts';
 import { midDrive } from '../../../core/paddle/mid-drive.ts';
 import { paddleFit } from '../../../core/paddle/paddle-fit.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 
 const fit = exampleFit();
-const report = evaluateFit(fit);
+const report = valuesOf(fit);
 const seat = fit.seats[0]!;
 const { body, stances } = report.seats[0]!;
 
-const figureOf = (of: Fit, id: string) => evaluateFit(of).quantities.find((q) => q.id === id)!.value;
+const figureOf = (of: Fit, id: string) => valuesOf(of).quantities.find((q) => q.id === id)!.value;
 
 describe('paddleFit', () => {
   const paddle = paddleFit({ body, seat, stances, waterZ: 0.1, gunwaleZ: 0.3 });
@@ -101,7 +101,7 @@ describe('the rule, at its own measurement', () => {
       const under = statureM - figureOf(median, 'paddleByStance');
       expect(under).toBeGreaterThan(0.08);
       expect(under).toBeLessThan(0.12);
-      const solved = evaluateFit(median).seats[0]!;
+      const solved = valuesOf(median).seats[0]!;
       const middle = midDrive({ body: solved.body, seat: median.seats[0]!, stances: solved.stances });
       expect((middle.trunkPitch * 180) / Math.PI).toBeCloseTo(35, 6);
       expect(Math.abs(middle.topHandOver - 0.16)).toBeLessThan(0.01);
@@ -110,7 +110,7 @@ describe('the rule, at its own measurement', () => {
 
   it('what then differs is what the stance changes: it adds up, and a pad 6 cm higher is the main reason', () => {
     const high = exampleFit([{ ...seat, kneePad: { ...seat.kneePad, heightM: 0.24 } }]);
-    const solved = evaluateFit(high).seats[0]!;
+    const solved = valuesOf(high).seats[0]!;
     const paddle = paddleFit({
       body: solved.body,
       seat: high.seats[0]!,

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import type { MarkName } from '../../../core/setout/marks.ts';
@@ -10,6 +9,7 @@ import { workParts } from '../../../core/setout/work-parts.ts';
 import { showPicture } from '../../../core/show/show-picture.ts';
 import { showScene } from '../../../core/show/show-scene.ts';
 import { cases } from '../../cases.ts';
+import { valuesOf } from '../example/values-of.ts';
 import { inventedFit, inventedSetOut } from './invented-set-out.ts';
 import { areaOf, boxOf, distance, linesOn } from './read-shapes.ts';
 
@@ -93,7 +93,7 @@ describe('the bench’s outlines and the sheet’s', () => {
 describe('the athlete’s picture and the sheet', () => {
   it.each(SIDES)('show the same pad from above, on the %s', (side) => {
     const fit = inventedFit({ side });
-    const report = evaluateFit(fit);
+    const report = valuesOf(fit);
     const hull = hullOfBoat(fit.boat);
     const out = inventedSetOut({ side });
     const [pad] = showPicture(showScene(fit, report, 0)!, hull, 'above').filter(

@@ -1,10 +1,10 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
 import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 
 type Hardware = Fit['boat']['hardware'];
 
@@ -36,7 +36,7 @@ export function inventedFit({ side = 'left', seat = {}, hardware = {}, floorWidt
 export function inventedSetOut(wanted: Wanted = {}): SeatSetOut {
   const fit = inventedFit(wanted);
   const options = setOutOptionsSchema.parse(wanted.options ?? {});
-  const out = setOutSeat({ fit, report: evaluateFit(fit), index: 0, options });
+  const out = setOutSeat({ fit, report: valuesOf(fit), index: 0, options });
   if (!out) throw new Error('the made-up seat is empty');
   return out;
 }

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { fixingNotes, orderOfWork } from '../../../core/setout/order-of-work.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
 
 const { seat } = inventedSetOut().work;
@@ -55,7 +55,7 @@ describe('the order of work', () => {
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
     const options = setOutOptionsSchema.parse({});
-    const stern = setOutSeat({ fit, report: evaluateFit(fit), index: 1, options })!;
+    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options })!;
     expect(orderOfWork(stern)[1]).toBe(
       'Square the mark of seat 2 across the board 575 mm aft of the boat’s centre mark. Where it crosses the centreline is M.',
     );

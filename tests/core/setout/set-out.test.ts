@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 import { inventedFit, inventedSetOut } from './invented-set-out.ts';
 
 const options = setOutOptionsSchema.parse({});
@@ -10,7 +10,7 @@ const pair = exampleFit([
   exampleSeat(),
   exampleSeat({ side: 'right', athlete: exampleAthlete({ name: 'The other', side: 'right' }) }),
 ]);
-const seatOf = (index: number, fit = pair) => setOutSeat({ fit, report: evaluateFit(fit), index, options });
+const seatOf = (index: number, fit = pair) => setOutSeat({ fit, report: valuesOf(fit), index, options });
 
 describe('a seat set out', () => {
   it('is none where the seat is empty or not there', () => {
@@ -77,7 +77,7 @@ describe('what the builder chooses', () => {
   it('changes nothing of the fit', () => {
     const fit = inventedFit();
     const kept = structuredClone(fit);
-    setOutSeat({ fit, report: evaluateFit(fit), index: 0, options: { ...options, foamM: 0.02 } });
+    setOutSeat({ fit, report: valuesOf(fit), index: 0, options: { ...options, foamM: 0.02 } });
     expect(fit).toEqual(kept);
   });
 });

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import type { SheetStamp } from '../../../core/setout/sheet-stamp.ts';
 import { titleCells } from '../../../core/setout/title-cells.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut } from './invented-set-out.ts';
 
 const stamp: SheetStamp = {
@@ -39,7 +39,7 @@ describe('the title block', () => {
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
     const options = setOutOptionsSchema.parse({});
-    const stern = setOutSeat({ fit, report: evaluateFit(fit), index: 1, options })!;
+    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options })!;
     const [who] = titleCells(stern, { stamp, paper: 'A4', scale: '1:10', count: '1 of 3' });
     expect(who!.more).toBe('kneels on the right knee, seat 2 of 2');
   });

@@ -1,16 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type ShowShape, type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { blendScenes, type ShowScene, showScene } from '../../../core/show/show-scene.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 
-const evaluator = createEvaluator();
 const VIEWS: readonly ShowView[] = ['side', 'behind', 'above'];
 
 function sceneOf(fit: Fit): ShowScene {
-  return showScene(fit, evaluator.evaluate(fit), 0)!;
+  return showScene(fit, valuesOf(fit), 0)!;
 }
 
 const fit = exampleFit();
@@ -24,7 +23,7 @@ const pointsOf = (shapes: readonly ShowShape[], tone?: string) =>
 describe('the picture of a paddler', () => {
   it('is none for an empty seat', () => {
     const empty = exampleFit([exampleSeat({ athlete: null })]);
-    expect(showScene(empty, evaluator.evaluate(empty), 0)).toBeNull();
+    expect(showScene(empty, valuesOf(empty), 0)).toBeNull();
   });
 
   it.each(VIEWS)('from the %s is drawn of finite points and closed areas', (view) => {

@@ -1,14 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { FIGURE_POINTS } from '../../../core/posture/stance.ts';
 import { blendScenes, type ShowScene, showScene } from '../../../core/show/show-scene.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 
 const SEED = 20260509;
-const evaluator = createEvaluator();
-const sceneOf = (fit: Fit, index = 0) => showScene(fit, evaluator.evaluate(fit), index);
+const sceneOf = (fit: Fit, index = 0) => showScene(fit, valuesOf(fit), index);
 const seat = exampleSeat();
 const from = sceneOf(exampleFit())!;
 const to = sceneOf(
@@ -38,7 +37,7 @@ describe('the scene of a seat', () => {
 
   it('is the solved ready stance, in the boat’s frame, with the fittings as they are set', () => {
     const fit = exampleFit();
-    const report = evaluator.evaluate(fit);
+    const report = valuesOf(fit);
     const scene = showScene(fit, report, 0)!;
     expect(scene.points).toBe(report.seats[0]!.stances.ready.points);
     expect(scene.seat.kneePad).toBe(fit.seats[0]!.kneePad);
@@ -48,7 +47,7 @@ describe('the scene of a seat', () => {
 
   it('floats as the boat floats at the ready stance', () => {
     const fit = exampleFit();
-    const { ready } = evaluator.evaluate(fit).afloat;
+    const { ready } = valuesOf(fit).afloat;
     if (ready.kind !== 'afloat') throw new Error('the example sinks');
     expect(from.water).toEqual({ draft: ready.draft, trim: ready.trim });
   });
@@ -56,7 +55,7 @@ describe('the scene of a seat', () => {
   it('has no water where the boat cannot float', () => {
     const heavy = exampleFit([exampleSeat({ athlete: exampleAthlete({ massKg: 200 }) })]);
     const sunk = { ...heavy, boat: { ...heavy.boat, massKg: 400 } };
-    const report = evaluator.evaluate(sunk);
+    const report = valuesOf(sunk);
     expect(showScene(sunk, report, 0)!.water === null).toBe(report.afloat.ready.kind !== 'afloat');
   });
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { evaluateFit } from '../../../../core/evaluation/evaluator.ts';
 import {
   arrowKey,
   nudged,
@@ -12,11 +11,12 @@ import type { Grip } from '../../../../renderer/drawing/view/handle.ts';
 import { seatPlace } from '../../../../renderer/drawing/view/handle-places.ts';
 import { dragLimits } from '../../../../renderer/drawing/view/limits.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+import { valuesOf } from '../../../core/example/values-of.ts';
 
 const left = exampleFit();
 const right = exampleFit([exampleSeat({ side: 'right' })]);
 const plain = { shift: false, ctrl: false, alt: false };
-const placeIn = (fit: Fit) => seatPlace(fit, evaluateFit(fit), 0);
+const placeIn = (fit: Fit) => seatPlace(fit, valuesOf(fit), 0);
 const pad = (view: Grip['view']): Grip => ({ handle: 'kneePad', view });
 
 describe('arrows go the way they point on the drawing', () => {
@@ -89,7 +89,7 @@ describe('steps are the same everywhere', () => {
 describe('hardware with holes', () => {
   const hardware = { ...left.boat.hardware, padHolePitchM: 0.02 };
   const drilled: Fit = { ...left, boat: { ...left.boat, hardware } };
-  const limits = dragLimits('kneePad.aftM', { fit: drilled, report: evaluateFit(drilled), seat: 0 });
+  const limits = dragLimits('kneePad.aftM', { fit: drilled, report: valuesOf(drilled), seat: 0 });
   const push: Push = { coordinate: 'kneePad.aftM', direction: 1 };
 
   it('an arrow goes to the next hole that way, from between two holes too', () => {

@@ -1,5 +1,4 @@
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
 import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
 import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';
@@ -9,8 +8,7 @@ import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
 import { layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
 import { fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
-
-const evaluator = createEvaluator();
+import { valuesOf } from '../../../core/example/values-of.ts';
 
 /** Widths of texts without a browser: a mean letter of each size. The page's own font is a little narrower. */
 export const roughWidth: Measure = (text, lettering) =>
@@ -22,7 +20,7 @@ export function drawnScene(
   size: { width: number; height: number },
   { seat = 0, showing = 'seat' }: { seat?: number; showing?: 'seat' | 'boat' } = {},
 ): Scene {
-  const picture = pictureOf(fit, evaluator.evaluate(fit));
+  const picture = pictureOf(fit, valuesOf(fit));
   const lines = hullLines(hullOfBoat(fit.boat));
   const mine = seatBox(picture, lines, seat);
   const box = showing === 'seat' ? mine : boatBox(picture, lines);

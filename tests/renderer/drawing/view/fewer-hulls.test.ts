@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { type Ball, figureSolids } from '../../../../core/figure/figure-solids.ts';
 import { fewerHulls } from '../../../../renderer/drawing/view/fewer-hulls.ts';
 import { isInsideRing, roundHull } from '../../../../renderer/drawing/view/round-hull.ts';
 import { onto, type Scene } from '../../../../renderer/drawing/view/scene.ts';
 import { exampleFit } from '../../../core/example/example-fit.ts';
+import { valuesOf } from '../../../core/example/values-of.ts';
 
 const at = (x: number, radius = 0.1): Ball => ({ at: { x, y: 0, z: 0 }, radius });
 const chain = (balls: readonly Ball[]) => balls.slice(1).map((ball, k) => [balls[k]!, ball]);
@@ -33,7 +33,7 @@ describe('a chain of hulls with fewer levels', () => {
 
   it('moves no outline of the figure by more than the tolerance says, in any view', () => {
     const fit = exampleFit();
-    const report = createEvaluator().evaluate(fit);
+    const report = valuesOf(fit);
     const { stances, body } = report.seats[0]!;
     const tolerancePx = 0.4;
     const solids = figureSolids(stances.ready, body);

@@ -1,14 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { figureSolids, JOINTS } from '../../../../core/figure/figure-solids.ts';
 import { paddleShape } from '../../../../core/figure/paddle-shape.ts';
 import { norm, subtract } from '../../../../core/frame/vec3.ts';
 import { angleMarks } from '../../../../renderer/drawing/view/angle-marks.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+import { valuesOf } from '../../../core/example/values-of.ts';
 
-const evaluator = createEvaluator();
-const seated = (fit: Fit) => evaluator.evaluate(fit).seats[0]!;
+const seated = (fit: Fit) => valuesOf(fit).seats[0]!;
 const solidsOf = (fit: Fit) => {
   const { stances, body } = seated(fit);
   return figureSolids(stances.ready, body);

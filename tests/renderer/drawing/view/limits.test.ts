@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { evaluateFit } from '../../../../core/evaluation/evaluator.ts';
 import { dragLimits } from '../../../../renderer/drawing/view/limits.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+import { valuesOf } from '../../../core/example/values-of.ts';
 
 const limits = (coordinate: Parameters<typeof dragLimits>[0], fit: Fit = exampleFit()) =>
-  dragLimits(coordinate, { fit, report: evaluateFit(fit), seat: 0 });
+  dragLimits(coordinate, { fit, report: valuesOf(fit), seat: 0 });
 
 describe('the limits of a coordinate', () => {
   it('carries the band that its finding was judged by', () => {

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { showScene } from '../../../../core/show/show-scene.ts';
 import { BODY_PLACES } from '../../../../core/trial/observation.ts';
 import { PLACES_AFT, PLACES_FORWARD, placeInView } from '../../../../renderer/pages/trial/figure-places.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+import { valuesOf } from '../../../core/example/values-of.ts';
 
 describe('places on the figure', () => {
   const fits = [exampleFit(), exampleFit([exampleSeat({ side: 'right' })])];
-  const scenes = fits.map((fit) => showScene(fit, createEvaluator().evaluate(fit), 0)!);
+  const scenes = fits.map((fit) => showScene(fit, valuesOf(fit), 0)!);
 
   it('are all named once', () => {
     expect([...PLACES_AFT, ...PLACES_FORWARD].sort()).toEqual([...BODY_PLACES].sort());
