@@ -1,216 +1,24 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import type { Fit } from '../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../core/evaluation/evaluator.ts';
-import { findingTitle } from '../../core/text/sentences.ts';
-import { formatFor } from '../../renderer/language/format.ts';
-import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { exampleFit } from '../core/example/example-fit.ts';
+import { DrawnBench, fittings, PAD_AFT } from './drawn-bench.ts';
 import { handlePlace, inOneBurst, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, goTo, shown, soon, textOf } from './screens.ts';
-
-const PAD_AFT = 'Knee pad: aft of the mark';
-const MOVES = 200;
+import { shown, soon } from './screens.ts';
 
 let program: RunningProgram;
 let page: Page;
-let fitId: string;
-let made = 0;
-const complaints: string[] = [];
-
-/** Puts a fit on the bench, with no steps to undo yet. */
-async function putOnBench(fit: Fit, on = page): Promise<void> {
-  made += 1;
-  fitId = (await callFromPage(on, 'fits.create', { fit: { ...fit, name: `Drawn ${made}` } })).id;
-  await goTo(on, `#/fits/${fitId}`);
-  await on.locator('[data-grip="kneePad/plan"][data-x]').waitFor({ state: 'attached' });
-  await on.getByText(`Drawn ${made}`).first().waitFor();
-  await nextFrame(on);
-}
-
-const undoButton = () => page.getByRole('button', { name: /^Undo/ });
-const undoIsOff = async () =>
-  (await undoButton().isDisabled()) || (await undoButton().getAttribute('aria-disabled')) === 'true';
-
-async function undo(): Promise<void> {
-  await undoButton().click();
-  await nextFrame(page);
-}
-
-/** The fit on the disk once everything has been kept. */
-async function kept(): Promise<Fit> {
-  await page.locator('.kept[data-keeping="kept"]').waitFor();
-  return (await callFromPage(page, 'fits.open', { id: fitId })).fit;
-}
-
-/** Takes a handle and pulls it by so many pixels, in so many moves, without letting go. */
-async function pull(grip: string, by: { x: number; y: number }, moves = 8): Promise<void> {
-  const { x, y } = await handlePlace(page, grip);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  for (let k = 1; k <= moves; k++) await page.mouse.move(x + (by.x * k) / moves, y + (by.y * k) / moves);
-  await nextFrame(page);
-}
-
-const fittings = ({ seats: [seat] }: Fit) => ({
-  kneePad: seat!.kneePad,
-  rearRest: seat!.rearRest,
-  frontFoot: seat!.frontFoot,
-  paddle: seat!.paddle,
-});
+let bench: DrawnBench;
 
 beforeAll(async () => {
   program = await startProgram();
-  page = await program.openBrowser({ reducedMotion: 'reduce' });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
+  page = await program.openBrowser({ reducedMotion: 'reduce', clock: true });
+  bench = new DrawnBench(page);
 });
-afterAll(() => program.dispose());
-
-describe('the pointer', () => {
-  beforeEach(() => putOnBench(exampleFit()));
-
-  it(`${MOVES} moves are one step of undo`, async () => {
-    await pull('kneePad/plan', { x: -24, y: -3 }, MOVES);
-    await page.mouse.up();
-    expect(await shown(page, PAD_AFT)).toBeGreaterThan(20);
-    await undo();
-    expect(await shown(page, PAD_AFT)).toBe(17.5);
-    await soon(undoIsOff).toBe(true);
-    expect(fittings(await kept())).toEqual(fittings(exampleFit()));
-  });
-
-  it('Escape puts everything back exactly, and leaves nothing to undo', async () => {
-    for (const [grip, by] of [
-      ['kneePad/plan', { x: -30, y: 8 }],
-      ['rearRest/profile', { x: 20, y: -20 }],
-      ['toeOut/plan', { x: 0, y: 25 }],
-      ['lowerHand/profile', { x: 0, y: 30 }],
-    ] as const) {
-      await pull(grip, by);
-      await page.keyboard.press('Escape');
-      await nextFrame(page);
-      await page.mouse.move(400, 400);
-      await page.mouse.up();
-      expect(await undoIsOff(), grip).toBe(true);
-    }
-    expect(fittings(await kept())).toEqual(fittings(exampleFit()));
-  });
-
-  it('the same pull in plan and in profile is the same move', async () => {
-    await pull('kneePad/plan', { x: -22, y: 0 });
-    await page.mouse.up();
-    const fromAbove = fittings(await kept());
-    await undo();
-    await pull('kneePad/profile', { x: -22, y: 0 });
-    await page.mouse.up();
-    expect(fittings(await kept())).toEqual(fromAbove);
-    expect(fromAbove.kneePad.aftM).toBeGreaterThan(0.2);
-  });
-
-  it('a handle keeps to its neighbour views: height moves it in profile and from behind alike', async () => {
-    const apart = async () => {
-      const [side, behind] = [
-        await handlePlace(page, 'kneePad/profile'),
-        await handlePlace(page, 'kneePad/section'),
-      ];
-      return Math.abs(side.y - behind.y);
-    };
-    expect(await apart()).toBeLessThan(0.02);
-    await pull('kneePad/section', { x: 6, y: -12 });
-    await page.mouse.up();
-    expect(await apart()).toBeLessThan(0.02);
-    const above = await handlePlace(page, 'kneePad/plan');
-    expect(Math.abs(above.x - (await handlePlace(page, 'kneePad/profile')).x)).toBeLessThan(0.02);
-  });
-
-  it('what the screen says while the hand moves is what the evaluator says', async () => {
-    await pull('kneePad/plan', { x: -14, y: -4 });
-    const during = await titles();
-    const aft = await shown(page, PAD_AFT);
-    await page.mouse.up();
-    const fit = await kept();
-    expect(fit.seats[0]!.kneePad.aftM * 100).toBeCloseTo(aft, 6);
-    const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
-    for (const finding of createEvaluator().evaluate(fit).findings) {
-      const said = findingTitle(finding, format.quantity(finding.quantity)).replaceAll('\u{202f}', ' ');
-      // Spreads are held while the hand moves, so that part of the title may differ by its last digit until it rests.
-      const value = (text: string) => text.split('±')[0]!.trim();
-      expect(value(during.get(finding.id) ?? ''), finding.id).toBe(value(said));
-    }
-  });
-
-  it('pulled across the whole range never shows a number that is none, and never complains', async () => {
-    const seen: string[] = [];
-    for (const [grip, way] of [
-      ['kneePad/plan', { x: 1, y: 0 }],
-      ['kneePad/profile', { x: 0, y: 1 }],
-      ['rearRest/plan', { x: 1, y: 0 }],
-      ['rearRest/section', { x: 0.5, y: 1 }],
-      ['frontFoot/plan', { x: 1, y: 0 }],
-      ['lowerHand/section', { x: 0, y: 1 }],
-      ['restTurn/plan', { x: 1, y: 1 }],
-    ] as const) {
-      const { x, y } = await handlePlace(page, grip);
-      await page.mouse.move(x, y);
-      await page.mouse.down();
-      for (let k = -400; k <= 400; k += 40) {
-        await page.mouse.move(x + way.x * k, y + way.y * k);
-        await nextFrame(page);
-        const text = (await page.locator('body').textContent()) ?? '';
-        if (/NaN|Infinity|undefined/.test(text)) seen.push(`${grip} at ${k}`);
-      }
-      await page.keyboard.press('Escape');
-      await page.mouse.up();
-    }
-    expect(seen).toEqual([]);
-    expect(complaints).toEqual([]);
-  });
-
-  it('a locked fitting stays where it is', async () => {
-    await putOnBench(exampleFit([exampleSeat({ locks: ['kneePad'] })]));
-    await pull('kneePad/plan', { x: -30, y: 0 });
-    await page.mouse.up();
-    expect(await shown(page, PAD_AFT)).toBe(17.5);
-    const handle = page.locator('[data-grip="kneePad/plan"]');
-    expect(await handle.getAttribute('aria-label')).toContain('locked');
-    await handle.press('ArrowLeft');
-    expect(await shown(page, PAD_AFT)).toBe(17.5);
-  });
-
-  it('snaps to the holes of the hardware, and leaves them with Alt', async () => {
-    const fit = exampleFit();
-    const hardware = { ...fit.boat.hardware, padHolePitchM: 0.025 };
-    await putOnBench({ ...fit, boat: { ...fit.boat, hardware } });
-    await pull('kneePad/plan', { x: -9, y: 0 });
-    const onHole = await shown(page, PAD_AFT);
-    expect(onHole / 2.5).toBeCloseTo(Math.round(onHole / 2.5), 6);
-    await page.keyboard.down('Alt');
-    await nextFrame(page);
-    const between = await shown(page, PAD_AFT);
-    await page.keyboard.up('Alt');
-    await page.mouse.up();
-    expect(Math.abs(between / 2.5 - Math.round(between / 2.5))).toBeGreaterThan(0.01);
-  });
-});
-
-/** Titles of the margin's notes by finding, narrow spaces written plain. */
-async function titles(): Promise<Map<string, string>> {
-  const notes = await page.locator('.note[data-finding]').all();
-  const read = notes.map(
-    async (note) =>
-      [
-        (await note.getAttribute('data-finding'))!,
-        await textOf(note.locator('[data-text="title"]')),
-      ] as const,
-  );
-  return new Map(await Promise.all(read));
-}
+afterAll(() => program?.dispose());
 
 describe('the keyboard', () => {
-  beforeEach(() => putOnBench(exampleFit()));
+  beforeEach(() => bench.put(exampleFit()));
 
   it('a burst of nudges is one step of undo', async () => {
     const handle = page.locator('[data-grip="kneePad/plan"]');
@@ -219,9 +27,9 @@ describe('the keyboard', () => {
       for (let k = 0; k < 12; k++) await page.keyboard.press('ArrowLeft');
     });
     expect(await shown(page, PAD_AFT)).toBeCloseTo(18.7, 9);
-    await undo();
+    await bench.undo();
     expect(await shown(page, PAD_AFT)).toBe(17.5);
-    await soon(undoIsOff).toBe(true);
+    await bench.nothingToUndo();
   });
 
   it('nudges ten with Shift, a tenth with Ctrl, and height from the side', async () => {
@@ -230,7 +38,7 @@ describe('the keyboard', () => {
     await page.keyboard.press('Control+ArrowLeft');
     await page.locator('[data-grip="kneePad/profile"]').focus();
     await page.keyboard.press('ArrowUp');
-    const { kneePad } = fittings(await kept());
+    const { kneePad } = fittings(await bench.kept());
     expect(kneePad.aftM).toBeCloseTo(0.1651, 9);
     expect(kneePad.heightM).toBeCloseTo(0.111, 9);
   });
@@ -269,7 +77,7 @@ describe('the keyboard', () => {
 
 describe('wheel and finger', () => {
   it('the wheel zooms about the pointer, and plan and profile stay in line', async () => {
-    await putOnBench(exampleFit());
+    await bench.put(exampleFit());
     const at = await handlePlace(page, 'frontFoot/profile');
     await page.mouse.move(at.x, at.y - 60);
     await page.mouse.wheel(0, -200);
@@ -282,8 +90,8 @@ describe('wheel and finger', () => {
   });
 
   it('a finger drags a handle; two fingers zoom', async () => {
-    const touched = await program.openBrowser({ hasTouch: true, reducedMotion: 'reduce' });
-    await putOnBench(exampleFit(), touched);
+    const touched = await program.openBrowser({ hasTouch: true, reducedMotion: 'reduce', clock: true });
+    await new DrawnBench(touched).put(exampleFit());
     const fingers = await touched.context().newCDPSession(touched);
     const { x, y } = await handlePlace(touched, 'kneePad/plan');
     await touch(fingers, 'touchStart', [{ x: x + 14, y: y + 10 }]);
@@ -320,8 +128,8 @@ async function touch(
 
 describe('the screen', () => {
   it('is as sharp on a screen of twice the density, also when the window is moved to one', async () => {
-    const moved = await program.openBrowser({ viewport: { width: 1100, height: 720 } });
-    await putOnBench(exampleFit(), moved);
+    const moved = await program.openBrowser({ viewport: { width: 1100, height: 720 }, clock: true });
+    await new DrawnBench(moved).put(exampleFit());
     const sharpness = () =>
       moved.evaluate(() => [...document.querySelectorAll('canvas')].map((c) => c.width / c.clientWidth));
     expect(await sharpness()).toEqual([1, 1, 1, 1]);
@@ -337,42 +145,5 @@ describe('the screen', () => {
     );
     expect(inked).toEqual([true, true, true, true]);
     await moved.context().close();
-  });
-});
-
-describe('React', () => {
-  it(`commits nothing during ${MOVES} moves`, async () => {
-    const watched = await page.context().newPage();
-    await watched.addInitScript(() => {
-      const counted = globalThis as unknown as { commits: number; __REACT_DEVTOOLS_GLOBAL_HOOK__: object };
-      counted.commits = 0;
-      counted.__REACT_DEVTOOLS_GLOBAL_HOOK__ = {
-        supportsFiber: true,
-        inject: () => 1,
-        onCommitFiberRoot: () => {
-          counted.commits += 1;
-        },
-        onCommitFiberUnmount: () => undefined,
-        onPostCommitFiberRoot: () => undefined,
-      };
-    });
-    await watched.goto(await program.freshAddress());
-    await putOnBench(exampleFit(), watched);
-    const commits = () => watched.evaluate(() => (globalThis as unknown as { commits: number }).commits);
-    expect(await commits()).toBeGreaterThan(0);
-    const { x, y } = await handlePlace(watched, 'kneePad/plan');
-    await watched.mouse.move(x, y);
-    await watched.mouse.down();
-    await watched.mouse.move(x - 2, y);
-    await nextFrame(watched);
-    const [before, began] = [await commits(), performance.now()];
-    for (let k = 1; k <= MOVES; k++) await watched.mouse.move(x - 2 - k / 10, y + (k % 7));
-    await nextFrame(watched);
-    // A few come of themselves: the title block tells each second how long ago the fit was kept, and a busy machine takes
-    // many seconds for the moves. One a move would be 200.
-    const seconds = (performance.now() - began) / 1000;
-    expect((await commits()) - before).toBeLessThan(Math.min(0.75 * MOVES, MOVES / 4 + 2 * seconds));
-    await watched.mouse.up();
-    await watched.close();
   });
 });

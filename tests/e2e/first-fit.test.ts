@@ -81,7 +81,7 @@ async function pullPadTo(cm: number): Promise<{ seenInTheHand: number }> {
 beforeAll(async () => {
   dataDir = mkdtempSync(join(tmpdir(), 'kneelwright-first-fit-'));
   program = await startProgram({ dataDir });
-  page = await program.openBrowser();
+  page = await program.openBrowser({ clock: true });
 });
 afterAll(async () => {
   await program.dispose();

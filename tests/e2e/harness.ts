@@ -10,6 +10,9 @@ const ROOT = join(import.meta.dirname, '../..');
 /** The page may have to be built first, milliseconds. */
 const START_LIMIT_MS = 90_000;
 
+/** How a browser context is opened. With `clock` its time goes as usual, and `nextFrame` can put it on. */
+export type OpenOptions = BrowserContextOptions & { readonly clock?: boolean };
+
 /** The program as a person starts it, in a process of its own. */
 export interface RunningProgram {
   /** Where it serves, without a token: `http://127.0.0.1:PORT`. */
@@ -21,7 +24,7 @@ export interface RunningProgram {
   /** A fresh address with a token of its own. */
   freshAddress(): Promise<string>;
   /** Opens the program in a new browser context and waits for the page to load. */
-  openBrowser(options?: BrowserContextOptions): Promise<Page>;
+  openBrowser(options?: OpenOptions): Promise<Page>;
   /** Ends the process (SIGTERM unless said otherwise) and waits until it is gone; its data stays. */
   kill(signal?: NodeJS.Signals): Promise<number | null>;
   /** Ends everything and removes a data folder that was made for it. */
@@ -64,11 +67,12 @@ export async function startProgram(
     pid: child.pid!,
     freshAddress,
     kill,
-    async openBrowser(contextOptions = {}) {
+    async openBrowser({ clock = false, ...contextOptions } = {}) {
       if (!sharedBrowser()) ownBrowser ??= launchTestBrowser();
       const browser = await (sharedBrowser() ?? ownBrowser)!;
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...contextOptions });
       contexts.push(context);
+      if (clock) await context.clock.install();
       const page = await context.newPage();
       await page.goto(await freshAddress());
       return page;

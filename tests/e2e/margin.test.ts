@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { findingTitle } from '../../core/text/sentences.ts';
 import { quantityText } from '../../renderer/bench/quantity-text.ts';
@@ -18,15 +18,18 @@ let fitId: string;
 /** A front foot too far aft and a rest that runs into the hull, so that there is something to propose. */
 function closedKnee() {
   const seat = exampleSeat();
-  return {
-    ...exampleFit([{ ...seat, frontFoot: { ...seat.frontFoot, forwardM: 0.3 } }]),
-    name: 'Closed knee',
-  };
+  return exampleFit([{ ...seat, frontFoot: { ...seat.frontFoot, forwardM: 0.3 } }]);
 }
 
+let opened = 0;
+
+/** A new fit on the bench, in the first tab. */
 async function openBench(): Promise<void> {
-  fitId = (await callFromPage(page, 'fits.create', { fit: closedKnee() })).id;
+  opened += 1;
+  const name = `Closed knee ${opened}`;
+  fitId = (await callFromPage(page, 'fits.create', { fit: { ...closedKnee(), name } })).id;
   await goTo(page, `#/fits/${fitId}`);
+  await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
   await measure(page, PAD_AFT).waitFor();
 }
 
@@ -45,11 +48,10 @@ beforeAll(async () => {
   program = await startProgram();
   page = await program.openBrowser();
 });
-afterAll(() => program.dispose());
+beforeEach(openBench);
+afterAll(() => program?.dispose());
 
 describe('measures typed beside the drawing', () => {
-  beforeAll(openBench);
-
   it.each([
     ['16.5', '16.5 cm'],
     ['16,6', '16.6 cm'],
@@ -66,6 +68,7 @@ describe('measures typed beside the drawing', () => {
   });
 
   it('out of range explain themselves and keep the last good value', async () => {
+    await enter(page, PAD_AFT, '18');
     await enter(page, PAD_AFT, '99');
     expect(await padAft()).toBe('18.0 cm');
     const why = page.getByRole('alert').filter({ hasText: 'the most that can be entered' });
@@ -105,8 +108,6 @@ describe('measures typed beside the drawing', () => {
 });
 
 describe('the numbers on the screen', () => {
-  beforeAll(openBench);
-
   it('are those of the evaluation, every one of them', async () => {
     await enter(page, PAD_AFT, '16');
     const fit = await keptFit();
@@ -127,7 +128,8 @@ describe('the numbers on the screen', () => {
   });
 
   it('and so are the notes, in the same order', async () => {
-    await page.getByRole('tab', { name: 'Notes' }).click();
+    await enter(page, PAD_AFT, '16');
+    await page.getByRole('tab', { name: /^Notes/ }).click();
     const report = evaluateFit(await keptFit());
     const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
     const titles = await page.locator('.note-title').allInnerTexts();
@@ -137,8 +139,6 @@ describe('the numbers on the screen', () => {
 });
 
 describe('margin notes', () => {
-  beforeAll(openBench);
-
   it('show their change as an outline and take it in one step', async () => {
     const note = page.locator('[data-finding="restBevel@0"]');
     await note.getByRole('button', { name: /^Take it/ }).waitFor();
@@ -173,8 +173,6 @@ describe('margin notes', () => {
 });
 
 describe('revisions', () => {
-  beforeAll(openBench);
-
   async function save(name: string): Promise<void> {
     await page.keyboard.press('Control+s');
     await page.getByRole('dialog').getByLabel('Name', { exact: true }).fill(name);
@@ -182,11 +180,19 @@ describe('revisions', () => {
     await page.getByRole('dialog').waitFor({ state: 'detached' });
   }
 
-  it('are saved by key, and drafts go on after them', async () => {
+  /** The bench's fit with two revisions, the pad at 17.5 and at 20 cm, and a draft with the pad at 21 cm. */
+  async function withTwoRevisions(): Promise<void> {
     await save('First');
     await enter(page, PAD_AFT, '20');
     await save('Second');
     await enter(page, PAD_AFT, '21');
+  }
+
+  const row = () => page.getByRole('row', { name: /Knee pad: aft of the mark/ });
+  const revisionsTab = () => page.getByRole('tab', { name: 'Revisions' }).click();
+
+  it('are saved by key, and drafts go on after them', async () => {
+    await withTwoRevisions();
     await soon(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBe(0.21);
     const { revisions } = await callFromPage(page, 'fits.open', { id: fitId });
     expect(revisions.map(({ number, name }) => [number, name])).toEqual([
@@ -196,34 +202,36 @@ describe('revisions', () => {
   });
 
   it('compare with what is drawn, also while it is edited', async () => {
-    await page.getByRole('tab', { name: 'Revisions' }).click();
+    await withTwoRevisions();
+    await revisionsTab();
     await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
-    const row = page.getByRole('row', { name: /Knee pad: aft of the mark/ });
-    expect(await textOf(row)).toMatch(/17\.5 cm\s*21\.0 cm/);
+    expect(await textOf(row())).toMatch(/17\.5 cm\s*21\.0 cm/);
     await enter(page, PAD_AFT, '22');
-    await soon(() => textOf(row)).toMatch(/22\.0 cm/);
+    await soon(() => textOf(row())).toMatch(/22\.0 cm/);
   });
 
   it('are looked at without losing the bench, and any two are compared so', async () => {
+    await withTwoRevisions();
+    await revisionsTab();
+    await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
     await page.getByRole('button', { name: /^Look at it: revision 2/ }).click();
-    const row = page.getByRole('row', { name: /Knee pad: aft of the mark/ });
-    await soon(() => textOf(row)).toMatch(/17\.5 cm\s*20\.0 cm/);
+    await soon(() => textOf(row())).toMatch(/17\.5 cm\s*20\.0 cm/);
     await page.getByRole('button', { name: 'Back to the bench' }).click();
-    await soon(padAft).toBe('22.0 cm');
+    await soon(padAft).toBe('21.0 cm');
   });
 
   it('are put back on the bench as one step', async () => {
+    await withTwoRevisions();
+    await revisionsTab();
     await page.getByRole('button', { name: /^Look at it: revision 1/ }).click();
     await page.getByRole('button', { name: 'Put it on the bench' }).click();
     await soon(padAft).toBe('17.5 cm');
     await undo();
-    await soon(padAft).toBe('22.0 cm');
+    await soon(padAft).toBe('21.0 cm');
   });
 });
 
 describe('two windows on one fit', () => {
-  beforeAll(openBench);
-
   it('never write over each other: the later one is told and may load the newer state', async () => {
     await enter(page, PAD_AFT, '18');
     const fit = await keptFit();
@@ -239,8 +247,6 @@ describe('two windows on one fit', () => {
 });
 
 describe('a program that is gone', () => {
-  beforeAll(openBench);
-
   it('is told of, and what was edited meanwhile is kept when it is back', async () => {
     await page.route('**/call', (route) => route.abort());
     await enter(page, PAD_AFT, '18,5');

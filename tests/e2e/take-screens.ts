@@ -178,7 +178,7 @@ async function takeAll(): Promise<void> {
   mkdirSync(OUT, { recursive: true });
   const program = await startProgram();
   try {
-    const page = await program.openBrowser({ viewport: USUAL, reducedMotion: 'reduce' });
+    const page = await program.openBrowser({ viewport: USUAL, reducedMotion: 'reduce', clock: true });
     await page.getByRole('button', { name: 'Open the demo club' }).waitFor();
     for (const { name, theme = 'light', size = USUAL, reach } of PICTURES) {
       await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });

@@ -65,7 +65,11 @@ const barriers = () => barriersInBothThemes(page);
 
 beforeAll(async () => {
   program = await startProgram();
-  page = await program.openBrowser({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+  page = await program.openBrowser({
+    viewport: { width: 1440, height: 900 },
+    reducedMotion: 'reduce',
+    clock: true,
+  });
   await page.getByRole('button', { name: 'Open the demo club' }).click();
   await measure(page, PAD_AFT).waitFor();
 });
