@@ -11,13 +11,6 @@ export const hullSchema = hullKinds.superRefine((hull, context) => {
   }
 });
 
-/** Water the boat floats in; density follows EOS-80 unless it was measured. */
-export const waterSchema = z.strictObject({
-  kind: z.enum(['fresh', 'brackish', 'salt']).default('fresh'),
-  temperatureC: z.number().min(-2).max(40).default(15),
-  densityKgM3: z.number().min(950).max(1100).optional(),
-});
-
 /** The floorboard that pads and rests are fixed to. */
 export const floorboardSchema = z.strictObject({
   /** Height of the floorboard's top above the boat frame's origin. */
@@ -100,4 +93,3 @@ export const boatSchema = z.strictObject({
 /** A boat as written in a fit. Metres, kilograms; boat frame. */
 export type Boat = z.infer<typeof boatSchema>;
 export type Rails = z.infer<typeof railsSchema>;
-export type Water = z.infer<typeof waterSchema>;

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { boatSchema, waterSchema } from './boat-schema.ts';
+import { boatSchema } from './boat-schema.ts';
 import { degrees, label, note } from './measure-schema.ts';
 import { seatSchema } from './seat-schema.ts';
+import { waterSchema } from './water-schema.ts';
 
 /** Written at the head of every fit, so that a later program knows what it reads. */
 export const FIT_FORMAT = 'kneelwright-fit/1';

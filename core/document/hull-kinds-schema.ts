@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { isoDate, metres } from './measure-schema.ts';
 import { USUAL_CLASSES, USUAL_DOUBT } from './usual-classes.ts';
+import { waterSchema } from './water-schema.ts';
 
 /** One half-section, keel to sheer: pairs [half-breadth y, height z], metres, boat frame. */
 export const halfSection = z
@@ -80,6 +81,8 @@ export const floatCheck = z.strictObject({
     atXM: metres(-15, 15),
   }),
   takenOn: isoDate.optional(),
+  /** The water it was read in; left out, fresh at 15 °C. */
+  water: waterSchema.optional(),
 });
 
 /** The two-parameter correction that a float check leaves on the hull. */

@@ -1,4 +1,4 @@
-import type { Water } from '../document/boat-schema.ts';
+import type { Water } from '../document/water-schema.ts';
 
 /** Practical salinity taken for each kind of water. Brackish: within the mesohaline 5–18 of the Venice system (1958). */
 export const SALINITY = { fresh: 0, brackish: 10, salt: 35 } as const;

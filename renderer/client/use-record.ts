@@ -6,6 +6,8 @@ interface Found<T> {
   /** Null when it is not in the store; undefined while the answer is awaited. */
   readonly record: T | null | undefined;
   readonly error: CallError | null;
+  /** Asks for the record anew, after it was changed. */
+  readonly reload: () => void;
 }
 
 /** What a page asks for: nothing while the record is yet to be made. */
@@ -14,9 +16,9 @@ const wanted = (id: string) => (id === 'new' ? null : { id });
 /** An id out of an address may be of no record at all, or no id. */
 const NO_RECORD: readonly string[] = ['not-found', 'bad-input'];
 
-function foundOf<T>(id: string, { value, error }: Asked<T>): Found<T> {
-  if (id === 'new' || (error && NO_RECORD.includes(error.code))) return { record: null, error: null };
-  return { record: value ?? undefined, error };
+function foundOf<T>(id: string, { value, error, reload }: Asked<T>): Found<T> {
+  if (id === 'new' || (error && NO_RECORD.includes(error.code))) return { record: null, error: null, reload };
+  return { record: value ?? undefined, error, reload };
 }
 
 /** More than any club has. */

@@ -91,7 +91,7 @@ afterAll(async () => {
 describe('from nothing to a fit that outlives a killed program', () => {
   it('makes an athlete', async () => {
     await page.getByRole('link', { name: 'Start blank' }).click();
-    await page.getByRole('link', { name: 'Put in an athlete' }).click();
+    await page.getByRole('link', { name: 'Enter more about the athlete' }).click();
     await page.getByLabel('Name', { exact: true }).fill('Ilse Ravn');
     await page.getByText('left', { exact: true }).click();
     await enter(page, 'Stature', '1 m 71');
@@ -106,6 +106,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
 
   it('measures a boat with a tape, its sections drawn meanwhile', async () => {
     await page.getByRole('link', { name: 'Measure a boat' }).click();
+    await page.getByText('tape', { exact: true }).click();
     await page.getByLabel('Name', { exact: true }).fill('Club single no. 4');
     await enter(page, 'Mass of the boat', '16');
     await enter(page, 'Length overall', '5.2 m');

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Boat, waterSchema } from '../../core/document/boat-schema.ts';
+import type { Boat } from '../../core/document/boat-schema.ts';
+import { waterSchema } from '../../core/document/water-schema.ts';
 import { correctHull } from '../../core/hull/correct-hull.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { sheerHeight } from '../../core/hull/section-at.ts';

@@ -344,7 +344,7 @@ describe('a boat', () => {
     await added.getByLabel('Name').fill('Middle pad');
     await expectNoBarriers();
     await page.getByRole('button', { name: 'Keep this boat' }).click();
-    await page.locator('table.roster').waitFor();
+    await soon(async () => (await boatOfClass('C1')).boat.stock?.pads.length).toBe(3);
     const { boat } = await boatOfClass('C1');
     expect(boat.stock?.pads).toMatchObject([{}, {}, { name: 'Middle pad', heightM: 0.13, count: 1 }]);
     expect(boat.floorboard.profile?.map(({ heightM }) => heightM)).toEqual([0.05, 0.03]);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { waterSchema } from '../../core/document/boat-schema.ts';
+import { waterSchema } from '../../core/document/water-schema.ts';
 import type { SectionPoint } from '../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';

@@ -12,14 +12,17 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { BoatPhotos } from './boat-photos.tsx';
+import { HullKnown } from './hull-known.tsx';
+import { OlderFits } from './older-fits.tsx';
 
 /** What is known of a boat besides its own entries: its class, how it floats, who is fitted in it, photographs. */
 export function BoatDetails({ id, boat }: { id: string; boat: Boat }) {
   return (
     <div className="entries apart">
+      <HullKnown boat={boat} />
       <ClassCheck boat={boat} />
       <FloatState id={id} boat={boat} />
-      <FittedHere id={id} />
+      <FittedHere id={id} boat={boat} />
       <BoatPhotos boatId={id} />
     </div>
   );
@@ -143,13 +146,14 @@ function EarlierChecks({ checks }: { checks: NonNullable<Boat['earlierFloatCheck
   );
 }
 
-function FittedHere({ id }: { id: string }) {
+function FittedHere({ id, boat }: { id: string; boat: Boat }) {
   const { value: fits, error, reload } = useCall('boats.fits', { id });
   return (
     <section>
       <h2>{say('boat.fitted')}</h2>
       {error && <ErrorMessage error={error} onRetry={reload} />}
       {fits?.length === 0 && <p className="soft">{say('boat.fitted.none')}</p>}
+      <OlderFits id={id} boat={boat} />
       {fits && fits.length > 0 && <FittedTable fits={fits} />}
     </section>
   );

@@ -5,7 +5,7 @@ import {
   hardwareSchema,
   railsSchema,
 } from '../../../core/document/boat-schema.ts';
-import { tapeHull, tapeStation } from '../../../core/document/hull-kinds-schema.ts';
+import { tapeHull, tapeStation, usualHullSource } from '../../../core/document/hull-kinds-schema.ts';
 import { stockPad, stockRest } from '../../../core/document/stock-schema.ts';
 
 const { name, massKg, skinM } = boatSchema.shape;
@@ -22,6 +22,7 @@ export const BOAT_FIELDS = z.object({
   massKg,
   skinM,
   lengthM: tapeHull.shape.lengthM,
+  beamM: usualHullSource.shape.beamM,
   beamHeightsM: z.array(beam.aboveKeelM.optional()),
   stations: z.array(
     z.object({

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
+import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
@@ -8,6 +9,7 @@ import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
 import { returnAfterMaking } from '../new-fit/chosen.ts';
+import { withBoatChange } from './boat-changes.ts';
 import { BoatFittings } from './boat-fittings.tsx';
 import { boatRules, hullOfValues } from './boat-rules.ts';
 import { type BoatSectionProps, type BoatValues, boatValues } from './boat-values.ts';
@@ -15,6 +17,7 @@ import { HullFields } from './hull-fields.tsx';
 import { SeatMarks } from './seat-marks.tsx';
 import { SectionsView } from './sections-view.tsx';
 import { StationSketch } from './station-sketch.tsx';
+import { UsualNumbers } from './usual-numbers.tsx';
 
 const classes = () =>
   (['C1', 'C2', 'C4', 'none'] as const).map((value) => ({
@@ -23,12 +26,20 @@ const classes = () =>
   }));
 
 /** The boat's form with its sections drawn beside it. Unfinished values are there again next time. */
-export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
+export function BoatForm(props: { boat: Boat | null; id: string; onChanged?: () => void }) {
+  const { boat, id, onChanged } = props;
   const form = useForm(boatRules(boat), {
     start: boatValues(boat),
     keepAs: `boat.${id}`,
+    changing: (values, part) => withBoatChange(values, part, boat === null),
     save: (made) => call('boats.save', { boat: made }),
-    onSaved: (saved) => go(returnAfterMaking('boat', saved.id) ?? { page: 'boats' }),
+    onSaved: (saved) => {
+      const next = returnAfterMaking('boat', saved.id);
+      if (next) return go(next);
+      announce(say('boat.saved', { name: saved.boat.name }));
+      if (boat) onChanged?.();
+      else go({ page: 'boat', id: saved.id });
+    },
   });
   return (
     <Form
@@ -47,26 +58,47 @@ export function BoatForm({ boat, id }: { boat: Boat | null; id: string }) {
         </div>
         <BoatDrawn values={form.values} />
       </div>
-      <SeatMarks form={form} />
-      <BoatFittings form={form} />
+      <SeatsAndFittings form={form} filledIn={boat === null && form.values.hullKind === 'usual'} />
     </Form>
   );
 }
 
+/** Seats, floorboard and fixings; folded away where a usual boat has filled them in. */
+function SeatsAndFittings({ form, filledIn }: BoatSectionProps & { filledIn: boolean }) {
+  const fields = (
+    <>
+      <SeatMarks form={form} />
+      <BoatFittings form={form} />
+    </>
+  );
+  if (!filledIn) return fields;
+  return (
+    <details className="filled-in">
+      <summary>{say('boat.filled-in')}</summary>
+      {fields}
+    </details>
+  );
+}
+
 function BoatName({ form }: BoatSectionProps) {
+  const usual = form.values.hullKind === 'usual';
   return (
     <section>
       <h2>{say('boat.what')}</h2>
       <div className="entry-grid">
         <Field as="text" {...form.at('name')} label={say('boat.name')} />
+        {usual ? (
+          <UsualNumbers form={form} />
+        ) : (
+          <Field
+            as="choice"
+            {...form.at('boatClass')}
+            label={say('boat.class')}
+            hint={say('boat.class.hint')}
+            options={classes()}
+          />
+        )}
         <Field as="mass" {...form.at('massKg')} label={say('boat.mass')} hint={say('boat.mass.hint')} />
-        <Field
-          as="choice"
-          {...form.at('boatClass')}
-          label={say('boat.class')}
-          hint={say('boat.class.hint')}
-          options={classes()}
-        />
       </div>
     </section>
   );

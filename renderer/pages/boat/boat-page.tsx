@@ -9,7 +9,7 @@ import { DuplicateBoat } from './duplicate-boat.tsx';
 
 /** One boat's page: the same form makes and edits. */
 export function BoatPage({ id }: { id: string }) {
-  const { record, error } = useBoat(id);
+  const { record, error, reload } = useBoat(id);
   return (
     <Page
       title={record?.boat.name ?? say('boat.new')}
@@ -29,7 +29,12 @@ export function BoatPage({ id }: { id: string }) {
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('boat.not-found')}</p>}
       {(record || id === 'new') && (
-        <BoatForm boat={record ? { ...record.boat, id: record.id } : null} id={id} />
+        <BoatForm
+          key={record?.changedAt}
+          boat={record ? { ...record.boat, id: record.id } : null}
+          id={id}
+          onChanged={reload}
+        />
       )}
       {record && <BoatDetails id={record.id} boat={record.boat} />}
     </Page>

@@ -1,10 +1,12 @@
 import { type Boat, boatSchema } from '../../../core/document/boat-schema.ts';
 import type { HullSource, TapeHull } from '../../../core/document/hull-kinds-schema.ts';
+import { USUAL_DOUBT } from '../../../core/document/usual-classes.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
 import type { FormRules } from '../../ui/form/form-rules.ts';
 import { BOAT_FIELDS } from './boat-fields.ts';
 import { type BoatValues, type StationValues, tidyM } from './boat-values.ts';
+import { standingOut } from './stands-out.ts';
 
 export type MadeHull = { hull: HullSource } | { problem: string };
 
@@ -23,7 +25,7 @@ export function hullOfValues(values: BoatValues): MadeHull {
   if (values.hullKind === 'offsets') {
     return values.offsets ? { hull: values.offsets } : { problem: say('boat.offsets.none') };
   }
-  if (values.hullKind === 'usual' && values.usual) return { hull: values.usual };
+  if (values.hullKind === 'usual') return usualOf(values);
   const { lengthM, stations, beamHeightsM } = values;
   const measured = stations.filter(complete);
   if (lengthM === null || measured.length < 5) {
@@ -48,14 +50,26 @@ export function hullOfValues(values: BoatValues): MadeHull {
   return { hull: levelled(made) };
 }
 
+/** A usual hull of the class; what a boat's own one holds besides stays while the class does. */
+function usualOf({ usualClass: boatClass, lengthM, beamM, usual }: BoatValues): MadeHull {
+  if (lengthM === null || beamM === null) return { problem: say('boat.usual.needed') };
+  if (usual?.boatClass === boatClass) return { hull: { ...usual, lengthM, beamM } };
+  return { hull: { kind: 'usual', boatClass, lengthM, beamM, doubt: USUAL_DOUBT } };
+}
+
 function wrongStation(stations: readonly Complete[], lengthM: number): string | null {
   for (const [i, s] of stations.entries()) {
     const number = i + 1;
     if (s.fromSternM <= 0 || s.fromSternM >= lengthM) return say('boat.station.outside', { number });
     if (s.sheerM <= s.keelM) return say('boat.station.sheer-low', { number });
   }
-  const places = new Set(stations.map((s) => s.fromSternM));
-  return places.size < stations.length ? say('boat.station.twice') : null;
+  const places = stations.map((s) => s.fromSternM);
+  const second = places.findIndex((place, i) => places.indexOf(place) < i);
+  if (second < 0) return null;
+  return say('boat.station.twice', {
+    first: places.indexOf(places[second]!) + 1,
+    second: second + 1,
+  });
 }
 
 /** The same hull with its lowest keel at height 0, where the boat frame has its origin. */
@@ -86,7 +100,11 @@ export function boatRules(before: Boat | null): FormRules<BoatValues, Boat> {
     documentOf: (values) => documentOf(values, before),
     check: (values) => {
       const made = hullOfValues(values);
-      return { hull: 'problem' in made ? made.problem : null };
+      const standsOut = values.hullKind === 'tape' ? standingOut(values) : [];
+      return {
+        hull: 'problem' in made ? made.problem : null,
+        ...Object.fromEntries(standsOut.map((one) => [one.path, say('boat.station.stands-out')])),
+      };
     },
     fieldOf: (path) => RENAMED.reduce((at, [from, to]) => at.replace(from, to), path),
     wordsFor: (path) => (path === 'profile' ? say('boat.profile.few') : null),
@@ -106,7 +124,7 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
   return {
     ...(before?.id ? { id: before.id } : {}),
     name: values.name,
-    boatClass: values.boatClass,
+    boatClass: values.hullKind === 'usual' ? racingClass(values.usualClass) : values.boatClass,
     massKg: values.massKg,
     centre: before?.centre ?? null,
     hull,
@@ -128,6 +146,9 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
     seats: values.seatsFromSternM.map((fromStern) => ({ stationM: toX(fromStern) })),
   };
 }
+
+/** The class whose limits hold for a usual boat: none for a training single. */
+const racingClass = (usual: BoatValues['usualClass']) => (usual === 'training' ? 'none' : usual);
 
 /** Where a part of the document stands in the form. */
 const RENAMED: readonly (readonly [RegExp, string])[] = [

@@ -1,11 +1,13 @@
-import { type Boat, floorboardSchema } from '../../../core/document/boat-schema.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
 import type {
   HullSource,
   OffsetsHull,
   TapeHull,
   UsualHull,
 } from '../../../core/document/hull-kinds-schema.ts';
+import type { UsualClass } from '../../../core/document/usual-classes.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
+import { usualHull } from '../../../core/hull/usual-hull.ts';
 import type { FormState } from '../../ui/form/use-form.ts';
 import {
   type PadValues,
@@ -35,7 +37,13 @@ export interface BoatValues {
   readonly beamHeightsM: readonly (number | null)[];
   readonly stations: readonly StationValues[];
   readonly offsets: OffsetsHull | null;
+  /** The class whose usual lines stand in while nobody has measured, and the greatest beam. */
+  readonly usualClass: UsualClass;
+  readonly beamM: number | null;
+  /** What a usual hull's document holds besides its class and numbers. */
   readonly usual: UsualHull | null;
+  /** Readings that stand out from their neighbours and are right all the same (`StandsOut.key`). */
+  readonly sureOf: readonly string[];
   readonly skinM: number;
   readonly floorboard: {
     readonly heightM: number | null;
@@ -68,38 +76,20 @@ export const BLANK_STATION: StationValues = {
 
 const STATIONS_AT_FIRST = 7;
 
-const BLANK: BoatValues = {
-  name: '',
-  boatClass: 'none',
-  massKg: null,
-  hullKind: 'tape',
-  lengthM: null,
+const BLANK_TAPE = {
   beamHeightsM: [0.05, 0.12],
   stations: Array.from({ length: STATIONS_AT_FIRST }, () => BLANK_STATION),
-  offsets: null,
-  usual: null,
-  skinM: 0.004,
-  floorboard: {
-    heightM: null,
-    widthM: null,
-    thicknessM: floorboardSchema.shape.thicknessM.parse(undefined),
-    aftFromSternM: null,
-    foreFromSternM: null,
-  },
-  profile: [],
-  hardware: { padHolePitchM: null, restHolePitchM: null, padTravelM: [0, 0.4], restTravelM: [0.2, 1.1] },
-  rails: [],
-  pads: [],
-  rests: [],
-  seatsFromSternM: [null],
-};
+} as const;
 
 /** Dust of adding and taking off half a length does not belong in a form: a hundredth of a millimetre. */
 export const tidyM = (value: number) => Number(value.toFixed(5));
 
-/** Values to begin with: those of a boat, or blank ones. */
+/** Values to begin with: those of a boat, or of a usual single that has no name yet. */
 export function boatValues(boat: Boat | null): BoatValues {
-  if (!boat) return BLANK;
+  return boat ? valuesOf(boat) : { ...valuesOf(usualHull({ boatClass: 'C1' })), name: '' };
+}
+
+function valuesOf(boat: Boat): BoatValues {
   const length = hullLengthOf(boat.hull);
   const { rails = [], ...hardware } = boat.hardware;
   const fromStern = (xM: number) => tidyM(xM + length / 2);
@@ -109,11 +99,10 @@ export function boatValues(boat: Boat | null): BoatValues {
     massKg: boat.massKg,
     hullKind: boat.hull.kind,
     lengthM: length,
-    ...(boat.hull.kind === 'tape'
-      ? tapeValues(boat.hull, fromStern)
-      : pick(BLANK, ['beamHeightsM', 'stations'])),
+    ...(boat.hull.kind === 'tape' ? tapeValues(boat.hull, fromStern) : BLANK_TAPE),
     offsets: boat.hull.kind === 'offsets' ? boat.hull : null,
-    usual: boat.hull.kind === 'usual' ? boat.hull : null,
+    ...usualValues(boat),
+    sureOf: [],
     skinM: boat.skinM,
     floorboard: {
       heightM: boat.floorboard.heightM,
@@ -131,8 +120,10 @@ export function boatValues(boat: Boat | null): BoatValues {
   };
 }
 
-function pick<T, K extends keyof T>(from: T, keys: readonly K[]): Pick<T, K> {
-  return Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
+/** The class and beam of a usual hull; for a measured one those that it would begin from. */
+function usualValues({ hull, boatClass }: Boat): Pick<BoatValues, 'usual' | 'usualClass' | 'beamM'> {
+  if (hull.kind === 'usual') return { usual: hull, usualClass: hull.boatClass, beamM: hull.beamM };
+  return { usual: null, usualClass: boatClass === 'none' ? 'training' : boatClass, beamM: null };
 }
 
 /** A tape hull as a table with common heights of lower beams; a beam measured elsewhere gets a column of its own. */

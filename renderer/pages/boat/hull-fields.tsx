@@ -4,11 +4,12 @@ import { Field } from '../../ui/form/field.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
 import { OffsetsImport } from './offsets-import.tsx';
 import { StationTable } from './station-table.tsx';
+import { UsualDoubt } from './usual-numbers.tsx';
 
 const kinds = () =>
-  (['tape', 'offsets'] as const).map((value) => ({ value, name: say(`boat.hull.${value}`) }));
+  (['usual', 'tape', 'offsets'] as const).map((value) => ({ value, name: say(`boat.hull.${value}`) }));
 
-/** The hull, by tape or by a table of offsets. */
+/** The hull: the usual lines of its class, by tape, or by a table of offsets. */
 export function HullFields({ form }: BoatSectionProps) {
   const { hullKind, offsets } = form.values;
   return (
@@ -17,15 +18,17 @@ export function HullFields({ form }: BoatSectionProps) {
       <div className="entry-grid">
         <Field as="choice" {...form.at('hullKind')} label={say('boat.hull.how')} options={kinds()} />
         {hullKind === 'tape' && <Field as="length" {...form.at('lengthM')} label={say('boat.length')} />}
-        <Field as="length" {...form.at('skinM')} label={say('boat.skin')} />
+        {hullKind !== 'usual' && <Field as="length" {...form.at('skinM')} label={say('boat.skin')} />}
       </div>
-      {hullKind === 'tape' ? (
+      {hullKind === 'usual' && <UsualDoubt values={form.values} />}
+      {hullKind === 'tape' && (
         <>
           <h3 className="lettering">{say('boat.stations')}</h3>
           <p className="soft">{say('boat.stations.about')}</p>
           <StationTable form={form} />
         </>
-      ) : (
+      )}
+      {hullKind === 'offsets' && (
         <OffsetsImport
           offsets={offsets}
           onRead={(read) => form.change({ offsets: read, lengthM: hullLengthOf(read) })}

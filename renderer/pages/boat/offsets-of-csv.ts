@@ -4,7 +4,13 @@ import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { say } from '../../language/messages.ts';
 
 /** A table of offsets as read, or what is wrong with the file, in words. */
-export type ReadOffsets = { readonly hull: OffsetsHull } | { readonly problems: readonly string[] };
+export type ReadOffsets =
+  | {
+      readonly hull: OffsetsHull;
+      /** What was taken from the table's own places and heights to come to mid-length and the lowest keel, metres. */
+      readonly shift: { readonly x: number; readonly z: number };
+    }
+  | { readonly problems: readonly string[] };
 
 /** Problems shown at once; the rest is counted by the last of them. */
 const MOST_SHOWN = 8;
@@ -15,6 +21,7 @@ export function offsetsOfCsv(text: string): ReadOffsets {
   const read = offsetsFromTable(rows);
   if (read.ok) {
     return {
+      shift: read.shift,
       hull: {
         kind: 'offsets',
         stations: read.stations.map(({ x, section }) => ({

@@ -1,9 +1,12 @@
+import { useState } from 'react';
 import { useFormat } from '../../display/use-display.ts';
-import { say } from '../../language/messages.ts';
+import { say, sayCount } from '../../language/messages.ts';
 import { Field } from '../../ui/form/field.tsx';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
 import { BLANK_STATION, type StationValues, spreadStations } from './boat-values.ts';
+import { standingOut } from './stands-out.ts';
+import { pasteStations } from './station-paste.ts';
 
 /** Stations at least and at most, as a tape's hull allows. */
 const FEWEST = 5;
@@ -20,12 +23,18 @@ const CELLS = [
 export function StationTable({ form }: BoatSectionProps) {
   const { stations } = form.values;
   const columns = useStationColumns(form);
+  const { told, onPaste } = usePastedStations(form);
   return (
     <div className="stack">
       <BeamHeights form={form} />
-      <div className="table-scroll">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: it only hears what its entries are given */}
+      <div className="table-scroll" onPaste={onPaste} onKeyDown={goOnWithEnter}>
         <DataTable className="ruled stations" columns={columns} rows={stations} rowKey={(_, at) => at} />
       </div>
+      <p className="soft" role="status">
+        {told ?? say('boat.stations.paste')}
+      </p>
+      <StandsOutQuestions form={form} />
       <p>
         <button
           type="button"
@@ -38,6 +47,61 @@ export function StationTable({ form }: BoatSectionProps) {
       </p>
     </div>
   );
+}
+
+/** Enter leads to the next entry of the table, row by row; after the last one the form goes on. */
+function goOnWithEnter(event: React.KeyboardEvent<HTMLDivElement>): void {
+  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+  const entries = [...event.currentTarget.querySelectorAll('input')];
+  const next = entries[entries.indexOf(event.target) + 1];
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
+}
+
+/** Takes a table that is pasted into an entry, and says what became of it. */
+function usePastedStations(form: BoatSectionProps['form']) {
+  const format = useFormat();
+  const [told, setTold] = useState<string | null>(null);
+  function onPaste(event: React.ClipboardEvent): void {
+    const entry = (event.target as HTMLInputElement).name ?? '';
+    const text = event.clipboardData.getData('text/plain');
+    const pasted = pasteStations(form.values, { entry, text }, format);
+    if (!pasted) return;
+    event.preventDefault();
+    form.change({ stations: pasted.stations });
+    const { notUnderstood } = pasted;
+    setTold(
+      notUnderstood > 0
+        ? sayCount('boat.stations.pasted.partly', notUnderstood)
+        : say('boat.stations.pasted'),
+    );
+  }
+  return { told, onPaste };
+}
+
+/** Beams that stand out from those beside them, each asked about until it is changed or said to be right. */
+function StandsOutQuestions({ form }: BoatSectionProps) {
+  const format = useFormat();
+  return standingOut(form.values).map(({ key, station, valueM, neighboursM: [aft, fore] }) => (
+    <p key={key} className="row field-problem" role="status">
+      <span>
+        {say('boat.station.stands-out.ask', {
+          number: station + 1,
+          value: format.length(valueM),
+          aft: format.length(aft),
+          fore: format.length(fore),
+        })}
+      </span>
+      <button
+        type="button"
+        className="button words"
+        onClick={() => form.change({ sureOf: [...form.values.sureOf, key] })}
+      >
+        {say('boat.station.stands-out.right')}
+      </button>
+    </p>
+  ));
 }
 
 /** A column for each reading, and one for each common height that beams are measured at. */

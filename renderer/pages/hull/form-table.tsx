@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { waterSchema } from '../../../core/document/boat-schema.ts';
+import { waterSchema } from '../../../core/document/water-schema.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
 import { waterDensity } from '../../../core/hydrostatics/water-density.ts';

@@ -7,6 +7,7 @@ import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
+import { OlderFits } from '../boat/older-fits.tsx';
 import { FloatCheckForm } from './float-check-form.tsx';
 import { FormTable } from './form-table.tsx';
 import { LinesPlan } from './lines-plan.tsx';
@@ -14,7 +15,7 @@ import { RightingArms } from './righting-arms.tsx';
 
 /** A boat's lines and how it floats. */
 export function HullPage({ id }: { id: string }) {
-  const { record, error } = useBoat(id);
+  const { record, error, reload } = useBoat(id);
   return (
     <Page
       title={say('hull.title', { name: record?.boat.name ?? '' })}
@@ -33,7 +34,10 @@ export function HullPage({ id }: { id: string }) {
       {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && <p>{say('boat.not-found')}</p>}
-      {record && <HullSheets key={record.changedAt} boat={{ ...record.boat, id: record.id }} />}
+      {record && <OlderFits id={record.id} boat={record.boat} />}
+      {record && (
+        <HullSheets key={record.changedAt} boat={{ ...record.boat, id: record.id }} onChanged={reload} />
+      )}
     </Page>
   );
 }
@@ -46,7 +50,7 @@ function hullOrWhyNot(boat: Boat): Hull | string {
   }
 }
 
-function HullSheets({ boat }: { boat: Boat }) {
+function HullSheets({ boat, onChanged }: { boat: Boat; onChanged: () => void }) {
   const hull = useMemo(() => hullOrWhyNot(boat), [boat]);
   if (typeof hull === 'string') return <p role="alert">{say('hull.broken', { why: hull })}</p>;
   return (
@@ -54,7 +58,7 @@ function HullSheets({ boat }: { boat: Boat }) {
       <LinesPlan hull={hull} name={boat.name} />
       <FormTable hull={hull} corrected={boat.correction !== null} />
       <RightingArms hull={hull} boat={boat} />
-      <FloatCheckForm boat={boat} />
+      <FloatCheckForm boat={boat} onChanged={onChanged} />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
-import { type Boat, waterSchema } from '../../../core/document/boat-schema.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
+import { waterSchema } from '../../../core/document/water-schema.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { shellCentre } from '../../../core/hull/shell-centre.ts';
 import { gzCurve } from '../../../core/hydrostatics/gz-curve.ts';

@@ -8,11 +8,14 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
+import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { type ChosenSeat, chosen, forgetChosen } from './chosen.ts';
+import { FirstFit } from './first-fit.tsx';
+import { fitName } from './fit-name.ts';
 import { makeFit, type Starter } from './make-fit.ts';
 import { withSingles } from './own-singles.ts';
 import { SeatChoice } from './seat-choice.tsx';
@@ -28,7 +31,13 @@ export function NewFitPage() {
   return (
     <Page title={say('new-fit.title')}>
       {error && <ErrorMessage error={error} />}
-      {boats.value && athletes.value && <NewFitForm boats={boats.value} athletes={athletes.value} />}
+      {boats.value &&
+        athletes.value &&
+        (boats.value.length + athletes.value.length === 0 ? (
+          <FirstFit />
+        ) : (
+          <NewFitForm boats={boats.value} athletes={athletes.value} />
+        ))}
     </Page>
   );
 }
@@ -46,13 +55,6 @@ function startersOf(
   });
 }
 
-function defaultName(record: BoatRecord, starters: readonly Starter[]): string {
-  const names = starters.flatMap(({ athlete }) => athlete?.name ?? []);
-  if (names.length === 0) return record.boat.name;
-  const athletes = names.reduce((first, second) => say('new-fit.and', { first, second }));
-  return say('new-fit.name.default', { athletes, boat: record.boat.name }).slice(0, 120);
-}
-
 interface Listed {
   readonly boats: readonly BoatRecord[];
   readonly athletes: readonly AthleteRecord[];
@@ -63,7 +65,13 @@ function useChosenFit({ boats, athletes }: Listed) {
   const { boatId, seats, name } = useStore(chosen);
   const record = boats.find(({ id }) => id === boatId) ?? (boats.length === 1 ? boats[0]! : null);
   const starters = record ? startersOf(record, seats, athletes) : [];
-  const named = record ? (name ?? defaultName(record, starters)) : '';
+  const named = record
+    ? (name ??
+      fitName(
+        record.boat.name,
+        starters.flatMap(({ athlete }) => athlete?.name ?? []),
+      ))
+    : '';
   const twice = starters.find(
     ({ athlete }, i) => athlete?.id && starters.some((other, j) => j < i && other.athlete?.id === athlete.id),
   )?.athlete;
@@ -119,6 +127,7 @@ function NewFitForm(listed: Listed) {
         <FirstSetting choice={choice} make={() => make(record)} onProposed={setProposed} />
       )}
       {refusal && <ErrorMessage error={refusal} />}
+      <CautionList />
       <p className="row">
         <button className="button chief" type="submit" disabled={!ready}>
           {say('new-fit.begin')}

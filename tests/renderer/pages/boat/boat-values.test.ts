@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Boat, boatSchema } from '../../../../core/document/boat-schema.ts';
 import { BLANK_PAD, BLANK_RAILS, BLANK_REST } from '../../../../renderer/pages/boat/blank-pieces.ts';
+import { withBoatChange } from '../../../../renderer/pages/boat/boat-changes.ts';
 import { boatRules, hullOfValues } from '../../../../renderer/pages/boat/boat-rules.ts';
 import {
   type BoatValues,
@@ -11,7 +12,9 @@ import {
 import { readForm } from '../../../../renderer/ui/form/form-rules.ts';
 import { exampleBoat } from '../../../core/example/example-fit.ts';
 
-const blank = boatValues(null);
+const usual = boatValues(null);
+/** A new boat that is measured: empty entries. */
+const blank = { ...usual, ...withBoatChange(usual, { hullKind: 'tape' }, true) };
 
 /** The boat that the form makes of these values, or what it says is wrong. */
 function boatOf(
@@ -104,7 +107,9 @@ describe('the boat’s values', () => {
     };
     expect(change({ sheerM: 0 })).toContain('station 3 the sheer');
     expect(change({ fromSternM: 99 })).toContain('Station 3 is not between');
-    expect(change({ fromSternM: values.stations[1]!.fromSternM })).toContain('same place');
+    expect(change({ fromSternM: values.stations[1]!.fromSternM })).toContain(
+      'Stations 2 and 3 stand at the same place',
+    );
     expect(change({})).toBeNull();
   });
 

@@ -1,0 +1,10 @@
+import { z } from 'zod';
+
+/** Water the boat floats in; density follows EOS-80 unless it was measured. */
+export const waterSchema = z.strictObject({
+  kind: z.enum(['fresh', 'brackish', 'salt']).default('fresh'),
+  temperatureC: z.number().min(-2).max(40).default(15),
+  densityKgM3: z.number().min(950).max(1100).optional(),
+});
+
+export type Water = z.infer<typeof waterSchema>;

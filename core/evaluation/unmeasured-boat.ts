@@ -1,0 +1,33 @@
+import type { Boat } from '../document/boat-schema.ts';
+import { USUAL_DOUBT } from '../document/usual-classes.ts';
+import { hullLengthOf } from '../hull/hull-length.ts';
+import { hullOfBoat } from '../hull/hull-of-boat.ts';
+
+/** Limits of a usual hull's numbers, metres. */
+const LENGTHS = [3, 12] as const;
+const BEAMS = [0.25, 1.5] as const;
+
+const within = (value: number, [least, most]: readonly [number, number]) =>
+  Math.min(most, Math.max(least, value));
+
+/**
+ * The boat as it would be known if nobody had measured it: the usual lines of its class at its own length and greatest
+ * beam, without a float check. What measuring has narrowed is read against it (`narrowedBy`). A boat of no class counts as
+ * a training single.
+ */
+export function unmeasuredBoat(boat: Boat): Boat {
+  const bare = { ...boat, floatCheck: null, correction: null };
+  if (boat.hull.kind === 'usual') return bare;
+  const { stations } = hullOfBoat(bare);
+  const half = stations.flatMap(({ section }) => section.map(([y]) => y)).reduce((a, b) => Math.max(a, b), 0);
+  return {
+    ...bare,
+    hull: {
+      kind: 'usual',
+      boatClass: boat.boatClass === 'none' ? 'training' : boat.boatClass,
+      lengthM: within(hullLengthOf(boat.hull), LENGTHS),
+      beamM: within(2 * half, BEAMS),
+      doubt: USUAL_DOUBT,
+    },
+  };
+}

@@ -1,0 +1,126 @@
+import type { z } from 'zod';
+import type { CallResult } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { say } from '../../language/messages.ts';
+import { go, hrefOf } from '../../route/route.ts';
+import { CautionList } from '../../ui/caution-list.tsx';
+import { Field } from '../../ui/form/field.tsx';
+import { Form } from '../../ui/form/form.tsx';
+import { type FormState, useForm } from '../../ui/form/use-form.ts';
+import { chosen, forgetChosen } from './chosen.ts';
+import {
+  athleteAndBoat,
+  FIRST_FIT_RULES,
+  FIRST_FIT_START,
+  type FirstFitValues,
+  withClassNumbers,
+} from './first-fit-rules.ts';
+import { fitName } from './fit-name.ts';
+import { makeFit } from './make-fit.ts';
+import { usualOptions } from './usual-options.ts';
+
+const sides = () => (['left', 'right'] as const).map((value) => ({ value, name: say(`side.${value}`) }));
+
+type Entered = z.infer<(typeof FIRST_FIT_RULES)['schema']>;
+
+/** Saves athlete and boat, and begins a fit of both; the first refusal stops it. */
+async function begin(entered: Entered): Promise<CallResult<{ id: string }>> {
+  const made = athleteAndBoat(entered);
+  const athlete = await call('athletes.save', { athlete: made.athlete });
+  if (!athlete.ok) return athlete;
+  const boat = await call('boats.save', { boat: made.boat });
+  if (!boat.ok) return boat;
+  const starters = [
+    { athlete: { ...athlete.value.athlete, id: athlete.value.id }, side: made.athlete.side },
+    ...boat.value.boat.seats.slice(1).map(() => ({ athlete: null, side: made.athlete.side })),
+  ];
+  const name = fitName(boat.value.boat.name, [made.athlete.name]);
+  const fit = makeFit({ name, boat: { ...boat.value.boat, id: boat.value.id }, starters });
+  return call('fits.create', { fit });
+}
+
+/** A first fit where there is neither athlete nor boat: who, in a boat of which class, and straight to the bench. */
+export function FirstFit() {
+  const form = useForm(FIRST_FIT_RULES, {
+    start: FIRST_FIT_START,
+    keepAs: 'first-fit',
+    changing: withClassNumbers,
+    save: begin,
+    onSaved: ({ id }) => {
+      forgetChosen();
+      go({ page: 'fit', id });
+    },
+  });
+  return (
+    <>
+      <p className="soft">{say('first-fit.about')}</p>
+      <Form
+        form={form}
+        className="entries"
+        buttons={
+          <button className="button chief" type="submit">
+            {say('new-fit.begin')}
+          </button>
+        }
+      >
+        <Who form={form} />
+        <WhichBoat form={form} />
+        <CautionList />
+      </Form>
+    </>
+  );
+}
+
+interface SectionProps {
+  readonly form: FormState<FirstFitValues>;
+}
+
+function Who({ form }: SectionProps) {
+  return (
+    <section>
+      <h2>{say('first-fit.who')}</h2>
+      <div className="entry-grid">
+        <Field as="text" {...form.at('name')} label={say('athlete.name')} autoFocus />
+        <Field
+          as="length"
+          {...form.at('statureM')}
+          label={say('athlete.stature')}
+          hint={say('athlete.stature.hint')}
+        />
+        <Field as="mass" {...form.at('massKg')} label={say('athlete.mass')} hint={say('athlete.mass.hint')} />
+        <Field as="choice" {...form.at('side')} label={say('athlete.side')} options={sides()} />
+      </div>
+      <p>
+        <a
+          href={hrefOf({ page: 'athlete', id: 'new' })}
+          onClick={() => chosen.setState({ awaited: { what: 'athlete', seat: 0 } })}
+        >
+          {say('first-fit.more-athlete')}
+        </a>
+      </p>
+    </section>
+  );
+}
+
+function WhichBoat({ form }: SectionProps) {
+  return (
+    <section>
+      <h2>{say('first-fit.boat')}</h2>
+      <Field as="choice" {...form.at('boatClass')} label={say('boat.class')} options={usualOptions()} />
+      <div className="entry-grid">
+        <Field as="length" {...form.at('lengthM')} label={say('boat.length')} />
+        <Field as="length" {...form.at('beamM')} label={say('boat.beam')} />
+        <Field as="mass" {...form.at('boatMassKg')} label={say('boat.mass')} />
+      </div>
+      <p className="soft">{say('first-fit.estimate')}</p>
+      <p>
+        <a
+          href={hrefOf({ page: 'boat', id: 'new' })}
+          onClick={() => chosen.setState({ awaited: { what: 'boat' } })}
+        >
+          {say('first-fit.more-boat')}
+        </a>
+      </p>
+    </section>
+  );
+}
