@@ -39,7 +39,9 @@ export const RECORD_SHAPES: Readonly<Record<RecordKind, Shape>> = {
     within: [
       'water',
       SEAT,
-      ...['kneePad', 'rearRest', 'frontFoot', 'paddle', 'pins', 'stroke'].map((part) => `${SEAT}/${part}`),
+      ...['kneePad', 'rearRest', 'frontFoot', 'paddle', 'pins', 'pinReadings', 'stroke'].map(
+        (part) => `${SEAT}/${part}`,
+      ),
     ],
     lists: { seats: byPlace, [`${SEAT}/bands`]: byQuantity },
     together: [],

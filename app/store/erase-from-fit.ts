@@ -2,6 +2,7 @@ import { fullNames, nameParts, type Person } from './person.ts';
 
 interface LooseSeat {
   readonly athlete?: { readonly id?: unknown; readonly name?: unknown } | null;
+  readonly pinReadings?: unknown;
 }
 
 /** A fit as stored by any version, read no further than an erasure needs. */
@@ -30,12 +31,15 @@ export function withoutPerson<F extends LooseFit>(fit: F, person: Person): F {
     ...('notes' in fit ? { notes: words(fit.notes) } : {}),
     ...(Array.isArray(fit.seats)
       ? {
-          seats: fit.seats.map((seat: LooseSeat) =>
-            isOf(seat, person) ? { ...seat, athlete: null, pins: {}, bands: [], stroke: {} } : seat,
-          ),
+          seats: fit.seats.map((seat: LooseSeat) => (isOf(seat, person) ? withoutBody(seat) : seat)),
         }
       : {}),
   };
+}
+
+/** A seat without its athlete and without what was set or read for this body. */
+function withoutBody({ pinReadings: _, ...seat }: LooseSeat) {
+  return { ...seat, athlete: null, pins: {}, bands: [], stroke: {} };
 }
 
 /**

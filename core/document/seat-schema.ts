@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { athleteSchema } from './athlete-schema.ts';
 import { bandOverride } from './band-override-schema.ts';
 import { COORDINATES, FITTINGS, type Fitting } from './coordinates.ts';
-import { degrees, metres } from './measure-schema.ts';
+import { degrees, isoDate, metres } from './measure-schema.ts';
 
 /**
  * The knee pad. `aftM` and `outM` place the deepest point of the recess, where the knee bears: aft of the seat's
@@ -70,6 +70,16 @@ export const pinsSchema = z
   })
   .partial();
 
+/**
+ * Where a held angle was read: the value that was read and its standard deviation, degrees, and the day. It speaks of a pin only
+ * while the pin stands at this value: one that was moved by hand since is no reading.
+ */
+export const pinReading = z.strictObject({
+  atDeg: degrees(-90, 90),
+  sdDeg: degrees(0.05, 30),
+  takenOn: isoDate.optional(),
+});
+
 /** Fittings and angles that proposals may not move. */
 export const LOCKABLE = FITTINGS;
 
@@ -101,6 +111,8 @@ export const seatSchema = z.strictObject({
   frontFoot: frontFootSchema,
   paddle: paddleSchema,
   pins: pinsSchema.default({}),
+  /** Readings off photographs behind the pins. */
+  pinReadings: z.partialRecord(pinsSchema.keyof(), pinReading).optional(),
   locks: z.array(z.enum(LOCKABLE)).default([]),
   bands: z.array(bandOverride).max(64).default([]),
   stroke: strokeSchema.default({}),

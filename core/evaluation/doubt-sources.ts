@@ -1,3 +1,4 @@
+import type { Seat } from '../document/seat-schema.ts';
 import type { StanceUnknown } from '../posture/stance.ts';
 
 /**
@@ -13,6 +14,12 @@ export const PINNED_SD_DEG: Readonly<Record<StanceUnknown, number>> = {
   trunkPitch: 2,
   trunkRoll: 1.4,
 };
+
+/** How truly one angle of a seat is held, degrees: that of its own reading where the pin stands at it, else as above. */
+export function pinnedSdDeg({ pins, pinReadings }: Seat, name: StanceUnknown): number {
+  const reading = pinReadings?.[`${name}Deg`];
+  return reading && reading.atDeg === pins[`${name}Deg`] ? reading.sdDeg : PINNED_SD_DEG[name];
+}
 
 /**
  * How far the trunk's pitch in the stroke strays from what the model takes, degrees. Between persons 6.3° at the catch (pelvic

@@ -4,7 +4,7 @@ import { toRadians } from '../units/angle.ts';
 import { massesAboard } from './boat-state.ts';
 import type { Computed } from './computed-fit.ts';
 import { keyOf } from './displaced-values.ts';
-import { PINNED_SD_DEG, type SpreadSources } from './doubt-sources.ts';
+import { PINNED_SD_DEG, pinnedSdDeg, type SpreadSources } from './doubt-sources.ts';
 import type { Quantity } from './finding.ts';
 import { floatSlopes } from './float-slopes.ts';
 import { foldMoments } from './fold.ts';
@@ -109,22 +109,22 @@ function looksAt({ index, seat, rows }: SeatPart): SeatLooks {
     if (left.length === 0) continue;
     const after = conditionedRows(
       rows,
-      left.map((name) => readingOf(name, index)),
+      left.map((name) => readingOf(name, index, PINNED_SD_DEG[name])),
     );
     looks[look] = new Map([...after].map(([name, row]) => [name, Math.sqrt(productOf(row, row))]));
   }
   return { seat: index, looks };
 }
 
-/** The angles of a seat that were measured: the coach's pins, each with the doubt of a photograph. */
-function measuredOf({ pins }: Seat, index: number): Measured[] {
-  return STANCE_UNKNOWNS.filter((name) => pins[`${name}Deg`] !== undefined).map((name) =>
-    readingOf(name, index),
+/** The angles of a seat that were measured: the coach's pins, each with the doubt of its reading. */
+function measuredOf(seat: Seat, index: number): Measured[] {
+  return STANCE_UNKNOWNS.filter((name) => seat.pins[`${name}Deg`] !== undefined).map((name) =>
+    readingOf(name, index, pinnedSdDeg(seat, name)),
   );
 }
 
-function readingOf(name: StanceUnknown, index: number): Measured {
-  return { key: keyOf(name, index), sd: toRadians(PINNED_SD_DEG[name]) };
+function readingOf(name: StanceUnknown, index: number, sdDeg: number): Measured {
+  return { key: keyOf(name, index), sd: toRadians(sdDeg) };
 }
 
 /**
