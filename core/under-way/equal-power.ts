@@ -1,13 +1,13 @@
 import type { Hull } from '../hull/hull.ts';
-import { type Running, resistance } from './resistance.ts';
+import { type Resistance, type Running, towed } from './resistance.ts';
 
-/** Steps of the secant that are enough for a speed to a millimetre a second. */
+/** Steps of the secant that are enough for a speed to a hundredth of a millimetre a second. */
 const MOST_STEPS = 12;
 const CLOSE = 1e-5;
 
-/** Power that goes into the water and air at a speed, watts: resistance × speed. */
+/** Power that goes into the water and air at a speed, watts: resistance × speed. Errors as `resistance`. */
 export function towPower(hull: Hull, running: Running): number {
-  return resistance(hull, running).total * running.speed;
+  return towed(hull, running)(running.speed).total * running.speed;
 }
 
 /**
@@ -16,15 +16,24 @@ export function towPower(hull: Hull, running: Running): number {
  * @throws RangeError for a power that is not above 0.
  */
 export function speedAtPower(hull: Hull, running: Running, watts: number): number {
+  return speedFor(towed(hull, running), { watts, from: running.speed });
+}
+
+/** The same of a hull whose resistance by speed is known already. */
+export function speedFor(
+  at: (speed: number) => Resistance,
+  { watts, from }: { watts: number; from: number },
+): number {
   if (!(watts > 0 && Number.isFinite(watts))) throw new RangeError('power must be above 0, watts');
   // Power grows about like the cube of speed: cube roots make the secant nearly straight.
-  const root = (speed: number) => Math.cbrt(towPower(hull, { ...running, speed })) - Math.cbrt(watts);
-  let [before, valueBefore] = [running.speed || 1, 0];
-  valueBefore = root(before);
-  let here = before * (Math.cbrt(watts) / (valueBefore + Math.cbrt(watts)));
+  const wanted = Math.cbrt(watts);
+  const root = (speed: number) => Math.cbrt(at(speed).total * speed);
+  let before = from > 0 ? from : 1;
+  let valueBefore = root(before);
+  let here = (before * wanted) / valueBefore;
   for (let step = 0; step < MOST_STEPS && Math.abs(here - before) > CLOSE; step++) {
     const value = root(here);
-    const next = here - (value * (here - before)) / (value - valueBefore);
+    const next = here + ((wanted - value) * (here - before)) / (value - valueBefore);
     [before, valueBefore, here] = [here, value, next];
   }
   return here;

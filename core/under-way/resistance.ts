@@ -50,33 +50,34 @@ const GRID: GridSize = { stations: 81, depths: 21 };
  * Steady resistance of a hull at one attitude and speed, still deep or shallow water, still air:
  * friction ½ρU²S·(1 + k)·C_F (ITTC 1957), waves by Michell's integral, air ½ρ_a U²·(drag area).
  * Left out: wind, waves, steering, squat, the blade. Compare settings with it; it promises no time.
- * @throws RangeError for a speed that is negative or not finite, or an attitude that is not.
+ * @throws RangeError for a speed that is negative or not finite, a depth that is not above 0, or an attitude that is not finite.
  */
 export function resistance(hull: Hull, running: Running): Resistance {
-  const { speed, waterDensity, kinematicViscosity, depth } = running;
-  if (!(speed >= 0 && Number.isFinite(speed)))
-    throw new RangeError('speed must be 0 or more, metres per second');
+  return towed(hull, running)(running.speed);
+}
+
+/** Resistance by speed (m/s) of a hull that lies as it does: its immersed part is read once for all speeds. Errors as `resistance`. */
+export function towed(hull: Hull, running: Omit<Running, 'speed'>): (speed: number) => Resistance {
+  const { waterDensity, kinematicViscosity, depth } = running;
   if (depth !== undefined && !(depth > 0)) throw new RangeError('depth must be above 0, metres');
-  const attitude = {
-    draft: running.draft,
-    trim: running.trim,
-    heel: running.heel ?? 0,
-  };
+  const attitude = { draft: running.draft, trim: running.trim, heel: running.heel ?? 0 };
   const immersed = immersedProperties(hull, attitude);
-  const { wettedSurface } = immersed;
-  const pressure = 0.5 * waterDensity * speed ** 2;
-  const plate =
-    pressure * wettedSurface * ittcFriction((speed * immersed.waterplane.length) / kinematicViscosity);
-  const friction = plate * (1 + FORM_FACTOR.value);
+  const { wettedSurface, volume, waterplane } = immersed;
   const grid = immersedGrid(hull, { attitude, immersed, size: running.grid ?? GRID });
-  const wave = immersed.volume > 0 ? waveResistance(grid, { speed, waterDensity, depth }) : 0;
-  const airPressure = 0.5 * AIR_DENSITY * speed ** 2;
-  const area = running.airDragArea ?? AIR_DRAG_AREA.value;
-  const air = airPressure * area;
-  const sd = Math.hypot(
-    plate * FORM_FACTOR.sd,
-    wave * WAVE_DOUBT,
-    (air * AIR_DRAG_AREA.sd) / AIR_DRAG_AREA.value,
-  );
-  return { friction, wave, air, total: friction + wave + air, sd, wettedSurface };
+  const airArea = running.airDragArea ?? AIR_DRAG_AREA.value;
+  return (speed) => {
+    if (!(speed >= 0 && Number.isFinite(speed)))
+      throw new RangeError('speed must be 0 or more, metres per second');
+    const pressure = 0.5 * waterDensity * speed ** 2;
+    const plate = pressure * wettedSurface * ittcFriction((speed * waterplane.length) / kinematicViscosity);
+    const friction = plate * (1 + FORM_FACTOR.value);
+    const wave = volume > 0 ? waveResistance(grid, { speed, waterDensity, depth }) : 0;
+    const air = 0.5 * AIR_DENSITY * speed ** 2 * airArea;
+    const sd = Math.hypot(
+      plate * FORM_FACTOR.sd,
+      wave * WAVE_DOUBT,
+      air * (AIR_DRAG_AREA.sd / AIR_DRAG_AREA.value),
+    );
+    return { friction, wave, air, total: friction + wave + air, sd, wettedSurface };
+  };
 }

@@ -20,6 +20,7 @@ import show from '../../assets/messages/en/show.json' with { type: 'json' };
 import stroke from '../../assets/messages/en/stroke.json' with { type: 'json' };
 import transfer from '../../assets/messages/en/transfer.json' with { type: 'json' };
 import trial from '../../assets/messages/en/trial.json' with { type: 'json' };
+import underWay from '../../assets/messages/en/under-way.json' with { type: 'json' };
 import values from '../../assets/messages/en/values.json' with { type: 'json' };
 
 /** Every message in English, one file a subject. */
@@ -46,5 +47,6 @@ export const messages = {
   ...stroke,
   ...transfer,
   ...trial,
+  ...underWay,
   ...values,
 };

@@ -6,6 +6,7 @@ import { leastChange } from './least-change.ts';
 import { slowAnswersOf } from './slow-answers-of.ts';
 import { transferToBoat } from './transfer-to-boat.ts';
 import { trialAnswersOf } from './trial-answers-of.ts';
+import { underWayOf } from './under-way-of.ts';
 
 /** Every long computation, by name. The page imports only the types; the worker runs them. */
 export const JOB_TABLE = {
@@ -16,6 +17,7 @@ export const JOB_TABLE = {
   slowAnswersOf,
   transferToBoat,
   trialAnswersOf,
+  underWayOf,
 } as const;
 
 type JobTable = typeof JOB_TABLE;

@@ -1,7 +1,7 @@
 import { useFormat } from '../../../display/use-display.ts';
 import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
-import { type PlotScale, plotScale, type StrokePlot, spreadLabels } from './stroke-plots.ts';
+import { type Plot, type PlotScale, plotScale, spreadLabels } from './stroke-plots.ts';
 
 /** Height of a plot's field, and of one line of its lettering, pixels. */
 const HEIGHT = 84;
@@ -9,11 +9,19 @@ const LETTERING = 14;
 /** Instants ruled through every plot, as shares of its width: catch and exit; ready is at both ends. */
 const RULED = [1 / 3, 2 / 3];
 
+interface PlotFigureProps {
+  readonly plot: Plot;
+  /** Places ruled through the plot, as shares of its width: catch and exit unless given. */
+  readonly ruled?: readonly number[];
+  /** Whether the stroke's slider moves a line over it. */
+  readonly cursor?: boolean;
+}
+
 /**
- * One plot over the stroke: lines told apart by their dashes and named at their ends. The field is stretched, its letters
- * are not: they stand in the page beside it.
+ * One plot, over the stroke unless said otherwise: lines told apart by their dashes and named at their ends. The field is
+ * stretched, its letters are not: they stand in the page beside it.
  */
-export function PlotFigure({ plot }: { plot: StrokePlot }) {
+export function PlotFigure({ plot, ruled = RULED, cursor = true }: PlotFigureProps) {
   const format = useFormat();
   const scale = plotScale(plot.lines);
   const up = (value: number) => (1 - (value - scale.low) / (scale.high - scale.low)) * HEIGHT;
@@ -39,14 +47,14 @@ export function PlotFigure({ plot }: { plot: StrokePlot }) {
           {scale.ticks.map((tick) => (
             <path key={tick} className={tick === 0 ? 'plot-zero' : 'plot-rule'} d={`M0 ${up(tick)}H1`} />
           ))}
-          {RULED.map((x) => (
+          {ruled.map((x) => (
             <path key={x} className="plot-instant" d={`M${x} 0V${HEIGHT}`} />
           ))}
           {plot.lines.map(({ id, values }, index) => (
             <path key={id} className="plot-line" data-line={index} d={pathOf(values, up)} />
           ))}
         </svg>
-        <span className="plot-cursor" aria-hidden="true" />
+        {cursor && <span className="plot-cursor" aria-hidden="true" />}
         {plot.lines.map(({ id, name }, index) => (
           <span key={id} className="plot-name" style={{ top: names[index] }} aria-hidden="true">
             <svg viewBox="0 0 16 4" width="16" height="4" aria-hidden="true">
@@ -74,7 +82,7 @@ function decimalsOf({ ticks }: PlotScale): number {
   return Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
 }
 
-function spokenPlot({ title, lines, decimals }: StrokePlot, format: Format): string {
+function spokenPlot({ title, lines, decimals }: Plot, format: Format): string {
   const told = lines.map(({ name, values }) =>
     say('stroke.plot.line-spoken', {
       line: name,

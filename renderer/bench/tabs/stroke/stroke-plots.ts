@@ -21,13 +21,19 @@ export interface PlotLine {
   readonly values: readonly number[];
 }
 
-/** One plot over the stroke. */
-export interface StrokePlot {
-  readonly id: 'travel' | 'trim' | 'freeboard' | 'loads';
+/** One plot: lines of as many values each, evenly spaced. */
+export interface Plot {
+  readonly id: string;
   readonly title: string;
   readonly unit: string;
-  /** Places after the decimal mark in the table. */
+  /** Places after the decimal mark where numbers are written. */
   readonly decimals: number;
+  readonly lines: readonly (Omit<PlotLine, 'id'> & { readonly id: string })[];
+}
+
+/** One plot over the stroke. */
+export interface StrokePlot extends Plot {
+  readonly id: 'travel' | 'trim' | 'freeboard' | 'loads';
   readonly lines: readonly PlotLine[];
 }
 

@@ -1,0 +1,165 @@
+import type { Fit } from '../document/fit-schema.ts';
+import { boatState, massesAboard } from '../evaluation/boat-state.ts';
+import type { Report } from '../evaluation/report.ts';
+import type { Hull } from '../hull/hull.ts';
+import type { Afloat, PointMass } from '../hydrostatics/afloat.ts';
+import { floatAtRest } from '../hydrostatics/float-at-rest.ts';
+import { SALINITY } from '../hydrostatics/water-density.ts';
+import { strokeOfFit } from '../stroke/stroke-of-fit.ts';
+import { GRAVITY } from '../units/gravity.ts';
+import { speedFor } from './equal-power.ts';
+import { kinematicViscosity } from './friction.ts';
+import { AIR_DRAG_AREA, FORM_FACTOR, type Resistance, towed, WAVE_DOUBT } from './resistance.ts';
+
+/** What the tab is asked: a speed in m/s, and the water's depth in metres (null: deep). */
+export interface UnderWayQuestion {
+  readonly speed: number;
+  readonly depth: number | null;
+  /** Another state of the fit to compare with. */
+  readonly against?: { readonly fit: Fit; readonly report: Report } | null;
+}
+
+/** What is changed to see what it costs. `other`: the state that was given to compare with. */
+export type CostOf = 'bowUp' | 'bowDown' | 'mass' | 'heel' | 'shallow' | 'other';
+
+/** What one change costs against this setting at the same power. Newtons and seconds; positive is slower. */
+export interface Cost {
+  readonly of: CostOf;
+  readonly newtons: number;
+  /** Standard deviation of `newtons`: what both share cancels. */
+  readonly sd: number;
+  /** `newtons` over the whole resistance. */
+  readonly share: number;
+  /** Seconds over each of `COURSES`. */
+  readonly seconds: readonly number[];
+  /** The same for one standard deviation of `newtons`. */
+  readonly secondsSd: readonly number[];
+}
+
+/** What the water says of a setting. */
+export interface UnderWay {
+  readonly speed: number;
+  readonly at: Resistance;
+  readonly curve: readonly (Resistance & { readonly speed: number })[];
+  readonly costs: readonly Cost[];
+}
+
+/** Courses of the sprint, metres. */
+export const COURSES = [200, 500, 1000] as const;
+
+/** Sizes of the changes that are always told: bow over stern in metres, kilograms, radians of heel, metres of water. */
+export const CHANGES = { bow: 0.035, massKg: 10, heel: Math.PI / 18, depthM: 2 } as const;
+
+/** Speeds of the curve, m/s. */
+const CURVE = { from: 1.5, to: 6, step: 0.25 };
+
+/** How far a difference of the wave integral may be off, as a share of it: our estimate, twice that of the integral itself. */
+const WAVE_DIFFERENCE_DOUBT = 2 * WAVE_DOUBT;
+
+/** Drag area of one more paddler in the shelter of the first, m²: our estimate. */
+const SHELTERED_AREA = 0.2;
+
+/** What the water says of a fit; null where the boat does not float. Still air, still water, constant speed. */
+export function underWayOfFit(fit: Fit, report: Report, question: UnderWayQuestion): UnderWay | null {
+  const lying = lyingOf(fit, report, question.depth);
+  if (!lying) return null;
+  const { speed } = question;
+  const here = towedAt(lying, lying.afloat);
+  const at = here(speed);
+  const watts = at.total * speed;
+  const cost = (of: CostOf, changed: ((speed: number) => Resistance) | null): Cost[] =>
+    changed ? [costOf({ of, at, changed, speed, watts })] : [];
+  const floated = (masses: readonly PointMass[], heel = lying.heel) => {
+    const rest = floatAtRest(lying.hull, { masses, waterDensity: lying.density, heel, start: lying.afloat });
+    return rest.kind === 'afloat' ? towedAt(lying, rest) : null;
+  };
+  const other = question.against && lyingOf(question.against.fit, question.against.report, question.depth);
+  return {
+    speed,
+    at,
+    curve: speeds().map((each) => ({ speed: each, ...here(each) })),
+    costs: [
+      ...(other ? cost('other', towedAt(other, other.afloat)) : []),
+      ...cost('bowUp', floated(shifted(lying, CHANGES.bow))),
+      ...cost('bowDown', floated(shifted(lying, -CHANGES.bow))),
+      ...cost('mass', floated([...lying.masses, { mass: CHANGES.massKg, ...lying.afloat.centreOfMass }])),
+      ...cost('heel', floated(lying.masses, lying.heel + CHANGES.heel)),
+      ...cost('shallow', towedAt({ ...lying, depth: CHANGES.depthM }, lying.afloat)),
+    ],
+  };
+}
+
+interface Lying {
+  readonly hull: Hull;
+  readonly afloat: Afloat;
+  readonly masses: readonly PointMass[];
+  readonly density: number;
+  readonly viscosity: number;
+  readonly heel: number;
+  readonly airDragArea: number;
+  readonly depth: number | undefined;
+}
+
+function lyingOf(fit: Fit, report: Report, depth: number | null): Lying | null {
+  const afloat = report.afloat.ready;
+  if (afloat.kind !== 'afloat') return null;
+  const state = boatState(fit);
+  const { seats } = strokeOfFit(fit, report, state);
+  const paddlers = seats.filter((seat) => seat !== null).length;
+  return {
+    hull: state.hull,
+    afloat,
+    masses: massesAboard(state, seats, 'ready'),
+    density: state.density,
+    viscosity: kinematicViscosity(fit.water.temperatureC, SALINITY[fit.water.kind]),
+    heel: state.heel,
+    airDragArea: AIR_DRAG_AREA.value + SHELTERED_AREA * Math.max(0, paddlers - 1),
+    depth: depth ?? undefined,
+  };
+}
+
+function towedAt(lying: Lying, { draft, trim, heel }: Afloat) {
+  return towed(lying.hull, {
+    draft,
+    trim,
+    heel,
+    waterDensity: lying.density,
+    kinematicViscosity: lying.viscosity,
+    depth: lying.depth,
+    airDragArea: lying.airDragArea,
+  });
+}
+
+/** Everything aboard moved along so that bow over stern changes by about `bow` metres. */
+function shifted({ masses, afloat }: Lying, bow: number): PointMass[] {
+  const moment = afloat.momentPerCentimetreTrim * bow * 100;
+  const by = -moment / (afloat.massKg * GRAVITY);
+  return masses.map((each) => ({ ...each, x: each.x + by }));
+}
+
+function costOf({ of, at, changed, speed, watts }: CostQuestion): Cost {
+  const then = changed(speed);
+  const newtons = then.total - at.total;
+  const sd = Math.hypot(
+    ((then.friction - at.friction) * FORM_FACTOR.sd) / (1 + FORM_FACTOR.value),
+    (then.wave - at.wave) * WAVE_DIFFERENCE_DOUBT,
+  );
+  const changedSpeed = speedFor(changed, { watts, from: speed });
+  const seconds = COURSES.map((course) => course / changedSpeed - course / speed);
+  const perNewton = newtons === 0 ? 0 : 1 / newtons;
+  const secondsSd = seconds.map((each) => Math.abs(each * perNewton) * sd);
+  return { of, newtons, sd, share: newtons / at.total, seconds, secondsSd };
+}
+
+interface CostQuestion {
+  readonly of: CostOf;
+  readonly at: Resistance;
+  readonly changed: (speed: number) => Resistance;
+  readonly speed: number;
+  readonly watts: number;
+}
+
+function speeds(): number[] {
+  const count = Math.round((CURVE.to - CURVE.from) / CURVE.step) + 1;
+  return Array.from({ length: count }, (_, i) => CURVE.from + i * CURVE.step);
+}

@@ -1,0 +1,71 @@
+import type { Cost, CostOf } from '../../../../core/under-way/under-way-of-fit.ts';
+import { CHANGES } from '../../../../core/under-way/under-way-of-fit.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import type { Format } from '../../../language/format.ts';
+import { say } from '../../../language/messages.ts';
+import { DataTable } from '../../../ui/table/data-table.tsx';
+
+/** What each change costs, at the same power: newtons, per cent, seconds over 1000 m. */
+export function CostsTable({
+  costs,
+  comparedNumber,
+}: {
+  costs: readonly Cost[];
+  comparedNumber: number | null;
+}) {
+  const format = useFormat();
+  return (
+    <DataTable
+      className="figures"
+      caption={say('under-way.costs')}
+      rows={costs}
+      rowKey={({ of }) => of}
+      columns={[
+        {
+          title: say('under-way.costs.what'),
+          isName: true,
+          cell: ({ of }) => changeName(of, comparedNumber, format),
+        },
+        {
+          title: say('under-way.costs.newtons'),
+          numeric: true,
+          cell: ({ newtons, sd }) => withDoubt(newtons, sd, format),
+        },
+        {
+          title: say('under-way.costs.share'),
+          numeric: true,
+          cell: ({ share }) => format.number(share * 100, { decimals: 1, signed: true }),
+        },
+        {
+          title: say('under-way.costs.seconds'),
+          numeric: true,
+          cell: ({ seconds, secondsSd }) => withDoubt(seconds.at(-1)!, secondsSd.at(-1)!, format),
+        },
+      ]}
+    />
+  );
+}
+
+/** A difference and twice its standard deviation, to a tenth. */
+function withDoubt(value: number, sd: number, format: Format): string {
+  return say('under-way.with-doubt', {
+    value: format.number(value, { decimals: 1, signed: true }),
+    doubt: format.number(2 * sd, { decimals: 1 }),
+  });
+}
+
+function changeName(of: CostOf, comparedNumber: number | null, format: Format): string {
+  switch (of) {
+    case 'bowUp':
+    case 'bowDown':
+      return say(`under-way.change.${of}`, { by: format.length(CHANGES.bow, { unit: 'mm' }) });
+    case 'mass':
+      return say('under-way.change.mass', { by: format.mass(CHANGES.massKg) });
+    case 'heel':
+      return say('under-way.change.heel', { by: format.degrees((CHANGES.heel * 180) / Math.PI) });
+    case 'shallow':
+      return say('under-way.change.shallow', { depth: format.number(CHANGES.depthM, { decimals: 0 }) });
+    case 'other':
+      return say('under-way.change.other', { number: comparedNumber });
+  }
+}

@@ -1,0 +1,43 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { exampleFit } from '../core/example/example-fit.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, enter, goTo } from './screens.ts';
+
+let program: RunningProgram;
+let page: Page;
+
+const newtonsOf = async (row: string) => {
+  const cells = await page.getByRole('row', { name: row }).getByRole('cell').allTextContents();
+  return Number.parseFloat(cells[0]!.replace('\u2212', '-'));
+};
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser();
+  const { id } = await callFromPage(page, 'fits.create', { fit: { ...exampleFit(), name: 'Under way' } });
+  await goTo(page, `#/fits/${id}`);
+  await page.getByRole('tab', { name: 'Under way' }).click();
+});
+afterAll(() => program.dispose());
+
+describe('what the water says', () => {
+  it('tells resistance with its doubt and parts, and what ten kilograms cost beside what trim costs', async () => {
+    await page.getByText(/hold this boat back with \d+ ± \d+ N/).waitFor();
+    const [mass, bow] = [await newtonsOf('10.0 kg more on board'), await newtonsOf('bow 35 mm higher')];
+    expect(mass).toBeGreaterThan(2);
+    expect(Math.abs(bow)).toBeLessThan(mass / 3);
+  });
+
+  it('follows the speed', async () => {
+    await enter(page, 'Speed, m/s', '3');
+    await page.getByText(/At 3\.0 m\/s/).waitFor();
+    await page.getByText('5:33 over 1000 m').waitFor();
+  });
+
+  it('follows the depth of the water', async () => {
+    await page.getByLabel('Depth of the water').selectOption('2');
+    await page.getByText(/At 3\.0 m\/s/).waitFor();
+    expect(await newtonsOf('in 2 m of water')).toBe(0);
+  });
+});
