@@ -1,35 +1,32 @@
 import { useEffect, useId, useRef, useState } from 'react';
-import type { StoreApi } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
 import type { BenchView } from '../document/bench-view.ts';
 import type { FitDocument } from '../document/fit-document.ts';
-import type { SlowAnswers } from '../document/slow-answers.ts';
 import { say } from '../language/messages.ts';
 import { BenchCanvas } from './canvas/bench-canvas.ts';
 import { LookButtons } from './canvas/look-buttons.tsx';
 import { lookWithKey } from './canvas/look-keys.ts';
 import { GripList } from './interaction/grip-list.tsx';
-import { HandNote } from './interaction/hand-note.tsx';
-import { createHandStore } from './interaction/hand-state.ts';
+import type { HandStore } from './interaction/hand-state.ts';
 import { PointerHand } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
 import { FONTS } from './view/pen.ts';
 import type { Scene } from './view/scene.ts';
+import './drawing.css';
 
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
 export function BenchDrawing({
   document: fitDocument,
-  answers,
   view,
+  hand,
 }: {
   document: FitDocument;
-  answers: StoreApi<SlowAnswers>;
   view: BenchView;
+  hand: HandStore;
 }) {
   const host = useRef<HTMLDivElement>(null);
   const paper = useRef<HTMLDivElement>(null);
   const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
-  const [hand] = useState(createHandStore);
   const { width, height } = useSize(host);
   const density = useDensity();
   const about = useId();
@@ -51,7 +48,7 @@ export function BenchDrawing({
       store: hand,
       focusGrip: (grip) => focusGrip(element, grip),
     });
-    const stopPlacing = made.onDrawn((scene) => placeQuarter(element, scene));
+    const stopPlacing = made.onDrawn((scene) => placeCard(element.parentElement ?? element, scene));
     setCanvas(made);
     return () => {
       setCanvas(null);
@@ -88,21 +85,28 @@ export function BenchDrawing({
         <>
           <GripList document={fitDocument} canvas={canvas} hand={hand} />
           <LookButtons canvas={canvas} document={fitDocument} />
-          <HandNote document={fitDocument} answers={answers} hand={hand} />
         </>
       )}
     </div>
   );
 }
 
-/** Tells the page's own parts where the drawing has left room for them. */
-function placeQuarter(host: HTMLElement, { layout: { quarter } }: Scene): void {
-  const { left, top, width, height } = quarter;
-  const places = { left, top, width, height };
+/** Tells the part's card, which stands beside the drawing in the page, where the drawing has left room for it. */
+function placeCard(frame: HTMLElement, { layout: { card, cardPlace, look } }: Scene): void {
+  if (frame.dataset.card !== cardPlace) frame.dataset.card = cardPlace;
+  const { left, top, width, height } = card;
+  const places = {
+    'card-left': left,
+    'card-top': top,
+    'card-width': width,
+    'card-height': height,
+    'look-right': look.right,
+    'look-top': look.top,
+  };
   for (const [name, value] of Object.entries(places)) {
     const pixels = `${Math.round(value)}px`;
-    const property = `--quarter-${name}`;
-    if (host.style.getPropertyValue(property) !== pixels) host.style.setProperty(property, pixels);
+    const property = `--${name}`;
+    if (frame.style.getPropertyValue(property) !== pixels) frame.style.setProperty(property, pixels);
   }
 }
 

@@ -1,9 +1,13 @@
+import { useRef, useState } from 'react';
 import { Find } from '../find/find.tsx';
 import { say } from '../language/messages.ts';
 import { hrefOf, type Route } from '../route/route.ts';
 import { MakerMark } from '../ui/maker-mark.tsx';
-import { PAGE_TOOLS_ID } from '../ui/page-tools.ts';
+import { PAGE_STEPS_ID, PAGE_TOOLS_ID } from '../ui/page-tools.ts';
 import { DisplayChoices } from './display-choices.tsx';
+import './sheet-head.css';
+
+const MENU_ID = 'sheet-menu';
 
 const PAGES = [
   { to: { page: 'fits' }, name: 'sheet.fits' },
@@ -14,34 +18,74 @@ const PAGES = [
   { to: { page: 'help' }, name: 'sheet.help' },
 ] as const satisfies readonly { to: Route; name: string }[];
 
-/** The strip along the head of the sheet. */
+/** The strip along the head of the sheet; in a narrow window its ways and tools are in one menu. */
 export function SheetHead({ route }: { route: Route }) {
+  const [open, setOpen] = useState(false);
+  const head = useRef<HTMLElement>(null);
+  const close = () => setOpen(false);
   return (
-    <header className="sheet-head">
+    // biome-ignore lint/a11y/noStaticElementInteractions: leaving it, and Escape in it, close its menu
+    <header
+      ref={head}
+      className="sheet-head"
+      onBlur={({ relatedTarget }) => {
+        if (relatedTarget && !head.current?.contains(relatedTarget)) close();
+      }}
+      onKeyDown={({ key }) => {
+        if (key === 'Escape') close();
+      }}
+    >
       <a className="sheet-name" href={hrefOf({ page: 'home' })}>
         <MakerMark />
         {say('sheet.name')}
       </a>
-      <nav className="sheet-pages" aria-label={say('sheet.pages')}>
-        {PAGES.map(({ to, name }) => {
-          const address = hrefOf(to);
-          const within = `${hrefOf(route)}/`.startsWith(`${address}/`);
-          return (
-            <a
-              key={name}
-              href={address}
-              aria-current={route.page === to.page ? 'page' : within ? 'true' : undefined}
-            >
-              {say(name)}
-            </a>
-          );
-        })}
-      </nav>
-      <div className="sheet-tools">
-        <div className="sheet-tools" id={PAGE_TOOLS_ID} />
-        <Find />
-        <DisplayChoices />
+      <button
+        type="button"
+        className="button bare sheet-menu-button"
+        aria-expanded={open}
+        aria-controls={MENU_ID}
+        onClick={() => setOpen(!open)}
+      >
+        {say('sheet.menu')}
+      </button>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: what is chosen in it closes it, by key or by click */}
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: a key that activates a link or a button clicks it */}
+      <div
+        className="sheet-menu"
+        id={MENU_ID}
+        data-open={open || undefined}
+        onClick={({ target }) => {
+          if ((target as Element).closest('a, button')) close();
+        }}
+      >
+        <Pages route={route} />
+        <div className="sheet-tools">
+          <div className="sheet-tools" id={PAGE_TOOLS_ID} />
+          <Find />
+          <DisplayChoices />
+        </div>
       </div>
+      <div className="sheet-tools head-steps" id={PAGE_STEPS_ID} />
     </header>
+  );
+}
+
+function Pages({ route }: { route: Route }) {
+  return (
+    <nav className="sheet-pages" aria-label={say('sheet.pages')}>
+      {PAGES.map(({ to, name }) => {
+        const address = hrefOf(to);
+        const within = `${hrefOf(route)}/`.startsWith(`${address}/`);
+        return (
+          <a
+            key={name}
+            href={address}
+            aria-current={route.page === to.page ? 'page' : within ? 'true' : undefined}
+          >
+            {say(name)}
+          </a>
+        );
+      })}
+    </nav>
   );
 }

@@ -56,11 +56,11 @@ describe('the keyboard', () => {
     expect(walked[2]).toContain('recess');
   });
 
-  it('zooms with + and −, and 0 shows everything again', async () => {
+  it('zooms with + and −; 0 shows the cockpit, again 0 the whole boat', async () => {
     const spread = async () => {
       const [a, b] = [
         await handlePlace(page, 'kneePad/profile'),
-        await handlePlace(page, 'frontFoot/profile'),
+        await handlePlace(page, 'lowerHand/profile'),
       ];
       return b.x - a.x;
     };
@@ -72,18 +72,24 @@ describe('the keyboard', () => {
     await page.keyboard.press('0');
     await nextFrame(page);
     expect(await spread()).toBeCloseTo(before, 1);
+    await page.keyboard.press('0');
+    await nextFrame(page);
+    expect((await spread()) / before).toBeLessThan(0.7);
+    await page.keyboard.press('0');
+    await nextFrame(page);
+    expect(await spread()).toBeCloseTo(before, 1);
   });
 });
 
 describe('wheel and finger', () => {
   it('the wheel zooms about the pointer, and plan and profile stay in line', async () => {
     await bench.put(exampleFit());
-    const at = await handlePlace(page, 'frontFoot/profile');
+    const at = await handlePlace(page, 'kneePad/profile');
     await page.mouse.move(at.x, at.y - 60);
     await page.mouse.wheel(0, -200);
     await nextFrame(page);
-    const side = await handlePlace(page, 'frontFoot/profile');
-    const above = await handlePlace(page, 'frontFoot/plan');
+    const side = await handlePlace(page, 'kneePad/profile');
+    const above = await handlePlace(page, 'kneePad/plan');
     expect(Math.abs(side.x - at.x)).toBeLessThan(0.5);
     expect(side.y - at.y).toBeGreaterThan(15);
     expect(Math.abs(above.x - side.x)).toBeLessThan(0.02);
@@ -100,9 +106,9 @@ describe('wheel and finger', () => {
     await touch(fingers, 'touchEnd', []);
     expect(await shown(touched, PAD_AFT)).toBeGreaterThan(20);
 
-    const foot = await handlePlace(touched, 'frontFoot/profile');
+    const hand = await handlePlace(touched, 'lowerHand/profile');
     const pad = await handlePlace(touched, 'kneePad/profile');
-    const middle = { x: (foot.x + pad.x) / 2, y: pad.y - 120 };
+    const middle = { x: (hand.x + pad.x) / 2, y: pad.y - 30 };
     const pinch = (half: number) => [
       { x: middle.x - half, y: middle.y },
       { x: middle.x + half, y: middle.y },
@@ -112,8 +118,8 @@ describe('wheel and finger', () => {
     await touch(fingers, 'touchEnd', []);
     await nextFrame(touched);
     const wider =
-      (await handlePlace(touched, 'frontFoot/profile')).x - (await handlePlace(touched, 'kneePad/profile')).x;
-    expect(wider / (foot.x - pad.x)).toBeGreaterThan(1.7);
+      (await handlePlace(touched, 'lowerHand/profile')).x - (await handlePlace(touched, 'kneePad/profile')).x;
+    expect(wider / (hand.x - pad.x)).toBeGreaterThan(1.7);
     await touched.context().close();
   });
 });

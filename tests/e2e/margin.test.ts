@@ -188,7 +188,7 @@ describe('revisions', () => {
     await enter(page, PAD_AFT, '21');
   }
 
-  const row = () => page.getByRole('row', { name: /Knee pad: aft of the mark/ });
+  const row = () => page.locator('.differences').getByRole('row', { name: /Knee pad: aft of the mark/ });
   const revisionsTab = () => page.getByRole('tab', { name: 'Revisions' }).click();
 
   it('are saved by key, and drafts go on after them', async () => {

@@ -97,7 +97,7 @@ describe('no screen has a serious barrier, in either theme', () => {
   });
 
   it.each(['Rear rest', 'Front foot', 'Paddle', 'Boat'])('the measures of: %s', async (name) => {
-    await page.locator('.measures').getByRole('tab', { name, exact: true }).click();
+    await page.locator('.part-card').getByRole('tab', { name, exact: true }).click();
     await checkBoth();
   });
 

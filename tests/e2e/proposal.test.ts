@@ -91,7 +91,7 @@ describe('the least change, in the bench', () => {
   });
 
   it('respects a lock, and says which lock stands in the way', async () => {
-    await page.locator('.measures').getByRole('tab', { name: 'Front foot' }).click();
+    await page.locator('.part-card').getByRole('tab', { name: 'Front foot' }).click();
     await page.getByRole('button', { name: /^Lock Front foot/ }).click();
     const before = await keptFit();
     await ask().click();

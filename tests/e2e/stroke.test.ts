@@ -303,8 +303,8 @@ describe('what one centimetre does, and what would tighten a value', () => {
     expect(await barriersInBothThemes(page)).toEqual([]);
     await page.getByRole('button', { name: 'Close', exact: true }).click();
     await page.locator('[data-grip="kneePad/plan"]').focus();
-    const note = await textOf(page.locator('.hand-note'));
-    expect(note).toContain(`aft${format.number(trim, { decimals: 1, signed: true })} mm`);
+    const row = page.locator('.part-card [data-coordinate="kneePad.aftM"]');
+    expect(await textOf(row)).toContain(`${format.number(trim, { decimals: 1, signed: true })} mm`);
   });
 
   it('a value says which measurement would tighten it most, with the interval then', async () => {

@@ -29,7 +29,7 @@ import { boatBox, pictureOf, seatBox } from '../view/picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from '../view/scene.ts';
 import { layOutSheet, layOutWholeBoat, type SheetLayout } from '../view/sheet-layout.ts';
 import { strokePictures } from '../view/stroke-pictures.ts';
-import { type Camera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
+import { type Camera, cockpitCamera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
 export type Showing = 'seat' | 'boat';
@@ -218,7 +218,8 @@ export class BenchCanvas {
     const mine = seatBox(this.picture, lines, Math.min(seat, this.picture.fit.seats.length - 1));
     const box = showing === 'seat' ? mine : boatBox(this.picture, lines);
     this.layout = showing === 'seat' ? layOutSheet(this.size, mine) : layOutWholeBoat(this.size, box);
-    this.camera = fitCamera(this.layout.windows, box);
+    const camera = showing === 'seat' ? cockpitCamera : fitCamera;
+    this.camera = camera(this.layout.windows, box);
     this.fitted = true;
     this.invalidate(ALL);
   }

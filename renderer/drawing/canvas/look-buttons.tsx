@@ -1,12 +1,15 @@
+import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { FitDocument } from '../../document/fit-document.ts';
 import { say } from '../../language/messages.ts';
 import type { BenchCanvas } from './bench-canvas.ts';
-import { panWithKey, zoomStep } from './look-keys.ts';
+import { fitAgain, panWithKey, zoomStep } from './look-keys.ts';
 
-/** Closer, farther, fit to view, and for a crew the whole boat: the same as wheel, pinch and keys do. */
+/** Closer, farther, and to and fro between the cockpit and the whole boat: the same as wheel, pinch and keys do. */
 export function LookButtons({ canvas, document }: { canvas: BenchCanvas; document: FitDocument }) {
   const isCrew = useStore(document, ({ fit }) => fit.seats.length > 1);
+  const whole = useLeadsToWhole(canvas);
+  const seat = isCrew ? 'drawing.this-seat' : 'drawing.cockpit';
   return (
     <div
       className="drawing-look"
@@ -31,14 +34,22 @@ export function LookButtons({ canvas, document }: { canvas: BenchCanvas; documen
       >
         +
       </button>
-      <button type="button" className="button bare" onClick={() => canvas.showAll('seat')}>
-        {say(isCrew ? 'drawing.this-seat' : 'drawing.fit')}
+      <button
+        type="button"
+        className="button bare"
+        aria-keyshortcuts="0"
+        title={say('drawing.fit.key')}
+        onClick={() => fitAgain(canvas)}
+      >
+        {say(whole ? 'drawing.whole-boat' : seat)}
       </button>
-      {isCrew && (
-        <button type="button" className="button bare" onClick={() => canvas.showAll('boat')}>
-          {say('drawing.whole-boat')}
-        </button>
-      )}
     </div>
   );
+}
+
+/** Whether fitting the views again shows the whole boat: the cockpit is fitted already. */
+function useLeadsToWhole(canvas: BenchCanvas): boolean {
+  const [whole, setWhole] = useState(true);
+  useEffect(() => canvas.onDrawn(() => setWhole(canvas.isFitted && canvas.shows === 'seat')), [canvas]);
+  return whole;
 }

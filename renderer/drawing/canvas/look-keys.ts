@@ -13,15 +13,14 @@ export function zoomStep(canvas: BenchCanvas, way: 1 | -1): void {
   canvas.look(zoomAbout(geometry, 'profile', { screen, factor: ZOOM_STEP ** way }));
 }
 
-/** Fits the views; on a crew's boat, pressed again, goes to and fro between the seat and the whole boat. */
+/** Shows the cockpit of the seat worked on; where that is fitted already, the whole boat. */
 export function fitAgain(canvas: BenchCanvas): void {
-  const crew = (canvas.scene()?.picture.fit.seats.length ?? 1) > 1;
-  canvas.showAll(crew && canvas.isFitted ? (canvas.shows === 'seat' ? 'boat' : 'seat') : canvas.shows);
+  canvas.showAll(canvas.isFitted && canvas.shows === 'seat' ? 'boat' : 'seat');
 }
 
 type Key = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'preventDefault'>;
 
-/** Plus and minus zoom, 0 fits to view, wherever the focus is in the drawing. */
+/** Plus and minus zoom, 0 fits to view (again: the whole boat), wherever the focus is in the drawing. */
 export function lookWithKey(canvas: BenchCanvas, event: Key): void {
   if (event.ctrlKey || event.metaKey) return;
   if (event.key === '+' || event.key === '=') zoomStep(canvas, 1);

@@ -245,7 +245,6 @@ export class PointerHand {
     const over = this.isOnPaper(event);
     const grip = over ? this.gripAt(at, 'mouse') : null;
     if (!sameGrip(grip, scene.pointed)) this.canvas.point(grip, { focused: false });
-    if (grip && this.store.getState().chosen !== grip.handle) this.store.setState({ chosen: grip.handle });
     const part = grip ? HANDLES[grip.handle].fitting : over ? pointedPart(scene, at) : null;
     if (part !== scene.lit && (over || part)) this.document.light(part);
     this.host.dataset.hand = grip

@@ -77,24 +77,37 @@ function severityOf(scene: Scene, quantity: QuantityId): Finding | null {
 function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
   const report = seatReport(scene);
   if (!report) return [];
-  const marks = angleMarks(report.stances.ready, scene.geometry.camera.pixelsPerMetre);
+  const scale = scene.geometry.camera.pixelsPerMetre;
+  const marks = angleMarks(report.stances.ready, scale);
   return marks.map(({ angle, view, arc, value }) => {
     const to = onto(scene, view);
     const corner = to(arc.corner);
     const middle = to(arc.middle);
     const finding = severityOf(scene, angle);
+    const bounds = inner(scene.layout.windows[view]);
     return make({
       id: angle,
       text: scene.format.degrees(toDegrees(value)),
       lettering: 'label',
       colour: 'measure',
-      ...anglePlace(angle, { corner, middle, scale: scene.geometry.camera.pixelsPerMetre }),
-      bounds: inner(scene.layout.windows[view]),
+      ...underTop(anglePlace(angle, { corner, middle, scale }), bounds),
+      bounds,
       severity: finding?.severity,
       part: finding?.part,
     });
   });
 }
+
+/** The place of a mark that rises out of its view, at the view's upper edge: its figure is still told. */
+function underTop<P extends Pick<LabelWish, 'anchor' | 'toward'>>(place: P, { top }: ScreenRect): P {
+  const { x, y } = place.anchor;
+  return y < top && y > top - MOST_OVER_TOP
+    ? { ...place, anchor: { x, y: top }, toward: Math.PI / 2 }
+    : place;
+}
+
+/** Above a view by more than this is out of sight, pixels. */
+const MOST_OVER_TOP = 60;
 
 /** How far the seat stands out behind the hip joint, metres (drawing only). */
 const BEHIND_HIP = 0.1;

@@ -1,6 +1,6 @@
 import { say } from '../../language/messages.ts';
 import { crisp, DASH, type Pen } from '../view/pen.ts';
-import { rulerMarks } from '../view/ruler-marks.ts';
+import { type RulerMark, rulerMarks } from '../view/ruler-marks.ts';
 import { datumX, onto, type Part, type Scene } from '../view/scene.ts';
 import type { ScreenRect } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
@@ -91,18 +91,40 @@ function datumLines(pen: Pen, scene: Scene): void {
   );
 }
 
-function lengthRuler(pen: Pen, scene: Scene): void {
-  const { layout, picture, seat, format } = scene;
-  const { plan } = layout.windows;
-  const top = layout.rulerTop + 4;
+/** A word in a ruler's row of numbers: its text, its middle or end, and where it stands. */
+interface RulerWord {
+  readonly text: string;
+  readonly x: number;
+  readonly align: 'left' | 'center' | 'right';
+  readonly colour: 'ink-faint' | 'ink-soft';
+}
+
+/** Free space kept between a ruler's word and a number, pixels. */
+const WORD_GAP = 8;
+
+/** A ruler along the foot of a view: its line, its marks, and its words in one row with the numbers. */
+function footRuler(
+  pen: Pen,
+  scene: Scene,
+  given: { window: ScreenRect; marks: readonly RulerMark[]; words: readonly RulerWord[] },
+): void {
+  const { window, marks, words } = given;
+  const top = scene.layout.rulerTop + 4;
+  const row = top + 10;
   pen.line(
     [
-      { x: plan.left, y: crisp(top) },
-      { x: right(plan), y: crisp(top) },
+      { x: window.left, y: crisp(top) },
+      { x: right(window), y: crisp(top) },
     ],
     { stroke: 'rule' },
   );
-  for (const { at, labelled, text } of lengthMarks(scene)) {
+  const taken = words.map(({ text, x, align, colour }) => {
+    pen.text(text, { x, y: row + 1 }, { lettering: 'caption', colour, align, baseline: 'top' });
+    const width = pen.widthOf(text, 'caption');
+    const left = align === 'left' ? x : align === 'right' ? x - width : x - width / 2;
+    return [left - WORD_GAP, left + width + WORD_GAP] as const;
+  });
+  for (const { at, labelled, text } of marks) {
     const x = crisp(at);
     pen.line(
       [
@@ -111,36 +133,38 @@ function lengthRuler(pen: Pen, scene: Scene): void {
       ],
       { stroke: 'ink-soft' },
     );
-    if (labelled) {
-      pen.text(
-        text,
-        { x, y: top + 10 },
-        { lettering: 'note', colour: 'ink-soft', align: 'center', baseline: 'top' },
-      );
-    }
+    const half = labelled ? pen.widthOf(text, 'note') / 2 : 0;
+    if (!labelled || taken.some(([from, to]) => x + half > from && x - half < to)) continue;
+    pen.text(
+      text,
+      { x, y: row },
+      { lettering: 'note', colour: 'ink-soft', align: 'center', baseline: 'top' },
+    );
   }
-  const low = top + 27;
-  const caption = { lettering: 'caption', colour: 'ink-faint', baseline: 'top' } as const;
-  pen.text(
-    say('drawing.ruler.aft', { unit: format.lengthUnit }).toUpperCase(),
-    { x: plan.left, y: low },
-    caption,
-  );
-  pen.text(
-    say('drawing.ruler.forward').toUpperCase(),
-    { x: right(plan), y: low },
-    { ...caption, align: 'right' },
-  );
+}
+
+function lengthRuler(pen: Pen, scene: Scene): void {
+  const { layout, picture, seat, format } = scene;
+  const { plan } = layout.windows;
   const zero = onto(scene, 'plan')({ x: datumX(scene), y: 0, z: 0 }).x;
-  const name =
+  const name = (
     picture.fit.boat.seats.length === 1
       ? say('drawing.centre-mark')
-      : say('drawing.seat-mark', { number: seat + 1 });
-  const half = pen.widthOf(name.toUpperCase(), 'caption') / 2;
-  const room = zero - half > plan.left + 90 && zero + half < right(plan) - 70;
-  if (room) {
-    pen.text(name.toUpperCase(), { x: zero, y: low }, { ...caption, colour: 'ink-soft', align: 'center' });
-  }
+      : say('drawing.seat-mark', { number: seat + 1 })
+  ).toUpperCase();
+  const half = pen.widthOf(name, 'caption') / 2;
+  const hasRoom = zero - half > plan.left + 90 && zero + half < right(plan) - 70;
+  const aft = say('drawing.ruler.aft', { unit: format.lengthUnit }).toUpperCase();
+  const forward = say('drawing.ruler.forward').toUpperCase();
+  footRuler(pen, scene, {
+    window: plan,
+    marks: lengthMarks(scene),
+    words: [
+      { text: aft, x: plan.left, align: 'left', colour: 'ink-faint' },
+      { text: forward, x: right(plan), align: 'right', colour: 'ink-faint' },
+      ...(hasRoom ? [{ text: name, x: zero, align: 'center', colour: 'ink-soft' } as const] : []),
+    ],
+  });
 }
 
 /** Off the centreline beside the plan; above the floorboard beside the profile. */
@@ -189,14 +213,6 @@ function upright(
 
 function breadthRuler(pen: Pen, scene: Scene): void {
   const { section } = scene.layout.windows;
-  const top = scene.layout.rulerTop + 4;
-  pen.line(
-    [
-      { x: section.left, y: crisp(top) },
-      { x: right(section), y: crisp(top) },
-    ],
-    { stroke: 'rule' },
-  );
   const marks = rulerMarks({
     zero: onto(scene, 'section')({ x: 0, y: 0, z: 0 }).x,
     pixelsPerMetre: scene.geometry.camera.pixelsPerMetre,
@@ -204,28 +220,13 @@ function breadthRuler(pen: Pen, scene: Scene): void {
     to: right(section),
     unit: scene.format.lengthUnit,
   });
-  for (const { at, labelled, text } of marks) {
-    const x = crisp(at);
-    pen.line(
-      [
-        { x, y: top },
-        { x, y: top + (labelled ? 7 : 4) },
-      ],
-      { stroke: 'ink-soft' },
-    );
-    if (labelled && x > section.left + 6 && x < right(section) - 6) {
-      pen.text(
-        text,
-        { x, y: top + 10 },
-        { lettering: 'note', colour: 'ink-soft', align: 'center', baseline: 'top' },
-      );
-    }
-  }
-  const caption = { lettering: 'caption', colour: 'ink-faint', baseline: 'top' } as const;
-  pen.text(say('drawing.ruler.left').toUpperCase(), { x: section.left, y: top + 27 }, caption);
-  pen.text(
-    say('drawing.ruler.right').toUpperCase(),
-    { x: right(section), y: top + 27 },
-    { ...caption, align: 'right' },
-  );
+  const word = { colour: 'ink-faint' } as const;
+  footRuler(pen, scene, {
+    window: section,
+    marks,
+    words: [
+      { ...word, text: say('drawing.ruler.left').toUpperCase(), x: section.left, align: 'left' },
+      { ...word, text: say('drawing.ruler.right').toUpperCase(), x: right(section), align: 'right' },
+    ],
+  });
 }

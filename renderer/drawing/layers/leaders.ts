@@ -32,6 +32,7 @@ interface Anchor {
 /** Where a part is met by its leader, and the free lane that leads there without crossing another view: best first. */
 export function partAnchors(scene: Scene, part: Finding['part']): Anchor[] {
   if (part === 'hull') {
+    if (isOneLane(scene)) return [];
     const place = stripPlace(scene);
     return [{ at: { x: place.along(scene.lines.hull.foreX - 0.3), y: place.waterY + 3 }, lane: 'upper' }];
   }
@@ -55,6 +56,11 @@ export function partAnchors(scene: Scene, part: Finding['part']): Anchor[] {
   }
 }
 
+/** Whether the part's card takes the upper lane, so that every leader runs in along the middle one. */
+function isOneLane({ layout: { lanes } }: Scene): boolean {
+  return lanes.upper === lanes.middle;
+}
+
 const FROM_ABOVE_FIRST = ['plan', 'profile'] as const;
 const FROM_SIDE_FIRST = ['profile', 'plan'] as const;
 
@@ -63,7 +69,7 @@ function inSight(scene: Scene, point: Vec3 | null, views: readonly ('plan' | 'pr
   return views.flatMap((view): Anchor[] => {
     const at = onto(scene, view)(point);
     if (!isWithin(at, scene.layout.windows[view])) return [];
-    return [{ at, lane: view === 'plan' ? 'upper' : 'middle' }];
+    return [{ at, lane: view === 'plan' && !isOneLane(scene) ? 'upper' : 'middle' }];
   });
 }
 

@@ -19,17 +19,29 @@ export function pictureOf(fit: Fit, report: Report): Picture {
 }
 
 /** Paper left around what is shown, metres. */
-const PAPER = { x: 0.1, y: 0.05, z: 0.05 };
-/** More above the head, where the lean from behind is written. */
-const PAPER_ABOVE = 0.12;
+const PAPER = { x: 0.06, y: 0.02, z: 0.02 };
 /** Boxes are rounded outward to this, so that small edits do not change the sheet's division. Metres. */
-const GRAIN = 0.05;
+const GRAIN = 0.02;
+/** What reaches lower than this over the floorboard belongs to the cockpit: shanks, feet, the pad. Metres. */
+const COCKPIT_HEIGHT = 0.4;
 /** What an empty seat shows around its mark: ahead and aft, and above the floorboard, metres. */
 const EMPTY = { ahead: 0.8, aft: 0.9, above: 1.0 };
 
-/** The box of the boat that the views show for one seat: figure, paddle, fittings and the hull beside them. */
+/**
+ * The box of the boat that the views show for one seat: the cockpit, from the rest to the toes, as broad as the hull, from
+ * the keel to the crown. Hands and blade may stand out of it.
+ */
 export function seatBox(picture: Picture, lines: HullLines, index: number): BoatBox {
-  return grown(boxAround([...figureBalls(picture, index), ...standing(picture, lines, index)]));
+  const { frame } = seatPlace(picture.fit, picture.report, index);
+  const balls = (picture.figures[index] ?? []).flatMap(({ hulls }) => hulls.flat());
+  const low = balls.filter(({ at, radius }) => at.z - radius < frame.floorZ + COCKPIT_HEIGHT);
+  const head = balls.reduce<Ball | null>(
+    (top, ball) => (!top || ball.at.z + ball.radius > top.at.z + top.radius ? ball : top),
+    null,
+  );
+  const along = low.map(({ at, radius }) => ({ at: { ...at, y: 0 }, radius: Math.min(radius, 0.02) }));
+  const crown = head ? [{ at: { x: frame.stationX, y: 0, z: head.at.z + head.radius }, radius: 0 }] : [];
+  return grown(boxAround([...along, ...crown, ...standing(picture, lines, index)]));
 }
 
 /** The box that shows the whole boat with everyone in it. */
@@ -93,6 +105,6 @@ function grown({ least, most }: BoatBox): BoatBox {
   const up = (value: number, by: number) => Math.ceil((value + by) / GRAIN) * GRAIN;
   return {
     least: { x: down(least.x, PAPER.x), y: down(least.y, PAPER.y), z: down(least.z, PAPER.z) },
-    most: { x: up(most.x, PAPER.x), y: up(most.y, PAPER.y), z: up(most.z, PAPER_ABOVE) },
+    most: { x: up(most.x, PAPER.x), y: up(most.y, PAPER.y), z: up(most.z, PAPER.z) },
   };
 }

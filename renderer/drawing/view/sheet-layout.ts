@@ -1,6 +1,12 @@
 import type { ScreenRect } from './screen-point.ts';
 import { type BoatBox, boxSize, type ViewName, type Windows } from './view-geometry.ts';
 
+/**
+ * Where the part's card stands: over the section, right of the plan; on a low sheet beside the views, as tall as the sheet;
+ * at the foot under a whole boat; on a small screen after the drawing, in the page.
+ */
+export type CardPlace = 'over' | 'beside' | 'foot' | 'after';
+
 /** How the drawing's own sheet is divided, CSS pixels. */
 export interface SheetLayout {
   readonly width: number;
@@ -10,67 +16,90 @@ export interface SheetLayout {
   /** Beside the strip: what the trim is, in words. */
   readonly stripWords: ScreenRect;
   readonly windows: Windows;
-  /** Where the hand's note stands: the quarter right of the plan and above the section; the foot under a whole boat. */
-  readonly quarter: ScreenRect;
+  readonly cardPlace: CardPlace;
+  /** Room for the part's card; empty where it stands after the drawing. */
+  readonly card: ScreenRect;
+  /** Where the view's own buttons end: their right edge, from the sheet's right, and their top. */
+  readonly look: { readonly right: number; readonly top: number };
   /**
-   * Heights of the two free lanes that leader lines run along on their way in from the right: above the plan, and
-   * between plan and profile. Nothing is ever drawn there, so a leader crosses no other view.
+   * Heights of the free lanes that leader lines run along on their way in from the right: above the plan, and between plan
+   * and profile. Nothing is ever drawn there, so a leader crosses no other view. Where the card stands in the way of the
+   * upper lane both are the middle one, and leaders reach the plan from below.
    */
   readonly lanes: { readonly upper: number; readonly middle: number };
   /** Top of the ruler along the bottom. */
   readonly rulerTop: number;
 }
 
-const LEFT_RULER = 50;
+const LEFT_RULER = 44;
 /** The gutter where leader lines come in from the margin and run up or down to their lane. */
 const RIGHT_EDGE = 30;
 const TOP_EDGE = 6;
-const BOTTOM_RULER = 44;
-const UPPER_LANE = 26;
-const MIDDLE_LANE = 24;
-const COLUMN_GAP = 22;
-/** The hand's note needs this much width, and more than this share would starve the profile. */
-const LEAST_COLUMN = 204;
-const GREATEST_COLUMN_SHARE = 0.4;
-/** Height that the hand's note and the view's buttons need beside the plan of however narrow a boat. */
-const LEAST_QUARTER = { px: 168, shareOfSheet: 0.25 };
+const BOTTOM_RULER = 28;
+const UPPER_LANE = 14;
+const MIDDLE_LANE = 16;
+const COLUMN_GAP = 18;
+/** The part's card: one table with an entry and four figures in a row, and under it stock, choices and lock. */
+const CARD = { width: 336, height: 218 } as const;
+/** A sheet narrower than this has no room for the card; one lower than this none beside the plan. */
+const LEAST_FOR_CARD = { width: 700, height: 520 } as const;
+/** What the view from behind shows of a figure with its elbows, metres; and the least that it makes sense with, pixels. */
+const SECTION = { breadth: 0.94, least: 130, share: 0.36 } as const;
+/** Height of the row of the view's buttons, with the gap under it. */
+const LOOK_ROW = 40;
 /** Share of height left over that goes to the plan; the rest goes to the profile. */
 const PLAN_SHARE_OF_REST = 0.25;
+/** Words beside the strip: as much as their longest line, but no more than this share of its width. */
+const STRIP_WORDS = { px: 172, share: 0.42 } as const;
 
 /** Divides a sheet of this size so that a box of the boat is shown as large as all three views allow. */
 export function layOutSheet(size: { width: number; height: number }, box: BoatBox): SheetLayout {
+  const cardPlace = cardPlaceOn(size);
+  const aside = cardPlace === 'beside' ? CARD.width + COLUMN_GAP : 0;
+  const sheet = { width: size.width - aside, height: size.height };
   const need = boxSize(box);
   const stripHeight = stripHeightOf(size);
   const planTop = TOP_EDGE + stripHeight + UPPER_LANE;
   const free = {
-    width: Math.max(200, size.width - LEFT_RULER - RIGHT_EDGE - COLUMN_GAP),
-    height: Math.max(160, size.height - planTop - MIDDLE_LANE - BOTTOM_RULER),
+    width: Math.max(200, sheet.width - LEFT_RULER - RIGHT_EDGE - COLUMN_GAP),
+    height: Math.max(160, sheet.height - planTop - MIDDLE_LANE - BOTTOM_RULER),
   };
-  const scale = Math.min(free.height / (need.y + need.z), free.width / (need.x + need.y));
+  const scale = Math.min(free.height / (need.y + need.z), free.width / (need.x + SECTION.breadth));
   const rest = Math.max(0, free.height - scale * (need.y + need.z));
-  const leastPlan = Math.min(LEAST_QUARTER.px, LEAST_QUARTER.shareOfSheet * size.height);
-  const planHeight = Math.round(Math.max(leastPlan, scale * need.y + rest * PLAN_SHARE_OF_REST));
-  const column = Math.round(
-    Math.min(free.width * GREATEST_COLUMN_SHARE, Math.max(LEAST_COLUMN, scale * need.y)),
-  );
-  return place(size, { stripHeight, planTop, planHeight, column, free });
+  const room = cardPlace === 'over' ? CARD.height - (planTop - TOP_EDGE) : 0;
+  const planHeight = Math.round(Math.max(room, scale * need.y + rest * PLAN_SHARE_OF_REST));
+  const column = Math.round(columnFor(cardPlace, { scale, width: free.width }));
+  return place(size, { cardPlace, sheetWidth: sheet.width, stripHeight, planTop, planHeight, column, free });
 }
 
-/** Under the whole boat: room for the hand's note and the view's buttons. */
-const LEAST_FOOT = 168;
+function cardPlaceOn({ width, height }: { width: number; height: number }): CardPlace {
+  if (width < LEAST_FOR_CARD.width) return 'after';
+  return height < LEAST_FOR_CARD.height ? 'beside' : 'over';
+}
+
+function columnFor(cardPlace: CardPlace, { scale, width }: { scale: number; width: number }): number {
+  const wanted = scale * SECTION.breadth;
+  if (cardPlace === 'over') return Math.max(CARD.width, wanted);
+  return Math.min(width * SECTION.share, Math.max(SECTION.least, wanted));
+}
+
+/** Under the whole boat: room for the part's card and the view's buttons. */
+const LEAST_FOOT = CARD.height + 8;
 /** Share of height left over that goes to the plan, to the profile; the rest goes to the foot. */
 const WHOLE_SHARES = { plan: 0.2, profile: 0.3 };
 
 /**
  * Divides a sheet of this size to show a whole boat from above and from the side, as long as the sheet is wide. There is
- * no view from behind; the hand's note stands at the foot.
+ * no view from behind; the part's card stands at the foot.
  */
 export function layOutWholeBoat(size: { width: number; height: number }, box: BoatBox): SheetLayout {
   const need = boxSize(box);
   const stripHeight = stripHeightOf(size);
   const planTop = TOP_EDGE + stripHeight + UPPER_LANE;
   const width = Math.max(200, size.width - LEFT_RULER - RIGHT_EDGE);
-  const tall = Math.max(160, size.height - planTop - MIDDLE_LANE - BOTTOM_RULER - LEAST_FOOT);
+  const cardPlace = cardPlaceOn(size) === 'after' ? 'after' : 'foot';
+  const leastFoot = cardPlace === 'after' ? 0 : LEAST_FOOT;
+  const tall = Math.max(160, size.height - planTop - MIDDLE_LANE - BOTTOM_RULER - leastFoot);
   const scale = Math.min(width / need.x, tall / (need.y + need.z));
   const rest = Math.max(0, tall - scale * (need.y + need.z));
   const planHeight = Math.round(scale * need.y + rest * WHOLE_SHARES.plan);
@@ -78,19 +107,18 @@ export function layOutWholeBoat(size: { width: number; height: number }, box: Bo
   const profileTop = planTop + planHeight + MIDDLE_LANE;
   const rulerTop = profileTop + profileHeight;
   const foot = rulerTop + BOTTOM_RULER;
-  const words = Math.min(LEAST_COLUMN, width / 3);
-  const stripWidth = width - words - COLUMN_GAP;
   const left = LEFT_RULER;
   return {
     ...size,
-    strip: { left, top: TOP_EDGE, width: stripWidth, height: stripHeight },
-    stripWords: { left: left + stripWidth + COLUMN_GAP, top: TOP_EDGE, width: words, height: stripHeight },
+    ...stripRects({ left, width, height: stripHeight }),
     windows: {
       plan: { left, top: planTop, width, height: planHeight },
       profile: { left, top: profileTop, width, height: profileHeight },
       section: { left: left + width, top: profileTop, width: 0, height: profileHeight },
     },
-    quarter: { left, top: foot, width, height: Math.max(0, size.height - foot) },
+    cardPlace,
+    look: { right: RIGHT_EDGE, top: profileTop + 2 },
+    card: { left, top: foot, width: CARD.width, height: Math.max(0, size.height - foot) },
     lanes: { upper: planTop - UPPER_LANE / 2, middle: profileTop - MIDDLE_LANE / 2 },
     rulerTop,
   };
@@ -102,12 +130,29 @@ export function isShown({ windows }: Pick<SheetLayout, 'windows'>, view: ViewNam
 }
 
 function stripHeightOf({ height }: { height: number }): number {
-  return Math.round(Math.min(104, Math.max(60, height * 0.105)));
+  return Math.round(Math.min(96, Math.max(46, height * 0.085 - 18)));
+}
+
+/** The strip and the words beside it, in one row. */
+function stripRects(row: {
+  left: number;
+  width: number;
+  height: number;
+}): Pick<SheetLayout, 'strip' | 'stripWords'> {
+  const words = Math.min(STRIP_WORDS.px, row.width * STRIP_WORDS.share);
+  const { left, height } = row;
+  const width = row.width - words - COLUMN_GAP;
+  return {
+    strip: { left, top: TOP_EDGE, width, height },
+    stripWords: { left: left + width + COLUMN_GAP, top: TOP_EDGE, width: words, height },
+  };
 }
 
 function place(
   size: { width: number; height: number },
   given: {
+    cardPlace: CardPlace;
+    sheetWidth: number;
     stripHeight: number;
     planTop: number;
     planHeight: number;
@@ -115,22 +160,35 @@ function place(
     free: { width: number; height: number };
   },
 ): SheetLayout {
-  const { stripHeight, planTop, planHeight, column, free } = given;
+  const { cardPlace, stripHeight, planTop, planHeight, column, free } = given;
   const width = free.width - column;
   const columnLeft = LEFT_RULER + width + COLUMN_GAP;
   const profileTop = planTop + planHeight + MIDDLE_LANE;
   const profileHeight = free.height - planHeight;
+  const over = { left: columnLeft, top: TOP_EDGE, width: column, height: planTop + planHeight - TOP_EDGE };
+  const beside = {
+    left: given.sheetWidth - RIGHT_EDGE + COLUMN_GAP,
+    top: TOP_EDGE,
+    width: CARD.width,
+    height: size.height - 2 * TOP_EDGE,
+  };
+  const middle = profileTop - MIDDLE_LANE / 2;
+  const lookTop = { over: profileTop + 2, beside: size.height - LOOK_ROW, after: TOP_EDGE, foot: TOP_EDGE }[
+    cardPlace
+  ];
+  const none = { left: columnLeft, top: TOP_EDGE, width: 0, height: 0 };
   return {
     ...size,
-    strip: { left: LEFT_RULER, top: TOP_EDGE, width, height: stripHeight },
-    stripWords: { left: columnLeft, top: TOP_EDGE, width: column, height: stripHeight },
+    ...stripRects({ left: LEFT_RULER, width, height: stripHeight }),
     windows: {
       plan: { left: LEFT_RULER, top: planTop, width, height: planHeight },
       profile: { left: LEFT_RULER, top: profileTop, width, height: profileHeight },
       section: { left: columnLeft, top: profileTop, width: column, height: profileHeight },
     },
-    quarter: { left: columnLeft, top: planTop, width: column, height: planHeight },
-    lanes: { upper: planTop - UPPER_LANE / 2, middle: profileTop - MIDDLE_LANE / 2 },
+    cardPlace,
+    look: { right: RIGHT_EDGE, top: lookTop },
+    card: cardPlace === 'over' ? over : cardPlace === 'beside' ? beside : none,
+    lanes: { upper: cardPlace === 'over' ? middle : planTop - UPPER_LANE / 2, middle },
     rulerTop: profileTop + profileHeight,
   };
 }

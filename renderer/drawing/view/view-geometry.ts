@@ -119,6 +119,22 @@ export function fitCamera(windows: Windows, box: BoatBox): Camera {
   };
 }
 
+/** A cockpit is drawn at least this large where that costs little: a pixel is 3 mm. Pixels per metre. */
+const COCKPIT_SCALE = 1000 / 3;
+/** For that the crown may leave the sheet by this share of the height. */
+const CROWN_SHARE = 0.08;
+
+/** The camera for a cockpit: the whole box, or a little larger with the keel at the foot and the crown beyond the top. */
+export function cockpitCamera(windows: Windows, box: BoatBox): Camera {
+  const whole = fitCamera(windows, box);
+  const { profile } = windows;
+  const along = Math.min(profile.width / boxSize(box).x, windows.plan.height / boxSize(box).y);
+  const larger = Math.min(COCKPIT_SCALE, along, whole.pixelsPerMetre / (1 - CROWN_SHARE));
+  if (larger <= whole.pixelsPerMetre) return whole;
+  const z = box.least.z + profile.height / 2 / larger;
+  return { pixelsPerMetre: larger, at: { ...whole.at, z } };
+}
+
 /** The view whose window holds a screen point; null between them. */
 export function viewAt(windows: Windows, { x, y }: ScreenPoint): ViewName | null {
   return (

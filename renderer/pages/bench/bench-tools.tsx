@@ -5,16 +5,11 @@ import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { onCommand } from '../../ui/menu-commands.tsx';
-import { PAGE_TOOLS_ID } from '../../ui/page-tools.ts';
+import { PAGE_STEPS_ID, PAGE_TOOLS_ID } from '../../ui/page-tools.ts';
 
 /** Ways to paper and to showing, undo and redo in the head of the sheet, by button, key and menu; saving a revision by key and menu. */
 export function BenchTools({ onSave }: { onSave: () => void }) {
   const document = useDocument();
-  const undoName = useFit((state) => state.undoName);
-  const redoName = useFit((state) => state.redoName);
-  const [place, setPlace] = useState<HTMLElement | null>(null);
-  useEffect(() => setPlace(window.document.getElementById(PAGE_TOOLS_ID)), []);
-
   useEffect(
     () =>
       onCommand((command) => {
@@ -25,19 +20,45 @@ export function BenchTools({ onSave }: { onSave: () => void }) {
     [document, onSave],
   );
 
-  if (!place) return null;
-  const { fitId: id } = document.getState();
-  return createPortal(
+  return (
     <>
-      <a className="button bare" href={hrefOf({ page: 'set-out', id })}>
-        {say('setout.way')}
-      </a>
-      <a className="button bare" href={hrefOf({ page: 'full-size', id })}>
-        {say('fullsize.way')}
-      </a>
-      <a className="button bare" href={hrefOf({ page: 'show', id })}>
-        {say('show.way')}
-      </a>
+      <InHead placeId={PAGE_TOOLS_ID}>
+        <Ways fitId={document.getState().fitId} />
+      </InHead>
+      <InHead placeId={PAGE_STEPS_ID}>
+        <Steps />
+      </InHead>
+    </>
+  );
+}
+
+/** Puts a page's own controls into their place in the head, once that is there. */
+function InHead({ placeId, children }: { placeId: string; children: React.ReactNode }) {
+  const [place, setPlace] = useState<HTMLElement | null>(null);
+  useEffect(() => setPlace(window.document.getElementById(placeId)), [placeId]);
+  return place && createPortal(children, place);
+}
+
+const WAYS = [
+  { page: 'set-out', name: 'setout.way' },
+  { page: 'full-size', name: 'fullsize.way' },
+  { page: 'show', name: 'show.way' },
+] as const;
+
+function Ways({ fitId: id }: { fitId: string }) {
+  return WAYS.map(({ page, name }) => (
+    <a key={page} className="button bare" href={hrefOf({ page, id })}>
+      {say(name)}
+    </a>
+  ));
+}
+
+function Steps() {
+  const document = useDocument();
+  const undoName = useFit((state) => state.undoName);
+  const redoName = useFit((state) => state.redoName);
+  return (
+    <>
       <button
         type="button"
         className="button bare"
@@ -56,8 +77,7 @@ export function BenchTools({ onSave }: { onSave: () => void }) {
       >
         {say('bench.redo')}
       </button>
-    </>,
-    place,
+    </>
   );
 }
 

@@ -3,14 +3,13 @@ import { useFit } from '../../bench/bench-context.tsx';
 import type { BenchTabProps } from '../../bench/bench-tab.ts';
 import { say } from '../../language/messages.ts';
 import { BENCH_TABS } from './bench-tabs.ts';
-import { Measures } from './measures.tsx';
 import { SeatChooser } from './seat-chooser.tsx';
 import { TitleBlock } from './title-block.tsx';
 import { useMarginTab } from './use-margin-tab.ts';
 
 /** The sheet's right margin: the tabs above; measures; the title block in the corner. */
-export function Margin(props: BenchTabProps & { changedSince: boolean; looking: boolean }) {
-  const { grown, revisions, changedSince, looking, onSave } = props;
+export function Margin(props: BenchTabProps & { changedSince: boolean }) {
+  const { grown, revisions, changedSince, onSave } = props;
   const fit = useFit((state) => state.fit);
   const [open, setOpen] = useMarginTab();
   const held = useFit(({ gestureName }) => gestureName !== null);
@@ -35,9 +34,6 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looking: 
           </TabPanel>
         ))}
       </Tabs>
-      <div inert={looking}>
-        <Measures />
-      </div>
       <TitleBlock revisions={revisions} changedSince={changedSince} onSave={onSave} />
     </aside>
   );

@@ -1,16 +1,19 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import type { OpenedFit, RevisionSummary } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { type Bench, BenchProvider, useFit } from '../../bench/bench-context.tsx';
+import { PartCard } from '../../bench/card/part-card.tsx';
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { GrowthBanner } from '../../bench/tabs/growth/growth-banner.tsx';
 import { useFitTrials } from '../../bench/use-fit-trials.ts';
 import { useGrown } from '../../bench/use-grown.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
+import { createHandStore } from '../../drawing/interaction/hand-state.ts';
 import { say } from '../../language/messages.ts';
 import { Announcer } from './announcer.tsx';
 import { AutosaveError } from './autosave-error.tsx';
+import { BenchDivider } from './bench-divider.tsx';
 import { BenchTools } from './bench-tools.tsx';
 import { ComparedOutline } from './compared-outline.tsx';
 import { LookBanner } from './look-banner.tsx';
@@ -18,6 +21,7 @@ import { Margin } from './margin.tsx';
 import { SaveRevision } from './save-revision.tsx';
 import { useBench, useLook } from './use-bench.ts';
 import { useBenchActions } from './use-bench-actions.ts';
+import './bench.css';
 
 /** A fit on the bench, with the revision that is looked at in its place for a while, if any. */
 export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: () => void }) {
@@ -57,6 +61,8 @@ function BenchSheet(props: {
   const { opened, shown, looking } = props;
   const [revisions, setRevisions] = useState<readonly RevisionSummary[]>(opened.revisions);
   const [newest, setNewest] = useState<Fit | null>(opened.draftSavedAt === null ? opened.fit : null);
+  const [hand] = useState(createHandStore);
+  const sheet = useRef<HTMLDivElement>(null);
   const trials = useFitTrials(opened.id);
   const grown = useGrown();
   useBenchActions(opened.id);
@@ -84,10 +90,12 @@ function BenchSheet(props: {
         onSaved={saved}
       />
       <BenchProvider value={shown}>
-        <div className="bench-sheet">
+        <div className="bench-sheet" ref={sheet}>
           <div className="bench-drawing" inert={looking}>
-            <BenchDrawing document={shown.document} answers={shown.answers} view={shown.view} />
+            <BenchDrawing document={shown.document} view={shown.view} hand={hand} />
+            <PartCard hand={hand} />
           </div>
+          <BenchDivider sheet={sheet} />
           <Margin
             fitId={opened.id}
             trials={trials}
@@ -95,7 +103,6 @@ function BenchSheet(props: {
             revisions={revisions}
             changedSince={changedSince}
             compared={compared}
-            looking={looking}
             onCompare={setCompared}
             onLook={props.onLook}
             onSave={openSaving}

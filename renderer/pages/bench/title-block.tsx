@@ -29,16 +29,14 @@ export function TitleBlock(props: {
         <h1>{name}</h1>
         <p>{[athletes || say('fits.no-athlete'), boat.name + boatClass].join(' · ')}</p>
       </div>
-      <div className="title-cell">
-        <span className="lettering">{say('block.revision')}</span>
-        <span>{revisionText(props.revisions[0], props.changedSince)}</span>
-      </div>
-      <div className="title-cell">
-        <KeptState />
-        <button type="button" className="button words" onClick={props.onSave}>
-          {say('revisions.save')}
-        </button>
-      </div>
+      <button type="button" className="button words title-save" onClick={props.onSave}>
+        {say('revisions.save')}
+      </button>
+      <p className="title-revision">
+        <span className="only-spoken">{say('block.revision')} </span>
+        {revisionText(props.revisions[0], props.changedSince)}
+      </p>
+      <KeptState />
     </section>
   );
 }

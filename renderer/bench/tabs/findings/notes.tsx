@@ -8,6 +8,7 @@ import { BenchProposal } from '../../proposal/bench-proposal.tsx';
 import { Note } from './note.tsx';
 import { useNotePlaces } from './use-note-places.ts';
 import { WorthALook } from './worth-a-look.tsx';
+import './findings.css';
 
 /** Whether a finding belongs to what is looked at: this seat, or the boat. */
 const concerns = (seat: number) => (finding: Finding) => finding.seat === seat || finding.seat === null;

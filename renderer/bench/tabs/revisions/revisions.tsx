@@ -9,6 +9,7 @@ import type { BenchTabProps } from '../../bench-tab.ts';
 import type { FetchedRevision } from '../../fetched-revision.ts';
 import { observationText } from '../trials/observation-text.ts';
 import { DifferencesTable } from './differences-table.tsx';
+import './revisions.css';
 
 /** The revision block: every named state, newest first; compare with any, look at any, put any back on the bench. */
 export function Revisions(props: BenchTabProps) {

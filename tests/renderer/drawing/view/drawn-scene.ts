@@ -6,7 +6,7 @@ import { hullLines } from '../../../../renderer/drawing/view/hull-lines.ts';
 import { boatBox, pictureOf, seatBox } from '../../../../renderer/drawing/view/picture.ts';
 import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
 import { layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
-import { fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
+import { cockpitCamera, fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
 import { valuesOf } from '../../../core/example/values-of.ts';
 
@@ -25,7 +25,7 @@ export function drawnScene(
   const mine = seatBox(picture, lines, seat);
   const box = showing === 'seat' ? mine : boatBox(picture, lines);
   const layout = showing === 'seat' ? layOutSheet(size, mine) : layOutWholeBoat(size, box);
-  const camera = fitCamera(layout.windows, box);
+  const camera = (showing === 'seat' ? cockpitCamera : fitCamera)(layout.windows, box);
   return {
     picture,
     ghost: null,

@@ -1,21 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import { overlap } from '../../../../renderer/drawing/view/label-placer.ts';
 import { isShown, layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
-import { fitCamera, VIEWS } from '../../../../renderer/drawing/view/view-geometry.ts';
+import { cockpitCamera, fitCamera, project, VIEWS } from '../../../../renderer/drawing/view/view-geometry.ts';
 
-const box = { least: { x: -0.9, y: -0.35, z: -0.45 }, most: { x: 0.9, y: 0.6, z: 1.6 } };
+/** A cockpit: rest to toes, as broad as the hull, keel to crown. */
+const box = { least: { x: -0.72, y: -0.23, z: -0.07 }, most: { x: 0.74, y: 0.23, z: 1.42 } };
 const SIZES = [
   [720, 658],
+  [800, 690],
   [934, 758],
   [1050, 858],
   [1490, 1038],
   [640, 560],
+  [1024, 420],
 ] as const;
+/** What the part's card needs. */
+const CARD = { width: 336, height: 218 };
 
 describe.each(SIZES)('a sheet of %i × %i', (width, height) => {
   const layout = layOutSheet({ width, height }, box);
   const { plan, profile, section } = layout.windows;
-  const rects = [layout.strip, layout.stripWords, plan, profile, section, layout.quarter];
+  const rects = [layout.strip, layout.stripWords, plan, profile, section, layout.card];
 
   it('has plan over profile, section beside profile, and nothing over anything', () => {
     expect([plan.left, plan.width]).toEqual([profile.left, profile.width]);
@@ -28,15 +33,22 @@ describe.each(SIZES)('a sheet of %i × %i', (width, height) => {
     });
   });
 
-  it('leaves both lanes free', () => {
+  it('leaves both lanes free: no view, and no card where leaders come in past it', () => {
+    const past = layout.cardPlace === 'beside' ? rects.filter((rect) => rect !== layout.card) : rects;
     for (const y of Object.values(layout.lanes)) {
-      for (const { top, height: tall } of rects) expect(y > top && y < top + tall).toBe(false);
+      for (const { top, height: tall } of past) expect(y > top && y < top + tall).toBe(false);
     }
   });
 
   it('shows a figure of a metre and a half at least 190 pixels tall', () => {
     expect(fitCamera(layout.windows, box).pixelsPerMetre * 1.5).toBeGreaterThan(190);
-    for (const view of VIEWS) expect(layout.windows[view].height).toBeGreaterThan(90);
+    for (const view of VIEWS) expect(layout.windows[view].height).toBeGreaterThan(55);
+  });
+
+  it('has room for the whole card, but on a small screen, where it stands after the drawing', () => {
+    if (layout.cardPlace === 'after') return expect(width).toBeLessThan(700);
+    expect(layout.card.width).toBeGreaterThanOrEqual(CARD.width);
+    expect(layout.card.height).toBeGreaterThanOrEqual(CARD.height);
   });
 });
 
@@ -44,7 +56,7 @@ describe.each(SIZES)('a sheet of %i × %i for the whole of a nine-metre boat', (
   const long = { least: { x: -4.6, y: -0.75, z: -0.5 }, most: { x: 4.6, y: 0.75, z: 1.75 } };
   const layout = layOutWholeBoat({ width, height }, long);
   const { plan, profile } = layout.windows;
-  const rects = [layout.strip, layout.stripWords, plan, profile, layout.quarter];
+  const rects = [layout.strip, layout.stripWords, plan, profile, layout.card];
 
   it('is as long as the sheet is wide, nothing over anything, with room for the note', () => {
     expect(isShown(layout, 'section')).toBe(false);
@@ -54,9 +66,29 @@ describe.each(SIZES)('a sheet of %i × %i for the whole of a nine-metre boat', (
       expect(a.left + a.width).toBeLessThanOrEqual(width);
       expect(a.top + a.height).toBeLessThanOrEqual(height);
     });
-    expect(layout.quarter.height).toBeGreaterThanOrEqual(120);
+    if (layout.cardPlace === 'foot') expect(layout.card.height).toBeGreaterThanOrEqual(120);
     const { pixelsPerMetre } = fitCamera(layout.windows, long);
     expect(pixelsPerMetre * 9.2).toBeLessThanOrEqual(plan.width + 1e-6);
     if (height > 600) expect(pixelsPerMetre * 9.2).toBeGreaterThan(0.98 * plan.width);
+  });
+});
+
+describe('the first view in a window of 1280 × 800', () => {
+  const layout = layOutSheet({ width: 934, height: 758 }, box);
+  const camera = cockpitCamera(layout.windows, box);
+
+  it('is the cockpit, a pixel at most 3 mm, from the rest to the toes', () => {
+    expect(1000 / camera.pixelsPerMetre).toBeLessThanOrEqual(3.0001);
+    const { plan, profile } = layout.windows;
+    const seen = (pixels: number) => pixels / camera.pixelsPerMetre;
+    expect(seen(plan.width)).toBeGreaterThan(box.most.x - box.least.x);
+    expect(seen(plan.height)).toBeGreaterThan(0.46);
+    expect(seen(profile.height)).toBeGreaterThan(0.9 * (box.most.z - box.least.z));
+  });
+
+  it('keeps the keel in sight', () => {
+    const keel = project({ windows: layout.windows, camera }, 'profile', { x: 0, y: 0, z: -0.05 });
+    const { top, height } = layout.windows.profile;
+    expect(keel.y).toBeLessThan(top + height);
   });
 });

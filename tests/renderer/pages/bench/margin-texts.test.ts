@@ -2,11 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
 import { withCoordinate } from '../../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
-import { derivativesTo } from '../../../../core/optimise/sensitivity.ts';
 import { changeText, withChange } from '../../../../renderer/bench/change-text.ts';
 import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
-import { effectsText } from '../../../../renderer/pages/bench/effects.ts';
 import { keptText } from '../../../../renderer/pages/bench/saved-state.tsx';
 import { exampleFit } from '../../../core/example/example-fit.ts';
 
@@ -15,26 +13,6 @@ const plain = (text: string) => text.replaceAll('\u{202f}', ' ');
 const fit = exampleFit();
 const evaluator = createEvaluator();
 const report = evaluator.evaluate(fit);
-
-describe('what one centimetre does', () => {
-  it('tells of the bow, with the sign of a pad moved aft', () => {
-    const derivatives = derivativesTo({ evaluator, fit, report }, { seat: 0, coordinate: 'kneePad.aftM' });
-    const text = plain(effectsText('kneePad.aftM', derivatives, format));
-    expect(text).toMatch(/^\+1 cm: bow \+\d+\.\d mm · /);
-    expect(text.split(' · ').length).toBeGreaterThan(1);
-    expect(text.length).toBeLessThan(60);
-  });
-
-  it('says so when nothing moves', () => {
-    expect(effectsText('kneePad.aftM', [], format)).toBe('+1 cm: nothing to speak of');
-  });
-
-  it('turns go by five degrees, and inches by halves', () => {
-    expect(effectsText('rearRest.turnDeg', [], format)).toMatch(/^\+5°:/);
-    const inches = formatFor({ length: 'in', mass: 'lb', decimal: 'point' });
-    expect(effectsText('kneePad.aftM', [], inches)).toMatch(/^\+½ in:/);
-  });
-});
 
 describe('a proposed change in words', () => {
   const move = (coordinate: (typeof FITTING_COORDINATES)[number], from: number, to: number) =>

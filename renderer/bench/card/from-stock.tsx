@@ -1,9 +1,9 @@
 import { padFromStock, padInStock, restFromStock, restInStock } from '../../../core/document/from-stock.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
-import { useFit } from '../../bench/bench-context.tsx';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
+import { useFit } from '../bench-context.tsx';
 
 /** Stands for a fitting that is like no piece of the stock. */
 const NONE = 'none';

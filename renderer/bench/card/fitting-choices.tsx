@@ -1,10 +1,10 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Lockable, Seat } from '../../../core/document/seat-schema.ts';
 import { otherSide } from '../../../core/frame/mirror.ts';
-import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
+import { useDocument, useFit } from '../bench-context.tsx';
 import { FromStock } from './from-stock.tsx';
 
 /** What a fitting is chosen to be, beside where it stands: strap, brace, non-slip floor. */

@@ -1,6 +1,6 @@
 import type { Lockable } from '../../../core/document/seat-schema.ts';
-import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
+import { useDocument, useFit } from '../bench-context.tsx';
 
 /** Locks a fitting against proposals, or frees it. The word says the state; the padlock only repeats it. */
 export function LockSwitch({ fitting }: { fitting: Lockable }) {

@@ -1,9 +1,9 @@
 import { fitSchema } from '../../../core/document/fit-schema.ts';
-import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { useDocument, useFit } from '../bench-context.tsx';
 
 const WATER_C = { min: -2, max: 40 };
 const HEEL_DEG = { min: -30, max: 30 };

@@ -1,0 +1,114 @@
+import { coordinatesOfFitting, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import type { Lockable } from '../../../core/document/seat-schema.ts';
+import { quantityDefinition } from '../../../core/evaluation/quantities.ts';
+import { quantityName } from '../../../core/text/sentences.ts';
+import { useFormat } from '../../display/use-display.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+import { useFit, useSlow } from '../bench-context.tsx';
+import { coordinateName } from '../coordinates.ts';
+import { CoordinateField } from './coordinate-field.tsx';
+import { directionWord, effectText, isNothing, stepsFor } from './effect-text.ts';
+import {
+  type Change,
+  effectsOf,
+  HEADLINE_EFFECTS,
+  hasOwnEffects,
+  type OwnEffect,
+  stepEffects,
+} from './step-effects.ts';
+
+/** The part's one table: each coordinate to be set, and what one centimetre (five degrees) more of it does. */
+export function CoordinateTable({ fitting }: { fitting: Lockable }) {
+  const format = useFormat();
+  const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete !== null);
+  const coordinates = coordinatesOfFitting(fitting);
+  const turns = coordinates.some(isAngle);
+  const step = format.lengthUnit === 'in' ? 'inch' : 'centimetre';
+  return (
+    <table className="card-table">
+      <caption className="only-spoken">{say('measures.effects.about')}</caption>
+      <colgroup>
+        <col className="card-name" />
+        <col className="card-entry" />
+        {HEADLINE_EFFECTS[fitting].map((id) => (
+          <col key={id} className={quantityDefinition(id)?.unit === 'm' ? 'card-long' : undefined} />
+        ))}
+      </colgroup>
+      <thead>
+        <tr>
+          <th scope="col" colSpan={2}>
+            {occupied && say(`card.step.${step}`)}
+            {occupied && turns && <span className="card-turns"> {say('card.step.degrees')}</span>}
+          </th>
+          {occupied &&
+            HEADLINE_EFFECTS[fitting].map((id) => (
+              <th key={id} scope="col" className="numeric" title={quantityName(id)}>
+                {say(`drawing.told.${id}`)}
+              </th>
+            ))}
+        </tr>
+      </thead>
+      <tbody>
+        {coordinates.map((coordinate) => (
+          <CoordinateRow key={coordinate} coordinate={coordinate} fitting={fitting} occupied={occupied} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface RowProps {
+  readonly coordinate: FittingCoordinate;
+  readonly fitting: Lockable;
+  readonly occupied: boolean;
+}
+
+function CoordinateRow({ coordinate, fitting, occupied }: RowProps) {
+  return (
+    <tr data-coordinate={coordinate}>
+      <th scope="row" title={coordinateName(coordinate)}>
+        {directionWord(coordinate)}
+      </th>
+      <td className="card-field">
+        <CoordinateField coordinate={coordinate} />
+      </td>
+      {occupied && <EffectCells coordinate={coordinate} fitting={fitting} />}
+    </tr>
+  );
+}
+
+function EffectCells({ coordinate, fitting }: Omit<RowProps, 'occupied'>) {
+  const format = useFormat();
+  const seat = useFit((state) => state.seat);
+  const derivatives = useSlow((answers) =>
+    answers.seat === seat ? answers.derivatives[coordinate] : undefined,
+  );
+  const ids = effectsOf(coordinate, fitting);
+  const known = derivatives ?? [];
+  const changes = stepEffects(coordinate, ids, { derivatives: known, seat, steps: stepsFor(format) });
+  if (hasOwnEffects(coordinate)) {
+    const title = changes.map((change) => `${quantityName(change.id)} ${effectText(change, format)}`);
+    return (
+      <td colSpan={HEADLINE_EFFECTS[fitting].length} className="numeric card-own" title={title.join(', ')}>
+        {derivatives && changes.map((change) => ownText(change, format)).join(' · ')}
+      </td>
+    );
+  }
+  return changes.map((change) => {
+    const text = effectText(change, format);
+    return (
+      <td key={change.id} className="numeric" data-nothing={isNothing(text) || undefined}>
+        {text}
+      </td>
+    );
+  });
+}
+
+/** "side −6.4 mm": what a turn does, shortly. */
+function ownText(change: Change, format: Format): string {
+  return say('effect.written', {
+    name: say(`card.own.${change.id as OwnEffect}`),
+    change: effectText(change, format),
+  });
+}

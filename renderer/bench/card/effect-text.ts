@@ -1,0 +1,45 @@
+import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
+import type { Format } from '../../language/format.ts';
+import { say } from '../../language/messages.ts';
+import type { Change, Steps } from './step-effects.ts';
+
+const TURN_DEG = 5;
+
+/** The step that effects are told for: one centimetre (half an inch where inches are read), five degrees. */
+export function stepsFor({ lengthUnit }: Format): Steps {
+  return { placeM: lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01, turnDeg: TURN_DEG };
+}
+
+/** Changes with one place more than the values themselves: tenths of a millimetre, of a degree, of a percent. */
+export function effectText({ id, unit, by }: Change, format: Format): string {
+  if (by === null) return '–';
+  const tenths = { decimals: 1, signed: true } as const;
+  if (unit === 'rad') return format.degrees((by * 180) / Math.PI, tenths);
+  if (unit === '1') return `${format.number(by * 100, tenths)}\u{202f}%`;
+  if (unit === 'm' && format.lengthUnit !== 'in') return `${format.number(by * 1000, tenths)}\u{202f}mm`;
+  return format.quantity(id, { signed: true })(by, unit);
+}
+
+/** Whether a change shows no digit but zero: it is written faintly. */
+export function isNothing(text: string): boolean {
+  return !/[1-9]/.test(text);
+}
+
+/** Which way a coordinate grows, in a word: "aft", "out", "up", "turn". */
+export function directionWord(coordinate: FittingCoordinate): string {
+  return say(`card.way.${directionOf(coordinate)}`);
+}
+
+type Direction = 'aft' | 'forward' | 'out' | 'up' | 'down' | 'turn' | 'wedge' | 'length' | 'blade';
+
+function directionOf(coordinate: FittingCoordinate): Direction {
+  if (coordinate === 'paddle.lengthM') return 'length';
+  if (coordinate === 'paddle.bladeLengthM') return 'blade';
+  const { axis, sign } = COORDINATES[coordinate];
+  if (axis === 'wedge') return 'wedge';
+  if (isAngle(coordinate)) return 'turn';
+  if (axis === 'forward') return sign < 0 ? 'aft' : 'forward';
+  if (axis === 'across') return 'out';
+  return axis === 'height' ? 'up' : 'down';
+}

@@ -1,0 +1,45 @@
+import { useState } from 'react';
+import { say } from '../../language/messages.ts';
+
+/** Share of the height that the drawing has in a narrow window, percent. */
+const SHARE = { least: 30, most: 80, usual: 62, step: 5 } as const;
+
+/** Lives as long as the program: the next bench opens as the last was left. */
+let lastShare: number = SHARE.usual;
+
+const within = (share: number) => Math.min(SHARE.most, Math.max(SHARE.least, Math.round(share)));
+
+/** In a narrow window, between drawing and margin: dragged, or moved by the arrow keys. Sets the share on its parent. */
+export function BenchDivider({ sheet }: { sheet: React.RefObject<HTMLElement | null> }) {
+  const [share, setShare] = useState(lastShare);
+  function set(to: number): void {
+    lastShare = within(to);
+    sheet.current?.style.setProperty('--drawing-share', `${lastShare}%`);
+    setShare(lastShare);
+  }
+  function drag({ clientY, currentTarget, pointerId }: React.PointerEvent): void {
+    const box = sheet.current?.getBoundingClientRect();
+    if (box && currentTarget.hasPointerCapture(pointerId)) set((100 * (clientY - box.top)) / box.height);
+  }
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a separator that can be moved is no rule between texts
+    <div
+      className="bench-divider"
+      role="separator"
+      tabIndex={0}
+      aria-orientation="horizontal"
+      aria-label={say('card.divider')}
+      aria-valuenow={share}
+      aria-valuemin={SHARE.least}
+      aria-valuemax={SHARE.most}
+      onPointerDown={({ currentTarget, pointerId }) => currentTarget.setPointerCapture(pointerId)}
+      onPointerMove={drag}
+      onKeyDown={(event) => {
+        const way = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0;
+        if (way === 0) return;
+        event.preventDefault();
+        set(share + way * SHARE.step);
+      }}
+    />
+  );
+}
