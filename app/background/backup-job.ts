@@ -1,5 +1,7 @@
 import Database from 'better-sqlite3';
 import { sealCopy } from '../store/backups.ts';
+import { keepManifest, shortenJournal } from '../store/keep-manifest.ts';
+import { openBeside } from '../store/open-beside.ts';
 import type { JobHooks, Jobs } from './job.ts';
 
 /** Pages copied between two looks at whether to stop: 4 MB. */
@@ -26,4 +28,20 @@ export async function backup(
     db.close();
   }
   return sealCopy(to);
+}
+
+/** After a backup: shortens the journal and notes the backup. The main thread writes nothing meanwhile. */
+export function settleBackup({
+  folder,
+  at,
+}: Jobs['settle-backup']['input']): Jobs['settle-backup']['output'] {
+  const store = openBeside(folder, () => at);
+  try {
+    const settled = shortenJournal(store);
+    keepManifest(store);
+    return { settled, needsBackup: false };
+  } finally {
+    store.safeguard.close();
+    store.db.close();
+  }
 }

@@ -52,7 +52,7 @@ const NOTHING: Store['safeguard'] = {
   look() {},
   looked() {},
   needsBackup: () => false,
-  rewrite() {},
+  rewrite: () => false,
   close() {},
   lend() {},
   isLent: () => false,

@@ -1,4 +1,4 @@
-import { eraseFromCopies, eraseFromStore, previewErasure } from '../store/erase-everywhere.ts';
+import { endErasure, eraseFromCopies, eraseFromStore, previewErasure } from '../store/erase-everywhere.ts';
 import { openBeside } from '../store/open-beside.ts';
 import { inCopy } from './copy-of-store.ts';
 import type { JobHooks, Jobs } from './job.ts';
@@ -37,4 +37,19 @@ export function eraseStore({
 /** Erases from the copies whoever the note of the erasure under way names. */
 export function eraseCopies({ folder }: Jobs['erase-copies']['input']): Jobs['erase-copies']['output'] {
   return eraseFromCopies(folder);
+}
+
+/** Erases from the journal, and ends the erasure. The main thread writes nothing meanwhile. */
+export function eraseJournal({
+  folder,
+  at,
+}: Jobs['erase-journal']['input']): Jobs['erase-journal']['output'] {
+  const store = openBeside(folder, () => at);
+  try {
+    endErasure(store);
+    return { needsBackup: store.safeguard.needsBackup() };
+  } finally {
+    store.safeguard.close();
+    store.db.close();
+  }
 }

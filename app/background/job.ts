@@ -13,6 +13,11 @@ export type ReadBundle =
 export interface Jobs {
   /** Copies the store into one file and checks the copy; gives what is wrong with it, or null. */
   readonly backup: { input: { file: string; to: string }; output: string | null };
+  /** Shortens the journal after a backup. The main thread writes nothing meanwhile. */
+  readonly 'settle-backup': {
+    input: { folder: string; at: number };
+    output: { settled: boolean; needsBackup: boolean };
+  };
   /** Writes everything into a bundle; gives its size, bytes. */
   readonly export: {
     input: { file: string; to: string; version: string; at: number; passphrase: string | null };
@@ -50,6 +55,8 @@ export interface Jobs {
   };
   /** Erases the person from the copies of the store; gives those that could not be rewritten. */
   readonly 'erase-copies': { input: { folder: string }; output: ErasedCopies };
+  /** Erases the person from the journal and ends the erasure. The main thread writes nothing meanwhile. */
+  readonly 'erase-journal': { input: { folder: string; at: number }; output: { needsBackup: boolean } };
 }
 export type JobName = keyof Jobs;
 

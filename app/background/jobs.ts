@@ -1,6 +1,6 @@
-import { backup } from './backup-job.ts';
+import { backup, settleBackup } from './backup-job.ts';
 import { decryptBundle, importBundle, previewBundle } from './bundle-jobs.ts';
-import { eraseCopies, erasePreview, eraseStore } from './erase-jobs.ts';
+import { eraseCopies, eraseJournal, erasePreview, eraseStore } from './erase-jobs.ts';
 import { exportEverything } from './export-job.ts';
 import type { JobHooks, JobName, Jobs } from './job.ts';
 import { restore } from './restore-job.ts';
@@ -21,4 +21,6 @@ export const jobs: {
   'erase-preview': erasePreview,
   'erase-store': eraseStore,
   'erase-copies': eraseCopies,
+  'erase-journal': eraseJournal,
+  'settle-backup': settleBackup,
 };

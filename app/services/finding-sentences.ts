@@ -27,7 +27,7 @@ function builtOn({ base }: Rebuilding): string {
     : 'The store was put together again from what could be read.';
 }
 
-function remainder({ salvaged, unreadable, base }: Rebuilding, backupAt: string | null): string[] {
+function remainder({ salvaged, unreadable, base, pages }: Rebuilding, backupAt: string | null): string[] {
   const { athletes, boats, fits, revisions, trials } = salvaged;
   const saved = `${athletes.added} athletes, ${boats.added} boats and ${fits.added} fits with ${revisions.added} revisions and ${trials.added} trials`;
   const next = backupAt
@@ -35,10 +35,19 @@ function remainder({ salvaged, unreadable, base }: Rebuilding, backupAt: string 
     : 'There is no good backup here; if you have a bundle elsewhere, import it.';
   return [
     `From the damaged file itself came ${saved}.`,
+    ...(pages ? [pagesSentence(pages)] : []),
     ...(unreadable > 0 ? [`${unreadable} rows could not be read.`] : []),
     'The last edits may be missing: look at what you worked on last.',
     ...(base ? [] : [next]),
   ];
+}
+
+function pagesSentence({ rows, unreadableRows, unreadablePages }: NonNullable<Rebuilding['pages']>): string {
+  const lost =
+    unreadableRows + unreadablePages === 0
+      ? 'No page of it was unreadable.'
+      : `${unreadableRows} rows and ${unreadablePages} pages of it could not be read: what stood there is lost.`;
+  return `The beginning of the file was lost, so it was read page by page: ${rows} rows were found. ${lost}`;
 }
 
 /** What to say of everything else that was found at the start, by what it is about. */

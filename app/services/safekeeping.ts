@@ -3,7 +3,7 @@ import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Backup, takeBackup } from '../store/backups.ts';
 import type { Erasure } from '../store/erase.ts';
-import { type ErasedCopies, type ErasedEverywhere, endErasure } from '../store/erase-everywhere.ts';
+import type { ErasedCopies, ErasedEverywhere } from '../store/erase-everywhere.ts';
 import { entriesOf, type NamedEntry } from '../store/join-people.ts';
 import { recordTitle } from '../store/record-title.ts';
 import { athletes } from '../store/roster.ts';
@@ -15,9 +15,17 @@ export async function takeBackupNow(program: Program): Promise<CallResult<Backup
   return done(await program.turn.alone(() => backUp(program, 'asked')));
 }
 
-/** Takes a backup in a worker. */
-export function backUp({ store, work }: Program, cause: Backup['cause']): Promise<Backup> {
-  return takeBackup(store, cause, ({ file }, to) => work.inWorker('backup', 'backup', { file, to }));
+/** Takes a backup in a worker. Edits wait a moment at its end, while the journal is shortened. */
+export function backUp(program: Program, cause: Backup['cause']): Promise<Backup> {
+  const { store, work } = program;
+  return takeBackup(store, cause, {
+    copy: ({ file }, to) => work.inWorker('backup', 'backup', { file, to }),
+    async settle() {
+      await whileLent(program, ({ folder, clock }) =>
+        work.inWorker('backup', 'settle-backup', { folder, at: clock() }),
+      );
+    },
+  });
 }
 
 /** Restores a backup, after one of the present. */
@@ -91,13 +99,13 @@ export async function eraseEntry(
   entry: NamedEntry,
   clear: ParsedInput<'athletes.erase'>['clear'],
 ): Promise<ErasedEverywhere> {
-  const { store, writeLock, work } = program;
+  const { store, work } = program;
   const { folder } = store;
   const { erasure } = await whileLent(program, () =>
     work.inWorker('erase', 'erase-store', { folder, at: store.clock(), entry, clear }),
   );
   const copies = await work.inWorker('erase', 'erase-copies', { folder });
-  await writeLock.alone(async () => endErasure(store));
+  await whileLent(program, () => work.inWorker('erase', 'erase-journal', { folder, at: store.clock() }));
   return { ...erasure, ...copies };
 }
 
@@ -139,19 +147,19 @@ function athleteName(store: Program['store'], id: string): string | null {
 }
 
 /** Lets a worker write the store. Edits wait meanwhile; what only reads goes on. */
-export function whileLent<T extends { readonly needsBackup: boolean }>(
+export function whileLent<T extends { readonly needsBackup: boolean; readonly settled?: boolean }>(
   { store, writeLock }: Program,
   work: (store: Program['store']) => Promise<T>,
 ): Promise<T> {
   return writeLock.alone(async () => {
     store.safeguard.lend();
-    let needsBackup = false;
+    let left: { needsBackup: boolean; settled?: boolean } = { needsBackup: false };
     try {
       const done = await work(store);
-      ({ needsBackup } = done);
+      left = done;
       return done;
     } finally {
-      store.safeguard.takeBack({ needsBackup });
+      store.safeguard.takeBack(left);
     }
   });
 }

@@ -23,7 +23,7 @@ export class BackupDamaged extends Error {
 export async function takeBackup(
   store: Store,
   cause: BackupCause,
-  copy: CopyStore = copyHere,
+  { copy, settle }: BackupWork = HERE,
 ): Promise<Backup> {
   const place = backupFolder(store.folder);
   makePrivateFolder(place);
@@ -41,19 +41,29 @@ export async function takeBackup(
   for (const old of outdatedBackups(listBackups(store.folder), store.clock())) {
     rmSync(join(place, old.name), { force: true });
   }
-  shortenJournal(store);
-  keepManifest(store);
+  await settle(store);
   return { ...datedBackup(name)!, bytes: statSync(join(place, name)).size };
 }
 
-/** Copies the store into one file and checks that; gives what is wrong with the copy, or null. */
-export type CopyStore = (store: Store, to: string) => Promise<string | null>;
+/** The two long parts of a backup. */
+export interface BackupWork {
+  /** Copies the store into one file and checks that; gives what is wrong with the copy, or null. */
+  copy(store: Store, to: string): Promise<string | null>;
+  /** Shortens the journal to what the backups do not hold, and notes the backup in the manifest. */
+  settle(store: Store): Promise<void>;
+}
 
 /** In this thread, for programs that nobody waits for. */
-async function copyHere({ db }: Store, to: string): Promise<string | null> {
-  await db.backup(to);
-  return sealCopy(to);
-}
+const HERE: BackupWork = {
+  async copy({ db }, to) {
+    await db.backup(to);
+    return sealCopy(to);
+  },
+  async settle(store) {
+    shortenJournal(store);
+    keepManifest(store);
+  },
+};
 
 /**
  * Makes a copy a single file that any SQLite reads without writing, checks it whole, and waits for the disk. Gives what is

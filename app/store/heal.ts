@@ -2,7 +2,7 @@ import Database from 'better-sqlite3';
 import { goodCopies } from './good-copies.ts';
 import type { ReadJournal } from './journal-file.ts';
 import { replay } from './replay.ts';
-import { guardedTables, keySql, type RowChange, type RowValue } from './row-guard.ts';
+import { guardedTables, keyValues, type RowChange, type RowValue, whereKey } from './row-guard.ts';
 import { listOddRows, type OddRow } from './row-sums.ts';
 import { positionOf } from './safeguard.ts';
 import type { Store } from './store.ts';
@@ -70,9 +70,8 @@ function presentRow(
 ): Record<string, RowValue> | null {
   const guarded = guardedTables(db).find(({ name }) => name === table);
   if (!guarded) return null;
-  const where = `${keySql(guarded, `"${table}"`)} = ?`;
   const row = db
-    .prepare<[string], Record<string, RowValue>>(`SELECT * FROM "${table}" WHERE ${where}`)
-    .get(key);
+    .prepare<RowValue[], Record<string, RowValue>>(`SELECT * FROM "${table}" WHERE ${whereKey(guarded)}`)
+    .get(...keyValues(key));
   return row ?? null;
 }

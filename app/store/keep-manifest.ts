@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { type Backup, backupFolder, listBackups } from './backup-list.ts';
 import { type Manifest, readManifest, writeManifest } from './manifest.ts';
-import { guardedTables, keySql } from './row-guard.ts';
+import { guardedTables, keyValues, whereKey } from './row-guard.ts';
 import { positionOf } from './safeguard.ts';
 import type { Store } from './store.ts';
 
@@ -46,12 +46,15 @@ function reachOf(folder: string, { name }: Backup): number {
   }
 }
 
-/** After a backup: the journal need only reach back to the backup before it, in case this one is damaged. */
-export function shortenJournal(store: Store): void {
+/**
+ * After a backup: the journal need only reach back to the backup before it, in case this one is damaged. Gives whether the
+ * journal is whole with that.
+ */
+export function shortenJournal(store: Store): boolean {
   const reached = backupsIn(store.folder)
     .map(({ n }) => n)
     .sort((a, b) => b - a);
-  store.safeguard.rewrite(reached[1] ?? 0, { backedUpAt: reached[0] ?? 0 });
+  return store.safeguard.rewrite(reached[1] ?? 0, { backedUpAt: reached[0] ?? 0 });
 }
 
 /**
@@ -69,8 +72,8 @@ export function forgetErased(store: Store): void {
   const tables = new Map(guardedTables(store.db).map((table) => [table.name, table]));
   const holds = (copy: Database.Database, table: string, key: string) => {
     try {
-      const sql = keySql(tables.get(table)!, `"${table}"`);
-      return copy.prepare(`SELECT 1 FROM "${table}" WHERE ${sql} = ?`).get(key) !== undefined;
+      const where = whereKey(tables.get(table)!);
+      return copy.prepare(`SELECT 1 FROM "${table}" WHERE ${where}`).get(...keyValues(key)) !== undefined;
     } catch {
       // An older version without that table.
       return false;

@@ -46,3 +46,27 @@ export function emptyCounts(): MergeCounts {
     erasedHere: 0,
   };
 }
+
+/** What came in by one way and then by another: what the second only met again counts once. */
+export function bothCounts(first: MergeCounts, second: MergeCounts): MergeCounts {
+  const both = (kind: MergedKind): MergeCount => ({
+    added: first[kind].added + second[kind].added,
+    updated: first[kind].updated + second[kind].updated,
+    same: first[kind].same + Math.max(0, second[kind].same - first[kind].added),
+    keptNewer: first[kind].keptNewer + second[kind].keptNewer,
+    conflicts: first[kind].conflicts + second[kind].conflicts,
+  });
+  return {
+    athletes: both('athletes'),
+    boats: both('boats'),
+    paddles: both('paddles'),
+    fits: both('fits'),
+    revisions: both('revisions'),
+    trials: both('trials'),
+    photos: both('photos'),
+    refusedErased: Math.max(first.refusedErased, second.refusedErased),
+    erasedHere: Math.max(first.erasedHere, second.erasedHere),
+  };
+}
+
+type MergedKind = Exclude<keyof MergeCounts, 'refusedErased' | 'erasedHere'>;

@@ -53,7 +53,15 @@ export function openSafely(folder: string, clock: () => number = Date.now): Safe
   const { journal, line } = beside.known;
   const swapped = line !== null && position.line !== line;
   const tooOld = !swapped && journal !== null && journal.from > position.n;
-  const cause = swapped ? 'swapped' : tooOld || isBehind(beside, position.n) ? 'older' : null;
+  // A file that had only been begun is not another store's: all that was kept was in the log that went with it.
+  const cause =
+    swapped && position.n > 0
+      ? 'swapped'
+      : swapped
+        ? 'older'
+        : tooOld || isBehind(beside, position.n)
+          ? 'older'
+          : null;
   if (cause) {
     closeStore(store);
     return rebuilt(folder, cause, { beside, clock });

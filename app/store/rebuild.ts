@@ -66,7 +66,7 @@ export function rebuildStore(
   const found =
     !complete && ownFile && setAsideAt !== ''
       ? salvage(store, setAsideAt)
-      : { salvaged: emptyCounts(), unreadable: 0, brokenTables: [] };
+      : { salvaged: emptyCounts(), unreadable: 0, brokenTables: [], pages: null };
   renewIdentity(store);
   const rebuilding = { ...found, cause, setAsideAt, base: base?.backup ?? null, complete };
   return beginAgain(store, { journal: gapless ? journal : null, rebuilding });

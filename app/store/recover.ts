@@ -3,10 +3,11 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { makePrivateFolder } from '../shell/private-files.ts';
 import { addRowsOf, mergeIn, otherTables } from './merge.ts';
-import { emptyCounts, type MergeCounts } from './merge-counts.ts';
+import { bothCounts, emptyCounts, type MergeCounts } from './merge-counts.ts';
 import { openStore, STORE_FILE, type StoreOpening } from './open-store.ts';
 import { readIncoming } from './read-incoming.ts';
 import { withAttached } from './restore.ts';
+import { type PageSalvage, salvagePages } from './salvage-pages.ts';
 import { atomically, type Store } from './store.ts';
 
 const FOLDER = 'set-aside';
@@ -22,6 +23,8 @@ export interface Recovery {
   readonly unreadable: number;
   /** Tables that break off in the middle, so that more may be missing than can be counted. */
   readonly brokenTables: readonly string[];
+  /** What was found page by page; null where SQLite read everything, or nothing was found. */
+  readonly pages: PageSalvage | null;
 }
 
 export type Recovered =
@@ -50,23 +53,43 @@ export function setAside(folder: string, clock: () => number): string {
   return target;
 }
 
-/** Reads from a copy: opening a database writes its log back, and the file set aside must stay as it is. */
+/**
+ * Brings in what can still be read of a damaged file: through SQLite, and where that breaks off or cannot begin, page by page.
+ * Reads from a copy: opening a database writes its log back, and the file set aside must stay as it is.
+ */
 export function salvage(store: Store, path: string): Omit<Recovery, 'setAsideAt'> {
+  const read = throughSqlite(store, path);
+  if (read.brokenTables.length === 0) return { ...read, pages: null };
+  const found = salvagePages(path, store.clock, (file, pages) => ({ ...readInto(store, file), pages }));
+  if (!found) return { ...read, pages: null };
+  return { ...read, salvaged: bothCounts(read.salvaged, found.salvaged), pages: found.pages };
+}
+
+type Read = Pick<Recovery, 'salvaged' | 'unreadable' | 'brokenTables'>;
+
+function throughSqlite(store: Store, path: string): Read {
   const copy = `${path}.part`;
-  let damaged: Database.Database | null = null;
   try {
     for (const ending of FILES) if (existsSync(path + ending)) copyFileSync(path + ending, copy + ending);
-    damaged = new Database(copy);
-    const { items, unreadable, brokenTables } = readIncoming(damaged);
-    damaged.close();
-    const salvaged = mergeIn(store, items);
-    const brokenToo = salvageOtherTables(store, copy);
-    return { salvaged, unreadable, brokenTables: [...brokenTables, ...brokenToo] };
+    return readInto(store, copy);
   } catch {
     return { salvaged: emptyCounts(), unreadable: 0, brokenTables: ['all'] };
   } finally {
-    damaged?.close();
     for (const ending of FILES) rmSync(copy + ending, { force: true });
+  }
+}
+
+/** Merges all that SQLite reads of a file. */
+function readInto(store: Store, file: string): Read {
+  const damaged = new Database(file);
+  try {
+    const { items, unreadable, brokenTables } = readIncoming(damaged);
+    damaged.close();
+    const salvaged = mergeIn(store, items);
+    const brokenToo = salvageOtherTables(store, file);
+    return { salvaged, unreadable, brokenTables: [...brokenTables, ...brokenToo] };
+  } finally {
+    damaged.close();
   }
 }
 

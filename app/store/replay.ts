@@ -1,5 +1,12 @@
 import type Database from 'better-sqlite3';
-import { guardedTables, keySql, type RowChange, rowSum } from './row-guard.ts';
+import {
+  type GuardedTable,
+  guardedTables,
+  keyValues,
+  type RowChange,
+  rowSum,
+  whereKey,
+} from './row-guard.ts';
 
 /**
  * Writes journal changes into an open database, one row each as it was kept last, and sets its position to the last of
@@ -22,8 +29,7 @@ export function replay(db: Database.Database, changes: readonly RowChange[]): vo
     for (const change of newest.values()) {
       const table = tables.get(change.table);
       if (!table) continue;
-      const where = `${keySql(table, `"${table.name}"`)} = ?`;
-      db.prepare(`DELETE FROM "${table.name}" WHERE ${where}`).run(change.key);
+      db.prepare(`DELETE FROM "${table.name}" WHERE ${whereKey(table)}`).run(...keyValues(change.key));
       if (change.row === null) continue;
       const columns = table.columns.filter((column) => column in change.row!);
       const names = columns.map((column) => `"${column}"`).join(', ');
@@ -32,24 +38,25 @@ export function replay(db: Database.Database, changes: readonly RowChange[]): vo
       );
     }
     db.exec('DELETE FROM erasing');
-    for (const change of newest.values()) renewSumOf(db, change);
+    for (const change of newest.values()) {
+      const table = tables.get(change.table);
+      if (table) renewSumOf(db, table, change.key);
+    }
     setPosition.run(reached);
   }).immediate();
 }
 
 /** The checksum of one row as it is now; none if it is gone. */
-function renewSumOf(db: Database.Database, { table, key }: RowChange): void {
-  const guarded = guardedTables(db).find(({ name }) => name === table);
-  if (!guarded) return;
-  const columns = guarded.columns.map((column) => `"${column}"`).join(', ');
+function renewSumOf(db: Database.Database, table: GuardedTable, key: string): void {
+  const columns = table.columns.map((column) => `"${column}"`).join(', ');
   const values = db
-    .prepare(`SELECT ${columns} FROM "${table}" WHERE ${keySql(guarded, `"${table}"`)} = ?`)
+    .prepare(`SELECT ${columns} FROM "${table.name}" WHERE ${whereKey(table)}`)
     .raw()
-    .get(key) as Parameters<typeof rowSum>[0] | undefined;
-  db.prepare('DELETE FROM row_sums WHERE table_name = ? AND row_key = ?').run(table, key);
+    .get(...keyValues(key)) as Parameters<typeof rowSum>[0] | undefined;
+  db.prepare('DELETE FROM row_sums WHERE table_name = ? AND row_key = ?').run(table.name, key);
   if (!values) return;
   db.prepare('INSERT INTO row_sums (table_name, row_key, sum) VALUES (?, ?, ?)').run(
-    table,
+    table.name,
     key,
     rowSum(values),
   );

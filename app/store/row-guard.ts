@@ -48,6 +48,16 @@ export function keySql({ key }: GuardedTable, row: string): string {
   return `json_array(${parts.join(', ')})`;
 }
 
+/** The SQL that finds a row by its key, over the key's own index; `keyValues` gives what it is asked with. */
+export function whereKey({ key }: GuardedTable): string {
+  return key.length > 0 ? key.map((column) => `"${column}" = ?`).join(' AND ') : 'rowid = ?';
+}
+
+/** The values of a row's key. */
+export function keyValues(key: string): RowValue[] {
+  return JSON.parse(key) as RowValue[];
+}
+
 /** A row's checksum over its values in the order of the table's columns. */
 export function rowSum(values: readonly RowValue[]): number {
   let sum = 0;

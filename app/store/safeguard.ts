@@ -8,7 +8,7 @@ import {
   readJournal,
   writeJournal,
 } from './journal-file.ts';
-import { guardedTables, guardRows, keySql, type RowChange } from './row-guard.ts';
+import { guardedTables, guardRows, keyValues, type RowChange, type RowValue, whereKey } from './row-guard.ts';
 import { renewSums } from './row-sums.ts';
 import { type SeenFiles, sameFiles, samePlaces, seenFiles } from './seen-files.ts';
 import type { Safeguard, Store } from './store.ts';
@@ -108,7 +108,9 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
       const kept = (old?.changes ?? []).filter((change) => change.n > least);
       const changes = refreshed(db, kept).filter((change) => change.row !== null || isNeeded(change));
       writeJournal(folder, { line: now.line, from: least }, changes);
-      if (backedUpAt !== undefined && backedUpAt >= least) needsBackup = false;
+      const settled = backedUpAt !== undefined && backedUpAt >= least;
+      if (settled) needsBackup = false;
+      return settled;
     },
     close() {
       end?.close();
@@ -125,7 +127,7 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
       const now = seenFiles(file);
       if (seen && !samePlaces(seen, now)) throw new StoreReplaced('the data file was replaced');
       seen = now;
-      needsBackup ||= left.needsBackup;
+      needsBackup = left.needsBackup || (needsBackup && left.settled !== true);
     },
   };
 }
@@ -143,10 +145,8 @@ function refreshed(db: Database.Database, changes: readonly RowChange[]): RowCha
       const table = tables.get(change.table);
       if (!table) return [];
       const row = db
-        .prepare<[string], Record<string, never>>(
-          `SELECT * FROM "${table.name}" WHERE ${keySql(table, `"${table.name}"`)} = ?`,
-        )
-        .get(change.key);
+        .prepare<RowValue[], Record<string, never>>(`SELECT * FROM "${table.name}" WHERE ${whereKey(table)}`)
+        .get(...keyValues(change.key));
       return [{ ...change, row: row ?? null }];
     });
 }

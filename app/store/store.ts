@@ -25,19 +25,22 @@ export interface Safeguard {
   needsBackup(): boolean;
   /**
    * Writes the journal anew: changes up to number `from` go, each row stands once, as it is now. `backedUpAt`: a backup
-   * holds everything up to that number. `isNeeded` tells whether the removal of a row must still be known.
+   * holds everything up to that number; gives whether that makes the journal whole. `isNeeded` tells whether the removal of a row must still be known.
    */
   rewrite(
     from: number,
     more?: { backedUpAt?: number; isNeeded?: (removed: { table: string; key: string }) => boolean },
-  ): void;
+  ): boolean;
   close(): void;
   /** Writes down what is left and lets go of the journal, so that a worker can write the store meanwhile. */
   lend(): void;
   /** Whether a worker has the store: it may be read here, not written. */
   isLent(): boolean;
-  /** Takes the store as the worker has left it. `needsBackup`: a write there was too large for the journal. */
-  takeBack(left: { needsBackup: boolean }): void;
+  /**
+   * Takes the store as the worker has left it. `needsBackup`: a write there was too large for the journal. `settled`: the
+   * worker has made the journal whole.
+   */
+  takeBack(left: { needsBackup: boolean; settled?: boolean }): void;
 }
 
 /** The instant now, as the store writes it: ISO 8601 in UTC. */

@@ -102,6 +102,8 @@ export const DAMAGES: readonly Damage[] = [
   ['one bit of the manifest', (folder, _ground, random) => flipBit(join(folder, 'manifest.json'), random)],
   ['the manifest is gone', (folder) => remove(join(folder, 'manifest.json'))],
   ['the backups are gone', (folder) => remove(join(folder, 'backups'))],
+  ['its header is noise, nothing is beside it', (folder, _ground, random) => alone(folder, random, 100)],
+  ['its first page is noise, nothing is beside it', (folder, _ground, random) => alone(folder, random, 4096)],
   [
     'a backup is cut off',
     (folder, _ground, random) => {
@@ -110,13 +112,19 @@ export const DAMAGES: readonly Damage[] = [
   ],
 ];
 
+/** The first bytes of a file are noise, and nothing beside it helps. */
+function alone(folder: string, random: () => number, length: number): void {
+  noise(store(folder), random, length);
+  for (const name of ['journal', 'manifest.json', 'backups']) remove(join(folder, name));
+}
+
 function cutEnd(path: string, length: number): void {
   truncateSync(path, Math.max(0, readFileSync(path).length - length));
 }
 
-function noise(path: string, random: () => number): void {
+function noise(path: string, random: () => number, length = 100): void {
   const bytes = readFileSync(path);
-  for (let at = 0; at < Math.min(100, bytes.length); at++) bytes[at] = Math.floor(random() * 256);
+  for (let at = 0; at < Math.min(length, bytes.length); at++) bytes[at] = Math.floor(random() * 256);
   writeFileSync(path, bytes);
 }
 

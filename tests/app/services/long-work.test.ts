@@ -67,7 +67,8 @@ describe('long work in a thread of its own', () => {
   it('looks without changing anything, stops when asked and leaves no copy behind', async () => {
     const before = unfinished();
     const preview = dispatch(opened.program, 'athletes.previewErase', { id: athleteId });
-    while (!opened.program.work.progress()) await new Promise((resolve) => setImmediate(resolve));
+    while (opened.program.work.progress()?.what !== 'erase-preview')
+      await new Promise((resolve) => setImmediate(resolve));
     expect(await call('work.cancel', {})).toEqual({ asked: true });
     expect(await preview).toMatchObject({ ok: false, error: { code: 'cancelled' } });
     expect(unfinished()).toEqual(before);

@@ -62,6 +62,7 @@ describe('what the program says', () => {
     salvaged: emptyCounts(),
     unreadable: 2,
     brokenTables: ['fits'],
+    pages: null,
     base: null,
     complete: false,
   };
@@ -75,6 +76,10 @@ describe('what the program says', () => {
     const partly = rebuildingSentence(rebuilding, base.takenAt);
     expect(partly).toContain('set aside unchanged at F/set-aside/k.db');
     expect(partly).toMatch(/2 rows could not be read\..*bring back from it what is missing\.$/);
+    const pages = { rows: 40, unreadableRows: 3, unreadablePages: 1 };
+    expect(rebuildingSentence({ ...rebuilding, pages }, null)).toMatch(
+      /read page by page: 40 rows were found\. 3 rows and 1 pages of it could not be read/,
+    );
     expect(rebuildingSentence(rebuilding, null)).toMatch(/if you have a bundle elsewhere, import it\.$/);
   });
 

@@ -1,6 +1,7 @@
 import { copyFileSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { rebuildingSentence } from '../../../app/services/finding-sentences.ts';
 import { type DatedBackup, outdatedBackups } from '../../../app/store/backup-rotation.ts';
 import { takeBackup } from '../../../app/store/backups.ts';
 import { createFit, saveDraft } from '../../../app/store/fits.ts';
@@ -34,6 +35,30 @@ describe('a store that something has damaged', { timeout: 1_800_000 }, () => {
     const opened = openSafely(folder);
     if (opened.kind === 'refused') throw new Error(opened.refusal.code);
     expect(opened.findings.rebuilding).toMatchObject({ cause: 'damaged', complete: false });
+    closeStore(opened.store);
+  });
+
+  it('says what a damaged page took where nothing but the file’s pages is left', () => {
+    const folder = temporaryFolder();
+    const store = temporaryStore(folder);
+    for (let i = 0; i < 20; i++) createFit(store, inventedFit({ name: `Fit ${i}` }));
+    closeStore(store);
+    for (const name of ['journal', 'manifest.json']) rmSync(join(folder, name), { force: true });
+    const file = join(folder, STORE_FILE);
+    const bytes = readFileSync(file);
+    bytes.fill(0xa7, 0, 4096);
+    // A page in the middle of a draft's text: that draft is lost, and no other one.
+    const inText = Math.floor(bytes.lastIndexOf('"kneePad"') / 4096) * 4096;
+    bytes.fill(0xa7, inText, inText + 4096);
+    writeFileSync(file, bytes);
+    const opened = openSafely(folder);
+    if (opened.kind === 'refused') throw new Error(opened.refusal.code);
+    const { rebuilding } = opened.findings;
+    const { pages, salvaged } = rebuilding!;
+    expect(pages!.unreadableRows + pages!.unreadablePages).toBeGreaterThan(0);
+    expect(salvaged.fits.added).toBeGreaterThanOrEqual(15);
+    expect(salvaged.fits.added).toBeLessThan(20);
+    expect(rebuildingSentence(rebuilding!, null)).toMatch(/could not be read: what stood there is lost/);
     closeStore(opened.store);
   });
 
