@@ -4,19 +4,34 @@ import type { BoatState } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
 
+/** Values of the boat by the quantity's id; left out or null where there is none. SI. */
+export type BoatValues = Partial<Record<QuantityId, number | null>>;
+
 /** Every quantity of the boat, without spreads; those of floating are left out where the boat does not float. SI. */
 export function boatQuantities(
   state: BoatState,
   afloat: Readonly<Record<Phase, FloatResult>>,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
 ): Quantity[] {
-  const { ready, catch: atCatch } = afloat;
-  const values: Partial<Record<QuantityId, number | null>> = {
+  const values: BoatValues = {
     boatLength: state.hull.length,
     boatMass: state.boat.massKg,
     boardInsideHull: state.boardRoom.least,
-    trimCatch: atCatch.kind === 'afloat' ? atCatch.bowOverStern : null,
+    ...afloatValues(afloat, balance),
   };
+  return Object.entries(values).flatMap(([id, value]) =>
+    value === null || value === undefined
+      ? []
+      : [{ id, seat: null, value, sd: null, unit: QUANTITIES[id as QuantityId].unit }],
+  );
+}
+
+/** Those of them that what is aboard decides. */
+export function afloatValues(
+  { ready, catch: atCatch }: Readonly<Pick<Record<Phase, FloatResult>, 'ready' | 'catch'>>,
+  balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
+): BoatValues {
+  const values: BoatValues = { trimCatch: atCatch.kind === 'afloat' ? atCatch.bowOverStern : null };
   if (ready.kind === 'afloat') {
     values.trimRest = ready.bowOverStern;
     values.trimAngle = ready.trim;
@@ -33,9 +48,5 @@ export function boatQuantities(
     values.steadyMoment = balance.steadyMoment;
     values.leanMoment = balance.leanMoment;
   }
-  return Object.entries(values).flatMap(([id, value]) =>
-    value === null || value === undefined
-      ? []
-      : [{ id, seat: null, value, sd: null, unit: QUANTITIES[id as QuantityId].unit }],
-  );
+  return values;
 }

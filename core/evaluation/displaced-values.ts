@@ -2,23 +2,18 @@ import type { PointMass } from '../hydrostatics/afloat.ts';
 import { heldDemand } from '../hydrostatics/balance-demand.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
 import type { FreeForce } from '../support/blade-force.ts';
-import { supportLoads } from '../support/support-loads.ts';
-import { boatQuantities } from './boat-quantities.ts';
+import { restingLoads } from '../support/support-loads.ts';
+import type { PolygonEdge } from '../support/support-polygon.ts';
+import { afloatValues } from './boat-quantities.ts';
 import type { Computed } from './computed-fit.ts';
-import { driveOf, driveQuantities } from './drive-quantities.ts';
-import type { Quantity } from './finding.ts';
+import { driveOf, driveValues } from './drive-quantities.ts';
 import { type FloatSlopes, floatNear } from './float-slopes.ts';
 import { neighbourQuantities } from './neighbour-quantities.ts';
-import { paddleQuantities } from './paddle-quantities.ts';
-import { marginEdges, smoothValues } from './seat-folds.ts';
-import { postureQuantities, seatQuantities } from './seat-quantities.ts';
+import { paddleValues } from './paddle-quantities.ts';
+import { driveSmooth, marginEdges, postureSmooth } from './seat-folds.ts';
+import { bodyClearances, loadValues, postureValues } from './seat-quantities.ts';
 import type { SeatState } from './seat-state.ts';
-
-/** Values by the keys of quantities, and of the smooth values that folded quantities are made of. SI. */
-export type Values = ReadonlyMap<string, number>;
-
-/** Key of a quantity of a seat, or of the boat (null). */
-export const keyOf = (id: string, seat: number | null) => `${id}@${seat ?? 'boat'}`;
+import { keyOf, put, type ValueTable } from './value-table.ts';
 
 /** A computed fit, the one seat of it that is displaced, and how the boat answers what is aboard. */
 export interface DisplacedFit {
@@ -33,45 +28,97 @@ export interface Displacement {
   readonly body?: SeatState['body'];
   readonly free?: FreeForce;
   readonly stances?: Partial<Record<Phase, Stance>>;
+  /** The clearances that the body decides are found again: the knee or the foot is another. */
+  readonly clearances?: boolean;
+}
+
+/** The values of a seat and its boat that doubts may move, as they were computed; and how to find those of a displaced seat. */
+export interface Displaceable {
+  readonly fit: DisplacedFit;
+  readonly table: ValueTable;
+  readonly base: Float64Array;
+  readonly edges: readonly PolygonEdge[];
+}
+
+/** What two seats have together: values of one seat that another may move. */
+const SHARED = ['toNextSeat', 'bladeSpacing'];
+
+/** Every value of the fit that one seat's doubts may move, with the smooth values that folded ones are made of. */
+export function displaceable(fit: DisplacedFit): Displaceable {
+  const { computed, index } = fit;
+  const state = computed.seats[index]!;
+  const edges = marginEdges(state);
+  const own = computed.quantities.filter(
+    ({ id, seat }) => seat === null || seat === index || SHARED.includes(id),
+  );
+  const smooth = Object.entries({
+    ...postureSmooth(state, edges),
+    ...driveSmooth(computed.drives[index] ?? null),
+  });
+  const all = [...own, ...smooth.map(([id, value]) => ({ id, seat: index, value }))];
+  const places = (
+    keep: (entry: (typeof all)[number]) => boolean,
+    name: (id: string, seat: number) => string,
+  ) =>
+    new Map(all.flatMap((entry, i) => (keep(entry) ? [[name(entry.id, entry.seat ?? 0), i] as const] : [])));
+  const shared = ({ id }: { id: string }) => SHARED.includes(id);
+  const table = {
+    keys: all.map(({ id, seat }) => keyOf(id, seat)),
+    seat: places(
+      (e) => e.seat === index && !shared(e),
+      (id) => id,
+    ),
+    boat: places(
+      (e) => e.seat === null,
+      (id) => id,
+    ),
+    shared: places(shared, keyOf),
+  };
+  return { fit, table, base: Float64Array.from(all, ({ value }) => value), edges };
 }
 
 /**
- * Every value that can change while one seat's posture or body is displaced: its own, its drive's and paddle's, the boat's, and
- * those it shares with its neighbours. The boat answers to first order. Fittings stay; clearances are found again for another
- * body alone.
+ * Every value while one seat's posture or body is displaced: its own, its drive's and paddle's, the boat's, and those it shares
+ * with its neighbours. The boat answers to first order. Only what the displacement moves is found again.
  */
-export function displacedValues(fit: DisplacedFit, displacement: Displacement): Values {
+export function displacedValues(of: Displaceable, displacement: Displacement): Float64Array {
+  const { fit, table, base, edges } = of;
   const { computed, index, floats } = fit;
   const { boat } = computed;
   const known = computed.seats[index]!;
-  const stances = { ...known.stances, ...displacement.stances };
-  const seat = displacement.seat ?? known.seat;
-  const state: SeatState = {
-    ...known,
-    ...displacement,
-    stances,
-    support: stances.ready === known.stances.ready ? known.support : supportLoads(stances.ready, seat),
-  };
-  const loads = { ready: loadWith(fit, stances, 'ready'), catch: loadWith(fit, stances, 'catch') };
-  const afloat = {
-    ready: floatNear(floats.ready, loads.ready),
-    catch: floatNear(floats.catch, loads.catch),
-    exit: computed.afloat.exit,
-  };
-  const seats = computed.seats.map((other, i) => (i === index ? state : other));
-  const balance = afloat.ready.kind === 'afloat' ? heldDemand(loads.ready, afloat.ready.transverseGm) : null;
-  const drive = driveOf(state, afloat.ready);
-  const quantities: Quantity[] = [
-    ...(displacement.body ? seatQuantities(state, index, boat) : postureQuantities(state, index)),
-    ...boatQuantities(boat, afloat, balance),
-    ...paddleQuantities(state, index, { boat, ready: afloat.ready }),
-    ...driveQuantities(drive, index),
-    ...neighbourQuantities(seats),
-  ];
-  const values = new Map(quantities.map(({ id, seat: at, value }) => [keyOf(id, at), value]));
-  const smooth = smoothValues(state, { drive, edges: marginEdges(known) });
-  for (const [id, value] of Object.entries(smooth)) values.set(keyOf(id, index), value);
-  return values;
+  const moved = displacement.stances ?? {};
+  const stances = { ...known.stances, ...moved };
+  const state = { ...known, ...displacement, stances };
+  const support = moved.ready ? restingLoads(moved.ready, state.seat) : known.support;
+  const into = Float64Array.from(base);
+  const load = loadWith(fit, stances, 'ready');
+  const ready = moved.ready ? floatNear(floats.ready, load) : computed.afloat.ready;
+  if (moved.ready) {
+    put(into, table.seat, postureValues(state));
+    put(into, table.seat, loadValues({ support }));
+    put(into, table.seat, postureSmooth({ ...state, support }, edges));
+  }
+  if (moved.ready || moved.catch) {
+    const atCatch = floatNear(floats.catch, loadWith(fit, stances, 'catch'));
+    const balance = ready.kind === 'afloat' ? heldDemand(load, ready.transverseGm) : null;
+    put(into, table.boat, afloatValues({ ready, catch: atCatch }, balance));
+  }
+  put(into, table.seat, paddleValues(state, { boat, ready }));
+  if (moved.ready || displacement.seat || displacement.free) {
+    const drive = driveOf(state, ready);
+    put(into, table.seat, driveValues(drive));
+    put(into, table.seat, driveSmooth(drive));
+  }
+  if (displacement.clearances)
+    put(into, table.seat, bodyClearances({ ...state, support: known.support }, index, boat));
+  if (table.shared.size > 0 && (moved.catch || displacement.clearances)) {
+    const seats = computed.seats.map((other, i) =>
+      i === index ? { ...state, support: known.support } : other,
+    );
+    for (const { id, seat, value } of neighbourQuantities(seats))
+      put(into, table.shared, { [keyOf(id, seat)]: value });
+  }
+  return into;
 }
 
 /** Mass and common centre of all aboard in a phase, with this seat's stances in place of those solved. */

@@ -45,7 +45,7 @@ function bladeMiddle({ topHand, lowerHand }: Stance['points'], paddle: Paddle): 
 
 /** What the mean force of the drive asks of a seat's contacts; null where the boat does not float. SI, boat frame. */
 export function driveOf(
-  { seat, body, free, stances: { ready } }: SeatState,
+  { seat, body, free, stances: { ready } }: Pick<SeatState, 'seat' | 'body' | 'free' | 'stances'>,
   water: FloatResult,
 ): DriveLoads | null {
   const forceN = driveForceOf({ seat, body });
@@ -55,20 +55,24 @@ export function driveOf(
 
 /** The drive's quantities of one occupied seat, without spreads: loads under the mean force, fixing under its peak. SI. */
 export function driveQuantities(drive: DriveLoads | null, index: number): Quantity[] {
-  if (!drive) return [];
-  const { knee, rearFoot, frontFoot } = heldLoads(drive.loadsN);
-  const values: Partial<Record<QuantityId, number>> = {
-    driveKneeLoad: knee,
-    driveRearLoad: rearFoot,
-    driveFrontLoad: frontFoot,
-    padFixing: PEAK_OVER_MEAN * drive.padForwardN,
-    padFixingSide: PEAK_OVER_MEAN * drive.padSidewaysN,
-  };
-  return Object.entries(values).map(([id, value]) => ({
+  return Object.entries(driveValues(drive)).map(([id, value]) => ({
     id,
     seat: index,
     value,
     sd: null,
     unit: QUANTITIES[id as QuantityId].unit,
   }));
+}
+
+/** The same as plain values by the quantity's id. */
+export function driveValues(drive: DriveLoads | null): Partial<Record<QuantityId, number>> {
+  if (!drive) return {};
+  const { knee, rearFoot, frontFoot } = heldLoads(drive.loadsN);
+  return {
+    driveKneeLoad: knee,
+    driveRearLoad: rearFoot,
+    driveFrontLoad: frontFoot,
+    padFixing: PEAK_OVER_MEAN * drive.padForwardN,
+    padFixingSide: PEAK_OVER_MEAN * drive.padSidewaysN,
+  };
 }

@@ -7,8 +7,20 @@ import type { BoatState } from './boat-state.ts';
 const STEPS = { mass: 0.5, x: 0.004, y: 0.004, z: 0.01 } as const;
 type Total = keyof typeof STEPS;
 
-/** Numbers of a floating boat that answer its load, by their names. */
-type Level = Readonly<Record<string, number>>;
+/** Numbers of a floating boat that quantities are told from, and that answer its load. */
+const LEVELS = [
+  'draft',
+  'trim',
+  'bowOverStern',
+  'massKg',
+  'freeboardBow',
+  'freeboardStern',
+  'transverseGm',
+  'massPerCentimetre',
+] as const satisfies readonly (keyof Afloat)[];
+
+/** Those numbers in their order, the least freeboard last. */
+type Level = Float64Array;
 
 /** A floating boat and how it answers its load: what it would be under a slightly other load, without a search. */
 export interface FloatSlopes {
@@ -20,12 +32,12 @@ export interface FloatSlopes {
 /**
  * How a floating boat answers the mass and the common centre of what is aboard, by differences of the equilibrium: four more
  * searches (five at a heel) serve every doubt of every seat. Both ends of a difference take the waterplane's steady sums: the
- * fine ones jump by 1e-7 of the area from one attitude to the next, over so short a step a five-hundredth of the slope. Empty
+ * fine ones jump by 1e-7 of the area from one attitude to the next, over so short a step a five-hundredth of the slope. No
  * slopes where the boat does not float. SI, boat frame.
  */
 export function floatSlopes(state: BoatState, masses: readonly PointMass[], base: FloatResult): FloatSlopes {
   const load = combinedMass(masses);
-  const none = { mass: {}, x: {}, y: {}, z: {} };
+  const none = { mass: STILL, x: STILL, y: STILL, z: STILL };
   if (base.kind !== 'afloat') return { base, load, slopes: none };
   const levelUnder = (mass: PointMass): Level | null => {
     const { hull, density: waterDensity, heel } = state;
@@ -34,12 +46,9 @@ export function floatSlopes(state: BoatState, masses: readonly PointMass[], base
   };
   const before = levelUnder(load);
   const slopeTo = (total: Total): Level => {
-    if (total === 'y' && state.heel === 0) return {};
+    if (total === 'y' && state.heel === 0) return STILL;
     const after = levelUnder({ ...load, [total]: load[total] + STEPS[total] });
-    if (!before || !after) return {};
-    return Object.fromEntries(
-      Object.entries(before).map(([name, value]) => [name, (after[name]! - value) / STEPS[total]]),
-    );
+    return before && after ? after.map((value, i) => (value - before[i]!) / STEPS[total]) : STILL;
   };
   return {
     base,
@@ -48,20 +57,40 @@ export function floatSlopes(state: BoatState, masses: readonly PointMass[], base
   };
 }
 
+const STILL: Level = new Float64Array(LEVELS.length + 1);
+
 function levelOf(afloat: Afloat): Level {
-  const numbers = Object.entries(afloat).filter(([, value]) => typeof value === 'number');
-  return { ...Object.fromEntries(numbers), leastFreeboardValue: afloat.leastFreeboard.value };
+  const level = new Float64Array(LEVELS.length + 1);
+  LEVELS.forEach((name, i) => {
+    level[i] = afloat[name];
+  });
+  level[LEVELS.length] = afloat.leastFreeboard.value;
+  return level;
 }
 
-/** The boat under a load near its own, to first order. SI, boat frame. */
+/** The boat under a load near its own, to first order: only what quantities are told from answers. SI, boat frame. */
 export function floatNear({ base, load, slopes }: FloatSlopes, now: PointMass): FloatResult {
   if (base.kind !== 'afloat') return base;
-  const there: Record<string, number> = { ...levelOf(base) };
-  for (const total of ['mass', 'x', 'y', 'z'] as const) {
+  const there = levelOf(base);
+  for (const total of TOTALS) {
     const by = now[total] - load[total];
     if (by === 0) continue;
-    for (const [name, slope] of Object.entries(slopes[total])) there[name]! += by * slope;
+    const slope = slopes[total];
+    for (let i = 0; i < there.length; i++) there[i]! += by * slope[i]!;
   }
-  const { leastFreeboardValue, ...numbers } = there;
-  return { ...base, ...numbers, leastFreeboard: { ...base.leastFreeboard, value: leastFreeboardValue! } };
+  const [draft, trim, bowOverStern, massKg, freeboardBow, freeboardStern, gm, perCentimetre, least] = there;
+  return {
+    ...base,
+    draft: draft!,
+    trim: trim!,
+    bowOverStern: bowOverStern!,
+    massKg: massKg!,
+    freeboardBow: freeboardBow!,
+    freeboardStern: freeboardStern!,
+    transverseGm: gm!,
+    massPerCentimetre: perCentimetre!,
+    leastFreeboard: { ...base.leastFreeboard, value: least! },
+  };
 }
+
+const TOTALS = ['mass', 'x', 'y', 'z'] as const;

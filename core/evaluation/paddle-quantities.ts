@@ -27,9 +27,23 @@ export function paddleQuantities(
   index: number,
   place: { boat: Pick<BoatState, 'hull'>; ready: FloatResult },
 ): Quantity[] {
+  return Object.entries(paddleValues(state, place)).map(([id, value]) => ({
+    id,
+    seat: index,
+    value,
+    sd: null,
+    unit: QUANTITIES[id as QuantityId].unit,
+  }));
+}
+
+/** The same as plain values by the quantity's id. */
+export function paddleValues(
+  state: Pick<SeatState, 'seat' | 'body' | 'stances'>,
+  place: { boat: Pick<BoatState, 'hull'>; ready: FloatResult },
+): Partial<Record<QuantityId, number>> {
   const fit = paddleOf(state, place.boat, place.ready);
-  if (!fit) return [];
-  const values: Partial<Record<QuantityId, number>> = {
+  if (!fit) return {};
+  return {
     paddleByStature: fit.byStature.lengthM,
     paddleByStance: fit.byStance.lengthM,
     paddleDifference: fit.difference,
@@ -40,11 +54,4 @@ export function paddleQuantities(
     handOverWater: fit.handOverWater,
     bladeAngle: fit.bladeAngle,
   };
-  return Object.entries(values).map(([id, value]) => ({
-    id,
-    seat: index,
-    value,
-    sd: null,
-    unit: QUANTITIES[id as QuantityId].unit,
-  }));
 }

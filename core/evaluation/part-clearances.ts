@@ -38,28 +38,46 @@ export function partRoom(part: Part, { skin, board }: { skin: InnerSkin; board: 
  */
 export function partClearances(
   { kneePad, rearRest, frontFoot }: SeatParts,
-  { boat, hull }: { boat: Boat; hull: Hull },
+  roomOf: (part: Part) => PartRoom,
 ): Partial<Record<QuantityId, number>> {
-  const place = { skin: innerSkin(hull, boat.skinM), board: boat.floorboard };
-  const pad = partRoom(kneePad, place);
-  const rest = partRoom(rearRest, place);
-  const foot = partRoom(frontFoot, place);
+  const pad = roomOf(kneePad);
+  const rest = roomOf(rearRest);
+  const { padToFrontHeel, ...foot } = footClearances({ kneePad, frontFoot }, roomOf);
   return {
     padInsideHull: pad.insideHull,
     padBevel: Math.max(0, -pad.insideHull),
     restInsideHull: rest.insideHull,
     restBevel: Math.max(0, -rest.insideHull),
-    footInsideHull: foot.insideHull,
+    footInsideHull: foot.footInsideHull,
     padHolesToSkin: pad.holesToSkin,
     restHolesToSkin: rest.holesToSkin,
     padHolesOnBoard: pad.holesOnBoard,
     restHolesOnBoard: rest.holesOnBoard,
     padOverhang: -pad.onBoard,
     restOverhang: -rest.onBoard,
-    footOverhang: -foot.onBoard,
+    footOverhang: foot.footOverhang,
     padToRest: planClearance(footprintOf(kneePad), footprintOf(rearRest)),
+    padToFrontHeel,
+  };
+}
+
+/** Those of them that the length of the foot decides too. */
+export function footClearances(
+  { kneePad, frontFoot }: Pick<SeatParts, 'kneePad' | 'frontFoot'>,
+  roomOf: (part: Part) => PartRoom,
+) {
+  const foot = roomOf(frontFoot);
+  return {
+    footInsideHull: foot.insideHull,
+    footOverhang: -foot.onBoard,
     padToFrontHeel: planClearance(footprintOf(kneePad), footprintOf(frontFoot)),
   };
+}
+
+/** Measures the room of parts in one boat. */
+export function roomIn({ boat, hull }: { boat: Boat; hull: Hull }): (part: Part) => PartRoom {
+  const place = { skin: innerSkin(hull, boat.skinM), board: boat.floorboard };
+  return (part) => partRoom(part, place);
 }
 
 /** Least distance of a part's holes to the inner face over their whole length, metres; a hole's own radius is taken off. */

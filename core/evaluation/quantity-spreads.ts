@@ -3,7 +3,6 @@ import { STANCE_UNKNOWNS, type StanceUnknown } from '../posture/stance.ts';
 import { toRadians } from '../units/angle.ts';
 import { massesAboard } from './boat-state.ts';
 import type { Computed } from './computed-fit.ts';
-import { keyOf } from './displaced-values.ts';
 import { PINNED_SD_DEG, pinnedSdDeg, type SpreadSources } from './doubt-sources.ts';
 import type { Quantity } from './finding.ts';
 import { floatSlopes } from './float-slopes.ts';
@@ -12,9 +11,10 @@ import { hullSpread } from './hull-spread.ts';
 import { LOOK_ANGLES, LOOKS, type Look, type SeatLooks, type SpreadsAfter } from './looks.ts';
 import { conditionedRows, type Measured, productOf } from './measured-rows.ts';
 import type { Report } from './report.ts';
-import { marginEdges, seatFolds, smoothValues } from './seat-folds.ts';
+import { driveSmooth, marginEdges, postureSmooth, seatFolds } from './seat-folds.ts';
 import { type Row, seatRows } from './seat-rows.ts';
 import type { SeatState } from './seat-state.ts';
+import { keyOf } from './value-table.ts';
 
 /** What is known of a value's doubt, in its own unit. */
 export interface Spread {
@@ -138,7 +138,10 @@ function foldedSpreads(
   { index, raw, rows }: SeatPart,
 ): [string, Spread][] {
   const state = seats[index]!;
-  const smooth = smoothValues(state, { drive: drives[index] ?? null, edges: marginEdges(state) });
+  const smooth: Record<string, number> = {
+    ...postureSmooth(state, marginEdges(state)),
+    ...driveSmooth(drives[index] ?? null),
+  };
   const smoothAt = (id: string) =>
     smooth[id] ?? quantities.find((q) => q.id === id && q.seat === index)?.value ?? 0;
   const fewer = withFewerReadings(raw, measuredOf(state.seat, index));

@@ -11,18 +11,18 @@ import type { Fold } from './fold.ts';
 import type { QuantityId } from './quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
-/** Smooth values that folded quantities are made of and that are no quantities themselves. */
-export function smoothValues(
-  { stances: { ready }, support, body }: SeatState,
-  { drive, edges }: { drive: DriveLoads | null; edges: readonly PolygonEdge[] },
+/**
+ * Smooth values that folded quantities are made of and that are no quantities themselves: those that the ready stance decides.
+ * `edges` are the seat's `marginEdges`.
+ */
+export function postureSmooth(
+  { stances: { ready }, support, body }: Pick<SeatState, 'stances' | 'body'> & PatchedSupport,
+  edges: readonly PolygonEdge[],
 ): Record<string, number> {
   const { rear, front } = legChains(ready, lengthsOf(body));
   const { kneelingHip, kneelingKnee, rearBall } = ready.points;
-  const rest = loadsOf(
-    sharesOf(supportTriangle(contactsOf(ready)), ready.centreOfMass),
-    ready.totalMassKg * GRAVITY,
-  );
-  return {
+  const shares = sharesOf(supportTriangle(contactsOf(ready)), ready.centreOfMass);
+  const smooth: Record<string, number> = {
     rearExcess: excessOf(rear),
     frontExcess: excessOf(front),
     rearCosine: chainCosine(rear),
@@ -32,12 +32,21 @@ export function smoothValues(
     kneeToBall: cornerAngle(kneelingHip, kneelingKnee, rearBall),
     kneeRadius: body.lengths.kneeRadius.value,
     thighRoll: ready.angles.thighRoll,
-    ...Object.fromEntries(
-      edges.map((edge, i) => [edgeName(i), edgeDistance(sameEdge(edge, support), ready.centreOfMass)]),
-    ),
-    ...pressOn('rest', rest),
-    ...(drive && pressOn('drive', drive.loadsN)),
+    ...pressOn('rest', loadsOf(shares, ready.totalMassKg * GRAVITY)),
   };
+  edges.forEach((edge, i) => {
+    smooth[edgeName(i)] = edgeDistance(sameEdge(edge, support), ready.centreOfMass);
+  });
+  return smooth;
+}
+
+/** And those that the drive decides. */
+export function driveSmooth(drive: DriveLoads | null): Record<string, number> {
+  return drive ? pressOn('drive', drive.loadsN) : {};
+}
+
+interface PatchedSupport {
+  readonly support: Pick<Support, 'patches'>;
 }
 
 /** Of how many edges of the support polygon the margin is taken to be the least distance. */
@@ -50,13 +59,19 @@ export function marginEdges({ support, stances }: SeatState): PolygonEdge[] {
 }
 
 /** The same corners of the patches in another state of the seat. */
-function sameEdge([p, q]: PolygonEdge, { patches }: Support) {
+function sameEdge([p, q]: PolygonEdge, { patches }: Pick<Support, 'patches'>) {
   return [patches[p.contact][p.corner]!, patches[q.contact][q.corner]!] as const;
 }
 
 /** What presses on each contact with all held, newtons: negative where it would have to pull. */
-const pressOn = (when: 'rest' | 'drive', loadsN: Readonly<Record<Contact, number>>) =>
-  Object.fromEntries(CONTACTS.map((contact) => [`${when}:${contact}`, loadsN[contact]]));
+function pressOn(
+  when: 'rest' | 'drive',
+  { knee, rearFoot, frontFoot }: Readonly<Record<Contact, number>>,
+): Record<string, number> {
+  return when === 'rest'
+    ? { 'rest:knee': knee, 'rest:rearFoot': rearFoot, 'rest:frontFoot': frontFoot }
+    : { 'drive:knee': knee, 'drive:rearFoot': rearFoot, 'drive:frontFoot': frontFoot };
+}
 
 /** The share of one contact, or its load, of what presses on all: no contact pulls, and the others carry the whole. */
 function held(when: 'rest' | 'drive', contact: Contact, as: 'share' | 'load'): Fold {

@@ -11,7 +11,7 @@ import type { ShareRange } from '../support/support-polygon.ts';
 import { toRadians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { Quantity } from './finding.ts';
-import { partClearances } from './part-clearances.ts';
+import { footClearances, partClearances, roomIn } from './part-clearances.ts';
 import { partsOfSeat } from './parts-of.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
 import type { SeatState } from './seat-state.ts';
@@ -29,14 +29,17 @@ export function seatQuantities(
     ...postureValues(state),
     ...loadValues(state),
     kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
-    ...partClearances(partsOfState(state, index, place.boat), place),
+    ...partClearances(partsOfState(state, index, place.boat), roomIn(place)),
   };
   return listed(values, state, index);
 }
 
-/** Those of them that a posture moves while body and fittings stay: angles, centre of mass, how the weight rests. */
-export function postureQuantities(state: SeatState, index: number): Quantity[] {
-  return listed({ ...postureValues(state), ...loadValues(state) }, state, index);
+/** The clearances that the body decides too: knee and front foot. Metres. */
+export function bodyClearances(state: SeatState, index: number, place: { boat: Boat; hull: Hull }): Values {
+  return {
+    kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
+    ...footClearances(partsOfState(state, index, place.boat), roomIn(place)),
+  };
 }
 
 function partsOfState({ seat, frame, body }: SeatState, index: number, boat: Boat): SeatParts {
@@ -106,7 +109,8 @@ function insideTravel(at: number, [a, b]: readonly [number, number]): number {
   return Math.min(at - Math.min(a, b), Math.max(a, b) - at);
 }
 
-function postureValues({ stances, frame }: SeatState): Values {
+/** Angles and centre of mass: what a posture moves while body and fittings stay. SI. */
+export function postureValues({ stances, frame }: Pick<SeatState, 'stances' | 'frame'>): Values {
   const { ready } = stances;
   const { thighRoll: _, ...angles } = ready.angles;
   const centre = toPaddlerFrame(ready.centreOfMass, frame);
@@ -125,7 +129,12 @@ function shortfall(stance: Stance, part: 'rearRest' | 'frontFoot'): number {
   return stance.shortfalls.find((s) => s.part === part)?.shortfall ?? 0;
 }
 
-function loadValues({ support }: SeatState): Values {
+/** How the weight rests: shares, newtons, metres, pascals. */
+export function loadValues({
+  support,
+}: {
+  support: Pick<Support, 'shares' | 'loadsN' | 'margin' | 'padPressurePa'>;
+}): Values {
   return {
     kneeShare: support.shares.knee,
     rearShare: support.shares.rearFoot,

@@ -12,7 +12,13 @@ import type { Stance } from '../posture/stance.ts';
 import { STANCE_UNKNOWNS } from '../posture/stance.ts';
 import { FREE_FORCE_SD, NO_FREE_FORCE, PEAK_FORCE_SPREAD } from '../support/blade-force.ts';
 import { toRadians } from '../units/angle.ts';
-import { type DisplacedFit, type Displacement, displacedValues, type Values } from './displaced-values.ts';
+import {
+  type Displaceable,
+  type DisplacedFit,
+  type Displacement,
+  displaceable,
+  displacedValues,
+} from './displaced-values.ts';
 import { BODY_MASS_SD_KG, DRIVE_FORCE_SD, STROKE_PITCH_SD_DEG } from './doubt-sources.ts';
 import { driveForceOf, type SeatState } from './seat-state.ts';
 
@@ -29,24 +35,24 @@ const FREE = {
   catch: STANCE_UNKNOWNS.map((name) => name !== 'trunkPitch'),
 };
 
-/** One phase of a seat: its problem, its unknowns as solved, and how they answer. */
+/** One phase of a seat: its problem, its unknowns as solved, their terms' distances there, and how they answer. */
 interface PhaseAnswer {
   readonly problem: StanceProblem;
   readonly q: Float64Array;
+  readonly distances: Float64Array;
   readonly response: PostureResponse;
 }
 
 /** What every column is made from. */
 interface Work {
-  readonly fit: DisplacedFit;
+  readonly of: Displaceable;
   readonly state: SeatState;
-  readonly base: Values;
   readonly ready: PhaseAnswer;
   readonly catch: PhaseAnswer;
 }
 
-/** Change of every value for one standard deviation of one source. */
-type Column = Values;
+/** Change of every value for one standard deviation of one source, in the order of the table. */
+type Column = Float64Array;
 
 /**
  * The first-order answer of every value that a seat's doubts move to one standard deviation of each source: body lengths (all
@@ -60,24 +66,21 @@ export function seatRows(
   { posture = true }: { posture?: boolean } = {},
 ): { rows: Map<string, Row>; usual: ReadonlyMap<string, number> } {
   const work = workOf(fit);
-  const { state, base } = work;
   const columns = [
-    ...mixedColumns(lengthColumns(work), squareRootOf(state.body.covariance)),
+    ...mixedColumns(lengthColumns(work), squareRootOf(work.state.body.covariance)),
     ...plainColumns(work),
     ...(posture ? strokeColumns(work) : []),
     ...(posture ? mixedColumns(unknownColumns(work), targetRoots(work)) : []),
   ];
-  const rows = new Map([...base.keys()].map((name) => [name, new Float64Array(columns.length)]));
-  columns.forEach((column, c) => {
-    for (const [name, change] of column) rows.get(name)![c] = change;
-  });
-  return { rows, usual: usualVariances(work) };
+  const rows = work.of.table.keys.map(
+    (name, i) => [name, Float64Array.from(columns, (column) => column[i]!)] as const,
+  );
+  return { rows: new Map(rows), usual: usualVariances(work) };
 }
 
 function workOf(fit: DisplacedFit): Work {
   const state = fit.computed.seats[fit.index]!;
-  const base = displacedValues(fit, { body: state.body });
-  return { fit, state, base, ready: answerOf(state, 'ready'), catch: answerOf(state, 'catch') };
+  return { of: displaceable(fit), state, ready: answerOf(state, 'ready'), catch: answerOf(state, 'catch') };
 }
 
 /** How far fittings ordinarily differ from one seat to the next, metres and degrees: about a quarter of what coaches call usual. */
@@ -98,71 +101,79 @@ const USUAL_SPREAD: Partial<Record<FittingCoordinate, number>> = {
  */
 function usualVariances(work: Work): ReadonlyMap<string, number> {
   const { seat, body } = work.state;
-  const before = termDistances(work.ready.problem, work.ready.q);
-  const variances = new Map<string, number>();
+  const { keys } = work.of.table;
+  const sums = new Float64Array(keys.length);
   for (const [name, spread] of Object.entries(USUAL_SPREAD)) {
     const coordinate = name as FittingCoordinate;
     const step = STEP.share * spread;
     const moved = withSeatCoordinate(seat, coordinate, coordinateOf(seat, coordinate) + step);
-    const ready = followed(work.ready, { ...work.state, seat: moved }, before);
-    const column = columnOf(work, { seat: moved, body, stances: { ready } }, STEP.share);
-    for (const [key, change] of column) variances.set(key, (variances.get(key) ?? 0) + change ** 2);
+    const ready = followed(work.ready, { ...work.state, seat: moved });
+    const displaced = { seat: moved, body, stances: { ready }, clearances: true };
+    const column = columnOf(work, displaced, STEP.share);
+    for (let i = 0; i < sums.length; i++) sums[i]! += column[i]! ** 2;
   }
-  return variances;
+  return new Map(keys.map((key, i) => [key, sums[i]!]));
 }
 
 function answerOf({ body, seat, stances }: SeatState, phase: 'ready' | 'catch'): PhaseAnswer {
   const problem = stanceProblem(body, seat, { phase });
   const q = unknownsOf(stances[phase]);
-  return { problem, q, response: postureResponse(problem, q, FREE[phase]) };
+  const distances = termDistances(problem, q);
+  return { problem, q, distances, response: postureResponse(problem, q, FREE[phase]) };
 }
 
 /** Change of every value from its base, divided by `step`. */
-function columnOf({ fit, base }: Work, displacement: Displacement, step: number): Column {
-  const column = new Map<string, number>();
-  for (const [name, value] of displacedValues(fit, displacement)) {
-    const change = value - (base.get(name) ?? value);
-    if (change !== 0) column.set(name, change / step);
-  }
+function columnOf({ of }: Work, displacement: Displacement, step: number): Column {
+  const column = displacedValues(of, displacement);
+  for (let i = 0; i < column.length; i++) column[i] = (column[i]! - of.base[i]!) / step;
   return column;
 }
 
 /** Columns Σ roots[c][i] × given[i]: independent sources in place of ones that vary together. */
 function mixedColumns(given: readonly Column[], roots: readonly (readonly number[])[]): Column[] {
   return roots.map((root) => {
-    const mixed = new Map<string, number>();
+    const mixed = new Float64Array(given[0]!.length);
     root.forEach((share, i) => {
-      if (share === 0 || !given[i]) return;
-      for (const [name, change] of given[i]) mixed.set(name, (mixed.get(name) ?? 0) + share * change);
+      const column = given[i];
+      if (share === 0 || !column) return;
+      for (let k = 0; k < mixed.length; k++) mixed[k]! += share * column[k]!;
     });
     return mixed;
   });
 }
 
-/** The stance of another body with the unknowns having followed it, boat frame. */
+/** The stance of another body or on other fittings with the unknowns having followed, boat frame. */
 function followed(
-  { problem, q, response }: PhaseAnswer,
+  { problem, q, distances, response }: PhaseAnswer,
   { body, seat, frame }: Pick<SeatState, 'body' | 'seat' | 'frame'>,
-  before: Float64Array,
 ): Stance {
   const other = stanceProblem(body, seat, { phase: problem.phase });
-  const change = termDistances(other, q).map((d, t) => d - before[t]!);
+  const change = termDistances(other, q).map((d, t) => d - distances[t]!);
   const moved = response.follow(change).map((d, k) => q[k]! + d);
   return stanceAt(other, moved, frame);
 }
 
+/** Body lengths that clearances rest on too. */
+const CLEARING: readonly BodyLength[] = ['kneeRadius', 'footLength'];
+
 /** Change of every value per metre of each body length, the posture following. */
 function lengthColumns(work: Work): Column[] {
-  return BODY_LENGTHS.map((name) => bodyColumn(work, longer(work.state.body, name), STEP.length));
+  return BODY_LENGTHS.map((name) =>
+    bodyColumn(work, longer(work.state.body, name), {
+      step: STEP.length,
+      clearances: CLEARING.includes(name),
+    }),
+  );
 }
 
-function bodyColumn(work: Work, body: BodyEstimate, step: number): Column {
+function bodyColumn(
+  work: Work,
+  body: BodyEstimate,
+  { step, clearances = false }: { step: number; clearances?: boolean },
+): Column {
   const moved = { ...work.state, body };
-  const stances = {
-    ready: followed(work.ready, moved, termDistances(work.ready.problem, work.ready.q)),
-    catch: followed(work.catch, moved, termDistances(work.catch.problem, work.catch.q)),
-  };
-  return columnOf(work, { body, stances }, step);
+  const stances = { ready: followed(work.ready, moved), catch: followed(work.catch, moved) };
+  return columnOf(work, { body, stances, clearances }, step);
 }
 
 function longer(body: BodyEstimate, name: BodyLength): BodyEstimate {
@@ -181,7 +192,7 @@ function plainColumns(work: Work): Column[] {
   const withStroke = (stroke: typeof seat.stroke) =>
     columnOf(work, { seat: { ...seat, stroke: { ...seat.stroke, ...stroke } } }, STEP.share);
   return [
-    bodyColumn(work, heavier(state.body), STEP.share),
+    bodyColumn(work, heavier(state.body), { step: STEP.share }),
     withStroke({ driveForceN: force }),
     withStroke({ topHandOverM }),
     ...(['lift', 'out'] as const).map((part) =>
@@ -220,7 +231,7 @@ function unknownColumns(work: Work): Column[] {
   return (['ready', 'catch'] as const).flatMap((phase) => {
     const { problem, q } = work[phase];
     return STANCE_UNKNOWNS.map((_, k) => {
-      if (!FREE[phase][k]) return new Map<string, number>();
+      if (!FREE[phase][k]) return new Float64Array(work.of.base.length);
       const moved = q.map((at, i) => (i === k ? at + STEP.unknown : at));
       const stance = stanceAt(problem, moved, work.state.frame);
       return columnOf(work, { stances: { [phase]: stance } }, STEP.unknown);

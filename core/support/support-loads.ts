@@ -16,12 +16,18 @@ import { heldShares, type InPlan, sharesOf, supportTriangle } from './support-tr
  * rests 64 % on the knee presses the pad with about 510 N.
  */
 export function supportLoads(stance: Stance, seat: Seat): Support {
+  const resting = restingLoads(stance, seat);
+  const corners = cornersOf(resting.patches);
+  return { ...resting, shareRanges: rangesAbout(resting.shares, corners, stance.centreOfMass) };
+}
+
+/** The same without the ranges of the shares, which cost as much as all else. */
+export function restingLoads(stance: Stance, seat: Seat): Omit<Support, 'shareRanges'> {
   const contacts = contactsOf(stance);
   const triangle = supportTriangle(contacts);
   const shares = heldShares(sharesOf(triangle, stance.centreOfMass));
   const patches = supportPatches(stance, seat);
-  const corners = cornersOf(patches);
-  const polygon = supportPolygon(corners);
+  const polygon = supportPolygon(cornersOf(patches));
   const loadsN = loadsOf(shares, stance.totalMassKg * GRAVITY);
   const kneeRadius = norm(subtract(stance.points.kneelingKnee, stance.points.kneeContact));
   return {
@@ -30,7 +36,6 @@ export function supportLoads(stance: Stance, seat: Seat): Support {
     polygon,
     shares,
     loadsN,
-    shareRanges: rangesAbout(shares, corners, stance.centreOfMass),
     ...polygonMargin(polygon, stance.centreOfMass),
     area: polygonArea(polygon),
     inLine: triangle.inLine,

@@ -78,32 +78,36 @@ export function shareRanges(
   corners: readonly PolygonCorner[],
   at: InPlan,
 ): Record<Contact, ShareRange> | null {
-  const least = { knee: 1, rearFoot: 1, frontFoot: 1 };
-  const most = { knee: 0, rearFoot: 0, frontFoot: 0 };
+  const own = corners.map(({ contact }) => CONTACTS.indexOf(contact));
+  const least = [1, 1, 1];
+  const most = [0, 0, 0];
+  const sums = [0, 0, 0];
   let found = false;
   for (let i = 0; i < corners.length; i++)
     for (let j = i + 1; j < corners.length; j++)
       for (let k = j + 1; k < corners.length; k++) {
-        const three = [corners[i]!, corners[j]!, corners[k]!] as const;
-        const weights = barycentric(three, at);
-        if (!weights?.every((w) => w >= -ROUNDING)) continue;
+        // Barycentric coordinates, without records: there are some hundred triples.
+        const [p, q, r] = [corners[i]!, corners[j]!, corners[k]!];
+        const whole = cross(p, q, r);
+        if (Math.abs(whole) < 1e-12) continue;
+        const a = cross(q, r, at) / whole;
+        const b = cross(r, p, at) / whole;
+        const c = cross(p, q, at) / whole;
+        if (!(a >= -ROUNDING && b >= -ROUNDING && c >= -ROUNDING)) continue;
         found = true;
-        for (const contact of CONTACTS) {
-          const sum = weights.reduce((s, w, n) => s + (three[n]!.contact === contact ? w : 0), 0);
-          const share = Math.min(1, Math.max(0, sum));
-          least[contact] = Math.min(least[contact], share);
-          most[contact] = Math.max(most[contact], share);
+        sums.fill(0);
+        sums[own[i]!]! += a;
+        sums[own[j]!]! += b;
+        sums[own[k]!]! += c;
+        for (let contact = 0; contact < 3; contact++) {
+          const share = Math.min(1, Math.max(0, sums[contact]!));
+          if (share < least[contact]!) least[contact] = share;
+          if (share > most[contact]!) most[contact] = share;
         }
       }
   if (!found) return null;
-  const range = (contact: Contact) => ({ least: least[contact], most: most[contact] });
-  return { knee: range('knee'), rearFoot: range('rearFoot'), frontFoot: range('frontFoot') };
-}
-
-function barycentric([p, q, r]: readonly [InPlan, InPlan, InPlan], at: InPlan): number[] | null {
-  const whole = cross(p, q, r);
-  if (Math.abs(whole) < 1e-12) return null;
-  return [cross(q, r, at) / whole, cross(r, p, at) / whole, cross(p, q, at) / whole];
+  const range = (contact: number) => ({ least: least[contact]!, most: most[contact]! });
+  return { knee: range(0), rearFoot: range(1), frontFoot: range(2) };
 }
 
 function toEdge(at: InPlan, p: InPlan, q: InPlan): number {
