@@ -7,9 +7,12 @@ import type { Afloat, BalanceDemand, FloatResult, PointMass } from '../hydrostat
 import { balanceDemand } from '../hydrostatics/balance-demand.ts';
 import { floatAtRest } from '../hydrostatics/float-at-rest.ts';
 import { waterDensity } from '../hydrostatics/water-density.ts';
-import type { Phase } from '../posture/stance.ts';
+import type { Phase, Stance } from '../posture/stance.ts';
+import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { type BoardRoom, boardRoom } from './board-room.ts';
+import type { Quantity } from './finding.ts';
+import { knownRooms, type RoomOf } from './known-rooms.ts';
 import type { SeatState } from './seat-state.ts';
 
 /** Mass of a knee pad with its brace and of a rear rest, kilograms: estimates, they shift trim by well under 1 mm. */
@@ -25,6 +28,10 @@ export interface BoatState {
   readonly heel: number;
   /** How the floorboard fits the hull. */
   readonly boardRoom: BoardRoom;
+  /** Measures the room of parts in it, and remembers. */
+  readonly roomOf: RoomOf;
+  /** The quantities of seats solved before, each for its seat's index: a memory, and no part of the state. */
+  readonly listed: WeakMap<SeatState, { readonly index: number; readonly quantities: readonly Quantity[] }>;
 }
 
 /** Builds the hull of a fit's boat and what else floating it needs. Costly part; keep it while the boat is the same. */
@@ -41,7 +48,35 @@ export function boatState(
     density: waterDensity(fit.water),
     heel: toRadians(fit.heelDeg),
     boardRoom: boardRoom(boat.floorboard, hull, boat.skinM),
+    roomOf: knownRooms({ boat, hull }),
+    listed: new WeakMap(),
   };
+}
+
+/** What is aboard in one phase, each body with its paddle as one mass: enough to float the boat. */
+export function loadsAboard(
+  state: BoatState,
+  seats: readonly (SeatState | null)[],
+  phase: Phase,
+): PointMass[] {
+  const loads = seats.flatMap((seat) => (seat ? seatLoads(seat.support, seat.stances[phase]) : []));
+  return [state.ownMass, ...loads];
+}
+
+/** A seat's fittings and its paddler with the paddle as one mass. */
+export function seatLoads(
+  support: Pick<Support, 'contacts'>,
+  { totalMassKg, centreOfMass }: Pick<Stance, 'totalMassKg' | 'centreOfMass'>,
+): PointMass[] {
+  const { x, y, z } = centreOfMass;
+  return [...fittingMasses(support), { mass: totalMassKg, x, y, z }];
+}
+
+function fittingMasses({ contacts: { knee, rearFoot } }: Pick<Support, 'contacts'>): PointMass[] {
+  return [
+    { mass: PAD_MASS_KG, x: knee.x, y: knee.y, z: knee.z },
+    { mass: REST_MASS_KG, x: rearFoot.x, y: rearFoot.y, z: rearFoot.z },
+  ];
 }
 
 /** Every mass aboard in one phase: the boat, each seat's fittings, each body segment and paddle. */
@@ -53,9 +88,7 @@ export function massesAboard(
   const masses = [state.ownMass];
   for (const seat of seats) {
     if (!seat) continue;
-    const { knee, rearFoot } = seat.support.contacts;
-    masses.push({ mass: PAD_MASS_KG, x: knee.x, y: knee.y, z: knee.z });
-    masses.push({ mass: REST_MASS_KG, x: rearFoot.x, y: rearFoot.y, z: rearFoot.z });
+    masses.push(...fittingMasses(seat.support));
     for (const { massKg, centre } of seat.stances[phase].masses) {
       masses.push({ mass: massKg, x: centre.x, y: centre.y, z: centre.z });
     }
@@ -69,7 +102,7 @@ export function floatCrew(
   seats: readonly (SeatState | null)[],
   options: { phase: Phase; start?: FloatResult | null },
 ): FloatResult {
-  const masses = massesAboard(state, seats, options.phase);
+  const masses = loadsAboard(state, seats, options.phase);
   const start = options.start?.kind === 'afloat' ? options.start : undefined;
   return floatAtRest(state.hull, { masses, waterDensity: state.density, heel: state.heel, start });
 }
@@ -81,7 +114,7 @@ export function balanceOf(
   afloat: Afloat,
 ): BalanceDemand {
   return balanceDemand(state.hull, afloat, {
-    masses: massesAboard(state, seats, 'ready'),
+    masses: loadsAboard(state, seats, 'ready'),
     waterDensity: state.density,
   });
 }

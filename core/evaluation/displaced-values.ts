@@ -8,7 +8,7 @@ import { afloatValues } from './boat-quantities.ts';
 import type { Computed } from './computed-fit.ts';
 import { driveOf, driveValues } from './drive-quantities.ts';
 import { type FloatSlopes, floatNear } from './float-slopes.ts';
-import { neighbourQuantities } from './neighbour-quantities.ts';
+import { betweenSeats } from './neighbour-quantities.ts';
 import { paddleValues } from './paddle-quantities.ts';
 import { driveSmooth, marginEdges, postureSmooth } from './seat-folds.ts';
 import { bodyClearances, loadValues, postureValues } from './seat-quantities.ts';
@@ -109,13 +109,10 @@ export function displacedValues(of: Displaceable, displacement: Displacement): F
     put(into, table.seat, driveValues(drive));
     put(into, table.seat, driveSmooth(drive));
   }
-  if (displacement.clearances)
-    put(into, table.seat, bodyClearances({ ...state, support: known.support }, index, boat));
+  if (displacement.clearances) put(into, table.seat, bodyClearances(state, index, boat));
   if (table.shared.size > 0 && (moved.catch || displacement.clearances)) {
-    const seats = computed.seats.map((other, i) =>
-      i === index ? { ...state, support: known.support } : other,
-    );
-    for (const { id, seat, value } of neighbourQuantities(seats))
+    const seats = computed.seats.map((other, i) => (i === index ? state : other));
+    for (const { id, seat, value } of betweenSeats(seats))
       put(into, table.shared, { [keyOf(id, seat)]: value });
   }
   return into;

@@ -9,6 +9,7 @@ import { type Computed, computeBoat } from './computed-fit.ts';
 import type { SpreadSources } from './doubt-sources.ts';
 import type { Finding, Quantity } from './finding.ts';
 import { judge } from './judge.ts';
+import { type JudgedValues, judgedValuesFinder } from './judged-values.ts';
 import { doubtOf, heldSpreads, type Spreads, withSpreads } from './quantity-spreads.ts';
 import type { Report } from './report.ts';
 import { type SeatState, seatFrame, solveSeat } from './seat-state.ts';
@@ -24,6 +25,11 @@ export interface Evaluator {
    * athlete and boat), since they change far more slowly than the values.
    */
   evaluateHolding(fit: Fit, held: Report): Report;
+  /**
+   * Of `evaluateHolding` only the values that probabilities are told by, by the finding's id, at a fraction of its cost: what a
+   * search asks for at every place it tries.
+   */
+  judgedHolding(fit: Fit, held: Report): JudgedValues;
 }
 
 /**
@@ -33,6 +39,8 @@ export interface Evaluator {
 export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bodyOfAthlete): Evaluator {
   const bodies = new WeakMap<Athlete, BodyEstimate>();
   const solved = new WeakMap<Seat, SeatState>();
+  const judgedValues = judgedValuesFinder();
+  const heldBefore = new WeakMap<Report, Spreads>();
   let lastBoat: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
 
   function bodyFor(athlete: Athlete): BodyEstimate {
@@ -64,6 +72,13 @@ export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bod
     return state;
   }
 
+  /** The spreads of a report that a whole gesture holds. */
+  function spreadsOf(held: Report): Spreads {
+    const known = heldBefore.get(held) ?? heldSpreads(held);
+    heldBefore.set(held, known);
+    return known;
+  }
+
   function compute(fit: Fit, start: Report | null): Computed {
     const seats = fit.seats.map((seat, index) => seatFor(fit, seat, index));
     return computeBoat(boatFor(fit), seats, start?.afloat ?? null);
@@ -84,7 +99,11 @@ export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bod
     },
     evaluateHolding(fit, held) {
       const computed = compute(fit, held);
-      return reportOf(fit, computed, { spreads: heldSpreads(held), unknowns: () => held.unknowns });
+      return reportOf(fit, computed, { spreads: spreadsOf(held), unknowns: () => held.unknowns });
+    },
+    judgedHolding(fit, held) {
+      const bodyOf = ({ athlete }: Seat) => athlete && bodyFor(athlete);
+      return judgedValues(fit, { boat: boatFor(fit), bodyOf, held, spreads: spreadsOf(held) });
     },
   };
 }

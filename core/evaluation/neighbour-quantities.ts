@@ -4,39 +4,43 @@ import { planClearance } from '../parts/plan-clearance.ts';
 import type { Quantity } from './finding.ts';
 import type { SeatState } from './seat-state.ts';
 
+/** What is asked of two seats to tell what holds between them. */
+type Neighbour = Pick<SeatState, 'seat' | 'frame' | 'body'> & {
+  readonly stances: Pick<SeatState['stances'], 'catch'>;
+};
+
+/** A value that two seats have together; the seat nearer to the bow bears it. */
+interface Between {
+  readonly id: 'toNextSeat' | 'bladeSpacing';
+  readonly seat: number;
+  readonly value: number;
+}
+
 /**
  * What holds between a seat and the next one aft: the room between this paddler's rear rest and the other's front foot
  * and pad, and for two on the same side the distance between their blades. Metres; none for the aftmost or an empty seat.
  */
-export function neighbourQuantities(seats: readonly (SeatState | null)[]): Quantity[] {
-  const quantities: Quantity[] = [];
-  seats.forEach((ahead, index) => {
-    const behind = seats[index + 1];
-    if (!ahead || !behind) return;
-    quantities.push({
-      id: 'toNextSeat',
-      seat: index,
-      value: roomBetween(ahead, behind),
-      sd: null,
-      unit: 'm',
-    });
+export function neighbourQuantities(seats: readonly (Neighbour | null)[]): Quantity[] {
+  return betweenSeats(seats).map(({ id, seat, value }) => ({ id, seat, value, sd: null, unit: 'm' }));
+}
+
+/** The same as plain values. */
+export function betweenSeats(seats: readonly (Neighbour | null)[]): Between[] {
+  const between: Between[] = [];
+  seats.forEach((ahead, seat) => {
+    const behind = seats[seat + 1];
+    if (ahead && behind) between.push({ id: 'toNextSeat', seat, value: roomBetween(ahead, behind) });
   });
   seats.forEach((seat, index) => {
     const next = seats.findIndex((other, i) => i > index && other?.seat.side === seat?.seat.side);
     if (!seat || next < 0) return;
-    quantities.push({
-      id: 'bladeSpacing',
-      seat: index,
-      value: bladesApart(seat, seats[next]!),
-      sd: null,
-      unit: 'm',
-    });
+    between.push({ id: 'bladeSpacing', seat: index, value: bladesApart(seat, seats[next]!) });
   });
-  return quantities;
+  return between;
 }
 
 /** Least distance in plan between the base of one paddler's rear rest and the next one's pad and front foot, metres. */
-function roomBetween(ahead: SeatState, behind: SeatState): number {
+function roomBetween(ahead: Neighbour, behind: Neighbour): number {
   const { seat, frame, body } = behind;
   const rest = footprintOf(restShape(ahead.seat.rearRest, ahead.frame));
   const pad = footprintOf(padShape(seat.kneePad, frame));
@@ -45,6 +49,6 @@ function roomBetween(ahead: SeatState, behind: SeatState): number {
 }
 
 /** Fore-and-aft distance of two lower hands at the catch, metres. */
-function bladesApart(a: SeatState, b: SeatState): number {
+function bladesApart(a: Neighbour, b: Neighbour): number {
   return Math.abs(a.stances.catch.points.lowerHand.x - b.stances.catch.points.lowerHand.x);
 }

@@ -1,7 +1,7 @@
 import type { Seat } from '../document/seat-schema.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../posture/stance.ts';
 import { toRadians } from '../units/angle.ts';
-import { massesAboard } from './boat-state.ts';
+import { loadsAboard } from './boat-state.ts';
 import type { Computed } from './computed-fit.ts';
 import { PINNED_SD_DEG, pinnedSdDeg, type SpreadSources } from './doubt-sources.ts';
 import type { Quantity } from './finding.ts';
@@ -48,7 +48,7 @@ const UNINFORMED_SHARE = 0.9;
 export function doubtOf(computed: Computed, sources: SpreadSources = {}): Doubt {
   const { boat, seats, afloat } = computed;
   const slopesIn = (phase: 'ready' | 'catch') =>
-    floatSlopes(boat, massesAboard(boat, seats, phase), afloat[phase]);
+    floatSlopes(boat, loadsAboard(boat, seats, phase), afloat[phase]);
   const floats = { ready: slopesIn('ready'), catch: slopesIn('catch') };
   const parts = seats.flatMap((seat, index) => {
     if (!seat) return [];

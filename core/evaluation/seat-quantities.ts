@@ -1,7 +1,7 @@
 import type { Boat } from '../document/boat-schema.ts';
 import { toPaddlerFrame } from '../frame/mirror.ts';
-import type { Hull } from '../hull/hull.ts';
 import { innerHalfBreadth } from '../hull/inner-half-breadth.ts';
+import type { Part } from '../parts/part.ts';
 import type { SeatParts } from '../parts/seat-parts.ts';
 import { lengthsOf } from '../posture/contacts.ts';
 import { excessOf, legChains } from '../posture/reach.ts';
@@ -10,8 +10,9 @@ import type { Support } from '../support/support.ts';
 import type { ShareRange } from '../support/support-polygon.ts';
 import { toRadians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
+import type { BoatState } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
-import { footClearances, partClearances, roomIn } from './part-clearances.ts';
+import { footClearances, partClearances } from './part-clearances.ts';
 import { partsOfSeat } from './parts-of.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
 import type { SeatState } from './seat-state.ts';
@@ -19,38 +20,54 @@ import type { SeatState } from './seat-state.ts';
 type Values = Partial<Record<QuantityId, number>>;
 
 /** Every quantity of one occupied seat, without spreads. SI; definitions in `findings/quantities.ts`. */
-export function seatQuantities(
-  state: SeatState,
-  index: number,
-  place: { boat: Boat; hull: Hull },
-): Quantity[] {
+export function seatQuantities(state: SeatState, index: number, place: BoatState): readonly Quantity[] {
+  const known = place.listed.get(state);
+  if (known?.index === index) return known.quantities;
   const values: Values = {
-    ...asSet(state, place.boat, index),
     ...postureValues(state),
     ...loadValues(state),
-    kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
-    ...partClearances(partsOfState(state, index, place.boat), roomIn(place)),
+    ...fittingValues(state, index, place),
   };
-  return listed(values, state, index);
+  const quantities = listed(values, state, index);
+  place.listed.set(state, { index, quantities });
+  return quantities;
 }
+
+/** What is set, and every clearance. SI. */
+export function fittingValues(state: Placed, index: number, place: BoatState): Values {
+  return {
+    ...asSet(state, place.boat, index),
+    kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
+    ...partClearances(partsOfState(state, index, place.boat), roomsOf(state, place)),
+  };
+}
+
+/** An occupied seat whose ready stance is known. */
+type Placed = Pick<SeatState, 'seat' | 'frame' | 'body'> & {
+  readonly stances: Pick<SeatState['stances'], 'ready'>;
+};
 
 /** The clearances that the body decides too: knee and front foot. Metres. */
-export function bodyClearances(state: SeatState, index: number, place: { boat: Boat; hull: Hull }): Values {
+export function bodyClearances(state: Placed, index: number, place: BoatState): Values {
   return {
     kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
-    ...footClearances(partsOfState(state, index, place.boat), roomIn(place)),
+    ...footClearances(partsOfState(state, index, place.boat), roomsOf(state, place)),
   };
 }
 
-function partsOfState({ seat, frame, body }: SeatState, index: number, boat: Boat): SeatParts {
+const roomsOf =
+  ({ seat }: Placed, { roomOf }: BoatState) =>
+  (part: Part) =>
+    roomOf(part, seat[part.part]);
+
+function partsOfState({ seat, frame, body }: Placed, index: number, boat: Boat): SeatParts {
   return partsOfSeat(boat, seat, { index, frame, footLength: body.lengths.footLength.value });
 }
 
 function listed(values: Values, state: SeatState, index: number): Quantity[] {
   const { stances, body, support } = state;
   const ranges = loadRanges(support, stances.ready.totalMassKg * GRAVITY);
-  const { rear, front } = legChains(stances.ready, lengthsOf(body));
-  const smooth: Values = { rearReach: excessOf(rear), frontReach: excessOf(front) };
+  const smooth = smoothReaches({ stances, body });
   return Object.entries(values).map(([id, value]) => {
     const whole = smooth[id as QuantityId];
     const unit = QUANTITIES[id as QuantityId].unit;
@@ -68,6 +85,12 @@ function listed(values: Values, state: SeatState, index: number): Quantity[] {
   });
 }
 
+/** The whole distances that reaches are cut from: negative by what is to spare. Metres. */
+export function smoothReaches({ stances, body }: Pick<Placed, 'stances' | 'body'>): Values {
+  const { rear, front } = legChains(stances.ready, lengthsOf(body));
+  return { rearReach: excessOf(rear), frontReach: excessOf(front) };
+}
+
 /** Angles of a leg that is drawn straight because it does not reach. */
 const ANGLES_OF = { rearRest: ['rearAnkle'], frontFoot: ['frontKnee', 'frontAnkle'] } as const;
 
@@ -78,7 +101,7 @@ function unreached({ stances }: SeatState, id: string): boolean {
 }
 
 /** What the coach has set, and what follows from it by subtraction alone. */
-function asSet({ seat, body }: SeatState, boat: Boat, index: number): Values {
+function asSet({ seat, body }: Pick<SeatState, 'seat' | 'body'>, boat: Boat, index: number): Values {
   const { kneePad, rearRest, frontFoot, paddle } = seat;
   return {
     padAft: kneePad.aftM,
@@ -110,7 +133,7 @@ function insideTravel(at: number, [a, b]: readonly [number, number]): number {
 }
 
 /** Angles and centre of mass: what a posture moves while body and fittings stay. SI. */
-export function postureValues({ stances, frame }: Pick<SeatState, 'stances' | 'frame'>): Values {
+export function postureValues({ stances, frame }: Pick<Placed, 'stances' | 'frame'>): Values {
   const { ready } = stances;
   const { thighRoll: _, ...angles } = ready.angles;
   const centre = toPaddlerFrame(ready.centreOfMass, frame);
@@ -166,7 +189,7 @@ function loadRanges(
 /** Room between the kneeling knee, taken as round as it is deep, and the hull's inner face beside it, metres. */
 function kneeInsideHull(
   { points }: Stance,
-  { boat, hull }: { boat: Boat; hull: Hull },
+  { boat, hull }: Pick<BoatState, 'boat' | 'hull'>,
   kneeRadius: number,
 ): number {
   const knee = points.kneelingKnee;

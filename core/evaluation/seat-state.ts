@@ -3,8 +3,8 @@ import type { Boat } from '../document/boat-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
 import { floorHeightAt } from '../parts/floor-height.ts';
-import type { Strays } from '../posture/objective.ts';
-import { solveStance } from '../posture/solve-stance.ts';
+import { inPhase, type Strays, stanceProblem } from '../posture/objective.ts';
+import { solvedStance } from '../posture/solve-stance.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
 import type { FreeForce } from '../support/blade-force.ts';
 import { usualDriveForce } from '../support/blade-force.ts';
@@ -50,8 +50,12 @@ export function seatFrame(
  * person's own way of kneeling; without it, the usual one.
  */
 export function solveSeat(input: SeatInput, strays?: Strays): SeatState {
-  const solve = (phase: Phase) => solveStance(strays ? { ...input, phase, strays } : { ...input, phase });
-  const ready = solve('ready');
-  const support = supportLoads(ready, input.seat);
-  return { ...input, stances: { ready, catch: solve('catch'), exit: solve('exit') }, support };
+  const { body, seat, frame } = input;
+  const problem = stanceProblem(body, seat, { phase: 'ready', strays });
+  const stances = {
+    ready: solvedStance(problem, { frame }),
+    catch: solvedStance(inPhase(problem, 'catch'), { frame }),
+    exit: solvedStance(inPhase(problem, 'exit'), { frame }),
+  };
+  return { ...input, stances, support: supportLoads(stances.ready, seat) };
 }

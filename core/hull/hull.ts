@@ -52,6 +52,8 @@ export interface SectionRows {
   readonly momentZ: Float64Array;
   /** Area of shell per metre of x, square metres per metre: girth stretched by the shell's slope along the boat. */
   readonly shell: Float64Array;
+  /** For each row 1 where no point lies lower than the one before: a level water line then crosses it once at most. */
+  readonly rising: Uint8Array;
 }
 
 /**

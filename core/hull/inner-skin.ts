@@ -88,7 +88,8 @@ interface Stretch {
 
 /** The least distance between two places where it is known, or `least` where nothing there is less. */
 function leastBetween(distance: InnerSkin, { a, b, atA, atB }: Stretch, least: number): number {
-  const change = Math.hypot(b.y - a.y, b.z - a.z) + ALONG_SHARE * Math.abs(b.x - a.x);
+  const [dy, dz] = [b.y - a.y, b.z - a.z];
+  const change = Math.sqrt(dy * dy + dz * dz) + ALONG_SHARE * Math.abs(b.x - a.x);
   if (change < GRAIN || (atA + atB - change) / 2 >= least - GRAIN / 2) return least;
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 };
   const there = distance(middle);

@@ -55,6 +55,7 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
     momentY: new Float64Array(size),
     momentZ: new Float64Array(size),
     shell: new Float64Array(size),
+    rising: new Uint8Array(count + 1),
   };
   const scratch: HullScratch = {
     values: new Float64Array((count + 1) * VALUES_PER_ROW),
@@ -79,7 +80,7 @@ export function fillRow(
   row: number,
   [interval, share]: readonly [number, number],
 ): void {
-  const { points, y, z, area, momentY, momentZ, shell } = rows;
+  const { points, y, z, area, momentY, momentZ, shell, rising } = rows;
   const { slopeY, slopeZ } = scratch;
   const at = row * points;
   loftSection(loft, [interval, share], { y, z, slopeY, slopeZ, at });
@@ -89,6 +90,7 @@ export function fillRow(
   momentY[at] = 0;
   momentZ[at] = 0;
   shell[at] = 0;
+  rising[row] = 1;
   // Exact integrals along each straight edge; `tilt` is the shell's slope along x across the edge.
   for (let j = 1; j < points; j++) {
     const k = at + j;
@@ -97,10 +99,11 @@ export function fillRow(
     const z0 = z[k - 1]!;
     const z1 = z[k]!;
     const dz = z1 - z0;
+    if (dz < 0) rising[row] = 0;
     area[k] = area[k - 1]! + ((y0 + y1) * dz) / 2;
     momentY[k] = momentY[k - 1]! + ((y0 * y0 + y0 * y1 + y1 * y1) * dz) / 6;
     momentZ[k] = momentZ[k - 1]! + ((2 * (y0 * z0 + y1 * z1) + y0 * z1 + y1 * z0) * dz) / 6;
     const tilt = ((y1 - y0) * (slopeZ[j - 1]! + slopeZ[j]!) - dz * (slopeY[j - 1]! + slopeY[j]!)) / 2;
-    shell[k] = shell[k - 1]! + Math.hypot(y1 - y0, dz, tilt);
+    shell[k] = shell[k - 1]! + Math.sqrt((y1 - y0) * (y1 - y0) + dz * dz + tilt * tilt);
   }
 }

@@ -3,7 +3,7 @@ import { immersedSums } from '../hull/immersed-sums.ts';
 import { SUM } from '../hull/section-rows.ts';
 import type { Radians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
-import type { Afloat, Attitude, FloatResult, PointMass } from './afloat.ts';
+import type { Afloat, Attitude, FloatResult, NotAfloat, PointMass } from './afloat.ts';
 import { combinedMass } from './combined-mass.ts';
 import { type Found, type Start, searchEquilibrium } from './equilibrium-search.ts';
 import { endFreeboards, lowestSheer, openFreeboard } from './freeboard.ts';
@@ -37,6 +37,21 @@ export interface Load {
  */
 export function floatAtRest(hull: Hull, load: Load): FloatResult {
   const centre = combinedMass(load.masses);
+  const found = planeAtRest(hull, load, centre);
+  if ('kind' in found) return found;
+  const rest = atRest(hull, found, { centre, load, heel: load.heel ?? 0 });
+  return rest.longitudinalGm > 0 ? rest : { kind: 'no-equilibrium', reason: PITCHES_OVER };
+}
+
+/**
+ * The water plane alone, at a fraction of the cost: for searches, which ask for draft, trim and freeboard only. That the boat
+ * would not pitch over is not asked. `centre` is that of the load's masses.
+ */
+export function planeAtRest(
+  hull: Hull,
+  load: Load,
+  centre: PointMass = combinedMass(load.masses),
+): Found | NotAfloat {
   const heel = load.heel ?? 0;
   const flaw = loadFlaw(centre, load, heel);
   if (flaw) return { kind: 'no-equilibrium', reason: flaw };
@@ -46,10 +61,7 @@ export function floatAtRest(hull: Hull, load: Load): FloatResult {
   const cold = levelStart(hull, volume);
   let found = searchEquilibrium(hull, sought, givenStart(load.start) ?? cold);
   if (load.start && !staysDry(hull, found)) found = searchEquilibrium(hull, sought, cold);
-  if (staysDry(hull, found)) {
-    const rest = atRest(hull, found, { centre, load, heel });
-    return rest.longitudinalGm > 0 ? rest : { kind: 'no-equilibrium', reason: PITCHES_OVER };
-  }
+  if (staysDry(hull, found)) return found;
   const full = overloaded(hull, load, centre.mass);
   if (centre.mass > full.mostKg) return full;
   const reason = found.settled ? null : beyondEnds(hull, centre);

@@ -22,12 +22,6 @@ const FIRST = 50;
 /** Share of a doubt that values keep from the edge where their severity turns, so that p itself is clearly past it. */
 const KEPT = 0.01;
 
-/** Values of what is placed, by the finding's id: those that its probability is told by. */
-export function judgedValues(report: Report): Map<string, number> {
-  const quantities = quantityTable(report);
-  return new Map(placeable(report.findings).map((f) => [f.id, judged(f, quantities).value]));
-}
-
 function quantityTable({ quantities }: Report): Map<string, Quantity> {
   return new Map(quantities.map((q) => [`${q.id}@${q.seat}`, q]));
 }

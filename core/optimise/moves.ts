@@ -3,7 +3,6 @@ import type { Fit } from '../document/fit-schema.ts';
 import { coordinateOf, endsOf, withCoordinate } from '../document/fitting-coordinate.ts';
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Report } from '../evaluation/report.ts';
-import { judgedValues } from './edges.ts';
 import type { CoordinatePlace } from './sensitivity.ts';
 
 /** What is searched: the coordinates that may move, from a fit, with the spreads of a report that are held. */
@@ -14,11 +13,10 @@ export interface Search {
   readonly places: readonly CoordinatePlace[];
 }
 
-/** A point of the search: moves in each coordinate's unit of moves, the fit there, its report and judged values. */
+/** A point of the search: moves in each coordinate's unit of moves, the fit there and its judged values. */
 export interface Point {
   readonly x: readonly number[];
   readonly fit: Fit;
-  readonly report: Report;
   readonly values: ReadonlyMap<string, number>;
 }
 
@@ -51,8 +49,7 @@ export function fitAt(search: Pick<Search, 'fit' | 'places'>, x: readonly number
 /** The point after moves `x`: one evaluation with the held doubts. */
 export function pointAt(search: Search, x: readonly number[]): Point {
   const fit = fitAt(search, x);
-  const report = search.evaluator.evaluateHolding(fit, search.held);
-  return { x, fit, report, values: judgedValues(report) };
+  return { x, fit, values: search.evaluator.judgedHolding(fit, search.held) };
 }
 
 /** Slopes at a point by forward differences over `probe` units of moves: one evaluation for each coordinate. */
@@ -62,8 +59,7 @@ export function slopesAt({ evaluator, held, places }: Search, here: Point, probe
     const by = here.x[i]! > 0 ? -probe : probe;
     const at = coordinateOf(here.fit.seats[place.seat]!, place.coordinate);
     // One seat moves and the others stay the same objects, which the evaluator knows.
-    const moved = evaluator.evaluateHolding(withCoordinate(here.fit, place, at + by * moveUnit), held);
-    const after = judgedValues(moved);
+    const after = evaluator.judgedHolding(withCoordinate(here.fit, place, at + by * moveUnit), held);
     return new Map([...here.values].map(([id, value]) => [id, ((after.get(id) ?? value) - value) / by]));
   });
   return new Map([...here.values.keys()].map((id) => [id, columns.map((column) => column.get(id)!)]));

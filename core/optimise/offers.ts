@@ -31,8 +31,9 @@ export function offersFor(search: Search): Offer[] {
       measurings: 0,
       still: otherSeats(search, finding),
     });
-    if (!clears(finding, search.held, here.report)) return [];
-    const sideEffects = sideEffectsOf(search.held, here.report, finding.id);
+    const report = search.evaluator.evaluateHolding(here.fit, search.held);
+    if (!clears(finding, search.held, report)) return [];
+    const sideEffects = sideEffectsOf(search.held, report, finding.id);
     return [{ finding, moves: movesBetween(search, here.fit), size: sizeOf(here.x), sideEffects }];
   });
 }

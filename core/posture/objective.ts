@@ -69,6 +69,11 @@ export function stanceProblem(
   };
 }
 
+/** The same problem in another phase: only the hands hold the paddle elsewhere. */
+export function inPhase(problem: StanceProblem, phase: Phase): StanceProblem {
+  return { ...problem, phase, hold: armsHold(problem.lengths, problem.seat, phase) };
+}
+
 function wayBetween(from: Vec3, to: Vec3): Vec3 {
   const line = subtract(to, from);
   return scale(line, 1 / Math.max(norm(line), 1e-9));

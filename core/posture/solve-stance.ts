@@ -39,11 +39,18 @@ export function solveStance(input: {
   strays?: Strays;
 }): Stance {
   const { body, seat, phase = 'ready', strays } = input;
-  const problem = stanceProblem(body, seat, { phase, strays });
+  return solvedStance(stanceProblem(body, seat, { phase, strays }), input);
+}
+
+/** The stance of a problem; `start` as for `solveStance`. A `bare` one comes without its masses and forces. */
+export function solvedStance(
+  problem: StanceProblem,
+  input: { frame: SeatFrame; start?: ArrayLike<number> | undefined; bare?: boolean },
+): Stance {
   const pins = pinsOf(problem);
   const free = pins.map((pin) => pin === null);
   const start = STANCE_UNKNOWNS.map((name, i) => pins[i] ?? input.start?.[i] ?? NEUTRAL[name].at);
-  return described(problem, minimise(stanceObjective(problem), { start, free }), input.frame);
+  return described(problem, minimise(stanceObjective(problem), { start, free }), input);
 }
 
 /**
@@ -64,11 +71,11 @@ function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
 
 /**
  * The figure at given unknowns (radians, order of `STANCE_UNKNOWNS`), solved or not: what a stance displaced from its
- * least-squares place looks like. Boat frame; `forcing` is empty.
+ * least-squares place looks like. Boat frame; `masses` and `forcing` are empty.
  */
 export function stanceAt(problem: StanceProblem, q: Float64Array, frame: SeatFrame): Stance {
   const none = { q, residuals: new Float64Array(0), cost: 0, iterations: 0, converged: true };
-  return described(problem, none, frame);
+  return described(problem, none, { frame, bare: true });
 }
 
 /** The unknowns that a stance was solved for, radians, order of `STANCE_UNKNOWNS`. */
@@ -77,7 +84,11 @@ export function unknownsOf({ angles }: Pick<Stance, 'angles'>): Float64Array {
 }
 
 /** The answer in the boat's frame, with everything that is read off it. */
-function described(problem: StanceProblem, minimum: Minimum, frame: SeatFrame): Stance {
+function described(
+  problem: StanceProblem,
+  minimum: Minimum,
+  { frame, bare = false }: { frame: SeatFrame; bare?: boolean },
+): Stance {
   const figure = figureAt(minimum.q, problem);
   const points = figurePoints(problem, figure);
   const inBoat = pointsInBoat(points, frame);
@@ -86,11 +97,11 @@ function described(problem: StanceProblem, minimum: Minimum, frame: SeatFrame): 
     phase: problem.phase,
     points: inBoat,
     angles: figureAngles(problem, { figure, points, q: minimum.q }),
-    masses: placedMasses(problem.masses, inBoat),
+    masses: bare ? [] : placedMasses(problem.masses, inBoat),
     centreOfMass: toBoatFrame(centreOf(figure, problem.weights, problem.lengths.headNeck), frame),
     totalMassKg: massKg,
     shortfalls: shortfallsOf(problem, figure),
-    forcing: forcingOf(minimum),
+    forcing: bare ? [] : forcingOf(minimum),
     iterations: minimum.iterations,
     converged: minimum.converged,
   };

@@ -48,12 +48,19 @@ export function* leastChange(
 
 function counted(evaluator: Evaluator, tell: (count: number) => void): Evaluator {
   let count = 0;
+  const one = () => {
+    count += 1;
+    if (count % TELL_EVERY === 0) tell(count);
+  };
   return {
     evaluate: (fit) => evaluator.evaluate(fit),
     evaluateHolding(fit, held) {
-      count += 1;
-      if (count % TELL_EVERY === 0) tell(count);
+      one();
       return evaluator.evaluateHolding(fit, held);
+    },
+    judgedHolding(fit, held) {
+      one();
+      return evaluator.judgedHolding(fit, held);
     },
   };
 }

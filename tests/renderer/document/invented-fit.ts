@@ -59,6 +59,7 @@ export function countingEvaluator() {
       calls.evaluateHolding += 1;
       return report(fit);
     },
+    judgedHolding: () => new Map(),
   };
   return { evaluator, calls };
 }

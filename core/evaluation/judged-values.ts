@@ -1,0 +1,119 @@
+import type { BodyEstimate } from '../body/body.ts';
+import type { Fit } from '../document/fit-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import type { PointMass } from '../hydrostatics/afloat.ts';
+import { combinedMass } from '../hydrostatics/combined-mass.ts';
+import type { Found } from '../hydrostatics/equilibrium-search.ts';
+import { planeAtRest } from '../hydrostatics/float-at-rest.ts';
+import { leastFreeboard } from '../hydrostatics/freeboard.ts';
+import { inPhase, stanceProblem } from '../posture/objective.ts';
+import { solvedStance } from '../posture/solve-stance.ts';
+import type { Stance } from '../posture/stance.ts';
+import { restingLoads } from '../support/support-loads.ts';
+import { type BoatState, seatLoads } from './boat-state.ts';
+import { betweenSeats } from './neighbour-quantities.ts';
+import type { Spreads } from './quantity-spreads.ts';
+import type { Report } from './report.ts';
+import { fittingValues, loadValues, postureValues, smoothReaches } from './seat-quantities.ts';
+import { type SeatInput, seatFrame } from './seat-state.ts';
+import { keyOf } from './value-table.ts';
+
+/** The values that probabilities are told by, by the finding's id. SI. */
+export type JudgedValues = ReadonlyMap<string, number>;
+
+/** A seat as far as findings ask for it. */
+interface JudgedSeat extends SeatInput {
+  readonly stances: Readonly<Record<'ready' | 'catch', Stance>>;
+  readonly values: Readonly<Partial<Record<string, number>>>;
+  readonly loads: Readonly<Record<'ready' | 'catch', readonly PointMass[]>>;
+}
+
+/** What is known for a search: the boat, the bodies, and the doubts that are held. */
+export interface JudgedBy {
+  readonly boat: BoatState;
+  bodyOf(seat: Seat): BodyEstimate | null;
+  readonly held: Report;
+  readonly spreads: Spreads;
+}
+
+/**
+ * Finds the judged values of fits one after another, for searches: what no finding asks for (the exit, the drive, the paddle's
+ * length by the stance, the waterplane) is not computed, and seats that stay the same objects are known.
+ */
+export function judgedValuesFinder(): (fit: Fit, by: JudgedBy) => JudgedValues {
+  const known = new WeakMap<
+    Seat,
+    { readonly boat: BoatState; readonly index: number; readonly state: JudgedSeat }
+  >();
+
+  function seatOf(fit: Fit, index: number, { boat, bodyOf }: JudgedBy): JudgedSeat | null {
+    const seat = fit.seats[index]!;
+    const body = bodyOf(seat);
+    if (!body) return null;
+    const before = known.get(seat);
+    if (before?.boat === boat && before.index === index) return before.state;
+    const state = judgedSeat({ seat, body, frame: seatFrame(fit.boat, seat, index) }, index, boat);
+    known.set(seat, { boat, index, state });
+    return state;
+  }
+
+  return (fit, by) => {
+    const seats = fit.seats.map((_, index) => seatOf(fit, index, by));
+    const boat = boatValues(by, seats);
+    const between = new Map(betweenSeats(seats).map(({ id, seat, value }) => [keyOf(id, seat), value]));
+    const values = new Map<string, number>();
+    for (const { id, quantity, seat } of by.held.findings) {
+      const own = seat === null ? boat : seats[seat]?.values;
+      const value = own?.[quantity] ?? between.get(keyOf(quantity, seat));
+      if (value === undefined) continue;
+      values.set(id, value + (by.spreads.get(keyOf(quantity, seat))?.shift ?? 0));
+    }
+    return values;
+  };
+}
+
+function judgedSeat(input: SeatInput, index: number, boat: BoatState): JudgedSeat {
+  const { body, seat, frame } = input;
+  const problem = stanceProblem(body, seat, { phase: 'ready' });
+  const ready = solvedStance(problem, { frame, bare: true });
+  const atCatch = solvedStance(inPhase(problem, 'catch'), { frame, bare: true });
+  const stances = { ready, catch: atCatch };
+  const support = restingLoads(ready, seat);
+  return {
+    ...input,
+    stances,
+    loads: { ready: seatLoads(support, ready), catch: seatLoads(support, atCatch) },
+    values: {
+      ...postureValues({ stances, frame }),
+      ...loadValues({ support }),
+      ...fittingValues({ ...input, stances }, index, boat),
+      ...smoothReaches({ stances, body }),
+    },
+  };
+}
+
+/** What findings ask of the boat; what does not float has no trim and no freeboard. */
+function boatValues({ boat, held }: JudgedBy, seats: readonly (JudgedSeat | null)[]) {
+  const { hull, density, heel } = boat;
+  const afloat = (phase: 'ready' | 'catch') => {
+    const masses = [boat.ownMass, ...seats.flatMap((seat) => seat?.loads[phase] ?? [])];
+    const before = held.afloat[phase];
+    const start = before.kind === 'afloat' ? before : null;
+    const found = planeAtRest(hull, { masses, waterDensity: density, heel, start });
+    return 'kind' in found ? null : { found, centre: combinedMass(masses) };
+  };
+  const ready = afloat('ready');
+  const atCatch = afloat('catch');
+  const trimOf = ({ plane }: Found) => hull.length * plane.alongSlope;
+  const values: Partial<Record<string, number>> = {
+    boatLength: hull.length,
+    boatMass: boat.boat.massKg,
+    boardInsideHull: boat.boardRoom.least,
+  };
+  if (atCatch) values.trimCatch = trimOf(atCatch.found);
+  if (!ready) return values;
+  values.trimRest = trimOf(ready.found);
+  values.leastFreeboard = leastFreeboard(hull, ready.found.plane).value;
+  values.offCentre = ready.centre.y;
+  return values;
+}
