@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
@@ -7,11 +7,12 @@ import { firstSetting } from '../../core/optimise/first-setting.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, numberIn, soon } from './screens.ts';
+import { callFromPage, goTo, numberIn, soon } from './screens.ts';
 
 let program: RunningProgram;
 let page: Page;
 let pairId: string;
+let made = 0;
 
 const PAIR = ['Bohuš Křivolák', 'Zofia Łęgowianka'] as const;
 
@@ -48,14 +49,19 @@ const crew = (name: string | RegExp) => page.locator('.crew').getByRole('button'
 
 beforeAll(async () => {
   program = await startProgram();
-  page = await program.openBrowser({ viewport: { width: 1440, height: 900 } });
+  page = await program.openBrowser({ viewport: { width: 1440, height: 900 }, clock: true });
   await callFromPage(page, 'demo.install', {});
   for (const name of PAIR) await makeFit(`${name}, own single`, 'Broad single', [name]);
-  pairId = await makeFit('Unequal pair', 'No. 7, pair', PAIR);
-  await page.goto(`${program.origin}/#/fits/${pairId}`);
+});
+/** A pair that nobody has changed yet, with its crew's leaf open. */
+beforeEach(async () => {
+  made += 1;
+  const name = `Unequal pair ${made}`;
+  pairId = await makeFit(name, 'No. 7, pair', PAIR);
+  await goTo(page, `#/fits/${pairId}`);
+  await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
   await page.getByRole('tab', { name: 'Crew' }).click();
 });
-
 afterAll(() => program?.dispose());
 
 describe('a pair with unequal masses, from two singles’ fits', () => {
@@ -150,12 +156,16 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
 });
 
 describe('the seating orders of a four', () => {
-  it('are all tried, told as they come, and stopped when asked', async () => {
+  let id: string;
+  beforeEach(async () => {
     const sides = ['left', 'right', 'left', 'right'] as const;
     const seats = sides.map((side, i) =>
       exampleSeat({ side, athlete: exampleAthlete({ name: `Paddler ${i + 1}`, massKg: 60 + 8 * i }) }),
     );
-    const { id } = await callFromPage(page, 'fits.create', { fit: exampleFit(seats) });
+    ({ id } = await callFromPage(page, 'fits.create', { fit: { ...exampleFit(seats), name: 'A four' } }));
+  });
+
+  it('are all tried, told as they come, and stopped when asked', async () => {
     const other = await program.openBrowser();
     await other.addInitScript(holdOrdersAfterThree);
     await other.goto(`${program.origin}/#/fits/${id}`);
@@ -172,15 +182,13 @@ describe('the seating orders of a four', () => {
   });
 
   it('are told best first, each of the 24 once', async () => {
-    const fits = await callFromPage(page, 'fits.list', { search: 'Example' });
-    await page.goto(`${program.origin}/#/fits/${fits[0]!.id}`);
+    await goTo(page, `#/fits/${id}`);
+    await page.getByRole('heading', { level: 1, name: 'A four' }).waitFor();
     await page.getByRole('tab', { name: 'Crew' }).click();
     await crew('Compare every order').click();
     const rows = page.locator('.crew .crew-table').last().locator('tbody tr th');
     await soon(() => rows.count()).toBe(24);
     expect(new Set(await rows.allTextContents()).size).toBe(24);
-    await page.goto(`${program.origin}/#/fits/${pairId}`);
-    await page.getByRole('tab', { name: 'Crew' }).click();
   });
 });
 
@@ -209,11 +217,14 @@ function holdOrdersAfterThree(): void {
 }
 
 describe('the crew on paper', () => {
-  it('has the whole boat, every seat’s places from both marks, trim, and who brings what', async () => {
-    const fit = await kept();
-    const report = createEvaluator().evaluate(fit);
+  beforeEach(async () => {
     await page.getByRole('link', { name: 'Crew sheet, to print' }).click();
     await page.getByRole('img', { name: /^The whole No. 7, pair/ }).waitFor();
+  });
+
+  it('has the whole boat, every seat’s places from both marks, trim, and who brings what', async () => {
+    const { fit } = await callFromPage(page, 'fits.open', { id: pairId });
+    const report = createEvaluator().evaluate(fit);
     const cells = async (row: string) => {
       const line = page.getByRole('row', { name: row }).first();
       return (await line.getByRole('cell').allTextContents()).map((text) => text.replaceAll('\u{202f}', ' '));

@@ -8,7 +8,9 @@ import { launchTestBrowser, sharedBrowser } from './test-browser.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 /** The page may have to be built first, milliseconds. */
-const START_LIMIT_MS = 90_000;
+const START_LIMIT_MS = 240_000;
+/** Longest wait for something on the page, on a machine that is busy with other things, milliseconds. */
+const PAGE_LIMIT_MS = 120_000;
 
 /** How a browser context is opened. With `clock` its time goes as usual, and `nextFrame` can put it on. */
 export type OpenOptions = BrowserContextOptions & { readonly clock?: boolean };
@@ -72,6 +74,7 @@ export async function startProgram(
       const browser = await (sharedBrowser() ?? ownBrowser)!;
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...contextOptions });
       contexts.push(context);
+      context.setDefaultTimeout(PAGE_LIMIT_MS);
       if (clock) await context.clock.install();
       const page = await context.newPage();
       await page.goto(await freshAddress());

@@ -68,7 +68,7 @@ export function numberIn(text: string): number {
 }
 
 /** Longest wait for something that the page does by itself, on a machine that is busy with other things, milliseconds. */
-const SOON_MS = 15_000;
+const SOON_MS = 120_000;
 
 /** Seldom enough that the program does not refuse to be asked, milliseconds. */
 const ASK_EVERY_MS = 150;

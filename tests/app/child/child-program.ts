@@ -39,6 +39,8 @@ export async function startChild(
   const child = spawn(file!, args, { ...more.spawn, stdio: ['ignore', 'pipe', 'pipe'] });
   let said = '';
   const ended = new Promise<number | null>((resolve) => child.once('exit', (code) => resolve(code)));
+  // `close` comes after `exit`, when all that was said has been heard.
+  const silent = new Promise<number | null>((resolve) => child.once('close', (code) => resolve(code)));
   const address = await new Promise<string>((resolve, reject) => {
     const hear = (chunk: Buffer) => {
       said += chunk;
@@ -47,8 +49,7 @@ export async function startChild(
     };
     child.stdout!.on('data', hear);
     child.stderr!.on('data', hear);
-    // A turn later, so that what was said last has been heard.
-    void ended.then((code) => setTimeout(() => reject(new EndedEarly(code, said.trim())), 20));
+    void silent.then((code) => reject(new EndedEarly(code, said.trim())));
   });
   const { origin } = new URL(address);
   const tab = await enter(address);

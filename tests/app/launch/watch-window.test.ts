@@ -1,6 +1,7 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { setTimeout as pause, setImmediate as turn } from 'node:timers/promises';
+import { describe, expect, it, vi } from 'vitest';
 import { openWindow } from '../../../app/launch/run-electron.ts';
 import { watchWindow } from '../../../app/launch/watch-window.ts';
 import { openLog } from '../../../app/shell/log-file.ts';
@@ -51,11 +52,32 @@ describe('watching the window', () => {
   });
 
   it('knows a window that was open: closed by the person, or broken off', async () => {
-    const closed = await watchWindow(windowThat(READY), { log: log(), readyWithinMs: 400 });
+    const closed = await watchWindow(windowThat(READY), { log: log() });
     expect(closed).toEqual({ kind: 'closed', code: 0 });
-    const later = `${READY} setTimeout(() => process.exit(3), 900);`;
-    const broken = await watchWindow(windowThat(later), { log: log(), readyWithinMs: 400 });
+    const broken = await watchWindow(windowThat(`${READY} process.exitCode = 3;`), { log: log() });
     expect(broken).toEqual({ kind: 'broke-off', how: 'exit code 3' });
+  });
+
+  it('lets a window be as long as it likes once it has reported', async () => {
+    const folder = temporaryFolder();
+    const [reported, mayEnd] = [join(folder, 'reported'), join(folder, 'may-end')];
+    const script = `
+      import { existsSync, writeFileSync } from 'node:fs';
+      process.send({ kind: 'ready' }, () => writeFileSync(${JSON.stringify(reported)}, ''));
+      setInterval(() => existsSync(${JSON.stringify(mayEnd)}) && process.exit(3), 10);`;
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    try {
+      const watching = watchWindow(windowThat(script), { log: log(), readyWithinMs: 400 });
+      while (!existsSync(reported)) await pause(10);
+      // The report lies in the pipe by now: two turns of the event loop read it.
+      await turn();
+      await turn();
+      vi.advanceTimersByTime(401);
+      writeFileSync(mayEnd, '');
+      expect(await watching).toEqual({ kind: 'broke-off', how: 'exit code 3' });
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   it('hears of a refused store, of a window that is open already, and of a fault', async () => {

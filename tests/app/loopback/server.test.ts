@@ -61,7 +61,7 @@ describe('the loopback server', () => {
     const answers = ['127.0.0.1', '127.0.0.2', ...others].map(
       (host) =>
         new Promise<string | null>((resolve) => {
-          const socket = connect({ host, port: way.server.port, timeout: 500 }, () => {
+          const socket = connect({ host, port: way.server.port, timeout: 10_000 }, () => {
             socket.destroy();
             resolve(host);
           });

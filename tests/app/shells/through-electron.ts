@@ -66,6 +66,7 @@ export async function throughElectron(
       standIn.choices.open = path;
       return null;
     },
+    quitAsked: () => standIn.app.quitCalls > 0,
     async close() {
       standIn.app.emit('will-quit');
     },

@@ -15,7 +15,6 @@ export interface ThroughLoopback extends WayIn {
   readonly origin: string;
   /** The headers by which the server knows a tab that has entered. */
   readonly tab: Record<string, string>;
-  quitAsked(): boolean;
 }
 
 /** Serves a program from `folder` and enters it with its one-time token. */

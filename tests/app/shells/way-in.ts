@@ -10,6 +10,8 @@ export interface WayIn {
   fetchDelivery(delivery: CallOutput<'bundle.export'>): Promise<Uint8Array>;
   /** Hands a file over for the next call that takes one; gives what to pass as `upload`. */
   offer(bytes: Uint8Array): Promise<string | null>;
+  /** Whether the shell has been asked to end the program. */
+  quitAsked(): boolean;
   close(): Promise<void>;
 }
 

@@ -16,7 +16,7 @@ import { throughLoopback } from '../shells/through-loopback.ts';
 import { value } from '../shells/way-in.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';
 
-describe('a store that something has damaged', { timeout: 1_800_000 }, () => {
+describe('a store that something has damaged', () => {
   it('has everything that was kept, whatever befell one of its files; the long run is `npm run soak`', async () => {
     const result = await damageAndLook({ damages: cases(DAMAGES.length, 500), seed: 20261126 });
     expect(result).toMatchObject({ silent: 0, lossy: 0, speechless: 0 });

@@ -38,9 +38,7 @@ async function work(program: ChildProgram, { id, backup }: { id: string; backup:
 }
 
 describe('a program that is killed while it backs up, restores and erases', () => {
-  it('has erased whoever was to be erased, at the latest when it is asked again: no byte is left', {
-    timeout: 900_000,
-  }, async () => {
+  it('has erased whoever was to be erased, at the latest when it is asked again: no byte is left', async () => {
     const filled = await filledFolder();
     const random = random32(40);
     for (let kill = 0; kill < cases(3, 40); kill++) {

@@ -4,7 +4,7 @@ import { cases } from '../../cases.ts';
 import { mergesAtRandom } from '../../soak/merges.ts';
 
 describe('stores that are edited at random and meet at random, their clocks off by days', () => {
-  it('end with the same content, and lose no field without a shown conflict', { timeout: 600_000 }, () => {
+  it('end with the same content, and lose no field without a shown conflict', () => {
     fc.assert(
       fc.property(fc.integer({ min: 2, max: 5 }), fc.nat(), (stores, seed) => {
         const result = mergesAtRandom({ stores, edits: cases(60, 240), seed });
