@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { photographsFor, readingsOf } from '../../../core/optimise/photographs.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 
@@ -16,7 +17,7 @@ const valueIn = (of: Fit, id: string) =>
 
 describe('readingsOf', () => {
   it('takes each reading where the model has it: no value moves but by rounding', () => {
-    for (const { measure, fit: taken } of readingsOf(fit, report, 0)) {
+    for (const { measure, fit: taken } of notEmpty(readingsOf(fit, report, 0))) {
       for (const id of ['frontKnee', 'trunkPitch', 'kneeShare', 'paddleByStance']) {
         expect(Math.abs(valueIn(taken, id) - valueIn(fit, id)), `${measure} ${id}`).toBeLessThan(1e-6);
       }
@@ -65,7 +66,7 @@ describe('photographsFor', () => {
     // Shares and margin have kinks (a share ends at 0): their spread is a quadrature, true to a thousandth.
     const slack = { frontKnee: 1e-6, supportMargin: 1e-3, kneeShare: 1e-3, rearShare: 1e-3 };
     for (const [id, share] of Object.entries(slack))
-      for (const { sdNow, sdAfter } of forGoal(id))
+      for (const { sdNow, sdAfter } of notEmpty(forGoal(id), id))
         expect(sdAfter, id).toBeLessThanOrEqual(sdNow * (1 + share));
   });
 

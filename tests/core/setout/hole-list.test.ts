@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { HoleList } from '../../../core/setout/hole-list.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ROWS_OF_HOLES, type Wanted } from './invented-set-out.ts';
 
 const padOf = (wanted: Wanted): HoleList => inventedSetOut(wanted).holes[0]!;
@@ -46,7 +47,7 @@ describe('rows of holes at the hardware’s pitch', () => {
     for (const list of [padOf(rows), restOf(rows)]) {
       const [left, right] = list.rows;
       expect([left!.row, right!.row]).toEqual(['left', 'right']);
-      left!.holes.forEach(({ at }, k) => {
+      notEmpty(left!.holes).forEach(({ at }, k) => {
         expect(at[0]).toBeCloseTo(right!.holes[k]!.at[0], 9);
         expect(at[1]).toBeGreaterThan(right!.holes[k]!.at[1]);
       });

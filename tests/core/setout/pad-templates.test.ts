@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { padBlockTemplate, padRecessTemplate } from '../../../core/setout/pad-templates.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ROWS_OF_HOLES } from './invented-set-out.ts';
 import { areaOf, boxOf, circlesOn, dimensionsOf, distance, linesOn, textsOf } from './read-shapes.ts';
 
@@ -86,6 +87,7 @@ describe('the template of the block', () => {
 
   it('has its views apart, so that none is cut into another', () => {
     const boxes = outlines.map(boxOf);
+    expect(boxes.length).toBeGreaterThan(1);
     boxes.forEach((a, k) => {
       for (const b of boxes.slice(k + 1)) {
         const apart = a.left > b.right || b.left > a.right || a.low > b.high || b.low > a.high;
@@ -113,7 +115,7 @@ describe('the template of the block', () => {
     const base = boxOf(outlines[2]!).low;
     const middle = (boxOf(outlines[2]!).left + boxOf(outlines[2]!).right) / 2;
     const { kneeDepth, halfBreadth } = out.fittings.pad.recess;
-    for (const [x, y] of linesOn(block.shapes, 'recess')[2]!.points) {
+    for (const [x, y] of notEmpty(linesOn(block.shapes, 'recess')[2]!.points)) {
       const level = y - base - 110;
       const half = halfBreadth * Math.sqrt(Math.max(0, 1 - ((kneeDepth - level) / kneeDepth) ** 2));
       expect(Math.abs(Math.abs(x - middle) - half)).toBeLessThan(1e-6);

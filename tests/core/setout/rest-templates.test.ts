@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { frontWedgeTemplate, rearRestTemplate } from '../../../core/setout/rest-templates.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
 import { areaOf, boxOf, circlesOn, dimensionsOf, distance, linesOn, textsOf } from './read-shapes.ts';
 
@@ -32,7 +33,7 @@ describe('the template of the rear rest', () => {
   });
 
   it('dimensions what it says: each figure is the distance between its ends', () => {
-    for (const { from, to, text } of dimensionsOf(rest.shapes)) {
+    for (const { from, to, text } of notEmpty(dimensionsOf(rest.shapes))) {
       expect(Math.round(distance(from, to))).toBe(Number(text));
     }
   });
@@ -69,7 +70,7 @@ describe('the template of the front wedge', () => {
   });
 
   it('dimensions what it says', () => {
-    for (const { from, to, text } of dimensionsOf(wedge.shapes)) {
+    for (const { from, to, text } of notEmpty(dimensionsOf(wedge.shapes))) {
       expect(Math.abs(distance(from, to) - Number(text))).toBeLessThanOrEqual(0.5);
     }
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { TEMPLATE_IDS } from '../../../core/setout/template-ids.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 
 const flat = inventedSetOut();
@@ -22,10 +23,10 @@ describe('the templates of a seat', () => {
   });
 
   it('each say from where they are seen, and hold only finite points', () => {
-    for (const { title, seen, shapes } of templatesOf(wedged)) {
+    for (const { title, seen, shapes } of notEmpty(templatesOf(wedged))) {
       expect(title).toMatch(/^[A-Z].*: /);
       expect(seen).toMatch(/from/);
-      for (const shape of shapes) {
+      for (const shape of notEmpty(shapes)) {
         const points =
           shape.kind === 'polyline'
             ? shape.points

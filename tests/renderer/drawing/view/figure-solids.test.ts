@@ -6,6 +6,7 @@ import { norm, subtract } from '../../../../core/frame/vec3.ts';
 import { angleMarks } from '../../../../renderer/drawing/view/angle-marks.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 import { valuesOf } from '../../../core/example/values-of.ts';
+import { notEmpty } from '../../../not-empty.ts';
 
 const seated = (fit: Fit) => valuesOf(fit).seats[0]!;
 const solidsOf = (fit: Fit) => {
@@ -57,8 +58,8 @@ describe('the figure as solids', () => {
   it('is the mirror image for the other side', () => {
     const left = solidsOf(exampleFit());
     const right = solidsOf(exampleFit([exampleSeat({ side: 'right' })]));
-    left.forEach((solid, i) => {
-      solid.hulls.forEach((balls, j) => {
+    notEmpty(left).forEach((solid, i) => {
+      notEmpty(solid.hulls).forEach((balls, j) => {
         balls.forEach(({ at, radius }, k) => {
           const other = right[i]!.hulls[j]!;
           const nearest = Math.min(

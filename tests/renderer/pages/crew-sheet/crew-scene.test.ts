@@ -4,6 +4,7 @@ import { pictureOf } from '../../../../renderer/drawing/view/picture.ts';
 import { formatFor } from '../../../../renderer/language/format.ts';
 import { crewDrawing } from '../../../../renderer/pages/crew-sheet/crew-scene.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+import { notEmpty } from '../../../not-empty.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const evaluator = createEvaluator();
@@ -42,7 +43,7 @@ describe('the drawing of a crew’s sheet', () => {
   });
 
   it('follows the page’s colours: every ink is one of the theme’s, by reference', () => {
-    for (const { style } of drawn(2).surface.marks) {
+    for (const { style } of notEmpty(drawn(2).surface.marks)) {
       for (const ink of [style.fill, style.stroke]) {
         expect(String(ink)).toMatch(/^(none|undefined|var\(--|color-mix\()/);
       }
