@@ -4,13 +4,14 @@ import { boatSchema } from '../../core/document/boat-schema.ts';
 import { fitSchema } from '../../core/document/fit-schema.ts';
 import { isoDate, label } from '../../core/document/measure-schema.ts';
 import { measuringSchema } from '../../core/document/measuring-schema.ts';
+import { photoStudySchema } from '../../core/document/photo-study-schema.ts';
 import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import { stockSchema } from '../../core/document/stock-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { conflictChoice, fieldConflict } from './conflicts.ts';
 import { displayRecord } from './display.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
-import { photoCaption, photoData, photoMime, photoRecord } from './photos.ts';
+import { photoCaption, photoData, photoMime, photoRecord, photoSubject } from './photos.ts';
 import {
   athleteRecord,
   boatRecord,
@@ -131,8 +132,15 @@ export const contract = {
   /** Pads and rests that are kept with a boat now: a fit carries those of the day it was made. */
   'boats.stock': entry(byId, stockSchema),
   'photos.list': entry(z.strictObject({ boatId: id }), z.array(photoRecord)),
+  /** Photographs of an athlete in a boat. */
+  'photos.ofAthlete': entry(z.strictObject({ athleteId: id }), z.array(photoRecord)),
   'photos.open': entry(byId, z.strictObject({ mime: photoMime, data: photoData })),
-  'photos.add': entry(z.strictObject({ boatId: id, caption: photoCaption, data: photoData }), photoRecord),
+  'photos.add': entry(
+    z.strictObject({ boatId: id, caption: photoCaption, data: photoData, ...photoSubject }),
+    photoRecord,
+  ),
+  /** Keeps what was marked in a photograph and read off it. */
+  'photos.study': entry(z.strictObject({ id, study: photoStudySchema }), photoRecord),
   'photos.describe': entry(z.strictObject({ id, caption: photoCaption }), photoRecord),
   'photos.remove': entry(byId, z.strictObject({ removed: z.literal(true) })),
   /** The club's paddles. */

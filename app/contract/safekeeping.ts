@@ -84,6 +84,7 @@ export const erasure = z.strictObject({
   drafts: count,
   trials: count,
   measurings: count,
+  photos: count,
   /** Where else the name stands, in words that stay. */
   words: z.array(
     z.strictObject({

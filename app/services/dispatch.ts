@@ -78,6 +78,7 @@ const ONLY_READS: ReadonlySet<CallName> = new Set<CallName>([
   'boats.fits',
   'boats.stock',
   'photos.list',
+  'photos.ofAthlete',
   'photos.open',
   'paddles.list',
   'paddles.open',

@@ -1,6 +1,9 @@
+import { missingConsents } from '../../core/document/consent.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { addPhoto, openPhoto, type PhotoRefusal } from '../store/photos.ts';
+import { athletes } from '../store/roster.ts';
+import { now } from '../store/store.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 
@@ -20,14 +23,22 @@ const REFUSALS: Readonly<Record<Exclude<PhotoRefusal, 'no-boat'>, CallError['cod
   'store-full': 'not-allowed',
 };
 
-/** Adds a photograph to a boat. */
+/** Adds a photograph of a boat, or of an athlete in it where that is consented to. */
 export function keepPhoto(
   { store }: Program,
-  { boatId, caption, data }: ParsedInput<'photos.add'>,
+  { data, ...photo }: ParsedInput<'photos.add'>,
 ): CallResult<CallOutput<'photos.add'>> {
-  const kept = addPhoto(store, { boatId, caption, bytes: Buffer.from(data, 'base64') });
+  const { athleteId } = photo;
+  if (athleteId) {
+    const entry = athletes.get(store, athleteId);
+    if (!entry) return missing('athlete');
+    if (missingConsents(entry.athlete, ['photographs'], now(store).slice(0, 10)).length > 0)
+      return refused('not-allowed', SENTENCES['photo-no-consent']);
+  }
+  const kept = addPhoto(store, { ...photo, bytes: Buffer.from(data, 'base64') });
   if (kept === 'no-boat') return missing('boat');
   if (typeof kept !== 'string') return done(kept);
+  if (kept === 'too-many' && athleteId) return refused('not-allowed', SENTENCES['photo-too-many-of-athlete']);
   const sentence = SENTENCES[`photo-${kept}`];
   const problem = { path: 'data', message: 'not a picture; allowed are JPEG, PNG and WebP' };
   return refused(REFUSALS[kept], sentence, kept === 'no-picture' ? [problem] : []);

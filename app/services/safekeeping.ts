@@ -123,6 +123,7 @@ function together(each: readonly Erasure[]): Erasure {
     drafts: sum(({ drafts }) => drafts),
     trials: sum(({ trials }) => trials),
     measurings: sum(({ measurings }) => measurings),
+    photos: sum(({ photos }) => photos),
     words: each.flatMap(({ words }) => words),
   };
 }

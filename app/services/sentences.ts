@@ -86,6 +86,10 @@ export const SENTENCES = {
   'photo-too-large':
     'This picture is larger than 4 MB. Nothing was changed. Make it smaller, then add it again.',
   'photo-too-many': 'This boat has 24 photographs already, the most that are kept. Remove one first.',
+  'photo-too-many-of-athlete':
+    'This athlete has 60 photographs already, the most that are kept. Remove one first.',
+  'photo-no-consent':
+    'A guardian has not consented to photographs of this athlete. The picture was not kept. Enter the consent on the athlete’s page first.',
   'photo-store-full':
     'The photographs of all boats together have reached 160 MB, the most that one bundle can carry. Nothing was changed. Remove some first.',
   'page-gone':

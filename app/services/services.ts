@@ -13,7 +13,7 @@ import {
 } from '../store/fits.ts';
 import { entriesOf, takeApart } from '../store/join-people.ts';
 import { listMeasurings } from '../store/measurings.ts';
-import { describePhoto, listPhotos, removePhoto } from '../store/photos.ts';
+import { describePhoto, listPhotos, photosOfAthlete, removePhoto, studyPhoto } from '../store/photos.ts';
 import { openRevision, saveRevision } from '../store/revisions.ts';
 import { athletes, boats, paddles } from '../store/roster.ts';
 import { fitsOfAthlete, timelineOf } from '../store/timeline.ts';
@@ -75,9 +75,11 @@ export const services: Services = {
     return boat ? done(boat.boat.stock ?? { pads: [], rests: [] }) : missing('boat');
   },
   'photos.list': ({ store }, { boatId }) => done(listPhotos(store, boatId)),
+  'photos.ofAthlete': ({ store }, { athleteId }) => done(photosOfAthlete(store, athleteId)),
   'photos.open': showPhoto,
   'photos.add': keepPhoto,
   'photos.describe': ({ store }, { id, caption }) => found('photograph', describePhoto(store, id, caption)),
+  'photos.study': ({ store }, { id, study }) => found('photograph', studyPhoto(store, id, study)),
   'photos.remove': ({ store }, { id }) =>
     removePhoto(store, id) ? done({ removed: true }) : missing('photograph'),
   'paddles.list': ({ store }, listing) => done(paddles.list(store, listing)),

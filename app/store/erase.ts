@@ -3,6 +3,7 @@ import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import { type ClearHow, clearWords, type WordPlace } from './clear-words.ts';
 import { isOf, type LooseFit, withoutPerson } from './erase-from-fit.ts';
 import { eraseMeasurings } from './erase-measurings.ts';
+import { erasePhotos } from './erase-photos.ts';
 import { eraseTrials, hasTrials, wordsWithoutTrials } from './erase-trials.ts';
 import { dropWaitingValues, eraseVersionsOf } from './erase-versions.ts';
 import { listEntry } from './fit-list-entry.ts';
@@ -20,6 +21,8 @@ export interface Erasure {
   readonly trials: number;
   /** Days on which something was measured. */
   readonly measurings: number;
+  /** Photographs that show the athlete. */
+  readonly photos: number;
   /** Where else the name stands, in words that stay; from there it is taken as far as was asked. */
   readonly words: WordPlace[];
 }
@@ -57,6 +60,7 @@ export function eraseAthlete(
     drafts: touched.filter(({ table }) => table === 'drafts').length,
     trials: gone.length,
     measurings: eraseMeasurings(db, person),
+    photos: erasePhotos(db, person),
   };
   withRevisionsUnlocked({ db }, revisionIds(db, fitIds), () => {
     for (const fitId of alone) eraseFit(db, fitId);

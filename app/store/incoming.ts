@@ -5,7 +5,7 @@ import { fitSchema } from '../../core/document/fit-schema.ts';
 import { measuringSchema } from '../../core/document/measuring-schema.ts';
 import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
-import { photoCaption, photoMime } from '../contract/photos.ts';
+import { photoCaption, photoMime, photoSubject } from '../contract/photos.ts';
 import { id, instant, revisionAnswers } from '../contract/records.ts';
 import type { ErasedPerson } from './erased-people.ts';
 import { recordVersions } from './record-versions.ts';
@@ -32,6 +32,7 @@ export const incomingAthlete = z.strictObject({
 export const incomingPhoto = z.strictObject({
   id,
   caption: photoCaption,
+  ...photoSubject,
   mime: photoMime,
   addedAt: instant,
   versions,

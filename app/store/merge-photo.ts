@@ -1,5 +1,6 @@
 import type { Incoming } from './incoming.ts';
 import { type MergedRecord, mergeRecord } from './merge-record.ts';
+import { subjectRow } from './photos.ts';
 import { putRecord } from './put-record.ts';
 import type { Store } from './store.ts';
 
@@ -7,18 +8,18 @@ type Item<K extends Incoming['kind']> = Extract<Incoming, { kind: K }>['item'];
 
 /** Takes a photograph in, its boat having come before it. One that was removed here stays removed. */
 export function mergePhoto(store: Store, item: Item<'photo'>): MergedRecord {
-  const { id, boatId, caption, mime, addedAt, bytes, versions } = item;
+  const { id, boatId, mime, addedAt, bytes, versions, ...text } = item;
   const ref = { kind: 'photo', id } as const;
   const insert = () => {
     store.db
       .prepare(
-        `INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at) VALUES (?, ?, ?, ?, ?, ?)
-         ON CONFLICT (id) DO NOTHING`,
+        `INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at, athlete_id, fit_id, study)
+         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING`,
       )
-      .run(id, boatId, caption, mime, Buffer.from(bytes), addedAt);
+      .run(id, boatId, text.caption, mime, Buffer.from(bytes), addedAt, ...subjectRow(text));
   };
   return mergeRecord(store, ref, {
-    content: { document: { caption } },
+    content: { document: text },
     versions,
     changedAt: addedAt,
     insert,

@@ -1,23 +1,52 @@
 import { randomUUID } from 'node:crypto';
+import type { PhotoStudy } from '../../core/document/photo-study-schema.ts';
 import type { PhotoMime, PhotoRecord } from '../contract/photos.ts';
+import { entryIdsOf } from './join-people.ts';
 import { atomically, now, type Store } from './store.ts';
 import { tracked } from './track.ts';
 
 /** One photograph, largest, bytes: what the page makes of a telephone's picture stays well below. */
 export const PHOTO_BYTES = 4 * 1024 * 1024;
-/** Photographs of one boat, at most. */
+/** Photographs of one boat, at most; and of one athlete. */
 export const PHOTOS_OF_A_BOAT = 24;
+export const PHOTOS_OF_AN_ATHLETE = 60;
 /** All photographs of the store, bytes: a bundle of everything must stay small enough to be read again. */
 export const ALL_PHOTO_BYTES = 160 * 1024 * 1024;
 
-const RECORD =
-  'SELECT id, boat_id AS boatId, caption, mime, length(bytes) AS bytes, added_at AS addedAt FROM boat_photos';
+const RECORD = `SELECT id, boat_id AS boatId, caption, mime, length(bytes) AS bytes, added_at AS addedAt,
+  athlete_id AS athleteId, fit_id AS fitId, study FROM boat_photos`;
 
-/** A boat's photographs without their bytes, in the order they were added. */
+/** Whom a photograph shows, and what was marked in it. */
+type Subject = Pick<PhotoRecord, 'athleteId' | 'fitId' | 'study'>;
+
+/** The three columns of a photograph's subject, as they are written. */
+export function subjectRow({ athleteId, fitId, study }: Subject): (string | null)[] {
+  return [athleteId ?? null, fitId ?? null, study ? JSON.stringify(study) : null];
+}
+
+/** A row with its subject read; what is null is left out. */
+export function readSubject<R extends object>(row: R): R {
+  const known = Object.entries(row).filter(([, value]) => value !== null);
+  return Object.fromEntries(
+    known.map(([name, value]) => [name, name === 'study' ? JSON.parse(String(value)) : value]),
+  ) as R;
+}
+
+/** A boat's own photographs without their bytes, in the order they were added; those of athletes in it are left out. */
 export function listPhotos(store: Store, boatId: string): PhotoRecord[] {
-  return store.db
-    .prepare<[string], PhotoRecord>(`${RECORD} WHERE boat_id = ? ORDER BY added_at, id`)
-    .all(boatId);
+  return photosWhere(store, 'boat_id = ? AND athlete_id IS NULL', boatId);
+}
+
+/** Photographs of an athlete in a boat, under whichever entry of the roster they were added; likewise. */
+export function photosOfAthlete(store: Store, athleteId: string): PhotoRecord[] {
+  return entryIdsOf(store, athleteId).flatMap((id) => photosWhere(store, 'athlete_id = ?', id));
+}
+
+function photosWhere({ db }: Store, condition: string, key: string): PhotoRecord[] {
+  return db
+    .prepare<[string], PhotoRecord>(`${RECORD} WHERE ${condition} ORDER BY added_at, id`)
+    .all(key)
+    .map(readSubject);
 }
 
 /** The picture itself; null if there is none. */
@@ -31,28 +60,34 @@ export function openPhoto(store: Pick<Store, 'db'>, id: string): { mime: PhotoMi
 /** Why a photograph was not taken in. */
 export type PhotoRefusal = 'no-boat' | 'no-picture' | 'too-large' | 'too-many' | 'store-full';
 
-/** Adds a photograph to a boat, once its own first bytes have shown that it is a picture. */
+/** Adds a photograph of a boat, or of an athlete in it, once its own first bytes have shown that it is a picture. */
 export function addPhoto(
   store: Store,
-  { boatId, caption, bytes }: { boatId: string; caption: string; bytes: Uint8Array },
+  { boatId, caption, bytes, ...subject }: { boatId: string; caption: string; bytes: Uint8Array } & Subject,
 ): PhotoRecord | PhotoRefusal {
   const mime = pictureMime(bytes);
   if (mime === null) return 'no-picture';
   if (bytes.length > PHOTO_BYTES) return 'too-large';
   return atomically(store, () => {
     if (!store.db.prepare('SELECT 1 FROM boats WHERE id = ?').get(boatId)) return 'no-boat';
-    if (listPhotos(store, boatId).length >= PHOTOS_OF_A_BOAT) return 'too-many';
+    if (isFull(store, boatId, subject)) return 'too-many';
     if (bytesOfAll(store) + bytes.length > ALL_PHOTO_BYTES) return 'store-full';
     const id = randomUUID();
     return tracked(store, { kind: 'photo', id }, () => {
       store.db
         .prepare(
-          'INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at) VALUES (?, ?, ?, ?, ?, ?)',
+          `INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at, athlete_id, fit_id, study)
+           VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)`,
         )
-        .run(id, boatId, caption, mime, Buffer.from(bytes), now(store));
+        .run(id, boatId, caption, mime, Buffer.from(bytes), now(store), ...subjectRow(subject));
       return photoRecord(store, id)!;
     });
   });
+}
+
+function isFull(store: Store, boatId: string, { athleteId }: Subject): boolean {
+  if (athleteId) return photosOfAthlete(store, athleteId).length >= PHOTOS_OF_AN_ATHLETE;
+  return listPhotos(store, boatId).length >= PHOTOS_OF_A_BOAT;
 }
 
 function bytesOfAll(store: Store): number {
@@ -61,13 +96,21 @@ function bytesOfAll(store: Store): number {
 }
 
 function photoRecord(store: Store, id: string): PhotoRecord | null {
-  return store.db.prepare<[string], PhotoRecord>(`${RECORD} WHERE id = ?`).get(id) ?? null;
+  return photosWhere(store, 'id = ?', id)[0] ?? null;
 }
 
 /** Writes another caption under a photograph; null if there is none. */
 export function describePhoto(store: Store, id: string, caption: string): PhotoRecord | null {
   return tracked(store, { kind: 'photo', id }, () => {
     store.db.prepare('UPDATE boat_photos SET caption = ? WHERE id = ?').run(caption, id);
+    return photoRecord(store, id);
+  });
+}
+
+/** Keeps what was marked in a photograph and read off it; null if there is none. */
+export function studyPhoto(store: Store, id: string, study: PhotoStudy): PhotoRecord | null {
+  return tracked(store, { kind: 'photo', id }, () => {
+    store.db.prepare('UPDATE boat_photos SET study = ? WHERE id = ?').run(JSON.stringify(study), id);
     return photoRecord(store, id);
   });
 }

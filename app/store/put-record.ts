@@ -22,7 +22,7 @@ export function putRecord(
     case 'trial':
       return putTrial(store, id, state);
     case 'photo':
-      return putCaption(store, id, state.content);
+      return putPhotoText(store, id, state.content);
     default:
       return putListed(store, { kind, id }, state);
   }
@@ -93,9 +93,16 @@ function putTrial(store: Store, id: string, { content, at }: State): boolean {
   return true;
 }
 
-function putCaption({ db }: Store, id: string, { document }: RecordContent): boolean {
+function putPhotoText({ db }: Store, id: string, { document }: RecordContent): boolean {
   const text = checkedDocument('photo', document);
-  if (text) db.prepare('UPDATE boat_photos SET caption = ? WHERE id = ?').run(text.caption, id);
+  if (text)
+    db.prepare('UPDATE boat_photos SET caption = ?, athlete_id = ?, fit_id = ?, study = ? WHERE id = ?').run(
+      text.caption,
+      text.athleteId ?? null,
+      text.fitId ?? null,
+      text.study ? JSON.stringify(text.study) : null,
+      id,
+    );
   else db.prepare('DELETE FROM boat_photos WHERE id = ?').run(id);
   return true;
 }

@@ -16,6 +16,7 @@ import {
   type RemovedPhoto,
   removedPhoto,
 } from './incoming.ts';
+import { readSubject } from './photos.ts';
 import { type RecordRef, type RecordVersions, readVersions } from './record-versions.ts';
 
 type Row = Record<string, unknown>;
@@ -127,7 +128,8 @@ export function readIncomingAthletes(db: Database.Database): z.output<typeof inc
 /** All boats of a sound store, with what is known of their photographs but for the pictures; likewise. */
 export function readIncomingBoats(db: Database.Database): z.output<typeof incomingBoat>[] {
   const photosOf = db.prepare<[unknown], Row>(
-    'SELECT id, caption, mime, added_at AS addedAt FROM boat_photos WHERE boat_id = ? ORDER BY added_at, id',
+    `SELECT id, caption, mime, added_at AS addedAt, athlete_id AS athleteId, fit_id AS fitId, study FROM boat_photos
+     WHERE boat_id = ? ORDER BY added_at, id`,
   );
   return db
     .prepare<[], Row>('SELECT * FROM boats ORDER BY created_at, id')
@@ -135,7 +137,7 @@ export function readIncomingBoats(db: Database.Database): z.output<typeof incomi
     .flatMap((row) => {
       const photos = photosOf.all(row.id).flatMap((photo) => {
         const versions = versionsOf(db, { kind: 'photo', id: String(photo.id) });
-        return incomingPhoto.safeParse({ ...photo, versions }).data ?? [];
+        return incomingPhoto.safeParse({ ...readSubject(photo), versions }).data ?? [];
       });
       return incomingBoat.safeParse({ ...document(db, row, 'boat'), photos }).data ?? [];
     });

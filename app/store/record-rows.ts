@@ -72,7 +72,9 @@ const READERS: Readonly<Record<RecordKind, Reader>> = {
     row(
       store,
       id,
-      "SELECT json_object('caption', caption) AS text, 0 AS archived FROM boat_photos WHERE id = ?",
+      // A merge patch leaves out what is null: a photograph of the boat alone has its caption only.
+      `SELECT json_patch('{}', json_object('caption', caption, 'athleteId', athlete_id, 'fitId', fit_id,
+         'study', json(study))) AS text, 0 AS archived FROM boat_photos WHERE id = ?`,
     ),
   // As a fit is opened: its draft, or its newest revision.
   fit: (store, id) =>

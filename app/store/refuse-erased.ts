@@ -41,6 +41,8 @@ export function refuseErased(store: Store, counts: MergeCounts): { admit(incomin
     return [{ kind: 'fit', item: people.reduce(fitWithout, item) }];
   };
 
+  const showsErased = ({ athleteId }: Of<'photo'>) => athleteId !== undefined && wasErased(erased, athleteId);
+
   return {
     admit(incoming) {
       if (incoming.kind === 'erased') {
@@ -49,6 +51,7 @@ export function refuseErased(store: Store, counts: MergeCounts): { admit(incomin
       }
       if (erased.length === 0) return [incoming];
       if (incoming.kind === 'fit') return admitFit(incoming.item);
+      if (incoming.kind === 'photo' && showsErased(incoming.item)) return [];
       if (incoming.kind === 'athlete' && meets(incoming.item.id, incoming.item.athlete.name)) {
         const given = Object.values(incoming.item.athlete.consent ?? {}).map(({ by }) => by);
         const person = refused.get(incoming.item.id)!;

@@ -5,6 +5,7 @@ import { paddles } from './0004-paddles.ts';
 import { wordsOfPeople } from './0005-words-of-people.ts';
 import { versions } from './0006-versions.ts';
 import { safeguards } from './0007-safeguards.ts';
+import { picturesOfAthletes } from './0008-pictures-of-athletes.ts';
 
 /** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
 export const MIGRATIONS: readonly string[] = [
@@ -15,4 +16,5 @@ export const MIGRATIONS: readonly string[] = [
   wordsOfPeople,
   versions,
   safeguards,
+  picturesOfAthletes,
 ];

@@ -75,13 +75,21 @@ function Erased({ message, copiesLeft }: CallOutput<'athletes.erase'>) {
 }
 
 /** Everything of the athlete that an erasure takes away. */
-function WhatGoes({ fits, crewFits, revisions, measurings, trials }: CallOutput<'athletes.previewErase'>) {
+function WhatGoes({
+  fits,
+  crewFits,
+  revisions,
+  measurings,
+  photos,
+  trials,
+}: CallOutput<'athletes.previewErase'>) {
   return (
     <>
       {fits.length > 0 && <p>{say('erase.fits', { fits: fits.join(', ') })}</p>}
       {crewFits.length > 0 && <p>{say('erase.crew-fits', { fits: crewFits.join(', ') })}</p>}
       <p>{sayCount('erase.revisions', revisions)}</p>
       {measurings > 0 && <p>{sayCount('erase.measurings', measurings)}</p>}
+      {photos > 0 && <p>{sayCount('erase.photos', photos)}</p>}
       {trials > 0 && <p>{sayCount('erase.trials', trials)}</p>}
     </>
   );

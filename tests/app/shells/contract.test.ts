@@ -110,6 +110,12 @@ describe.each([
     expect(refused).toMatchObject({ ok: false, error: { code: 'bad-input' } });
     value(await call('photos.remove', { id: photo.id }));
     expect(value(await call('photos.list', { boatId: id }))).toEqual([]);
+    const { id: athleteId } = value(await call('athletes.save', { athlete: inventedAthlete('Pictured') }));
+    const pictured = value(await call('photos.add', { boatId: id, caption: '', data, athleteId }));
+    const blank = { boat: {}, joints: {}, confirmed: false, faceSeen: false };
+    const study = { seat: 0, moment: 'ready' as const, image: { width: 4, height: 3 }, ...blank };
+    const studied = value(await call('photos.study', { id: pictured.id, study }));
+    expect(value(await call('photos.ofAthlete', { athleteId }))).toEqual([studied]);
     expect(value(await call('boats.fits', { id }))).toEqual([]);
     expect(value(await call('boats.stock', { id }))).toEqual({ pads: [], rests: [] });
     const fit = { ...inventedFit({ name: 'In the pictured one' }), boat };

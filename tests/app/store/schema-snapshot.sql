@@ -1,6 +1,8 @@
--- store version 7
+-- store version 8
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
+
+CREATE INDEX boat_photos_by_athlete ON boat_photos (athlete_id, added_at, id);
 
 CREATE INDEX boat_photos_by_boat ON boat_photos (boat_id, added_at, id);
 
@@ -37,7 +39,7 @@ CREATE TABLE boat_photos (
   mime TEXT NOT NULL CHECK (mime IN ('image/jpeg', 'image/png', 'image/webp')),
   bytes BLOB NOT NULL,
   added_at TEXT NOT NULL
-) STRICT;
+, athlete_id TEXT, fit_id TEXT, study TEXT CHECK (study IS NULL OR json_valid(study))) STRICT;
 
 CREATE TABLE boats (
   id TEXT PRIMARY KEY,
