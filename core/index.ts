@@ -74,7 +74,6 @@ export type { SeenMoment } from './photograph/seen-moment.ts';
 export { type CameraInput, type SolvedCamera, solveCamera } from './photograph/solve-camera.ts';
 export { solveStance } from './posture/solve-stance.ts';
 export type { Phase, Stance } from './posture/stance.ts';
-export { type PitchResponse, pitchResponse } from './stroke/pitch-response.ts';
 export { type StrokeRow, strokeCycle, strokeRow } from './stroke/stroke-cycle.ts';
 export { strokeSummary } from './stroke/stroke-summary.ts';
 export { driveLoads } from './support/drive-loads.ts';
@@ -88,6 +87,7 @@ export {
   plainFormat,
   quantityName,
 } from './text/sentences.ts';
+export { type BowMotion, bowMotion } from './under-way/bow-motion.ts';
 export { speedAtPower, towPower } from './under-way/equal-power.ts';
 export { ittcFriction, kinematicViscosity } from './under-way/friction.ts';
 export { type Resistance, type Running, resistance } from './under-way/resistance.ts';

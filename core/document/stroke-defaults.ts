@@ -17,9 +17,3 @@ export const DEFAULT_RATE_PER_MIN = 60;
  * Peak over mean of a blade force that rises and falls like half a sine wave: π/2. A mean of 200 N then peaks at 314 N.
  */
 export const PEAK_OVER_MEAN = Math.PI / 2;
-
-/** Damping ratio of pitching that amplification is shown for: strips of a slender hull damp well (estimate). */
-export const DAMPING_RATIOS: Range = { least: 0.1, most: 0.3 };
-
-/** How far the added inertia of strip theory may be off, as a share of it (estimate). */
-export const ADDED_INERTIA_DOUBT = 0.25;

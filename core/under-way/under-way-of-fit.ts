@@ -5,8 +5,10 @@ import type { Hull } from '../hull/hull.ts';
 import type { Afloat, PointMass } from '../hydrostatics/afloat.ts';
 import { floatAtRest } from '../hydrostatics/float-at-rest.ts';
 import { SALINITY } from '../hydrostatics/water-density.ts';
+import type { StrokeCrew } from '../stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../stroke/stroke-of-fit.ts';
 import { GRAVITY } from '../units/gravity.ts';
+import { type BowMotion, bowMotion } from './bow-motion.ts';
 import { speedFor } from './equal-power.ts';
 import { kinematicViscosity } from './friction.ts';
 import { AIR_DRAG_AREA, FORM_FACTOR, type Resistance, towed, WAVE_DOUBT } from './resistance.ts';
@@ -15,6 +17,7 @@ import { AIR_DRAG_AREA, FORM_FACTOR, type Resistance, towed, WAVE_DOUBT } from '
 export interface UnderWayQuestion {
   readonly speed: number;
   readonly depth: number | null;
+  readonly ratePerMin: number;
   /** Another state of the fit to compare with. */
   readonly against?: { readonly fit: Fit; readonly report: Report } | null;
 }
@@ -42,6 +45,8 @@ export interface UnderWay {
   readonly at: Resistance;
   readonly curve: readonly (Resistance & { readonly speed: number })[];
   readonly costs: readonly Cost[];
+  /** The bow through one stroke; null where nobody paddles. */
+  readonly bow: BowMotion | null;
 }
 
 /** Courses of the sprint, metres. */
@@ -86,10 +91,17 @@ export function underWayOfFit(fit: Fit, report: Report, question: UnderWayQuesti
       ...cost('heel', floated(lying.masses, lying.heel + CHANGES.heel)),
       ...cost('shallow', towedAt({ ...lying, depth: CHANGES.depthM }, lying.afloat)),
     ],
+    // Drag grows about with the square of speed, so by twice drag over speed for each m/s.
+    bow: bowMotion(lying.crew, lying.afloat, {
+      ratePerMin: question.ratePerMin,
+      speed,
+      surgeDamping: (2 * at.total) / speed,
+    }),
   };
 }
 
 interface Lying {
+  readonly crew: StrokeCrew;
   readonly hull: Hull;
   readonly afloat: Afloat;
   readonly masses: readonly PointMass[];
@@ -104,9 +116,11 @@ function lyingOf(fit: Fit, report: Report, depth: number | null): Lying | null {
   const afloat = report.afloat.ready;
   if (afloat.kind !== 'afloat') return null;
   const state = boatState(fit);
-  const { seats } = strokeOfFit(fit, report, state);
+  const crew = strokeOfFit(fit, report, state);
+  const { seats } = crew;
   const paddlers = seats.filter((seat) => seat !== null).length;
   return {
+    crew,
     hull: state.hull,
     afloat,
     masses: massesAboard(state, seats, 'ready'),

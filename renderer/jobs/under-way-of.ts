@@ -1,4 +1,5 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
+import { DEFAULT_RATE_PER_MIN } from '../../core/document/stroke-defaults.ts';
 import { type UnderWay, underWayOfFit } from '../../core/under-way/under-way-of-fit.ts';
 import type { JobTools } from './job.ts';
 
@@ -11,11 +12,11 @@ export interface UnderWayAsked {
 }
 
 /** What the water says of a fit; null where it does not float. */
-// biome-ignore lint/correctness/useYield: it is over in one step
 export function* underWayOf(
   { fit, speed, depth, against }: UnderWayAsked,
   { evaluator }: JobTools<never>,
 ): Generator<never, UnderWay | null, void> {
   const other = against && { fit: against, report: evaluator.evaluate(against) };
-  return underWayOfFit(fit, evaluator.evaluate(fit), { speed, depth, against: other });
+  const ratePerMin = fit.seats.find(({ athlete }) => athlete)?.stroke.ratePerMin ?? DEFAULT_RATE_PER_MIN;
+  return underWayOfFit(fit, evaluator.evaluate(fit), { speed, depth, ratePerMin, against: other });
 }

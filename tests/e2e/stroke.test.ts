@@ -156,16 +156,6 @@ describe('the plots', () => {
     expect((await keptFit()).seats[0]!.stroke).toEqual({});
   });
 
-  it('pitching is a range and called an order of magnitude; a faster rate changes it', async () => {
-    const text = () => textOf(page.locator('.pitching'));
-    expect(await text()).toMatch(
-      /An order of magnitude.*pitches in \d\.\d\d to \d\.\d\d s; a stroke lasts 1\.00 s/,
-    );
-    await enter(page, 'Strokes per minute', '80');
-    await soon(text).toContain('a stroke lasts 0.75 s');
-    await undo().click();
-  });
-
   it('are told to a screen reader, and nothing is in its way', async () => {
     const told = await page.getByRole('img', { name: /^Bow over stern, mm\. bow from/ }).count();
     expect(told).toBe(1);

@@ -35,6 +35,12 @@ describe('what the water says', () => {
     await page.getByText('5:33 over 1000 m').waitFor();
   });
 
+  it('shows the bow through a stroke as a range, with the boat’s own periods', async () => {
+    await page.getByRole('img', { name: /The bow through one stroke/ }).waitFor();
+    await page.getByText(/moves up and down by about \d+\s*mm ± \d+\s*mm in each stroke/).waitFor();
+    await page.getByText(/pitches in 0\.\d\d s and heaves in 0\.\d\d s; a stroke lasts 1\.00 s/).waitFor();
+  });
+
   it('follows the depth of the water', async () => {
     await page.getByLabel('Depth of the water').selectOption('2');
     await page.getByText(/At 3\.0 m\/s/).waitFor();

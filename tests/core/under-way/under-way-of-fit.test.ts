@@ -5,7 +5,7 @@ import { exampleFit } from '../example/example-fit.ts';
 
 const fit = exampleFit();
 const report = evaluateFit(fit);
-const asked = { speed: 4.2, depth: null };
+const asked = { speed: 4.2, depth: null, ratePerMin: 60 };
 const found = underWayOfFit(fit, report, asked)!;
 const cost = (of: string) => found.costs.find((each) => each.of === of)!;
 

@@ -3,7 +3,6 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { Tick } from '../../../ui/fields/tick.tsx';
 import { useBenchView, useFit } from '../../bench-context.tsx';
-import { Pitching } from './pitching.tsx';
 import { PlotFigure } from './plot-figure.tsx';
 import { StrokeInputs } from './stroke-inputs.tsx';
 import { strokePlots } from './stroke-plots.ts';
@@ -36,8 +35,6 @@ function Stroke() {
           ))}
           <StrokeTable plots={plots} perLeg={ROWS_PER_LEG} />
           <p className="soft">{say('stroke.about')}</p>
-          <h2 className="lettering">{say('stroke.pitch')}</h2>
-          <Pitching stroke={stroke} />
         </>
       ) : (
         <p className="soft">{say('stroke.no-float')}</p>

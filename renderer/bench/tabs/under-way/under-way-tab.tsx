@@ -8,6 +8,7 @@ import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { SelectField } from '../../../ui/fields/select-field.tsx';
 import { useFit } from '../../bench-context.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
+import { BowThroughStroke } from './bow-through-stroke.tsx';
 import { CostsTable } from './costs-table.tsx';
 import { ResistancePlot } from './resistance-plot.tsx';
 
@@ -79,6 +80,7 @@ function Found({ found, comparedNumber }: { found: UnderWay | null; comparedNumb
       <ResistancePlot found={found} />
       <CostsTable costs={found.costs} comparedNumber={comparedNumber} />
       <p>{handling(found, format)}</p>
+      {found.bow && <BowThroughStroke bow={found.bow} />}
     </>
   );
 }

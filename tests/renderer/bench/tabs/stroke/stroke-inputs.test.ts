@@ -1,8 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
-import { strokeCycle } from '../../../../../core/stroke/stroke-cycle.ts';
-import { strokeOfFit } from '../../../../../core/stroke/stroke-of-fit.ts';
-import { pitchingOf } from '../../../../../renderer/bench/tabs/stroke/pitching.tsx';
 import { withStroke } from '../../../../../renderer/bench/tabs/stroke/stroke-inputs.tsx';
 import { exampleFit, exampleSeat } from '../../../../core/example/example-fit.ts';
 
@@ -21,25 +17,5 @@ describe('withStroke', () => {
   it('leaves an entry to the usual again, taking it out of the document', () => {
     const usual = withStroke(pair, { seat: 1, entry: 'driveForceN' }, null);
     expect(usual.seats[1]!.stroke).toEqual({});
-  });
-});
-
-describe('pitchingOf', () => {
-  const fit = exampleFit();
-  const crew = strokeOfFit(fit, evaluateFit(fit));
-  const rows = strokeCycle(crew, 4);
-
-  it('gives a range of amplification and natural periods about the stroke’s own', () => {
-    const slow = pitchingOf({ crew, rows }, 40)!;
-    const fast = pitchingOf({ crew, rows }, 90)!;
-    expect(slow.strokePeriod).toBeCloseTo(1.5, 12);
-    expect(slow.amplification.least).toBeLessThan(slow.amplification.most);
-    expect(slow.naturalPeriods).toEqual(fast.naturalPeriods);
-    expect(fast.amplification.most).toBeGreaterThan(slow.amplification.most);
-  });
-
-  it('is null where the boat does not float', () => {
-    const sunk = rows.map((row) => ({ ...row, afloat: { kind: 'swamped' } as never }));
-    expect(pitchingOf({ crew, rows: sunk }, 60)).toBeNull();
   });
 });

@@ -1,0 +1,44 @@
+import type { BowMotion } from '../../../../core/under-way/bow-motion.ts';
+import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
+import { useFormat } from '../../../display/use-display.ts';
+import { say } from '../../../language/messages.ts';
+import { PlotFigure } from '../stroke/plot-figure.tsx';
+
+/** The bow's height through one stroke as a range, and the periods beside it. */
+export function BowThroughStroke({ bow }: { bow: BowMotion }) {
+  const format = useFormat();
+  const unit = format.lengthUnit === 'in' ? 'in' : 'mm';
+  const shown = (values: readonly number[]) =>
+    [...values, values[0]!].map((each) => each / LENGTH_UNITS[unit]);
+  const edge = (sign: 1 | -1) => shown(bow.bow.map((each, i) => each + sign * bow.sd[i]!));
+  const seconds = (value: number) => format.number(value, { decimals: 2 });
+  const length = (value: number) => format.quantity('trimRest')(value, 'm');
+  return (
+    <>
+      <PlotFigure
+        plot={{
+          id: 'bow',
+          title: say('under-way.bow.plot', { unit }),
+          unit,
+          decimals: unit === 'in' ? 2 : 0,
+          lines: [
+            { id: 'bow', name: say('under-way.bow.likely'), values: shown(bow.bow) },
+            { id: 'high', name: say('under-way.bow.most'), values: edge(1) },
+            { id: 'low', name: say('under-way.bow.least'), values: edge(-1) },
+          ],
+        }}
+        ruled={[bow.exitAt]}
+        cursor={false}
+      />
+      <p>
+        {say('under-way.bow.swings', { swing: length(bow.swing.value), doubt: length(2 * bow.swing.sd) })}{' '}
+        {say('under-way.bow.periods', {
+          pitch: seconds(bow.naturalPeriods.pitch),
+          heave: seconds(bow.naturalPeriods.heave),
+          stroke: seconds(bow.strokePeriod),
+        })}
+      </p>
+      <p className="soft">{say('under-way.bow.how')}</p>
+    </>
+  );
+}
