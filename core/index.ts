@@ -79,14 +79,15 @@ export { strokeSummary } from './stroke/stroke-summary.ts';
 export { driveLoads } from './support/drive-loads.ts';
 export type { DriveLoads, Support } from './support/support.ts';
 export { supportLoads } from './support/support-loads.ts';
+export { plainFormat } from './text/plain-format.ts';
 export {
   athleteSentence,
   bandText,
   coachSentence,
   findingTitle,
-  plainFormat,
   quantityName,
 } from './text/sentences.ts';
+export type { Words } from './text/words.ts';
 export { type BowMotion, bowMotion } from './under-way/bow-motion.ts';
 export { speedAtPower, towPower } from './under-way/equal-power.ts';
 export { ittcFriction, kinematicViscosity } from './under-way/friction.ts';

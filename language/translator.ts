@@ -16,6 +16,8 @@ export interface Translator {
   list(texts: readonly string[]): string;
   /** The same without a last word: "a, b, c". */
   row(texts: readonly string[]): string;
+  /** Whole sentences one after another. Chinese parts them by nothing, other languages by a space. */
+  sentences(texts: readonly string[]): string;
   /** Orders texts as a reader of the language looks them up. */
   compare(one: string, other: string): number;
 }
@@ -48,6 +50,7 @@ export function translator(language: Language, messages: Messages): Translator {
     has: (key) => messages[key] !== undefined,
     list: (texts) => lists.and.format(texts),
     row: (texts) => lists.comma.format(texts),
+    sentences: (texts) => texts.join(language === ('zh' as string) ? '' : ' '),
     compare: collator.compare,
   };
 }

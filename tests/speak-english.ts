@@ -1,4 +1,4 @@
-import { speak } from '../renderer/language/messages.ts';
+import { speak } from '../language/spoken.ts';
 
 // Every test reads the page in English; a test of another language speaks it itself.
 await speak('en');

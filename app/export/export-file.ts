@@ -6,6 +6,7 @@ import type { SetOutOptions } from '../../core/setout/set-out-options.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import type { TemplateDrawing } from '../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../core/setout/templates.ts';
+import type { Translator } from '../../language/translator.ts';
 import type { ExportInput } from '../contract/paper-export.ts';
 import { fileName } from './file-name.ts';
 import { scriptsOf } from './pdf/font-shelf.ts';
@@ -39,14 +40,14 @@ const MIME = {
 } as const;
 
 /** The work that an export asks for; null when nobody kneels in the seat it names. Equal input makes equal bytes. */
-export function exportWork(input: ExportInput): ExportWork | null {
+export function exportWork(input: ExportInput, words: Translator): ExportWork | null {
   const { fit, wanted } = input;
   const stamp = stampOf(input);
   if (!stamp) return null;
   const name = (what: string, ending: string) =>
     fileName([what, stamp.athleteName, stamp.boatName, revisionWords(stamp)], ending);
   if (wanted.kind === 'take-home') {
-    const page = takeHomeOf(fit, { ...wanted, index: wanted.seat });
+    const page = takeHomeOf(fit, { ...wanted, index: wanted.seat, words });
     return (
       page && { of: 1, steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name('Take home', 'pdf')) }
     );

@@ -7,31 +7,38 @@ import { type ShowView, showPicture } from '../../core/show/show-picture.ts';
 import { showScene } from '../../core/show/show-scene.ts';
 import { type ShownFit, showStory } from '../../core/show/show-story.ts';
 import { showWindow } from '../../core/show/show-window.ts';
-import { SHOW_WORDS } from '../../core/show/show-words.ts';
+import { formatFor } from '../../language/format.ts';
+import type { MessageKey } from '../../language/messages.ts';
+import type { Translator } from '../../language/translator.ts';
 import type { TakeHome } from './take-home-pdf.ts';
 
-const VIEWS: readonly { view: ShowView; caption: string }[] = [
-  { view: 'side', caption: SHOW_WORDS.fromTheSide },
-  { view: 'behind', caption: SHOW_WORDS.fromBehind },
+const VIEWS: readonly { view: ShowView; caption: MessageKey }[] = [
+  { view: 'side', caption: 'athlete-page.side' },
+  { view: 'behind', caption: 'athlete-page.behind' },
 ];
 
 /** How body mass is written on a page, or that it is kept off it. */
 export type ShownMass = 'hidden' | 'kg' | 'lb';
 
-const KG_PER_LB = 0.45359237;
-
 /** Everything on the take-home page of seat `index` of a fit, against an earlier one if given. Null when nobody kneels there. */
 export function takeHomeOf(
   fit: Fit,
-  options: { index: number; before: Fit | null; reason: string; mass: ShownMass; units: SheetUnits },
+  options: {
+    index: number;
+    before: Fit | null;
+    reason: string;
+    mass: ShownMass;
+    units: SheetUnits;
+    words: Translator;
+  },
 ): TakeHome | null {
-  const { index, reason, units } = options;
+  const { index, reason, units, words } = options;
   const now: ShownFit = { fit, report: evaluateFit(fit) };
   const before: ShownFit | null = options.before && {
     fit: options.before,
     report: evaluateFit(options.before),
   };
-  const story = showStory(now, { index, before, write: (length) => showLength(length, units) });
+  const story = showStory(now, { index, before, write: (length) => showLength(length, units), words });
   const scene = showScene(now.fit, now.report, index);
   if (!story || !scene) return null;
   const earlier = before && showScene(before.fit, before.report, index);
@@ -39,10 +46,11 @@ export function takeHomeOf(
   const scenes = earlier ? [scene, earlier] : [scene];
   return {
     story,
+    words,
     reason,
-    massText: massText(fit.seats[index]?.athlete?.massKg ?? 0, options.mass),
+    massText: massText(fit.seats[index]?.athlete?.massKg ?? 0, options),
     pictures: VIEWS.map(({ view, caption }) => ({
-      caption,
+      caption: words.say(caption),
       ...showWindow(scenes, view),
       shapes: showPicture(scene, hull, view),
       before: earlier && story.changes.length > 0 ? showPicture(earlier, hull, view) : null,
@@ -50,9 +58,8 @@ export function takeHomeOf(
   };
 }
 
-function massText(massKg: number, mass: ShownMass): string | null {
+function massText(massKg: number, { mass, words }: { mass: ShownMass; words: Translator }): string | null {
   if (mass === 'hidden') return null;
-  return mass === 'kg'
-    ? `Body mass ${massKg.toFixed(1)} kg`
-    : `Body mass ${(massKg / KG_PER_LB).toFixed(0)} lb`;
+  const written = formatFor({ length: 'cm', mass, decimal: 'system' }, words.language).mass(massKg);
+  return words.say('athlete-page.mass', { mass: written });
 }

@@ -3,7 +3,8 @@ import type { SheetBox } from '../../core/setout/sheet-layout.ts';
 import { revisionText, type SheetStamp, stampDay } from '../../core/setout/sheet-stamp.ts';
 import type { ShowShape } from '../../core/show/show-picture.ts';
 import type { ShowStory } from '../../core/show/show-story.ts';
-import { SHOW_CAUTIONS, SHOW_WORDS } from '../../core/show/show-words.ts';
+import { ATHLETE_CAUTIONS } from '../../language/athlete-cautions.ts';
+import type { Translator } from '../../language/translator.ts';
 import { drawShowPicture } from './draw-show-picture.ts';
 import { fittedText } from './pdf/fitted-text.ts';
 import { SHEET_INK } from './pdf/sheet-inks.ts';
@@ -13,6 +14,8 @@ import type { PrintedPdf } from './template-pdf.ts';
 /** What stands on a take-home page. */
 export interface TakeHome {
   readonly story: ShowStory;
+  /** Says what stands on the page, in the athlete's language. */
+  readonly words: Translator;
   /** Why the coach moved it, in the coach's own words; may be empty. */
   readonly reason: string;
   /** Body mass as it is to be written; null keeps it off the page. */
@@ -38,9 +41,10 @@ export function* takeHomePdf(
   page: TakeHome,
   { paper, stamp }: { paper: PaperName; stamp: SheetStamp },
 ): Generator<void, PrintedPdf> {
+  const { words } = page;
   const pdf = createSheetPdf({
-    title: `${SHOW_WORDS.title} – ${stamp.athleteName}`,
-    subject: 'One page for the athlete to take home',
+    title: words.say('athlete-page.title.of', { name: stamp.athleteName }),
+    subject: words.say('athlete-page.subject'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
   });
@@ -61,14 +65,14 @@ export function* takeHomePdf(
 /** Name, knee, boat and day; gives where it ends. */
 function drawHead(
   pdf: SheetPdf,
-  { story, massText }: TakeHome,
+  { story, massText, words }: TakeHome,
   { room, stamp }: { room: SheetBox; stamp: SheetStamp },
 ): number {
   const { left, top, width } = room;
-  pdf.text(SHOW_WORDS.title, [left, top + 4], { size: 4, colour: SHEET_INK.soft });
+  pdf.text(words.say('athlete-page.title'), [left, top + 4], { size: 4, colour: SHEET_INK.soft });
   const share = width * 0.58;
   fittedText(pdf, story.athleteName, { at: [left, top + 13.5], width: share, size: 9, weight: 'strong' });
-  const knee = story.kneels === 'left' ? SHOW_WORDS.kneelLeft : SHOW_WORDS.kneelRight;
+  const knee = words.say('athlete-page.kneels', { side: story.kneels });
   pdf.text([knee, massText].filter(Boolean).join('   '), [left, top + 20], { size: 4 });
   const right = left + width;
   const aside = { width: width - share - 4, anchor: 'end' } as const;
@@ -90,7 +94,7 @@ function drawHead(
 }
 
 /** All pictures side by side at one scale; gives where they end. */
-function drawPictures(pdf: SheetPdf, { pictures }: TakeHome, room: SheetBox): number {
+function drawPictures(pdf: SheetPdf, { pictures, words }: TakeHome, room: SheetBox): number {
   const wide = pictures.reduce((sum, { width }) => sum + width, 0);
   const perMetre = (room.width - GAP_MM * (pictures.length - 1)) / wide;
   const tall = Math.max(...pictures.map(({ height }) => height)) * perMetre;
@@ -108,7 +112,7 @@ function drawPictures(pdf: SheetPdf, { pictures }: TakeHome, room: SheetBox): nu
   }
   const end = room.top + 5 + tall;
   if (!pictures.some(({ before }) => before)) return end + 5;
-  pdf.text(`${SHOW_WORDS.now}: solid.   ${SHOW_WORDS.before}: dashed.`, [room.left, end + 5], {
+  pdf.text(words.say('athlete-page.lines'), [room.left, end + 5], {
     size: 3.2,
     colour: SHEET_INK.measure,
   });
@@ -122,14 +126,19 @@ interface Section {
 
 /** Two columns of words over the cautions, in the largest type that has room; if none has, the least telling go. */
 function drawWords(pdf: SheetPdf, page: TakeHome, room: SheetBox): void {
-  const cautions: Section = { heading: '', items: SHOW_CAUTIONS.map((text) => ({ text })) };
+  const cautions: Section = {
+    heading: '',
+    items: ATHLETE_CAUTIONS.map((key) => ({ text: page.words.say(key) })),
+  };
   const width = (room.width - GAP_MM) / 2;
   for (const [index, size] of SIZES.entries()) {
     const foot = heightOf(pdf, cautions, { size: size * 0.82, width: room.width }) + 6;
     const space = room.height - foot;
     const last = index === SIZES.length - 1;
     const columns = columnsOf(page).map((sections) =>
-      last ? trimmed(pdf, sections, { size, width, space }) : sections,
+      last
+        ? trimmed(pdf, sections, { size, width, space, more: page.words.say('athlete-page.more') })
+        : sections,
     );
     const tall = Math.max(
       ...columns.map((sections) => sections.reduce((sum, s) => sum + heightOf(pdf, s, { size, width }), 0)),
@@ -161,32 +170,35 @@ function drawWords(pdf: SheetPdf, page: TakeHome, room: SheetBox): void {
 }
 
 /** What is good and what to look after on the left; what changes, why, and what to feel for on the right. */
-function columnsOf({ story, reason }: TakeHome): [Section[], Section[]] {
-  const good: Section = { heading: SHOW_WORDS.good, items: story.good.map((text) => ({ text })) };
+function columnsOf({ story, reason, words }: TakeHome): [Section[], Section[]] {
+  const good: Section = {
+    heading: words.say('athlete-page.good'),
+    items: story.good.map((text) => ({ text })),
+  };
   const watch: Section = {
-    heading: SHOW_WORDS.watch,
+    heading: words.say('athlete-page.watch'),
     items:
       story.watch.length === 0
-        ? [{ text: SHOW_WORDS.allGood }]
+        ? [{ text: words.say('athlete-page.nothing') }]
         : [
             ...story.watch.map(({ sentence, stop }) => ({ text: sentence, strong: stop })),
-            ...(story.more ? [{ text: SHOW_WORDS.more }] : []),
+            ...(story.more ? [{ text: words.say('athlete-page.more') }] : []),
           ],
   };
   const why: Section = {
-    heading: SHOW_WORDS.why,
+    heading: words.say('athlete-page.why'),
     items: [
-      ...(reason ? [{ text: `${SHOW_WORDS.coachSays}: ${shortened(reason)}` }] : []),
+      ...(reason ? [{ text: words.say('athlete-page.coach.says', { reason: shortened(reason) }) }] : []),
       ...story.reasons.map(({ before, now }) => ({
-        text: `${SHOW_WORDS.before}: ${before} ${SHOW_WORDS.now}: ${now}`,
+        text: words.say('athlete-page.before-now', { before, now }),
       })),
     ],
   };
   const feel = [...new Set(story.changes.map((change) => change.feel))];
   const right: Section[] = [
-    { heading: SHOW_WORDS.changes, items: story.changes.map(({ what }) => ({ text: what })) },
+    { heading: words.say('athlete-page.changes'), items: story.changes.map(({ what }) => ({ text: what })) },
     why,
-    { heading: SHOW_WORDS.feel, items: feel.map((text) => ({ text })) },
+    { heading: words.say('athlete-page.feel'), items: feel.map((text) => ({ text })) },
   ].filter(({ items }) => items.length > 0);
   return right.length > 0 ? [[good, watch], right] : [[good], [watch]];
 }
@@ -204,15 +216,15 @@ function shortened(text: string): string {
 function trimmed(
   pdf: SheetPdf,
   sections: readonly Section[],
-  { size, width, space }: { size: number; width: number; space: number },
+  { size, width, space, more }: { size: number; width: number; space: number; more: string },
 ): Section[] {
   let kept = [...sections];
   const tall = () => kept.reduce((sum, section) => sum + heightOf(pdf, section, { size, width }), 0);
   while (tall() > space && kept.some(({ items }) => items.length > 1)) {
     const longest = kept.reduce((a, b) => (b.items.length >= a.items.length ? b : a));
-    const items = longest.items.filter(({ text }) => text !== SHOW_WORDS.more).slice(0, -1);
+    const items = longest.items.filter(({ text }) => text !== more).slice(0, -1);
     kept = kept.map((section) =>
-      section === longest ? { ...section, items: [...items, { text: SHOW_WORDS.more }] } : section,
+      section === longest ? { ...section, items: [...items, { text: more }] } : section,
     );
     if (items.length === 0) break;
   }

@@ -1,3 +1,4 @@
+import { translatorOf } from '../../language/spoken.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { exportWork } from '../export/export-file.ts';
@@ -14,7 +15,7 @@ export async function exportPaper(
   { shell, work, turn, log }: Program,
   input: ParsedInput<'paper.export'>,
 ): Promise<CallResult<CallOutput<'paper.export'>>> {
-  const wanted = exportWork(input);
+  const wanted = exportWork(input, await translatorOf('en'));
   if (!wanted) return refused('not-found', SENTENCES['nobody-there']);
   const { of, steps } = wanted;
   const { name, mime, bytes, unprintable } = await turn.alone(() => work.run({ what: 'export', of }, steps));

@@ -4,8 +4,6 @@ import type { QuantityId } from './quantities.ts';
 
 const deg = (angle: number) => (angle * Math.PI) / 180;
 const cm = (length: number) => length / 100;
-const PRACTICE = 'common coaching practice, no source';
-const HANDBOOK = 'AAOS joint-motion handbook values, recalled';
 
 /** One row of the band table. */
 export interface BandRule {
@@ -17,7 +15,8 @@ export interface BandRule {
   readonly stopMin?: number;
   readonly stopMax?: number;
   readonly source: SourceKind;
-  readonly sourceText: string;
+  /** The message `band-source.…` names what the row rests on. */
+  readonly sourceKey: string;
   readonly part: Finding['part'];
   /** Number of seats of the boats it holds for; left out, all. */
   readonly crews?: readonly number[];
@@ -40,70 +39,70 @@ const JOINTS: readonly QuantityId[] = ['frontKnee', 'kneelingKnee', 'hipFlexorSt
 
 /**
  * The one table of bands. Rows of common practice are what sprint coaches say of the high kneel; the upper edge of
- * "slightly" and the crew figures are this project's reading of them and say so. Joint bands: ANTHROPOMETRY sources.
+ * "slightly" and the crew figures are our estimates and say so. Joint bands: ANTHROPOMETRY sources.
  */
 export const BANDS: readonly BandRule[] = [
   {
     ...practice('padAft', cm(15), cm(20), 'kneePad', single),
-    sourceText: `${PRACTICE}: 15 to 20 cm behind the boat's centre`,
+    sourceKey: 'padAft',
     serves: TRIM,
   },
   { ...practice('padOut', cm(2), cm(5), 'kneePad', single), serves: ACROSS },
   {
     ...practice('padOut', cm(4), cm(12), 'kneePad', crew),
     serves: ACROSS,
-    sourceText: `${PRACTICE}: in crews the knee lies nearer the boat's side; the figures are this project's reading`,
+    sourceKey: 'padOut.crew',
   },
   {
     ...practice('padHeight', cm(8), cm(15), 'kneePad', single),
     serves: JOINTS,
-    sourceText: 'recalled, low confidence: pads of 8–15 cm above the floorboard',
+    sourceKey: 'padHeight',
   },
   {
     ...practice('padHeight', cm(10), cm(17), 'kneePad', [2, 3]),
     serves: JOINTS,
-    sourceText: `${PRACTICE}: recess higher than in a single; the figures are this project's reading`,
+    sourceKey: 'padHeight.crew',
   },
   {
     ...practice('padHeight', cm(12), cm(19), 'kneePad', [4]),
     serves: JOINTS,
-    sourceText: `${PRACTICE}: recess higher still in a four; the figures are this project's reading`,
+    sourceKey: 'padHeight.four',
   },
   {
     ...practice('recessTurn', deg(3), deg(30), 'kneePad'),
-    sourceText: `${PRACTICE}: recess slightly oblique; the figures are this project's reading`,
+    sourceKey: 'recessTurn',
   },
   {
     ...practice('recessDepth', cm(0.8), cm(4), 'kneePad'),
-    sourceText: `${PRACTICE}: recess shaped to the knee; the figures are this project's reading`,
+    sourceKey: 'recessDepth',
   },
   practice('restTurn', deg(15), deg(25), 'rearRest'),
   {
     ...practice('frontKnee', deg(110), deg(160), 'frontKnee'),
-    sourceText: `${PRACTICE}: over 110°; under 160° is this project's reading`,
+    sourceKey: 'frontKnee',
   },
   practice('trunkRoll', deg(0), deg(6), 'trunk'),
   practice('paddleUnderStature', cm(8), cm(12), 'paddle'),
   {
     ...practice('bladeShare', 1 / 3, 0.38, 'paddle'),
-    sourceText: `${PRACTICE}: slightly more than a third; 0.38 is this project's reading`,
+    sourceKey: 'bladeShare',
   },
   {
     ...practice('strapReleases', 1, null, 'rearRest'),
     stopMin: 0,
-    sourceText: `${PRACTICE}: a strap, if any, lets go by itself; nobody is tied in`,
+    sourceKey: 'strapReleases',
   },
   practice('floorNonSlip', 1, null, 'frontFoot'),
   practice('padBraced', 1, null, 'kneePad'),
   practice('kneelsOnSide', 1, null, 'kneePad'),
   {
     ...practice('trimRest', 0, 0.035, 'hull'),
-    sourceText: `${PRACTICE}: bow slightly higher than stern at rest; 35 mm is this project's reading`,
+    sourceKey: 'trimRest',
     needsCrew: true,
   },
   {
     ...practice('trimCatch', -0.01, null, 'hull'),
-    sourceText: `${PRACTICE}: the bow not driven down by more than the coach's limit; 10 mm unless the coach sets it`,
+    sourceKey: 'trimCatch',
     needsCrew: true,
   },
   {
@@ -112,7 +111,7 @@ export const BANDS: readonly BandRule[] = [
     max: deg(20),
     stopMax: deg(60),
     source: 'published',
-    sourceText: 'ISO 11226 and EN 1005-4, trunk inclination held still (ready only), recalled',
+    sourceKey: 'trunkPitch',
     part: 'trunk',
   },
   {
@@ -121,7 +120,7 @@ export const BANDS: readonly BandRule[] = [
     max: deg(125),
     stopMin: deg(180 - 142),
     source: 'published',
-    sourceText: 'range: Soucie et al. 2011, recalled; comfortable part: estimate',
+    sourceKey: 'kneelingKnee',
     part: 'kneelingKnee',
   },
   {
@@ -130,7 +129,7 @@ export const BANDS: readonly BandRule[] = [
     max: deg(195),
     stopMax: deg(205),
     source: 'published',
-    sourceText: `${HANDBOOK}: hip extension to 20–30°`,
+    sourceKey: 'kneelingHip',
     part: 'hip',
   },
   {
@@ -139,7 +138,7 @@ export const BANDS: readonly BandRule[] = [
     max: null,
     stopMin: deg(45),
     source: 'published',
-    sourceText: `${HANDBOOK}: hip flexion to 120°; Soucie et al. 2011 130–135°, recalled`,
+    sourceKey: 'frontHip',
     part: 'hip',
   },
   {
@@ -147,7 +146,7 @@ export const BANDS: readonly BandRule[] = [
     min: null,
     max: 0,
     source: 'published',
-    sourceText: 'length test of the two-joint hip flexor: knee at least 80° with the hip at 0° (Kendall)',
+    sourceKey: 'hipFlexorStretch',
     part: 'hip',
   },
   {
@@ -156,7 +155,7 @@ export const BANDS: readonly BandRule[] = [
     max: deg(140),
     stopMax: deg(155),
     source: 'published',
-    sourceText: `${HANDBOOK}: ankle 20° up, 50° down`,
+    sourceKey: 'rearAnkle',
     part: 'rearRest',
   },
   {
@@ -164,7 +163,7 @@ export const BANDS: readonly BandRule[] = [
     min: deg(73),
     max: deg(140),
     source: 'published',
-    sourceText: `${HANDBOOK}; dorsiflexion 13–17°: Soucie et al. 2011, recalled`,
+    sourceKey: 'frontAnkle',
     part: 'frontFoot',
   },
   model('supportMargin', 0.005, null, 'support', { stopMin: 0 }),
@@ -177,52 +176,52 @@ export const BANDS: readonly BandRule[] = [
     ...model('padInsideHull', null, 0.02, 'kneePad', { crews: crew }),
     serves: ACROSS,
     source: 'common practice',
-    sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figure is this project's reading`,
+    sourceKey: 'pad-on-hull',
   },
   because('padBevel', 'kneePad', {
     max: PART_LIMITS.padBevel,
-    why: 'more would take the wood from under the recess’s side',
+    why: 'estimate.padBevel',
   }),
   model('kneeInsideHull', 0, null, 'kneePad'),
   because('restBevel', 'rearRest', {
     max: PART_LIMITS.restBevel,
-    why: 'more would take the wood from under the ball of the foot',
+    why: 'estimate.restBevel',
   }),
   because('padHolesToSkin', 'kneePad', {
     min: PART_LIMITS.holeToSkin,
-    why: 'what a drill may be out by',
+    why: 'estimate.drill',
     stopMin: 0,
   }),
   because('restHolesToSkin', 'rearRest', {
     min: PART_LIMITS.holeToSkin,
-    why: 'what a drill may be out by',
+    why: 'estimate.drill',
     stopMin: 0,
   }),
   because('padHolesOnBoard', 'kneePad', {
     min: PART_LIMITS.holeOnBoard,
-    why: 'a bolt’s own width of board beside it',
+    why: 'estimate.bolt',
   }),
   because('restHolesOnBoard', 'rearRest', {
     min: PART_LIMITS.holeOnBoard,
-    why: 'a bolt’s own width of board beside it',
+    why: 'estimate.bolt',
   }),
   because('padOverhang', 'kneePad', {
     max: PART_LIMITS.padOverhang,
-    why: 'a turned pad’s corners carry no knee',
+    why: 'estimate.padOverhang',
     crews: single,
   }),
   {
     ...model('padOverhang', null, PART_LIMITS.crewPadOverhang, 'kneePad', { crews: crew }),
     source: 'common practice',
-    sourceText: `${PRACTICE}: in crews the pad rests partly on the hull; the figure is this project's reading`,
+    sourceKey: 'pad-on-hull',
   },
   because('restOverhang', 'rearRest', {
     max: PART_LIMITS.restOverhang,
-    why: 'the foot bears on the middle half of the rest',
+    why: 'estimate.restOverhang',
   }),
   because('footOverhang', 'frontFoot', {
     max: PART_LIMITS.footOverhang,
-    why: 'a foot is rounder than its length and breadth',
+    why: 'estimate.footOverhang',
   }),
   model('footInsideHull', 0, null, 'frontFoot'),
   model('padToRest', 0.02, null, 'rearRest'),
@@ -235,7 +234,7 @@ export const BANDS: readonly BandRule[] = [
   { ...model('offCentre', -0.01, 0.01, 'hull'), needsCrew: true },
   because('boardInsideHull', 'hull', {
     min: -PART_LIMITS.boardBevel,
-    why: 'what planing the board’s lower edge takes off',
+    why: 'estimate.boardBevel',
   }),
   model('leastFreeboard', 0.05, null, 'hull', { stopMin: 0.02 }),
 ];
@@ -247,10 +246,10 @@ function practice(
   part: Finding['part'],
   crews?: readonly number[],
 ): BandRule {
-  return { quantity, min, max, part, source: 'common practice', sourceText: PRACTICE, crews };
+  return { quantity, min, max, part, source: 'common practice', sourceKey: 'practice', crews };
 }
 
-/** A limit of this project's, and in a few words what it rests on. */
+/** A limit of our own, and the message that says what it rests on. */
 function because(
   quantity: QuantityId,
   part: Finding['part'],
@@ -263,7 +262,7 @@ function because(
 ): BandRule {
   return {
     ...model(quantity, min ?? null, max ?? null, part, more),
-    sourceText: `this project's estimate: ${why}`,
+    sourceKey: why,
   };
 }
 
@@ -280,7 +279,7 @@ function model(
     max,
     part,
     source: 'this model',
-    sourceText: "this project's estimate; no published figure was found",
+    sourceKey: 'estimate',
     ...more,
   };
 }

@@ -6,12 +6,8 @@ export interface ClassLimits {
   readonly leastMassKg: number;
 }
 
-/** The day these figures were last known to hold. */
+/** The day these figures were last known to hold. Where they come from says the message `band-source.class-rule`. */
 export const CLASS_LIMITS_DATE = '2025-01-01';
-/** Where the class figures come from, in words. */
-export const CLASS_LIMITS_SOURCE =
-  'international canoe sprint rules as of 2025, by secondary sources; check the current rule book';
-
 /** Dated class data. A boat of class `none` has no limits. */
 export const CLASS_LIMITS: Readonly<Record<Exclude<Boat['boatClass'], 'none'>, ClassLimits>> = {
   C1: { greatestLengthM: 5.2, leastMassKg: 14 },

@@ -49,8 +49,8 @@ export interface Band {
   readonly stopMin?: number | undefined;
   readonly stopMax?: number | undefined;
   readonly source: SourceKind;
-  /** Name of the publication, or who says so. */
-  readonly sourceText: string;
+  /** The message `band-source.…` names the publication, or who says so. */
+  readonly sourceKey: string;
   /** Why a coach set a band of their own; empty for the usual band. */
   readonly reason: string;
 }

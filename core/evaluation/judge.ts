@@ -5,7 +5,7 @@ import type { Seat } from '../document/seat-schema.ts';
 import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
-import { CLASS_LIMITS, CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from './class-limits.ts';
+import { CLASS_LIMITS } from './class-limits.ts';
 import { type Finding, type Quantity, SEVERITIES } from './finding.ts';
 import { distanceToBand, judgedOf, probabilityOutside, severityOf } from './probability.ts';
 import { findQuantity, type QuantityId, quantityDefinition } from './quantities.ts';
@@ -92,7 +92,7 @@ interface Judgement {
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | null): void {
   if (!quantity) return;
   const { value, sd, unit, seat, uninformed, unreached, range } = quantity;
-  const { min, max, stopMin, stopMax, source, sourceText, reason } = rule;
+  const { min, max, stopMin, stopMax, source, sourceKey, reason } = rule;
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
   const hidden = uninformed && (severity === 'check' || severity === 'change');
@@ -103,7 +103,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | nul
     value,
     sd,
     unit,
-    band: { min, max, stopMin, stopMax, source, sourceText, reason },
+    band: { min, max, stopMin, stopMax, source, sourceKey, reason },
     distance: distanceToBand(judged.value, rule),
     probability: probabilityOutside(judged, rule),
     severity: hidden ? 'unknown' : severity,
@@ -125,7 +125,7 @@ function classRules(fit: Fit): BandRule[] {
   const limits = CLASS_LIMITS[fit.boat.boatClass];
   const common = {
     source: 'class rule' as const,
-    sourceText: `${CLASS_LIMITS_SOURCE} (${CLASS_LIMITS_DATE})`,
+    sourceKey: 'class-rule',
     part: 'hull' as const,
   };
   return [
@@ -154,7 +154,7 @@ function ownBand(rule: BandRule, override: BandOverride): ReasonedRule {
     min: edge(override.min),
     max: edge(override.max),
     source: "coach's own",
-    sourceText: 'set for this athlete',
+    sourceKey: 'own',
     reason: override.reason,
   };
 }
@@ -181,7 +181,7 @@ function withPersonalLimits(rule: ReasonedRule, seat: Seat): ReasonedRule {
     if (quantity !== rule.quantity) continue;
     const value = at(limit.maxDeg);
     const reason = limit.reason;
-    const own = { reason, source: "coach's own" as const, sourceText: 'personal limit of this athlete' };
+    const own = { reason, source: "coach's own" as const, sourceKey: 'personal-limit' };
     if (edge === 'min' && value > (narrowed.min ?? Number.NEGATIVE_INFINITY)) {
       narrowed = { ...narrowed, ...own, min: value, stopMin: value };
     }

@@ -72,11 +72,22 @@ export interface Afloat extends ImmersedProperties, Attitude {
   readonly momentPerCentimetreTrim: number;
 }
 
+/** Why no place was found where the boat floats at rest: the message `afloat.reason.…` says it. */
+export type NoEquilibrium =
+  | 'pitches-over'
+  | 'not-settled'
+  | 'no-number'
+  | 'no-weight'
+  | 'density'
+  | 'on-side'
+  | 'ahead-of-bow'
+  | 'behind-stern';
+
 /** Why a boat has no place to float; each becomes one sentence. */
 export type NotAfloat =
   | { readonly kind: 'overloaded'; readonly massKg: number; readonly mostKg: number }
   | { readonly kind: 'swamped'; readonly atX: number }
-  | { readonly kind: 'no-equilibrium'; readonly reason: string };
+  | { readonly kind: 'no-equilibrium'; readonly reason: NoEquilibrium };
 
 export type FloatResult = Afloat | NotAfloat;
 

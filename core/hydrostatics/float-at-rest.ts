@@ -83,23 +83,22 @@ function overloaded(hull: Hull, { waterDensity }: Load, massKg: number) {
   return { kind: 'overloaded', massKg, mostKg: sums[SUM.volume]! * waterDensity } as const;
 }
 
-const PITCHES_OVER = 'the weight stands so high that the boat would pitch over its bow or stern';
-const NOT_SETTLED = 'the weight lies where nothing holds the boat up';
+const PITCHES_OVER = 'pitches-over';
+const NOT_SETTLED = 'not-settled';
 
-/** Why a load is none at all, as the end of a sentence; null when it can be floated. */
-function loadFlaw(centre: PointMass, { waterDensity }: Load, heel: number): string | null {
-  if (!Number.isFinite(centre.mass + centre.x + centre.y + centre.z))
-    return 'a mass or its place is not a number';
-  if (!(centre.mass > 0)) return 'there is no weight aboard, not even the boat’s own';
-  if (!(waterDensity > 0 && Number.isFinite(waterDensity))) return 'the density of the water must be above 0';
-  if (!(Math.abs(heel) <= STEEPEST)) return 'the boat lies on its side: heel must stay within 85°';
+/** Why a load is none at all; null when it can be floated. */
+function loadFlaw(centre: PointMass, { waterDensity }: Load, heel: number): NoEquilibrium | null {
+  if (!Number.isFinite(centre.mass + centre.x + centre.y + centre.z)) return 'no-number';
+  if (!(centre.mass > 0)) return 'no-weight';
+  if (!(waterDensity > 0 && Number.isFinite(waterDensity))) return 'density';
+  if (!(Math.abs(heel) <= STEEPEST)) return 'on-side';
   return null;
 }
 
 /** The plainest reason for finding no place: nothing of the hull lies under the weight. */
-function beyondEnds(hull: Hull, { x }: PointMass): string | null {
-  if (x > hull.foreX) return 'the weight lies ahead of the bow';
-  if (x < hull.aftX) return 'the weight lies behind the stern';
+function beyondEnds(hull: Hull, { x }: PointMass): NoEquilibrium | null {
+  if (x > hull.foreX) return 'ahead-of-bow';
+  if (x < hull.aftX) return 'behind-stern';
   return null;
 }
 

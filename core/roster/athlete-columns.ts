@@ -1,4 +1,3 @@
-import { MEASURING } from '../body/measuring.ts';
 import { TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
 import { MASS_UNITS, type MassUnit } from '../units/mass-text.ts';
@@ -24,8 +23,24 @@ const word = (of: 'id' | 'name' | 'side' | 'sex' | 'bornOn' | 'measuredOn', name
   unit: null,
 });
 
+/** Headings of tape measures: part of the file's format, so that a table reads on every computer. */
+const TAPE_HEADS: Readonly<Record<TapeMeasure, string>> = {
+  kneeHeightSitting: 'Knee height, sitting',
+  buttockKneeLength: 'Buttock to knee',
+  shoulderHeight: 'Shoulder height',
+  armSpan: 'Arm span',
+  footLength: 'Foot length',
+  kneelingHeight: 'Kneeling height',
+  crotchHeight: 'Crotch height',
+  tibialHeight: 'Tibial height',
+  poplitealHeight: 'Hollow of the knee',
+  sittingHeight: 'Sitting height',
+  biacromialBreadth: 'Shoulder breadth',
+  kneeToHipLength: 'Knee to hip',
+};
+
 function tapeColumns(measure: TapeMeasure): AthleteColumn[] {
-  const { name } = MEASURING[measure];
+  const name = TAPE_HEADS[measure];
   return [
     { field: { of: 'tape', measure }, name, unit: 'cm' },
     { field: { of: 'spread', measure }, name: `${name}: spread`, unit: 'mm' },

@@ -4,6 +4,7 @@ import type { QuantityId } from '../evaluation/quantities.ts';
 import type { Report } from '../evaluation/report.ts';
 import type { Side } from '../frame/mirror.ts';
 import { athleteSentence } from '../text/sentences.ts';
+import type { Words } from '../text/words.ts';
 import { type ToldChange, toldChanges, type WriteLength } from './change-words.ts';
 
 /** What an athlete is told of, the most telling first; good news is picked in this order. */
@@ -56,13 +57,14 @@ export interface ShowStory {
 /** What to say of seat `index` of a fit, against an earlier one if there is one. Null when nobody kneels there. */
 export function showStory(
   now: ShownFit,
-  { index, before, write }: { index: number; before: ShownFit | null; write: WriteLength },
+  options: { index: number; before: ShownFit | null; write: WriteLength; words: Words },
 ): ShowStory | null {
+  const { index, before, write, words } = options;
   const seat = now.fit.seats[index];
   if (!seat?.athlete) return null;
   const findings = ofSeat(now.report, index);
-  const good = goodNews(findings);
-  const watch = watched(findings);
+  const good = goodNews(findings, words);
+  const watch = watched(findings, words);
   const kneels = seat.kneels ?? seat.side;
   const earlier = before?.fit.seats[index];
   return {
@@ -72,8 +74,8 @@ export function showStory(
     good: good.slice(0, MOST_GOOD),
     watch: watch.slice(0, MOST_WATCHED),
     more: watch.length > MOST_WATCHED,
-    changes: earlier ? toldChanges(earlier, seat, { kneels, write }) : [],
-    reasons: before ? reasonsFor(ofSeat(before.report, index), findings) : [],
+    changes: earlier ? toldChanges(earlier, seat, { kneels, write, words }) : [],
+    reasons: before ? reasonsFor(ofSeat(before.report, index), findings, words) : [],
   };
 }
 
@@ -83,10 +85,10 @@ function ofSeat(report: Report, index: number): Finding[] {
 }
 
 /** Good news first, then what is in its band but near an edge: an athlete need not look after that. */
-function goodNews(findings: readonly Finding[]): string[] {
+function goodNews(findings: readonly Finding[], words: Words): string[] {
   const inBand = GOOD_ORDER.flatMap((id) => findings.filter((f) => f.quantity === id && !needsLooking(f)));
   return [...inBand.filter(({ severity }) => severity === 'good'), ...inBand]
-    .map(athleteSentence)
+    .map((finding) => athleteSentence(finding, words))
     .filter(distinct);
 }
 
@@ -94,10 +96,10 @@ function needsLooking({ severity, distance }: Finding): boolean {
   return severity === 'change' || severity === 'stop' || (severity === 'check' && distance > 0);
 }
 
-function watched(findings: readonly Finding[]): { sentence: string; stop: boolean }[] {
+function watched(findings: readonly Finding[], words: Words): { sentence: string; stop: boolean }[] {
   const told = findings
     .filter(needsLooking)
-    .map((finding) => ({ sentence: athleteSentence(finding), stop: finding.severity === 'stop' }));
+    .map((finding) => ({ sentence: athleteSentence(finding, words), stop: finding.severity === 'stop' }));
   const sentences = told.map(({ sentence }) => sentence);
   return told.filter(({ sentence }, k) => distinct(sentence, k, sentences));
 }
@@ -108,14 +110,14 @@ function distinct(sentence: string, index: number, all: readonly string[]): bool
 }
 
 /** What is milder now than it was, the greatest improvement first. */
-function reasonsFor(before: readonly Finding[], now: readonly Finding[]): ToldReason[] {
+function reasonsFor(before: readonly Finding[], now: readonly Finding[], words: Words): ToldReason[] {
   const grave = (finding: Finding) => SEVERITIES.indexOf(finding.severity);
   return now
     .flatMap((finding) => {
       const earlier = before.find(({ id }) => id === finding.id);
       const gain = earlier ? grave(earlier) - grave(finding) : 0;
       return earlier && gain > 0
-        ? [{ gain, before: athleteSentence(earlier), now: athleteSentence(finding) }]
+        ? [{ gain, before: athleteSentence(earlier, words), now: athleteSentence(finding, words) }]
         : [];
     })
     .filter(({ before: was, now: is }) => was !== is)

@@ -1,37 +1,14 @@
 import type { BodyNote } from '../body/body.ts';
-import { MEASURING } from '../body/measuring.ts';
 import type { Band, Finding, Unit } from '../evaluation/finding.ts';
-import { inDoubt } from '../evaluation/likely.ts';
 import { SIGMAS_95 } from '../evaluation/probability.ts';
-import { type QuantityId, quantityDefinition } from '../evaluation/quantities.ts';
-import { unreachedSentence } from '../evaluation/unreached.ts';
+import { quantityDefinition } from '../evaluation/quantities.ts';
 import type { NotAfloat } from '../hydrostatics/afloat.ts';
-import { NAMES, WORDING } from './quantity-wording.ts';
+import { inDoubt } from './in-doubt.ts';
+import { plainFormat } from './plain-format.ts';
 import { type FormatValue, signedText } from './signed-text.ts';
-import { supportSentence } from './support-wording.ts';
+import { supportSentence } from './support-sentence.ts';
 import { isUnusualPlace, unusualPlaceSentence } from './unusual-place.ts';
-import { spoken } from './wording.ts';
-
-/** How each unit is written when nobody says otherwise: factor to the shown unit, decimals, suffix. */
-const PLAIN: Readonly<Record<Unit, { factor: number; decimals: number; suffix: string }>> = {
-  m: { factor: 100, decimals: 1, suffix: ' cm' },
-  rad: { factor: 180 / Math.PI, decimals: 0, suffix: '°' },
-  kg: { factor: 1, decimals: 1, suffix: ' kg' },
-  N: { factor: 1, decimals: 0, suffix: ' N' },
-  N·m: { factor: 1, decimals: 1, suffix: ' N·m' },
-  Pa: { factor: 1e-3, decimals: 0, suffix: ' kPa' },
-  'N·m/°': { factor: 1, decimals: 1, suffix: ' N·m/°' },
-  '1': { factor: 100, decimals: 0, suffix: ' %' },
-};
-
-const MILLIMETRES = { factor: 1000, decimals: 0, suffix: ' mm' };
-
-/** Plain writing with a decimal point, in centimetres (or millimetres), degrees, kilograms, newtons and per cent. */
-export const plainFormat: FormatValue = (value, unit, inMillimetres = false) => {
-  const { factor, decimals, suffix } = unit === 'm' && inMillimetres ? MILLIMETRES : PLAIN[unit];
-  const text = (value * factor).toFixed(decimals);
-  return `${Number(text) === 0 ? text.replace('-', '') : text}${suffix}`;
-};
+import type { Words } from './words.ts';
 
 /** Findings that are a yes or a no carry no figure. */
 const YES_NO: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced', 'kneelsOnSide'];
@@ -42,61 +19,76 @@ export function isYesOrNo(id: string): boolean {
 }
 
 /** Name of a quantity as a coach would say it; an unknown id is given back as it is. */
-export function quantityName(id: string): string {
-  return WORDING[id as QuantityId]?.name ?? NAMES[id as QuantityId] ?? id;
+export function quantityName(id: string, words: Words): string {
+  const key = `quantity.${id}.name`;
+  return words.has(key) ? words.say(key) : id;
 }
 
 /**
  * The finding's heading: name, value, and the half-width of its 95 % interval. A side is said in words, never by a sign; where
  * a limb does not reach there is no value, and a place is told from the boat's middle too where its mark lies elsewhere.
  */
-export function findingTitle(finding: Finding, format: FormatValue = plainFormat): string {
-  const name = quantityName(finding.quantity);
+export function findingTitle(finding: Finding, words: Words, format: FormatValue = plainFormat): string {
+  const name = quantityName(finding.quantity, words);
   if (isYesOrNo(finding.quantity)) return name;
-  if (finding.unreached) return `${name}: out of reach`;
+  if (finding.unreached) return words.say('finding-title.unreached', { name });
   const { quantity: id, value, unit, sd, fromMiddleM, range } = finding;
   const fine = quantityDefinition(id)?.inMillimetres ?? false;
-  const text = signedText({ id, value, unit }, format, fine);
-  if (fromMiddleM !== undefined) {
-    const middle = signedText({ id, value: fromMiddleM, unit }, format, fine);
-    return `${name} ${text}, of the boat’s middle ${middle}`;
+  const signed = (at: number) => signedText({ id, value: at, unit }, { words, format, inMillimetres: fine });
+  const text = signed(value);
+  if (fromMiddleM !== undefined)
+    return words.say('finding-title.middle', { name, value: text, middle: signed(fromMiddleM) });
+  if (range) {
+    const [least, most] = [format(range.least, unit), format(range.most, unit)];
+    return words.say('finding-title.range', { name, value: text, least, most });
   }
-  if (range) return `${name} ${text}, between ${format(range.least, unit)} and ${format(range.most, unit)}`;
-  return sd ? `${name} ${text} ± ${format(SIGMAS_95 * sd, unit, fine)}` : `${name} ${text}`;
+  if (!sd) return words.say('finding-title.plain', { name, value: text });
+  return words.say('finding-title.doubt', { name, value: text, half: format(SIGMAS_95 * sd, unit, fine) });
 }
 
 /** A band in words: "15.0 cm to 20.0 cm", "at least …", "at most …"; empty for a yes-or-no or an open band. */
 export function bandText(
-  band: Pick<Band, 'min' | 'max'>,
+  { min, max }: Pick<Band, 'min' | 'max'>,
   unit: Unit,
-  format: FormatValue = plainFormat,
+  { words, format = plainFormat }: { readonly words: Words; readonly format?: FormatValue },
 ): string {
-  if (band.min !== null && band.max !== null) return `${format(band.min, unit)} to ${format(band.max, unit)}`;
-  if (band.min !== null) return `at least ${format(band.min, unit)}`;
-  return band.max === null ? '' : `at most ${format(band.max, unit)}`;
+  if (min !== null && max !== null)
+    return words.say('band.between', { least: format(min, unit), most: format(max, unit) });
+  if (min !== null) return words.say('band.at-least', { least: format(min, unit) });
+  return max === null ? '' : words.say('band.at-most', { most: format(max, unit) });
 }
 
 /** One plain sentence for the coach, as sure as its probability; of an unusual place that works, what the usual would bring. */
-export function coachSentence(finding: Finding, format: FormatValue = plainFormat): string {
-  if (isUnusualPlace(finding)) return unusualPlaceSentence(finding, format);
-  const near = finding.distance > 0 ? supportSentence(finding) : null;
-  return unreachedSentence(finding) ?? near ?? pick(finding, 'coach');
+export function coachSentence(finding: Finding, words: Words, format: FormatValue = plainFormat): string {
+  if (isUnusualPlace(finding)) return unusualPlaceSentence(finding, words, format);
+  const unreached = `unreached.${finding.quantity}`;
+  if (finding.unreached && words.has(unreached)) return words.say(unreached);
+  const near = finding.distance > 0 ? supportSentence(finding, words) : null;
+  return near ?? pick(finding, words, 'coach');
 }
 
 /** One plain sentence for the athlete: no jargon, nothing about body mass. Empty where there is nothing to say. */
-export function athleteSentence(finding: Finding): string {
-  return finding.unreached ? '' : pick(finding, 'athlete');
+export function athleteSentence(finding: Finding, words: Words): string {
+  return finding.unreached ? '' : pick(finding, words, 'athlete');
 }
 
-function pick(finding: Finding, reader: 'coach' | 'athlete'): string {
-  const words = WORDING[finding.quantity as QuantityId]?.[reader];
-  if (!words) return '';
-  const good = spoken(words.good, finding);
-  if (finding.severity === 'good') return good;
-  const sentence = spoken(nearerLow(finding) ? words.low : words.high, finding);
-  return finding.severity === 'check'
-    ? inDoubt(finding, { inside: good, outside: sentence }, reader)
-    : sentence;
+/** Beginnings of the messages for either reader. */
+const READERS = { coach: 'finding', athlete: 'told' } as const;
+
+function pick(finding: Finding, words: Words, reader: 'coach' | 'athlete'): string {
+  const { quantity, value, severity } = finding;
+  const said = (side: 'good' | 'low' | 'high') => {
+    const key = `${READERS[reader]}.${quantity}.${side}`;
+    const sign = value < 0 ? 'under' : 'over';
+    return words.has(key)
+      ? words.say(key, { sign, contact: value <= 0 ? 'touching' : 'close', severity })
+      : '';
+  };
+  const inside = said('good');
+  if (severity === 'good') return inside;
+  const outside = said(nearerLow(finding) ? 'low' : 'high');
+  if (severity !== 'check' || !inside || !outside) return outside;
+  return inDoubt(finding, { inside, outside }, { words, reader });
 }
 
 function nearerLow({ value, band }: Finding): boolean {
@@ -105,27 +97,41 @@ function nearerLow({ value, band }: Finding): boolean {
 }
 
 /** Why a boat does not float, with what to do. */
-export function notAfloatSentence(result: NotAfloat): string {
+export function notAfloatSentence(
+  result: NotAfloat,
+  words: Words,
+  format: FormatValue = plainFormat,
+): string {
   switch (result.kind) {
     case 'overloaded':
-      return `The boat cannot carry ${result.massKg.toFixed(0)} kg; it is full at ${result.mostKg.toFixed(0)} kg. Take weight out or check the hull's measurements.`;
+      return words.say('afloat.overloaded', {
+        mass: format(result.massKg, 'kg'),
+        most: format(result.mostKg, 'kg'),
+      });
     case 'swamped':
-      return `Water comes over the side ${Math.abs(result.atX * 100).toFixed(0)} cm ${result.atX < 0 ? 'aft' : 'forward'} of midships. Move the weight or check the hull's measurements.`;
+      return words.say('afloat.swamped', {
+        by: format(Math.abs(result.atX), 'm'),
+        way: result.atX < 0 ? 'aft' : 'forward',
+      });
     case 'no-equilibrium':
-      return `No place was found where the boat floats at rest: ${result.reason}.`;
+      return words.say('afloat.no-equilibrium', { reason: words.say(`afloat.reason.${result.reason}`) });
   }
 }
 
 /** What must be known of a body estimate. */
-export function bodyNoteSentence(note: BodyNote): string {
+export function bodyNoteSentence(note: BodyNote, words: Words, format: FormatValue = plainFormat): string {
   switch (note.code) {
     case 'extrapolates-stature':
-      return `A stature of ${(note.value * 100).toFixed(0)} cm is outside 130–215 cm; the estimate reaches beyond what was surveyed. Take tape measures.`;
+      return words.say('body.extrapolates-stature', {
+        stature: format(note.value, 'm'),
+        least: format(1.3, 'm'),
+        most: format(2.15, 'm'),
+      });
     case 'extrapolates-mass':
-      return `A body mass outside 30–140 kg reaches beyond what was surveyed; treat loads and trim as rough.`;
+      return words.say('body.extrapolates-mass', { least: format(30, 'kg'), most: format(140, 'kg') });
     case 'junior':
-      return 'The survey measured adults. A junior’s sitting height and legs are set to their age; the rest is an extrapolation, so take tape measures.';
+      return words.say('body.junior');
     case 'tape-disagrees':
-      return `The tape measure "${MEASURING[note.measure].name}" is ${note.sigmas.toFixed(1)} standard deviations from what the stature leads one to expect; measure it again.`;
+      return words.say('body.tape-disagrees', { measure: words.say(`tape.${note.measure}.name`) });
   }
 }

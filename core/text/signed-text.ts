@@ -1,81 +1,75 @@
 import type { Unit } from '../evaluation/finding.ts';
 import type { QuantityId } from '../evaluation/quantities.ts';
+import type { Words } from './words.ts';
 
 /** Writes a value with its unit, as the reader's language and units want it; lengths finely where it is asked. */
 export type FormatValue = (value: number, unit: Unit, inMillimetres?: boolean) => string;
 
-/** How a value on either side of 0 is said: `{v}` is its size. What is left out is written plainly. */
-interface SignWords {
-  readonly under: string;
-  readonly over?: string;
-}
-
-const INTO: SignWords = { under: '{v} into it' };
-const OVERLAP: SignWords = { under: '{v} overlap' };
-const LOWER: SignWords = { under: '{v} lower' };
-const SIDES: SignWords = { under: '{v} to the right', over: '{v} to the left' };
-const FORWARD: SignWords = { under: '{v} forward of it' };
-const OFF_SIDE: SignWords = { under: '{v} to the off side' };
-const OUTSIDE: SignWords = { under: '{v} outside' };
-const TO_SPARE: SignWords = { under: 'none, {v} to spare' };
-const OTHER_WAY: SignWords = { under: '{v} the other way' };
-
-/** Quantities whose sign would need thinking: the minus is said in words. */
-const SIGN_WORDS: Partial<Record<QuantityId, SignWords>> = {
-  trimRest: LOWER,
-  trimCatch: LOWER,
-  trimAngle: { under: '{v} bow down' },
-  offCentre: SIDES,
-  steadyMoment: SIDES,
-  hipFlexorStretch: { under: 'none, {v} to spare' },
-  supportMargin: { under: '{v} outside' },
-  trunkPitch: { under: '{v} back' },
-  trunkRoll: { under: '{v} away from the paddling side' },
-  padAft: FORWARD,
-  padFromMid: FORWARD,
-  restAft: FORWARD,
-  centreAft: FORWARD,
-  frontHeelForward: { under: '{v} aft of it' },
-  padOut: OFF_SIDE,
-  centreOut: OFF_SIDE,
-  recessTurn: OTHER_WAY,
-  restTurn: OTHER_WAY,
-  pelvisYaw: OTHER_WAY,
-  thighPitch: { under: '{v} back' },
-  paddleUnderStature: { under: '{v} longer' },
-  paddleDifference: { under: '{v} less' },
-  catchReach: { under: '{v} behind it' },
-  handOverGunwale: { under: '{v} under it' },
-  handOverWater: { under: '{v} under it' },
-  padInsideHull: INTO,
-  kneeInsideHull: INTO,
-  restInsideHull: INTO,
-  footInsideHull: INTO,
-  boardInsideHull: INTO,
-  padHolesToSkin: INTO,
-  restHolesToSkin: INTO,
-  padHolesOnBoard: OUTSIDE,
-  restHolesOnBoard: OUTSIDE,
-  padOverhang: TO_SPARE,
-  restOverhang: TO_SPARE,
-  footOverhang: TO_SPARE,
-  padToRest: OVERLAP,
-  padToFrontHeel: OVERLAP,
-  toNextSeat: OVERLAP,
-  padTravel: OUTSIDE,
-  restTravel: OUTSIDE,
+/** Quantities whose sign would need thinking: the minus is said in words, by the message `signed.…`. */
+const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
+  trimRest: 'lower',
+  trimCatch: 'lower',
+  trimAngle: 'bow-down',
+  offCentre: 'sides',
+  steadyMoment: 'sides',
+  hipFlexorStretch: 'to-spare',
+  supportMargin: 'outside',
+  trunkPitch: 'back',
+  trunkRoll: 'away',
+  padAft: 'forward',
+  padFromMid: 'forward',
+  restAft: 'forward',
+  centreAft: 'forward',
+  frontHeelForward: 'aft',
+  padOut: 'off-side',
+  centreOut: 'off-side',
+  recessTurn: 'other-way',
+  restTurn: 'other-way',
+  pelvisYaw: 'other-way',
+  thighPitch: 'back',
+  paddleUnderStature: 'longer',
+  paddleDifference: 'less',
+  catchReach: 'behind',
+  handOverGunwale: 'under',
+  handOverWater: 'under',
+  padInsideHull: 'into',
+  kneeInsideHull: 'into',
+  restInsideHull: 'into',
+  footInsideHull: 'into',
+  boardInsideHull: 'into',
+  padHolesToSkin: 'into',
+  restHolesToSkin: 'into',
+  padHolesOnBoard: 'outside',
+  restHolesOnBoard: 'outside',
+  padOverhang: 'to-spare',
+  restOverhang: 'to-spare',
+  footOverhang: 'to-spare',
+  padToRest: 'overlap',
+  padToFrontHeel: 'overlap',
+  toNextSeat: 'overlap',
+  padTravel: 'outside',
+  restTravel: 'outside',
 };
+
+/** Signs that are told on both sides of 0. */
+const BOTH: readonly string[] = ['sides'];
+
+/** How a value is told. */
+interface Telling {
+  readonly words: Words;
+  readonly format: FormatValue;
+  readonly inMillimetres?: boolean;
+}
 
 /** A value with its unit and without a sign to think about: `8 mm lower`, `3 mm to the right`, `none, 4° to spare`. */
 export function signedText(
   { id, value, unit }: { id: string; value: number; unit: Unit },
-  format: FormatValue,
-  inMillimetres = false,
+  { words, format, inMillimetres = false }: Telling,
 ): string {
   const size = format(Math.abs(value), unit, inMillimetres);
-  const words = SIGN_WORDS[id as QuantityId];
+  const sign = SIGN_WORDS[id as QuantityId];
+  if (!sign) return format(value, unit, inMillimetres);
   const zero = format(0, unit, inMillimetres) === size;
-  const template = zero ? undefined : value < 0 ? words?.under : words?.over;
-  if (template) return template.replace('{v}', size);
-  return words ? size : format(value, unit, inMillimetres);
+  if (zero || (value > 0 && !BOTH.includes(sign))) return size;
+  return words.say(`signed.${sign}`, { size, sign: value < 0 ? 'under' : 'over' });
 }

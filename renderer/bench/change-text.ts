@@ -3,9 +3,9 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../core/document/seat-schema.ts';
 import type { SideEffect, Suggestion } from '../../core/evaluation/finding.ts';
-import { quantityName } from '../../core/text/sentences.ts';
-import type { Format } from '../language/format.ts';
+import type { Format } from '../../language/format.ts';
 import { say } from '../language/messages.ts';
+import { quantityName } from '../language/sentences.ts';
 import { inSentence } from './quantity-text.ts';
 
 /** A change that can be made. */

@@ -1,9 +1,9 @@
 import type { Quantity } from '../../core/evaluation/finding.ts';
 import { isYesOrNo } from '../../core/text/sentences.ts';
-import { signedText } from '../../core/text/signed-text.ts';
-import type { Format } from '../language/format.ts';
+import type { Format } from '../../language/format.ts';
 import { say } from '../language/messages.ts';
 import { rangeText } from '../language/range-text.ts';
+import { signedText } from '../language/sentences.ts';
 
 /** A value of the report as a person reads it; with its range where it has one: "64 % (55–71 %)". */
 export function quantityText({ id, value, unit, unreached, range }: Quantity, format: Format): string {

@@ -1,5 +1,5 @@
 import { useStore } from 'zustand';
-import { type Format, formatFor } from '../language/format.ts';
+import { type Format, formatFor } from '../../language/format.ts';
 import { type DisplaySettings, displaySettings } from './display-settings.ts';
 
 /** How the person likes to see things; the component is drawn again when that changes. */

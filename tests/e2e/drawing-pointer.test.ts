@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
-import { findingTitle } from '../../core/text/sentences.ts';
-import { formatFor } from '../../renderer/language/format.ts';
+import { formatFor } from '../../language/format.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { findingTitle } from '../english.ts';
 import { DrawnBench, fittings, MOVES, PAD_AFT } from './drawn-bench.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';

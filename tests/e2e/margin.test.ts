@@ -1,10 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
-import { findingTitle } from '../../core/text/sentences.ts';
+import { formatFor } from '../../language/format.ts';
 import { quantityText } from '../../renderer/bench/quantity-text.ts';
-import { formatFor } from '../../renderer/language/format.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { findingTitle } from '../english.ts';
 import { inOneBurst } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';

@@ -1,11 +1,12 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { FIRST_TAPES, MEASURING } from '../../core/body/measuring.ts';
+import { FIRST_TAPES } from '../../core/body/measuring.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
 import { rankChanges } from '../../core/trial/rank-changes.ts';
 import { toldFirst } from '../../core/trial/told-first.ts';
+import { english } from '../english.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -90,7 +91,7 @@ describe('Monday: a new junior', () => {
     await enter(page, 'Stature', '158');
     await enter(page, 'Body mass', '49');
     for (const tape of FIRST_TAPES) {
-      await button(`Next: ${MEASURING[tape].name}`).click();
+      await button(`Next: ${english.say(`tape.${tape}.name`)}`).click();
       const [first, second] = READ[tape]!;
       await enter(page, 'First reading', first);
       await enter(page, 'Second reading', second);

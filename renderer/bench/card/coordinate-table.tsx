@@ -1,10 +1,10 @@
 import { coordinatesOfFitting, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
 import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { quantityDefinition } from '../../../core/evaluation/quantities.ts';
-import { quantityName } from '../../../core/text/sentences.ts';
+import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { quantityName } from '../../language/sentences.ts';
 import { useFit, useSlow } from '../bench-context.tsx';
 import { coordinateName } from '../coordinates.ts';
 import { CoordinateField } from './coordinate-field.tsx';

@@ -1,7 +1,7 @@
 import type { Uncleared } from '../../../core/optimise/why-uncleared.ts';
-import { findingTitle, quantityName } from '../../../core/text/sentences.ts';
-import type { Format } from '../../language/format.ts';
+import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { findingTitle, quantityName } from '../../language/sentences.ts';
 import { changeText } from '../change-text.ts';
 import { inSentence } from '../quantity-text.ts';
 

@@ -1,4 +1,4 @@
-import type { Format } from '../../language/format.ts';
+import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 
 /** Ends of field names that tell the unit of a number. */

@@ -1,8 +1,9 @@
 import { BANDS } from '../../../core/evaluation/bands.ts';
 import { QUANTITIES, QUANTITY_IDS, quantityDefinition } from '../../../core/evaluation/quantities.ts';
-import { bandText, isYesOrNo, quantityName } from '../../../core/text/sentences.ts';
+import { isYesOrNo } from '../../../core/text/sentences.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { bandText, quantityName } from '../../language/sentences.ts';
 import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Field } from '../../ui/form/field.tsx';

@@ -1,8 +1,8 @@
 import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import { type UnusualTape, unusualTapes } from '../../../core/body/unusual-tapes.ts';
 import { TAPE_MEASURES, type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
+import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';

@@ -1,4 +1,3 @@
-import { MEASURING } from '../../../core/body/measuring.ts';
 import { unusualTapes } from '../../../core/body/unusual-tapes.ts';
 import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-from-table.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
@@ -88,7 +87,7 @@ function Unusual({ outcome }: Pick<AthleteRow, 'outcome'>) {
   return unusualTapes(outcome.athlete).map(({ measure, valueM, place }) => (
     <p key={measure} className="odd-mark">
       {say('table.row.unusual', {
-        what: MEASURING[measure].name,
+        what: say(`tape.${measure}.name`),
         value: format.length(valueM),
         low: format.length(place.low),
         high: format.length(place.high),

@@ -1,15 +1,15 @@
 import { useEffect } from 'react';
 import { FITTING_COORDINATES } from '../../../core/document/coordinates.ts';
 import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
-import { findingTitle } from '../../../core/text/sentences.ts';
+import type { Format } from '../../../language/format.ts';
 import { announce } from '../../announce/announce.ts';
 import { useDocument } from '../../bench/bench-context.tsx';
 import { coordinateText } from '../../bench/change-text.ts';
 import { coordinateName } from '../../bench/coordinates.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitState } from '../../document/fit-document.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { findingTitle } from '../../language/sentences.ts';
 
 /** A screen reader is told once the hand rests, milliseconds. */
 const REST_MS = 500;

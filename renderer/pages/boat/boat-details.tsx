@@ -1,11 +1,11 @@
 import type { FitSummary } from '../../../app/contract/records.ts';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { type ClassRule, classCheck } from '../../../core/evaluation/class-check.ts';
-import { CLASS_LIMITS_DATE, CLASS_LIMITS_SOURCE } from '../../../core/evaluation/class-limits.ts';
+import { CLASS_LIMITS_DATE } from '../../../core/evaluation/class-limits.ts';
+import type { Format } from '../../../language/format.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
-import type { Format } from '../../language/format.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -92,7 +92,7 @@ function ClassCheck({ boat }: { boat: Boat }) {
             {say('boat.class-check.source', {
               class: boat.boatClass,
               day: dateText(CLASS_LIMITS_DATE),
-              source: CLASS_LIMITS_SOURCE,
+              source: say('band-source.class-rule'),
             })}
           </p>
         </>

@@ -1,4 +1,5 @@
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import type { Format } from '../../../language/format.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { READY_ALONE } from '../../document/bench-view.ts';
 import { boat } from '../../drawing/layers/boat.ts';
@@ -11,7 +12,6 @@ import { boatBox } from '../../drawing/view/picture.ts';
 import { onto, type Picture, type Scene } from '../../drawing/view/scene.ts';
 import { VectorSurface } from '../../drawing/view/vector-surface.ts';
 import { boxSize } from '../../drawing/view/view-geometry.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 
 /** Width of the sheet's drawing, CSS pixels; print scales it to the paper. */

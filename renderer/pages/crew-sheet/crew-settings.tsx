@@ -6,10 +6,10 @@ import {
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
 import type { Lockable } from '../../../core/document/seat-schema.ts';
+import type { Format } from '../../../language/format.ts';
 import { coordinateText } from '../../bench/change-text.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { useFormat } from '../../display/use-display.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 
 const FITTINGS = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const satisfies readonly Lockable[];

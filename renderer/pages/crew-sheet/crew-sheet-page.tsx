@@ -2,8 +2,6 @@ import { useMemo } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
-import { balanceSentence } from '../../../core/text/balance-wording.ts';
-import { bandText, findingTitle } from '../../../core/text/sentences.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { CrewBands, PLACES, POSTURES } from '../../bench/tabs/crew/crew-bands.tsx';
 import { CrewContributions } from '../../bench/tabs/crew/crew-contributions.tsx';
@@ -12,6 +10,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
+import { balanceSentence, bandText, findingTitle } from '../../language/sentences.ts';
 import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -113,7 +112,7 @@ function Afloat({ report }: { report: Report }) {
           );
         })}
       </ul>
-      <p>{report.balance ? balanceSentence(report.balance) : say('crew.no-float')}</p>
+      <p>{report.balance ? balanceSentence(report.balance, format.value) : say('crew.no-float')}</p>
     </>
   );
 }

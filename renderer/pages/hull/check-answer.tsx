@@ -1,8 +1,8 @@
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { narrowedBy } from '../../../core/evaluation/narrowed-by.ts';
 import type { Calibrated, NotCalibrated } from '../../../core/hydrostatics/calibrate-hull.ts';
+import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 
 /** The figures whose narrowing is told; the others follow from them. */

@@ -3,8 +3,8 @@ import { waterSchema } from '../../../core/document/water-schema.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
 import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
+import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
 

@@ -1,8 +1,8 @@
 import { type Athlete, athleteSchema } from '../../../core/document/athlete-schema.ts';
 import type { BodySlip } from '../../../core/growth/body-change.ts';
+import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';

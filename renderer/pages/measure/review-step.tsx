@@ -1,12 +1,11 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
-import { MEASURING } from '../../../core/body/measuring.ts';
 import { type Athlete, TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
+import type { Format } from '../../../language/format.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -27,7 +26,7 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
   const ahead = session.takenOn > today();
   const nothing = result.statureM === null && result.massKg === null && measured.length === 0;
   const carried = TAPE_MEASURES.filter((measure) => athlete.tape[measure] && !result.tape[measure]);
-  const left = result.left.map(({ measure }) => MEASURING[measure].name);
+  const left = result.left.map(({ measure }) => say(`tape.${measure}.name`));
   if (session.statureM !== null && result.statureM === null) left.unshift(say('athlete.stature'));
   if (session.massKg !== null && result.massKg === null) left.unshift(say('athlete.mass'));
 
@@ -50,7 +49,7 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
           {say('measure.end.grown', {
             by: format.length((result.statureM ?? athlete.statureM) - athlete.statureM),
             day: dateText(athlete.measuredOn),
-            what: carried.map((measure) => MEASURING[measure].name).join(', '),
+            what: carried.map((measure) => say(`tape.${measure}.name`)).join(', '),
           })}
         </p>
       )}
@@ -134,7 +133,7 @@ function resultRows(
     const taken = tape[measure];
     const before = athlete.tape[measure];
     if (!taken) continue;
-    add(MEASURING[measure].name, format.length(taken.valueM, { exact: true }), {
+    add(say(`tape.${measure}.name`), format.length(taken.valueM, { exact: true }), {
       doubt: format.length(taken.sdM ?? 0, { unit: 'mm' }),
       ...(before ? { now: format.length(before.valueM) } : {}),
     });

@@ -1,5 +1,4 @@
 import type { AthleteRecord } from '../../../app/contract/records.ts';
-import { MEASURING } from '../../../core/body/measuring.ts';
 import { say } from '../../language/messages.ts';
 import type { Session, Step } from './session.ts';
 
@@ -13,5 +12,5 @@ export interface StepProps {
 
 /** Name of a step. */
 export function stepName(step: Step): string {
-  return step === 'body' || step === 'end' ? say(`measure.step.${step}`) : MEASURING[step].name;
+  return step === 'body' || step === 'end' ? say(`measure.step.${step}`) : say(`tape.${step}.name`);
 }

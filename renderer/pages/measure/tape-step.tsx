@@ -1,5 +1,4 @@
 import { isJunior } from '../../../core/body/body-input.ts';
-import { MEASURING } from '../../../core/body/measuring.ts';
 import { MOST_READINGS, type RepeatedReading } from '../../../core/body/repeated-reading.ts';
 import type { TapePerson } from '../../../core/body/tape-percentile.ts';
 import { type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
@@ -20,16 +19,20 @@ type TapeProps = StepProps & { measure: TapeMeasure };
 /** One tape measure: where it is taken, twice or more, and what the readings come to. */
 export function TapeStep(props: TapeProps) {
   const { record, session, change, onStep, measure } = props;
-  const guide = MEASURING[measure];
+  const name = say(`tape.${measure}.name`);
   const person = tapePerson(session, record.athlete);
   const { read, odd, counted } = tapeTaken(session, measure, person);
   return (
     <section className="stack">
-      <h2>{guide.name}</h2>
+      <h2>{name}</h2>
       <div className="measure-with-picture">
         <MeasurePicture
           measure={measure}
-          spoken={say('measure.picture', { name: guide.name, from: guide.from, to: guide.to })}
+          spoken={say('measure.picture', {
+            name,
+            from: say(`tape.${measure}.from`),
+            to: say(`tape.${measure}.to`),
+          })}
         />
         <div className="stack">
           <HowToTake {...props} />
@@ -56,14 +59,14 @@ export function TapeStep(props: TapeProps) {
 
 function HowToTake({ record, measure }: TapeProps) {
   const format = useFormat();
-  const { posture, from, to, hint } = MEASURING[measure];
+  const [from, to] = [say(`tape.${measure}.from`), say(`tape.${measure}.to`)];
   const before = record.athlete.tape[measure];
   return (
     <div>
       <p>
-        {posture} {say('measure.from-to', { from, to })}
+        {say(`tape.${measure}.posture`)} {say('measure.from-to', { from, to })}
       </p>
-      <p className="soft">{hint}</p>
+      <p className="soft">{say(`tape.${measure}.hint`)}</p>
       {before && (
         <p className="soft">
           {say('measure.before', { value: format.length(before.valueM), day: dateText(before.takenOn) })}

@@ -1,5 +1,4 @@
 import { useEffect, useRef } from 'react';
-import { SHOW_WORDS } from '../../../core/show/show-words.ts';
 import { say } from '../../language/messages.ts';
 
 /** The slider's whole way, and how long a move from end to end takes, milliseconds. */
@@ -36,7 +35,7 @@ export function BetweenSlider(props: { percent: number; onMove: (percent: number
     <div className="show-between">
       <button type="button" className="button bare" onClick={() => moveTo(0)}>
         <Sample dashed />
-        {SHOW_WORDS.before}
+        {say('athlete-page.before')}
       </button>
       <input
         type="range"
@@ -52,7 +51,7 @@ export function BetweenSlider(props: { percent: number; onMove: (percent: number
         }}
       />
       <button type="button" className="button bare" onClick={() => moveTo(WHOLE)}>
-        {SHOW_WORDS.now}
+        {say('athlete-page.now')}
         <Sample dashed={false} />
       </button>
     </div>

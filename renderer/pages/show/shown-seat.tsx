@@ -3,7 +3,6 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { blendScenes } from '../../../core/show/show-scene.ts';
 import { showWindow } from '../../../core/show/show-window.ts';
-import { SHOW_WORDS } from '../../../core/show/show-words.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
 import { useDisplay, useFormat } from '../../display/use-display.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
@@ -19,10 +18,10 @@ import { ShowFigure } from './show-figure.tsx';
 import { StoryWords } from './story-words.tsx';
 import { type Shown, useShown } from './use-shown.ts';
 
-const VIEWS: readonly { readonly value: ShowView; readonly name: string }[] = [
-  { value: 'side', name: SHOW_WORDS.fromTheSide },
-  { value: 'behind', name: SHOW_WORDS.fromBehind },
-  { value: 'above', name: SHOW_WORDS.fromAbove },
+const views = (): readonly { readonly value: ShowView; readonly name: string }[] => [
+  { value: 'side', name: say('athlete-page.side') },
+  { value: 'behind', name: say('athlete-page.behind') },
+  { value: 'above', name: say('athlete-page.above') },
 ];
 
 interface ShownSeatProps {
@@ -88,7 +87,7 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in' }) {
       <div>
         <h1>{shown.story.athleteName}</h1>
         <p>
-          {shown.story.kneels === 'left' ? SHOW_WORDS.kneelLeft : SHOW_WORDS.kneelRight}
+          {say('athlete-page.kneels', { side: shown.story.kneels })}
           {choices.showsMass && massKg !== undefined && (
             <span className="show-mass">{say('showing.mass.is', { mass: format.mass(massKg) })}</span>
           )}
@@ -137,7 +136,7 @@ function Picture(props: {
           labelHidden
           value={view}
           onChange={(chosen) => props.onChange({ view: chosen })}
-          options={VIEWS}
+          options={views()}
         />
       </div>
     </section>

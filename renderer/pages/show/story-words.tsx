@@ -1,6 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { ShowStory } from '../../../core/show/show-story.ts';
-import { SHOW_CAUTIONS, SHOW_WORDS } from '../../../core/show/show-words.ts';
+import { ATHLETE_CAUTIONS } from '../../../language/athlete-cautions.ts';
 import { say } from '../../language/messages.ts';
 
 /** The words beside the picture: how it is now and, where something moved, what changes, why, and what to feel for. */
@@ -8,7 +8,7 @@ export function StoryWords({ story, reason }: { story: ShowStory; reason: string
   if (story.changes.length === 0) {
     return (
       // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
-      <section className="show-words" aria-label={SHOW_WORDS.title} tabIndex={0}>
+      <section className="show-words" aria-label={say('athlete-page.title')} tabIndex={0}>
         <HowItIs story={story} />
       </section>
     );
@@ -17,10 +17,10 @@ export function StoryWords({ story, reason }: { story: ShowStory; reason: string
     <Tabs className="show-leaves">
       <TabList className="tabs" aria-label={say('show.leaves')}>
         <Tab id="now" className="tab">
-          {SHOW_WORDS.title}
+          {say('athlete-page.title')}
         </Tab>
         <Tab id="changes" className="tab">
-          {SHOW_WORDS.changes}
+          {say('athlete-page.changes')}
         </Tab>
       </TabList>
       <TabPanel id="now" className="show-words">
@@ -38,7 +38,7 @@ function HowItIs({ story }: { story: ShowStory }) {
     <>
       {story.good.length > 0 && (
         <section>
-          <h2>{SHOW_WORDS.good}</h2>
+          <h2>{say('athlete-page.good')}</h2>
           <ul className="show-list" data-kind="good">
             {story.good.map((sentence) => (
               <li key={sentence}>{sentence}</li>
@@ -47,9 +47,9 @@ function HowItIs({ story }: { story: ShowStory }) {
         </section>
       )}
       <section>
-        <h2>{SHOW_WORDS.watch}</h2>
+        <h2>{say('athlete-page.watch')}</h2>
         {story.watch.length === 0 ? (
-          <p>{SHOW_WORDS.allGood}</p>
+          <p>{say('athlete-page.nothing')}</p>
         ) : (
           <ul className="show-list" data-kind="watch">
             {story.watch.map(({ sentence, stop }) => (
@@ -59,11 +59,11 @@ function HowItIs({ story }: { story: ShowStory }) {
             ))}
           </ul>
         )}
-        {story.more && <p className="soft">{SHOW_WORDS.more}</p>}
+        {story.more && <p className="soft">{say('athlete-page.more')}</p>}
       </section>
       <ul className="show-cautions">
-        {SHOW_CAUTIONS.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+        {ATHLETE_CAUTIONS.map((caution) => (
+          <li key={caution}>{say(caution)}</li>
         ))}
       </ul>
     </>
@@ -75,7 +75,7 @@ function WhatChanges({ story, reason }: { story: ShowStory; reason: string }) {
   return (
     <>
       <section>
-        <h2>{SHOW_WORDS.changes}</h2>
+        <h2>{say('athlete-page.changes')}</h2>
         <ul className="show-list" data-kind="moves">
           {story.changes.map(({ what }) => (
             <li key={what}>{what}</li>
@@ -84,20 +84,16 @@ function WhatChanges({ story, reason }: { story: ShowStory; reason: string }) {
       </section>
       {(reason !== '' || story.reasons.length > 0) && (
         <section>
-          <h2>{SHOW_WORDS.why}</h2>
-          {reason !== '' && (
-            <p>
-              {SHOW_WORDS.coachSays}: {reason}
-            </p>
-          )}
+          <h2>{say('athlete-page.why')}</h2>
+          {reason !== '' && <p>{say('athlete-page.coach.says', { reason })}</p>}
           {story.reasons.map(({ before, now }) => (
             <dl key={`${before} ${now}`} className="show-reason">
               <div>
-                <dt>{SHOW_WORDS.before}</dt>
+                <dt>{say('athlete-page.before')}</dt>
                 <dd>{before}</dd>
               </div>
               <div>
-                <dt>{SHOW_WORDS.now}</dt>
+                <dt>{say('athlete-page.now')}</dt>
                 <dd>{now}</dd>
               </div>
             </dl>
@@ -105,7 +101,7 @@ function WhatChanges({ story, reason }: { story: ShowStory; reason: string }) {
         </section>
       )}
       <section>
-        <h2>{SHOW_WORDS.feel}</h2>
+        <h2>{say('athlete-page.feel')}</h2>
         <ul className="show-list" data-kind="feel">
           {feel.map((sentence) => (
             <li key={sentence}>{sentence}</li>

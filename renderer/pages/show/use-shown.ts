@@ -7,6 +7,7 @@ import type { SheetUnits } from '../../../core/setout/sheet-length.ts';
 import { showLength } from '../../../core/show/show-length.ts';
 import { type ShowScene, showScene } from '../../../core/show/show-scene.ts';
 import { type ShownFit, type ShowStory, showStory } from '../../../core/show/show-story.ts';
+import { words } from '../../language/messages.ts';
 
 /** A fit with its report and hull; a text says why its boat cannot be drawn. */
 type Solved = (ShownFit & { readonly hull: Hull }) | string;
@@ -40,7 +41,7 @@ export function useShown(
     const scene = showScene(now.fit, now.report, seat);
     const was = earlier && showScene(earlier.fit, earlier.report, seat);
     const write = (length: number) => showLength(length, units);
-    const story = showStory(now, { index: seat, before: was ? earlier : null, write });
+    const story = showStory(now, { index: seat, before: was ? earlier : null, write, words: words() });
     return scene && story && { story, now: scene, before: was, hull: now.hull };
   }, [now, before, seat, units]);
 }

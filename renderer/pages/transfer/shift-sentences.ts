@@ -1,8 +1,8 @@
 import type { Report } from '../../../core/evaluation/report.ts';
-import { notAfloatSentence } from '../../../core/text/sentences.ts';
+import type { Format } from '../../../language/format.ts';
 import type { TransferAnswer } from '../../jobs/transfer-to-boat.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../../language/messages.ts';
+import { notAfloatSentence } from '../../language/sentences.ts';
 
 /** A shift below this is none, metres: less than a tape reads. */
 const NO_SHIFT = 0.0005;
@@ -21,7 +21,7 @@ function trimText(bow: number, format: Format): string {
 export function shiftSentences({ old, moved }: TransferAnswer, format: Format): string[] {
   const { asIs, trimKept, inHoles } = moved;
   const { ready } = asIs.report.afloat;
-  if (ready.kind !== 'afloat') return [notAfloatSentence(ready)];
+  if (ready.kind !== 'afloat') return [notAfloatSentence(ready, format.value)];
   if (bowOf(old.report) === null) return [say('transfer.no-float')];
   if (!trimKept) return [say('transfer.no-trim')];
   const { shiftAft } = trimKept;

@@ -1,9 +1,9 @@
 import type { Severity } from '../../../core/evaluation/finding.ts';
 import { findQuantity, type QuantityId } from '../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
-import { quantityName } from '../../../core/text/sentences.ts';
+import type { Format } from '../../../language/format.ts';
 import { quantityText } from '../../bench/quantity-text.ts';
-import type { Format } from '../../language/format.ts';
+import { quantityName } from '../../language/sentences.ts';
 
 /** One value in one column: as written, and what a finding says of it (null where none speaks). */
 export interface TransferCell {

@@ -3,9 +3,9 @@ import { type ShownMass, takeHomeOf } from '../../../app/export/take-home-of-fit
 import { takeHomePdf } from '../../../app/export/take-home-pdf.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { PAPER_NAMES, PAPERS, type PaperName } from '../../../core/setout/paper.ts';
-import { SHOW_CAUTIONS, SHOW_WORDS } from '../../../core/show/show-words.ts';
 import { inventedFit } from '../../core/setout/invented-set-out.ts';
 import { BARRED_WORDS } from '../../core/text/barred-words.ts';
+import { english, englishMessages } from '../../english.ts';
 import { finished, inventedStamp } from './invented-stamp.ts';
 import { readPdf } from './read-pdf.ts';
 
@@ -33,7 +33,7 @@ function earlier(): Fit {
 }
 
 function printed({ paper = 'A4', before = null, reason = '', mass = 'hidden' }: Asked = {}) {
-  const page = takeHomeOf(inventedFit(), { index: 0, before, reason, mass, units: 'mm' })!;
+  const page = takeHomeOf(inventedFit(), { index: 0, before, reason, mass, units: 'mm', words: english })!;
   const { made, steps } = finished(takeHomePdf(page, { paper, stamp: inventedStamp() }));
   const file = readPdf(made.bytes);
   const words = file.pages[0]!.texts.map(({ text }) => text).join('');
@@ -54,11 +54,11 @@ describe.each(PAPER_NAMES)('the take-home page on %s', (paper) => {
   it('says whose it is, what is good, what changes, why, and what to feel for', () => {
     expect(words).toContain('Žofie Łuczak');
     for (const heading of [
-      SHOW_WORDS.good,
-      SHOW_WORDS.watch,
-      SHOW_WORDS.changes,
-      SHOW_WORDS.why,
-      SHOW_WORDS.feel,
+      english.say('athlete-page.good'),
+      english.say('athlete-page.watch'),
+      english.say('athlete-page.changes'),
+      english.say('athlete-page.why'),
+      english.say('athlete-page.feel'),
     ]) {
       expect(words).toContain(heading);
     }
@@ -77,7 +77,8 @@ describe.each(PAPER_NAMES)('the take-home page on %s', (paper) => {
   });
 
   it('carries the cautions', () => {
-    for (const caution of SHOW_CAUTIONS) expect(squeezed(words)).toContain(squeezed(caution));
+    for (const [, caution] of englishMessages('athlete-caution.'))
+      expect(squeezed(words)).toContain(squeezed(caution));
   });
 });
 
@@ -85,7 +86,7 @@ describe('a take-home page', () => {
   it('hides body mass unless it is turned on', () => {
     expect(printed().words).not.toMatch(/\bkg\b|\blb\b|mass|80/i);
     expect(printed({ mass: 'kg' }).words).toContain('80.0 kg');
-    expect(printed({ mass: 'lb' }).words).toContain('176 lb');
+    expect(printed({ mass: 'lb' }).words).toContain('176.4 lb');
   });
 
   it('has no word that an athlete may not be shown', () => {
@@ -104,7 +105,7 @@ describe('a take-home page', () => {
   });
 
   it('shows before and after in one picture only when something changed', () => {
-    expect(printed({ before: earlier() }).words).toContain(SHOW_WORDS.before);
+    expect(printed({ before: earlier() }).words).toContain(english.say('athlete-page.before'));
     expect(printed({ before: inventedFit() }).page.pictures.every(({ before }) => before === null)).toBe(
       true,
     );

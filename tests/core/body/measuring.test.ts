@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { bodyPrior, lengthIndex, tapeIndex } from '../../../core/body/body-prior.ts';
 import { conditioned, type Gaussian } from '../../../core/body/gaussian.ts';
-import { FIRST_TAPES, LENGTHS_THAT_MATTER, MEASURING } from '../../../core/body/measuring.ts';
+import { FIRST_TAPES, ISO_NAMES, LENGTHS_THAT_MATTER } from '../../../core/body/measuring.ts';
 import { TAPE_SD } from '../../../core/body/tape-sd.ts';
 import { TAPE_MEASURES, type TapeMeasure } from '../../../core/document/athlete-schema.ts';
+import { english } from '../../english.ts';
 
 const priorOf = (sex: 'female' | 'male' | 'unspecified') =>
   bodyPrior({ stature: 1.72, statureSd: 0.006, mass: 70, massSd: 0.7, ageYears: null, sex, spread: 1 });
@@ -63,21 +64,19 @@ describe('which measures to take first', () => {
 
 describe('how measures are taken', () => {
   it.each(TAPE_MEASURES)('%s is told in full', (measure) => {
-    const guide = MEASURING[measure];
-    for (const words of [guide.name, guide.posture, guide.from, guide.to, guide.hint]) {
-      expect(words.trim().length).toBeGreaterThan(3);
-    }
-    expect(guide.posture).toMatch(/\.$/);
-    expect(guide.hint).toMatch(/\.$/);
+    for (const part of ['name', 'posture', 'from', 'to', 'hint'])
+      expect(english.has(`tape.${measure}.${part}`), part).toBe(true);
+    expect(english.say(`tape.${measure}.posture`)).toMatch(/\.$/);
+    expect(english.say(`tape.${measure}.hint`)).toMatch(/\.$/);
   });
 
   it('names are all different', () => {
-    const names = TAPE_MEASURES.map((measure) => MEASURING[measure].name);
+    const names = TAPE_MEASURES.map((measure) => english.say(`tape.${measure}.name`));
     expect(new Set(names).size).toBe(names.length);
   });
 
   it('gives no standard’s name to the measures that this project defines', () => {
-    expect(MEASURING.kneelingHeight.isoName).toBeNull();
-    expect(MEASURING.kneeToHipLength.isoName).toBeNull();
+    expect(ISO_NAMES.kneelingHeight).toBeNull();
+    expect(ISO_NAMES.kneeToHipLength).toBeNull();
   });
 });

@@ -7,7 +7,7 @@ import {
   severityOf,
 } from '../../../core/evaluation/probability.ts';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
-import { WORDING } from '../../../core/text/quantity-wording.ts';
+import { english } from '../../english.ts';
 
 const rule = BANDS.find((b) => b.quantity === 'frontKnee')!;
 const deg = (angle: number) => (angle * Math.PI) / 180;
@@ -97,12 +97,12 @@ describe('the band table', () => {
   it('names a known quantity, a source and words for each side of every band', () => {
     for (const band of BANDS) {
       expect(Object.keys(QUANTITIES)).toContain(band.quantity);
-      expect(band.sourceText.length).toBeGreaterThan(10);
-      const words = WORDING[band.quantity]!;
-      for (const reader of [words.coach, words.athlete]) {
-        expect(reader.good).not.toBe('');
-        if (band.min !== null) expect(reader.low, band.quantity).not.toBe('');
-        if (band.max !== null) expect(reader.high, band.quantity).not.toBe('');
+      expect(english.has(`band-source.${band.sourceKey}`), band.sourceKey).toBe(true);
+      for (const reader of ['finding', 'told']) {
+        const said = (side: string) => english.has(`${reader}.${band.quantity}.${side}`);
+        expect(said('good'), band.quantity).toBe(true);
+        if (band.min !== null) expect(said('low'), band.quantity).toBe(true);
+        if (band.max !== null) expect(said('high'), band.quantity).toBe(true);
       }
     }
   });

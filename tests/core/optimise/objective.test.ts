@@ -17,7 +17,7 @@ function pad(value: number, more: Partial<Finding> = {}, stops: { stopMin?: numb
     max: 0.2,
     ...stops,
     source: 'common practice',
-    sourceText: '',
+    sourceKey: '',
     reason: '',
   } as const;
   const rule = { ...band, quantity: 'padAft', part: 'kneePad' } as const;

@@ -3,11 +3,12 @@ import { COORDINATES, FITTING_COORDINATES } from '../../../core/document/coordin
 import { coordinateOf, withSeatCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { toldChanges } from '../../../core/show/change-words.ts';
 import { showLength } from '../../../core/show/show-length.ts';
+import { english } from '../../english.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const write = (length: number) => showLength(length, 'mm');
 const told = (before = exampleSeat(), after = exampleSeat(), kneels: 'left' | 'right' = 'left') =>
-  toldChanges(before, after, { kneels, write });
+  toldChanges(before, after, { kneels, write, words: english });
 
 describe('changes as an athlete is told of them', () => {
   it('are none for the same setting, and none that a tape could not read', () => {
@@ -45,7 +46,7 @@ describe('changes as an athlete is told of them', () => {
     expect(change!.feel).toMatch(/bow sits a little higher/);
   });
 
-  it('tell of a strap that now lets go, a brace and a floor with grip', () => {
+  it('tell of a strap that now opens, a brace and a floor with grip', () => {
     const bare = exampleSeat();
     const before = {
       ...bare,

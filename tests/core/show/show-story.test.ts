@@ -3,7 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { showLength } from '../../../core/show/show-length.ts';
 import { showStory } from '../../../core/show/show-story.ts';
-import { athleteSentence } from '../../../core/text/sentences.ts';
+import { athleteSentence, english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { BARRED_WORDS } from '../text/barred-words.ts';
 
@@ -11,7 +11,7 @@ const evaluator = createEvaluator();
 const shown = (fit: Fit) => ({ fit, report: evaluator.evaluate(fit) });
 const write = (length: number) => showLength(length, 'mm');
 const story = (fit: Fit, before: Fit | null = null, index = 0) =>
-  showStory(shown(fit), { index, before: before && shown(before), write });
+  showStory(shown(fit), { index, before: before && shown(before), write, words: english });
 
 /** A setting with much wrong: pad far forward, rest hardly turned, no strap. */
 function poor(): Fit {
@@ -41,7 +41,8 @@ describe('an athlete’s story', () => {
     const { watch } = story(fit)!;
     const { findings } = shown(fit).report;
     expect(watch.length).toBeGreaterThan(0);
-    for (const { sentence } of watch) expect(findings.map(athleteSentence)).toContain(sentence);
+    for (const { sentence } of watch)
+      expect(findings.map((finding) => athleteSentence(finding))).toContain(sentence);
     const stops = watch.map(({ stop }) => stop);
     expect(stops).toEqual([...stops].sort((a, b) => Number(b) - Number(a)));
   });
@@ -60,7 +61,7 @@ describe('an athlete’s story', () => {
     const { changes, reasons } = story(exampleFit(), poor())!;
     const what = changes.map((change) => change.what);
     expect(what).toContain('Your knee pad goes 12.5 cm back.');
-    expect(what).toContain('Your foot strap now lets go by itself.');
+    expect(what).toContain('Your foot strap now opens by itself.');
     expect(reasons.length).toBeGreaterThan(0);
     for (const { before, now } of reasons) expect(before).not.toBe(now);
   });

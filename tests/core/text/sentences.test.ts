@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../core/evaluation/finding.ts';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
+import { plainFormat } from '../../../core/text/plain-format.ts';
 import {
   athleteSentence,
   bandText,
@@ -8,9 +9,8 @@ import {
   coachSentence,
   findingTitle,
   notAfloatSentence,
-  plainFormat,
   quantityName,
-} from '../../../core/text/sentences.ts';
+} from '../../english.ts';
 
 const deg = (angle: number) => (angle * Math.PI) / 180;
 
@@ -21,7 +21,7 @@ const finding = (more: Partial<Finding> = {}): Finding => ({
   value: deg(104),
   sd: deg(2),
   unit: 'rad',
-  band: { min: deg(110), max: deg(160), source: 'common practice', sourceText: 'x', reason: '' },
+  band: { min: deg(110), max: deg(160), source: 'common practice', sourceKey: 'x', reason: '' },
   distance: deg(6),
   probability: 0.99,
   severity: 'change',
@@ -46,11 +46,11 @@ describe('sentences', () => {
   it('say of a check what is likelier, and the coach how likely the other is', () => {
     const close = finding({ value: deg(112), distance: deg(-2), severity: 'check', probability: 0.24 });
     expect(coachSentence(close)).toBe(
-      'Probably the front knee is open enough to push from; about one chance in four that it is otherwise.',
+      'Probably: The front knee is open enough to push from. The chance that it is otherwise is about 1 in 4.',
     );
-    expect(athleteSentence(close)).toBe('Probably your front leg can push well.');
+    expect(athleteSentence(close)).toBe('Probably: Your front leg can push well.');
     const out = finding({ value: deg(109), distance: deg(1), severity: 'check', probability: 0.7 });
-    expect(coachSentence(out)).toBe('Probably the front knee is too bent to push from.');
+    expect(coachSentence(out)).toBe('Probably: The front knee is too bent to push from.');
   });
 
   it('say of an unusual place that works what the usual one would bring', () => {
@@ -59,18 +59,18 @@ describe('sentences', () => {
       value: 0.23,
       sd: null,
       unit: 'm',
-      band: { min: 0.15, max: 0.2, source: 'common practice', sourceText: 'x', reason: '' },
+      band: { min: 0.15, max: 0.2, source: 'common practice', sourceKey: 'x', reason: '' },
       distance: 0.03,
       probability: 1,
       severity: 'check',
       instead: { at: 0.2, quantity: 'trimRest', unit: 'm', from: 0.02, to: 0.008 },
     });
     expect(coachSentence(place)).toBe(
-      'An unusual place, and it works. At 20.0 cm the bow would lie 12 mm lower.',
+      'An unusual place, and it works. At 20.0 cm the bow would be 12 mm lower.',
     );
     expect(
       coachSentence({ ...place, fromMiddleM: 0.28, instead: { ...place.instead!, at: 0.15 } }),
-    ).toContain('At 20.0 cm of the boat’s middle');
+    ).toContain('At 20.0 cm from the boat’s middle');
   });
 
   it('never write minus nought', () => {
@@ -89,12 +89,14 @@ describe('sentences', () => {
   });
 
   it('have a sentence for every code', () => {
-    expect(notAfloatSentence({ kind: 'overloaded', massKg: 300, mostKg: 210 })).toMatch(/300 kg.*210 kg/);
-    expect(notAfloatSentence({ kind: 'swamped', atX: -1.2 })).toMatch(/120 cm aft/);
-    expect(notAfloatSentence({ kind: 'no-equilibrium', reason: 'x' })).toMatch(/x/);
-    expect(bodyNoteSentence({ code: 'extrapolates-stature', value: 1.2 })).toMatch(/120 cm/);
-    expect(bodyNoteSentence({ code: 'extrapolates-mass', value: 150 })).toMatch(/140 kg/);
+    expect(notAfloatSentence({ kind: 'overloaded', massKg: 300, mostKg: 210 })).toMatch(/300.0 kg.*210.0 kg/);
+    expect(notAfloatSentence({ kind: 'swamped', atX: -1.2 })).toMatch(/120.0 cm aft/);
+    expect(notAfloatSentence({ kind: 'no-equilibrium', reason: 'density' })).toMatch(/density/);
+    expect(bodyNoteSentence({ code: 'extrapolates-stature', value: 1.2 })).toMatch(/120.0 cm/);
+    expect(bodyNoteSentence({ code: 'extrapolates-mass', value: 150 })).toMatch(/140.0 kg/);
     expect(bodyNoteSentence({ code: 'junior', ageYears: 13 })).toMatch(/tape/);
-    expect(bodyNoteSentence({ code: 'tape-disagrees', measure: 'footLength', sigmas: 4.2 })).toMatch(/4\.2/);
+    expect(bodyNoteSentence({ code: 'tape-disagrees', measure: 'footLength', sigmas: 4.2 })).toMatch(
+      /Foot length/,
+    );
   });
 });

@@ -4,7 +4,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Finding } from '../../../core/evaluation/finding.ts';
-import { athleteSentence, coachSentence, findingTitle } from '../../../core/text/sentences.ts';
+import { athleteSentence, coachSentence, findingTitle } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 /** What a sentence may only say where the number bears it out: of which quantity, the words, and when they are true. */
@@ -210,7 +210,7 @@ describe('where the words were wrong', () => {
 
   it('a mark that is not amidships: both distances, and neither called the other', () => {
     const marked = of(exampleSeat(), 'padAft', 0.05);
-    expect(findingTitle(marked)).toBe('Knee aft of the seat’s mark 17.5 cm, of the boat’s middle 12.5 cm');
+    expect(findingTitle(marked)).toBe('Knee aft of the seat’s mark 17.5 cm; from the boat’s middle 12.5 cm');
     expect(findingTitle(of(exampleSeat(), 'padAft'))).toMatch(/mark 17\.5 cm/);
     expect(findingTitle(of(exampleSeat(), 'padAft'))).not.toMatch(/middle/);
   });

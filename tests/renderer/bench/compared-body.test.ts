@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../language/format.ts';
 import { comparedBody } from '../../../renderer/bench/compared-body.ts';
 import { bannerText } from '../../../renderer/bench/tabs/growth/difference-text.ts';
-import { formatFor } from '../../../renderer/language/format.ts';
 import { exampleAthlete } from '../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });

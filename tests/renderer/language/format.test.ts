@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
-import { formatFor } from '../../../renderer/language/format.ts';
+import { formatFor } from '../../../language/format.ts';
 
 const cm = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const comma = formatFor({ length: 'cm', mass: 'kg', decimal: 'comma' });

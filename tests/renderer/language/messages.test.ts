@@ -1,19 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import { messages as MESSAGES } from '../../../language/catalogues/en.ts';
 import { say, sayCount } from '../../../renderer/language/messages.ts';
-import { pageSources } from './page-sources.ts';
+import { sources } from './page-sources.ts';
 
+/** Beginnings of the two sentences of a finding, which `core/text/sentences.ts` puts together from a table. */
+const FINDINGS = ['finding.', 'told.'];
 const KEYS = Object.keys(MESSAGES);
 
 /** Keys named in the sources, and the beginnings of keys that are put together there. */
 function usesInSources(): { whole: Set<string>; beginnings: string[] } {
-  const texts = pageSources()
+  const texts = ['renderer', 'app', 'core', 'language']
+    .flatMap(sources)
+    .filter(({ path }) => !path.startsWith('catalogues/'))
     .map(({ text }) => text)
     .join('\n');
   const whole = new Set(
-    [...texts.matchAll(/['"]([a-z][\w-]*(?:\.[\w-]+)+)['"]/gi)].map((match) => match[1]!),
+    [...texts.matchAll(/['"`]([a-z][\w-]*(?:\.[\w-]+)+)['"`]/gi)].map((match) => match[1]!),
   );
-  const beginnings = [...texts.matchAll(/`([a-z][\w.-]*\.)\$\{/gi)].map((match) => match[1]!);
+  const beginnings = [
+    ...FINDINGS,
+    ...[...texts.matchAll(/`([a-z][\w.-]*\.)\$\{/gi)].map((match) => match[1]!),
+  ];
   return { whole, beginnings };
 }
 

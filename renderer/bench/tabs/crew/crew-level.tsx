@@ -3,9 +3,9 @@ import { LEVEL_TARGET, type Levelled, levelCrew } from '../../../../core/crew/le
 import type { SeatShift } from '../../../../core/crew/shift-seat.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import type { Format } from '../../../../language/format.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';

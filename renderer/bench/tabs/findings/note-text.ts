@@ -1,7 +1,7 @@
 import type { Finding } from '../../../../core/evaluation/finding.ts';
-import { coachSentence, findingTitle } from '../../../../core/text/sentences.ts';
-import type { Format } from '../../../language/format.ts';
+import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
+import { coachSentence, findingTitle } from '../../../language/sentences.ts';
 
 /** The texts of one margin note. */
 export interface NoteText {

@@ -1,10 +1,10 @@
 import { useEffect, useRef } from 'react';
 import type { Finding } from '../../../../core/evaluation/finding.ts';
-import { bandText } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { writeText } from '../../../document/write-text.ts';
 import { say } from '../../../language/messages.ts';
+import { bandText } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { NoteChange } from './note-change.tsx';

@@ -1,7 +1,8 @@
 import { useRef } from 'react';
 import type { Finding } from '../../../../core/evaluation/finding.ts';
-import { notAfloatSentence } from '../../../../core/text/sentences.ts';
+import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { notAfloatSentence } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { BenchProposal } from '../../proposal/bench-proposal.tsx';
@@ -19,6 +20,7 @@ export function Notes() {
   const findings = useFit(({ report }) => report.findings).filter(concerns(seat));
   const afloat = useFit(({ report }) => report.afloat.ready);
   const nobody = useFit(({ fit }) => !fit.seats[seat]?.athlete);
+  const format = useFormat();
   const list = useRef<HTMLDivElement>(null);
   useNotePlaces(
     list,
@@ -34,7 +36,7 @@ export function Notes() {
           <SeverityMark />
           <span className="note-word">{say('severity.stop')}</span>
           <h3 className="note-title">{say('notes.no-float')}</h3>
-          <p className="note-sentence">{notAfloatSentence(afloat)}</p>
+          <p className="note-sentence">{notAfloatSentence(afloat, format.value)}</p>
         </div>
       )}
       {!nobody && <BenchProposal />}

@@ -1,6 +1,6 @@
 import type { Unknown } from '../../../../core/evaluation/unknowns.ts';
-import { quantityName } from '../../../../core/text/sentences.ts';
 import { say } from '../../../language/messages.ts';
+import { quantityName } from '../../../language/sentences.ts';
 import { useFit } from '../../bench-context.tsx';
 import { inSentence } from '../../quantity-text.ts';
 

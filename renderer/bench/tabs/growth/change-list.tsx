@@ -1,7 +1,7 @@
 import type { SideEffect } from '../../../../core/evaluation/finding.ts';
-import { quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { quantityName } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 
 /** Findings that move, each with its mark and word as it will be, its values, and the word it had before. */

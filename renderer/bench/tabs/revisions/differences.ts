@@ -3,9 +3,9 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { coordinateOf } from '../../../../core/document/fitting-coordinate.ts';
 import { quantityDefinition } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
-import { quantityName } from '../../../../core/text/sentences.ts';
-import type { Format } from '../../../language/format.ts';
+import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
+import { quantityName } from '../../../language/sentences.ts';
 import { amountText } from '../../change-text.ts';
 import { coordinateName } from '../../coordinates.ts';
 
@@ -41,7 +41,7 @@ function valueDifferences(
   return drawn.quantities.flatMap((now): Difference[] => {
     const then = before.get(`${now.id} ${now.seat}`);
     const definition = quantityDefinition(now.id);
-    if (!then || !definition || definition.source === 'as set' || (now.seat !== null && now.seat !== seat))
+    if (!then || !definition || definition.source === 'as-set' || (now.seat !== null && now.seat !== seat))
       return [];
     const write = format.quantity(now.id);
     const [a, b] = [write(then.value, then.unit), write(now.value, now.unit)];

@@ -1,5 +1,5 @@
+import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { type Plot, type PlotScale, plotScale, spreadLabels } from './stroke-plots.ts';
 

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
 import { type StrokeCrew, type StrokeRow, strokeRow } from '../../../../core/stroke/stroke-cycle.ts';
+import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { READY_ALONE } from '../../../document/bench-view.ts';
-import type { Format } from '../../../language/format.ts';
 import { INSTANTS, instantName, LEGS } from '../../../language/instant-name.ts';
 import { say } from '../../../language/messages.ts';
 import { useBenchView } from '../../bench-context.tsx';

@@ -1,5 +1,5 @@
+import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import type { StrokePlot } from './stroke-plots.ts';

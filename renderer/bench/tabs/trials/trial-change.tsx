@@ -1,11 +1,11 @@
-import { quantityName } from '../../../../core/text/sentences.ts';
 import type { Answer } from '../../../../core/trial/answers.ts';
 import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
 import { HELPS, helpsAll } from '../../../../core/trial/told-first.ts';
+import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
+import { quantityName } from '../../../language/sentences.ts';
 import { ChangeButtons } from '../../change-buttons.tsx';
 import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
 import { inSentence } from '../../quantity-text.ts';

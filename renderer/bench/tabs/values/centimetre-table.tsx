@@ -4,9 +4,9 @@ import { COORDINATES, FITTING_COORDINATES, isAngle } from '../../../../core/docu
 import { LOCKABLE } from '../../../../core/document/seat-schema.ts';
 import type { Quantity } from '../../../../core/evaluation/finding.ts';
 import type { Derivative } from '../../../../core/optimise/sensitivity.ts';
-import { quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { quantityName } from '../../../language/sentences.ts';
 import { useFit, useSlow } from '../../bench-context.tsx';
 import { cellText, hasSlope, shownUnit, stepOf } from './centimetre-cells.ts';
 

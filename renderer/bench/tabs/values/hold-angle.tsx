@@ -1,7 +1,7 @@
 import { type Pins, pinsSchema } from '../../../../core/document/seat-schema.ts';
-import { quantityName } from '../../../../core/text/sentences.ts';
 import { toDegrees } from '../../../../core/units/angle.ts';
 import { say } from '../../../language/messages.ts';
+import { quantityName } from '../../../language/sentences.ts';
 import { limitsOf } from '../../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';

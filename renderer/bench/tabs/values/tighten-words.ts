@@ -1,6 +1,6 @@
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import type { Format } from '../../../../language/format.ts';
 import type { TightenAnswer } from '../../../jobs/best-measurements.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 
 /** One measurement in words, with the interval now and after. */

@@ -1,7 +1,7 @@
-import { quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';
+import { quantityName } from '../../../language/sentences.ts';
 import { useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 import { inSentence } from '../../quantity-text.ts';

@@ -1,12 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
-import { isQuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
+import { isQuantityId, type QuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
-import { bandText, quantityName } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
-import { say } from '../../../language/messages.ts';
+import { type MessageKey, say } from '../../../language/messages.ts';
+import { bandText, quantityName } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { quantityText } from '../../quantity-text.ts';
@@ -76,7 +76,10 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
           <>
             <dt>{say('values.band-source')}</dt>
             <dd>
-              {say('notes.source', { kind: finding.band.source, source: finding.band.sourceText })}
+              {say('notes.source', {
+                kind: say(`source-kind.${finding.band.source}`),
+                source: say(`band-source.${finding.band.sourceKey}` as MessageKey),
+              })}
               {finding.band.reason && ` ${say('notes.own-reason', { reason: finding.band.reason })}`}
             </dd>
           </>
@@ -89,9 +92,9 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
         {definition && (
           <>
             <dt>{say('values.how')}</dt>
-            <dd>{definition.formula}</dd>
+            <dd>{say(`quantity.${id as QuantityId}.how`)}</dd>
             <dt>{say('values.source')}</dt>
-            <dd>{definition.source}</dd>
+            <dd>{say(`source.${definition.source}`)}</dd>
           </>
         )}
       </dl>

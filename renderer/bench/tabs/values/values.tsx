@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Quantity } from '../../../../core/evaluation/finding.ts';
-import { balanceSentence } from '../../../../core/text/balance-wording.ts';
-import { quantityName } from '../../../../core/text/sentences.ts';
+import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { balanceSentence, quantityName } from '../../../language/sentences.ts';
 import { TextField } from '../../../ui/fields/text-field.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { CentimetreTable } from './centimetre-table.tsx';
@@ -15,6 +15,7 @@ export function Values() {
   const seat = useFit((state) => state.seat);
   const quantities = useFit(({ report }) => report.quantities);
   const occupied = useFit(({ fit }) => fit.seats[seat]?.athlete != null);
+  const format = useFormat();
   const [search, setSearch] = useState('');
   const matches = ({ id }: Quantity) =>
     quantityName(id).toLocaleLowerCase().includes(search.trim().toLocaleLowerCase());
@@ -39,7 +40,7 @@ export function Values() {
       {part(seat, say('values.of-seat'))}
       {part(null, say('values.of-boat'))}
       <p className="soft">
-        <LiveText write={(_, { balance }) => (balance ? balanceSentence(balance) : '')} />
+        <LiveText write={(_, { balance }) => (balance ? balanceSentence(balance, format.value) : '')} />
       </p>
     </div>
   );

@@ -10,7 +10,7 @@ import {
   stepsFor,
 } from '../../../../renderer/bench/card/effect-text.ts';
 import { HEADLINE_EFFECTS, stepEffects } from '../../../../renderer/bench/card/step-effects.ts';
-import { formatFor } from '../../../../renderer/language/format.ts';
+import { formatFor } from '../../../../language/format.ts';
 import { exampleFit } from '../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });

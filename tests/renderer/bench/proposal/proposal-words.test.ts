@@ -4,15 +4,15 @@ import type { SideEffect } from '../../../../core/evaluation/finding.ts';
 import type { Offer } from '../../../../core/optimise/offers.ts';
 import { propose } from '../../../../core/optimise/propose.ts';
 import type { Uncleared, WhyUncleared } from '../../../../core/optimise/why-uncleared.ts';
-import { findingTitle } from '../../../../core/text/sentences.ts';
+import { formatFor } from '../../../../language/format.ts';
 import { nameInSeat } from '../../../../renderer/bench/crew-names.ts';
 import { isFewer, wantingText } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
 import { moveText, offerText } from '../../../../renderer/bench/proposal/offer-text.ts';
 import { whyText } from '../../../../renderer/bench/proposal/why-text.ts';
 import { withMoves } from '../../../../renderer/bench/proposal/with-moves.ts';
-import { formatFor } from '../../../../renderer/language/format.ts';
 import { say } from '../../../../renderer/language/messages.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
+import { findingTitle } from '../../../english.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const spaced = (text: string) => text.replaceAll('\u{202f}', ' ');

@@ -1,5 +1,6 @@
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
+import { formatFor } from '../../../../language/format.ts';
 import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
 import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';
 import { hullLines } from '../../../../renderer/drawing/view/hull-lines.ts';
@@ -7,7 +8,7 @@ import { boatBox, pictureOf, seatBox } from '../../../../renderer/drawing/view/p
 import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
 import { layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
 import { cockpitCamera, fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
-import { formatFor } from '../../../../renderer/language/format.ts';
+import { formatFor } from '../../../../language/format.ts';
 import { valuesOf } from '../../../core/example/values-of.ts';
 
 /** Widths of texts without a browser: a mean letter of each size. The page's own font is a little narrower. */

@@ -4,7 +4,7 @@ import { withCoordinate } from '../../../../core/document/fitting-coordinate.ts'
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { changeText, withChange } from '../../../../renderer/bench/change-text.ts';
 import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
-import { formatFor } from '../../../../renderer/language/format.ts';
+import { formatFor } from '../../../../language/format.ts';
 import { keptText } from '../../../../renderer/pages/bench/saved-state.tsx';
 import { exampleFit } from '../../../core/example/example-fit.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import { formatFor } from '../../../../language/format.ts';
 import { pictureOf } from '../../../../renderer/drawing/view/picture.ts';
-import { formatFor } from '../../../../renderer/language/format.ts';
 import { crewDrawing } from '../../../../renderer/pages/crew-sheet/crew-scene.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 import { notEmpty } from '../../../not-empty.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type BodyDifference, bodyDifference } from '../../../../../core/growth/body-difference.ts';
+import { formatFor } from '../../../../../language/format.ts';
 import { bannerText, differenceLines } from '../../../../../renderer/bench/tabs/growth/difference-text.ts';
-import { formatFor } from '../../../../../renderer/language/format.ts';
 import { exampleAthlete } from '../../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
 import { strokeCycle } from '../../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../../core/stroke/stroke-of-fit.ts';
+import { formatFor } from '../../../../../language/format.ts';
 import {
   plotScale,
   spreadLabels,
@@ -10,7 +11,6 @@ import {
 } from '../../../../../renderer/bench/tabs/stroke/stroke-plots.ts';
 import { readingText } from '../../../../../renderer/bench/tabs/stroke/stroke-slider.tsx';
 import { tableRows } from '../../../../../renderer/bench/tabs/stroke/stroke-table.tsx';
-import { formatFor } from '../../../../../renderer/language/format.ts';
 import { instantName } from '../../../../../renderer/language/instant-name.ts';
 import { exampleFit, exampleSeat } from '../../../../core/example/example-fit.ts';
 

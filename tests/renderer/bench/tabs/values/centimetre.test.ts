@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../../../core/evaluation/evaluator.ts';
 import { derivativesTo } from '../../../../../core/optimise/sensitivity.ts';
-import { quantityName } from '../../../../../core/text/sentences.ts';
+import { formatFor } from '../../../../../language/format.ts';
 import {
   cellText,
   hasSlope,
@@ -9,8 +9,8 @@ import {
   stepOf,
 } from '../../../../../renderer/bench/tabs/values/centimetre-cells.ts';
 import { intervalWriter, tightenLines } from '../../../../../renderer/bench/tabs/values/tighten-words.ts';
-import { formatFor } from '../../../../../renderer/language/format.ts';
 import { exampleFit } from '../../../../core/example/example-fit.ts';
+import { quantityName } from '../../../../english.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const inches = formatFor({ length: 'in', mass: 'kg', decimal: 'comma' });

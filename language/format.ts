@@ -1,8 +1,8 @@
-import type { DisplayRecord } from '../../app/contract/display.ts';
-import type { Unit } from '../../core/evaluation/finding.ts';
-import { quantityDefinition } from '../../core/evaluation/quantities.ts';
-import { LENGTH_UNITS, type LengthUnit } from '../../core/units/length-text.ts';
-import { MASS_UNITS } from '../../core/units/mass-text.ts';
+import type { DisplayRecord } from '../app/contract/display.ts';
+import type { Unit } from '../core/evaluation/finding.ts';
+import { quantityDefinition } from '../core/evaluation/quantities.ts';
+import { LENGTH_UNITS, type LengthUnit } from '../core/units/length-text.ts';
+import { MASS_UNITS } from '../core/units/mass-text.ts';
 
 /** Shown smallest steps of lengths: a tape's millimetre, a hundredth of an inch. */
 const LENGTH_DECIMALS: Readonly<Record<'cm' | 'mm' | 'in', number>> = { cm: 1, mm: 0, in: 2 };
@@ -37,10 +37,19 @@ export interface Format {
   degrees(valueDeg: number, options?: Partial<NumberOptions>): string;
   /** The writer for one quantity of the report, in the form that core's sentences take. */
   quantity(id: string, options?: { signed?: boolean }): (value: number, unit: Unit) => string;
+  /** A value in SI with its unit, finely where it is asked: the form that core's sentences take. */
+  readonly value: (value: number, unit: Unit, inMillimetres?: boolean) => string;
   /** The chosen unit of length. */
   readonly lengthUnit: 'cm' | 'mm' | 'in';
   readonly massUnit: 'kg' | 'lb';
   readonly decimalMark: '.' | ',';
+}
+
+/** How finely a value is written. */
+interface Writing {
+  readonly step: number;
+  readonly inMillimetres: boolean;
+  readonly signed?: boolean | undefined;
 }
 
 const made = new Map<string, Format>();
@@ -92,24 +101,26 @@ function makeFormat(
 
   const quantity: Format['quantity'] = (id, { signed } = {}) => {
     const definition = quantityDefinition(id);
-    const step = definition?.step;
-    const fine = definition?.inMillimetres && lengthUnit === 'cm';
-    return (value, unit) => {
-      switch (unit) {
-        case 'm':
-          return length(value, { signed, unit: fine ? 'mm' : lengthUnit });
-        case 'rad':
-          return degrees((value * 180) / Math.PI, { decimals: step && step < 0.005 ? 2 : 0, signed });
-        case 'kg':
-          return `${number(value / MASS_UNITS[massUnit], { decimals: 1, signed })}${GAP}${massUnit}`;
-        case 'Pa':
-          return `${number(value / 1000, { decimals: 0, signed })}${GAP}kPa`;
-        case '1':
-          return `${number(value * 100, { decimals: step && step < 0.01 ? 1 : 0, signed })}${GAP}%`;
-        default:
-          return `${number(value, { decimals: PLAIN_DECIMALS[unit], signed })}${GAP}${unit}`;
-      }
-    };
+    const step = definition?.step ?? 1;
+    const inMillimetres = definition?.inMillimetres ?? false;
+    return (value, unit) => write(value, unit, { step, inMillimetres, signed });
+  };
+
+  const write = (value: number, unit: Unit, { step, inMillimetres, signed }: Writing): string => {
+    switch (unit) {
+      case 'm':
+        return length(value, { signed, unit: inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit });
+      case 'rad':
+        return degrees((value * 180) / Math.PI, { decimals: step < 0.005 ? 2 : 0, signed });
+      case 'kg':
+        return `${number(value / MASS_UNITS[massUnit], { decimals: 1, signed })}${GAP}${massUnit}`;
+      case 'Pa':
+        return `${number(value / 1000, { decimals: 0, signed })}${GAP}kPa`;
+      case '1':
+        return `${number(value * 100, { decimals: step < 0.01 ? 1 : 0, signed })}${GAP}%`;
+      default:
+        return `${number(value, { decimals: PLAIN_DECIMALS[unit], signed })}${GAP}${unit}`;
+    }
   };
 
   return {
@@ -118,6 +129,7 @@ function makeFormat(
     mass: (valueKg) => `${number(valueKg / MASS_UNITS[massUnit], { decimals: 1 })}${GAP}${massUnit}`,
     degrees,
     quantity,
+    value: (value, unit, inMillimetres = false) => write(value, unit, { step: 1, inMillimetres }),
     lengthUnit,
     massUnit,
     decimalMark: mark,

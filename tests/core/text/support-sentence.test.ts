@@ -2,8 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Finding } from '../../../core/evaluation/finding.ts';
 import { CONTACTS, type Contact } from '../../../core/support/support.ts';
-import { athleteSentence, coachSentence } from '../../../core/text/sentences.ts';
-import { supportSentence } from '../../../core/text/support-wording.ts';
+import { athleteSentence, coachSentence, supportSentence } from '../../english.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const margin = (more: Partial<Finding> = {}): Finding => ({
@@ -13,7 +12,7 @@ const margin = (more: Partial<Finding> = {}): Finding => ({
   value: -0.02,
   sd: 0.005,
   unit: 'm',
-  band: { min: 0.01, max: null, source: 'this model', sourceText: 'x', reason: '' },
+  band: { min: 0.01, max: null, source: 'this model', sourceKey: 'x', reason: '' },
   distance: 0.03,
   probability: 0.99,
   severity: 'change',
@@ -23,12 +22,12 @@ const margin = (more: Partial<Finding> = {}): Finding => ({
 
 describe('the support margin in words', () => {
   it.each([
-    ['knee', 'rearFoot', 'knee to rear foot'],
-    ['knee', 'frontFoot', 'knee to front foot'],
-    ['rearFoot', 'frontFoot', 'rear foot to front foot'],
+    ['knee', 'rearFoot', 'knee and rear foot'],
+    ['knee', 'frontFoot', 'knee and front foot'],
+    ['rearFoot', 'frontFoot', 'rear foot and front foot'],
   ] as const)('past the edge from %s to %s it names it', (a: Contact, b: Contact, words) => {
     const sentence = supportSentence(margin({ support: { nearestEdge: [a, b], inLine: false } }));
-    expect(sentence).toBe(`The weight is outside the supports, past the edge from ${words}.`);
+    expect(sentence).toBe(`The weight is outside the supports, past the edge between ${words}.`);
   });
 
   it('inside it says near which edge', () => {

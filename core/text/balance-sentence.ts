@@ -1,0 +1,35 @@
+import type { BalanceDemand } from '../hydrostatics/afloat.ts';
+import { plainFormat } from './plain-format.ts';
+import type { FormatValue } from './signed-text.ts';
+import type { Words } from './words.ts';
+
+/** Off-centre weight below this, metres, is said to lie over the centreline: a millimetre is finer than any pad is set. */
+const CENTRED_M = 0.001;
+
+/**
+ * What the paddler must balance, in plain sentences for a coach: whether the boat stands by itself, what each degree of lean
+ * asks, and what the weight beside the centreline asks. Sides as the paddler sees them.
+ */
+export function balanceSentence(
+  demand: BalanceDemand,
+  words: Words,
+  format: FormatValue = plainFormat,
+): string {
+  const { leanMoment, offCentre, steadyMoment, equilibriumHeel } = demand;
+  const centred = Math.abs(offCentre) < CENTRED_M;
+  const side = offCentre > 0 ? 'left' : 'right';
+  const by = format(Math.abs(offCentre), 'm', true);
+  if (leanMoment !== null) {
+    const moment = format(Math.abs(steadyMoment), 'N·m');
+    return words.sentences([
+      words.say('balance.bicycle', { moment: format(leanMoment, 'N·m') }),
+      centred ? words.say('balance.bicycle.centred') : words.say('balance.bicycle.off', { by, side, moment }),
+    ]);
+  }
+  const stands = words.say('balance.stands');
+  if (centred) return words.sentences([stands, words.say('balance.stands.centred')]);
+  if (equilibriumHeel === null)
+    return words.sentences([stands, words.say('balance.stands.swamps', { by, side })]);
+  const heel = format(Math.abs(equilibriumHeel), 'rad');
+  return words.sentences([stands, words.say('balance.stands.heels', { by, side, heel })]);
+}

@@ -1,0 +1,17 @@
+/** What a message is given: texts, counts, and names to choose by. */
+export type Values = Readonly<Record<string, string | number | boolean | undefined>>;
+
+/**
+ * Says messages in one language. The program's translator is one; a script may bring its own. Core names messages and their
+ * values only: no sentence stands in it.
+ */
+export interface Words {
+  /** The message with its places filled. */
+  say(key: string, values?: Values): string;
+  /** True where there is a text for the key. */
+  has(key: string): boolean;
+  /** Texts as one list: "a, b and c". */
+  list(texts: readonly string[]): string;
+  /** Whole sentences one after another, as the language parts them. */
+  sentences(texts: readonly string[]): string;
+}

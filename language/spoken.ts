@@ -1,0 +1,26 @@
+import type { Language } from './languages.ts';
+import { loadMessages, type MessageKey } from './messages.ts';
+import { type Translator, translator, type Values } from './translator.ts';
+
+let spoken: Translator | undefined;
+
+/** Page or program speaks this language from now on. Whoever changes it draws the page anew. */
+export async function speak(language: Language): Promise<void> {
+  spoken = await translatorOf(language);
+}
+
+/** A translator of its own, for a paper or an athlete's page in another language. */
+export async function translatorOf(language: Language): Promise<Translator> {
+  return translator(language, await loadMessages(language));
+}
+
+/** The translator of the language that is spoken, as core takes it. Throws before a language is chosen. */
+export function words(): Translator {
+  if (!spoken) throw new Error('no language is chosen yet: call speak() first');
+  return spoken;
+}
+
+/** A text of the catalogue with its places filled: `say('bench.undo.step', { step: 'move the pad' })`. */
+export function say(key: MessageKey, values?: Values): string {
+  return words().say(key, values);
+}
