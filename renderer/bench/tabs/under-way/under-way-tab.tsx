@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
 import { CHANGES, type UnderWay } from '../../../../core/under-way/under-way-of-fit.ts';
+import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJobOn } from '../../../jobs/use-job.ts';
-import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { SelectField } from '../../../ui/fields/select-field.tsx';
