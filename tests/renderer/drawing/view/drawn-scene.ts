@@ -8,7 +8,6 @@ import { boatBox, pictureOf, seatBox } from '../../../../renderer/drawing/view/p
 import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
 import { layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
 import { cockpitCamera, fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { valuesOf } from '../../../core/example/values-of.ts';
 
 /** Widths of texts without a browser: a mean letter of each size. The page's own font is a little narrower. */
