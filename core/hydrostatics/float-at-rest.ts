@@ -3,7 +3,7 @@ import { immersedSums } from '../hull/immersed-sums.ts';
 import { SUM } from '../hull/section-rows.ts';
 import type { Radians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
-import type { Afloat, Attitude, FloatResult, NotAfloat, PointMass } from './afloat.ts';
+import type { Afloat, Attitude, FloatResult, NoEquilibrium, NotAfloat, PointMass } from './afloat.ts';
 import { combinedMass } from './combined-mass.ts';
 import { type Found, type Start, searchEquilibrium } from './equilibrium-search.ts';
 import { endFreeboards, lowestSheer, openFreeboard } from './freeboard.ts';
