@@ -3,6 +3,7 @@ import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
 import { withCoordinate } from '../../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { derivativesTo } from '../../../../core/optimise/sensitivity.ts';
+import { formatFor } from '../../../../language/format.ts';
 import {
   directionWord,
   effectText,
@@ -10,7 +11,6 @@ import {
   stepsFor,
 } from '../../../../renderer/bench/card/effect-text.ts';
 import { HEADLINE_EFFECTS, stepEffects } from '../../../../renderer/bench/card/step-effects.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { exampleFit } from '../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
