@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { usualHull } from '../../core/hull/usual-hull.ts';
@@ -15,6 +15,7 @@ const PAD_AFT = 'Knee pad: aft of the mark';
 let program: RunningProgram;
 let page: Page;
 let fitId: string;
+let made = 0;
 
 /** A pad too far aft, a closed front knee, and a strap that holds the foot, which no placing can better. */
 function spoilt(): Fit {
@@ -29,9 +30,13 @@ function spoilt(): Fit {
   ]);
 }
 
+/** Puts a new fit on the bench. */
 async function openFit(fit: Fit): Promise<void> {
-  fitId = (await callFromPage(page, 'fits.create', { fit })).id;
+  made += 1;
+  const name = `To be bettered ${made}`;
+  fitId = (await callFromPage(page, 'fits.create', { fit: { ...fit, name } })).id;
   await goTo(page, `#/fits/${fitId}`);
+  await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
   await measure(page, PAD_AFT).waitFor();
 }
 
@@ -55,7 +60,7 @@ beforeAll(async () => {
 afterAll(() => program?.dispose());
 
 describe('the least change, in the bench', () => {
-  beforeAll(() => openFit({ ...spoilt(), name: 'Spoilt' }));
+  beforeEach(() => openFit(spoilt()));
 
   it('is drawn before anything is changed, with every move and what it could not clear and why', async () => {
     const before = await keptFit();
@@ -71,6 +76,7 @@ describe('the least change, in the bench', () => {
 
   it('left, it leaves everything as it was', async () => {
     const before = await keptFit();
+    await ask().click();
     await leave().click();
     await ask().waitFor();
     expect(await keptFit()).toEqual(before);
@@ -104,6 +110,7 @@ describe('the least change, in the bench', () => {
   });
 
   it('an edit makes it out of date: it is gone, not taken by mistake', async () => {
+    await page.locator('.part-card').getByRole('tab', { name: 'Front foot' }).click();
     await ask().click();
     await leave().waitFor();
     await measure(page, 'Front foot: heel forward of the mark').press('ArrowUp');
@@ -116,7 +123,7 @@ describe('the offers', () => {
   const seat = exampleSeat();
   const offering = exampleFit([{ ...seat, kneePad: { ...seat.kneePad, aftM: 0.205 } }]);
   const button = (name: RegExp) => page.locator('.proposal-offers').getByRole('button', { name });
-  beforeAll(() => openFit({ ...offering, name: 'Offering' }));
+  beforeEach(() => openFit(offering));
 
   it('come after the least change, each with its moves and its price, and change nothing by themselves', async () => {
     const before = await keptFit();
@@ -142,6 +149,7 @@ describe('the offers', () => {
     const before = await keptFit();
     const { fit, offers } = proposed(before);
     const [offer] = offers;
+    await ask().click();
     await button(/^Apply the offer/)
       .first()
       .click();
@@ -162,9 +170,9 @@ describe('a crew', () => {
       side: 'right',
       athlete: exampleAthlete({ name: 'Stern paddler', side: 'right', massKg: 68 }),
     });
-    return { ...exampleFit([bow, stern]), name: 'A pair' };
+    return exampleFit([bow, stern]);
   };
-  beforeAll(() => openFit(pair()));
+  beforeEach(() => openFit(pair()));
 
   it('is worked out for everybody, in a worker that can be stopped', async () => {
     const before = await keptFit();
@@ -174,10 +182,11 @@ describe('a crew', () => {
     await ask().waitFor();
     expect(await keptFit()).toEqual(before);
     await ask().click();
-    await take().waitFor({ timeout: 60_000 });
-    expect(await moves()).toHaveLength(proposed(before).moves.length);
+    await take().waitFor();
+    const wanted = proposed(before);
+    expect(await moves()).toHaveLength(wanted.moves.length);
     await take().click();
-    await soon(keptFit).toEqual(proposed(before).fit);
+    await soon(keptFit).toEqual(wanted.fit);
     await undo().click();
     await soon(keptFit).toEqual(before);
   });
@@ -187,7 +196,7 @@ describe('a crew', () => {
     const { fit, moves: own, offers } = propose(createEvaluator(), before, [0]);
     await page.locator('.proposal').getByText('this paddler').click();
     await ask().click();
-    await leave().waitFor({ timeout: 60_000 });
+    await leave().waitFor();
     expect(await moves()).toHaveLength(own.length);
     await page
       .getByRole('button', { name: /^Apply the offer/ })
@@ -228,11 +237,19 @@ describe('a first setting', () => {
   });
 
   it('is forgotten when another athlete is chosen', async () => {
-    const other = await callFromPage(page, 'athletes.save', {
-      athlete: exampleAthlete({ name: 'Somebody Else', statureM: 1.6, massKg: 55 }),
-    });
+    const [one, other] = [
+      await callFromPage(page, 'athletes.save', { athlete: exampleAthlete({ name: 'First Chosen' }) }),
+      await callFromPage(page, 'athletes.save', {
+        athlete: exampleAthlete({ name: 'Somebody Else', statureM: 1.6, massKg: 55 }),
+      }),
+    ];
+    const hull = { ...usualHull({ boatClass: 'C1' }), name: 'Second single' };
+    const boat = await callFromPage(page, 'boats.save', { boat: hull });
+    await goTo(page, '#/');
+    await page.getByRole('heading', { level: 1 }).waitFor();
     await goTo(page, '#/fits/new');
-    await page.getByLabel('Athlete').selectOption({ label: 'Newly Come' });
+    await page.getByLabel('Boat').selectOption(boat.id);
+    await page.getByLabel('Athlete').selectOption(one.id);
     await page.getByRole('button', { name: 'Propose a first setting' }).click();
     await page.locator('.first-measures').waitFor();
     await page.getByLabel('Athlete').selectOption(other.id);

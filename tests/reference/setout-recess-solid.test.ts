@@ -1,7 +1,7 @@
 import type { Manifold, ManifoldToplevel, Vec3 } from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { recessOutline } from '../../core/setout/knee-recess.ts';
-import { cases } from '../cases.ts';
+import { LONG } from '../cases.ts';
 import { inventedSetOut, ON_A_WEDGE } from '../core/setout/invented-set-out.ts';
 import { areaOf, boxOf } from '../core/setout/read-shapes.ts';
 import { solidGeometry } from './hydro-solid.ts';
@@ -73,7 +73,7 @@ const WANTED: readonly (readonly [string, Parameters<typeof inventedSetOut>[0]])
   ['a front foot raised', { seat: { frontFoot: ON_A_WEDGE } }],
 ];
 
-describe.each(WANTED.slice(-cases(1, WANTED.length)))('the recess of %s', (_, wanted) => {
+describe.each(WANTED.slice(LONG ? 0 : -1))('the recess of %s', (_, wanted) => {
   const { pad } = inventedSetOut(wanted).fittings;
   const { recess } = pad;
 

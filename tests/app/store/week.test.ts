@@ -8,13 +8,13 @@ import { backUpOnceADay } from '../../../app/services/daily-backup.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
 import { openProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
-import { cases } from '../../cases.ts';
+import { LONG } from '../../cases.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 
 const DAYS = 7;
 /** A movement of the hand every ten seconds, eight hours a day, is 2 880. The quick run edits for half an hour a day. */
-const MOVES_A_DAY = cases(200, 3000);
+const MOVES_A_DAY = LONG ? 3000 : 200;
 const REVISIONS_A_DAY = 40;
 const MB = 1024 * 1024;
 
