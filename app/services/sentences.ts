@@ -91,7 +91,7 @@ export const SENTENCES = {
   'photo-no-consent':
     'A guardian has not consented to photographs of this athlete. The picture was not kept. Enter the consent on the athlete’s page first.',
   'photo-store-full':
-    'The photographs of all boats together have reached 160 MB, the most that one bundle can carry. Nothing was changed. Remove some first.',
+    'The photographs of all boats together have reached 400 MB, the most that one bundle can carry. Nothing was changed. Remove some first.',
   'page-gone':
     'The drawing stopped unexpectedly. Everything that was shown as kept is kept. Open it again to go on where you were.',
   'desktop-failed': (log: string) =>

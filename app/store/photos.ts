@@ -11,7 +11,7 @@ export const PHOTO_BYTES = 4 * 1024 * 1024;
 export const PHOTOS_OF_A_BOAT = 24;
 export const PHOTOS_OF_AN_ATHLETE = 60;
 /** All photographs of the store, bytes: a bundle of everything must stay small enough to be read again. */
-export const ALL_PHOTO_BYTES = 160 * 1024 * 1024;
+export const ALL_PHOTO_BYTES = 400 * 1024 * 1024;
 
 const RECORD = `SELECT id, boat_id AS boatId, caption, mime, length(bytes) AS bytes, added_at AS addedAt,
   athlete_id AS athleteId, fit_id AS fitId, study FROM boat_photos`;

@@ -5,6 +5,7 @@ import athletesTable from '../../assets/messages/en/athletes-table.json' with { 
 import bench from '../../assets/messages/en/bench.json' with { type: 'json' };
 import boat from '../../assets/messages/en/boat.json' with { type: 'json' };
 import boatKept from '../../assets/messages/en/boat-kept.json' with { type: 'json' };
+import conflictFields from '../../assets/messages/en/conflict-fields.json' with { type: 'json' };
 import crew from '../../assets/messages/en/crew.json' with { type: 'json' };
 import drawing from '../../assets/messages/en/drawing.json' with { type: 'json' };
 import fields from '../../assets/messages/en/fields.json' with { type: 'json' };
@@ -38,6 +39,7 @@ export const messages = {
   ...bench,
   ...boat,
   ...boatKept,
+  ...conflictFields,
   ...crew,
   ...drawing,
   ...fields,

@@ -27,7 +27,8 @@ if (![kills, damages, stores, edits, seed].every((count) => Number.isInteger(cou
   console.error('--kills, --damages, --stores, --edits and --seed need whole numbers');
   process.exit(2);
 }
-const report = (line: string) => console.log(line);
+// Standard output is for the result alone, if a program is to read it.
+const report = (line: string) => (values.json ? console.error(line) : console.log(line));
 const result = await killAndLook({ kills, seed, report });
 const damaged = await damageAndLook({ damages, seed, report });
 const merges = mergesAtRandom({ stores: Math.max(2, stores), edits, seed });

@@ -1,5 +1,6 @@
+import WORDS from '../../../assets/messages/en/conflict-fields.json' with { type: 'json' };
 import type { Format } from '../../../language/format.ts';
-import { say } from '../../language/messages.ts';
+import { type MessageKey, say } from '../../language/messages.ts';
 
 /** Ends of field names that tell the unit of a number. */
 const UNITS: readonly (readonly [RegExp, (value: number, format: Format) => string])[] = [
@@ -18,18 +19,21 @@ export function fieldName(path: string): string {
     .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'))
     .filter((step) => step !== '@measured' && step !== 'seats')
     .map(stepName)
-    .join(', ');
+    .reduce((outer, inner) => say('conflicts.path', { outer, inner }));
 }
 
 function stepName(step: string): string {
-  if (step === '@archived') return say('conflicts.field.archived');
-  if (step === '@joined') return say('conflicts.field.joined');
+  const name = step.replace(/^@/, '');
+  if (name === 'archived') return say('conflicts.field.archived');
+  if (name === 'joined') return say('conflicts.field.joined');
   if (DAY.test(step)) return say('conflicts.field.measured', { day: step });
   if (/^[0-3]$/.test(step)) return say('crew.seat', { number: Number(step) + 1 });
-  return step
-    .replace(/^@/, '')
-    .replace(/(?:M|Kg|Deg)$/, '')
-    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return wordFor(name) ?? name;
+}
+
+/** A field's name in words; null for what a person has named: a pad, say. */
+function wordFor(name: string): string | null {
+  return Object.hasOwn(WORDS, `conflicts.step.${name}`) ? say(`conflicts.step.${name}` as MessageKey) : null;
 }
 
 /** A field's value (JSON text, or null where it was removed) as it is read. */
@@ -54,5 +58,5 @@ function valueText(name: string, value: unknown, format: Format): string {
       .map(([key, held]) => `${stepName(key)} ${valueText(key, held, format)}`)
       .join(', ');
   }
-  return value === null ? '–' : String(value);
+  return value === null ? '–' : (wordFor(String(value)) ?? String(value));
 }
