@@ -108,7 +108,7 @@ export const contract = {
     erasureReport,
   ),
   /** Keeps a table of athletes that has been checked row by row: all of them or none, after a backup of the present. */
-  'athletes.takeIn': entry(
+  'athletes.import': entry(
     z.strictObject({ athletes: z.array(athleteSchema).min(1).max(2000) }),
     z.strictObject({ saved: z.int().min(0), presentKeptAs: backupRecord }),
   ),

@@ -52,7 +52,7 @@ const PASSES_LOCK: ReadonlySet<CallName> = new Set<CallName>([
   'display.keep',
   'athletes.previewErase',
   'athletes.erase',
-  'athletes.takeIn',
+  'athletes.import',
   'backups.list',
   'backups.take',
   'backups.restore',

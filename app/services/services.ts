@@ -23,6 +23,7 @@ import { decide, openConflicts } from './conflicts.ts';
 import { keepDisplay, readDisplayFile } from './display.ts';
 import { exportPaper } from './export-paper.ts';
 import { exportTable } from './export-table.ts';
+import { importAthletes } from './import-athletes.ts';
 import { installDemo } from './install-demo.ts';
 import { joinPerson } from './join-person.ts';
 import { keepEarlierMeasuring, removeEarlierMeasuring } from './measurings.ts';
@@ -31,7 +32,6 @@ import { done, found, missing, type Program, refused } from './program.ts';
 import { programState } from './program-state.ts';
 import { erase, previewErase, restore, takeBackupNow } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
-import { takeInAthletes } from './take-in-athletes.ts';
 
 type Answer<N extends CallName> = CallResult<CallOutput<N>>;
 
@@ -60,7 +60,7 @@ export const services: Services = {
     takeApart(store, id) ? done(entriesOf(store, id)) : missing('athlete'),
   'athletes.previewErase': previewErase,
   'athletes.erase': erase,
-  'athletes.takeIn': takeInAthletes,
+  'athletes.import': importAthletes,
   'measurings.list': ({ store }, { athleteId }) => done(listMeasurings(store, athleteId)),
   'measurings.save': keepEarlierMeasuring,
   'measurings.remove': removeEarlierMeasuring,

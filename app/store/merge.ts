@@ -23,14 +23,14 @@ export function* mergeSteps(
   const counts = emptyCounts();
   const door = refuseErased(store, counts);
   for (const incoming of items) {
-    for (const item of door.admit(incoming)) takeIn(store, item, { counts, how });
+    for (const item of door.admit(incoming)) mergeOne(store, item, { counts, how });
     yield;
   }
   counts.erasedHere = erasedButHere(store.db).length;
   return counts;
 }
 
-function takeIn(
+function mergeOne(
   store: Store,
   incoming: Incoming,
   { counts, how }: { counts: MergeCounts; how: MergeHow },

@@ -8,7 +8,7 @@ import { fetchDelivery } from './upload.ts';
 export function useTableExport() {
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [told, setTold] = useState('');
-  async function handOut(name: string, rows: string[][]): Promise<void> {
+  async function exportTable(name: string, rows: string[][]): Promise<void> {
     const result = await call('tables.export', { name, rows });
     setRefusal(result.ok ? null : result.error);
     setTold('');
@@ -16,5 +16,5 @@ export function useTableExport() {
     if (result.value.kind === 'download') fetchDelivery(result.value.href);
     if (result.value.kind === 'saved') setTold(say('table.out.saved', { path: result.value.path }));
   }
-  return { handOut, refusal, told };
+  return { exportTable, refusal, told };
 }

@@ -8,7 +8,7 @@ import { StoreNotices } from '../../ui/store-notices.tsx';
 import { Backups } from './backups.tsx';
 import { Conflicts } from './conflicts.tsx';
 import { ExportEverything } from './export-everything.tsx';
-import { TakeInFile } from './take-in-file.tsx';
+import { ImportFile } from './import-file.tsx';
 
 /** Everything out, everything in, and the backups. Nothing here loses anything without a backup of it first. */
 export function ArchivePage() {
@@ -25,10 +25,10 @@ export function ArchivePage() {
         <div className="entries">
           <p className="soft">{say('archive.where', { folder: state.value.dataFolder })}</p>
           <ExportEverything onRefused={setRefusal} />
-          <TakeInFile
+          <ImportFile
             asksWithDialog={state.value.shell === 'electron'}
             onRefused={setRefusal}
-            onTakenIn={() => {
+            onImported={() => {
               backups.reload();
               conflicts.reload();
             }}

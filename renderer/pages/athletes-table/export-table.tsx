@@ -8,9 +8,9 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 /** Hands the athletes out as a CSV file. */
 export function ExportTable({ everybody }: { everybody: Everybody }) {
   const { inUse, aside, error } = everybody;
-  const { handOut, refusal, told } = useTableExport();
+  const { exportTable, refusal, told } = useTableExport();
   const give = (records: typeof inUse) =>
-    handOut(
+    exportTable(
       say('table.out.file', { day: today() }),
       athletesToTable(records.map(({ id, athlete }) => ({ ...athlete, id }))),
     );

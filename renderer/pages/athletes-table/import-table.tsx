@@ -42,13 +42,13 @@ function useImport({ inUse, aside, ready, reload }: Everybody) {
     setOpened('problem' in read ? null : read);
   }
 
-  async function takeIn(): Promise<void> {
+  async function importRows(): Promise<void> {
     if (!opened || table?.kind !== 'read') return;
     setTold('');
     const taken = table.rows.flatMap(({ outcome }) =>
       outcome && outcome.kind !== 'same' ? [outcome.athlete] : [],
     );
-    const result = await call('athletes.takeIn', { athletes: taken });
+    const result = await call('athletes.import', { athletes: taken });
     setRefusal(result.ok ? null : result.error);
     if (!result.ok) return;
     for (const { id, ...athlete } of taken) {
@@ -61,12 +61,12 @@ function useImport({ inUse, aside, ready, reload }: Everybody) {
   }
 
   const noNamesIn = opened && table?.kind === 'no-names' ? noNames(opened) : null;
-  return { opened, setOpened, table, wrong: problem ?? noNamesIn, refusal, told, choose, takeIn };
+  return { opened, setOpened, table, wrong: problem ?? noNamesIn, refusal, told, choose, importRows };
 }
 
 /** Takes in a CSV file of athletes: read, looked over row by row, and only then kept. */
 export function ImportTable({ everybody }: { everybody: Everybody }) {
-  const { opened, setOpened, table, wrong, refusal, told, choose, takeIn } = useImport(everybody);
+  const { opened, setOpened, table, wrong, refusal, told, choose, importRows } = useImport(everybody);
   const error = refusal ?? everybody.error;
   return (
     <section>
@@ -94,7 +94,7 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
           cells={opened.cells}
           table={table}
           onChange={(cells) => setOpened({ ...opened, cells })}
-          onTakeIn={takeIn}
+          onImport={importRows}
           onForget={() => setOpened(null)}
         />
       )}

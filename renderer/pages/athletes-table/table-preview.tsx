@@ -17,10 +17,10 @@ export function TablePreview(props: {
   cells: Cells;
   table: ReadTable;
   onChange: (cells: string[][]) => void;
-  onTakeIn: () => void;
+  onImport: () => void;
   onForget: () => void;
 }) {
-  const { file, cells, table, onChange, onTakeIn, onForget } = props;
+  const { file, cells, table, onChange, onImport, onForget } = props;
   const bad = table.rows.flatMap((row) => row.bad);
   const takes = table.rows.filter(({ outcome }) => outcome && outcome.kind !== 'same').length;
   const leftOut = table.leftOut.map(({ text, problem }) => say(`table.heading.${problem}`, { text }));
@@ -35,7 +35,7 @@ export function TablePreview(props: {
       {takes === 0 && <p>{say('table.take.nothing')}</p>}
       <p className="row">
         {takes > 0 && (
-          <button type="button" className="button chief" onClick={onTakeIn}>
+          <button type="button" className="button chief" onClick={onImport}>
             {sayCount('table.take', takes)}
           </button>
         )}
@@ -99,14 +99,14 @@ function Unusual({ outcome }: Pick<AthleteRow, 'outcome'>) {
 /** The rows that are not taken, handed out with what is wrong beside each. */
 function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cells }) {
   const format = useFormat();
-  const { handOut, refusal, told } = useTableExport();
+  const { exportTable, refusal, told } = useTableExport();
   const width = Math.max(...cells.map((row) => row.length));
   const full = (row: readonly string[], last: string) => [
     ...Array.from({ length: width }, (_, i) => row[i] ?? ''),
     last,
   ];
   const give = () =>
-    handOut(say('table.rest.file'), [
+    exportTable(say('table.rest.file'), [
       full(cells[0] ?? [], say('table.rest.column')),
       ...rows
         .filter(({ outcome }) => !outcome)

@@ -34,7 +34,7 @@ const BUNDLES = cases(100, 2000);
 /** Calls that write a whole file each time: one for ten of every other. */
 const SELDOM: ReadonlySet<string> = new Set([
   'backups.take',
-  'athletes.takeIn',
+  'athletes.import',
   'bundle.export',
   'program.quit',
 ]);

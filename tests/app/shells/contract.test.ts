@@ -87,7 +87,7 @@ describe.each([
 
   it('takes in many athletes at once, after a backup, and hands a table out as CSV', async () => {
     const made = ['Table One', 'Table Two'].map((name) => inventedAthlete(name));
-    const taken = value(await call('athletes.takeIn', { athletes: made }));
+    const taken = value(await call('athletes.import', { athletes: made }));
     expect(taken).toMatchObject({ saved: 2, presentKeptAs: { cause: 'before-import' } });
     const listed = value(await call('athletes.list', { search: 'table' }));
     expect(listed.map(({ athlete }) => athlete.name)).toEqual(['Table One', 'Table Two']);

@@ -14,10 +14,10 @@ type Preview = CallOutput<'bundle.preview'>;
 type Ready = Extract<Preview, { kind: 'ready' }>;
 
 /** Imports a file of another store: first what would change, then, if wanted, the change. */
-export function TakeInFile(props: {
+export function ImportFile(props: {
   asksWithDialog: boolean;
   onRefused: (error: CallError | null) => void;
-  onTakenIn: () => void;
+  onImported: () => void;
 }) {
   const [busy, setBusy] = useState(false);
   const [preview, setPreview] = useState<Preview | null>(null);
@@ -47,7 +47,7 @@ export function TakeInFile(props: {
     setBusy(false);
   }
 
-  async function takeIn({ handle }: Ready): Promise<void> {
+  async function importBundle({ handle }: Ready): Promise<void> {
     setBusy(true);
     const result = await call('bundle.import', { handle });
     setBusy(false);
@@ -55,7 +55,7 @@ export function TakeInFile(props: {
     if (!result.ok) return;
     setPreview(null);
     setTold(say('archive.in.done'));
-    props.onTakenIn();
+    props.onImported();
   }
 
   return (
@@ -90,7 +90,12 @@ export function TakeInFile(props: {
           <p>{say('archive.in.made', { when: instantText(preview.madeAt) })}</p>
           <MergeCounts counts={preview.changes} />
           <p className="row">
-            <button type="button" className="button chief" disabled={busy} onClick={() => takeIn(preview)}>
+            <button
+              type="button"
+              className="button chief"
+              disabled={busy}
+              onClick={() => importBundle(preview)}
+            >
               {say('archive.in.take')}
             </button>
             <button type="button" className="button" onClick={() => setPreview(null)}>

@@ -6,10 +6,10 @@ import { done, type Program } from './program.ts';
 import { backUp } from './safekeeping.ts';
 
 /** Keeps many athletes at once: a backup first, then all of them in one transaction. */
-export function takeInAthletes(
+export function importAthletes(
   program: Program,
-  { athletes: taken }: ParsedInput<'athletes.takeIn'>,
-): Promise<CallResult<CallOutput<'athletes.takeIn'>>> {
+  { athletes: taken }: ParsedInput<'athletes.import'>,
+): Promise<CallResult<CallOutput<'athletes.import'>>> {
   const { store, turn, writeLock } = program;
   return turn.alone(async () => {
     const presentKeptAs = await backUp(program, 'before-import');
