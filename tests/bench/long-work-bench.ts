@@ -1,51 +1,115 @@
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
+import type { CallName, CallOutput } from '../../app/contract/contract.ts';
+import { createLoopbackShell, type LoopbackShell } from '../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../app/services/dispatch.ts';
+import { openProgram } from '../../app/services/open-program.ts';
 import type { Program } from '../../app/services/program.ts';
 import type { Filled } from './filled-store.ts';
 import type { Fact, Found } from './row.ts';
 
+const ROOT = join(import.meta.dirname, '../..');
 const NANO = 1e-6;
+const MB = 1e6;
 /** Some ticks of the measurement, milliseconds. */
 const TICKS_MS = 50;
+/** How long nothing is measured, to know what the computer itself adds, milliseconds. */
+const IDLE_MS = 3000;
 
-/** Long work through the contract: how long it takes, and how long the program could not answer meanwhile at most. */
-export async function longWorkBench(program: Program, { fitId }: Filled): Promise<Found> {
-  const opened = await value(program, 'fits.open', { id: fitId });
-  const [{ athlete }] = (opened as { fit: { seats: [{ athlete: { id: string; name: string } }] } }).fit.seats;
-  const work = [
-    ['backup', 'backups.take', {}],
-    ['export of everything', 'bundle.export', {}],
-    ['erase preview', 'athletes.previewErase', { id: athlete.id }],
-    ['erase', 'athletes.erase', { id: athlete.id, name: athlete.name }],
-  ] as const;
+interface Opened {
+  readonly program: Program;
+  readonly shell: LoopbackShell;
+  readonly close: () => void;
+}
+
+/**
+ * Long work through the contract, at what the store in `folder` holds: how long each takes, how long the program could not
+ * answer meanwhile at most, and how much memory the process then has.
+ */
+export async function longWorkBench(folder: string, { fitId }: Filled): Promise<Found> {
   const facts: Fact[] = [];
-  for (const [what, name, input] of work)
-    facts.push(...(await measured(what, () => value(program, name, input))));
+  const add = async <T>(what: string, work: () => Promise<T>): Promise<T> => {
+    const { result, found } = await measured(what, work);
+    facts.push(...found);
+    return result;
+  };
+  const here = opened(folder);
+  const empty = opened(mkdtempSync(join(folder, 'empty-')));
+  try {
+    const fit = (await value(here, 'fits.open', { id: fitId })).fit;
+    const athlete = fit.seats[0]?.athlete;
+    if (!athlete?.id) throw new Error('nobody kneels in the fit');
+    await add('nothing at all', () => new Promise((resolve) => setTimeout(resolve, IDLE_MS)));
+    const backup = await add('backup', () => value(here, 'backups.take', {}));
+    const delivery = await add('export of everything', () => value(here, 'bundle.export', {}));
+    if (delivery.kind !== 'download') throw new Error('the bundle was not delivered');
+    const file = here.shell.fetch(delivery.href.split('/').at(-1)!);
+    if (!file || !('path' in file)) throw new Error('the bundle is not in a file');
+    const bundle = join(folder, 'bundle.kneelwright');
+    copyFileSync(file.path, bundle);
+    for (const [where, into] of [
+      ['the same store', here],
+      ['an empty store', empty],
+    ] as const) {
+      const sent = join(folder, 'sent');
+      copyFileSync(bundle, sent);
+      const upload = into.shell.accept(sent);
+      const read = await add(`import preview into ${where}`, () => value(into, 'bundle.preview', { upload }));
+      if (read.kind !== 'ready') throw new Error('the bundle was not read');
+      await add(`import into ${where}`, () => value(into, 'bundle.import', { handle: read.handle }));
+    }
+    for (const how of ['bring-back', 'replace'] as const)
+      await add(`restore, ${how}`, () => value(here, 'backups.restore', { name: backup.name, how }));
+    const { id, name } = athlete;
+    await add('erase preview', () => value(here, 'athletes.previewErase', { id }));
+    await add('erase', () => value(here, 'athletes.erase', { id, name }));
+  } finally {
+    here.close();
+    empty.close();
+    rmSync(empty.program.store.folder, { recursive: true, force: true });
+  }
   return { rows: [], facts };
 }
 
-async function measured(what: string, work: () => Promise<unknown>): Promise<Fact[]> {
+function opened(folder: string): Opened {
+  const shell = createLoopbackShell(() => {});
+  const program = openProgram({ root: ROOT, folder, shell });
+  if (program.kind === 'refused') throw new Error(program.sentence);
+  return { ...program, shell };
+}
+
+async function measured<T>(what: string, work: () => Promise<T>): Promise<{ result: T; found: Fact[] }> {
   const delay = monitorEventLoopDelay({ resolution: 5 });
   delay.enable();
   // A delay is only counted at the tick after it: what was before the work is taken out, what ends it is waited for.
   await new Promise((resolve) => setTimeout(resolve, TICKS_MS));
   delay.reset();
   const began = performance.now();
-  await work();
+  const result = await work();
   const took = performance.now() - began;
   await new Promise((resolve) => setTimeout(resolve, TICKS_MS));
   delay.disable();
-  const fact = (name: string, milliseconds: number): Fact => ({
+  const fact = (name: string, amount: number, unit: string): Fact => ({
     group: 'store',
     name: `${what}: ${name}`,
-    value: milliseconds,
-    unit: 'ms',
+    value: amount,
+    unit,
   });
-  return [fact('whole', took), fact('longest time without an answer', delay.max * NANO)];
+  const found = [
+    fact('whole', took, 'ms'),
+    fact('longest time without an answer', delay.max * NANO, 'ms'),
+    fact('memory of the process after it', process.memoryUsage().rss / MB, 'MB'),
+  ];
+  return { result, found };
 }
 
-async function value(program: Program, name: string, input: unknown): Promise<unknown> {
+async function value<N extends CallName>(
+  { program }: Opened,
+  name: N,
+  input: unknown,
+): Promise<CallOutput<N>> {
   const result = await dispatch(program, name, input);
   if (!result.ok) throw new Error(`${name}: ${result.error.message}`);
-  return result.value;
+  return result.value as CallOutput<N>;
 }

@@ -36,7 +36,7 @@ export async function storeBench(): Promise<Found> {
       sizes.push({ [OPEN]: openings(folder), ...(await callTimes(folder, filled)) });
       if (size !== BUNDLED) continue;
       bundles = inStore(folder, ({ store }) => bundleBench(store));
-      longWork = await longWorkIn(folder, filled);
+      longWork = await longWorkBench(folder, filled);
     }
     return together([
       { rows: sizes.flatMap(rowsAt(sizes[0]!)), facts: facts(folder, sizes) },
@@ -58,15 +58,6 @@ function inStore<T>(folder: string, work: (program: Program) => T): T {
   const { program, close } = opened(folder);
   try {
     return work(program);
-  } finally {
-    close();
-  }
-}
-
-async function longWorkIn(folder: string, filled: Filled): Promise<Found> {
-  const { program, close } = opened(folder);
-  try {
-    return await longWorkBench(program, filled);
   } finally {
     close();
   }
