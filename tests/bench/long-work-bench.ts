@@ -80,11 +80,13 @@ function opened(folder: string): Opened {
 }
 
 async function measured<T>(what: string, work: () => Promise<T>): Promise<{ result: T; found: Fact[] }> {
+  const own = ownStretches();
   const delay = monitorEventLoopDelay({ resolution: 5 });
   delay.enable();
   // A delay is only counted at the tick after it: what was before the work is taken out, what ends it is waited for.
   await new Promise((resolve) => setTimeout(resolve, TICKS_MS));
   delay.reset();
+  own.reset();
   const began = performance.now();
   const result = await work();
   const took = performance.now() - began;
@@ -99,9 +101,38 @@ async function measured<T>(what: string, work: () => Promise<T>): Promise<{ resu
   const found = [
     fact('whole', took, 'ms'),
     fact('longest time without an answer', delay.max * NANO, 'ms'),
+    fact('longest stretch of its own work', own.end(), 'ms'),
     fact('memory of the process after it', process.memoryUsage().rss / MB, 'MB'),
   ];
   return { result, found };
+}
+
+/**
+ * The longest time of the processor that the main thread takes between two turns of the event loop, milliseconds: what the
+ * program itself keeps an answer waiting, however busy the computer is with other programs.
+ */
+function ownStretches(): { reset(): void; end(): number } {
+  const used = () => {
+    const { user, system } = process.threadCpuUsage();
+    return (user + system) / 1000;
+  };
+  let longest = 0;
+  let last = used();
+  const timer = setInterval(() => {
+    const now = used();
+    longest = Math.max(longest, now - last);
+    last = now;
+  }, 1);
+  return {
+    reset() {
+      longest = 0;
+      last = used();
+    },
+    end() {
+      clearInterval(timer);
+      return longest;
+    },
+  };
 }
 
 async function value<N extends CallName>(

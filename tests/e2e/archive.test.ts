@@ -51,6 +51,37 @@ describe('the archive, through its own screen', () => {
     }
   });
 
+  it('encrypts the file with a passphrase, and opens it with that one alone', async () => {
+    const passphrase = 'four invented words of a test';
+    await goTo(page, '#/archive');
+    await page.getByText('Encrypt the file with a passphrase').click();
+    const exports = page.getByRole('button', { name: 'Export everything' });
+    expect(await exports.isDisabled()).toBe(true);
+    await page.getByLabel('Passphrase for the file').fill(passphrase);
+    await page.getByLabel('The same passphrase again').fill('another one entirely');
+    await page.getByText('Not the same as above.').waitFor();
+    expect(await exports.isDisabled()).toBe(true);
+    await page.getByLabel('The same passphrase again').fill(passphrase);
+    await page.getByText(/A lost passphrase cannot be recovered/).waitFor();
+    const download = page.waitForEvent('download');
+    await exports.click();
+    const file = join(folder, (await download).suggestedFilename());
+    expect(file).toMatch(/\.age$/);
+    await (await download).saveAs(file);
+
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose a file' }).click();
+    await (await chooser).setFiles(file);
+    await page.getByLabel('Passphrase', { exact: true }).fill('not this one');
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
+    await page.getByText('This is not the passphrase of this file.').waitFor();
+    await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
+    if (process.env.SHOT) await page.screenshot({ path: process.env.SHOT, fullPage: true });
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
+    await page.getByRole('button', { name: 'Take it in' }).waitFor();
+    expect(await names()).toEqual(['Stays']);
+  });
+
   it('explains a file that is none, and changes nothing', async () => {
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Choose a file' }).click();
