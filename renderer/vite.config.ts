@@ -1,13 +1,41 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 
 const root = import.meta.dirname;
 const SHARED = /renderer[\\/](?!jobs|pages|shell)\w+[\\/]/;
 
+/** The files of the pose model that the page may ask for: the script, both builds of its WebAssembly, one model. */
+const FILES = [
+  'pose.js',
+  'pose_web.binarypb',
+  'pose_landmark_full.tflite',
+  'pose_solution_packed_assets.data',
+  'pose_solution_packed_assets_loader.js',
+  'pose_solution_simd_wasm_bin.js',
+  'pose_solution_simd_wasm_bin.wasm',
+  'pose_solution_wasm_bin.js',
+  'pose_solution_wasm_bin.wasm',
+];
+
+/** Puts the pose model of `@mediapipe/pose` (Apache-2.0) beside the page, as files that are loaded only when asked for. */
+function poseFiles(): Plugin {
+  const folder = dirname(createRequire(import.meta.url).resolve('@mediapipe/pose/package.json'));
+  return {
+    name: 'pose-files',
+    generateBundle() {
+      for (const name of FILES)
+        this.emitFile({ type: 'asset', fileName: `pose/${name}`, source: readFileSync(join(folder, name)) });
+    },
+  };
+}
+
 export default defineConfig({
   root,
   base: './',
-  plugins: [react()],
+  plugins: [react(), poseFiles()],
   build: {
     outDir: 'dist',
     emptyOutDir: true,

@@ -17,6 +17,10 @@ const MIME: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
   '.woff': 'font/woff',
   '.woff2': 'font/woff2',
+  '.wasm': 'application/wasm',
+  '.tflite': 'application/octet-stream',
+  '.data': 'application/octet-stream',
+  '.binarypb': 'application/octet-stream',
 };
 
 /**

@@ -6,11 +6,15 @@ export interface GuardedPage {
   readonly policy: string;
 }
 
-/** Everything is forbidden, then what the built page needs is allowed. No inline script, no `eval`, no other origin. */
+/**
+ * Everything is forbidden, then what the built page needs is allowed. No inline script, no `eval`, no other origin. WebAssembly
+ * is for the pose model that proposes joints in a photograph; media from `blob:` for a video that a person has chosen.
+ */
 const ALLOWED: readonly string[] = [
   "default-src 'none'",
-  "script-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
   "img-src 'self' data: blob:",
+  'media-src blob:',
   "font-src 'self'",
   "connect-src 'self'",
   "worker-src 'self'",

@@ -16,6 +16,7 @@ import hull from '../../assets/messages/en/hull.json' with { type: 'json' };
 import judgement from '../../assets/messages/en/judgement.json' with { type: 'json' };
 import measuring from '../../assets/messages/en/measuring.json' with { type: 'json' };
 import paddle from '../../assets/messages/en/paddle.json' with { type: 'json' };
+import photograph from '../../assets/messages/en/photograph.json' with { type: 'json' };
 import proposal from '../../assets/messages/en/proposal.json' with { type: 'json' };
 import quantities from '../../assets/messages/en/quantities.json' with { type: 'json' };
 import reach from '../../assets/messages/en/reach.json' with { type: 'json' };
@@ -50,6 +51,7 @@ export const messages = {
   ...judgement,
   ...measuring,
   ...paddle,
+  ...photograph,
   ...proposal,
   ...quantities,
   ...reach,

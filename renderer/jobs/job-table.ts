@@ -3,6 +3,7 @@ import { compareSeatingOrders } from './compare-seating-orders.ts';
 import { growthOfFits } from './growth-of-fits.ts';
 import type { Job } from './job.ts';
 import { leastChange } from './least-change.ts';
+import { readPicture } from './read-picture.ts';
 import { slowAnswersOf } from './slow-answers-of.ts';
 import { transferToBoat } from './transfer-to-boat.ts';
 import { trialAnswersOf } from './trial-answers-of.ts';
@@ -14,6 +15,7 @@ export const JOB_TABLE = {
   compareSeatingOrders,
   growthOfFits,
   leastChange,
+  readPicture,
   slowAnswersOf,
   transferToBoat,
   trialAnswersOf,

@@ -18,6 +18,7 @@ export type Route =
   | { readonly page: 'show'; readonly id: string }
   | { readonly page: 'crew-sheet'; readonly id: string }
   | { readonly page: 'full-size'; readonly id: string }
+  | { readonly page: 'photograph'; readonly id: string }
   | { readonly page: 'athletes' }
   | { readonly page: 'athlete'; readonly id: string }
   | { readonly page: 'timeline'; readonly id: string }
@@ -43,6 +44,7 @@ const ADDRESSES: readonly (readonly [address: string, page: Route['page']])[] = 
   ['fits/:id/show', 'show'],
   ['fits/:id/crew', 'crew-sheet'],
   ['fits/:id/full-size', 'full-size'],
+  ['fits/:id/photograph', 'photograph'],
   ['fits/:id/transfer', 'transfer'],
   ['fits/:id/trial/new', 'trial'],
   ['fits/:id/trial/:trial', 'trial'],

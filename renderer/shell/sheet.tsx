@@ -60,6 +60,11 @@ const PaddlesPage = lazy(() =>
 const SetOutPage = lazy(() =>
   import('../pages/set-out/set-out-page.tsx').then(({ SetOutPage }) => ({ default: SetOutPage })),
 );
+const PhotographPage = lazy(() =>
+  import('../pages/photograph/photograph-page.tsx').then(({ PhotographPage }) => ({
+    default: PhotographPage,
+  })),
+);
 const ShowPage = lazy(() =>
   import('../pages/show/show-page.tsx').then(({ ShowPage }) => ({ default: ShowPage })),
 );
@@ -91,6 +96,8 @@ function Page({ route }: { route: Route }) {
       return <FullSizePage key={route.id} fitId={route.id} />;
     case 'crew-sheet':
       return <CrewSheetPage key={route.id} fitId={route.id} />;
+    case 'photograph':
+      return <PhotographPage key={route.id} fitId={route.id} />;
     case 'trial':
       return <TrialPage key={`${route.id} ${route.trial}`} fitId={route.id} trialId={route.trial ?? null} />;
     case 'transfer':

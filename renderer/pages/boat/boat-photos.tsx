@@ -9,7 +9,7 @@ import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
-import { smallPicture } from './small-picture.ts';
+import { smallPicture } from '../../ui/small-picture.ts';
 
 /** A photograph just removed, for bringing it back. */
 interface Removed {

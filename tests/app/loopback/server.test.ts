@@ -160,7 +160,7 @@ describe('the loopback server', () => {
   it('sends every answer with a policy that allows nothing but its own files', async () => {
     const page = await ask('/', { headers: way.tab });
     const policy = String(page.headers['content-security-policy']);
-    expect(policy).toMatch(/^default-src 'none'; script-src 'self';/);
+    expect(policy).toMatch(/^default-src 'none'; script-src 'self' 'wasm-unsafe-eval';/);
     expect(policy).not.toMatch(/unsafe|\*|https?:/);
     const nonce = /nonce="([\w-]+)"/.exec(page.body)![1];
     expect(policy).toContain(`style-src 'self' 'nonce-${nonce}'`);

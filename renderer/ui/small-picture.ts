@@ -1,4 +1,4 @@
-import { say } from '../../language/messages.ts';
+import { say } from '../language/messages.ts';
 
 /** Longest side of a kept picture, pixels: enough to read a tape on it. */
 const LONGEST = 2048;
@@ -37,6 +37,14 @@ function drawnSmall(picture: ImageBitmap): Promise<Blob | null> {
   pen.fillRect(0, 0, canvas.width, canvas.height);
   pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
   return new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', QUALITY));
+}
+
+/** Size of a JPEG given as Base64, pixels, as it is shown. */
+export async function sizeOf(data: string): Promise<{ width: number; height: number }> {
+  const picture = new Image();
+  picture.src = `data:image/jpeg;base64,${data}`;
+  await picture.decode();
+  return { width: picture.naturalWidth, height: picture.naturalHeight };
 }
 
 function base64Of(blob: Blob): Promise<string> {

@@ -1,0 +1,83 @@
+import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+import { MARK_ORDER, type MarkName } from './mark-order.ts';
+import { markName } from './mark-words.ts';
+import { markOf } from './marked-study.ts';
+import type { PictureReading } from './use-reading.ts';
+
+/** Every mark in the guided order: set or not, how far it lies off, and which is in hand. */
+export function MarkList(props: {
+  study: PhotoStudy;
+  reading: PictureReading;
+  inHand: MarkName;
+  bad: ReadonlySet<string>;
+  onTake: (name: MarkName) => void;
+  onRemove: (name: MarkName) => void;
+}) {
+  const groups = [
+    { title: say('photograph.points.boat'), about: say('photograph.points.boat.about'), kind: 'boat.' },
+    { title: say('photograph.points.joints'), about: say('photograph.points.joints.about'), kind: 'joint.' },
+  ];
+  return (
+    <div className="photograph-marks">
+      {groups.map(({ title, about, kind }) => (
+        <section key={kind}>
+          <h3>{title}</h3>
+          <p className="soft">{about}</p>
+          <ul>
+            {MARK_ORDER.filter((name) => name.startsWith(kind)).map((name) => (
+              <Entry key={name} {...props} name={name} />
+            ))}
+          </ul>
+        </section>
+      ))}
+    </div>
+  );
+}
+
+function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
+  const { name, study, inHand, bad } = props;
+  const set = markOf(study, name) !== undefined;
+  const off = useOff(props.reading, name);
+  return (
+    <li className={bad.has(name) ? 'bad' : undefined}>
+      <button
+        type="button"
+        className="button words"
+        aria-pressed={name === inHand}
+        onClick={() => props.onTake(name)}
+      >
+        {markName(name)}
+      </button>
+      <span className="soft">{bad.has(name) ? say('photograph.bad', { off }) : set ? off : ''}</span>
+      {set && (
+        <button
+          type="button"
+          className="button words"
+          aria-label={say('photograph.remove', { mark: markName(name) })}
+          onClick={() => props.onRemove(name)}
+        >
+          ×
+        </button>
+      )}
+    </li>
+  );
+}
+
+/** How far a mark lies off, pixels and millimetres, in words; empty while it is not known. */
+function useOff(reading: PictureReading, name: MarkName): string {
+  const format = useFormat();
+  if (reading.kind !== 'read') return '';
+  const { camera, points, posture } = reading.answer;
+  const [kind, own] = name.split('.');
+  const found =
+    kind === 'boat'
+      ? camera.kind === 'solved' && camera.residuals.find(({ index }) => points[index] === own)
+      : posture?.kind === 'measured' && posture.marks.find(({ view, joint }) => view === 0 && joint === own);
+  if (!found) return '';
+  return say('photograph.off', {
+    px: format.number(found.px, { decimals: 0 }),
+    mm: format.number(found.mm, { decimals: 0 }),
+  });
+}

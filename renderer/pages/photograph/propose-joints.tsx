@@ -1,0 +1,89 @@
+import { useState } from 'react';
+import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
+import type { ImageSize, Pixel } from '../../../core/photograph/camera.ts';
+import { jointsFromLandmarks, type ProposedJoint } from '../../../core/photograph/joints-from-landmarks.ts';
+import { useFormat } from '../../display/use-display.ts';
+import { say } from '../../language/messages.ts';
+import { JOINT_ORDER, type MarkedJoint } from './mark-order.ts';
+import { withMark } from './marked-study.ts';
+import { loadPoseModel } from './pose-model.ts';
+import type { PictureReading } from './use-reading.ts';
+
+type State =
+  | { readonly kind: 'idle' | 'working' | 'nobody' | 'failed' }
+  | { readonly kind: 'proposed'; readonly count: number; readonly least: number };
+
+/** Joints proposed by a pose model on this computer: marks to be looked at, each with how sure the model is. */
+export function ProposeJoints(props: {
+  source: string;
+  study: PhotoStudy;
+  seat: Seat;
+  reading: PictureReading;
+  onProposed: (study: PhotoStudy) => void;
+}) {
+  const { study, seat, reading } = props;
+  const [state, setState] = useState<State>({ kind: 'idle' });
+  const format = useFormat();
+
+  async function propose(): Promise<void> {
+    setState({ kind: 'working' });
+    try {
+      const model = await loadPoseModel();
+      const landmarks = await model.landmarksOf(await loadedPicture(props.source));
+      const plan = reading.kind === 'read' ? (reading.answer.plan?.points ?? null) : null;
+      const joints = jointsFromLandmarks(landmarks, seat, plan)
+        .filter(isMarked)
+        .filter(({ pixel }) => isInside(pixel, study.image));
+      if (joints.length === 0) return setState({ kind: 'nobody' });
+      props.onProposed(
+        joints.reduce((marked, { joint, pixel }) => withMark(marked, `joint.${joint}`, pixel), study),
+      );
+      setState({
+        kind: 'proposed',
+        count: joints.length,
+        least: Math.min(...joints.map(({ confidence }) => confidence)),
+      });
+    } catch {
+      setState({ kind: 'failed' });
+    }
+  }
+
+  return (
+    <>
+      <button
+        type="button"
+        className="button"
+        disabled={state.kind === 'working'}
+        onClick={() => void propose()}
+      >
+        {say('photograph.propose')}
+      </button>
+      <span className="soft" role="status">
+        {state.kind === 'proposed'
+          ? say('photograph.propose.done', {
+              count: state.count,
+              least: format.number(100 * state.least, { decimals: 0 }),
+            })
+          : state.kind !== 'idle' && say(`photograph.propose.${state.kind}`)}
+      </span>
+    </>
+  );
+}
+
+type MarkedProposal = ProposedJoint & { readonly joint: MarkedJoint };
+const isMarked = (one: ProposedJoint): one is MarkedProposal =>
+  (JOINT_ORDER as readonly string[]).includes(one.joint);
+
+/** A pose model guesses joints outside the picture too: those cannot be looked at. */
+const isInside = ({ u, v }: Pixel, { width, height }: ImageSize) =>
+  u >= 0 && v >= 0 && u <= width && v <= height;
+
+function loadedPicture(source: string): Promise<HTMLImageElement> {
+  return new Promise((resolve, reject) => {
+    const picture = new Image();
+    picture.onload = () => resolve(picture);
+    picture.onerror = () => reject(new Error('the picture does not load'));
+    picture.src = source;
+  });
+}
