@@ -3,8 +3,9 @@ import { floatBench } from './float-bench.ts';
 import { type Found, together } from './row.ts';
 import { searchBench } from './search-bench.ts';
 import { stanceBench } from './stance-bench.ts';
+import { waterBench } from './water-bench.ts';
 
 /** What the core costs: a stance, a drag's step, a whole evaluation, a proposal, and floating. */
 export async function coreBench(): Promise<Found> {
-  return together([stanceBench(), await evaluationBench(), searchBench(), await floatBench()]);
+  return together([stanceBench(), await evaluationBench(), searchBench(), await floatBench(), waterBench()]);
 }
