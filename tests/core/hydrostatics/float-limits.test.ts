@@ -36,24 +36,24 @@ describe('when it does not float', () => {
   });
 
   it.each([
-    ['nothing aboard', [], WATER, 0, /no weight aboard/],
-    ['a mass that is no number', [{ mass: Number.NaN, x: 0, y: 0, z: 0 }], WATER, 0, /not a number/],
+    ['nothing aboard', [], WATER, 0, 'no-weight'],
+    ['a mass that is no number', [{ mass: Number.NaN, x: 0, y: 0, z: 0 }], WATER, 0, 'no-number'],
     [
       'a place that is no number',
       [{ mass: 80, x: Number.POSITIVE_INFINITY, y: 0, z: 0 }],
       WATER,
       0,
-      /not a number/,
+      'no-number',
     ],
-    ['no water', [{ mass: 80, x: 0, y: 0, z: 0 }], 0, 0, /density/],
-    ['on its side', [{ mass: 80, x: 0, y: 0, z: 0 }], WATER, 1.6, /on its side/],
-    ['ahead of the bow', [{ mass: 80, x: 4, y: 0, z: 0 }], WATER, 0, /ahead of the bow/],
-    ['behind the stern', [{ mass: 80, x: -4, y: 0, z: 0 }], WATER, 0, /behind the stern/],
-    ['sky-high', [{ mass: 80, x: 0, y: 0, z: 60 }], WATER, 0, /pitch over/],
+    ['no water', [{ mass: 80, x: 0, y: 0, z: 0 }], 0, 0, 'density'],
+    ['on its side', [{ mass: 80, x: 0, y: 0, z: 0 }], WATER, 1.6, 'on-side'],
+    ['ahead of the bow', [{ mass: 80, x: 4, y: 0, z: 0 }], WATER, 0, 'ahead-of-bow'],
+    ['behind the stern', [{ mass: 80, x: -4, y: 0, z: 0 }], WATER, 0, 'behind-stern'],
+    ['sky-high', [{ mass: 80, x: 0, y: 0, z: 60 }], WATER, 0, 'pitches-over'],
   ] as const)('%s', (_, masses, waterDensity, heel, reason) => {
     const result = floatAtRest(hulls.single, { masses, waterDensity, heel });
     if (result.kind !== 'no-equilibrium') throw new Error(result.kind);
-    expect(result.reason).toMatch(reason);
+    expect(result.reason).toBe(reason);
   });
 
   it('a closed body is never swamped; over its whole volume it is overloaded', () => {
