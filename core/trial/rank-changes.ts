@@ -12,9 +12,11 @@ import type { SideEffect } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
 import { sideEffectsOf } from '../evaluation/side-effects.ts';
 import { placeable, violation } from '../optimise/objective.ts';
-import { type Answer, answersOf } from './answers.ts';
+import { ANSWERED, type Answer, answersOf } from './answers.ts';
 import { desiresOf } from './desires.ts';
-import type { Trial } from './observation.ts';
+import { HELPS } from './helps.ts';
+import { causesAndLevers, leverWeight } from './levers.ts';
+import type { Observation, Trial } from './observation.ts';
 
 /** One change that answers a trial, with what it costs elsewhere. */
 export interface RankedChange {
@@ -30,6 +32,10 @@ export interface RankedChange {
   readonly sideEffects: readonly SideEffect[];
   /** True where it brings something into *change* or *stop*, or deeper into it. */
   readonly worsens: boolean;
+  /** How much a coach would think of it first: levers by the strength of what was observed, half where it worsens. 0: none. */
+  readonly relevance: number;
+  /** What it rests on: the model, or practice alone where the model sees no clear effect on what was observed. */
+  readonly basis: 'model' | 'practice';
   readonly score: number;
 }
 
@@ -56,9 +62,16 @@ const ENOUGH = 1.5;
 /** A change must answer at least one observation by this much more to be worth saying (this project's weighing). */
 const WORTH_SAYING = 0.15;
 
+/** A lever that coaches use for it is worth saying from this much more on, even where it costs something elsewhere. */
+const LEVER_WORTH = HELPS;
+
+/** Beyond this cost not even a lever is worth it (this project's weighing). */
+const MOST_COST = 2;
+
 /**
- * Fitting changes that answer a trial's observations, best first, and how far the setting as it stands answers them
- * already. `tried` is the setting the trial was held on, of the same boat and crew. Every unlocked coordinate of the seat is
+ * Fitting changes that answer a trial's observations, and how far the setting as it stands answers them already. What coaches
+ * move for such a sign (`causesAndLevers`) comes before what merely moves the numbers; within that the larger answer first.
+ * A first lever on which the model sees no clear effect is told in its smallest step, as practice alone. `tried` is the setting the trial was held on, of the same boat and crew. Every unlocked coordinate of the seat is
  * tried by whole steps through the model; each observation's wishes are weighed by its strength. Hole pitch is respected.
  * Empty where nobody kneels in the seat or no observation was made.
  */
@@ -74,11 +87,39 @@ export function rankChanges(
   const work = { evaluator, fit, trial, before, tried: triedReport, soFar };
   const changes = freeCoordinates(seat).flatMap((coordinate) => {
     const moves = TRIED.map((steps) => tryMove(work, coordinate, steps)).filter((c) => c !== null);
-    const best = moves.sort((a, b) => b.score - a.score)[0];
+    const best = moves.filter(isWorthSaying).sort(relevantFirst)[0] ?? byPractice(moves, work);
     return best ? [best] : [];
   });
-  const worth = changes.filter((c) => c.score > 0 && c.gains.some((gain) => gain >= WORTH_SAYING));
-  return { soFar, changes: worth.sort((a, b) => b.score - a.score) };
+  return { soFar, changes: changes.sort(relevantFirst) };
+}
+
+/** Relevance before size; of equal relevance what brings nothing into *change* first. */
+function relevantFirst(a: RankedChange, b: RankedChange): number {
+  return b.relevance - a.relevance || Number(a.worsens) - Number(b.worsens) || b.score - a.score;
+}
+
+function isWorthSaying({ score, gains, relevance }: RankedChange): boolean {
+  const most = Math.max(...gains);
+  return (score > 0 && most >= WORTH_SAYING) || (relevance > 0 && most >= LEVER_WORTH && score > -MOST_COST);
+}
+
+/** The smallest move of a first lever in its own direction, where the model sees no clear effect and nothing is worsened. */
+function byPractice(moves: readonly RankedChange[], { trial, soFar }: Work): RankedChange | null {
+  const small = moves.filter(({ gains, worsens }) => !worsens && gains.every((gain) => gain > -HELPS));
+  for (const move of small.sort((a, b) => Math.abs(a.to - a.from) - Math.abs(b.to - b.from))) {
+    const relevance = trial.observations.reduce((sum, observation, i) => {
+      const isOpen = soFar[i]!.answered < ANSWERED;
+      return sum + (isOpen && isFirstLever(observation, move) ? 2 * observation.strength : 0);
+    }, 0);
+    if (relevance > 0) return { ...move, relevance, basis: 'practice' };
+  }
+  return null;
+}
+
+/** A move by practice alone needs to know which way: a lever without a direction of its own is left to the model. */
+function isFirstLever(observation: Observation, { coordinate, from, to }: RankedChange): boolean {
+  const lever = causesAndLevers(observation).levers.find((one) => one.coordinate === coordinate);
+  return lever !== undefined && lever.weight === 2 && lever.direction === Math.sign(to - from);
 }
 
 interface Work {
@@ -106,7 +147,23 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
   const worse = troubleAdded(before, after);
   const score = gain - TROUBLE_WEIGHT * worse.trouble - MOVE_COST * Math.abs(steps);
   const sideEffects = askedForLeftOut(sideEffectsOf(before, after), trial);
-  return { coordinate, from, to, answers, gains, sideEffects, worsens: worse.serious, score };
+  const relevance = trial.observations.reduce((sum, observation, i) => {
+    const weight = gains[i]! >= HELPS ? leverWeight(observation, { coordinate, by: to - from }) : 0;
+    return sum + weight * observation.strength;
+  }, 0);
+  const worsens = worse.serious;
+  return {
+    coordinate,
+    from,
+    to,
+    answers,
+    gains,
+    sideEffects,
+    worsens,
+    relevance: worsens ? relevance / 2 : relevance,
+    basis: 'model',
+    score,
+  };
 }
 
 /** What an observation asked to be moved is no side effect of moving it, unless it turned for the worse. */

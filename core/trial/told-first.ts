@@ -1,7 +1,5 @@
+import { HELPS } from './helps.ts';
 import type { RankedChange } from './rank-changes.ts';
-
-/** From this much on a change helps with an observation (this project's weighing). */
-export const HELPS = 0.1;
 
 /** Whether a change helps with everything that was observed. */
 export function helpsAll({ gains }: RankedChange): boolean {
@@ -18,7 +16,9 @@ export function toldFirst(changes: readonly RankedChange[], most: number): Ranke
   for (let i = 0; i < observations; i++) {
     const helps = (change: RankedChange) => (change.gains[i] ?? 0) >= HELPS;
     if ([...told].some(helps)) continue;
-    const best = changes.filter(helps).sort((a, b) => b.gains[i]! - a.gains[i]!)[0];
+    const best = changes
+      .filter(helps)
+      .sort((a, b) => b.relevance - a.relevance || b.gains[i]! - a.gains[i]!)[0];
     if (best) told.add(best);
   }
   for (const change of changes) {

@@ -10,6 +10,8 @@ const change = (to: number, gains: number[]): RankedChange => ({
   gains,
   sideEffects: [],
   worsens: false,
+  relevance: 0,
+  basis: 'model',
   score: 10 - to,
 });
 

@@ -1,7 +1,8 @@
 import type { Answer } from '../../../../core/trial/answers.ts';
 import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
-import { HELPS, helpsAll } from '../../../../core/trial/told-first.ts';
+import { HELPS } from '../../../../core/trial/helps.ts';
+import { helpsAll } from '../../../../core/trial/told-first.ts';
 import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
