@@ -46,6 +46,10 @@ export const wantedExport = z.discriminatedUnion('kind', [
     before: fitSchema.nullable(),
     /** Why it was changed, in the coach's words. */
     reason: z.string().max(2000).default(''),
+    /** What was said after the last trial and what was done about it, in words; `open` while some of it is unanswered. */
+    said: z
+      .strictObject({ lines: z.array(z.string().max(2200)).max(30), open: z.boolean() })
+      .default({ lines: [], open: false }),
     /** Body mass stays off the page unless somebody turns it on. */
     mass: z.enum(['hidden', 'kg', 'lb']).default('hidden'),
   }),

@@ -27,6 +27,7 @@ export function takeHomeOf(
     index: number;
     before: Fit | null;
     reason: string;
+    said: TakeHome['said'];
     mass: ShownMass;
     units: SheetUnits;
     words: Translator;
@@ -48,6 +49,7 @@ export function takeHomeOf(
     story,
     words,
     reason,
+    said: options.said,
     massText: massText(fit.seats[index]?.athlete?.massKg ?? 0, options),
     pictures: VIEWS.map(({ view, caption }) => ({
       caption: words.say(caption),

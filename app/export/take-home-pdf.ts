@@ -18,6 +18,8 @@ export interface TakeHome {
   readonly words: Translator;
   /** Why the coach moved it, in the coach's own words; may be empty. */
   readonly reason: string;
+  /** What was said after the last trial and what was done about it; `open` while some of it is unanswered. */
+  readonly said: { readonly lines: readonly string[]; readonly open: boolean };
   /** Body mass as it is to be written; null keeps it off the page. */
   readonly massText: string | null;
   readonly pictures: readonly {
@@ -170,7 +172,11 @@ function drawWords(pdf: SheetPdf, page: TakeHome, room: SheetBox): void {
 }
 
 /** What is good and what to look after on the left; what changes, why, and what to feel for on the right. */
-function columnsOf({ story, reason, words }: TakeHome): [Section[], Section[]] {
+function columnsOf({ story, reason, said, words }: TakeHome): [Section[], Section[]] {
+  const first: Section = {
+    heading: words.say('athlete-page.said'),
+    items: said.lines.map((text) => ({ text: shortened(text) })),
+  };
   const good: Section = {
     heading: words.say('athlete-page.good'),
     items: story.good.map((text) => ({ text })),
@@ -179,9 +185,12 @@ function columnsOf({ story, reason, words }: TakeHome): [Section[], Section[]] {
     heading: words.say('athlete-page.watch'),
     items:
       story.watch.length === 0
-        ? [{ text: words.say('athlete-page.nothing') }]
+        ? [{ text: words.say(said.open ? 'athlete-page.besides' : 'athlete-page.nothing') }]
         : [
-            ...story.watch.map(({ sentence, stop }) => ({ text: sentence, strong: stop })),
+            ...story.watch.map(({ sentence, stop }) => ({
+              text: stop ? words.say('athlete-page.stop', { sentence }) : sentence,
+              strong: stop,
+            })),
             ...(story.more ? [{ text: words.say('athlete-page.more') }] : []),
           ],
   };
@@ -194,13 +203,13 @@ function columnsOf({ story, reason, words }: TakeHome): [Section[], Section[]] {
       })),
     ],
   };
-  const feel = [...new Set(story.changes.map((change) => change.feel))];
   const right: Section[] = [
     { heading: words.say('athlete-page.changes'), items: story.changes.map(({ what }) => ({ text: what })) },
     why,
-    { heading: words.say('athlete-page.feel'), items: feel.map((text) => ({ text })) },
+    { heading: words.say('athlete-page.feel'), items: story.feel.map((text) => ({ text })) },
   ].filter(({ items }) => items.length > 0);
-  return right.length > 0 ? [[good, watch], right] : [[good], [watch]];
+  const begin = first.items.length > 0 ? [first] : [];
+  return right.length > 0 ? [[...begin, good, watch], right] : [[...begin, good], [watch]];
 }
 
 /** Longest reason that a page has room for, letters. */

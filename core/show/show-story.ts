@@ -6,6 +6,7 @@ import type { Side } from '../frame/mirror.ts';
 import { athleteSentence } from '../text/sentences.ts';
 import type { Words } from '../text/words.ts';
 import { type ToldChange, toldChanges, type WriteLength } from './change-words.ts';
+import { feltOf } from './felt-change.ts';
 
 /** What an athlete is told of, the most telling first; good news is picked in this order. */
 const GOOD_ORDER: readonly QuantityId[] = [
@@ -50,6 +51,8 @@ export interface ShowStory {
   readonly more: boolean;
   /** What changes from before to now; empty when there is nothing before. */
   readonly changes: readonly ToldChange[];
+  /** What to feel for, by the figures and by what was moved. */
+  readonly feel: readonly string[];
   /** What got better by it. */
   readonly reasons: readonly ToldReason[];
 }
@@ -67,6 +70,9 @@ export function showStory(
   const watch = watched(findings, words);
   const kneels = seat.kneels ?? seat.side;
   const earlier = before?.fit.seats[index];
+  const changes = earlier ? toldChanges(earlier, seat, { kneels, write, words }) : [];
+  const reports = before && { before: before.report, now: now.report };
+  const felt = reports && changes.length > 0 ? feltOf(reports, index, words) : [];
   return {
     athleteName: seat.athlete.name,
     kneels,
@@ -74,7 +80,8 @@ export function showStory(
     good: good.slice(0, MOST_GOOD),
     watch: watch.slice(0, MOST_WATCHED),
     more: watch.length > MOST_WATCHED,
-    changes: earlier ? toldChanges(earlier, seat, { kneels, write, words }) : [],
+    changes,
+    feel: [...felt, ...changes.map(({ feel }) => feel)].filter(distinct),
     reasons: before ? reasonsFor(ofSeat(before.report, index), findings, words) : [],
   };
 }

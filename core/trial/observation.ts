@@ -43,7 +43,7 @@ export const BOAT_SIGNS = [
 
 const strength = z.int().min(1).max(3);
 
-/** One observation of a trial: on the body, or of the boat; strength 1 slight, 2 clear, 3 strong. */
+/** One observation of a trial: on the body, or of the boat; strength 1 slight, 2 moderate, 3 strong. */
 export const observationSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('body'),
@@ -61,6 +61,8 @@ export const trialSchema = z.strictObject({
   water: z.enum(['flat', 'ripple', 'waves']).default('flat'),
   wind: z.enum(['none', 'head', 'tail', 'side']).default('none'),
   observations: z.array(observationSchema).max(24),
+  /** It was said that all felt good: nothing is left to answer. */
+  allGood: z.boolean().default(false),
   notes: note.default(''),
 });
 

@@ -234,7 +234,7 @@ describe('Wednesday: on the water', () => {
     await page.getByText('A revision has been made to answer each of these.').first().waitFor();
     expect(await page.locator('.trial-change').count()).toBe(0);
     await leaf('Revisions').click();
-    await page.getByText('Answers: Rear toes: numb (clear), Bow digs in (clear)').waitFor();
+    await page.getByText('Answers: Rear toes: numb (moderate), Bow digs in (moderate)').waitFor();
   });
 });
 
@@ -242,7 +242,11 @@ describe('Thursday: the athlete', () => {
   it('is shown before and after', async () => {
     await page.getByRole('link', { name: 'Show', exact: true }).click();
     await page.getByRole('heading', { level: 1, name: NAME }).waitFor();
+    const said = page.locator('.show-said').first();
+    await said.getByText('Foot asleep after ten minutes').waitFor();
+    expect(await said.getByText('It was changed for this.').count()).toBe(2);
     await page.getByRole('tab', { name: 'What changes' }).click();
+    await page.locator('.show-cautions').getByText('see a physiotherapist or doctor').waitFor();
     await page.getByRole('heading', { name: 'What to feel for' }).waitFor();
     await page.getByRole('link', { name: 'Back to the bench' }).click();
     await measure(page, PAD_AFT).waitFor();
@@ -257,7 +261,7 @@ describe('Thursday: the athlete', () => {
     const kinds = () =>
       page.locator('.timeline > li').evaluateAll((items) => items.map((i) => i.getAttribute('data-kind')));
     await soon(kinds).toEqual(['revision', 'trial', 'revision']);
-    await page.getByText('Answers: Rear toes: numb (clear)').waitFor();
+    await page.getByText('Answers: Rear toes: numb (moderate)').waitFor();
     expect(await barriers()).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import { useCallback, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
+import { useFitTrials } from '../../bench/use-fit-trials.ts';
 import { useDisplay } from '../../display/use-display.ts';
 import { useFitMoment, useOpenedFit } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
@@ -43,18 +44,20 @@ function OpenShow({ opened, children }: { opened: OpenedFit; children: React.Rea
   );
   const now = useFitMoment(opened, choices.now);
   const before = useFitMoment(opened, choices.before);
-  const error = now.error ?? before.error;
+  const trials = useFitTrials(opened.id);
+  const error = now.error ?? before.error ?? trials.error;
   const settled = before.key !== undefined;
   if (seats.length === 0) return <Nothing words={say('show.nobody')}>{children}</Nothing>;
   return (
     <>
       {error && <ErrorMessage error={error} />}
-      {now.value && settled && (
+      {now.value && settled && trials.known && (
         <ShownSeat
           moments={{ now: now.value, before: before.value }}
           opened={opened}
           seats={seats}
           choices={choices}
+          trials={trials.all}
           onChange={(change) => setChoices((was) => ({ ...was, ...change }))}
         >
           {children}

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
+import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { blendScenes } from '../../../core/show/show-scene.ts';
 import { showWindow } from '../../../core/show/show-window.ts';
@@ -11,6 +12,7 @@ import { ConsentNote } from '../../ui/consent-note.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
+import { type AfterWater, afterWater, afterWaterLines } from './after-water.ts';
 import { BetweenSlider } from './between-slider.tsx';
 import { ChooseShown } from './choose-shown.tsx';
 import type { ShowChoices } from './show-choices.ts';
@@ -29,6 +31,8 @@ interface ShownSeatProps {
   readonly opened: OpenedFit;
   readonly seats: readonly { readonly index: number; readonly name: string }[];
   readonly choices: ShowChoices;
+  /** Trials of the fit, the latest first. */
+  readonly trials: readonly TrialRecord[];
   readonly onChange: (change: Partial<ShowChoices>) => void;
   /** Ways out, at the end of the head. */
   readonly children: React.ReactNode;
@@ -40,6 +44,7 @@ export function ShownSeat(props: ShownSeatProps) {
   const units = useDisplay().length === 'in' ? 'in' : 'mm';
   const fits = { now: moments.now.fit, before: moments.before?.fit ?? null };
   const shown = useShown(fits, { seat: choices.seat, units });
+  const said = afterWater(props.trials, props.opened.revisions, choices.seat);
   if (shown === null || typeof shown === 'string') {
     return (
       <header className="show-head">
@@ -53,17 +58,17 @@ export function ShownSeat(props: ShownSeatProps) {
   }
   return (
     <>
-      <Head {...props} shown={shown} units={units} />
+      <Head {...props} shown={shown} units={units} said={said} />
       <div className="show-body">
         <Picture shown={shown} choices={choices} onChange={props.onChange} />
-        <StoryWords story={shown.story} reason={moments.now.reason} />
+        <StoryWords story={shown.story} reason={moments.now.reason} said={said} />
       </div>
     </>
   );
 }
 
-function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in' }) {
-  const { moments, choices, shown, units } = props;
+function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: AfterWater | null }) {
+  const { moments, choices, shown, units, said } = props;
   const { busy, told, refusal, make } = usePaperExport();
   const format = useFormat();
   const { fit, revision, reason } = moments.now;
@@ -79,6 +84,7 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in' }) {
         units,
         before: shown.before ? (moments.before?.fit ?? null) : null,
         reason,
+        said: { lines: afterWaterLines(said), open: said?.open ?? false },
         mass: choices.showsMass ? format.massUnit : 'hidden',
       },
     });

@@ -2,14 +2,17 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { ShowStory } from '../../../core/show/show-story.ts';
 import { ATHLETE_CAUTIONS } from '../../../language/athlete-cautions.ts';
 import { say } from '../../language/messages.ts';
+import type { AfterWater } from './after-water.ts';
+import { SaidBefore } from './said-before.tsx';
 
 /** The words beside the picture: how it is now and, where something moved, what changes, why, and what to feel for. */
-export function StoryWords({ story, reason }: { story: ShowStory; reason: string }) {
+export function StoryWords(props: { story: ShowStory; reason: string; said: AfterWater | null }) {
+  const { story, reason, said } = props;
   if (story.changes.length === 0) {
     return (
       // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
       <section className="show-words" aria-label={say('athlete-page.title')} tabIndex={0}>
-        <HowItIs story={story} />
+        <HowItIs story={story} said={said} />
       </section>
     );
   }
@@ -24,18 +27,21 @@ export function StoryWords({ story, reason }: { story: ShowStory; reason: string
         </Tab>
       </TabList>
       <TabPanel id="now" className="show-words">
-        <HowItIs story={story} />
+        <HowItIs story={story} said={said} />
       </TabPanel>
       <TabPanel id="changes" className="show-words">
+        <SaidBefore said={said} />
         <WhatChanges story={story} reason={reason} />
+        <Cautions />
       </TabPanel>
     </Tabs>
   );
 }
 
-function HowItIs({ story }: { story: ShowStory }) {
+function HowItIs({ story, said }: { story: ShowStory; said: AfterWater | null }) {
   return (
     <>
+      <SaidBefore said={said} />
       {story.good.length > 0 && (
         <section>
           <h2>{say('athlete-page.good')}</h2>
@@ -49,29 +55,34 @@ function HowItIs({ story }: { story: ShowStory }) {
       <section>
         <h2>{say('athlete-page.watch')}</h2>
         {story.watch.length === 0 ? (
-          <p>{say('athlete-page.nothing')}</p>
+          <p>{say(said?.open ? 'athlete-page.besides' : 'athlete-page.nothing')}</p>
         ) : (
           <ul className="show-list" data-kind="watch">
             {story.watch.map(({ sentence, stop }) => (
               <li key={sentence} data-stop={stop || undefined}>
-                {sentence}
+                {stop ? say('athlete-page.stop', { sentence }) : sentence}
               </li>
             ))}
           </ul>
         )}
         {story.more && <p className="soft">{say('athlete-page.more')}</p>}
       </section>
-      <ul className="show-cautions">
-        {ATHLETE_CAUTIONS.map((caution) => (
-          <li key={caution}>{say(caution)}</li>
-        ))}
-      </ul>
+      <Cautions />
     </>
   );
 }
 
+function Cautions() {
+  return (
+    <ul className="show-cautions">
+      {ATHLETE_CAUTIONS.map((caution) => (
+        <li key={caution}>{say(caution)}</li>
+      ))}
+    </ul>
+  );
+}
+
 function WhatChanges({ story, reason }: { story: ShowStory; reason: string }) {
-  const feel = [...new Set(story.changes.map((change) => change.feel))];
   return (
     <>
       <section>
@@ -100,14 +111,16 @@ function WhatChanges({ story, reason }: { story: ShowStory; reason: string }) {
           ))}
         </section>
       )}
-      <section>
-        <h2>{say('athlete-page.feel')}</h2>
-        <ul className="show-list" data-kind="feel">
-          {feel.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-      </section>
+      {story.feel.length > 0 && (
+        <section>
+          <h2>{say('athlete-page.feel')}</h2>
+          <ul className="show-list" data-kind="feel">
+            {story.feel.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+      )}
     </>
   );
 }

@@ -117,6 +117,7 @@ function Tried(props: {
           );
         })}
       </ul>
+      {trial.allGood && <p>{say('trials.all-good')}</p>}
       {trial.notes && <p className="timeline-words">{trial.notes}</p>}
       <p className="soft">{conditionsText(trial)}</p>
     </div>

@@ -1,6 +1,7 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { needsCaution } from '../../../core/trial/observation.ts';
+import { saidOfPain } from '../../../core/trial/pain-words.ts';
 import { TrialCaution } from '../../bench/tabs/trials/trial-caution.tsx';
 import { useTried } from '../../bench/tabs/trials/use-tried.ts';
 import { say } from '../../language/messages.ts';
@@ -61,6 +62,10 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
       <div className="trial-columns">
         <section>
           <h2>{say('trial.felt')}</h2>
+          <div data-field="allGood">
+            <Field as="tick" {...form.at('allGood')} label={say('trial.all-good')} />
+            {form.problems.allGood && <p className="field-problem">{form.problems.allGood}</p>}
+          </div>
           <TrialFigure
             fit={fit}
             seat={values.seat}
@@ -79,6 +84,11 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
             hint={say('trial.notes.hint')}
             lines={4}
           />
+          {saidOfPain(values.notes) === 'perhaps' && (
+            <p className="field-hint" role="status">
+              {say('trial.words.perhaps')}
+            </p>
+          )}
         </section>
       </div>
     </Form>

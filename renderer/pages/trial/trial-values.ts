@@ -32,6 +32,8 @@ export interface TrialValues {
   readonly wind: Trial['wind'];
   readonly felt: readonly Felt[];
   readonly seen: readonly Seen[];
+  /** It was said that all felt good. */
+  readonly allGood: boolean;
   readonly notes: string;
 }
 
@@ -56,6 +58,7 @@ export function trialValues(trial: Trial | null, start: { tried: string; seat: n
       o.kind === 'body' ? [{ place: o.place, feeling: o.feeling, strength: o.strength }] : [],
     ),
     seen: observations.flatMap((o) => (o.kind === 'boat' ? [{ sign: o.sign, strength: o.strength }] : [])),
+    allGood: trial?.allGood ?? false,
     notes: trial?.notes ?? '',
   };
 }
@@ -75,7 +78,7 @@ export function withSign(seen: readonly Seen[], sign: BoatSign): Seen[] {
 /** What a trial's form asks: a named feeling at each place, a day that has come, and anything at all. */
 export const TRIAL_RULES: FormRules<TrialValues, Trial> = {
   schema: trialSchema,
-  documentOf: ({ seat, heldOn, water, wind, felt, seen, notes }) => ({
+  documentOf: ({ seat, heldOn, water, wind, felt, seen, allGood, notes }) => ({
     seat,
     heldOn,
     water,
@@ -84,10 +87,12 @@ export const TRIAL_RULES: FormRules<TrialValues, Trial> = {
       ...felt.map(({ place, feeling, strength }) => ({ kind: 'body', place, feeling, strength })),
       ...seen.map(({ sign, strength }) => ({ kind: 'boat', sign, strength })),
     ],
+    allGood,
     notes: notes.trim(),
   }),
-  check: ({ heldOn, felt, seen, notes }) => ({
-    all: felt.length + seen.length === 0 && notes.trim() === '' ? say('trial.keep.none') : null,
+  check: ({ heldOn, felt, seen, allGood, notes }) => ({
+    all: felt.length + seen.length === 0 && notes.trim() === '' && !allGood ? say('trial.keep.none') : null,
+    allGood: allGood && felt.length + seen.length > 0 ? say('trial.all-good.not') : null,
     heldOn: heldOn > today() ? say('field.date-ahead') : null,
   }),
   // What was felt comes first among the observations.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type ShownMass, takeHomeOf } from '../../../app/export/take-home-of-fit.ts';
-import { takeHomePdf } from '../../../app/export/take-home-pdf.ts';
+import { type TakeHome, takeHomePdf } from '../../../app/export/take-home-pdf.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { PAPER_NAMES, PAPERS, type PaperName } from '../../../core/setout/paper.ts';
 import { inventedFit } from '../../core/setout/invented-set-out.ts';
@@ -10,6 +10,7 @@ import { finished, inventedStamp } from './invented-stamp.ts';
 import { readPdf } from './read-pdf.ts';
 
 interface Asked {
+  readonly said?: TakeHome['said'];
   readonly paper?: PaperName;
   readonly before?: Fit | null;
   readonly reason?: string;
@@ -32,8 +33,16 @@ function earlier(): Fit {
   };
 }
 
-function printed({ paper = 'A4', before = null, reason = '', mass = 'hidden' }: Asked = {}) {
-  const page = takeHomeOf(inventedFit(), { index: 0, before, reason, mass, units: 'mm', words: english })!;
+const NOTHING_SAID: TakeHome['said'] = { lines: [], open: false };
+
+function printed({
+  paper = 'A4',
+  before = null,
+  reason = '',
+  said = NOTHING_SAID,
+  mass = 'hidden',
+}: Asked = {}) {
+  const page = takeHomeOf(inventedFit(), { index: 0, before, reason, said, mass, units: 'mm', words: english })!;
   const { made, steps } = finished(takeHomePdf(page, { paper, stamp: inventedStamp() }));
   const file = readPdf(made.bytes);
   const words = file.pages[0]!.texts.map(({ text }) => text).join('');
@@ -109,6 +118,14 @@ describe('a take-home page', () => {
     expect(printed({ before: inventedFit() }).page.pictures.every(({ before }) => before === null)).toBe(
       true,
     );
+  });
+
+  it('begins with what was said after the last trial, and does not say that all is well while it is open', () => {
+    const said = { lines: ['You said: rear toes numb', 'Not changed yet.'], open: true };
+    const { words } = printed({ said });
+    expect(words.indexOf(english.say('athlete-page.said'))).toBeGreaterThan(-1);
+    expect(words.indexOf(english.say('athlete-page.said'))).toBeLessThan(words.indexOf(english.say('athlete-page.good')));
+    expect(squeezed(printed().words)).not.toContain(squeezed(english.say('athlete-page.said')));
   });
 
   it('is the same to the byte for equal input', () => {

@@ -4,6 +4,7 @@ import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { showLength } from '../../../core/show/show-length.ts';
 import { showStory } from '../../../core/show/show-story.ts';
 import { athleteSentence, english } from '../../english.ts';
+import { toRadians } from '../../../core/units/angle.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { BARRED_WORDS } from '../text/barred-words.ts';
 
@@ -66,6 +67,25 @@ describe('an athlete’s story', () => {
     for (const { before, now } of reasons) expect(before).not.toBe(now);
   });
 
+  it('says that a knee opens, or the bow rises, only where the figures do', () => {
+    const moved = (part: 'kneePad' | 'frontFoot', to: object) => {
+      const seat = exampleSeat();
+      return exampleFit([{ ...seat, [part]: { ...seat[part], ...to } }]);
+    };
+    const aft = moved('kneePad', { aftM: exampleSeat().kneePad.aftM + 0.03 });
+    const back = moved('frontFoot', { forwardM: exampleSeat().frontFoot.forwardM - 0.06 });
+    const slight = moved('kneePad', { aftM: exampleSeat().kneePad.aftM + 0.002 });
+    for (const fit of [aft, back, slight]) {
+      const opened =
+        shown(fit).report.seats[0]!.stances.ready.angles.frontKnee -
+        shown(exampleFit()).report.seats[0]!.stances.ready.angles.frontKnee;
+      const { feel } = story(fit, exampleFit())!;
+      expect(feel.some((sentence) => sentence.includes('knee opens'))).toBe(opened >= toRadians(2));
+    }
+    expect(story(aft, exampleFit())!.feel).toContain('The bow sits a little higher.');
+    expect(story(slight, exampleFit())!.feel.join(' ')).not.toMatch(/opens|bow/);
+  });
+
   it('gives no reason for what got worse', () => {
     // A poor setting after a good one: nothing of it got better.
     expect(story(poor(), exampleFit())!.reasons).toEqual([]);
@@ -82,11 +102,12 @@ describe('an athlete’s story', () => {
   });
 
   it('is free of jargon and of body mass from end to end', () => {
-    const { good, watch, changes, reasons } = story(poor(), exampleFit())!;
+    const { good, watch, changes, feel, reasons } = story(poor(), exampleFit())!;
     const all = [
       ...good,
       ...watch.map(({ sentence }) => sentence),
-      ...changes.flatMap(({ what, feel }) => [what, feel]),
+      ...changes.map(({ what }) => what),
+      ...feel,
       ...reasons.flatMap(({ before, now }) => [before, now]),
     ];
     for (const sentence of all) {

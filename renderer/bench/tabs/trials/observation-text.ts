@@ -8,7 +8,7 @@ export function observedText(observation: Observation): string {
   return say('observed.body', { place, feeling: say(`feeling.${observation.feeling}`) });
 }
 
-/** The same with its strength: "Rear toes: numb (clear)". */
+/** The same with its strength: "Rear toes: numb (moderate)". */
 export function observationText(observation: Observation): string {
   const strength = say(`trial.strength.${observation.strength as 1 | 2 | 3}`);
   return say('observed.strength', { what: observedText(observation), strength });

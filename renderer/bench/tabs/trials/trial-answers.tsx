@@ -3,6 +3,7 @@ import type { RevisionSummary } from '../../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../../app/contract/trials.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { ANSWERED, type Answer } from '../../../../core/trial/answers.ts';
+import { causesAndLevers } from '../../../../core/trial/levers.ts';
 import { needsCaution, type Observation, type Trial } from '../../../../core/trial/observation.ts';
 import type { TrialAnswers } from '../../../../core/trial/rank-changes.ts';
 import { helpsAll, toldFirst } from '../../../../core/trial/told-first.ts';
@@ -59,12 +60,16 @@ export function TrialAnswersOf({
       {open.observations.length > 0 ? (
         <Changes ranked={ranked} trial={open} />
       ) : (
-        <p className="soft">
-          {say(trial.observations.length === 0 ? 'trials.changes.words' : 'trials.changes.closed')}
-        </p>
+        <p className="soft">{say(closedKey(trial))}</p>
       )}
     </div>
   );
+}
+
+/** Why there is nothing to answer: all felt good, only words were written, or revisions have answered each of them. */
+function closedKey({ observations, allGood }: Trial) {
+  if (allGood) return 'trials.all-good';
+  return observations.length === 0 ? 'trials.changes.words' : 'trials.changes.closed';
 }
 
 /** The trial with what no revision answers yet: that alone is still to be answered. */
@@ -85,8 +90,15 @@ function Observed(props: { observation: Observation; answer: Answer | null; by: 
     <li>
       {observationText(props.observation)}
       <span className="soft">{stateText(answer, by)}</span>
+      {by === null && <p className="soft">{causesText(props.observation)}</p>}
     </li>
   );
+}
+
+/** What a sign often comes from, by common practice. */
+function causesText(observation: Observation): string {
+  const { causes } = causesAndLevers(observation);
+  return say('trials.causes', { causes: causes.map((cause) => say(`cause.${cause}`)).join(', ') });
 }
 
 function stateText(answer: Answer | null, by: number | null): string {

@@ -1,7 +1,7 @@
 import type { Answer } from '../../../../core/trial/answers.ts';
+import { HELPS } from '../../../../core/trial/helps.ts';
 import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
-import { HELPS } from '../../../../core/trial/helps.ts';
 import { helpsAll } from '../../../../core/trial/told-first.ts';
 import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
@@ -52,6 +52,12 @@ function whyText({ reason, moved }: Answer, format: Format): string {
   return values.length > 0 ? say('trials.why', { reason, values: values.join(', ') }) : '';
 }
 
+/** What a change rests on where that is not both: practice alone, or the model's figures alone. */
+function basisKey({ basis, relevance }: RankedChange) {
+  if (basis === 'practice') return 'trials.basis.practice' as const;
+  return relevance === 0 ? ('trials.basis.model' as const) : null;
+}
+
 /** One change that answers a trial: what it answers and why, what it costs; shown as an outline or taken in one step. */
 export function TrialChange({ change, trial }: { change: RankedChange; trial: Trial }) {
   const format = useFormat();
@@ -78,6 +84,7 @@ export function TrialChange({ change, trial }: { change: RankedChange; trial: Tr
           {why}
         </p>
       ))}
+      {basisKey(change) && <p className="soft">{say(basisKey(change)!)}</p>}
       {told && <p className="note-effects soft">{say('notes.side-effects', { effects: told })}</p>}
       {change.worsens && <p>{say('notes.not-clean')}</p>}
       <ChangeButtons change={way} text={text} />

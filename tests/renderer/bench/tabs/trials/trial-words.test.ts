@@ -32,7 +32,7 @@ function record(id: string, observations: Observation[], archived = false): Tria
 
 describe('an observation in words', () => {
   it('names what and how strong', () => {
-    expect(observationText(numb)).toBe('Rear toes: numb (clear)');
+    expect(observationText(numb)).toBe('Rear toes: numb (moderate)');
     expect(observationText(digs)).toBe('Bow digs in (strong)');
   });
 

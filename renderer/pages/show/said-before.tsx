@@ -1,0 +1,25 @@
+import { say } from '../../language/messages.ts';
+import type { AfterWater } from './after-water.ts';
+
+/** Show begins with what the athlete said after the last trial, and what was changed for it or not yet. */
+export function SaidBefore({ said }: { said: AfterWater | null }) {
+  if (!said) return null;
+  return (
+    <section className="show-said">
+      <h2>{said.day}</h2>
+      {said.stop && (
+        <p className="show-stop" role="note">
+          <strong>{say('show.said.stop')}</strong>
+        </p>
+      )}
+      {said.words && <blockquote>{said.words}</blockquote>}
+      <ul className="show-list" data-kind="said">
+        {said.told.map(({ what, done }) => (
+          <li key={what}>
+            {what} {done && <span className="soft">{done}</span>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
