@@ -42,7 +42,15 @@ function printed({
   said = NOTHING_SAID,
   mass = 'hidden',
 }: Asked = {}) {
-  const page = takeHomeOf(inventedFit(), { index: 0, before, reason, said, mass, units: 'mm', words: english })!;
+  const page = takeHomeOf(inventedFit(), {
+    index: 0,
+    before,
+    reason,
+    said,
+    mass,
+    units: 'mm',
+    words: english,
+  })!;
   const { made, steps } = finished(takeHomePdf(page, { paper, stamp: inventedStamp() }));
   const file = readPdf(made.bytes);
   const words = file.pages[0]!.texts.map(({ text }) => text).join('');
@@ -124,7 +132,9 @@ describe('a take-home page', () => {
     const said = { lines: ['You said: rear toes numb', 'Not changed yet.'], open: true };
     const { words } = printed({ said });
     expect(words.indexOf(english.say('athlete-page.said'))).toBeGreaterThan(-1);
-    expect(words.indexOf(english.say('athlete-page.said'))).toBeLessThan(words.indexOf(english.say('athlete-page.good')));
+    expect(words.indexOf(english.say('athlete-page.said'))).toBeLessThan(
+      words.indexOf(english.say('athlete-page.good')),
+    );
     expect(squeezed(printed().words)).not.toContain(squeezed(english.say('athlete-page.said')));
   });
 

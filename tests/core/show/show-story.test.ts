@@ -3,8 +3,8 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { showLength } from '../../../core/show/show-length.ts';
 import { showStory } from '../../../core/show/show-story.ts';
-import { athleteSentence, english } from '../../english.ts';
 import { toRadians } from '../../../core/units/angle.ts';
+import { athleteSentence, english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { BARRED_WORDS } from '../text/barred-words.ts';
 
