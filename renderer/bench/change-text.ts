@@ -25,6 +25,13 @@ export function amountText(coordinate: FittingCoordinate, amount: number, format
     : format.length(amount, { exact: true });
 }
 
+/** A change of a coordinate with its sign: "+1.5 cm". */
+export function signedAmountText(coordinate: FittingCoordinate, by: number, format: Format): string {
+  return isAngle(coordinate)
+    ? format.degrees(by, { decimals: Number.isInteger(by) ? 0 : 1, signed: true })
+    : format.length(by, { exact: true, signed: true });
+}
+
 /** A proposed change in words: "Knee pad 1.5 cm forward, to 16.0 cm". */
 export function changeText(suggestion: Change, format: Format): string {
   if (suggestion.kind === 'choose') return say(`choose.${suggestion.choice}`);

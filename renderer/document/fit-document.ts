@@ -3,7 +3,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
 import { createAutosave, type Keep, type KeepingState } from './autosave.ts';
-import { createEditHistory } from './edit-history.ts';
+import { createEditHistory, type EditHistory } from './edit-history.ts';
 
 /** Nudges of the same name closer together than this are one step of undo, milliseconds. */
 export const NUDGE_BURST_MS = 800;
@@ -80,10 +80,11 @@ export function createFitDocument(options: {
   savedAt?: string | null;
   evaluator: Pick<Evaluator, 'evaluate' | 'evaluateHolding'>;
   keep: Keep;
+  /** Steps of an earlier visit; left out, there are none. */
+  history?: EditHistory;
   now?: () => number;
 }): FitDocument {
-  const { evaluator, now = () => performance.now() } = options;
-  const history = createEditHistory();
+  const { evaluator, history = createEditHistory(), now = () => performance.now() } = options;
   const listeners = new Set<LiveListener>();
   let live = { fit: options.fit, report: evaluator.evaluate(options.fit) };
   let gesture: Gesture | null = null;
@@ -99,10 +100,7 @@ export function createFitDocument(options: {
     ),
     lit: null,
     ghost: null,
-    undoName: null,
-    redoName: null,
-    canUndo: false,
-    canRedo: false,
+    ...stepsOf(history),
     gestureName: null,
     keeping: 'kept',
     savedAt: options.savedAt ?? null,
@@ -142,10 +140,8 @@ export function createFitDocument(options: {
   /** Makes `fit` the state of the document, as seen by the page and the disk. */
   function commit(fit: Fit, report: Report): void {
     show(fit, report);
-    const { undoName, redoName } = history;
     const seat = Math.min(store.getState().seat, fit.seats.length - 1);
-    const steps = { undoName, redoName, canUndo: undoName !== null, canRedo: redoName !== null };
-    store.setState({ ...live, ...steps, seat, ghost: null, gestureName: null });
+    store.setState({ ...live, ...stepsOf(history), seat, ghost: null, gestureName: null });
     keeper.keep(fit);
   }
 
@@ -241,14 +237,7 @@ export function createFitDocument(options: {
       lastNudge = null;
       history.clear();
       show(fit, evaluator.evaluate(fit));
-      store.setState({
-        ...live,
-        undoName: null,
-        redoName: null,
-        canUndo: false,
-        canRedo: false,
-        ghost: null,
-      });
+      store.setState({ ...live, ...stepsOf(history), ghost: null });
     },
     live: () => live,
     onLive(listener) {
@@ -268,6 +257,11 @@ export function createFitDocument(options: {
       listeners.clear();
     },
   };
+}
+
+/** What undo and redo would do, as the page shows it. */
+function stepsOf({ undoName, redoName }: EditHistory) {
+  return { undoName, redoName, canUndo: undoName !== null, canRedo: redoName !== null };
 }
 
 /** Whether two states of a fit say the same; parts that are the same objects are not looked into. */

@@ -42,8 +42,15 @@ interface Fetched<T> {
 }
 
 /** A fit with its revisions, opened after every draft sent off so far has been kept. */
-export function useOpenedFit(fitId: string): Fetched<OpenedFit> & { readonly reload: () => void } {
-  const [answer, setAnswer] = useState<Fetched<OpenedFit>>({ value: null, error: null });
+export function useOpenedFit(fitId: string): Fetched<OpenedFit> & {
+  readonly reload: () => void /** Counts the answers. */;
+  readonly answered: number;
+} {
+  const [answer, setAnswer] = useState<Fetched<OpenedFit> & { answered: number }>({
+    value: null,
+    error: null,
+    answered: 0,
+  });
   const [round, setRound] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: `round` asks again
   useEffect(() => {
@@ -51,7 +58,7 @@ export function useOpenedFit(fitId: string): Fetched<OpenedFit> & { readonly rel
     void draftsAnswered()
       .then(() => call('fits.open', { id: fitId }))
       .then((result) => {
-        if (wanted) setAnswer(fetched(result));
+        if (wanted) setAnswer(({ answered }) => ({ ...fetched(result), answered: answered + 1 }));
       });
     return () => {
       wanted = false;

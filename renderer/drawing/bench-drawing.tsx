@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { useStore } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
 import type { BenchView } from '../document/bench-view.ts';
 import type { FitDocument } from '../document/fit-document.ts';
@@ -85,6 +86,7 @@ export function BenchDrawing({
         <>
           <GripList document={fitDocument} canvas={canvas} hand={hand} />
           <LookButtons canvas={canvas} document={fitDocument} />
+          <Refused hand={hand} />
         </>
       )}
     </div>
@@ -108,6 +110,12 @@ function placeCard(frame: HTMLElement, { layout: { card, cardPlace, look } }: Sc
     const property = `--${name}`;
     if (frame.style.getPropertyValue(property) !== pixels) frame.style.setProperty(property, pixels);
   }
+}
+
+/** Says on the drawing why the hand could not take a part. (It is spoken where it is refused.) */
+function Refused({ hand }: { hand: HandStore }) {
+  const refused = useStore(hand, (state) => state.refused);
+  return refused && <p className="drawing-refused">{refused}</p>;
 }
 
 function focusGrip(host: HTMLElement, grip: Grip): void {

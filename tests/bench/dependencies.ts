@@ -12,7 +12,6 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   'age-encryption': 'exported files encrypted with a passphrase',
   'better-sqlite3': 'the store',
   fflate: 'zip: bundles, and compression within exports',
-  konva: 'the drawing’s canvas',
   papaparse: 'tables of offsets and measures, CSV in and out',
   pdfkit: 'set-out sheets and tiled templates as PDF',
   react: 'the page',

@@ -130,16 +130,17 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     await other.locator('.crew-table tfoot').first().waitFor();
     expect(await other.locator('.crew-table').first().locator('tbody tr').count()).toBe(1);
     await other.getByText('1: nobody').click();
-    await other.getByRole('tab', { name: /^Notes/ }).click();
+    await other.getByRole('tab', { name: /^Findings/ }).click();
     await other.getByText('Nobody kneels in this seat.').waitFor();
     await other.context().close();
   });
 
-  it('drags both pads together with Shift, as one step', async () => {
+  it('drags both pads together with Ctrl and Shift, as one step', async () => {
     const before = await kept();
     const grip = page.locator('[data-grip="kneePad/plan"]');
     const box = (await grip.boundingBox())!;
     const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    await page.keyboard.down('Control');
     await page.keyboard.down('Shift');
     await page.mouse.move(at.x, at.y);
     await page.mouse.down();
@@ -147,6 +148,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     await nextFrame(page);
     await page.mouse.up();
     await page.keyboard.up('Shift');
+    await page.keyboard.up('Control');
     await soon(async () => (await kept()).seats[0]!.kneePad.aftM).not.toBe(before.seats[0]!.kneePad.aftM);
     const after = await kept();
     const moved = after.seats.map((s, i) => s.kneePad.aftM - before.seats[i]!.kneePad.aftM);

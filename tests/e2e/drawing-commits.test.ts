@@ -50,7 +50,7 @@ it(`React commits nothing for ${MOVES} moves of the pointer that it does not com
   await page.locator('.kept[data-keeping="kept"]').waitFor();
   // What the worker finds out comes once after each gesture.
   await page
-    .getByRole('button', { name: /^Take it/ })
+    .getByRole('button', { name: /^Apply:/ })
     .first()
     .waitFor();
   await soon(() => page.locator('.note-looking', { hasText: /^Looking/ }).count()).toBe(0);

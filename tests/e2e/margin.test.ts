@@ -129,7 +129,7 @@ describe('the numbers on the screen', () => {
 
   it('and so are the notes, in the same order', async () => {
     await enter(page, PAD_AFT, '16');
-    await page.getByRole('tab', { name: /^Notes/ }).click();
+    await page.getByRole('tab', { name: /^Findings/ }).click();
     const report = evaluateFit(await keptFit());
     const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
     const titles = await page.locator('.note-title').allInnerTexts();
@@ -141,12 +141,12 @@ describe('the numbers on the screen', () => {
 describe('margin notes', () => {
   it('show their change as an outline and take it in one step', async () => {
     const note = page.locator('[data-finding="restBevel@0"]');
-    await note.getByRole('button', { name: /^Take it/ }).waitFor();
+    await note.getByRole('button', { name: /^Apply:/ }).waitFor();
     const before = await keptFit();
-    await note.getByRole('button', { name: /^Show it/ }).click();
+    await note.getByRole('button', { name: /^Show:/ }).click();
     expect((await keptFit()).seats).toEqual(before.seats);
-    await note.getByRole('button', { name: /^Hide it/ }).waitFor();
-    await note.getByRole('button', { name: /^Take it/ }).click();
+    await note.getByRole('button', { name: /^Hide:/ }).waitFor();
+    await note.getByRole('button', { name: /^Apply:/ }).click();
     await soon(async () => (await keptFit()).seats).not.toEqual(before.seats);
     await soon(() => note.getAttribute('data-severity')).toBe('good');
     await undo();

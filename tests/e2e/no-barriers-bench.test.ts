@@ -65,7 +65,7 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
 
   it('the bench with its notes', async () => {
     await page
-      .getByRole('button', { name: /^Take it/ })
+      .getByRole('button', { name: /^Apply:/ })
       .first()
       .waitFor();
     await checkBoth();

@@ -92,9 +92,9 @@ async function showAChange(page: Page): Promise<void> {
   const copy = await callFromPage(page, 'fits.create', { fit: { ...fit, name: 'Pad far aft' } });
   await goTo(page, `#/fits/${copy.id}`);
   await enter(page, PAD_AFT, '27');
-  const show = page.getByRole('button', { name: /^Show it/ }).first();
+  const show = page.getByRole('button', { name: /^Show:/ }).first();
   await show.click();
-  await page.getByRole('button', { name: /^Hide it/ }).hover();
+  await page.getByRole('button', { name: /^Hide:/ }).hover();
 }
 
 async function compareTheFirst(page: Page): Promise<void> {
@@ -131,7 +131,7 @@ async function openThePaddle(page: Page): Promise<void> {
 }
 
 async function proposeTheLeast(page: Page): Promise<void> {
-  await page.getByRole('tab', { name: /^Notes/ }).click();
+  await page.getByRole('tab', { name: /^Findings/ }).click();
   await page.getByRole('button', { name: 'Propose the least change' }).click();
   await page.getByRole('button', { name: 'Leave it: the proposal' }).waitFor();
 }

@@ -27,7 +27,7 @@ export async function answerTheTrial(page: Page): Promise<void> {
   const show = page
     .locator('.trial-change')
     .first()
-    .getByRole('button', { name: /^Show it/ });
+    .getByRole('button', { name: /^Show:/ });
   await show.click();
 }
 

@@ -208,10 +208,10 @@ describe('Wednesday: on the water', () => {
   it('shows the first as an outline, then takes it as one step that can be taken back', async () => {
     const before = await keptFit();
     const first = page.locator('.trial-change').first();
-    await first.getByRole('button', { name: /^Show it/ }).click();
-    await first.getByRole('button', { name: /^Hide it/ }).waitFor();
+    await first.getByRole('button', { name: /^Show:/ }).click();
+    await first.getByRole('button', { name: /^Hide:/ }).waitFor();
     expect(await keptFit()).toEqual(before);
-    await first.getByRole('button', { name: /^Take it/ }).click();
+    await first.getByRole('button', { name: /^Apply:/ }).click();
     await soon(() => keptFit()).not.toEqual(before);
     const after = await keptFit();
     await page.keyboard.press('Control+z');

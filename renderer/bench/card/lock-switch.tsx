@@ -1,6 +1,7 @@
 import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from '../bench-context.tsx';
+import { toggleLock } from '../lock-part.ts';
 
 /** Locks a fitting against proposals, or frees it. The word says the state; the padlock only repeats it. */
 export function LockSwitch({ fitting }: { fitting: Lockable }) {
@@ -8,22 +9,13 @@ export function LockSwitch({ fitting }: { fitting: Lockable }) {
   const seat = useFit((state) => state.seat);
   const locked = useFit(({ fit }) => fit.seats[seat]!.locks.includes(fitting));
   const what = say(`fitting.${fitting}`);
-  const toggle = () =>
-    document.apply(say(locked ? 'step.unlock' : 'step.lock', { what }), (fit) => ({
-      ...fit,
-      seats: fit.seats.map((at, index) =>
-        index === seat
-          ? { ...at, locks: locked ? at.locks.filter((lock) => lock !== fitting) : [...at.locks, fitting] }
-          : at,
-      ),
-    }));
   return (
     <button
       type="button"
       className="button bare lock"
       aria-label={say(locked ? 'measures.locked.of' : 'measures.lock.of', { fitting: what })}
       title={say('measures.lock.about')}
-      onClick={toggle}
+      onClick={() => toggleLock(document, fitting)}
     >
       <svg viewBox="0 0 14 16" width="12" height="14" aria-hidden="true">
         <path

@@ -56,8 +56,10 @@ export function PartCard({ hand }: { hand: HandStore }) {
 /** The part that the card speaks of: the one last taken on the drawing, or chosen here since. */
 function useChosenPart(hand: HandStore): [part: Part, choose: (part: Part) => void] {
   const chosen = useStore(hand, (state) => state.chosen);
+  const asked = useStore(hand, (state) => state.fieldAsked);
   const [part, setPart] = useState<Part>(HANDLES[chosen].fitting);
-  useEffect(() => setPart(HANDLES[chosen].fitting), [chosen]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked for again, a part comes up again
+  useEffect(() => setPart(HANDLES[chosen].fitting), [chosen, asked]);
   const held = useFit(({ gestureName, lit }) => (gestureName === null ? null : lit));
   useEffect(() => {
     const fitting = LOCKABLE.find((name) => name === held);
@@ -70,6 +72,11 @@ function useChosenPart(hand: HandStore): [part: Part, choose: (part: Part) => vo
 function useAskedField(hand: HandStore, card: React.RefObject<HTMLElement | null>): void {
   const asked = useStore(hand, (state) => state.fieldAsked);
   useEffect(() => {
-    if (asked > 0) card.current?.querySelector<HTMLInputElement>('.card-table input')?.focus();
+    if (asked === 0) return;
+    // The part's own fields are there once the page is drawn for it.
+    const frame = requestAnimationFrame(() =>
+      card.current?.querySelector<HTMLInputElement>('.card-table input')?.focus(),
+    );
+    return () => cancelAnimationFrame(frame);
   }, [asked, card]);
 }

@@ -1,6 +1,3 @@
-import { Layer } from 'konva/lib/Layer.js';
-import { Shape } from 'konva/lib/Shape.js';
-import { Stage } from 'konva/lib/Stage.js';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
@@ -30,6 +27,7 @@ import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene 
 import { layOutSheet, layOutWholeBoat, type SheetLayout } from '../view/sheet-layout.ts';
 import { strokePictures } from '../view/stroke-pictures.ts';
 import { type Camera, cockpitCamera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
+import { PaperLayer } from './paper-layer.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
 export type Showing = 'seat' | 'boat';
@@ -50,8 +48,7 @@ export class BenchCanvas {
   private readonly document: FitDocument;
   private readonly view: BenchView;
   private readonly host: HTMLElement;
-  private readonly stage: Stage;
-  private readonly layers: Readonly<Record<LayerName, Layer>>;
+  private readonly layers: ReadonlyMap<LayerName, PaperLayer>;
   private readonly parts: readonly Part[];
   private readonly ghosts = createEvaluator();
   private readonly stroke = strokePictures();
@@ -61,6 +58,7 @@ export class BenchCanvas {
   private palette: Palette;
   private format: Format;
   private size = { width: 0, height: 0 };
+  private density = 1;
   private layout: SheetLayout | null = null;
   private camera: Camera | null = null;
   private lines: { boat: Fit['boat']; lines: HullLines } | null = null;
@@ -85,10 +83,7 @@ export class BenchCanvas {
     this.document = given.document;
     this.view = given.view;
     this.host = given.host;
-    this.stage = new Stage({ container: given.paper, listening: false });
-    this.layers = Object.fromEntries(
-      LAYERS.map((name) => [name, new Layer({ listening: false })] as const),
-    ) as Record<LayerName, Layer>;
+    this.layers = new Map(LAYERS.map((name) => [name, new PaperLayer(given.paper)]));
     this.format = given.format;
     this.palette = readPalette(given.host);
     this.picture = this.pictureNow();
@@ -109,22 +104,14 @@ export class BenchCanvas {
       guides,
       grips,
     ];
-    for (const name of LAYERS) this.stage.add(this.layers[name].add(this.sheetOf(name)));
     this.listen();
   }
 
-  /** One shape for each layer that draws the layer's parts in turn. */
-  private sheetOf(name: LayerName): Shape {
-    const parts = this.parts.filter(({ layer }) => layer === name);
-    return new Shape({
-      listening: false,
-      perfectDrawEnabled: false,
-      sceneFunc: (context) => {
-        const scene = this.scene();
-        if (!scene) return;
-        const pen = new Pen(context._context, this.palette);
-        for (const part of parts) part.paint(pen, scene);
-      },
+  /** Paints a layer's parts in turn. */
+  private paint(name: LayerName, scene: Scene): void {
+    this.layers.get(name)!.draw((context) => {
+      const pen = new Pen(context, this.palette);
+      for (const part of this.parts) if (part.layer === name) part.paint(pen, scene);
     });
   }
 
@@ -199,13 +186,18 @@ export class BenchCanvas {
   resize(width: number, height: number): void {
     if (width < 1 || height < 1) return;
     this.size = { width, height };
-    this.stage.size(this.size);
+    this.fitLayers();
     this.showAll(this.showing);
   }
 
-  /** Pixels of the screen in one CSS pixel. Setting it clears the layers, so they are drawn again. */
-  setDensity(ratio: number): void {
-    for (const name of LAYERS) this.layers[name].getCanvas().setPixelRatio(ratio);
+  /** Pixels of the screen in one CSS pixel. */
+  setDensity(density: number): void {
+    this.density = density;
+    this.fitLayers();
+  }
+
+  private fitLayers(): void {
+    for (const layer of this.layers.values()) layer.fit(this.size, this.density);
     this.invalidate(ALL);
   }
 
@@ -274,15 +266,15 @@ export class BenchCanvas {
   flush(): void {
     cancelAnimationFrame(this.frame);
     this.frame = 0;
-    for (const name of LAYERS) if (this.dirty.has(name)) this.layers[name].drawScene();
-    this.dirty.clear();
     const scene = this.scene();
+    if (scene) for (const name of LAYERS) if (this.dirty.has(name)) this.paint(name, scene);
+    this.dirty.clear();
     if (scene) for (const listener of this.drawn) listener(scene);
   }
 
   dispose(): void {
     cancelAnimationFrame(this.frame);
     for (const stop of this.stops) stop();
-    this.stage.destroy();
+    for (const layer of this.layers.values()) layer.remove();
   }
 }

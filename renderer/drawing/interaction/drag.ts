@@ -30,7 +30,9 @@ export interface DragKeys {
   readonly free: boolean;
   /** Ctrl: a tenth of the usual snap step. */
   readonly fine: boolean;
-  /** Shift: every paddler's fitting moves by as much, in a crew. */
+  /** Shift: the part follows at a fifth of the pointer's way. */
+  readonly slow?: boolean;
+  /** Ctrl and Shift: every paddler's fitting moves by as much, in a crew. */
   readonly all: boolean;
 }
 

@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Grip, HandleId } from '../view/handle.ts';
+import type { ScreenPoint } from '../view/screen-point.ts';
 
 /** What the page needs to know of the hand; changes when it takes hold, lets go or moves to another handle. */
 export interface HandState {
@@ -9,11 +10,22 @@ export interface HandState {
   /** Counts how often a double-click has asked for the first field of the chosen part. */
   readonly fieldAsked: number;
   readonly touch: boolean;
+  /** Why the hand could not take a part (it is locked), until the next press; null for none. */
+  readonly refused: string | null;
+  /** Where the drawing's menu is asked for, pixels of the drawing, and on which part; null while there is none. */
+  readonly menu: (ScreenPoint & { readonly handle: HandleId | null }) | null;
 }
 
 export type HandStore = StoreApi<HandState>;
 
 /** A hand that has held nothing yet: the card speaks of the knee pad. */
 export function createHandStore(): HandStore {
-  return createStore<HandState>(() => ({ held: null, chosen: 'kneePad', fieldAsked: 0, touch: false }));
+  return createStore<HandState>(() => ({
+    held: null,
+    chosen: 'kneePad',
+    fieldAsked: 0,
+    touch: false,
+    refused: null,
+    menu: null,
+  }));
 }

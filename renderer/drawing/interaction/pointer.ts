@@ -3,7 +3,7 @@ import type { FitDocument, Gesture } from '../../document/fit-document.ts';
 import { say } from '../../language/messages.ts';
 import type { BenchCanvas } from '../canvas/bench-canvas.ts';
 import { gripMarks } from '../view/grip-marks.ts';
-import { type Grip, HANDLES, sameGrip } from '../view/handle.ts';
+import { type Grip, HANDLE_IDS, HANDLES, type HandleId, sameGrip } from '../view/handle.ts';
 import { apart, type ScreenPoint } from '../view/screen-point.ts';
 import { panBy, type ViewName, viewAt, zoomAbout } from '../view/view-geometry.ts';
 import { type Drag, type DragKeys, draggedTo, startDrag } from './drag.ts';
@@ -15,6 +15,8 @@ import { FINE } from './snap.ts';
 
 /** Felt radii of the handles: 24 px across for a mouse, 44 px for a finger. */
 const FELT = { mouse: 13, touch: 23 } as const;
+/** With Shift held a part follows at this share of the pointer's way. */
+const SLOW = 0.2;
 /** A press that moves less than this is no push of the paper, pixels. */
 const PRESS_PX = 4;
 /** One step of a wheel's hundred pixels zooms by this much. */
@@ -25,7 +27,7 @@ interface Holding {
   readonly hold: Drag;
   readonly gesture: Gesture;
   readonly pointer: number;
-  /** Where the pull has got to on the screen; with Ctrl it follows the pointer at a tenth of its speed. */
+  /** Where the pull has got to on the screen; with Shift or Ctrl it follows the pointer slowly. */
   at: ScreenPoint;
   last: ScreenPoint;
   keys: DragKeys;
@@ -78,6 +80,8 @@ export class PointerHand {
     host.addEventListener('pointerup', (event) => this.up(event), { signal });
     host.addEventListener('pointercancel', (event) => this.lost(event), { signal });
     host.addEventListener('pointerleave', () => this.leave(), { signal });
+    host.addEventListener('dblclick', (event) => this.askField(event), { signal });
+    host.addEventListener('contextmenu', (event) => this.openMenu(event), { signal });
     host.addEventListener('wheel', (event) => this.wheel(event), { signal, passive: false });
     window.addEventListener('keydown', (event) => this.key(event), { signal, capture: true });
     window.addEventListener('keyup', (event) => this.key(event), { signal, capture: true });
@@ -108,6 +112,7 @@ export class PointerHand {
   private down(event: PointerEvent): void {
     if (!this.isOnPaper(event)) return;
     if (event.pointerType === 'mouse' && event.button !== 0) return;
+    if (this.store.getState().refused) this.store.setState({ refused: null });
     this.setTouch(event.pointerType === 'touch');
     const at = this.pointOf(event);
     if (this.holding) return;
@@ -119,6 +124,32 @@ export class PointerHand {
     const grip = this.gripAt(at, event.pointerType);
     if (grip) this.take(grip, event);
     else this.startPanning(at, event);
+  }
+
+  /** The handle of the part at a point: a handle itself, or the wood of a fitting; null on anything else. */
+  private handleAt(at: ScreenPoint, pointerType: string): HandleId | null {
+    const grip = this.gripAt(at, pointerType);
+    if (grip) return grip.handle;
+    const scene = this.canvas.scene();
+    const part = scene && pointedPart(scene, at);
+    return HANDLE_IDS.find((id) => HANDLES[id].fitting === part) ?? null;
+  }
+
+  /** A double-click on a part asks for its first field. */
+  private askField(event: MouseEvent): void {
+    if (!this.isOnPaper(event)) return;
+    const chosen = this.handleAt(this.pointOf(event), 'mouse');
+    if (chosen) this.store.setState(({ fieldAsked }) => ({ chosen, fieldAsked: fieldAsked + 1 }));
+  }
+
+  /** The menu of what can be done with the part under the pointer, or with the fit. */
+  private openMenu(event: MouseEvent): void {
+    if (!this.isOnPaper(event) || this.holding) return;
+    event.preventDefault();
+    const focused = (event.target as Element).closest<HTMLElement>('[data-handle]')?.dataset.handle;
+    const handle = (focused as HandleId | undefined) ?? this.handleAt(this.pointOf(event), 'mouse');
+    if (handle) this.store.setState({ chosen: handle });
+    this.store.setState({ menu: { ...this.pointOf(event), handle } });
   }
 
   private setTouch(touch: boolean): void {
@@ -146,7 +177,9 @@ export class PointerHand {
     const { seat } = this.document.getState();
     const name = say(`drawing.handle.${grip.handle}`);
     if (fit.seats[seat]!.locks.includes(HANDLES[grip.handle].fitting)) {
-      announce(say('drawing.locked', { handle: name }));
+      const refused = say('drawing.locked', { handle: name });
+      this.store.setState({ refused, chosen: grip.handle });
+      announce(refused);
       return;
     }
     const { geometry } = this.canvas;
@@ -158,7 +191,7 @@ export class PointerHand {
     const gesture = this.document.beginGesture(say('drawing.handle.move', { handle: name }));
     this.holding = { hold, gesture, pointer: event.pointerId, at: screen, last: screen, keys: keysOf(event) };
     this.canvas.hold({ grip, start: scene.picture, limits: hold.limits });
-    this.store.setState({ held: grip, chosen: grip.handle });
+    this.store.setState({ held: grip, chosen: grip.handle, refused: null });
     this.host.dataset.hand = 'holding';
   }
 
@@ -194,7 +227,7 @@ export class PointerHand {
 
   /** Writes down where the pull has got to; the frame does the rest. */
   private follow(holding: Holding, at: ScreenPoint, keys: DragKeys): void {
-    const speed = keys.fine ? FINE : 1;
+    const speed = keys.fine ? FINE : keys.slow ? SLOW : 1;
     holding.at = {
       x: holding.at.x + (at.x - holding.last.x) * speed,
       y: holding.at.y + (at.y - holding.last.y) * speed,
@@ -339,5 +372,6 @@ export class PointerHand {
 }
 
 function keysOf(event: { altKey: boolean; ctrlKey: boolean; shiftKey: boolean }): DragKeys {
-  return { free: event.altKey, fine: event.ctrlKey, all: event.shiftKey };
+  const { altKey: free, ctrlKey, shiftKey } = event;
+  return { free, fine: ctrlKey && !shiftKey, slow: shiftKey && !ctrlKey, all: ctrlKey && shiftKey };
 }

@@ -1,6 +1,7 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { useFit } from '../../bench/bench-context.tsx';
 import type { BenchTabProps } from '../../bench/bench-tab.ts';
+import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
 import { BENCH_TABS } from './bench-tabs.ts';
 import { SeatChooser } from './seat-chooser.tsx';
@@ -8,7 +9,7 @@ import { TitleBlock } from './title-block.tsx';
 import { useMarginTab } from './use-margin-tab.ts';
 
 /** The sheet's right margin: the tabs above; measures; the title block in the corner. */
-export function Margin(props: BenchTabProps & { changedSince: boolean }) {
+export function Margin(props: BenchTabProps & { changedSince: boolean; looked: FetchedRevision | null }) {
   const { grown, revisions, changedSince, onSave } = props;
   const fit = useFit((state) => state.fit);
   const [open, setOpen] = useMarginTab();
@@ -34,7 +35,7 @@ export function Margin(props: BenchTabProps & { changedSince: boolean }) {
           </TabPanel>
         ))}
       </Tabs>
-      <TitleBlock revisions={revisions} changedSince={changedSince} onSave={onSave} />
+      <TitleBlock revisions={revisions} changedSince={changedSince} looked={props.looked} onSave={onSave} />
     </aside>
   );
 }

@@ -16,16 +16,17 @@ import { AutosaveError } from './autosave-error.tsx';
 import { BenchDivider } from './bench-divider.tsx';
 import { BenchTools } from './bench-tools.tsx';
 import { ComparedOutline } from './compared-outline.tsx';
+import { DrawingMenu } from './drawing-menu.tsx';
 import { LookBanner } from './look-banner.tsx';
 import { Margin } from './margin.tsx';
 import { SaveRevision } from './save-revision.tsx';
-import { useBench, useLook } from './use-bench.ts';
 import { useBenchActions } from './use-bench-actions.ts';
+import { useLook, useOpenedBench } from './use-opened-bench.ts';
 import './bench.css';
 
 /** A fit on the bench, with the revision that is looked at in its place for a while, if any. */
 export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: () => void }) {
-  const bench = useBench(opened);
+  const bench = useOpenedBench(opened);
   const [looked, setLooked] = useState<FetchedRevision | null>(null);
   const look = useLook(looked?.fit ?? null);
   if (!bench) return <main className="bench" id="content" tabIndex={-1} />;
@@ -43,7 +44,7 @@ export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: (
         <BenchSheet
           opened={opened}
           shown={looked && look ? look : bench}
-          looking={looked !== null}
+          looked={looked}
           onLook={setLooked}
         />
         <Announcer />
@@ -55,10 +56,11 @@ export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: (
 function BenchSheet(props: {
   opened: OpenedFit;
   shown: Bench;
-  looking: boolean;
+  looked: FetchedRevision | null;
   onLook: (revision: FetchedRevision) => void;
 }) {
-  const { opened, shown, looking } = props;
+  const { opened, shown } = props;
+  const looking = props.looked !== null;
   const [revisions, setRevisions] = useState<readonly RevisionSummary[]>(opened.revisions);
   const [newest, setNewest] = useState<Fit | null>(opened.draftSavedAt === null ? opened.fit : null);
   const [hand] = useState(createHandStore);
@@ -94,6 +96,7 @@ function BenchSheet(props: {
           <div className="bench-drawing" inert={looking}>
             <BenchDrawing document={shown.document} view={shown.view} hand={hand} />
             <PartCard hand={hand} />
+            {!looking && <DrawingMenu hand={hand} />}
           </div>
           <BenchDivider sheet={sheet} />
           <Margin
@@ -103,6 +106,7 @@ function BenchSheet(props: {
             revisions={revisions}
             changedSince={changedSince}
             compared={compared}
+            looked={props.looked}
             onCompare={setCompared}
             onLook={props.onLook}
             onSave={openSaving}

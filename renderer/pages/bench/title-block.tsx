@@ -1,5 +1,6 @@
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { useFit } from '../../bench/bench-context.tsx';
+import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { usePageTitle } from '../../ui/use-page-title.ts';
@@ -16,8 +17,11 @@ function revisionText(newest: RevisionSummary | undefined, changedSince: boolean
 export function TitleBlock(props: {
   revisions: readonly RevisionSummary[];
   changedSince: boolean;
+  /** The earlier revision that is looked at; null while the fit itself is worked on. */
+  looked: FetchedRevision | null;
   onSave: () => void;
 }) {
+  const { looked } = props;
   const name = useFit(({ fit }) => fit.name);
   usePageTitle(name);
   const boat = useFit(({ fit }) => fit.boat);
@@ -32,9 +36,13 @@ export function TitleBlock(props: {
       <button type="button" className="button words title-save" onClick={props.onSave}>
         {say('revisions.save')}
       </button>
-      <p className="title-revision">
-        <span className="only-spoken">{say('block.revision')} </span>
-        {revisionText(props.revisions[0], props.changedSince)}
+      <p className="title-revision" data-looking={looked ? true : undefined}>
+        {looked
+          ? say('block.revision.looking', {
+              number: revisionNumber(looked.revision),
+              name: looked.revision.name,
+            })
+          : revisionText(props.revisions[0], props.changedSince)}
       </p>
       <KeptState />
     </section>

@@ -1,12 +1,14 @@
 import { useMemo } from 'react';
-import { useFit } from '../../bench/bench-context.tsx';
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { type FindAction, useOfferedActions } from '../../find/offered-actions.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { sendCommand } from '../../ui/menu-commands.tsx';
+import { duplicateFit } from './duplicate-fit.ts';
 
 /** Offers what can be done with the fit on the bench. */
 export function useBenchActions(fitId: string): void {
+  const document = useDocument();
   const undoName = useFit((state) => state.undoName);
   const redoName = useFit((state) => state.redoName);
   const seats = useFit(({ fit }) => fit.seats);
@@ -16,6 +18,7 @@ export function useBenchActions(fitId: string): void {
     );
     return [
       { id: 'save', name: say('do.save'), run: () => sendCommand('save-revision') },
+      { id: 'duplicate', name: say('menu.duplicate'), run: () => void duplicateFit(document.getState().fit) },
       { id: 'trial', name: say('do.trial'), run: () => go({ page: 'trial', id: fitId }) },
       ...(undoName === null
         ? []
@@ -37,6 +40,6 @@ export function useBenchActions(fitId: string): void {
         { id: `timeline ${id}`, name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },
       ]),
     ];
-  }, [fitId, undoName, redoName, seats]);
+  }, [document, fitId, undoName, redoName, seats]);
   useOfferedActions(actions);
 }

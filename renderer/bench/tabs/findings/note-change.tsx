@@ -1,4 +1,5 @@
 import type { Finding } from '../../../../core/evaluation/finding.ts';
+import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { useSlow } from '../../bench-context.tsx';
@@ -6,7 +7,7 @@ import { ChangeButtons } from '../../change-buttons.tsx';
 import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
 
 /** Side effects worth a line in the margin. */
-const MOST_EFFECTS = 3;
+const MOST_EFFECTS = 2;
 
 /** The way out of a finding: the least change that clears it, with what it does besides; shown or taken in one step. */
 export function NoteChange({ finding }: { finding: Finding }) {
@@ -21,17 +22,21 @@ export function NoteChange({ finding }: { finding: Finding }) {
       </p>
     );
   }
-  const way: Change = suggestion;
-  const change = changeText(way, format);
-  const effects = suggestion.kind === 'move' ? suggestion.sideEffects : [];
-  const told = sideEffectsText(effects, MOST_EFFECTS, format);
-
+  const change: Change = suggestion;
+  const text = changeText(change, format);
   return (
     <div className="note-change">
-      <p>{change}</p>
-      {way.kind === 'move' && !way.clean && <p>{say('notes.not-clean')}</p>}
-      {told && <p className="note-effects">{say('notes.side-effects', { effects: told })}</p>}
-      <ChangeButtons change={way} text={change} />
+      <p className="note-move">{text}</p>
+      <ChangeButtons change={change} text={text} />
+      <p className="note-effects">{priceText(change, format)}</p>
     </div>
   );
+}
+
+/** What a change costs: what else it changes, and whether something leaves its band for it. */
+function priceText(change: Change, format: Format): string {
+  if (change.kind === 'choose') return '';
+  const effects = sideEffectsText(change.sideEffects, MOST_EFFECTS, format);
+  const price = effects ? say('notes.side-effects', { effects }) : say('notes.alone');
+  return change.clean ? price : [say('notes.not-clean'), price].join(' ');
 }

@@ -1,14 +1,12 @@
 import { useFit } from '../../bench-context.tsx';
 import type { BenchTab } from '../../bench-tab.ts';
+import { findingGroups } from './finding-groups.ts';
 import { Notes } from './notes.tsx';
 
-/** How many findings of this seat and of the boat want something done. */
+/** How many findings of this seat and of the boat are to be acted on. */
 function Count() {
-  const toDo = useFit(
-    ({ report, seat }) =>
-      report.findings.filter((f) => f.severity !== 'good' && (f.seat === null || f.seat === seat)).length,
-  );
-  return toDo > 0 ? <span className="count">{toDo}</span> : null;
+  const toAct = useFit(({ report, seat }) => findingGroups(report.findings, seat).act.length);
+  return toAct > 0 ? <span className="count">{toAct}</span> : null;
 }
 
 export const tab: BenchTab = { id: 'notes', order: 1, title: 'notes.title', Panel: Notes, Count };

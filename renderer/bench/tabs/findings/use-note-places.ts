@@ -5,6 +5,8 @@ import { useBenchView } from '../../bench-context.tsx';
 
 function placesIn(list: HTMLElement): NotePlace[] {
   const frame = (list.closest('.leaf-scroll') ?? list).getBoundingClientRect();
+  // Under the drawing no line can lead to it from the right.
+  if (frame.left < window.innerWidth / 3) return [];
   return [...list.querySelectorAll<HTMLElement>('.note[data-finding]')].flatMap((note): NotePlace[] => {
     const mark = note.querySelector('.severity-mark')?.getBoundingClientRect();
     if (!mark) return [];

@@ -37,6 +37,7 @@ export function DifferencesTable({ revision, older }: { revision: RevisionSummar
               cell: ({ older: was }) => was,
             },
             { title: say('revisions.differences.now'), numeric: true, cell: ({ now }) => now },
+            { title: say('revisions.differences.change'), numeric: true, cell: ({ change }) => change },
           ]}
         />
       )}

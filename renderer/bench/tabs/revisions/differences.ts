@@ -6,7 +6,7 @@ import type { Report } from '../../../../core/evaluation/report.ts';
 import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
-import { amountText } from '../../change-text.ts';
+import { amountText, signedAmountText } from '../../change-text.ts';
 import { coordinateName } from '../../coordinates.ts';
 
 /** One line of the table of differences. */
@@ -14,6 +14,8 @@ export interface Difference {
   readonly what: string;
   readonly older: string;
   readonly now: string;
+  /** From then to now, with its sign; empty where the values are no numbers to be taken from one another. */
+  readonly change: string;
 }
 
 /** What differs in a seat and in the boat between an older state and the one drawn: measures first, then judged values. */
@@ -27,7 +29,8 @@ export function differencesOf(
   const measures = FITTING_COORDINATES.flatMap((c): Difference[] => {
     if (!was || !is || coordinateOf(was, c) === coordinateOf(is, c)) return [];
     const text = (at: typeof is) => amountText(c, coordinateOf(at, c), format);
-    return [{ what: coordinateName(c), older: text(was), now: text(is) }];
+    const change = signedAmountText(c, coordinateOf(is, c) - coordinateOf(was, c), format);
+    return [{ what: coordinateName(c), older: text(was), now: text(is), change }];
   });
   return [...measures, ...valueDifferences(older.report, drawn.report, { seat, format })];
 }
@@ -44,10 +47,11 @@ function valueDifferences(
     if (!then || !definition || definition.source === 'as-set' || (now.seat !== null && now.seat !== seat))
       return [];
     const write = format.quantity(now.id);
+    const changed = format.quantity(now.id, { signed: true });
     const [a, b] = [write(then.value, then.unit), write(now.value, now.unit)];
     return a === b || Math.abs(then.value - now.value) < definition.step
       ? []
-      : [{ what: quantityName(now.id), older: a, now: b }];
+      : [{ what: quantityName(now.id), older: a, now: b, change: changed(now.value - then.value, now.unit) }];
   });
 }
 

@@ -144,7 +144,7 @@ describe('a pull', () => {
   });
 });
 
-describe('with Shift, a whole crew moves', () => {
+describe('with Ctrl and Shift, a whole crew moves', () => {
   const two = exampleFit([
     exampleSeat(),
     exampleSeat({ side: 'right', kneePad: { ...exampleSeat().kneePad, aftM: 0.2 } }),

@@ -6,38 +6,48 @@ import type { Bench } from '../../bench/bench-context.tsx';
 import { createBenchView } from '../../document/bench-view.ts';
 import { createFitDocument } from '../../document/fit-document.ts';
 import { keepDraft } from '../../document/keep-draft.ts';
+import { historyFor, keepHistory } from '../../document/kept-histories.ts';
 import { followSlowly } from '../../document/slow-answers.ts';
 import { createJobRunner } from '../../jobs/job-runner.ts';
 
 /** A bench for an opened fit: its document, kept on the disk, and its slow answers. Ends with the component. */
-export function useBench(opened: OpenedFit): Bench | null {
+export function useOpenedBench(opened: OpenedFit): Bench | null {
   return useDocumentWithAnswers(opened.id, () => {
+    const history = historyFor(opened.id, opened.fit);
     const document = createFitDocument({
       fitId: opened.id,
       fit: opened.fit,
       savedAt: opened.draftSavedAt,
       evaluator: createEvaluator(),
       keep: keepDraft,
+      history,
     });
     const newest = opened.revisions[0];
     if (opened.draftSavedAt === null && newest) document.keptAsRevision(newest.savedAt);
-    return document;
+    return { document, leave: () => keepHistory(opened.id, history, document.getState().fit) };
   });
 }
 
 /** A bench that only looks at a state of a fit: nothing of it is ever kept. */
 export function useLook(fit: Fit | null): Bench | null {
-  return useDocumentWithAnswers(fit, () =>
-    createFitDocument({
+  return useDocumentWithAnswers(fit, () => ({
+    document: createFitDocument({
       fitId: '',
       fit: fit!,
       evaluator: createEvaluator(),
       keep: async () => ({ kind: 'conflict', message: '' }),
     }),
-  );
+    leave: () => undefined,
+  }));
 }
 
-function useDocumentWithAnswers(key: unknown, make: () => Bench['document']): Bench | null {
+interface Made {
+  readonly document: Bench['document'];
+  /** Called when the bench ends, before the document does. */
+  readonly leave: () => void;
+}
+
+function useDocumentWithAnswers(key: unknown, make: () => Made): Bench | null {
   const [bench, setBench] = useState<Bench | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a bench lives as long as the fit it was made for
   useEffect(() => {
@@ -45,7 +55,7 @@ function useDocumentWithAnswers(key: unknown, make: () => Bench['document']): Be
       setBench(null);
       return;
     }
-    const document = make();
+    const { document, leave } = make();
     const slow = followSlowly(document, createJobRunner('slowAnswersOf'));
     setBench({ document, answers: slow.answers, view: createBenchView() });
     const leaving = () => void document.keepNow();
@@ -56,6 +66,7 @@ function useDocumentWithAnswers(key: unknown, make: () => Bench['document']): Be
       window.removeEventListener('visibilitychange', leaving);
       slow.stop();
       void document.close();
+      leave();
       setBench(null);
     };
   }, [key]);

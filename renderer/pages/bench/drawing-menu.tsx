@@ -1,0 +1,86 @@
+import { useRef } from 'react';
+import { Menu, MenuItem, Popover } from 'react-aria-components';
+import { useStore } from 'zustand';
+import { announce } from '../../announce/announce.ts';
+import { useDocument, useFit } from '../../bench/bench-context.tsx';
+import { toggleLock } from '../../bench/lock-part.ts';
+import type { HandStore } from '../../drawing/interaction/hand-state.ts';
+import { HANDLES } from '../../drawing/view/handle.ts';
+import { say } from '../../language/messages.ts';
+import { sendCommand } from '../../ui/menu-commands.tsx';
+import { duplicateFit } from './duplicate-fit.ts';
+
+interface MenuAction {
+  readonly id: string;
+  readonly name: string;
+  readonly run: () => void;
+}
+
+/** The drawing's context menu: what can be done with the part under the pointer, and with the fit. */
+export function DrawingMenu({ hand }: { hand: HandStore }) {
+  const menu = useStore(hand, (state) => state.menu);
+  const anchor = useRef<HTMLSpanElement>(null);
+  const actions = [...usePartActions(hand), ...useFitActions()];
+  const close = () => hand.setState({ menu: null });
+  return (
+    <>
+      <span ref={anchor} className="drawing-menu-anchor" style={{ left: menu?.x, top: menu?.y }} />
+      <Popover triggerRef={anchor} isOpen={menu !== null} onOpenChange={close} placement="bottom start">
+        <Menu
+          className="drawing-menu"
+          aria-label={say('menu.title')}
+          autoFocus="first"
+          onAction={(key) => actions.find(({ id }) => id === key)?.run()}
+          onClose={close}
+        >
+          {actions.map(({ id, name }) => (
+            <MenuItem key={id} id={id} className="drawing-menu-item">
+              {name}
+            </MenuItem>
+          ))}
+        </Menu>
+      </Popover>
+    </>
+  );
+}
+
+function usePartActions(hand: HandStore): MenuAction[] {
+  const document = useDocument();
+  const handle = useStore(hand, ({ menu }) => menu?.handle ?? null);
+  const fitting = handle && HANDLES[handle].fitting;
+  const locked = useFit(({ fit, seat }) => fitting !== null && fit.seats[seat]!.locks.includes(fitting));
+  if (!handle || !fitting) return [];
+  const part = say(`fitting.${fitting}`);
+  return [
+    {
+      id: 'numbers',
+      name: say('menu.numbers', { part }),
+      run: () => hand.setState(({ fieldAsked }) => ({ chosen: handle, fieldAsked: fieldAsked + 1 })),
+    },
+    {
+      id: 'lock',
+      name: say(locked ? 'menu.unlock' : 'menu.lock', { part }),
+      run: () => toggleLock(document, fitting),
+    },
+  ];
+}
+
+function useFitActions(): MenuAction[] {
+  const document = useDocument();
+  const undoName = useFit((state) => state.undoName);
+  const redoName = useFit((state) => state.redoName);
+  const undo = { id: 'undo', run: () => sendCommand('undo') };
+  const redo = { id: 'redo', run: () => sendCommand('redo') };
+  return [
+    ...(undoName === null ? [] : [{ ...undo, name: say('bench.undo.step', { step: undoName }) }]),
+    ...(redoName === null ? [] : [{ ...redo, name: say('bench.redo.step', { step: redoName }) }]),
+    { id: 'save', name: say('revisions.save'), run: () => sendCommand('save-revision') },
+    {
+      id: 'duplicate',
+      name: say('menu.duplicate'),
+      run: () => {
+        void duplicateFit(document.getState().fit).then((error) => error && announce(error.message));
+      },
+    },
+  ];
+}

@@ -1,0 +1,145 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { barriersInBothThemes } from './barriers.ts';
+import { handlePlace, nextFrame } from './hand.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, enter, goTo, measure, shown, soon } from './screens.ts';
+
+const PAD_AFT = 'Knee pad: aft of the mark';
+const REST_AFT = 'Rear rest: aft of the mark';
+
+let program: RunningProgram;
+let page: Page;
+
+/** Puts a new fit on the bench. */
+async function bench(name: string, fit = exampleFit()): Promise<string> {
+  const { id } = await callFromPage(page, 'fits.create', { fit: { ...fit, name } });
+  await goTo(page, `#/fits/${id}`);
+  await page.getByRole('heading', { level: 1, name }).waitFor();
+  await measure(page, PAD_AFT).waitFor();
+  await page.locator('[data-grip="kneePad/plan"][data-x]').waitFor({ state: 'attached' });
+  return id;
+}
+
+async function dragPad(px: number, key?: 'Shift'): Promise<void> {
+  const { x, y } = await handlePlace(page, 'kneePad/plan');
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  if (key) await page.keyboard.down(key);
+  for (let k = 1; k <= 10; k++) await page.mouse.move(x + (px * k) / 10, y);
+  await nextFrame(page);
+  if (key) await page.keyboard.up(key);
+  await page.mouse.up();
+}
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce' });
+});
+afterAll(() => program.dispose());
+
+describe('the hand on the drawing', () => {
+  it('drags slowly with Shift: a fifth of the way', async () => {
+    await bench('Slow');
+    await dragPad(-100, 'Shift');
+    const slow = (await shown(page, PAD_AFT)) - 17.5;
+    await page.keyboard.press('Control+z');
+    await dragPad(-100);
+    const usual = (await shown(page, PAD_AFT)) - 17.5;
+    expect(slow).toBeGreaterThan(2);
+    expect(usual / slow).toBeGreaterThan(3.5);
+    expect(usual / slow).toBeLessThan(6.5);
+  });
+
+  it('says on the drawing that a locked part is locked', async () => {
+    await bench('Locked', exampleFit([exampleSeat({ locks: ['kneePad'] })]));
+    await dragPad(-40);
+    expect(await shown(page, PAD_AFT)).toBe(17.5);
+    await page.locator('.drawing-refused').filter({ hasText: 'Knee pad is locked' }).waitFor();
+    expect(await barriersInBothThemes(page)).toEqual([]);
+  });
+
+  it('a double-click on a part takes the keyboard to its first field', async () => {
+    await bench('Double-click');
+    const { x, y } = await handlePlace(page, 'rearRest/plan');
+    await page.mouse.dblclick(x, y);
+    await soon(() => measure(page, REST_AFT).evaluate((field) => field === document.activeElement)).toBe(
+      true,
+    );
+  });
+
+  it('has a context menu: lock, undo, duplicate', async () => {
+    const id = await bench('Menu');
+    const { x, y } = await handlePlace(page, 'kneePad/plan');
+    await page.mouse.click(x, y, { button: 'right' });
+    await page.getByRole('menuitem', { name: 'Lock Knee pad' }).waitFor();
+    expect(await barriersInBothThemes(page)).toEqual([]);
+    await page.getByRole('menuitem', { name: 'Lock Knee pad' }).click();
+    await page.getByRole('button', { name: /^Locked: Knee pad/ }).waitFor();
+    await page.mouse.click(x, y, { button: 'right' });
+    await page.getByRole('menuitem', { name: /^Undo: lock/ }).click();
+    await page.getByRole('button', { name: /^Lock Knee pad/ }).waitFor();
+    await page.mouse.click(x, y, { button: 'right' });
+    await page.getByRole('menuitem', { name: 'Duplicate this fit' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Menu (2)' }).waitFor();
+    expect(page.url()).not.toContain(id);
+  });
+
+  it('undo is offered again after leaving and coming back', async () => {
+    const id = await bench('Undo');
+    await enter(page, PAD_AFT, '19');
+    await enter(page, PAD_AFT, '20');
+    await goTo(page, '#/boats');
+    await page.getByRole('heading', { level: 1, name: 'Boats' }).waitFor();
+    await goTo(page, `#/fits/${id}`);
+    await measure(page, PAD_AFT).waitFor();
+    await soon(() => shown(page, PAD_AFT)).toBe(20);
+    for (const before of [19, 17.5]) {
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await soon(() => shown(page, PAD_AFT)).toBe(before);
+    }
+  });
+});
+
+describe.each([
+  ['1280 × 800', { width: 1280, height: 800 }, 1],
+  ['1024 × 700', { width: 1024, height: 700 }, 1],
+  ['800 × 1200', { width: 800, height: 1200 }, 1],
+  ['1280 × 800 at 200 %', { width: 640, height: 400 }, 2],
+] as const)('a window of %s', (_, viewport, deviceScaleFactor) => {
+  it('has everything of the bench on the screen, the card whole, and no barrier', async () => {
+    const small = await program.openBrowser({ viewport, deviceScaleFactor, reducedMotion: 'reduce' });
+    const { fitId } = await callFromPage(small, 'demo.install', {});
+    await goTo(small, `#/fits/${fitId}`);
+    await measure(small, PAD_AFT).waitFor();
+    await small.locator('[data-grip="kneePad/plan"][data-x]').waitFor({ state: 'attached' });
+    const wide = () => small.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(await wide()).toBeLessThanOrEqual(0);
+    const outside = await small.evaluate(() =>
+      [
+        ...document.querySelectorAll(
+          '.part-card :is(input, button, select, th, td), .title-block *, .tabs [role=tab]',
+        ),
+      ]
+        .map((element) => ({
+          name: element.textContent || element.tagName,
+          box: element.getBoundingClientRect(),
+        }))
+        .filter(({ box }) => box.width > 0 && (box.left < -0.5 || box.right > window.innerWidth + 0.5))
+        .map(({ name }) => name),
+    );
+    expect(outside).toEqual([]);
+    const cut = await small.locator('.part-card').evaluate((card) => card.scrollHeight - card.clientHeight);
+    expect(cut).toBeLessThanOrEqual(1);
+    const menu = small.getByRole('button', { name: 'Menu' });
+    if (await menu.isVisible()) {
+      await menu.click();
+      await small.getByRole('link', { name: 'Boats' }).waitFor();
+      expect(await wide()).toBeLessThanOrEqual(0);
+      await small.keyboard.press('Escape');
+    }
+    expect(await barriersInBothThemes(small)).toEqual([]);
+    await small.context().close();
+  });
+});
