@@ -40,7 +40,7 @@ describe('the archive, through its own screen', () => {
       const chooser = there.waitForEvent('filechooser');
       await there.getByRole('button', { name: 'Choose a file' }).click();
       await (await chooser).setFiles(file);
-      await there.getByRole('button', { name: 'Take it in' }).click();
+      await there.getByRole('button', { name: 'Import' }).click();
       await there.getByText('Taken in.').waitFor();
       const fits = await callFromPage(there, 'fits.list', {});
       expect(fits.map(({ name }) => name)).toEqual(['Example']);
@@ -87,7 +87,7 @@ describe('the archive, through its own screen', () => {
     await page.getByRole('button', { name: 'Choose a file' }).click();
     await (await chooser).setFiles({ name: 'x', mimeType: 'text/plain', buffer: Buffer.from('no bundle') });
     await page.getByRole('alert').waitFor();
-    expect(await page.getByRole('button', { name: 'Take it in' }).count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Import' }).count()).toBe(0);
     expect(await names()).toEqual(['Stays']);
   });
 
@@ -99,7 +99,7 @@ describe('the archive, through its own screen', () => {
       .getByRole('row', { name: /asked for/ })
       .getByRole('button', { name: /^Go back to it/ })
       .click();
-    await page.getByRole('alertdialog').getByRole('button', { name: 'Go back', exact: true }).click();
+    await page.getByRole('alertdialog').getByRole('button', { name: 'Restore', exact: true }).click();
     await soon(names).toEqual(['Stays']);
     await page
       .getByRole('row', { name: /before going back/ })

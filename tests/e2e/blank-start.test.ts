@@ -25,7 +25,7 @@ const button = (name: string) => page.getByRole('button', { name, exact: true })
 describe('from a blank start', () => {
   it('a fit is saved and its sheet is on paper in a few interactions', async () => {
     const hand = countedHand(page);
-    await hand.click(page.getByRole('link', { name: 'Start blank' }));
+    await hand.click(page.getByRole('link', { name: 'Start empty' }));
     await page.getByRole('heading', { name: 'New fit' }).waitFor();
     expect(await barriersInBothThemes(page)).toEqual([]);
     await hand.fill('Name', 'Ilse Ravn');
@@ -33,7 +33,7 @@ describe('from a blank start', () => {
     await hand.fill('Body mass', '63.5');
     await hand.click(page.getByText('left', { exact: true }));
     await hand.click(page.getByText('C1', { exact: true }));
-    await hand.click(button('Begin on the bench'));
+    await hand.click(button('Create'));
     await page.locator('.kept[data-keeping="kept"]').waitFor();
     await hand.click(button('Save a revision').first());
     const dialog = page.getByRole('dialog');
@@ -46,7 +46,7 @@ describe('from a blank start', () => {
     expect(revisions.map(({ name }) => name)).toEqual(['First setting']);
     expect(fit.seats[0]!.athlete).toMatchObject({ name: 'Ilse Ravn', statureM: 1.71, massKg: 63.5 });
     expect(fit.boat.hull.kind).toBe('usual');
-    await hand.click(page.getByRole('link', { name: 'Set out', exact: true }));
+    await hand.click(page.getByRole('link', { name: 'Workshop sheet', exact: true }));
     const download = page.waitForEvent('download');
     await hand.click(button('Sheet as PDF'));
     const paper = join(program.dataDir, 'sheet.pdf');

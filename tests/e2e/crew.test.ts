@@ -88,7 +88,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
   it('levels the crew: bow a centimetre up, weight over the centreline, each stance kept', async () => {
     const before = createEvaluator().evaluate(await kept());
     await crew('Level the crew').click();
-    await crew('Take it').first().click();
+    await crew('Apply').first().click();
     const after = createEvaluator().evaluate(await kept());
     const afloat = after.afloat.ready;
     if (afloat.kind !== 'afloat') throw new Error('the pair does not float');
@@ -112,7 +112,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
   it('warns of a paddler who kneels on the knee of the other side', async () => {
     const row = page.locator('.crew-bands tr', { hasText: 'Knee of the paddling side' });
     expect(await row.locator('td[data-severity="good"]').count()).toBe(2);
-    await page.getByText('Other knee', { exact: true }).click();
+    await page.getByText('Kneels on the other knee', { exact: true }).click();
     await row.locator('td[data-severity="change"]', { hasText: 'no' }).waitFor();
     const fit = await kept();
     expect(fit.seats.filter(({ side, kneels }) => kneels && kneels !== side)).toHaveLength(1);
@@ -220,7 +220,7 @@ function holdOrdersAfterThree(): void {
 
 describe('the crew on paper', () => {
   beforeEach(async () => {
-    await page.getByRole('link', { name: 'Crew sheet, to print' }).click();
+    await page.getByRole('link', { name: 'Print the crew sheet' }).click();
     await page.getByRole('img', { name: /^The whole No. 7, pair/ }).waitFor();
   });
 

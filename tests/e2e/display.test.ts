@@ -18,8 +18,8 @@ describe('paper and units', () => {
   it('are as they were chosen when the program starts again, on whatever port', async () => {
     const first = await startProgram({ dataDir });
     const page = await first.openBrowser({ colorScheme: 'light' });
-    await page.getByRole('button', { name: 'Paper and units' }).click();
-    await page.getByText('Night', { exact: true }).click();
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await page.getByText('Dark', { exact: true }).click();
     await page.getByText('in', { exact: true }).click();
     await soon(() => theme(page)).toBe('dark');
     await soon(async () => (await callFromPage(page, 'display.read', {})).length).toBe('in');
@@ -30,7 +30,7 @@ describe('paper and units', () => {
     try {
       expect(again.origin).not.toBe(first.origin);
       const later = await again.openBrowser({ colorScheme: 'light' });
-      await later.getByRole('button', { name: 'Paper and units' }).click();
+      await later.getByRole('button', { name: 'Settings' }).click();
       expect(await later.getByRole('radio', { name: 'in', exact: true }).isChecked()).toBe(true);
       expect(await theme(later)).toBe('dark');
     } finally {

@@ -90,14 +90,14 @@ afterAll(async () => {
 
 describe('from nothing to a fit that outlives a killed program', () => {
   it('makes an athlete', async () => {
-    await page.getByRole('link', { name: 'Start blank' }).click();
+    await page.getByRole('link', { name: 'Start empty' }).click();
     await page.getByRole('link', { name: 'Enter more about the athlete' }).click();
     await page.getByLabel('Name', { exact: true }).fill('Ilse Ravn');
     await page.getByText('left', { exact: true }).click();
     await enter(page, 'Stature', '1 m 71');
     await enter(page, 'Body mass', '63,5');
     await enter(page, 'Foot length', '9 7/8 in');
-    await page.getByRole('button', { name: 'Keep this athlete' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await page.getByRole('heading', { name: 'New fit' }).waitFor();
     const [record] = await callFromPage(page, 'athletes.list', {});
     expect(record!.athlete).toMatchObject({ name: 'Ilse Ravn', side: 'left', statureM: 1.71, massKg: 63.5 });
@@ -105,7 +105,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
   });
 
   it('measures a boat with a tape, its sections drawn meanwhile', async () => {
-    await page.getByRole('link', { name: 'Measure a boat' }).click();
+    await page.getByRole('link', { name: 'Add boat' }).click();
     await page.getByText('tape', { exact: true }).click();
     await page.getByLabel('Name', { exact: true }).fill('Club single no. 4');
     await enter(page, 'Mass of the boat', '16');
@@ -119,13 +119,13 @@ describe('from nothing to a fit that outlives a killed program', () => {
     await enter(page, 'Width', '26');
     await enter(page, 'After end from the stern', '130');
     await enter(page, 'Fore end from the stern', '390');
-    await page.getByRole('button', { name: 'Keep this boat' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await page.getByRole('heading', { name: 'New fit' }).waitFor();
     expect(await page.getByRole('combobox', { name: 'Boat' }).inputValue()).not.toBe('');
   });
 
   it('begins on the bench from a first setting', async () => {
-    await page.getByRole('button', { name: 'Begin on the bench' }).click();
+    await page.getByRole('button', { name: 'Create' }).click();
     await page.getByRole('heading', { level: 1, name: 'Ilse Ravn in Club single no. 4' }).waitFor();
     padAtFirst = await shown(page, PAD_AFT);
     // The usual band for the knee's place (common practice, no source).

@@ -70,11 +70,11 @@ describe('a float check, through its own screen', () => {
   it('finds how much fuller a boat is than its offsets, from freeboards to the millimetre, and is dated', async () => {
     const { id, boat } = await single();
     await goTo(page, `#/boats/${id}/lines`);
-    await page.getByRole('button', { name: 'Fit the hull to it' }).waitFor();
+    await page.getByRole('button', { name: 'Correct the hull' }).waitFor();
     await readAfloat(boat);
-    await page.getByRole('button', { name: 'Fit the hull to it' }).click();
+    await page.getByRole('button', { name: 'Correct the hull' }).click();
     expect(await textOf(page.locator('.float-check').getByRole('status'))).toMatch(/\d\.\d % fuller/);
-    await page.getByRole('button', { name: 'Keep it with the boat' }).click();
+    await page.getByRole('button', { name: 'Save with the boat' }).click();
     await soon(async () => (await single()).boat.floatCheck?.takenOn).toBe(today());
     const { correction } = (await single()).boat;
     // Readings are rounded to a millimetre; a millimetre of freeboard is about 1 % of this hull's volume.
@@ -83,8 +83,8 @@ describe('a float check, through its own screen', () => {
 
   it('stays among the earlier ones when another replaces it', async () => {
     await page.getByLabel('Checked on').fill('2026-08-01');
-    await page.getByRole('button', { name: 'Fit the hull to it' }).click();
-    await page.getByRole('button', { name: 'Keep it with the boat' }).click();
+    await page.getByRole('button', { name: 'Correct the hull' }).click();
+    await page.getByRole('button', { name: 'Save with the boat' }).click();
     await soon(async () => (await single()).boat.floatCheck?.takenOn).toBe('2026-08-01');
     const { id } = await single();
     await goTo(page, `#/boats/${id}`);

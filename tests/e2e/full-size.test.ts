@@ -36,19 +36,19 @@ describe('full size on the screen', () => {
     expect(await status()).toContain('has not been measured');
     expect(await page.locator('.check-bar').textContent()).toContain('nobody has checked');
     expect(await drawnScale()).toBeCloseTo(96 / 25.4, 2);
-    expect(await page.getByRole('button', { name: 'Keep for this screen' }).isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: 'Save for this screen' }).isDisabled()).toBe(true);
   });
 
   it('is measured with a ruler: the drawing and its check bar are then at that scale', async () => {
     await enter(page, 'Length of the bar', '91 mm');
-    await page.getByRole('button', { name: 'Keep for this screen' }).click();
+    await page.getByRole('button', { name: 'Save for this screen' }).click();
     await soon(status).toContain('is at full size');
     expect(await drawnScale()).toBeCloseTo(400 / 91, 2);
     expect(await barScale()).toBeCloseTo(400 / 91, 1);
   });
 
   it('is measured with a card: its frame is 85.60 × 53.98 mm at the scale of the drawing', async () => {
-    await page.getByRole('button', { name: 'Measure it again' }).click();
+    await page.getByRole('button', { name: 'Measure again' }).click();
     const frame = page.locator('.card-frame');
     const before = (await frame.boundingBox())!;
     const width = page.getByLabel('Width of the frame');
@@ -57,7 +57,7 @@ describe('full size on the screen', () => {
     const after = (await frame.boundingBox())!;
     expect(after.width - before.width).toBeGreaterThan(10);
     expect(after.width / after.height).toBeCloseTo(85.6 / 53.98, 3);
-    await page.getByRole('button', { name: 'Keep for this screen' }).click();
+    await page.getByRole('button', { name: 'Save for this screen' }).click();
     await soon(status).toContain('is at full size');
     expect(await drawnScale()).toBeCloseTo(after.width / 85.6, 3);
   });
@@ -81,7 +81,7 @@ describe('full size on the screen', () => {
   it('shows the other things of the seat, and has no serious barrier', async () => {
     await page.getByText('Rear foot rest: wedge', { exact: true }).click();
     await page.getByRole('img', { name: /^Rear/ }).waitFor();
-    await page.getByRole('button', { name: 'Measure it again' }).click();
+    await page.getByRole('button', { name: 'Measure again' }).click();
     const { violations } = await new AxeBuilder({ page }).analyze();
     const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
     expect(serious.map(({ id, nodes }) => `${id} ${nodes.map(({ target }) => target.join(' '))}`)).toEqual(

@@ -224,7 +224,7 @@ describe('revisions', () => {
     await withTwoRevisions();
     await revisionsTab();
     await page.getByRole('button', { name: /^Look at it: revision 1/ }).click();
-    await page.getByRole('button', { name: 'Put it on the bench' }).click();
+    await page.getByRole('button', { name: 'Restore this revision' }).click();
     await soon(padAft).toBe('17.5 cm');
     await undo();
     await soon(padAft).toBe('21.0 cm');
@@ -250,7 +250,7 @@ describe('a program that is gone', () => {
   it('is told of, and what was edited meanwhile is kept when it is back', async () => {
     await page.route('**/call', (route) => route.abort());
     await enter(page, PAD_AFT, '18,5');
-    await page.getByText('not kept yet; trying again').waitFor();
+    await page.getByText('not saved yet; trying again').waitFor();
     await enter(page, PAD_AFT, '18,6');
     await page.getByRole('button', { name: 'Try again' }).waitFor();
     await page.unroute('**/call');

@@ -111,14 +111,14 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: /^Compare with/ }).click();
     await checkBoth();
-    await page.getByRole('button', { name: /^Look at it/ }).click();
+    await page.getByRole('button', { name: /^View / }).click();
     await page.getByRole('button', { name: 'Back to the bench' }).waitFor();
     await checkBoth();
   });
 
   it('setting out, with a file refused', async () => {
     await goTo(page, `#/fits/${fitId}/set-out`);
-    await page.getByRole('region', { name: 'Set-out sheet' }).waitFor();
+    await page.getByRole('region', { name: 'Workshop sheet' }).waitFor();
     await checkBoth();
     await page.route('**/call', (route) => {
       const { name } = route.request().postDataJSON() as { name: string };

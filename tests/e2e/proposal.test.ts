@@ -45,9 +45,9 @@ async function keptFit(): Promise<Fit> {
   return (await callFromPage(page, 'fits.open', { id: fitId })).fit;
 }
 
-const ask = () => page.getByRole('button', { name: 'Propose the least change' });
-const take = () => page.getByRole('button', { name: 'Take it: the proposal' });
-const leave = () => page.getByRole('button', { name: 'Leave it: the proposal' });
+const ask = () => page.getByRole('button', { name: 'Propose the smallest change' });
+const take = () => page.getByRole('button', { name: 'Apply the proposal' });
+const leave = () => page.getByRole('button', { name: 'Discard the proposal' });
 const undo = () => page.getByRole('button', { name: 'Undo', exact: true });
 const moves = () => page.locator('.proposal-moves li').allTextContents();
 /** The proposal that the core makes of the fit as it stands, from nothing. */
@@ -68,7 +68,7 @@ describe('the least change, in the bench', () => {
     await take().waitFor();
     expect(await moves()).toHaveLength(proposed(before).moves.length);
     expect(await textOf(page.locator('.proposal-left'))).toContain('a choice, not a place');
-    await page.getByRole('button', { name: 'Hide it', exact: true }).first().waitFor();
+    await page.getByRole('button', { name: 'Hide', exact: true }).first().waitFor();
     expect(await keptFit()).toEqual(before);
     expect(await undo().isDisabled()).toBe(true);
     expect(await barriersOn(page)).toEqual([]);
@@ -225,7 +225,7 @@ describe('a first setting', () => {
     await padAft.waitFor();
     const shown = await textOf(padAft);
     expect(await barriersOn(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Begin on the bench' }).click();
+    await page.getByRole('button', { name: 'Create' }).click();
     await measure(page, PAD_AFT).waitFor();
     expect((await measure(page, PAD_AFT).inputValue()).replace('\u{202f}', ' ')).toBe(shown);
     const [, id] = /fits\/([0-9a-f-]+)/.exec(page.url())!;

@@ -53,5 +53,5 @@ export async function openWhatABoatHas(page: Page): Promise<void> {
   const single = boats.find(({ boat }) => boat.stock !== undefined);
   if (!single) throw new Error('no boat of the demo club has a stock');
   await goTo(page, `#/boats/${single.id}`);
-  await page.getByRole('heading', { name: 'Fitted in this boat' }).scrollIntoViewIfNeeded();
+  await page.getByRole('heading', { name: 'Fits in this boat' }).scrollIntoViewIfNeeded();
 }

@@ -64,9 +64,9 @@ describe('the roster', () => {
   it('sets aside and brings back', async () => {
     await page.getByRole('button', { name: 'Set aside: Zofia Łęgowianka' }).click();
     await soon(async () => (await names()).length).toBe(5);
-    await page.getByRole('button', { name: 'Show what was set aside' }).click();
+    await page.getByRole('button', { name: 'Show archived' }).click();
     await page.getByRole('button', { name: 'Bring back: Zofia Łęgowianka' }).click();
-    await page.getByRole('button', { name: 'Back to those in use' }).click();
+    await page.getByRole('button', { name: 'Hide archived' }).click();
     await soon(async () => (await names()).length).toBe(6);
     await expectNoBarriers();
   });
@@ -81,7 +81,7 @@ describe('a guided measuring session', () => {
     await page.getByRole('link', { name: 'Measure', exact: true }).click();
     await page.getByRole('heading', { name: 'Stature and mass' }).waitFor();
     await enter(page, 'Stature', '182');
-    await page.getByRole('alert').filter({ hasText: 'Measure it again' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'Measure again' }).waitFor();
     await enter(page, 'Stature', '152,5');
     await enter(page, 'Body mass', '45');
     await soon(() => page.locator('.odd-value').count()).toBe(0);
@@ -113,7 +113,7 @@ describe('a guided measuring session', () => {
   it('keeps an unusual reading when somebody says so, and asks for a third when two are far apart', async () => {
     await page.getByRole('button', { name: /^Foot length/ }).click();
     await enter(page, 'First reading', '27.6');
-    await page.getByRole('button', { name: 'Keep it anyway' }).click();
+    await page.getByRole('button', { name: 'Use it anyway' }).click();
     await soon(() => page.locator('.odd-value').count()).toBe(0);
     await page.getByRole('button', { name: /^Arm span/ }).click();
     await enter(page, 'First reading', '151');
@@ -129,10 +129,10 @@ describe('a guided measuring session', () => {
   });
 
   it('is kept with spread and day; the earlier body stays in the history', async () => {
-    await page.getByRole('button', { name: 'Look over and keep', exact: true }).click();
+    await page.getByRole('button', { name: 'Check and save', exact: true }).click();
     await page.getByRole('row', { name: /Sitting height/ }).waitFor();
     await expectNoBarriers();
-    await page.getByRole('button', { name: 'Keep these measures' }).click();
+    await page.getByRole('button', { name: 'Save these measurements' }).click();
     await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
     const { athlete } = await athleteNamed('Νεφέλη');
     expect(athlete).toMatchObject({ statureM: 1.525, massKg: 45, measuredOn: today() });
@@ -148,15 +148,15 @@ describe('a guided measuring session', () => {
   });
 
   it('takes in an old note, takes it away, and brings it back', async () => {
-    await page.getByText('Put in an earlier measuring').click();
-    const form = page.locator('details', { hasText: 'Put in an earlier measuring' });
+    await page.getByText('Add earlier measurements').click();
+    const form = page.locator('details', { hasText: 'Add earlier measurements' });
     await form.getByLabel('Day').fill('2025-09-20');
     await form.getByLabel('Stature').fill('144');
-    await form.getByRole('button', { name: 'Keep it' }).click();
+    await form.getByRole('button', { name: 'Save' }).click();
     await page.getByRole('img', { name: /^Stature: 6 measurings/ }).waitFor();
-    await page.getByText('All measurings as a table').click();
+    await page.getByText('All measurements as a table').click();
     await page.getByRole('button', { name: /^Take away: Sep 20, 2025/ }).click();
-    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.getByRole('button', { name: 'Restore' }).click();
     await page.getByRole('img', { name: /^Stature: 6 measurings/ }).waitFor();
     await expectNoBarriers();
   });
@@ -169,13 +169,13 @@ describe('somebody new', () => {
     await page.getByText('left', { exact: true }).click();
     await enter(page, 'Stature', '160');
     await enter(page, 'Body mass', '52');
-    await page.getByRole('button', { name: 'Keep, then measure' }).click();
+    await page.getByRole('button', { name: 'Save, then measure' }).click();
     await page.getByRole('heading', { level: 1, name: 'Measure Nova Measured' }).waitFor();
     expect(await measure(page, 'Stature').inputValue()).toContain('160.0');
     await page.getByRole('button', { name: 'Next: Sitting height' }).click();
     await enter(page, 'First reading', '84');
-    await page.getByRole('button', { name: 'Look over and keep', exact: true }).click();
-    await page.getByRole('button', { name: 'Keep these measures' }).click();
+    await page.getByRole('button', { name: 'Check and save', exact: true }).click();
+    await page.getByRole('button', { name: 'Save these measurements' }).click();
     await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
     const { id, athlete } = await athleteNamed('Nova');
     expect(athlete).toMatchObject({ statureM: 1.6, massKg: 52, tape: { sittingHeight: { valueM: 0.84 } } });
@@ -200,13 +200,13 @@ describe('a minor', () => {
       await note.waitFor();
       expect(await textOf(note)).toContain('body data. Ask the guardian first');
     }
-    await note.getByRole('link', { name: 'Note it' }).click();
-    const given = page.getByRole('group', { name: 'Body data are kept and shown' });
+    await note.getByRole('link', { name: 'Note consent' }).click();
+    const given = page.getByRole('group', { name: 'Body data are saved and shown' });
     await given.getByLabel('Given by').fill('A guardian');
-    await page.getByRole('button', { name: 'Keep this athlete' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await given.getByText('Who gave it, and on which day').waitFor();
     await given.getByLabel('On').fill('2026-09-28');
-    await page.getByRole('button', { name: 'Keep this athlete' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await page.locator('table.roster').waitFor();
     await goTo(page, `#/fits/${fit!.id}/set-out`);
     await page.getByRole('heading', { level: 1 }).waitFor();
@@ -253,7 +253,7 @@ describe('a table of athletes', () => {
 
   it('is taken in for the rows that are right; the others wait with their cells', async () => {
     const was = await athleteNamed('Bohuš');
-    await page.getByRole('button', { name: 'Take in 2 athletes' }).click();
+    await page.getByRole('button', { name: 'Import 2 athletes' }).click();
     await page.getByText('2 athletes were taken in.').waitFor();
     const { athlete } = await athleteNamed('Bohuš');
     expect(athlete).toEqual({ ...was.athlete, massKg: 85.5, measuredOn: today() });
@@ -272,7 +272,7 @@ describe('a table of athletes', () => {
       await page.getByLabel(label).press('Enter');
       await soon(() => page.getByLabel(label).count()).toBe(0);
     }
-    await page.getByRole('button', { name: 'Take in 2 athletes' }).click();
+    await page.getByRole('button', { name: 'Import 2 athletes' }).click();
     await page.getByText('2 athletes were taken in.').waitFor();
     const { athlete } = await athleteNamed('New Paddler');
     expect(athlete).toMatchObject({ statureM: 1.72, bornOn: '2009-04-03' });
@@ -281,7 +281,7 @@ describe('a table of athletes', () => {
 
   it('is handed out, and taken in again as the same', async () => {
     const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Hand out those in use' }).click();
+    await page.getByRole('button', { name: 'Export athletes' }).click();
     const file = await download;
     expect(file.suggestedFilename()).toBe(`Athletes ${today()}.csv`);
     const text = await wholeText(await file.createReadStream());
@@ -321,7 +321,7 @@ describe('a boat', () => {
     await soon(kept).toEqual([['The bow', 'image/jpeg']]);
     await page.getByRole('button', { name: 'Remove photograph 1' }).click();
     await soon(kept).toEqual([]);
-    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await page.getByRole('button', { name: 'Restore' }).click();
     await soon(kept).toEqual([['The bow', 'image/jpeg']]);
   });
 
@@ -337,13 +337,13 @@ describe('a boat', () => {
       await points.nth(i).getByLabel('Height').fill(height!);
     }
     await page.getByRole('button', { name: 'Add a pad' }).click();
-    await page.getByRole('button', { name: 'Keep this boat' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await page.getByText('This is needed.').first().waitFor();
     const added = page.locator('.kept-row', { hasText: 'This is needed.' });
     await added.getByLabel('Bottom of the recess, height').fill('13');
     await added.getByLabel('Name').fill('Middle pad');
     await expectNoBarriers();
-    await page.getByRole('button', { name: 'Keep this boat' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await soon(async () => (await boatOfClass('C1')).boat.stock?.pads.length).toBe(3);
     const { boat } = await boatOfClass('C1');
     expect(boat.stock?.pads).toMatchObject([{}, {}, { name: 'Middle pad', heightM: 0.13, count: 1 }]);
@@ -364,9 +364,9 @@ describe('a boat', () => {
     await page.getByRole('button', { name: 'Own band for this athlete' }).click();
     const own = page.locator('.own-band');
     await own.getByLabel('Why').fill('short hamstrings');
-    await own.getByRole('button', { name: 'Keep' }).first().click();
-    await own.getByRole('button', { name: 'In every new fit of Ylva Tornqvarn too' }).click();
-    await own.getByText('Kept with Ylva Tornqvarn too.').waitFor();
+    await own.getByRole('button', { name: 'Cancel' }).first().click();
+    await own.getByRole('button', { name: 'Also in every new fit of Ylva Tornqvarn' }).click();
+    await own.getByText('Also saved for Ylva Tornqvarn.').waitFor();
     const { athlete } = await athleteNamed('Ylva');
     expect(athlete.bands).toMatchObject([{ quantity: 'frontKnee', reason: 'short hamstrings' }]);
   });
@@ -380,6 +380,6 @@ describe('a boat', () => {
     expect(copy!.id).not.toBe(id);
     expect({ ...copy!.boat, id, name: boat.name }).toEqual({ ...boat, id });
     await page.getByText('No photograph yet.').waitFor();
-    await page.getByText('Nobody yet.').waitFor();
+    await page.getByText('None yet.').waitFor();
   });
 });

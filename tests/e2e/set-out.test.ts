@@ -80,15 +80,15 @@ function isDrawn(line: readonly (readonly number[])[], { paths }: ReadPage): boo
 describe('the boatbuilder’s page', () => {
   it('is reached from the list of fits and from the bench', async () => {
     await goTo(page, '#/fits');
-    await page.getByRole('link', { name: 'Set out: Žofie in the grey single' }).click();
-    await page.getByRole('heading', { level: 1, name: 'Set out: Žofie in the grey single' }).waitFor();
+    await page.getByRole('link', { name: 'Workshop sheet: Žofie in the grey single' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Workshop sheet: Žofie in the grey single' }).waitFor();
     await page.getByRole('link', { name: 'Back to the bench' }).click();
-    await page.getByRole('link', { name: 'Set out', exact: true }).click();
-    await page.getByRole('region', { name: 'Set-out sheet' }).waitFor();
+    await page.getByRole('link', { name: 'Workshop sheet', exact: true }).click();
+    await page.getByRole('region', { name: 'Workshop sheet' }).waitFor();
   });
 
   it('shows the drawing, the marks with their tolerance, checks, holes, order of work and cautions', async () => {
-    const sheet = page.getByRole('region', { name: 'Set-out sheet' });
+    const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await sheet.getByRole('img', { name: /^Plan, profile and section of the seat, 1:10 on A4/ }).waitFor();
     const headings = await sheet.getByRole('heading', { level: 3 }).allTextContents();
     for (const part of [
@@ -121,12 +121,12 @@ describe('the boatbuilder’s page', () => {
   });
 
   it('says that nobody has measured the knee, until somebody has', async () => {
-    const sheet = page.getByRole('region', { name: 'Set-out sheet' });
+    const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await sheet.getByText(/^Measure the knee, bent, across its knuckles\./).waitFor();
-    await enter(page, 'Knee across its knuckles', '108 mm');
+    await enter(page, 'Knee breadth, across the bone', '108 mm');
     await sheet.getByRole('row', { name: /^Knee, across its knuckles 108/ }).waitFor();
     expect(await sheet.textContent()).not.toContain('Measure the knee');
-    await enter(page, 'Knee across its knuckles', '');
+    await enter(page, 'Knee breadth, across the bone', '');
     await sheet.getByText(/^Measure the knee, bent/).waitFor();
   });
 
@@ -144,11 +144,11 @@ describe('the boatbuilder’s page', () => {
     for (const cell of ['200 aft', '35 left', 'kept', 'drawing 1:10 on A4']) {
       expect(words).toContain(cell);
     }
-    await page.getByText('The file has been handed to your browser.').waitFor();
+    await page.getByText('The file is in your browser’s downloads.').waitFor();
   });
 
   it('changes setting, paper and lengths', async () => {
-    const sheet = page.getByRole('region', { name: 'Set-out sheet' });
+    const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await chooseByWords(page.getByLabel('Setting'), ': First');
     await sheet.getByRole('row', { name: /^K .* 175 aft/ }).waitFor();
     await page.getByText('Letter', { exact: true }).click();
@@ -199,7 +199,7 @@ describe('templates from the page', () => {
 
   it('come as DXF in one archive when several are, and as PDF at full size', async () => {
     await page.getByRole('checkbox', { name: 'Rear foot rest: wedge' }).press('Space');
-    const { bytes } = await fileFrom('As DXF, for saw and drill by computer');
+    const { bytes } = await fileFrom('As DXF (CNC)');
     const names = Object.keys(unzipSync(bytes));
     expect(names).toHaveLength(2);
     for (const name of names) expect(name).toMatch(/\.dxf$/);
@@ -264,8 +264,8 @@ describe('a setting that has just been changed at the bench', () => {
     await goTo(page, `#/fits/${fitId}`);
     await measure(page, 'Knee pad: aft of the mark').waitFor();
     await enter(page, 'Knee pad: aft of the mark', '210 mm');
-    await page.getByRole('link', { name: 'Set out', exact: true }).click();
-    const sheet = page.getByRole('region', { name: 'Set-out sheet' });
+    await page.getByRole('link', { name: 'Workshop sheet', exact: true }).click();
+    const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await sheet.getByRole('row', { name: /^K .* 210 aft/ }).waitFor();
     expect(await sheet.textContent()).toContain('draft');
     await page.getByText(/^This setting is a draft: save a revision/).waitFor();

@@ -113,7 +113,7 @@ describe('between before and now', () => {
     expect(await padAft()).toBeGreaterThan(now + PAD_BACK_MM - WRITTEN_MM);
     expect(await padAft()).toBeLessThan(now + PAD_BACK_MM + WRITTEN_MM);
     for (let press = 0; press < 10; press++) await page.keyboard.press('ArrowRight');
-    expect(await place()).toBe('10 of 100 of the way to now');
+    expect(await place()).toBe('10 % of the way to now');
     expect(Math.abs((await padAft()) - (now + 0.9 * PAD_BACK_MM))).toBeLessThan(WRITTEN_MM);
     await page.keyboard.press('End');
     expect(await place()).toBe('Now');
@@ -155,7 +155,7 @@ describe('between before and now', () => {
 describe('the page to take home', () => {
   async function takenHome(): Promise<string> {
     const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Take home (PDF)' }).click();
+    await page.getByRole('button', { name: 'Page for the athlete (PDF)' }).click();
     const path = join(folder, 'home.pdf');
     await (await download).saveAs(path);
     const { pages } = readPdf(new Uint8Array(readFileSync(path)));
@@ -191,7 +191,7 @@ describe('the screen', () => {
       return [scrollWidth - clientWidth, scrollHeight - clientHeight];
     });
     expect(over).toEqual([0, 0]);
-    for (const name of ['What is shown', 'Take home (PDF)', 'Fill the screen', 'Before', 'Now']) {
+    for (const name of ['What is shown', 'Page for the athlete (PDF)', 'Full screen', 'Before', 'Now']) {
       const box = (await page.getByRole('button', { name, exact: true }).boundingBox())!;
       expect(box.x + box.width).toBeLessThanOrEqual(size.width);
       expect(box.y + box.height).toBeLessThanOrEqual(size.height);
@@ -215,14 +215,7 @@ describe('the screen', () => {
         }),
       );
     }
-    const order = [
-      'What is shown',
-      'Take home',
-      'Fill the screen',
-      'Back to the bench',
-      'Between',
-      'From the',
-    ];
+    const order = ['What is shown', 'Take home', 'Full screen', 'Back to the bench', 'Between', 'From the'];
     const places = order.map((word) => reached.findIndex((text) => text.includes(word)));
     expect(places).not.toContain(-1);
     expect(places).toEqual([...places].sort((a, b) => a - b));
@@ -230,11 +223,11 @@ describe('the screen', () => {
 
   it('is filled and left again by Escape; another Escape leads back to the bench', async () => {
     const filled = () => page.evaluate(() => document.fullscreenElement !== null);
-    await page.getByRole('button', { name: 'Fill the screen' }).press('Enter');
+    await page.getByRole('button', { name: 'Full screen' }).press('Enter');
     await soon(filled).toBe(true);
     await page.keyboard.press('Escape');
     await soon(filled).toBe(false);
-    await page.getByRole('button', { name: 'Fill the screen' }).waitFor();
+    await page.getByRole('button', { name: 'Full screen' }).waitFor();
     expect(await page.evaluate(() => window.location.hash)).toBe(`#/fits/${fitId}/show`);
     await soon(async () => {
       await page.keyboard.press('Escape');

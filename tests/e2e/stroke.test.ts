@@ -214,8 +214,8 @@ describe('the paddle’s leaf', () => {
     await soon(shown).toEqual(ranked('stature', paddle));
     await page.locator('.paddle-leaf').getByText('by the stance', { exact: true }).click();
     await soon(shown).toEqual(ranked('stance', paddle));
-    await page.getByRole('button', { name: 'Take it: paddle Rush' }).click();
-    await page.getByText('in hand').waitFor();
+    await page.getByRole('button', { name: 'Apply: paddle Rush' }).click();
+    await page.getByText('used now').waitFor();
     expect((await keptFit()).seats[0]!.paddle).toMatchObject({
       lengthM: 1.73,
       bladeLengthM: 0.61,
@@ -246,17 +246,17 @@ describe('the paddle’s leaf', () => {
 describe('the club’s paddles', () => {
   it('are put in, changed, set aside and brought back', async () => {
     await goTo(page, '#/paddles');
-    await page.getByRole('link', { name: 'Put in a paddle' }).click();
-    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByRole('link', { name: 'Add paddle' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     expect(await page.locator('.field-problem', { hasText: 'This is needed.' }).count()).toBe(3);
-    await page.getByRole('textbox', { name: 'What is written on it' }).fill('Willow');
+    await page.getByRole('textbox', { name: 'Name on the paddle' }).fill('Willow');
     await enter(page, 'Overall length', '165');
     await enter(page, 'Blade length', '58');
     expect(await barriersInBothThemes(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await page.getByRole('link', { name: 'Willow' }).click();
     await enter(page, 'Overall length', '166');
-    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
     await page.getByRole('link', { name: 'Willow' }).waitFor();
     const kept = await callFromPage(page, 'paddles.list', { search: 'willow' });
     expect(kept).toMatchObject([{ paddle: { name: 'Willow', lengthM: 1.66, bladeLengthM: 0.58 } }]);
@@ -271,7 +271,7 @@ describe('what one centimetre does, and what would tighten a value', () => {
 
   it('the table has the core’s derivatives, and the handle tells the same', async () => {
     await leaf('Values').click();
-    await page.getByRole('button', { name: 'What one centimetre does, to every value' }).click();
+    await page.getByRole('button', { name: 'What one centimetre changes, for every value' }).click();
     const cell = (quantity: string, column: number) =>
       textOf(page.locator(`.centimetre tr[data-quantity="${quantity}"] td`).nth(column));
     await page.locator('.centimetre').waitFor();

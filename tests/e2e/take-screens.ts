@@ -106,7 +106,7 @@ async function compareTheFirst(page: Page): Promise<void> {
 }
 
 async function openAValue(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'End comparing' }).click();
+  await page.getByRole('button', { name: 'Stop comparing' }).click();
   await page.getByRole('tab', { name: 'Values' }).click();
   await page.getByRole('searchbox').fill('knee');
   await page.getByRole('button', { name: /^Front knee/ }).click();
@@ -114,7 +114,7 @@ async function openAValue(page: Page): Promise<void> {
 
 async function openTheCentimetre(page: Page): Promise<void> {
   await page.getByRole('searchbox').fill('');
-  await page.getByRole('button', { name: 'What one centimetre does, to every value' }).click();
+  await page.getByRole('button', { name: 'What one centimetre changes, for every value' }).click();
   await page.locator('.centimetre').waitFor();
 }
 
@@ -161,7 +161,7 @@ async function changedFit(page: Page): Promise<string> {
 
 async function openSetOut(page: Page): Promise<void> {
   await goTo(page, `#/fits/${await changedFit(page)}/set-out`);
-  await page.getByRole('region', { name: 'Set-out sheet' }).waitFor();
+  await page.getByRole('region', { name: 'Workshop sheet' }).waitFor();
 }
 
 async function openShow(page: Page): Promise<void> {

@@ -34,7 +34,7 @@ async function bring(into: Page, from: Page): Promise<void> {
   const chooser = into.waitForEvent('filechooser');
   await into.getByRole('button', { name: 'Choose a file' }).click();
   await (await chooser).setFiles(file);
-  await into.getByRole('button', { name: 'Take it in' }).click();
+  await into.getByRole('button', { name: 'Import' }).click();
   await into.getByText('Taken in.').waitFor();
 }
 
@@ -66,10 +66,10 @@ describe('two computers that exchange files', () => {
     const [first] = await callFromPage(here, 'athletes.list', { search: 'both' });
     await goTo(here, `#/athletes/${first!.id}`);
     await here.getByLabel('The other entry').selectOption(id);
-    await here.getByRole('button', { name: 'Join to Both Change' }).click();
-    await here.getByText('Joined to this entry: Entered Twice').waitFor();
+    await here.getByRole('button', { name: 'Merge with Both Change' }).click();
+    await here.getByText('Merged into this entry: Entered Twice').waitFor();
     expect(await callFromPage(here, 'athletes.list', {})).toHaveLength(1);
-    await here.getByRole('button', { name: 'Take Entered Twice apart' }).click();
+    await here.getByRole('button', { name: 'Separate Entered Twice' }).click();
     await soon(async () => (await callFromPage(here, 'athletes.list', {})).length).toBe(2);
   });
 

@@ -22,7 +22,7 @@ export async function enterATrial(page: Page): Promise<void> {
 
 /** The same kept: the changes that answer it, on the bench. */
 export async function answerTheTrial(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Keep this trial' }).click();
+  await page.getByRole('button', { name: 'Save' }).click();
   await page.locator('.trial-change').first().waitFor();
   const show = page
     .locator('.trial-change')
@@ -65,13 +65,13 @@ export async function growAJunior(page: Page): Promise<void> {
   await page.getByText(/of growth since; /).waitFor();
   await page.getByRole('link', { name: /^See what changes/ }).click();
   await page.locator('.finding-changes').waitFor();
-  await page.getByRole('button', { name: 'Show it', exact: true }).click();
+  await page.getByRole('button', { name: 'Show', exact: true }).click();
 }
 
 /** Where the program opens. */
 export async function openRecentWork(page: Page): Promise<void> {
   await goTo(page, '#/');
-  await page.getByRole('link', { name: /^Go on with/ }).waitFor();
+  await page.getByRole('link', { name: /^Continue: / }).waitFor();
 }
 
 /** Everything within reach, a word typed. */

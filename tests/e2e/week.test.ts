@@ -85,7 +85,7 @@ describe('Monday: a new junior', () => {
     await page.getByLabel('Born on').fill('2012-05-20');
     await enter(page, 'Stature', '158');
     await enter(page, 'Body mass', '49');
-    await button('Keep this athlete').click();
+    await button('Save').click();
     await page.getByRole('link', { name: NAME, exact: true }).click();
     await page.getByRole('link', { name: 'Measure', exact: true }).click();
     await enter(page, 'Stature', '158');
@@ -95,10 +95,10 @@ describe('Monday: a new junior', () => {
       const [first, second] = READ[tape]!;
       await enter(page, 'First reading', first);
       await enter(page, 'Second reading', second);
-      expect(await button('Keep it anyway').count(), tape).toBe(0);
+      expect(await button('Use it anyway').count(), tape).toBe(0);
     }
     await button(/^Next: Look over/).click();
-    await button('Keep these measures').click();
+    await button('Save these measurements').click();
     await soon(async () => {
       const all = await callFromPage(page, 'athletes.list', { search: NAME });
       athleteId = all[0]!.id;
@@ -111,8 +111,8 @@ describe('Monday: a new junior', () => {
     await page.getByLabel('Boat').selectOption({ label: SINGLE });
     await page.getByLabel('Athlete').selectOption({ label: NAME });
     await button('Propose a first setting').click();
-    await page.getByText('The fit begins from this:').first().waitFor();
-    await button('Begin on the bench').click();
+    await page.getByText('The fit starts from this:').first().waitFor();
+    await button('Create').click();
     await measure(page, PAD_AFT).waitFor();
     fitId = fitInAddress();
     const [seat] = (await keptFit()).seats;
@@ -154,8 +154,8 @@ describe('Monday: a new junior', () => {
 
 describe('Tuesday: the boatman', () => {
   it('takes the set-out sheet and the templates with him', async () => {
-    await page.getByRole('link', { name: 'Set out', exact: true }).click();
-    await page.getByRole('region', { name: 'Set-out sheet' }).waitFor();
+    await page.getByRole('link', { name: 'Workshop sheet', exact: true }).click();
+    await page.getByRole('region', { name: 'Workshop sheet' }).waitFor();
     for (const [name, ending] of [
       ['Sheet as PDF', /\.pdf$/],
       ['Templates as PDF', /\.pdf$/],
@@ -172,11 +172,11 @@ describe('Wednesday: on the water', () => {
   it('has the trial entered by two touches, the caution first', async () => {
     await leaf('Trials').click();
     await page.getByText('No trial yet.').first().waitFor();
-    await page.getByRole('link', { name: 'After the water: enter a trial' }).click();
-    await button('Keep this trial').click();
+    await page.getByRole('link', { name: 'Enter a trial' }).click();
+    await button('Save').click();
     await page.getByText('Touch a place, name a sign').first().waitFor();
     await button('Rear toes').click();
-    await button('Keep this trial').click();
+    await button('Save').click();
     await page.getByText('What was felt here?').first().waitFor();
     await page.locator('.felt-list').getByText('numb', { exact: true }).click();
     await page.getByText('Stop and change the fit before the next session.').first().waitFor();
@@ -187,7 +187,7 @@ describe('Wednesday: on the water', () => {
     await soon(() => page.getByLabel('In words').inputValue()).toBe(
       'Foot asleep after ten minutes, bow under at pace',
     );
-    await button('Keep this trial').click();
+    await button('Save').click();
     await page.locator('.trial-change').first().waitFor();
   });
 
@@ -201,7 +201,7 @@ describe('Wednesday: on the water', () => {
     const told = page.locator('.trial-change');
     expect(await told.count()).toBe(toldFirst(changes, TOLD_FIRST).length);
     const text = await textOf(page.locator('.trial-answers'));
-    expect(text.indexOf('Stop and change')).toBeLessThan(text.indexOf('Changes that answer it'));
+    expect(text.indexOf('Stop and change')).toBeLessThan(text.indexOf('Changes that help'));
     expect(await barriers()).toEqual([]);
   });
 
@@ -230,7 +230,7 @@ describe('Wednesday: on the water', () => {
     await dialog.getByRole('textbox').first().fill('After Wednesday');
     await dialog.getByRole('button', { name: 'Save', exact: true }).click();
     await soon(async () => (await revisions())[0]!.answers.length).toBe(2);
-    await page.getByText('answered by rev. 2').first().waitFor();
+    await page.getByText('addressed in rev. 2').first().waitFor();
     await page.getByText('A revision has been made to answer each of these.').first().waitFor();
     expect(await page.locator('.trial-change').count()).toBe(0);
     await leaf('Revisions').click();
@@ -255,7 +255,7 @@ describe('Thursday: the athlete', () => {
   it('finds the story in the timeline, newest first, each with its reason', async () => {
     await page.keyboard.press('Control+.');
     await page.keyboard.type('timeline');
-    await soon(() => page.getByRole('option', { name: `Look at the timeline of ${NAME}` }).count()).toBe(1);
+    await soon(() => page.getByRole('option', { name: `Timeline of ${NAME}` }).count()).toBe(1);
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: `Timeline of ${NAME}` }).waitFor();
     const kinds = () =>
@@ -273,13 +273,13 @@ describe('Saturday: a pair with a heavier partner', () => {
     const seats = page.getByLabel(/^Seat \d/);
     await seats.nth(0).selectOption({ label: NAME });
     await seats.nth(1).selectOption({ label: PARTNER });
-    await button('Begin on the bench').click();
+    await button('Create').click();
     await measure(page, PAD_AFT).waitFor();
     const pairId = fitInAddress();
     await leaf('Crew').click();
     const before = await keptFit(pairId);
     await button('Level the crew').click();
-    await page.locator('.crew').getByRole('button', { name: 'Take it' }).first().click();
+    await page.locator('.crew').getByRole('button', { name: 'Apply' }).first().click();
     await soon(() => keptFit(pairId)).not.toEqual(before);
     const after = await keptFit(pairId);
     const bow = (fit: Fit) => {
@@ -301,7 +301,7 @@ describe('the same stance in another hull', () => {
     await page.getByLabel('Boat').selectOption({ label: OTHER_SINGLE });
     await page.locator('.transfer-table').waitFor();
     expect(await barriers()).toEqual([]);
-    await button(`Make it a new fit: ${OTHER_SINGLE}, in its holes`).click();
+    await button(`Save as a new fit: ${OTHER_SINGLE}, in its holes`).click();
     await measure(page, PAD_AFT).waitFor();
     const moved = await keptFit(fitInAddress());
     const from = (await callFromPage(page, 'fits.open', { id: fitId })).fit;
@@ -341,7 +341,7 @@ describe('spring: four centimetres taller', () => {
     await page.locator('.finding-changes').waitFor();
     const before = await keptFit();
     const told = await textOf(page.locator('.finding-changes'));
-    await button(`Bring this fit up to date with ${NAME} as measured now`).click();
+    await button(`Update this fit with ${NAME} as measured now`).click();
     await soon(async () => (await keptFit()).seats[0]!.athlete!.statureM).toBeCloseTo(1.62, 9);
     const after = await keptFit();
     expect({ ...after.seats[0], athlete: null }).toEqual({ ...before.seats[0], athlete: null });
@@ -355,9 +355,9 @@ describe('spring: four centimetres taller', () => {
 
   it('and proposes the re-fit, which is taken and saved', async () => {
     const before = await keptFit();
-    await button('Propose the least change').first().click();
-    const take = button('Take it: the proposal').first();
-    await take.or(button('Leave it: the proposal').first()).first().waitFor();
+    await button('Propose the smallest change').first().click();
+    const take = button('Apply the proposal').first();
+    await take.or(button('Discard the proposal').first()).first().waitFor();
     if ((await take.count()) > 0) {
       await take.click();
       await soon(() => keptFit()).not.toEqual(before);
@@ -370,11 +370,11 @@ describe('spring: four centimetres taller', () => {
 describe('anything, later', () => {
   it('is found by a word of it, and recent work stands where the program opens', async () => {
     await goTo(page, '#/');
-    await page.getByRole('heading', { name: 'Recent work' }).waitFor();
-    await page.getByRole('link', { name: /^Go on with/ }).waitFor();
+    await page.getByRole('heading', { name: 'Home' }).waitFor();
+    await page.getByRole('link', { name: /^Continue: / }).waitFor();
     expect(await barriers()).toEqual([]);
     await page.getByLabel('Find anything').fill('ASLEEP vadstrand');
-    await page.getByText('1 thing found').first().waitFor();
+    await page.getByText('1 result').first().waitFor();
     await page.locator('.found-list a').click();
     await page.getByText('Foot asleep after ten minutes').first().waitFor();
   });

@@ -46,7 +46,7 @@ describe('a boy nobody has measured for a year', () => {
     await page.getByText('Tove Lillevik was measured').first().waitFor();
     await page.getByRole('link', { name: 'See what it changes' }).click();
     await page.locator('.finding-changes').waitFor();
-    expect(await button(/^Bring this fit up to date/).count()).toBe(0);
+    expect(await button(/^Update this fit/).count()).toBe(0);
     expect(await barriers()).toEqual([]);
     await page.getByRole('link', { name: 'Measure Tove Lillevik' }).click();
     await page.getByRole('heading', { level: 1, name: 'Measure Tove Lillevik' }).waitFor();
@@ -57,9 +57,9 @@ describe('everything within reach', () => {
   it('is done by the keyboard alone: paper turned to night, and back', async () => {
     await page.keyboard.press('Control+.');
     await page.keyboard.type('night');
-    await soon(() =>
-      page.getByRole('option', { name: 'Draw on night paper' }).getAttribute('aria-selected'),
-    ).toBe('true');
+    await soon(() => page.getByRole('option', { name: 'Dark theme' }).getAttribute('aria-selected')).toBe(
+      'true',
+    );
     expect(await barriers()).toEqual([]);
     await page.keyboard.press('Enter');
     await soon(() => page.evaluate(() => document.documentElement.dataset.theme)).toBe('dark');
@@ -72,7 +72,7 @@ describe('everything within reach', () => {
   it('says so where nothing holds the words', async () => {
     await page.keyboard.press('Control+.');
     await page.keyboard.type('zzzzz');
-    await page.getByText('Nothing within reach holds “zzzzz”.').first().waitFor();
+    await page.getByText('Nothing found for “zzzzz”.').first().waitFor();
     await page.keyboard.press('Escape');
     await soon(() => page.getByRole('dialog').count()).toBe(0);
   });

@@ -78,17 +78,17 @@ describe('kept', () => {
     keptText({ keeping: 'kept', savedAt, retrying: false }, Date.parse(savedAt) + seconds * 1000);
 
   it.each([
-    [0.4, 'kept just now'],
-    [2, 'kept 2 s ago'],
-    [59.9, 'kept 59 s ago'],
-    [61, 'kept 1 min ago'],
+    [0.4, 'saved just now'],
+    [2, 'saved 2 s ago'],
+    [59.9, 'saved 59 s ago'],
+    [61, 'saved 1 min ago'],
   ])('%s s ago', (seconds, text) => {
     expect(kept(seconds)).toBe(text);
   });
 
   it('says what is going on', () => {
-    expect(keptText({ keeping: 'keeping', savedAt, retrying: false }, 0)).toBe('keeping …');
-    expect(keptText({ keeping: 'failed', savedAt, retrying: true }, 0)).toBe('not kept yet; trying again');
-    expect(keptText({ keeping: 'failed', savedAt, retrying: false }, 0)).toBe('not kept');
+    expect(keptText({ keeping: 'keeping', savedAt, retrying: false }, 0)).toBe('saving …');
+    expect(keptText({ keeping: 'failed', savedAt, retrying: true }, 0)).toBe('not saved yet; trying again');
+    expect(keptText({ keeping: 'failed', savedAt, retrying: false }, 0)).toBe('not saved');
   });
 });

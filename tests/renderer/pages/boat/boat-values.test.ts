@@ -108,7 +108,7 @@ describe('the boat’s values', () => {
     expect(change({ sheerM: 0 })).toContain('station 3 the sheer');
     expect(change({ fromSternM: 99 })).toContain('Station 3 is not between');
     expect(change({ fromSternM: values.stations[1]!.fromSternM })).toContain(
-      'Stations 2 and 3 stand at the same place',
+      'Stations 2 and 3 are at the same place',
     );
     expect(change({})).toBeNull();
   });

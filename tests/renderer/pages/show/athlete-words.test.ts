@@ -13,7 +13,7 @@ const OF_THE_PROGRAM = [
   'render',
   'slider',
   'model',
-  'estimate',
+  'our estimate',
   'export',
   'fit\\b',
 ];

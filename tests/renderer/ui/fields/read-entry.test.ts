@@ -18,8 +18,8 @@ describe('an entry', () => {
   });
 
   it('explains what is out of range, and what is allowed', () => {
-    expect(plain(readEntry('99', pad))).toBe('99.0 cm is above 40.0 cm, the most that can be entered here.');
-    expect(plain(readEntry('-1', pad))).toBe('−1.0 cm is below 0.0 cm, the least that can be entered here.');
+    expect(plain(readEntry('99', pad))).toBe('99.0 cm is too large; at most 40.0 cm.');
+    expect(plain(readEntry('-1', pad))).toBe('−1.0 cm is too small; at least 0.0 cm.');
   });
 
   it('explains what it does not understand', () => {

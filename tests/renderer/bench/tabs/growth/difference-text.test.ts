@@ -22,7 +22,7 @@ describe('a difference of bodies, in words', () => {
     expect(told(newest)).toEqual([
       '4.0 cm taller: 152.0 cm to 156.0 cm',
       '4.5 kg heavier',
-      'Measured otherwise: Foot length',
+      'Other measurements: Foot length',
       'Other personal limits',
     ]);
   });
@@ -36,7 +36,7 @@ describe('a difference of bodies, in words', () => {
 
   it('speaks of growth at the head of the bench only where there is some, and never of mass', () => {
     const grown = bodyDifference(copy, exampleAthlete({ statureM: 1.56, massKg: 52 }))!;
-    expect(plain(banner(grown))).toBe('Liv has grown 4.0 cm since this fit took the measures.');
+    expect(plain(banner(grown))).toBe('Liv has grown 4.0 cm since this fit was made.');
     const limits = exampleAthlete({
       statureM: 1.52,
       massKg: 44,
