@@ -3,7 +3,7 @@ import { fileName } from '../../../app/export/file-name.ts';
 
 describe('a file name', () => {
   it.each([
-    [['Workshop sheet', 'Žofie Łuczak'], 'pdf', 'Set-out sheet, Žofie Łuczak.pdf'],
+    [['Set-out sheet', 'Žofie Łuczak'], 'pdf', 'Set-out sheet, Žofie Łuczak.pdf'],
     [['a/b\\c:d*e?f"g<h>i|j'], 'svg', 'a-b-c-d-e-f-g-h-i-j.svg'],
     [['..', 'hidden'], 'pdf', ', hidden.pdf'],
     [['line\nbreak\tand\u202Eturn'], 'pdf', 'line-break-and-turn.pdf'],

@@ -28,7 +28,7 @@ describe('a body by stature and mass alone', () => {
   });
 
   it('says which come from the survey and which are estimates', () => {
-    const estimates = BODY_LENGTHS.filter((name) => body.lengths[name].kind === 'our estimate');
+    const estimates = BODY_LENGTHS.filter((name) => body.lengths[name].kind === 'estimate');
     expect(estimates).toEqual(['heelToAnkle', 'hipSeparation', 'kneeRadius']);
     for (const name of BODY_LENGTHS) {
       if (!estimates.includes(name)) expect(body.lengths[name].kind).toBe('survey');

@@ -81,7 +81,7 @@ describe('the drive in a report', () => {
 
   it('says of each rule’s unknown part that it is an estimate', () => {
     expect(english.say('quantity.driveKneeLoad.how')).toContain('estimates');
-    expect(english.say('quantity.padFixingSide.how')).toContain('our estimate');
+    expect(english.say('quantity.padFixingSide.how')).toContain('estimate');
   });
 
   it('asks less of a light athlete than of a heavy one: 51 kg 224 N at the peak, 83 kg 310 N', () => {

@@ -18,7 +18,7 @@ describe('a cell', () => {
     ['Side', 'L', 'left'],
     ['Side', 'Right', 'right'],
     ['Sex', 'f', 'female'],
-    ['Sex', 'not given', 'unspecified'],
+    ['Sex', 'unsaid', 'unspecified'],
     ['Born on', '2012-11-05', '2012-11-05'],
     ['Born on', '5.11.2012', '2012-11-05'],
     ['Born on', '25/11/2012', '2012-11-25'],

@@ -4,9 +4,9 @@ import { column, listBlock } from '../../../core/setout/sheet-block.ts';
 describe('parts of blocks', () => {
   it('are plain unless said otherwise', () => {
     expect(column('what', 3)).toEqual({ title: 'what', share: 3, anchor: 'start', strong: false });
-    expect(listBlock('Findings', ['One.'])).toEqual({
+    expect(listBlock('Notes', ['One.'])).toEqual({
       kind: 'list',
-      heading: 'Findings',
+      heading: 'Notes',
       sentences: ['One.'],
       numbered: false,
       strong: false,

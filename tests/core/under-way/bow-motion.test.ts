@@ -99,7 +99,7 @@ describe('bowMotion of the example single', () => {
   });
 
   it('says how far it may be off, and is an estimate', () => {
-    expect(motion.kind).toBe('our estimate');
+    expect(motion.kind).toBe('estimate');
     expect(motion.swing.sd).toBeGreaterThan(0.001);
     expect(Math.min(...motion.sd)).toBeGreaterThanOrEqual(0);
     expect(motion.bow).toHaveLength(INSTANTS);

@@ -13,7 +13,7 @@ const OF_THE_PROGRAM = [
   'render',
   'slider',
   'model',
-  'our estimate',
+  'estimate',
   'export',
   'fit\\b',
 ];

@@ -70,7 +70,7 @@ describe('why the two lengths differ', () => {
     );
     const measured = exampleFit([exampleSeat({ stroke: { topHandOverM: 0.12 } })]);
     expect(text(measured)).toMatch(
-      /top hand −\d\.\d cm.*passes 12\.0 cm over the shoulders, nearest to the chin, as measured, ± 3\.9 cm/,
+      /top hand −\d\.\d cm.*is 12\.0 cm over the shoulders, nearest to the chin, as measured, ± 3\.9 cm/,
     );
   });
 
