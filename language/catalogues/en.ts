@@ -17,6 +17,7 @@ import judgement from '../../assets/messages/en/judgement.json' with { type: 'js
 import measuring from '../../assets/messages/en/measuring.json' with { type: 'json' };
 import paddle from '../../assets/messages/en/paddle.json' with { type: 'json' };
 import photograph from '../../assets/messages/en/photograph.json' with { type: 'json' };
+import program from '../../assets/messages/en/program.json' with { type: 'json' };
 import proposal from '../../assets/messages/en/proposal.json' with { type: 'json' };
 import quantities from '../../assets/messages/en/quantities.json' with { type: 'json' };
 import reach from '../../assets/messages/en/reach.json' with { type: 'json' };
@@ -53,6 +54,7 @@ export const messages = {
   ...measuring,
   ...paddle,
   ...photograph,
+  ...program,
   ...proposal,
   ...quantities,
   ...reach,
