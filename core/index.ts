@@ -63,6 +63,7 @@ export { rankStock } from './paddle/rank-stock.ts';
 export type { FixingHole, Part, PartName } from './parts/part.ts';
 export { type Camera, type ImageSize, type Pixel, projectPoint } from './photograph/camera.ts';
 export type { MarkedPoint } from './photograph/camera-problem.ts';
+export { learnNeutral } from './photograph/learn-neutral.ts';
 export { measuredFit } from './photograph/measured-fit.ts';
 export {
   type PostureInput,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { bandOverride } from './band-override-schema.ts';
 import { degrees, isoDate, label, metres } from './measure-schema.ts';
+import { neutralSchema } from './neutral-schema.ts';
 
 /**
  * Tape measures that a coach can take, by their ISO 7250-1 names where the standard has one. *Kneeling height*
@@ -69,6 +70,8 @@ export const athleteSchema = z.strictObject({
   limits: z.array(jointLimit).max(16).default([]),
   /** Bands of this athlete's own, taken into every new fit; angles in degrees, all else in SI. */
   bands: z.array(bandOverride).max(64).optional(),
+  /** How this athlete kneels by own habit, learnt from photographs. */
+  neutral: neutralSchema.optional(),
   /** A guardian's consents. They are kept in the roster only, never in a fit. */
   consent: z.partialRecord(z.enum(CONSENTS), consentGiven).optional(),
 });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { FIGURE_POINTS, STANCE_ANGLES } from '../posture/stance.ts';
+import { FIGURE_POINTS, STANCE_ANGLES, STANCE_UNKNOWNS } from '../posture/stance.ts';
 import { isoDate } from './measure-schema.ts';
 
 const pixel = z.strictObject({
@@ -31,6 +31,8 @@ export const photoStudySchema = z.strictObject({
     .strictObject({
       angles: z.partialRecord(z.enum(STANCE_ANGLES), readValue),
       topHandOver: readValue.optional(),
+      /** The stance's unknowns as readings of their own, what was taken before the picture not counted in. */
+      readings: z.partialRecord(z.enum(STANCE_UNKNOWNS), readValue).optional(),
     })
     .optional(),
   /** A coach looked at the result and took it: only then does it count for the athlete's own neutral posture. */

@@ -5,6 +5,7 @@ import { coordinateOf, withSeatCoordinate } from '../document/fitting-coordinate
 import { midDrive, topHandSd } from '../paddle/mid-drive.ts';
 import type { StanceProblem } from '../posture/objective.ts';
 import { stanceProblem, termDistances } from '../posture/objective.ts';
+import { strayRoots } from '../posture/own-neutral.ts';
 import type { PostureResponse } from '../posture/posture-response.ts';
 import { postureResponse } from '../posture/posture-response.ts';
 import { stanceAt, unknownsOf } from '../posture/solve-stance.ts';
@@ -239,12 +240,17 @@ function unknownColumns(work: Work): Column[] {
   });
 }
 
-/** For each term, how its target (one tolerance) moves the unknowns of ready, then those of the catch. */
+/** For each root of the targets' covariance, how it moves the unknowns of ready, then those of the catch. */
 function targetRoots(work: Work): number[][] {
   const { terms } = work.ready.response;
-  return Array.from({ length: terms }, (_, t) =>
+  return strayRoots(work.state.seat).map((root) =>
     [work.ready, work.catch].flatMap(({ response }) =>
-      STANCE_UNKNOWNS.map((_, k) => response.toTargets[k * terms + t]!),
+      STANCE_UNKNOWNS.map((_, k) =>
+        root.reduce(
+          (sum, share, t) => (share === 0 ? sum : sum + share * response.toTargets[k * terms + t]!),
+          0,
+        ),
+      ),
     ),
   );
 }

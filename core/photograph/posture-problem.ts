@@ -145,13 +145,20 @@ function plainStance({ body, seat, moment }: PostureProblem, lengths: readonly n
   const own = Object.fromEntries(
     BODY_LENGTHS.map((name, i) => [name, { ...body.lengths[name], value: lengths[i]! }]),
   ) as BodyEstimate['lengths'];
-  const plain = stanceProblem({ ...body, lengths: own }, seat, {
+  const plain = stanceProblem({ ...body, lengths: own }, withoutNeutral(seat), {
     phase: moment === 'drive' ? 'catch' : moment,
   });
   const pitch = pitchTaken(seat, moment);
   const at = STANCE_TERMS.indexOf('trunkPitch');
   const terms = pitch ? plain.terms.map((term, i) => (i === at ? { ...term, ...pitch } : term)) : plain.terms;
   return { ...plain, hold: holdAt(plain.lengths, seat, moment), terms };
+}
+
+/** A picture speaks for itself: what was learnt of the athlete from earlier ones is not taken into it. */
+function withoutNeutral(seat: Seat): Seat {
+  if (!seat.athlete?.neutral) return seat;
+  const { neutral: _, ...athlete } = seat.athlete;
+  return { ...seat, athlete };
 }
 
 /** The figure at an unknown vector. */

@@ -16,6 +16,7 @@ import {
 import { jointLimits } from './joint-limits.ts';
 import type { LeastSquares } from './minimise.ts';
 import { NEUTRAL_STATURE } from './neutral-posture.ts';
+import { ownStrays } from './own-neutral.ts';
 import { type Phase, STANCE_UNKNOWNS } from './stance.ts';
 import { distanceOf, MEASURES, residualOf, stanceTerms, type Term, targetOf } from './stance-terms.ts';
 
@@ -42,12 +43,12 @@ export type Strays = readonly number[];
 
 /**
  * Gathers what does not change during a solve: 5 to 20 evaluations follow, and a hand on the drawing asks for a solve sixty
- * times a second.
+ * times a second. Without `strays` those that were learnt of the seat's athlete hold, where any were.
  */
 export function stanceProblem(
   body: BodyEstimate,
   seat: Seat,
-  { phase, strays }: { phase: Phase; strays?: Strays | undefined },
+  { phase, strays = ownStrays(seat) }: { phase: Phase; strays?: Strays | undefined },
 ): StanceProblem {
   const lengths = lengthsOf(body);
   const contacts = contactsOf(seat, lengths, body.stature);

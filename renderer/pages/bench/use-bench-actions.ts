@@ -32,6 +32,7 @@ export function useBenchActions(fitId: string): void {
         name: say('do.revisions'),
         run: () => go({ page: 'fit', id: fitId, tab: 'revisions' }),
       },
+      { id: 'photograph', name: say('do.photograph'), run: () => go({ page: 'photograph', id: fitId }) },
       { id: 'transfer', name: say('do.transfer'), run: () => go({ page: 'transfer', id: fitId }) },
       { id: 'set-out', name: say('do.set-out'), run: () => go({ page: 'set-out', id: fitId }) },
       { id: 'show', name: say('do.show'), run: () => go({ page: 'show', id: fitId }) },

@@ -5,7 +5,7 @@ import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
 import { measuredFit } from '../../../core/photograph/measured-fit.ts';
 import type { SeenPosture } from '../../../core/photograph/posture-from-marks.ts';
 import type { SolvedCamera } from '../../../core/photograph/solve-camera.ts';
-import { STANCE_ANGLES } from '../../../core/posture/stance.ts';
+import { STANCE_ANGLES, STANCE_UNKNOWNS } from '../../../core/posture/stance.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
@@ -62,13 +62,19 @@ export function ReadResult(props: {
   );
 }
 
-function resultOf({ angles, sd, topHandOver }: SeenPosture): NonNullable<PhotoStudy['result']> {
+function resultOf({ angles, sd, topHandOver, measuredSd }: SeenPosture): NonNullable<PhotoStudy['result']> {
   const rounded = (value: number) => Math.round(1e5 * value) / 1e5;
   return {
     angles: Object.fromEntries(
       STANCE_ANGLES.map((name) => [name, { value: rounded(angles[name]), sd: rounded(sd[name]) }]),
     ),
     topHandOver: { value: rounded(topHandOver.value), sd: rounded(topHandOver.sd) },
+    readings: Object.fromEntries(
+      STANCE_UNKNOWNS.flatMap((name) => {
+        const own = measuredSd[name];
+        return own === undefined ? [] : [[name, { value: rounded(angles[name]), sd: rounded(own) }]];
+      }),
+    ),
   };
 }
 

@@ -10,6 +10,7 @@ import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { AddPicture } from './add-picture.tsx';
 import { MarkedPicture } from './marked-picture.tsx';
+import { Remembered } from './remembered.tsx';
 
 /** The pictures of one athlete in this fit: chosen, added, removed; the one in hand is marked. */
 export function SeatPictures(props: {
@@ -86,6 +87,7 @@ export function SeatPictures(props: {
           onRemove={() => void remove(picture)}
         />
       )}
+      <Remembered athleteId={athleteId} pictures={asked.value ?? []} />
     </>
   );
 }
