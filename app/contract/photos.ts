@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { photoStudySchema } from '../../core/document/photo-study-schema.ts';
+import { photoStudySchema } from '../../core/photograph/photo-study-schema.ts';
 import { id, instant } from './records.ts';
 
 export const photoMime = z.enum(['image/jpeg', 'image/png', 'image/webp']);

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { PhotoStudy } from '../../core/document/photo-study-schema.ts';
+import type { PhotoStudy } from '../../core/photograph/photo-study-schema.ts';
 import type { PhotoMime, PhotoRecord } from '../contract/photos.ts';
 import { entryIdsOf } from './join-people.ts';
 import { atomically, now, type Store } from './store.ts';

@@ -1,12 +1,12 @@
 import { bodyOfAthlete } from '../body/body-of-athlete.ts';
 import type { Fit } from '../document/fit-schema.ts';
-import type { PhotoStudy } from '../document/photo-study-schema.ts';
 import type { SeatReport } from '../evaluation/report.ts';
 import { seatFrame, solveSeat } from '../evaluation/seat-state.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { FigurePoint, StanceAngle } from '../posture/stance.ts';
 import { type BoatMark, boatMarks } from './boat-marks.ts';
 import { type Camera, type Pixel, projectPoint } from './camera.ts';
+import type { PhotoStudy } from './photo-study-schema.ts';
 import { type PostureResult, postureFromMarks } from './posture-from-marks.ts';
 import type { PostureView } from './posture-problem.ts';
 import { type SolvedCamera, solveCamera } from './solve-camera.ts';

@@ -1,5 +1,5 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
-import type { PhotoStudy } from '../../core/document/photo-study-schema.ts';
+import type { PhotoStudy } from '../../core/photograph/photo-study-schema.ts';
 import { type ReadPicture, readPicture as read } from '../../core/photograph/read-picture.ts';
 import type { JobTools } from './job.ts';
 

@@ -66,6 +66,17 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
                 </a>
               ),
             },
+            {
+              title: say('photograph.open'),
+              cell: ({ id, fit }) => (
+                <a
+                  aria-label={say('photograph.open.fit', { fit: fit.name })}
+                  href={hrefOf({ page: 'photograph', id })}
+                >
+                  {say('photograph.open')}
+                </a>
+              ),
+            },
             { title: say('week.boat'), cell: ({ fit }) => fit.boat.name },
             {
               title: say('week.body'),

@@ -1,4 +1,4 @@
-import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
+import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { MARK_ORDER, type MarkName } from './mark-order.ts';

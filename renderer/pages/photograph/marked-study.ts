@@ -1,5 +1,5 @@
-import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
 import type { Pixel } from '../../../core/photograph/camera.ts';
+import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { MARK_ORDER, type MarkName } from './mark-order.ts';
 
 /** Where a mark stands; undefined where it is not set. */

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
-import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
 import type { Pixel } from '../../../core/photograph/camera.ts';
+import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { say } from '../../language/messages.ts';
 import { FigureLines } from './figure-lines.tsx';
 import { Magnifier } from './magnifier.tsx';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { ImageSize, Pixel } from '../../../core/photograph/camera.ts';
 import { jointsFromLandmarks, type ProposedJoint } from '../../../core/photograph/joints-from-landmarks.ts';
+import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { JOINT_ORDER, type MarkedJoint } from './mark-order.ts';

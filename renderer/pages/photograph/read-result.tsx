@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
-import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
 import { measuredFit } from '../../../core/photograph/measured-fit.ts';
+import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import type { SeenPosture } from '../../../core/photograph/posture-from-marks.ts';
 import type { SolvedCamera } from '../../../core/photograph/solve-camera.ts';
 import { STANCE_ANGLES, STANCE_UNKNOWNS } from '../../../core/posture/stance.ts';

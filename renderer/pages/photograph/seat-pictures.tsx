@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import type { PhotoRecord } from '../../../app/contract/photos.ts';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
-import { type PhotoStudy, photoStudySchema } from '../../../core/document/photo-study-schema.ts';
+import { type PhotoStudy, photoStudySchema } from '../../../core/photograph/photo-study-schema.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { dateText, today } from '../../language/dates.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import type { PhotoStudy } from '../../../core/document/photo-study-schema.ts';
+import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import type { ReadPicture } from '../../../core/photograph/read-picture.ts';
 import { useJobOn } from '../../jobs/use-job.ts';
 import type { MarkName } from './mark-order.ts';

@@ -18,9 +18,14 @@ export function TrialPage({ fitId, trialId }: { fitId: string; trialId: string |
     <Page
       title={titleOf(opened.value, record)}
       tools={
-        <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
-          {say('trial.leave')}
-        </a>
+        <>
+          <a className="button" href={hrefOf({ page: 'photograph', id: fitId })}>
+            {say('photograph.open')}
+          </a>
+          <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
+            {say('trial.leave')}
+          </a>
+        </>
       }
       wide
     >

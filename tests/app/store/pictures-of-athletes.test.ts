@@ -15,7 +15,7 @@ import { readIncomingBoats } from '../../../app/store/read-incoming.ts';
 import { restoreBackup } from '../../../app/store/restore.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
-import { photoStudySchema } from '../../../core/document/photo-study-schema.ts';
+import { photoStudySchema } from '../../../core/photograph/photo-study-schema.ts';
 import { inventedAthlete, inventedBoat, inventedPicture } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
 

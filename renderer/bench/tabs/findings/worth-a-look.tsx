@@ -1,6 +1,7 @@
 import type { Unknown } from '../../../../core/evaluation/unknowns.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
+import { hrefOf } from '../../../route/route.ts';
 import { useFit } from '../../bench-context.tsx';
 import { inSentence } from '../../quantity-text.ts';
 
@@ -17,11 +18,13 @@ export function looksText(unknowns: readonly Unknown[]): string {
 
 /** One quiet line on what body and fittings cannot tell, and which look would. */
 export function WorthALook({ seat }: { seat: number }) {
+  const fitId = useFit((state) => state.fitId);
   const unknowns = useFit(({ report }) => report.unknowns).filter((u) => u.seat === seat);
   if (unknowns.length === 0) return null;
   return (
     <p className="soft" data-unknowns={unknowns.length}>
-      {say('notes.look', { looks: looksText(unknowns) })}
+      {say('notes.look', { looks: looksText(unknowns) })}{' '}
+      {fitId !== '' && <a href={hrefOf({ page: 'photograph', id: fitId })}>{say('photograph.open')}</a>}
     </p>
   );
 }

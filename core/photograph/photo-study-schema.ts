@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { isoDate } from '../document/measure-schema.ts';
 import { FIGURE_POINTS, STANCE_ANGLES, STANCE_UNKNOWNS } from '../posture/stance.ts';
-import { isoDate } from './measure-schema.ts';
 
 const pixel = z.strictObject({
   u: z.number().min(-20_000).max(40_000),
