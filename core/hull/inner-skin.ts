@@ -37,9 +37,14 @@ function insideSection({ y: ys, z: zs }: LoftedSection, y: number, z: number): n
   let inside = over >= 0 && y < ys[last]!;
   // A hundred thousand edges a second under a moving hand: plain arithmetic, no records.
   for (let j = 1; j <= last; j++) {
-    const [y0, z0] = [ys[j - 1]!, zs[j - 1]!];
-    const dy = ys[j]! - y0;
+    const y0 = ys[j - 1]!;
+    const z0 = zs[j - 1]!;
     const dz = zs[j]! - z0;
+    // An edge wholly above or below, and farther than the nearest so far, decides nothing.
+    const off =
+      z < z0 && z < zs[j]! ? Math.min(z0, zs[j]!) - z : z > z0 && z > zs[j]! ? z - Math.max(z0, zs[j]!) : 0;
+    if (off * off > least) continue;
+    const dy = ys[j]! - y0;
     const length = dy * dy + dz * dz;
     const along = (y - y0) * dy + (z - z0) * dz;
     const share = along <= 0 || length === 0 ? 0 : along >= length ? 1 : along / length;

@@ -43,10 +43,11 @@ export function leastMoves(
 ): LeastMoves {
   const n = low.length;
   const fixed = low.map((least, j) => (high[j]! - least <= ZERO ? (least + high[j]!) / 2 : null));
+  const still = fixed.map((f) => f ?? 0);
   const reduced = conditions.map(({ slopes, least, weight }) => ({
     slopes,
     weight,
-    least: least - slopes.reduce((sum, s, j) => sum + s * (fixed[j] ?? 0), 0),
+    least: least - product(slopes, still),
   }));
   const rows = [...reduced.filter((c) => canFail(c, { low, high, fixed })), ...boxRows({ low, high, fixed })];
   const dictionary = dictionaryOf(rows, n, fixed);
@@ -61,10 +62,18 @@ export function leastMoves(
 
 /** What conditions miss at x, weighted. */
 export function missingAt(conditions: readonly Condition[], x: readonly number[]): number {
-  return conditions.reduce((sum, { slopes, least, weight }) => {
-    const missing = least - slopes.reduce((dot, s, j) => dot + s * x[j]!, 0);
-    return missing > ZERO ? sum + (weight ?? 0) * missing : sum;
-  }, 0);
+  let sum = 0;
+  for (const { slopes, least, weight } of conditions) {
+    const missing = least - product(slopes, x);
+    if (missing > ZERO) sum += (weight ?? 0) * missing;
+  }
+  return sum;
+}
+
+function product(slopes: readonly number[], x: readonly number[]): number {
+  let sum = 0;
+  for (let j = 0; j < slopes.length; j++) sum += slopes[j]! * x[j]!;
+  return sum;
 }
 
 interface Box {
@@ -73,12 +82,19 @@ interface Box {
   readonly fixed: readonly (number | null)[];
 }
 
+/** Those conditions that some moves within a box leave unmet: the others hold whatever is done. */
+export function failing(conditions: readonly Condition[], { low, high }: Omit<Box, 'fixed'>): Condition[] {
+  const fixed = low.map(() => null);
+  return conditions.filter((condition) => canFail(condition, { low, high, fixed }));
+}
+
 /** Whether some moves within the box leave a condition unmet. */
 function canFail({ slopes, least }: Condition, { low, high, fixed }: Box): boolean {
-  const worst = slopes.reduce(
-    (sum, s, j) => (fixed[j] === null ? sum + Math.min(s * low[j]!, s * high[j]!) : sum),
-    0,
-  );
+  let worst = 0;
+  for (let j = 0; j < slopes.length; j++) {
+    const slope = slopes[j]!;
+    if (slope !== 0 && fixed[j] === null) worst += slope > 0 ? slope * low[j]! : slope * high[j]!;
+  }
   return worst < least - ZERO;
 }
 
@@ -104,15 +120,15 @@ function dictionaryOf(conditions: readonly Condition[], n: number, fixed: Box['f
     cost[2 * n + e] = conditions[k]!.weight!;
   });
   const rhs = new Float64Array(conditions.length);
-  const rows = conditions.map(({ slopes, least }, k) => {
+  let nextElastic = 2 * n;
+  const rows = conditions.map(({ slopes, least, weight }, k) => {
     const row = new Float64Array(columns);
-    slopes.forEach((s, j) => {
-      if (fixed[j] !== null) return;
-      row[j] = s;
-      row[n + j] = -s;
-    });
-    const e = elastic.indexOf(k);
-    if (e >= 0) row[2 * n + e] = 1;
+    for (let j = 0; j < n; j++) {
+      if (fixed[j] !== null) continue;
+      row[j] = slopes[j]!;
+      row[n + j] = -slopes[j]!;
+    }
+    if (weight !== null) row[nextElastic++] = 1;
     rhs[k] = -least;
     return row;
   });
@@ -130,16 +146,22 @@ function pivotOnce(dictionary: Dictionary): boolean {
   const { rhs, rows, cost } = dictionary;
   let leaving = -1;
   let most = -ZERO;
-  rhs.forEach((value, k) => {
-    if (value < most) [leaving, most] = [k, value];
-  });
+  for (let k = 0; k < rhs.length; k++) {
+    if (rhs[k]! < most) {
+      leaving = k;
+      most = rhs[k]!;
+    }
+  }
   if (leaving < 0) return false;
   let entering = -1;
   let least = Number.POSITIVE_INFINITY;
-  rows[leaving]!.forEach((a, j) => {
-    if (a <= ZERO || cost[j]! / a >= least - 1e-12) return;
-    [entering, least] = [j, cost[j]! / a];
-  });
+  const row = rows[leaving]!;
+  for (let j = 0; j < row.length; j++) {
+    const a = row[j]!;
+    if (a <= ZERO || cost[j]! / a >= least - 1e-12) continue;
+    entering = j;
+    least = cost[j]! / a;
+  }
   if (entering < 0) return false;
   exchange(dictionary, leaving, entering);
   return true;

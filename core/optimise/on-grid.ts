@@ -1,7 +1,7 @@
 import { COORDINATES } from '../document/coordinates.ts';
 import { endsOf, holePitch } from '../document/fitting-coordinate.ts';
 import type { Edges } from './edges.ts';
-import { type LeastMoves, leastMoves } from './least-moves.ts';
+import { failing, type LeastMoves, leastMoves } from './least-moves.ts';
 import { type Box, conditionsAt, type Linear, meritOf } from './linear-model.ts';
 import { carriedSlopes, type Point, pointAt, type Search, startOf } from './moves.ts';
 
@@ -44,9 +44,9 @@ function dived(
   edges: readonly Edges[],
   { linear, box }: { linear: Linear; box: Box },
 ): readonly number[] {
-  const conditions = conditionsAt(edges, linear);
   const low = [...box.low];
   const high = [...box.high];
+  const conditions = failing(conditionsAt(edges, linear), box);
   const fix = (i: number, to: number) => {
     low[i] = to;
     high[i] = to;
