@@ -14,6 +14,7 @@ import type { Report } from './report.ts';
 import { driveSmooth, marginEdges, postureSmooth, seatFolds } from './seat-folds.ts';
 import { type Row, seatRows } from './seat-rows.ts';
 import type { SeatState } from './seat-state.ts';
+import { withUnpinnedCatch } from './unpinned-catch.ts';
 import { keyOf } from './value-table.ts';
 
 /** What is known of a value's doubt, in its own unit. */
@@ -45,7 +46,8 @@ const UNINFORMED_SHARE = 0.9;
  * taken over its own smooth values (`seatFolds`). Nothing measured widens anything: a tape narrows the covariance of the body,
  * a pin that of all sources together (Bayes' rule).
  */
-export function doubtOf(computed: Computed, sources: SpreadSources = {}): Doubt {
+export function doubtOf(solved: Computed, sources: SpreadSources = {}): Doubt {
+  const computed = withUnpinnedCatch(solved);
   const { boat, seats, afloat } = computed;
   const slopesIn = (phase: 'ready' | 'catch') =>
     floatSlopes(boat, loadsAboard(boat, seats, phase), afloat[phase]);

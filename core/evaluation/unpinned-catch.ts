@@ -1,0 +1,25 @@
+import { solveStance } from '../posture/solve-stance.ts';
+import { type Computed, computeBoat } from './computed-fit.ts';
+import type { SeatState } from './seat-state.ts';
+
+/**
+ * A computed fit with every catch as it would be without pins; the very same where nothing is pinned. A pin is read in the ready
+ * stance and holds at the catch too, where the angle would be another: slopes taken at the held catch are those of another
+ * stance, and may be steeper. Doubts are told from here, so that a reading can only narrow what is known of the catch.
+ */
+export function withUnpinnedCatch(computed: Computed): Computed {
+  const { boat, seats, afloat } = computed;
+  if (!seats.some((seat) => seat && isPinned(seat))) return computed;
+  const unpinned = seats.map((state) => {
+    if (!state || !isPinned(state)) return state;
+    const { body, seat, frame, stances } = state;
+    const atCatch = solveStance({ body, seat: { ...seat, pins: {} }, frame, phase: 'catch' });
+    return { ...state, stances: { ...stances, catch: atCatch } };
+  });
+  return computeBoat(boat, unpinned, afloat);
+}
+
+/** Whether a pin holds an angle at the catch; the trunk's pitch there is the stroke's own. */
+function isPinned({ seat: { pins } }: SeatState): boolean {
+  return Object.entries(pins).some(([name, at]) => name !== 'trunkPitchDeg' && at !== undefined);
+}
