@@ -27,6 +27,8 @@ export interface Quantity {
   readonly uninformed?: true;
   /** The limb does not reach its fitting: it is drawn straight, and this angle is not one that a body would have. */
   readonly unreached?: true;
+  /** More than half of its variance is the boat's own: its lines are known too little. */
+  readonly byHull?: true;
   /** Of a share of the weight or its load at rest: the least and the greatest, wherever in its patch the contact bears. */
   readonly range?: Support['shareRanges']['knee'];
 }
@@ -84,6 +86,8 @@ export type Suggestion =
       readonly seat: number;
       readonly choice: 'strapReleases' | 'floorNonSlip' | 'padBraced' | 'kneelsOnSide';
     }
+  /** No move decides it: the boat's own lines are too little known, and a float check would tell. */
+  | { readonly kind: 'measure'; readonly what: 'floatCheck' }
   | { readonly kind: 'none'; readonly locked: readonly Lockable[] };
 
 /** What a usual place would do to an outcome that is good as it is. SI. */
@@ -111,6 +115,8 @@ export interface Finding {
   /** Probability that the value lies outside the band, 0–1. */
   readonly probability: number;
   readonly severity: Severity;
+  /** What would settle it, where the doubt is more the boat's than the setting's and the value itself lies in its band. */
+  readonly settledBy?: 'floatCheck';
   /** As in `Quantity`: then the value says nothing. */
   readonly unreached?: true;
   /** Of the knee's place aft of a mark that is not amidships: how far the knee is aft of the boat's middle, metres. */

@@ -35,8 +35,7 @@ export function judge(
     });
   }
   const findings = judged.map(({ finding }) => finding);
-  return judged
-    .map(({ finding, rule }) => servingOutcomes(finding, rule, findings))
+  return oneTrim(judged.map(({ finding, rule }) => servingOutcomes(finding, rule, findings)))
     .map((finding) => withSupport(finding, supports))
     .map((finding) => withMiddle(finding, quantities))
     .sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
@@ -60,6 +59,19 @@ function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: re
       (severity === 'change' || severity === 'stop'),
   );
   return bad ? finding : { ...finding, severity: 'check' };
+}
+
+/**
+ * One doubt is told once: where the boat's own lines put both trims in doubt, they do so together, and a float check settles both.
+ * The trim at rest says so; the trim at the catch, which no move would decide either, is then no finding of its own.
+ */
+function oneTrim(findings: readonly Finding[]): Finding[] {
+  const told = findings.some(({ quantity, settledBy }) => quantity === 'trimRest' && settledBy);
+  return findings.map((finding) =>
+    told && finding.quantity === 'trimCatch' && finding.settledBy
+      ? { ...finding, severity: 'good' as const }
+      : finding,
+  );
 }
 
 /** A mark within this of the boat's middle is amidships, metres. */
@@ -91,10 +103,11 @@ interface Judgement {
 
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | null): void {
   if (!quantity) return;
-  const { value, sd, unit, seat, uninformed, unreached, range } = quantity;
+  const { value, sd, unit, seat, uninformed, byHull, unreached, range } = quantity;
   const { min, max, stopMin, stopMax, source, sourceKey, reason } = rule;
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
+  const inBand = distanceToBand(judged.value, rule) <= 0;
   const hidden = uninformed && (severity === 'check' || severity === 'change');
   const finding: Finding = {
     id: seat === null ? rule.quantity : `${rule.quantity}@${seat}`,
@@ -108,6 +121,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | nul
     probability: probabilityOutside(judged, rule),
     severity: hidden ? 'unknown' : severity,
     part: rule.part,
+    ...(byHull && inBand && severity === 'check' && { settledBy: 'floatCheck' as const }),
     ...(unreached && { unreached }),
     ...(range && { range }),
   };

@@ -26,6 +26,8 @@ export interface Spread {
   readonly judgedSd?: number;
   /** Body, fittings and looks hardly inform it. */
   readonly uninformed?: true;
+  /** More than half of its variance is the hull's own. */
+  readonly byHull?: true;
 }
 
 /** Spreads by quantity and seat (`keyOf`). */
@@ -59,8 +61,11 @@ export function doubtOf(solved: Computed, sources: SpreadSources = {}): Doubt {
     return [{ index, seat, raw, rows, usual }];
   });
   const spreads = new Map<string, Spread>();
-  for (const [name, variance] of summedVariances(computed, parts, sources))
-    spreads.set(name, { sd: Math.sqrt(variance) });
+  const ofHull = sources.hull === false ? new Map<string, number>() : hullVariances(computed);
+  for (const [name, variance] of summedVariances(parts, ofHull)) {
+    const byHull = (ofHull.get(name) ?? 0) > variance / 2;
+    spreads.set(name, { sd: Math.sqrt(variance), ...(byHull && { byHull }) });
+  }
   for (const part of parts) {
     for (const [name, spread] of foldedSpreads(computed, part)) spreads.set(name, spread);
     for (const name of uninformedOf(part)) spreads.set(name, { ...spreads.get(name)!, uninformed: true });
@@ -77,17 +82,19 @@ interface SeatPart {
   readonly usual: ReadonlyMap<string, number>;
 }
 
+function hullVariances({ boat, afloat }: Computed): ReadonlyMap<string, number> {
+  const spread = Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready, boat.hull) });
+  return new Map(spread.map(([id, sd]) => [keyOf(id, null), sd ** 2]));
+}
+
 function summedVariances(
-  { boat, afloat }: Computed,
   parts: readonly SeatPart[],
-  sources: SpreadSources,
+  ofHull: ReadonlyMap<string, number>,
 ): Map<string, number> {
   const variances = new Map<string, number>();
   const add = (name: string, variance: number) => variances.set(name, (variances.get(name) ?? 0) + variance);
   for (const { rows } of parts) for (const [name, row] of rows) add(name, productOf(row, row));
-  if (sources.hull === false) return variances;
-  for (const [id, sd] of Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready, boat.hull) }))
-    add(keyOf(id, null), sd ** 2);
+  for (const [name, variance] of ofHull) add(name, variance);
   return variances;
 }
 
@@ -183,10 +190,12 @@ function covarianceOf(rows: ReadonlyMap<string, Row>, keys: readonly string[]): 
 /** The spreads that an earlier report carries. */
 export function heldSpreads(report: Report): Spreads {
   return new Map(
-    report.quantities.flatMap(({ id, seat, value, sd, judged, uninformed }) => {
+    report.quantities.flatMap(({ id, seat, value, sd, judged, uninformed, byHull }) => {
       if (sd === null) return [];
       const more = !judged ? {} : judged.smooth ? { judgedSd: judged.sd } : { shift: judged.value - value };
-      return [[keyOf(id, seat), { sd, ...more, ...(uninformed && { uninformed }) }]];
+      return [
+        [keyOf(id, seat), { sd, ...more, ...(uninformed && { uninformed }), ...(byHull && { byHull }) }],
+      ];
     }),
   );
 }
@@ -196,8 +205,9 @@ export function withSpreads(quantities: readonly Quantity[], spreads: Spreads): 
   return quantities.map((q) => {
     const spread = spreads.get(keyOf(q.id, q.seat));
     if (!spread || q.unreached) return { ...q, sd: null };
-    const { sd, uninformed } = spread;
-    return { ...q, sd, ...(uninformed && { uninformed }), ...judgedWith(q, spread) };
+    const { sd, uninformed, byHull } = spread;
+    const marks = { ...(uninformed && { uninformed }), ...(byHull && { byHull }) };
+    return { ...q, sd, ...marks, ...judgedWith(q, spread) };
   });
 }
 

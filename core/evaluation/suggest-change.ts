@@ -40,6 +40,7 @@ export function suggestChange(search: Search): Suggestion {
   const { finding, fit } = search;
   const choice = choiceFor(finding);
   if (choice) return choice;
+  if (finding.settledBy) return { kind: 'measure', what: finding.settledBy };
   const seats = finding.seat === null ? fit.seats.map((_, i) => i) : [finding.seat];
   const moves = seats.flatMap((seat) =>
     freeCoordinates(fit.seats[seat]!)

@@ -1,15 +1,17 @@
 import type { BodyEstimate } from '../body/body.ts';
-import { athleteSchema } from '../document/athlete-schema.ts';
+import { type Athlete, athleteSchema } from '../document/athlete-schema.ts';
 import type { Boat } from '../document/boat-schema.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../document/fit-schema.ts';
 import { freeCoordinates } from '../document/fitting-coordinate.ts';
 import { boatState } from '../evaluation/boat-state.ts';
-import { createEvaluator } from '../evaluation/evaluator.ts';
+import { createEvaluator, type Evaluator } from '../evaluation/evaluator.ts';
 import type { Finding } from '../evaluation/finding.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
 import { floorHeightAt } from '../parts/floor-height.ts';
 import { middleEdges } from './edges.ts';
+import { isSerious, placeable } from './objective.ts';
 import { withOffersTaken } from './offers-taken.ts';
+import { propose } from './propose.ts';
 import { inBoat } from './room-in-boat.ts';
 import { beginning, smallestChange } from './smallest-change.ts';
 import { fromSingle, type SeatSetting, usualSetting } from './usual-setting.ts';
@@ -25,6 +27,8 @@ export interface FirstGiven {
   readonly side: Side;
   /** The paddler's setting in a single, which a seat in a crew begins from. */
   readonly single?: SeatSetting;
+  /** What holds for this athlete alone: personal limits and own bands, which the setting keeps as every other. */
+  readonly own?: Pick<Athlete, 'limits' | 'bands'>;
 }
 
 /**
@@ -46,7 +50,7 @@ export function firstSetting(given: FirstGiven): SeatSetting {
 }
 
 /** A setting moved to the middle of what holds. */
-function middleOf(setting: SeatSetting, { body, boat, stationX }: FirstGiven): SeatSetting {
+function middleOf(setting: SeatSetting, { body, boat, stationX, own }: FirstGiven): SeatSetting {
   const index = Math.max(
     0,
     boat.seats.findIndex(({ stationM }) => stationM === stationX),
@@ -54,7 +58,8 @@ function middleOf(setting: SeatSetting, { body, boat, stationX }: FirstGiven): S
   const evaluator = createEvaluator(() => body);
   const seats = boat.seats.map((_, i) => ({
     ...setting,
-    athlete: i === index ? somebody(body, setting.side) : null,
+    bands: own?.bands ?? setting.bands,
+    athlete: i === index ? somebody(body, setting.side, own) : null,
   }));
   const stations = boat.seats.map((seat, i) => (i === index ? { ...seat, stationM: stationX } : seat));
   const fit: Fit = fitSchema.parse({
@@ -68,15 +73,30 @@ function middleOf(setting: SeatSetting, { body, boat, stationX }: FirstGiven): S
   const search = { evaluator, fit, held, places };
   const asked = boat.seats.length === 1 ? () => true : (f: Finding) => f.seat !== null;
   const found = smallestChange(search, middleEdges(held, asked), { from: beginning(search), measurings: 1 });
-  const middle = found.here.fit;
+  const middle = clearedOf(evaluator, found.here.fit, index);
   const settled = boat.seats.length === 1 ? withOffersTaken({ evaluator, fit: middle, places }) : middle;
   const { athlete: _, ...moved } = settled.seats[index]!;
-  return moved;
+  return { ...moved, bands: setting.bands };
+}
+
+/** A middle that leaves something to change or stop of its own seat, as a hard personal limit may ask, is put right as any fit. */
+function clearedOf(evaluator: Evaluator, fit: Fit, index: number): Fit {
+  const { findings } = evaluator.evaluate(fit);
+  const serious = placeable(findings).filter((f) => f.seat === index && isSerious(f));
+  return serious.length > 0 ? propose(evaluator, fit, [index]).fit : fit;
 }
 
 /** The athlete that a body stands for while it is evaluated; nothing else is known of them. */
-function somebody({ stature, mass }: BodyEstimate, side: Side) {
-  return athleteSchema.parse({ name: '–', sex: 'unspecified', side, statureM: stature, massKg: mass });
+function somebody({ stature, mass }: BodyEstimate, side: Side, own: FirstGiven['own']) {
+  const limits = own?.limits ?? [];
+  return athleteSchema.parse({
+    name: '–',
+    sex: 'unspecified',
+    side,
+    statureM: stature,
+    massKg: mass,
+    limits,
+  });
 }
 
 /** Every place written in whole millimetres. */
@@ -84,7 +104,12 @@ function inMillimetres(setting: SeatSetting): SeatSetting {
   const { kneePad, rearRest, frontFoot, paddle } = setting;
   return {
     ...setting,
-    kneePad: { ...kneePad, aftM: whole(kneePad.aftM), outM: whole(kneePad.outM) },
+    kneePad: {
+      ...kneePad,
+      aftM: whole(kneePad.aftM),
+      outM: whole(kneePad.outM),
+      heightM: whole(kneePad.heightM),
+    },
     rearRest: { ...rearRest, aftM: whole(rearRest.aftM), outM: whole(rearRest.outM) },
     frontFoot: { ...frontFoot, forwardM: whole(frontFoot.forwardM), outM: whole(frontFoot.outM) },
     paddle: {

@@ -58,7 +58,7 @@ export function whyUncleared(
   function reasonFor(finding: Finding, changeOf: (of: Fit) => Suggestion): WhyUncleared {
     const change = changeOf(fit);
     if (change.kind === 'choose') return { kind: 'choice', choice: change.choice };
-    if (placeable([finding]).length === 0) return { kind: 'given' };
+    if (change.kind === 'measure' || placeable([finding]).length === 0) return { kind: 'given' };
     if (change.kind === 'move') return { kind: 'against', move: change, spoils: spoiltBy(change) };
     const unlocked = change.locked.length > 0 ? changeOf(freed) : change;
     if (unlocked.kind !== 'move') return { kind: 'out of reach' };

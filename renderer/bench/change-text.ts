@@ -9,7 +9,7 @@ import { quantityName } from '../language/sentences.ts';
 import { inSentence } from './quantity-text.ts';
 
 /** A change that can be made. */
-export type Change = Exclude<Suggestion, { kind: 'none' }>;
+export type Change = Exclude<Suggestion, { kind: 'none' | 'measure' }>;
 
 /** A coordinate's value (metres or degrees) as a person says it: a place across the boat with its side. */
 export function coordinateText(coordinate: FittingCoordinate, value: number, format: Format): string {

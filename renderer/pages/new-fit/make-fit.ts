@@ -34,7 +34,14 @@ export function makeFit({
     const { athlete, side, single }: Starter = starters[index] ?? { athlete: null, side: 'left' };
     const body = bodyOfAthlete(athlete ?? nobody(side));
     const own = boat.seats.length > 1 ? single?.seats[0] : undefined;
-    const setting = firstSetting({ body, boat, stationX: stationM, side, ...(own && { single: own }) });
+    const setting = firstSetting({
+      body,
+      boat,
+      stationX: stationM,
+      side,
+      ...(own && { single: own }),
+      ...(athlete && { own: athlete }),
+    });
     return { ...setting, athlete: athlete && forFit(athlete), bands: athlete?.bands ?? [] };
   });
   return levelledFit(fitSchema.parse({ format: FIT_FORMAT, name, boat, seats }));

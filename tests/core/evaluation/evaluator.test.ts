@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { createEvaluator, evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { judgedOf } from '../../../core/evaluation/probability.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
@@ -159,5 +160,33 @@ describe('personal limits and bands of one’s own', () => {
     const pad = report.findings.find((f) => f.quantity === 'padAft')!;
     expect(pad.band).toMatchObject({ min: 0.1, max: 0.14, source: "coach's own", reason: 'short boat' });
     expect(pad.severity).toBe('change');
+  });
+});
+
+describe('judgedHolding', () => {
+  const evaluator = createEvaluator();
+  const crew = exampleFit([exampleSeat(), exampleSeat({ side: 'right' })]);
+  it.each([
+    ['single', exampleFit()],
+    ['pair', crew],
+    [
+      'a leg that does not reach',
+      exampleFit([exampleSeat({ frontFoot: { ...exampleSeat().frontFoot, forwardM: 0.9 } })]),
+    ],
+    ['pins', exampleFit([exampleSeat({ pins: { trunkPitchDeg: 20, thighRollDeg: 4 } })])],
+    ['heel', { ...exampleFit(), heelDeg: 3 }],
+  ])('has the values that evaluateHolding judges by: %s', (_, fit) => {
+    const held = evaluator.evaluate(fit);
+    for (const coordinate of ['kneePad.aftM', 'rearRest.outM', 'frontFoot.forwardM'] as const) {
+      const to = coordinateOf(fit.seats[0]!, coordinate) + 0.03;
+      const moved = withCoordinate(fit, { seat: 0, coordinate }, to);
+      const { findings, quantities } = evaluator.evaluateHolding(moved, held);
+      const judged = evaluator.judgedHolding(moved, held);
+      expect(findings.length).toBeGreaterThan(20);
+      for (const { id, quantity, seat } of findings) {
+        const whole = quantities.find((q) => q.id === quantity && q.seat === seat)!;
+        expect(judged.get(id), id).toBeCloseTo(judgedOf(whole).value, 9);
+      }
+    }
   });
 });

@@ -70,6 +70,13 @@ describe.each(PEOPLE.filter((_, i) => LONG || i % (PEOPLE.length - 1) === 0))(
       }
     });
 
+    it('stands in whole millimetres', () => {
+      const { seats } = begun(sampleBoat('single'), who);
+      const { kneePad, rearRest, frontFoot } = seats[0]!;
+      for (const at of [kneePad.aftM, kneePad.outM, kneePad.heightM, rearRest.outM, frontFoot.forwardM])
+        expect(Math.abs(at * 1000 - Math.round(at * 1000)), String(at)).toBeLessThan(1e-6);
+    });
+
     it('is the same mirrored', () => {
       const boat = sampleBoat('training');
       const at = (side: 'left' | 'right') =>
@@ -124,5 +131,40 @@ describe('the first settings of four bodies from 163 to 182 cm', () => {
       expect(Math.min(outM - 0.02, 0.05 - outM)).toBeGreaterThan(0.003);
       expect(Math.min(heightM - 0.08, 0.15 - heightM)).toBeGreaterThan(0.004);
     }
+  });
+});
+
+describe('a first setting for somebody with limits and bands of their own', () => {
+  const who = PEOPLE[2];
+  const boat = sampleBoat('single');
+  const body = estimateBody(who);
+  const reportOf = (own: Parameters<typeof firstSetting>[0]['own']) => {
+    const setting = firstSetting({
+      body,
+      boat,
+      stationX: boat.seats[0]!.stationM,
+      side: 'left',
+      ...(own && { own }),
+    });
+    const athlete = exampleAthlete({ statureM: who.stature, massKg: who.mass, limits: own?.limits ?? [] });
+    const seat = { ...setting, athlete, bands: own?.bands ?? [] };
+    return evaluator.evaluate({ ...exampleFit([seat]), boat });
+  };
+  const knee = (report: ReturnType<typeof reportOf>) =>
+    (findQuantity(report.quantities, 'frontKnee', 0)!.value * 180) / Math.PI;
+
+  it('keeps a knee that must not bend past an angle clear of it', () => {
+    const limits = [{ joint: 'frontKneeFlexion' as const, maxDeg: 60, reason: 'invented' }];
+    const limited = reportOf({ limits, bands: [] });
+    expect(knee(reportOf(undefined))).toBeLessThan(120);
+    expect(knee(limited)).toBeGreaterThan(120);
+    expect(limited.findings.find(({ quantity }) => quantity === 'frontKnee')!.severity).toBe('good');
+  });
+
+  it("keeps to a coach's own band for this athlete", () => {
+    const bands = [{ quantity: 'padHeight', min: 0.15, max: 0.17, reason: 'invented' }];
+    const { findings, quantities } = reportOf({ limits: [], bands });
+    expect(findQuantity(quantities, 'padHeight', 0)!.value).toBeGreaterThan(0.15);
+    expect(findings.find(({ quantity }) => quantity === 'padHeight')!.severity).toBe('good');
   });
 });

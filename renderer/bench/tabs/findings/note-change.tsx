@@ -22,6 +22,8 @@ export function NoteChange({ finding }: { finding: Finding }) {
       </p>
     );
   }
+  if (suggestion.kind === 'measure')
+    return <p className="note-looking">{say(`notes.measure.${suggestion.what}`)}</p>;
   const change: Change = suggestion;
   const text = changeText(change, format);
   return (
