@@ -8,8 +8,8 @@ import { type Links, type TwoLink, twoLink, twoLinkSlope } from './two-link.ts';
 
 /**
  * How the hands hold the paddle: the top hand from mid-shoulder in arm lengths, and the way of the shaft from the top
- * hand down; both as (forward, toward the paddling side, up). The shaft is upright in the side view when ready, its
- * blade leads at the catch and trails at the exit.
+ * hand down; both as (forward, toward the paddling side, up). When ready the top hand is ahead of the face, its elbow nearly
+ * straight, and the shaft leans 11° from upright in the side view; the blade leads at the catch and trails at the exit.
  */
 interface Hold {
   readonly top: readonly [number, number, number];
@@ -23,7 +23,7 @@ interface Hold {
  * mass by under a centimetre.
  */
 const HOLD: Readonly<Record<Phase, Hold>> = {
-  ready: { top: [0.4, 0.24, 0.3], shaft: [0.03, 0.17, -1] },
+  ready: { top: [0.68, 0.24, 0.3], shaft: [-0.2, 0.12, -1] },
   catch: { top: [0.42, 0.22, 0.4], shaft: [0.5, 0.12, -1] },
   exit: { top: [0.42, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
 };
@@ -36,7 +36,7 @@ const HOLD: Readonly<Record<Phase, Hold>> = {
 const LOWER_SHOULDER_TRAVEL = [0.05, 0.02, -0.13] as const;
 
 /** Elbows point outward, the lower one also back and down, the top one up. */
-const LOWER_BEND = { x: -0.3, y: 1, z: -0.2 };
+const LOWER_BEND = { x: -0.6, y: 0.7, z: -0.3 };
 const TOP_BEND = { x: 0.1, y: -1, z: 0.15 };
 
 /** Keeps shoulders turned along the trunk from dividing by nothing, square metres. */

@@ -1,9 +1,11 @@
-import { along } from '../frame/vec3.ts';
+import { along, norm, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { FigureMass, FigurePoint, Stance } from '../posture/stance.ts';
+import { twoLink } from '../posture/two-link.ts';
 
 /**
  * A figure a share of the way from one solved stance to another of the same seat: every point, mass and angle is on the
- * straight line between. Fit for stances that lie near each other: bones are shortened by the square of the difference.
+ * straight line between, but elbows bend as the arms' bones ask. Fit for stances that lie near each other: other bones are
+ * shortened by the square of the difference.
  */
 export function blendStances(from: Stance, to: Stance, share: number): Stance {
   if (share <= 0) return from;
@@ -12,6 +14,7 @@ export function blendStances(from: Stance, to: Stance, share: number): Stance {
   for (const name of Object.keys(points) as FigurePoint[]) {
     points[name] = along(from.points[name], to.points[name], share);
   }
+  for (const arm of ['lower', 'top'] as const) points[`${arm}Elbow`] = elbowOf(from.points, points, arm);
   const angles = { ...from.angles };
   for (const name of Object.keys(angles) as (keyof typeof angles)[]) {
     angles[name] = from.angles[name] + share * (to.angles[name] - from.angles[name]);
@@ -27,4 +30,17 @@ export function blendStances(from: Stance, to: Stance, share: number): Stance {
 
 function blendMasses(from: readonly FigureMass[], to: readonly FigureMass[], share: number): FigureMass[] {
   return from.map((mass, i) => ({ ...mass, centre: along(mass.centre, to[i]!.centre, share) }));
+}
+
+/** Where the elbow of a moved arm is, its bones as long as they were and bent the way the moved points have it. */
+function elbowOf(
+  own: Stance['points'],
+  moved: Readonly<Record<FigurePoint, Vec3>>,
+  arm: 'lower' | 'top',
+): Vec3 {
+  const [shoulder, elbow, hand] = [`${arm}Shoulder`, `${arm}Elbow`, `${arm}Hand`] as const;
+  const long = (a: FigurePoint, b: FigurePoint) => norm(subtract(own[a], own[b]));
+  const bend = subtract(moved[elbow], moved[shoulder]);
+  const links = { first: long(shoulder, elbow), second: long(elbow, hand), bend };
+  return twoLink(moved[shoulder], moved[hand], links).middle;
 }

@@ -1,0 +1,109 @@
+import type { StatedSex } from '../body/sex.ts';
+import { add, along, cross, dot, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { fairRows } from '../graphics/fair.ts';
+import type { Oval } from '../graphics/oval.ts';
+import type { FigurePoint } from '../posture/stance.ts';
+import type { Form, Section } from './form.ts';
+
+/** What of a body the figure is drawn by. Metres. */
+export interface FigureBody {
+  readonly stature: number;
+  readonly sex: StatedSex;
+  readonly lengths: { readonly kneeRadius: { readonly value: number } };
+}
+
+/** A stance's points (boat frame, metres) and the body that takes it, with what is drawn from both. */
+export interface Posed {
+  readonly points: Readonly<Record<FigurePoint, Vec3>>;
+  readonly body: FigureBody;
+  readonly form: Form;
+  readonly between: number;
+}
+
+/** What a piece is part of, for tones: of a pair, the one nearer the eye is darker. */
+export type Limb = 'kneelingLeg' | 'frontLeg' | 'lowerArm' | 'topArm' | 'trunk' | 'head';
+
+/** What is seen of a body part. */
+export type Cover = 'skin' | 'top' | 'shorts' | 'hair';
+
+/** Flesh of one cover: tight hulls round ovals, together one area. */
+export interface Flesh {
+  readonly cover: Cover;
+  readonly hulls: readonly (readonly Oval[])[];
+  /** The limb whose tone it has, where that is not the piece's own. */
+  readonly limb?: Limb;
+}
+
+/** One piece of the figure in space, boat frame, metres. */
+export interface BodyPart {
+  readonly name: string;
+  readonly limb: Limb;
+  /** The line that its place before or behind others is told by, and how far its flesh reaches from it. */
+  readonly bone: readonly [Vec3, Vec3];
+  readonly girth: number;
+  readonly flesh: readonly Flesh[];
+  /** Where it grows out of a neighbour drawn before it: no line is drawn there. */
+  readonly joins: readonly Flesh[];
+  /** Lines within it, drawn where they are seen from their side. */
+  readonly lines?: readonly (readonly Vec3[])[];
+}
+
+/** A vector of length 1; of nothing, toward the bow. */
+export function unit(v: Vec3): Vec3 {
+  const length = norm(v);
+  return length > 1e-9 ? scale(v, 1 / length) : { x: 1, y: 0, z: 0 };
+}
+
+/** The part of `v` that stands square to the unit vector `axis`, as a unit vector. */
+export function squareTo(v: Vec3, axis: Vec3): Vec3 {
+  return unit(subtract(v, scale(axis, dot(v, axis))));
+}
+
+const NOTHING: Vec3 = { x: 0, y: 0, z: 0 };
+
+/** A ball. */
+export function ball(at: Vec3, radius: number): Oval {
+  return {
+    at,
+    axes: [
+      { x: radius, y: 0, z: 0 },
+      { x: 0, y: radius, z: 0 },
+      { x: 0, y: 0, z: radius },
+    ],
+  };
+}
+
+/** A flat oval across a limb: half-breadth along one unit vector, half-depth along another. */
+export function disc(at: Vec3, [across, breadth]: readonly [Vec3, number], [ahead, depth]: readonly [Vec3, number]): Oval {
+  return { at, axes: [scale(across, breadth), scale(ahead, depth), NOTHING] };
+}
+
+/** Neighbours of a row joined into hulls. */
+export function pairs(row: readonly Oval[]): Oval[][] {
+  return row.slice(1).map((oval, k) => [row[k]!, oval]);
+}
+
+/** A limb's bone with the way its front looks (a unit vector square to it). */
+export interface Bone {
+  readonly from: Vec3;
+  readonly to: Vec3;
+  readonly front: Vec3;
+  readonly stature: number;
+  readonly between: number;
+}
+
+/** How finely a figure is drawn: for a screen, or for paper and full size. */
+export type Fineness = 'screen' | 'paper';
+
+/** Fair sections put between two of a table. */
+export const BETWEEN = { screen: 1, paper: 4 } as const satisfies Record<Fineness, number>;
+
+/** The ovals across a limb, from its first joint to its last. */
+export function limbOvals({ from, to, front, stature, between }: Bone, sections: readonly Section[]): Oval[] {
+  const across = cross(front, unit(subtract(to, from)));
+  return fairRows(sections, between).map((row) => {
+    const [at, breadth, depth, ahead] = row as unknown as Section;
+    const centre = add(along(from, to, at), scale(front, ahead * stature));
+    return disc(centre, [across, breadth * stature], [front, depth * stature]);
+  });
+}

@@ -1,0 +1,137 @@
+import { norm, subtract } from '../frame/vec3.ts';
+import { flatOval, hullRing } from '../graphics/oval.ts';
+import { type Fill, lineThrough, type Role, type Shape } from '../graphics/shape.ts';
+import { inView, nearness, type ViewName } from '../graphics/view.ts';
+import type { BodyPart, Cover, Flesh, Limb } from './body-part.ts';
+import { drawOrder, type Ordered } from './draw-order.ts';
+import type { Figure } from './figure.ts';
+import { drawnHead } from './head.ts';
+import { paddleShapes } from './paddle-shapes.ts';
+
+/** Directions in which a round is felt out, and points put between two of a head's outline, as finely as is needed. */
+const DIRECTIONS = { screen: 36, paper: 96 } as const;
+const HEAD_BETWEEN = { screen: 1, paper: 4 } as const;
+
+/** What follows what, however deep it lies: hands close over the shaft, the head stands on the trunk. */
+const AFTER = [
+  ['head', 'chest'],
+  ['head', 'neck'],
+  ['chest', 'neck'],
+  ['chest', 'seat'],
+  ['lowerHand', 'paddle'],
+  ['topHand', 'paddle'],
+  ['lowerHand', 'lowerForearm'],
+  ['topHand', 'topForearm'],
+] as const;
+
+/** Shapes already made of a figure: every layer that asks for the same view gets the same. */
+const made = new WeakMap<Figure, Map<ViewName, readonly Shape[]>>();
+
+/** The figure as a view shows it, from the far to the near. Metres to the right and up in the view, boat frame. */
+export function figureShapes(figure: Figure, view: ViewName): readonly Shape[] {
+  const known = made.get(figure) ?? new Map<ViewName, readonly Shape[]>();
+  made.set(figure, known);
+  const shapes = known.get(view) ?? shapesFor(figure, view);
+  known.set(view, shapes);
+  return shapes;
+}
+
+interface Piece extends Ordered {
+  readonly shapes: readonly Shape[];
+}
+
+function shapesFor(figure: Figure, view: ViewName): Shape[] {
+  const { fineness, parts, paddle } = figure;
+  const far = farLimbs(figure, view);
+  const seeing = { view, directions: DIRECTIONS[fineness], far };
+  const pieces: Piece[] = parts.map((part) => ({
+    ...part,
+    shapes: part.name === 'head' ? headShapes(figure, view, far) : partShapes(part, seeing),
+  }));
+  if (paddle) {
+    const shapes = paddleShapes(paddle, view, DIRECTIONS[fineness]);
+    pieces.push({ name: 'paddle', bone: [paddle.shaft[0], paddle.spine], girth: 0.03, shapes });
+  }
+  return drawOrder(pieces, view, AFTER).flatMap((piece) => piece.shapes);
+}
+
+const LEGS = ['kneelingLeg', 'frontLeg'] as const;
+const ARMS = ['lowerArm', 'topArm'] as const;
+/** From behind a limb this much beyond the trunk is drawn paler, metres. */
+const BEYOND = 0.12;
+
+/** Limbs drawn paler: of each pair the one farther from the eye; from behind what is beyond the trunk; from above the legs. */
+function farLimbs({ parts }: Figure, view: ViewName): ReadonlySet<Limb> {
+  if (view === 'plan') return new Set<Limb>(LEGS);
+  const mean = (limb: Limb) => {
+    const ends = parts.filter((part) => part.limb === limb).flatMap(({ bone }) => bone);
+    return ends.reduce((sum, at) => sum + nearness(view, at), 0) / Math.max(1, ends.length);
+  };
+  if (view === 'profile') return new Set([LEGS, ARMS].map(([a, b]) => (mean(a) < mean(b) ? a : b)));
+  const trunk = mean('trunk') - BEYOND;
+  return new Set([...LEGS, ...ARMS].filter((limb) => mean(limb) < trunk));
+}
+
+interface Seeing {
+  readonly view: ViewName;
+  readonly directions: number;
+  readonly far: ReadonlySet<Limb>;
+}
+
+const OUTLINE = { role: 'figureLine', weight: 'contour' } as const;
+
+function roleOf(cover: Cover, far: boolean): Role {
+  return cover === 'hair' || !far ? cover : `${cover}Far`;
+}
+
+function partShapes(part: BodyPart, seeing: Seeing): Shape[] {
+  const area = (flesh: readonly Flesh[], outline: typeof OUTLINE | null): Shape => ({
+    kind: 'area',
+    of: part.limb,
+    fills: flesh.map((each) => fillOf(each, part.limb, seeing)),
+    outline,
+  });
+  const joins = isLong(part, seeing.view) ? part.joins.map((flesh) => area([flesh], null)) : [];
+  return [area(part.flesh, OUTLINE), ...joins, ...innerLines(part, seeing.view)];
+}
+
+function fillOf({ cover, hulls, limb }: Flesh, own: Limb, { view, directions, far }: Seeing): Fill {
+  return {
+    role: roleOf(cover, far.has(limb ?? own)),
+    rings: hulls.map((hull) =>
+      hullRing(
+        hull.map((oval) => flatOval(oval, view)),
+        directions,
+      ),
+    ),
+  };
+}
+
+function headShapes({ head, fineness }: Figure, view: ViewName, far: ReadonlySet<Limb>): Shape[] {
+  const { fills, lines } = drawnHead(head, view, HEAD_BETWEEN[fineness]);
+  const covers = fills.map(({ cover, ring }) => ({ role: roleOf(cover, far.has('head')), rings: [ring] }));
+  return [
+    { kind: 'area', of: 'head', fills: covers, outline: OUTLINE },
+    { kind: 'line', of: 'head', role: 'figureLine', weight: 'detail', lines },
+  ];
+}
+
+/** A piece seen from its side; end on, its line runs all round. */
+function isLong({ bone: [from, to], girth, name }: BodyPart, view: ViewName): boolean {
+  const [a, b] = [inView(view, from), inView(view, to)];
+  return name.endsWith('Hand') || Math.hypot(b[0] - a[0], b[1] - a[1]) > 2 * girth;
+}
+
+/** Lines within a piece are drawn where at least this share of their length, and of the way between them, is seen. */
+const SEEN = 0.6;
+
+function innerLines({ lines = [], limb }: BodyPart, view: ViewName): Shape[] {
+  if (lines.length < 2) return [];
+  const flat = lines.map((line) => line.map((point) => inView(view, point)));
+  const seen = (i: readonly [number, number], j: readonly [number, number]) => {
+    const [[ax, ay], [bx, by]] = [flat[i[0]]!.at(i[1])!, flat[j[0]]!.at(j[1])!];
+    return Math.hypot(bx - ax, by - ay) > SEEN * norm(subtract(lines[i[0]]!.at(i[1])!, lines[j[0]]!.at(j[1])!));
+  };
+  if (!seen([0, 0], [0, -1]) || !seen([0, 0], [1, 0])) return [];
+  return [{ kind: 'line', of: limb, role: 'figureLine', weight: 'detail', lines: flat.map(lineThrough) }];
+}

@@ -1,0 +1,166 @@
+import type { StatedSex } from '../body/sex.ts';
+import { tablesOf } from '../body/sex.ts';
+
+/**
+ * Breadths and depths of a body as shares of stature, for drawing only. From the public release of ANSUR II (US Army 2012;
+ * NATICK/TR-15/007): means of its persons with a body-mass index of 21 to 25, 729 men and 622 women; hand and foot
+ * breadth of all its persons. Waist and chest breadth are estimates of this project. Everybody of one sex gets the same
+ * shares, so that the drawing says nothing of anyone's weight.
+ */
+interface Breadths {
+  readonly chestDepth: number;
+  readonly chestBreadth: number;
+  readonly waistBreadth: number;
+  readonly waistDepth: number;
+  readonly hipBreadth: number;
+  readonly thighDepth: number;
+  readonly kneeDepth: number;
+  readonly calfGirth: number;
+  readonly neckRadius: number;
+  readonly armRadius: number;
+  readonly handBreadth: number;
+  readonly footBreadth: number;
+}
+
+const BREADTHS: Readonly<Record<'female' | 'male', Breadths>> = {
+  male: {
+    chestDepth: 0.13,
+    chestBreadth: 0.17,
+    waistBreadth: 0.15,
+    waistDepth: 0.106,
+    hipBreadth: 0.186,
+    thighDepth: 0.095,
+    kneeDepth: 0.062,
+    calfGirth: 0.209,
+    neckRadius: 0.0325,
+    armRadius: 0.0275,
+    handBreadth: 0.0503,
+    footBreadth: 0.058,
+  },
+  female: {
+    chestDepth: 0.136,
+    chestBreadth: 0.156,
+    waistBreadth: 0.137,
+    waistDepth: 0.1,
+    hipBreadth: 0.2,
+    thighDepth: 0.097,
+    kneeDepth: 0.061,
+    calfGirth: 0.214,
+    neckRadius: 0.029,
+    armRadius: 0.0245,
+    handBreadth: 0.048,
+    footBreadth: 0.057,
+  },
+};
+
+/** One section across a limb: where along the bone (0–1), half-breadth, half-depth, how far toward the limb's front. */
+export type Section = readonly [at: number, breadth: number, depth: number, ahead: number];
+
+/** The sections of a body from joint to joint, shares of stature, and sizes of what is no limb. */
+export interface Form {
+  readonly trunk: readonly Section[];
+  readonly thigh: readonly Section[];
+  readonly shank: readonly Section[];
+  readonly upperArm: readonly Section[];
+  readonly forearm: readonly Section[];
+  readonly neckRadius: number;
+  readonly shoulderRadius: number;
+  readonly kneeRadius: number;
+  readonly handBreadth: number;
+  readonly footBreadth: number;
+}
+
+/** The form of a body of a stated sex; where it is not stated, half way between both. */
+export function formOf(sex: StatedSex): Form {
+  const known = forms.get(sex);
+  if (known) return known;
+  const tables = tablesOf(sex).map((each) => BREADTHS[each]);
+  const mean = Object.fromEntries(
+    Object.keys(tables[0]!).map((key) => [
+      key,
+      tables.reduce((sum, table) => sum + table[key as keyof Breadths], 0) / tables.length,
+    ]),
+  ) as unknown as Breadths;
+  const made = formFrom(mean);
+  forms.set(sex, made);
+  return made;
+}
+
+const forms = new Map<StatedSex, Form>();
+
+/** Sections as multiples of the breadths; how they run between is drawn, not measured. */
+function formFrom(b: Breadths): Form {
+  return {
+    ...armSections(b.armRadius),
+    ...legSections(b),
+    trunk: trunkSections(b),
+    neckRadius: b.neckRadius,
+    shoulderRadius: b.armRadius * 1.04,
+    kneeRadius: b.kneeDepth / 2,
+    handBreadth: b.handBreadth,
+    footBreadth: b.footBreadth,
+  };
+}
+
+/** From below the seat (under mid-hip) to the base of the shoulders (mid-shoulder is 1). */
+function trunkSections(b: Breadths): Section[] {
+  const [hip, waist, chest] = [b.hipBreadth / 2, b.waistBreadth / 2, b.chestBreadth / 2];
+  const [deep, narrow] = [b.chestDepth / 2, b.waistDepth / 2];
+  return [
+    [-0.2, hip * 0.6, 0.03, -0.03],
+    [-0.13, hip * 0.84, 0.05, -0.025],
+    [-0.05, hip * 0.96, 0.062, -0.02],
+    [0.04, hip, 0.064, -0.015],
+    [0.17, hip * 0.93, 0.057, -0.006],
+    [0.34, waist, narrow, 0.002],
+    [0.52, waist * 0.45 + chest * 0.55, narrow * 0.5 + deep * 0.49, 0.003],
+    [0.7, chest, deep, 0.001],
+    [0.85, chest * 0.99, deep * 0.9, -0.007],
+    [0.97, chest * 0.84, deep * 0.7, -0.012],
+  ];
+}
+
+function legSections(b: Breadths): Pick<Form, 'thigh' | 'shank'> {
+  const thigh = b.thighDepth / 2;
+  const knee = b.kneeDepth / 2;
+  const calf = b.calfGirth / (2 * Math.PI);
+  return {
+    thigh: [
+      [0, b.hipBreadth * 0.205, thigh * 1.1, -0.001],
+      [0.13, b.hipBreadth * 0.23, thigh * 1.12, -0.002],
+      [0.3, b.hipBreadth * 0.222, thigh * 1.04, 0.001],
+      [0.5, thigh * 0.86, thigh * 0.91, 0.003],
+      [0.72, thigh * 0.71, thigh * 0.75, 0.002],
+      [0.88, knee * 0.95, knee * 1.04, 0.001],
+    ],
+    shank: [
+      [0.12, knee * 0.9, knee * 0.94, -0.001],
+      [0.28, calf, calf * 1.04, -0.008],
+      [0.46, calf * 0.88, calf * 0.92, -0.007],
+      [0.68, calf * 0.63, calf * 0.68, -0.003],
+      [0.87, calf * 0.5, calf * 0.58, -0.001],
+      [1, calf * 0.54, calf * 0.62, 0],
+    ],
+  };
+}
+
+function armSections(r: number): Pick<Form, 'upperArm' | 'forearm'> {
+  return {
+    upperArm: [
+      [0, r * 0.98, r * 1.02, 0],
+      [0.18, r * 1.02, r * 1.06, 0],
+      [0.45, r * 0.88, r * 0.94, 0.001],
+      [0.7, r * 0.78, r * 0.84, 0.001],
+      [0.9, r * 0.76, r * 0.74, 0],
+      [1, r * 0.76, r * 0.72, 0],
+    ],
+    forearm: [
+      [0, r * 0.76, r * 0.72, 0],
+      [0.16, r * 0.9, r * 0.84, 0.001],
+      [0.35, r * 0.84, r * 0.78, 0.001],
+      [0.65, r * 0.64, r * 0.56, 0],
+      [0.88, r * 0.58, r * 0.45, 0],
+      [1, r * 0.6, r * 0.46, 0],
+    ],
+  };
+}

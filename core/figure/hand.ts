@@ -1,0 +1,50 @@
+import { add, cross, dot, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import type { Oval } from '../graphics/oval.ts';
+import { type Posed, squareTo, unit } from './body-part.ts';
+
+/** A closed hand in space: its flesh, and the lines between its fingers. */
+export interface DrawnHand {
+  readonly hulls: readonly (readonly Oval[])[];
+  readonly lines: readonly (readonly Vec3[])[];
+}
+
+/** Middles of the four fingers along what is held, from the thumb on, in half hand breadths. */
+const FINGERS = [-0.72, -0.24, 0.24, 0.7];
+
+/** A closed hand: the lower one round the shaft, the top one over the grip, which lies across it. */
+export function handOf({ points, body, form }: Posed, which: 'lower' | 'top', wrist: Oval): DrawnHand {
+  const hand = points[`${which}Hand`];
+  const { held, back, out } = handFrame(points, which, wrist.at);
+  const half = (form.handBreadth / 2) * body.stature;
+  const at = (along: number, behind: number, aside = 0): Vec3 =>
+    add(add(add(hand, scale(held, along * half)), scale(back, behind * half)), scale(out, aside * half));
+  const oval = (centre: Vec3, [a, b, c]: readonly [number, number, number]): Oval => ({
+    at: centre,
+    axes: [scale(held, a * half), scale(back, b * half), scale(out, c * half)],
+  });
+  const palm = oval(at(0, 0.3), [0.92, 0.5, 0.6]);
+  const heel = oval(at(0, 0.85), [0.66, 0.5, 0.46]);
+  const fingers = FINGERS.map((place, k) => {
+    const reach = [-0.5, -0.58, -0.56, -0.46][k]!;
+    return [oval(at(place, 0.3), [0.25, 0.5, 0.6]), oval(at(place * 0.97, reach), [0.25, 0.36, 0.56])];
+  });
+  const thumb = [oval(at(-0.66, 0.55, 0.3), [0.3, 0.34, 0.3]), oval(at(-1, -0.12, 0.42), [0.23, 0.3, 0.23])];
+  return {
+    hulls: [...fingers, [palm], [palm, heel], [heel, wrist], thumb],
+    lines: [-0.48, 0, 0.47].map((place) => [at(place, 0.02), at(place, -0.4), at(place, -0.84)]),
+  };
+}
+
+/**
+ * Unit vectors of a hand: what is held runs along `held`, `back` looks to the wrist, `out` is square to both and looks to the
+ * thumb's side: inboard from the shaft, down from the grip.
+ */
+function handFrame(points: Posed['points'], which: 'lower' | 'top', wrist: Vec3) {
+  const shaft = unit(subtract(points.lowerHand, points.topHand));
+  const hand = points[`${which}Hand`];
+  const held = which === 'lower' ? shaft : squareTo({ x: 0, y: 1, z: 0 }, shaft);
+  const back = squareTo(subtract(wrist, hand), held);
+  const out = cross(held, back);
+  const toThumb = which === 'top' ? shaft : { x: 0, y: -Math.sign(hand.y - points.midShoulder.y), z: 0 };
+  return { held, back, out: dot(out, toThumb) < 0 ? scale(out, -1) : out };
+}

@@ -1,0 +1,224 @@
+import type { ViewName } from '../graphics/view.ts';
+
+/** Rows of a curve: two coordinates in head heights. */
+type Curve = readonly (readonly [number, number])[];
+
+/**
+ * A head drawn square on, in head heights (chin to crown) from its middle. In profile: ahead and up; from behind: to port
+ * and up; from above: ahead and to port. Closed curves run fair through their points; lines are open. Length and breadth
+ * are those of the survey (0.86 and 0.68 of the height); how the curves run is drawn, the same face for everybody.
+ */
+export interface HeadOutline {
+  readonly face: Curve;
+  readonly hair: Curve;
+  readonly ears: readonly Curve[];
+  readonly lines: readonly Curve[];
+}
+
+const PROFILE: HeadOutline = {
+  face: [
+    [-0.02, 0.49],
+    [0.16, 0.465],
+    [0.29, 0.39],
+    [0.365, 0.28],
+    [0.39, 0.18],
+    [0.4, 0.115],
+    [0.378, 0.065],
+    [0.39, 0.02],
+    [0.432, -0.06],
+    [0.468, -0.118],
+    [0.452, -0.15],
+    [0.4, -0.165],
+    [0.398, -0.19],
+    [0.418, -0.222],
+    [0.414, -0.245],
+    [0.395, -0.255],
+    [0.408, -0.275],
+    [0.404, -0.3],
+    [0.376, -0.325],
+    [0.377, -0.36],
+    [0.387, -0.405],
+    [0.365, -0.46],
+    [0.305, -0.49],
+    [0.22, -0.475],
+    [0.1, -0.42],
+    [-0.01, -0.35],
+    [-0.06, -0.27],
+    [-0.16, -0.26],
+    [-0.28, -0.25],
+    [-0.385, -0.13],
+    [-0.435, 0.03],
+    [-0.435, 0.19],
+    [-0.37, 0.345],
+    [-0.22, 0.455],
+  ],
+  hair: [
+    [-0.02, 0.515],
+    [0.17, 0.49],
+    [0.3, 0.415],
+    [0.355, 0.33],
+    [0.3, 0.29],
+    [0.235, 0.22],
+    [0.205, 0.12],
+    [0.165, 0.03],
+    [0.11, 0.02],
+    [0.09, 0.08],
+    [0.0, 0.08],
+    [-0.075, 0.02],
+    [-0.085, -0.1],
+    [-0.13, -0.2],
+    [-0.2, -0.285],
+    [-0.29, -0.27],
+    [-0.405, -0.13],
+    [-0.46, 0.03],
+    [-0.46, 0.2],
+    [-0.39, 0.37],
+    [-0.23, 0.48],
+  ],
+  ears: [
+    [
+      [0.01, 0.065],
+      [0.055, 0.05],
+      [0.06, 0.0],
+      [0.03, -0.06],
+      [0.02, -0.115],
+      [-0.015, -0.125],
+      [-0.035, -0.07],
+      [-0.055, 0.0],
+      [-0.04, 0.05],
+    ],
+  ],
+  lines: [
+    [
+      [0.29, 0.105],
+      [0.33, 0.125],
+      [0.378, 0.108],
+    ],
+    [
+      [0.285, 0.035],
+      [0.32, 0.047],
+      [0.352, 0.028],
+    ],
+    [
+      [0.395, -0.254],
+      [0.36, -0.252],
+      [0.325, -0.26],
+    ],
+    [
+      [0.438, -0.152],
+      [0.415, -0.128],
+      [0.4, -0.142],
+    ],
+  ],
+};
+
+const BEHIND_HALF: Curve = [
+  [0, 0.49],
+  [0.15, 0.465],
+  [0.27, 0.37],
+  [0.33, 0.22],
+  [0.338, 0.06],
+  [0.315, -0.1],
+  [0.285, -0.25],
+  [0.225, -0.38],
+  [0.12, -0.43],
+];
+const HAIR_HALF: Curve = [
+  [0, 0.515],
+  [0.16, 0.49],
+  [0.285, 0.39],
+  [0.352, 0.22],
+  [0.352, 0.08],
+  [0.315, 0.0],
+  [0.3, -0.13],
+  [0.25, -0.23],
+  [0.12, -0.285],
+];
+const EAR_BEHIND: Curve = [
+  [0.325, 0.055],
+  [0.37, 0.065],
+  [0.385, 0.02],
+  [0.37, -0.06],
+  [0.335, -0.125],
+  [0.312, -0.09],
+];
+const ABOVE_HALF: Curve = [
+  [0.395, 0],
+  [0.385, 0.1],
+  [0.33, 0.215],
+  [0.2, 0.29],
+  [0.02, 0.335],
+  [-0.16, 0.33],
+  [-0.32, 0.25],
+  [-0.41, 0.12],
+];
+
+/** The other side of a half outline, so that both close to one curve. */
+const both = (half: Curve, mirror: (point: readonly [number, number]) => readonly [number, number]): Curve => [
+  ...half,
+  ...[...half].reverse().map(mirror).filter(([a, b], k) => k < half.length - 1 || Math.abs(a) + Math.abs(b) > 9),
+];
+const acrossFirst = ([a, b]: readonly [number, number]) => [-a, b] as const;
+const acrossSecond = ([a, b]: readonly [number, number]) => [a, -b] as const;
+
+const SECTION: HeadOutline = {
+  face: both(BEHIND_HALF, acrossFirst),
+  hair: both(HAIR_HALF, acrossFirst),
+  ears: [EAR_BEHIND, EAR_BEHIND.map(acrossFirst)],
+  lines: [],
+};
+
+const PLAN: HeadOutline = {
+  face: [
+    [0.475, 0],
+    [0.455, 0.035],
+    [0.4, 0.06],
+    ...ABOVE_HALF.slice(1),
+    [-0.435, 0],
+    ...[...ABOVE_HALF.slice(1)].reverse().map(acrossSecond),
+    [0.4, -0.06],
+    [0.455, -0.035],
+  ],
+  hair: [
+    [0.3, 0],
+    [0.29, 0.1],
+    [0.24, 0.19],
+    [0.17, 0.27],
+    [0.02, 0.35],
+    [-0.17, 0.345],
+    [-0.335, 0.26],
+    [-0.43, 0.125],
+    [-0.455, 0],
+    [-0.43, -0.125],
+    [-0.335, -0.26],
+    [-0.17, -0.345],
+    [0.02, -0.35],
+    [0.17, -0.27],
+    [0.24, -0.19],
+    [0.29, -0.1],
+  ],
+  ears: [
+    [
+      [0.05, 0.325],
+      [0.035, 0.365],
+      [-0.02, 0.385],
+      [-0.05, 0.36],
+      [-0.03, 0.325],
+    ],
+    [
+      [0.05, -0.325],
+      [0.035, -0.365],
+      [-0.02, -0.385],
+      [-0.05, -0.36],
+      [-0.03, -0.325],
+    ],
+  ],
+  lines: [],
+};
+
+/** The head's outlines in each view. */
+export const HEAD_OUTLINES: Readonly<Record<ViewName, HeadOutline>> = {
+  profile: PROFILE,
+  section: SECTION,
+  plan: PLAN,
+};

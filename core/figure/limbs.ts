@@ -1,0 +1,163 @@
+import { along, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import type { Oval } from '../graphics/oval.ts';
+import {
+  type BodyPart,
+  ball,
+  type Cover,
+  type Flesh,
+  type Limb,
+  limbOvals,
+  type Posed,
+  pairs,
+  squareTo,
+  unit,
+} from './body-part.ts';
+import { footHulls } from './foot.ts';
+import { handOf } from './hand.ts';
+
+/** How far shorts reach down the thigh and a sleeve down the arm, shares of the bone. */
+const SHORTS_TO = 0.42;
+const SLEEVE_TO = 0.42;
+/** Where the thigh knelt on has left the seat, share of its sections. */
+const GROWN = 0.4;
+/** A join reaches this far into the neighbour, and is so much thinner than the limb, shares of the limb's radius. */
+const JOIN = { reach: 1.1, radius: 0.97, end: 0.87 };
+
+/** Bones and ovals of a leg: the leg knelt on or the front leg. */
+interface Leg {
+  readonly hip: Vec3;
+  readonly knee: Vec3;
+  readonly ankle: Vec3;
+  readonly thigh: readonly Oval[];
+  readonly shank: readonly Oval[];
+  readonly kneecap: Oval;
+}
+
+function legOf(posed: Posed, which: 'kneeling' | 'front'): Leg {
+  const { points, form, between } = posed;
+  const { stature } = posed.body;
+  const [hip, knee, ankle] = [points[`${which}Hip`], points[`${which}Knee`], points[`${which}Ankle`]];
+  const thighFront = scale(squareTo(subtract(ankle, knee), unit(subtract(knee, hip))), -1);
+  const shinFront = scale(squareTo(subtract(hip, knee), unit(subtract(ankle, knee))), -1);
+  return {
+    hip,
+    knee,
+    ankle,
+    thigh: limbOvals({ from: hip, to: knee, front: thighFront, stature, between }, form.thigh),
+    shank: limbOvals({ from: knee, to: ankle, front: shinFront, stature, between }, form.shank),
+    kneecap: ball(knee, kneeRadius(posed, which)),
+  };
+}
+
+/** The kneeling knee bears on the pad: its radius is the body's own, unless that would swell the joint. */
+function kneeRadius({ body, form }: Posed, which: 'kneeling' | 'front'): number {
+  const usual = form.kneeRadius * body.stature;
+  return which === 'front' ? usual : Math.min(body.lengths.kneeRadius.value, 1.25 * usual);
+}
+
+/** A row of ovals cut in two at a share of its length, both keeping the oval at the cut. */
+function cut(row: readonly Oval[], share: number): [Oval[], Oval[]] {
+  const at = Math.round((row.length - 1) * share);
+  return [row.slice(0, at + 1), row.slice(at)];
+}
+
+/** The flesh of a thigh, in shorts as far as they reach. */
+function thighFlesh({ thigh, kneecap }: Leg, limb: Limb): Flesh[] {
+  const [upper, lower] = cut(thigh, SHORTS_TO);
+  return [
+    { cover: 'skin', hulls: [...pairs(lower), [thigh.at(-1)!, kneecap]], limb },
+    { cover: 'shorts', hulls: pairs(upper) },
+  ];
+}
+
+/** The thigh of the leg knelt on, grown together with the seat at `hip`. */
+export function kneelingThigh(posed: Posed, hip: Oval): Flesh[] {
+  const leg = legOf(posed, 'kneeling');
+  const grown = leg.thigh[Math.round((leg.thigh.length - 1) * GROWN)]!;
+  return [...thighFlesh(leg, 'kneelingLeg'), { cover: 'shorts', hulls: [[hip, grown]] }];
+}
+
+/** The front thigh. */
+export function frontThighPart(posed: Posed): BodyPart {
+  const leg = legOf(posed, 'front');
+  const radius = posed.form.thigh[0]![1] * posed.body.stature;
+  return {
+    name: 'frontThigh',
+    limb: 'frontLeg',
+    bone: [leg.hip, leg.knee],
+    girth: radius,
+    flesh: thighFlesh(leg, 'frontLeg'),
+    joins: [join('shorts', [leg.hip, posed.points.midHip], radius)],
+  };
+}
+
+/** Shank with foot. */
+export function shankPart(posed: Posed, which: 'kneeling' | 'front'): BodyPart {
+  const { hip, knee, ankle, shank, kneecap } = legOf(posed, which);
+  return {
+    name: `${which}Shank`,
+    limb: which === 'kneeling' ? 'kneelingLeg' : 'frontLeg',
+    bone: [knee, ankle],
+    girth: posed.form.shank[2]![1] * posed.body.stature,
+    flesh: [{ cover: 'skin', hulls: [[kneecap, shank[0]!], ...pairs(shank), ...footHulls(posed, which)] }],
+    joins: [join('skin', [knee, hip], kneecap.axes[0].x)],
+  };
+}
+
+/** Flesh that hides the line where a limb grows out of its neighbour. */
+function join(cover: Cover, [from, toward]: readonly [Vec3, Vec3], radius: number): Flesh {
+  const apart = Math.hypot(toward.x - from.x, toward.y - from.y, toward.z - from.z) || 1;
+  const end = along(from, toward, Math.min(1, (JOIN.reach * radius) / apart));
+  return { cover, hulls: [[ball(from, JOIN.radius * radius), ball(end, JOIN.end * radius)]] };
+}
+
+/** Where the wrist lies from elbow to the middle of the grip (survey: forearm 0.28 of 0.337 m at 1.80 m). */
+const WRIST = 0.83;
+
+/** Upper arm, forearm and hand, of the arm low on the shaft or of the one at the grip. */
+export function armParts(posed: Posed, which: 'lower' | 'top'): BodyPart[] {
+  const { points, form, between } = posed;
+  const { stature } = posed.body;
+  const limb = which === 'lower' ? 'lowerArm' : 'topArm';
+  const [shoulder, elbow, hand] = [points[`${which}Shoulder`], points[`${which}Elbow`], points[`${which}Hand`]];
+  const bend = squareTo(subtract(hand, elbow), unit(subtract(elbow, shoulder)));
+  const round = squareTo(subtract(shoulder, elbow), unit(subtract(hand, elbow)));
+  const wrist = along(elbow, hand, WRIST);
+  const upper = limbOvals({ from: shoulder, to: elbow, front: bend, stature, between }, form.upperArm);
+  const fore = limbOvals({ from: elbow, to: wrist, front: round, stature, between }, form.forearm);
+  const [sleeve, bare] = cut(upper, SLEEVE_TO);
+  const drawn = handOf(posed, which, fore.at(-1)!);
+  const elbowRadius = form.forearm[0]![2] * stature;
+  const elbowBall = ball(elbow, elbowRadius);
+  const shoulderRadius = form.shoulderRadius * stature;
+  return [
+    {
+      name: `${which}UpperArm`,
+      limb,
+      bone: [shoulder, elbow],
+      girth: shoulderRadius,
+      flesh: [
+        { cover: 'skin', hulls: [...pairs(bare), [upper.at(-1)!, elbowBall]] },
+        { cover: 'top', hulls: [[ball(shoulder, shoulderRadius), sleeve[0]!], ...pairs(sleeve)] },
+      ],
+      joins: [join('top', [shoulder, points.midShoulder], shoulderRadius)],
+    },
+    {
+      name: `${which}Forearm`,
+      limb,
+      bone: [elbow, wrist],
+      girth: form.forearm[1]![1] * stature,
+      flesh: [{ cover: 'skin', hulls: [[elbowBall, fore[0]!], ...pairs(fore)] }],
+      joins: [join('skin', [elbow, shoulder], elbowRadius)],
+    },
+    {
+      name: `${which}Hand`,
+      limb,
+      bone: [hand, hand],
+      girth: form.handBreadth * stature * 0.5,
+      flesh: [{ cover: 'skin', hulls: drawn.hulls }],
+      joins: [join('skin', [wrist, elbow], form.forearm.at(-1)![2] * stature)],
+      lines: drawn.lines,
+    },
+  ];
+}

@@ -1,0 +1,145 @@
+import { add, along, cross, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { fairRows } from '../graphics/fair.ts';
+import type { Oval } from '../graphics/oval.ts';
+import { type BodyPart, ball, disc, type Posed, pairs, unit } from './body-part.ts';
+import type { Section } from './form.ts';
+import { kneelingThigh } from './limbs.ts';
+
+/** Where shorts end and the shirt begins, and where the arm's flesh leaves the chest: shares of the way from hips to shoulders. */
+const BELT = 0.2;
+const ARMPIT = 0.86;
+const LAT = 0.6;
+/** The back bends this much more than straight, as a share of stature for each radian that the trunk leans forward. */
+const BOW = 0.03;
+/**
+ * The collar's middle over mid-shoulder, how far behind, how wide, and how far its nape stands over its pit: shares of
+ * stature. The survey has the nape's bone 0.062 and the pit of the throat 0.018 over the shoulder joints.
+ */
+const COLLAR = { up: 0.042, behind: 0.01, across: 0.039, deep: 0.034, tilt: 0.017 };
+
+interface Trunk {
+  readonly ovals: readonly Oval[];
+  readonly shares: readonly number[];
+  readonly up: Vec3;
+  readonly front: Vec3;
+  readonly across: Vec3;
+}
+
+/** A line of hips or shoulders as a unit vector toward port. */
+function toPort(a: Vec3, b: Vec3): Vec3 {
+  const way = unit(subtract(b, a));
+  return way.y < 0 ? scale(way, -1) : way;
+}
+
+/** The trunk's sections: they turn from the hips' line to the shoulders'. */
+function trunkOf({ points, body, form, between }: Posed): Trunk {
+  const { kneelingHip, frontHip, midHip, midShoulder, lowerShoulder, topShoulder } = points;
+  const { stature } = body;
+  const up = unit(subtract(midShoulder, midHip));
+  const hips = toPort(kneelingHip, frontHip);
+  const shoulders = toPort(lowerShoulder, topShoulder);
+  const lean = Math.max(0, Math.atan2(up.x, up.z));
+  const rows = fairRows(form.trunk, between);
+  const ovals = rows.map((row) => {
+    const [at, breadth, depth, ahead] = row as unknown as Section;
+    const share = Math.min(1, Math.max(0, at));
+    const across = unit(along(hips, shoulders, share));
+    const front = unit(cross(across, up));
+    const bow = BOW * lean * 4 * share * (1 - share);
+    const centre = add(along(midHip, midShoulder, at), scale(front, (ahead - bow) * stature));
+    return disc(centre, [across, breadth * stature], [front, depth * stature]);
+  });
+  return { ovals, shares: rows.map(([at]) => at!), up, across: shoulders, front: unit(cross(shoulders, up)) };
+}
+
+/** Neck, chest and seat, in this order; the thigh knelt on is one body with the seat. */
+export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
+  const { points, form } = posed;
+  const { stature } = posed.body;
+  const trunk = trunkOf(posed);
+  const { ovals, shares } = trunk;
+  const belt = shares.findIndex((at) => at >= BELT);
+  const waist = along(points.midHip, points.midShoulder, BELT);
+  const collar = collarOf(posed, trunk);
+  const part = { limb: 'trunk', joins: [] } as const;
+  return [
+    {
+      ...part,
+      name: 'neck',
+      limb: 'head',
+      bone: [points.midShoulder, skull],
+      girth: form.neckRadius * stature,
+      flesh: [{ cover: 'skin', hulls: pairs(neckOvals(collar, skull, form.neckRadius * stature)) }],
+    },
+    {
+      ...part,
+      name: 'chest',
+      bone: [waist, points.midShoulder],
+      girth: form.trunk[7]![1] * stature,
+      flesh: [{ cover: 'top', hulls: [...pairs(ovals.slice(belt)), ...yoke(posed, trunk, collar)] }],
+    },
+    {
+      ...part,
+      name: 'seat',
+      bone: [points.midHip, waist],
+      girth: form.trunk[3]![1] * stature,
+      flesh: [
+        ...kneelingThigh(posed, hipOval(posed, trunk)),
+        { cover: 'shorts', hulls: pairs(ovals.slice(0, belt + 1)) },
+      ],
+    },
+  ];
+}
+
+/** Half of the seat over the thigh knelt on: its cloth runs fair from one to the other. */
+function hipOval({ points, body }: Posed, { front, across, up }: Trunk): Oval {
+  const { stature } = body;
+  const at = add(along(points.midHip, points.kneelingHip, 0.9), scale(front, -0.011 * stature));
+  return { at, axes: [scale(across, 0.034 * stature), scale(front, 0.058 * stature), scale(up, 0.02 * stature)] };
+}
+
+/** The collar: an oval round the neck, higher at the nape than at the throat. */
+function collarOf({ points, body }: Posed, { up, front, across }: Trunk): Oval {
+  const { stature } = body;
+  const at = add(add(points.midShoulder, scale(up, COLLAR.up * stature)), scale(front, -COLLAR.behind * stature));
+  const slope = add(scale(front, COLLAR.deep * stature), scale(up, -COLLAR.tilt * stature));
+  return { at, axes: [scale(across, COLLAR.across * stature), slope, scale(up, 0.004 * stature)] };
+}
+
+/** From the chest over the shoulders to the collar. */
+function yoke({ points, body, form, between }: Posed, { ovals, shares }: Trunk, collar: Oval): Oval[][] {
+  const radius = form.shoulderRadius * 0.97 * body.stature;
+  const oval = (share: number) => ovals[shares.findIndex((at) => at >= share)]!;
+  const [chest, lat] = [oval(ARMPIT), oval(LAT)];
+  const top = ovals.at(-1)!;
+  const sides = [points.lowerShoulder, points.topShoulder].flatMap((shoulder) => {
+    const cap = ball(shoulder, radius);
+    const saddle = saddles(cap, collar, { between: between + 1, sag: 0.009 * body.stature });
+    const fold = ball(along(along(shoulder, lat.at, 0.17), points.midShoulder, 0.16), radius * 0.75);
+    return [[chest, cap], [top, cap], [lat, fold], [fold, cap], ...pairs(saddle)];
+  });
+  return [...sides, [top, collar]];
+}
+
+/** Ovals from the shoulder's cap to the collar, sagging between: the slope of the shoulder. */
+function saddles(cap: Oval, collar: Oval, { between, sag }: { between: number; sag: number }): Oval[] {
+  const steps = between + 1;
+  return Array.from({ length: steps + 1 }, (_, k) => {
+    const t = k / steps;
+    const at = along(cap.at, collar.at, t);
+    const mix = (i: 0 | 1 | 2) => along(cap.axes[i], collar.axes[i === 2 ? 2 : i === 0 ? 1 : 0], t);
+    return { at: { ...at, z: at.z - sag * 4 * t * (1 - t) }, axes: [mix(0), mix(1), mix(2)] };
+  });
+}
+
+/** The neck from within the collar to the skull. */
+function neckOvals(collar: Oval, skull: Vec3, radius: number): Oval[] {
+  const length = norm(subtract(skull, collar.at)) || 1;
+  const down = scale(unit(subtract(collar.at, skull)), radius * 0.7);
+  return [
+    ball(add(collar.at, down), radius * 1.08),
+    ball(along(collar.at, skull, Math.min(0.5, (0.4 * radius) / length)), radius * 1.03),
+    ball(along(collar.at, skull, 0.7), radius),
+    ball(skull, radius * 0.97),
+  ];
+}

@@ -1,0 +1,78 @@
+import type { Vec3 } from '../frame/vec3.ts';
+import type { Line } from './shape.ts';
+import { VIEW_AXES, type ViewName } from './view.ts';
+
+/** An ellipsoid in the boat frame, metres: its centre and its three semi-axes, any of which may be nothing. */
+export interface Oval {
+  readonly at: Vec3;
+  readonly axes: readonly [Vec3, Vec3, Vec3];
+}
+
+/** An oval as a view shows it: its centre, and the sums that give how far it reaches in a direction. */
+export interface FlatOval {
+  readonly x: number;
+  readonly y: number;
+  readonly xx: number;
+  readonly xy: number;
+  readonly yy: number;
+}
+
+/** An oval seen in a view. The outline of an ellipsoid is an ellipse from anywhere. */
+export function flatOval({ at, axes }: Oval, view: ViewName): FlatOval {
+  const { right, rightSign, up } = VIEW_AXES[view];
+  let xx = 0;
+  let xy = 0;
+  let yy = 0;
+  for (const axis of axes) {
+    const x = axis[right] * rightSign;
+    const y = axis[up];
+    xx += x * x;
+    xy += x * y;
+    yy += y * y;
+  }
+  return { x: at[right] * rightSign, y: at[up], xx, xy, yy };
+}
+
+/** Cosines and sines of evenly spread directions, made once for each count. */
+const turns = new Map<number, { cos: Float64Array; sin: Float64Array }>();
+
+function turn(count: number): { cos: Float64Array; sin: Float64Array } {
+  const known = turns.get(count);
+  if (known) return known;
+  const at = (of: (angle: number) => number) =>
+    Float64Array.from({ length: count }, (_, k) => of((2 * Math.PI * k) / count));
+  const made = { cos: at(Math.cos), sin: at(Math.sin) };
+  turns.set(count, made);
+  return made;
+}
+
+/** Under this an oval is a point, square metres. */
+const POINT = 1e-12;
+
+/**
+ * The tight outline round some ovals as a convex ring, counter-clockwise, felt out in so many directions: in each the
+ * farthest point of any oval. It never crosses itself, whatever the ovals do.
+ */
+export function hullRing(ovals: readonly FlatOval[], directions: number): Line {
+  const { cos, sin } = turn(directions);
+  const ring = new Float64Array(2 * directions);
+  for (let k = 0; k < directions; k++) {
+    const u = cos[k]!;
+    const v = sin[k]!;
+    let most = Number.NEGATIVE_INFINITY;
+    for (const { x, y, xx, xy, yy } of ovals) {
+      const reach = Math.sqrt(xx * u * u + 2 * xy * u * v + yy * v * v + POINT);
+      const far = x * u + y * v + reach;
+      if (far <= most) continue;
+      most = far;
+      ring[2 * k] = x + (xx * u + xy * v) / reach;
+      ring[2 * k + 1] = y + (xy * u + yy * v) / reach;
+    }
+  }
+  return ring;
+}
+
+/** How far an oval reaches from its centre along each axis, metres. */
+export function reachOf({ axes: [a, b, c] }: Oval): Vec3 {
+  return { x: Math.hypot(a.x, b.x, c.x), y: Math.hypot(a.y, b.y, c.y), z: Math.hypot(a.z, b.z, c.z) };
+}
