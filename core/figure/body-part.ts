@@ -74,7 +74,11 @@ export function ball(at: Vec3, radius: number): Oval {
 }
 
 /** A flat oval across a limb: half-breadth along one unit vector, half-depth along another. */
-export function disc(at: Vec3, [across, breadth]: readonly [Vec3, number], [ahead, depth]: readonly [Vec3, number]): Oval {
+export function disc(
+  at: Vec3,
+  [across, breadth]: readonly [Vec3, number],
+  [ahead, depth]: readonly [Vec3, number],
+): Oval {
   return { at, axes: [scale(across, breadth), scale(ahead, depth), NOTHING] };
 }
 

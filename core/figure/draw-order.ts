@@ -33,11 +33,19 @@ export function drawOrder<T extends Ordered>(
       else if (sign < 0) behind[j]!.push(i);
     }
   }
-  return sorted(pieces, behind, flat.map(({ middle }) => middle));
+  return sorted(
+    pieces,
+    behind,
+    flat.map(({ middle }) => middle),
+  );
 }
 
 /** Takes again and again the farthest of what has nothing left behind it; a round of pieces is broken at its farthest. */
-function sorted<T>(pieces: readonly T[], behind: readonly (readonly number[])[], middle: readonly number[]): T[] {
+function sorted<T>(
+  pieces: readonly T[],
+  behind: readonly (readonly number[])[],
+  middle: readonly number[],
+): T[] {
   const left = new Set(pieces.keys());
   const made: T[] = [];
   while (left.size > 0) {

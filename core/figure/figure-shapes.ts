@@ -130,7 +130,9 @@ function innerLines({ lines = [], limb }: BodyPart, view: ViewName): Shape[] {
   const flat = lines.map((line) => line.map((point) => inView(view, point)));
   const seen = (i: readonly [number, number], j: readonly [number, number]) => {
     const [[ax, ay], [bx, by]] = [flat[i[0]]!.at(i[1])!, flat[j[0]]!.at(j[1])!];
-    return Math.hypot(bx - ax, by - ay) > SEEN * norm(subtract(lines[i[0]]!.at(i[1])!, lines[j[0]]!.at(j[1])!));
+    return (
+      Math.hypot(bx - ax, by - ay) > SEEN * norm(subtract(lines[i[0]]!.at(i[1])!, lines[j[0]]!.at(j[1])!))
+    );
   };
   if (!seen([0, 0], [0, -1]) || !seen([0, 0], [1, 0])) return [];
   return [{ kind: 'line', of: limb, role: 'figureLine', weight: 'detail', lines: flat.map(lineThrough) }];

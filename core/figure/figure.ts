@@ -46,7 +46,9 @@ export function figureBox({ parts, head, paddle }: Figure): { least: Vec3; most:
   const nothing = { x: 0, y: 0, z: 0 };
   const spans = [
     around,
-    ...parts.flatMap(({ flesh }) => flesh.flatMap(({ hulls }) => hulls.flat())).map((oval) => ({ at: oval.at, by: reachOf(oval) })),
+    ...parts
+      .flatMap(({ flesh }) => flesh.flatMap(({ hulls }) => hulls.flat()))
+      .map((oval) => ({ at: oval.at, by: reachOf(oval) })),
     ...(paddle?.blade ?? []).map((at) => ({ at, by: nothing })),
   ];
   const end = (way: 1 | -1, axis: keyof Vec3) =>

@@ -6,10 +6,7 @@ import { type Posed, squareTo, unit } from './body-part.ts';
 const HALF = { heel: 0.019, instep: 0.0165, ball: 0.0115, toe: 0.0075, ankle: 0.0185 };
 
 /** A foot from the ankle to the toes: heel, ball and toe points lie on the sole, the flesh on the ankle's side of it. */
-export function footHulls(
-  { points, body, form }: Posed,
-  which: 'kneeling' | 'front',
-): Oval[][] {
+export function footHulls({ points, body, form }: Posed, which: 'kneeling' | 'front'): Oval[][] {
   const { stature } = body;
   const end = which === 'kneeling' ? 'rear' : 'front';
   const ankle = points[`${which}Ankle`];
@@ -34,7 +31,13 @@ export function footHulls(
     at: add(ankle, add(scale(sole, 0.016 * stature), scale(up, -0.009 * stature))),
     axes: [scale(sole, 0.014 * stature), scale(up, 0.014 * stature), scale(across, 0.6 * half)],
   };
-  return [[top, heel], [heel, arch, top], [top, neck, arch], [neck, arch, front], [front, toes(toeAt, ballAt, { up, across, half, stature })]];
+  return [
+    [top, heel],
+    [heel, arch, top],
+    [top, neck, arch],
+    [neck, arch, front],
+    [front, toes(toeAt, ballAt, { up, across, half, stature })],
+  ];
 }
 
 function toes(

@@ -42,9 +42,10 @@ export function handOf({ points, body, form }: Posed, which: 'lower' | 'top', wr
 function handFrame(points: Posed['points'], which: 'lower' | 'top', wrist: Vec3) {
   const shaft = unit(subtract(points.lowerHand, points.topHand));
   const hand = points[`${which}Hand`];
-  const held = which === 'lower' ? shaft : squareTo({ x: 0, y: 1, z: 0 }, shaft);
+  const inboard = -Math.sign(points.lowerHand.y - points.midShoulder.y);
+  const held = which === 'lower' ? shaft : squareTo({ x: 0, y: inboard, z: 0 }, shaft);
   const back = squareTo(subtract(wrist, hand), held);
   const out = cross(held, back);
-  const toThumb = which === 'top' ? shaft : { x: 0, y: -Math.sign(hand.y - points.midShoulder.y), z: 0 };
+  const toThumb = which === 'top' ? shaft : { x: 0, y: inboard, z: 0 };
   return { held, back, out: dot(out, toThumb) < 0 ? scale(out, -1) : out };
 }

@@ -154,9 +154,15 @@ const ABOVE_HALF: Curve = [
 ];
 
 /** The other side of a half outline, so that both close to one curve. */
-const both = (half: Curve, mirror: (point: readonly [number, number]) => readonly [number, number]): Curve => [
+const both = (
+  half: Curve,
+  mirror: (point: readonly [number, number]) => readonly [number, number],
+): Curve => [
   ...half,
-  ...[...half].reverse().map(mirror).filter(([a, b], k) => k < half.length - 1 || Math.abs(a) + Math.abs(b) > 9),
+  ...[...half]
+    .reverse()
+    .map(mirror)
+    .filter(([a, b], k) => k < half.length - 1 || Math.abs(a) + Math.abs(b) > 9),
 ];
 const acrossFirst = ([a, b]: readonly [number, number]) => [-a, b] as const;
 const acrossSecond = ([a, b]: readonly [number, number]) => [a, -b] as const;

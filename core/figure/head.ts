@@ -70,11 +70,15 @@ export function drawnHead(head: Head, view: ViewName, between: number): DrawnHea
   const [x, y] = inView(view, head.at);
   const pointsAt = (rows: readonly (readonly number[])[]) =>
     rows.map(([a, b]) => [x + a! * first[0] + b! * second[0], y + a! * first[1] + b! * second[1]]);
-  const ring = (curve: readonly (readonly number[])[]) => ringThrough(pointsAt(fairRows(curve, between, true)));
+  const ring = (curve: readonly (readonly number[])[]) =>
+    ringThrough(pointsAt(fairRows(curve, between, true)));
   const under = view === 'plan' ? ears.map((ear) => ({ cover: 'skin' as const, ring: ring(ear) })) : [];
   const over = view === 'plan' ? [] : ears.map((ear) => ({ cover: 'skin' as const, ring: ring(ear) }));
   return {
     fills: [...under, { cover: 'skin', ring: ring(face) }, { cover: 'hair', ring: ring(hair) }, ...over],
-    lines: [...lines.map((line) => lineThrough(pointsAt(fairRows(line, between)))), ...(view === 'profile' ? over.map(({ ring: ear }) => ear) : [])],
+    lines: [
+      ...lines.map((line) => lineThrough(pointsAt(fairRows(line, between)))),
+      ...(view === 'profile' ? over.map(({ ring: ear }) => ear) : []),
+    ],
   };
 }

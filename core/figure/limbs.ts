@@ -119,7 +119,11 @@ export function armParts(posed: Posed, which: 'lower' | 'top'): BodyPart[] {
   const { points, form, between } = posed;
   const { stature } = posed.body;
   const limb = which === 'lower' ? 'lowerArm' : 'topArm';
-  const [shoulder, elbow, hand] = [points[`${which}Shoulder`], points[`${which}Elbow`], points[`${which}Hand`]];
+  const [shoulder, elbow, hand] = [
+    points[`${which}Shoulder`],
+    points[`${which}Elbow`],
+    points[`${which}Hand`],
+  ];
   const bend = squareTo(subtract(hand, elbow), unit(subtract(elbow, shoulder)));
   const round = squareTo(subtract(shoulder, elbow), unit(subtract(hand, elbow)));
   const wrist = along(elbow, hand, WRIST);

@@ -26,7 +26,15 @@ export function paddleShapes(
   const outline = { role: 'paddleLine', weight: 'contour' } as const;
   const paddle = { kind: 'area', of: 'paddle', outline } as const;
   return [
-    { ...paddle, fills: [{ role: 'blade', rings: [ringThrough(edge), rod([shaft[1], bladeEnd(blade)], [BLADE_HALF, BLADE_HALF])] }] },
+    {
+      ...paddle,
+      fills: [
+        {
+          role: 'blade',
+          rings: [ringThrough(edge), rod([shaft[1], bladeEnd(blade)], [BLADE_HALF, BLADE_HALF])],
+        },
+      ],
+    },
     {
       ...paddle,
       fills: [

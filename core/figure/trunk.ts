@@ -95,13 +95,19 @@ export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
 function hipOval({ points, body }: Posed, { front, across, up }: Trunk): Oval {
   const { stature } = body;
   const at = add(along(points.midHip, points.kneelingHip, 0.9), scale(front, -0.011 * stature));
-  return { at, axes: [scale(across, 0.034 * stature), scale(front, 0.058 * stature), scale(up, 0.02 * stature)] };
+  return {
+    at,
+    axes: [scale(across, 0.034 * stature), scale(front, 0.058 * stature), scale(up, 0.02 * stature)],
+  };
 }
 
 /** The collar: an oval round the neck, higher at the nape than at the throat. */
 function collarOf({ points, body }: Posed, { up, front, across }: Trunk): Oval {
   const { stature } = body;
-  const at = add(add(points.midShoulder, scale(up, COLLAR.up * stature)), scale(front, -COLLAR.behind * stature));
+  const at = add(
+    add(points.midShoulder, scale(up, COLLAR.up * stature)),
+    scale(front, -COLLAR.behind * stature),
+  );
   const slope = add(scale(front, COLLAR.deep * stature), scale(up, -COLLAR.tilt * stature));
   return { at, axes: [scale(across, COLLAR.across * stature), slope, scale(up, 0.004 * stature)] };
 }

@@ -6,14 +6,15 @@ export function catmullRom([a, b, c, d]: readonly [number, number, number, numbe
 /** Rows of numbers with `between` fair ones put between each two; `closed` goes on from the last to the first. */
 export function fairRows(rows: readonly (readonly number[])[], between: number, closed = false): number[][] {
   const last = rows.length - 1;
-  const row = (k: number) =>
-    rows[closed ? (k + rows.length) % rows.length : Math.min(last, Math.max(0, k))]!;
+  const row = (k: number) => rows[closed ? (k + rows.length) % rows.length : Math.min(last, Math.max(0, k))]!;
   const spans = closed ? rows.length : last;
   const made: number[][] = [];
   for (let k = 0; k < spans; k++) {
     for (let j = 0; j <= between; j++) {
       const t = j / (between + 1);
-      made.push(row(k).map((value, c) => catmullRom([row(k - 1)[c]!, value, row(k + 1)[c]!, row(k + 2)[c]!], t)));
+      made.push(
+        row(k).map((value, c) => catmullRom([row(k - 1)[c]!, value, row(k + 1)[c]!, row(k + 2)[c]!], t)),
+      );
     }
   }
   return closed ? made : [...made, [...rows[last]!]];

@@ -20,7 +20,8 @@ export function svgPath(line: Line, { perMetre, close }: { perMetre: number; clo
 
 /** Shapes as SVG elements, in their order. An outline is stroked first and filled over, so it runs round the union. */
 export function svgShapes(shapes: readonly Shape[], { colours, widths, perMetre }: SvgInk): string {
-  const paths = (lines: readonly Line[], close: boolean) => lines.map((line) => svgPath(line, { perMetre, close })).join('');
+  const paths = (lines: readonly Line[], close: boolean) =>
+    lines.map((line) => svgPath(line, { perMetre, close })).join('');
   return shapes
     .map((shape) => {
       if (shape.kind === 'line') {
@@ -30,7 +31,10 @@ export function svgShapes(shapes: readonly Shape[], { colours, widths, perMetre 
       const under = outline
         ? `<path d="${fills.map(({ rings }) => paths(rings, true)).join('')}" fill="${colours[outline.role]}" stroke="${colours[outline.role]}" stroke-width="${2 * widths[outline.weight]}" stroke-linejoin="round"/>`
         : '';
-      return under + fills.map(({ role, rings }) => `<path d="${paths(rings, true)}" fill="${colours[role]}"/>`).join('');
+      return (
+        under +
+        fills.map(({ role, rings }) => `<path d="${paths(rings, true)}" fill="${colours[role]}"/>`).join('')
+      );
     })
     .join('\n');
 }

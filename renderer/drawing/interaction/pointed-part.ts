@@ -2,11 +2,12 @@ import type { Finding } from '../../../core/evaluation/finding.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
-import { isInsideRing, roundHull } from '../view/round-hull.ts';
+import { isInsideRing } from '../view/round-hull.ts';
 import { onto, type Scene, seatReport } from '../view/scene.ts';
 import { apart, isWithin, type ScreenPoint } from '../view/screen-point.ts';
 import { supportRing } from '../view/support-ring.ts';
 import { viewAt } from '../view/view-geometry.ts';
+import { isOnFigure } from './on-figure.ts';
 
 type PartName = Finding['part'];
 
@@ -49,12 +50,7 @@ function partFromSide(scene: Scene, screen: ScreenPoint): PartName | null {
 }
 
 function isOnTrunk(scene: Scene, view: 'profile' | 'section', screen: ScreenPoint): boolean {
-  const trunk = scene.picture.figures[scene.seat]?.find(({ limb }) => limb === 'trunk');
-  const to = onto(scene, view);
-  const scale = scene.geometry.camera.pixelsPerMetre;
-  return (trunk?.hulls ?? []).some((balls) =>
-    isInsideRing(roundHull(balls.map(({ at, radius }) => ({ ...to(at), radius: radius * scale }))), screen),
-  );
+  return isOnFigure(scene, { index: scene.seat, view, of: 'trunk' }, screen);
 }
 
 /** Distance from a point to a segment. */

@@ -1,9 +1,8 @@
-import { ringsOf } from '../layers/figure.ts';
 import { stripPlace } from '../layers/strip.ts';
-import { isInsideRing } from '../view/round-hull.ts';
-import { onto, type Scene } from '../view/scene.ts';
+import type { Scene } from '../view/scene.ts';
 import { isWithin, type ScreenPoint } from '../view/screen-point.ts';
 import { viewAt } from '../view/view-geometry.ts';
+import { isOnFigure } from './on-figure.ts';
 
 /** How near a seat's mark in the strip must be pressed, pixels. */
 const NEAR_MARK = 22;
@@ -19,12 +18,7 @@ export function pointedSeat(scene: Scene, screen: ScreenPoint): number | null {
   }
   const view = viewAt(scene.layout.windows, screen);
   if (view !== 'plan' && view !== 'profile') return null;
-  const to = onto(scene, view);
-  const scale = scene.geometry.camera.pixelsPerMetre;
-  const hits = (index: number) =>
-    scene.picture.figures[index]?.some((solid) =>
-      ringsOf(solid, to, scale).some((ring) => isInsideRing(ring, screen)),
-    ) ?? false;
+  const hits = (index: number) => isOnFigure(scene, { index, view }, screen);
   if (hits(scene.seat)) return scene.seat;
   const other = seats.findIndex((_, index) => hits(index));
   return other < 0 ? null : other;

@@ -1,9 +1,11 @@
+import { figureShapes } from '../../../core/figure/figure-shapes.ts';
+import { ringsOf } from '../../../core/graphics/shape.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { DASH, Pen } from '../view/pen.ts';
 import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../view/scene.ts';
 import { VIEWS } from '../view/view-geometry.ts';
-import { ringsOf } from './figure.ts';
+import { placedIn } from './figure.ts';
 
 /** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
 export function ghostPart(): Part {
@@ -73,15 +75,17 @@ interface Outlined {
 
 /** Outlines of the figure's union: every outline is dashed first, then the insides are rubbed out. */
 function silhouettes(pen: Pen, scene: Scene, { picture, seat }: Outlined): void {
-  const scale = scene.geometry.camera.pixelsPerMetre;
+  const figure = picture.figures[seat];
+  if (!figure) return;
   for (const view of VIEWS) {
     if (view === 'section' && seat !== scene.seat) continue;
-    const to = onto(scene, view);
+    const placed = placedIn(scene, view);
     pen.within(scene.layout.windows[view], () => {
-      const rings = (picture.figures[seat] ?? []).flatMap((solid) => ringsOf(solid, to, scale));
-      for (const ring of rings) pen.ring(ring, { stroke: 'ink', width: 2.2, dash: DASH.hidden });
+      const rings = ringsOf(figureShapes(figure, view));
+      for (const ring of rings)
+        pen.placedRing(ring, placed, { stroke: 'ink', width: 2.2, dash: DASH.hidden });
       pen.context.globalCompositeOperation = 'destination-out';
-      for (const ring of rings) pen.ring(ring, { fill: 'ink' });
+      for (const ring of rings) pen.placedRing(ring, placed, { fill: 'ink' });
       pen.context.globalCompositeOperation = 'source-over';
     });
   }

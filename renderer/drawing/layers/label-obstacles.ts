@@ -1,4 +1,5 @@
 import { along, type Vec3 } from '../../../core/frame/vec3.ts';
+import { flatOval } from '../../../core/graphics/oval.ts';
 import { angleMarks } from '../view/angle-marks.ts';
 import { gripMarks } from '../view/grip-marks.ts';
 import type { Obstacles } from '../view/label-placer.ts';
@@ -36,13 +37,17 @@ export function labelObstacles(
 function figureDiscs(scene: Scene): Disc[] {
   const discs: Disc[] = [];
   const scale = scene.geometry.camera.pixelsPerMetre;
-  const solids = scene.picture.figures[scene.seat] ?? [];
+  const figure = scene.picture.figures[scene.seat];
+  if (!figure) return [];
+  // Neighbouring hulls share ovals; each counts once.
+  const ovals = new Set(figure.parts.flatMap(({ flesh }) => flesh.flatMap(({ hulls }) => hulls.flat())));
   for (const view of VIEWS) {
     const to = onto(scene, view);
-    for (const { hulls } of solids) {
-      // Neighbouring hulls share balls; each counts once.
-      for (const { at, radius } of new Set(hulls.flat())) discs.push({ ...to(at), radius: radius * scale });
+    for (const oval of ovals) {
+      const { xx, yy } = flatOval(oval, view);
+      discs.push({ ...to(oval.at), radius: Math.sqrt((xx + yy) / 2) * scale });
     }
+    discs.push({ ...to(figure.head.at), radius: (figure.head.height / 2) * scale });
   }
   return discs;
 }

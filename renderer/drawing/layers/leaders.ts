@@ -1,6 +1,8 @@
 import { permutations } from '../../../core/crew/compare-orders.ts';
 import type { Finding } from '../../../core/evaluation/finding.ts';
+import { figureShapes } from '../../../core/figure/figure-shapes.ts';
 import { along, type Vec3 } from '../../../core/frame/vec3.ts';
+import { pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
 import type { Stance } from '../../../core/posture/stance.ts';
 import type { NotePlace } from '../../document/bench-view.ts';
 import { handlePlace, seatPlace } from '../view/handle-places.ts';
@@ -73,16 +75,18 @@ function inSight(scene: Scene, point: Vec3 | null, views: readonly ('plan' | 'pr
   });
 }
 
-/** Share of the trunk's length where a leader meets the back, clear of head and arms; and how far in it ends, metres. */
-const BACK = { up: 0.75, inside: 0.02 };
+/** Share of the trunk's length where a leader meets the back, clear of head and arms; how far in it ends, and what counts as beside it, metres. */
+const BACK = { up: 0.75, inside: 0.02, beside: 0.03 };
 
 /** A point of the back as it is drawn. */
 function backOf({ picture, seat }: Scene, { midHip, midShoulder }: Stance['points']): Vec3 {
   const at = along(midHip, midShoulder, BACK.up);
-  const trunk = picture.figures[seat]?.find(({ limb }) => limb === 'trunk');
-  const beside = (trunk?.hulls ?? []).flat().filter((b) => Math.abs(b.at.z - at.z) < b.radius);
-  const behind = beside.map((b) => b.at.x - Math.sqrt(b.radius ** 2 - (b.at.z - at.z) ** 2));
-  return behind.length === 0 ? at : { ...at, x: Math.min(...behind) + BACK.inside };
+  const figure = picture.figures[seat];
+  const trunk = figure ? figureShapes(figure, 'profile').filter(({ of }) => of === 'trunk') : [];
+  const beside = ringsOf(trunk)
+    .flatMap(pointsOf)
+    .filter(([, z]) => Math.abs(z - at.z) < BACK.beside);
+  return beside.length === 0 ? at : { ...at, x: Math.min(...beside.map(([x]) => x)) + BACK.inside };
 }
 
 interface Wanted {

@@ -1,3 +1,5 @@
+import type { Role } from '../../../core/graphics/shape.ts';
+
 /** The theme's colours that the drawing uses, by the names the theme gives them. */
 const NAMES = [
   'paper',
@@ -17,18 +19,36 @@ const NAMES = [
   'wood',
   'wood-deep',
   'wood-line',
-  'limb-near',
-  'limb-far',
-  'limb-line',
+  'skin',
+  'skin-far',
+  'top',
+  'top-far',
+  'shorts',
+  'shorts-far',
+  'hair',
+  'figure-line',
   'good',
   'check',
   'change',
   'stop',
   'focus',
 ] as const;
-/** Between the near and the far limbs: the trunk, which belongs to neither side. */
-const MIXED = { 'limb-mid': ['limb-near', 'limb-far'] } as const;
-export type ColourName = (typeof NAMES)[number] | keyof typeof MIXED;
+export type ColourName = (typeof NAMES)[number];
+
+/** The colour of each role that a shape may have. */
+export const ROLE_COLOURS: Readonly<Record<Role, ColourName>> = {
+  skin: 'skin',
+  skinFar: 'skin-far',
+  top: 'top',
+  topFar: 'top-far',
+  shorts: 'shorts',
+  shortsFar: 'shorts-far',
+  hair: 'hair',
+  figureLine: 'figure-line',
+  shaft: 'wood',
+  blade: 'wood',
+  paddleLine: 'wood-line',
+};
 
 /** Colours as CSS texts, read once per theme. */
 export type Palette = Readonly<Record<ColourName, string>>;
@@ -37,15 +57,12 @@ export type Palette = Readonly<Record<ColourName, string>>;
 export function readPalette(element: Element): Palette {
   const style = getComputedStyle(element);
   const read = (name: (typeof NAMES)[number]) => style.getPropertyValue(`--${name}`).trim() || '#888888';
-  const mixed = Object.entries(MIXED).map(([name, [a, b]]) => [name, mixedColour(read(a), read(b), 0.5)]);
-  return Object.fromEntries([...NAMES.map((name) => [name, read(name)]), ...mixed]) as Palette;
+  return Object.fromEntries(NAMES.map((name) => [name, read(name)])) as Palette;
 }
 
 /** The same by reference, for vectors that stand in the page: they follow its theme, and the printer's paper. */
 export function referredPalette(): Palette {
-  const refer = (name: (typeof NAMES)[number]) => `var(--${name})`;
-  const mixed = Object.entries(MIXED).map(([name, [a, b]]) => [name, mixedColour(refer(a), refer(b), 0.5)]);
-  return Object.fromEntries([...NAMES.map((name) => [name, refer(name)]), ...mixed]) as Palette;
+  return Object.fromEntries(NAMES.map((name) => [name, `var(--${name})`])) as Palette;
 }
 
 /** Every colour mixed toward one of them, `share` of itself left: what lies faint, drawn opaque and so without cost. */

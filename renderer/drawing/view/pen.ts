@@ -1,5 +1,5 @@
-import { type ColourName, type Palette, washed } from './palette.ts';
-import type { RimmedRing } from './round-hull.ts';
+import type { Area, Line, Shape, Weight } from '../../../core/graphics/shape.ts';
+import { type ColourName, type Palette, ROLE_COLOURS, washed } from './palette.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 
 export interface Ink {
@@ -24,6 +24,12 @@ const FAMILY = '"Ysabeau Office", "Gill Sans", sans-serif';
 
 /** Fonts that must be there before anything is measured. */
 export const FONTS = Object.values(LETTERING).map(({ font }) => `${font} ${FAMILY}`);
+
+/** Where a view's origin lies on the paper (pixels), pixels to the metre, and how wide its lines are drawn (pixels). */
+export interface Placed extends ScreenPoint {
+  readonly scale: number;
+  readonly widths: Readonly<Record<Weight, number>>;
+}
 
 /** Draughtsman's dashes: hidden edges, centrelines, projection lines. */
 export const DASH = { hidden: [5, 3], centre: [14, 4, 2, 4], fine: [2, 3] } as const;
@@ -106,25 +112,73 @@ export class Pen {
     this.ink(ink);
   }
 
-  /**
-   * Several rounds of the same turn as one shape: the line runs outside their union only. Rims are filled first and the
-   * rings over them, so the fill must not be translucent. Stroking the same shapes took half of a frame.
-   */
-  union(
-    rounds: readonly RimmedRing[],
-    { fill, stroke }: { readonly fill: ColourName; readonly stroke: ColourName },
-  ): void {
-    for (const [part, colour] of [
-      ['rim', stroke],
-      ['ring', fill],
-    ] as const) {
-      this.context.beginPath();
-      for (const round of rounds) {
-        this.trace(round[part]);
-        this.context.closePath();
+  /** Shapes of a view from the far to the near; see `core/graphics/shape.ts`. */
+  shapes(shapes: readonly Shape[], placed: Placed): void {
+    for (const shape of shapes) {
+      if (shape.kind === 'area') this.area(shape, placed);
+      else {
+        this.context.beginPath();
+        for (const line of shape.lines) this.traceLine(line, placed);
+        this.ink({ stroke: ROLE_COLOURS[shape.role], width: placed.widths[shape.weight] });
       }
-      this.ink({ fill: colour });
     }
+  }
+
+  /**
+   * Areas with one line round their union: the same rings grown by the line's width are filled first and the areas over
+   * them. Stroking them took half of a frame.
+   */
+  private area({ fills, outline }: Area, placed: Placed): void {
+    const { context, palette } = this;
+    if (outline) {
+      context.beginPath();
+      for (const { rings } of fills) {
+        for (const ring of rings) this.traceGrown(ring, placed, placed.widths[outline.weight]);
+      }
+      context.fillStyle = palette[ROLE_COLOURS[outline.role]];
+      context.fill();
+    }
+    for (const { role, rings } of fills) {
+      context.beginPath();
+      for (const ring of rings) {
+        this.traceLine(ring, placed);
+        context.closePath();
+      }
+      context.fillStyle = palette[ROLE_COLOURS[role]];
+      context.fill();
+    }
+  }
+
+  /** One closed ring of a view. */
+  placedRing(ring: Line, placed: Placed, ink: Ink): void {
+    this.context.beginPath();
+    this.traceLine(ring, placed);
+    this.context.closePath();
+    this.ink(ink);
+  }
+
+  private traceLine(line: Line, { x, y, scale }: Placed): void {
+    const { context } = this;
+    context.moveTo(x + line[0]! * scale, y - line[1]! * scale);
+    for (let k = 2; k < line.length; k += 2) context.lineTo(x + line[k]! * scale, y - line[k + 1]! * scale);
+  }
+
+  /** A counter-clockwise ring grown outward by so many pixels. */
+  private traceGrown(ring: Line, { x, y, scale }: Placed, by: number): void {
+    const { context } = this;
+    const length = ring.length;
+    for (let k = 0; k < length; k += 2) {
+      const next = k + 2 === length ? 0 : k + 2;
+      const last = k === 0 ? length - 2 : k - 2;
+      const dx = ring[next]! - ring[last]!;
+      const dy = ring[next + 1]! - ring[last + 1]!;
+      const grow = by / (Math.sqrt(dx * dx + dy * dy) || 1);
+      const px = x + ring[k]! * scale + dy * grow;
+      const py = y - ring[k + 1]! * scale + dx * grow;
+      if (k === 0) context.moveTo(px, py);
+      else context.lineTo(px, py);
+    }
+    context.closePath();
   }
 
   disc({ x, y }: ScreenPoint, radius: number, ink: Ink): void {

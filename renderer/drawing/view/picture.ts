@@ -1,9 +1,11 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import type { Report } from '../../../core/evaluation/report.ts';
-import { type Ball, figureSolids } from '../../../core/figure/figure-solids.ts';
-import { paddleShape } from '../../../core/figure/paddle-shape.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
+import type { Report, SeatReport } from '../../../core/evaluation/report.ts';
+import type { FigureBody } from '../../../core/figure/body-part.ts';
+import { type Figure, figureBox, figureOf } from '../../../core/figure/figure.ts';
 import { toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
+import type { Stance } from '../../../core/posture/stance.ts';
 import { seatPlace } from './handle-places.ts';
 import type { HullLines } from './hull-lines.ts';
 import type { Picture } from './scene.ts';
@@ -14,16 +16,33 @@ export function pictureOf(fit: Fit, report: Report): Picture {
   return {
     fit,
     report,
-    figures: report.seats.map((seat) => seat && figureSolids(seat.stances.ready, seat.body)),
+    figures: report.seats.map((solved, index) => {
+      const seat = fit.seats[index];
+      return solved && seat ? figureIn(seat, solved) : null;
+    }),
   };
+}
+
+/** Figures already made: a stance that has not changed keeps its figure, and with it the shapes made of it. */
+const made = new WeakMap<Stance, { seat: Seat; figure: Figure }>();
+
+function figureIn(seat: Seat, { stances: { ready }, body }: SeatReport): Figure {
+  const known = made.get(ready);
+  if (known?.seat === seat) return known.figure;
+  const { stature, lengths } = body;
+  const drawn: FigureBody = { stature, lengths, sex: seat.athlete?.sex ?? 'unspecified' };
+  const figure = figureOf(ready.points, drawn, { paddle: seat.paddle, fineness: 'screen' });
+  made.set(ready, { seat, figure });
+  return figure;
 }
 
 /** Paper left around what is shown, metres. */
 const PAPER = { x: 0.06, y: 0.02, z: 0.02 };
 /** Boxes are rounded outward to this, so that small edits do not change the sheet's division. Metres. */
 const GRAIN = 0.02;
-/** What reaches lower than this over the floorboard belongs to the cockpit: shanks, feet, the pad. Metres. */
-const COCKPIT_HEIGHT = 0.4;
+/** What the cockpit reaches to along the boat, and the flesh beyond it, metres. */
+const COCKPIT = ['rearHeel', 'rearBall', 'rearToe', 'kneelingKnee', 'frontHeel', 'frontToe'] as const;
+const FLESH = 0.015;
 /** What an empty seat shows around its mark: ahead and aft, and above the floorboard, metres. */
 const EMPTY = { ahead: 0.8, aft: 0.9, above: 1.0 };
 
@@ -33,38 +52,36 @@ const EMPTY = { ahead: 0.8, aft: 0.9, above: 1.0 };
  */
 export function seatBox(picture: Picture, lines: HullLines, index: number): BoatBox {
   const { frame } = seatPlace(picture.fit, picture.report, index);
-  const balls = (picture.figures[index] ?? []).flatMap(({ hulls }) => hulls.flat());
-  const low = balls.filter(({ at, radius }) => at.z - radius < frame.floorZ + COCKPIT_HEIGHT);
-  const head = balls.reduce<Ball | null>(
-    (top, ball) => (!top || ball.at.z + ball.radius > top.at.z + top.radius ? ball : top),
-    null,
-  );
-  const along = low.map(({ at, radius }) => ({ at: { ...at, y: 0 }, radius: Math.min(radius, 0.02) }));
-  const crown = head ? [{ at: { x: frame.stationX, y: 0, z: head.at.z + head.radius }, radius: 0 }] : [];
+  const points = picture.report.seats[index]?.stances.ready.points;
+  const along = points ? COCKPIT.flatMap((name) => beside(points[name])) : [];
+  const crown = points ? [{ x: frame.stationX, y: 0, z: points.headTop.z + FLESH }] : [];
   return grown(boxAround([...along, ...crown, ...standing(picture, lines, index)]));
 }
 
+/** Flesh ahead of and behind a point, on the centreline. */
+const beside = ({ x, z }: Vec3): Vec3[] => [
+  { x: x - FLESH, y: 0, z },
+  { x: x + FLESH, y: 0, z },
+];
+
 /** The box that shows the whole boat with everyone in it. */
 export function boatBox(picture: Picture, lines: HullLines): BoatBox {
-  const balls = picture.fit.seats.flatMap((_, index) => [
-    ...figureBalls(picture, index),
+  const corners = picture.fit.seats.flatMap((_, index) => [
+    ...figureCorners(picture, index),
     ...standing(picture, lines, index),
   ]);
-  const ends = [lines.keel[0]!, lines.keel.at(-1)!].map((at) => ({ at, radius: 0 }));
-  return grown(boxAround([...balls, ...ends]));
+  return grown(boxAround([...corners, lines.keel[0]!, lines.keel.at(-1)!]));
 }
 
-function figureBalls(picture: Picture, index: number): Ball[] {
-  const { fit, report, figures } = picture;
-  const balls = (figures[index] ?? []).flatMap(({ hulls }) => hulls.flat());
-  const points = report.seats[index]?.stances.ready.points;
-  const shape =
-    points && paddleShape(fit.seats[index]!.paddle, { top: points.topHand, lower: points.lowerHand });
-  return [...balls, ...(shape?.blade ?? []).map((at) => ({ at, radius: 0 }))];
+function figureCorners({ figures }: Picture, index: number): Vec3[] {
+  const figure = figures[index];
+  if (!figure) return [];
+  const { least, most } = figureBox(figure);
+  return [least, most];
 }
 
 /** Corners of what stands in a seat whoever kneels there: its fittings' reach, its hull's breadth and keel. */
-function standing(picture: Picture, lines: HullLines, index: number): Ball[] {
+function standing(picture: Picture, lines: HullLines, index: number): Vec3[] {
   const { frame, seat } = seatPlace(picture.fit, picture.report, index);
   const beam = Math.max(...lines.sheer.map(({ y }) => y));
   const sheer = Math.max(
@@ -73,28 +90,23 @@ function standing(picture: Picture, lines: HullLines, index: number): Ball[] {
   );
   const occupied = seat.athlete !== null;
   const corner = (x: number, z: number): Vec3 => toBoatFrame({ x, y: 0, z }, frame);
-  const place = (x: number, y: number, z: number) => ({ at: { x: frame.stationX + x, y, z }, radius: 0 });
+  const place = (x: number, y: number, z: number) => ({ x: frame.stationX + x, y, z });
   return [
     place(0, beam, 0),
     place(0, -beam, 0),
     place(0, 0, sheer),
-    { at: corner(-seat.rearRest.aftM - 0.1, 0), radius: 0 },
-    ...(occupied
-      ? []
-      : [
-          { at: corner(EMPTY.ahead, EMPTY.above), radius: 0 },
-          { at: corner(-EMPTY.aft, 0), radius: 0 },
-        ]),
+    corner(-seat.rearRest.aftM - 0.1, 0),
+    ...(occupied ? [] : [corner(EMPTY.ahead, EMPTY.above), corner(-EMPTY.aft, 0)]),
   ];
 }
 
-function boxAround(balls: readonly Ball[]): BoatBox {
+function boxAround(corners: readonly Vec3[]): BoatBox {
   const least = { x: Number.POSITIVE_INFINITY, y: Number.POSITIVE_INFINITY, z: Number.POSITIVE_INFINITY };
   const most = { x: Number.NEGATIVE_INFINITY, y: Number.NEGATIVE_INFINITY, z: Number.NEGATIVE_INFINITY };
-  for (const { at, radius } of balls) {
+  for (const at of corners) {
     for (const axis of ['x', 'y', 'z'] as const) {
-      least[axis] = Math.min(least[axis], at[axis] - radius);
-      most[axis] = Math.max(most[axis], at[axis] + radius);
+      least[axis] = Math.min(least[axis], at[axis]);
+      most[axis] = Math.max(most[axis], at[axis]);
     }
   }
   return { least, most };

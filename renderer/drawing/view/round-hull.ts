@@ -22,32 +22,13 @@ const SIN = Float64Array.from({ length: DIRECTIONS }, (_, k) => Math.sin((2 * Ma
  * and never crosses itself, so a limb cannot flip.
  */
 export function roundHull(discs: readonly Disc[]): ScreenPoint[] {
-  return rimmedHull(discs, 0).ring;
-}
-
-/** An outline, and the same a line's width farther out. */
-export interface RimmedRing {
-  readonly ring: readonly ScreenPoint[];
-  readonly rim: readonly ScreenPoint[];
-}
-
-/**
- * The tight outline around some discs, and beside it that of the same discs with `width` added to each radius. Filling
- * the one over the other draws the outline of a union exactly, at a fraction of what stroking it costs.
- */
-export function rimmedHull(
-  discs: readonly Disc[],
-  width: number,
-): { ring: ScreenPoint[]; rim: ScreenPoint[] } {
   const ring: ScreenPoint[] = [];
-  const rim: ScreenPoint[] = [];
   const step = discs.every(({ radius }) => radius <= COARSE_UP_TO_PX) ? 2 : 1;
   for (let k = 0; k < DIRECTIONS; k += step) {
     const { x, y, radius } = farthest(discs, COS[k]!, SIN[k]!);
     ring.push({ x: x + radius * COS[k]!, y: y + radius * SIN[k]! });
-    if (width > 0) rim.push({ x: x + (radius + width) * COS[k]!, y: y + (radius + width) * SIN[k]! });
   }
-  return { ring, rim };
+  return ring;
 }
 
 function farthest(discs: readonly Disc[], dx: number, dy: number): Disc {

@@ -1,7 +1,7 @@
 import type { FittingCoordinate } from '../../../core/document/coordinates.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Report, SeatReport } from '../../../core/evaluation/report.ts';
-import type { Solid } from '../../../core/figure/figure-solids.ts';
+import type { Figure } from '../../../core/figure/figure.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import type { Afloat } from '../../../core/hydrostatics/afloat.ts';
 import type { Format } from '../../../language/format.ts';
@@ -19,7 +19,7 @@ export interface Picture {
   readonly fit: Fit;
   readonly report: Report;
   /** The figure of each seat in the ready stance; null where the seat is empty. */
-  readonly figures: readonly (readonly Solid[] | null)[];
+  readonly figures: readonly (Figure | null)[];
 }
 
 /** What the hand holds, while it holds something. */

@@ -1,9 +1,8 @@
 import type { BoatPoint, Vec3 } from '../../../core/frame/vec3.ts';
+import { VIEW_AXES, VIEWS, type ViewName } from '../../../core/graphics/view.ts';
 import { middleOf, type ScreenPoint, type ScreenRect } from './screen-point.ts';
 
-/** The three views, laid out as on a lines drawing: bow to the right; from behind, port to the left. */
-export const VIEWS = ['plan', 'profile', 'section'] as const;
-export type ViewName = (typeof VIEWS)[number];
+export { nearness, VIEWS, type ViewName } from '../../../core/graphics/view.ts';
 
 /** Where the views lie. Plan and profile share left and width; profile and section share top and height. */
 export type Windows = Readonly<Record<ViewName, ScreenRect>>;
@@ -27,18 +26,9 @@ export interface ViewGeometry {
 export const LEAST_SCALE = 15;
 export const GREATEST_SCALE = 6000;
 
-type Axis = keyof Vec3;
-
-/** Boat axes shown to the right and upward in each view, with their signs. */
-const AXES: Readonly<Record<ViewName, { right: Axis; rightSign: 1 | -1; up: Axis }>> = {
-  plan: { right: 'x', rightSign: 1, up: 'y' },
-  profile: { right: 'x', rightSign: 1, up: 'z' },
-  section: { right: 'y', rightSign: -1, up: 'z' },
-};
-
 /** Where a point of the boat is drawn in a view. */
 export function project(geometry: ViewGeometry, view: ViewName, point: Vec3): ScreenPoint {
-  const { right, rightSign, up } = AXES[view];
+  const { right, rightSign, up } = VIEW_AXES[view];
   const { pixelsPerMetre, at } = geometry.camera;
   const middle = middleOf(geometry.windows[view]);
   return {
@@ -53,7 +43,7 @@ export function unproject(
   view: ViewName,
   { screen, through }: { screen: ScreenPoint; through: Vec3 },
 ): BoatPoint {
-  const { right, rightSign, up } = AXES[view];
+  const { right, rightSign, up } = VIEW_AXES[view];
   const { pixelsPerMetre, at } = geometry.camera;
   const middle = middleOf(geometry.windows[view]);
   return {
@@ -61,12 +51,6 @@ export function unproject(
     [right]: at[right] + ((screen.x - middle.x) * rightSign) / pixelsPerMetre,
     [up]: at[up] + (middle.y - screen.y) / pixelsPerMetre,
   } as BoatPoint;
-}
-
-/** How far a point is from the eye in a view: greater is nearer. Seen from above, from starboard, from behind. */
-export function nearness(view: ViewName, point: Vec3): number {
-  if (view === 'plan') return point.z;
-  return view === 'profile' ? -point.y : -point.x;
 }
 
 /** The camera after zooming by `factor` about a screen point of a view, which stays where it is. */
@@ -87,7 +71,7 @@ export function zoomAbout(
 
 /** The camera after the paper under a view is pushed by so many pixels. */
 export function panBy(camera: Camera, view: ViewName, push: ScreenPoint): Camera {
-  const { right, rightSign, up } = AXES[view];
+  const { right, rightSign, up } = VIEW_AXES[view];
   const at = { ...camera.at };
   at[right] -= (push.x * rightSign) / camera.pixelsPerMetre;
   at[up] += push.y / camera.pixelsPerMetre;
@@ -109,7 +93,7 @@ export function boxSize({ least, most }: BoatBox): Vec3 {
 export function fitCamera(windows: Windows, box: BoatBox): Camera {
   const size = boxSize(box);
   const scales = VIEWS.filter((view) => windows[view].width > 0).flatMap((view) => {
-    const { right, up } = AXES[view];
+    const { right, up } = VIEW_AXES[view];
     return [windows[view].width / size[right], windows[view].height / size[up]];
   });
   const { least, most } = box;

@@ -1,11 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type Disc,
-  isInsideRing,
-  rimmedHull,
-  roundHull,
-} from '../../../../renderer/drawing/view/round-hull.ts';
+import { type Disc, isInsideRing, roundHull } from '../../../../renderer/drawing/view/round-hull.ts';
 import type { ScreenPoint } from '../../../../renderer/drawing/view/screen-point.ts';
 
 const SEED = 2718;
@@ -80,21 +75,5 @@ describe('the tight outline around discs', () => {
   it('a disc inside another leaves no trace', () => {
     const outer = { x: 0, y: 0, radius: 30 };
     expect(roundHull([outer, { x: 4, y: 4, radius: 5 }])).toEqual(roundHull([outer]));
-  });
-});
-
-describe('a rim around an outline', () => {
-  it('lies exactly a line’s width farther out, all the way round', () => {
-    fc.assert(
-      fc.property(fc.array(disc, { minLength: 1, maxLength: 5 }), (discs) => {
-        const { ring, rim } = rimmedHull(discs, 1.5);
-        expect(ring).toEqual(roundHull(discs));
-        rim.forEach(({ x, y }, k) => {
-          expect(Math.hypot(x - ring[k]!.x, y - ring[k]!.y)).toBeCloseTo(1.5, 9);
-          expect(isInsideRing(ring, { x, y })).toBe(false);
-        });
-      }),
-      { seed: SEED, numRuns: 200 },
-    );
   });
 });
