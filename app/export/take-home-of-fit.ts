@@ -54,8 +54,8 @@ export function takeHomeOf(
     pictures: VIEWS.map(({ view, caption }) => ({
       caption: words.say(caption),
       ...showWindow(scenes, view),
-      shapes: showPicture(scene, hull, view),
-      before: earlier && story.changes.length > 0 ? showPicture(earlier, hull, view) : null,
+      picture: showPicture(scene, hull, view),
+      before: earlier && story.changes.length > 0 ? showPicture(earlier, hull, view).person : null,
     })),
   };
 }

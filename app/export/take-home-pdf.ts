@@ -1,11 +1,12 @@
+import type { Shape } from '../../core/graphics/shape.ts';
 import { type PaperName, pageOf } from '../../core/setout/paper.ts';
 import type { SheetBox } from '../../core/setout/sheet-layout.ts';
 import { revisionText, type SheetStamp, stampDay } from '../../core/setout/sheet-stamp.ts';
-import type { ShowShape } from '../../core/show/show-picture.ts';
+import type { ShowPicture } from '../../core/show/show-picture.ts';
 import type { ShowStory } from '../../core/show/show-story.ts';
 import { ATHLETE_CAUTIONS } from '../../language/athlete-cautions.ts';
 import type { Translator } from '../../language/translator.ts';
-import { drawShowPicture } from './draw-show-picture.ts';
+import { drawBefore, drawShapes } from './draw-shapes.ts';
 import { fittedText } from './pdf/fitted-text.ts';
 import { SHEET_INK } from './pdf/sheet-inks.ts';
 import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
@@ -24,8 +25,8 @@ export interface TakeHome {
   readonly massText: string | null;
   readonly pictures: readonly {
     readonly caption: string;
-    readonly shapes: readonly ShowShape[];
-    readonly before: readonly ShowShape[] | null;
+    readonly picture: ShowPicture;
+    readonly before: readonly Shape[] | null;
     /** What of the view is shown, metres: from its lower left. */
     readonly from: readonly [right: number, up: number];
     readonly width: number;
@@ -101,7 +102,7 @@ function drawPictures(pdf: SheetPdf, { pictures, words }: TakeHome, room: SheetB
   const perMetre = (room.width - GAP_MM * (pictures.length - 1)) / wide;
   const tall = Math.max(...pictures.map(({ height }) => height)) * perMetre;
   let left = room.left;
-  for (const { caption, shapes, before, from, width, height } of pictures) {
+  for (const { caption, picture, before, from, width, height } of pictures) {
     const box = {
       left,
       top: room.top + 5 + tall - height * perMetre,
@@ -109,7 +110,10 @@ function drawPictures(pdf: SheetPdf, { pictures, words }: TakeHome, room: SheetB
       height: height * perMetre,
     };
     pdf.text(caption, [left, room.top + 4], { size: 3.4, weight: 'strong', colour: SHEET_INK.soft });
-    drawShowPicture(pdf, shapes, { placement: { box, from, perMetre }, before });
+    const placement = { box, from, perMetre };
+    drawShapes(pdf, picture.ground, placement);
+    if (before) drawBefore(pdf, before, placement);
+    drawShapes(pdf, picture.person, placement);
     left += width * perMetre + GAP_MM;
   }
   const end = room.top + 5 + tall;

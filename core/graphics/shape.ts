@@ -16,6 +16,15 @@ export const ROLES = [
   'shaft',
   'blade',
   'paddleLine',
+  'water',
+  'waterLine',
+  'hull',
+  'hullLine',
+  'board',
+  'wood',
+  'recess',
+  'woodLine',
+  'strap',
 ] as const;
 export type Role = (typeof ROLES)[number];
 
@@ -89,4 +98,18 @@ export function isInRing(ring: Line, [x, y]: ViewPoint): boolean {
 /** All closed rings of some shapes. */
 export function ringsOf(shapes: readonly Shape[]): Line[] {
   return shapes.flatMap((shape) => (shape.kind === 'area' ? shape.fills.flatMap(({ rings }) => rings) : []));
+}
+
+/** A closed area of one role with a line round it, or without. */
+export function areaOf(
+  of: string,
+  { role, outline }: { role: Role; outline: Role | null },
+  rings: readonly Line[],
+): Area {
+  return {
+    kind: 'area',
+    of,
+    fills: [{ role, rings }],
+    outline: outline && { role: outline, weight: 'contour' },
+  };
 }

@@ -2,7 +2,7 @@ import type { Fit } from '../document/fit-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import type { Report } from '../evaluation/report.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
-import type { FigureBody } from '../figure/figure-solids.ts';
+import type { FigureBody } from '../figure/body-part.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
 import { along, type Vec3 } from '../frame/vec3.ts';
 import type { Board } from '../parts/board.ts';
@@ -28,7 +28,11 @@ export function showScene(fit: Fit, report: Report, index: number): ShowScene | 
   const { ready } = report.afloat;
   return {
     points: solved.stances.ready.points,
-    body: { stature: solved.body.stature, lengths: { kneeRadius: solved.body.lengths.kneeRadius } },
+    body: {
+      stature: solved.body.stature,
+      sex: seat.athlete.sex,
+      lengths: { kneeRadius: solved.body.lengths.kneeRadius },
+    },
     footLength: solved.body.lengths.footLength.value,
     frame: seatFrame(fit.boat, seat, index),
     seat,

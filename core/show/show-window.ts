@@ -1,5 +1,6 @@
 import { paddleShape } from '../figure/paddle-shape.ts';
-import type { ShowView, ViewPoint } from './show-picture.ts';
+import type { ViewPoint } from '../graphics/view.ts';
+import type { ShowView } from './show-picture.ts';
 import type { ShowScene } from './show-scene.ts';
 
 /** What of a view is shown, metres in the view: from its lower left corner. */
@@ -26,10 +27,11 @@ const ACROSS = 0.62;
 /** The window through which scenes are seen, the same for all of them, so that nothing jumps between before and now. */
 export function showWindow(scenes: readonly ShowScene[], view: ShowView): ShowWindow {
   const { left, width } = WIDE[view];
-  if (view === 'above') return { from: [left, -ACROSS], width, height: 2 * ACROSS };
+  const station = view === 'behind' ? 0 : (scenes[0]?.frame.stationX ?? 0);
+  if (view === 'above') return { from: [station + left, -ACROSS], width, height: 2 * ACROSS };
   const tops = scenes.flatMap(({ points }) => [points.headTop.z, points.topHand.z]);
   const low = Math.min(-UNDER, ...scenes.map(bladeTip).map((z) => z - UNDER_BLADE));
-  return { from: [left, low], width, height: Math.max(0, ...tops) + OVER_HEAD - low };
+  return { from: [station + left, low], width, height: Math.max(0, ...tops) + OVER_HEAD - low };
 }
 
 /** Lowest point of a paddle's blade; 0 where the hands hold none. */

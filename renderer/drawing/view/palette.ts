@@ -19,6 +19,9 @@ const NAMES = [
   'wood',
   'wood-deep',
   'wood-line',
+  'board',
+  'recess',
+  'strap',
   'skin',
   'skin-far',
   'top',
@@ -48,6 +51,15 @@ export const ROLE_COLOURS: Readonly<Record<Role, ColourName>> = {
   shaft: 'wood',
   blade: 'wood',
   paddleLine: 'wood-line',
+  water: 'water',
+  waterLine: 'water-line',
+  hull: 'hull',
+  hullLine: 'hull-line',
+  board: 'board',
+  wood: 'wood',
+  recess: 'recess',
+  woodLine: 'wood-line',
+  strap: 'strap',
 };
 
 /** Colours as CSS texts, read once per theme. */

@@ -127,14 +127,17 @@ function Picture(props: {
   const moved = before !== null && story.changes.length > 0;
   const [percent, setPercent] = useState(100);
   const window = useMemo(() => showWindow(before ? [now, before] : [now], view), [now, before, view]);
-  const ghost = useMemo(() => (moved ? showPicture(before, hull, view) : null), [moved, before, hull, view]);
-  const shapes = useMemo(() => {
+  const ghost = useMemo(
+    () => (moved ? showPicture(before, hull, view).person : null),
+    [moved, before, hull, view],
+  );
+  const picture = useMemo(() => {
     const scene = moved ? blendScenes(before, now, percent / 100) : now;
     return showPicture(scene, hull, view);
   }, [moved, before, now, hull, view, percent]);
   return (
     <section className="show-picture">
-      <ShowFigure shapes={shapes} before={ghost} window={window} label={say(`show.picture.${view}`)} />
+      <ShowFigure picture={picture} before={ghost} window={window} label={say(`show.picture.${view}`)} />
       <div className="show-controls">
         {moved && <BetweenSlider percent={percent} onMove={setPercent} />}
         <ChoiceField

@@ -1,5 +1,5 @@
+import type { ViewPoint } from '../../../core/graphics/view.ts';
 import type { FigurePoint } from '../../../core/posture/stance.ts';
-import type { ViewPoint } from '../../../core/show/show-picture.ts';
 import type { ShowScene } from '../../../core/show/show-scene.ts';
 import type { BodyPlace } from '../../../core/trial/observation.ts';
 

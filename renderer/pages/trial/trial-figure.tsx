@@ -1,16 +1,20 @@
 import { useMemo } from 'react';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
-import { type ShowShape, showPicture, type ViewPoint } from '../../../core/show/show-picture.ts';
+import { showPicture } from '../../../core/show/show-picture.ts';
 import { type ShowScene, showScene } from '../../../core/show/show-scene.ts';
 import type { BodyPlace } from '../../../core/trial/observation.ts';
+import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { say } from '../../language/messages.ts';
 import { PLACES_AFT, PLACES_FORWARD, placeInView } from './figure-places.ts';
 
 /** The picture's frame, metres from the seat's mark: the figure stands between two columns of names. */
 const FRAME = { left: -1.62, right: 1.5, bottom: -0.22 };
 const WIDTH = FRAME.right - FRAME.left;
+/** The figure is written in millimetres. */
+const PER_METRE = 1000;
 /** Heights of the picture's upper edge: for most, and over a tall head, metres. */
 const USUAL_TOP = 1.5;
 const OVER_HEAD = 0.05;
@@ -20,10 +24,6 @@ const NAMES = { aft: -0.98, forward: 0.84, highest: 1.2, lowest: 0.02 };
 /** Up is negative in the picture: its upper edge follows the head. */
 const svgPoint = ([right, up]: ViewPoint) => `${(right - FRAME.left).toFixed(4)} ${(-up).toFixed(4)}`;
 const ringPath = (ring: readonly ViewPoint[]) => `M${ring.map(svgPoint).join('L')}`;
-
-function pathOf({ kind, rings }: ShowShape): string {
-  return rings.map((ring) => ringPath(ring) + (kind === 'area' ? 'Z' : '')).join('');
-}
 
 const heightOf = (index: number, count: number) =>
   NAMES.highest + ((NAMES.lowest - NAMES.highest) * index) / (count - 1);
@@ -38,7 +38,7 @@ export function TrialFigure(props: {
   const { fit, seat, felt } = props;
   const drawn = useMemo(() => {
     const scene = showScene(fit, createEvaluator().evaluate(fit), seat);
-    return scene && { scene, shapes: showPicture(scene, hullOfBoat(fit.boat), 'side') };
+    return scene && { scene, picture: showPicture(scene, hullOfBoat(fit.boat), 'side') };
   }, [fit, seat]);
   const top = Math.max(USUAL_TOP, (drawn?.scene.points.headTop.z ?? 0) + OVER_HEAD);
   const height = top - FRAME.bottom;
@@ -51,15 +51,10 @@ export function TrialFigure(props: {
       <legend className="only-spoken">{say('trial.figure')}</legend>
       {drawn && (
         <svg viewBox={`0 ${-top} ${WIDTH} ${height}`} aria-hidden="true" focusable="false">
-          {drawn.shapes.map((shape) => (
-            <path
-              key={`${shape.tone} ${pathOf(shape)}`}
-              className="show-shape"
-              data-tone={shape.tone}
-              data-kind={shape.kind}
-              d={pathOf(shape)}
-            />
-          ))}
+          <g transform={`translate(${-FRAME.left - drawn.scene.frame.stationX} 0) scale(${1 / PER_METRE})`}>
+            <ShapesSvg shapes={drawn.picture.ground} perMetre={PER_METRE} />
+            <ShapesSvg shapes={drawn.picture.person} perMetre={PER_METRE} />
+          </g>
           {columns.flatMap(({ places, edge }) =>
             places.map((place, i) => (
               <PlaceLine

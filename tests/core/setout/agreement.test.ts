@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import type { MarkName } from '../../../core/setout/marks.ts';
@@ -96,10 +97,10 @@ describe('the athlete’s picture and the sheet', () => {
     const report = valuesOf(fit);
     const hull = hullOfBoat(fit.boat);
     const out = inventedSetOut({ side });
-    const [pad] = showPicture(showScene(fit, report, 0)!, hull, 'above').filter(
-      ({ tone }) => tone === 'wood',
-    );
-    const shown = pad!.rings[0]!.map(([x, y]): MillimetrePoint => [x * 1000, y * 1000]);
+    const { person } = showPicture(showScene(fit, report, 0)!, hull, 'above');
+    const [pad] = ringsOf(person.filter(({ of }) => of === 'kneePad'));
+    const { stationX } = showScene(fit, report, 0)!.frame;
+    const shown = pointsOf(pad!).map(([x, y]): MillimetrePoint => [(x - stationX) * 1000, y * 1000]);
     const [drawn] = linesOn(planView(out, hull, viewStretch(out, hull)), 'fitting');
     for (const corner of drawn!.points) {
       expect(Math.min(...shown.map((point) => distance(point, corner)))).toBeLessThan(1e-6);

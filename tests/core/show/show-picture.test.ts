@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
+import { pointsOf, ringsOf, type Shape } from '../../../core/graphics/shape.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
-import { type ShowShape, type ShowView, showPicture } from '../../../core/show/show-picture.ts';
+import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { blendScenes, type ShowScene, showScene } from '../../../core/show/show-scene.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
@@ -17,8 +18,12 @@ const hull = hullOfBoat(fit.boat);
 const padBack = exampleFit([
   exampleSeat({ kneePad: { ...exampleSeat().kneePad, aftM: 0.275, heightM: 0.15 } }),
 ]);
-const pointsOf = (shapes: readonly ShowShape[], tone?: string) =>
-  shapes.filter((shape) => !tone || shape.tone === tone).flatMap(({ rings }) => rings.flat());
+const shapesOf = (scene: ShowScene, view: ShowView): Shape[] => {
+  const { ground, person } = showPicture(scene, hull, view);
+  return [...ground, ...person];
+};
+const placesOf = (shapes: readonly Shape[], of?: string) =>
+  ringsOf(shapes.filter((shape) => !of || shape.of === of)).flatMap(pointsOf);
 
 describe('the picture of a paddler', () => {
   it('is none for an empty seat', () => {
@@ -27,26 +32,23 @@ describe('the picture of a paddler', () => {
   });
 
   it.each(VIEWS)('from the %s is drawn of finite points and closed areas', (view) => {
-    const shapes = showPicture(sceneOf(fit), hull, view);
-    for (const [x, y] of pointsOf(shapes)) {
-      expect(Number.isFinite(x)).toBe(true);
-      expect(Number.isFinite(y)).toBe(true);
-    }
-    for (const { kind, rings } of shapes) {
-      for (const ring of rings) expect(ring.length).toBeGreaterThanOrEqual(kind === 'area' ? 3 : 2);
+    for (const shape of shapesOf(sceneOf(fit), view)) {
+      const lines = shape.kind === 'line' ? shape.lines : ringsOf([shape]);
+      for (const line of lines) {
+        expect(line.every(Number.isFinite)).toBe(true);
+        expect(line.length).toBeGreaterThanOrEqual(shape.kind === 'area' ? 6 : 4);
+      }
     }
   });
 
   it('is as tall as the figure, standing on the floorboard of the boat', () => {
     const scene = sceneOf(fit);
-    const tops = pointsOf(showPicture(scene, hull, 'side'), 'trunk').map(([, y]) => y);
+    const tops = placesOf(shapesOf(scene, 'side'), 'head').map(([, y]) => y);
     expect(Math.max(...tops)).toBeCloseTo(scene.points.headTop.z, 1);
   });
 
   it('has the pad where it is set: its aft edge and its top', () => {
-    const wood = showPicture(sceneOf(fit), hull, 'side').filter(({ tone }) => tone === 'wood');
-    const [pad] = wood;
-    const heights = pad!.rings[0]!.map(([, y]) => y);
+    const heights = placesOf(shapesOf(sceneOf(fit), 'side'), 'kneePad').map(([, y]) => y);
     const { heightM, recessDepthM } = fit.seats[0]!.kneePad;
     expect(Math.max(...heights)).toBeCloseTo(fit.boat.floorboard.heightM + heightM + recessDepthM, 9);
     expect(Math.min(...heights)).toBeCloseTo(fit.boat.floorboard.heightM, 9);
@@ -55,14 +57,14 @@ describe('the picture of a paddler', () => {
   it('is the mirror image from behind and from above for the other side', () => {
     const right = exampleFit([exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) })]);
     const widest = (f: Fit, sign: number) =>
-      Math.max(...pointsOf(showPicture(sceneOf(f), hull, 'behind'), 'blade').map(([x]) => sign * x));
+      Math.max(...placesOf(shapesOf(sceneOf(f), 'behind'), 'paddle').map(([x]) => sign * x));
     expect(widest(right, 1)).toBeCloseTo(widest(fit, -1), 6);
   });
 
   it('says nothing of anyone’s weight: a heavier paddler of the same stature is drawn alike', () => {
     const figure = (massKg: number) => {
       const scene = sceneOf(exampleFit([exampleSeat({ athlete: exampleAthlete({ massKg }) })]));
-      const [x, y] = pointsOf(showPicture(scene, hull, 'side'), 'trunk').reduce(
+      const [x, y] = placesOf(shapesOf(scene, 'side'), 'trunk').reduce(
         ([low, high], [px]) => [Math.min(low, px), Math.max(high, px)],
         [Infinity, -Infinity],
       );
@@ -93,8 +95,8 @@ describe('a picture between before and now', () => {
   });
 
   it('always has the same shapes, so that it can move without a jump', () => {
-    const counts = [0, 0.01, 0.5, 0.99, 1].map((t) =>
-      showPicture(blendScenes(from, to, t), hull, 'side').reduce((sum, { rings }) => sum + rings.length, 0),
+    const counts = [0, 0.01, 0.5, 0.99, 1].map(
+      (t) => ringsOf(shapesOf(blendScenes(from, to, t), 'side')).length,
     );
     expect(new Set(counts).size).toBe(1);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
+import { pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { showScene } from '../../../core/show/show-scene.ts';
@@ -9,8 +10,6 @@ import { valuesOf } from '../example/values-of.ts';
 
 const sceneOf = (fit: Fit) => showScene(fit, valuesOf(fit), 0)!;
 const VIEWS: readonly ShowView[] = ['side', 'behind', 'above'];
-/** Tones of the boat and the water, which run out of the picture. */
-const GROUND = ['water', 'waterLine', 'hull', 'hullLine', 'board'];
 
 const people = [
   ['a man of 1.80 m', exampleFit()],
@@ -30,9 +29,7 @@ describe.each(people)('the window on %s', (_, fit) => {
 
   it.each(VIEWS)('from the %s holds the whole paddler, paddle and fittings', (view) => {
     const { from, width, height } = showWindow([scene], view);
-    const points = showPicture(scene, hullOfBoat(fit.boat), view)
-      .filter(({ tone }) => !GROUND.includes(tone))
-      .flatMap(({ rings }) => rings.flat());
+    const points = ringsOf(showPicture(scene, hullOfBoat(fit.boat), view).person).flatMap(pointsOf);
     expect(points.length).toBeGreaterThan(0);
     const [rights, ups] = [points.map(([right]) => right), points.map(([, up]) => up)];
     expect(Math.min(...rights)).toBeGreaterThan(from[0]);
