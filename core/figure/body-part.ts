@@ -1,6 +1,5 @@
 import type { StatedSex } from '../body/sex.ts';
 import { add, along, cross, dot, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
-import { fairRows } from '../graphics/fair.ts';
 import type { Oval } from '../graphics/oval.ts';
 import type { FigurePoint } from '../posture/stance.ts';
 import type { Form, Section } from './form.ts';
@@ -26,10 +25,11 @@ export type Limb = 'kneelingLeg' | 'frontLeg' | 'lowerArm' | 'topArm' | 'trunk' 
 /** What is seen of a body part. */
 export type Cover = 'skin' | 'top' | 'shorts' | 'hair';
 
-/** Flesh of one cover: tight hulls round ovals, together one area. */
+/** Flesh of one cover: chains of ovals, neighbours joined by their tight hull, and hulls round several; together one area. */
 export interface Flesh {
   readonly cover: Cover;
-  readonly hulls: readonly (readonly Oval[])[];
+  readonly chains: readonly (readonly Oval[])[];
+  readonly hulls?: readonly (readonly Oval[])[];
   /** The limb whose tone it has, where that is not the piece's own. */
   readonly limb?: Limb;
 }
@@ -38,8 +38,8 @@ export interface Flesh {
 export interface BodyPart {
   readonly name: string;
   readonly limb: Limb;
-  /** The line that its place before or behind others is told by, and how far its flesh reaches from it. */
-  readonly bone: readonly [Vec3, Vec3];
+  /** The lines that its place before or behind others is told by, and how far its flesh reaches from them. */
+  readonly bones: readonly (readonly [Vec3, Vec3])[];
   readonly girth: number;
   readonly flesh: readonly Flesh[];
   /** Where it grows out of a neighbour drawn before it: no line is drawn there. */
@@ -82,9 +82,9 @@ export function disc(
   return { at, axes: [scale(across, breadth), scale(ahead, depth), NOTHING] };
 }
 
-/** Neighbours of a row joined into hulls. */
-export function pairs(row: readonly Oval[]): Oval[][] {
-  return row.slice(1).map((oval, k) => [row[k]!, oval]);
+/** All ovals of some flesh. */
+export function ovalsOf({ chains, hulls = [] }: Flesh): Oval[] {
+  return [...chains.flat(), ...hulls.flat()];
 }
 
 /** A limb's bone with the way its front looks (a unit vector square to it). */
@@ -93,7 +93,6 @@ export interface Bone {
   readonly to: Vec3;
   readonly front: Vec3;
   readonly stature: number;
-  readonly between: number;
 }
 
 /** How finely a figure is drawn: for a screen, or for paper and full size. */
@@ -103,10 +102,9 @@ export type Fineness = 'screen' | 'paper';
 export const BETWEEN = { screen: 1, paper: 4 } as const satisfies Record<Fineness, number>;
 
 /** The ovals across a limb, from its first joint to its last. */
-export function limbOvals({ from, to, front, stature, between }: Bone, sections: readonly Section[]): Oval[] {
+export function limbOvals({ from, to, front, stature }: Bone, sections: readonly Section[]): Oval[] {
   const across = cross(front, unit(subtract(to, from)));
-  return fairRows(sections, between).map((row) => {
-    const [at, breadth, depth, ahead] = row as unknown as Section;
+  return sections.map(([at, breadth, depth, ahead]) => {
     const centre = add(along(from, to, at), scale(front, ahead * stature));
     return disc(centre, [across, breadth * stature], [front, depth * stature]);
   });

@@ -1,15 +1,17 @@
-import { add, scale, type Vec3 } from '../frame/vec3.ts';
+import type { Vec3 } from '../frame/vec3.ts';
 import { inView, nearness, type ViewName, type ViewPoint } from '../graphics/view.ts';
 
 /** What is needed of a piece to tell its place before or behind another. Metres. */
 export interface Ordered {
   readonly name: string;
-  readonly bone: readonly [Vec3, Vec3];
+  readonly bones: readonly (readonly [Vec3, Vec3])[];
   readonly girth: number;
 }
 
 /** How much the middles of two pieces count beside the place where their bones pass each other. */
 const MIDDLES = 0.5;
+/** Pieces that lie this far beside each other still count as meeting, metres. */
+const BESIDE = 0.02;
 
 /**
  * Pieces from the far to the near. Two pieces are compared where their bones pass each other in the view, and by their
@@ -59,34 +61,45 @@ function sorted<T>(
 }
 
 interface Flat {
-  readonly from: ViewPoint;
-  readonly to: ViewPoint;
-  readonly near: readonly [number, number];
+  readonly bones: readonly FlatBone[];
   readonly middle: number;
   readonly girth: number;
 }
 
-function flatten({ bone: [from, to], girth }: Ordered, view: ViewName): Flat {
-  return {
+interface FlatBone {
+  readonly from: ViewPoint;
+  readonly to: ViewPoint;
+  readonly near: readonly [number, number];
+}
+
+function flatten({ bones, girth }: Ordered, view: ViewName): Flat {
+  const flat = bones.map(([from, to]) => ({
     from: inView(view, from),
     to: inView(view, to),
-    near: [nearness(view, from), nearness(view, to)],
-    middle: nearness(view, scale(add(from, to), 0.5)),
-    girth,
-  };
+    near: [nearness(view, from), nearness(view, to)] as const,
+  }));
+  const middle = flat.reduce((sum, { near }) => sum + (near[0] + near[1]) / 2, 0) / flat.length;
+  return { bones: flat, middle, girth };
 }
 
 /** Positive where the first is nearer the eye, negative where the second is, 0 where they do not meet. */
 function nearer(a: Flat, b: Flat): number {
-  const [s, t, apart] = closest(a, b);
-  if (apart > a.girth + b.girth + 0.02) return 0;
-  const depth = (flat: Flat, share: number) => flat.near[0] + (flat.near[1] - flat.near[0]) * share;
-  return depth(a, s) - depth(b, t) + MIDDLES * (a.middle - b.middle);
+  let least = a.girth + b.girth + BESIDE;
+  let apart = 0;
+  for (const one of a.bones) {
+    for (const other of b.bones) {
+      const passed = passing(one, other);
+      if (passed.apart >= least) continue;
+      least = passed.apart;
+      apart = passed.deeper + MIDDLES * (a.middle - b.middle);
+    }
+  }
+  return apart;
 }
 
-/** Where two bones pass each other in the view: shares along both, and how far apart they are there. */
-function closest(a: Flat, b: Flat): [number, number, number] {
-  let best: [number, number, number] = [0, 0, Number.POSITIVE_INFINITY];
+/** Where two bones pass each other in the view: how far apart they are there, and how much nearer the first is. */
+function passing(a: FlatBone, b: FlatBone): { apart: number; deeper: number } {
+  const best = { apart: Number.POSITIVE_INFINITY, s: 0, t: 0 };
   const [ax, ay] = [a.to[0] - a.from[0], a.to[1] - a.from[1]];
   const [bx, by] = [b.to[0] - b.from[0], b.to[1] - b.from[1]];
   const [rx, ry] = [a.from[0] - b.from[0], a.from[1] - b.from[1]];
@@ -94,8 +107,11 @@ function closest(a: Flat, b: Flat): [number, number, number] {
   const [ar, br] = [ax * rx + ay * ry, bx * rx + by * ry];
   const within = (value: number) => (Number.isFinite(value) ? Math.min(1, Math.max(0, value)) : 0.5);
   const take = (s: number, t: number) => {
-    const apart = Math.hypot(rx + ax * s - bx * t, ry + ay * s - by * t);
-    if (apart < best[2]) best = [s, t, apart];
+    const apart = Math.sqrt((rx + ax * s - bx * t) ** 2 + (ry + ay * s - by * t) ** 2);
+    if (apart >= best.apart) return;
+    best.apart = apart;
+    best.s = s;
+    best.t = t;
   };
   const cross = aa * bb - ab * ab;
   const s = within((ab * br - bb * ar) / cross);
@@ -104,5 +120,6 @@ function closest(a: Flat, b: Flat): [number, number, number] {
     take(end, within((ab * end + br) / bb));
     take(within((ab * end - ar) / aa), end);
   }
-  return best;
+  const depth = ({ near }: FlatBone, share: number) => near[0] + (near[1] - near[0]) * share;
+  return { apart: best.apart, deeper: depth(a, best.s) - depth(b, best.t) };
 }

@@ -1,5 +1,6 @@
 import { norm, subtract } from '../frame/vec3.ts';
-import { flatOval, hullRing } from '../graphics/oval.ts';
+import { chainRings } from '../graphics/chain.ts';
+import { flatOval, hullRing, type Oval } from '../graphics/oval.ts';
 import { type Fill, lineThrough, type Role, type Shape } from '../graphics/shape.ts';
 import { inView, nearness, type ViewName } from '../graphics/view.ts';
 import type { BodyPart, Cover, Flesh, Limb } from './body-part.ts';
@@ -9,7 +10,7 @@ import { drawnHead } from './head.ts';
 import { paddleShapes } from './paddle-shapes.ts';
 
 /** Directions in which a round is felt out, and points put between two of a head's outline, as finely as is needed. */
-const DIRECTIONS = { screen: 36, paper: 96 } as const;
+const DIRECTIONS = { screen: 24, paper: 96 } as const;
 const HEAD_BETWEEN = { screen: 1, paper: 4 } as const;
 
 /** What follows what, however deep it lies: hands close over the shaft, the head stands on the trunk. */
@@ -50,7 +51,7 @@ function shapesFor(figure: Figure, view: ViewName): Shape[] {
   }));
   if (paddle) {
     const shapes = paddleShapes(paddle, view, DIRECTIONS[fineness]);
-    pieces.push({ name: 'paddle', bone: [paddle.shaft[0], paddle.spine], girth: 0.03, shapes });
+    pieces.push({ name: 'paddle', bones: [[paddle.shaft[0], paddle.spine]], girth: 0.03, shapes });
   }
   return drawOrder(pieces, view, AFTER).flatMap((piece) => piece.shapes);
 }
@@ -64,7 +65,7 @@ const BEYOND = 0.12;
 function farLimbs({ parts }: Figure, view: ViewName): ReadonlySet<Limb> {
   if (view === 'plan') return new Set<Limb>(LEGS);
   const mean = (limb: Limb) => {
-    const ends = parts.filter((part) => part.limb === limb).flatMap(({ bone }) => bone);
+    const ends = parts.filter((part) => part.limb === limb).flatMap(({ bones }) => bones.flat());
     return ends.reduce((sum, at) => sum + nearness(view, at), 0) / Math.max(1, ends.length);
   };
   if (view === 'profile') return new Set([LEGS, ARMS].map(([a, b]) => (mean(a) < mean(b) ? a : b)));
@@ -95,15 +96,18 @@ function partShapes(part: BodyPart, seeing: Seeing): Shape[] {
   return [area(part.flesh, OUTLINE), ...joins, ...innerLines(part, seeing.view)];
 }
 
-function fillOf({ cover, hulls, limb }: Flesh, own: Limb, { view, directions, far }: Seeing): Fill {
+function fillOf(
+  { cover, chains, hulls = [], limb }: Flesh,
+  own: Limb,
+  { view, directions, far }: Seeing,
+): Fill {
+  const flat = (ovals: readonly Oval[]) => ovals.map((oval) => flatOval(oval, view));
   return {
     role: roleOf(cover, far.has(limb ?? own)),
-    rings: hulls.map((hull) =>
-      hullRing(
-        hull.map((oval) => flatOval(oval, view)),
-        directions,
-      ),
-    ),
+    rings: [
+      ...chains.flatMap((chain) => chainRings(flat(chain), directions)),
+      ...hulls.map((hull) => hullRing(flat(hull), directions)),
+    ],
   };
 }
 
@@ -117,7 +121,8 @@ function headShapes({ head, fineness }: Figure, view: ViewName, far: ReadonlySet
 }
 
 /** A piece seen from its side; end on, its line runs all round. */
-function isLong({ bone: [from, to], girth, name }: BodyPart, view: ViewName): boolean {
+function isLong({ bones, girth, name }: BodyPart, view: ViewName): boolean {
+  const [from, to] = bones[0]!;
   const [a, b] = [inView(view, from), inView(view, to)];
   return name.endsWith('Hand') || Math.hypot(b[0] - a[0], b[1] - a[1]) > 2 * girth;
 }

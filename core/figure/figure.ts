@@ -1,7 +1,7 @@
 import type { Paddle } from '../document/seat-schema.ts';
 import type { Vec3 } from '../frame/vec3.ts';
 import { reachOf } from '../graphics/oval.ts';
-import { BETWEEN, type BodyPart, type FigureBody, type Fineness, type Posed } from './body-part.ts';
+import { BETWEEN, type BodyPart, type FigureBody, type Fineness, ovalsOf, type Posed } from './body-part.ts';
 import { formOf } from './form.ts';
 import { type Head, headOf, headPart, skullOf } from './head.ts';
 import { armParts, frontThighPart, shankPart } from './limbs.ts';
@@ -22,7 +22,7 @@ export function figureOf(
   body: FigureBody,
   { paddle, fineness }: { paddle: Paddle; fineness: Fineness },
 ): Figure {
-  const posed = { points, body, form: formOf(body.sex), between: BETWEEN[fineness] };
+  const posed = { points, body, form: formOf(body.sex, BETWEEN[fineness]), between: BETWEEN[fineness] };
   const head = headOf(points);
   return {
     parts: [
@@ -47,7 +47,7 @@ export function figureBox({ parts, head, paddle }: Figure): { least: Vec3; most:
   const spans = [
     around,
     ...parts
-      .flatMap(({ flesh }) => flesh.flatMap(({ hulls }) => hulls.flat()))
+      .flatMap(({ flesh }) => flesh.flatMap(ovalsOf))
       .map((oval) => ({ at: oval.at, by: reachOf(oval) })),
     ...(paddle?.blade ?? []).map((at) => ({ at, by: nothing })),
   ];

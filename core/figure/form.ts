@@ -1,5 +1,6 @@
 import type { StatedSex } from '../body/sex.ts';
 import { tablesOf } from '../body/sex.ts';
+import { fairRows } from '../graphics/fair.ts';
 
 /**
  * Breadths and depths of a body as shares of stature, for drawing only. From the public release of ANSUR II (US Army 2012;
@@ -70,9 +71,13 @@ export interface Form {
   readonly footBreadth: number;
 }
 
-/** The form of a body of a stated sex; where it is not stated, half way between both. */
-export function formOf(sex: StatedSex): Form {
-  const known = forms.get(sex);
+/**
+ * The form of a body of a stated sex; where it is not stated, half way between both. So many fair sections are put between
+ * each two of the tables; made once.
+ */
+export function formOf(sex: StatedSex, between: number): Form {
+  const key = `${sex} ${between}`;
+  const known = forms.get(key);
   if (known) return known;
   const tables = tablesOf(sex).map((each) => BREADTHS[each]);
   const mean = Object.fromEntries(
@@ -81,12 +86,24 @@ export function formOf(sex: StatedSex): Form {
       tables.reduce((sum, table) => sum + table[key as keyof Breadths], 0) / tables.length,
     ]),
   ) as unknown as Breadths;
-  const made = formFrom(mean);
-  forms.set(sex, made);
+  const made = fairForm(formFrom(mean), between);
+  forms.set(key, made);
   return made;
 }
 
-const forms = new Map<StatedSex, Form>();
+const forms = new Map<string, Form>();
+
+function fairForm(form: Form, between: number): Form {
+  const fair = (sections: readonly Section[]) => fairRows(sections, between) as unknown as Section[];
+  return {
+    ...form,
+    trunk: fair(form.trunk),
+    thigh: fair(form.thigh),
+    shank: fair(form.shank),
+    upperArm: fair(form.upperArm),
+    forearm: fair(form.forearm),
+  };
+}
 
 /** Sections as multiples of the breadths; how they run between is drawn, not measured. */
 function formFrom(b: Breadths): Form {

@@ -4,6 +4,7 @@ import { type Posed, squareTo, unit } from './body-part.ts';
 
 /** A closed hand in space: its flesh, and the lines between its fingers. */
 export interface DrawnHand {
+  readonly fingers: readonly (readonly Oval[])[];
   readonly hulls: readonly (readonly Oval[])[];
   readonly lines: readonly (readonly Vec3[])[];
 }
@@ -30,7 +31,11 @@ export function handOf({ points, body, form }: Posed, which: 'lower' | 'top', wr
   });
   const thumb = [oval(at(-0.66, 0.55, 0.3), [0.3, 0.34, 0.3]), oval(at(-1, -0.12, 0.42), [0.23, 0.3, 0.23])];
   return {
-    hulls: [...fingers, [palm], [palm, heel], [heel, wrist], thumb],
+    fingers: [...fingers, thumb],
+    hulls: [
+      [palm, heel],
+      [heel, wrist],
+    ],
     lines: [-0.48, 0, 0.47].map((place) => [at(place, 0.02), at(place, -0.4), at(place, -0.84)]),
   };
 }

@@ -37,7 +37,7 @@ export function headPart(head: Head): BodyPart {
   return {
     name: 'head',
     limb: 'head',
-    bone: [onHead(head, SKULL[0], SKULL[1]), head.at],
+    bones: [[onHead(head, SKULL[0], SKULL[1]), head.at]],
     girth: head.height * 0.4,
     flesh: [],
     joins: [],
@@ -59,26 +59,50 @@ export interface DrawnHead {
   readonly lines: readonly Line[];
 }
 
+type Rows = readonly (readonly number[])[];
+
+/** The outlines of a view with fair points put between theirs, made once for each count. */
+function fairOutline(
+  view: ViewName,
+  between: number,
+): Record<'face' | 'hair', Rows> & Record<'ears' | 'lines', readonly Rows[]> {
+  const key = `${view} ${between}`;
+  const known = faired.get(key);
+  if (known) return known;
+  const { face, hair, ears, lines } = HEAD_OUTLINES[view];
+  const ring = (curve: Rows) => fairRows(curve, between, true);
+  const made = {
+    face: ring(face),
+    hair: ring(hair),
+    ears: ears.map(ring),
+    lines: lines.map((line) => fairRows(line, between)),
+  };
+  faired.set(key, made);
+  return made;
+}
+
+const faired = new Map<string, ReturnType<typeof fairOutline>>();
+
 /** The head's fixed outlines where the head is, turned as it is. */
 export function drawnHead(head: Head, view: ViewName, between: number): DrawnHead {
-  const { face, hair, ears, lines } = HEAD_OUTLINES[view];
+  const { face, hair, ears, lines } = fairOutline(view, between);
   const [first, second] = {
     profile: [head.ahead, head.up],
     section: [head.port, head.up],
     plan: [head.ahead, head.port],
   }[view].map((axis) => inView(view, scale(axis, head.height))) as [ViewPoint, ViewPoint];
   const [x, y] = inView(view, head.at);
-  const pointsAt = (rows: readonly (readonly number[])[]) =>
+  const placed = (rows: Rows) =>
     rows.map(([a, b]) => [x + a! * first[0] + b! * second[0], y + a! * first[1] + b! * second[1]]);
-  const ring = (curve: readonly (readonly number[])[]) =>
-    ringThrough(pointsAt(fairRows(curve, between, true)));
-  const under = view === 'plan' ? ears.map((ear) => ({ cover: 'skin' as const, ring: ring(ear) })) : [];
-  const over = view === 'plan' ? [] : ears.map((ear) => ({ cover: 'skin' as const, ring: ring(ear) }));
+  const skin = (ring: Rows) => ({ cover: 'skin' as const, ring: ringThrough(placed(ring)) });
+  const seenEars = ears.map(skin);
+  const fills = [skin(face), { cover: 'hair' as const, ring: ringThrough(placed(hair)) }];
   return {
-    fills: [...under, { cover: 'skin', ring: ring(face) }, { cover: 'hair', ring: ring(hair) }, ...over],
+    // From above the ears stand out from under the hair.
+    fills: view === 'plan' ? [...seenEars, ...fills] : [...fills, ...seenEars],
     lines: [
-      ...lines.map((line) => lineThrough(pointsAt(fairRows(line, between)))),
-      ...(view === 'profile' ? over.map(({ ring: ear }) => ear) : []),
+      ...lines.map((line) => lineThrough(placed(line))),
+      ...(view === 'profile' ? seenEars.map(({ ring }) => ring) : []),
     ],
   };
 }

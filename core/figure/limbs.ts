@@ -8,11 +8,11 @@ import {
   type Limb,
   limbOvals,
   type Posed,
-  pairs,
   squareTo,
   unit,
 } from './body-part.ts';
 import { footHulls } from './foot.ts';
+import type { Section } from './form.ts';
 import { handOf } from './hand.ts';
 
 /** How far shorts reach down the thigh and a sleeve down the arm, shares of the bone. */
@@ -34,7 +34,7 @@ interface Leg {
 }
 
 function legOf(posed: Posed, which: 'kneeling' | 'front'): Leg {
-  const { points, form, between } = posed;
+  const { points, form } = posed;
   const { stature } = posed.body;
   const [hip, knee, ankle] = [points[`${which}Hip`], points[`${which}Knee`], points[`${which}Ankle`]];
   const thighFront = scale(squareTo(subtract(ankle, knee), unit(subtract(knee, hip))), -1);
@@ -43,8 +43,8 @@ function legOf(posed: Posed, which: 'kneeling' | 'front'): Leg {
     hip,
     knee,
     ankle,
-    thigh: limbOvals({ from: hip, to: knee, front: thighFront, stature, between }, form.thigh),
-    shank: limbOvals({ from: knee, to: ankle, front: shinFront, stature, between }, form.shank),
+    thigh: limbOvals({ from: hip, to: knee, front: thighFront, stature }, form.thigh),
+    shank: limbOvals({ from: knee, to: ankle, front: shinFront, stature }, form.shank),
     kneecap: ball(knee, kneeRadius(posed, which)),
   };
 }
@@ -54,6 +54,9 @@ function kneeRadius({ body, form }: Posed, which: 'kneeling' | 'front'): number 
   const usual = form.kneeRadius * body.stature;
   return which === 'front' ? usual : Math.min(body.lengths.kneeRadius.value, 1.25 * usual);
 }
+
+/** The greatest half-breadth of some sections, share of stature. */
+const broadest = (sections: readonly Section[]) => Math.max(...sections.map(([, breadth]) => breadth));
 
 /** A row of ovals cut in two at a share of its length, both keeping the oval at the cut. */
 function cut(row: readonly Oval[], share: number): [Oval[], Oval[]] {
@@ -65,8 +68,8 @@ function cut(row: readonly Oval[], share: number): [Oval[], Oval[]] {
 function thighFlesh({ thigh, kneecap }: Leg, limb: Limb): Flesh[] {
   const [upper, lower] = cut(thigh, SHORTS_TO);
   return [
-    { cover: 'skin', hulls: [...pairs(lower), [thigh.at(-1)!, kneecap]], limb },
-    { cover: 'shorts', hulls: pairs(upper) },
+    { cover: 'skin', chains: [[...lower, kneecap]], limb },
+    { cover: 'shorts', chains: [upper] },
   ];
 }
 
@@ -74,17 +77,17 @@ function thighFlesh({ thigh, kneecap }: Leg, limb: Limb): Flesh[] {
 export function kneelingThigh(posed: Posed, hip: Oval): Flesh[] {
   const leg = legOf(posed, 'kneeling');
   const grown = leg.thigh[Math.round((leg.thigh.length - 1) * GROWN)]!;
-  return [...thighFlesh(leg, 'kneelingLeg'), { cover: 'shorts', hulls: [[hip, grown]] }];
+  return [...thighFlesh(leg, 'kneelingLeg'), { cover: 'shorts', chains: [[hip, grown]] }];
 }
 
 /** The front thigh. */
 export function frontThighPart(posed: Posed): BodyPart {
   const leg = legOf(posed, 'front');
-  const radius = posed.form.thigh[0]![1] * posed.body.stature;
+  const radius = 0.9 * posed.form.thigh[0]![2] * posed.body.stature;
   return {
     name: 'frontThigh',
     limb: 'frontLeg',
-    bone: [leg.hip, leg.knee],
+    bones: [[leg.hip, leg.knee]],
     girth: radius,
     flesh: thighFlesh(leg, 'frontLeg'),
     joins: [join('shorts', [leg.hip, posed.points.midHip], radius)],
@@ -97,9 +100,9 @@ export function shankPart(posed: Posed, which: 'kneeling' | 'front'): BodyPart {
   return {
     name: `${which}Shank`,
     limb: which === 'kneeling' ? 'kneelingLeg' : 'frontLeg',
-    bone: [knee, ankle],
-    girth: posed.form.shank[2]![1] * posed.body.stature,
-    flesh: [{ cover: 'skin', hulls: [[kneecap, shank[0]!], ...pairs(shank), ...footHulls(posed, which)] }],
+    bones: [[knee, ankle]],
+    girth: broadest(posed.form.shank) * posed.body.stature,
+    flesh: [{ cover: 'skin', chains: [[kneecap, ...shank]], hulls: footHulls(posed, which) }],
     joins: [join('skin', [knee, hip], kneecap.axes[0].x)],
   };
 }
@@ -108,7 +111,7 @@ export function shankPart(posed: Posed, which: 'kneeling' | 'front'): BodyPart {
 function join(cover: Cover, [from, toward]: readonly [Vec3, Vec3], radius: number): Flesh {
   const apart = Math.hypot(toward.x - from.x, toward.y - from.y, toward.z - from.z) || 1;
   const end = along(from, toward, Math.min(1, (JOIN.reach * radius) / apart));
-  return { cover, hulls: [[ball(from, JOIN.radius * radius), ball(end, JOIN.end * radius)]] };
+  return { cover, chains: [[ball(from, JOIN.radius * radius), ball(end, JOIN.end * radius)]] };
 }
 
 /** Where the wrist lies from elbow to the middle of the grip (survey: forearm 0.28 of 0.337 m at 1.80 m). */
@@ -116,7 +119,7 @@ const WRIST = 0.83;
 
 /** Upper arm, forearm and hand, of the arm low on the shaft or of the one at the grip. */
 export function armParts(posed: Posed, which: 'lower' | 'top'): BodyPart[] {
-  const { points, form, between } = posed;
+  const { points, form } = posed;
   const { stature } = posed.body;
   const limb = which === 'lower' ? 'lowerArm' : 'topArm';
   const [shoulder, elbow, hand] = [
@@ -127,8 +130,8 @@ export function armParts(posed: Posed, which: 'lower' | 'top'): BodyPart[] {
   const bend = squareTo(subtract(hand, elbow), unit(subtract(elbow, shoulder)));
   const round = squareTo(subtract(shoulder, elbow), unit(subtract(hand, elbow)));
   const wrist = along(elbow, hand, WRIST);
-  const upper = limbOvals({ from: shoulder, to: elbow, front: bend, stature, between }, form.upperArm);
-  const fore = limbOvals({ from: elbow, to: wrist, front: round, stature, between }, form.forearm);
+  const upper = limbOvals({ from: shoulder, to: elbow, front: bend, stature }, form.upperArm);
+  const fore = limbOvals({ from: elbow, to: wrist, front: round, stature }, form.forearm);
   const [sleeve, bare] = cut(upper, SLEEVE_TO);
   const drawn = handOf(posed, which, fore.at(-1)!);
   const elbowRadius = form.forearm[0]![2] * stature;
@@ -138,28 +141,28 @@ export function armParts(posed: Posed, which: 'lower' | 'top'): BodyPart[] {
     {
       name: `${which}UpperArm`,
       limb,
-      bone: [shoulder, elbow],
+      bones: [[shoulder, elbow]],
       girth: shoulderRadius,
       flesh: [
-        { cover: 'skin', hulls: [...pairs(bare), [upper.at(-1)!, elbowBall]] },
-        { cover: 'top', hulls: [[ball(shoulder, shoulderRadius), sleeve[0]!], ...pairs(sleeve)] },
+        { cover: 'skin', chains: [[...bare, elbowBall]] },
+        { cover: 'top', chains: [sleeve], hulls: [[ball(shoulder, shoulderRadius), sleeve[1]!]] },
       ],
       joins: [join('top', [shoulder, points.midShoulder], shoulderRadius)],
     },
     {
       name: `${which}Forearm`,
       limb,
-      bone: [elbow, wrist],
-      girth: form.forearm[1]![1] * stature,
-      flesh: [{ cover: 'skin', hulls: [[elbowBall, fore[0]!], ...pairs(fore)] }],
+      bones: [[elbow, wrist]],
+      girth: broadest(form.forearm) * stature,
+      flesh: [{ cover: 'skin', chains: [fore], hulls: [[elbowBall]] }],
       joins: [join('skin', [elbow, shoulder], elbowRadius)],
     },
     {
       name: `${which}Hand`,
       limb,
-      bone: [hand, hand],
+      bones: [[hand, hand]],
       girth: form.handBreadth * stature * 0.5,
-      flesh: [{ cover: 'skin', hulls: drawn.hulls }],
+      flesh: [{ cover: 'skin', chains: drawn.fingers, hulls: drawn.hulls }],
       joins: [join('skin', [wrist, elbow], form.forearm.at(-1)![2] * stature)],
       lines: drawn.lines,
     },

@@ -1,5 +1,6 @@
 import type { Paddle } from '../document/seat-schema.ts';
 import { add, cross, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { fairRows } from '../graphics/fair.ts';
 
 /** A paddle in space, boat frame, metres. Seen from any side its outline is a true projection. */
 export interface PaddleShape {
@@ -17,18 +18,21 @@ const BLADE_BREADTH = 0.205;
 const GRIP_BREADTH = 0.115;
 
 /** Share of the blade's length from its throat, and of its breadth. */
-const BLADE: readonly (readonly [number, number])[] = [
-  [0, 0.07],
-  [0.07, 0.1],
-  [0.16, 0.3],
-  [0.28, 0.62],
-  [0.42, 0.88],
-  [0.56, 1],
-  [0.78, 1],
-  [0.92, 0.93],
-  [0.98, 0.78],
-  [1, 0.5],
-];
+const BLADE = fairRows(
+  [
+    [0, 0.07],
+    [0.07, 0.1],
+    [0.16, 0.3],
+    [0.28, 0.62],
+    [0.42, 0.88],
+    [0.56, 1],
+    [0.78, 1],
+    [0.92, 0.93],
+    [0.98, 0.78],
+    [1, 0.5],
+  ],
+  2,
+);
 
 /** The paddle held by these two hands; its blade stands square to the boat's way, turned about the shaft by nothing else. */
 export function paddleShape(paddle: Paddle, { top, lower }: { top: Vec3; lower: Vec3 }): PaddleShape | null {
@@ -43,7 +47,7 @@ export function paddleShape(paddle: Paddle, { top, lower }: { top: Vec3; lower: 
   const throat = paddle.lengthM - paddle.bladeLengthM;
   const edge = (side: number) =>
     BLADE.map(([share, breadth]) =>
-      at(throat + share * paddle.bladeLengthM, (side * breadth * BLADE_BREADTH) / 2),
+      at(throat + share! * paddle.bladeLengthM, (side * breadth! * BLADE_BREADTH) / 2),
     );
   return {
     shaft: [at(0, 0), at(throat, 0)],

@@ -1,5 +1,4 @@
 import type { Vec3 } from '../frame/vec3.ts';
-import { fairRows } from '../graphics/fair.ts';
 import { flatOval, hullRing } from '../graphics/oval.ts';
 import { ringThrough, type Shape } from '../graphics/shape.ts';
 import { inView, type ViewName } from '../graphics/view.ts';
@@ -18,11 +17,7 @@ export function paddleShapes(
 ): Shape[] {
   const rod = ([from, to]: readonly [Vec3, Vec3], [a, b]: readonly [number, number]) =>
     hullRing([flatOval(ball(from, a), view), flatOval(ball(to, b), view)], directions);
-  const edge = fairRows(
-    blade.map((point) => inView(view, point)),
-    2,
-    true,
-  );
+  const edge = blade.map((point) => inView(view, point));
   const outline = { role: 'paddleLine', weight: 'contour' } as const;
   const paddle = { kind: 'area', of: 'paddle', outline } as const;
   return [

@@ -1,14 +1,15 @@
 import { add, along, cross, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
-import { fairRows } from '../graphics/fair.ts';
 import type { Oval } from '../graphics/oval.ts';
-import { type BodyPart, ball, disc, type Posed, pairs, unit } from './body-part.ts';
-import type { Section } from './form.ts';
+import { type BodyPart, ball, disc, type Flesh, type Posed, unit } from './body-part.ts';
 import { kneelingThigh } from './limbs.ts';
 
 /** Where shorts end and the shirt begins, and where the arm's flesh leaves the chest: shares of the way from hips to shoulders. */
 const BELT = 0.2;
 const ARMPIT = 0.86;
 const LAT = 0.6;
+/** How far chest and seat reach beside the trunk's middle, shares of stature: for their place before or behind others. */
+const CHEST = 0.085;
+const SEAT = 0.09;
 /** The back bends this much more than straight, as a share of stature for each radian that the trunk leans forward. */
 const BOW = 0.03;
 /**
@@ -32,16 +33,14 @@ function toPort(a: Vec3, b: Vec3): Vec3 {
 }
 
 /** The trunk's sections: they turn from the hips' line to the shoulders'. */
-function trunkOf({ points, body, form, between }: Posed): Trunk {
+function trunkOf({ points, body, form }: Posed): Trunk {
   const { kneelingHip, frontHip, midHip, midShoulder, lowerShoulder, topShoulder } = points;
   const { stature } = body;
   const up = unit(subtract(midShoulder, midHip));
   const hips = toPort(kneelingHip, frontHip);
   const shoulders = toPort(lowerShoulder, topShoulder);
   const lean = Math.max(0, Math.atan2(up.x, up.z));
-  const rows = fairRows(form.trunk, between);
-  const ovals = rows.map((row) => {
-    const [at, breadth, depth, ahead] = row as unknown as Section;
+  const ovals = form.trunk.map(([at, breadth, depth, ahead]) => {
     const share = Math.min(1, Math.max(0, at));
     const across = unit(along(hips, shoulders, share));
     const front = unit(cross(across, up));
@@ -49,7 +48,13 @@ function trunkOf({ points, body, form, between }: Posed): Trunk {
     const centre = add(along(midHip, midShoulder, at), scale(front, (ahead - bow) * stature));
     return disc(centre, [across, breadth * stature], [front, depth * stature]);
   });
-  return { ovals, shares: rows.map(([at]) => at!), up, across: shoulders, front: unit(cross(shoulders, up)) };
+  return {
+    ovals,
+    shares: form.trunk.map(([at]) => at),
+    up,
+    across: shoulders,
+    front: unit(cross(shoulders, up)),
+  };
 }
 
 /** Neck, chest and seat, in this order; the thigh knelt on is one body with the seat. */
@@ -67,25 +72,28 @@ export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
       ...part,
       name: 'neck',
       limb: 'head',
-      bone: [points.midShoulder, skull],
+      bones: [[points.midShoulder, skull]],
       girth: form.neckRadius * stature,
-      flesh: [{ cover: 'skin', hulls: pairs(neckOvals(collar, skull, form.neckRadius * stature)) }],
+      flesh: [{ cover: 'skin', chains: [neckOvals(collar, skull, form.neckRadius * stature)] }],
     },
     {
       ...part,
       name: 'chest',
-      bone: [waist, points.midShoulder],
-      girth: form.trunk[7]![1] * stature,
-      flesh: [{ cover: 'top', hulls: [...pairs(ovals.slice(belt)), ...yoke(posed, trunk, collar)] }],
+      bones: [[waist, points.midShoulder]],
+      girth: CHEST * stature,
+      flesh: [{ cover: 'top', ...yoke(posed, trunk, { collar, belt }) }],
     },
     {
       ...part,
       name: 'seat',
-      bone: [points.midHip, waist],
-      girth: form.trunk[3]![1] * stature,
+      bones: [
+        [points.midHip, waist],
+        [points.kneelingHip, points.kneelingKnee],
+      ],
+      girth: SEAT * stature,
       flesh: [
         ...kneelingThigh(posed, hipOval(posed, trunk)),
-        { cover: 'shorts', hulls: pairs(ovals.slice(0, belt + 1)) },
+        { cover: 'shorts', chains: [ovals.slice(0, belt + 1)] },
       ],
     },
   ];
@@ -112,19 +120,32 @@ function collarOf({ points, body }: Posed, { up, front, across }: Trunk): Oval {
   return { at, axes: [scale(across, COLLAR.across * stature), slope, scale(up, 0.004 * stature)] };
 }
 
-/** From the chest over the shoulders to the collar. */
-function yoke({ points, body, form, between }: Posed, { ovals, shares }: Trunk, collar: Oval): Oval[][] {
+/** The chest, and from it over the shoulders to the collar. */
+function yoke(
+  { points, body, form, between }: Posed,
+  { ovals, shares }: Trunk,
+  { collar, belt }: { collar: Oval; belt: number },
+): Pick<Flesh, 'chains' | 'hulls'> {
   const radius = form.shoulderRadius * 0.97 * body.stature;
   const oval = (share: number) => ovals[shares.findIndex((at) => at >= share)]!;
   const [chest, lat] = [oval(ARMPIT), oval(LAT)];
   const top = ovals.at(-1)!;
-  const sides = [points.lowerShoulder, points.topShoulder].flatMap((shoulder) => {
+  const sides = [points.lowerShoulder, points.topShoulder].map((shoulder) => {
     const cap = ball(shoulder, radius);
-    const saddle = saddles(cap, collar, { between: between + 1, sag: 0.009 * body.stature });
     const fold = ball(along(along(shoulder, lat.at, 0.17), points.midShoulder, 0.16), radius * 0.75);
-    return [[chest, cap], [top, cap], [lat, fold], [fold, cap], ...pairs(saddle)];
+    return {
+      saddle: saddles(cap, collar, { between: between + 1, sag: 0.009 * body.stature }),
+      hulls: [
+        [chest, cap, top],
+        [lat, fold],
+        [fold, cap],
+      ],
+    };
   });
-  return [...sides, [top, collar]];
+  return {
+    chains: [ovals.slice(belt), ...sides.map(({ saddle }) => saddle)],
+    hulls: [...sides.flatMap(({ hulls }) => hulls), [top, collar]],
+  };
 }
 
 /** Ovals from the shoulder's cap to the collar, sagging between: the slope of the shoulder. */

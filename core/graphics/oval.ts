@@ -46,25 +46,36 @@ function turn(count: number): { cos: Float64Array; sin: Float64Array } {
   return made;
 }
 
+/** An oval of this mean radius gets all directions, metres; smaller ones fewer, evenly with the root of their size. */
+const WHOLE = 0.06;
+
+function directionsFor(ovals: readonly FlatOval[], most: number): number {
+  let largest = 0;
+  for (const { xx, yy } of ovals) largest = Math.max(largest, xx + yy);
+  const share = Math.sqrt(Math.sqrt(largest / 2) / WHOLE);
+  return Math.max(10, 2 * Math.round((most / 2) * Math.min(1, share)));
+}
+
 /** Under this an oval is a point, square metres. */
 const POINT = 1e-12;
 
 /**
- * The tight outline round some ovals as a convex ring, counter-clockwise, felt out in so many directions: in each the
+ * The tight outline round some ovals as a convex ring, counter-clockwise, felt out in at most so many directions, fewer where it is small: in each the
  * farthest point of any oval. It never crosses itself, whatever the ovals do.
  */
-export function hullRing(ovals: readonly FlatOval[], directions: number): Line {
+export function hullRing(ovals: readonly FlatOval[], most: number): Line {
+  const directions = directionsFor(ovals, most);
   const { cos, sin } = turn(directions);
-  const ring = new Float64Array(2 * directions);
+  const ring = new Array<number>(2 * directions);
   for (let k = 0; k < directions; k++) {
     const u = cos[k]!;
     const v = sin[k]!;
-    let most = Number.NEGATIVE_INFINITY;
+    let farthest = Number.NEGATIVE_INFINITY;
     for (const { x, y, xx, xy, yy } of ovals) {
       const reach = Math.sqrt(xx * u * u + 2 * xy * u * v + yy * v * v + POINT);
       const far = x * u + y * v + reach;
-      if (far <= most) continue;
-      most = far;
+      if (far <= farthest) continue;
+      farthest = far;
       ring[2 * k] = x + (xx * u + xy * v) / reach;
       ring[2 * k + 1] = y + (xy * u + yy * v) / reach;
     }

@@ -1,7 +1,7 @@
 import type { ViewPoint } from './view.ts';
 
 /** A closed or open line as x, y, x, y …: metres to the right and up in a view. */
-export type Line = Float64Array;
+export type Line = readonly number[];
 
 /** What a shape is, for its colour: a painter has one for each. `…Far` is the same thing farther from the eye. */
 export const ROLES = [
@@ -65,7 +65,12 @@ export function pointsOf(line: Line): ViewPoint[] {
 
 /** A line through points. */
 export function lineThrough(points: readonly (readonly number[])[]): Line {
-  return Float64Array.from(points.flat());
+  const line = new Array<number>(2 * points.length);
+  for (let k = 0; k < points.length; k++) {
+    line[2 * k] = points[k]![0]!;
+    line[2 * k + 1] = points[k]![1]!;
+  }
+  return line;
 }
 
 /** A closed ring through points, counter-clockwise. */

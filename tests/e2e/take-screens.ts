@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { openFullSize, openTheCrewSheet, showTheWholeBoat } from './crew-screens.ts';
+import { takeFigures } from './figures/take-figures.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { startProgram } from './harness.ts';
 import {
@@ -195,4 +196,4 @@ async function takeAll(): Promise<void> {
   }
 }
 
-await takeAll();
+await (process.argv.includes('figures') ? takeFigures() : takeAll());

@@ -1,3 +1,4 @@
+import { ovalsOf } from '../../../core/figure/body-part.ts';
 import { along, type Vec3 } from '../../../core/frame/vec3.ts';
 import { flatOval } from '../../../core/graphics/oval.ts';
 import { angleMarks } from '../view/angle-marks.ts';
@@ -40,7 +41,7 @@ function figureDiscs(scene: Scene): Disc[] {
   const figure = scene.picture.figures[scene.seat];
   if (!figure) return [];
   // Neighbouring hulls share ovals; each counts once.
-  const ovals = new Set(figure.parts.flatMap(({ flesh }) => flesh.flatMap(({ hulls }) => hulls.flat())));
+  const ovals = new Set(figure.parts.flatMap(({ flesh }) => flesh.flatMap(ovalsOf)));
   for (const view of VIEWS) {
     const to = onto(scene, view);
     for (const oval of ovals) {

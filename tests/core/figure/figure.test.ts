@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { ovalsOf as fleshOvals } from '../../../core/figure/body-part.ts';
 import { type Figure, figureBox, figureOf } from '../../../core/figure/figure.ts';
 import { figureShapes } from '../../../core/figure/figure-shapes.ts';
 import { paddleShape } from '../../../core/figure/paddle-shape.ts';
@@ -26,9 +27,7 @@ function figureIn(fit: Fit, phase: Phase = 'ready'): Figure {
 }
 
 const ovalsOf = ({ parts }: Figure, limb?: string) =>
-  parts
-    .filter((part) => !limb || part.limb === limb)
-    .flatMap(({ flesh }) => flesh.flatMap(({ hulls }) => hulls.flat()));
+  parts.filter((part) => !limb || part.limb === limb).flatMap(({ flesh }) => flesh.flatMap(fleshOvals));
 const lowest = (ovals: ReturnType<typeof ovalsOf>) =>
   Math.min(...ovals.map((oval) => oval.at.z - reachOf(oval).z));
 const PHASES = ['ready', 'catch', 'exit'] as const;
@@ -89,12 +88,7 @@ describe('the figure in space', () => {
     const hips = (sex: 'female' | 'male' | 'unspecified') => {
       const figure = figureIn(exampleFit([exampleSeat({ athlete: exampleAthlete({ sex }) })]));
       const seat = figure.parts.find(({ name }) => name === 'seat')!;
-      return Math.max(
-        ...seat.flesh
-          .at(-1)!
-          .hulls.flat()
-          .map((oval) => reachOf(oval).y),
-      );
+      return Math.max(...fleshOvals(seat.flesh.at(-1)!).map((oval) => reachOf(oval).y));
     };
     expect(hips('female')).toBeGreaterThan(hips('male'));
     expect(hips('unspecified')).toBeCloseTo((hips('female') + hips('male')) / 2, 2);

@@ -1,0 +1,79 @@
+import { type FlatOval, hullRing } from './oval.ts';
+import type { Line } from './shape.ts';
+
+/**
+ * The outline round a chain of ovals of which each two neighbours are joined by their tight hull: one ring along the right
+ * side, round the end and back along the left, counter-clockwise. Null where the chain is seen so much end on that the ring
+ * could cross itself; its neighbours' hulls are then the outline (`chainRings`).
+ */
+export function chainRing(ovals: readonly FlatOval[], directions: number): Line | null {
+  const ways = waysOf(ovals);
+  if (!ways) return null;
+  const last = ovals.length - 1;
+  const cap = Math.max(3, Math.round(directions / 2) - 1);
+  const ring = new Array<number>(4 * ovals.length + 4 * cap);
+  let at = 0;
+  const put = (oval: FlatOval, u: number, v: number) => {
+    const { x, y, xx, xy, yy } = oval;
+    const reach = Math.sqrt(xx * u * u + 2 * xy * u * v + yy * v * v + LEAST);
+    ring[at++] = x + (xx * u + xy * v) / reach;
+    ring[at++] = y + (xy * u + yy * v) / reach;
+  };
+  /** Round an end, from the one side over `way` to the other. */
+  const round = (oval: FlatOval, wx: number, wy: number) => {
+    for (let k = 1; k <= cap; k++) {
+      const turn = Math.PI * (k / (cap + 1) - 0.5);
+      const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+      put(oval, wx * cos - wy * sin, wy * cos + wx * sin);
+    }
+  };
+  for (let k = 0; k <= last; k++) put(ovals[k]!, ways[2 * k + 1]!, -ways[2 * k]!);
+  round(ovals[last]!, ways[2 * last]!, ways[2 * last + 1]!);
+  for (let k = last; k >= 0; k--) put(ovals[k]!, -ways[2 * k + 1]!, ways[2 * k]!);
+  round(ovals[0]!, -ways[0]!, -ways[1]!);
+  return goesOn(ring, ways, { count: ovals.length, cap }) ? ring : null;
+}
+
+/** The same as one ring where that can be, else as the hulls of neighbours. */
+export function chainRings(ovals: readonly FlatOval[], directions: number): Line[] {
+  const whole = ovals.length > 2 ? chainRing(ovals, directions) : null;
+  return whole ? [whole] : ovals.slice(1).map((oval, k) => hullRing([ovals[k]!, oval], directions));
+}
+
+const LEAST = 1e-12;
+/** Middles nearer to each other than this have no way from one to the next, metres. */
+const SHORT = 1e-4;
+
+/** The way along the chain at each oval, as unit vectors x, y, x, y …; null where two middles coincide. */
+function waysOf(ovals: readonly FlatOval[]): number[] | null {
+  const ways = new Array<number>(2 * ovals.length);
+  for (let k = 0; k < ovals.length; k++) {
+    const from = ovals[Math.max(0, k - 1)]!;
+    const to = ovals[Math.min(ovals.length - 1, k + 1)]!;
+    const [x, y] = [to.x - from.x, to.y - from.y];
+    const length = Math.sqrt(x * x + y * y);
+    if (length < SHORT) return null;
+    ways[2 * k] = x / length;
+    ways[2 * k + 1] = y / length;
+  }
+  return ways;
+}
+
+/** Whether both sides of a ring go on along the chain from each oval to the next. */
+function goesOn(
+  ring: Line,
+  ways: readonly number[],
+  { count, cap }: { count: number; cap: number },
+): boolean {
+  const left = 2 * (2 * count + cap - 1);
+  for (let k = 0; k + 1 < count; k++) {
+    const [wx, wy] = [ways[2 * k]! + ways[2 * k + 2]!, ways[2 * k + 1]! + ways[2 * k + 3]!];
+    for (const [a, b] of [
+      [2 * k, 2 * k + 2],
+      [left - 2 * k, left - 2 * k - 2],
+    ] as const) {
+      if ((ring[b]! - ring[a]!) * wx + (ring[b + 1]! - ring[a + 1]!) * wy <= 0) return false;
+    }
+  }
+  return true;
+}
