@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { ovalsOf as fleshOvals } from '../../../core/figure/body-part.ts';
 import { type Figure, figureBox, figureOf } from '../../../core/figure/figure.ts';
 import { figureShapes } from '../../../core/figure/figure-shapes.ts';
@@ -11,9 +10,9 @@ import { pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
 import { VIEWS } from '../../../core/graphics/view.ts';
 import type { Phase } from '../../../core/posture/stance.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
 
-const evaluator = createEvaluator();
-const seated = (fit: Fit) => evaluator.evaluate(fit).seats[0]!;
+const seated = (fit: Fit) => valuesOf(fit).seats[0]!;
 
 function figureIn(fit: Fit, phase: Phase = 'ready'): Figure {
   const { stances, body } = seated(fit);

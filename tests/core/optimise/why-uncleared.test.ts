@@ -57,7 +57,7 @@ describe('why a proposal leaves a finding', () => {
   it('two wishes that fight: the one left says what its move would spoil', () => {
     // A front knee that only a high pad opens so far, against the pad's own height and the rear ankle.
     const bands = [
-      { quantity: 'frontKnee', min: 132, max: 175, reason: 'test' },
+      { quantity: 'frontKnee', min: 134, max: 175, reason: 'test' },
       { quantity: 'padHeight', min: 0.119, max: 0.123, reason: 'test' },
     ];
     const fit = exampleFit([exampleSeat({ bands, locks: ['rearRest', 'frontFoot', 'paddle'] })]);
