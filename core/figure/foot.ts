@@ -1,4 +1,4 @@
-import { add, along, cross, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { add, along, cross, dot, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { Oval } from '../graphics/oval.ts';
 import { type Posed, squareTo, unit } from './body-part.ts';
 
@@ -23,13 +23,17 @@ export function footHulls({ points, body, form }: Posed, which: 'kneeling' | 'fr
   const heel = onSole(add(heelAt, scale(sole, 0.015 * stature)), [0.015, HALF.heel, 0.68]);
   const arch = onSole(ahead(0.55), [0.02, HALF.instep, 0.72]);
   const front = onSole(ballAt, [0.016, HALF.ball, 0.98]);
+  // A foot that stands on its toes has its ankle near sole and heel: the flesh does not go beyond them.
+  const within = (room: number) => Math.min(HALF.ankle * stature, Math.max(0.008 * stature, room));
+  const room = within(dot(subtract(ankle, ballAt), up));
+  const behind = within(dot(subtract(ankle, heelAt), sole));
   const top: Oval = {
     at: ankle,
-    axes: [scale(sole, HALF.ankle * stature), scale(up, HALF.ankle * stature), scale(across, 0.62 * half)],
+    axes: [scale(sole, behind), scale(up, room), scale(across, 0.62 * half)],
   };
   const neck: Oval = {
-    at: add(ankle, add(scale(sole, 0.016 * stature), scale(up, -0.009 * stature))),
-    axes: [scale(sole, 0.014 * stature), scale(up, 0.014 * stature), scale(across, 0.6 * half)],
+    at: add(ankle, add(scale(sole, 0.016 * stature), scale(up, -0.35 * room))),
+    axes: [scale(sole, 0.014 * stature), scale(up, 0.62 * room), scale(across, 0.6 * half)],
   };
   return [
     [top, heel],

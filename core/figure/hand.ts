@@ -12,6 +12,9 @@ export interface DrawnHand {
 /** Middles of the four fingers along what is held, from the thumb on, in half hand breadths. */
 const FINGERS = [-0.72, -0.24, 0.24, 0.7];
 
+/** How far each reaches round what is held. */
+const FINGER_ENDS = [-0.4, -0.48, -0.46, -0.36];
+
 /** A closed hand: the lower one round the shaft, the top one over the grip, which lies across it. */
 export function handOf({ points, body, form }: Posed, which: 'lower' | 'top', wrist: Oval): DrawnHand {
   const hand = points[`${which}Hand`];
@@ -23,11 +26,11 @@ export function handOf({ points, body, form }: Posed, which: 'lower' | 'top', wr
     at: centre,
     axes: [scale(held, a * half), scale(back, b * half), scale(out, c * half)],
   });
-  const palm = oval(at(0, 0.3), [0.92, 0.5, 0.6]);
+  const palm = oval(at(0, 0.36), [0.92, 0.5, 0.6]);
   const heel = oval(at(0, 0.85), [0.66, 0.5, 0.46]);
   const fingers = FINGERS.map((place, k) => {
-    const reach = [-0.5, -0.58, -0.56, -0.46][k]!;
-    return [oval(at(place, 0.3), [0.25, 0.5, 0.6]), oval(at(place * 0.97, reach), [0.25, 0.36, 0.56])];
+    const reach = FINGER_ENDS[k]!;
+    return [oval(at(place, 0.36), [0.25, 0.5, 0.6]), oval(at(place * 0.97, reach), [0.25, 0.36, 0.56])];
   });
   const thumb = [oval(at(-0.66, 0.55, 0.3), [0.3, 0.34, 0.3]), oval(at(-1, -0.12, 0.42), [0.23, 0.3, 0.23])];
   return {

@@ -83,14 +83,14 @@ export function kneelingThigh(posed: Posed, hip: Oval): Flesh[] {
 /** The front thigh. */
 export function frontThighPart(posed: Posed): BodyPart {
   const leg = legOf(posed, 'front');
-  const radius = 0.9 * posed.form.thigh[0]![2] * posed.body.stature;
+  const radius = posed.form.thigh[0]![1] * posed.body.stature;
   return {
     name: 'frontThigh',
     limb: 'frontLeg',
     bones: [[leg.hip, leg.knee]],
     girth: radius,
     flesh: thighFlesh(leg, 'frontLeg'),
-    joins: [join('shorts', [leg.hip, posed.points.midHip], radius)],
+    joins: [seam('shorts', leg.thigh, radius)],
   };
 }
 
@@ -112,6 +112,14 @@ function join(cover: Cover, [from, toward]: readonly [Vec3, Vec3], radius: numbe
   const apart = Math.hypot(toward.x - from.x, toward.y - from.y, toward.z - from.z) || 1;
   const end = along(from, toward, Math.min(1, (JOIN.reach * radius) / apart));
   return { cover, chains: [[ball(from, JOIN.radius * radius), ball(end, JOIN.end * radius)]] };
+}
+
+/** The same for a limb that begins broad: it hides the whole of its first section. */
+function seam(cover: Cover, [first, second]: readonly Oval[], radius: number): Flesh {
+  const back = scale(unit(subtract(first!.at, second!.at)), radius * 0.25);
+  const [across, ahead] = first!.axes;
+  const covering = { at: first!.at, axes: [scale(across, 1.03), scale(ahead, 1.03), back] } as const;
+  return { cover, chains: [], hulls: [[covering]] };
 }
 
 /** Where the wrist lies from elbow to the middle of the grip (survey: forearm 0.28 of 0.337 m at 1.80 m). */

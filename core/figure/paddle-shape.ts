@@ -52,7 +52,7 @@ export function paddleShape(paddle: Paddle, { top, lower }: { top: Vec3; lower: 
   return {
     shaft: [at(0, 0), at(throat, 0)],
     spine: at(throat + paddle.bladeLengthM * 0.5, 0),
-    grip: [at(0.012, -GRIP_BREADTH / 2), at(0.012, GRIP_BREADTH / 2)],
+    grip: [at(0, -GRIP_BREADTH / 2), at(0, GRIP_BREADTH / 2)],
     blade: [...edge(1), ...edge(-1).reverse()],
   };
 }

@@ -1,4 +1,4 @@
-import type { Vec3 } from '../frame/vec3.ts';
+import { along, type Vec3 } from '../frame/vec3.ts';
 import { flatOval, hullRing } from '../graphics/oval.ts';
 import { ringThrough, type Shape } from '../graphics/shape.ts';
 import { inView, type ViewName } from '../graphics/view.ts';
@@ -8,6 +8,8 @@ import type { PaddleShape } from './paddle-shape.ts';
 /** Shaft of a paddle, metres (drawing only; usual tube of 28–30 mm), and half the thickness of a blade. */
 const SHAFT_RADIUS = 0.0145;
 const BLADE_HALF = 0.004;
+/** A blade's thickness ends short of its tip. */
+const NEARLY = 0.985;
 
 /** A paddle as a view shows it, felt out in so many directions: the blade under the shaft that dies away in it. */
 export function paddleShapes(
@@ -26,7 +28,10 @@ export function paddleShapes(
       fills: [
         {
           role: 'blade',
-          rings: [ringThrough(edge), rod([shaft[1], bladeEnd(blade)], [BLADE_HALF, BLADE_HALF])],
+          rings: [
+            ringThrough(edge),
+            rod([shaft[1], along(shaft[1], bladeEnd(blade), NEARLY)], [BLADE_HALF, BLADE_HALF]),
+          ],
         },
       ],
     },

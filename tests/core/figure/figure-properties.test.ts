@@ -1,0 +1,219 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
+import { squareTo, unit } from '../../../core/figure/body-part.ts';
+import { type Figure, figureOf } from '../../../core/figure/figure.ts';
+import { figureShapes } from '../../../core/figure/figure-shapes.ts';
+import { cross, dot, norm, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
+import type { Oval } from '../../../core/graphics/oval.ts';
+import { isInRing, type Line, ringsOf, type Shape } from '../../../core/graphics/shape.ts';
+import { inView, VIEWS, type ViewName, type ViewPoint } from '../../../core/graphics/view.ts';
+import type { Stance } from '../../../core/posture/stance.ts';
+import { strokeRow } from '../../../core/stroke/stroke-cycle.ts';
+import { strokeOfFit } from '../../../core/stroke/stroke-of-fit.ts';
+import { cases } from '../../cases.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { valuesOf } from '../example/values-of.ts';
+
+/** Ready, catch, drive, exit, recovery: legs of the cycle. */
+const INSTANTS = [0, 1, 1.5, 2, 2.5];
+const SEED = 20;
+
+/** A paddler of any body on either knee, with fittings that are spread about the usual ones. */
+const someFit = fc
+  .record({
+    side: fc.constantFrom('left' as const, 'right' as const),
+    sex: fc.constantFrom('female' as const, 'male' as const, 'unspecified' as const),
+    statureM: fc.double({ min: 1.4, max: 2.05, noNaN: true }),
+    index: fc.double({ min: 17, max: 32, noNaN: true }),
+    spread: fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }),
+  })
+  .map(({ side, sex, statureM, index, spread }): Fit => {
+    const size = statureM / 1.8;
+    const athlete = exampleAthlete({ side, sex, statureM, massKg: index * statureM ** 2 });
+    const seat = exampleSeat({ side, athlete });
+    const [aft, out, up, rest, foot, hand] = spread as [number, number, number, number, number, number];
+    return fitSchema.parse(
+      exampleFit([
+        {
+          ...seat,
+          kneePad: {
+            ...seat.kneePad,
+            aftM: 0.175 * size + 0.03 * aft,
+            outM: 0.035 + 0.02 * out,
+            heightM: 0.11 + 0.03 * up,
+          },
+          rearRest: { ...seat.rearRest, aftM: 0.62 * size + 0.03 * rest },
+          frontFoot: { ...seat.frontFoot, forwardM: 0.4 * size + 0.04 * foot },
+          paddle: { ...seat.paddle, lengthM: 1.7 * size, lowerHandM: 0.7 * size + 0.04 * hand },
+        },
+      ]),
+    );
+  });
+
+interface Drawn {
+  readonly stance: Stance;
+  readonly figure: Figure;
+}
+
+function drawnOf(fit: Fit): Drawn[] {
+  const report = valuesOf(fit);
+  const crew = strokeOfFit(fit, report);
+  const seat = fit.seats[0]!;
+  const { stature, lengths } = report.seats[0]!.body;
+  return INSTANTS.map((at) => {
+    const { stance } = strokeRow(crew, at).seats[0]!;
+    const body = { stature, lengths, sex: seat.athlete!.sex };
+    return { stance, figure: figureOf(stance.points, body, { paddle: seat.paddle, fineness: 'screen' }) };
+  });
+}
+
+/** The same paddlers for every check: five instants of each. */
+const drawn = fc.sample(someFit, { seed: SEED, numRuns: cases(40, 500) }).map(drawnOf);
+const each = (check: (one: Drawn, instant: number) => void) => {
+  for (const instants of drawn) instants.forEach((one, k) => check(one, INSTANTS[k]!));
+};
+
+const ringsIn = (figure: Figure, view: ViewName, of: string) =>
+  ringsOf(figureShapes(figure, view).filter((shape) => shape.of === of));
+
+describe('the figure of any fit at any instant of the stroke', () => {
+  it('has no outline that crosses itself, in any view', () => {
+    each(({ figure }) => {
+      for (const view of VIEWS) {
+        for (const ring of ringsOf(figureShapes(figure, view))) expect(crossings(ring), view).toBe(0);
+      }
+    });
+  });
+
+  it('has every joint inside its limb, in any view', () => {
+    each(({ figure, stance: { points } }) => {
+      for (const view of VIEWS) {
+        for (const [joint, limb] of JOINTS) {
+          const at = inView(view, points[joint]);
+          const inside = ringsIn(figure, view, limb).some((ring) => isInRing(ring, at));
+          expect(inside, `${joint} in ${view}`).toBe(true);
+        }
+      }
+    });
+  });
+
+  it('has both hands closed round the shaft and the grip, to 5 mm', () => {
+    each(({ figure, stance: { points } }) => {
+      const { shaft, grip } = figure.paddle!;
+      expect(toLine(points.lowerHand, shaft)).toBeLessThan(0.005);
+      expect(toLine(points.topHand, grip)).toBeLessThan(0.005);
+      for (const which of ['lower', 'top'] as const) {
+        const hand = figure.parts.find(({ name }) => name === `${which}Hand`)!;
+        const middles = hand.flesh[0]!.chains.slice(0, 4).map(([base, tip]) => middleOf(base!.at, tip!.at));
+        const fist = scale(
+          middles.reduce((sum, at) => ({ x: sum.x + at.x, y: sum.y + at.y, z: sum.z + at.z })),
+          1 / 4,
+        );
+        expect(toLine(fist, which === 'lower' ? shaft : grip)).toBeLessThan(0.005);
+      }
+    });
+  });
+
+  it('has its feet on their places, to 4 mm: heel, sole and toes reach their points and no farther', () => {
+    each(({ figure, stance: { points } }) => {
+      for (const [leg, end] of [
+        ['front', 'front'],
+        ['kneeling', 'rear'],
+      ] as const) {
+        const [heel, ball, toe] = [points[`${end}Heel`], points[`${end}Ball`], points[`${end}Toe`]];
+        const sole = unit(subtract(ball, heel));
+        const up = squareTo(subtract(points[`${leg}Ankle`], heel), sole);
+        const foot = figure.parts.find(({ name }) => name === `${leg}Shank`)!.flesh[0]!.hulls!.flat();
+        expect(Math.abs(beyond(foot, heel, scale(sole, -1))), `${leg} heel`).toBeLessThan(0.004);
+        expect(Math.abs(beyond(foot.slice(0, -1), ball, scale(up, -1))), `${leg} sole`).toBeLessThan(0.004);
+        expect(Math.abs(beyond(foot.slice(-1), toe, unit(subtract(toe, ball)))), `${leg} toe`).toBeLessThan(
+          0.004,
+        );
+      }
+    });
+  });
+
+  it('shows its face when ready: nothing is drawn over eye, nose, mouth and chin from the side', () => {
+    for (const [{ figure }] of drawn as [Drawn][]) {
+      const shapes = figureShapes(figure, 'profile');
+      const over = shapes.slice(shapes.findLastIndex(({ of }) => of === 'head') + 1);
+      for (const at of FACE) expect(covers(over, onHead(figure, at)), String(at)).toBe(false);
+    }
+  });
+});
+
+const JOINTS = [
+  ['kneelingKnee', 'kneelingLeg'],
+  ['kneelingAnkle', 'kneelingLeg'],
+  ['frontHip', 'frontLeg'],
+  ['frontKnee', 'frontLeg'],
+  ['frontAnkle', 'frontLeg'],
+  ['kneelingHip', 'trunk'],
+  ['midHip', 'trunk'],
+  ['midShoulder', 'trunk'],
+  ['lowerShoulder', 'lowerArm'],
+  ['lowerElbow', 'lowerArm'],
+  ['topShoulder', 'topArm'],
+  ['topElbow', 'topArm'],
+] as const;
+
+/** Eye, nose, mouth and chin in head heights from the head's middle: ahead and up. */
+const FACE: readonly ViewPoint[] = [
+  [0.33, 0.04],
+  [0.45, -0.11],
+  [0.38, -0.25],
+  [0.34, -0.45],
+];
+
+function onHead({ head: { at, ahead, up, height } }: Figure, [forward, high]: ViewPoint): ViewPoint {
+  const place = (axis: keyof Vec3) => at[axis] + height * (forward * ahead[axis] + high * up[axis]);
+  return [place('x'), place('z')];
+}
+
+const covers = (shapes: readonly Shape[], at: ViewPoint) =>
+  ringsOf(shapes).some((ring) => isInRing(ring, at));
+
+const middleOf = (a: Vec3, b: Vec3): Vec3 => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 });
+
+/** Distance of a point from a line through two. */
+function toLine(point: Vec3, [a, b]: readonly [Vec3, Vec3]): number {
+  return norm(cross(subtract(point, a), subtract(b, a))) / norm(subtract(b, a));
+}
+
+/** How far some ovals reach beyond a point in a direction (a unit vector), metres. */
+function beyond(ovals: readonly Oval[], from: Vec3, way: Vec3): number {
+  return Math.max(
+    ...ovals.map(
+      ({ at, axes }) => dot(subtract(at, from), way) + Math.hypot(...axes.map((axis) => dot(axis, way))),
+    ),
+  );
+}
+
+/** How many pairs of a ring's sides cross each other properly. */
+function crossings(ring: Line): number {
+  const count = ring.length / 2;
+  const side = (k: number): [number, number, number, number] => {
+    const next = (k + 1) % count;
+    return [ring[2 * k]!, ring[2 * k + 1]!, ring[2 * next]!, ring[2 * next + 1]!];
+  };
+  const turn = (ax: number, ay: number, bx: number, by: number, cx: number, cy: number) =>
+    (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+  let found = 0;
+  for (let i = 0; i < count; i++) {
+    const [ax, ay, bx, by] = side(i);
+    for (let j = i + 2; j < count; j++) {
+      if (i === 0 && j === count - 1) continue;
+      const [cx, cy, dx, dy] = side(j);
+      if (Math.max(cx, dx) < Math.min(ax, bx) || Math.min(cx, dx) > Math.max(ax, bx)) continue;
+      const [c, d] = [turn(ax, ay, bx, by, cx, cy), turn(ax, ay, bx, by, dx, dy)];
+      const [a, b] = [turn(cx, cy, dx, dy, ax, ay), turn(cx, cy, dx, dy, bx, by)];
+      if (Math.min(Math.abs(a), Math.abs(b), Math.abs(c), Math.abs(d)) < LEAST_TURN) continue;
+      if (c > 0 !== d > 0 && a > 0 !== b > 0) found += 1;
+    }
+  }
+  return found;
+}
+
+/** Turns smaller than this are rounding, square metres: a tenth of a millimetre on a side of a millimetre. */
+const LEAST_TURN = 1e-7;
