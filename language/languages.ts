@@ -1,8 +1,17 @@
+import type { LanguageTag } from '../app/contract/display.ts';
+
 /** The languages that the program speaks, by their BCP 47 tag, each in its own words. */
-export const LANGUAGES = { en: 'English' } as const;
+export const LANGUAGES: Readonly<Record<LanguageTag, string>> = {
+  en: 'English',
+  de: 'Deutsch',
+  hu: 'Magyar',
+  es: 'Español',
+  pl: 'Polski',
+  zh: '简体中文',
+};
 
 /** A language that the program speaks. */
-export type Language = keyof typeof LANGUAGES;
+export type Language = LanguageTag;
 
 /** The first of the wanted languages (BCP 47 tags, most wanted first) that the program speaks; English where there is none. */
 export function languageFor(wanted: readonly string[]): Language {
@@ -13,4 +22,9 @@ export function languageFor(wanted: readonly string[]): Language {
     if (language) return language;
   }
   return 'en';
+}
+
+/** The language of a choice; `system` follows the computer's own, most wanted first. */
+export function chosenLanguage(choice: Language | 'system', system: readonly string[]): Language {
+  return choice === 'system' ? languageFor(system) : choice;
 }

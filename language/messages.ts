@@ -9,6 +9,11 @@ export type Messages = Readonly<Record<string, string>>;
 
 const LOADERS: Readonly<Record<Language, () => Promise<{ messages: Messages }>>> = {
   en: () => import('./catalogues/en.ts'),
+  de: () => import('./catalogues/de.ts'),
+  hu: () => import('./catalogues/hu.ts'),
+  es: () => import('./catalogues/es.ts'),
+  pl: () => import('./catalogues/pl.ts'),
+  zh: () => import('./catalogues/zh.ts'),
 };
 
 /** Reads the messages of one language; each is a script of its own, so that a page loads only what it shows. */

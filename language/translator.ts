@@ -50,7 +50,7 @@ export function translator(language: Language, messages: Messages): Translator {
     has: (key) => messages[key] !== undefined,
     list: (texts) => lists.and.format(texts),
     row: (texts) => lists.comma.format(texts),
-    sentences: (texts) => texts.join(language === ('zh' as string) ? '' : ' '),
+    sentences: (texts) => texts.join(language === 'zh' ? '' : ' '),
     compare: collator.compare,
   };
 }

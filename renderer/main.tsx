@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client';
-import { languageFor } from '../language/languages.ts';
+import { chosenLanguage } from '../language/languages.ts';
 import './theme/theme.css';
+import { displaySettings } from './display/display-settings.ts';
 import { openDisplaySettings } from './display/open-display-settings.ts';
 import { speak } from './language/messages.ts';
 import { Sheet } from './shell/sheet.tsx';
@@ -8,5 +9,7 @@ import { showTheme } from './theme/show-theme.ts';
 
 showTheme();
 await openDisplaySettings();
-await speak(languageFor(navigator.languages));
+const language = chosenLanguage(displaySettings.getState().language, navigator.languages);
+await speak(language);
+document.documentElement.lang = language;
 createRoot(document.getElementById('sheet')!).render(<Sheet />);

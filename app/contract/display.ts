@@ -3,9 +3,16 @@ import { z } from 'zod';
 /** A screen told apart from the others of this computer: its size in CSS pixels and its pixels to one of those. */
 const screenName = z.string().min(1).max(60);
 
+/** Languages that the program speaks, by their BCP 47 tag. */
+export const LANGUAGE_TAGS = ['en', 'de', 'hu', 'es', 'pl', 'zh'] as const;
+/** One of them. */
+export type LanguageTag = (typeof LANGUAGE_TAGS)[number];
+
 /** How one person likes to see things on this computer. It changes no fit, and goes into no bundle or backup. */
 export const displayRecord = z.strictObject({
   theme: z.enum(['system', 'light', 'dark']),
+  /** The language of page, menus and errors: the computer's own, or this one. */
+  language: z.enum(['system', ...LANGUAGE_TAGS]),
   length: z.enum(['cm', 'mm', 'in']),
   mass: z.enum(['kg', 'lb']),
   /** How numbers are written: as the computer's own language does, or with this decimal mark. */
@@ -18,6 +25,7 @@ export type DisplayRecord = z.infer<typeof displayRecord>;
 /** What holds until somebody chooses otherwise. */
 export const DISPLAY_DEFAULTS: DisplayRecord = {
   theme: 'system',
+  language: 'system',
   length: 'cm',
   mass: 'kg',
   decimal: 'system',

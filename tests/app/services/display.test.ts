@@ -7,6 +7,7 @@ import { temporaryStore } from '../temporary.ts';
 
 const CHOSEN: DisplayRecord = {
   theme: 'dark',
+  language: 'hu',
   length: 'in',
   mass: 'lb',
   decimal: 'comma',
