@@ -49,6 +49,10 @@ export default defineConfig({
       output: {
         entryFileNames: ({ name }) =>
           name === 'analysis-worker' ? 'assets/analysis-worker.js' : 'assets/[name]-[hash].js',
+        chunkFileNames: ({ facadeModuleId }) =>
+          /[\\/]language[\\/]catalogues[\\/]/.test(facadeModuleId ?? '')
+            ? 'assets/texts-[name]-[hash].js'
+            : 'assets/[name]-[hash].js',
         codeSplitting: {
           groups: [
             // Libraries change seldom; apart from them the program's own script stays small to read and to load again.

@@ -12,7 +12,7 @@ import type { HandStore } from './interaction/hand-state.ts';
 import { PointerHand } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
 import { FONTS } from './view/pen.ts';
-import type { Scene } from './view/scene.ts';
+import type { SheetLayout } from './view/sheet-layout.ts';
 import './drawing.css';
 
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
@@ -49,7 +49,11 @@ export function BenchDrawing({
       store: hand,
       focusGrip: (grip) => focusGrip(element, grip),
     });
-    const stopPlacing = made.onDrawn((scene) => placeCard(element.parentElement ?? element, scene));
+    let placed: SheetLayout | null = null;
+    const stopPlacing = made.onDrawn(({ layout }) => {
+      if (layout !== placed) placeCard(element.parentElement ?? element, layout);
+      placed = layout;
+    });
     setCanvas(made);
     return () => {
       setCanvas(null);
@@ -94,7 +98,7 @@ export function BenchDrawing({
 }
 
 /** Tells the part's card, which stands beside the drawing in the page, where the drawing has left room for it. */
-function placeCard(frame: HTMLElement, { layout: { card, cardPlace, look } }: Scene): void {
+function placeCard(frame: HTMLElement, { card, cardPlace, look }: SheetLayout): void {
   if (frame.dataset.card !== cardPlace) frame.dataset.card = cardPlace;
   const { left, top, width, height } = card;
   const places = {

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { extname, join } from 'node:path';
+import { basename, dirname, extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Fact } from './row.ts';
 
@@ -9,14 +9,21 @@ const KIB = 1024;
 /** Size of the built page by kind of file, plain and compressed with gzip, KiB. The page must have been built. */
 export function bundleFacts(): Fact[] {
   const files = readdirSync(BUILT, { recursive: true, encoding: 'utf8' });
-  const of = (ending: string) =>
-    files.filter((f) => extname(f) === ending).map((f) => readFileSync(join(BUILT, f)));
+  const of = (ending: string, wanted: (file: string) => boolean = () => true) =>
+    files.filter((f) => extname(f) === ending && wanted(f)).map((f) => readFileSync(join(BUILT, f)));
   const kib = (parts: readonly Uint8Array[]) => parts.reduce((sum, { length }) => sum + length, 0) / KIB;
   const fact = (name: string, value: number): Fact => ({ group: 'renderer', name, value, unit: 'KiB' });
-  const [scripts, styles] = [of('.js'), of('.css')];
+  const isTexts = (file: string) => basename(file).startsWith('texts-');
+  // What is copied in whole beside the page's own scripts is fetched only by who asks for it (postures from photographs).
+  const isOwn = (file: string) => dirname(file) === 'assets';
+  const scripts = of('.js', (file) => isOwn(file) && !isTexts(file));
+  const [texts, styles] = [of('.js', isTexts), of('.css')];
+  const copied = of('.js', (file) => !isOwn(file));
   return [
     fact('page script', kib(scripts)),
     fact('page script, compressed', kib(scripts.map((s) => gzipSync(s)))),
+    fact('page texts of every language, compressed', kib(texts.map((s) => gzipSync(s)))),
+    fact('libraries fetched when asked for, compressed', kib(copied.map((s) => gzipSync(s)))),
     fact('page style, compressed', kib(styles.map((s) => gzipSync(s)))),
     fact('page letters', kib(of('.woff2'))),
   ];

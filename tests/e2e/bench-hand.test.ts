@@ -110,8 +110,8 @@ describe.each([
 ] as const)('a window of %s', (_, viewport, deviceScaleFactor) => {
   it('has everything of the bench on the screen, the card whole, and no barrier', async () => {
     const small = await program.openBrowser({ viewport, deviceScaleFactor, reducedMotion: 'reduce' });
-    const { fitId } = await callFromPage(small, 'demo.install', {});
-    await goTo(small, `#/fits/${fitId}`);
+    const { id } = await callFromPage(small, 'fits.create', { fit: exampleFit() });
+    await goTo(small, `#/fits/${id}`);
     await measure(small, PAD_AFT).waitFor();
     await small.locator('[data-grip="kneePad/plan"][data-x]').waitFor({ state: 'attached' });
     const wide = () => small.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);

@@ -165,8 +165,13 @@ describe('margin notes', () => {
 
   it('light their part when pointed at', async () => {
     const note = page.locator('[data-finding="frontKnee@0"]');
-    await note.hover();
-    await soon(() => note.getAttribute('data-lit')).not.toBeNull();
+    // Answers that come in meanwhile may push the note away from under the pointer.
+    const pointedAt = async () => {
+      await page.mouse.move(5, 5);
+      await note.hover();
+      return note.getAttribute('data-lit');
+    };
+    await soon(pointedAt).not.toBeNull();
     await page.mouse.move(5, 5);
     await soon(() => note.getAttribute('data-lit')).toBeNull();
   });

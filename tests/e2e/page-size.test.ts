@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { bundleFacts } from '../bench/bundle.ts';
 
-/** What the page and its worker may weigh together, gzip, KiB. */
+/** What the scripts of the page and its worker may weigh together, gzip, KiB. The texts are told apart: a language each. */
 const MOST_KIB = 450;
 
 it(`all scripts of the page, its worker included, are at most ${MOST_KIB} KiB compressed`, () => {

@@ -38,24 +38,7 @@ export function BenchProposal() {
     cancel();
   }
 
-  if (state.kind === 'working') {
-    return (
-      <p className="proposal row" role="status">
-        <progress aria-label={say('proposal.working')} />
-        <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
-        <button
-          type="button"
-          className="button words"
-          onClick={() => {
-            cancel();
-            announce(say('proposal.stopped'));
-          }}
-        >
-          {say('proposal.stop')}
-        </button>
-      </p>
-    );
-  }
+  if (state.kind === 'working') return <Working tried={state.progress.at(-1) ?? 0} onStop={cancel} />;
   if (found) {
     return (
       <section className="proposal" aria-label={say('proposal.title')}>
@@ -80,6 +63,25 @@ export function BenchProposal() {
         {say('proposal.ask')}
       </button>
     </div>
+  );
+}
+
+function Working({ tried, onStop }: { tried: number; onStop: () => void }) {
+  return (
+    <p className="proposal row" role="status">
+      <progress aria-label={say('proposal.working')} />
+      <span>{say('proposal.tried', { count: tried })}</span>
+      <button
+        type="button"
+        className="button words"
+        onClick={() => {
+          onStop();
+          announce(say('proposal.stopped'));
+        }}
+      >
+        {say('proposal.stop')}
+      </button>
+    </p>
   );
 }
 

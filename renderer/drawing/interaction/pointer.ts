@@ -55,6 +55,8 @@ export class PointerHand {
   private holding: Holding | null = null;
   private panning: Panning | null = null;
   private frame = 0;
+  /** Where the drawing lies in the page, as last read. */
+  private place: { readonly left: number; readonly top: number } | null = null;
 
   constructor(given: {
     host: HTMLElement;
@@ -100,7 +102,10 @@ export class PointerHand {
   }
 
   private pointOf(event: MouseEvent): ScreenPoint {
-    const { left, top } = this.host.getBoundingClientRect();
+    // While the hand holds something the drawing stays where it is: asking anew would lay the page out at every move.
+    const busy = this.holding !== null || this.panning !== null;
+    if (!busy || !this.place) this.place = this.host.getBoundingClientRect();
+    const { left, top } = this.place;
     return { x: event.clientX - left, y: event.clientY - top };
   }
 

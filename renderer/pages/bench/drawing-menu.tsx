@@ -25,7 +25,13 @@ export function DrawingMenu({ hand }: { hand: HandStore }) {
   return (
     <>
       <span ref={anchor} className="drawing-menu-anchor" style={{ left: menu?.x, top: menu?.y }} />
-      <Popover triggerRef={anchor} isOpen={menu !== null} onOpenChange={close} placement="bottom start">
+      <Popover
+        aria-label={say('menu.title')}
+        triggerRef={anchor}
+        isOpen={menu !== null}
+        onOpenChange={close}
+        placement="bottom start"
+      >
         <Menu
           className="drawing-menu"
           aria-label={say('menu.title')}

@@ -63,7 +63,6 @@ function BenchSheet(props: {
   const looking = props.looked !== null;
   const [revisions, setRevisions] = useState<readonly RevisionSummary[]>(opened.revisions);
   const [newest, setNewest] = useState<Fit | null>(opened.draftSavedAt === null ? opened.fit : null);
-  const [hand] = useState(createHandStore);
   const sheet = useRef<HTMLDivElement>(null);
   const trials = useFitTrials(opened.id);
   const grown = useGrown();
@@ -93,11 +92,7 @@ function BenchSheet(props: {
       />
       <BenchProvider value={shown}>
         <div className="bench-sheet" ref={sheet}>
-          <div className="bench-drawing" inert={looking}>
-            <BenchDrawing document={shown.document} view={shown.view} hand={hand} />
-            <PartCard hand={hand} />
-            {!looking && <DrawingMenu hand={hand} />}
-          </div>
+          <DrawingWithCard shown={shown} looking={looking} />
           <BenchDivider sheet={sheet} />
           <Margin
             fitId={opened.id}
@@ -115,5 +110,17 @@ function BenchSheet(props: {
         {compared && <ComparedOutline older={compared.fit} />}
       </BenchProvider>
     </>
+  );
+}
+
+/** The drawing with the card of the part in hand; while an earlier revision is looked at, nothing of it can be taken. */
+function DrawingWithCard({ shown, looking }: { shown: Bench; looking: boolean }) {
+  const [hand] = useState(createHandStore);
+  return (
+    <div className="bench-drawing" inert={looking}>
+      <BenchDrawing document={shown.document} view={shown.view} hand={hand} />
+      <PartCard hand={hand} />
+      {!looking && <DrawingMenu hand={hand} />}
+    </div>
   );
 }

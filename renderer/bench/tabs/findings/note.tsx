@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Finding } from '../../../../core/evaluation/finding.ts';
+import { isYesOrNo } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { writeText } from '../../../document/write-text.ts';
@@ -31,7 +32,10 @@ export function Note({ finding }: { finding: Finding }) {
     [document, id, format],
   );
 
-  const band = bandText(finding.band, finding.unit, format.quantity(finding.quantity));
+  // Of a choice (a strap, a braced pad) the sentence says all: "at least 100 %" would be no help.
+  const band = isYesOrNo(finding.quantity)
+    ? ''
+    : bandText(finding.band, finding.unit, format.quantity(finding.quantity));
   const light = () => document.light(finding.part);
   const dim = () => document.light(null);
   return (

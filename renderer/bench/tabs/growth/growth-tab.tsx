@@ -33,9 +33,8 @@ export function GrowthTab({ grown }: { grown: readonly Grown[] }) {
 }
 
 function GrownSeat({ grown }: { grown: Grown }) {
-  const { seat, athleteId, name, newest, difference, due } = grown;
+  const { seat, athleteId, name, newest, due } = grown;
   const document = useDocument();
-  const format = useFormat();
   const fit = useFit((state) => state.fit);
   const ghost = useFit((state) => state.ghost);
   const looking = useFit((state) => state.fitId === '');
@@ -56,15 +55,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
   return (
     <section className="stack">
       <h2>{name}</h2>
-      {due ? (
-        <p>{say('growth.due', dueValues(due, format))}</p>
-      ) : (
-        <ul className="growth-body">
-          {differenceLines(difference, newest, format).map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
-      )}
+      <WhatGrew grown={grown} />
       <h3 className="lettering">{say(due ? 'growth.likely' : 'growth.predicted')}</h3>
       <Predicted found={found ?? null} />
       <p className="row">
@@ -94,6 +85,19 @@ function GrownSeat({ grown }: { grown: Grown }) {
       </p>
       <p className="soft">{say(due ? 'growth.guess' : 'growth.scaled')}</p>
     </section>
+  );
+}
+
+/** Why the body should be measured again, or in what it differs from the fit's copy. */
+function WhatGrew({ grown: { due, difference, newest } }: { grown: Grown }) {
+  const format = useFormat();
+  if (due) return <p>{say('growth.due', dueValues(due, format))}</p>;
+  return (
+    <ul className="growth-body">
+      {differenceLines(difference, newest, format).map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
   );
 }
 

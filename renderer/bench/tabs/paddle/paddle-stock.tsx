@@ -40,13 +40,7 @@ export function PaddleStock({ read }: { read: PaddleReader }) {
   const bandOf = (id: QuantityId) =>
     report.findings.find((f) => f.quantity === id && f.seat === seat)?.band ?? null;
   if (stock.error) return <ErrorMessage error={stock.error} onRetry={stock.reload} />;
-  const all = (
-    <p>
-      <a className="row-link" href={hrefOf({ page: 'paddles' })}>
-        {say('paddle.stock.all')}
-      </a>
-    </p>
-  );
+  const all = <AllPaddles />;
   if (!stock.value || !paddle) return all;
   if (stock.value.length === 0) {
     return (
@@ -130,5 +124,15 @@ function StockLine({ paddle, reason }: { paddle: StockPaddle; reason: string }) 
       )}
       <span className="soft paddle-stock-reason">{reason}</span>
     </>
+  );
+}
+
+function AllPaddles() {
+  return (
+    <p>
+      <a className="row-link" href={hrefOf({ page: 'paddles' })}>
+        {say('paddle.stock.all')}
+      </a>
+    </p>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { RevisionSummary } from '../../../../app/contract/records.ts';
 import type { CallError } from '../../../../app/contract/result.ts';
 import { call } from '../../../client/client.ts';
 import { instantText } from '../../../language/dates.ts';
@@ -38,46 +39,56 @@ export function Revisions(props: BenchTabProps) {
       {compared && <DifferencesTable revision={compared.revision} older={compared.fit} />}
       {revisions.length === 0 && <p className="soft">{say('revisions.none')}</p>}
       <ol className="revision-list">
-        {revisions.map((revision) => {
-          const { id, number, name, reason, savedAt, answers } = revision;
-          return (
-            <li key={id} data-lit={compared?.revision.id === id || undefined}>
-              <span className="lettering">
-                {say('revisions.number', { number: revisionNumber(revision) })}
-              </span>
-              <strong>{name}</strong>
-              <span className="soft">{instantText(savedAt)}</span>
-              {reason && <p>{reason}</p>}
-              {answers.length > 0 && (
-                <p className="soft">
-                  {say('answers.of', {
-                    what: answers.map(({ observation }) => observationText(observation)).join(', '),
-                  })}
-                </p>
-              )}
-              <p className="row">
-                <button
-                  type="button"
-                  className="button words"
-                  aria-pressed={compared?.revision.id === id}
-                  aria-label={say('revisions.compare.of', { number, name })}
-                  onClick={() => fetch(id, props.onCompare)}
-                >
-                  {say('revisions.compare')}
-                </button>
-                <button
-                  type="button"
-                  className="button words"
-                  aria-label={say('revisions.look.of', { number, name })}
-                  onClick={() => fetch(id, props.onLook)}
-                >
-                  {say('revisions.look')}
-                </button>
-              </p>
-            </li>
-          );
-        })}
+        {revisions.map((revision) => (
+          <RevisionLine
+            key={revision.id}
+            revision={revision}
+            isCompared={compared?.revision.id === revision.id}
+            onCompare={() => fetch(revision.id, props.onCompare)}
+            onLook={() => fetch(revision.id, props.onLook)}
+          />
+        ))}
       </ol>
     </div>
+  );
+}
+
+interface LineProps {
+  readonly revision: RevisionSummary;
+  readonly isCompared: boolean;
+  readonly onCompare: () => void;
+  readonly onLook: () => void;
+}
+
+function RevisionLine({ revision, isCompared, onCompare, onLook }: LineProps) {
+  const { number, name, reason, savedAt, answers } = revision;
+  const told = answers.map(({ observation }) => observationText(observation)).join(', ');
+  return (
+    <li data-lit={isCompared || undefined}>
+      <span className="lettering">{say('revisions.number', { number: revisionNumber(revision) })}</span>
+      <strong>{name}</strong>
+      <span className="soft">{instantText(savedAt)}</span>
+      {reason && <p>{reason}</p>}
+      {told && <p className="soft">{say('answers.of', { what: told })}</p>}
+      <p className="row">
+        <button
+          type="button"
+          className="button words"
+          aria-pressed={isCompared}
+          aria-label={say('revisions.compare.of', { number, name })}
+          onClick={onCompare}
+        >
+          {say('revisions.compare')}
+        </button>
+        <button
+          type="button"
+          className="button words"
+          aria-label={say('revisions.look.of', { number, name })}
+          onClick={onLook}
+        >
+          {say('revisions.look')}
+        </button>
+      </p>
+    </li>
   );
 }

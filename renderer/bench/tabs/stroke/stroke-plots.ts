@@ -37,45 +37,55 @@ export interface StrokePlot extends Plot {
   readonly lines: readonly PlotLine[];
 }
 
+type AfloatRow = Extract<StrokeRow['afloat'], { kind: 'afloat' }>;
+
 /** What moves through a stroke as plots; null where the boat does not float throughout or the seat is empty. */
 export function strokePlots(
   rows: readonly StrokeRow[],
   { seat, side, format }: { seat: number; side: Side; format: Format },
 ): StrokePlot[] | null {
-  const seats = rows.map((row) => row.seats[seat] ?? null);
-  const afloat = rows.map((row) => (row.afloat.kind === 'afloat' ? row.afloat : null));
-  if (seats.some((now) => now?.loadsN == null) || afloat.some((now) => now === null)) return null;
+  const seats = rows.flatMap((row) => row.seats[seat] ?? []).filter(({ loadsN }) => loadsN !== null);
+  const afloat = rows.flatMap((row) => (row.afloat.kind === 'afloat' ? row.afloat : []));
+  if (seats.length < rows.length || afloat.length < rows.length) return null;
+  return [travelPlot(seats, side, format), ...boatPlots(afloat, format), loadPlot(seats)];
+}
+
+function line(id: PlotLine['id'], values: readonly number[]): PlotLine {
+  return { id, name: say(`stroke.line.${id}`), values };
+}
+
+function travelPlot(seats: readonly StrokeSeatRow[], side: Side, format: Format): StrokePlot {
+  const fine = lengthUnit(format, 'mm');
+  const out = side === 'left' ? 1 : -1;
+  const of = (read: (travel: StrokeSeatRow['travel']) => number) =>
+    seats.map(({ travel }) => read(travel) * fine.perMetre);
+  return {
+    id: 'travel',
+    ...fine,
+    title: say('stroke.plot.travel', { unit: fine.unit }),
+    lines: [
+      line(
+        'ahead',
+        of(({ x }) => x),
+      ),
+      line(
+        'up',
+        of(({ z }) => z),
+      ),
+      line(
+        'out',
+        of(({ y }) => out * y),
+      ),
+    ],
+  };
+}
+
+function boatPlots(afloat: readonly AfloatRow[], format: Format): StrokePlot[] {
   const fine = lengthUnit(format, 'mm');
   const coarse = lengthUnit(format, 'cm');
-  const line = (id: PlotLine['id'], values: readonly number[]): PlotLine => ({
-    id,
-    name: say(`stroke.line.${id}`),
-    values,
-  });
-  const ofSeat = (read: (now: StrokeSeatRow) => number) => seats.map((now) => read(now!));
-  const ofBoat = (read: (now: NonNullable<(typeof afloat)[number]>) => number) =>
-    afloat.map((now) => read(now!));
-  const out = side === 'left' ? 1 : -1;
+  const of = (read: (row: AfloatRow) => number, perMetre: number) =>
+    afloat.map((row) => read(row) * perMetre);
   return [
-    {
-      id: 'travel',
-      ...fine,
-      title: say('stroke.plot.travel', { unit: fine.unit }),
-      lines: [
-        line(
-          'ahead',
-          ofSeat(({ travel }) => travel.x * fine.perMetre),
-        ),
-        line(
-          'up',
-          ofSeat(({ travel }) => travel.z * fine.perMetre),
-        ),
-        line(
-          'out',
-          ofSeat(({ travel }) => out * travel.y * fine.perMetre),
-        ),
-      ],
-    },
     {
       id: 'trim',
       ...fine,
@@ -83,7 +93,7 @@ export function strokePlots(
       lines: [
         line(
           'trim',
-          ofBoat(({ bowOverStern }) => bowOverStern * fine.perMetre),
+          of(({ bowOverStern }) => bowOverStern, fine.perMetre),
         ),
       ],
     },
@@ -94,39 +104,34 @@ export function strokePlots(
       lines: [
         line(
           'bow',
-          ofBoat(({ freeboardBow }) => freeboardBow * coarse.perMetre),
+          of(({ freeboardBow }) => freeboardBow, coarse.perMetre),
         ),
         line(
           'stern',
-          ofBoat(({ freeboardStern }) => freeboardStern * coarse.perMetre),
-        ),
-      ],
-    },
-    {
-      id: 'loads',
-      unit: 'N',
-      decimals: 0,
-      title: say('stroke.plot.loads', { unit: 'N' }),
-      lines: [
-        line(
-          'knee',
-          ofSeat(({ loadsN }) => loadsN!.knee),
-        ),
-        line(
-          'frontFoot',
-          ofSeat(({ loadsN }) => loadsN!.frontFoot),
-        ),
-        line(
-          'rearFoot',
-          ofSeat(({ loadsN }) => loadsN!.rearFoot),
-        ),
-        line(
-          'blade',
-          ofSeat(({ bladeForceN }) => bladeForceN),
+          of(({ freeboardStern }) => freeboardStern, coarse.perMetre),
         ),
       ],
     },
   ];
+}
+
+function loadPlot(seats: readonly StrokeSeatRow[]): StrokePlot {
+  const of = (contact: 'knee' | 'frontFoot' | 'rearFoot') =>
+    line(
+      contact,
+      seats.map(({ loadsN }) => loadsN![contact]),
+    );
+  const blade = line(
+    'blade',
+    seats.map(({ bladeForceN }) => bladeForceN),
+  );
+  return {
+    id: 'loads',
+    unit: 'N',
+    decimals: 0,
+    title: say('stroke.plot.loads', { unit: 'N' }),
+    lines: [of('knee'), of('frontFoot'), of('rearFoot'), blade],
+  };
 }
 
 /** The unit that lengths of a plot are shown in: inches where those are read, else the usual one for their size. */

@@ -28,33 +28,11 @@ const sentenceStart = (words: string) => words.charAt(0).toLocaleUpperCase() + w
  * of the page. Leaving it puts the drawing back to ready.
  */
 export function StrokeSlider({ crew }: { crew: StrokeCrew }) {
-  const format = useFormat();
   const { strokeView } = useBenchView();
   const input = useRef<HTMLInputElement>(null);
   const reading = useRef<HTMLParagraphElement>(null);
 
-  useEffect(() => () => strokeView.setState(READY_ALONE), [strokeView]);
-  useEffect(() => {
-    let frame = 0;
-    const show = () => {
-      frame = 0;
-      const { at } = strokeView.getState();
-      const text = readingText(strokeRow(crew, at), format);
-      if (reading.current) reading.current.textContent = text;
-      if (!input.current) return;
-      input.current.value = String(at);
-      input.current.setAttribute('aria-valuetext', text);
-    };
-    const later = () => {
-      if (frame === 0) frame = requestAnimationFrame(show);
-    };
-    show();
-    const stop = strokeView.subscribe(later);
-    return () => {
-      stop();
-      cancelAnimationFrame(frame);
-    };
-  }, [crew, format, strokeView]);
+  useFollowing(input, reading, crew);
 
   return (
     <div className="stroke-slider">
@@ -87,4 +65,36 @@ export function StrokeSlider({ crew }: { crew: StrokeCrew }) {
       <p className="stroke-reading" ref={reading} />
     </div>
   );
+}
+
+/** Slider and reading follow where the stroke stands, in an animation frame; leaving puts it back to ready. */
+function useFollowing(
+  input: React.RefObject<HTMLInputElement | null>,
+  reading: React.RefObject<HTMLElement | null>,
+  crew: StrokeCrew,
+): void {
+  const format = useFormat();
+  const { strokeView } = useBenchView();
+  useEffect(() => () => strokeView.setState(READY_ALONE), [strokeView]);
+  useEffect(() => {
+    let frame = 0;
+    const show = () => {
+      frame = 0;
+      const { at } = strokeView.getState();
+      const text = readingText(strokeRow(crew, at), format);
+      if (reading.current) reading.current.textContent = text;
+      if (!input.current) return;
+      input.current.value = String(at);
+      input.current.setAttribute('aria-valuetext', text);
+    };
+    const later = () => {
+      if (frame === 0) frame = requestAnimationFrame(show);
+    };
+    show();
+    const stop = strokeView.subscribe(later);
+    return () => {
+      stop();
+      cancelAnimationFrame(frame);
+    };
+  }, [input, reading, crew, format, strokeView]);
 }
