@@ -27,7 +27,7 @@ export interface Evaluator {
   evaluateHolding(fit: Fit, held: Report): Report;
   /**
    * Of `evaluateHolding` only the values that probabilities are told by, by the finding's id, at a fraction of its cost: what a
-   * search asks for at every place it tries.
+   * search asks for at every place it tries. Shares of contacts that would have to pull are told below zero.
    */
   judgedHolding(fit: Fit, held: Report): JudgedValues;
 }

@@ -9,7 +9,9 @@ import { leastFreeboard } from '../hydrostatics/freeboard.ts';
 import { inPhase, stanceProblem } from '../posture/objective.ts';
 import { solvedStance } from '../posture/solve-stance.ts';
 import type { Stance } from '../posture/stance.ts';
+import type { Support } from '../support/support.ts';
 import { restingLoads } from '../support/support-loads.ts';
+import { sharesOf, supportTriangle } from '../support/support-triangle.ts';
 import { type BoatState, seatLoads } from './boat-state.ts';
 import { betweenSeats } from './neighbour-quantities.ts';
 import type { Spreads } from './quantity-spreads.ts';
@@ -86,9 +88,23 @@ function judgedSeat(input: SeatInput, index: number, boat: BoatState): JudgedSea
     values: {
       ...postureValues({ stances, frame }),
       ...loadValues({ support }),
+      ...pullingShares(support.contacts, ready),
       ...fittingValues({ ...input, stances }, index, boat),
       ...smoothReaches({ stances, body }),
     },
+  };
+}
+
+/**
+ * Shares of contacts that would have to pull, below zero as they come out: held at nothing they would not answer a move, and a
+ * search would not know which way out is.
+ */
+function pullingShares(contacts: Support['contacts'], { centreOfMass }: Stance) {
+  const { knee, rearFoot, frontFoot } = sharesOf(supportTriangle(contacts), centreOfMass);
+  return {
+    ...(knee < 0 && { kneeShare: knee }),
+    ...(rearFoot < 0 && { rearShare: rearFoot }),
+    ...(frontFoot < 0 && { frontShare: frontFoot }),
   };
 }
 

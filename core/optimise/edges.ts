@@ -2,7 +2,7 @@ import { BANDS } from '../evaluation/bands.ts';
 import type { Finding, Quantity } from '../evaluation/finding.ts';
 import { DECIDED_SIGMAS, judgedOf } from '../evaluation/probability.ts';
 import type { Report } from '../evaluation/report.ts';
-import { placeable, VIOLATION_SCALE } from './objective.ts';
+import { isSerious, placeable, VIOLATION_SCALE } from './objective.ts';
 
 /**
  * Where one judged value should stay, in its own SI unit; null is open. Outside, each `scale` costs `weight` units of moves.
@@ -22,6 +22,9 @@ const FIRST = 50;
 /** Share of a doubt that values keep from the edge where their severity turns, so that p itself is clearly past it. */
 const KEPT = 0.01;
 
+/** What is set without doubt is asked this far inside its band, in units of trouble (8 µm): on the edge, rounding decides. A grid line there still serves. */
+const EXACT = 0.0015;
+
 function quantityTable({ quantities }: Report): Map<string, Quantity> {
   return new Map(quantities.map((q) => [`${q.id}@${q.seat}`, q]));
 }
@@ -38,7 +41,8 @@ export function settledEdges(report: Report, strict: ReadonlySet<string>): Edges
   const quantities = quantityTable(report);
   return placeable(report.findings).map((f) => {
     const { value, sd } = judged(f, quantities);
-    const edges = turningEdges(f, sd, 'settled');
+    const turning = turningEdges(f, sd, 'settled');
+    const edges = sd === 0 && !isSerious(f) ? reachingTo(turning, value) : turning;
     const loose = servesOutcome(f) && !strict.has(f.id);
     return loose ? reachingTo(edges, value) : edges;
   });
@@ -102,10 +106,11 @@ function reachingTo(edges: Edges, value: number): Edges {
 /** Where a finding's severity turns to *check* (good) or to *change* or *stop* (settled). */
 function turningEdges(finding: Finding, sd: number, goal: 'good' | 'settled'): Edges {
   const by = goal === 'good' ? DECIDED_SIGMAS + KEPT : KEPT - DECIDED_SIGMAS;
+  const scale = VIOLATION_SCALE[finding.unit];
   return {
     id: finding.id,
-    ...insideBand(finding, by * sd),
-    scale: VIOLATION_SCALE[finding.unit],
+    ...insideBand(finding, sd === 0 ? EXACT * scale : by * sd),
+    scale,
     weight: FIRST,
   };
 }
