@@ -18,6 +18,7 @@ import {
   propose,
   type Seat,
 } from '../../core/index.ts';
+import { levelledFit } from '../../core/optimise/levelled-fit.ts';
 
 const assets = new URL('..', import.meta.url).pathname;
 
@@ -92,9 +93,11 @@ function proposed(name: string, boatName: string, crew: readonly string[]): Fit 
   const seats: Seat[] = crew.map((who, i) => {
     const athlete = athletes.find((a) => a.name === who)!;
     const stationX = boat.seats[i]!.stationM;
-    return { ...firstSetting({ body: bodyOfAthlete(athlete), boat, stationX, side: athlete.side }), athlete };
+    const body = bodyOfAthlete(athlete);
+    return { ...firstSetting({ body, boat, stationX, side: athlete.side, own: athlete }), athlete };
   });
-  return propose(evaluator, fitSchema.parse({ format: FIT_FORMAT, name, boat, seats })).fit;
+  const begun = levelledFit(fitSchema.parse({ format: FIT_FORMAT, name, boat, seats }));
+  return propose(evaluator, begun).fit;
 }
 
 /** A revision as the scenario keeps it: people by name. */

@@ -10,9 +10,6 @@ const SEED = 20_261_125;
 /** Share of proposals that must leave no finding at change or stop. The quick run asks that all of its few are clean. All 500 athletes: `npm run -s proposals`. */
 const CLEAN_SHARE = 0.98;
 
-/** With the mark at mid-length one of the 40 is left: a man of 1.954 m and 87.5 kg, whose bow lies too low at the catch. */
-const CLEAN_WITH_MARK_AT_MIDDLE = 0.97;
-
 describe(`proposals for seeded random athletes (seed ${SEED}) leave nothing to change or stop`, () => {
   it.each([
     ['single', cases(2, 40)],
@@ -30,8 +27,7 @@ describe(`proposals for seeded random athletes (seed ${SEED}) leave nothing to c
       if (proposal.uncleared.length > 0) left.push(reasonFor(proposal));
     });
     for (const reason of left) console.log(`${name}: ${reason}`);
-    const least = name === MARK_AT_MIDDLE ? CLEAN_WITH_MARK_AT_MIDDLE : CLEAN_SHARE;
-    expect(1 - left.length / count, left.join('\n')).toBeGreaterThanOrEqual(least);
+    expect(1 - left.length / count, left.join('\n')).toBeGreaterThanOrEqual(CLEAN_SHARE);
   });
 });
 
