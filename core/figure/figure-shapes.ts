@@ -37,6 +37,14 @@ export function figureShapes(figure: Figure, view: ViewName): readonly Shape[] {
   return shapes;
 }
 
+const HELD = new Set(['paddle', 'lowerArm', 'topArm']);
+
+/** A figure's shapes in two: paddle and arms beyond both legs, which lie behind the fittings too, and all else. */
+export function aroundBoat(shapes: readonly Shape[]): [beyond: readonly Shape[], rest: readonly Shape[]] {
+  const first = shapes.findIndex(({ of }) => !HELD.has(of));
+  return [shapes.slice(0, first), shapes.slice(first)];
+}
+
 interface Piece extends Ordered {
   readonly shapes: readonly Shape[];
 }

@@ -24,8 +24,8 @@ interface Hold {
  */
 const HOLD: Readonly<Record<Phase, Hold>> = {
   ready: { top: [0.68, 0.24, 0.3], shaft: [-0.2, 0.12, -1] },
-  catch: { top: [0.42, 0.22, 0.4], shaft: [0.5, 0.12, -1] },
-  exit: { top: [0.42, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
+  catch: { top: [0.53, 0.22, 0.4], shaft: [0.5, 0.12, -1] },
+  exit: { top: [0.46, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
 };
 
 /**

@@ -1,7 +1,7 @@
 import { boatShapes } from '../drawing/boat-shapes.ts';
 import { fittingShapes } from '../drawing/fitting-shapes.ts';
 import { figureOf } from '../figure/figure.ts';
-import { figureShapes } from '../figure/figure-shapes.ts';
+import { aroundBoat, figureShapes } from '../figure/figure-shapes.ts';
 import { areaOf, lineThrough, ringThrough, type Shape } from '../graphics/shape.ts';
 import type { ViewName, ViewPoint } from '../graphics/view.ts';
 import type { Hull } from '../hull/hull.ts';
@@ -45,10 +45,11 @@ export function showPicture(scene: ShowScene, hull: Hull, view: ShowView): ShowP
     cutX: frame.stationX - seat.kneePad.aftM,
   };
   const { water, surface } = waterShapes(scene, view);
+  const [beyond, rest] = aroundBoat(figureShapes(figure, seen));
   return {
     // The surface lies over the hull: how the boat floats is seen.
     ground: [...water, ...boatShapes(boat, seen), ...surface],
-    person: [...under, ...figureShapes(figure, seen), ...over],
+    person: [...beyond, ...under, ...rest, ...over],
   };
 }
 

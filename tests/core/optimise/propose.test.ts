@@ -230,7 +230,7 @@ describe('a check moves no wood', () => {
     const boat = { ...sampleBoat('single'), seats: [{ stationM: 0 }] };
     const athlete = exampleAthlete({ sex: 'male', statureM: 1.791, massKg: 75.9 });
     const start = firstSetting({ body: bodyOfAthlete(athlete), boat, stationX: 0, side: 'left' });
-    const forward = shiftSeat({ ...start, athlete }, { aft: -0.02, out: 0 });
+    const forward = shiftSeat({ ...start, athlete }, { aft: -0.026, out: 0 });
     const fit = { ...exampleFit([{ ...forward, rearRest: { ...forward.rearRest, turnDeg: 5 } }]), boat };
     const before = evaluator.evaluate(fit);
     expect(before.findings.find((f) => f.quantity === 'trimCatch')!.severity).toBe('check');
