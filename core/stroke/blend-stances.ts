@@ -4,7 +4,7 @@ import { twoLink } from '../posture/two-link.ts';
 
 /**
  * A figure a share of the way from one solved stance to another of the same seat: every point, mass and angle is on the
- * straight line between, but elbows bend as the arms' bones ask. Fit for stances that lie near each other: other bones are
+ * straight line between, but the hands stay as far apart on the shaft as they are, and elbows bend as the arms' bones ask. Fit for stances that lie near each other: other bones are
  * shortened by the square of the difference.
  */
 export function blendStances(from: Stance, to: Stance, share: number): Stance {
@@ -14,6 +14,7 @@ export function blendStances(from: Stance, to: Stance, share: number): Stance {
   for (const name of Object.keys(points) as FigurePoint[]) {
     points[name] = along(from.points[name], to.points[name], share);
   }
+  points.lowerHand = onShaft(from.points, points);
   for (const arm of ['lower', 'top'] as const) points[`${arm}Elbow`] = elbowOf(from.points, points, arm);
   const angles = { ...from.angles };
   for (const name of Object.keys(angles) as (keyof typeof angles)[]) {
@@ -32,8 +33,15 @@ function blendMasses(from: readonly FigureMass[], to: readonly FigureMass[], sha
   return from.map((mass, i) => ({ ...mass, centre: along(mass.centre, to[i]!.centre, share) }));
 }
 
-/** Where the elbow of a moved arm is, its bones as long as they were and bent the way the moved points have it. */
-function elbowOf(
+/** The lower hand on the moved shaft, as far from the top hand as `own` has it. */
+function onShaft(own: Stance['points'], { topHand, lowerHand }: Readonly<Record<FigurePoint, Vec3>>): Vec3 {
+  const apart = norm(subtract(lowerHand, topHand));
+  if (apart === 0) return lowerHand;
+  return along(topHand, lowerHand, norm(subtract(own.lowerHand, own.topHand)) / apart);
+}
+
+/** Where the elbow of a moved arm is, metres: its bones as long as `own` has them, bent the way the moved points have it. */
+export function elbowOf(
   own: Stance['points'],
   moved: Readonly<Record<FigurePoint, Vec3>>,
   arm: 'lower' | 'top',

@@ -4,6 +4,7 @@ import { solveStance } from '../posture/solve-stance.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
 import { toDegrees } from '../units/angle.ts';
 import { blendStances } from './blend-stances.ts';
+import { clearBlade } from './clear-blade.ts';
 
 /** The three legs of a stroke: from ready to the catch, the drive to the exit, and back to ready. */
 export const STROKE_LEGS = [
@@ -15,7 +16,8 @@ export const STROKE_LEGS = [
 /**
  * The figure a share (0–1) of the way along one leg: the trunk pitches evenly from one instant's angle to the other's, in the
  * drive through that of its middle, which the paddle's length is found at (`midDrive`), the
- * legs and hips are solved at that pitch, and hands and shoulders go from one hold to the other. The ends are the solved
+ * legs and hips are solved at that pitch, and hands and shoulders go from one hold to the other; outside the drive the blade is
+ * carried clear of the water. The ends are the solved
  * stances themselves, so that a slider is smooth and agrees with them.
  */
 export function strokeFigure(state: SeatState, leg: { from: Phase; to: Phase }, share: number): Stance {
@@ -23,7 +25,8 @@ export function strokeFigure(state: SeatState, leg: { from: Phase; to: Phase }, 
   if (share <= 0) return stances[leg.from];
   if (share >= 1) return stances[leg.to];
   const pitch = pitchAt(state, leg, share);
-  return blendStances(solvedAt(state, leg.from, pitch), solvedAt(state, leg.to, pitch), share);
+  const between = blendStances(solvedAt(state, leg.from, pitch), solvedAt(state, leg.to, pitch), share);
+  return leg.from === 'catch' ? between : clearBlade(between, share);
 }
 
 /** The trunk's pitch, radians: a parabola through catch, middle and exit in the drive, evenly from one to the other elsewhere. */

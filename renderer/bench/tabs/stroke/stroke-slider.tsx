@@ -6,6 +6,7 @@ import { READY_ALONE } from '../../../document/bench-view.ts';
 import { INSTANTS, instantName, LEGS } from '../../../language/instant-name.ts';
 import { say } from '../../../language/messages.ts';
 import { useBenchView } from '../../bench-context.tsx';
+import { StrokePlay } from './stroke-play.tsx';
 
 /** A slider's step: a twentieth of a leg. */
 const STEP = 0.05;
@@ -62,6 +63,7 @@ export function StrokeSlider({ crew }: { crew: StrokeCrew }) {
           ))}
         </div>
       </div>
+      <StrokePlay />
       <p className="stroke-reading" ref={reading} />
     </div>
   );

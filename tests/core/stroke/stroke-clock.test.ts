@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { secondsAt, strokeAt } from '../../../core/stroke/stroke-clock.ts';
+
+describe('the clock of a stroke', () => {
+  it('goes once round in the time of one stroke', () => {
+    // 60 strokes a minute take a second each.
+    expect(strokeAt(0, 60)).toBe(0);
+    expect(strokeAt(0.3, 60)).toBeCloseTo(1, 9);
+    expect(strokeAt(0.7, 60)).toBeCloseTo(2, 9);
+    expect(strokeAt(1.15, 60)).toBeCloseTo(strokeAt(0.15, 60), 9);
+    expect(strokeAt(0.3, 30)).toBeCloseTo(strokeAt(0.15, 60), 9);
+  });
+
+  it('never runs back within a stroke, and is undone by its inverse', () => {
+    let before = -1;
+    for (let k = 0; k < 100; k++) {
+      const at = strokeAt(k / 100, 60);
+      expect(at).toBeGreaterThan(before);
+      expect(secondsAt(at, 60)).toBeCloseTo(k / 100, 9);
+      before = at;
+    }
+  });
+});
