@@ -22,19 +22,23 @@ export interface Translator {
   compare(one: string, other: string): number;
 }
 
+/** What `Intl` is asked for: spelling and lists as the program's own English and Chinese have them. */
+const LOCALES: Partial<Record<Language, string>> = { en: 'en-GB', zh: 'zh-CN' };
+
 /** A translator over the messages of a language. Messages are compiled when they are first said, and kept. */
 export function translator(language: Language, messages: Messages): Translator {
+  const locale = LOCALES[language] ?? language;
   const compiled = new Map<string, IntlMessageFormat>();
-  const collator = new Intl.Collator(language, { numeric: true });
+  const collator = new Intl.Collator(locale, { numeric: true });
   const lists = {
-    and: new Intl.ListFormat(language, { type: 'conjunction' }),
-    comma: new Intl.ListFormat(language, { type: 'unit', style: 'short' }),
+    and: new Intl.ListFormat(locale, { type: 'conjunction' }),
+    comma: new Intl.ListFormat(locale, { type: 'unit', style: 'short' }),
   };
 
   const compile = (key: string, text: string): IntlMessageFormat => {
     const known = compiled.get(key);
     if (known) return known;
-    const message = new IntlMessageFormat(text, language, undefined, { ignoreTag: true });
+    const message = new IntlMessageFormat(text, locale, undefined, { ignoreTag: true });
     compiled.set(key, message);
     return message;
   };

@@ -4,6 +4,7 @@ import { PAPER_NAMES } from '../../core/setout/paper.ts';
 import { setOutOptionsSchema } from '../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';
 import { TEMPLATE_IDS } from '../../core/setout/template-ids.ts';
+import { LANGUAGE_TAGS } from './display.ts';
 import { instant } from './records.ts';
 import { delivery } from './safekeeping.ts';
 
@@ -56,6 +57,8 @@ export const wantedExport = z.discriminatedUnion('kind', [
 ]);
 
 export const exportInput = z.strictObject({
+  /** The language of the paper; it may be another than the page's. */
+  language: z.enum(LANGUAGE_TAGS).default('en'),
   fit: fitSchema,
   revision: exportedRevision,
   wanted: wantedExport,

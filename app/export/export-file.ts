@@ -2,8 +2,7 @@ import { zipSync } from 'fflate';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { type SeatSetOut, setOutSeat } from '../../core/setout/set-out.ts';
-import type { SetOutOptions } from '../../core/setout/set-out-options.ts';
-import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
+import { revisionText, type SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import type { TemplateDrawing } from '../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../core/setout/templates.ts';
 import type { Translator } from '../../language/translator.ts';
@@ -45,30 +44,41 @@ export function exportWork(input: ExportInput, words: Translator): ExportWork | 
   const stamp = stampOf(input);
   if (!stamp) return null;
   const name = (what: string, ending: string) =>
-    fileName([what, stamp.athleteName, stamp.boatName, revisionWords(stamp)], ending);
+    fileName([what, stamp.athleteName, stamp.boatName, revisionWords(stamp, words)], ending);
   if (wanted.kind === 'take-home') {
     const page = takeHomeOf(fit, { ...wanted, index: wanted.seat, words });
     return (
-      page && { of: 1, steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name('Take home', 'pdf')) }
+      page && {
+        of: 1,
+        steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name(words.say('paper.athlete.file'), 'pdf')),
+      }
     );
   }
-  const out = setOut(input, wanted.options);
+  const out = setOut(input, words);
   if (!out) return null;
   if (wanted.kind === 'set-out-sheet') {
     const hull = hullOfBoat(fit.boat);
-    return { of: 3, steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name('Set-out sheet', 'pdf')) };
+    return {
+      of: 3,
+      steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name(words.say('paper.sheet.file'), 'pdf')),
+    };
   }
   const drawings = templatesOf(out, wanted.templates);
   if (wanted.format === 'pdf') {
-    const steps = asFile(templatePdf(drawings, { ...wanted, stamp }), name('Templates', 'pdf'));
+    const steps = asFile(
+      templatePdf(drawings, { ...wanted, stamp, words }),
+      name(words.say('paper.templates.file'), 'pdf'),
+    );
     return { of: templatePages(drawings, wanted.paper), steps };
   }
   const { format } = wanted;
-  return { of: drawings.length, steps: drawingFiles(drawings, { format, stamp, name }) };
+  return { of: drawings.length, steps: drawingFiles(drawings, { format, stamp, name, words }) };
 }
 
-function setOut({ fit, wanted }: ExportInput, options: SetOutOptions): SeatSetOut | null {
-  return setOutSeat({ fit, report: evaluateFit(fit), index: wanted.seat, options });
+function setOut({ fit, wanted }: ExportInput, words: Translator): SeatSetOut | null {
+  if (wanted.kind === 'take-home') return null;
+  const { options } = wanted;
+  return setOutSeat({ fit, report: evaluateFit(fit), index: wanted.seat, options, words });
 }
 
 function stampOf({ fit, revision, wanted }: ExportInput): SheetStamp | null {
@@ -85,8 +95,8 @@ function stampOf({ fit, revision, wanted }: ExportInput): SheetStamp | null {
   };
 }
 
-function revisionWords({ revision, mark }: SheetStamp): string {
-  return revision === null ? 'draft' : ['revision', revision, mark].filter(Boolean).join(' ');
+function revisionWords(stamp: SheetStamp, words: Translator): string {
+  return revisionText({ ...stamp, revisionName: '' }, words);
 }
 
 function* asFile(pages: Generator<void, PrintedPdf>, name: string): Generator<void, ExportedFile> {
@@ -97,12 +107,17 @@ function* asFile(pages: Generator<void, PrintedPdf>, name: string): Generator<vo
 /** One drawing as its own file, several together in one archive. */
 function* drawingFiles(
   drawings: readonly TemplateDrawing[],
-  given: { format: 'svg' | 'dxf'; stamp: SheetStamp; name: (what: string, ending: string) => string },
+  given: {
+    format: 'svg' | 'dxf';
+    stamp: SheetStamp;
+    words: Translator;
+    name: (what: string, ending: string) => string;
+  },
 ): Generator<void, ExportedFile> {
-  const { format, stamp, name } = given;
+  const { format, stamp, name, words } = given;
   const files: { name: string; bytes: Uint8Array }[] = [];
   for (const drawing of drawings) {
-    const text = format === 'svg' ? templateSvg(drawing, stamp) : templateDxf(drawing, stamp);
+    const text = format === 'svg' ? templateSvg(drawing, stamp, words) : templateDxf(drawing, stamp, words);
     files.push({
       name: name(drawing.title.replace(': ', ' '), format),
       bytes: new TextEncoder().encode(text),
@@ -113,7 +128,12 @@ function* drawingFiles(
   if (files.length === 1 && only) return { ...only, mime: MIME[format], unprintable: [] };
   const entries = Object.fromEntries(files.map((file) => [file.name, file.bytes]));
   const bytes = zipSync(entries, { mtime: archiveTime(stamp) });
-  return { name: name(`Templates ${format.toUpperCase()}`, 'zip'), mime: MIME.zip, bytes, unprintable: [] };
+  return {
+    name: name(`${words.say('paper.templates.file')} ${format.toUpperCase()}`, 'zip'),
+    mime: MIME.zip,
+    bytes,
+    unprintable: [],
+  };
 }
 
 /** Noon of the revision's day, right in every zone; archives know no years but 1980 to 2099. */

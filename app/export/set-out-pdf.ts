@@ -22,8 +22,8 @@ export function* setOutPdf(
   { hull, paper, stamp }: { hull: Hull; paper: PaperName; stamp: SheetStamp },
 ): Generator<void, PrintedPdf> {
   const pdf = createSheetPdf({
-    title: `Set-out sheet – ${stamp.athleteName}, ${stamp.boatName}`,
-    subject: 'Setting-out dimensions for knee pad, foot rest and front foot',
+    title: out.work.words.say('paper.sheet.title', { athlete: stamp.athleteName, boat: stamp.boatName }),
+    subject: out.work.words.say('paper.sheet.subject'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
   });

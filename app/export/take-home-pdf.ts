@@ -80,12 +80,16 @@ function drawHead(
   const right = left + width;
   const aside = { width: width - share - 4, anchor: 'end' } as const;
   fittedText(pdf, stamp.boatName, { ...aside, at: [right, top + 13.5], size: 4 });
-  fittedText(pdf, `${revisionText(stamp)}, ${stampDay(stamp)}`, {
-    ...aside,
-    at: [right, top + 20],
-    size: 3.4,
-    colour: SHEET_INK.soft,
-  });
+  fittedText(
+    pdf,
+    words.say('work-title.named', { revision: revisionText(stamp, words), name: stampDay(stamp) }),
+    {
+      ...aside,
+      at: [right, top + 20],
+      size: 3.4,
+      colour: SHEET_INK.soft,
+    },
+  );
   pdf.path(
     [
       [left, top + 23.5],

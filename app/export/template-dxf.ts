@@ -14,6 +14,7 @@ import {
   TEMPLATE_LAYERS,
   type TemplateDrawing,
 } from '../../core/setout/template-drawing.ts';
+import type { Words } from '../../core/text/words.ts';
 import { onOneLine } from '../shell/plain-text.ts';
 import { LAYER_STYLES } from './layer-styles.ts';
 import { withTitleAndBars } from './title-and-bars.ts';
@@ -29,14 +30,14 @@ const CHAIN = 'CHAIN';
 const DASHED = 'DASHED';
 
 /** A template as DXF (2007, UTF-8), full size in millimetres, layers named in the words of the trade. */
-export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp): string {
+export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp, words: Words): string {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   dxf.setVariable('$MEASUREMENT', { 70: 1 });
   dxf.setVariable('$LASTSAVEDBY', { 1: 'Kneelwright' });
   dxf.addLType(CHAIN, 'chain line ____ _ ____', [9, -1.5, 1, -1.5]);
   dxf.addLType(DASHED, 'dashed line __ __ __', [3, -1.5]);
-  const shapes = withTitleAndBars(drawing, stamp).flatMap((shape) =>
+  const shapes = withTitleAndBars(drawing, stamp, words).flatMap((shape) =>
     shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape],
   );
   for (const layer of TEMPLATE_LAYERS) {

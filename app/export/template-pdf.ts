@@ -13,6 +13,7 @@ import {
   type Tiling,
   tilingOf,
 } from '../../core/setout/tiling.ts';
+import type { Words } from '../../core/text/words.ts';
 import { CHECK_BAR_MM } from './check-bars.ts';
 import { drawShapes } from './pdf/draw-marks.ts';
 import { fittedText } from './pdf/fitted-text.ts';
@@ -46,11 +47,11 @@ export function templatePages(drawings: readonly TemplateDrawing[], paper: Paper
  */
 export function* templatePdf(
   drawings: readonly TemplateDrawing[],
-  { paper, stamp }: { paper: PaperName; stamp: SheetStamp },
+  { paper, stamp, words }: { paper: PaperName; stamp: SheetStamp; words: Words },
 ): Generator<void, PrintedPdf> {
   const pdf = createSheetPdf({
-    title: `${drawings.map(({ title }) => title).join(', ')} – ${stamp.athleteName}`,
-    subject: 'Full-size templates; print at 100 %, never fitted to the page',
+    title: words.say('paper.templates.title', { athlete: stamp.athleteName, boat: stamp.boatName }),
+    subject: words.say('paper.templates.subject'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
   });
@@ -61,7 +62,8 @@ export function* templatePdf(
     for (const tile of tiling.tiles) {
       page += 1;
       drawTile(pdf, { drawing, tiling, tile });
-      drawFoot(pdf, { drawing, tiling, tile, stamp, count: `page ${page} of ${pages}` });
+      const count = words.say('work-title.count', { page, pages });
+      drawFoot(pdf, { drawing, tiling, tile, stamp, count, words });
       yield;
     }
   }
@@ -163,21 +165,24 @@ function drawSeams(pdf: SheetPdf, { tiling, tile }: TilePage, placement: Placeme
 }
 
 /** Title, who for, how to print, page map, and the two check bars. */
-function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: string }): void {
-  const { drawing, tiling, tile, stamp, count } = given;
+function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: string; words: Words }): void {
+  const { drawing, tiling, tile, stamp, count, words } = given;
   const { width, height, paper, landscape } = tiling.page;
   const left = PAGE_MARGIN_MM + SIDE_STRIP_MM;
   const right = width - PAGE_MARGIN_MM;
   const top = height - PAGE_MARGIN_MM - FOOT_STRIP_MM;
-  const tileText = tiling.tiles.length === 1 ? '' : `   ${tile.name} of ${tiling.columns} × ${tiling.rows}`;
+  const tileText =
+    tiling.tiles.length === 1
+      ? ''
+      : `   ${words.say('work-title.count', { page: tile.name, pages: `${tiling.columns} × ${tiling.rows}` })}`;
   const room = right - left - PAGE_MAP_MM - 4;
-  const line = (words: string, down: number, type: Type) =>
-    fittedText(pdf, words, { ...type, at: [left, top + down], width: room });
+  const line = (text: string, down: number, type: Type) =>
+    fittedText(pdf, text, { ...type, at: [left, top + down], width: room });
   line(`${drawing.title}${tileText}`, 6, { size: 4.4, weight: 'strong' });
-  line(stampLine(stamp), 10.6, { size: 3.1 });
-  const how = `${paper}${landscape ? ' landscape' : ''} · scale 1:1 · millimetres · ${drawing.seen}`;
+  line(stampLine(stamp, words), 10.6, { size: 3.1 });
+  const how = `${paper}${landscape ? ` ${words.say('paper.landscape')}` : ''} · 1:1 · ${words.say('paper.full-size', { seen: drawing.seen })}`;
   line(how, 14.6, { size: 2.8, colour: SOFT });
-  pdf.text('Print at 100 %, “actual size”. Measure both bars before cutting.', [left, top + 18.4], {
+  pdf.text(words.say('paper.print-full'), [left, top + 18.4], {
     size: 2.8,
     weight: 'strong',
   });

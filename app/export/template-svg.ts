@@ -10,6 +10,7 @@ import {
   type TemplateDrawing,
   type TemplateLayer,
 } from '../../core/setout/template-drawing.ts';
+import type { Words } from '../../core/text/words.ts';
 import { onOneLine } from '../shell/plain-text.ts';
 import { LAYER_STYLES } from './layer-styles.ts';
 import { withTitleAndBars } from './title-and-bars.ts';
@@ -21,8 +22,8 @@ const MARGIN_MM = 12;
  * A template as SVG at full size: one user unit is one millimetre, the size in millimetres stands on the root element,
  * and each layer is a group named in the words of the trade.
  */
-export function templateSvg(drawing: TemplateDrawing, stamp: SheetStamp): string {
-  const all = withTitleAndBars(drawing, stamp);
+export function templateSvg(drawing: TemplateDrawing, stamp: SheetStamp, words: Words): string {
+  const all = withTitleAndBars(drawing, stamp, words);
   const { minX, minY, maxX, maxY } = boundsOf(all);
   const width = maxX - minX + 2 * MARGIN_MM;
   const height = maxY - minY + 2 * MARGIN_MM;
@@ -39,7 +40,7 @@ export function templateSvg(drawing: TemplateDrawing, stamp: SheetStamp): string
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}">`,
     `<title>${escaped(drawing.title)}</title>`,
-    `<desc>${escaped(`${stampLine(stamp)}. Full size, 1 unit = 1 mm; ${drawing.seen}. The check bars are 100 mm.`)}</desc>`,
+    `<desc>${escaped(`${stampLine(stamp, words)}. ${words.say('paper.full-size', { seen: drawing.seen })}`)}</desc>`,
     ...groups,
     '</svg>',
     '',

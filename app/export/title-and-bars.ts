@@ -1,6 +1,7 @@
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
 import { type TemplateDrawing, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
+import type { Words } from '../../core/text/words.ts';
 import { checkBars } from './check-bars.ts';
 
 /** Between the drawing and what is written around it, millimetres. */
@@ -10,13 +11,14 @@ const GAP_MM = 14;
 export function withTitleAndBars(
   { title, seen, shapes }: TemplateDrawing,
   stamp: SheetStamp,
+  said: Words,
 ): TemplateShape[] {
   const { minX, minY, maxY } = boundsOf(shapes);
   return [
     ...shapes,
     words(title, [minX, maxY + GAP_MM + 12], { height: 5 }),
-    words(stampLine(stamp), [minX, maxY + GAP_MM + 6]),
-    words(`Full size, millimetres; ${seen}`, [minX, maxY + GAP_MM], { height: 2.5 }),
-    ...checkBars([minX - GAP_MM, minY - GAP_MM]),
+    words(stampLine(stamp, said), [minX, maxY + GAP_MM + 6]),
+    words(said.say('paper.full-size', { seen }), [minX, maxY + GAP_MM], { height: 2.5 }),
+    ...checkBars([minX - GAP_MM, minY - GAP_MM], said),
   ];
 }

@@ -15,7 +15,7 @@ export async function exportPaper(
   { shell, work, turn, log }: Program,
   input: ParsedInput<'paper.export'>,
 ): Promise<CallResult<CallOutput<'paper.export'>>> {
-  const wanted = exportWork(input, await translatorOf('en'));
+  const wanted = exportWork(input, await translatorOf(input.language));
   if (!wanted) return refused('not-found', SENTENCES['nobody-there']);
   const { of, steps } = wanted;
   const { name, mime, bytes, unprintable } = await turn.alone(() => work.run({ what: 'export', of }, steps));

@@ -26,30 +26,36 @@ const MARK_OVERRUN_MM = 5;
  * and foot stand now. x forward of the seat's mark, y to port, millimetres.
  */
 export function floorboardTemplate(out: SeatSetOut): TemplateDrawing {
+  const { say } = out.work.words;
   const shapes = [...holeShapes(out), ...standing(out)];
   const half = millimetres(boardHalfWidthAt(out.work.boat.floorboard, out.work.frame.stationX));
   const [aft, fore] = extent(out, shapes);
   return {
     id: 'floorboard',
-    title: 'Floorboard: drilling',
-    seen: 'seen from above, bow to the right, port side up',
+    title: say('template.floorboard'),
+    seen: say('template.floorboard.seen'),
     shapes: [
       ...boardSides(out, { aft, fore }),
       line('centreline', [aft, 0], [fore, 0]),
       line('centreMark', [0, -half - MARK_OVERRUN_MM], [0, half + MARK_OVERRUN_MM]),
       words('M', [2.5, 2.5]),
       words(markName(out), [2.5, half - 8]),
-      words('LEFT (PORT)', [aft + 6, half - 8]),
-      words('RIGHT (STARBOARD)', [aft + 6, -half + 5]),
-      words('BOW', [fore - 4, 3], { anchor: 'end' }),
+      words(say('template.left'), [aft + 6, half - 8]),
+      words(say('template.right'), [aft + 6, -half + 5]),
+      words(say('template.bow'), [fore - 4, 3], { anchor: 'end' }),
       ...shapes,
     ],
   };
 }
 
+/** Number of seats and this one's number, for messages that name the datum line. */
+export function seatOf({ work }: Pick<SeatSetOut, 'work'>): { seats: number; seat: number } {
+  return { seats: work.fit.seats.length, seat: work.index + 1 };
+}
+
 /** What the datum line is called: the centre mark of a single, or the mark of a numbered seat. */
 export function markName({ work }: SeatSetOut): string {
-  return work.fit.seats.length === 1 ? 'centre mark' : `mark of seat ${work.index + 1}`;
+  return work.words.say('work-mark.name', seatOf({ work }));
 }
 
 /** Ends of the stretch of board that is drawn: all there is on it with a margin, within the board. */

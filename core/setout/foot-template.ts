@@ -14,6 +14,7 @@ const LINE_OVERRUN_MM = 18;
  * the toes turn out. Origin the back of the heel, x to the toes. On a slope the print lies on the slope, not on the floor.
  */
 export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
+  const { say } = out.work.words;
   const { foot } = out.fittings;
   const { units } = out.work.options;
   const half = foot.breadth / 2 + LINE_OVERRUN_MM;
@@ -21,8 +22,8 @@ export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
   const across = (x: number) => [[x, -half] as const, [x, half] as const];
   return {
     id: 'front-foot',
-    title: `Front foot: print of the ${foot.foot} foot`,
-    seen: 'seen from above, toes to the right',
+    title: say('template.foot', { side: foot.foot }),
+    seen: say('template.foot.seen'),
     shapes: [
       ring('outline', footPrint(foot)),
       line('axis', [-AXIS_OVERRUN_MM, 0], [foot.length + AXIS_OVERRUN_MM, 0]),
@@ -32,13 +33,13 @@ export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
       ...cross('centreMark', [0, 0], AXIS_OVERRUN_MM),
       words('F', [3, 3]),
       words('T', [foot.length - 3, 3], { anchor: 'end' }),
-      words('toe line', [foot.length - 2, half - 1], { height: 2.5, anchor: 'end' }),
-      words('ball', [foot.heelToBall + 2, half - 1], { height: 2.5 }),
-      words('back of the heel', [2, half - 1], { height: 2.5 }),
+      words(say('template.toe-line'), [foot.length - 2, half - 1], { height: 2.5, anchor: 'end' }),
+      words(say('template.ball'), [foot.heelToBall + 2, half - 1], { height: 2.5 }),
+      words(say('template.heel-back'), [2, half - 1], { height: 2.5 }),
       ...(Math.abs(by) > 1e-6
         ? [
             line('centreline', [0, 0], [bx * foot.length, by * foot.length]),
-            words('to the bow', [bx * foot.length * 0.55, by * foot.length * 0.55 + 1.5], {
+            words(say('template.to-bow'), [bx * foot.length * 0.55, by * foot.length * 0.55 + 1.5], {
               height: 2.5,
               anchor: 'end',
             }),

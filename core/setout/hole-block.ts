@@ -1,44 +1,50 @@
-import { markName } from './floorboard-template.ts';
+import { seatOf } from './floorboard-template.ts';
 import type { HoleList, HoleRow } from './hole-list.ts';
 import type { SeatSetOut } from './set-out.ts';
 import type { GridEntry, SheetBlock } from './sheet-block.ts';
-import type { SheetUnits } from './sheet-length.ts';
-import { acrossText, alongText, FITTING_NAMES } from './sheet-names.ts';
+import { acrossText, alongText, type SheetWriting, writingOf } from './sheet-names.ts';
 
 /**
  * Holes of one fitting in words: every hole of a row by its number, or every screw by its place. Both rows lie straight
  * across from each other, so one list serves two. The pitch stays in millimetres in either units (see `pitchText`).
  */
 export function holeBlock(list: HoleList, out: SeatSetOut): SheetBlock {
-  const { units } = out.work.options;
+  const writing = writingOf(out);
+  const { fitting, pitchMm } = list;
   const size = `${list.diameterMm.toFixed(1)} mm`;
-  const pitch = list.pitchMm === null ? '' : `, every ${pitchText(list.pitchMm)}`;
   const entries =
-    list.pitchMm === null
-      ? list.rows.flatMap((row) => screwEntries(row, list, units))
-      : holeEntries(list.rows[0], units);
+    pitchMm === null
+      ? list.rows.flatMap((row) => screwEntries(row, list, writing))
+      : holeEntries(list.rows[0], writing);
   return {
     kind: 'grid',
-    heading: `Holes: ${FITTING_NAMES[list.fitting].toLowerCase()}, ${size}${pitch}`,
+    heading:
+      pitchMm === null
+        ? writing.words.say('work-sheet.holes', { fitting, size })
+        : writing.words.say('work-sheet.holes.every', { fitting, size, pitch: pitchText(pitchMm) }),
     sentence: holesSentence(list, out),
-    perRow: list.pitchMm === null ? 2 : 4,
+    perRow: pitchMm === null ? 2 : 4,
     entries,
   };
 }
 
 /** Holes of a row by number. The holes of both rows lie straight across from each other, so one list serves. */
-function holeEntries(row: HoleRow | undefined, units: SheetUnits): GridEntry[] {
+function holeEntries(row: HoleRow | undefined, writing: SheetWriting): GridEntry[] {
   return (row?.holes ?? []).map(({ at, number, now }) => ({
     label: `${number}`,
-    value: alongText({ forwardMm: Math.round(at[0]) }, units),
+    value: alongText({ forwardMm: Math.round(at[0]) }, writing),
     now,
   }));
 }
 
-function screwEntries({ holes }: HoleRow, { tooFine }: HoleList, units: SheetUnits): GridEntry[] {
+function screwEntries({ holes }: HoleRow, { tooFine }: HoleList, writing: SheetWriting): GridEntry[] {
+  const { words } = writing;
   return holes.map(({ at, now }) => ({
-    label: tooFine ? 'bolt' : 'screw',
-    value: `${alongText({ forwardMm: Math.round(at[0]) }, units)}, ${across(at[1], units)}`,
+    label: words.say(tooFine ? 'work-sheet.bolt' : 'work-sheet.screw'),
+    value: words.say('work-sheet.place', {
+      along: alongText({ forwardMm: Math.round(at[0]) }, writing),
+      across: across(at[1], writing),
+    }),
     now,
   }));
 }
@@ -48,19 +54,22 @@ function pitchText(pitchMm: number): string {
   return `${Math.round(pitchMm * 100) / 100} mm`;
 }
 
-function across(portMm: number, units: SheetUnits): string {
-  return acrossText({ portMm: Math.round(portMm) }, units);
+function across(portMm: number, writing: SheetWriting): string {
+  return acrossText({ portMm: Math.round(portMm) }, writing);
 }
 
 function holesSentence(list: HoleList, out: SeatSetOut): string {
-  const { units } = out.work.options;
-  const from = `the ${markName(out)}`;
-  if (list.pitchMm === null) return `Along from ${from}, across from the centreline.`;
-  const rows = list.rows.map(({ holes }) => across(holes[0]?.at[1] ?? 0, units)).join(' and ');
-  const what = list.fitting === 'kneePad' ? 'the knee' : 'the bearing edge';
-  const now =
+  const writing = writingOf(out);
+  const { words } = writing;
+  const from = words.say('work-sheet.holes.from', seatOf(out));
+  if (list.pitchMm === null) return from;
+  const places = words.list(list.rows.map(({ holes }) => across(holes[0]?.at[1] ?? 0, writing)));
+  return words.sentences([
+    words.say('work-sheet.rows', { rows: list.rows.length, places }),
+    from,
+    words.say('work-sheet.hole-n', { fitting: list.fitting, pitch: pitchText(list.pitchMm) }),
     list.numberNow === null
-      ? 'The setting stands between two holes.'
-      : `This setting uses hole ${list.numberNow} of each row.`;
-  return `${list.rows.length === 1 ? 'One row' : 'Two rows'}, ${rows} of the centreline. Along: each hole from ${from}. Hole n sets ${what} n × ${pitchText(list.pitchMm)} aft. ${now}`;
+      ? words.say('work-sheet.hole-between')
+      : words.say('work-sheet.hole-now', { number: list.numberNow }),
+  ]);
 }

@@ -1,3 +1,4 @@
+import type { Words } from '../text/words.ts';
 import { bowInBlock, toBlock } from './block-frame.ts';
 import type { HoleList } from './hole-list.ts';
 import { floorLevel, halfWidthAt, recessOutline } from './knee-recess.ts';
@@ -32,6 +33,7 @@ const FLOOR_POINTS = 60;
  * knee bears; x along the axis, forward. It says which knee it is drawn for and how sure that is.
  */
 export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
+  const { say } = out.work.words;
   const { pad } = out.fittings;
   const { units, foamM } = out.work.options;
   const foam = millimetres(foamM);
@@ -40,15 +42,15 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
   const { foreEnd, aftEnd, halfWidth } = pad;
   return {
     id: 'pad-recess',
-    title: 'Knee pad: recess',
-    seen: 'seen from above, fore end to the right',
+    title: say('template.recess'),
+    seen: say('template.recess.seen'),
     shapes: [
       ring('outline', padCorners(pad)),
       ...hollow('recess', pad, { level: rim, foam: 0 }),
       ...(foam > 0 ? hollow('foamCut', pad, { level: rim, foam }) : []),
       ...depthLines(pad),
-      ...axes(pad),
-      ...shankLine(pad),
+      ...axes(pad, out.work.words),
+      ...shankLine(pad, out.work.words),
       dimension([0, -half], [0, half], { offset: -(foreEnd - 6), text: figureOf(2 * half, units) }),
       dimension([aftEnd, halfWidth], [0, halfWidth], { offset: 10, text: figureOf(-aftEnd, units) }),
       dimension([0, halfWidth], [foreEnd, halfWidth], { offset: 10, text: figureOf(foreEnd, units) }),
@@ -56,16 +58,19 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
         offset: 10,
         text: figureOf(2 * halfWidth, units),
       }),
-      words('FORE', [foreEnd - 4, -halfWidth + 4], { anchor: 'end' }),
-      words('AFT', [aftEnd + 4, -halfWidth + 4]),
+      words(say('template.fore'), [foreEnd - 4, -halfWidth + 4], { anchor: 'end' }),
+      words(say('template.aft'), [aftEnd + 4, -halfWidth + 4]),
       words(
-        `Recess ${writtenLength(rim, units)} deep at K; depth lines every ${writtenLength(DEPTH_STEP_MM, units)}`,
+        say('template.recess.depth', {
+          depth: writtenLength(rim, units),
+          step: writtenLength(DEPTH_STEP_MM, units),
+        }),
         [aftEnd, -halfWidth - 10],
       ),
       words(kneeText(out), [aftEnd, -halfWidth - 17]),
       ...(foam > 0
         ? [
-            words(`Dashed: cut in the wood for ${writtenLength(foam, units)} foam all round`, [
+            words(say('template.recess.foam', { foam: writtenLength(foam, units) }), [
               aftEnd,
               -halfWidth - 24,
             ]),
@@ -77,11 +82,12 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
 
 /** The knee that the recess is drawn for, and how sure that is. */
 function kneeText({ knee, work }: SeatSetOut): string {
+  const { say } = work.words;
   const breadth = writtenLength(knee.breadthMm, work.options.units);
   const doubt = writtenLength(knee.doubtMm, work.options.units);
   return knee.measured
-    ? `Drawn for a knee of ${breadth}, measured`
-    : `Drawn for a knee of ${breadth} ± ${doubt}, an estimate: measure the knee`;
+    ? say('template.recess.knee', { breadth })
+    : say('template.recess.knee.estimate', { breadth, half: doubt });
 }
 
 /**
@@ -89,6 +95,7 @@ function kneeText({ knee, work }: SeatSetOut): string {
  * Bolts come from below and stop short of the recess: the plan shows where.
  */
 export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
+  const { say } = out.work.words;
   const { pad } = out.fittings;
   const { units } = out.work.options;
   const { foreEnd, aftEnd, halfWidth, topHeight } = pad;
@@ -96,12 +103,12 @@ export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
   const right = foreEnd + VIEW_GAP_MM + halfWidth;
   return {
     id: 'pad-block',
-    title: 'Knee pad: block',
-    seen: 'plan from above, fore end to the right; profile from the side; section at K from behind',
+    title: say('template.block'),
+    seen: say('template.block.seen'),
     shapes: [
       ring('outline', padCorners(pad)),
       ...hollow('recess', pad, { level: pad.recess.depth, foam: 0 }),
-      ...axes(pad),
+      ...axes(pad, out.work.words),
       ...boltMarks(
         pad,
         out.holes.find(({ fitting }) => fitting === 'kneePad'),
@@ -114,7 +121,7 @@ export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
         offset: 10,
         text: figureOf(2 * halfWidth, units),
       }),
-      words('PLAN; BOLT HOLES FROM BELOW, STOP SHORT OF THE RECESS', [aftEnd, -halfWidth - 8]),
+      words(say('template.block.plan'), [aftEnd, -halfWidth - 8]),
       ...shifted(profile(out), [0, down]),
       ...shifted(section(out), [right, down]),
     ],
@@ -140,7 +147,7 @@ function depthLines(pad: PadBlock): TemplateShape[] {
 }
 
 /** The recess's axis, the boat's fore-and-aft line through the bearing point, and the bearing point itself. */
-function axes({ place, foreEnd, aftEnd, halfWidth }: PadBlock): TemplateShape[] {
+function axes({ place, foreEnd, aftEnd, halfWidth }: PadBlock, said: Words): TemplateShape[] {
   const [bx, by] = bowInBlock(place);
   const reach = Math.min(
     (foreEnd + OVERRUN_MM) / Math.max(bx, 0.2),
@@ -149,16 +156,19 @@ function axes({ place, foreEnd, aftEnd, halfWidth }: PadBlock): TemplateShape[] 
   return [
     line('axis', [aftEnd - OVERRUN_MM, 0], [foreEnd + OVERRUN_MM, 0]),
     line('centreline', [-bx * reach, -by * reach], [bx * reach, by * reach]),
-    words('to the bow', [bx * reach + 2, by * reach - 1.2]),
+    words(said.say('template.to-bow'), [bx * reach + 2, by * reach - 1.2]),
     ...cross('centreMark', [0, 0], 6),
     circle('centreMark', [0, 0], 2.5),
     words('K', [3.5, 3]),
   ];
 }
 
-function shankLine({ shankOffAxis, aftEnd }: PadBlock): TemplateShape[] {
+function shankLine({ shankOffAxis, aftEnd }: PadBlock, said: Words): TemplateShape[] {
   const end: MillimetrePoint = [aftEnd, aftEnd * Math.tan(shankOffAxis)];
-  return [line('fitting', [0, 0], end), words('shank', [end[0] + 3, end[1] + 1.5], { height: 2.5 })];
+  return [
+    line('fitting', [0, 0], end),
+    words(said.say('template.shank'), [end[0] + 3, end[1] + 1.5], { height: 2.5 }),
+  ];
 }
 
 /** The present bolts where they come up through the block. */
@@ -189,7 +199,7 @@ function profile({ fittings: { pad }, work }: SeatSetOut): TemplateShape[] {
     dimension([0, 0], [0, bearingHeight], { offset: 0, text: figureOf(bearingHeight, units) }),
     dimension([aftEnd, 0], [aftEnd, topHeight], { offset: 10, text: figureOf(topHeight, units) }),
     words('K', [2, bearingHeight + 2]),
-    words('PROFILE', [aftEnd, -8]),
+    words(work.words.say('template.profile'), [aftEnd, -8]),
   ];
 }
 
@@ -220,7 +230,7 @@ function section({ fittings: { pad }, work }: SeatSetOut): TemplateShape[] {
     line('recess', ...hollowAcross(recess, bearingHeight, 0)),
     ...(foam > 0 ? [line('foamCut', ...hollowAcross(recess, bearingHeight, foam))] : []),
     line('axis', [0, -OVERRUN_MM / 2], [0, topHeight + OVERRUN_MM / 2]),
-    words('SECTION AT K', [-halfWidth, -8]),
+    words(work.words.say('template.section'), [-halfWidth, -8]),
   ];
 }
 

@@ -10,6 +10,7 @@ import { HEIGHT_TOLERANCE_MM } from './tolerances.ts';
  */
 export function recessBlock(out: SeatSetOut): SheetBlock {
   const { units, foamM } = out.work.options;
+  const { say } = out.work.words;
   const { recess } = out.fittings.pad;
   const foam = millimetres(foamM);
   const across = (at: { level: number; foam: number }) => 2 * (halfWidthAt(recess, 0, at) ?? 0);
@@ -24,27 +25,31 @@ export function recessBlock(out: SeatSetOut): SheetBlock {
   const { breadthMm, doubtMm, measured } = out.knee;
   return {
     kind: 'table',
-    heading: `Knee and recess at K, ${units}`,
+    heading: say('work-sheet.recess', { unit: units }),
     columns: [
-      column('what', 42),
-      column('size', 15, { anchor: 'end', strong: true }),
+      column(say('work-sheet.what'), 42),
+      column(say('work-sheet.size'), 15, { anchor: 'end', strong: true }),
       column('±', 9, { anchor: 'end' }),
-      column('how sure', 54),
+      column(say('work-sheet.how-sure'), 54),
     ],
     cells: [
       [
-        'Knee, across its knuckles',
+        say('work-sheet.knee'),
         figureOf(breadthMm, units),
         figureOf(doubtMm, units),
-        measured ? 'measured' : 'estimate; measure the knee before carving',
+        say(measured ? 'work-sheet.knee.measured' : 'work-sheet.knee.estimate'),
       ],
-      row('Recess across, at the block’s top', across({ level: rim, foam: 0 }), 'finished, over the foam'),
+      row(
+        say('work-sheet.recess.across'),
+        across({ level: rim, foam: 0 }),
+        say('work-sheet.recess.finished'),
+      ),
       ...(foam > 0
         ? [
             row(
-              'Cut across, at the block’s top',
+              say('work-sheet.cut.across'),
               across({ level: rim, foam }),
-              `for ${writtenLength(foam, units)} foam`,
+              say('work-sheet.cut.for-foam', { foam: writtenLength(foam, units) }),
             ),
           ]
         : []),

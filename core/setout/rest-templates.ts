@@ -23,6 +23,7 @@ const VIEW_GAP_MM = 34;
  * profile; the face lies beside them. A rest 50 high at 60° has a face 58 up its slope.
  */
 export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
+  const { say } = out.work.words;
   const { rest } = out.fittings;
   const { units } = out.work.options;
   const { footAhead, depthBehind, halfWidth, height, slope, tiltDeg } = rest;
@@ -33,8 +34,8 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
   const right = footAhead + VIEW_GAP_MM;
   return {
     id: 'rear-rest',
-    title: 'Rear foot rest: wedge',
-    seen: 'plan from above, fore side to the right; profile from the side; face square on',
+    title: say('template.rest'),
+    seen: say('template.rest.seen'),
     shapes: [
       ring('outline', restBaseCorners(rest)),
       line('edge', [0, halfWidth], [0, -halfWidth]),
@@ -42,7 +43,7 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
       ...cross('centreMark', [0, 0], 5),
       words('R1', [2, halfWidth - 5]),
       words('R2', [2, -halfWidth + 2]),
-      words('bearing edge', [-2, -halfWidth + 6], { height: 2.5, turnDeg: 90 }),
+      words(say('template.bearing-edge'), [-2, -halfWidth + 6], { height: 2.5, turnDeg: 90 }),
       dimension([-depthBehind, -halfWidth], [-depthBehind, halfWidth], {
         offset: 10,
         text: figureOf(2 * halfWidth, units),
@@ -51,13 +52,13 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
         offset: 10,
         text: figureOf(depthBehind + footAhead, units),
       }),
-      words('PLAN', [-depthBehind, -halfWidth - 8]),
+      words(say('template.plan'), [-depthBehind, -halfWidth - 8]),
       ...shifted(
         [
           ring('outline', restProfile(rest)),
           dimension([-depthBehind, 0], [-depthBehind, height], { offset: 10, text: figureOf(height, units) }),
           words(`${tiltDeg.toFixed(0)}°`, [footAhead + 3, 2]),
-          words('PROFILE', [-depthBehind, -8]),
+          words(say('template.profile'), [-depthBehind, -8]),
         ],
         [0, down],
       ),
@@ -74,7 +75,7 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
             offset: -10,
             text: figureOf(slope, units),
           }),
-          words('FACE, TRUE SIZE; TOP IS THE BEARING EDGE', [0, -8]),
+          words(say('template.rest.face'), [0, -8]),
         ],
         [right, down],
       ),
@@ -87,6 +88,7 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
  * where the foot stands flat on the floorboard, or where the toes would come under it (that is a caution, not wood).
  */
 export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
+  const { say } = out.work.words;
   const wedge = frontWedge(out.fittings.foot);
   if (wedge.kind !== 'wedge') return null;
   const { units } = out.work.options;
@@ -97,16 +99,16 @@ export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
   const up = tall + VIEW_GAP_MM + halfWidth;
   return {
     id: 'front-wedge',
-    title: 'Front foot: wedge',
-    seen: 'profile from the side, toes to the right; plan from above',
+    title: say('template.wedge'),
+    seen: say('template.wedge.seen'),
     shapes: [
       ring('outline', profile),
       dimension(first!, [first![0] + length, 0], { offset: -10, text: figureOf(length, units) }),
       ...profile
         .filter(([, y]) => y > 1)
         .map(([x, y]) => dimension([x, 0], [x, y], { offset: x > aft ? -10 : 10, text: figureOf(y, units) })),
-      words('HEEL', [aft, -18]),
-      words('TOES', [aft + length, -18], { anchor: 'end' }),
+      words(say('template.heel'), [aft, -18]),
+      words(say('template.toes'), [aft + length, -18], { anchor: 'end' }),
       ...shifted(
         [
           ring('outline', [

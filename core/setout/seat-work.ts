@@ -7,6 +7,7 @@ import type { Report, SeatReport } from '../evaluation/report.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
+import type { Words } from '../text/words.ts';
 import type { SetOutOptions } from './set-out-options.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
@@ -24,6 +25,8 @@ export interface SeatWork {
   readonly report: Report;
   readonly solved: SeatReport;
   readonly options: SetOutOptions;
+  /** Says what stands on sheet and templates. */
+  readonly words: Words;
 }
 
 /** What there is to build for a seat; null when the seat does not exist or nobody kneels in it. */
@@ -32,8 +35,9 @@ export function seatWork(given: {
   report: Report;
   index: number;
   options: SetOutOptions;
+  words: Words;
 }): SeatWork | null {
-  const { fit, report, index, options } = given;
+  const { fit, report, index, options, words } = given;
   const seat = fit.seats[index];
   const solved = report.seats[index];
   if (!seat?.athlete || !solved) return null;
@@ -48,6 +52,7 @@ export function seatWork(given: {
     report,
     solved,
     options,
+    words,
   };
 }
 

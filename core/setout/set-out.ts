@@ -1,6 +1,7 @@
 import type { Fit } from '../document/fit-schema.ts';
 import type { Report } from '../evaluation/report.ts';
 import type { Side } from '../frame/mirror.ts';
+import type { Words } from '../text/words.ts';
 import { type AngleRow, anglesOf, type HeightRow, heightsOf } from './heights-and-angles.ts';
 import { type HoleList, padHoles, restHoles } from './hole-list.ts';
 import { type KneeBreadth, kneeBreadth } from './knee-recess.ts';
@@ -37,6 +38,7 @@ export function setOutSeat(given: {
   report: Report;
   index: number;
   options: SetOutOptions;
+  words: Words;
 }): SeatSetOut | null {
   const work = seatWork(given);
   if (!work) return null;

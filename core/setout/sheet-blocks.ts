@@ -1,5 +1,5 @@
 import { cautionSentence, STANDING_CAUTIONS } from './caution-sentences.ts';
-import { markName } from './floorboard-template.ts';
+import { seatOf } from './floorboard-template.ts';
 import { holeBlock } from './hole-block.ts';
 import { fixingNotes, orderOfWork } from './order-of-work.ts';
 import { recessBlock } from './recess-block.ts';
@@ -14,6 +14,7 @@ import {
   heightCheck,
   heightName,
   markWhat,
+  writingOf,
 } from './sheet-names.ts';
 
 const FIGURE = { anchor: 'end', strong: true } as const;
@@ -25,50 +26,55 @@ const TOLERANCE = column('±', 9, { anchor: 'end' });
  * columns, the screen sets them as tables and lists, and neither can say another thing than the other.
  */
 export function sheetBlocks(out: SeatSetOut): SheetBlock[] {
-  const { units } = out.work.options;
-  const special = out.cautions.map((caution) => cautionSentence(caution, units));
+  const { units, words } = writingOf(out);
+  const special = out.cautions.map((caution) => cautionSentence(caution, words, units));
   return [
-    ...(special.length === 0 ? [] : [listBlock('Before cutting: this fit', special, { strong: true })]),
+    ...(special.length === 0
+      ? []
+      : [listBlock(words.say('work-sheet.before-cutting'), special, { strong: true })]),
     marksBlock(out),
     checksBlock(out),
     heightsBlock(out),
     anglesBlock(out),
     recessBlock(out),
     ...out.holes.map((list) => holeBlock(list, out)),
-    listBlock('Order of work', orderOfWork(out), { numbered: true }),
-    listBlock('Fixing and strap', fixingNotes(out)),
-    listBlock('Cautions', STANDING_CAUTIONS),
+    listBlock(words.say('work-sheet.order'), orderOfWork(out), { numbered: true }),
+    listBlock(words.say('work-sheet.fixing'), fixingNotes(out)),
+    listBlock(
+      words.say('work-sheet.cautions'),
+      STANDING_CAUTIONS.map((key) => words.say(key)),
+    ),
   ];
 }
 
 function marksBlock(out: SeatSetOut): SheetBlock {
-  const { units } = out.work.options;
+  const { units, words } = writingOf(out);
   return {
     kind: 'table',
-    heading: `Marks on the floorboard, ${units} from the ${markName(out)} and the centreline`,
+    heading: words.say('work-sheet.marks', { ...seatOf(out), unit: units }),
     columns: [
-      column('mark', 9, { strong: true }),
-      column('what it is', 52),
-      column('along', 26, FIGURE),
-      column('across', 24, FIGURE),
+      column(words.say('work-sheet.mark'), 9, { strong: true }),
+      column(words.say('work-sheet.what-it-is'), 52),
+      column(words.say('work-sheet.along'), 26, FIGURE),
+      column(words.say('work-sheet.across'), 24, FIGURE),
       TOLERANCE,
     ],
     cells: out.marks.map((mark) => [
       mark.name,
       markWhat(out, mark.name),
-      alongText(mark, units),
-      acrossText(mark, units),
+      alongText(mark, { units, words }),
+      acrossText(mark, { units, words }),
       mark.toleranceMm === 0 ? '' : figureOf(mark.toleranceMm, units),
     ]),
   };
 }
 
 function checksBlock(out: SeatSetOut): SheetBlock {
-  const { units } = out.work.options;
+  const { units, words } = writingOf(out);
   const tolerance = writtenLength(out.checks[0]?.toleranceMm ?? 0, units);
   return {
     kind: 'grid',
-    heading: `Check dimensions, mark to mark, ± ${tolerance}`,
+    heading: words.say('work-sheet.checks', { by: tolerance }),
     sentence: null,
     perRow: 4,
     entries: out.checks.map(({ from, to, lengthMm }) => ({
@@ -80,31 +86,41 @@ function checksBlock(out: SeatSetOut): SheetBlock {
 }
 
 function heightsBlock(out: SeatSetOut): SheetBlock {
-  const { units } = out.work.options;
+  const { units, words } = writingOf(out);
   return {
     kind: 'table',
-    heading: `Heights over the floorboard, ${units}`,
-    columns: [column('what', 48), column('height', 15, FIGURE), TOLERANCE, column('check', 48)],
+    heading: words.say('work-sheet.heights', { unit: units }),
+    columns: [
+      column(words.say('work-sheet.what'), 48),
+      column(words.say('work-sheet.height'), 15, FIGURE),
+      TOLERANCE,
+      column(words.say('work-sheet.check'), 48),
+    ],
     cells: out.heights.map((row) => [
-      heightName(row.height),
+      heightName(row.height, words),
       figureOf(row.aboveFloorMm, units),
       figureOf(row.toleranceMm, units),
-      heightCheck(row, units),
+      heightCheck(row, { units, words }),
     ]),
   };
 }
 
 function anglesBlock(out: SeatSetOut): SheetBlock {
-  const { units } = out.work.options;
+  const { units, words } = writingOf(out);
   return {
     kind: 'table',
-    heading: 'Angles',
-    columns: [column('what', 42), column('angle', 15, FIGURE), TOLERANCE, column('the same with a tape', 54)],
+    heading: words.say('work-sheet.angles'),
+    columns: [
+      column(words.say('work-sheet.what'), 42),
+      column(words.say('work-sheet.angle'), 15, FIGURE),
+      TOLERANCE,
+      column(words.say('work-sheet.with-tape'), 54),
+    ],
     cells: out.angles.map((row) => [
-      angleName(row.angle),
+      angleName(row.angle, words),
       `${row.deg.toFixed(1)}°`,
       `${row.toleranceDeg}°`,
-      angleText(row, units),
+      angleText(row, { units, words }),
     ]),
   };
 }

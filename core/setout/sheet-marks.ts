@@ -4,7 +4,7 @@ import { marksOfShapes, onPage, type PaperMark, type Placement, pathMark, wordsM
 import { type SheetDrawing, VIEW_ROOM } from './sheet-drawing.ts';
 import { SHEET_TYPE } from './sheet-inks.ts';
 import { figureOf, millimetres } from './sheet-length.ts';
-import { acrossText } from './sheet-names.ts';
+import { acrossText, writingOf } from './sheet-names.ts';
 import { dimension, line, type MillimetrePoint, type TemplateShape } from './template-drawing.ts';
 import { wholeBoatMarks } from './whole-boat.ts';
 
@@ -26,6 +26,7 @@ export function sheetMarks(
   { box, scale }: { box: { left: number; top: number; width: number }; scale: number },
 ): PaperMark[] {
   const { stretch, halfBreadth, low, high } = drawing;
+  const { say } = drawing.out.work.words;
   const { abovePlan, underPlan, aboveProfile, beside } = VIEW_ROOM;
   const wide = (stretch.fore - stretch.aft + 2 * halfBreadth) * scale + beside;
   const left = box.left + (box.width - wide) / 2 - stretch.aft * scale;
@@ -40,19 +41,19 @@ export function sheetMarks(
     ...planMarks(drawing, plan),
     ...profileMarks(drawing, profile),
     ...sectionMarks(drawing, section),
-    caption('Plan, from above', onPage([stretch.aft, halfBreadth], plan), 14),
-    caption('Profile, from starboard', onPage([stretch.aft, high], profile), 7),
-    caption('Section at K, from behind', onPage([-halfBreadth, high], section), 13),
+    caption(say('work-view.plan'), onPage([stretch.aft, halfBreadth], plan), 14),
+    caption(say('work-view.profile'), onPage([stretch.aft, high], profile), 7),
+    caption(say('work-view.section'), onPage([-halfBreadth, high], section), 13),
     ...wholeBoatMarks(drawing, {
       right: section.origin[0] + halfBreadth * scale,
       top: box.top + abovePlan - 12,
       width: 2 * halfBreadth * scale + beside - 8,
     }),
-    wordsMark('bow', [onPage([stretch.fore, 0], plan)[0] + 1.5, plan.origin[1] + 0.9], {
+    wordsMark(say('work-view.bow'), [onPage([stretch.fore, 0], plan)[0] + 1.5, plan.origin[1] + 0.9], {
       ...SMALL,
       ink: 'soft',
     }),
-    wordsMark('datum for heights: top of the floorboard', onPage([stretch.aft, low - 6 / scale], profile), {
+    wordsMark(say('work-view.datum'), onPage([stretch.aft, low - 6 / scale], profile), {
       ...SMALL,
       ink: 'soft',
     }),
@@ -131,7 +132,8 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
     ),
     ...places(drawing).flatMap(({ name, at }) => {
       const [x, y] = onPage([at[0], halfBreadth], placement);
-      const text = name === 'T' ? 'T' : `${name}  ${acrossText({ portMm: Math.round(at[1]) }, units)}`;
+      const text =
+        name === 'T' ? 'T' : `${name}  ${acrossText({ portMm: Math.round(at[1]) }, writingOf(out))}`;
       return [
         dot(onPage(at, placement)),
         wordsMark(text, [x, y - 3], { ...SMALL, anchor: 'middle', ink: 'measure', strong: true }),

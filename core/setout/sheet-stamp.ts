@@ -1,3 +1,5 @@
+import type { Words } from '../text/words.ts';
+
 /** What every exported sheet says of itself: which fit, at which revision, of when, for whom. */
 export interface SheetStamp {
   readonly fitName: string;
@@ -13,9 +15,12 @@ export interface SheetStamp {
 }
 
 /** The revision in words: `revision 7 K7QXM, pad back`, or `draft`. */
-export function revisionText({ revision, mark, revisionName }: SheetStamp): string {
-  const number = revision === null ? 'draft' : ['revision', revision, mark].filter(Boolean).join(' ');
-  return revisionName ? `${number}, ${revisionName}` : number;
+export function revisionText({ revision, mark, revisionName }: SheetStamp, words: Words): string {
+  const number =
+    revision === null
+      ? words.say('work-title.draft')
+      : words.say('work-title.revision-number', { number: revision, mark: mark ?? '' }).trim();
+  return revisionName ? words.say('work-title.named', { revision: number, name: revisionName }) : number;
 }
 
 /** The day of the revision, `2026-05-04`, in UTC so that it is the same everywhere. */
@@ -24,8 +29,8 @@ export function stampDay({ keptAt }: SheetStamp): string {
 }
 
 /** The stamp in one line. */
-export function stampLine(stamp: SheetStamp): string {
-  return [stamp.athleteName, stamp.boatName, revisionText(stamp), stampDay(stamp)]
+export function stampLine(stamp: SheetStamp, words: Words): string {
+  return [stamp.athleteName, stamp.boatName, revisionText(stamp, words), stampDay(stamp)]
     .filter(Boolean)
     .join(' · ');
 }

@@ -1,3 +1,4 @@
+import { seatOf } from './floorboard-template.ts';
 import type { PaperName } from './paper.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { revisionText, type SheetStamp, stampDay } from './sheet-stamp.ts';
@@ -23,23 +24,31 @@ export function titleCells(
     count,
   }: { stamp: SheetStamp; paper: PaperName; scale: string | null; count: string },
 ): TitleCell[] {
-  const { fit, index, options } = out.work;
-  const seat = fit.seats.length === 1 ? '' : `, seat ${index + 1} of ${fit.seats.length}`;
+  const { options, words } = out.work;
+  const { seats, seat } = seatOf(out);
+  const kneels = seats === 1 ? 'work-title.kneels' : 'work-title.kneels.seat';
   return [
     {
       share: 34,
-      label: 'Set-out sheet for',
+      label: words.say('work-title.for'),
       strong: stamp.athleteName,
-      more: `kneels on the ${out.kneels} knee${seat}`,
+      more: words.say(kneels, { side: out.kneels, seat, seats }),
     },
-    { share: 34, label: 'Boat', strong: stamp.boatName, more: stamp.fitName },
-    { share: 28, label: 'Revision', strong: revisionText(stamp), more: `kept ${stampDay(stamp)}` },
+    { share: 34, label: words.say('work-title.boat'), strong: stamp.boatName, more: stamp.fitName },
+    {
+      share: 28,
+      label: words.say('work-title.revision'),
+      strong: revisionText(stamp, words),
+      more: words.say('work-title.saved', { day: stampDay(stamp) }),
+    },
     {
       share: 26,
-      label: 'Scale and units',
-      strong: scale ? `drawing ${scale} on ${paper}` : `tables, ${paper}`,
-      more: `${options.units === 'mm' ? 'millimetres' : 'inches to 1/32'}; print at 100 %`,
+      label: words.say('work-title.scale'),
+      strong: scale
+        ? words.say('work-title.drawing', { scale, paper })
+        : words.say('work-title.tables', { paper }),
+      more: words.say('work-title.units', { unit: options.units }),
     },
-    { share: 14, label: 'Sheet', strong: count, more: 'Kneelwright' },
+    { share: 14, label: words.say('work-title.sheet'), strong: count, more: 'Kneelwright' },
   ];
 }

@@ -30,11 +30,15 @@ export function wholeBoatMarks(
   const station = out.work.frame.stationX;
   const toBow = writtenLength(millimetres(hull.foreX - station), out.work.options.units);
   return [
-    wordsMark(`Whole boat, 1:${Math.round(1 / scale)}`, [left, at.top + 3], {
-      ...SMALL,
-      strong: true,
-      ink: 'soft',
-    }),
+    wordsMark(
+      out.work.words.say('work-view.whole-boat', { scale: Math.round(1 / scale) }),
+      [left, at.top + 3],
+      {
+        ...SMALL,
+        strong: true,
+        ink: 'soft',
+      },
+    ),
     pathMark(
       [
         ...sheer.map(([along, half]): MillimetrePoint => [along, middle - half]),
@@ -55,6 +59,9 @@ export function wholeBoatMarks(
       );
     }),
     wordsMark('M', [x(station), middle - 6], { ...SMALL, anchor: 'middle', ink: 'mark', strong: true }),
-    wordsMark(`M lies ${toBow} aft of the bow’s end`, [at.right, middle + 9], { ...SMALL, anchor: 'end' }),
+    wordsMark(out.work.words.say('work-view.from-bow', { by: toBow }), [at.right, middle + 9], {
+      ...SMALL,
+      anchor: 'end',
+    }),
   ];
 }

@@ -5,6 +5,7 @@ import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { templatesOf } from '../../core/setout/templates.ts';
 import { finished, inventedStamp } from '../app/export/invented-stamp.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../core/setout/invented-set-out.ts';
+import { english } from '../english.ts';
 import { sideBySide } from './measure.ts';
 import type { Found } from './row.ts';
 
@@ -15,8 +16,9 @@ export async function exportBench(): Promise<Found> {
   const templates = templatesOf(out);
   const work = {
     'set-out sheet as PDF, A3': () => finished(setOutPdf(out, { hull, paper: 'A3', stamp })).steps,
-    'templates as PDF, A4': () => finished(templatePdf(templates, { paper: 'A4', stamp })).steps,
-    'templates as DXF': () => templates.map((drawing) => templateDxf(drawing, stamp)).length,
+    'templates as PDF, A4': () =>
+      finished(templatePdf(templates, { paper: 'A4', stamp, words: english })).steps,
+    'templates as DXF': () => templates.map((drawing) => templateDxf(drawing, stamp, english)).length,
   };
   const times = sideBySide(work, { rounds: 21, warmUpMs: 1000 });
   const names = Object.keys(work) as (keyof typeof work)[];

@@ -122,9 +122,9 @@ describe('the boatbuilder’s page', () => {
 
   it('says that nobody has measured the knee, until somebody has', async () => {
     const sheet = page.getByRole('region', { name: 'Workshop sheet' });
-    await sheet.getByText(/^Measure the knee, bent, across its knuckles\./).waitFor();
+    await sheet.getByText(/^Measure the bent knee, across the bone\./).waitFor();
     await enter(page, 'Knee breadth, across the bone', '108 mm');
-    await sheet.getByRole('row', { name: /^Knee, across its knuckles 108/ }).waitFor();
+    await sheet.getByRole('row', { name: /^Knee breadth, across the bone 108/ }).waitFor();
     expect(await sheet.textContent()).not.toContain('Measure the knee');
     await enter(page, 'Knee breadth, across the bone', '');
     await sheet.getByText(/^Measure the knee, bent/).waitFor();

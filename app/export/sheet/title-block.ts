@@ -37,7 +37,12 @@ export function drawTitleBlock(pdf: SheetPdf, given: TitleBlock): void {
     ],
     { stroke: SHEET_INK.ink, width: 0.5 },
   );
-  const cells = titleCells(out, { stamp, paper: page.paper, scale, count: `${sheet} of ${sheets}` });
+  const cells = titleCells(out, {
+    stamp,
+    paper: page.paper,
+    scale,
+    count: out.work.words.say('work-title.count', { page: sheet, pages: sheets }),
+  });
   const total = cells.reduce((sum, { share }) => sum + share, 0);
   let left = frame.left;
   for (const { share, label, strong, more } of cells) {

@@ -10,7 +10,7 @@ import { ASSUMED_PIXELS_PER_MM, scaleOf } from '../../display/screen-scale.ts';
 import { useDisplay } from '../../display/use-display.ts';
 import { useScreen } from '../../display/use-screen.ts';
 import { useOpenedFit } from '../../document/use-fit-states.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
@@ -91,7 +91,7 @@ function FullSize({ fit }: { fit: Fit }) {
 function useDrawings(fit: Fit, seat: number, units: 'mm' | 'in'): readonly TemplateDrawing[] | null {
   return useMemo(() => {
     const options = setOutOptionsSchema.parse({ units });
-    const out = setOutSeat({ fit, report: evaluateFit(fit), index: seat, options });
+    const out = setOutSeat({ fit, report: evaluateFit(fit), index: seat, options, words: words() });
     return out && templatesOf(out, THINGS);
   }, [fit, seat, units]);
 }

@@ -9,7 +9,7 @@ import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import type { Choices } from './choices.ts';
@@ -42,7 +42,9 @@ export function SeatSheet(props: {
   const known = useMemo(() => computed(fit), [fit]);
   const out = useMemo(
     () =>
-      typeof known === 'string' ? null : setOutSeat({ fit, report: known.report, index: seat, options }),
+      typeof known === 'string'
+        ? null
+        : setOutSeat({ fit, report: known.report, index: seat, options, words: words() }),
     [fit, known, seat, options],
   );
   if (typeof known === 'string') return <p role="alert">{say('setout.broken', { why: known })}</p>;

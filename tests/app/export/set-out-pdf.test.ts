@@ -12,6 +12,7 @@ import {
   ROWS_OF_HOLES,
   type Wanted,
 } from '../../core/setout/invented-set-out.ts';
+import { english } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { finished, inventedStamp } from './invented-stamp.ts';
 import { readPdf } from './read-pdf.ts';
@@ -81,7 +82,7 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
     for (const { from, to, lengthMm } of notEmpty(out.checks))
       expect(flat).toContain(`${from} – ${to} ${lengthMm}`);
     for (const { deg } of notEmpty(out.angles)) expect(flat).toContain(`${deg.toFixed(1)}°`);
-    for (const sentence of [...orderOfWork(out), ...STANDING_CAUTIONS]) {
+    for (const sentence of [...orderOfWork(out), ...STANDING_CAUTIONS.map((key) => english.say(key))]) {
       for (const part of sentence.split(' ')) expect(flat).toContain(part);
     }
   });

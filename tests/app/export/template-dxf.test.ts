@@ -3,6 +3,7 @@ import { templateDxf } from '../../../app/export/template-dxf.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../core/setout/invented-set-out.ts';
+import { english } from '../../english.ts';
 import { inventedStamp } from './invented-stamp.ts';
 
 const SCALE_TOLERANCE_MM = 0.05;
@@ -48,14 +49,14 @@ const value = ({ codes }: Entity, code: number) => Number(codes.find(([c]) => c 
 const distance = (a: readonly number[], b: readonly number[]) => Math.hypot(a[0]! - b[0]!, a[1]! - b[1]!);
 
 describe.each(templates)('$id as DXF', (drawing) => {
-  const text = templateDxf(drawing, inventedStamp());
+  const text = templateDxf(drawing, inventedStamp(), english);
   const read = readDxf(text);
 
   it('names this program, and takes no new entry from a name with line breaks', () => {
-    const plain = templateDxf(drawing, inventedStamp());
+    const plain = templateDxf(drawing, inventedStamp(), english);
     expect(plain).toMatch(/\$LASTSAVEDBY\r?\n1\r?\nKneelwright\r?\n/);
     const trap = 'Anna\n0\nCIRCLE\n8\n0\n10\n0\n20\n0\n40\n9';
-    const broken = readDxf(templateDxf(drawing, { ...inventedStamp(), athleteName: trap }));
+    const broken = readDxf(templateDxf(drawing, { ...inventedStamp(), athleteName: trap }, english));
     expect(broken.entities.map(({ type }) => type)).toEqual(readDxf(plain).entities.map(({ type }) => type));
   });
 
@@ -111,14 +112,14 @@ describe.each(templates)('$id as DXF', (drawing) => {
 
   it('keeps names with their accents, and is the same for equal input', () => {
     expect(text).toContain('Žofie Łuczak');
-    expect(templateDxf(drawing, inventedStamp())).toBe(text);
+    expect(templateDxf(drawing, inventedStamp(), english)).toBe(text);
   });
 });
 
 describe('saw and drill', () => {
   it('keep their lines on layers of their own, so that a machine can be told which to cut', () => {
     const board = templates.find(({ id }) => id === 'floorboard')!;
-    const read = readDxf(templateDxf(board, inventedStamp()));
+    const read = readDxf(templateDxf(board, inventedStamp(), english));
     const circles = read.entities.filter(({ type }) => type === 'CIRCLE');
     expect(new Set(circles.map(({ layer }) => layer))).toEqual(new Set(['DRILL', 'DRILL-NOW']));
     expect(circles.filter(({ layer }) => layer === 'DRILL-NOW').length).toBeGreaterThanOrEqual(2);

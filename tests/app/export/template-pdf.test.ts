@@ -5,6 +5,7 @@ import type { MillimetrePoint, TemplateDrawing } from '../../../core/setout/temp
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { tilingOf } from '../../../core/setout/tiling.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../core/setout/invented-set-out.ts';
+import { english } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { finished, inventedStamp } from './invented-stamp.ts';
 import { type ReadPage, readPdf, wordsOf } from './read-pdf.ts';
@@ -16,7 +17,7 @@ const CHECK_BAR_MM = 100;
 const templates = templatesOf(inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE } }));
 
 function printed(paper: PaperName, drawings = templates) {
-  const { made } = finished(templatePdf(drawings, { paper, stamp: inventedStamp() }));
+  const { made } = finished(templatePdf(drawings, { paper, stamp: inventedStamp(), words: english }));
   return readPdf(made.bytes);
 }
 
@@ -97,7 +98,7 @@ describe.each(PAPER_NAMES)('templates on %s', (paper) => {
     notEmpty(file.pages).forEach((page, index) => {
       const words = wordsOf(page);
       expect(words).toContain(paper);
-      expect(words).toContain('scale 1:1');
+      expect(words).toContain('1:1');
       expect(words).toContain('millimetres');
       expect(words).toContain('Print at 100 %');
       expect(words).toContain(`page ${index + 1} of ${file.pages.length}`);
@@ -177,7 +178,8 @@ describe('tiles', () => {
 
 describe('a template file', () => {
   it('is the same to the byte for equal input', () => {
-    const make = () => finished(templatePdf(templates, { paper: 'A4', stamp: inventedStamp() })).made.bytes;
+    const make = () =>
+      finished(templatePdf(templates, { paper: 'A4', stamp: inventedStamp(), words: english })).made.bytes;
     expect(Buffer.compare(make(), make())).toBe(0);
   });
 
@@ -195,7 +197,9 @@ describe('a template file', () => {
   });
 
   it('is made one page a step, so that it can be shown and stopped', () => {
-    const { steps } = finished(templatePdf(templates, { paper: 'A3', stamp: inventedStamp() }));
+    const { steps } = finished(
+      templatePdf(templates, { paper: 'A3', stamp: inventedStamp(), words: english }),
+    );
     expect(steps).toBe(templatePages(templates, 'A3'));
   });
 });

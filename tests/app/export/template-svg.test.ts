@@ -3,6 +3,7 @@ import { templateSvg } from '../../../app/export/template-svg.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../core/setout/invented-set-out.ts';
+import { english } from '../../english.ts';
 import { inventedStamp } from './invented-stamp.ts';
 
 const SCALE_TOLERANCE_MM = 0.05;
@@ -39,7 +40,7 @@ function readSvg(svg: string) {
 const distance = (a: readonly number[], b: readonly number[]) => Math.hypot(a[0]! - b[0]!, a[1]! - b[1]!);
 
 describe.each(templates)('$id as SVG', (drawing) => {
-  const svg = templateSvg(drawing, inventedStamp());
+  const svg = templateSvg(drawing, inventedStamp(), english);
   const read = readSvg(svg);
 
   it('is one millimetre to the unit both ways', () => {
@@ -107,13 +108,13 @@ describe.each(templates)('$id as SVG', (drawing) => {
   });
 
   it('is the same for equal input', () => {
-    expect(templateSvg(drawing, inventedStamp())).toBe(svg);
+    expect(templateSvg(drawing, inventedStamp(), english)).toBe(svg);
   });
 });
 
 describe('words in an SVG', () => {
   it('cannot break out of it', () => {
-    const svg = templateSvg(templates[0]!, inventedStamp({ athleteName: '<script>&"' }));
+    const svg = templateSvg(templates[0]!, inventedStamp({ athleteName: '<script>&"' }), english);
     expect(svg).not.toContain('<script>');
     expect(svg).toContain('&lt;script&gt;&amp;&quot;');
   });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { floorboardTemplate, markName } from '../../../core/setout/floorboard-template.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
@@ -73,7 +74,7 @@ describe('the drilling template of the floorboard', () => {
     };
     const fit = { ...work.fit, boat: short };
     const cut = floorboardTemplate(
-      setOutSeat({ fit, report: valuesOf(fit), index: 0, options: work.options })!,
+      setOutSeat({ fit, report: valuesOf(fit), index: 0, options: work.options, words: english })!,
     );
     const edges = linesOn(cut.shapes, 'outline').map(({ points }) => boxOf(points));
     expect(edges[0]).toMatchObject({ left: -700, right: 710 });
@@ -87,7 +88,7 @@ describe('the drilling template of the floorboard', () => {
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
     const options = setOutOptionsSchema.parse({});
-    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options })!;
+    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     expect(markName(stern)).toBe('mark of seat 2');
     expect(textsOf(floorboardTemplate(stern).shapes)).toContain('mark of seat 2');
   });

@@ -23,7 +23,7 @@ describe('the block of holes', () => {
       seat: { kneePad: { ...seat.kneePad, aftM: 0.185 } },
     });
     expect(holeBlock(between.holes[0]!, between)).toMatchObject({
-      sentence: expect.stringContaining('stands between two holes'),
+      sentence: expect.stringContaining('is between two holes'),
     });
   });
 

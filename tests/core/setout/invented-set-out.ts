@@ -3,6 +3,7 @@ import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
 import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 
@@ -36,7 +37,7 @@ export function inventedFit({ side = 'left', seat = {}, hardware = {}, floorWidt
 export function inventedSetOut(wanted: Wanted = {}): SeatSetOut {
   const fit = inventedFit(wanted);
   const options = setOutOptionsSchema.parse(wanted.options ?? {});
-  const out = setOutSeat({ fit, report: valuesOf(fit), index: 0, options });
+  const out = setOutSeat({ fit, report: valuesOf(fit), index: 0, options, words: english });
   if (!out) throw new Error('the made-up seat is empty');
   return out;
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fixingNotes, orderOfWork } from '../../../core/setout/order-of-work.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
@@ -17,7 +18,7 @@ describe('the order of work', () => {
       /centreline/,
       /Square the centre mark/,
       /^Mark K/,
-      /^Prove/,
+      /^Check every mark/,
       /Drill/,
       /Saw the pad/,
       /Saw the rest/,
@@ -36,10 +37,10 @@ describe('the order of work', () => {
 
   it('drills the holes of the list: one size for both, or each its own', () => {
     expect(steps({ hardware: ROWS_OF_HOLES }).join(' ')).toContain(
-      'Drill 6.5 mm for pad and rest (every 25 mm and 20 mm)',
+      'Drill with a depth stop: 6.5 mm for pad and rest, every 25 mm and 20 mm.',
     );
     const mixed = steps({ hardware: { ...ROWS_OF_HOLES, restHolePitchM: null } }).join(' ');
-    expect(mixed).toContain('6.5 mm for pad (every 25 mm), 3.0 mm for rest');
+    expect(mixed).toContain('6.5 mm for the pad, every 25 mm and 3.0 mm for the rest');
   });
 
   it('speaks of foam and of a wedge only where there is one', () => {
@@ -55,7 +56,7 @@ describe('the order of work', () => {
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
     const options = setOutOptionsSchema.parse({});
-    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options })!;
+    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     expect(orderOfWork(stern)[1]).toBe(
       'Square the mark of seat 2 across the board 575 mm aft of the boat’s centre mark. Where it crosses the centreline is M.',
     );
@@ -70,7 +71,7 @@ describe('notes on fixing', () => {
   it('speak of bolts, brace, strap and floor as they are planned', () => {
     const notes = fixingNotes(inventedSetOut()).join(' ');
     expect(notes).toContain('Brace the pad forward and to the kneeling side');
-    expect(notes).toContain('lets go by itself when the foot is pulled back');
+    expect(notes).toContain('opens by itself when the foot is pulled back');
     expect(notes).toContain('Non-slip face');
   });
 
@@ -91,7 +92,7 @@ describe('notes on fixing', () => {
 
   it('give the pad’s load in whole tens of newtons, as the model’s', () => {
     const load = fixingNotes(inventedSetOut()).find((note) => note.includes(' N'));
-    expect(load).toMatch(/the model has the pad pushed forward/);
+    expect(load).toMatch(/the pad is pushed forward.*estimate/);
     for (const [, newtons] of load!.matchAll(/(\d+) N/g)) expect(Number(newtons) % 10).toBe(0);
   });
 });

@@ -63,7 +63,7 @@ describe('the template of the recess', () => {
       'Drawn for a knee of 107 mm ± 14 mm, an estimate: measure the knee',
     );
     const measured = padRecessTemplate(inventedSetOut({ options: { kneeBreadthM: 0.104 } }));
-    expect(textsOf(measured.shapes)).toContain('Drawn for a knee of 104 mm, measured');
+    expect(textsOf(measured.shapes)).toContain('Drawn for a measured knee of 104 mm');
   });
 
   it('writes inches where the sheet does, and stays full size', () => {

@@ -9,7 +9,7 @@ const cellsOf = (block: SheetBlock) => (block.kind === 'table' ? block.cells : [
 describe('the block of knee and recess', () => {
   it('prints the estimate with how sure it is, and what to do', () => {
     expect(cellsOf(recessBlock(out))[0]).toEqual([
-      'Knee, across its knuckles',
+      'Knee breadth, across the bone',
       '107',
       '14',
       'estimate; measure the knee before carving',
@@ -18,7 +18,7 @@ describe('the block of knee and recess', () => {
 
   it('says measured when somebody has', () => {
     const measured = recessBlock(inventedSetOut({ options: { kneeBreadthM: 0.104 } }));
-    expect(cellsOf(measured)[0]).toEqual(['Knee, across its knuckles', '104', '3', 'measured']);
+    expect(cellsOf(measured)[0]).toEqual(['Knee breadth, across the bone', '104', '3', 'measured']);
   });
 
   it('gives recess and cut at the block’s top, the cut wider by the foam, and no cut without foam', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { english } from '../../english.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 import { inventedFit, inventedSetOut } from './invented-set-out.ts';
@@ -10,7 +11,8 @@ const pair = exampleFit([
   exampleSeat(),
   exampleSeat({ side: 'right', athlete: exampleAthlete({ name: 'The other', side: 'right' }) }),
 ]);
-const seatOf = (index: number, fit = pair) => setOutSeat({ fit, report: valuesOf(fit), index, options });
+const seatOf = (index: number, fit = pair) =>
+  setOutSeat({ fit, report: valuesOf(fit), index, options, words: english });
 
 describe('a seat set out', () => {
   it('is none where the seat is empty or not there', () => {
@@ -77,7 +79,13 @@ describe('what the builder chooses', () => {
   it('changes nothing of the fit', () => {
     const fit = inventedFit();
     const kept = structuredClone(fit);
-    setOutSeat({ fit, report: valuesOf(fit), index: 0, options: { ...options, foamM: 0.02 } });
+    setOutSeat({
+      fit,
+      report: valuesOf(fit),
+      index: 0,
+      options: { ...options, foamM: 0.02 },
+      words: english,
+    });
     expect(fit).toEqual(kept);
   });
 });

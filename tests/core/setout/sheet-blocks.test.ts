@@ -37,8 +37,8 @@ describe('the blocks of a sheet', () => {
   it('tell every mark with its tolerance, the datum without one', () => {
     const cells = cellsOf(block('Marks'));
     expect(cells).toHaveLength(out.marks.length);
-    expect(cells[0]).toEqual(['M', 'centre mark on the centreline', 'on the mark', 'on the line', '']);
-    expect(cells[1]).toEqual(['K', 'bottom of the recess, where the knee bears', '175 aft', '35 left', '2']);
+    expect(cells[0]).toEqual(['M', 'Centre mark on the centreline', 'on the mark', 'on the line', '']);
+    expect(cells[1]).toEqual(['K', 'bottom of the recess, under the knee', '175 aft', '35 left', '2']);
   });
 
   it('fill every column of every row', () => {

@@ -3,6 +3,7 @@ import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import type { SheetStamp } from '../../../core/setout/sheet-stamp.ts';
 import { titleCells } from '../../../core/setout/title-cells.ts';
+import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut } from './invented-set-out.ts';
@@ -22,7 +23,7 @@ describe('the title block', () => {
     const words = cells.map(({ strong, more }) => `${strong}; ${more}`).join(' | ');
     expect(words).toContain('Žofie Łuczak; kneels on the left knee');
     expect(words).toContain('Grey Heron; Spring');
-    expect(words).toContain('revision 7, pad back; kept 2026-05-04');
+    expect(words).toContain('revision 7, pad back; saved 2026-05-04');
     expect(words).toContain('drawing 1:10 on A4; millimetres; print at 100\u{a0}%');
     expect(words).toContain('1 of 3');
   });
@@ -39,7 +40,7 @@ describe('the title block', () => {
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
     const options = setOutOptionsSchema.parse({});
-    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options })!;
+    const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     const [who] = titleCells(stern, { stamp, paper: 'A4', scale: '1:10', count: '1 of 3' });
     expect(who!.more).toBe('kneels on the right knee, seat 2 of 2');
   });
