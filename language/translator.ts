@@ -8,6 +8,8 @@ export type Values = Readonly<Record<string, string | number | boolean | Date | 
 /** Writes messages in one language. */
 export interface Translator {
   readonly language: Language;
+  /** The same with its region, as `Intl` is asked. */
+  readonly locale: string;
   /** The message with its places filled. A key without a message is given back as it is. */
   say(key: MessageKey, values?: Values): string;
   /** True where the language has a text for the key. */
@@ -45,6 +47,7 @@ export function translator(language: Language, messages: Messages): Translator {
 
   return {
     language,
+    locale,
     say(key, values) {
       const text = messages[key];
       if (text === undefined) return key;

@@ -1,3 +1,4 @@
+import { I18nProvider } from 'react-aria-components';
 import { createRoot } from 'react-dom/client';
 import { chosenLanguage } from '../language/languages.ts';
 import './theme/theme.css';
@@ -12,4 +13,8 @@ await openDisplaySettings();
 const language = chosenLanguage(displaySettings.getState().language, navigator.languages);
 await speak(language);
 document.documentElement.lang = language;
-createRoot(document.getElementById('sheet')!).render(<Sheet />);
+createRoot(document.getElementById('sheet')!).render(
+  <I18nProvider locale={language}>
+    <Sheet />
+  </I18nProvider>,
+);

@@ -63,7 +63,7 @@ function browser<P extends ReturnType<typeof quick>>({ test }: P) {
 
 const core: Kind = { name: 'core', folders: ['core'] };
 const reference: Kind = { name: 'reference', folders: ['reference'] };
-const house: Kind = { name: 'house', folders: ['house', 'bench'] };
+const house: Kind = { name: 'house', folders: ['house', 'bench', 'words'] };
 const renderer: Kind = { name: 'renderer', folders: ['renderer'] };
 const app: Kind = { name: 'app', folders: ['app'], isolate: true };
 const e2e: Kind = { name: 'e2e', folders: ['e2e'] };

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { CallInput } from '../../app/contract/contract.ts';
 import type { CallError } from '../../app/contract/result.ts';
-import { say } from '../language/messages.ts';
+import { say, words } from '../language/messages.ts';
 import { call } from './client.ts';
 import { fetchDelivery } from './upload.ts';
 
@@ -23,7 +23,7 @@ export function usePaperExport(): PaperExport {
     setBusy(true);
     setTold('');
     setRefusal(null);
-    const result = await call('paper.export', input);
+    const result = await call('paper.export', { language: words().language, ...input });
     setBusy(false);
     if (!result.ok) return setRefusal(result.error);
     const { delivery, unprintable } = result.value;

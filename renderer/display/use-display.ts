@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { type Format, formatFor } from '../../language/format.ts';
+import { words } from '../language/messages.ts';
 import { type DisplaySettings, displaySettings } from './display-settings.ts';
 
 /** How the person likes to see things; the component is drawn again when that changes. */
@@ -9,10 +10,10 @@ export function useDisplay(): DisplaySettings {
 
 /** How numbers are written now. */
 export function useFormat(): Format {
-  return formatFor(useDisplay());
+  return formatFor(useDisplay(), words().language);
 }
 
 /** The same outside React, for the drawing. */
 export function currentFormat(): Format {
-  return formatFor(displaySettings.getState());
+  return formatFor(displaySettings.getState(), words().language);
 }

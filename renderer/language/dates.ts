@@ -1,13 +1,15 @@
-/** A calendar date or an instant as the person's own computer writes dates; empty for none. */
+import { words } from './messages.ts';
+
+/** A calendar date or an instant as the page's language writes dates; empty for none. */
 export function dateText(iso: string | undefined | null): string {
   if (!iso) return '';
   const date = new Date(iso.length === 10 ? `${iso}T12:00:00` : iso);
-  return date.toLocaleDateString(undefined, { dateStyle: 'medium' });
+  return date.toLocaleDateString(words().locale, { dateStyle: 'medium' });
 }
 
 /** Date and time of day. */
 export function instantText(iso: string): string {
-  return new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+  return new Date(iso).toLocaleString(words().locale, { dateStyle: 'medium', timeStyle: 'short' });
 }
 
 /** Today as documents write it, `YYYY-MM-DD`, in the computer's own zone. */

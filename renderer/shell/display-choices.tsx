@@ -1,4 +1,7 @@
 import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
+import { LANGUAGE_TAGS } from '../../app/contract/display.ts';
+import { LANGUAGES } from '../../language/languages.ts';
+import { changeLanguage } from '../display/change-language.ts';
 import { type DisplaySettings, displaySettings } from '../display/display-settings.ts';
 import { useDisplay } from '../display/use-display.ts';
 import { say } from '../language/messages.ts';
@@ -6,7 +9,7 @@ import { ChoiceField } from '../ui/fields/choice-field.tsx';
 
 const set = (change: Partial<DisplaySettings>) => displaySettings.setState(change);
 
-/** Paper, units and decimal mark: how one person likes to see things. */
+/** Language, theme, units and decimal mark: how one person likes to see things. */
 export function DisplayChoices() {
   const now = useDisplay();
   return (
@@ -14,6 +17,15 @@ export function DisplayChoices() {
       <Button className="button bare">{say('display.open')}</Button>
       <Popover placement="bottom end" offset={6}>
         <Dialog className="popover stack" aria-label={say('display.open')}>
+          <ChoiceField
+            label={say('display.language')}
+            value={now.language}
+            onChange={(language) => void changeLanguage(language)}
+            options={[
+              { value: 'system', name: say('display.theme.system') },
+              ...LANGUAGE_TAGS.map((tag) => ({ value: tag, name: LANGUAGES[tag] })),
+            ]}
+          />
           <ChoiceField
             label={say('display.theme')}
             value={now.theme}

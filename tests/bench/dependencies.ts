@@ -4,8 +4,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 export const PURPOSES: Readonly<Record<string, string>> = {
   '@fontsource/noto-sans-armenian': 'Armenian letters of names on printed sheets',
   '@fontsource/noto-sans-georgian': 'Georgian letters of names on printed sheets',
-  '@expo-google-fonts/noto-sans-sc': 'Chinese letters on printed sheets',
-  '@fontsource/noto-sans-sc': 'Chinese letters of the page',
+  '@fontsource/noto-sans-sc': 'Chinese letters of page and printed sheets',
   'intl-messageformat': 'messages with plurals and choices, in every language',
   '@fontsource/ysabeau-office': 'the letters of the page and of printed sheets, offline',
   '@tarikjabiri/dxf': 'templates as DXF',

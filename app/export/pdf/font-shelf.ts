@@ -8,7 +8,7 @@ export type Weight = 'regular' | 'strong';
 const NUMBERS: Readonly<Record<Weight, number>> = { regular: 400, strong: 600 };
 
 /**
- * Alphabets, each a file of its own, in the order they are tried, with the family that has them. Both families stand
+ * Alphabets, each a file of its own, in the order they are tried, with the family that has them. All families stand
  * under the SIL Open Font License 1.1; their packages carry its text.
  */
 const FAMILIES = {
@@ -20,6 +20,7 @@ const FAMILIES = {
   vietnamese: 'ysabeau-office',
   georgian: 'noto-sans-georgian',
   armenian: 'noto-sans-armenian',
+  'chinese-simplified': 'noto-sans-sc',
   math: 'ysabeau-office',
   symbols: 'ysabeau-office',
 } as const;

@@ -20,7 +20,7 @@ export const LETTERING = {
 } as const;
 export type LetteringName = keyof typeof LETTERING;
 
-const FAMILY = '"Ysabeau Office", "Gill Sans", sans-serif';
+const FAMILY = '"Ysabeau Office", "Noto Sans Georgian", "Noto Sans Armenian", "Noto Sans SC", sans-serif';
 
 /** Fonts that must be there before anything is measured. */
 export const FONTS = Object.values(LETTERING).map(({ font }) => `${font} ${FAMILY}`);

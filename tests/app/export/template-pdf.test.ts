@@ -101,7 +101,7 @@ describe.each(PAPER_NAMES)('templates on %s', (paper) => {
       expect(words).toContain('1:1');
       expect(words).toContain('millimetres');
       expect(words).toContain('Print at 100 %');
-      expect(words).toContain(`page ${index + 1} of ${file.pages.length}`);
+      expect(words).toContain(`${index + 1} of ${file.pages.length}`);
     });
   });
 

@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import { fontBytes, fontsOf } from '../../../app/export/pdf/font-shelf.ts';
+import { createSheetPdf } from '../../../app/export/pdf/sheet-pdf.ts';
+import { readPdf } from './read-pdf.ts';
+
+describe('a sheet with Chinese, Georgian and Armenian names', () => {
+  it('has a font for every letter and carries only the letters it needs', () => {
+    const pdf = createSheetPdf({
+      title: '膝垫',
+      subject: '',
+      author: '',
+      keptAt: '2026-05-04T10:00:00.000Z',
+    });
+    pdf.addPage({ width: 210, height: 297 });
+    pdf.text('李明 ნინო Անի 膝垫 175 毫米', [20, 20], { size: 5 });
+    expect([...pdf.missing]).toEqual([]);
+    const bytes = pdf.bytes();
+    expect(readPdf(bytes).pages).toHaveLength(1);
+    const whole = fontBytes(fontsOf('regular').find((name) => name.startsWith('chinese'))!);
+    expect(bytes.length).toBeLessThan(whole.length / 10);
+  });
+});

@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { filesOf, flawsOf, languageFolders, placesOf, wordCount } from './catalogue.ts';
+import { textsOutside } from './outside.ts';
+
+describe('the catalogue of messages', () => {
+  it('is sound ICU in every language, with the places and choices of English', () => {
+    for (const language of languageFolders()) expect(flawsOf(language).wrong, language).toEqual([]);
+  });
+
+  it('has each key once', () => {
+    const keys = [...filesOf('en').values()].flatMap((messages) => Object.keys(messages));
+    expect(keys.filter((key, at) => keys.indexOf(key) !== at)).toEqual([]);
+  });
+
+  it('counts words as they are read: one case of a choice, no names of places', () => {
+    expect(wordCount('{count, plural, one {# fit} other {# fits of {name}}}')).toBe(2);
+    expect(placesOf('{side, select, left {a {by}} other {b}}')).toEqual(['by', 'side: left other']);
+  });
+});
+
+describe('sentences outside the catalogue', () => {
+  it('are found: labels, sentences and joined texts, and not what is for the machine', () => {
+    const root = `${import.meta.dirname}/samples`;
+    expect(textsOutside(root, ['.']).map(({ text }) => text)).toEqual([
+      'Knee pad',
+      'The boat floats.',
+      '{…} is too long',
+    ]);
+  });
+});
