@@ -37,6 +37,8 @@ export const photoStudySchema = z.strictObject({
     .optional(),
   /** A coach looked at the result and took it: only then does it count for the athlete's own neutral posture. */
   confirmed: z.boolean().default(false),
+  /** Shown to the athlete, on screen and on the page to take home. */
+  shown: z.boolean().default(false),
   /** Whether the face may be seen where the athlete is shown the picture. */
   faceSeen: z.boolean().default(false),
 });

@@ -1,23 +1,11 @@
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { bodyOfAthlete } from '../../core/body/body-of-athlete.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
-import { seatFrame } from '../../core/evaluation/seat-state.ts';
-import { BOAT_MARKS, boatMarks } from '../../core/photograph/boat-marks.ts';
-import { axesOf, type Camera, projectPoint } from '../../core/photograph/camera.ts';
-import type { PhotoStudy } from '../../core/photograph/photo-study-schema.ts';
-import { solveStance } from '../../core/posture/solve-stance.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
+import { leaningMarks, REAL_PERSON } from './photographed.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
 
-/** A photograph of real persons, from the demo folder of `@vladmandic/face-api` (MIT); the model finds the one in the middle. */
-const REAL_PERSON = join(
-  dirname(createRequire(import.meta.url).resolve('@vladmandic/face-api/package.json')),
-  'demo/sample1.jpg',
-);
 /** The trunk of the athlete in the synthetic picture leans this much farther forward than the model would have it, degrees. */
 const LEAN_DEG = 24;
 
@@ -52,41 +40,6 @@ const studies = async () => {
   const athleteId = fit.seats[0]!.athlete!.id!;
   return callFromPage(page, 'photos.ofAthlete', { athleteId });
 };
-
-/** Marks of a picture of the athlete leaning forward, from the side. */
-function leaningMarks(image: PhotoStudy['image']): Pick<PhotoStudy, 'boat' | 'joints'> {
-  const camera: Camera = {
-    ...axesOf({ azimuth: Math.PI / 2, pitch: -0.05, roll: 0 }),
-    position: { x: 0.2, y: -7, z: 0.9 },
-    focalPx: 1.3 * image.width,
-    radial: 0,
-    centre: { u: image.width / 2, v: image.height / 2 },
-    image,
-  };
-  const seat = { ...fit.seats[0]!, pins: { trunkPitchDeg: LEAN_DEG } };
-  const stance = solveStance({
-    body: bodyOfAthlete(seat.athlete!),
-    seat,
-    frame: seatFrame(fit.boat, seat, 0),
-  });
-  const places = boatMarks(fit, 0)!;
-  const joints = [
-    'kneelingKnee',
-    'kneelingHip',
-    'kneelingAnkle',
-    'frontHip',
-    'frontKnee',
-    'frontAnkle',
-    'midShoulder',
-    'headTop',
-    'topHand',
-    'lowerHand',
-  ] as const;
-  return {
-    boat: Object.fromEntries(BOAT_MARKS.map((name) => [name, projectPoint(camera, places[name])])),
-    joints: Object.fromEntries(joints.map((name) => [name, projectPoint(camera, stance.points[name])])),
-  };
-}
 
 describe('a photograph, in a real browser', () => {
   it('has joints proposed on this computer for a real person, as marks to be looked at', async () => {
@@ -125,7 +78,7 @@ describe('a photograph, in a real browser', () => {
     const { image, ...study } = photo!.study!;
     await callFromPage(page, 'photos.study', {
       id: photo!.id,
-      study: { ...study, image, ...leaningMarks(image) },
+      study: { ...study, image, ...leaningMarks(fit, image, LEAN_DEG) },
     });
     await page.reload();
     await page.getByTestId('plan-figure').waitFor();
@@ -139,6 +92,25 @@ describe('a photograph, in a real browser', () => {
       async () => (await callFromPage(page, 'fits.open', { id: fitId })).fit.seats[0]!.pins.trunkPitchDeg,
     ).toBeCloseTo(LEAN_DEG, -0.5);
     await soon(async () => (await studies())[0]!.study!.confirmed).toBe(true);
+    await page.getByRole('button', { name: 'Remember from 1 applied picture' }).click();
+    const athleteId = fit.seats[0]!.athlete!.id!;
+    await soon(
+      async () => (await callFromPage(page, 'athletes.open', { id: athleteId })).athlete.neutral?.pictures,
+    ).toBe(1);
+  });
+
+  it('is shown to the athlete with the face blurred, unless the coach chooses otherwise', async () => {
+    await page.getByText('Show this picture to the athlete, face blurred').click();
+    await soon(async () => (await studies())[0]!.study!.shown).toBe(true);
+    await goTo(page, `#/fits/${fitId}/show`);
+    await page.getByTestId('blurred-face').waitFor();
+    await goTo(page, `#/fits/${fitId}/photograph`);
+    await page.getByText('Show the face as well').click();
+    await soon(async () => (await studies())[0]!.study!.faceSeen).toBe(true);
+    await goTo(page, `#/fits/${fitId}/show`);
+    await page.getByRole('img', { name: /^Photograph: ready/ }).waitFor();
+    expect(await page.getByTestId('blurred-face').count()).toBe(0);
+    await goTo(page, `#/fits/${fitId}/photograph`);
   });
 
   it('says no to HEIC plainly', async () => {

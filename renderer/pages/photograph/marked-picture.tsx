@@ -85,6 +85,18 @@ export function MarkedPicture(props: {
             onChange={(event) => setOpacity(Number(event.target.value))}
           />
         </label>
+        <Tick
+          name={say('photograph.show')}
+          isOn={study.shown}
+          onChange={(shown) => change({ ...study, shown })}
+        />
+        {study.shown && (
+          <Tick
+            name={say('photograph.show.face')}
+            isOn={study.faceSeen}
+            onChange={(faceSeen) => change({ ...study, faceSeen })}
+          />
+        )}
         {same.length > 0 && <Tick name={say('photograph.joined')} isOn={joined} onChange={setJoined} />}
         <p className="row">
           {source && (

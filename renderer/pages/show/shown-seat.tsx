@@ -17,6 +17,7 @@ import { BetweenSlider } from './between-slider.tsx';
 import { ChooseShown } from './choose-shown.tsx';
 import type { ShowChoices } from './show-choices.ts';
 import { ShowFigure } from './show-figure.tsx';
+import { ShownPictures } from './shown-pictures.tsx';
 import { StoryWords } from './story-words.tsx';
 import { type Shown, useShown } from './use-shown.ts';
 
@@ -63,6 +64,7 @@ export function ShownSeat(props: ShownSeatProps) {
         <Picture shown={shown} choices={choices} onChange={props.onChange} />
         <StoryWords story={shown.story} reason={moments.now.reason} said={said} />
       </div>
+      <Photographs {...props} />
     </>
   );
 }
@@ -150,4 +152,10 @@ function Picture(props: {
       </div>
     </section>
   );
+}
+
+/** The athlete's photographs in this fit, where the athlete is one of the club's. */
+function Photographs({ opened, choices }: Pick<ShownSeatProps, 'opened' | 'choices'>) {
+  const athleteId = opened.fit.seats[choices.seat]?.athlete?.id;
+  return athleteId ? <ShownPictures athleteId={athleteId} fitId={opened.id} /> : null;
 }

@@ -112,7 +112,7 @@ describe.each([
     expect(value(await call('photos.list', { boatId: id }))).toEqual([]);
     const { id: athleteId } = value(await call('athletes.save', { athlete: inventedAthlete('Pictured') }));
     const pictured = value(await call('photos.add', { boatId: id, caption: '', data, athleteId }));
-    const blank = { boat: {}, joints: {}, confirmed: false, faceSeen: false };
+    const blank = { boat: {}, joints: {}, confirmed: false, shown: false, faceSeen: false };
     const study = { seat: 0, moment: 'ready' as const, image: { width: 4, height: 3 }, ...blank };
     const studied = value(await call('photos.study', { id: pictured.id, study }));
     expect(value(await call('photos.ofAthlete', { athleteId }))).toEqual([studied]);
