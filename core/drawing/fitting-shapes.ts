@@ -1,6 +1,7 @@
 import type { Seat } from '../document/seat-schema.ts';
 import { type SeatFrame, sideSign } from '../frame/mirror.ts';
 import type { Vec3 } from '../frame/vec3.ts';
+import { fairRows } from '../graphics/fair.ts';
 import { flatOval, hullRing, type Oval } from '../graphics/oval.ts';
 import { areaOf, type Line, lineThrough, ringThrough, type Shape } from '../graphics/shape.ts';
 import { inView, type ViewName, type ViewPoint } from '../graphics/view.ts';
@@ -37,7 +38,7 @@ export function fittingShapes(fittings: DrawnFittings, view: ViewName): FittingS
   const strap = strapShapes(fittings, view);
   if (view === 'plan') {
     const top = areaOf('rearRest', WOOD, [topRing(rearRest)]);
-    return { under: [...padFromAbove(fittings), top, edgeOf(rearRest)], over: strap };
+    return { under: [...padFromAbove(fittings), footprint(frontFoot), top, edgeOf(rearRest)], over: strap };
   }
   const { foreHeight, aftHeight } = frontFoot.shape;
   const foot =
@@ -90,6 +91,40 @@ function padFromAbove({ seat, parts }: DrawnFittings): Shape[] {
     areaOf('kneePad', { role: 'recess', outline: 'woodLine' }, [hollow(1)]),
     { kind: 'line', of: 'kneePad', role: 'woodLine', weight: 'detail', lines: [inner] },
   ];
+}
+
+/** Round a sole from heel to toe: share of the foot's length, and half-breadth as a share of it. */
+const SOLE = fairRows(
+  [
+    [0, 0.02],
+    [0.02, 0.08],
+    [0.1, 0.12],
+    [0.3, 0.11],
+    [0.5, 0.125],
+    [0.7, 0.17],
+    [0.82, 0.165],
+    [0.93, 0.12],
+    [1, 0.03],
+  ],
+  2,
+);
+
+/** The place of the front foot's sole. */
+function footprint({ place, shape }: Part): Shape {
+  const length = shape.topFore - shape.topAft;
+  const edge = (side: number): ViewPoint[] =>
+    SOLE.map(([along, across]) => {
+      const { x, y } = onPart(place, shape.topAft + along! * length, side * across! * length);
+      return [x, y];
+    });
+  const ring = [...edge(1), ...edge(-1).toReversed()];
+  return {
+    kind: 'line',
+    of: 'frontFoot',
+    role: 'woodLine',
+    weight: 'contour',
+    lines: [lineThrough([...ring, ring[0]!])],
+  };
 }
 
 /** The rest's bearing edge, that the foot stands against. */

@@ -8,7 +8,7 @@ import type { Line } from './shape.ts';
  */
 export function chainRing(ovals: readonly FlatOval[], directions: number): Line | null {
   const ways = waysOf(ovals);
-  if (!ways) return null;
+  if (!ways || !standApart(ovals, ways)) return null;
   const last = ovals.length - 1;
   const cap = Math.max(3, Math.round(directions / 2) - 1);
   const ring = new Array<number>(4 * ovals.length + 4 * cap);
@@ -57,6 +57,21 @@ function waysOf(ovals: readonly FlatOval[]): number[] | null {
     ways[2 * k + 1] = y / length;
   }
   return ways;
+}
+
+/** An oval may grow along the chain by this much more than the way to it: a ball at the end of a limb does. */
+const GROWTH = 0.6;
+
+/** Whether no oval of a chain swallows its neighbour, as they do where the chain is seen end on. */
+function standApart(ovals: readonly FlatOval[], ways: readonly number[]): boolean {
+  for (let k = 0; k + 1 < ovals.length; k++) {
+    const [a, b] = [ovals[k]!, ovals[k + 1]!];
+    const [u, v] = [ways[2 * k]!, ways[2 * k + 1]!];
+    const reach = ({ xx, xy, yy }: FlatOval) =>
+      Math.sqrt(Math.max(0, xx * u * u + 2 * xy * u * v + yy * v * v));
+    if ((b.x - a.x) * u + (b.y - a.y) * v < GROWTH * Math.abs(reach(b) - reach(a))) return false;
+  }
+  return true;
 }
 
 /** Whether both sides of a ring go on along the chain from each oval to the next. */

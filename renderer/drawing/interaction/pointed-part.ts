@@ -2,7 +2,7 @@ import type { Finding } from '../../../core/evaluation/finding.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
-import { isInsideRing } from '../view/round-hull.ts';
+import { isInsideRing } from '../view/inside-ring.ts';
 import { onto, type Scene, seatReport } from '../view/scene.ts';
 import { apart, isWithin, type ScreenPoint } from '../view/screen-point.ts';
 import { supportRing } from '../view/support-ring.ts';

@@ -1,20 +1,18 @@
 import { figureShapes } from '../../../core/figure/figure-shapes.ts';
 import { nearness } from '../../../core/graphics/view.ts';
 import type { FigurePoint } from '../../../core/posture/stance.ts';
-import type { Pen, Placed } from '../view/pen.ts';
+import type { Pen } from '../view/pen.ts';
+import { placedIn } from '../view/placed-in.ts';
 import { isOverview, isSeatInSight, onto, type Part, type Scene } from '../view/scene.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
-import { fittingsFromAbove } from './fittings.ts';
+import { fittingsFromAbove, fittingsOver } from './fittings.ts';
 
 /** Seen from above the figure is thinner than from the sides, and the fittings are laid over it once more, faintly. */
 const FROM_ABOVE = 0.72;
 const FITTINGS_OVER = 0.42;
 /** The others in the boat: beside the seat worked on, and where the whole boat is shown. */
 const NEIGHBOUR = { close: 0.4, overview: 0.75 };
-/** Widths of the figure's lines, pixels: the same at every scale, finer where it is only a figure. */
-const WIDTHS = { close: { contour: 1.1, detail: 0.9 }, overview: { contour: 0.8, detail: 0.5 } };
-
 /** The kneeling paddler from all three sides, with the paddle in the hands; from above, the fittings show through. */
 export const figures: Part = {
   layer: 'boat',
@@ -28,6 +26,7 @@ export const figures: Part = {
       const draw = (on: Pen, view: ViewName) =>
         on.within(windows[view], () => {
           on.shapes(figureShapes(figure, view), placedIn(scene, view));
+          if (view !== 'plan') fittingsOver(on, scene, { index, view });
           if (mine && !isOverview(scene) && !scene.alike) joints(on, scene, view);
         });
       const share = mine || scene.alike ? 1 : neighbour;
@@ -38,13 +37,6 @@ export const figures: Part = {
     pen.within(windows.plan, () => pen.faint(FITTINGS_OVER, () => fittingsFromAbove(pen, scene)));
   },
 };
-
-/** Where a view's shapes come to lie on the paper. */
-export function placedIn(scene: Scene, view: ViewName): Placed {
-  const origin = onto(scene, view)({ x: 0, y: 0, z: 0 });
-  const widths = isOverview(scene) ? WIDTHS.overview : WIDTHS.close;
-  return { ...origin, scale: scene.geometry.camera.pixelsPerMetre, widths };
-}
 
 /** Joints that get a mark, each with the joint of the other side it may lie behind, and the part a finding speaks of. */
 const JOINTS: readonly (readonly [joint: FigurePoint, other: FigurePoint, part: string])[] = [

@@ -3,9 +3,9 @@ import { ringsOf } from '../../../core/graphics/shape.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { DASH, Pen } from '../view/pen.ts';
+import { placedIn } from '../view/placed-in.ts';
 import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../view/scene.ts';
 import { VIEWS } from '../view/view-geometry.ts';
-import { placedIn } from './figure.ts';
 
 /** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
 export function ghostPart(): Part {

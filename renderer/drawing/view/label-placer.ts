@@ -1,4 +1,4 @@
-import type { Disc } from './round-hull.ts';
+import type { Disc } from './inside-ring.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 
 /** A label that wants a place. */
