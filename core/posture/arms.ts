@@ -23,7 +23,7 @@ interface Hold {
  * mass by under a centimetre.
  */
 const HOLD: Readonly<Record<Phase, Hold>> = {
-  ready: { top: [0.68, 0.24, 0.3], shaft: [-0.2, 0.12, -1] },
+  ready: { top: [0.68, 0.24, 0.285], shaft: [-0.2, 0.12, -1] },
   catch: { top: [0.53, 0.22, 0.4], shaft: [0.5, 0.12, -1] },
   exit: { top: [0.46, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
 };
@@ -92,7 +92,7 @@ export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold 
   };
 }
 
-/** How far a phase's hold has the top hand over mid-shoulder, metres: 0.3 of an arm when ready, 0.4 at the catch. */
+/** How far a phase's hold has the top hand over mid-shoulder, metres: 0.285 of an arm when ready, 0.4 at the catch. */
 export function topHandOver(body: Pick<BodyLengths, 'upperArm' | 'forearm' | 'hand'>, phase: Phase): number {
   return HOLD[phase].top[2] * (body.upperArm + body.forearm + body.hand);
 }
