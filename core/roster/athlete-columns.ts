@@ -1,6 +1,7 @@
 import { TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
 import { MASS_UNITS, type MassUnit } from '../units/mass-text.ts';
+import { HEADING_ALIASES, TAPE_ALIASES } from './heading-aliases.ts';
 
 /** What a column of a table of athletes holds. */
 export type AthleteField =
@@ -93,13 +94,19 @@ export function readHeadings(cells: readonly string[]): (ReadHeading | null)[] {
 
 function readHeading(text: string): ReadHeading {
   const [, name = text, unit] = /^(.*?)\s*[[(]\s*([^\])]*?)\s*[\])]\s*$/.exec(text) ?? [];
-  const column = ATHLETE_COLUMNS.find((known) => plain(known.name) === plain(name));
+  const column = ATHLETE_COLUMNS.find((known) => namesOf(known).some((one) => plain(one) === plain(name)));
   if (!column) return { ok: false, text, problem: 'unknown' };
   if (unit === undefined || column.unit === null) return { ok: true, column };
   const said = unitNamed(unit.toLowerCase(), column.unit);
   return said
     ? { ok: true, column: { ...column, unit: said } }
     : { ok: false, text, problem: 'unknown-unit' };
+}
+
+/** A column's own name and what clubs call it besides. */
+function namesOf({ name, field }: AthleteColumn): readonly string[] {
+  if (field.of === 'tape') return [name, ...(TAPE_ALIASES[field.measure] ?? [])];
+  return field.of === 'spread' || field.of === 'takenOn' ? [name] : [name, ...HEADING_ALIASES[field.of]];
 }
 
 /** The unit of that name, if it measures the same thing as `like`. */

@@ -78,10 +78,14 @@ function readName(said: string): ReadCell {
   return read.success ? good(read.data) : bad({ code: 'too-long', most: label.maxLength ?? 0 });
 }
 
-const SIDES = { left: ['left', 'l'], right: ['right', 'r'] } as const;
+/** Words for the choices, in the languages of the headings. */
+const SIDES = {
+  left: ['left', 'l', 'links', 'bal', 'izquierda', 'izquierdo', 'lewa', 'lewy', '左'],
+  right: ['right', 'r', 'rechts', 'jobb', 'derecha', 'derecho', 'prawa', 'prawy', '右'],
+} as const;
 const SEXES = {
-  female: ['female', 'f', 'w'],
-  male: ['male', 'm'],
+  female: ['female', 'f', 'w', 'weiblich', 'nő', 'mujer', 'femenino', 'kobieta', 'k', '女'],
+  male: ['male', 'm', 'männlich', 'férfi', 'hombre', 'masculino', 'mężczyzna', '男'],
   unspecified: ['unspecified', 'unsaid', 'x', '-', '–'],
 } as const;
 

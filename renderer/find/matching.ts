@@ -14,7 +14,8 @@ export function matchingActions(actions: readonly FindAction[], text: string): F
   const words = wordsOf(text);
   const found = actions.flatMap((action) => {
     const name = plain(action.name);
-    if (!words.every((word) => name.includes(word))) return [];
+    const all = `${name} ${plain(action.words ?? '')}`;
+    if (!words.every((word) => all.includes(word))) return [];
     const begun = words.filter((word) => ` ${name}`.includes(` ${word}`)).length;
     return [{ action, begun }];
   });

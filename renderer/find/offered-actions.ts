@@ -6,6 +6,8 @@ export interface FindAction {
   readonly id: string;
   /** What is done, as one would say it. */
   readonly name: string;
+  /** Other words that people look for it by. */
+  readonly words?: string;
   readonly run: () => void;
 }
 

@@ -5,7 +5,7 @@ import { sendCommand } from '../ui/menu-commands.tsx';
 import type { FindAction } from './offered-actions.ts';
 
 const way = (
-  id: 'recent' | 'fits' | 'athletes' | 'boats' | 'archive' | 'help',
+  id: 'recent' | 'fits' | 'athletes' | 'athletes-table' | 'boats' | 'paddles' | 'archive' | 'help' | 'hurts',
   route: Route,
 ): FindAction => ({
   id,
@@ -26,13 +26,17 @@ export const usualActions = (): readonly FindAction[] => [
   make('new-boat', { page: 'boat', id: 'new' }),
   way('recent', { page: 'home' }),
   way('fits', { page: 'fits' }),
-  way('athletes', { page: 'athletes' }),
-  way('boats', { page: 'boats' }),
-  way('archive', { page: 'archive' }),
-  way('help', { page: 'help' }),
+  { ...way('athletes', { page: 'athletes' }), words: say('do.athletes.words') },
+  { ...way('athletes-table', { page: 'athletes-table' }), words: say('do.athletes-table.words') },
+  { ...way('boats', { page: 'boats' }), words: say('do.boats.words') },
+  way('paddles', { page: 'paddles' }),
+  { ...way('archive', { page: 'archive' }), words: say('do.archive.words') },
+  { ...way('help', { page: 'help' }), words: say('do.help.words') },
+  { ...way('hurts', { page: 'help' }), words: say('do.hurts.words') },
   ...(['light', 'dark', 'system'] as const).map((theme) => ({
     id: `paper-${theme}`,
     name: say(`do.paper-${theme}`),
+    words: say('do.paper.words'),
     run: () => displaySettings.setState({ theme }),
   })),
   ...(['cm', 'mm', 'in'] as const).map((length) => ({

@@ -1,11 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CallName } from '../../app/contract/contract.ts';
-import type { CallError } from '../../app/contract/result.ts';
+import type { CallError, CallResult } from '../../app/contract/result.ts';
 import { call } from '../client/client.ts';
 import { useCall } from '../client/use-call.ts';
 import { say } from '../language/messages.ts';
 import { ErrorMessage } from './error-message.tsx';
 import { TextField } from './fields/text-field.tsx';
+import { type Selection, SelectionBar, selectionColumn } from './list-selection.tsx';
 import { type Column, DataTable } from './table/data-table.tsx';
 
 type Listed = 'fits' | 'athletes' | 'boats' | 'paddles';
@@ -24,28 +25,47 @@ interface RosterProps<T> {
   readonly nameOf: (record: T) => string;
   readonly hrefOf: (record: T) => string;
   readonly columns: readonly Column<T>[];
+  /** Makes a second record like the one with this id; left out, records are not duplicated here. */
+  readonly duplicate?: (id: string) => Promise<CallResult<unknown>>;
   readonly empty: React.ReactNode;
 }
 
 /** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */
 export function RosterList<T extends Listable>(props: RosterProps<T>) {
+  const { duplicate } = props;
   const [search, setSearch] = useState('');
   const [aside, setAside] = useState(false);
   const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [ids, choose] = useState<readonly string[]>([]);
   const listed = useCall(`${props.of}.list` as 'fits.list', { archived: aside, search, limit: 1000 });
   const records = listed.value as unknown as readonly T[] | null;
 
-  async function move(record: T): Promise<void> {
-    const name = `${props.of}.${record.archived ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
-    const result = await call(name, { id: record.id });
-    setRefusal(result.ok ? null : result.error);
+  /** Does one thing to each of them in turn; the first refusal is told, and the list fetched anew. */
+  async function each(
+    some: readonly string[],
+    act: (id: string) => Promise<CallResult<unknown>>,
+  ): Promise<void> {
+    const results: CallResult<unknown>[] = [];
+    for (const id of some) results.push(await act(id));
+    const refused = results.find((result) => !result.ok);
+    setRefusal(refused && !refused.ok ? refused.error : null);
     listed.reload();
   }
+  const moveName = `${props.of}.${aside ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
+  const moveAll = (some: readonly string[]) => each(some, (id) => call(moveName, { id }));
+  const move = (record: T) => moveAll([record.id]);
 
   if (listed.error) return <ErrorMessage error={listed.error} onRetry={listed.reload} />;
   if (!records) return <p className="soft">{say('sheet.loading')}</p>;
   const switchAside = (
-    <button type="button" className="button words" onClick={() => setAside(!aside)}>
+    <button
+      type="button"
+      className="button words"
+      onClick={() => {
+        setAside(!aside);
+        choose([]);
+      }}
+    >
       {say(aside ? 'list.hide-aside' : 'list.show-aside')}
     </button>
   );
@@ -64,15 +84,46 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
       {records.length === 0 ? (
         <p className="soft">{say('list.nothing-found', { text: search })}</p>
       ) : (
-        <DataTable
-          className="ruled roster"
-          columns={rosterColumns(props, move)}
-          rows={records}
-          rowKey={({ id }) => id}
-        />
+        <RosterTable {...props} records={records} selection={{ ids, choose }} onMove={move}>
+          <SelectionBar
+            selection={{ ids: ids.filter((id) => records.some((record) => record.id === id)), choose }}
+            actions={[
+              { name: say(aside ? 'list.bring-back' : 'list.set-aside'), run: moveAll },
+              ...(duplicate && !aside
+                ? [{ name: say('list.duplicate'), run: (some: readonly string[]) => each(some, duplicate) }]
+                : []),
+            ]}
+          />
+        </RosterTable>
       )}
       <p>{switchAside}</p>
     </div>
+  );
+}
+
+/** The table of a roster with a box to tick in each row, and what can be done with the ticked ones above it. */
+function RosterTable<T extends Listable>(
+  props: RosterProps<T> & {
+    records: readonly T[];
+    selection: Selection;
+    onMove: (record: T) => Promise<void>;
+    children: React.ReactNode;
+  },
+) {
+  const { records, selection, nameOf } = props;
+  return (
+    <>
+      {props.children}
+      <DataTable
+        className="ruled roster"
+        columns={[
+          selectionColumn(selection, { rows: records, nameOf }),
+          ...rosterColumns(props, (record: T) => void props.onMove(record)),
+        ]}
+        rows={records}
+        rowKey={({ id }) => id}
+      />
+    </>
   );
 }
 

@@ -5,6 +5,7 @@ import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
+import { ArchivedRecords } from './archived-records.tsx';
 import { Backups } from './backups.tsx';
 import { Conflicts } from './conflicts.tsx';
 import { ExportEverything } from './export-everything.tsx';
@@ -36,6 +37,7 @@ export function ArchivePage() {
           {conflicts.value && (
             <Conflicts key={conflicts.round} open={conflicts.value} onRefused={setRefusal} />
           )}
+          <ArchivedRecords onRefused={setRefusal} />
           <Backups backups={backups.value} onRefused={setRefusal} onChanged={backups.reload} />
         </div>
       )}

@@ -7,7 +7,7 @@ import { upload } from '../../client/upload.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { WorkLine } from '../../ui/work-line.tsx';
-import { MergeCounts } from './merge-counts.tsx';
+import { bringsNothing, MergeCounts } from './merge-counts.tsx';
 import { AskPassphrase } from './passphrase-fields.tsx';
 
 type Preview = CallOutput<'bundle.preview'>;
@@ -90,16 +90,18 @@ export function ImportFile(props: {
           <p>{say('archive.in.made', { when: instantText(preview.madeAt) })}</p>
           <MergeCounts counts={preview.changes} />
           <p className="row">
-            <button
-              type="button"
-              className="button chief"
-              disabled={busy}
-              onClick={() => importBundle(preview)}
-            >
-              {say('archive.in.take')}
-            </button>
+            {!bringsNothing(preview.changes) && (
+              <button
+                type="button"
+                className="button chief"
+                disabled={busy}
+                onClick={() => importBundle(preview)}
+              >
+                {say('archive.in.take')}
+              </button>
+            )}
             <button type="button" className="button" onClick={() => setPreview(null)}>
-              {say('archive.in.not')}
+              {say(bringsNothing(preview.changes) ? 'archive.in.close' : 'archive.in.not')}
             </button>
           </p>
         </div>

@@ -3,11 +3,19 @@ import { say, sayCount } from '../../language/messages.ts';
 
 const KINDS = ['athletes', 'boats', 'paddles', 'fits', 'revisions', 'trials', 'photos'] as const;
 
+/** A file that holds nothing but what is here already: one's own export. */
+export function bringsNothing(counts: MergeCountsRecord): boolean {
+  const { refusedErased, erasedHere } = counts;
+  const news = KINDS.map((kind) => counts[kind].added + counts[kind].updated + counts[kind].conflicts);
+  return refusedErased + erasedHere === 0 && news.every((count) => count === 0);
+}
+
 /** What would become of everything that a file brings. */
 export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {
   const conflicts = KINDS.reduce((sum, kind) => sum + counts[kind].conflicts, 0);
   return (
     <div className="stack">
+      {bringsNothing(counts) && <p>{say('archive.counts.nothing')}</p>}
       <table className="ruled">
         <thead>
           <tr>

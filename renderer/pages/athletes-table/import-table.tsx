@@ -11,6 +11,7 @@ import { say, sayCount } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewFormValues } from '../../ui/form/use-form-values.ts';
 import type { AthleteValues } from '../athlete/athlete-values.ts';
+import { HeadingChoices } from './heading-choices.tsx';
 import { readTableFile } from './read-table-file.ts';
 import { TablePreview } from './table-preview.tsx';
 
@@ -88,6 +89,9 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
       )}
       {error && <ErrorMessage error={error} />}
       <p role="status">{told}</p>
+      {opened && table?.kind === 'no-names' && (
+        <HeadingChoices cells={opened.cells} onChange={(cells) => setOpened({ ...opened, cells })} />
+      )}
       {opened && table?.kind === 'read' && (
         <TablePreview
           file={opened.name}

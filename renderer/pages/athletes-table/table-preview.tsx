@@ -7,6 +7,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { BadCells } from './bad-cells.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
+import { HeadingChoices } from './heading-choices.tsx';
 
 type ReadTable = Extract<AthletesTable, { kind: 'read' }>;
 type Cells = readonly (readonly string[])[];
@@ -30,9 +31,10 @@ export function TablePreview(props: {
         <strong>{file}</strong> {sayCount('table.in.read', table.rows.length)}
       </p>
       {leftOut.length > 0 && <p>{say('table.in.left-out', { headings: leftOut.join(', ') })}</p>}
+      <HeadingChoices cells={cells} onChange={onChange} />
       {bad.length > 0 && <BadCells bad={bad} cells={cells} onChange={onChange} />}
       <RowList rows={table.rows} />
-      {takes === 0 && <p>{say('table.take.nothing')}</p>}
+      {takes === 0 && <p>{say(bad.length === 0 ? 'table.take.same' : 'table.take.nothing')}</p>}
       <p className="row">
         {takes > 0 && (
           <button type="button" className="button chief" onClick={onImport}>

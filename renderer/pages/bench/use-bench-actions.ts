@@ -19,7 +19,12 @@ export function useBenchActions(fitId: string): void {
     return [
       { id: 'save', name: say('do.save'), run: () => sendCommand('save-revision') },
       { id: 'duplicate', name: say('menu.duplicate'), run: () => void duplicateFit(document.getState().fit) },
-      { id: 'trial', name: say('do.trial'), run: () => go({ page: 'trial', id: fitId }) },
+      {
+        id: 'trial',
+        name: say('do.trial'),
+        words: say('do.trial.words'),
+        run: () => go({ page: 'trial', id: fitId }),
+      },
       ...(undoName === null
         ? []
         : [{ id: 'undo', name: say('do.undo', { step: undoName }), run: () => sendCommand('undo') }]),

@@ -6,16 +6,16 @@ import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
-
-/** Longest name that a boat may have. */
-const LONGEST_NAME = 120;
+import { copyName } from '../new-fit/fit-name.ts';
 
 /** Makes a second boat like this one, under a name of its own, and goes there. */
 export function DuplicateBoat({ boat }: { boat: Boat }) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
   async function duplicate(): Promise<void> {
     const { id: _own, ...copy } = boat;
-    const name = say('boat.duplicate.name', { name: boat.name }).slice(-LONGEST_NAME);
+    const listed = await call('boats.list', { limit: 1000 });
+    const taken = listed.ok ? listed.value.map((record) => record.boat.name) : [];
+    const name = copyName(boat.name, taken);
     const result = await call('boats.save', { boat: { ...copy, name } });
     setRefusal(result.ok ? null : result.error);
     if (!result.ok) return;

@@ -1,15 +1,27 @@
 import type { FitSummary } from '../../../app/contract/records.ts';
+import type { CallResult } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
 import { instantText } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
+import { copyName } from '../new-fit/fit-name.ts';
 
 function keptText({ revisions, hasDraft }: FitSummary): string {
   if (revisions === 0) return say('fits.no-revision');
   const count = sayCount('fits.revisions', revisions);
   return hasDraft ? say('fits.draft-after', { revisions: count }) : count;
+}
+
+/** Makes a second fit like this one as it stands now, under a name of its own; its revisions stay with the first. */
+async function duplicateFit(id: string): Promise<CallResult<unknown>> {
+  const [opened, listed] = await Promise.all([call('fits.open', { id }), call('fits.list', { limit: 1000 })]);
+  if (!opened.ok) return opened;
+  const taken = listed.ok ? listed.value.map(({ name }) => name) : [];
+  const { fit } = opened.value;
+  return call('fits.create', { fit: { ...fit, name: copyName(fit.name, taken) } });
 }
 
 /** Straight to paper, and to showing the athlete. */
@@ -42,6 +54,7 @@ export function FitsPage() {
     >
       <StoreNotices />
       <RosterList<FitSummary>
+        duplicate={duplicateFit}
         of="fits"
         nameTitle={say('fits.name')}
         nameOf={({ name }) => name}

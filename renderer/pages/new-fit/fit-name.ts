@@ -9,3 +9,23 @@ export function fitName(boat: string, athletes: readonly string[]): string {
   const joined = athletes.reduce((first, second) => say('new-fit.and', { first, second }));
   return say('new-fit.name.default', { athletes: joined, boat }).slice(0, LONGEST);
 }
+
+/** A fit's name moved into another boat: the boat that the name ends with gives way, so that it grows no tail. */
+export function nameInBoat(name: string, boats: { readonly from: string; readonly to: string }): string {
+  const tail = (boat: string) => say('new-fit.name.default', { athletes: '', boat });
+  const old = tail(boats.from);
+  if (name.endsWith(old)) return name.slice(0, -old.length) + tail(boats.to);
+  return say('transfer.name', { fit: name, boat: boats.to });
+}
+
+/** A name for a copy that is not taken yet: "Name, copy", then "Name, copy 2"; the copy of a copy gets no second tail. */
+export function copyName(name: string, taken: readonly string[]): string {
+  const tail = say('boat.duplicate.name', { name: '' });
+  const at = name.lastIndexOf(tail);
+  const isCopy = at > 0 && /^( \d+)?$/.test(name.slice(at + tail.length));
+  const base = (isCopy ? name.slice(0, at) : name).slice(0, LONGEST - tail.length - 4);
+  const first = say('boat.duplicate.name', { name: base });
+  let candidate = first;
+  for (let number = 2; taken.includes(candidate); number++) candidate = `${first} ${number}`;
+  return candidate;
+}

@@ -13,6 +13,7 @@ import { go, hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Page } from '../../ui/page.tsx';
+import { nameInBoat } from '../new-fit/fit-name.ts';
 import { shiftSentences } from './shift-sentences.ts';
 import { type TransferColumn, TransferTable } from './transfer-table.tsx';
 
@@ -105,7 +106,7 @@ function Answered({ answer }: { answer: TransferAnswer }) {
     const result = await call('fits.create', {
       fit: {
         ...fit,
-        name: say('transfer.name', { fit: from.name, boat: fit.boat.name }).slice(0, NAME_LENGTH),
+        name: nameInBoat(from.name, { from: from.boat.name, to: fit.boat.name }).slice(0, NAME_LENGTH),
         notes: [fit.notes, note].filter(Boolean).join('\n').slice(0, NOTES_LENGTH),
       },
     });

@@ -10,6 +10,8 @@ export interface Column<T> {
   /** Empty for a column of tools, which needs no heading. */
   readonly title: string;
   readonly titleHidden?: boolean;
+  /** What stands in the heading in place of its title. */
+  readonly head?: React.ReactNode;
   readonly cell: (row: T, index: number) => React.ReactNode;
   readonly numeric?: boolean;
   /** Names the row: the cell is its heading. */
@@ -70,7 +72,8 @@ const keyOf = <T,>({ id, title }: Column<T>) => id ?? title;
 function Heading<T>(
   props: Column<T> & { at: number; sorting: Sorting | null; onSort: (column: number) => void },
 ) {
-  const { title, numeric, sortBy, at, sorting, onSort } = props;
+  const { title, head, numeric, sortBy, at, sorting, onSort } = props;
+  if (head) return <td>{head}</td>;
   if (title === '') return <td />;
   const here = sorting?.column === at ? sorting.direction : null;
   const name = props.titleHidden ? <span className="only-spoken">{title}</span> : title;

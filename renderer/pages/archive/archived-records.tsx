@@ -1,0 +1,77 @@
+import type { CallError } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { useCall } from '../../client/use-call.ts';
+import { say } from '../../language/messages.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
+
+const ALL = { archived: true, limit: 1000 } as const;
+
+type Kind = 'fit' | 'athlete' | 'boat' | 'paddle';
+
+interface Archived {
+  readonly kind: Kind;
+  readonly id: string;
+  readonly name: string;
+}
+
+/** Everything that was archived, with a way back for each: fits, athletes, boats, paddles. */
+export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | null) => void }) {
+  const fits = useCall('fits.list', ALL);
+  const athletes = useCall('athletes.list', ALL);
+  const boats = useCall('boats.list', ALL);
+  const paddles = useCall('paddles.list', ALL);
+  const lists = { fit: fits, athlete: athletes, boat: boats, paddle: paddles };
+  const rows: Archived[] = [
+    ...(fits.value ?? []).map(({ id, name }) => ({ kind: 'fit' as const, id, name })),
+    ...(athletes.value ?? []).map(({ id, athlete }) => ({
+      kind: 'athlete' as const,
+      id,
+      name: athlete.name,
+    })),
+    ...(boats.value ?? []).map(({ id, boat }) => ({ kind: 'boat' as const, id, name: boat.name })),
+    ...(paddles.value ?? []).map(({ id, paddle }) => ({ kind: 'paddle' as const, id, name: paddle.name })),
+  ];
+
+  async function restore({ kind, id }: Archived): Promise<void> {
+    const result = await call(`${kind}s.restore` as 'fits.restore', { id });
+    onRefused(result.ok ? null : result.error);
+    lists[kind].reload();
+  }
+
+  return (
+    <section className="archived">
+      <h2>{say('list.archived')}</h2>
+      <p className="soft">{say('list.archived.about')}</p>
+      <DataTable
+        rows={rows}
+        rowKey={({ id }) => id}
+        empty={<p>{say('list.archived.none')}</p>}
+        columns={[
+          {
+            title: say('athletes.name'),
+            id: 'name',
+            isName: true,
+            cell: ({ name }) => name,
+            sortBy: ({ name }) => name,
+          },
+          { title: say('list.kind'), cell: ({ kind }) => say(`kind.${kind}`), sortBy: ({ kind }) => kind },
+          {
+            title: '',
+            id: 'restore',
+            className: 'row-tool',
+            cell: (row) => (
+              <button
+                type="button"
+                className="button words"
+                aria-label={say('list.for', { action: say('list.bring-back'), name: row.name })}
+                onClick={() => void restore(row)}
+              >
+                {say('list.bring-back')}
+              </button>
+            ),
+          },
+        ]}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { copyName, fitName, nameInBoat } from '../../../../renderer/pages/new-fit/fit-name.ts';
+
+describe('a fit’s name', () => {
+  it('is its athletes and its boat', () => {
+    expect(fitName('No. 4', ['Ilse', 'Runa'])).toBe('Ilse and Runa in No. 4');
+    expect(fitName('No. 4', [])).toBe('No. 4');
+  });
+
+  it('grows no tail when it goes from boat to boat', () => {
+    const first = nameInBoat(fitName('No. 4', ['Ilse']), { from: 'No. 4', to: 'No. 7' });
+    expect(first).toBe('Ilse in No. 7');
+    expect(nameInBoat(first, { from: 'No. 7', to: 'No. 9' })).toBe('Ilse in No. 9');
+    expect(nameInBoat('Spring', { from: 'No. 4', to: 'No. 7' })).toBe('Spring, in No. 7');
+    expect(nameInBoat('Spring, in No. 7', { from: 'No. 7', to: 'No. 9' })).toBe('Spring, in No. 9');
+  });
+
+  it('of a copy is counted, and the copy of a copy gets no second tail', () => {
+    expect(copyName('Spring', ['Spring'])).toBe('Spring, copy');
+    expect(copyName('Spring, copy', ['Spring', 'Spring, copy'])).toBe('Spring, copy 2');
+    expect(copyName('Spring, copy 2', ['Spring, copy', 'Spring, copy 2'])).toBe('Spring, copy 3');
+    expect(copyName('a'.repeat(120), []).length).toBeLessThanOrEqual(120);
+  });
+});
