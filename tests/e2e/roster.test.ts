@@ -376,7 +376,7 @@ describe('a boat', () => {
     await goTo(page, `#/boats/${id}`);
     await page.getByRole('button', { name: 'Duplicate' }).click();
     await page.getByRole('heading', { level: 1, name: `${boat.name}, copy` }).waitFor();
-    const [copy] = await callFromPage(page, 'boats.list', { search: 'copy' });
+    const [copy] = await callFromPage(page, 'boats.list', { search: '(2)' });
     expect(copy!.id).not.toBe(id);
     expect({ ...copy!.boat, id, name: boat.name }).toEqual({ ...boat, id });
     await page.getByText('No photograph yet.').waitFor();

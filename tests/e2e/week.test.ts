@@ -8,6 +8,7 @@ import { rankChanges } from '../../core/trial/rank-changes.ts';
 import { toldFirst } from '../../core/trial/told-first.ts';
 import { english } from '../english.ts';
 import { barriersInBothThemes } from './barriers.ts';
+import { countedHand } from './counted-hand.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, numberIn, shown, soon, textOf } from './screens.ts';
@@ -15,9 +16,13 @@ import { callFromPage, enter, goTo, measure, numberIn, shown, soon, textOf } fro
 const PAD_AFT = 'Knee pad: aft of the mark';
 const NAME = 'Runa Vadstrand';
 const PARTNER = 'Bohuš Křivolák';
-const SINGLE = 'Broad single';
+const SINGLE = 'Training single';
 const OTHER_SINGLE = 'No. 4, single';
 const PAIR = 'No. 7, pair';
+
+/** Interactions that a person may need from the first start to a saved fit, and on to its sheet as PDF. */
+const TO_A_SAVED_FIT = 12;
+const TO_A_SHEET = 15;
 
 /** Changes that the page tells at once. */
 const TOLD_FIRST = 3;
@@ -61,6 +66,23 @@ async function saveAs(name: string): Promise<void> {
   await dialog.waitFor({ state: 'detached' });
 }
 
+/** Makes a boat of a class with drilled rails, through its own page. */
+async function makeBoat(name: string, boatClass: string): Promise<void> {
+  await goTo(page, '#/boats/new');
+  await page.getByLabel('Name', { exact: true }).fill(name);
+  await page.getByText(boatClass, { exact: true }).click();
+  await page.getByText(/^Seats, floorboard and fixings/).click();
+  await drillRails();
+  await button('Save').click();
+  await page.getByRole('heading', { level: 1, name }).waitFor();
+}
+
+/** Enters a hole pitch of one centimetre for pad and rest. */
+async function drillRails(): Promise<void> {
+  await enter(page, 'Hole pitch of the pad’s rail', '1');
+  await enter(page, 'Hole pitch of the rest’s rail', '1');
+}
+
 /** Serious findings of axe in both themes. */
 const barriers = () => barriersInBothThemes(page);
 
@@ -71,20 +93,43 @@ beforeAll(async () => {
     reducedMotion: 'reduce',
     clock: true,
   });
-  await page.getByRole('button', { name: 'Open the demo club' }).click();
-  await measure(page, PAD_AFT).waitFor();
 });
 afterAll(() => program?.dispose());
 
 describe('Monday: a new junior', () => {
-  it('is put in, and measured with six tapes, each read twice', async () => {
-    await goTo(page, '#/athletes/new');
-    await page.getByLabel('Name', { exact: true }).fill(NAME);
-    await page.getByText('left', { exact: true }).click();
+  it('has a saved fit and its sheet as PDF from a blank start, in a few interactions', async () => {
+    const hand = countedHand(page);
+    await hand.click(page.getByRole('link', { name: 'Start blank' }));
+    await hand.fill('Name', NAME);
+    await hand.fill('Stature', '158');
+    await hand.fill('Body mass', '49');
+    await hand.click(page.getByText('left', { exact: true }));
+    await hand.click(page.getByText('broad training single', { exact: true }));
+    await hand.click(button('Begin on the bench'));
+    await measure(page, PAD_AFT).waitFor();
+    await hand.click(button('Save a revision').first());
+    await hand.fill('Name', 'As estimated');
+    await hand.click(page.getByRole('dialog').getByRole('button', { name: 'Save', exact: true }));
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    expect(hand.count()).toBeLessThanOrEqual(TO_A_SAVED_FIT);
+    await hand.click(page.getByRole('link', { name: 'Set out', exact: true }));
+    const download = page.waitForEvent('download');
+    await hand.click(button('Sheet as PDF'));
+    expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
+    expect(hand.count()).toBeLessThanOrEqual(TO_A_SHEET);
+  });
+
+  it('is measured with six tapes, each read twice, and the boat gets its holes', async () => {
+    const [entered] = await callFromPage(page, 'athletes.list', { search: NAME });
+    const [boat] = await callFromPage(page, 'boats.list', {});
+    expect(boat!.boat).toMatchObject({ name: SINGLE, hull: { kind: 'usual' } });
+    await goTo(page, `#/boats/${boat!.id}`);
+    await drillRails();
+    await button('Save').click();
+    await page.getByText('1 fit still holds this boat as it was before:').waitFor();
+    await goTo(page, `#/athletes/${entered!.id}`);
     await page.getByText('female', { exact: true }).click();
     await page.getByLabel('Born on').fill('2012-05-20');
-    await enter(page, 'Stature', '158');
-    await enter(page, 'Body mass', '49');
     await button('Save').click();
     await page.getByRole('link', { name: NAME, exact: true }).click();
     await page.getByRole('link', { name: 'Measure', exact: true }).click();
@@ -260,7 +305,7 @@ describe('Thursday: the athlete', () => {
     await page.getByRole('heading', { name: `Timeline of ${NAME}` }).waitFor();
     const kinds = () =>
       page.locator('.timeline > li').evaluateAll((items) => items.map((i) => i.getAttribute('data-kind')));
-    await soon(kinds).toEqual(['revision', 'trial', 'revision']);
+    await soon(kinds).toEqual(['revision', 'trial', 'revision', 'revision']);
     await page.getByText('Answers: Rear toes: numb (moderate)').waitFor();
     expect(await barriers()).toEqual([]);
   });
@@ -268,6 +313,15 @@ describe('Thursday: the athlete', () => {
 
 describe('Saturday: a pair with a heavier partner', () => {
   it('is levelled by shifting whole settings, each stance kept', async () => {
+    await makeBoat(PAIR, 'C2');
+    await goTo(page, '#/athletes/new');
+    await page.getByLabel('Name', { exact: true }).fill(PARTNER);
+    await page.getByText('right', { exact: true }).click();
+    await page.getByText('male', { exact: true }).click();
+    await enter(page, 'Stature', '184');
+    await enter(page, 'Body mass', '84');
+    await button('Save').click();
+    await page.getByRole('link', { name: PARTNER, exact: true }).waitFor();
     await goTo(page, '#/fits/new');
     await page.getByLabel('Boat').selectOption({ label: PAIR });
     const seats = page.getByLabel(/^Seat \d/);
@@ -297,6 +351,7 @@ describe('Saturday: a pair with a heavier partner', () => {
 
 describe('the same stance in another hull', () => {
   it('stands side by side with what keeps the trim, and becomes a new fit in one press', async () => {
+    await makeBoat(OTHER_SINGLE, 'C1');
     await goTo(page, `#/fits/${fitId}/transfer`);
     await page.getByLabel('Boat').selectOption({ label: OTHER_SINGLE });
     await page.locator('.transfer-table').waitFor();
@@ -329,7 +384,7 @@ describe('spring: four centimetres taller', () => {
     });
     await goTo(page, `#/athletes/${athleteId}`);
     const rows = page.locator('.athlete-fits tbody tr');
-    await soon(() => rows.count()).toBe(3);
+    await soon(() => rows.count()).toBe(4);
     await soon(async () => textOf(rows.first())).toMatch(/4\.0 cm of growth since; (nothing|\d)/);
     expect(await barriers()).toEqual([]);
   });

@@ -8,8 +8,8 @@ import { say, sayCount } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** What of a boat a fit's figures depend on. */
-const figuresOf = ({ hull, correction, centre, massKg, floorboard, skinM, seats }: Boat) =>
-  JSON.stringify({ hull, correction, centre, massKg, floorboard, skinM, seats });
+const figuresOf = ({ hull, correction, centre, massKg, floorboard, hardware, skinM, seats }: Boat) =>
+  JSON.stringify({ hull, correction, centre, massKg, floorboard, hardware, skinM, seats });
 
 /** Fits of a boat that still hold it as it was before it was changed. */
 async function olderFits(id: string, boat: Boat): Promise<OpenedFit[]> {

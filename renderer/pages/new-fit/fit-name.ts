@@ -18,14 +18,12 @@ export function nameInBoat(name: string, boats: { readonly from: string; readonl
   return say('transfer.name', { fit: name, boat: boats.to });
 }
 
-/** A name for a copy that is not taken yet: "Name, copy", then "Name, copy 2"; the copy of a copy gets no second tail. */
+/** A name for a copy that is not taken yet: "Spring (2)", then "Spring (3)"; the copy of a copy gets no second tail. */
 export function copyName(name: string, taken: readonly string[]): string {
-  const tail = say('boat.duplicate.name', { name: '' });
-  const at = name.lastIndexOf(tail);
-  const isCopy = at > 0 && /^( \d+)?$/.test(name.slice(at + tail.length));
-  const base = (isCopy ? name.slice(0, at) : name).slice(0, LONGEST - tail.length - 4);
-  const first = say('boat.duplicate.name', { name: base });
-  let candidate = first;
-  for (let number = 2; taken.includes(candidate); number++) candidate = `${first} ${number}`;
-  return candidate;
+  const stem = name.replace(/ \(\d+\)$/, '');
+  for (let number = 2; ; number++) {
+    const tail = ` (${number})`;
+    const candidate = stem.slice(0, LONGEST - tail.length) + tail;
+    if (!taken.includes(candidate)) return candidate;
+  }
 }

@@ -16,9 +16,9 @@ describe('a fit’s name', () => {
   });
 
   it('of a copy is counted, and the copy of a copy gets no second tail', () => {
-    expect(copyName('Spring', ['Spring'])).toBe('Spring, copy');
-    expect(copyName('Spring, copy', ['Spring', 'Spring, copy'])).toBe('Spring, copy 2');
-    expect(copyName('Spring, copy 2', ['Spring, copy', 'Spring, copy 2'])).toBe('Spring, copy 3');
+    expect(copyName('Spring', ['Spring'])).toBe('Spring (2)');
+    expect(copyName('Spring (2)', ['Spring', 'Spring (2)'])).toBe('Spring (3)');
+    expect(copyName('Spring (3)', ['Spring (3)'])).toBe('Spring (2)');
     expect(copyName('a'.repeat(120), []).length).toBeLessThanOrEqual(120);
   });
 });
