@@ -9,6 +9,7 @@ import { CLASS_LIMITS } from './class-limits.ts';
 import { type Finding, type Quantity, SEVERITIES } from './finding.ts';
 import { distanceToBand, judgedOf, probabilityOutside, severityOf } from './probability.ts';
 import { findQuantity, type QuantityId, quantityDefinition } from './quantities.ts';
+import { keyOf } from './value-table.ts';
 
 /**
  * All findings of a fit from its quantities, the most severe first, then in the order of the band table. `supports` tells for each
@@ -21,17 +22,18 @@ export function judge(
   supports: readonly (Support | null)[] = [],
 ): Finding[] {
   const judged: Judgement[] = [];
+  const byKey = new Map(quantities.map((q) => [keyOf(q.id, q.seat), q]));
   const occupied = fit.seats.some((seat) => seat.athlete);
   for (const rule of rulesFor(fit)) {
     if (quantityDefinition(rule.quantity)?.scope === 'boat') {
       if (rule.needsCrew && !occupied) continue;
-      collect(judged, boatRule(fit, rule), findQuantity(quantities, rule.quantity, null));
+      collect(judged, boatRule(fit, rule), byKey.get(keyOf(rule.quantity, null)));
       continue;
     }
     fit.seats.forEach((seat, index) => {
       if (!seat.athlete) return;
       const placed = fromCentre(rule, fit, index);
-      collect(judged, seatRule(seat, placed), findQuantity(quantities, rule.quantity, index));
+      collect(judged, seatRule(seat, placed), byKey.get(keyOf(rule.quantity, index)));
     });
   }
   const findings = judged.map(({ finding }) => finding);
@@ -101,7 +103,7 @@ interface Judgement {
   readonly rule: BandRule;
 }
 
-function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | null): void {
+function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | undefined): void {
   if (!quantity) return;
   const { value, sd, unit, seat, uninformed, byHull, unreached, range } = quantity;
   const { min, max, stopMin, stopMax, source, sourceKey, reason } = rule;
