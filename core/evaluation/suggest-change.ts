@@ -1,4 +1,4 @@
-import { COORDINATES, type Coordinate, type FittingCoordinate } from '../document/coordinates.ts';
+import { COORDINATES, type FittingCoordinate } from '../document/coordinates.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import {
   coordinateOf,
@@ -9,7 +9,8 @@ import {
 } from '../document/fitting-coordinate.ts';
 import type { Evaluator } from './evaluator.ts';
 import type { Finding, Suggestion } from './finding.ts';
-import { DECIDED_SIGMAS } from './probability.ts';
+import type { JudgedValues } from './judged-values.ts';
+import { DECIDED_SIGMAS, distanceToBand } from './probability.ts';
 import type { Report } from './report.ts';
 import { sideEffectsOf } from './side-effects.ts';
 
@@ -29,26 +30,51 @@ interface Search {
   readonly fit: Fit;
   readonly report: Report;
   readonly finding: Finding;
+  /** Values at places asked for before: searches for several findings of one fit share them. */
+  readonly known?: KnownValues;
+}
+
+/** Judged values of one fit with one coordinate moved, by seat, coordinate and move. */
+export type KnownValues = Map<string, JudgedValues>;
+
+/** A coordinate of a seat, and how far the finding's value answers it. */
+interface Way extends Along {
+  /** Change of the excess for each unit of the coordinate, and the move that the slope foretells, in steps of trouble. */
+  readonly slope: number;
+  readonly foretold: number;
+}
+
+interface Along {
+  readonly seat: number;
+  readonly coordinate: FittingCoordinate;
 }
 
 /**
  * The smallest single move of a fitting that brings a finding's value inside its band by its own uncertainty, found
  * by solving along every free coordinate; moves are compared by `COORDINATES.scale`. A move that brings no new
- * *change* or *stop* is preferred to a smaller one that does. `kind: 'none'` when no single move clears it.
+ * *change* or *stop* is preferred to a smaller one that does. `kind: 'none'` when no single move clears it. Coordinates are
+ * tried in the order in which they promise to be short, none farther than the best clean move so far.
  */
-export function suggestChange(search: Search): Suggestion {
-  const { finding, fit } = search;
+export function suggestChange(given: Search): Suggestion {
+  const { finding, fit } = given;
   const choice = choiceFor(finding);
   if (choice) return choice;
   if (finding.settledBy) return { kind: 'measure', what: finding.settledBy };
+  const search = { ...given, known: given.known ?? new Map() };
   const seats = finding.seat === null ? fit.seats.map((_, i) => i) : [finding.seat];
-  const moves = seats.flatMap((seat) =>
-    freeCoordinates(fit.seats[seat]!)
-      .map((coordinate) => moveAlong(search, seat, coordinate))
-      .filter((move): move is Move => move !== null),
+  const ways = seats.flatMap((seat) =>
+    freeCoordinates(fit.seats[seat]!).flatMap((coordinate) => wayAlong(search, { seat, coordinate }) ?? []),
   );
-  moves.sort((a, b) => Number(b.clean) - Number(a.clean) || trouble(a) - trouble(b));
-  return moves[0] ?? { kind: 'none', locked: seats.flatMap((seat) => fit.seats[seat]!.locks) };
+  let best: Move | null = null;
+  for (const way of ways.toSorted((a, b) => a.foretold - b.foretold)) {
+    const move = moveAlong(search, way, best?.clean ? trouble(best) : Number.POSITIVE_INFINITY);
+    if (move && (!best || isBetter(move, best))) best = move;
+  }
+  return best ?? { kind: 'none', locked: seats.flatMap((seat) => fit.seats[seat]!.locks) };
+}
+
+function isBetter(a: Move, b: Move): boolean {
+  return (Number(b.clean) - Number(a.clean) || trouble(a) - trouble(b)) < 0;
 }
 
 /** Findings that are cleared by a choice, not by a move. */
@@ -65,59 +91,82 @@ function trouble(move: Move): number {
   return Math.abs(move.to - move.from) / COORDINATES[move.coordinate].moveUnit;
 }
 
-function moveAlong(search: Search, seat: number, coordinate: FittingCoordinate): Move | null {
-  const { fit, report, evaluator } = search;
+/** How the finding answers a coordinate; null where its longest move brings next to nothing. */
+function wayAlong(search: Search, along: Along): Way | null {
+  const { snapStep, longestMove, moveUnit } = COORDINATES[along.coordinate];
+  const start = excessAt(search, along, 0);
+  if (start <= 0 || !Number.isFinite(start)) return null;
+  const probe = 4 * snapStep;
+  const slope = (excessAt(search, along, probe) - excessAt(search, along, -probe)) / (2 * probe);
+  if (Math.abs(slope) * longestMove < start / 20) return null;
+  return { ...along, slope, foretold: start / Math.abs(slope) / moveUnit };
+}
+
+function moveAlong(search: Search, way: Way, most: number): Move | null {
+  const { fit, report, evaluator, finding } = search;
+  const { seat, coordinate } = way;
   const from = coordinateOf(fit.seats[seat]!, coordinate);
   const rule = COORDINATES[coordinate];
-  const excess = (by: number) =>
-    excessOf(search, evaluator.evaluateHolding(withCoordinate(fit, { seat, coordinate }, from + by), report));
-  const by = leastMove(excess, rule);
+  const longest = Math.min(rule.longestMove, most * rule.moveUnit);
+  const by = leastMove((move) => excessAt(search, way, move), {
+    slope: way.slope,
+    longest,
+    step: rule.snapStep,
+  });
   if (by === null) return null;
   const to = roundedOutward(from, by, holePitch(fit, coordinate) ?? rule.snapStep);
-  const { least, most } = endsOf(fit, coordinate);
-  if (to < Math.min(least, from) || to > Math.max(most, from)) return null;
+  const { least, most: end } = endsOf(fit, coordinate);
+  if (to < Math.min(least, from) || to > Math.max(end, from)) return null;
   const after = evaluator.evaluateHolding(withCoordinate(fit, { seat, coordinate }, to), report);
-  if (excessOf(search, after) > 0 || Math.abs(to - from) > rule.longestMove) return null;
-  const sideEffects = sideEffectsOf(report, after, search.finding.id);
+  const now = after.findings.find((f) => f.id === finding.id);
+  if (!now || pastEdge(now, now.distance) > 0 || Math.abs(to - from) > rule.longestMove) return null;
+  const sideEffects = sideEffectsOf(report, after, finding.id);
   const clean = sideEffects.every(
     (s) => s.severityTo === s.severityFrom || s.severityTo === 'good' || s.severityTo === 'check',
   );
   return { kind: 'move', seat, coordinate, from, to, clean, sideEffects };
 }
 
-/** How far the finding's value is from where it should come, in its unit; at most zero when it is there. */
-function excessOf({ finding }: Search, report: Report): number {
-  const now = report.findings.find((f) => f.id === finding.id);
-  if (!now) return Number.POSITIVE_INFINITY;
-  const { min, max } = now.band;
-  const doubt = DECIDED_SIGMAS * (now.sd ?? 0);
+/** How far the finding's value is from where it should come after a move, in its unit; at most zero when it is there. */
+function excessAt(search: Search, { seat, coordinate }: Along, by: number): number {
+  const { evaluator, fit, report, finding, known } = search;
+  const key = `${seat} ${by === 0 ? '' : coordinate} ${by}`;
+  const to = coordinateOf(fit.seats[seat]!, coordinate) + by;
+  const values =
+    known?.get(key) ?? evaluator.judgedHolding(withCoordinate(fit, { seat, coordinate }, to), report);
+  known?.set(key, values);
+  const value = values.get(finding.id);
+  return value === undefined
+    ? Number.POSITIVE_INFINITY
+    : pastEdge(finding, distanceToBand(value, finding.band));
+}
+
+/** A distance to a band's edge, and the doubt that it should be inside by. */
+function pastEdge({ band: { min, max }, sd }: Pick<Finding, 'band' | 'sd'>, distance: number): number {
+  const doubt = DECIDED_SIGMAS * (sd ?? 0);
   const room = min !== null && max !== null ? NARROW_BAND_SHARE * (max - min) : doubt;
-  return now.distance + Math.min(doubt, room);
+  return distance + Math.min(doubt, room);
 }
 
 /** Least signed move that brings `excess` to zero or below: secant steps kept inside a bracket; null if none within the longest move. */
 function leastMove(
   excess: (by: number) => number,
-  { longestMove, snapStep }: Pick<Coordinate, 'longestMove' | 'snapStep'>,
+  { slope, longest, step }: { slope: number; longest: number; step: number },
 ): number | null {
   const start = excess(0);
-  if (start <= 0 || !Number.isFinite(start)) return null;
-  const probe = 4 * snapStep;
-  const slope = (excess(probe) - excess(-probe)) / (2 * probe);
-  if (Math.abs(slope) * longestMove < start / 20) return null;
   const direction = slope > 0 ? -1 : 1;
   let near = 0;
   let nearExcess = start;
-  let far = Math.min(longestMove, (1.05 * start) / Math.abs(slope));
+  let far = Math.min(longest, (1.05 * start) / Math.abs(slope));
   let farExcess = excess(direction * far);
-  while (farExcess > 0 && far < longestMove) {
+  while (farExcess > 0 && far < longest) {
     near = far;
     nearExcess = farExcess;
-    far = Math.min(longestMove, far * 1.6);
+    far = Math.min(longest, far * 1.6);
     farExcess = excess(direction * far);
   }
   if (farExcess > 0) return null;
-  for (let i = 0; i < MOST_STEPS && far - near > SNAP_SHARE * snapStep; i++) {
+  for (let i = 0; i < MOST_STEPS && far - near > SNAP_SHARE * step; i++) {
     const at = near + ((far - near) * nearExcess) / (nearExcess - farExcess);
     const inside = Math.min(Math.max(at, near + 0.1 * (far - near)), far - 0.1 * (far - near));
     const value = excess(direction * inside);

@@ -2,6 +2,8 @@ import type { Fit } from '../document/fit-schema.ts';
 import { freeCoordinates } from '../document/fitting-coordinate.ts';
 import { createEvaluator } from '../evaluation/evaluator.ts';
 import { middleEdges } from './edges.ts';
+import { seriousCount } from './objective.ts';
+import { propose } from './propose.ts';
 import { beginning, smallestChange } from './smallest-change.ts';
 
 /**
@@ -21,5 +23,7 @@ export function levelledFit(fit: Fit): Fit {
   );
   const search = { evaluator, fit, held, places };
   const edges = middleEdges(held, () => true);
-  return smallestChange(search, edges, { from: beginning(search), measurings: 0 }).here.fit;
+  const levelled = smallestChange(search, edges, { from: beginning(search), measurings: 0 }).here.fit;
+  // Values that bend may leave something to change after all: that is put right as in any fit.
+  return seriousCount(evaluator.evaluate(levelled)) > 0 ? propose(evaluator, levelled).fit : levelled;
 }

@@ -1,7 +1,7 @@
 import { FITTING_COORDINATES, type FittingCoordinate } from '../../core/document/coordinates.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Finding, Suggestion } from '../../core/evaluation/finding.ts';
-import { suggestChange } from '../../core/evaluation/suggest-change.ts';
+import { type KnownValues, suggestChange } from '../../core/evaluation/suggest-change.ts';
 import { type Derivative, derivativesTo } from '../../core/optimise/sensitivity.ts';
 import type { JobTools } from './job.ts';
 
@@ -33,9 +33,10 @@ export function* slowAnswersOf(
     }
     yield { kind: 'derivatives', seat, of };
   }
+  const known: KnownValues = new Map();
   for (const finding of report.findings) {
     if (finding.severity === 'good' || (finding.seat !== null && finding.seat !== seat)) continue;
-    const suggestion = suggestChange({ evaluator, fit, report, finding });
+    const suggestion = suggestChange({ evaluator, fit, report, finding, known });
     yield { kind: 'suggestion', findingId: finding.id, suggestion };
   }
 }
