@@ -14,7 +14,7 @@ import { propose } from '../../../core/optimise/propose.ts';
 import type { ProposedMove } from '../../../core/optimise/proposed-move.ts';
 import { cases } from '../../cases.ts';
 import { notEmpty } from '../../not-empty.ts';
-import { sampleBoat } from '../../reference/proposal-random.ts';
+import { crewFit, randomAthletes, sampleBoat } from '../../reference/proposal-random.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -97,6 +97,36 @@ describe('propose', () => {
     expect(settled.report.findings.some(({ severity }) => severity === 'check')).toBe(true);
     expect(settled.moves).toEqual([]);
     expect(settled.fit).toBe(proposal.fit);
+  });
+});
+
+describe('offers in a crew', () => {
+  const crew = crewFit(sampleBoat('pair'), randomAthletes(41, 2));
+  const fit = crew.seats.reduce((now, seat, index) => {
+    const at = { seat: index, coordinate: 'frontFoot.forwardM' as const };
+    return withCoordinate(now, at, seat.frontFoot.forwardM - 0.05 - 0.02 * index);
+  }, crew);
+  const { fit: proposed, report, offers } = propose(evaluator, fit);
+
+  it('clear a check of one seat by moves of that seat, and let nothing of the other or the boat read worse', () => {
+    const ofSeats = offers.filter(({ finding }) => finding.seat !== null);
+    expect(new Set(ofSeats.map(({ finding }) => finding.seat)).size).toBe(2);
+    for (const { finding, moves } of ofSeats) {
+      expect(
+        moves.every(({ seat }) => seat === finding.seat),
+        finding.id,
+      ).toBe(true);
+      const after = evaluator.evaluateHolding(withMoves(proposed, moves), report);
+      expect(after.findings.find(({ id }) => id === finding.id)!.severity, finding.id).toBe('good');
+      const before = new Map(report.findings.map(({ id, severity }) => [id, SEVERITIES.indexOf(severity)]));
+      for (const { id, severity } of after.findings)
+        expect(SEVERITIES.indexOf(severity), `${finding.id}: ${id}`).toBeLessThanOrEqual(before.get(id)!);
+    }
+  });
+
+  it('move the named seats alone', () => {
+    const own = propose(evaluator, fit, [1]);
+    for (const { moves } of [own, ...own.offers]) expect(moves.every(({ seat }) => seat === 1)).toBe(true);
   });
 });
 
