@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { fitSchema } from '../../core/document/fit-schema.ts';
 import { PAPER_NAMES } from '../../core/setout/paper.ts';
-import { setOutOptionsSchema } from '../../core/setout/set-out-options.ts';
+import { paperOptionsSchema } from '../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';
 import { TEMPLATE_IDS } from '../../core/setout/template-ids.ts';
 import { LANGUAGE_TAGS } from './display.ts';
@@ -26,7 +26,7 @@ export const wantedExport = z.discriminatedUnion('kind', [
     kind: z.literal('set-out-sheet'),
     seat,
     paper,
-    options: setOutOptionsSchema.prefault({}),
+    options: paperOptionsSchema.prefault({}),
   }),
   z.strictObject({
     kind: z.literal('templates'),
@@ -36,7 +36,7 @@ export const wantedExport = z.discriminatedUnion('kind', [
     templates: z.array(z.enum(TEMPLATE_IDS)).min(1).max(TEMPLATE_IDS.length),
     /** For PDF only. */
     paper,
-    options: setOutOptionsSchema.prefault({}),
+    options: paperOptionsSchema.prefault({}),
   }),
   z.strictObject({
     kind: z.literal('take-home'),

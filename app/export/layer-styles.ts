@@ -19,6 +19,7 @@ const NAMES: Readonly<Record<TemplateLayer, readonly [name: string, colourIndex:
   recess: ['RECESS', 5],
   depthLine: ['DEPTH-LINES', 4],
   foamCut: ['FOAM-CUT', 30],
+  woodLine: ['WOOD-LINES', 32],
   drill: ['DRILL', 8],
   drillNow: ['DRILL-NOW', 1],
   centreline: ['CENTRELINE', 2],

@@ -182,6 +182,7 @@ function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: s
   line(stampLine(stamp, words), 10.6, { size: 3.1 });
   const how = `${paper}${landscape ? ` ${words.say('paper.landscape')}` : ''} · 1:1 · ${words.say('paper.full-size', { seen: drawing.seen })}`;
   line(how, 14.6, { size: 2.8, colour: SOFT });
+  if (drawing.facing) line(drawing.facing, 22.2, { size: 3.1, weight: 'strong' });
   pdf.text(words.say('paper.print-full'), [left, top + 18.4], {
     size: 2.8,
     weight: 'strong',
@@ -209,11 +210,12 @@ function drawBars(pdf: SheetPdf, [left, y]: MillimetrePoint): void {
     ],
     ink,
   );
-  for (let at = 0; at <= CHECK_BAR_MM; at += 10) {
+  // No tick at the corner: it would reach past the end of the other bar, and a ruler would measure that too.
+  for (let at = 10; at <= CHECK_BAR_MM; at += 10) {
     const reach = at % 50 === 0 ? 2 : 1;
     pdf.path(
       [
-        [x + at, y - (at === 0 ? 0 : reach)],
+        [x + at, y - reach],
         [x + at, y + reach],
       ],
       ink,
@@ -221,7 +223,7 @@ function drawBars(pdf: SheetPdf, [left, y]: MillimetrePoint): void {
     pdf.path(
       [
         [x - reach, y - at],
-        [x + (at === 0 ? 0 : reach), y - at],
+        [x + reach, y - at],
       ],
       ink,
     );

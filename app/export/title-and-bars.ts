@@ -9,14 +9,15 @@ const GAP_MM = 14;
 
 /** A template's shapes with its title above and the two check bars below and to the left, clear of the drawing. */
 export function withTitleAndBars(
-  { title, seen, shapes }: TemplateDrawing,
+  { title, seen, facing, shapes }: TemplateDrawing,
   stamp: SheetStamp,
   said: Words,
 ): TemplateShape[] {
   const { minX, minY, maxY } = boundsOf(shapes);
   return [
     ...shapes,
-    words(title, [minX, maxY + GAP_MM + 12], { height: 5 }),
+    words(title, [minX, maxY + GAP_MM + 18], { height: 5 }),
+    ...(facing ? [words(facing, [minX, maxY + GAP_MM + 12])] : []),
     words(stampLine(stamp, said), [minX, maxY + GAP_MM + 6]),
     words(said.say('paper.full-size', { seen }), [minX, maxY + GAP_MM], { height: 2.5 }),
     ...checkBars([minX - GAP_MM, minY - GAP_MM], said),

@@ -66,6 +66,8 @@ export const athleteSchema = z.strictObject({
   statureM: metres(0.8, 2.6),
   massKg: z.number().min(15).max(250).meta({ unit: 'kg' }),
   measuredOn: isoDate.optional(),
+  /** The bent knee across its knuckles, by callipers: the recess of a pad is drawn for it. */
+  kneeBreadthM: metres(0.05, 0.18).optional(),
   tape: z.partialRecord(z.enum(TAPE_MEASURES), tapeReading).default({}),
   limits: z.array(jointLimit).max(16).default([]),
   /** Bands of this athlete's own, taken into every new fit; angles in degrees, all else in SI. */

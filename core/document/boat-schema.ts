@@ -54,6 +54,8 @@ export const hardwareSchema = z.strictObject({
   /** The same for the rear foot rest. */
   restTravelM: z.tuple([metres(-1, 2), metres(-1, 2)]).default([0.2, 1.1]),
   rails: z.array(railsSchema).max(4).optional(),
+  /** Diameter of the bolts; left out, the usual one of the parts. */
+  boltM: metres(0.003, 0.012).optional(),
 });
 
 /** One boat: hull, floorboard, hardware and seats. */

@@ -1,10 +1,10 @@
 import type { KneePad, RearRest } from './seat-schema.ts';
 import type { StockPad, StockRest } from './stock-schema.ts';
 
-/** A seat's knee pad made of a piece of the stock: its size, recess and foam; where it stands and how it turns stay. */
+/** A seat's knee pad made of a piece of the stock: its size, recess and foam with its thickness; where it stands and how it turns stay. */
 export function padFromStock(pad: KneePad, piece: StockPad): KneePad {
-  const { lengthM, widthM, heightM, recessDepthM, foamGiveM } = piece;
-  return { ...pad, lengthM, widthM, heightM, recessDepthM, foamGiveM };
+  const { lengthM, widthM, heightM, recessDepthM, foamM, foamGiveM } = piece;
+  return { ...pad, lengthM, widthM, heightM, recessDepthM, foamM, foamGiveM };
 }
 
 /** A seat's rear rest made of a piece of the stock, likewise. */
@@ -16,15 +16,18 @@ export function restFromStock(rest: RearRest, piece: StockRest): RearRest {
 /** Lengths nearer than this are one, metres: a tenth of a millimetre, far below what is cut. */
 const SAME_M = 1e-4;
 
-const sameAs = <T extends object>(now: T, piece: T) =>
+const sameAs = (now: object, piece: object) =>
   Object.entries(piece).every(
     ([key, value]) => Math.abs((now as Record<string, number>)[key]! - value) < SAME_M,
   );
 
-/** Place in the stock of the piece that a seat's pad is made like; -1 if it is like none. */
+/** Place in the stock of the piece that a seat's pad is made like; -1 if it is like none. Foam that is not said fits any. */
 export function padInStock(pad: KneePad, pieces: readonly StockPad[]): number {
-  return pieces.findIndex(({ lengthM, widthM, heightM, recessDepthM, foamGiveM }) =>
-    sameAs(pad, { lengthM, widthM, heightM, recessDepthM, foamGiveM } as KneePad),
+  return pieces.findIndex(({ lengthM, widthM, heightM, recessDepthM, foamM, foamGiveM }) =>
+    sameAs(
+      { ...pad, foamM: pad.foamM ?? foamM },
+      { lengthM, widthM, heightM, recessDepthM, foamGiveM, foamM },
+    ),
   );
 }
 

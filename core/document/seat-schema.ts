@@ -19,6 +19,8 @@ export const kneePadSchema = z.strictObject({
   widthM: metres(0.05, 0.5).default(0.16),
   /** How far the foam gives under the knee. */
   foamGiveM: metres(0, 0.08).default(0.008),
+  /** Thickness of the foam that lines the recess; left out, `USUAL_FOAM` of the set-out. */
+  foamM: metres(0, 0.1).optional(),
   braced: z.boolean().default(true),
 });
 

@@ -27,9 +27,9 @@ export function partsOf(fit: Fit): Part[] {
 export function partsOfSeat(
   boat: Pick<Boat, 'floorboard' | 'hardware' | 'seats'>,
   seat: Pick<Seat, 'kneePad' | 'rearRest' | 'frontFoot' | 'side' | 'kneels'>,
-  more: { index: number; footLength: number; frame?: SeatFrame; boltM?: number },
+  more: { index: number; footLength: number; frame?: SeatFrame },
 ): SeatParts {
-  const { padHolePitchM, restHolePitchM } = boat.hardware;
+  const { padHolePitchM, restHolePitchM, boltM } = boat.hardware;
   return seatParts(seat, {
     seat: more.index,
     frame: more.frame ?? seatFrame(boat, seat, more.index),
@@ -37,6 +37,6 @@ export function partsOfSeat(
     board: boat.floorboard,
     padHolePitchM,
     restHolePitchM,
-    boltM: more.boltM,
+    boltM,
   });
 }

@@ -2,6 +2,7 @@ import { toDegrees } from '../units/angle.ts';
 import type { Fittings } from './marks.ts';
 import type { SeatWork } from './seat-work.ts';
 import { millimetres, type SheetUnits } from './sheet-length.ts';
+import { tapeReading } from './tape-reading.ts';
 import { ANGLE_TOLERANCE_DEG, HEIGHT_TOLERANCE_MM } from './tolerances.ts';
 
 /** Heights over the floorboard's top that the builder works to, and each one's check. */
@@ -10,7 +11,7 @@ export const HEIGHTS = ['recessBottom', 'padTop', 'woodUnderFoam', 'restEdge', '
 export type HeightName = (typeof HEIGHTS)[number];
 
 /**
- * A height as the builder works it: whole millimetres over the floorboard's top, how closely (the same unit either way),
+ * A height as the builder works it: as the sheet's tape reads it, millimetres over the floorboard's top, how closely (the same unit either way),
  * and a second length that proves it. A pad of 110 with a recess of 20 gives `padTop` 130.
  */
 export interface HeightRow {
@@ -49,17 +50,18 @@ const LAID_OFF_OVER: Readonly<Record<SheetUnits, number>> = { mm: 200, in: 203.2
 
 /** Heights of a seat, whole millimetres over the floorboard. Heel and toes are left out where the foot stands on the floor. */
 export function heightsOf({ pad, rest, foot }: Fittings, { options }: SeatWork): HeightRow[] {
-  const bottom = Math.round(pad.bearingHeight);
-  const top = Math.round(pad.topHeight);
-  const foam = Math.round(millimetres(options.foamM));
-  const restEdge = Math.round(rest.height);
+  const read = (mm: number) => tapeReading(mm, options.units);
+  const bottom = read(pad.bearingHeight);
+  const top = read(pad.topHeight);
+  const foam = read(millimetres(options.foamM));
+  const restEdge = read(rest.height);
   const rows: HeightRow[] = [
     row('padTop', top, { how: 'fromBase', lengthMm: top }),
     row('recessBottom', bottom, { how: 'straightedge', lengthMm: top - bottom }),
     ...(foam > 0 ? [row('woodUnderFoam', bottom - foam, { how: 'foam', lengthMm: foam })] : []),
-    row('restEdge', restEdge, { how: 'slope', lengthMm: Math.round(rest.slope) }),
+    row('restEdge', restEdge, { how: 'slope', lengthMm: read(rest.slope) }),
   ];
-  const [heel, toes] = [Math.round(foot.heelHeight), Math.round(foot.toeHeight)];
+  const [heel, toes] = [read(foot.heelHeight), read(foot.toeHeight)];
   if (heel === 0 && toes === 0) return rows;
   return [
     ...rows,

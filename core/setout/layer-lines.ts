@@ -17,6 +17,7 @@ export const LAYER_LINES: Readonly<Record<TemplateLayer, LayerLine>> = {
   recess: line('measure', 0.5),
   depthLine: line('measure', 0.18),
   foamCut: line('woodLine', 0.35, 2.2, 1.2),
+  woodLine: line('woodLine', 0.2, 2.2, 1.2),
   drill: line('soft', 0.2),
   drillNow: line('mark', 0.35),
   centreline: line('ink', 0.25, 9, 1.5, 1, 1.5),

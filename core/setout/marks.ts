@@ -3,6 +3,8 @@ import { type FrontFootPlace, frontFootPlace } from './front-foot.ts';
 import { type PadBlock, padBlock, padCorners } from './pad-block.ts';
 import { type RestBlock, restBlock } from './rest-block.ts';
 import type { SeatWork } from './seat-work.ts';
+import type { SheetUnits } from './sheet-length.ts';
+import { tapeReading } from './tape-reading.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { CHECK_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
 
@@ -11,7 +13,7 @@ export const MARKS = ['M', 'K', 'P1', 'P2', 'P3', 'P4', 'R1', 'R2', 'F', 'T'] as
 /** A mark's name as it is written on the floorboard: `P3` is the aft right corner of the pad block. */
 export type MarkName = (typeof MARKS)[number];
 
-/** A mark as a tape finds it: whole millimetres forward of the seat's mark (negative aft) and to port of the centreline. */
+/** A mark as the sheet's tape finds it (whole millimetres, or whole 1/32 in): millimetres forward of the seat's mark (negative aft) and to port of the centreline. */
 export interface Mark {
   readonly name: MarkName;
   readonly fitting: 'datum' | 'kneePad' | 'rearRest' | 'frontFoot';
@@ -68,10 +70,11 @@ const CHECKS: readonly (readonly [MarkName, MarkName])[] = [
 ];
 
 /**
- * Every mark of a seat, rounded to whole millimetres, as a tape laid from the seat's mark and the centreline finds it. Never
+ * Every mark of a seat, rounded to the sheet's tape, as a tape laid from the seat's mark and the centreline finds it. Never
  * −0, so that no sheet prints a minus before nothing. A knee 0.175 m aft and 0.035 m out on the left: K at −175, 35.
  */
-export function marksOf({ pad, rest, foot }: Fittings): Mark[] {
+export function marksOf({ pad, rest, foot }: Fittings, units: SheetUnits = 'mm'): Mark[] {
+  const mark = marker(units);
   const [p1, p2, p3, p4] = padCorners(pad).map((corner) => toFloor(pad.place, corner)) as [
     MillimetrePoint,
     MillimetrePoint,
@@ -93,20 +96,25 @@ export function marksOf({ pad, rest, foot }: Fittings): Mark[] {
   ];
 }
 
-function mark(name: MarkName, fitting: Mark['fitting'], [x, y]: MillimetrePoint): Mark {
-  const [forwardMm, portMm] = [Math.round(x) + 0, Math.round(y) + 0];
-  return { name, fitting, forwardMm, portMm, toleranceMm: PLACE_TOLERANCE_MM };
+function marker(units: SheetUnits) {
+  return (name: MarkName, fitting: Mark['fitting'], [x, y]: MillimetrePoint): Mark => ({
+    name,
+    fitting,
+    forwardMm: tapeReading(x, units),
+    portMm: tapeReading(y, units),
+    toleranceMm: PLACE_TOLERANCE_MM,
+  });
 }
 
 /**
- * The check dimensions between rounded marks, whole millimetres: Pythagoras over the two differences. They are worked out
+ * The check dimensions between rounded marks, rounded to the same tape: Pythagoras over the two differences. They are worked out
  * from what is marked, not from the exact places, so that a tape reads just this where both marks are right.
  */
-export function checksOf(marks: readonly Mark[]): CheckDimension[] {
+export function checksOf(marks: readonly Mark[], units: SheetUnits = 'mm'): CheckDimension[] {
   const at = (name: MarkName) => marks.find((m) => m.name === name)!;
   return CHECKS.map(([from, to]) => {
     const [a, b] = [at(from), at(to)];
-    const lengthMm = Math.round(Math.hypot(a.forwardMm - b.forwardMm, a.portMm - b.portMm));
+    const lengthMm = tapeReading(Math.hypot(a.forwardMm - b.forwardMm, a.portMm - b.portMm), units);
     return { from, to, lengthMm, toleranceMm: CHECK_TOLERANCE_MM };
   });
 }

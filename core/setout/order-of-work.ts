@@ -10,22 +10,38 @@ import { CHECK_TOLERANCE_MM, HEIGHT_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './t
  * and everything is fixed dry before anything is glued (*common practice, no source*).
  */
 export function orderOfWork(out: SeatSetOut): string[] {
-  const { units, foamM } = out.work.options;
+  const { shelf, options } = out.work;
   const { say, list } = out.work.words;
-  const length = (mm: number) => writtenLength(mm, units);
-  const foam = millimetres(foamM);
+  const length = (mm: number) => writtenLength(mm, options.units);
   return [
     say('work-step.level'),
     seatMarkStep(out),
     say('work-step.mark', { marks: list(['K', 'P1–P4', 'R1', 'R2', 'F', 'T']) }),
     say('work-step.prove', { by: length(CHECK_TOLERANCE_MM) }),
     say('work-step.drill', { holes: holesText(out) }),
-    foam > 0 ? say('work-step.pad.foam', { foam: length(foam) }) : say('work-step.pad'),
-    say('work-step.rest', { by: length(HEIGHT_TOLERANCE_MM) }),
+    padStep(out),
+    shelf.rest
+      ? say('work-step.shelf.rest', { name: shelf.rest.name })
+      : say('work-step.rest', { by: length(HEIGHT_TOLERANCE_MM) }),
+    ...scribeStep(out),
     ...(frontWedge(out.fittings.foot).kind === 'wedge' ? [say('work-step.wedge')] : []),
     say('work-step.dry', { by: length(PLACE_TOLERANCE_MM) }),
     say('work-step.kneel'),
   ];
+}
+
+function padStep({ work: { shelf, options, words } }: SeatSetOut): string {
+  const foam = writtenLength(millimetres(options.foamM), options.units);
+  if (shelf.pad) return words.say('work-step.shelf.pad', { name: shelf.pad.name, foam });
+  return options.foamM > 0 ? words.say('work-step.pad.foam', { foam }) : words.say('work-step.pad');
+}
+
+/** How the bases that the hull cuts into are cut to it. */
+function scribeStep({ bases: { kneePad, rearRest }, work }: SeatSetOut): string[] {
+  const most = Math.max(kneePad.cutMm, rearRest.cutMm);
+  if (most === 0) return [];
+  const what = kneePad.cutMm === 0 ? 'rearRest' : rearRest.cutMm === 0 ? 'kneePad' : 'both';
+  return [work.words.say('work-step.scribe', { what, by: writtenLength(most, work.options.units) })];
 }
 
 function seatMarkStep(out: SeatSetOut): string {

@@ -1,4 +1,5 @@
 import { subtract } from '../frame/vec3.ts';
+import { bedHeight } from './block-bed.ts';
 import type { BlockFrame } from './block-frame.ts';
 import { type KneeRecess, kneeRecess } from './knee-recess.ts';
 import type { SeatWork } from './seat-work.ts';
@@ -6,16 +7,19 @@ import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { blockFrame, workParts } from './work-parts.ts';
 
-/** The pad block as it is made, millimetres; x along the recess's axis from the bearing point, y to port, z from the base. */
+/** The pad block as it is made, millimetres; x along the recess's axis from the bearing point, y to port, z from the floorboard at the seat's mark. */
 export interface PadBlock {
   readonly place: BlockFrame;
   readonly foreEnd: number;
   /** Negative: the aft end lies behind the bearing point. */
   readonly aftEnd: number;
   readonly halfWidth: number;
-  /** Bottom of the finished recess over the base, and the top of the block. */
+  /** Bottom of the finished recess over the floorboard at the seat's mark, and the top of the block. */
   readonly bearingHeight: number;
   readonly topHeight: number;
+  /** Height of what it stands on under its ends, over the floorboard at the seat's mark: slope of the board and rails. */
+  readonly bedFore: number;
+  readonly bedAft: number;
   readonly recess: KneeRecess;
   /** Direction of the shank in plan, radians counter-clockwise from the recess's axis (aft end), 0 when they agree. */
   readonly shankOffAxis: number;
@@ -33,6 +37,8 @@ export function padBlock(work: SeatWork): PadBlock {
     halfWidth: millimetres(half),
     bearingHeight: millimetres(work.seat.kneePad.heightM),
     topHeight: millimetres(foreHeight),
+    bedFore: bedHeight(work, part, ends.foreEnd),
+    bedAft: bedHeight(work, part, ends.aftEnd),
     recess: kneeRecess(work, ends),
     shankOffAxis: shankTurn(work) - place.turn,
   };

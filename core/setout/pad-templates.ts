@@ -1,8 +1,10 @@
 import type { Words } from '../text/words.ts';
 import { bowInBlock, toBlock } from './block-frame.ts';
 import type { HoleList } from './hole-list.ts';
-import { floorLevel, halfWidthAt, recessOutline } from './knee-recess.ts';
+import { halfWidthAt } from './knee-recess.ts';
 import { type PadBlock, padCorners } from './pad-block.ts';
+import { padProfile, padSection } from './pad-sections.ts';
+import { DEPTH_STEP_MM, finishedLines, hollowAt, woodLines } from './recess-contours.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
 import {
@@ -18,14 +20,10 @@ import {
   words,
 } from './template-drawing.ts';
 
-/** Depth lines are drawn at every so many millimetres below the top of the block. */
-const DEPTH_STEP_MM = 5;
 /** Gap between two views of one drawing, millimetres: room for dimensions. */
 const VIEW_GAP_MM = 34;
 /** How far axes run out beyond the block, millimetres. */
 const OVERRUN_MM = 12;
-/** Points along the bottom of the recess in the side view. */
-const FLOOR_POINTS = 60;
 
 /**
  * Full-size template of the recess, seen from above: its edge at the block's top, lines every 5 mm of depth, the wider cut
@@ -46,9 +44,10 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
     seen: say('template.recess.seen'),
     shapes: [
       ring('outline', padCorners(pad)),
-      ...hollow('recess', pad, { level: rim, foam: 0 }),
-      ...(foam > 0 ? hollow('foamCut', pad, { level: rim, foam }) : []),
-      ...depthLines(pad),
+      ...hollowAt('recess', pad, { level: rim, foam: 0 }),
+      ...(foam > 0 ? hollowAt('foamCut', pad, { level: rim, foam }) : []),
+      ...finishedLines(pad, units),
+      ...woodLines(pad, foam, units),
       ...axes(pad, out.work.words),
       ...shankLine(pad, out.work.words),
       dimension([0, -half], [0, half], { offset: -(foreEnd - 6), text: figureOf(2 * half, units) }),
@@ -107,7 +106,7 @@ export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
     seen: say('template.block.seen'),
     shapes: [
       ring('outline', padCorners(pad)),
-      ...hollow('recess', pad, { level: pad.recess.depth, foam: 0 }),
+      ...hollowAt('recess', pad, { level: pad.recess.depth, foam: 0 }),
       ...axes(pad, out.work.words),
       ...boltMarks(
         pad,
@@ -122,28 +121,10 @@ export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
         text: figureOf(2 * halfWidth, units),
       }),
       words(say('template.block.plan'), [aftEnd, -halfWidth - 8]),
-      ...shifted(profile(out), [0, down]),
-      ...shifted(section(out), [right, down]),
+      ...shifted(padProfile(out), [0, down]),
+      ...shifted(padSection(out), [right, down]),
     ],
   };
-}
-
-/** The hollow at a level as a line: a ring where it is closed, open where it runs out of the block's aft end. */
-function hollow(
-  layer: 'recess' | 'depthLine' | 'foamCut',
-  { recess }: PadBlock,
-  at: { level: number; foam: number },
-): TemplateShape[] {
-  const outline = recessOutline(recess, at);
-  if (!outline) return [];
-  return [{ kind: 'polyline', layer, points: outline.points, closed: !outline.open }];
-}
-
-function depthLines(pad: PadBlock): TemplateShape[] {
-  const count = Math.ceil(pad.recess.depth / DEPTH_STEP_MM) - 1;
-  return Array.from({ length: Math.max(0, count) }, (_, k) =>
-    hollow('depthLine', pad, { level: pad.recess.depth - DEPTH_STEP_MM * (k + 1), foam: 0 }),
-  ).flat();
 }
 
 /** The recess's axis, the boat's fore-and-aft line through the bearing point, and the bearing point itself. */
@@ -179,68 +160,4 @@ function boltMarks({ place }: PadBlock, list: HoleList | undefined): TemplateSha
     const centre = toBlock(place, bolt);
     return [circle('drillNow', centre, radius), ...cross('drillNow', centre, radius + 3)];
   });
-}
-
-/** Side view on the axis: base at y = 0. */
-function profile({ fittings: { pad }, work }: SeatSetOut): TemplateShape[] {
-  const { units, foamM } = work.options;
-  const { foreEnd, aftEnd, bearingHeight, topHeight } = pad;
-  const foam = millimetres(foamM);
-  return [
-    ring('outline', [
-      [foreEnd, 0],
-      [foreEnd, topHeight],
-      [aftEnd, topHeight],
-      [aftEnd, 0],
-    ]),
-    line('recess', ...bottomLine(pad, 0)),
-    ...(foam > 0 ? [line('foamCut', ...bottomLine(pad, foam))] : []),
-    line('axis', [0, -OVERRUN_MM / 2], [0, topHeight + OVERRUN_MM / 2]),
-    dimension([0, 0], [0, bearingHeight], { offset: 0, text: figureOf(bearingHeight, units) }),
-    dimension([aftEnd, 0], [aftEnd, topHeight], { offset: 10, text: figureOf(topHeight, units) }),
-    words('K', [2, bearingHeight + 2]),
-    words(work.words.say('template.profile'), [aftEnd, -8]),
-  ];
-}
-
-/** The recess's bottom under its axis, cut off at the block's top. */
-function bottomLine(pad: PadBlock, foam: number): MillimetrePoint[] {
-  const { recess, bearingHeight, topHeight, foreEnd, aftEnd } = pad;
-  const points: MillimetrePoint[] = [];
-  for (let k = 0; k <= FLOOR_POINTS; k++) {
-    const x = aftEnd + ((foreEnd - aftEnd) * k) / FLOOR_POINTS;
-    const level = floorLevel(recess, x, foam);
-    if (level !== null && level <= recess.depth) points.push([x, bearingHeight + level]);
-  }
-  const last = points.at(-1);
-  return last && last[0] < foreEnd ? [...points, [last[0], topHeight]] : points;
-}
-
-/** Section across the block at the bearing point, seen from behind: port to the left. */
-function section({ fittings: { pad }, work }: SeatSetOut): TemplateShape[] {
-  const { halfWidth, bearingHeight, topHeight, recess } = pad;
-  const foam = millimetres(work.options.foamM);
-  return [
-    ring('outline', [
-      [halfWidth, 0],
-      [halfWidth, topHeight],
-      [-halfWidth, topHeight],
-      [-halfWidth, 0],
-    ]),
-    line('recess', ...hollowAcross(recess, bearingHeight, 0)),
-    ...(foam > 0 ? [line('foamCut', ...hollowAcross(recess, bearingHeight, foam))] : []),
-    line('axis', [0, -OVERRUN_MM / 2], [0, topHeight + OVERRUN_MM / 2]),
-    words(work.words.say('template.section'), [-halfWidth, -8]),
-  ];
-}
-
-function hollowAcross(recess: PadBlock['recess'], bearingHeight: number, foam: number): MillimetrePoint[] {
-  const steps = 24;
-  const low = -foam;
-  const half = Array.from({ length: steps + 1 }, (_, k): MillimetrePoint => {
-    const level = low + (recess.depth - low) * (k / steps) ** 2;
-    return [halfWidthAt(recess, 0, { level, foam }) ?? 0, bearingHeight + level];
-  });
-  const other = half.map(([x, y]): MillimetrePoint => [-x, y]).reverse();
-  return [...other, ...half.slice(1)];
 }

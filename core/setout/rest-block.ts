@@ -1,5 +1,6 @@
 import { restTilt } from '../parts/part-shapes.ts';
 import { toRadians } from '../units/angle.ts';
+import { bedHeight, railsUnder } from './block-bed.ts';
 import type { BlockFrame } from './block-frame.ts';
 import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
@@ -8,12 +9,15 @@ import { blockFrame, workParts } from './work-parts.ts';
 
 /**
  * The rear rest as it is made: a wedge whose face slopes from the floorboard up and aft to the bearing edge, flat on top
- * behind it. Millimetres; x forward from the bearing edge, y to port from its middle, z from the base.
+ * behind it. Millimetres; x forward from the bearing edge, y to port from its middle, z from the floorboard at the seat's mark.
  */
 export interface RestBlock {
   readonly place: BlockFrame;
   readonly halfWidth: number;
   readonly height: number;
+  /** Height of what it stands on under the foot of its face and under its back: slope of the board and rails. */
+  readonly bedFore: number;
+  readonly bedAft: number;
   /** Foot of the face ahead of the bearing edge (0 for an upright face), and depth of the top behind it. */
   readonly footAhead: number;
   readonly depthBehind: number;
@@ -29,11 +33,15 @@ export function restBlock(work: SeatWork): RestBlock {
   const { baseFore, baseAft, half, aftHeight } = part.shape;
   const tiltDeg = restTilt(work.seat.rearRest);
   const height = millimetres(aftHeight);
+  const onRails = Math.min(1, railsUnder(work, 'rearRest') / (height || 1));
+  const footAhead = millimetres(baseFore) * (1 - onRails);
   return {
     place: blockFrame(part, work),
     halfWidth: millimetres(half),
     height,
-    footAhead: millimetres(baseFore),
+    bedFore: bedHeight(work, part, footAhead),
+    bedAft: bedHeight(work, part, millimetres(baseAft)),
+    footAhead,
     depthBehind: -millimetres(baseAft),
     slope: height / Math.sin(toRadians(tiltDeg)),
     tiltDeg,
@@ -50,12 +58,18 @@ export function restBaseCorners({ footAhead, depthBehind, halfWidth }: RestBlock
   ];
 }
 
-/** Side profile of the wedge, millimetres: x forward from the bearing edge, y up from the base. */
-export function restProfile({ footAhead, depthBehind, height }: RestBlock): MillimetrePoint[] {
+/** Side profile of the wedge, millimetres: x forward from the bearing edge, y up from the floorboard at the mark. */
+export function restProfile({
+  footAhead,
+  depthBehind,
+  height,
+  bedFore,
+  bedAft,
+}: RestBlock): MillimetrePoint[] {
   return [
-    [footAhead, 0],
+    [footAhead, bedFore],
     [0, height],
     [-depthBehind, height],
-    [-depthBehind, 0],
+    [-depthBehind, bedAft],
   ];
 }

@@ -26,7 +26,7 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
   const { say } = out.work.words;
   const { rest } = out.fittings;
   const { units } = out.work.options;
-  const { footAhead, depthBehind, halfWidth, height, slope, tiltDeg } = rest;
+  const { footAhead, depthBehind, halfWidth, height, slope, tiltDeg, bedAft } = rest;
   const holes = out.holes.find(({ fitting }) => fitting === 'rearRest');
   const radius = (holes?.diameterMm ?? 0) / 2;
   const bolts = (holes?.bolts ?? []).map((bolt) => toBlock(rest.place, bolt));
@@ -56,7 +56,10 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
       ...shifted(
         [
           ring('outline', restProfile(rest)),
-          dimension([-depthBehind, 0], [-depthBehind, height], { offset: 10, text: figureOf(height, units) }),
+          dimension([-depthBehind, bedAft], [-depthBehind, height], {
+            offset: 10,
+            text: figureOf(height - bedAft, units),
+          }),
           words(`${tiltDeg.toFixed(0)}°`, [footAhead + 3, 2]),
           words(say('template.profile'), [-depthBehind, -8]),
         ],

@@ -8,7 +8,13 @@ import { seatFrame } from '../evaluation/seat-state.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import type { Words } from '../text/words.ts';
-import type { SetOutOptions } from './set-out-options.ts';
+import {
+  makingOf,
+  type PaperOptions,
+  type SetOutOptions,
+  type ShelfPieces,
+  shelfPieces,
+} from './set-out-options.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
@@ -25,6 +31,8 @@ export interface SeatWork {
   readonly report: Report;
   readonly solved: SeatReport;
   readonly options: SetOutOptions;
+  /** What of it lies on the boat's shelf and is not sawn. */
+  readonly shelf: ShelfPieces;
   /** Says what stands on sheet and templates. */
   readonly words: Words;
 }
@@ -34,7 +42,7 @@ export function seatWork(given: {
   fit: Fit;
   report: Report;
   index: number;
-  options: SetOutOptions;
+  options: PaperOptions;
   words: Words;
 }): SeatWork | null {
   const { fit, report, index, options, words } = given;
@@ -51,7 +59,8 @@ export function seatWork(given: {
     body: solved.body,
     report,
     solved,
-    options,
+    options: { ...makingOf(fit, index), units: options.units },
+    shelf: shelfPieces(fit, index),
     words,
   };
 }

@@ -86,6 +86,7 @@ export function cautionsOf(work: SeatWork, fittings: Fittings, holes: readonly H
 }
 
 function kneeCautions(work: SeatWork): SetOutCaution[] {
+  if (work.shelf.pad) return [];
   const { measured, breadthMm, doubtMm } = kneeBreadth(work);
   return measured ? [] : [{ code: 'knee-estimated', breadthMm, doubtMm }];
 }

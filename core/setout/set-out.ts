@@ -1,20 +1,26 @@
 import type { Fit } from '../document/fit-schema.ts';
 import type { Report } from '../evaluation/report.ts';
 import type { Side } from '../frame/mirror.ts';
+import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import type { Words } from '../text/words.ts';
+import { type BlockBase, blockBase } from './block-base.ts';
+import type { BlockName } from './block-bed.ts';
 import { type AngleRow, anglesOf, type HeightRow, heightsOf } from './heights-and-angles.ts';
 import { type HoleList, padHoles, restHoles } from './hole-list.ts';
 import { type KneeBreadth, kneeBreadth } from './knee-recess.ts';
 import { type CheckDimension, checksOf, type Fittings, fittingsOf, type Mark, marksOf } from './marks.ts';
 import { type SeatWork, seatWork } from './seat-work.ts';
 import { cautionsOf, type SetOutCaution } from './set-out-caution.ts';
-import type { SetOutOptions } from './set-out-options.ts';
+import type { PaperOptions } from './set-out-options.ts';
 import { wholeMillimetres } from './sheet-length.ts';
+import { workParts } from './work-parts.ts';
 
 /** Everything a builder needs to set out one seat, from datums that a tape reaches. Millimetres and degrees. */
 export interface SeatSetOut {
   readonly work: SeatWork;
   readonly fittings: Fittings;
+  /** The bases that pad and rest are cut to. */
+  readonly bases: Readonly<Record<BlockName, BlockBase>>;
   /** The knee knelt on. */
   readonly kneels: Side;
   /** Where the seat's mark lies from the boat's centre mark: positive toward the bow; 0 in a single boat. */
@@ -37,21 +43,27 @@ export function setOutSeat(given: {
   fit: Fit;
   report: Report;
   index: number;
-  options: SetOutOptions;
+  options: PaperOptions;
   words: Words;
 }): SeatSetOut | null {
   const work = seatWork(given);
   if (!work) return null;
   const fittings = fittingsOf(work);
-  const marks = marksOf(fittings);
+  const marks = marksOf(fittings, work.options.units);
+  const { kneePad, rearRest } = workParts(work);
+  const hull = hullOfBoat(work.boat);
   const holes = [padHoles(work), restHoles(work)];
   return {
     work,
     fittings,
+    bases: {
+      kneePad: blockBase(work, { ...kneePad, part: 'kneePad' }, hull),
+      rearRest: blockBase(work, { ...rearRest, part: 'rearRest' }, hull),
+    },
     kneels: work.frame.side,
     seatMarkForwardMm: wholeMillimetres(work.frame.stationX),
     marks,
-    checks: checksOf(marks),
+    checks: checksOf(marks, work.options.units),
     heights: heightsOf(fittings, work),
     angles: anglesOf(fittings, work),
     holes,

@@ -1,4 +1,5 @@
 import { cautionSentence, STANDING_CAUTIONS } from './caution-sentences.ts';
+import { finishedBlock, recessDepthBlock } from './finished-block.ts';
 import { seatOf } from './floorboard-template.ts';
 import { holeBlock } from './hole-block.ts';
 import { fixingNotes, orderOfWork } from './order-of-work.ts';
@@ -27,6 +28,7 @@ const TOLERANCE = column('±', 9, { anchor: 'end' });
  */
 export function sheetBlocks(out: SeatSetOut): SheetBlock[] {
   const { units, words } = writingOf(out);
+  const depths = recessDepthBlock(out);
   const special = out.cautions.map((caution) => cautionSentence(caution, words, units));
   return [
     ...(special.length === 0
@@ -36,7 +38,9 @@ export function sheetBlocks(out: SeatSetOut): SheetBlock[] {
     checksBlock(out),
     heightsBlock(out),
     anglesBlock(out),
-    recessBlock(out),
+    finishedBlock(out),
+    ...(out.work.shelf.pad ? [] : [recessBlock(out)]),
+    ...(depths ? [depths] : []),
     ...out.holes.map((list) => holeBlock(list, out)),
     listBlock(words.say('work-sheet.order'), orderOfWork(out), { numbered: true }),
     listBlock(words.say('work-sheet.fixing'), fixingNotes(out)),

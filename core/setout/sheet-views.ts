@@ -3,16 +3,16 @@ import type { Hull } from '../hull/hull.ts';
 import { halfBreadth, keelHeight, sectionAt, sheerHeight } from '../hull/section-at.ts';
 import { boardHalfWidthAt, boardStations, boardTopAt } from '../parts/board.ts';
 import type { Part } from '../parts/part.ts';
-import { sectionOfPart } from '../parts/part-section.ts';
 import type { FigurePoint } from '../posture/stance.ts';
 import { toFloor } from './block-frame.ts';
 import { convexRing } from './convex-ring.ts';
 import { footPrint } from './foot-print.ts';
 import { frontWedge } from './front-foot.ts';
-import { halfWidthAt, recessOutline } from './knee-recess.ts';
+import { recessOutline } from './knee-recess.ts';
 import { padCorners } from './pad-block.ts';
 import { restBaseCorners } from './rest-block.ts';
 import { floorPoint } from './seat-work.ts';
+import { sectionAtKnee } from './section-at-knee.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { millimetres } from './sheet-length.ts';
 import { circle, line, type MillimetrePoint, ring, type TemplateShape } from './template-drawing.ts';
@@ -140,6 +140,8 @@ export function sectionView(out: SeatSetOut, hull: Hull): TemplateShape[] {
   const { kneePad } = workParts(work);
   const { x } = kneePad.place;
   const behind = ({ y, z }: { y: number; z: number }): MillimetrePoint => [-millimetres(y), millimetres(z)];
+  const mirrored = ([y, z]: MillimetrePoint): MillimetrePoint => [-y, z];
+  const { block, finished, wood } = sectionAtKnee(out, hull);
   const port = sectionAt(hull, x).map(behind);
   const { floorboard } = work.boat;
   const half = millimetres(boardHalfWidthAt(floorboard, x));
@@ -157,21 +159,10 @@ export function sectionView(out: SeatSetOut, hull: Hull): TemplateShape[] {
       [half, under],
       [-half, under],
     ]),
-    ring('fitting', sectionOfPart(kneePad, x).map(behind)),
-    line('recess', ...hollowAcross(out, millimetres(work.frame.floorZ))),
+    ring('fitting', block.map(mirrored)),
+    line('recess', ...finished.map(mirrored)),
+    ...(work.options.foamM > 0 ? [line('foamCut', ...wood.map(mirrored))] : []),
     ...legLines(out, behind).slice(0, 1),
-  ];
-}
-
-function hollowAcross({ fittings: { pad } }: SeatSetOut, floor: number): MillimetrePoint[] {
-  const middle = -pad.place.origin[1];
-  const half = Array.from({ length: 17 }, (_, k): MillimetrePoint => {
-    const level = pad.recess.depth * (k / 16) ** 2;
-    return [halfWidthAt(pad.recess, 0, { level, foam: 0 }) ?? 0, floor + pad.bearingHeight + level];
-  });
-  return [
-    ...half.map(([x, y]): MillimetrePoint => [middle - x, y]).reverse(),
-    ...half.slice(1).map(([x, y]): MillimetrePoint => [middle + x, y]),
   ];
 }
 

@@ -14,6 +14,7 @@ export const TEMPLATE_LAYERS = [
   'recess',
   'depthLine',
   'foamCut',
+  'woodLine',
   'drill',
   'drillNow',
   'centreline',
@@ -80,6 +81,8 @@ export interface TemplateDrawing {
   readonly title: string;
   /** What x and y are, and from where the drawing is seen. */
   readonly seen: string;
+  /** Which knee, which face is up, where bow and port lie; left out until it goes on paper. */
+  readonly facing?: string;
   readonly shapes: readonly TemplateShape[];
 }
 

@@ -1,8 +1,11 @@
-/** Full-size templates by what they are for. `front-wedge` exists only where the front foot stands on one. */
+/** Full-size templates by what they are for. `front-wedge` exists only where the front foot stands on one, the ends only of a
+ * block that is cut to the hull, and no block's own template where it lies on the boat's shelf. */
 export const TEMPLATE_IDS = [
   'pad-recess',
   'pad-block',
+  'pad-ends',
   'rear-rest',
+  'rest-ends',
   'front-wedge',
   'front-foot',
   'floorboard',

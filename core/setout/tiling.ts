@@ -1,7 +1,7 @@
 import { dimensionLines } from './dimension-lines.ts';
 import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
-import type { MillimetrePoint, TemplateDrawing, TemplateShape } from './template-drawing.ts';
+import type { MillimetrePoint, Polyline, TemplateDrawing, TemplateShape } from './template-drawing.ts';
 
 /** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
 export const PAGE_MARGIN_MM = 8;
@@ -63,9 +63,34 @@ export function tilingOf(drawing: TemplateDrawing, paper: PaperName): Tiling {
 export function showsIn(shape: TemplateShape, shows: DrawingBounds): boolean {
   const parts = shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape];
   return parts.some((part) => {
+    if (part.kind === 'polyline') return crossesBox(part, shows);
     const { minX, minY, maxX, maxY } = boundsOf([part]);
     return minX <= shows.maxX && maxX >= shows.minX && minY <= shows.maxY && maxY >= shows.minY;
   });
+}
+
+/** Whether any stretch of a line, or a lone point of it, lies in a box: a ring round a page leaves that page blank. */
+function crossesBox({ points, closed }: Polyline, box: DrawingBounds): boolean {
+  const ends = closed ? [...points, points[0]!] : points;
+  return ends.some((point, k) => segmentInBox(ends[k - 1] ?? point, point, box));
+}
+
+/** Whether a straight stretch passes through a box (Liang and Barsky's clipping, 1984). */
+function segmentInBox(a: MillimetrePoint, b: MillimetrePoint, box: DrawingBounds): boolean {
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  let [from, to] = [0, 1];
+  const sides = [
+    [-dx, a[0] - box.minX],
+    [dx, box.maxX - a[0]],
+    [-dy, a[1] - box.minY],
+    [dy, box.maxY - a[1]],
+  ] as const;
+  for (const [into, room] of sides) {
+    if (into === 0 && room < 0) return false;
+    if (into < 0) from = Math.max(from, room / into);
+    if (into > 0) to = Math.min(to, room / into);
+  }
+  return from <= to;
 }
 
 function laidOut(

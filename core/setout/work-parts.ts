@@ -6,10 +6,10 @@ import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
-/** The solids that are to be built for a seat, with the builder's bolts: what every block and hole on paper is taken from. */
-export function workParts({ boat, seat, index, frame, body, options }: SeatWork): SeatParts {
+/** The solids that are to be built for a seat, with the boat's bolts: what every block and hole on paper is taken from. */
+export function workParts({ boat, seat, index, frame, body }: SeatWork): SeatParts {
   const footLength = body.lengths.footLength.value;
-  return partsOfSeat(boat, seat, { index, frame, footLength, boltM: options.boltM });
+  return partsOfSeat(boat, seat, { index, frame, footLength });
 }
 
 /** Where a part's own frame stands on the floorboard: millimetres forward of the seat's mark and to port. */

@@ -31,6 +31,7 @@ import transfer from '../../assets/messages/de/transfer.json' with { type: 'json
 import trial from '../../assets/messages/de/trial.json' with { type: 'json' };
 import underWay from '../../assets/messages/de/under-way.json' with { type: 'json' };
 import values from '../../assets/messages/de/values.json' with { type: 'json' };
+import workshopCut from '../../assets/messages/de/workshop-cut.json' with { type: 'json' };
 import workshopSheet from '../../assets/messages/de/workshop-sheet.json' with { type: 'json' };
 
 /** Every message in German, one file a subject. */
@@ -68,5 +69,6 @@ export const messages = {
   ...trial,
   ...underWay,
   ...values,
+  ...workshopCut,
   ...workshopSheet,
 };

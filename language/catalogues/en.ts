@@ -31,6 +31,7 @@ import transfer from '../../assets/messages/en/transfer.json' with { type: 'json
 import trial from '../../assets/messages/en/trial.json' with { type: 'json' };
 import underWay from '../../assets/messages/en/under-way.json' with { type: 'json' };
 import values from '../../assets/messages/en/values.json' with { type: 'json' };
+import workshopCut from '../../assets/messages/en/workshop-cut.json' with { type: 'json' };
 import workshopSheet from '../../assets/messages/en/workshop-sheet.json' with { type: 'json' };
 
 /** Every message in English, one file a subject. */
@@ -68,5 +69,6 @@ export const messages = {
   ...trial,
   ...underWay,
   ...values,
+  ...workshopCut,
   ...workshopSheet,
 };

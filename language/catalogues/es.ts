@@ -31,6 +31,7 @@ import transfer from '../../assets/messages/es/transfer.json' with { type: 'json
 import trial from '../../assets/messages/es/trial.json' with { type: 'json' };
 import underWay from '../../assets/messages/es/under-way.json' with { type: 'json' };
 import values from '../../assets/messages/es/values.json' with { type: 'json' };
+import workshopCut from '../../assets/messages/es/workshop-cut.json' with { type: 'json' };
 import workshopSheet from '../../assets/messages/es/workshop-sheet.json' with { type: 'json' };
 
 /** Every message in Spanish, one file a subject. */
@@ -68,5 +69,6 @@ export const messages = {
   ...trial,
   ...underWay,
   ...values,
+  ...workshopCut,
   ...workshopSheet,
 };

@@ -31,6 +31,7 @@ import transfer from '../../assets/messages/hu/transfer.json' with { type: 'json
 import trial from '../../assets/messages/hu/trial.json' with { type: 'json' };
 import underWay from '../../assets/messages/hu/under-way.json' with { type: 'json' };
 import values from '../../assets/messages/hu/values.json' with { type: 'json' };
+import workshopCut from '../../assets/messages/hu/workshop-cut.json' with { type: 'json' };
 import workshopSheet from '../../assets/messages/hu/workshop-sheet.json' with { type: 'json' };
 
 /** Every message in Hungarian, one file a subject. */
@@ -68,5 +69,6 @@ export const messages = {
   ...trial,
   ...underWay,
   ...values,
+  ...workshopCut,
   ...workshopSheet,
 };

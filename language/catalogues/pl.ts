@@ -31,6 +31,7 @@ import transfer from '../../assets/messages/pl/transfer.json' with { type: 'json
 import trial from '../../assets/messages/pl/trial.json' with { type: 'json' };
 import underWay from '../../assets/messages/pl/under-way.json' with { type: 'json' };
 import values from '../../assets/messages/pl/values.json' with { type: 'json' };
+import workshopCut from '../../assets/messages/pl/workshop-cut.json' with { type: 'json' };
 import workshopSheet from '../../assets/messages/pl/workshop-sheet.json' with { type: 'json' };
 
 /** Every message in Polish, one file a subject. */
@@ -68,5 +69,6 @@ export const messages = {
   ...trial,
   ...underWay,
   ...values,
+  ...workshopCut,
   ...workshopSheet,
 };

@@ -31,6 +31,7 @@ import transfer from '../../assets/messages/zh/transfer.json' with { type: 'json
 import trial from '../../assets/messages/zh/trial.json' with { type: 'json' };
 import underWay from '../../assets/messages/zh/under-way.json' with { type: 'json' };
 import values from '../../assets/messages/zh/values.json' with { type: 'json' };
+import workshopCut from '../../assets/messages/zh/workshop-cut.json' with { type: 'json' };
 import workshopSheet from '../../assets/messages/zh/workshop-sheet.json' with { type: 'json' };
 
 /** Every message in Simplified Chinese, one file a subject. */
@@ -68,5 +69,6 @@ export const messages = {
   ...trial,
   ...underWay,
   ...values,
+  ...workshopCut,
   ...workshopSheet,
 };

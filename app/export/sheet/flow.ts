@@ -59,8 +59,10 @@ export function flow(pdf: SheetPdf, blocks: readonly Block[], columns: Iterator<
     const first = rows.slice(0, KEEP_WITH_HEADING).reduce((sum, row) => sum + row.height, HEADING_MM);
     if (room() < first && !empty()) advance();
     put(headingRow(block.heading));
-    for (const row of rows) {
-      if (room() < row.height && !empty()) {
+    for (const [index, row] of rows.entries()) {
+      const lone = index === rows.length - 2 ? rows[index + 1]!.height : 0;
+      // The last two rows stay together: no row stands alone at the head of a column.
+      if (room() < row.height + lone && !empty()) {
         advance();
         put(headingRow(`${block.heading}, continued`));
       }

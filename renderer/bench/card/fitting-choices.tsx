@@ -6,6 +6,7 @@ import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
 import { FromStock } from './from-stock.tsx';
+import { PadBlockSizes } from './pad-block-sizes.tsx';
 
 /** What a fitting is chosen to be, beside where it stands: strap, brace, non-slip floor. */
 export function FittingChoices({ fitting }: { fitting: Lockable }) {
@@ -41,6 +42,7 @@ export function FittingChoices({ fitting }: { fitting: Lockable }) {
     return (
       <>
         <FromStock fitting="kneePad" change={change} />
+        <PadBlockSizes pad={seat.kneePad} change={change} />
         <Tick
           name={name}
           isOn={seat.kneePad.braced}

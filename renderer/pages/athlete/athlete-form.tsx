@@ -104,6 +104,12 @@ function BodyFields({ form, measuredBefore }: { form: AthleteFormState; measured
         />
         <Field as="mass" {...form.at('massKg')} label={say('athlete.mass')} hint={say('athlete.mass.hint')} />
         <Field
+          as="length"
+          {...form.at('kneeBreadthM')}
+          label={say('athlete.knee-breadth')}
+          hint={say('athlete.knee-breadth.hint')}
+        />
+        <Field
           as="date"
           {...form.at('measuredOn')}
           label={say('athlete.measured')}

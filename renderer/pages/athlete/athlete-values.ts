@@ -18,6 +18,8 @@ export interface AthleteValues {
   readonly statureM: number | null;
   readonly massKg: number | null;
   readonly measuredOn: string;
+  /** Bent knee across its knuckles, metres; null where nobody has measured it. */
+  readonly kneeBreadthM: number | null;
   readonly tape: Athlete['tape'];
   readonly limits: readonly {
     joint: Athlete['limits'][number]['joint'];
@@ -39,6 +41,7 @@ export function athleteValues(athlete: Athlete | null): AthleteValues {
     statureM: athlete?.statureM ?? null,
     massKg: athlete?.massKg ?? null,
     measuredOn: athlete ? (athlete.measuredOn ?? '') : today(),
+    kneeBreadthM: athlete?.kneeBreadthM ?? null,
     tape: athlete?.tape ?? {},
     limits: athlete?.limits ?? [],
     bands: athlete?.bands ?? [],
@@ -81,8 +84,9 @@ export function withTape(
 /** What an athlete's form asks: the document's schema, days that have come, whole consents, bands with edges. */
 export const ATHLETE_RULES: FormRules<AthleteValues, Athlete> = {
   schema: athleteSchema,
-  documentOf: ({ bornOn, measuredOn, bands, consent, ...rest }) => ({
+  documentOf: ({ bornOn, measuredOn, bands, consent, kneeBreadthM, ...rest }) => ({
     ...rest,
+    ...(kneeBreadthM === null ? {} : { kneeBreadthM }),
     ...(bornOn ? { bornOn } : {}),
     ...(measuredOn ? { measuredOn } : {}),
     ...(bands.length > 0 ? { bands } : {}),

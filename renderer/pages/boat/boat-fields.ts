@@ -35,7 +35,9 @@ export const BOAT_FIELDS = z.object({
   ),
   floorboard: z.object({ heightM, widthM, thicknessM, aftFromSternM: fromStern, foreFromSternM: fromStern }),
   profile: z.array(z.object({ fromSternM: fromStern, heightM })),
-  hardware: hardwareSchema.omit({ rails: true }),
+  hardware: hardwareSchema
+    .omit({ rails: true })
+    .extend({ boltM: hardwareSchema.shape.boltM.unwrap().nullable() }),
   rails: z.array(railsSchema),
   pads: z.array(stockPad),
   rests: z.array(stockRest),

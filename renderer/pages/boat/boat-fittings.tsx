@@ -68,6 +68,12 @@ function Fixings({ form }: BoatSectionProps) {
         {travel('padTravelM', say('boat.hardware.pad-travel'))}
         {pitch('restHolePitchM', say('boat.hardware.rest-pitch'))}
         {travel('restTravelM', say('boat.hardware.rest-travel'))}
+        <Field
+          as="length"
+          {...form.at('hardware', 'boltM')}
+          label={say('boat.hardware.bolt')}
+          hint={say('boat.hardware.bolt.hint')}
+        />
       </div>
     </section>
   );

@@ -119,6 +119,7 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
   const toX = (fromStern: number | null) => (fromStern === null ? null : tidyM(fromStern - half));
   const toHeight = (height: number | null) => (height === null ? null : tidyM(height - low));
   const { floorboard, profile, rails, pads, rests } = values;
+  const { boltM, ...hardware } = values.hardware;
   const points = profile.map((point) => ({ xM: toX(point.fromSternM), heightM: toHeight(point.heightM) }));
   const sameHull = before && JSON.stringify(before.hull) === JSON.stringify(hull);
   return {
@@ -141,7 +142,11 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
       foreEndXM: toX(floorboard.foreFromSternM),
       ...(points.length > 0 ? { profile: points } : {}),
     },
-    hardware: { ...values.hardware, ...(rails.length > 0 ? { rails } : {}) },
+    hardware: {
+      ...hardware,
+      ...(boltM === null ? {} : { boltM }),
+      ...(rails.length > 0 ? { rails } : {}),
+    },
     ...(pads.length + rests.length > 0 ? { stock: { pads, rests } } : {}),
     seats: values.seatsFromSternM.map((fromStern) => ({ stationM: toX(fromStern) })),
   };

@@ -54,7 +54,7 @@ export interface BoatValues {
   };
   /** Points of the floorboard's profile; none for a level board. */
   readonly profile: readonly ProfilePoint[];
-  readonly hardware: Omit<Boat['hardware'], 'rails'>;
+  readonly hardware: Omit<Boat['hardware'], 'rails' | 'boltM'> & { readonly boltM: number | null };
   readonly rails: readonly RailsValues[];
   readonly pads: readonly PadValues[];
   readonly rests: readonly RestValues[];
@@ -91,7 +91,7 @@ export function boatValues(boat: Boat | null): BoatValues {
 
 function valuesOf(boat: Boat): BoatValues {
   const length = hullLengthOf(boat.hull);
-  const { rails = [], ...hardware } = boat.hardware;
+  const { rails = [], boltM = null, ...hardware } = boat.hardware;
   const fromStern = (xM: number) => tidyM(xM + length / 2);
   return {
     name: boat.name,
@@ -112,7 +112,7 @@ function valuesOf(boat: Boat): BoatValues {
       foreFromSternM: fromStern(boat.floorboard.foreEndXM),
     },
     profile: profileValues(boat.floorboard.profile, fromStern),
-    hardware,
+    hardware: { ...hardware, boltM },
     rails,
     pads: boat.stock?.pads ?? [],
     rests: boat.stock?.rests ?? [],

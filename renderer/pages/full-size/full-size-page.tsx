@@ -2,7 +2,6 @@ import { useMemo, useState } from 'react';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
-import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import type { TemplateId } from '../../../core/setout/template-ids.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
@@ -34,6 +33,7 @@ export function FullSizePage({ fitId }: { fitId: string }) {
         </a>
       }
     >
+      <p className="full-size-no-print">{say('fullsize.no-print')}</p>
       {error && <ErrorMessage error={error} onRetry={reload} />}
       {!value && !error && <p className="soft">{say('sheet.loading')}</p>}
       {value && <FullSize fit={value.fit} />}
@@ -90,7 +90,7 @@ function FullSize({ fit }: { fit: Fit }) {
 /** What this seat has of the things, as the templates on paper have them; null in an empty seat. */
 function useDrawings(fit: Fit, seat: number, units: 'mm' | 'in'): readonly TemplateDrawing[] | null {
   return useMemo(() => {
-    const options = setOutOptionsSchema.parse({ units });
+    const options = { units };
     const out = setOutSeat({ fit, report: evaluateFit(fit), index: seat, options, words: words() });
     return out && templatesOf(out, THINGS);
   }, [fit, seat, units]);

@@ -1,18 +1,21 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
-import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { makingOf, shelfPieces } from '../../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../../core/setout/sheet-length.ts';
+import { useFormat } from '../../display/use-display.ts';
 import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
+import { hrefOf } from '../../route/route.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
-import { limitsOf } from '../../ui/fields/limits-of.ts';
-import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import type { Choices } from './choices.ts';
 
 interface PanelProps {
   readonly opened: OpenedFit;
+  /** The setting that is chosen, as paper has it. */
+  readonly fit: Fit;
   /** Seats that somebody kneels in. */
   readonly seats: readonly { readonly index: number; readonly name: string }[];
   readonly choices: Choices;
@@ -84,36 +87,32 @@ function WhichPaper({ choices, onChange }: PanelProps) {
   );
 }
 
-const { kneeBreadthM: KNEE, foamM: FOAM, boltM: BOLT } = setOutOptionsSchema.shape;
-
-function HowItIsBuilt({ choices: { options }, onChange }: PanelProps) {
-  const build = (change: Partial<SetOutOptions>) => onChange({ options: { ...options, ...change } });
+/** How it is built, as the documents say, and where each is set. */
+function HowItIsBuilt({ fit, choices: { seat } }: PanelProps) {
+  const format = useFormat();
+  const { kneeBreadthM, foamM, boltM } = makingOf(fit, seat);
+  const { pad, rest } = shelfPieces(fit, seat);
+  const athlete = fit.seats[seat]?.athlete?.id;
+  const boat = fit.boat.id;
   return (
     <fieldset className="stack">
       <legend>{say('setout.making')}</legend>
-      <MeasureField
-        label={say('setout.making.knee')}
-        hint={say('setout.making.knee.hint')}
-        kind="length"
-        value={options.kneeBreadthM}
-        {...limitsOf(KNEE.unwrap().unwrap())}
-        onEnter={(kneeBreadthM) => build({ kneeBreadthM })}
-        onEmpty={() => build({ kneeBreadthM: null })}
-      />
-      <MeasureField
-        label={say('setout.making.foam')}
-        kind="length"
-        value={options.foamM}
-        {...limitsOf(FOAM.unwrap())}
-        onEnter={(foamM) => build({ foamM })}
-      />
-      <MeasureField
-        label={say('setout.making.bolt')}
-        kind="length"
-        value={options.boltM}
-        {...limitsOf(BOLT.unwrap())}
-        onEnter={(boltM) => build({ boltM })}
-      />
+      <ul className="plain-list">
+        <li>
+          {kneeBreadthM === null
+            ? say('setout.making.knee.estimated')
+            : say('setout.making.knee', { length: format.length(kneeBreadthM) })}
+        </li>
+        <li>{say('setout.making.foam', { length: format.length(foamM) })}</li>
+        <li>{say('setout.making.bolt', { length: format.length(boltM) })}</li>
+        {pad && <li>{say('setout.making.shelf.pad', { name: pad.name })}</li>}
+        {rest && <li>{say('setout.making.shelf.rest', { name: rest.name })}</li>}
+      </ul>
+      <p className="field-hint">{say('setout.making.where')}</p>
+      <p className="row">
+        {athlete && <a href={hrefOf({ page: 'athlete', id: athlete })}>{say('setout.making.athlete')}</a>}
+        {boat && <a href={hrefOf({ page: 'boat', id: boat })}>{say('setout.making.boat')}</a>}
+      </p>
     </fieldset>
   );
 }

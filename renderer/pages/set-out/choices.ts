@@ -1,6 +1,6 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { PaperName } from '../../../core/setout/paper.ts';
-import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import type { PaperOptions } from '../../../core/setout/set-out-options.ts';
 import { TEMPLATE_IDS, type TemplateId } from '../../../core/setout/template-ids.ts';
 
 /** What the boatbuilder chooses on the page. */
@@ -9,7 +9,7 @@ export interface Choices {
   /** `present`, or a revision's id. */
   readonly state: string;
   readonly paper: PaperName;
-  readonly options: SetOutOptions;
+  readonly options: PaperOptions;
   readonly templates: readonly TemplateId[];
 }
 
@@ -19,7 +19,7 @@ export function firstChoices(seat: number, lengthUnit: 'cm' | 'mm' | 'in'): Omit
   return {
     seat,
     paper: units === 'in' ? 'Letter' : 'A4',
-    options: setOutOptionsSchema.parse({ units }),
+    options: { units },
     templates: TEMPLATE_IDS,
   };
 }

@@ -50,7 +50,13 @@ function OpenSetOut({ opened }: { opened: OpenedFit }) {
     <div className="set-out">
       <div className="set-out-choices entries">
         <ConsentNote athletes={[opened.fit.seats[choices.seat]?.athlete]} wanted={['bodyData']} />
-        <ChoicePanel opened={opened} seats={seats} choices={choices} onChange={change} />
+        <ChoicePanel
+          opened={opened}
+          fit={moment.value?.fit ?? opened.fit}
+          seats={seats}
+          choices={choices}
+          onChange={change}
+        />
       </div>
       <div className="set-out-paper">
         {moment.error && <ErrorMessage error={moment.error} />}

@@ -18,6 +18,7 @@ describe('a seat’s pad from the stock', () => {
     expect(made).toEqual({
       ...kneePad,
       lengthM: 0.26,
+      foamM: 0.01,
       widthM: 0.16,
       heightM: 0.13,
       recessDepthM: 0.025,

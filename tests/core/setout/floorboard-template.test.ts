@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { floorboardTemplate, markName } from '../../../core/setout/floorboard-template.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
-import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
@@ -87,7 +86,7 @@ describe('the drilling template of the floorboard', () => {
       exampleSeat(),
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
-    const options = setOutOptionsSchema.parse({});
+    const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     expect(markName(stern)).toBe('mark of seat 2');
     expect(textsOf(floorboardTemplate(stern).shapes)).toContain('mark of seat 2');

@@ -2,7 +2,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
-import { type SetOutOptions, setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import type { SetOutOptions } from '../../../core/setout/set-out-options.ts';
 import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
@@ -35,11 +35,21 @@ export function inventedFit({ side = 'left', seat = {}, hardware = {}, floorWidt
 
 /** The set-out of a made-up seat. */
 export function inventedSetOut(wanted: Wanted = {}): SeatSetOut {
-  const fit = inventedFit(wanted);
-  const options = setOutOptionsSchema.parse(wanted.options ?? {});
-  const out = setOutSeat({ fit, report: valuesOf(fit), index: 0, options, words: english });
+  const fit = madeWith(inventedFit(wanted), wanted.options ?? {});
+  const { units = 'mm' } = wanted.options ?? {};
+  const out = setOutSeat({ fit, report: valuesOf(fit), index: 0, options: { units }, words: english });
   if (!out) throw new Error('the made-up seat is empty');
   return out;
+}
+
+/** A fit whose documents say how its first seat is made: foam, bolts, the knee across its knuckles. */
+function madeWith(fit: Fit, { foamM, boltM, kneeBreadthM }: Partial<SetOutOptions>): Fit {
+  const [first, ...others] = fit.seats;
+  if (!first?.athlete) throw new Error('the made-up seat is empty');
+  const athlete = kneeBreadthM ? { ...first.athlete, kneeBreadthM } : first.athlete;
+  const kneePad = foamM === undefined ? first.kneePad : { ...first.kneePad, foamM };
+  const hardware = boltM === undefined ? fit.boat.hardware : { ...fit.boat.hardware, boltM };
+  return { ...fit, boat: { ...fit.boat, hardware }, seats: [{ ...first, athlete, kneePad }, ...others] };
 }
 
 /** Hardware with rows of holes. */

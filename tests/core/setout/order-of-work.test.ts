@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fixingNotes, orderOfWork } from '../../../core/setout/order-of-work.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
-import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
@@ -44,7 +43,7 @@ describe('the order of work', () => {
   });
 
   it('speaks of foam and of a wedge only where there is one', () => {
-    expect(steps().join(' ')).toContain('cut 10 mm deeper and wider for the foam');
+    expect(steps().join(' ')).toContain('10 mm deeper and wider than the finished recess, for the foam');
     expect(steps({ options: { foamM: 0 } }).join(' ')).not.toMatch(/deeper and wider/);
     expect(place(steps(), /wedge/)).toBe(-1);
     expect(place(steps({ seat: { frontFoot: ON_A_WEDGE } }), /wedge for the front foot/)).toBeGreaterThan(0);
@@ -55,7 +54,7 @@ describe('the order of work', () => {
       exampleSeat(),
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
-    const options = setOutOptionsSchema.parse({});
+    const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     expect(orderOfWork(stern)[1]).toBe(
       'Square the mark of seat 2 across the board 575 mm aft of the boat’s centre mark. Where it crosses the centreline is M.',
@@ -63,7 +62,7 @@ describe('the order of work', () => {
   });
 
   it('writes lengths in the sheet’s unit', () => {
-    expect(steps({ options: { units: 'in' } }).join(' ')).toContain('cut 13/32 in deeper');
+    expect(steps({ options: { units: 'in' } }).join(' ')).toContain('13/32 in deeper');
   });
 });
 

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
-import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
+import { paperOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import { english } from '../../english.ts';
 import { exampleAthlete, exampleBoat, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 import { inventedFit, inventedSetOut } from './invented-set-out.ts';
 
-const options = setOutOptionsSchema.parse({});
+const options = { units: 'mm' } as const;
 const pair = exampleFit([
   exampleSeat(),
   exampleSeat({ side: 'right', athlete: exampleAthlete({ name: 'The other', side: 'right' }) }),
@@ -61,19 +61,18 @@ describe('a seat set out', () => {
 });
 
 describe('what the builder chooses', () => {
-  it('is millimetres, 10 mm of foam, bolts of 6 and an estimated knee unless said otherwise', () => {
-    expect(options).toEqual({ units: 'mm', foamM: 0.01, boltM: 0.006, kneeBreadthM: null });
+  it('is millimetres unless said otherwise, and nothing of how the seat is made', () => {
+    expect(paperOptionsSchema.parse({})).toEqual({ units: 'mm' });
   });
 
   it.each([
-    [{ foamM: -0.001 }],
-    [{ foamM: 0.1 }],
-    [{ boltM: 0.05 }],
-    [{ kneeBreadthM: 0.01 }],
+    [{ foamM: 0.01 }],
+    [{ boltM: 0.006 }],
+    [{ kneeBreadthM: 0.1 }],
     [{ units: 'cm' }],
     [{ glue: 'epoxy' }],
   ])('cannot be %j', (wrong) => {
-    expect(setOutOptionsSchema.safeParse(wrong).success).toBe(false);
+    expect(paperOptionsSchema.safeParse(wrong).success).toBe(false);
   });
 
   it('changes nothing of the fit', () => {
@@ -83,7 +82,7 @@ describe('what the builder chooses', () => {
       fit,
       report: valuesOf(fit),
       index: 0,
-      options: { ...options, foamM: 0.02 },
+      options: options,
       words: english,
     });
     expect(fit).toEqual(kept);

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
-import { setOutOptionsSchema } from '../../../core/setout/set-out-options.ts';
 import type { SheetStamp } from '../../../core/setout/sheet-stamp.ts';
 import { titleCells } from '../../../core/setout/title-cells.ts';
 import { english } from '../../english.ts';
@@ -39,7 +38,7 @@ describe('the title block', () => {
       exampleSeat(),
       exampleSeat({ side: 'right', athlete: exampleAthlete({ side: 'right' }) }),
     ]);
-    const options = setOutOptionsSchema.parse({});
+    const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     const [who] = titleCells(stern, { stamp, paper: 'A4', scale: '1:10', count: '1 of 3' });
     expect(who!.more).toBe('kneels on the right knee, seat 2 of 2');

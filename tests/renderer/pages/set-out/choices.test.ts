@@ -10,9 +10,9 @@ describe('first choices of a boatbuilder', () => {
     expect(firstChoices(1, 'in')).toMatchObject({ seat: 1, paper: 'Letter', options: { units: 'in' } });
   });
 
-  it('are every template, and a knee that is not measured', () => {
+  it('are every template, and nothing of how the seat is made: that is kept with athlete, pad and boat', () => {
     expect(firstChoices(0, 'cm').templates).toEqual([...TEMPLATE_IDS]);
-    expect(firstChoices(0, 'cm').options.kneeBreadthM).toBeNull();
+    expect(firstChoices(0, 'cm').options).toEqual({ units: 'mm' });
   });
 });
 

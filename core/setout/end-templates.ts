@@ -1,0 +1,90 @@
+import type { BaseSection } from './block-base.ts';
+import type { BlockName } from './block-bed.ts';
+import type { SeatSetOut } from './set-out.ts';
+import { figureOf, writtenLength } from './sheet-length.ts';
+import {
+  dimension,
+  line,
+  type MillimetrePoint,
+  ring,
+  shifted,
+  type TemplateDrawing,
+  type TemplateShape,
+  words,
+} from './template-drawing.ts';
+
+/** Gap between two ends on one drawing, millimetres. */
+const GAP_MM = 40;
+
+/** What an end of a block is cut to: its width and its top, millimetres over the floorboard at the seat's mark. */
+interface EndSizes {
+  readonly half: number;
+  readonly top: number;
+}
+
+/** The pad block's two ends with the hull's section, seen from behind; null where its base is left square. */
+export function padEndsTemplate(out: SeatSetOut): TemplateDrawing | null {
+  const { halfWidth: half, topHeight: top } = out.fittings.pad;
+  return endsTemplate(out, {
+    block: 'kneePad',
+    id: 'pad-ends',
+    half,
+    top,
+  });
+}
+
+/** The rear rest's two ends likewise. */
+export function restEndsTemplate(out: SeatSetOut): TemplateDrawing | null {
+  const { halfWidth: half, height: top } = out.fittings.rest;
+  return endsTemplate(out, { block: 'rearRest', id: 'rest-ends', half, top });
+}
+
+function endsTemplate(
+  out: SeatSetOut,
+  given: EndSizes & { block: BlockName; id: 'pad-ends' | 'rest-ends' },
+): TemplateDrawing | null {
+  const { fore, aft, cutMm } = out.bases[given.block];
+  if (cutMm === 0) return null;
+  const { units } = out.work.options;
+  const { say } = out.work.words;
+  const right = 2 * given.half + GAP_MM;
+  return {
+    id: given.id,
+    title: say(`template.${given.id}`),
+    seen: say('template.ends.seen'),
+    shapes: [
+      ...end(say('template.end.aft'), aft, { ...given, out }),
+      ...shifted(end(say('template.end.fore'), fore, { ...given, out }), [right, 0]),
+      words(say('template.ends.saw', { by: writtenLength(cutMm, units) }), [
+        -given.half,
+        Math.min(aft.bed, fore.bed) - 24,
+      ]),
+    ],
+  };
+}
+
+/** One end: its outline with the base as it is cut, the hull's inner face, and the heights left at both sides. */
+function end(
+  name: string,
+  { bed, base, skin }: BaseSection,
+  { half, top, out }: EndSizes & { out: SeatSetOut },
+): TemplateShape[] {
+  const { units } = out.work.options;
+  const { say } = out.work.words;
+  const behind = ([across, height]: MillimetrePoint): MillimetrePoint => [-across, height];
+  const [starboard, port] = [base[0]!, base.at(-1)!];
+  const side = (at: MillimetrePoint, offset: number) => {
+    const [x, y] = behind(at);
+    return top - y < 1 ? [] : [dimension([x, y], [x, top], { offset, text: figureOf(top - y, units) })];
+  };
+  return [
+    ring('outline', [...base.map(behind), [-half, top], [half, top]]),
+    ...(skin.length > 1 ? [line('hull', ...skin.map(behind))] : []),
+    line('edge', [-half - 6, bed], [half + 6, bed]),
+    ...side(starboard, -10),
+    ...side(port, 10),
+    words(name, [-half, bed - 8]),
+    words(say('template.port'), [-half + 2, top - 5], { height: 2.5 }),
+    words(say('template.starboard'), [half - 2, top - 5], { height: 2.5, anchor: 'end' }),
+  ];
+}

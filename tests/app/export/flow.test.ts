@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { createSheetPdf } from '../../../app/export/pdf/sheet-pdf.ts';
+import { type Block, type Column, flow, type Row } from '../../../app/export/sheet/flow.ts';
+
+const pdf = createSheetPdf({ title: '', subject: '', author: '', keptAt: '2026-05-04T10:00:00.000Z' });
+
+function* columns(height: number): Generator<Column, never> {
+  for (let page = 0; ; page++) yield { page, box: { left: 0, top: 0, width: 100, height } };
+}
+
+const block = (rows: number): Block => ({
+  heading: 'A table',
+  rows: () => Array.from({ length: rows }, (): Row => ({ height: 5, draw() {} })),
+});
+
+describe('rows flowing through columns', () => {
+  it('never leave the last row of a table alone at the head of a column', () => {
+    for (let rows = 2; rows < 40; rows++) {
+      for (const height of [40, 52, 63]) {
+        const placed = flow(pdf, [block(rows)], columns(height));
+        const last = Math.max(...placed.map(({ page }) => page));
+        // The heading, said again, and at least two rows.
+        if (last > 0) expect(placed.filter(({ page }) => page === last).length).toBeGreaterThanOrEqual(3);
+      }
+    }
+  });
+
+  it('keep a heading with its first rows', () => {
+    for (let before = 1; before < 30; before++) {
+      const placed = flow(pdf, [block(before), block(6)], columns(60));
+      const headings = placed.filter(({ row }) => row.height !== 5);
+      for (const heading of headings) {
+        const under = placed.filter(({ page, top }) => page === heading.page && top > heading.top);
+        expect(under.length).toBeGreaterThan(1);
+      }
+    }
+  });
+});
