@@ -143,3 +143,31 @@ describe.each([
     await small.context().close();
   });
 });
+
+describe('a tablet that is touched', () => {
+  it('has targets of 44 px in card and margin, and the card whole', async () => {
+    const touched = { hasTouch: true, isMobile: true, viewport: { width: 800, height: 1200 } };
+    const tablet = await program.openBrowser({ ...touched, reducedMotion: 'reduce' });
+    const { id } = await callFromPage(tablet, 'fits.create', { fit: exampleFit() });
+    await goTo(tablet, `#/fits/${id}`);
+    await measure(tablet, PAD_AFT).waitFor();
+    await tablet.locator('[data-grip="kneePad/plan"][data-x]').waitFor({ state: 'attached' });
+    const small = await tablet.evaluate(() =>
+      [
+        ...document.querySelectorAll(
+          ':is(.part-card, .margin) :is(input[role=spinbutton], button, [role=tab], .tick)',
+        ),
+      ]
+        .map((element) => ({
+          name: element.textContent || element.ariaLabel,
+          box: element.getBoundingClientRect(),
+        }))
+        .filter(({ box }) => box.height > 0 && box.height < 43.5)
+        .map(({ name, box }) => `${name} ${box.height}`),
+    );
+    expect(small).toEqual([]);
+    const cut = await tablet.locator('.part-card').evaluate((card) => card.scrollHeight - card.clientHeight);
+    expect(cut).toBeLessThanOrEqual(1);
+    await tablet.context().close();
+  });
+});

@@ -24,7 +24,7 @@ import { type Palette, readPalette } from '../view/palette.ts';
 import { forgetWidths, Pen } from '../view/pen.ts';
 import { boatBox, pictureOf, seatBox } from '../view/picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from '../view/scene.ts';
-import { layOutSheet, layOutWholeBoat, type SheetLayout } from '../view/sheet-layout.ts';
+import { CARD, layOutSheet, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
 import { strokePictures } from '../view/stroke-pictures.ts';
 import { type Camera, cockpitCamera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
 import { PaperLayer } from './paper-layer.ts';
@@ -208,8 +208,10 @@ export class BenchCanvas {
     const lines = this.hullLines();
     const { seat } = this.document.getState();
     const mine = seatBox(this.picture, lines, Math.min(seat, this.picture.fit.seats.length - 1));
+    const card = window.matchMedia('(pointer: coarse)').matches ? TOUCH_CARD : CARD;
     const box = showing === 'seat' ? mine : boatBox(this.picture, lines);
-    this.layout = showing === 'seat' ? layOutSheet(this.size, mine) : layOutWholeBoat(this.size, box);
+    this.layout =
+      showing === 'seat' ? layOutSheet(this.size, mine, card) : layOutWholeBoat(this.size, box, card);
     const camera = showing === 'seat' ? cockpitCamera : fitCamera;
     this.camera = camera(this.layout.windows, box);
     this.fitted = true;

@@ -39,8 +39,16 @@ const BOTTOM_RULER = 28;
 const UPPER_LANE = 14;
 const MIDDLE_LANE = 16;
 const COLUMN_GAP = 18;
+/** Room that the part's card needs, pixels. */
+export interface CardSize {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** The part's card: one table with an entry and four figures in a row, and under it stock, choices and lock. */
-const CARD = { width: 336, height: 218 } as const;
+export const CARD: CardSize = { width: 336, height: 218 };
+/** The same for a finger: fields, steppers and choices of 44 px. */
+export const TOUCH_CARD: CardSize = { width: 388, height: 352 };
 /** A sheet narrower than this has no room for the card; one lower than this none beside the plan. */
 const LEAST_FOR_CARD = { width: 700, height: 520 } as const;
 /** What the view from behind shows of a figure with its elbows, metres; and the least that it makes sense with, pixels. */
@@ -53,9 +61,13 @@ const PLAN_SHARE_OF_REST = 0.25;
 const STRIP_WORDS = { px: 172, share: 0.42 } as const;
 
 /** Divides a sheet of this size so that a box of the boat is shown as large as all three views allow. */
-export function layOutSheet(size: { width: number; height: number }, box: BoatBox): SheetLayout {
+export function layOutSheet(
+  size: { width: number; height: number },
+  box: BoatBox,
+  card: CardSize = CARD,
+): SheetLayout {
   const cardPlace = cardPlaceOn(size);
-  const aside = cardPlace === 'beside' ? CARD.width + COLUMN_GAP : 0;
+  const aside = cardPlace === 'beside' ? card.width + COLUMN_GAP : 0;
   const sheet = { width: size.width - aside, height: size.height };
   const need = boxSize(box);
   const stripHeight = stripHeightOf(size);
@@ -66,10 +78,19 @@ export function layOutSheet(size: { width: number; height: number }, box: BoatBo
   };
   const scale = Math.min(free.height / (need.y + need.z), free.width / (need.x + SECTION.breadth));
   const rest = Math.max(0, free.height - scale * (need.y + need.z));
-  const room = cardPlace === 'over' ? CARD.height - (planTop - TOP_EDGE) : 0;
+  const room = cardPlace === 'over' ? card.height - (planTop - TOP_EDGE) : 0;
   const planHeight = Math.round(Math.max(room, scale * need.y + rest * PLAN_SHARE_OF_REST));
-  const column = Math.round(columnFor(cardPlace, { scale, width: free.width }));
-  return place(size, { cardPlace, sheetWidth: sheet.width, stripHeight, planTop, planHeight, column, free });
+  const column = Math.round(columnFor(cardPlace, { scale, width: free.width, card }));
+  return place(size, {
+    cardPlace,
+    cardSize: card,
+    sheetWidth: sheet.width,
+    stripHeight,
+    planTop,
+    planHeight,
+    column,
+    free,
+  });
 }
 
 function cardPlaceOn({ width, height }: { width: number; height: number }): CardPlace {
@@ -77,14 +98,17 @@ function cardPlaceOn({ width, height }: { width: number; height: number }): Card
   return height < LEAST_FOR_CARD.height ? 'beside' : 'over';
 }
 
-function columnFor(cardPlace: CardPlace, { scale, width }: { scale: number; width: number }): number {
+function columnFor(
+  cardPlace: CardPlace,
+  { scale, width, card }: { scale: number; width: number; card: CardSize },
+): number {
   const wanted = scale * SECTION.breadth;
-  if (cardPlace === 'over') return Math.max(CARD.width, wanted);
+  if (cardPlace === 'over') return Math.max(card.width, wanted);
   return Math.min(width * SECTION.share, Math.max(SECTION.least, wanted));
 }
 
-/** Under the whole boat: room for the part's card and the view's buttons. */
-const LEAST_FOOT = CARD.height + 8;
+/** Free space under the part's card at the foot, pixels. */
+const UNDER_CARD = 8;
 /** Share of height left over that goes to the plan, to the profile; the rest goes to the foot. */
 const WHOLE_SHARES = { plan: 0.2, profile: 0.3 };
 
@@ -92,13 +116,17 @@ const WHOLE_SHARES = { plan: 0.2, profile: 0.3 };
  * Divides a sheet of this size to show a whole boat from above and from the side, as long as the sheet is wide. There is
  * no view from behind; the part's card stands at the foot.
  */
-export function layOutWholeBoat(size: { width: number; height: number }, box: BoatBox): SheetLayout {
+export function layOutWholeBoat(
+  size: { width: number; height: number },
+  box: BoatBox,
+  card: CardSize = CARD,
+): SheetLayout {
   const need = boxSize(box);
   const stripHeight = stripHeightOf(size);
   const planTop = TOP_EDGE + stripHeight + UPPER_LANE;
   const width = Math.max(200, size.width - LEFT_RULER - RIGHT_EDGE);
   const cardPlace = cardPlaceOn(size) === 'after' ? 'after' : 'foot';
-  const leastFoot = cardPlace === 'after' ? 0 : LEAST_FOOT;
+  const leastFoot = cardPlace === 'after' ? 0 : card.height + UNDER_CARD;
   const tall = Math.max(160, size.height - planTop - MIDDLE_LANE - BOTTOM_RULER - leastFoot);
   const scale = Math.min(width / need.x, tall / (need.y + need.z));
   const rest = Math.max(0, tall - scale * (need.y + need.z));
@@ -118,7 +146,7 @@ export function layOutWholeBoat(size: { width: number; height: number }, box: Bo
     },
     cardPlace,
     look: { right: RIGHT_EDGE, top: profileTop + 2 },
-    card: { left, top: foot, width: CARD.width, height: Math.max(0, size.height - foot) },
+    card: { left, top: foot, width: card.width, height: Math.max(0, size.height - foot) },
     lanes: { upper: planTop - UPPER_LANE / 2, middle: profileTop - MIDDLE_LANE / 2 },
     rulerTop,
   };
@@ -152,6 +180,7 @@ function place(
   size: { width: number; height: number },
   given: {
     cardPlace: CardPlace;
+    cardSize: CardSize;
     sheetWidth: number;
     stripHeight: number;
     planTop: number;
@@ -169,7 +198,7 @@ function place(
   const beside = {
     left: given.sheetWidth - RIGHT_EDGE + COLUMN_GAP,
     top: TOP_EDGE,
-    width: CARD.width,
+    width: given.cardSize.width,
     height: size.height - 2 * TOP_EDGE,
   };
   const middle = profileTop - MIDDLE_LANE / 2;

@@ -76,7 +76,7 @@ describe('an offer', () => {
     const { finding: told, moves, price } = offerText(offer, fit, format);
     expect(told).toBe(findingTitle(finding!, format.quantity(finding!.quantity)));
     expect(moves.map(spaced)).toEqual(['Front foot 1.0 cm aft, to 35.0 cm']);
-    expect(price).toBe('Also changes: rear ankle 60° → 58° (check), front knee 121° → 119°.');
+    expect(price).toBe('Also changes: rear ankle 60° to 58° (check), front knee 121° to 119°.');
   });
 
   it('says so where nothing else changes, and in a crew names the paddler', () => {
