@@ -16,7 +16,12 @@ const LOADERS: Readonly<Record<Language, () => Promise<{ messages: Messages }>>>
   zh: () => import('./catalogues/zh.ts'),
 };
 
-/** Reads the messages of one language; each is a script of its own, so that a page loads only what it shows. */
+/**
+ * Reads the messages of one language; each is a script of its own, so that a page loads only what it shows. English stands under
+ * the others: a message that is not translated yet is said in English, never as its key.
+ */
 export async function loadMessages(language: Language): Promise<Messages> {
-  return (await LOADERS[language]()).messages;
+  const own = LOADERS[language]();
+  if (language === 'en') return (await own).messages;
+  return { ...(await LOADERS.en()).messages, ...(await own).messages };
 }

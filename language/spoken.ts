@@ -9,6 +9,16 @@ export async function speak(language: Language): Promise<void> {
   spoken = await translatorOf(language);
 }
 
+/** Speaks with a translator that is at hand already. */
+export function speakWith(translator: Translator): void {
+  spoken = translator;
+}
+
+/** True once a language is spoken. */
+export function isSpoken(): boolean {
+  return spoken !== undefined;
+}
+
 /** A translator of its own, for a paper or an athlete's page in another language. */
 export async function translatorOf(language: Language): Promise<Translator> {
   return translator(language, await loadMessages(language));

@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { BrowserWindow } from 'electron';
 import type { MenuCommand } from '../contract/bridge.ts';
+import { speakAsChosen } from '../services/display.ts';
 import { openProgram } from '../services/open-program.ts';
 import { SENTENCES } from '../services/sentences.ts';
 import { dataFolder } from '../shell/data-folder.ts';
@@ -74,6 +75,7 @@ async function runDesktop(
   guardSession(electron);
   servePage(electron, listPageFiles(join(root, 'renderer/dist')));
   answerCalls(electron, opened.program, () => report({ kind: 'ready' }));
+  await speakAsChosen(opened.program);
   setMenu(electron, choose);
   const window = openWindow(electron, { folder, preload: join(root, 'app/dist/electron/preload.cjs') });
   seen.window = window;

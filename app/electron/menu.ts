@@ -1,5 +1,6 @@
 import type { MenuItemConstructorOptions } from 'electron';
 import type { MenuCommand } from '../contract/bridge.ts';
+import { say } from '../shell/say.ts';
 import type { ElectronApi } from './electron-api.ts';
 
 /** Sets the native menu. `choose` is told what was chosen; text editing and windows are the system's own business. */
@@ -13,25 +14,25 @@ export function setMenu({ Menu }: ElectronApi, choose: (command: MenuCommand) =>
   const template: MenuItemConstructorOptions[] = [
     ...(process.platform === 'darwin' ? [{ role: 'appMenu' } as const] : []),
     {
-      label: 'Fit',
+      label: say('menu.fit'),
       submenu: [
-        item('New fit', 'new-fit', 'CmdOrCtrl+N'),
-        item('Roster and boats', 'open-roster', 'CmdOrCtrl+O'),
-        item('Keep as a revision', 'save-revision', 'CmdOrCtrl+S'),
+        item(say('menu.new-fit'), 'new-fit', 'CmdOrCtrl+N'),
+        item(say('menu.athletes'), 'open-roster', 'CmdOrCtrl+O'),
+        item(say('menu.save'), 'save-revision', 'CmdOrCtrl+S'),
         line,
-        item('Print', 'print', 'CmdOrCtrl+P'),
+        item(say('menu.print'), 'print', 'CmdOrCtrl+P'),
         line,
-        item('Export everything', 'export-everything'),
-        item('Import a bundle', 'import-bundle'),
+        item(say('menu.export'), 'export-everything'),
+        item(say('menu.import'), 'import-bundle'),
         line,
         { role: 'quit' },
       ],
     },
     {
-      label: 'Edit',
+      label: say('menu.edit'),
       submenu: [
-        item('Undo', 'undo', 'CmdOrCtrl+Z'),
-        item('Redo', 'redo', 'CmdOrCtrl+Shift+Z'),
+        item(say('bench.undo'), 'undo', 'CmdOrCtrl+Z'),
+        item(say('bench.redo'), 'redo', 'CmdOrCtrl+Shift+Z'),
         line,
         { role: 'cut' },
         { role: 'copy' },
@@ -40,10 +41,10 @@ export function setMenu({ Menu }: ElectronApi, choose: (command: MenuCommand) =>
       ],
     },
     {
-      label: 'View',
+      label: say('menu.view'),
       submenu: [{ role: 'togglefullscreen' }, { role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }],
     },
-    { label: 'Help', submenu: [item('How to use the bench', 'show-help', 'F1')] },
+    { label: say('menu.help'), submenu: [item(say('menu.how'), 'show-help', 'F1')] },
   ];
   Menu.setApplicationMenu(Menu.buildFromTemplate(template));
 }

@@ -1,5 +1,6 @@
 import { pageAnswer, sentenceAnswer } from '../shell/answer.ts';
 import type { PageFile } from '../shell/page-files.ts';
+import { say } from '../shell/say.ts';
 import { type ElectronApi, isOwnPage, PAGE_SCHEME } from './electron-api.ts';
 
 /** Announces the page's scheme; must happen before Electron is ready. */
@@ -15,7 +16,7 @@ export function servePage({ protocol }: ElectronApi, page: ReadonlyMap<string, P
     const own = request.method === 'GET' && isOwnPage(request.url);
     const { status, headers, body } = own
       ? pageAnswer(page.get(new URL(request.url).pathname))
-      : sentenceAnswer(403, 'There is nothing here.');
+      : sentenceAnswer(403, say('page.nothing'));
     return new Response(typeof body === 'string' ? body : new Uint8Array(body), { status, headers });
   });
 }

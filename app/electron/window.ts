@@ -1,5 +1,6 @@
 import type { BrowserWindow } from 'electron';
 import { SENTENCES } from '../services/sentences.ts';
+import { say } from '../shell/say.ts';
 import { type ElectronApi, PAGE_HOME } from './electron-api.ts';
 import { guardContents } from './guards.ts';
 import { keepWindowState, readWindowState } from './window-state.ts';
@@ -41,7 +42,7 @@ async function offerToReopen({ app, dialog }: ElectronApi, window: BrowserWindow
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
     message: SENTENCES['page-gone'],
-    buttons: ['Open it again', 'Quit'],
+    buttons: [say('menu.open-again'), say('menu.quit')],
   });
   if (response === 0) void window.loadURL(PAGE_HOME);
   else app.quit();

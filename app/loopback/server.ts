@@ -19,6 +19,7 @@ import {
 } from '../shell/answer.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import type { PageFile } from '../shell/page-files.ts';
+import { say } from '../shell/say.ts';
 import { keepConnections } from './connection-keeper.ts';
 import { DELIVERY_PATH, type LoopbackShell } from './loopback-shell.ts';
 import { comesFromOwnPage, namesThisServer } from './own-page.ts';
@@ -73,7 +74,7 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
 
   async function answer(request: IncomingMessage): Promise<Answer | FileAnswer> {
     const url = URL.parse(request.url ?? '/', origin);
-    if (!url) return sentenceAnswer(400, 'This is not an address.');
+    if (!url) return sentenceAnswer(400, say('page.no-address'));
     const turnedAway = await authenticated(request, url);
     if (turnedAway) return turnedAway;
     if (needsSecret(url.pathname)) trust(request.socket);
@@ -152,7 +153,7 @@ function route(
 ): Answer | FileAnswer | Promise<Answer> {
   if (request.method === 'POST' && path === '/call') return call(served, request);
   if (request.method === 'POST' && path === '/upload') return upload(served, request);
-  if (request.method !== 'GET') return sentenceAnswer(405, 'There is nothing here.');
+  if (request.method !== 'GET') return sentenceAnswer(405, say('page.nothing'));
   if (!path.startsWith(DELIVERY_PATH)) return pageAnswer(served.page.get(path));
   const file = served.shell.fetch(path.slice(DELIVERY_PATH.length));
   return file ? fileAnswer(file) : sentenceAnswer(404, SENTENCES['delivery-gone']);
@@ -160,7 +161,7 @@ function route(
 
 async function call({ program }: Served, request: IncomingMessage): Promise<Answer> {
   if (!/^application\/json\b/.test(request.headers['content-type'] ?? '')) {
-    return sentenceAnswer(415, 'A call is sent as application/json.');
+    return sentenceAnswer(415, say('page.call-type'));
   }
   const body = await readBody(request, CALL_LIMIT);
   if (body.kind !== 'whole') return tooLarge(CALL_LIMIT);
@@ -172,7 +173,7 @@ async function call({ program }: Served, request: IncomingMessage): Promise<Answ
 /** A large file is never in memory as a whole: it goes into a private file beside the store, which is swept if it is left. */
 async function upload({ program, shell }: Served, request: IncomingMessage): Promise<Answer> {
   if (request.headers['content-type'] !== 'application/octet-stream') {
-    return sentenceAnswer(415, 'A file is sent as application/octet-stream.');
+    return sentenceAnswer(415, say('page.file-type'));
   }
   const path = unfinishedFile(program.store);
   if ((await saveBody(request, { path, maxBytes: UPLOAD_LIMIT })) !== 'whole') return tooLarge(UPLOAD_LIMIT);

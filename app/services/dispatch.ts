@@ -99,7 +99,7 @@ function nameText(name: unknown): string {
 }
 
 /** What the file system and SQLite say when a write fails, as the page is told it. */
-const FAILURES: readonly (readonly [RegExp, CallError['code'], string])[] = [
+const failures = (): readonly (readonly [RegExp, CallError['code'], string])[] => [
   [/^STORE_REPLACED/, 'damaged', SENTENCES['store-replaced']],
   [/^(ENOSPC|EDQUOT|SQLITE_FULL)/, 'disk-full', SENTENCES['disk-full']],
   [/^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_PERM)/, 'read-only', SENTENCES['read-only']],
@@ -112,7 +112,7 @@ const FAILURES: readonly (readonly [RegExp, CallError['code'], string])[] = [
 function failure(program: Program, name: string, error: unknown): CallResult<never> {
   if (error instanceof WorkCancelled) return refused('cancelled', SENTENCES.cancelled);
   const code = errorCode(error);
-  const known = FAILURES.find(([pattern]) => pattern.test(code));
+  const known = failures().find(([pattern]) => pattern.test(code));
   if (known) return refused(known[1], known[2]);
   return ownFault(program, name, error);
 }

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { chosenLanguage } from '../../language/languages.ts';
+import { speak } from '../../language/spoken.ts';
 import type { ParsedInput } from '../contract/contract.ts';
 import { DISPLAY_DEFAULTS, type DisplayRecord, readDisplay } from '../contract/display.ts';
 import { atomicWrite } from '../shell/atomic-write.ts';
@@ -20,9 +22,16 @@ export function readDisplayFile({ store }: Pick<Program, 'store'>): DisplayRecor
   }
 }
 
+/** The program speaks as chosen: menus, dialogs and errors; the computer's own language unless another was chosen. */
+export async function speakAsChosen(at: Pick<Program, 'store'>): Promise<void> {
+  const system = Intl.DateTimeFormat().resolvedOptions().locale;
+  await speak(chosenLanguage(readDisplayFile(at).language, [system]));
+}
+
 /** Keeps it, whole or not at all. */
 export function keepDisplay({ store }: Pick<Program, 'store'>, display: ParsedInput<'display.keep'>) {
   const text = `${JSON.stringify(display, null, 2)}\n`;
   atomicWrite(join(store.folder, DISPLAY_FILE), Buffer.from(text, 'utf8'));
+  void speakAsChosen({ store });
   return done(display);
 }

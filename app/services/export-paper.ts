@@ -26,7 +26,7 @@ export async function exportPaper(
   }
 }
 
-const WHY: readonly (readonly [RegExp, CallError['code'], string])[] = [
+const why = (): readonly (readonly [RegExp, CallError['code'], string])[] => [
   [/^(ENOSPC|EDQUOT)/, 'disk-full', SENTENCES['file-disk-full']],
   [/^(EACCES|EPERM|EROFS)/, 'read-only', SENTENCES['file-read-only']],
   [/^(ENOENT|ENOTDIR|EISDIR|ENOTEMPTY|ENAMETOOLONG|EEXIST)/, 'not-found', SENTENCES['file-place-gone']],
@@ -34,7 +34,7 @@ const WHY: readonly (readonly [RegExp, CallError['code'], string])[] = [
 
 function notWritten(error: unknown, log: Log): CallResult<never> {
   const code = errorCode(error);
-  const known = WHY.find(([pattern]) => pattern.test(code));
+  const known = why().find(([pattern]) => pattern.test(code));
   if (known) return refused(known[1], known[2]);
   const detail = error instanceof Error ? error.message : String(error);
   log.write(`call paper.export: ${faultForLog(error)}`);

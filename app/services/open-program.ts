@@ -13,6 +13,7 @@ import type { Rebuilding } from '../store/rebuild.ts';
 import type { Store } from '../store/store.ts';
 import { forgetBundles } from './bundles.ts';
 import { keepDailyBackups } from './daily-backup.ts';
+import { speakAsChosen } from './display.ts';
 import { findingSentences, rebuildingSentence } from './finding-sentences.ts';
 import type { Program } from './program.ts';
 import { refusalSentence, SENTENCES } from './sentences.ts';
@@ -57,6 +58,7 @@ export function openProgram(where: {
     notices,
     bundles: new Map(),
   };
+  void speakAsChosen(program);
   const left = finishErasures(store);
   if (left.length > 0) notices.set('erasure', SENTENCES['erase-unfinished'](left));
   const stopBackups = keepDailyBackups(program);

@@ -4,6 +4,7 @@ import type { CallResult } from '../contract/result.ts';
 import { SESSION_KEY } from '../contract/session.ts';
 import type { PageFile } from './page-files.ts';
 import { FILE_POLICY, GUARD_HEADERS, guardPage } from './page-policy.ts';
+import { say } from './say.ts';
 import type { OutgoingFile, OutgoingPath } from './shell.ts';
 
 /** What a page gets back, whichever shell sends it. Every answer carries the guard headers and a content policy. */
@@ -49,7 +50,7 @@ export function resultAnswer(status: number, result: CallResult<unknown>): Answe
 
 /** A file of the built page. Read afresh each time; the page itself goes out with a nonce of its own. */
 export function pageAnswer(file: PageFile | undefined): Answer {
-  if (!file) return sentenceAnswer(404, 'There is no such file.');
+  if (!file) return sentenceAnswer(404, say('page.no-file'));
   if (!file.mime.startsWith('text/html')) return answer(200, file.mime, { body: readFileSync(file.path) });
   const { html, policy } = guardPage(readFileSync(file.path, 'utf8'));
   return answer(200, file.mime, { body: html, headers: { 'content-security-policy': policy } });

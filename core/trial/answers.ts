@@ -52,7 +52,7 @@ export function answersOf(trial: Trial, { tried, now }: { tried: Report; now: Re
 }
 
 function wishAnswered({ direction, clear }: Desire, was: number, is: number): number {
-  if (direction === 'to nought') return (Math.abs(was) - Math.abs(is)) / clear;
+  if (direction === 'to zero') return (Math.abs(was) - Math.abs(is)) / clear;
   return ((is - was) * direction) / clear;
 }
 

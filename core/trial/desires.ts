@@ -6,10 +6,10 @@ const deg = (angle: number) => (angle * Math.PI) / 180;
 /** A quantity that should move, which way, and how much is a clear answer, in its SI unit. */
 export interface Desire {
   readonly quantity: QuantityId;
-  /** Greater, smaller, or nearer to nought from whichever side. */
-  readonly direction: 1 | -1 | 'to nought';
+  /** Greater, smaller, or nearer to zero from whichever side. */
+  readonly direction: 1 | -1 | 'to zero';
   readonly clear: number;
-  /** The coaching reason, in a half-sentence. */
+  /** The coaching reason: the message `desire.…` says it. */
   readonly reason: string;
 }
 
@@ -27,50 +27,35 @@ const wish = (
 
 /** What each place on the body asks for. Common coaching practice, no source, read through this model's quantities. */
 const OF_BODY: Readonly<Record<BodyPlace, readonly Desire[]>> = {
-  kneelingKnee: [
-    wish('kneeShare', -1, 0.04, 'less weight on the knee'),
-    wish('padPressure', -1, 8e3, 'less pressure under the knee'),
-  ],
-  kneelingShin: [
-    wish('padPressure', -1, 8e3, 'less pressure on the pad'),
-    wish('kneeShare', -1, 0.04, 'less weight on the pad'),
-  ],
+  kneelingKnee: [wish('kneeShare', -1, 0.04, 'knee-weight'), wish('padPressure', -1, 8e3, 'knee-pressure')],
+  kneelingShin: [wish('padPressure', -1, 8e3, 'pad-pressure'), wish('kneeShare', -1, 0.04, 'pad-weight')],
   frontOfThigh: [
-    wish('hipFlexorStretch', -1, deg(5), 'less stretch over the front of the thigh'),
-    wish('kneelingKnee', 1, deg(5), 'a more open kneeling knee'),
+    wish('hipFlexorStretch', -1, deg(5), 'thigh-stretch'),
+    wish('kneelingKnee', 1, deg(5), 'open-knee'),
   ],
-  kneelingHip: [wish('kneelingHip', -1, deg(5), 'the hip bent back less')],
-  lowerBack: [
-    wish('trunkPitch', -1, deg(4), 'the trunk more upright'),
-    wish('frontHip', 1, deg(6), 'more room in the front hip'),
-  ],
-  frontKnee: [wish('frontKnee', 1, deg(5), 'a more open front knee')],
-  frontHip: [wish('frontHip', 1, deg(6), 'more room in the front hip')],
-  rearToes: [wish('rearShare', -1, 0.02, 'less weight on the toes')],
-  rearAnkle: [wish('rearAnkle', -1, deg(5), 'the rear foot pointed less')],
-  frontFoot: [wish('frontShare', -1, 0.04, 'less weight on the front foot')],
+  kneelingHip: [wish('kneelingHip', -1, deg(5), 'hip-back')],
+  lowerBack: [wish('trunkPitch', -1, deg(4), 'trunk-upright'), wish('frontHip', 1, deg(6), 'front-hip')],
+  frontKnee: [wish('frontKnee', 1, deg(5), 'front-knee')],
+  frontHip: [wish('frontHip', 1, deg(6), 'front-hip')],
+  rearToes: [wish('rearShare', -1, 0.02, 'toes-weight')],
+  rearAnkle: [wish('rearAnkle', -1, deg(5), 'rear-pointed')],
+  frontFoot: [wish('frontShare', -1, 0.04, 'front-weight')],
 };
 
-const LEVEL = wish('offCentre', 'to nought', 0.006, 'the weight over the centreline, the boat level');
+const LEVEL = wish('offCentre', 'to zero', 0.006, 'centred');
 
 /** What each sign of the boat asks for. Common coaching practice, no source. */
 const OF_BOAT: Readonly<Record<BoatSign, readonly Desire[]>> = {
-  bowDigs: [
-    wish('trimCatch', 1, 0.008, 'the bow higher at the catch'),
-    wish('trimRest', 1, 0.008, 'the bow higher'),
-  ],
-  bowHigh: [wish('trimRest', -1, 0.008, 'the bow lower')],
+  bowDigs: [wish('trimCatch', 1, 0.008, 'bow-catch'), wish('trimRest', 1, 0.008, 'bow-up')],
+  bowHigh: [wish('trimRest', -1, 0.008, 'bow-down')],
   // Which way a heeled hull turns depends on its shape and trim; level, it has no reason to turn either way.
   pullsLeft: [LEVEL],
   pullsRight: [LEVEL],
-  tippy: [wish('transverseGm', 1, 0.01, 'the weight lower')],
-  slidesOnPad: [
-    wish('kneelingKnee', -1, deg(5), 'the kneeling knee less open'),
-    wish('kneeShare', 1, 0.04, 'more weight on the knee'),
-  ],
-  kneeLifts: [wish('kneeShare', 1, 0.04, 'more weight on the knee')],
-  rearFootLifts: [wish('rearShare', 1, 0.02, 'more weight on the rear foot')],
-  frontFootSlips: [wish('frontShare', 1, 0.04, 'more weight on the front foot')],
+  tippy: [wish('transverseGm', 1, 0.01, 'weight-lower')],
+  slidesOnPad: [wish('kneelingKnee', -1, deg(5), 'knee-less-open'), wish('kneeShare', 1, 0.04, 'more-knee')],
+  kneeLifts: [wish('kneeShare', 1, 0.04, 'more-knee')],
+  rearFootLifts: [wish('rearShare', 1, 0.02, 'more-rear')],
+  frontFootSlips: [wish('frontShare', 1, 0.04, 'more-front')],
 };
 
 /** What an observation asks for, the main wish first. */

@@ -42,7 +42,7 @@ describe('what the program says', () => {
     ] as const;
     for (const key of failures) {
       expect(spoken(SENTENCES[key]), key).toMatch(
-        /Nothing was changed|Everything kept before is still there/,
+        /Nothing was changed|Everything saved before is still there/,
       );
     }
   });
@@ -52,7 +52,7 @@ describe('what the program says', () => {
     (refusal) => {
       const sentence = refusalSentence(refusal);
       expect(sentence).toContain('F');
-      expect(sentence).toMatch(/Nothing was changed|It was left as it is/);
+      expect(sentence).toMatch(/Nothing was changed|It was left unchanged/);
     },
   );
 
@@ -71,16 +71,16 @@ describe('what the program says', () => {
     const base = { name: 'b', takenAt: '2026-03-01T08:00:00.000Z', cause: 'daily' as const, bytes: 1 };
     const whole = { ...rebuilding, cause: 'missing' as const, setAsideAt: '', base, complete: true };
     expect(rebuildingSentence(whole, null)).toBe(
-      'The data file was missing. The store was put together again from the backup of 2026-03-01 and the journal: everything that had been kept is there.',
+      'The data file was missing. The data was restored from the backup of 2026-03-01 and the journal: everything saved is there.',
     );
     const partly = rebuildingSentence(rebuilding, base.takenAt);
-    expect(partly).toContain('set aside unchanged at F/set-aside/k.db');
-    expect(partly).toMatch(/2 rows could not be read\..*bring back from it what is missing\.$/);
+    expect(partly).toContain('quarantined unchanged at F/set-aside/k.db');
+    expect(partly).toMatch(/2 rows could not be read\..*restore from it what is missing\.$/);
     const pages = { rows: 40, unreadableRows: 3, unreadablePages: 1 };
     expect(rebuildingSentence({ ...rebuilding, pages }, null)).toMatch(
-      /read page by page: 40 rows were found\. 3 rows and 1 pages of it could not be read/,
+      /read page by page: 40 rows were found\. 3 rows and 1 pages could not be read/,
     );
-    expect(rebuildingSentence(rebuilding, null)).toMatch(/if you have a bundle elsewhere, import it\.$/);
+    expect(rebuildingSentence(rebuilding, null)).toMatch(/If you have a bundle elsewhere, import it\.$/);
   });
 
   it('of what was put right at the start is a sentence for each', () => {

@@ -5,7 +5,7 @@ import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
 import { helpsAll } from '../../../../core/trial/told-first.ts';
 import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { say } from '../../../language/messages.ts';
+import { type MessageKey, say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { ChangeButtons } from '../../change-buttons.tsx';
 import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
@@ -49,7 +49,9 @@ function whyText({ reason, moved }: Answer, format: Format): string {
         : say('trials.value', { name: inSentence(quantityName(quantity)), from: was, to: is });
     })
     .filter((text) => text !== null);
-  return values.length > 0 ? say('trials.why', { reason, values: values.join(', ') }) : '';
+  return values.length > 0
+    ? say('trials.why', { reason: say(`desire.${reason}` as MessageKey), values: values.join(', ') })
+    : '';
 }
 
 /** What a change rests on where that is not both: practice alone, or the model's figures alone. */
