@@ -1,14 +1,27 @@
+import messages from '../../assets/messages/en/archive.json' with { type: 'json' };
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { suggestionsFor } from '../../core/evaluation/suggestions.ts';
 import { readFit } from './read-fit.ts';
 
+/** Units, places and every field of a fit's file, as the Help page has them. */
+function fieldsText(): string {
+  const named = Object.entries(messages).filter(([key]) => key.startsWith('help.files.fields.'));
+  const lines = named.map(([key, fields]) => {
+    const part = key.replace('.fields.', '.part.') as keyof typeof messages;
+    return `  ${messages[part]}: ${fields}`;
+  });
+  return [messages['help.files.units'], messages['help.files.frame'], '', ...lines].join('\n');
+}
+
 const HELP = `Evaluates one fit and prints the whole report as JSON.
 
   npm run -s evaluate -- FILE.json
 
-FILE.json holds one fit; README.md says how it is written. Exit 0 with the report on standard output, or exit 2 with one
-line per problem on standard error, or exit 1 where the report could not be written.`;
+FILE.json holds one fit. Exit 0 with the report on standard output, or exit 2 with one
+line per problem on standard error, or exit 1 where the report could not be written.
+
+${fieldsText()}`;
 
 /** Runs the command; gives its exit code. */
 function evaluate(args: readonly string[]): number {

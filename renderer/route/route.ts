@@ -29,7 +29,8 @@ export type Route =
   | { readonly page: 'hull'; readonly id: string }
   | { readonly page: 'paddles'; readonly id?: string }
   | { readonly page: 'archive' }
-  | { readonly page: 'help' };
+  | { readonly page: 'help' }
+  | { readonly page: 'help-files' };
 
 /** The leaves of a bench's margin that an address can open. */
 const TABS = ['trials', 'growth', 'revisions'];
@@ -62,6 +63,7 @@ const ADDRESSES: readonly (readonly [address: string, page: Route['page']])[] = 
   ['paddles/:id', 'paddles'],
   ['archive', 'archive'],
   ['help', 'help'],
+  ['help/files', 'help-files'],
 ];
 
 /** A route as the part of the address after the #. */

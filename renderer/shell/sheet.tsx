@@ -42,6 +42,9 @@ const FullSizePage = lazy(() =>
 const HelpPage = lazy(() =>
   import('../pages/help/help-page.tsx').then(({ HelpPage }) => ({ default: HelpPage })),
 );
+const FilesPage = lazy(() =>
+  import('../pages/help/files-page.tsx').then(({ FilesPage }) => ({ default: FilesPage })),
+);
 const HomePage = lazy(() =>
   import('../pages/home/home-page.tsx').then(({ HomePage }) => ({ default: HomePage })),
 );
@@ -124,6 +127,8 @@ function Page({ route }: { route: Route }) {
       return <ArchivePage />;
     case 'help':
       return <HelpPage />;
+    case 'help-files':
+      return <FilesPage />;
   }
 }
 

@@ -57,6 +57,11 @@ export function HelpPage() {
           <p>{say('help.private.age')}</p>
         </section>
         <section>
+          <p>
+            <a href={hrefOf({ page: 'help-files' })}>{say('help.files.link')}</a>
+          </p>
+        </section>
+        <section>
           <h2>{say('start.cautions')}</h2>
           <CautionList />
         </section>
