@@ -60,7 +60,8 @@ export function mergesAtRandom(run: { stores: number; edits: number; seed: numbe
   }
 }
 
-function opened(folder: string, random: () => number): Store {
+/** A store whose clock is wrong and jumps. */
+export function opened(folder: string, random: () => number): Store {
   let now = Date.UTC(2026, 2, 2) + (2 * random() - 1) * CLOCK_OFF_DAYS * DAY_MS;
   const opening = openStore(folder, () => {
     now += 1000 + 1e6 * random();
@@ -75,10 +76,15 @@ function opened(folder: string, random: () => number): Store {
 type Change = Parameters<ReturnType<typeof onlooker>['edited']>[1];
 
 /** One edit; tells every field that it changed. */
-function editOne(store: Store, tell: (change: Change) => void, random: () => number): void {
+export function editOne(
+  store: Store,
+  tell: (change: Change) => void,
+  random: () => number,
+  edit: (store: Store, random: () => number) => void = randomEdit,
+): void {
   const before = contentOf(store, 'as-kept');
   const waiting = waitingValues(store);
-  randomEdit(store, random);
+  edit(store, random);
   const after = contentOf(store, 'as-kept');
   for (const field of new Set([...Object.keys(before.fields), ...Object.keys(after.fields)])) {
     const [saw, value] = [before.fields[field] ?? null, after.fields[field] ?? null];
@@ -86,7 +92,8 @@ function editOne(store: Store, tell: (change: Change) => void, random: () => num
   }
 }
 
-function waitingValues(store: Store): Map<string, (string | null)[]> {
+/** Fields that wait for a decision, with their values. */
+export function waitingValues(store: Store): Map<string, (string | null)[]> {
   return new Map(
     listConflicts(store).map(({ kind, id, path, values }) => [
       `${kind} ${id} ${path}`,
@@ -95,7 +102,8 @@ function waitingValues(store: Store): Map<string, (string | null)[]> {
   );
 }
 
-function decideOne(
+/** Decides a field that waits, if there is one; gives how many it decided. */
+export function decideOne(
   store: Store,
   tell: (field: string, value: string | null) => void,
   random: () => number,

@@ -19,6 +19,8 @@ export interface Onlooker {
   /** A decision replaces every edit of the field that the store knows of. */
   decided(store: number, decision: { field: string; value: string | null }): void;
   met(into: number, from: number): void;
+  /** A meeting that was cut off: what came over is what `has` finds, and what that had replaced. */
+  heard(into: number, from: number, has: (field: string, value: string | null) => boolean): void;
   /** Edits that no other one replaced, over all stores. */
   newest(): readonly { readonly field: string; readonly value: string | null }[];
 }
@@ -39,6 +41,12 @@ export function onlooker(stores: number): Onlooker {
     },
     met(into, from) {
       for (const edit of knows[from]!) knows[into]!.add(edit);
+    },
+    heard(into, from, has) {
+      for (const edit of [...knows[from]!]) {
+        if (!has(edit.field, edit.value)) continue;
+        for (const known of [edit, ...edit.knew]) knows[into]!.add(known);
+      }
     },
     newest() {
       const all = [...new Set(knows.flatMap((one) => [...one]))];

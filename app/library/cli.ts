@@ -1,0 +1,25 @@
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { runCommand } from './commands.ts';
+
+/** `npm run library -- <command>`: what a club's volunteer does with the library. */
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    at: { type: 'string' },
+    club: { type: 'string' },
+    name: { type: 'string' },
+    role: { type: 'string' },
+    group: { type: 'string', multiple: true },
+    athlete: { type: 'string', multiple: true },
+    host: { type: 'string' },
+    to: { type: 'string' },
+    folder: { type: 'string' },
+    port: { type: 'string' },
+    json: { type: 'boolean' },
+  },
+});
+const url = values.at ?? process.env.KNEELWRIGHT_LIBRARY;
+// A password on the command line is seen by everybody on this machine: a file holds it as well.
+const at = url?.startsWith('@') ? readFileSync(url.slice(1), 'utf8').trim() : url;
+process.exitCode = await runCommand(positionals[0] ?? 'help', { ...values, at }, (line) => console.log(line));

@@ -1,0 +1,101 @@
+import { addErased, erasedButHere, listErased } from '../store/erased-people.ts';
+import { atomically, type Store } from '../store/store.ts';
+import { storeId } from '../store/store-identity.ts';
+import type { Library } from './address.ts';
+import { pull, pullHeld, pullPhotos, type Taking } from './pull.ts';
+import { push } from './push.ts';
+
+/** Who calls, as the library knows them. */
+export interface Caller {
+  readonly club: string;
+  readonly person: string;
+  readonly role: string;
+  /** Kinds of records that they may send. */
+  readonly writes: readonly string[];
+}
+
+/** What one call brought and took. */
+export interface Contact extends Caller {
+  readonly fetched: number;
+  readonly sent: number;
+}
+
+/** What a call needs of the program around it. */
+export interface Calling extends Taking {
+  /** Erases whoever was erased elsewhere and is here, with every copy. */
+  eraseErased(): Promise<void>;
+}
+
+/** The library refused a person who was erased meanwhile. */
+const ERASED = 'KW002';
+/** The caller may not erase that person. */
+const MAY_NOT_ERASE = 'KW003';
+const MOST_ROUNDS = 4;
+
+/** Says who calls, and that they have called. Null: this login belongs to nobody any more. */
+export async function callIn(sql: Library, store: Store): Promise<Caller | null> {
+  const [caller] = await sql<Caller[]>`SELECT club, person, role, writes FROM call_in(${storeId(store)})`;
+  return caller ?? null;
+}
+
+/**
+ * One call: whoever was erased goes first, then everything new is fetched, then sent, then what sending brought together is
+ * fetched. Cut off anywhere, the next call goes on where this one ended.
+ */
+export async function call(sql: Library, store: Store, calling: Calling): Promise<Contact | null> {
+  const caller = await callIn(sql, store);
+  if (!caller) return null;
+  let [fetched, sent] = [0, 0];
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    await takeTombstones(sql, store, calling);
+    fetched += await pull(sql, store, calling);
+    await sendTombstones(sql, store);
+    try {
+      const went = await push(sql, store, { state: calling.state, writes: caller.writes });
+      sent += went;
+      if (went === 0) break;
+    } catch (error) {
+      if ((error as { code?: unknown }).code !== ERASED) throw error;
+    }
+  }
+  await pullHeld(sql, store, calling);
+  fetched += await pullPhotos(sql, store, calling);
+  return { ...caller, fetched, sent };
+}
+
+/** Whoever was erased elsewhere goes here too; then the library hears that this laptop has done so. */
+async function takeTombstones(sql: Library, store: Store, calling: Calling): Promise<void> {
+  const stones = await sql<{ salt: string; digest: string }[]>`SELECT salt, digest FROM tombstones`;
+  if (stones.length === 0) return;
+  const known = new Set(listErased(store.db).map(({ digest }) => digest));
+  const news = stones.filter(({ digest }) => !known.has(digest));
+  if (news.length > 0) {
+    await calling.write(() =>
+      atomically(store, () => {
+        for (const stone of news) addErased(store.db, stone);
+      }),
+    );
+  }
+  if (erasedButHere(store.db).length > 0) await calling.eraseErased();
+  await sql`INSERT INTO tombstones_seen (login, salt, digest)
+    SELECT session_user, salt, digest FROM tombstones ON CONFLICT DO NOTHING`;
+}
+
+async function sendTombstones(sql: Library, store: Store): Promise<void> {
+  const here = listErased(store.db);
+  if (here.length === 0) return;
+  const there = await sql<{ digest: string }[]>`SELECT digest FROM tombstones`;
+  const known = new Set(there.map(({ digest }) => digest));
+  for (const { salt, digest } of here.filter((one) => !known.has(one.digest))) {
+    try {
+      await sql.begin(async (tx) => {
+        await tx`SELECT pg_advisory_xact_lock(hashtext('kneelwright changes'))`;
+        await tx`SELECT erase(${salt}, ${digest})`;
+        await tx`INSERT INTO tombstones_seen (login, salt, digest) VALUES (session_user, ${salt}, ${digest}) ON CONFLICT DO NOTHING`;
+        await tx`SELECT pg_notify('kneelwright', 'changed')`;
+      });
+    } catch (error) {
+      if ((error as { code?: unknown }).code !== MAY_NOT_ERASE) throw error;
+    }
+  }
+}

@@ -1,0 +1,134 @@
+import { createHash } from 'node:crypto';
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { makePrivateFile } from '../shell/private-files.ts';
+import type { RecordRef } from '../store/record-versions.ts';
+import type { Store } from '../store/store.ts';
+import { storeId } from '../store/store-identity.ts';
+
+/** Lies beside the store of a laptop that shares a library. It holds identifiers and digests, nothing anybody entered. */
+export const LIBRARY_FILE = 'library.db';
+
+/** What is fetched later, one by one: pictures, and fits that were open when news of them came. */
+export interface Wanted {
+  readonly kind: 'photo' | 'fit';
+  readonly id: string;
+}
+
+/** How far a laptop and its library know of each other. All of it can be lost: then everything is compared anew. */
+export interface LocalState {
+  /** Up to which change everything has been fetched. */
+  cursor(): number;
+  setCursor(n: number): void;
+  /** Notes that the library has a record just as it is here, or with null that it has not. */
+  know(ref: RecordRef | { kind: 'revision'; id: string }, digest: string | null): void;
+  /** Records and revisions that the library has not, or not so. Of the kinds that may be sent. */
+  waiting(kinds: readonly string[]): { refs: Map<string, RecordRef>; revisions: string[] };
+  wanted(kind: Wanted['kind']): string[];
+  want(wanted: Wanted): void;
+  fetched(wanted: Wanted): void;
+  note(name: string, value: string): void;
+  noted(name: string): string | null;
+  close(): void;
+}
+
+const TABLES = `
+CREATE TABLE IF NOT EXISTS known (kind TEXT NOT NULL, id TEXT NOT NULL, digest TEXT NOT NULL,
+  PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
+CREATE TABLE IF NOT EXISTS wanted (kind TEXT NOT NULL, id TEXT NOT NULL, PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
+CREATE TABLE IF NOT EXISTS notes (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
+`;
+
+/** Opens what is kept of a library beside a store. A store that went back to an earlier state begins anew: it goes by another name. */
+export function openLocalState(store: Store): LocalState {
+  const db = openFile(join(store.folder, LIBRARY_FILE));
+  const put = db.prepare('INSERT OR REPLACE INTO notes (name, value) VALUES (?, ?)');
+  const get = db.prepare<[string], string>('SELECT value FROM notes WHERE name = ?').pluck();
+  const noted = (name: string) => (get.get(name) as string | undefined) ?? null;
+  if (noted('store') !== storeId(store)) {
+    db.exec("DELETE FROM known; DELETE FROM wanted; DELETE FROM notes WHERE name IN ('store', 'cursor')");
+    put.run('store', storeId(store));
+  }
+  const know = db.prepare('INSERT OR REPLACE INTO known (kind, id, digest) VALUES (?, ?, ?)');
+  const forget = db.prepare('DELETE FROM known WHERE kind = ? AND id = ?');
+  const want = db.prepare('INSERT OR IGNORE INTO wanted (kind, id) VALUES (?, ?)');
+  const fetched = db.prepare('DELETE FROM wanted WHERE kind = ? AND id = ?');
+  return {
+    cursor: () => Number(noted('cursor') ?? 0),
+    setCursor: (n) => void put.run('cursor', String(n)),
+    know: ({ kind, id }, digest) => {
+      if (digest === null) forget.run(kind, id);
+      else know.run(kind, id, digest);
+    },
+    waiting: (kinds) => waiting(store, db, kinds),
+    wanted: (kind) =>
+      db.prepare('SELECT id FROM wanted WHERE kind = ? ORDER BY id').pluck().all(kind) as string[],
+    want: ({ kind, id }) => void want.run(kind, id),
+    fetched: ({ kind, id }) => void fetched.run(kind, id),
+    note: (name, value) => void put.run(name, value),
+    noted,
+    close: () => void db.close(),
+  };
+}
+
+function openFile(path: string): Database.Database {
+  try {
+    return prepared(path);
+  } catch {
+    // Nothing in it is anybody's work.
+    for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(path + ending, { force: true });
+    return prepared(path);
+  }
+}
+
+function prepared(path: string): Database.Database {
+  makePrivateFile(path);
+  const db = new Database(path);
+  db.pragma('secure_delete = ON');
+  db.exec(TABLES);
+  return db;
+}
+
+/** A digest of every version of a record as it is kept here. */
+export function digestHere({ db }: Pick<Store, 'db'>, { kind, id }: RecordRef): string {
+  const text = db
+    .prepare<
+      [string, string],
+      string
+    >(`SELECT group_concat(path || char(0) || seen || writes || others, char(0))
+      FROM (SELECT * FROM field_versions WHERE kind = ? AND record_id = ? ORDER BY path)`)
+    .pluck()
+    .get(kind, id);
+  return digest(String(text));
+}
+
+function digest(text: string): string {
+  return createHash('sha256').update(text).digest('base64url');
+}
+
+/** In the order in which records are sent: what others belong to comes first. */
+const ORDER = ['athlete', 'boat', 'paddle', 'fit', 'photo', 'trial'];
+
+function waiting(store: Store, db: Database.Database, kinds: readonly string[]) {
+  const known = new Map(
+    (db.prepare('SELECT kind, id, digest FROM known').raw().all() as [string, string, string][]).map(
+      ([kind, id, sum]) => [`${kind} ${id}`, sum],
+    ),
+  );
+  const rows = store.db
+    .prepare<[], { kind: RecordRef['kind']; id: string; text: string }>(
+      `SELECT kind, record_id AS id, group_concat(path || char(0) || seen || writes || others, char(0)) AS text
+       FROM (SELECT * FROM field_versions ORDER BY kind, record_id, path) GROUP BY kind, record_id`,
+    )
+    .all()
+    .filter(({ kind, id, text }) => kinds.includes(kind) && known.get(`${kind} ${id}`) !== digest(text))
+    .sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
+  const revisions = kinds.includes('fit')
+    ? (store.db.prepare('SELECT id FROM revisions ORDER BY saved_at, id').pluck().all() as string[])
+    : [];
+  return {
+    refs: new Map(rows.map(({ kind, id }) => [`${kind} ${id}`, { kind, id }])),
+    revisions: revisions.filter((id) => !known.has(`revision ${id}`)),
+  };
+}

@@ -1,0 +1,35 @@
+import { type LibraryAddress, openLibrary } from '../../app/library/address.ts';
+import { type Calling, type Contact, call } from '../../app/library/contact.ts';
+import { type LocalState, openLocalState } from '../../app/library/local-state.ts';
+import { eraseErased } from '../../app/store/erase-everywhere.ts';
+import type { Store } from '../../app/store/store.ts';
+
+/** What a call needs of a program, where there is none around the store. */
+export function callingOf(store: Store, state: LocalState, more: Partial<Calling> = {}): Calling {
+  return {
+    state,
+    isHeld: () => false,
+    write: async (work) => work(),
+    took() {},
+    eraseErased: async () => {
+      eraseErased(store);
+    },
+    ...more,
+  };
+}
+
+/** One call of a laptop. Throws where it is cut off. */
+export async function callOnce(
+  store: Store,
+  address: LibraryAddress,
+  more: Partial<Calling> = {},
+): Promise<Contact | null> {
+  const sql = openLibrary(address);
+  const state = openLocalState(store);
+  try {
+    return await call(sql, store, callingOf(store, state, more));
+  } finally {
+    state.close();
+    await sql.end({ timeout: 0 });
+  }
+}
