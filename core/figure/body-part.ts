@@ -17,6 +17,8 @@ export interface Posed {
   readonly body: FigureBody;
   readonly form: Form;
   readonly between: number;
+  /** Hands that hold nothing are open. */
+  readonly open: boolean;
 }
 
 /** What a piece is part of, for tones: of a pair, the one nearer the eye is darker. */

@@ -16,13 +16,19 @@ export interface Figure {
   readonly fineness: Fineness;
 }
 
-/** The figure of a body in a stance (points in the boat frame, metres), as fine as it is needed. */
+/** The figure of a body in a stance (points in the boat frame, metres), as fine as it is needed; hands without a paddle are open. */
 export function figureOf(
   points: Posed['points'],
   body: FigureBody,
-  { paddle, fineness }: { paddle: Paddle; fineness: Fineness },
+  { paddle, fineness }: { paddle: Paddle | null; fineness: Fineness },
 ): Figure {
-  const posed = { points, body, form: formOf(body.sex, BETWEEN[fineness]), between: BETWEEN[fineness] };
+  const posed = {
+    points,
+    body,
+    form: formOf(body.sex, BETWEEN[fineness]),
+    between: BETWEEN[fineness],
+    open: !paddle,
+  };
   const head = headOf(points);
   return {
     parts: [
@@ -35,7 +41,7 @@ export function figureOf(
       ...armParts(posed, 'top'),
     ],
     head,
-    paddle: paddleShape(paddle, { top: points.topHand, lower: points.lowerHand }),
+    paddle: paddle && paddleShape(paddle, { top: points.topHand, lower: points.lowerHand }),
     fineness,
   };
 }

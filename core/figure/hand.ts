@@ -1,6 +1,6 @@
 import { add, cross, dot, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { Oval } from '../graphics/oval.ts';
-import { type Posed, squareTo, unit } from './body-part.ts';
+import { ball, type Posed, squareTo, unit } from './body-part.ts';
 
 /** A closed hand in space: its flesh, and the lines between its fingers. */
 export interface DrawnHand {
@@ -56,4 +56,37 @@ function handFrame(points: Posed['points'], which: 'lower' | 'top', wrist: Vec3)
   const out = cross(held, back);
   const toThumb = which === 'top' ? shaft : { x: 0, y: inboard, z: 0 };
   return { held, back, out: dot(out, toThumb) < 0 ? scale(out, -1) : out };
+}
+
+/** Sections of an open hand beyond the middle of the grip: along the hand, half-breadth, half-thickness, shares of stature. */
+const OPEN: readonly (readonly [number, number, number])[] = [
+  [-0.02, 0.02, 0.011],
+  [0, 0.0235, 0.01],
+  [0.014, 0.0235, 0.009],
+  [0.036, 0.02, 0.0065],
+  [0.052, 0.015, 0.0055],
+  [0.06, 0.009, 0.005],
+];
+
+/** An open hand that goes on straight from the forearm, its palm to the body or, where the arm is level, ahead. */
+export function openHand({ points, body }: Posed, which: 'lower' | 'top', wrist: Oval): DrawnHand {
+  const hand = points[`${which}Hand`];
+  const { stature } = body;
+  const way = unit(subtract(hand, wrist.at));
+  const broad = squareTo(Math.abs(way.z) > 0.7 ? { x: 1, y: 0, z: 0 } : { x: 0, y: 0, z: 1 }, way);
+  const thick = cross(way, broad);
+  const ovals = OPEN.map(
+    ([ahead, half, thin]): Oval => ({
+      at: add(hand, scale(way, ahead * stature)),
+      axes: [scale(broad, half * stature), scale(thick, thin * stature), scale(way, 0.004 * stature)],
+    }),
+  );
+  const thumbAt = (ahead: number, aside: number) =>
+    add(add(hand, scale(way, ahead * stature)), scale(broad, aside * stature));
+  const thumb = [
+    ball(thumbAt(-0.014, 0.016), 0.008 * stature),
+    ball(thumbAt(0.01, 0.026), 0.006 * stature),
+    ball(thumbAt(0.026, 0.026), 0.005 * stature),
+  ];
+  return { fingers: [[wrist, ...ovals], thumb], hulls: [], lines: [] };
 }

@@ -13,7 +13,10 @@ import {
 } from './body-part.ts';
 import { footHulls } from './foot.ts';
 import type { Section } from './form.ts';
-import { handOf } from './hand.ts';
+import { handOf, openHand } from './hand.ts';
+
+/** Points of a stance, boat frame, metres. */
+export type FigurePoints = Posed['points'];
 
 /** How far shorts reach down the thigh and a sleeve down the arm, shares of the bone. */
 const SHORTS_TO = 0.42;
@@ -141,7 +144,7 @@ export function armParts(posed: Posed, which: 'lower' | 'top'): BodyPart[] {
   const upper = limbOvals({ from: shoulder, to: elbow, front: bend, stature }, form.upperArm);
   const fore = limbOvals({ from: elbow, to: wrist, front: round, stature }, form.forearm);
   const [sleeve, bare] = cut(upper, SLEEVE_TO);
-  const drawn = handOf(posed, which, fore.at(-1)!);
+  const drawn = posed.open ? openHand(posed, which, fore.at(-1)!) : handOf(posed, which, fore.at(-1)!);
   const elbowRadius = form.forearm[0]![2] * stature;
   const elbowBall = ball(elbow, elbowRadius);
   const shoulderRadius = form.shoulderRadius * stature;

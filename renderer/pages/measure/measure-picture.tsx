@@ -1,55 +1,64 @@
+import { useMemo } from 'react';
 import type { TapeMeasure } from '../../../core/document/athlete-schema.ts';
-import { FIGURES, type Figure, type Limb } from './measure-figures.ts';
+import { figureShapes } from '../../../core/figure/figure-shapes.ts';
+import { measuringFigure } from '../../../core/figure/measuring-poses.ts';
+import type { ViewPoint } from '../../../core/graphics/view.ts';
+import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
+import { TAPE_PICTURES, type TapePicture } from './measure-figures.ts';
 
-/** Size of the picture's own sheet. */
-const SHEET = 300;
+/** The picture is written in millimetres. */
+const PER_METRE = 1000;
+/** Sizes of what is drawn over the figure, as shares of the picture's breadth. */
+const MARK = 0.016;
+const TAPE_END = 0.02;
+
+const point = ([right, up]: ViewPoint) => `${Math.round(right * PER_METRE)} ${Math.round(-up * PER_METRE)}`;
+const line = (points: readonly ViewPoint[]) => `M${points.map(point).join('L')}`;
 
 /** Where a measure is taken, drawn: the body in its posture, the two landmarks, and the tape between them. */
 export function MeasurePicture({ measure, spoken }: { measure: TapeMeasure | 'stature'; spoken: string }) {
-  const figure = FIGURES[measure];
+  const picture = TAPE_PICTURES[measure];
+  const { pose, view, seen, ground } = picture;
+  const shapes = useMemo(() => figureShapes(measuringFigure(pose), view), [pose, view]);
+  const [right, up, breadth] = seen;
+  const box = [right - breadth / 2, -up - breadth / 2, breadth, breadth].map((metres) => metres * PER_METRE);
   return (
-    <svg className="measure-picture" viewBox={`0 0 ${SHEET} ${SHEET}`} role="img" aria-label={spoken}>
-      {figure.ground.map((line) => (
-        <path key={line} d={line} className="picture-ground" />
+    <svg className="measure-picture" viewBox={box.join(' ')} role="img" aria-label={spoken}>
+      {ground.map((points) => (
+        <path key={line(points)} d={line(points)} className="picture-ground" />
       ))}
-      {figure.limbs.map((limb) => (
-        <LimbShape key={`${limb.from} ${limb.to}`} limb={limb} />
-      ))}
-      {figure.shapes.map((shape) => (
-        <path key={shape} d={shape} className="picture-near" />
-      ))}
-      {figure.head && (
-        <circle cx={figure.head[0]} cy={figure.head[1]} r={figure.head[2]} className="picture-near" />
-      )}
-      <Tape figure={figure} />
+      <ShapesSvg shapes={shapes} perMetre={PER_METRE} />
+      <Tape picture={picture} />
     </svg>
   );
 }
 
-/** A limb as a rounded bar of its own width with its outline: the outline is the same bar drawn wider beneath. */
-function LimbShape({ limb }: { limb: Limb }) {
-  const d = `M${limb.from[0]} ${limb.from[1]}L${limb.to[0]} ${limb.to[1]}`;
-  return (
-    <>
-      <path d={d} className="picture-limb-line" strokeWidth={limb.width + 2} />
-      <path d={d} className={limb.far ? 'picture-limb-far' : 'picture-limb'} strokeWidth={limb.width} />
-    </>
-  );
-}
-
 /** The measured stretch: two landmarks, lines from them to the tape where it lies aside, and the tape with its ends. */
-function Tape({ figure: { from, to, aside } }: { figure: Figure }) {
+function Tape({ picture: { from, to, aside, seen } }: { picture: TapePicture }) {
   const [a, b] = aside ?? [from, to];
-  const along = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const across = [(-(b[1] - a[1]) / along) * 6, ((b[0] - a[0]) / along) * 6] as const;
-  const end = ([x, y]: readonly [number, number]) =>
-    `M${x - across[0]} ${y - across[1]}L${x + across[0]} ${y + across[1]}`;
+  const breadth = seen[2];
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const across = [
+    (-(b[1] - a[1]) / length) * TAPE_END * breadth,
+    ((b[0] - a[0]) / length) * TAPE_END * breadth,
+  ] as const;
+  const end = ([x, y]: ViewPoint) =>
+    line([
+      [x - across[0], y - across[1]],
+      [x + across[0], y + across[1]],
+    ]);
   return (
     <g>
-      {aside && <path d={`M${from}L${a}M${to}L${b}`} className="picture-reach" />}
-      <path d={`M${a}L${b}${end(a)}${end(b)}`} className="picture-tape" />
+      {aside && <path d={line([from, a]) + line([to, b])} className="picture-reach" />}
+      <path d={line([a, b]) + end(a) + end(b)} className="picture-tape" />
       {[from, to].map((mark) => (
-        <circle key={String(mark)} cx={mark[0]} cy={mark[1]} r="5" className="picture-mark" />
+        <circle
+          key={String(mark)}
+          cx={mark[0] * PER_METRE}
+          cy={-mark[1] * PER_METRE}
+          r={MARK * breadth * PER_METRE}
+          className="picture-mark"
+        />
       ))}
     </g>
   );
