@@ -7,6 +7,8 @@ import { type ShowView, showPicture } from '../../core/show/show-picture.ts';
 import { showScene } from '../../core/show/show-scene.ts';
 import { type ShownFit, showStory } from '../../core/show/show-story.ts';
 import { showWindow } from '../../core/show/show-window.ts';
+import { strokeRow } from '../../core/stroke/stroke-cycle.ts';
+import { reportAt, strokeOfFit } from '../../core/stroke/stroke-of-fit.ts';
 import { formatFor } from '../../language/format.ts';
 import type { MessageKey } from '../../language/messages.ts';
 import type { Translator } from '../../language/translator.ts';
@@ -51,6 +53,7 @@ export function takeHomeOf(
     reason,
     said: options.said,
     massText: massText(fit.seats[index]?.athlete?.massKg ?? 0, options),
+    stroke: strokeOf(now, { index, words }),
     pictures: VIEWS.map(({ view, caption }) => ({
       caption: words.say(caption),
       ...showWindow(scenes, view),
@@ -58,6 +61,34 @@ export function takeHomeOf(
       before: earlier && story.changes.length > 0 ? showPicture(earlier, hull, view).person : null,
     })),
   };
+}
+
+/** Places along the stroke that are shown in a strip, in legs of its cycle. */
+const INSTANTS: readonly { at: number; caption: MessageKey }[] = [
+  { at: 0, caption: 'athlete-page.stroke.ready' },
+  { at: 1, caption: 'athlete-page.stroke.catch' },
+  { at: 1.5, caption: 'athlete-page.stroke.drive' },
+  { at: 2, caption: 'athlete-page.stroke.exit' },
+  { at: 2.5, caption: 'athlete-page.stroke.recovery' },
+];
+
+/** Five pictures of the stroke from the side, seen through one window. */
+function strokeOf(
+  { fit, report }: ShownFit,
+  { index, words }: { index: number; words: Translator },
+): TakeHome['stroke'] {
+  const crew = strokeOfFit(fit, report);
+  const hull = hullOfBoat(fit.boat);
+  const scenes = INSTANTS.flatMap(
+    ({ at }) => showScene(fit, reportAt(fit, report, strokeRow(crew, at)), index) ?? [],
+  );
+  const window = showWindow(scenes, 'side');
+  return scenes.map((scene, k) => ({
+    caption: words.say(INSTANTS[k]!.caption),
+    ...window,
+    picture: showPicture(scene, hull, 'side'),
+    before: null,
+  }));
 }
 
 function massText(massKg: number, { mass, words }: { mass: ShownMass; words: Translator }): string | null {

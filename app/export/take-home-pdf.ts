@@ -12,6 +12,17 @@ import { SHEET_INK } from './pdf/sheet-inks.ts';
 import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
 import type { PrintedPdf } from './template-pdf.ts';
 
+/** A view with its caption. */
+interface DrawnView {
+  readonly caption: string;
+  readonly picture: ShowPicture;
+  readonly before: readonly Shape[] | null;
+  /** What of the view is shown, metres: from its lower left. */
+  readonly from: readonly [right: number, up: number];
+  readonly width: number;
+  readonly height: number;
+}
+
 /** What stands on a take-home page. */
 export interface TakeHome {
   readonly story: ShowStory;
@@ -23,19 +34,14 @@ export interface TakeHome {
   readonly said: { readonly lines: readonly string[]; readonly open: boolean };
   /** Body mass as it is to be written; null keeps it off the page. */
   readonly massText: string | null;
-  readonly pictures: readonly {
-    readonly caption: string;
-    readonly picture: ShowPicture;
-    readonly before: readonly Shape[] | null;
-    /** What of the view is shown, metres: from its lower left. */
-    readonly from: readonly [right: number, up: number];
-    readonly width: number;
-    readonly height: number;
-  }[];
+  readonly pictures: readonly DrawnView[];
+  /** The stroke in five small pictures. */
+  readonly stroke: readonly DrawnView[];
 }
 
 const MARGIN_MM = 15;
 const GAP_MM = 8;
+const STRIP_GAP_MM = 2;
 /** Sizes of body type that are tried, millimetres, largest first: it is read at arm's length. */
 const SIZES = [5.2, 4.8, 4.4, 4.1, 3.8, 3.5, 3.2] as const;
 
@@ -100,33 +106,45 @@ function drawHead(
   return top + 26;
 }
 
-/** All pictures side by side at one scale; gives where they end. */
-function drawPictures(pdf: SheetPdf, { pictures, words }: TakeHome, room: SheetBox): number {
-  const wide = pictures.reduce((sum, { width }) => sum + width, 0);
-  const perMetre = (room.width - GAP_MM * (pictures.length - 1)) / wide;
-  const tall = Math.max(...pictures.map(({ height }) => height)) * perMetre;
+/** The pictures, and the stroke in a strip under them; gives where they end. */
+function drawPictures(pdf: SheetPdf, { pictures, stroke, words }: TakeHome, room: SheetBox): number {
+  const end = drawRow(pdf, pictures, { room, gap: GAP_MM, size: 3.4 });
+  const strip = drawRow(pdf, stroke, { room: { ...room, top: end + 2 }, gap: STRIP_GAP_MM, size: 2.8 });
+  if (!pictures.some(({ before }) => before)) return strip + 3;
+  pdf.text(words.say('athlete-page.lines'), [room.left, strip + 4], {
+    size: 3.2,
+    colour: SHEET_INK.measure,
+  });
+  return strip + 8;
+}
+
+/** Views side by side at one scale, captions over them; gives where they end. */
+function drawRow(
+  pdf: SheetPdf,
+  views: readonly DrawnView[],
+  { room, gap, size }: { room: SheetBox; gap: number; size: number },
+): number {
+  if (views.length === 0) return room.top;
+  const wide = views.reduce((sum, { width }) => sum + width, 0);
+  const perMetre = (room.width - gap * (views.length - 1)) / wide;
+  const tall = Math.max(...views.map(({ height }) => height)) * perMetre;
+  const top = room.top + 1.5 * size;
   let left = room.left;
-  for (const { caption, picture, before, from, width, height } of pictures) {
+  for (const { caption, picture, before, from, width, height } of views) {
     const box = {
       left,
-      top: room.top + 5 + tall - height * perMetre,
+      top: top + tall - height * perMetre,
       width: width * perMetre,
       height: height * perMetre,
     };
-    pdf.text(caption, [left, room.top + 4], { size: 3.4, weight: 'strong', colour: SHEET_INK.soft });
+    pdf.text(caption, [left, room.top + 1.2 * size], { size, weight: 'strong', colour: SHEET_INK.soft });
     const placement = { box, from, perMetre };
     drawShapes(pdf, picture.ground, placement);
     if (before) drawBefore(pdf, before, placement);
     drawShapes(pdf, picture.person, placement);
-    left += width * perMetre + GAP_MM;
+    left += width * perMetre + gap;
   }
-  const end = room.top + 5 + tall;
-  if (!pictures.some(({ before }) => before)) return end + 5;
-  pdf.text(words.say('athlete-page.lines'), [room.left, end + 5], {
-    size: 3.2,
-    colour: SHEET_INK.measure,
-  });
-  return end + 10;
+  return top + tall;
 }
 
 interface Section {
