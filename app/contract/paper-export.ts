@@ -39,6 +39,13 @@ export const wantedExport = z.discriminatedUnion('kind', [
     options: paperOptionsSchema.prefault({}),
   }),
   z.strictObject({
+    /** Blocks as closed solids in millimetres, one file a part. */
+    kind: z.literal('solids'),
+    seat,
+    format: z.enum(['3mf', 'stl']),
+    options: paperOptionsSchema.prefault({}),
+  }),
+  z.strictObject({
     kind: z.literal('take-home'),
     seat,
     paper,

@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { defineConfig } from 'vite';
 
 const root = join(import.meta.dirname, '../..');
-/** Packages that stay packages: one carries a native part, the other reads files that lie beside it. */
-const packages = ['electron', 'better-sqlite3', 'pdfkit'];
+/** Packages that stay packages: one carries a native part, the others read files that lie beside them. */
+const packages = ['electron', 'better-sqlite3', 'manifold-3d', 'pdfkit'];
 const external = [...packages, /^node:/, ...builtinModules];
 
 /** Each script, by the name under which it lies in the program's folder. */

@@ -10,6 +10,8 @@ import type { ExportInput } from '../contract/paper-export.ts';
 import { fileName } from './file-name.ts';
 import { scriptsOf } from './pdf/font-shelf.ts';
 import { setOutPdf } from './set-out-pdf.ts';
+import { solidFiles } from './solids/solid-files.ts';
+import type { SolidGeometry } from './solids/solid-geometry.ts';
 import { takeHomeOf } from './take-home-of-fit.ts';
 import { takeHomePdf } from './take-home-pdf.ts';
 import { templateDxf } from './template-dxf.ts';
@@ -38,8 +40,15 @@ const MIME = {
   zip: 'application/zip',
 } as const;
 
-/** The work that an export asks for; null when nobody kneels in the seat it names. Equal input makes equal bytes. */
-export function exportWork(input: ExportInput, words: Translator): ExportWork | null {
+/**
+ * The work that an export asks for; null when nobody kneels in the seat it names. Equal input makes equal bytes. Solids need the
+ * solid-geometry library.
+ */
+export function exportWork(
+  input: ExportInput,
+  words: Translator,
+  geometry: SolidGeometry | null = null,
+): ExportWork | null {
   const { fit, wanted } = input;
   const stamp = stampOf(input);
   if (!stamp) return null;
@@ -62,6 +71,11 @@ export function exportWork(input: ExportInput, words: Translator): ExportWork | 
       of: 3,
       steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name(words.say('paper.sheet.file'), 'pdf')),
     };
+  }
+  if (wanted.kind === 'solids') {
+    return (
+      geometry && solidFiles(out, { geometry, format: wanted.format, stamp, name, when: archiveTime(stamp) })
+    );
   }
   const drawings = templatesOf(out, wanted.templates);
   if (wanted.format === 'pdf') {

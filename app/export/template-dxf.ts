@@ -37,8 +37,10 @@ export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp, words: 
   dxf.setVariable('$LASTSAVEDBY', { 1: 'Kneelwright' });
   dxf.addLType(CHAIN, 'chain line ____ _ ____', [9, -1.5, 1, -1.5]);
   dxf.addLType(DASHED, 'dashed line __ __ __', [3, -1.5]);
-  const shapes = withTitleAndBars(drawing, stamp, words).flatMap((shape) =>
-    shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape],
+  const shapes = eachOnce(
+    withTitleAndBars(drawing, stamp, words).flatMap((shape) =>
+      shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape],
+    ),
   );
   for (const layer of TEMPLATE_LAYERS) {
     const inLayer = shapes.filter((shape) => shape.layer === layer);
@@ -50,6 +52,23 @@ export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp, words: 
   }
   dxf.setZeroLayerAsCurrent();
   return dxf.stringify();
+}
+
+/** Shapes without those that lie just on one another: dimensions in a chain share a line, and a machine would run it twice. */
+function eachOnce(shapes: readonly PlainShape[]): PlainShape[] {
+  const kept = new Map<string, PlainShape>();
+  for (const shape of shapes) {
+    const key = keyOf(shape);
+    if (!kept.has(key)) kept.set(key, shape);
+  }
+  return [...kept.values()];
+}
+
+function keyOf(shape: PlainShape): string {
+  if (shape.kind !== 'polyline') return JSON.stringify(shape);
+  const texts = shape.points.map(([x, y]) => `${x.toFixed(4)},${y.toFixed(4)}`);
+  const ways = [texts.join(' '), texts.toReversed().join(' ')].sort();
+  return `${shape.layer} ${shape.closed} ${ways[0]}`;
 }
 
 function add(dxf: DxfWriter, shape: PlainShape): void {

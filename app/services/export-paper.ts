@@ -2,6 +2,7 @@ import { translatorOf } from '../../language/spoken.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { exportWork } from '../export/export-file.ts';
+import { loadSolidGeometry } from '../export/solids/solid-geometry.ts';
 import { faultForLog, type Log } from '../shell/log-file.ts';
 import { errorCode } from '../store/open-store.ts';
 import { done, type Program, refused } from './program.ts';
@@ -15,7 +16,8 @@ export async function exportPaper(
   { shell, work, turn, log }: Program,
   input: ParsedInput<'paper.export'>,
 ): Promise<CallResult<CallOutput<'paper.export'>>> {
-  const wanted = exportWork(input, await translatorOf(input.language));
+  const geometry = input.wanted.kind === 'solids' ? await loadSolidGeometry() : null;
+  const wanted = exportWork(input, await translatorOf(input.language), geometry);
   if (!wanted) return refused('not-found', SENTENCES['nobody-there']);
   const { of, steps } = wanted;
   const { name, mime, bytes, unprintable } = await turn.alone(() => work.run({ what: 'export', of }, steps));

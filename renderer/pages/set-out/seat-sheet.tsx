@@ -93,10 +93,12 @@ function Papers(props: PapersProps) {
 }
 
 /** Buttons that make the files, how far one has come, and what came of it. */
-function Files({ moment, choices, drawings }: PapersProps & { drawings: readonly TemplateDrawing[] }) {
+function Files({ moment, choices, drawings, out }: PapersProps & { drawings: readonly TemplateDrawing[] }) {
   const { fit, revision } = moment;
   const { seat, paper, options } = choices;
   const { busy, told, refusal, make } = usePaperExport();
+  const { shelf } = out.work;
+  const solids = shelf.pad && shelf.rest ? 0 : 1;
   const templates = drawings.map(({ id }) => id).filter((id) => choices.templates.includes(id));
   const sheet = () => void make({ fit, revision, wanted: { kind: 'set-out-sheet', seat, paper, options } });
   const cut = (format: 'pdf' | 'svg' | 'dxf') =>
@@ -119,6 +121,20 @@ function Files({ moment, choices, drawings }: PapersProps & { drawings: readonly
           </button>
         ))}
       </div>
+      <div className="row">
+        {(['3mf', 'stl'] as const).map((format) => (
+          <button
+            key={format}
+            type="button"
+            className="button"
+            disabled={busy || solids === 0}
+            onClick={() => void make({ fit, revision, wanted: { kind: 'solids', seat, options, format } })}
+          >
+            {say(`setout.solids.${format}`)}
+          </button>
+        ))}
+      </div>
+      <p className="field-hint">{say('setout.solids.about')}</p>
       {templates.length === 0 && <p className="field-hint">{say('setout.templates.none')}</p>}
       <WorkLine active={busy} />
       <p role="status">{told}</p>

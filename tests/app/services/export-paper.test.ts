@@ -57,9 +57,9 @@ async function exportedTo(folder: string, wanted: object, fit = inventedFit()) {
 
 describe('an export', () => {
   it.each([
-    ['set-out sheet', WANTED.sheet, 'Set-out sheet, Žofie Łęcka, Grey Heron, revision 3.pdf'],
+    ['set-out sheet', WANTED.sheet, 'Workshop sheet, Žofie Łęcka, Grey Heron, revision 3.pdf'],
     ['templates', WANTED.templates, 'Templates, Žofie Łęcka, Grey Heron, revision 3.pdf'],
-    ['take-home page', WANTED.takeHome, 'Take home, Žofie Łęcka, Grey Heron, revision 3.pdf'],
+    ['take-home page', WANTED.takeHome, 'For the athlete, Žofie Łęcka, Grey Heron, revision 3.pdf'],
   ])('%s is one whole file, named for whom and what', async (_, wanted, name) => {
     const folder = temporaryFolder();
     const { bytes, path } = await exportedTo(folder, wanted);
@@ -95,6 +95,17 @@ describe('an export', () => {
       expect(one.path).toMatch(new RegExp(`Knee pad recess.*\\.${format}$`));
     },
   );
+
+  it.each(['3mf', 'stl'])('hands solids over as %s, one file a part', async (format) => {
+    const { bytes, path } = await exportedTo(temporaryFolder(), { kind: 'solids', seat: 0, format });
+    const files = unzipSync(new Uint8Array(bytes));
+    expect(path).toMatch(/Solids, .*\.zip$/);
+    expect(Object.keys(files).length).toBe(2);
+    for (const [name, content] of Object.entries(files)) {
+      expect(name).toMatch(new RegExp(`(Pad block|Rear rest), (left|right) knee.*\\.${format}$`));
+      expect(content.length).toBeGreaterThan(500);
+    }
+  });
 
   it('names a script that it cannot print, and still makes the page', async () => {
     const fit = inventedFit({ athlete: inventedAthlete('王 Lee') });
