@@ -1,6 +1,7 @@
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
 import { Field } from '../../ui/form/field.tsx';
+import { BoardFit } from './board-fit.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
 import { OffsetsImport } from './offsets-import.tsx';
 import { StationTable } from './station-table.tsx';
@@ -29,10 +30,13 @@ export function HullFields({ form }: BoatSectionProps) {
         </>
       )}
       {hullKind === 'offsets' && (
-        <OffsetsImport
-          offsets={offsets}
-          onRead={(read) => form.change({ offsets: read, lengthM: hullLengthOf(read) })}
-        />
+        <>
+          <OffsetsImport
+            offsets={offsets}
+            onRead={(read) => form.change({ offsets: read, lengthM: hullLengthOf(read) })}
+          />
+          <BoardFit values={form.values} />
+        </>
       )}
     </section>
   );
