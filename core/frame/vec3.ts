@@ -50,9 +50,14 @@ export function cross(a: Vec3, b: Vec3): Vec3 {
   return { x: a.y * b.z - a.z * b.y, y: a.z * b.x - a.x * b.z, z: a.x * b.y - a.y * b.x };
 }
 
-/** Euclidean length. */
+/** Euclidean length. Not `Math.hypot`, which guards against overflow at many times the cost. */
 export function norm(a: Vec3): number {
-  return Math.hypot(a.x, a.y, a.z);
+  return Math.sqrt(a.x * a.x + a.y * a.y + a.z * a.z);
+}
+
+/** Length of a vector in a plane. */
+export function planeNorm(x: number, y: number): number {
+  return Math.sqrt(x * x + y * y);
 }
 
 /** The point a fraction `t` of the way from `a` to `b`; `t` may lie outside 0–1. */

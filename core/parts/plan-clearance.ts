@@ -1,3 +1,4 @@
+import { planeNorm } from '../frame/vec3.ts';
 import type { PlanPoint } from './part.ts';
 
 /**
@@ -15,7 +16,7 @@ function separation(a: readonly PlanPoint[], b: readonly PlanPoint[]): number {
   for (let i = 0; i < a.length; i++) {
     const p = a[i]!;
     const q = a[(i + 1) % a.length]!;
-    const length = Math.hypot(q.x - p.x, q.y - p.y) || 1;
+    const length = planeNorm(q.x - p.x, q.y - p.y) || 1;
     const across = (o: PlanPoint) => ((o.x - p.x) * (q.y - p.y) - (o.y - p.y) * (q.x - p.x)) / length;
     const inward = Math.sign(a.reduce((sum, o) => sum + across(o), 0)) || 1;
     best = Math.max(best, Math.min(...b.map((o) => -inward * across(o))));
@@ -37,5 +38,5 @@ function edgeDistance(p: PlanPoint, q: PlanPoint, o: PlanPoint): number {
   const dy = q.y - p.y;
   const t = ((o.x - p.x) * dx + (o.y - p.y) * dy) / (dx * dx + dy * dy || 1);
   const clamped = Math.min(1, Math.max(0, t));
-  return Math.hypot(o.x - p.x - clamped * dx, o.y - p.y - clamped * dy);
+  return planeNorm(o.x - p.x - clamped * dx, o.y - p.y - clamped * dy);
 }

@@ -1,5 +1,5 @@
 import type { Seat } from '../document/seat-schema.ts';
-import { norm, subtract } from '../frame/vec3.ts';
+import { norm, planeNorm, subtract } from '../frame/vec3.ts';
 import type { Stance } from '../posture/stance.ts';
 import { kneeContactRadius } from './knee-contact.ts';
 import { CONTACTS, type Contact, contactsOf } from './support.ts';
@@ -46,7 +46,7 @@ export function supportPatches(stance: Stance, seat: Seat): SupportPatches {
 
 /** Unit vector in plan square to the way from one point to another; across the boat where they stand over each other. */
 function squareTo(from: InPlan, to: InPlan): InPlan {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const length = planeNorm(to.x - from.x, to.y - from.y);
   return length > 1e-6 ? { x: -(to.y - from.y) / length, y: (to.x - from.x) / length } : { x: 0, y: 1 };
 }
 

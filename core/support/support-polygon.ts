@@ -1,3 +1,4 @@
+import { planeNorm } from '../frame/vec3.ts';
 import { CONTACTS, type Contact } from './support.ts';
 import type { PolygonCorner } from './support-patches.ts';
 import type { InPlan } from './support-triangle.ts';
@@ -49,7 +50,7 @@ export function nearestEdges(polygon: readonly PolygonCorner[], at: InPlan, coun
 
 /** Signed distance from `at` to the line through an edge, metres: positive on the polygon's side. */
 export function edgeDistance([p, q]: readonly [InPlan, InPlan], at: InPlan): number {
-  return cross(p, q, at) / Math.max(Math.hypot(q.x - p.x, q.y - p.y), 1e-9);
+  return cross(p, q, at) / Math.max(planeNorm(q.x - p.x, q.y - p.y), 1e-9);
 }
 
 /** Area of the polygon, m² (shoelace formula). */
@@ -115,7 +116,7 @@ function toEdge(at: InPlan, p: InPlan, q: InPlan): number {
   const squared = along.x ** 2 + along.y ** 2;
   const reach = squared > 0 ? ((at.x - p.x) * along.x + (at.y - p.y) * along.y) / squared : 0;
   const share = Math.min(1, Math.max(0, reach));
-  return Math.hypot(at.x - p.x - share * along.x, at.y - p.y - share * along.y);
+  return planeNorm(at.x - p.x - share * along.x, at.y - p.y - share * along.y);
 }
 
 /** Twice the signed area of a triangle. */

@@ -1,4 +1,4 @@
-import type { BoatPoint } from '../frame/vec3.ts';
+import { type BoatPoint, planeNorm } from '../frame/vec3.ts';
 import { CONTACTS, type Contact } from './support.ts';
 
 /** A place in plan, metres, boat frame. */
@@ -27,7 +27,8 @@ export interface SupportTriangle {
 /** The triangle over three contacts, metres, boat frame. */
 export function supportTriangle(corners: Corners): SupportTriangle {
   const twice = Math.abs(cross(corners.knee, corners.rearFoot, corners.frontFoot));
-  const longest = Math.max(...EDGES.map(([p, q]) => between(corners[p], corners[q])));
+  const { knee, rearFoot, frontFoot } = corners;
+  const longest = Math.max(between(rearFoot, frontFoot), between(knee, frontFoot), between(knee, rearFoot));
   return { corners, area: twice / 2, inLine: twice <= LEAST_HEIGHT * longest };
 }
 
@@ -83,7 +84,7 @@ function sharesAlong(corners: Corners, at: InPlan): Record<Contact, number> {
   return { knee: share('knee'), rearFoot: share('rearFoot'), frontFoot: share('frontFoot') };
 }
 
-const between = (p: InPlan, q: InPlan) => Math.hypot(p.x - q.x, p.y - q.y);
+const between = (p: InPlan, q: InPlan) => planeNorm(p.x - q.x, p.y - q.y);
 const lengthOf = (corners: Corners, [p, q]: readonly [Contact, Contact]) => between(corners[p], corners[q]);
 
 /** Twice the signed area of a triangle. */
