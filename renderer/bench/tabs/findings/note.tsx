@@ -62,10 +62,14 @@ export function Note({ finding }: { finding: Finding }) {
         <span data-text="sentence">{text.sentence}</span>
         {band && <span className="note-band"> {say('notes.band', { band })}</span>}
       </p>
+      {isTrim(finding) && finding.severity !== 'good' && <p className="soft">{say('notes.trim.handling')}</p>}
       <div className="note-more">{finding.severity !== 'good' && <NoteChange finding={finding} />}</div>
     </li>
   );
 }
+
+/** Trim is judged for handling; what it costs in speed stands under way. */
+const isTrim = ({ quantity }: Finding) => quantity === 'trimRest' || quantity === 'trimCatch';
 
 function showNote(item: HTMLElement, severity: string, text: NoteText): void {
   if (item.dataset.severity !== severity) item.dataset.severity = severity;
