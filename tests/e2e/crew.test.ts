@@ -131,7 +131,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     expect(await other.locator('.crew-table').first().locator('tbody tr').count()).toBe(1);
     await other.getByText('1: nobody').click();
     await other.getByRole('tab', { name: /^Findings/ }).click();
-    await other.getByText('Nobody kneels in this seat.').waitFor();
+    await other.getByText('Nobody is in this seat.').waitFor();
     await other.context().close();
   });
 
