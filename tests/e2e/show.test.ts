@@ -215,7 +215,14 @@ describe('the screen', () => {
         }),
       );
     }
-    const order = ['What is shown', 'For the athlete', 'Full screen', 'Back to the bench', 'Between', 'From the'];
+    const order = [
+      'What is shown',
+      'For the athlete',
+      'Full screen',
+      'Back to the bench',
+      'Between',
+      'From the',
+    ];
     const places = order.map((word) => reached.findIndex((text) => text.includes(word)));
     expect(places).not.toContain(-1);
     expect(places).toEqual([...places].sort((a, b) => a - b));
