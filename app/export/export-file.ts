@@ -10,7 +10,7 @@ import type { ExportInput } from '../contract/paper-export.ts';
 import { fileName } from './file-name.ts';
 import { scriptsOf } from './pdf/font-shelf.ts';
 import { setOutPdf } from './set-out-pdf.ts';
-import { solidFiles } from './solids/solid-files.ts';
+import { solidFiles } from './solid-files.ts';
 import type { SolidGeometry } from './solids/solid-geometry.ts';
 import { takeHomeOf } from './take-home-of-fit.ts';
 import { takeHomePdf } from './take-home-pdf.ts';

@@ -58,6 +58,14 @@ export const hardwareSchema = z.strictObject({
   boltM: metres(0.003, 0.012).optional(),
 });
 
+/** A fixing hole of the floorboard: where its middle is (boat frame), and whether it is there, planned, or filled again. */
+export const boardHoleSchema = z.strictObject({
+  xM: metres(-15, 15),
+  yM: metres(-1, 1),
+  diameterM: metres(0.002, 0.03).default(0.0065),
+  state: z.enum(['drilled', 'planned', 'plugged']).default('drilled'),
+});
+
 /** One boat: hull, floorboard, hardware and seats. */
 export const boatSchema = z.strictObject({
   id: z.uuid().optional(),
@@ -88,10 +96,13 @@ export const boatSchema = z.strictObject({
     .array(z.strictObject({ stationM: metres(-15, 15) }))
     .min(1)
     .max(4),
+  /** Holes of the floorboard that are known: what a plan for several fits begins with. */
+  holes: z.array(boardHoleSchema).max(400).optional(),
   /** Pads and rests that are kept with it. */
   stock: stockSchema.optional(),
 });
 
 /** A boat as written in a fit. Metres, kilograms; boat frame. */
 export type Boat = z.infer<typeof boatSchema>;
+export type BoardHole = z.infer<typeof boardHoleSchema>;
 export type Rails = z.infer<typeof railsSchema>;

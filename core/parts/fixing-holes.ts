@@ -27,6 +27,8 @@ export interface Fixed {
   readonly place: PartPlace;
   readonly shape: PartShape;
   readonly board: Board;
+  /** Height up to which the part is solid wood everywhere, metres: under a recess less than its top. */
+  readonly solidM?: number;
 }
 
 /**
@@ -87,9 +89,13 @@ function inwardAcross(edge: number, reach: number): number {
 }
 
 /** A hole at a place in plan over the whole length of its bolt or screw: from under the board up into the wood. */
-export function holeAt({ place, shape, board }: Fixed, at: PlanPoint, diameterM: number): FixingHole {
+export function holeAt(
+  { place, shape, board, solidM = Number.POSITIVE_INFINITY }: Fixed,
+  at: PlanPoint,
+  diameterM: number,
+): FixingHole {
   const top = boardTopAt(board, at.x);
-  const wood = heightAt(shape, inPart(place, at).along);
+  const wood = Math.min(solidM, heightAt(shape, inPart(place, at).along));
   const into = Math.max(0, Math.min(INTO_WOOD, wood - OVER_POINT));
   return {
     from: { ...at, z: top - board.thicknessM - BELOW_BOARD },

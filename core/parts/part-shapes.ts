@@ -24,6 +24,8 @@ export interface PadSizes {
   readonly heightM: number;
   readonly recessTurnDeg: number;
   readonly recessDepthM: number;
+  /** Foam that lines the recess; left out, what is usual. */
+  readonly foamM?: number | undefined;
   readonly lengthM: number;
   readonly widthM: number;
 }

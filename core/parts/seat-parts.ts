@@ -12,6 +12,9 @@ import {
   type Shaped,
 } from './part-shapes.ts';
 
+/** Foam that lines a recess where neither pad nor stock says otherwise, metres (common practice, no source). */
+export const USUAL_FOAM = 0.01;
+
 /** Bolt that a part is fixed with where nobody says otherwise, metres across. */
 export const USUAL_BOLT = 0.006;
 
@@ -51,7 +54,7 @@ export function seatParts({ kneePad, rearRest, frontFoot }: SeatFittings, place:
   const pad = padShape(kneePad, frame);
   const rest = restShape(rearRest, frame);
   return {
-    kneePad: part('kneePad', pad, { place, holes: padHoles(pad, place) }),
+    kneePad: part('kneePad', pad, { place, holes: padHoles(pad, place, kneePad) }),
     rearRest: part('rearRest', rest, { place, holes: restHoles(rest, place) }),
     frontFoot: part('frontFoot', footShape(frontFoot, footLength, frame), { place, holes: [] }),
   };
@@ -67,8 +70,14 @@ function part(
 }
 
 /** Bolts of the pad straight across under the knee's bearing point, or screws near its four corners. */
-function padHoles({ place, shape }: Shaped, { board, padHolePitchM, boltM }: PartsPlace): FixingHole[] {
-  const fixed = { place, shape, board };
+function padHoles(
+  { place, shape }: Shaped,
+  { board, padHolePitchM, boltM }: PartsPlace,
+  pad: PadSizes,
+): FixingHole[] {
+  // No bolt comes up into the recess: its deepest place is the bottom of the cut for the foam.
+  const solidM = Math.max(0, pad.heightM - (pad.foamM ?? USUAL_FOAM));
+  const fixed = { place, shape, board, solidM };
   const { baseFore, baseAft, half } = shape;
   if (padHolePitchM !== null) {
     const base = { along: 0, halfLength: Math.min(baseFore, -baseAft), half };

@@ -2,11 +2,8 @@ import { z } from 'zod';
 import type { Fit } from '../document/fit-schema.ts';
 import { padInStock, restInStock } from '../document/from-stock.ts';
 import type { StockPad, StockRest } from '../document/stock-schema.ts';
-import { USUAL_BOLT } from '../parts/seat-parts.ts';
+import { USUAL_BOLT, USUAL_FOAM } from '../parts/seat-parts.ts';
 import { SHEET_UNITS } from './sheet-length.ts';
-
-/** Foam that lines a recess where neither pad nor stock says otherwise, metres (common practice, no source). */
-export const USUAL_FOAM = 0.01;
 
 /** What is chosen for one paper and kept nowhere: how its lengths are written. */
 export const paperOptionsSchema = z.strictObject({ units: z.enum(SHEET_UNITS).default('mm') });

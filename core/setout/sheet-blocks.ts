@@ -1,5 +1,6 @@
 import { cautionSentence, STANDING_CAUTIONS } from './caution-sentences.ts';
 import { finishedBlock, recessDepthBlock } from './finished-block.ts';
+import { cutListBlock, fixingBlock, forceNote } from './fixing-block.ts';
 import { seatOf } from './floorboard-template.ts';
 import { holeBlock } from './hole-block.ts';
 import { fixingNotes, orderOfWork } from './order-of-work.ts';
@@ -42,8 +43,10 @@ export function sheetBlocks(out: SeatSetOut): SheetBlock[] {
     ...(out.work.shelf.pad ? [] : [recessBlock(out)]),
     ...(depths ? [depths] : []),
     ...out.holes.map((list) => holeBlock(list, out)),
+    fixingBlock(out),
+    cutListBlock(out),
     listBlock(words.say('work-sheet.order'), orderOfWork(out), { numbered: true }),
-    listBlock(words.say('work-sheet.fixing'), fixingNotes(out)),
+    listBlock(words.say('work-sheet.fixing'), [...fixingNotes(out), ...forceNote(out)]),
     listBlock(
       words.say('work-sheet.cautions'),
       STANDING_CAUTIONS.map((key) => words.say(key)),

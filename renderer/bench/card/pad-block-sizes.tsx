@@ -1,5 +1,5 @@
 import { type KneePad, kneePadSchema, type Seat } from '../../../core/document/seat-schema.ts';
-import { USUAL_FOAM } from '../../../core/setout/set-out-options.ts';
+import { USUAL_FOAM } from '../../../core/parts/seat-parts.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';

@@ -147,6 +147,7 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
       ...(boltM === null ? {} : { boltM }),
       ...(rails.length > 0 ? { rails } : {}),
     },
+    ...(before?.holes ? { holes: before.holes } : {}),
     ...(pads.length + rests.length > 0 ? { stock: { pads, rests } } : {}),
     seats: values.seatsFromSternM.map((fromStern) => ({ stationM: toX(fromStern) })),
   };

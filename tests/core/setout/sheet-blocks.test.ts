@@ -25,6 +25,8 @@ describe('the blocks of a sheet', () => {
       'Recess',
       'Holes',
       'Holes',
+      'Fixing schedule',
+      'Cut list',
       'Order of work',
       'Fixing and strap',
       'Cautions',

@@ -1,11 +1,11 @@
 import { zipSync } from 'fflate';
-import { blockSolids } from '../../../core/setout/block-solids.ts';
-import type { SeatSetOut } from '../../../core/setout/set-out.ts';
-import { type SheetStamp, stampLine } from '../../../core/setout/sheet-stamp.ts';
-import type { ExportedFile, ExportWork } from '../export-file.ts';
-import { cutSolid, type SolidGeometry } from './solid-geometry.ts';
-import { stlOf } from './stl.ts';
-import { threeMfOf } from './three-mf.ts';
+import { blockSolids } from '../../core/setout/block-solids.ts';
+import type { SeatSetOut } from '../../core/setout/set-out.ts';
+import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
+import type { ExportedFile, ExportWork } from './export-file.ts';
+import { cutSolid, type SolidGeometry } from './solids/solid-geometry.ts';
+import { stlOf } from './solids/stl.ts';
+import { threeMfOf } from './solids/three-mf.ts';
 
 /** What solids are made with. */
 interface SolidsWanted {

@@ -1,0 +1,148 @@
+import type { BoardHole } from '../document/boat-schema.ts';
+import { type Board, insideBoard } from '../parts/board.ts';
+import type { PlanPoint } from '../parts/part.ts';
+import type { DrillingWish } from './drilling-wish.ts';
+
+/** What a board allows, and how finely it is drilled. Metres. */
+export interface DrillingRules {
+  readonly board: Board;
+  /** Holes known already; those that are drilled may be used, new ones keep away from all. */
+  readonly known: readonly BoardHole[];
+  /** Least distance between the middles of two holes, along the boat or across it. */
+  readonly apartM: number;
+  /** Least distance of a hole's middle from the board's edge. */
+  readonly edgeM: number;
+  /** New holes lie on a grid this fine. */
+  readonly stepM: number;
+}
+
+/** Usual rules: three bolts' breadth between holes, two to the edge (common practice, no source), a grid of 1 mm. */
+export const USUAL_DRILLING = { apartM: 0.018, edgeM: 0.012, stepM: 0.001 } as const;
+
+/** A bolt goes through a hole that is out by this, metres: the clearance that bolts are drilled with. */
+const SAME_M = 0.0005;
+
+/** A hole that a plan may use. */
+export interface PlanHole extends PlanPoint {
+  /** True where it is drilled already. */
+  readonly drilled: boolean;
+}
+
+/** One way to stand a fitting: how far it is moved from its wish, and the holes its bolts go through (places in `holes`). */
+export interface Standing {
+  readonly dx: number;
+  readonly dy: number;
+  readonly movedMm: number;
+  readonly holes: readonly number[];
+}
+
+/** Everything a plan chooses from: for each wish its standings, least moved first; and all holes they use. */
+export interface DrillingModel {
+  readonly wishes: readonly DrillingWish[];
+  readonly standings: readonly (readonly Standing[])[];
+  readonly holes: readonly PlanHole[];
+  readonly rules: DrillingRules;
+}
+
+/**
+ * The choices of a plan. A fitting moves as a whole; its bolts' distance is rounded to the grid, for its own block is drilled to
+ * suit. It may stand wherever all its bolts fall on drilled holes or on the grid, within its tolerance, clear of the board's edge
+ * and of every known hole. A wish that finds no place has no standings.
+ */
+export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRules): DrillingModel {
+  const holes: PlanHole[] = rules.known
+    .filter(({ state }) => state === 'drilled')
+    .map(({ xM, yM }) => ({ x: xM, y: yM, drilled: true }));
+  const drilled = holes.length;
+  const known = new Map<string, number>();
+  const holeAt = (at: PlanPoint): number | null => {
+    const there = holes.slice(0, drilled).findIndex((hole) => apart(hole, at) <= SAME_M);
+    if (there >= 0) return there;
+    if (!mayBeDrilled(at, rules)) return null;
+    const key = `${Math.round(at.x * 1e4)} ${Math.round(at.y * 1e4)}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    known.set(key, holes.length);
+    return holes.push({ ...at, drilled: false }) - 1;
+  };
+  const standings = wishes.map((wish) => {
+    const pattern = onGrid(wish.bolts, rules.stepM);
+    const found = movesOf(pattern, wish, { rules, drilled: holes.slice(0, drilled) }).flatMap((move) => {
+      const places = pattern.map(({ x, y }) => holeAt({ x: x + move.x, y: y + move.y }));
+      if (places.some((place) => place === null)) return [];
+      const used = places as number[];
+      if (!clearOfOneAnother(used, holes, rules)) return [];
+      // The holes' own places count: a bolt stands where its hole is, not where it was looked for.
+      const at = middleOf(used.map((id) => holes[id]!));
+      const wanted = middleOf(wish.bolts);
+      const [dx, dy] = [at.x - wanted.x, at.y - wanted.y];
+      return [{ dx, dy, movedMm: 1000 * Math.hypot(dx, dy), holes: used }];
+    });
+    return found
+      .filter(({ movedMm }) => movedMm <= 1000 * wish.toleranceM + 1e-6)
+      .sort((a, b) => a.movedMm - b.movedMm);
+  });
+  return { wishes, standings, holes, rules };
+}
+
+/** Distance in the rule's own measure: the greater of along and across, so that it is never more than the true one. */
+export function apart(a: PlanPoint, b: PlanPoint): number {
+  return Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
+}
+
+function middleOf(points: readonly PlanPoint[]): PlanPoint {
+  const mean = (of: (point: PlanPoint) => number) =>
+    points.reduce((sum, point) => sum + of(point), 0) / points.length;
+  return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
+}
+
+/** A pattern with its first bolt where it is and all others at whole steps from it. */
+function onGrid(bolts: readonly PlanPoint[], step: number): PlanPoint[] {
+  const [first] = bolts;
+  const whole = (value: number) => Math.round(value / step) * step;
+  return bolts.map(({ x, y }) => ({ x: first!.x + whole(x - first!.x), y: first!.y + whole(y - first!.y) }));
+}
+
+/** Moves of a pattern that may do: onto every place of the grid within the tolerance, and every bolt onto every drilled hole. */
+function movesOf(
+  pattern: readonly PlanPoint[],
+  { toleranceM }: DrillingWish,
+  { rules: { stepM }, drilled }: { rules: DrillingRules; drilled: readonly PlanPoint[] },
+): PlanPoint[] {
+  const [first] = pattern;
+  // Rounding the bolts' distance may have moved the middle by half a step.
+  const reach = toleranceM + stepM;
+  const along = gridPlaces(first!.x, reach, stepM).map((x) => x - first!.x);
+  const across = gridPlaces(first!.y, reach, stepM).map((y) => y - first!.y);
+  const onDrilled = pattern.flatMap((bolt) =>
+    drilled
+      .map(({ x, y }) => ({ x: x - bolt.x, y: y - bolt.y }))
+      .filter((move) => Math.hypot(move.x, move.y) <= reach),
+  );
+  return [...onDrilled, ...along.flatMap((x) => across.map((y) => ({ x, y })))];
+}
+
+function gridPlaces(at: number, reach: number, step: number): number[] {
+  const least = Math.ceil((at - reach) / step - 1e-9);
+  const most = Math.floor((at + reach) / step + 1e-9);
+  return Array.from({ length: Math.max(0, most - least + 1) }, (_, k) => (least + k) * step);
+}
+
+/** Whether a new hole may be drilled: clear of the board's edge and of every known hole, filled ones too. */
+function mayBeDrilled(at: PlanPoint, { board, edgeM, apartM, known }: DrillingRules): boolean {
+  if (insideBoard(board, at) < edgeM - 1e-9) return false;
+  return known.every(({ xM, yM }) => apart(at, { x: xM, y: yM }) >= apartM - 1e-9);
+}
+
+function clearOfOneAnother(
+  used: readonly number[],
+  holes: readonly PlanHole[],
+  { apartM }: DrillingRules,
+): boolean {
+  return used.every((a, k) =>
+    used.slice(k + 1).every((b) => {
+      const [one, other] = [holes[a]!, holes[b]!];
+      return a !== b && ((one.drilled && other.drilled) || apart(one, other) >= apartM - 1e-9);
+    }),
+  );
+}

@@ -1,0 +1,42 @@
+import type { Fit } from '../document/fit-schema.ts';
+import { partsOfSeat } from '../evaluation/parts-of.ts';
+import type { PlanPoint } from '../parts/part.ts';
+
+/** A fitting that moves. */
+export type DrilledFitting = 'kneePad' | 'rearRest';
+
+/** Where one fitting of one fit wants its bolts, and how far it may be moved from there. Metres, boat frame. */
+export interface DrillingWish {
+  /** Which fit and seat, and what of it. */
+  readonly fit: number;
+  readonly seat: number;
+  readonly fitting: DrilledFitting;
+  readonly bolts: readonly PlanPoint[];
+  readonly toleranceM: number;
+}
+
+/** Rows of holes stand for bolts, whatever the boat's own hardware says; the pitch itself is not used. */
+const ANY_PITCH = 0.02;
+/** Length of a foot that nobody has measured; no bolt depends on it. */
+const ANY_FOOT = 0.26;
+
+/** The bolts of pad and rest of every occupied seat of some fits of one boat, each with its tolerance, metres. */
+export function drillingWishes(
+  fits: readonly Fit[],
+  toleranceOf: (fit: number, fitting: DrilledFitting) => number,
+): DrillingWish[] {
+  return fits.flatMap(({ boat, seats }, fit) =>
+    seats.flatMap((seat, index) => {
+      if (!seat.athlete) return [];
+      const hardware = { ...boat.hardware, padHolePitchM: ANY_PITCH, restHolePitchM: ANY_PITCH };
+      const parts = partsOfSeat({ ...boat, hardware }, seat, { index, footLength: ANY_FOOT });
+      return (['kneePad', 'rearRest'] as const).map((fitting) => ({
+        fit,
+        seat: index,
+        fitting,
+        bolts: parts[fitting].holes.map(({ from: { x, y } }) => ({ x, y })),
+        toleranceM: toleranceOf(fit, fitting),
+      }));
+    }),
+  );
+}

@@ -1,0 +1,110 @@
+import { findQuantity } from '../evaluation/quantities.ts';
+import { hullOfBoat } from '../hull/hull-of-boat.ts';
+import { innerSkin } from '../hull/inner-skin.ts';
+import { boardTopAt, insideBoard } from '../parts/board.ts';
+import type { FixingHole, Part } from '../parts/part.ts';
+import type { BlockName } from './block-bed.ts';
+import { railsUnder } from './block-bed.ts';
+import { floorPoint, type SeatWork } from './seat-work.ts';
+import { millimetres } from './sheet-length.ts';
+import type { MillimetrePoint } from './template-drawing.ts';
+import { workParts } from './work-parts.ts';
+
+/** Lengths that bolts and screws are sold in, millimetres (ISO 888's nominal lengths; recalled). */
+const LENGTHS = [10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100] as const;
+/** Thickness of a washer under a head, millimetres (ISO 7089 for M6: 1.6; recalled). */
+const WASHER = 1.6;
+
+/** One fixing of a block. Millimetres; the place as a floor point. */
+export interface Fixing {
+  readonly block: BlockName;
+  readonly kind: 'bolt' | 'screw';
+  readonly at: MillimetrePoint;
+  /** Diameter of bolt or screw's hole in the board, and how deep the hole goes into the block. */
+  readonly holeMm: number;
+  readonly depthMm: number;
+  /** The longest that is sold and ends inside its hole; null where even the shortest is too long. */
+  readonly lengthMm: number | null;
+  /** From under the board's head to the hull's inner face, and from the hole's middle to the board's edge. */
+  readonly skinMm: number;
+  readonly edgeMm: number;
+}
+
+/** Every fixing of a seat's pad and rest. */
+export function fixingsOf(work: SeatWork): Fixing[] {
+  const { kneePad, rearRest } = workParts(work);
+  const distance = innerSkin(hullOfBoat(work.boat), work.boat.skinM);
+  const { padHolePitchM, restHolePitchM } = work.boat.hardware;
+  const of = (block: BlockName, part: Part, pitch: number | null) =>
+    part.holes.map((hole): Fixing => {
+      const { floorboard } = work.boat;
+      const kind = pitch === null ? 'screw' : 'bolt';
+      const depthMm = depthIn(work, block, hole);
+      return {
+        block,
+        kind,
+        at: floorPoint(hole.to, work.frame),
+        holeMm: millimetres(hole.diameterM),
+        depthMm,
+        lengthMm: lengthFor({ kind, depthMm, throughMm: throughOf(work, block) }),
+        skinMm: millimetres(distance(hole.from)),
+        edgeMm: millimetres(insideBoard(floorboard, hole.from)),
+      };
+    });
+  return [...of('kneePad', kneePad, padHolePitchM), ...of('rearRest', rearRest, restHolePitchM)];
+}
+
+/** How deep a hole goes into its block, which stands on its rails, millimetres. */
+function depthIn(work: SeatWork, block: BlockName, { to }: FixingHole): number {
+  const over = millimetres(to.z - boardTopAt(work.boat.floorboard, to.x)) - railsUnder(work, block);
+  return Math.max(0, over);
+}
+
+/** What a fixing passes before it comes to the block: board and rails, millimetres. */
+function throughOf(work: SeatWork, block: BlockName): number {
+  return millimetres(work.boat.floorboard.thicknessM) + railsUnder(work, block);
+}
+
+/**
+ * The longest length sold that does not pass the end of its hole: what it goes through, the washer under a bolt's head, and the
+ * hole's depth. Null where none does. Through 8 mm of board and 30 mm into the wood a screw is 35, not 40.
+ */
+export function lengthFor(given: {
+  kind: Fixing['kind'];
+  depthMm: number;
+  throughMm: number;
+}): number | null {
+  const { kind, depthMm, throughMm } = given;
+  const most = throughMm + depthMm + (kind === 'bolt' ? WASHER : 0) + 1e-9;
+  return LENGTHS.findLast((length) => length <= most && length > throughMm) ?? null;
+}
+
+/** Density that light marine plywood has, kg/m³ (okoume, about 430 to 500; common practice, no source). */
+const PLY_DENSITY = 450;
+/**
+ * From the characteristic to the design value: short loads in the wet (k_mod 0.70) and plywood's partial factor (γ_M 1.2), EN
+ * 1995-1-1:2004, tables 3.1 and 2.3, recalled.
+ */
+const DESIGN = 0.7 / 1.2;
+
+/** What the pad's fixings bear and what the board holds. Newtons; `margin` is the second over the first, null without a load. */
+export interface FixingForce {
+  readonly eachN: number;
+  readonly holdsN: number;
+  readonly margin: number | null;
+}
+
+/**
+ * The load that one fixing of the pad carries at the stroke's peak, by this athlete's own drive, and what the hole's wall in a
+ * plywood board holds: f_h = 0.11 (1 − 0.01 d) ρ N/mm² over d × t (EN 1995-1-1:2004, 8.36, recalled). Bearing of the wall only: a
+ * screw's pull and the block's own wood are not judged. 6 mm in 8 mm of board hold 1300 N each.
+ */
+export function padForce({ report, index, boat, options }: SeatWork, count: number): FixingForce {
+  const forceOf = (id: 'padFixing' | 'padFixingSide') =>
+    findQuantity(report.quantities, id, index)?.value ?? 0;
+  const eachN = Math.hypot(forceOf('padFixing'), forceOf('padFixingSide')) / Math.max(1, count);
+  const d = boat.hardware.padHolePitchM === null ? 4 : millimetres(options.boltM);
+  const wall = 0.11 * (1 - 0.01 * d) * PLY_DENSITY;
+  const holdsN = DESIGN * wall * d * millimetres(boat.floorboard.thicknessM);
+  return { eachN, holdsN, margin: eachN > 0 ? holdsN / eachN : null };
+}

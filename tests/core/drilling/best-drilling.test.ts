@@ -1,0 +1,175 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { bestDrilling, type Solve } from '../../../core/drilling/best-drilling.ts';
+import {
+  apart,
+  type DrillingModel,
+  type DrillingRules,
+  drillingModel,
+  USUAL_DRILLING,
+} from '../../../core/drilling/drilling-model.ts';
+import { costOf, planOf, tooNear } from '../../../core/drilling/drilling-plan.ts';
+import { type DrillingWish, drillingWishes } from '../../../core/drilling/drilling-wish.ts';
+import { insideBoard } from '../../../core/parts/board.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+import { exactSolver } from './highs-solver.ts';
+
+/** Plans by an integer programme (HiGHS, Huangfu and Hall 2018) against trying every combination. */
+let solve: Solve;
+beforeAll(async () => {
+  solve = await exactSolver();
+});
+
+const board = { heightM: 0.03, widthM: 0.24, aftEndXM: -1, foreEndXM: 1, thicknessM: 0.008 };
+const rules = (more: Partial<DrillingRules> = {}): DrillingRules => ({
+  ...USUAL_DRILLING,
+  board,
+  known: [],
+  ...more,
+});
+
+const wish = (fit: number, x: number, y: number, more: Partial<DrillingWish> = {}): DrillingWish => ({
+  fit,
+  seat: 0,
+  fitting: 'kneePad',
+  bolts: [
+    { x, y: y + 0.04 },
+    { x, y: y - 0.04 },
+  ],
+  toleranceM: 0.003,
+  ...more,
+});
+
+/** The cheapest of all combinations that keeps the holes apart; null where none does. */
+function bruteForce(model: DrillingModel): number | null {
+  let best: number | null = null;
+  const chosen: number[] = [];
+  const next = (k: number): void => {
+    if (k === model.standings.length) {
+      if (tooNearByHand(model, chosen)) return;
+      const cost = costOf(planOf(model, chosen));
+      if (best === null || cost < best) best = cost;
+      return;
+    }
+    for (let at = 0; at < model.standings[k]!.length; at++) {
+      chosen[k] = at;
+      next(k + 1);
+    }
+  };
+  next(0);
+  return best;
+}
+
+/** Every pair of different new holes, looked at one by one. */
+function tooNearByHand(
+  { standings, holes, rules: { apartM } }: DrillingModel,
+  chosen: readonly number[],
+): boolean {
+  const ids = new Set(chosen.flatMap((at, k) => standings[k]![at]!.holes));
+  const fresh = [...ids].filter((id) => !holes[id]!.drilled).map((id) => holes[id]!);
+  return fresh.some((a, k) =>
+    fresh
+      .slice(k + 1)
+      .some((b) => Math.abs(a.x - b.x) < apartM - 1e-9 && Math.abs(a.y - b.y) < apartM - 1e-9),
+  );
+}
+
+const mm = (least: number, most: number) =>
+  fc.integer({ min: least, max: most }).map((value) => value / 1000);
+const cases = fc.record({
+  places: fc.array(fc.record({ x: mm(0, 24), y: mm(-6, 6), toleranceM: mm(1, 3) }), {
+    minLength: 2,
+    maxLength: 4,
+  }),
+  known: fc.array(fc.record({ x: mm(-3, 27), y: mm(-46, 46), plugged: fc.boolean() }), { maxLength: 3 }),
+});
+
+describe('a plan of holes for everybody', () => {
+  it('is the best of all combinations, on 200 small cases', () => {
+    fc.assert(
+      fc.property(cases, ({ places, known }) => {
+        const wishes = places.map(({ x, y, toleranceM }, k) => wish(k, x, y, { toleranceM }));
+        const model = drillingModel(
+          wishes,
+          rules({
+            stepM: 0.002,
+            known: known.map(({ x, y, plugged }) => ({
+              xM: x,
+              yM: y,
+              diameterM: 0.0065,
+              state: plugged ? 'plugged' : 'drilled',
+            })),
+          }),
+        );
+        // A wish that finds no place is told as such; the others are planned.
+        const best = model.standings.some((ways) => ways.length === 0) ? null : bruteForce(model);
+        const found = bestDrilling(model, solve);
+        if (model.standings.some((ways) => ways.length === 0)) return;
+        if (best === null) expect(found).toBeNull();
+        else expect(costOf(found!.plan)).toBeCloseTo(best, 4);
+      }),
+      { seed: 20261126, numRuns: 200 },
+    );
+  });
+
+  it('drills two holes for two pads that are 3 mm apart, where each may move by 2', () => {
+    const model = drillingModel([wish(0, 0.1, 0.02), wish(1, 0.103, 0.02, { toleranceM: 0.002 })], rules());
+    const { plan, gap } = bestDrilling(model, solve)!;
+    expect(plan.fresh).toHaveLength(2);
+    expect(plan.plates).toBe(1);
+    expect(plan.movedMm).toBeCloseTo(3, 6);
+    expect(gap).toBe(0);
+  });
+
+  it('uses drilled holes before it drills', () => {
+    const known = [0.04, -0.04].map((y) => ({
+      xM: 0.1012,
+      yM: 0.02 + y,
+      diameterM: 0.0065,
+      state: 'drilled' as const,
+    }));
+    const { plan } = bestDrilling(drillingModel([wish(0, 0.1, 0.02)], rules({ known })), solve)!;
+    expect(plan.fresh).toEqual([]);
+    expect(plan.movedMm).toBeCloseTo(1.2, 6);
+  });
+
+  it('keeps new holes away from the edge, from one another and from holes that were filled', () => {
+    const known = [{ xM: 0.1, yM: 0.06, diameterM: 0.0065, state: 'plugged' as const }];
+    const wishes = [wish(0, 0.1, 0.02), wish(1, 0.12, 0.024), wish(2, 0.14, 0.066)].map((each) => ({
+      ...each,
+      toleranceM: 0.02,
+    }));
+    const model = drillingModel(wishes, rules({ known, stepM: 0.004 }));
+    const { plan } = bestDrilling(model, solve)!;
+    for (const [k, hole] of plan.fresh.entries()) {
+      expect(insideBoard(board, hole)).toBeGreaterThanOrEqual(USUAL_DRILLING.edgeM - 1e-9);
+      expect(apart(hole, { x: 0.1, y: 0.06 })).toBeGreaterThanOrEqual(USUAL_DRILLING.apartM - 1e-9);
+      for (const other of plan.fresh.slice(k + 1))
+        expect(apart(hole, other)).toBeGreaterThanOrEqual(USUAL_DRILLING.apartM - 1e-9);
+    }
+  });
+
+  it('finds those that are too near, and says who finds no place', () => {
+    const model = drillingModel([wish(0, 0.1, 0.02), wish(1, 0.11, 0.02)], rules());
+    expect(tooNear(model, [0, 0]).length).toBeGreaterThan(0);
+    const none = drillingModel([wish(0, 0.1, 0.09)], rules());
+    expect(none.standings).toEqual([[]]);
+    expect(planOf(none, [null]).standings).toEqual([null]);
+  });
+
+  it('takes a club’s fits: the bolts of pad and rest of everybody who kneels', () => {
+    const fits = [0.175, 0.178, 0.181, 0.192, 0.21].map((aftM) => {
+      const seat = exampleSeat({ athlete: exampleAthlete() });
+      return exampleFit([{ ...seat, kneePad: { ...seat.kneePad, aftM } }]);
+    });
+    const wishes = drillingWishes(fits, () => 0.005);
+    expect(wishes).toHaveLength(10);
+    const { floorboard } = fits[0]!.boat;
+    const { plan } = bestDrilling(drillingModel(wishes, rules({ board: floorboard, stepM: 0.001 })), solve)!;
+    // Five rests in one place, and pads at three: 12 mm between the middle ones and 18 to the last leave no two.
+    expect(plan.fresh.length).toBeLessThan(2 * 10);
+    for (const [k, standing] of plan.standings.entries()) {
+      expect(standing!.movedMm).toBeLessThanOrEqual(1000 * wishes[k]!.toleranceM + 1e-6);
+    }
+  });
+});
