@@ -72,6 +72,9 @@ const INSTANTS: readonly { at: number; caption: MessageKey }[] = [
   { at: 2.5, caption: 'athlete-page.stroke.recovery' },
 ];
 
+/** At the catch the blade reaches farther ahead than at ready, metres. */
+const CATCH_BEYOND = 0.25;
+
 /** Five pictures of the stroke from the side, seen through one window. */
 function strokeOf(
   { fit, report }: ShownFit,
@@ -86,6 +89,7 @@ function strokeOf(
   return scenes.map((scene, k) => ({
     caption: words.say(INSTANTS[k]!.caption),
     ...window,
+    width: window.width + CATCH_BEYOND,
     picture: showPicture(scene, hull, 'side'),
     before: null,
   }));

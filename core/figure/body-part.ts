@@ -101,7 +101,7 @@ export interface Bone {
 export type Fineness = 'screen' | 'paper';
 
 /** Fair sections put between two of a table. */
-export const BETWEEN = { screen: 1, paper: 4 } as const satisfies Record<Fineness, number>;
+export const BETWEEN = { screen: 1, paper: 2 } as const satisfies Record<Fineness, number>;
 
 /** The ovals across a limb, from its first joint to its last. */
 export function limbOvals({ from, to, front, stature }: Bone, sections: readonly Section[]): Oval[] {
