@@ -88,6 +88,7 @@ function nearer(a: Flat, b: Flat): number {
   let apart = 0;
   for (const one of a.bones) {
     for (const other of b.bones) {
+      if (gap(one, other) >= least) continue;
       const passed = passing(one, other);
       if (passed.apart >= least) continue;
       least = passed.apart;
@@ -95,6 +96,16 @@ function nearer(a: Flat, b: Flat): number {
     }
   }
   return apart;
+}
+
+/** A distance that two bones are at least apart in the view: that of their boxes along one axis. */
+function gap(a: FlatBone, b: FlatBone): number {
+  let most = 0;
+  for (const axis of [0, 1] as const) {
+    const [p, q, r, s] = [a.from[axis], a.to[axis], b.from[axis], b.to[axis]];
+    most = Math.max(most, Math.min(p, q) - Math.max(r, s), Math.min(r, s) - Math.max(p, q));
+  }
+  return most;
 }
 
 /** Where two bones pass each other in the view: how far apart they are there, and how much nearer the first is. */

@@ -30,7 +30,7 @@ const place = () => slider().getAttribute('aria-valuetext');
 
 /** Where the pad's block begins in the picture, millimetres aft of the seat's mark being negative. */
 async function padAft(): Promise<number> {
-  const path = await page.locator('.show-person [data-tone="wood"]').first().getAttribute('d');
+  const path = await page.locator('.show-person [data-role="wood"]').first().getAttribute('d');
   const xs = [...path!.matchAll(/[ML](-?[\d.]+) /g)].map(([, x]) => Number(x));
   return Math.min(...xs);
 }

@@ -25,7 +25,9 @@ export function ShowFigure(props: {
           d={svgPath(ringsOf(props.before), { perMetre: PER_METRE, closed: true })}
         />
       )}
-      <ShapesSvg shapes={props.picture.person} perMetre={PER_METRE} />
+      <g className="show-person">
+        <ShapesSvg shapes={props.picture.person} perMetre={PER_METRE} />
+      </g>
     </svg>
   );
 }
