@@ -354,7 +354,7 @@ describe('a boat', () => {
   it('lends its stock to a seat on the bench, as one step', async () => {
     const [fit] = await callFromPage(page, 'boats.fits', { id: (await boatOfClass('C1')).id });
     await goTo(page, `#/fits/${fit!.id}`);
-    await page.getByLabel('Pad from the boat’s stock').selectOption({ label: 'Middle pad' });
+    await page.getByLabel('From the stock').selectOption({ label: 'Middle pad' });
     await soon(() => measure(page, 'Knee pad: height above the floorboard').inputValue()).toMatch(/^13\.0/);
   });
 
