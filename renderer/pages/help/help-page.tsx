@@ -12,6 +12,7 @@ const STEPS = [
   'proposal',
   'values',
   'stroke',
+  'under-way',
   'revisions',
   'trials',
 ] as const;
