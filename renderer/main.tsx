@@ -1,6 +1,6 @@
 import { I18nProvider } from 'react-aria-components';
 import { createRoot } from 'react-dom/client';
-import { chosenLanguage } from '../language/languages.ts';
+import { chosenLanguage } from '../app/language/languages.ts';
 import './theme/theme.css';
 import { displaySettings } from './display/display-settings.ts';
 import { openDisplaySettings } from './display/open-display-settings.ts';

@@ -1,3 +1,5 @@
+import { messages } from '../app/language/catalogues/en.ts';
+import { translator } from '../app/language/translator.ts';
 import type { BodyNote } from '../core/body/body.ts';
 import type { Band, Finding, Unit } from '../core/evaluation/finding.ts';
 import type { BalanceDemand, NotAfloat } from '../core/hydrostatics/afloat.ts';
@@ -5,8 +7,6 @@ import * as balance from '../core/text/balance-sentence.ts';
 import { plainFormat } from '../core/text/plain-format.ts';
 import * as sentences from '../core/text/sentences.ts';
 import * as support from '../core/text/support-sentence.ts';
-import { messages } from '../language/catalogues/en.ts';
-import { translator } from '../language/translator.ts';
 
 /** The English translator, and core's sentences said by it: what tests read. */
 export const english = translator('en', messages);

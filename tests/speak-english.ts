@@ -1,4 +1,4 @@
-import { speak } from '../language/spoken.ts';
+import { speak } from '../app/language/spoken.ts';
 
 // Every test reads the page in English; a test of another language speaks it itself.
 await speak('en');

@@ -9,9 +9,9 @@ import { type ShownFit, showStory } from '../../core/show/show-story.ts';
 import { showWindow } from '../../core/show/show-window.ts';
 import { strokeRow } from '../../core/stroke/stroke-cycle.ts';
 import { reportAt, strokeOfFit } from '../../core/stroke/stroke-of-fit.ts';
-import { formatFor } from '../../language/format.ts';
-import type { MessageKey } from '../../language/messages.ts';
-import type { Translator } from '../../language/translator.ts';
+import { formatFor } from '../language/format.ts';
+import type { MessageKey } from '../language/messages.ts';
+import type { Translator } from '../language/translator.ts';
 import type { TakeHome } from './take-home-pdf.ts';
 
 const VIEWS: readonly { view: ShowView; caption: MessageKey }[] = [

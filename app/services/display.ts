@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { chosenLanguage } from '../../language/languages.ts';
-import { speak } from '../../language/spoken.ts';
 import type { ParsedInput } from '../contract/contract.ts';
 import { DISPLAY_DEFAULTS, type DisplayRecord, readDisplay } from '../contract/display.ts';
+import { chosenLanguage } from '../language/languages.ts';
+import { speak } from '../language/spoken.ts';
 import { atomicWrite } from '../shell/atomic-write.ts';
 import { done, type Program } from './program.ts';
 

@@ -1,8 +1,8 @@
-import { translatorOf } from '../../language/spoken.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { exportWork } from '../export/export-file.ts';
 import { loadSolidGeometry } from '../export/solids/solid-geometry.ts';
+import { translatorOf } from '../language/spoken.ts';
 import { faultForLog, type Log } from '../shell/log-file.ts';
 import { errorCode } from '../store/open-store.ts';
 import { done, type Program, refused } from './program.ts';

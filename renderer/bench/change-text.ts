@@ -1,9 +1,9 @@
+import type { Format } from '../../app/language/format.ts';
 import { COORDINATES, type FittingCoordinate, isAngle } from '../../core/document/coordinates.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../core/document/seat-schema.ts';
 import type { SideEffect, Suggestion } from '../../core/evaluation/finding.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../language/messages.ts';
 import { quantityName } from '../language/sentences.ts';
 import { inSentence } from './quantity-text.ts';

@@ -1,6 +1,6 @@
+import type { Format } from '../../app/language/format.ts';
 import type { Quantity } from '../../core/evaluation/finding.ts';
 import { isYesOrNo } from '../../core/text/sentences.ts';
-import type { Format } from '../../language/format.ts';
 import { say } from '../language/messages.ts';
 import { rangeText } from '../language/range-text.ts';
 import { signedText } from '../language/sentences.ts';

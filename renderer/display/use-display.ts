@@ -1,5 +1,5 @@
 import { useStore } from 'zustand';
-import { type Format, formatFor } from '../../language/format.ts';
+import { type Format, formatFor } from '../../app/language/format.ts';
 import { words } from '../language/messages.ts';
 import { type DisplaySettings, displaySettings } from './display-settings.ts';
 

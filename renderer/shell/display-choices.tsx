@@ -1,6 +1,6 @@
 import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
 import { LANGUAGE_TAGS } from '../../app/contract/display.ts';
-import { LANGUAGES } from '../../language/languages.ts';
+import { LANGUAGES } from '../../app/language/languages.ts';
 import { changeLanguage } from '../display/change-language.ts';
 import { type DisplaySettings, displaySettings } from '../display/display-settings.ts';
 import { useDisplay } from '../display/use-display.ts';

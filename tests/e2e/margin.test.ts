@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { formatFor } from '../../app/language/format.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
-import { formatFor } from '../../language/format.ts';
 import { quantityText } from '../../renderer/bench/quantity-text.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { findingTitle } from '../english.ts';

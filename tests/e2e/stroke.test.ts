@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { formatFor } from '../../app/language/format.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator, evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { paddleOf } from '../../core/evaluation/paddle-quantities.ts';
@@ -8,7 +9,6 @@ import { derivativesTo } from '../../core/optimise/sensitivity.ts';
 import { rankStock } from '../../core/paddle/rank-stock.ts';
 import { strokeCycle } from '../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../core/stroke/stroke-of-fit.ts';
-import { formatFor } from '../../language/format.ts';
 import { wantedPaddle } from '../../renderer/bench/tabs/paddle/stock-words.ts';
 import { strokePlots } from '../../renderer/bench/tabs/stroke/stroke-plots.ts';
 import { tableRows } from '../../renderer/bench/tabs/stroke/stroke-table.tsx';

@@ -19,12 +19,17 @@ const REFUSED_IMPORTS: readonly Probe[] = [
   ['app', "import type { X } from '../../renderer/main.tsx';\nexport type Y = X;"],
   ['renderer', "import type { X } from '../../app/store/open-store.ts';\nexport type Y = X;"],
   ['renderer', "import { readFileSync } from 'node:fs';\nexport const y = readFileSync;"],
+  ['app/contract', "import type { X } from '../../language/messages.ts';\nexport type Y = X;"],
+  ['app/language', "import type { X } from '../../store/open-store.ts';\nexport type Y = X;"],
+  ['app/language', "import { readFileSync } from 'node:fs';\nexport const y = readFileSync;"],
+  ['core', "import type { X } from '../../app/language/messages.ts';\nexport type Y = X;"],
   ['app/contract', "import type { X } from '../../store/open-store.ts';\nexport type Y = X;"],
 ];
 
 const ALLOWED_IMPORTS: readonly Probe[] = [
   ['core', "import { z } from 'zod';\nimport { add } from '../frame/vec3.ts';\nexport const y = [z, add];"],
   ['renderer', "import type { X } from '../../app/contract/result.ts';\nexport type Y = X;"],
+  ['renderer', "import type { X } from '../../app/language/messages.ts';\nexport type Y = X;"],
   ['app', "import { add } from '../../core/frame/vec3.ts';\nexport const y = add;"],
 ];
 

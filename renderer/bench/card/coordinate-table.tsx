@@ -1,7 +1,7 @@
+import type { Format } from '../../../app/language/format.ts';
 import { coordinatesOfFitting, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
 import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { quantityDefinition } from '../../../core/evaluation/quantities.ts';
-import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { quantityName } from '../../language/sentences.ts';

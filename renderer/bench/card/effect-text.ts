@@ -1,6 +1,6 @@
+import type { Format } from '../../../app/language/format.ts';
 import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import type { Change, Steps } from './step-effects.ts';
 

@@ -1,8 +1,8 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { SideEffect } from '../../../core/evaluation/finding.ts';
 import type { Offer } from '../../../core/optimise/offers.ts';
 import type { ProposedMove } from '../../../core/optimise/proposed-move.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { findingTitle } from '../../language/sentences.ts';
 import { changeText, sideEffectText } from '../change-text.ts';

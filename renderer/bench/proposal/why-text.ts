@@ -1,5 +1,5 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { Uncleared } from '../../../core/optimise/why-uncleared.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { findingTitle, quantityName } from '../../language/sentences.ts';
 import { changeText } from '../change-text.ts';

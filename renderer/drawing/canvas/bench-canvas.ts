@@ -1,7 +1,7 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
-import type { Format } from '../../../language/format.ts';
 import type { BenchView } from '../../document/bench-view.ts';
 import type { FitDocument } from '../../document/fit-document.ts';
 import { boat } from '../layers/boat.ts';

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
+import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
-import type { Format } from '../../../language/format.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitDocument } from '../../document/fit-document.ts';

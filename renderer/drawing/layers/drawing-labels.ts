@@ -1,9 +1,9 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { Finding, Severity } from '../../../core/evaluation/finding.ts';
 import type { QuantityId } from '../../../core/evaluation/quantities.ts';
 import type { Contact, Support } from '../../../core/support/support.ts';
 import { CONTACTS } from '../../../core/support/support.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { rangeText } from '../../language/range-text.ts';
 import { type AngleMark, angleMarks } from '../view/angle-marks.ts';

@@ -1,5 +1,5 @@
+import type { Format } from '../../../app/language/format.ts';
 import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 
 /** A coordinate as said beside the hand, from its datum: "17.5 cm aft", "3.5 cm out", "12° turned". Metres or degrees in. */

@@ -1,10 +1,10 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { FittingCoordinate } from '../../../core/document/coordinates.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Report, SeatReport } from '../../../core/evaluation/report.ts';
 import type { Figure } from '../../../core/figure/figure.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import type { Afloat } from '../../../core/hydrostatics/afloat.ts';
-import type { Format } from '../../../language/format.ts';
 import type { NotePlace, StrokeView } from '../../document/bench-view.ts';
 import type { Grip } from './handle.ts';
 import type { HullLines } from './hull-lines.ts';

@@ -1,5 +1,5 @@
+import type { Format } from '../../../app/language/format.ts';
 import WORDS from '../../../assets/messages/en/conflict-fields.json' with { type: 'json' };
-import type { Format } from '../../../language/format.ts';
 import { type MessageKey, say } from '../../language/messages.ts';
 
 /** Ends of field names that tell the unit of a number. */

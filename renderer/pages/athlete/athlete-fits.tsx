@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import type { AthleteRecord, KneltFit } from '../../../app/contract/records.ts';
+import type { Format } from '../../../app/language/format.ts';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { type GrowthChanges, worsening } from '../../../core/growth/growth-changes.ts';
 import { measureAgain } from '../../../core/growth/measure-again.ts';
-import type { Format } from '../../../language/format.ts';
 import { type ComparedBody, comparedBody } from '../../bench/compared-body.ts';
 import { inSentence } from '../../bench/quantity-text.ts';
 import { dueValues } from '../../bench/tabs/growth/difference-text.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
+import type { Format } from '../../../app/language/format.ts';
 import type { Measuring } from '../../../core/document/measuring-schema.ts';
 import { latestChange } from '../../../core/growth/body-change.ts';
-import type { Format } from '../../../language/format.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';

@@ -1,7 +1,7 @@
+import type { Format } from '../../../app/language/format.ts';
 import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import { type UnusualTape, unusualTapes } from '../../../core/body/unusual-tapes.ts';
 import { TAPE_MEASURES, type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
-import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';

@@ -1,6 +1,6 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { CellProblem } from '../../../core/roster/read-athlete-cell.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 import { problemText } from '../../ui/fields/measure-kinds.ts';
 

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
+import type { Format } from '../../../app/language/format.ts';
 import { FITTING_COORDINATES } from '../../../core/document/coordinates.ts';
 import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
-import type { Format } from '../../../language/format.ts';
 import { announce } from '../../announce/announce.ts';
 import { useDocument } from '../../bench/bench-context.tsx';
 import { coordinateText } from '../../bench/change-text.ts';

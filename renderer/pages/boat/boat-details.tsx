@@ -1,8 +1,8 @@
 import type { FitSummary } from '../../../app/contract/records.ts';
+import type { Format } from '../../../app/language/format.ts';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { type ClassRule, classCheck } from '../../../core/evaluation/class-check.ts';
 import { CLASS_LIMITS_DATE } from '../../../core/evaluation/class-limits.ts';
-import type { Format } from '../../../language/format.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';

@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import type { Format } from '../../../language/format.ts';
+import type { Format } from '../../../app/language/format.ts';
 import { MEASURE_KINDS } from '../../ui/fields/measure-kinds.ts';
 import { BLANK_STATION, type BoatValues, type StationValues } from './boat-values.ts';
 

@@ -1,5 +1,5 @@
+import type { Format } from '../../../app/language/format.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
-import type { Format } from '../../../language/format.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { READY_ALONE } from '../../document/bench-view.ts';
 import { boat } from '../../drawing/layers/boat.ts';

@@ -1,3 +1,4 @@
+import type { Format } from '../../../app/language/format.ts';
 import {
   COORDINATES,
   coordinatesOfFitting,
@@ -6,7 +7,6 @@ import {
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
 import type { Lockable } from '../../../core/document/seat-schema.ts';
-import type { Format } from '../../../language/format.ts';
 import { coordinateText } from '../../bench/change-text.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { useFormat } from '../../display/use-display.ts';

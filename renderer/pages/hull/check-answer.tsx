@@ -1,7 +1,7 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { narrowedBy } from '../../../core/evaluation/narrowed-by.ts';
 import type { Calibrated, NotCalibrated } from '../../../core/hydrostatics/calibrate-hull.ts';
-import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 

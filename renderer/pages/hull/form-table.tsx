@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
+import type { Format } from '../../../app/language/format.ts';
 import { waterSchema } from '../../../core/document/water-schema.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
 import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
-import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';

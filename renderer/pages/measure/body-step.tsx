@@ -1,6 +1,6 @@
+import type { Format } from '../../../app/language/format.ts';
 import { type Athlete, athleteSchema } from '../../../core/document/athlete-schema.ts';
 import type { BodySlip } from '../../../core/growth/body-change.ts';
-import type { Format } from '../../../language/format.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
+import type { Format } from '../../../app/language/format.ts';
 import { type Athlete, TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
-import type { Format } from '../../../language/format.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';

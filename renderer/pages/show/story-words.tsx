@@ -1,6 +1,6 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { ATHLETE_CAUTIONS } from '../../../app/language/athlete-cautions.ts';
 import type { ShowStory } from '../../../core/show/show-story.ts';
-import { ATHLETE_CAUTIONS } from '../../../language/athlete-cautions.ts';
 import { say } from '../../language/messages.ts';
 import type { AfterWater } from './after-water.ts';
 import { SaidBefore } from './said-before.tsx';

@@ -1,5 +1,5 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
-import type { Format } from '../../../language/format.ts';
 import type { TransferAnswer } from '../../jobs/transfer-to-boat.ts';
 import { say } from '../../language/messages.ts';
 import { notAfloatSentence } from '../../language/sentences.ts';

@@ -1,7 +1,7 @@
+import type { Format } from '../../../app/language/format.ts';
 import type { Severity } from '../../../core/evaluation/finding.ts';
 import { findQuantity, type QuantityId } from '../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
-import type { Format } from '../../../language/format.ts';
 import { quantityText } from '../../bench/quantity-text.ts';
 import { quantityName } from '../../language/sentences.ts';
 

@@ -1,8 +1,8 @@
+import type { Format } from '../../../app/language/format.ts';
 import { parseAngle } from '../../../core/units/angle-text.ts';
 import { parseLength } from '../../../core/units/length-text.ts';
 import { parseMass } from '../../../core/units/mass-text.ts';
 import { type MeasureProblem, type ParsedMeasure, parseMeasure } from '../../../core/units/measure-text.ts';
-import type { Format } from '../../../language/format.ts';
 import { say } from '../../language/messages.ts';
 
 /** What a field measures. Values are in the document's unit: metres, kilograms, degrees, or a plain number. */

@@ -1,4 +1,4 @@
-import type { Format } from '../../../language/format.ts';
+import type { Format } from '../../../app/language/format.ts';
 import { MEASURE_KINDS, type MeasureKind, problemText, rangeText, tidyStep } from './measure-kinds.ts';
 
 /** What an entry came to: a value to take, an emptied field, or why it cannot be taken. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatFor } from '../../../language/format.ts';
+import { formatFor } from '../../../app/language/format.ts';
 import { comparedBody } from '../../../renderer/bench/compared-body.ts';
 import { bannerText } from '../../../renderer/bench/tabs/growth/difference-text.ts';
 import { exampleAthlete } from '../../core/example/example-fit.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../app/language/format.ts';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
-import { formatFor } from '../../../language/format.ts';
 
 const cm = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const comma = formatFor({ length: 'cm', mass: 'kg', decimal: 'comma' });

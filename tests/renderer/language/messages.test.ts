@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { messages as MESSAGES } from '../../../language/catalogues/en.ts';
+import { messages as MESSAGES } from '../../../app/language/catalogues/en.ts';
 import { say, sayCount } from '../../../renderer/language/messages.ts';
 import { sources } from './page-sources.ts';
 
@@ -12,7 +12,7 @@ const KEYS = Object.keys(MESSAGES);
 
 /** Keys named in the sources, and the beginnings of keys that are put together there. */
 function usesInSources(): { whole: Set<string>; beginnings: string[] } {
-  const texts = ['renderer', 'app', 'core', 'language']
+  const texts = ['renderer', 'app', 'core']
     .flatMap(sources)
     .filter(({ path }) => !path.startsWith('catalogues/'))
     .map(({ text }) => text)

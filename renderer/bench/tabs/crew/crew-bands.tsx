@@ -1,9 +1,9 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { Finding } from '../../../../core/evaluation/finding.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { isYesOrNo } from '../../../../core/text/sentences.ts';
-import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { bandText, quantityName } from '../../../language/sentences.ts';

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { FitSummary } from '../../../../app/contract/records.ts';
+import type { Format } from '../../../../app/language/format.ts';
 import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
 import { coordinateOf } from '../../../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../../../core/document/seat-schema.ts';
 import { seatFromSingle } from '../../../../core/transfer/transfer-fit.ts';
-import type { Format } from '../../../../language/format.ts';
 import { announce } from '../../../announce/announce.ts';
 import { call } from '../../../client/client.ts';
 import { useCall } from '../../../client/use-call.ts';

@@ -1,9 +1,9 @@
 import { useState } from 'react';
+import type { Format } from '../../../../app/language/format.ts';
 import { LEVEL_TARGET, type Levelled, levelCrew } from '../../../../core/crew/level-crew.ts';
 import type { SeatShift } from '../../../../core/crew/shift-seat.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
-import type { Format } from '../../../../language/format.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';

@@ -1,5 +1,5 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { Finding } from '../../../../core/evaluation/finding.ts';
-import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { useSlow } from '../../bench-context.tsx';

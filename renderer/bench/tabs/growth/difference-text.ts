@@ -1,6 +1,6 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { BodyDifference } from '../../../../core/growth/body-difference.ts';
 import type { GrowthDue } from '../../../../core/growth/measure-again.ts';
-import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import type { Grown } from '../../use-grown.ts';
 

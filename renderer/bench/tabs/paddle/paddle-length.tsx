@@ -1,3 +1,4 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
@@ -5,7 +6,6 @@ import { mainReason } from '../../../../core/paddle/length-changes.ts';
 import { topHandSd } from '../../../../core/paddle/mid-drive.ts';
 import type { LengthPart, PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import { toDegrees } from '../../../../core/units/angle.ts';
-import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';

@@ -1,7 +1,7 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { Band } from '../../../../core/evaluation/finding.ts';
 import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import type { RankedPaddle } from '../../../../core/paddle/rank-stock.ts';
-import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 
 /** Which of the two lengths a paddle of the stock is to come near. */

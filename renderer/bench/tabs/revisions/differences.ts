@@ -1,9 +1,9 @@
+import type { Format } from '../../../../app/language/format.ts';
 import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { coordinateOf } from '../../../../core/document/fitting-coordinate.ts';
 import { quantityDefinition } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
-import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { amountText, signedAmountText } from '../../change-text.ts';

@@ -1,4 +1,4 @@
-import type { Format } from '../../../../language/format.ts';
+import type { Format } from '../../../../app/language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { type Plot, type PlotScale, plotScale, spreadLabels } from './stroke-plots.ts';

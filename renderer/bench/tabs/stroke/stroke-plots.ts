@@ -1,7 +1,7 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { Side } from '../../../../core/frame/mirror.ts';
 import type { StrokeRow, StrokeSeatRow } from '../../../../core/stroke/stroke-cycle.ts';
 import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
-import type { Format } from '../../../../language/format.ts';
 import { say } from '../../../language/messages.ts';
 
 /** One line of a plot: a value for each row of the cycle, in the plot's shown unit. */

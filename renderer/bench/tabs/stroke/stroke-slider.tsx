@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
+import type { Format } from '../../../../app/language/format.ts';
 import { type StrokeCrew, type StrokeRow, strokeRow } from '../../../../core/stroke/stroke-cycle.ts';
-import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { READY_ALONE } from '../../../document/bench-view.ts';
 import { INSTANTS, instantName, LEGS } from '../../../language/instant-name.ts';

@@ -1,9 +1,9 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { Answer } from '../../../../core/trial/answers.ts';
 import { HELPS } from '../../../../core/trial/helps.ts';
 import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
 import { helpsAll } from '../../../../core/trial/told-first.ts';
-import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { type MessageKey, say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';

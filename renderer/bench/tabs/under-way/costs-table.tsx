@@ -1,6 +1,6 @@
+import type { Format } from '../../../../app/language/format.ts';
 import type { Cost, CostOf } from '../../../../core/under-way/under-way-of-fit.ts';
 import { CHANGES } from '../../../../core/under-way/under-way-of-fit.ts';
-import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';

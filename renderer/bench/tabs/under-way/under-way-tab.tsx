@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
+import type { Format } from '../../../../app/language/format.ts';
 import { CHANGES, type UnderWay } from '../../../../core/under-way/under-way-of-fit.ts';
-import type { Format } from '../../../../language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJobOn } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';

@@ -1,10 +1,10 @@
+import type { Format } from '../../../../app/language/format.ts';
 import { type FittingCoordinate, isAngle } from '../../../../core/document/coordinates.ts';
 import type { Quantity, Unit } from '../../../../core/evaluation/finding.ts';
 import { quantityDefinition } from '../../../../core/evaluation/quantities.ts';
 import type { Derivative } from '../../../../core/optimise/sensitivity.ts';
 import { isYesOrNo } from '../../../../core/text/sentences.ts';
 import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
-import type { Format } from '../../../../language/format.ts';
 
 /** A step of place: a centimetre, or half an inch where inches are read; a step of turn: five degrees. */
 const TURN_DEG = 5;

@@ -1,5 +1,5 @@
+import type { Format } from '../../../../app/language/format.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
-import type { Format } from '../../../../language/format.ts';
 import type { TightenAnswer } from '../../../jobs/best-measurements.ts';
 import { say } from '../../../language/messages.ts';
 

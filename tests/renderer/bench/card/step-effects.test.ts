@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../app/language/format.ts';
 import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
 import { withCoordinate } from '../../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { derivativesTo } from '../../../../core/optimise/sensitivity.ts';
-import { formatFor } from '../../../../language/format.ts';
 import {
   directionWord,
   effectText,

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../app/language/format.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import type { SideEffect } from '../../../../core/evaluation/finding.ts';
 import type { Offer } from '../../../../core/optimise/offers.ts';
 import { propose } from '../../../../core/optimise/propose.ts';
 import type { Uncleared, WhyUncleared } from '../../../../core/optimise/why-uncleared.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { nameInSeat } from '../../../../renderer/bench/crew-names.ts';
 import { isFewer, wantingText } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
 import { moveText, offerText } from '../../../../renderer/bench/proposal/offer-text.ts';

@@ -1,6 +1,6 @@
+import { formatFor } from '../../../../app/language/format.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
 import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';
 import { hullLines } from '../../../../renderer/drawing/view/hull-lines.ts';

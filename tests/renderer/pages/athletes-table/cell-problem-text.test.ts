@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../app/language/format.ts';
 import { ATHLETE_COLUMNS } from '../../../../core/roster/athlete-columns.ts';
 import type { CellProblem } from '../../../../core/roster/read-athlete-cell.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { cellProblemText } from '../../../../renderer/pages/athletes-table/cell-problem-text.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' }, 'en');

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../app/language/format.ts';
 import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
 import { withCoordinate } from '../../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { changeText, withChange } from '../../../../renderer/bench/change-text.ts';
 import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
 import { keptText } from '../../../../renderer/pages/bench/saved-state.tsx';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatFor } from '../../../../language/format.ts';
+import { formatFor } from '../../../../app/language/format.ts';
 import { BLANK_STATION, type BoatValues, boatValues } from '../../../../renderer/pages/boat/boat-values.ts';
 import { standingOut } from '../../../../renderer/pages/boat/stands-out.ts';
 import { pasteStations } from '../../../../renderer/pages/boat/station-paste.ts';

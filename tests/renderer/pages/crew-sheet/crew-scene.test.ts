@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../app/language/format.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { pictureOf } from '../../../../renderer/drawing/view/picture.ts';
 import { crewDrawing } from '../../../../renderer/pages/crew-sheet/crew-scene.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../app/language/format.ts';
 import type { Boat } from '../../../../core/document/boat-schema.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { transferFit } from '../../../../core/transfer/transfer-fit.ts';
-import { formatFor } from '../../../../language/format.ts';
 import { shiftSentences } from '../../../../renderer/pages/transfer/shift-sentences.ts';
 import { SEAT_GROUPS, transferRows } from '../../../../renderer/pages/transfer/transfer-rows.ts';
 import { exampleBoat, exampleFit } from '../../../core/example/example-fit.ts';

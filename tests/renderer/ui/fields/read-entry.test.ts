@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatFor } from '../../../../language/format.ts';
+import { formatFor } from '../../../../app/language/format.ts';
 import { stepOfKey } from '../../../../renderer/ui/fields/measure-kinds.ts';
 import { type EntryRule, readEntry, stepEntry } from '../../../../renderer/ui/fields/read-entry.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../../app/language/format.ts';
 import { type BodyDifference, bodyDifference } from '../../../../../core/growth/body-difference.ts';
-import { formatFor } from '../../../../../language/format.ts';
 import { bannerText, differenceLines } from '../../../../../renderer/bench/tabs/growth/difference-text.ts';
 import { exampleAthlete } from '../../../../core/example/example-fit.ts';
 

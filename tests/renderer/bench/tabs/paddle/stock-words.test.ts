@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../../app/language/format.ts';
 import { fitSchema } from '../../../../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
 import { paddleOf } from '../../../../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../../../../core/hull/hull-of-boat.ts';
 import { rankStock } from '../../../../../core/paddle/rank-stock.ts';
-import { formatFor } from '../../../../../language/format.ts';
 import { withPaddle } from '../../../../../renderer/bench/tabs/paddle/paddle-held.tsx';
 import { whyText } from '../../../../../renderer/bench/tabs/paddle/paddle-length.tsx';
 import { reasonText, wantedPaddle } from '../../../../../renderer/bench/tabs/paddle/stock-words.ts';

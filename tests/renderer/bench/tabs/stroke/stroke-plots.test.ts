@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../../app/language/format.ts';
 import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
 import { strokeCycle } from '../../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../../core/stroke/stroke-of-fit.ts';
-import { formatFor } from '../../../../../language/format.ts';
 import {
   plotScale,
   spreadLabels,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { formatFor } from '../../../../../app/language/format.ts';
 import { createEvaluator } from '../../../../../core/evaluation/evaluator.ts';
 import { derivativesTo } from '../../../../../core/optimise/sensitivity.ts';
-import { formatFor } from '../../../../../language/format.ts';
 import {
   cellText,
   hasSlope,

@@ -1,8 +1,8 @@
-import type { DisplayRecord } from '../app/contract/display.ts';
-import type { Unit } from '../core/evaluation/finding.ts';
-import { quantityDefinition } from '../core/evaluation/quantities.ts';
-import { LENGTH_UNITS, type LengthUnit } from '../core/units/length-text.ts';
-import { MASS_UNITS } from '../core/units/mass-text.ts';
+import type { Unit } from '../../core/evaluation/finding.ts';
+import { quantityDefinition } from '../../core/evaluation/quantities.ts';
+import { LENGTH_UNITS, type LengthUnit } from '../../core/units/length-text.ts';
+import { MASS_UNITS } from '../../core/units/mass-text.ts';
+import type { DisplayRecord } from '../contract/display.ts';
 
 /** Shown smallest steps of lengths: a tape's millimetre, a hundredth of an inch. */
 const LENGTH_DECIMALS: Readonly<Record<'cm' | 'mm' | 'in', number>> = { cm: 1, mm: 0, in: 2 };

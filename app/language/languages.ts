@@ -1,4 +1,4 @@
-import type { LanguageTag } from '../app/contract/display.ts';
+import type { LanguageTag } from '../contract/display.ts';
 
 /** The languages that the program speaks, by their BCP 47 tag, each in its own words. */
 export const LANGUAGES: Readonly<Record<LanguageTag, string>> = {
