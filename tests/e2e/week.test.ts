@@ -71,7 +71,7 @@ async function makeBoat(name: string, boatClass: string): Promise<void> {
   await goTo(page, '#/boats/new');
   await page.getByLabel('Name', { exact: true }).fill(name);
   await page.getByText(boatClass, { exact: true }).click();
-  await page.getByText(/^Seats, floorboard and fixings/).click();
+  await page.getByText(english.say('boat.filled-in')).click();
   await drillRails();
   await button('Save').click();
   await page.getByRole('heading', { level: 1, name }).waitFor();
@@ -79,8 +79,8 @@ async function makeBoat(name: string, boatClass: string): Promise<void> {
 
 /** Enters a hole pitch of one centimetre for pad and rest. */
 async function drillRails(): Promise<void> {
-  await enter(page, 'Hole pitch of the pad’s rail', '1');
-  await enter(page, 'Hole pitch of the rest’s rail', '1');
+  await enter(page, english.say('boat.hardware.pad-pitch'), '1');
+  await enter(page, english.say('boat.hardware.rest-pitch'), '1');
 }
 
 /** Serious findings of axe in both themes. */
@@ -99,22 +99,22 @@ afterAll(() => program?.dispose());
 describe('Monday: a new junior', () => {
   it('has a saved fit and its sheet as PDF from a blank start, in a few interactions', async () => {
     const hand = countedHand(page);
-    await hand.click(page.getByRole('link', { name: 'Start blank' }));
+    await hand.click(page.getByRole('link', { name: english.say('start.blank') }));
     await hand.fill('Name', NAME);
     await hand.fill('Stature', '158');
     await hand.fill('Body mass', '49');
     await hand.click(page.getByText('left', { exact: true }));
-    await hand.click(page.getByText('broad training single', { exact: true }));
-    await hand.click(button('Begin on the bench'));
+    await hand.click(page.getByText(english.say('boat.usual.training'), { exact: true }));
+    await hand.click(button(english.say('new-fit.begin')));
     await measure(page, PAD_AFT).waitFor();
-    await hand.click(button('Save a revision').first());
+    await hand.click(button(english.say('revisions.save')).first());
     await hand.fill('Name', 'As estimated');
     await hand.click(page.getByRole('dialog').getByRole('button', { name: 'Save', exact: true }));
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     expect(hand.count()).toBeLessThanOrEqual(TO_A_SAVED_FIT);
-    await hand.click(page.getByRole('link', { name: 'Set out', exact: true }));
+    await hand.click(page.getByRole('link', { name: english.say('setout.way'), exact: true }));
     const download = page.waitForEvent('download');
-    await hand.click(button('Sheet as PDF'));
+    await hand.click(button(english.say('setout.sheet.pdf')));
     expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
     expect(hand.count()).toBeLessThanOrEqual(TO_A_SHEET);
   });
@@ -126,7 +126,7 @@ describe('Monday: a new junior', () => {
     await goTo(page, `#/boats/${boat!.id}`);
     await drillRails();
     await button('Save').click();
-    await page.getByText('1 fit still holds this boat as it was before:').waitFor();
+    await page.getByText(english.say('boat.older', { count: 1 })).waitFor();
     await goTo(page, `#/athletes/${entered!.id}`);
     await page.getByText('female', { exact: true }).click();
     await page.getByLabel('Born on').fill('2012-05-20');
@@ -142,7 +142,7 @@ describe('Monday: a new junior', () => {
       await enter(page, 'Second reading', second);
       expect(await button('Use it anyway').count(), tape).toBe(0);
     }
-    await button(/^Next: Look over/).click();
+    await button(`Next: ${english.say('measure.step.end')}`).click();
     await button('Save these measurements').click();
     await soon(async () => {
       const all = await callFromPage(page, 'athletes.list', { search: NAME });
@@ -219,7 +219,7 @@ describe('Wednesday: on the water', () => {
     await page.getByText('No trial yet.').first().waitFor();
     await page.getByRole('link', { name: 'Enter a trial' }).click();
     await button('Save').click();
-    await page.getByText('Touch a place, name a sign').first().waitFor();
+    await page.getByText(english.say('trial.keep.none')).first().waitFor();
     await button('Rear toes').click();
     await button('Save').click();
     await page.getByText('What was felt here?').first().waitFor();
@@ -276,10 +276,12 @@ describe('Wednesday: on the water', () => {
     await dialog.getByRole('button', { name: 'Save', exact: true }).click();
     await soon(async () => (await revisions())[0]!.answers.length).toBe(2);
     await page.getByText('addressed in rev. 2').first().waitFor();
-    await page.getByText('A revision has been made to answer each of these.').first().waitFor();
+    await page.getByText(english.say('trials.changes.closed')).first().waitFor();
     expect(await page.locator('.trial-change').count()).toBe(0);
     await leaf('Revisions').click();
-    await page.getByText('Answers: Rear toes: numb (moderate), Bow digs in (moderate)').waitFor();
+    await page
+      .getByText(english.say('answers.of', { what: 'Rear toes: numb (moderate), Bow digs in (moderate)' }))
+      .waitFor();
   });
 });
 
@@ -289,10 +291,10 @@ describe('Thursday: the athlete', () => {
     await page.getByRole('heading', { level: 1, name: NAME }).waitFor();
     const said = page.locator('.show-said').first();
     await said.getByText('Foot asleep after ten minutes').waitFor();
-    expect(await said.getByText('It was changed for this.').count()).toBe(2);
+    expect(await said.getByText(english.say('show.said.done')).count()).toBe(2);
     await page.getByRole('tab', { name: 'What changes' }).click();
     await page.locator('.show-cautions').getByText('see a physiotherapist or doctor').waitFor();
-    await page.getByRole('heading', { name: 'What to feel for' }).waitFor();
+    await page.getByRole('heading', { name: english.say('athlete-page.feel') }).waitFor();
     await page.getByRole('link', { name: 'Back to the bench' }).click();
     await measure(page, PAD_AFT).waitFor();
   });
@@ -306,7 +308,7 @@ describe('Thursday: the athlete', () => {
     const kinds = () =>
       page.locator('.timeline > li').evaluateAll((items) => items.map((i) => i.getAttribute('data-kind')));
     await soon(kinds).toEqual(['revision', 'trial', 'revision', 'revision']);
-    await page.getByText('Answers: Rear toes: numb (moderate)').waitFor();
+    await page.getByText(english.say('answers.of', { what: 'Rear toes: numb (moderate)' })).waitFor();
     expect(await barriers()).toEqual([]);
   });
 });
@@ -403,7 +405,7 @@ describe('spring: four centimetres taller', () => {
     const [was, is] = [evaluator.evaluate(before), evaluator.evaluate(after)];
     const degrees = (report: Report) => ((value(report, 'frontKnee') * 180) / Math.PI).toFixed(0);
     expect(told).toContain(`${degrees(was)}° to ${degrees(is)}°`);
-    await page.getByText('This fit carries everybody in it as measured last.').first().waitFor();
+    await page.getByText(english.say('growth.done')).first().waitFor();
     expect(await page.getByText(`${NAME} has grown`).count()).toBe(0);
     expect(await barriers()).toEqual([]);
   });
