@@ -1,14 +1,15 @@
-import { norm, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { norm, plus, scale, subtract } from '../frame/vec3.ts';
 import type { Stance } from '../posture/stance.ts';
 import { elbowOf } from './blend-stances.ts';
 
 /**
- * How the paddle is carried where the blade is farthest out of the water: the top hand comes in to the off side by this
- * share of the way between the hands, and the shaft's way down the boat's side is so much outward and downward. Estimates,
+ * How the paddle is carried where the blade is farthest out of the water: the top hand comes in to the off side and up by
+ * these shares of the way between the hands, and the shaft's way down the boat's side is so much outward and downward. Estimates,
  * drawn from the look of a stroke: at 1.70 m of paddle the blade's tip passes some centimetres over the water.
  */
-const INWARD = 0.3;
-const CARRIED = { out: 0.82, down: 0.57 };
+const INWARD = 0.16;
+const UPWARD = 0.06;
+const CARRIED = { out: 0.765, down: 0.645 };
 
 /**
  * A stance between two strokes with the blade out of the water: it leaves with `share` from 0, is carried, and enters at
@@ -23,7 +24,7 @@ export function clearBlade(stance: Stance, share: number): Stance {
   if (lift === 0 || spacing === 0) return stance;
   const carried = { x: 0, y: out * CARRIED.out, z: -CARRIED.down };
   const way = plus(scale(shaft, (1 - lift) / spacing), lift, carried);
-  const top: Vec3 = { ...topHand, y: topHand.y - out * INWARD * spacing * lift };
+  const top = plus(topHand, lift * spacing, { x: 0, y: -out * INWARD, z: UPWARD });
   const points = { ...stance.points, topHand: top, lowerHand: plus(top, spacing / norm(way), way) };
   for (const arm of ['lower', 'top'] as const) points[`${arm}Elbow`] = elbowOf(stance.points, points, arm);
   return { ...stance, points };
