@@ -1,4 +1,6 @@
+import type { Layer as KonvaLayer } from 'konva/lib/Layer.js';
 import { useEffect, useId, useRef, useState } from 'react';
+import { Layer, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
 import type { BenchView } from '../document/bench-view.ts';
@@ -12,6 +14,7 @@ import type { HandStore } from './interaction/hand-state.ts';
 import { PointerHand } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
 import { FONTS } from './view/pen.ts';
+import { LAYERS, type LayerName } from './view/scene.ts';
 import type { SheetLayout } from './view/sheet-layout.ts';
 import './drawing.css';
 
@@ -26,7 +29,7 @@ export function BenchDrawing({
   hand: HandStore;
 }) {
   const host = useRef<HTMLDivElement>(null);
-  const paper = useRef<HTMLDivElement>(null);
+  const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
   const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
   const { width, height } = useSize(host);
   const density = useDensity();
@@ -34,12 +37,12 @@ export function BenchDrawing({
 
   useEffect(() => {
     const element = host.current;
-    if (!element || !paper.current) return;
+    if (!element) return;
     const made = new BenchCanvas({
       document: fitDocument,
       view,
       host: element,
-      paper: paper.current,
+      layers: layers.current as Record<LayerName, KonvaLayer>,
       format: currentFormat(),
     });
     const pointer = new PointerHand({
@@ -85,7 +88,17 @@ export function BenchDrawing({
       <p id={about} className="only-spoken">
         {say('drawing.about')}
       </p>
-      <div ref={paper} aria-hidden="true" />
+      <Stage width={width} height={height} listening={false} aria-hidden="true">
+        {LAYERS.map((name) => (
+          <Layer
+            key={name}
+            listening={false}
+            ref={(layer: KonvaLayer | null) => {
+              if (layer) layers.current[name] = layer;
+            }}
+          />
+        ))}
+      </Stage>
       {canvas && (
         <>
           <GripList document={fitDocument} canvas={canvas} hand={hand} />

@@ -1,3 +1,4 @@
+import type { Layer } from 'konva/lib/Layer.js';
 import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
@@ -58,7 +59,6 @@ export class BenchCanvas {
   private palette: Palette;
   private format: Format;
   private size = { width: 0, height: 0 };
-  private density = 1;
   private layout: SheetLayout | null = null;
   private camera: Camera | null = null;
   private lines: { boat: Fit['boat']; lines: HullLines } | null = null;
@@ -76,14 +76,14 @@ export class BenchCanvas {
     document: FitDocument;
     view: BenchView;
     host: HTMLElement;
-    /** The element that the canvases are put in. */
-    paper: HTMLDivElement;
+    /** The layers that React has made. */
+    layers: Readonly<Record<LayerName, Layer>>;
     format: Format;
   }) {
     this.document = given.document;
     this.view = given.view;
     this.host = given.host;
-    this.layers = new Map(LAYERS.map((name) => [name, new PaperLayer(given.paper)]));
+    this.layers = new Map(LAYERS.map((name) => [name, new PaperLayer(given.layers[name])]));
     this.format = given.format;
     this.palette = readPalette(given.host);
     this.picture = this.pictureNow();
@@ -186,18 +186,12 @@ export class BenchCanvas {
   resize(width: number, height: number): void {
     if (width < 1 || height < 1) return;
     this.size = { width, height };
-    this.fitLayers();
     this.showAll(this.showing);
   }
 
   /** Pixels of the screen in one CSS pixel. */
   setDensity(density: number): void {
-    this.density = density;
-    this.fitLayers();
-  }
-
-  private fitLayers(): void {
-    for (const layer of this.layers.values()) layer.fit(this.size, this.density);
+    for (const layer of this.layers.values()) layer.setDensity(density);
     this.invalidate(ALL);
   }
 

@@ -1,38 +1,38 @@
-/** One canvas of the drawing, as large as its sheet, sharp on its screen. */
+import type { Layer } from 'konva/lib/Layer.js';
+import { Shape } from 'konva/lib/Shape.js';
+
+/** What paints a layer; one unit is one CSS pixel. */
+type Painter = (context: CanvasRenderingContext2D) => void;
+
+/**
+ * One layer of the drawing. It is a Konva layer with a single shape, whose scene function paints all of it: what moves under
+ * the hand is drawn in one pass, without a node for each line. React owns the layer; handles that listen stand over it in the
+ * page, where keyboard and screen reader find them.
+ */
 export class PaperLayer {
-  private readonly canvas: HTMLCanvasElement;
-  private readonly context: CanvasRenderingContext2D;
-  private size = { width: 0, height: 0 };
-  private density = 1;
+  private readonly layer: Layer;
+  private readonly shape: Shape;
+  private painter: Painter = () => {};
 
-  /** Puts a new canvas over those that the host holds already. */
-  constructor(host: HTMLElement) {
-    this.canvas = host.ownerDocument.createElement('canvas');
-    this.canvas.style.position = 'absolute';
-    this.canvas.style.inset = '0';
-    this.context = this.canvas.getContext('2d')!;
-    host.append(this.canvas);
+  constructor(layer: Layer) {
+    this.layer = layer;
+    this.shape = new Shape({ listening: false, sceneFunc: ({ _context }) => this.painter(_context) });
+    layer.add(this.shape);
   }
 
-  /** Size in CSS pixels, and screen pixels in one of them. Setting either clears the canvas. */
-  fit(size: { width: number; height: number }, density: number): void {
-    this.size = size;
-    this.density = density;
-    this.canvas.width = Math.round(size.width * density);
-    this.canvas.height = Math.round(size.height * density);
-    this.canvas.style.width = `${size.width}px`;
-    this.canvas.style.height = `${size.height}px`;
+  /** Screen pixels in one CSS pixel. Setting them clears the layer. */
+  setDensity(density: number): void {
+    this.layer.getCanvas().setPixelRatio(density);
   }
 
-  /** Clears the canvas and paints it anew; one unit is one CSS pixel. */
-  draw(paint: (context: CanvasRenderingContext2D) => void): void {
-    const { context, size, density } = this;
-    context.setTransform(density, 0, 0, density, 0, 0);
-    context.clearRect(0, 0, size.width, size.height);
-    paint(context);
+  /** Clears the layer and paints it anew. */
+  draw(painter: Painter): void {
+    this.painter = painter;
+    this.layer.drawScene();
   }
 
+  /** Takes the shape away; the layer itself is React's. */
   remove(): void {
-    this.canvas.remove();
+    this.shape.destroy();
   }
 }
