@@ -44,11 +44,15 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rolldownOptions: {
-      // The worker is built with the page, so that both load the one copy of the core.
-      input: { index: `${root}/index.html`, 'analysis-worker': `${root}/jobs/analysis-worker.ts` },
+      // The workers are built with the page, so that all load the one copy of the core.
+      input: {
+        index: `${root}/index.html`,
+        'analysis-worker': `${root}/jobs/analysis-worker.ts`,
+        'drilling-worker': `${root}/jobs/drilling-worker.ts`,
+      },
       output: {
         entryFileNames: ({ name }) =>
-          name === 'analysis-worker' ? 'assets/analysis-worker.js' : 'assets/[name]-[hash].js',
+          name.endsWith('-worker') ? `assets/${name}.js` : 'assets/[name]-[hash].js',
         chunkFileNames: ({ facadeModuleId }) =>
           /[\\/]language[\\/]catalogues[\\/]/.test(facadeModuleId ?? '')
             ? 'assets/texts-[name]-[hash].js'
@@ -57,6 +61,8 @@ export default defineConfig({
           groups: [
             // Libraries change seldom; apart from them the program's own script stays small to read and to load again.
             { name: 'schemas', test: /node_modules[\\/]zod/, priority: 3 },
+            // Only the planner of holes loads it.
+            { name: 'highs', test: /node_modules[\\/]highs/, priority: 4 },
             { name: 'libraries', test: /node_modules/, priority: 2 },
             { name: 'core', test: /[\\/]core[\\/]/, priority: 1, minShareCount: 2 },
             // What several pages use, in one piece: many small ones would compress worse.

@@ -48,6 +48,7 @@ function endsTemplate(
   const { units } = out.work.options;
   const { say } = out.work.words;
   const right = 2 * given.half + GAP_MM;
+  const lowest = Math.min(aft.bed - 12, fore.bed - 12, ...[...aft.skin, ...fore.skin].map(([, z]) => z));
   return {
     id: given.id,
     title: say(`template.${given.id}`),
@@ -55,10 +56,7 @@ function endsTemplate(
     shapes: [
       ...end(say('template.end.aft'), aft, { ...given, out }),
       ...shifted(end(say('template.end.fore'), fore, { ...given, out }), [right, 0]),
-      words(say('template.ends.saw', { by: writtenLength(cutMm, units) }), [
-        -given.half,
-        Math.min(aft.bed, fore.bed) - 24,
-      ]),
+      words(say('template.ends.saw', { by: writtenLength(cutMm, units) }), [-given.half, lowest - 12]),
     ],
   };
 }

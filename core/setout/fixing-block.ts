@@ -32,8 +32,8 @@ export function fixingBlock(out: SeatSetOut): SheetBlock {
       fixingText(fixing, out),
       place(fixing),
       length(fixing.depthMm),
-      length(Math.max(0, fixing.skinMm)),
-      length(Math.max(0, fixing.edgeMm)),
+      length(fixing.skinMm),
+      length(fixing.edgeMm),
     ]),
   };
 }

@@ -34,7 +34,7 @@ async function barScale(): Promise<number> {
 describe('full size on the screen', () => {
   it('says plainly that a screen has not been measured', async () => {
     expect(await status()).toContain('has not been measured');
-    expect(await page.locator('.check-bar').textContent()).toContain('nobody has checked');
+    expect(await page.locator('.check-bar').textContent()).toContain('not checked');
     expect(await drawnScale()).toBeCloseTo(96 / 25.4, 2);
     expect(await page.getByRole('button', { name: 'Save for this screen' }).isDisabled()).toBe(true);
   });
@@ -87,5 +87,15 @@ describe('full size on the screen', () => {
     expect(serious.map(({ id, nodes }) => `${id} ${nodes.map(({ target }) => target.join(' '))}`)).toEqual(
       [],
     );
+  });
+});
+
+describe('on a printer', () => {
+  it('says to print the templates instead, and shows no drawing', async () => {
+    await page.emulateMedia({ media: 'print' });
+    await soon(() => page.locator('.full-size-drawing').isVisible()).toBe(false);
+    await soon(() => page.getByText('This page is not printed').isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'screen' });
+    await soon(() => page.getByText('This page is not printed').isVisible()).toBe(false);
   });
 });

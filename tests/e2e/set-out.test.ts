@@ -120,13 +120,18 @@ describe('the boatbuilder’s page', () => {
     expect(await sheet.textContent()).toContain('Žofie Łuczak');
   });
 
-  it('says that nobody has measured the knee, until somebody has', async () => {
+  it('says that nobody has measured the knee; a knee that is kept with the athlete it draws for', async () => {
     const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await sheet.getByText(/^Measure the bent knee, across the bone\./).waitFor();
-    await enter(page, 'Knee breadth, across the bone', '108 mm');
+    const fit = inventedFit({ hardware: ROWS_OF_HOLES });
+    const [seat] = fit.seats;
+    const athlete = { ...seat!.athlete!, kneeBreadthM: 0.108 };
+    const measured = { ...fit, name: 'Measured', seats: [{ ...seat!, athlete }] };
+    const { id } = await callFromPage(page, 'fits.create', { fit: measured });
+    await goTo(page, `#/fits/${id}/set-out`);
     await sheet.getByRole('row', { name: /^Knee breadth, across the bone 108/ }).waitFor();
     expect(await sheet.textContent()).not.toContain('Measure the bent knee');
-    await enter(page, 'Knee breadth, across the bone', '');
+    await goTo(page, `#/fits/${fitId}/set-out`);
     await sheet.getByText(/^Measure the bent knee/).waitFor();
   });
 
@@ -141,7 +146,7 @@ describe('the boatbuilder’s page', () => {
     for (const line of lines) expect(isDrawn(line, pages[0]!), `a line from ${line[0]}`).toBe(true);
     const words = pages.map(wordsOf).join(' ');
     expect(words).toMatch(/revision 2 [2-9A-Y]{5}, Pad back/);
-    for (const cell of ['200 aft', '35 left', 'kept', 'drawing 1:10 on A4']) {
+    for (const cell of ['200 aft', '35 left', 'saved', 'drawing 1:10 on A4']) {
       expect(words).toContain(cell);
     }
     await page.getByText('The file is in your browser’s downloads.').waitFor();
@@ -270,7 +275,7 @@ describe('a setting that has just been changed at the bench', () => {
     expect(await sheet.textContent()).toContain('draft');
     await page.getByText(/^This setting is a draft\. Save a revision/).waitFor();
     const { name } = await fileFrom('Sheet as PDF');
-    expect(name).toBe('Set-out sheet, Žofie Łuczak, Example hull, draft.pdf');
+    expect(name).toBe('Workshop sheet, Žofie Łuczak, Example hull, draft.pdf');
   });
 });
 

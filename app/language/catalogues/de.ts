@@ -3,6 +3,7 @@ import athleteFindings from '../../../assets/messages/de/athlete-findings.json' 
 import athletePage from '../../../assets/messages/de/athlete-page.json' with { type: 'json' };
 import athletesTable from '../../../assets/messages/de/athletes-table.json' with { type: 'json' };
 import bench from '../../../assets/messages/de/bench.json' with { type: 'json' };
+import board from '../../../assets/messages/de/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/de/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/de/boat-kept.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/de/conflict-fields.json' with { type: 'json' };
@@ -41,6 +42,7 @@ export const messages = {
   ...athletePage,
   ...athletesTable,
   ...bench,
+  ...board,
   ...boat,
   ...boatKept,
   ...conflictFields,

@@ -3,6 +3,7 @@ import athleteFindings from '../../../assets/messages/en/athlete-findings.json' 
 import athletePage from '../../../assets/messages/en/athlete-page.json' with { type: 'json' };
 import athletesTable from '../../../assets/messages/en/athletes-table.json' with { type: 'json' };
 import bench from '../../../assets/messages/en/bench.json' with { type: 'json' };
+import board from '../../../assets/messages/en/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/en/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/en/boat-kept.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/en/conflict-fields.json' with { type: 'json' };
@@ -41,6 +42,7 @@ export const messages = {
   ...athletePage,
   ...athletesTable,
   ...bench,
+  ...board,
   ...boat,
   ...boatKept,
   ...conflictFields,

@@ -3,6 +3,7 @@ import athleteFindings from '../../../assets/messages/es/athlete-findings.json' 
 import athletePage from '../../../assets/messages/es/athlete-page.json' with { type: 'json' };
 import athletesTable from '../../../assets/messages/es/athletes-table.json' with { type: 'json' };
 import bench from '../../../assets/messages/es/bench.json' with { type: 'json' };
+import board from '../../../assets/messages/es/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/es/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/es/boat-kept.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/es/conflict-fields.json' with { type: 'json' };
@@ -41,6 +42,7 @@ export const messages = {
   ...athletePage,
   ...athletesTable,
   ...bench,
+  ...board,
   ...boat,
   ...boatKept,
   ...conflictFields,

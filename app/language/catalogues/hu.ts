@@ -3,6 +3,7 @@ import athleteFindings from '../../../assets/messages/hu/athlete-findings.json' 
 import athletePage from '../../../assets/messages/hu/athlete-page.json' with { type: 'json' };
 import athletesTable from '../../../assets/messages/hu/athletes-table.json' with { type: 'json' };
 import bench from '../../../assets/messages/hu/bench.json' with { type: 'json' };
+import board from '../../../assets/messages/hu/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/hu/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/hu/boat-kept.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/hu/conflict-fields.json' with { type: 'json' };
@@ -41,6 +42,7 @@ export const messages = {
   ...athletePage,
   ...athletesTable,
   ...bench,
+  ...board,
   ...boat,
   ...boatKept,
   ...conflictFields,

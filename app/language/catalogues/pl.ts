@@ -3,6 +3,7 @@ import athleteFindings from '../../../assets/messages/pl/athlete-findings.json' 
 import athletePage from '../../../assets/messages/pl/athlete-page.json' with { type: 'json' };
 import athletesTable from '../../../assets/messages/pl/athletes-table.json' with { type: 'json' };
 import bench from '../../../assets/messages/pl/bench.json' with { type: 'json' };
+import board from '../../../assets/messages/pl/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/pl/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/pl/boat-kept.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/pl/conflict-fields.json' with { type: 'json' };
@@ -41,6 +42,7 @@ export const messages = {
   ...athletePage,
   ...athletesTable,
   ...bench,
+  ...board,
   ...boat,
   ...boatKept,
   ...conflictFields,

@@ -3,6 +3,7 @@ import athleteFindings from '../../../assets/messages/zh/athlete-findings.json' 
 import athletePage from '../../../assets/messages/zh/athlete-page.json' with { type: 'json' };
 import athletesTable from '../../../assets/messages/zh/athletes-table.json' with { type: 'json' };
 import bench from '../../../assets/messages/zh/bench.json' with { type: 'json' };
+import board from '../../../assets/messages/zh/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/zh/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/zh/boat-kept.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/zh/conflict-fields.json' with { type: 'json' };
@@ -41,6 +42,7 @@ export const messages = {
   ...athletePage,
   ...athletesTable,
   ...bench,
+  ...board,
   ...boat,
   ...boatKept,
   ...conflictFields,

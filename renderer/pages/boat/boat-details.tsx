@@ -11,6 +11,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
+import { BoardPlan } from './board-plan.tsx';
 import { BoatPhotos } from './boat-photos.tsx';
 import { HullKnown } from './hull-known.tsx';
 import { OlderFits } from './older-fits.tsx';
@@ -23,6 +24,7 @@ export function BoatDetails({ id, boat }: { id: string; boat: Boat }) {
       <ClassCheck boat={boat} />
       <FloatState id={id} boat={boat} />
       <FittedHere id={id} boat={boat} />
+      <BoardPlan id={id} boat={boat} />
       <BoatPhotos boatId={id} />
     </div>
   );

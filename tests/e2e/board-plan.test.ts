@@ -1,0 +1,45 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, it } from 'vitest';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, goTo, soon } from './screens.ts';
+
+let program: RunningProgram;
+let page: Page;
+let boatId: string;
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce' });
+  const { boat } = exampleFit();
+  boatId = (await callFromPage(page, 'boats.save', { boat })).id;
+  for (const [name, aftM] of [
+    ['Ada', 0.175],
+    ['Bo', 0.178],
+    ['Cy', 0.18],
+  ] as const) {
+    const seat = exampleSeat({ athlete: exampleAthlete({ name }) });
+    const fit: Fit = {
+      ...exampleFit([{ ...seat, kneePad: { ...seat.kneePad, aftM } }]),
+      name,
+      boat: { ...boat, id: boatId },
+    };
+    await callFromPage(page, 'fits.create', { fit });
+  }
+  await goTo(page, `#/boats/${boatId}`);
+});
+afterAll(() => program.dispose());
+
+describe('one board for everybody', () => {
+  it('plans the fewest holes for three pads 5 mm apart, and the boat keeps them', async () => {
+    await page.getByRole('button', { name: 'Plan the holes' }).click();
+    await soon(() => page.getByText('No plan has fewer new holes.').count()).toBe(1);
+    // Two bolts of a pad, and what the rests ask for: all three stand in the same holes.
+    await soon(() => page.getByText(/^4 new holes/).count()).toBe(1);
+    await page.getByRole('button', { name: 'Save the new holes with the boat' }).click();
+    await soon(async () => (await callFromPage(page, 'boats.open', { id: boatId })).boat.holes?.length).toBe(
+      4,
+    );
+  });
+});
