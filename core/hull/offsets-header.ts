@@ -14,7 +14,7 @@ const NAMES: Readonly<Record<OffsetsColumn, readonly string[]>> = {
   height: ['height', 'z'],
 };
 
-const UNITS_M: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001 };
+const UNITS_M: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001, in: 0.0254, ft: 0.3048 };
 
 /** The columns in the order in which problems speak of them. */
 export const OFFSETS_COLUMNS = Object.keys(NAMES) as OffsetsColumn[];
@@ -26,7 +26,7 @@ export type OffsetsHeader =
 
 /**
  * Reads a header such as `station [mm]`, `half-breadth (cm)`, `height m`: the columns may stand in any order, among
- * others, and each says its own unit: m, cm or mm.
+ * others, and each says its own unit: m, cm, mm, in or ft.
  */
 export function readOffsetsHeader(cells: readonly string[]): OffsetsHeader {
   const heads = cells.map(plainHead);

@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import type { OffsetsHull } from '../../../core/document/hull-kinds-schema.ts';
+import { classicOffsets } from '../../../core/hull/classic-offsets.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { say } from '../../language/messages.ts';
 
@@ -15,10 +16,10 @@ export type ReadOffsets =
 /** Problems shown at once; the rest is counted by the last of them. */
 const MOST_SHOWN = 8;
 
-/** Reads the text of a CSV file (comma, semicolon or tab between cells) as a hull; nothing of a wrong one is taken. */
+/** Reads the text of a CSV file (comma, semicolon or tab between cells) as a hull: points one a row, or a classic table of stations and waterlines; nothing of a wrong one is taken. */
 export function offsetsOfCsv(text: string): ReadOffsets {
   const rows = Papa.parse<string[]>(text.replace(/^\u{feff}/u, ''), { skipEmptyLines: false }).data;
-  const read = offsetsFromTable(rows);
+  const read = offsetsFromTable(classicOffsets(rows) ?? rows);
   if (read.ok) {
     return {
       shift: read.shift,

@@ -2,8 +2,11 @@ import { useMemo } from 'react';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { type HullLines, hullLines } from '../../../core/hull/hull-lines.ts';
+import { offsetsOut } from '../../../core/hull/offsets-out.ts';
+import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Heights and breadths are drawn larger than lengths, or a racing canoe is a needle. Said on the drawing. */
 const TIMES = 3;
@@ -20,6 +23,7 @@ const path = (points: readonly (readonly [number, number])[]) =>
 /** The lines plan: profile over plan on one length, the body plan below; bow to the right. */
 export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
   const format = useFormat();
+  const { exportTable, refusal, told } = useTableExport();
   const lines = useMemo(() => hullLines(hull), [hull]);
   const depth = (hull.highestZ - hull.lowestZ) * TIMES * 1000;
   const half = Math.max(...lines.sheer.map((p) => p.y)) * TIMES * 1000;
@@ -32,6 +36,17 @@ export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
   return (
     <section>
       <h2>{say('hull.lines')}</h2>
+      <p className="row">
+        <button
+          type="button"
+          className="button"
+          onClick={() => void exportTable(say('hull.offsets.file', { name }), offsetsOut(hull))}
+        >
+          {say('hull.offsets.csv')}
+        </button>
+      </p>
+      <p role="status">{told}</p>
+      {refusal && <ErrorMessage error={refusal} />}
       <figure className="lines-plan">
         <svg
           viewBox={`${left} 0 ${width} ${bodyY + GAP * 0.4}`}

@@ -199,7 +199,7 @@ describe('readOffsetsHeader', () => {
   });
 
   it('asks for a missing unit, refuses a strange one, names a missing column', () => {
-    const read = readOffsetsHeader(['station', 'half-breadth [in]', 'beam [mm]']);
+    const read = readOffsetsHeader(['station', 'half-breadth [yd]', 'beam [mm]']);
     if (read.ok) throw new Error('read');
     expect(read.problems.map((p) => p.column)).toEqual(['station', 'half-breadth', 'height']);
     expect(read.problems[0]!.message).toMatch(/must say the unit of "station"/);

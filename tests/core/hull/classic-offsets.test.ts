@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { classicOffsets } from '../../../core/hull/classic-offsets.ts';
+import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
+import { offsetsOut } from '../../../core/hull/offsets-out.ts';
+import { halfBreadth } from '../../../core/hull/section-at.ts';
+import { exampleFit } from '../example/example-fit.ts';
+
+/** A double-ended hull of my own making, in millimetres. */
+const TABLE = [
+  ['half-breadths [mm]', '0', '1000', '2000', '3000', '4000'],
+  ['keel', '60', '10', '0', '10', '60'],
+  ['50', '', '150', '190', '150', ''],
+  ['100', '20', '200', '240', '200', '20'],
+  ['sheer', '50', '230', '280', '230', '50'],
+  ['sheer height', '300', '250', '240', '250', '300'],
+];
+
+const read = (rows: readonly (readonly string[])[]) => {
+  const table = offsetsFromTable(classicOffsets(rows) ?? rows);
+  if (!table.ok) throw new Error(table.problems[0]!.message);
+  return hullFromOffsets({ name: 'classic', stations: table.stations });
+};
+
+describe('a classic table of offsets', () => {
+  it('is read station by station: keel, waterlines between keel and sheer, sheer', () => {
+    const hull = read(TABLE);
+    expect(hull.length).toBeCloseTo(4, 9);
+    expect(halfBreadth(hull, 0, 0.1)).toBeCloseTo(0.24, 6);
+    expect(halfBreadth(hull, 1, 0.05)).toBeCloseTo(0.15, 6);
+    expect(hull.stations[0]!.section).toHaveLength(3);
+    expect(hull.stations[2]!.section).toHaveLength(4);
+  });
+
+  it('means the same in inches', () => {
+    const inch = TABLE.map((row, r) =>
+      row.map((cell, c) => {
+        if (r === 0 && c === 0) return 'half-breadths [in]';
+        return cell === '' || Number.isNaN(Number(cell)) ? cell : String(Number(cell) / 25.4);
+      }),
+    );
+    const [metric, inches] = [read(TABLE), read(inch)];
+    expect(inches.length).toBeCloseTo(metric.length, 6);
+    expect(halfBreadth(inches, 0.4, 0.12)).toBeCloseTo(halfBreadth(metric, 0.4, 0.12)!, 6);
+  });
+
+  it('leaves every other table to the reader of points', () => {
+    expect(classicOffsets([['station [mm]', 'half-breadth [mm]', 'height [mm]']])).toBeNull();
+    expect(classicOffsets([])).toBeNull();
+  });
+
+  it('lets the reader of points name a wrong cell', () => {
+    const wrong = TABLE.map((row) => row.map((cell) => (cell === '190' ? 'wide' : cell)));
+    expect(offsetsFromTable(classicOffsets(wrong)!)).toMatchObject({ ok: false });
+  });
+});
+
+describe('offsets given out', () => {
+  it('are read again as the same hull', () => {
+    const hull = hullOfBoat(exampleFit().boat);
+    const again = offsetsFromTable(offsetsOut(hull));
+    if (!again.ok) throw new Error(again.problems[0]!.message);
+    expect(again.stations.length).toBe(hull.stations.length);
+    for (const [k, { x, section }] of hull.stations.entries()) {
+      const other = again.stations[k]!;
+      expect(other.x).toBeCloseTo(x, 4);
+      for (const [i, [y, z]] of section.entries()) {
+        expect(other.section[i]![0]).toBeCloseTo(y, 4);
+        expect(other.section[i]![1]).toBeCloseTo(z, 4);
+      }
+    }
+  });
+});
