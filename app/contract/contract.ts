@@ -10,6 +10,7 @@ import { photoStudySchema } from '../../core/photograph/photo-study-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { conflictChoice, fieldConflict } from './conflicts.ts';
 import { displayRecord } from './display.ts';
+import { invitationCode, libraryPreview, libraryState } from './library.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
 import { photoCaption, photoData, photoMime, photoRecord, photoSubject } from './photos.ts';
 import {
@@ -225,6 +226,18 @@ export const contract = {
   'conflicts.list': entry(nothing, z.array(fieldConflict)),
   /** Lets one of a field's values stand, here and wherever this store's changes come. Gives what is left to decide. */
   'conflicts.decide': entry(conflictChoice, z.array(fieldConflict)),
+  /** How this computer stands to its club's library. */
+  'library.state': entry(nothing, libraryState),
+  /** Tries an invitation without using it, and says what joining would share. */
+  'library.preview': entry(z.strictObject({ code: invitationCode }), libraryPreview),
+  /** Uses an invitation; from then on this computer shares. */
+  'library.join': entry(z.strictObject({ code: invitationCode }), libraryState),
+  /** Calls the library now. */
+  'library.call': entry(nothing, libraryState),
+  /** Shares no more. What came stays here. */
+  'library.leave': entry(nothing, libraryState),
+  /** Says which fit is open here, null for none: others see it, and news of it waits. */
+  'library.open': entry(z.strictObject({ fitId: id.nullable() }), libraryState),
   /** A set-out sheet, full-size templates or a take-home page, handed to the person as a file. */
   'paper.export': entry(exportInput, exportOutput),
   /** A table handed to the person as a CSV file. */

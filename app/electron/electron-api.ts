@@ -7,7 +7,8 @@ import type * as Electron from 'electron';
 export type ElectronApi = Pick<
   typeof Electron,
   'app' | 'BrowserWindow' | 'dialog' | 'ipcMain' | 'Menu' | 'protocol' | 'screen' | 'session'
->;
+> &
+  Partial<Pick<typeof Electron, 'safeStorage'>>;
 
 /** The page's own origin in the desktop shell. */
 export const PAGE_SCHEME = 'app';

@@ -14,12 +14,19 @@ export interface ElectronShell extends Shell {
 
 /** Makes the shell. `window` gives the window that dialogs belong to. */
 export function createElectronShell(
-  { app, dialog }: ElectronApi,
+  { app, dialog, safeStorage }: ElectronApi,
   window: () => BrowserWindow | null,
 ): ElectronShell {
   let expected: string | null = null;
   return {
     kind: 'electron',
+    get secrets() {
+      if (!safeStorage?.isEncryptionAvailable()) return undefined;
+      return {
+        seal: (text: string) => safeStorage.encryptString(text),
+        open: (sealed: Uint8Array) => safeStorage.decryptString(Buffer.from(sealed)),
+      };
+    },
     quit: () => setImmediate(() => app.quit()),
     expectFile(path) {
       expected = path;

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { isIP } from 'node:net';
+import { connect, isIP, Socket } from 'node:net';
 import { type ConnectionOptions, checkServerIdentity } from 'node:tls';
 import postgres from 'postgres';
 
@@ -49,12 +49,42 @@ export function tlsFor({ host, ca }: Pick<LibraryAddress, 'host' | 'ca'>): Conne
   };
 }
 
+/** After how long without a word a connection counts as dead, and how long a lock is waited for at most, milliseconds. */
+const SILENT_MS = 60_000;
+const LOCK_MS = 30_000;
+/** So many connections are tried within so long, milliseconds; then the server is away. The driver itself never stops trying. */
+const MOST_TRIES = 4;
+const TRIES_WITHIN_MS = 10_000;
+
+/** How a library is opened. `hears`: only to be told of news, for as long as the program runs. */
+interface Opening {
+  readonly connections?: number;
+  readonly hears?: boolean;
+}
+
+/** Lists of words and identifiers, as PostgreSQL writes them; the words that are read have no commas or quotes in them. */
+const list = (oid: number) => ({
+  to: oid,
+  from: [oid],
+  serialize: (words: readonly string[]) => `{${words.map((word) => JSON.stringify(word)).join(',')}}`,
+  parse: (text: string) => text.slice(1, -1).split(',').filter(Boolean),
+});
+/** By the numbers that PostgreSQL has given to the types `text[]` and `uuid[]`. */
+const ARRAYS = { words: list(1009), identifiers: list(2951) };
+
 /** Opens a library. Nothing is sent before the first question. */
 export function openLibrary(
   { host, port, database, login, password, ca }: LibraryAddress,
-  connections = 1,
+  { connections = 1, hears = false }: Opening = {},
 ): Library {
-  return postgres({
+  const tries: number[] = [];
+  const socket = (): Socket => {
+    const now = performance.now();
+    tries.push(now);
+    const isTooMany = tries.filter((at) => now - at < TRIES_WITHIN_MS).length > MOST_TRIES;
+    return isTooMany ? brokenSocket() : socketTo({ host, port }, hears ? 0 : SILENT_MS);
+  };
+  const options = {
     host,
     port,
     database,
@@ -63,9 +93,29 @@ export function openLibrary(
     ssl: tlsFor({ host, ...(ca ? { ca } : {}) }),
     max: connections,
     connect_timeout: ANSWERS_WITHIN_S,
-    // A laptop that sleeps does not hold a connection.
-    idle_timeout: 60,
-    connection: { application_name: 'kneelwright', search_path: 'kneelwright', lock_timeout: 60_000 },
+    connection: { application_name: 'kneelwright', search_path: 'kneelwright', lock_timeout: LOCK_MS },
     onnotice: () => {},
+    // The driver would ask the server for these, unheard where the network breaks just then.
+    fetch_types: false,
+    types: ARRAYS,
+    socket,
+  };
+  return postgres(options);
+}
+
+/** A connection that counts as dead when nothing is said on it for `silentMs`, 0 for never. */
+function socketTo(to: { host: string; port: number }, silentMs: number): Socket {
+  const socket = connect(to);
+  if (silentMs > 0) socket.setTimeout(silentMs, () => socket.destroy());
+  return socket;
+}
+
+/** A connection that fails as soon as it is used: a server that takes connections and drops them is away. */
+function brokenSocket(): Socket {
+  const socket = new Socket();
+  const error = Object.assign(new Error('the server takes connections and drops them'), {
+    code: 'ECONNRESET',
   });
+  setImmediate(() => socket.destroy(error));
+  return socket;
 }

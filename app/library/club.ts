@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { type Library, type LibraryAddress, openLibrary } from './address.ts';
+import type { Library, LibraryAddress } from './address.ts';
 import { codeOf } from './invitation.ts';
 import { migrateLibrary } from './migrate-library.ts';
 
@@ -60,18 +60,6 @@ export async function putInGroup(sql: Library, group: string, athleteIds: readon
       WHERE name = ${group} ON CONFLICT DO NOTHING`;
     await tx`NOTIFY kneelwright, 'changed'`;
   });
-}
-
-/** Uses an invitation: from here on only the password that this computer made opens the login. */
-export async function accept(invited: LibraryAddress): Promise<LibraryAddress> {
-  const password = randomBytes(24).toString('base64url');
-  const sql = openLibrary(invited);
-  try {
-    await sql`SELECT accept_invitation(${password})`;
-  } finally {
-    await sql.end();
-  }
-  return { ...invited, password };
 }
 
 /** What a club's volunteer wants to know. */

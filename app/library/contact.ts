@@ -4,6 +4,7 @@ import { storeId } from '../store/store-identity.ts';
 import type { Library } from './address.ts';
 import { pull, pullHeld, pullPhotos, type Taking } from './pull.ts';
 import { push } from './push.ts';
+import { transaction } from './transaction.ts';
 
 /** Who calls, as the library knows them. */
 export interface Caller {
@@ -88,7 +89,7 @@ async function sendTombstones(sql: Library, store: Store): Promise<void> {
   const known = new Set(there.map(({ digest }) => digest));
   for (const { salt, digest } of here.filter((one) => !known.has(one.digest))) {
     try {
-      await sql.begin(async (tx) => {
+      await transaction(sql, async (tx) => {
         await tx`SELECT pg_advisory_xact_lock(hashtext('kneelwright changes'))`;
         await tx`SELECT erase(${salt}, ${digest})`;
         await tx`INSERT INTO tombstones_seen (login, salt, digest) VALUES (session_user, ${salt}, ${digest}) ON CONFLICT DO NOTHING`;

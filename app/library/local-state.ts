@@ -52,6 +52,9 @@ export function openLocalState(store: Store): LocalState {
   }
   const know = db.prepare('INSERT OR REPLACE INTO known (kind, id, digest) VALUES (?, ?, ?)');
   const forget = db.prepare('DELETE FROM known WHERE kind = ? AND id = ?');
+  let looked: { key: string; found: ReturnType<typeof waiting> } | null = null;
+  const changesOf = (of: Database.Database) =>
+    `${of.pragma('data_version', { simple: true })} ${of.prepare('SELECT total_changes()').pluck().get()}`;
   const want = db.prepare('INSERT OR IGNORE INTO wanted (kind, id) VALUES (?, ?)');
   const fetched = db.prepare('DELETE FROM wanted WHERE kind = ? AND id = ?');
   return {
@@ -61,7 +64,11 @@ export function openLocalState(store: Store): LocalState {
       if (digest === null) forget.run(kind, id);
       else know.run(kind, id, digest);
     },
-    waiting: (kinds) => waiting(store, db, kinds),
+    waiting(kinds) {
+      const key = [changesOf(store.db), changesOf(db), ...kinds].join(' ');
+      if (looked?.key !== key) looked = { key, found: waiting(store, db, kinds) };
+      return looked.found;
+    },
     wanted: (kind) =>
       db.prepare('SELECT id FROM wanted WHERE kind = ? ORDER BY id').pluck().all(kind) as string[],
     want: ({ kind, id }) => void want.run(kind, id),

@@ -10,6 +10,7 @@ import type { Library } from './address.ts';
 import { digestHere, type LocalState } from './local-state.ts';
 import { type FitNews, listedItem, photoItem, readFits } from './read-server.ts';
 import { type Asking, readRecords, type ServerRecord } from './server-record.ts';
+import { transaction } from './transaction.ts';
 
 /** Changes in one transaction: few enough that nobody who edits meanwhile waits for them. */
 const BATCH = 40;
@@ -38,8 +39,10 @@ export async function pull(sql: Library, store: Store, taking: Taking): Promise<
   let fetched = 0;
   for (;;) {
     const cursor = taking.state.cursor();
-    const batch = await sql.begin('isolation level repeatable read', (tx) =>
-      readBatch(tx, { store, taking, cursor }),
+    const batch = await transaction(
+      sql,
+      (tx) => readBatch(tx, { store, taking, cursor }),
+      'ISOLATION LEVEL REPEATABLE READ',
     );
     if (batch.last === null) return fetched;
     const { last } = batch;
@@ -155,8 +158,10 @@ function sameFields(
 export async function pullHeld(sql: Library, store: Store, taking: Taking): Promise<void> {
   for (const id of taking.state.wanted('fit')) {
     if (taking.isHeld(id)) continue;
-    const { items, records } = await sql.begin('isolation level repeatable read', (tx) =>
-      readFits(tx, [{ id, revisions: 'all', trials: 'all' }]),
+    const { items, records } = await transaction(
+      sql,
+      (tx) => readFits(tx, [{ id, revisions: 'all', trials: 'all' }]),
+      'ISOLATION LEVEL REPEATABLE READ',
     );
     const revisions = items.flatMap((item) => item.revisions.map((one) => one.id));
     const incoming = items.map((item) => ({ kind: 'fit', item }) as const);

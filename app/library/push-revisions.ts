@@ -5,6 +5,7 @@ import { storeId } from '../store/store-identity.ts';
 import type { Library } from './address.ts';
 import type { LocalState } from './local-state.ts';
 import type { Asking } from './server-record.ts';
+import { transaction } from './transaction.ts';
 
 /** Revisions in one transaction: each holds a whole fit. */
 const BATCH = 40;
@@ -30,7 +31,7 @@ export async function pushRevisions(
   for (let i = 0; i < revisions.length; i += BATCH) {
     const batch = revisions.slice(i, i + BATCH);
     const rows = batch.flatMap((id) => rowOf(store, id) ?? []);
-    const there = await sql.begin((tx) => sendRevisions(tx, rows));
+    const there = await transaction(sql, (tx) => sendRevisions(tx, rows));
     for (const id of there) state.know({ kind: 'revision', id }, 'there');
     sent += there.length;
   }

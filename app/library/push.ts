@@ -9,6 +9,7 @@ import type { Library } from './address.ts';
 import { digestHere, type LocalState } from './local-state.ts';
 import { pushRevisions } from './push-revisions.ts';
 import { type Asking, fieldRows, readRecords, type ServerRecord, withoutFields } from './server-record.ts';
+import { transaction } from './transaction.ts';
 
 /** Records in one transaction. */
 const BATCH = 60;
@@ -45,7 +46,7 @@ export async function push(
     const length = queue.findIndex((ref, i) => ref.kind !== kind || i >= BATCH);
     const batch = queue.splice(0, length < 0 ? queue.length : length);
     const local = batch.flatMap((ref) => readLocal(store, ref) ?? []);
-    await sql.begin((tx) => sendRecords(tx, store, local));
+    await transaction(sql, (tx) => sendRecords(tx, store, local));
     for (const { ref, digest } of local) state.know(ref, digest);
     sent += local.length;
   }

@@ -60,6 +60,12 @@ const PASSES_LOCK: ReadonlySet<CallName> = new Set<CallName>([
   'bundle.preview',
   'bundle.unlock',
   'bundle.import',
+  'library.state',
+  'library.preview',
+  'library.join',
+  'library.call',
+  'library.leave',
+  'library.open',
   'work.progress',
   'work.cancel',
 ]);

@@ -15,6 +15,7 @@ import { forgetBundles } from './bundles.ts';
 import { keepDailyBackups } from './daily-backup.ts';
 import { speakAsChosen } from './display.ts';
 import { findingSentences, rebuildingSentence } from './finding-sentences.ts';
+import { createLibraryLink } from './library-link.ts';
 import type { Program } from './program.ts';
 import { refusalSentence, SENTENCES } from './sentences.ts';
 import { createWorkbench } from './work.ts';
@@ -44,6 +45,7 @@ export function openProgram(where: {
   const { store, recovery, notices } = opened;
   log.write(`start: version ${version}, ${where.shell.kind}, ${process.platform} ${process.arch}`);
   if (recovery) log.write('start: the store was damaged and has been recovered');
+  const library = createLibraryLink();
   const program: Program = {
     store,
     shell: where.shell,
@@ -57,16 +59,19 @@ export function openProgram(where: {
     recovery,
     notices,
     bundles: new Map(),
+    library,
   };
   void speakAsChosen(program);
   const left = finishErasures(store);
   if (left.length > 0) notices.set('erasure', SENTENCES['erase-unfinished'](left));
   const stopBackups = keepDailyBackups(program);
+  library.start(program);
   return {
     kind: 'open',
     program,
     close() {
       stopBackups();
+      library.stop();
       forgetBundles(program);
       keepManifest(store);
       closeStore(store);

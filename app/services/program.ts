@@ -3,6 +3,7 @@ import type { RecoveryRecord } from '../contract/safekeeping.ts';
 import type { Log } from '../shell/log-file.ts';
 import type { Shell } from '../shell/shell.ts';
 import type { Store } from '../store/store.ts';
+import type { LibraryLink } from './library-link.ts';
 import { callError, SENTENCES } from './sentences.ts';
 import type { Workbench } from './work.ts';
 import type { WriteLock } from './write-lock.ts';
@@ -27,6 +28,8 @@ export interface Program {
   readonly recovery: RecoveryRecord | null;
   /** Sentences about the store that need somebody, by what they are about. */
   readonly notices: Map<string, string>;
+  /** What this computer shares with its club, if anything. */
+  readonly library: LibraryLink;
   /** Bundles that have been handed in and wait for an answer, by handle: private files beside the store. */
   readonly bundles: Map<string, string>;
 }

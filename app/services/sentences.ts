@@ -99,6 +99,12 @@ export const SENTENCES = {
   get 'conflict-unsound'() {
     return say('problem.not-complete');
   },
+  get 'no-invitation'() {
+    return say('problem.no-invitation');
+  },
+  get 'library-away'() {
+    return say('problem.library-away');
+  },
   get 'no-such-bundle'() {
     return say('problem.no-such-bundle');
   },

@@ -26,6 +26,7 @@ import { exportTable } from './export-table.ts';
 import { importAthletes } from './import-athletes.ts';
 import { installDemo } from './install-demo.ts';
 import { joinPerson } from './join-person.ts';
+import { callLibrary, joinLibrary, leaveLibrary, openInLibrary, previewLibrary } from './library.ts';
 import { keepEarlierMeasuring, removeEarlierMeasuring } from './measurings.ts';
 import { keepPhoto, showPhoto } from './photos.ts';
 import { done, found, missing, type Program, refused } from './program.ts';
@@ -124,6 +125,12 @@ export const services: Services = {
   'bundle.import': importBundle,
   'conflicts.list': (program) => done(openConflicts(program)),
   'conflicts.decide': decide,
+  'library.state': ({ library }) => done(library.state()),
+  'library.preview': previewLibrary,
+  'library.join': joinLibrary,
+  'library.call': callLibrary,
+  'library.leave': leaveLibrary,
+  'library.open': openInLibrary,
   'paper.export': exportPaper,
   'tables.export': exportTable,
   'work.progress': ({ work }) => done(work.progress()),

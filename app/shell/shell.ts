@@ -46,6 +46,14 @@ export interface Shell {
    * has already sent (loopback); null asks with a native dialog (Electron) and is `cancelled` where there is none.
    */
   receive(kind: FileKind, file: { upload: string | null; to: string }): Promise<Reception>;
+  /** The system's own place for secrets, where there is one. Without it a private file keeps them. */
+  readonly secrets?: Secrets;
   /** Ends the program after the current call has been answered. */
   quit(): void;
+}
+
+/** Encrypts what only this person on this computer may read. */
+export interface Secrets {
+  seal(text: string): Uint8Array;
+  open(sealed: Uint8Array): string;
 }

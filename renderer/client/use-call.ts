@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
 import type { CallError } from '../../app/contract/result.ts';
+import { useArrivals } from './arrivals.ts';
 import { call } from './client.ts';
 
 /** What a page knows of an answer it asked for. While a later answer is awaited, the earlier one stays. */
@@ -19,7 +20,8 @@ export function useCall<N extends CallName>(name: N, input: CallInput<N> | null)
   const [answer, setAnswer] = useState<Answered<CallOutput<N>>>({ value: null, error: null, round: 0 });
   const [round, setRound] = useState(0);
   const sent = input && JSON.stringify(input);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `round` asks again without a new input
+  const arrivals = useArrivals(name);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `round` and `arrivals` ask again without a new input
   useEffect(() => {
     if (sent === null) return;
     let wanted = true;
@@ -34,7 +36,7 @@ export function useCall<N extends CallName>(name: N, input: CallInput<N> | null)
     return () => {
       wanted = false;
     };
-  }, [name, sent, round]);
+  }, [name, sent, round, arrivals]);
   const reload = useCallback(() => setRound((n) => n + 1), []);
   return { ...answer, reload };
 }

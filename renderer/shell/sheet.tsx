@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect, useRef } from 'react';
 import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
+import { useLibraryNews } from '../library/library-state.ts';
 import { hrefOf, type Route, useRoute } from '../route/route.ts';
 import { MenuCommands } from '../ui/menu-commands.tsx';
 import { FaultBoundary } from './fault-boundary.tsx';
@@ -135,6 +136,7 @@ function Page({ route }: { route: Route }) {
 /** The whole page: head, body, and the live region. */
 export function Sheet() {
   const route = useRoute();
+  useLibraryNews();
   useFocusOnArrival(hrefOf(route));
   return (
     <div className="sheet">

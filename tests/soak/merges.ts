@@ -60,8 +60,7 @@ export function mergesAtRandom(run: { stores: number; edits: number; seed: numbe
   }
 }
 
-/** A store whose clock is wrong and jumps. */
-export function opened(folder: string, random: () => number): Store {
+function opened(folder: string, random: () => number): Store {
   let now = Date.UTC(2026, 2, 2) + (2 * random() - 1) * CLOCK_OFF_DAYS * DAY_MS;
   const opening = openStore(folder, () => {
     now += 1000 + 1e6 * random();

@@ -5,14 +5,21 @@ export interface ShakyNetwork {
   readonly port: number;
   /** Cuts every connection after so many more bytes from the server; null never. */
   cutAfter(bytes: number | null): void;
+  /** How many connections came. */
+  met(): number;
+  /** What was said to the server. */
+  said(): string;
   close(): Promise<void>;
 }
 
 /** Passes everything on to a port of this machine. */
-export function shakyNetwork(to: number): Promise<ShakyNetwork> {
+export function shakyNetwork(to: number, at = '127.0.0.1'): Promise<ShakyNetwork> {
   let left: number | null = null;
+  let met = 0;
+  const said: Buffer[] = [];
   const open = new Set<Socket>();
   const server: Server = createServer((near) => {
+    met += 1;
     const far = connect(to, '127.0.0.1');
     const cut = () => {
       near.destroy();
@@ -26,7 +33,10 @@ export function shakyNetwork(to: number): Promise<ShakyNetwork> {
         cut();
       });
     }
-    near.on('data', (chunk) => far.write(chunk));
+    near.on('data', (chunk) => {
+      if (said.length < 100) said.push(chunk);
+      far.write(chunk);
+    });
     far.on('data', (chunk) => {
       if (left !== null) {
         left -= chunk.length;
@@ -36,12 +46,14 @@ export function shakyNetwork(to: number): Promise<ShakyNetwork> {
     });
   });
   return new Promise((resolve) => {
-    server.listen(0, '127.0.0.1', () => {
+    server.listen(0, at, () => {
       resolve({
         port: (server.address() as { port: number }).port,
         cutAfter(bytes) {
           left = bytes;
         },
+        met: () => met,
+        said: () => Buffer.concat(said).toString('latin1'),
         close: () =>
           new Promise((closed) => {
             for (const socket of open) socket.destroy();

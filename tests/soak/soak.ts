@@ -1,12 +1,15 @@
 import { parseArgs } from 'node:util';
 import { damageAndLook } from './damages.ts';
 import { killAndLook } from './kill-and-look.ts';
+import { soakLibrary } from './library-soak.ts';
 import { mergesAtRandom } from './merges.ts';
 
 /**
- * `npm run soak -- [--kills N] [--damages N] [--stores N] [--edits N] [--seed N] [--json]`: kills the program at random
+ * `npm run soak -- [--kills N] [--damages N] [--stores N] [--edits N] [--seed N] [--json]`, or with
+ * `--library`: kills the program at random
  * moments while it is edited; damages its files in every way it knows; edits so many stores with wrong clocks and exchanges
- * files between them at random. Counts what was lost. Ends with exit 1 if anything was, or if a loss was not told.
+ * files between them at random. Counts what was lost. With `--library` it does the last with a club's library instead: 8 laptops,
+ * `--changes N`. Ends with exit 1 if anything was, or if a loss was not told.
  */
 const { values } = parseArgs({
   options: {
@@ -16,6 +19,8 @@ const { values } = parseArgs({
     edits: { type: 'string' },
     seed: { type: 'string' },
     json: { type: 'boolean' },
+    library: { type: 'boolean' },
+    changes: { type: 'string' },
   },
 });
 const kills = Number(values.kills ?? 200);
@@ -29,6 +34,18 @@ if (![kills, damages, stores, edits, seed].every((count) => Number.isInteger(cou
 }
 // Standard output is for the result alone, if a program is to read it.
 const report = (line: string) => (values.json ? console.error(line) : console.log(line));
+if (values.library) {
+  const changes = Number(values.changes ?? 1500);
+  process.exit(
+    await soakLibrary({
+      stores: Number(values.stores ?? 8),
+      changes,
+      seed,
+      report,
+      json: values.json === true,
+    }),
+  );
+}
 const result = await killAndLook({ kills, seed, report });
 const damaged = await damageAndLook({ damages, seed, report });
 const merges = mergesAtRandom({ stores: Math.max(2, stores), edits, seed });

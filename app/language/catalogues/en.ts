@@ -6,6 +6,7 @@ import bench from '../../../assets/messages/en/bench.json' with { type: 'json' }
 import board from '../../../assets/messages/en/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/en/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/en/boat-kept.json' with { type: 'json' };
+import clubLibrary from '../../../assets/messages/en/club-library.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/en/conflict-fields.json' with { type: 'json' };
 import crew from '../../../assets/messages/en/crew.json' with { type: 'json' };
 import drawing from '../../../assets/messages/en/drawing.json' with { type: 'json' };
@@ -45,6 +46,7 @@ export const messages = {
   ...board,
   ...boat,
   ...boatKept,
+  ...clubLibrary,
   ...conflictFields,
   ...crew,
   ...drawing,

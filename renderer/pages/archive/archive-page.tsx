@@ -7,6 +7,7 @@ import { Page } from '../../ui/page.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
 import { ArchivedRecords } from './archived-records.tsx';
 import { Backups } from './backups.tsx';
+import { ClubLibrary } from './club-library.tsx';
 import { Conflicts } from './conflicts.tsx';
 import { ExportEverything } from './export-everything.tsx';
 import { ImportFile } from './import-file.tsx';
@@ -34,6 +35,7 @@ export function ArchivePage() {
               conflicts.reload();
             }}
           />
+          <ClubLibrary onRefused={setRefusal} />
           {conflicts.value && (
             <Conflicts key={conflicts.round} open={conflicts.value} onRefused={setRefusal} />
           )}

@@ -35,7 +35,13 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looked: F
           </TabPanel>
         ))}
       </Tabs>
-      <TitleBlock revisions={revisions} changedSince={changedSince} looked={props.looked} onSave={onSave} />
+      <TitleBlock
+        fitId={props.fitId}
+        revisions={revisions}
+        changedSince={changedSince}
+        looked={props.looked}
+        onSave={onSave}
+      />
     </aside>
   );
 }

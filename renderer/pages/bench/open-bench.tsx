@@ -11,6 +11,7 @@ import { useGrown } from '../../bench/use-grown.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
 import { createHandStore } from '../../drawing/interaction/hand-state.ts';
 import { say } from '../../language/messages.ts';
+import { useOpenInLibrary } from '../../library/library-state.ts';
 import { Announcer } from './announcer.tsx';
 import { AutosaveError } from './autosave-error.tsx';
 import { BenchDivider } from './bench-divider.tsx';
@@ -67,6 +68,7 @@ function BenchSheet(props: {
   const trials = useFitTrials(opened.id);
   const grown = useGrown();
   useBenchActions(opened.id);
+  useOpenInLibrary(opened.id);
   const [compared, setCompared] = useState<FetchedRevision | null>(null);
   const [saving, setSaving] = useState(false);
   const openSaving = useCallback(() => setSaving(true), []);

@@ -4,6 +4,7 @@ import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { usePageTitle } from '../../ui/use-page-title.ts';
+import { LibraryLine } from './library-line.tsx';
 import { KeptState } from './saved-state.tsx';
 
 function revisionText(newest: RevisionSummary | undefined, changedSince: boolean): string {
@@ -15,6 +16,7 @@ function revisionText(newest: RevisionSummary | undefined, changedSince: boolean
 
 /** The title block in the sheet's lower right corner: what this is a drawing of, which revision, and that it is kept. */
 export function TitleBlock(props: {
+  fitId: string;
   revisions: readonly RevisionSummary[];
   changedSince: boolean;
   /** The earlier revision that is looked at; null while the fit itself is worked on. */
@@ -45,6 +47,7 @@ export function TitleBlock(props: {
           : revisionText(props.revisions[0], props.changedSince)}
       </p>
       <KeptState />
+      <LibraryLine fitId={props.fitId} />
     </section>
   );
 }

@@ -18,6 +18,9 @@ const STEPS = [
 ] as const;
 const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'reach', 'tab'] as const;
 
+/** What a club's volunteer does for a library. */
+const LIBRARY_STEPS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
+
 /** How to use the bench, its keys, and the cautions. */
 export function HelpPage() {
   return (
@@ -56,6 +59,14 @@ export function HelpPage() {
           <p>{say('help.private.disk')}</p>
           <p>{say('help.private.file')}</p>
           <p>{say('help.private.age')}</p>
+        </section>
+        <section>
+          <h2>{say('help.library')}</h2>
+          <ol className="help-steps">
+            {LIBRARY_STEPS.map((step) => (
+              <li key={step}>{say(`help.library.${step}`)}</li>
+            ))}
+          </ol>
         </section>
         <section>
           <p>

@@ -2,7 +2,8 @@ import { chmodSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll } from 'vitest';
 import { type Library, type LibraryAddress, openLibrary } from '../../../app/library/address.ts';
-import { accept, initLibrary, invite, type PersonRole } from '../../../app/library/club.ts';
+import { initLibrary, invite, type PersonRole } from '../../../app/library/club.ts';
+import { accept } from '../../../app/library/invitation.ts';
 import { type LocalServer, startLocalServer } from '../../../app/library/local-server.ts';
 import { temporaryFolder } from '../temporary.ts';
 

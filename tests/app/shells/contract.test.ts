@@ -261,6 +261,19 @@ describe.each([
     expect(await call('conflicts.decide', choice)).toMatchObject({ ok: false, error: { code: 'conflict' } });
   });
 
+  it('shares nothing where there is no library, and joins none without an invitation', async () => {
+    const none = { joined: null, waiting: 0, problem: null };
+    expect(value(await call('library.state', {}))).toMatchObject(none);
+    expect(value(await call('library.preview', { code: 'no code' }))).toEqual({ kind: 'unreadable' });
+    expect(await call('library.join', { code: 'no code' })).toMatchObject({
+      ok: false,
+      error: { code: 'bad-input' },
+    });
+    expect(value(await call('library.call', {}))).toMatchObject(none);
+    expect(value(await call('library.open', { fitId: crypto.randomUUID() }))).toMatchObject(none);
+    expect(value(await call('library.leave', {}))).toMatchObject(none);
+  });
+
   it('has no work under way when none was asked for', async () => {
     expect(value(await call('work.progress', {}))).toBe(null);
     expect(value(await call('work.cancel', {}))).toEqual({ asked: false });

@@ -1,0 +1,278 @@
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
+import type { CallOutput } from '../contract/contract.ts';
+import { type Library, type LibraryAddress, openLibrary } from '../library/address.ts';
+import { type Caller, call } from '../library/contact.ts';
+import { LIBRARY_FILE, type LocalState, openLocalState } from '../library/local-state.ts';
+import { forgetLogin, keepLogin, readLogin } from '../library/login-file.ts';
+import { WrittenByLaterProgram } from '../library/read-server.ts';
+import { faultForLog } from '../shell/log-file.ts';
+import { erasedButHere } from '../store/erased-people.ts';
+import { now } from '../store/store.ts';
+import type { Program } from './program.ts';
+import { eraseEntry } from './safekeeping.ts';
+
+type State = CallOutput<'library.state'>;
+
+/** What this computer shares with its club. Without a library it does nothing at all. */
+export interface LibraryLink {
+  state(): State;
+  start(program: Program): void;
+  /** Shares from now on with the library at this address. */
+  join(address: LibraryAddress): Promise<void>;
+  /** Calls now; a call that is under way is waited for. */
+  callNow(): Promise<void>;
+  leave(): Promise<void>;
+  /** Which fit is open here. */
+  open(fitId: string | null): Promise<void>;
+  stop(): void;
+}
+
+/** How often it is looked whether something waits to be sent. */
+const LOOK_MS = 10_000;
+/** How long it is at most until the next call, whatever happens. */
+const CALL_AT_LEAST_MS = 120_000;
+/** How long a call is put off that others' changes ask for: several come together. */
+const SOON_MS = 300;
+
+const NOBODY: State = {
+  joined: null,
+  waiting: 0,
+  sharedAt: null,
+  isCalling: false,
+  problem: null,
+  arrivals: 0,
+  present: [],
+  held: [],
+};
+
+/** Everything that is open while this computer shares. */
+interface Link {
+  readonly program: Program;
+  readonly address: LibraryAddress;
+  sql: Library;
+  /** A connection that only hears of news. */
+  ears: Library | null;
+  heardSince: number;
+  readonly local: LocalState;
+  caller: Caller | null;
+  isCalling: boolean;
+  problem: State['problem'];
+  arrivals: number;
+  present: State['present'];
+  openFit: string | null;
+  lastCall: number;
+  /** This computer shares no more, or the program ends. */
+  isOver: boolean;
+  under: Promise<void>;
+}
+
+export function createLibraryLink(): LibraryLink {
+  let program: Program | null = null;
+  let link: Link | null = null;
+  let looking: NodeJS.Timeout | null = null;
+
+  const begin = (address: LibraryAddress) => {
+    link = openLink(program!, address);
+    const current = link;
+    looking = setInterval(() => void look(current), LOOK_MS);
+    looking.unref();
+    void queue(current);
+  };
+  const end = async () => {
+    if (looking) clearInterval(looking);
+    const ended = link;
+    link = null;
+    if (!ended) return;
+    ended.isOver = true;
+    await Promise.allSettled([ended.sql.end({ timeout: 1 }), ended.ears?.end({ timeout: 0 })]);
+    await ended.under;
+    ended.local.close();
+  };
+  return {
+    state: () => (link ? stateOf(link) : NOBODY),
+    start(opened) {
+      program = opened;
+      const address = readLogin(opened.store.folder, opened.shell.secrets);
+      if (address) begin(address);
+    },
+    async join(address) {
+      await end();
+      keepLogin(program!.store.folder, address, program!.shell.secrets);
+      begin(address);
+      await link!.under;
+    },
+    async callNow() {
+      if (link) await queue(link);
+    },
+    async leave() {
+      await end();
+      const { folder } = program!.store;
+      forgetLogin(folder);
+      for (const ending of ['', '-wal', '-shm', '-journal'])
+        rmSync(join(folder, LIBRARY_FILE + ending), { force: true });
+    },
+    async open(fitId) {
+      if (!link || link.openFit === fitId) return;
+      const closed = link.openFit;
+      link.openFit = fitId;
+      const current = link;
+      if (closed && link.local.wanted('fit').includes(closed)) void queue(link);
+      else current.under = current.under.then(() => tellPresence(current).catch(() => {}));
+    },
+    stop() {
+      void end();
+    },
+  };
+}
+
+function openLink(program: Program, address: LibraryAddress): Link {
+  return {
+    program,
+    address,
+    sql: openLibrary(address),
+    ears: null,
+    heardSince: 0,
+    local: openLocalState(program.store),
+    caller: null,
+    isCalling: false,
+    problem: null,
+    arrivals: 0,
+    present: [],
+    openFit: null,
+    lastCall: 0,
+    isOver: false,
+    under: Promise.resolve(),
+  };
+}
+
+/** How long one connection is listened on before another takes its place: one that died without a word is not noticed. */
+const LISTEN_MS = 600_000;
+
+/** Others' changes are told by the server as soon as they are there. Without that, news comes with the next call. */
+function listen(link: Link): void {
+  if (link.ears && performance.now() - link.heardSince < LISTEN_MS) return;
+  void link.ears?.end({ timeout: 0 });
+  link.ears = openLibrary(link.address, { hears: true });
+  link.heardSince = performance.now();
+  let soon: NodeJS.Timeout | null = null;
+  const later = () => {
+    if (soon) clearTimeout(soon);
+    soon = setTimeout(() => void queue(link), SOON_MS);
+    soon.unref();
+  };
+  link.ears.listen('kneelwright', later).catch(() => {
+    link.ears = null;
+  });
+}
+
+async function look(link: Link): Promise<void> {
+  if (link.isCalling) return;
+  const isDue = performance.now() - link.lastCall > CALL_AT_LEAST_MS;
+  if (isDue || (link.problem === null && waitingOf(link) > 0)) await queue(link);
+}
+
+/** One call after the other. */
+function queue(link: Link): Promise<void> {
+  link.under = link.under.then(() => callOnce(link));
+  return link.under;
+}
+
+async function callOnce(link: Link): Promise<void> {
+  const { program, local } = link;
+  if (link.isOver) return;
+  link.isCalling = true;
+  // A connection of its own: whatever became of the last one is no matter.
+  const before = link.sql;
+  link.sql = openLibrary(link.address);
+  void before.end({ timeout: 0 }).catch(() => {});
+  link.lastCall = performance.now();
+  try {
+    const contact = await call(link.sql, program.store, {
+      state: local,
+      isHeld: (id) => id === link.openFit,
+      write: (work) => written(program, work),
+      took(counts) {
+        const { refusedErased: _, erasedHere: __, ...kinds } = counts;
+        if (Object.values(kinds).some(({ added, updated, conflicts }) => added + updated + conflicts > 0))
+          link.arrivals += 1;
+      },
+      async eraseErased() {
+        for (const entry of erasedButHere(program.store.db))
+          await program.turn.alone(() => eraseEntry(program, entry, 'full-names'));
+        link.arrivals += 1;
+      },
+    });
+    link.problem = contact ? null : 'gone';
+    if (contact) {
+      link.caller = contact;
+      local.note(
+        'caller',
+        JSON.stringify({ club: contact.club, person: contact.person, role: contact.role }),
+      );
+      local.note('writes', JSON.stringify(contact.writes));
+      local.note('sharedAt', now(program.store));
+      await tellPresence(link);
+      listen(link);
+    }
+  } catch (error) {
+    link.problem = problemOf(error);
+    if (link.problem === 'failed') program.log.write(`library: ${faultForLog(error)}`);
+  } finally {
+    link.isCalling = false;
+  }
+}
+
+/** Writes the store as any call of the page does: after whoever has it to itself, and noticing a file that was replaced. */
+function written<T>({ writeLock, store }: Program, work: () => T): Promise<T> {
+  return writeLock.alone(async () => {
+    store.safeguard.look();
+    const done = work();
+    store.safeguard.looked();
+    return done;
+  });
+}
+
+async function tellPresence(link: Link): Promise<void> {
+  const { sql, openFit } = link;
+  await sql`DELETE FROM presence WHERE login = session_user AND fit_id IS DISTINCT FROM ${openFit}`;
+  if (openFit)
+    await sql`INSERT INTO presence (fit_id) SELECT ${openFit}::uuid ON CONFLICT (login, fit_id) DO UPDATE SET at = now()`;
+  const others = await sql<State['present'][number][]>`SELECT fit_id AS "fitId", name FROM who_is_there()`;
+  link.present = others.map(({ fitId, name }) => ({ fitId, name }));
+}
+
+/** What the driver and the server say when a call fails, as the page is told it. */
+export function problemOf(error: unknown): Exclude<State['problem'], null> {
+  const code = String((error as { code?: unknown }).code ?? '');
+  if (error instanceof WrittenByLaterProgram) return 'later-program';
+  if (/^(28|42501|3D000)/.test(code)) return 'gone';
+  if (/CERT|SIGNATURE|TLS|SSL|ALTNAME/.test(code)) return 'not-secure';
+  if (
+    /^(08|57P|53|ECONN|ERR_SOCKET|EHOST|ENET|ENOTFOUND|EAI_|ETIMEDOUT|EPIPE|CONNECT|CONNECTION_)/.test(code)
+  )
+    return 'away';
+  return 'failed';
+}
+
+function waitingOf({ local, caller }: Link): number {
+  const known = local.noted('writes');
+  const writes = caller?.writes ?? (known ? (JSON.parse(known) as string[]) : []);
+  const { refs, revisions } = local.waiting(writes);
+  return refs.size + revisions.length;
+}
+
+function stateOf(link: Link): State {
+  const { local, address, isCalling, problem, arrivals, present } = link;
+  const known = link.caller ?? JSON.parse(local.noted('caller') ?? '{"club":"","person":"","role":"viewer"}');
+  return {
+    joined: { club: known.club, person: known.person, role: known.role, host: address.host },
+    waiting: waitingOf(link),
+    sharedAt: local.noted('sharedAt'),
+    isCalling,
+    problem,
+    arrivals,
+    present,
+    held: local.wanted('fit'),
+  };
+}

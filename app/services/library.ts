@@ -1,0 +1,88 @@
+import type { CallOutput, ParsedInput } from '../contract/contract.ts';
+import type { CallResult } from '../contract/result.ts';
+import { openLibrary } from '../library/address.ts';
+import { accept, readCode } from '../library/invitation.ts';
+import { problemOf } from './library-link.ts';
+import { done, type Program, refused } from './program.ts';
+import { SENTENCES } from './sentences.ts';
+
+type Preview = CallOutput<'library.preview'>;
+type State = Promise<CallResult<CallOutput<'library.state'>>>;
+type Role = Extract<Preview, { kind: 'ready' }>['role'];
+
+/** Tries an invitation without using it, and says what joining would share. */
+export async function previewLibrary(
+  { store }: Program,
+  { code }: ParsedInput<'library.preview'>,
+): Promise<CallResult<Preview>> {
+  const invited = readCode(code);
+  if (!invited) return done({ kind: 'unreadable' });
+  const sql = openLibrary(invited);
+  try {
+    const [known] = await sql<{ role: Role | null; writes: string[] }[]>`
+      SELECT my_role() AS role, ARRAY(SELECT kind FROM unnest(ARRAY['athlete', 'boat', 'paddle', 'photo', 'fit', 'trial']) AS kind
+        WHERE writes_kind(kind)) AS writes`;
+    if (!known?.role) return done({ kind: 'used' });
+    return done({
+      kind: 'ready',
+      host: invited.host,
+      role: known.role,
+      shares: sharesOf(store, known.writes),
+    });
+  } catch (error) {
+    const problem = problemOf(error);
+    if (problem === 'gone') return done({ kind: 'used' });
+    return done({ kind: problem === 'later-program' ? 'failed' : problem });
+  } finally {
+    await sql.end({ timeout: 0 });
+  }
+}
+
+const TABLES = {
+  athletes: ['athlete', 'athletes'],
+  boats: ['boat', 'boats'],
+  paddles: ['paddle', 'paddles'],
+  fits: ['fit', 'fits'],
+  revisions: ['fit', 'revisions'],
+  trials: ['trial', 'trials'],
+  photos: ['photo', 'boat_photos'],
+} as const;
+
+function sharesOf({ db }: Program['store'], writes: readonly string[]) {
+  const counts = Object.entries(TABLES).map(([name, [kind, table]]) => {
+    const count = db.prepare<[], number>(`SELECT count(*) FROM ${table}`).pluck().get() as unknown as number;
+    return [name, writes.includes(kind) ? count : 0];
+  });
+  return Object.fromEntries(counts) as Record<keyof typeof TABLES, number>;
+}
+
+/** Uses an invitation; from then on this computer shares. */
+export async function joinLibrary({ library }: Program, { code }: ParsedInput<'library.join'>): State {
+  const invited = readCode(code);
+  if (!invited) return refused('bad-input', SENTENCES['no-invitation']);
+  try {
+    await library.join(await accept(invited));
+  } catch (error) {
+    const problem = problemOf(error);
+    return refused(problem === 'gone' ? 'not-allowed' : 'not-found', SENTENCES['library-away']);
+  }
+  return done(library.state());
+}
+
+/** Calls the library now. */
+export async function callLibrary({ library }: Program): State {
+  await library.callNow();
+  return done(library.state());
+}
+
+/** Shares no more; what came stays here. */
+export async function leaveLibrary({ library }: Program): State {
+  await library.leave();
+  return done(library.state());
+}
+
+/** Says which fit is open here. */
+export async function openInLibrary({ library }: Program, { fitId }: ParsedInput<'library.open'>): State {
+  await library.open(fitId);
+  return done(library.state());
+}

@@ -1,0 +1,108 @@
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { invite } from '../../../app/library/club.ts';
+import { keepLogin, readLogin } from '../../../app/library/login-file.ts';
+import { inventedAthlete, inventedFit } from '../invented.ts';
+import { type Club, startClub } from '../library/club.ts';
+import { throughLoopback } from '../shells/through-loopback.ts';
+import { value, type WayIn } from '../shells/way-in.ts';
+import { temporaryFolder } from '../temporary.ts';
+
+let club: Club;
+const ways: WayIn[] = [];
+beforeAll(async () => {
+  club = await startClub();
+});
+afterAll(async () => {
+  for (const way of ways) await way.close();
+});
+
+async function program(): Promise<WayIn & { home: string; folder: string }> {
+  const folder = temporaryFolder();
+  const way = await throughLoopback(folder);
+  ways.push(way);
+  return Object.assign(way, { home: folder, folder: value(await way.call('program.state', {})).dataFolder });
+}
+
+async function invitation(name: string, role: 'head-coach' | 'coach'): Promise<string> {
+  const guest = { name, role, groups: role === 'coach' ? ['Everyone'] : [] };
+  return (await invite(club.owner, club.server.address, guest)).code;
+}
+
+describe('a program that joins a library', () => {
+  it('shows what it would share, shares, hears of others at once, and leaves', async () => {
+    const [a, b] = [await program(), await program()];
+    const saved = value(await a.call('athletes.save', { athlete: inventedAthlete('Vera Invented') }));
+    const code = await invitation('Ann', 'head-coach');
+    expect(value(await a.call('library.preview', { code }))).toMatchObject({
+      kind: 'ready',
+      role: 'head-coach',
+      shares: { athletes: 1, fits: 0 },
+    });
+    // Nothing was sent before the person said so.
+    expect(await club.owner`SELECT FROM kneelwright.records`).toHaveLength(0);
+    expect(value(await a.call('library.join', { code }))).toMatchObject({
+      joined: { club: 'Invented Canoe Club', person: 'Ann' },
+      waiting: 0,
+      problem: null,
+    });
+    expect(value(await b.call('library.preview', { code }))).toEqual({ kind: 'used' });
+    value(await b.call('library.join', { code: await invitation('Bea', 'coach') }));
+    expect(value(await b.call('athletes.open', { id: saved.id })).athlete.name).toBe('Vera Invented');
+
+    // Bea's program hears of it without being asked.
+    const fit = value(await a.call('fits.create', { fit: inventedFit({ name: 'From Ann' }) }));
+    expect(value(await a.call('library.state', {})).waiting).toBe(1);
+    value(await a.call('library.call', {}));
+    await vi.waitFor(async () => expect(value(await b.call('fits.list', {}))).toHaveLength(1), 20_000);
+
+    // What is open at Bea's waits, and Ann sees that it is open.
+    value(await b.call('library.open', { fitId: fit.id }));
+    value(await b.call('library.call', {}));
+    value(await a.call('library.call', {}));
+    expect(value(await a.call('library.state', {})).present).toEqual([{ fitId: fit.id, name: 'Bea' }]);
+    value(await a.call('drafts.save', { id: fit.id, fit: { ...fit.fit, notes: 'new' } }));
+    value(await a.call('library.call', {}));
+    value(await b.call('library.call', {}));
+    expect(value(await b.call('library.state', {})).held).toEqual([fit.id]);
+    expect(value(await b.call('fits.open', { id: fit.id })).fit.notes).toBe('');
+    value(await b.call('library.open', { fitId: null }));
+    await vi.waitFor(
+      async () => expect(value(await b.call('fits.open', { id: fit.id })).fit.notes).toBe('new'),
+      20_000,
+    );
+
+    expect(readdirSync(b.folder)).toContain('library.db');
+    expect(value(await b.call('library.leave', {})).joined).toBeNull();
+    expect(readdirSync(b.folder).filter((name) => name.startsWith('library'))).toEqual([]);
+    expect(value(await b.call('fits.list', {}))).toHaveLength(1);
+  });
+
+  it('goes on as ever without the server, and says so', async () => {
+    const a = await program();
+    value(await a.call('library.join', { code: await invitation('Cal', 'coach') }));
+    const address = readLogin(a.folder, undefined)!;
+    expect(statSync(join(a.folder, 'library-login.json')).mode & 0o077).toBe(0);
+    keepLogin(a.folder, { ...address, port: 1 }, undefined);
+    await a.close();
+    const away = await throughLoopback(a.home);
+    ways.splice(ways.indexOf(a), 1, away);
+    value(await away.call('athletes.save', { athlete: inventedAthlete('Alone') }));
+    expect(value(await away.call('library.call', {}))).toMatchObject({ problem: 'away', waiting: 1 });
+  });
+
+  it('keeps its password encrypted where the system can', () => {
+    const folder = temporaryFolder();
+    const turned = (bytes: Uint8Array) => bytes.map((byte) => byte ^ 0x5a);
+    const secrets = {
+      seal: (text: string) => turned(Buffer.from(text)),
+      open: (sealed: Uint8Array) => Buffer.from(turned(sealed)).toString(),
+    };
+    keepLogin(folder, { ...club.server.address, password: 'not in plain sight' }, secrets);
+    expect(readFileSync(join(folder, 'library-login.json'), 'utf8')).not.toContain('plain sight');
+    expect(readLogin(folder, secrets)).toMatchObject({ password: 'not in plain sight' });
+    expect(readLogin(folder, undefined)).toBeNull();
+    expect(existsSync(join(folder, 'library.db'))).toBe(false);
+  });
+});
