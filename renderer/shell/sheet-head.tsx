@@ -5,6 +5,7 @@ import { hrefOf, type Route } from '../route/route.ts';
 import { MakerMark } from '../ui/maker-mark.tsx';
 import { PAGE_STEPS_ID, PAGE_TOOLS_ID } from '../ui/page-tools.ts';
 import { DisplayChoices } from './display-choices.tsx';
+import { useNarrowHead } from './use-narrow-head.ts';
 import './sheet-head.css';
 
 const MENU_ID = 'sheet-menu';
@@ -22,6 +23,7 @@ const PAGES = [
 export function SheetHead({ route }: { route: Route }) {
   const [open, setOpen] = useState(false);
   const head = useRef<HTMLElement>(null);
+  useNarrowHead(head);
   const close = () => setOpen(false);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: leaving it, and Escape in it, close its menu

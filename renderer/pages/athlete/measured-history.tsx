@@ -102,7 +102,7 @@ function growthText(measurings: readonly Measuring[], format: Format): string {
   const texts = told.map(({ kind, change }) => {
     const by = change!.by;
     const written = writer(kind, format)(Math.abs(by));
-    return `${say(NAMES[kind]).toLowerCase()} ${by < 0 ? '−' : '+'}${written}`;
+    return `${say(NAMES[kind])} ${by < 0 ? '−' : '+'}${written}`;
   });
   return say('history.since', { day: dateText(first.change.from.takenOn), changes: texts.join(', ') });
 }
