@@ -1,5 +1,6 @@
 import { along, type BoatPoint } from '../frame/vec3.ts';
-import type { Hull, SectionRows } from './hull.ts';
+import { fineRows, type LineRows } from './fine-rows.ts';
+import type { Hull } from './hull.ts';
 import { breadthAtHeight } from './section-at.ts';
 
 /** The lines of a hull, port side, metres, boat frame: what a lines plan shows in its three views. */
@@ -14,26 +15,29 @@ export interface HullLines {
   readonly keel: readonly BoatPoint[];
 }
 
+/** Rows to an interval between two stations: a line's corners are then finer than its stroke. */
+const PER_INTERVAL = 8;
 /** Waterlines and buttocks drawn unless others are asked for. */
 const WATERLINES = 6;
 const BUTTOCKS = 3;
 
 /**
  * The lines of a hull for drawing. `heights` of waterlines and half-breadths of `buttocks` in metres; by default six
- * heights and three half-breadths, spaced evenly. A line has points at every station and midway between, and ends where
+ * heights and three half-breadths, spaced evenly. A line has points at every station and seven between two, and ends where
  * it runs out of the hull; one that never meets the hull has no runs.
  */
 export function hullLines(
   hull: Hull,
   cuts: { readonly heights?: readonly number[]; readonly halfBreadths?: readonly number[] } = {},
 ): HullLines {
-  const { rows, lowestZ, highestZ } = hull;
+  const { lowestZ, highestZ } = hull;
+  const rows = fineRows(hull, PER_INTERVAL);
   const broadest = rows.y.reduce((most, y) => Math.max(most, y), 0);
   const heights = cuts.heights ?? evenly(lowestZ, highestZ, WATERLINES);
   const breadths = cuts.halfBreadths ?? evenly(0, broadest, BUTTOCKS);
   const all = Array.from({ length: rows.count }, (_, row) => row);
   return {
-    sections: hull.stations.map(({ x }, i) => ({ x, points: sectionPoints(rows, 2 * i) })),
+    sections: hull.stations.map(({ x }, i) => ({ x, points: sectionPoints(hull.rows, 2 * i) })),
     waterlines: heights.map((z) => ({ z, runs: waterline(rows, z) })),
     buttocks: breadths.map((y) => ({ y, runs: buttock(rows, y) })),
     sheer: all.map((row) => rowPoint(rows, row, rows.points - 1)),
@@ -47,11 +51,11 @@ function evenly(low: number, high: number, count: number): number[] {
 }
 
 /** A row's points, keel to sheer. */
-function sectionPoints(rows: SectionRows, row: number): BoatPoint[] {
+function sectionPoints(rows: LineRows, row: number): BoatPoint[] {
   return Array.from({ length: rows.points }, (_, j) => rowPoint(rows, row, j));
 }
 
-function rowPoint(rows: SectionRows, row: number, j: number): BoatPoint {
+function rowPoint(rows: LineRows, row: number, j: number): BoatPoint {
   const at = row * rows.points + j;
   return { x: rows.x[row]!, y: rows.y[at]!, z: rows.z[at]! };
 }
@@ -63,7 +67,7 @@ interface Cut {
 }
 
 /** Cut at a height; where it leaves the hull it ends on the centreline at the keel, or at the sheer. */
-function waterline(rows: SectionRows, z: number): BoatPoint[][] {
+function waterline(rows: LineRows, z: number): BoatPoint[][] {
   const keelAndSheer = (row: number) =>
     [rowPoint(rows, row, 0), rowPoint(rows, row, rows.points - 1)] as const;
   const cutAt = (row: number): Cut => {
@@ -78,7 +82,7 @@ function waterline(rows: SectionRows, z: number): BoatPoint[][] {
 }
 
 /** Cut at a half-breadth; it leaves the hull over the sheer. */
-function buttock(rows: SectionRows, y: number): BoatPoint[][] {
+function buttock(rows: LineRows, y: number): BoatPoint[][] {
   const sheer = (row: number) => rowPoint(rows, row, rows.points - 1);
   return traced(
     rows,
@@ -88,7 +92,7 @@ function buttock(rows: SectionRows, y: number): BoatPoint[][] {
 }
 
 /** Where the shell, followed up from the keel, first comes to a half-breadth. */
-function buttockCut(rows: SectionRows, row: number, y: number): Cut {
+function buttockCut(rows: LineRows, row: number, y: number): Cut {
   let before = rowPoint(rows, row, 0);
   let broadest = before.y;
   let first: BoatPoint | null = null;
@@ -102,14 +106,14 @@ function buttockCut(rows: SectionRows, row: number, y: number): Cut {
   return { inside: broadest - y, point: { ...(first ?? before), y } };
 }
 
-function sectionOf(rows: SectionRows, row: number): { y: Float64Array; z: Float64Array } {
+function sectionOf(rows: LineRows, row: number): { y: Float64Array; z: Float64Array } {
   const [from, to] = [row * rows.points, (row + 1) * rows.points];
   return { y: rows.y.subarray(from, to), z: rows.z.subarray(from, to) };
 }
 
 /** Follows a cut from aft forward and closes it where it runs out of the hull between two rows. */
 function traced(
-  rows: SectionRows,
+  rows: LineRows,
   cutAt: (row: number) => Cut,
   endBetween: (inside: number, outside: number, share: number) => BoatPoint,
 ): BoatPoint[][] {

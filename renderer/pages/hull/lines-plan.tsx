@@ -92,12 +92,42 @@ export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
 function Stations({ hull, from, to }: { hull: Hull; from: number; to: number }) {
   const marks = Array.from({ length: 11 }, (_, i) => hull.aftX + (hull.length * i) / 10);
   return (
-    <path className="lines-grid" d={marks.map((x) => `M${(1000 * x).toFixed(1)} ${from}V${to}`).join('')} />
+    <>
+      <path className="lines-grid" d={marks.map((x) => `M${(1000 * x).toFixed(1)} ${from}V${to}`).join('')} />
+      <g className="lines-words">
+        {marks.map((x, station) => (
+          <text key={x} x={1000 * x} y={to + 70} textAnchor="middle">
+            {station}
+          </text>
+        ))}
+      </g>
+    </>
   );
 }
 
 const side = ({ x, z }: BoatPoint) => [x, -z * TIMES] as const;
 const above = ({ x, y }: BoatPoint) => [x, y * TIMES] as const;
+
+/** The name of each line at its fore end, counted from the keel or from the centreline. */
+function LineNames(props: {
+  lines: readonly { readonly runs: readonly BoatPoint[][] }[];
+  named: (number: number) => string;
+  see: (point: BoatPoint) => readonly [number, number];
+}) {
+  const ends = props.lines.flatMap(({ runs }, k) => {
+    const end = runs.at(-1)?.at(-1);
+    return end ? [{ name: props.named(k + 1), at: props.see(end) }] : [];
+  });
+  return (
+    <g className="lines-words lines-names">
+      {ends.map(({ name, at: [x, y] }) => (
+        <text key={name} x={1000 * x + 8} y={1000 * y}>
+          {name}
+        </text>
+      ))}
+    </g>
+  );
+}
 
 function Profile({ lines }: { lines: HullLines }) {
   return (
@@ -110,6 +140,7 @@ function Profile({ lines }: { lines: HullLines }) {
         className="lines-thin"
         d={lines.buttocks.flatMap(({ runs }) => runs.map((run) => path(run.map(side)))).join('')}
       />
+      <LineNames lines={lines.buttocks} named={(k) => say('hull.lines.buttock', { number: k })} see={side} />
     </>
   );
 }
@@ -122,6 +153,11 @@ function Plan({ lines, hull }: { lines: HullLines; hull: Hull }) {
       <path
         className="lines-thin"
         d={lines.waterlines.flatMap(({ runs }) => runs.map((run) => path(run.map(above)))).join('')}
+      />
+      <LineNames
+        lines={lines.waterlines}
+        named={(k) => say('hull.lines.waterline', { number: k })}
+        see={above}
       />
     </>
   );
