@@ -61,7 +61,7 @@ function Join({ onRefused }: { onRefused: (error: CallError | null) => void }) {
       {preview?.kind === 'ready' ? (
         <Shares preview={preview} busy={busy} onJoin={join} onCancel={() => setPreview(null)} />
       ) : (
-        <div className="tools">
+        <div className="row">
           <button
             type="button"
             className="button"
@@ -97,8 +97,13 @@ function Shares(props: {
         {sent.length === 0 && <li>{say('library.shares.none')}</li>}
       </ul>
       {(shares.athletes ?? 0) > 0 && <p>{say('library.shares.consent')}</p>}
-      <div className="tools">
-        <button type="button" className="button" disabled={props.busy} onClick={() => void props.onJoin()}>
+      <div className="row">
+        <button
+          type="button"
+          className="button chief"
+          disabled={props.busy}
+          onClick={() => void props.onJoin()}
+        >
           {say('library.join')}
         </button>
         <button type="button" className="button words" onClick={props.onCancel}>
@@ -125,7 +130,7 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
       <p>{say('library.joined', { club, person, host, role: choice(role) })}</p>
       <p role="status">{state.isCalling ? say('library.calling') : sharedText(state, Date.now())}</p>
       {leaving && <p>{say('library.leave.about')}</p>}
-      <div className="tools">
+      <div className="row">
         <button type="button" className="button" onClick={() => void ask('library.call')}>
           {say('library.call')}
         </button>

@@ -8,11 +8,11 @@ export function LibraryLine({ fitId }: { fitId: string }) {
   if (!state?.joined) return null;
   const names = state.present.filter((one) => one.fitId === fitId).map(({ name }) => name);
   return (
-    <span className="kept title-library" role="status">
-      {state.held.includes(fitId) ? say('library.held') : sharedText(state, Date.now())}
+    <p className="title-library">
+      <span>{state.held.includes(fitId) ? say('library.held') : sharedText(state, Date.now())}</span>
       {names.map((name) => (
         <span key={name}>{say('library.present', { name })}</span>
       ))}
-    </span>
+    </p>
   );
 }
