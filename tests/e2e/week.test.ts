@@ -12,6 +12,7 @@ import { countedHand } from './counted-hand.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, numberIn, shown, soon, textOf } from './screens.ts';
+import { drillRails, makeBoat, makePartner, READ, saveAs } from './week-hand.ts';
 
 const PAD_AFT = 'Knee pad: aft of the mark';
 const NAME = 'Runa Vadstrand';
@@ -26,16 +27,6 @@ const TO_A_SHEET = 15;
 
 /** Changes that the page tells at once. */
 const TOLD_FIRST = 3;
-
-/** What a tape reads of an invented girl of 1.58 m, twice, centimetres. */
-const READ: Readonly<Record<string, readonly [string, string]>> = {
-  sittingHeight: ['83', '83,4'],
-  shoulderHeight: ['129', '129.5'],
-  kneelingHeight: ['117', '117.6'],
-  kneeToHipLength: ['41', '41.3'],
-  footLength: ['23.4', '23.5'],
-  armSpan: ['159', '159.6'],
-};
 
 let program: RunningProgram;
 let page: Page;
@@ -56,32 +47,6 @@ const button = (name: string | RegExp) => page.getByRole('button', { name, exact
 
 /** The fit that the address names. */
 const fitInAddress = () => /#\/fits\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? '';
-
-/** Saves the fit on the bench under a name. */
-async function saveAs(name: string): Promise<void> {
-  await page.keyboard.press('Control+s');
-  const dialog = page.getByRole('dialog');
-  await dialog.getByRole('textbox').first().fill(name);
-  await dialog.getByRole('button', { name: 'Save', exact: true }).click();
-  await dialog.waitFor({ state: 'detached' });
-}
-
-/** Makes a boat of a class with drilled rails, through its own page. */
-async function makeBoat(name: string, boatClass: string): Promise<void> {
-  await goTo(page, '#/boats/new');
-  await page.getByLabel('Name', { exact: true }).fill(name);
-  await page.getByText(boatClass, { exact: true }).click();
-  await page.getByText(english.say('boat.filled-in')).click();
-  await drillRails();
-  await button('Save').click();
-  await page.getByRole('heading', { level: 1, name }).waitFor();
-}
-
-/** Enters a hole pitch of one centimetre for pad and rest. */
-async function drillRails(): Promise<void> {
-  await enter(page, english.say('boat.hardware.pad-pitch'), '1');
-  await enter(page, english.say('boat.hardware.rest-pitch'), '1');
-}
 
 /** Serious findings of axe in both themes. */
 const barriers = () => barriersInBothThemes(page);
@@ -124,7 +89,7 @@ describe('Monday: a new junior', () => {
     const [boat] = await callFromPage(page, 'boats.list', {});
     expect(boat!.boat).toMatchObject({ name: SINGLE, hull: { kind: 'usual' } });
     await goTo(page, `#/boats/${boat!.id}`);
-    await drillRails();
+    await drillRails(page);
     await button('Save').click();
     await page.getByText(english.say('boat.older', { count: 1 })).waitFor();
     await goTo(page, `#/athletes/${entered!.id}`);
@@ -192,7 +157,7 @@ describe('Monday: a new junior', () => {
       .click();
     await button('Hold this angle').first().click();
     await soon(async () => (await keptFit()).seats[0]!.pins.trunkPitchDeg).toBeTypeOf('number');
-    await saveAs('First setting');
+    await saveAs(page, 'First setting');
     await soon(async () => (await revisions()).map(({ name }) => name)).toEqual(['First setting']);
   });
 });
@@ -315,15 +280,8 @@ describe('Thursday: the athlete', () => {
 
 describe('Saturday: a pair with a heavier partner', () => {
   it('is levelled by shifting whole settings, each stance kept', async () => {
-    await makeBoat(PAIR, 'C2');
-    await goTo(page, '#/athletes/new');
-    await page.getByLabel('Name', { exact: true }).fill(PARTNER);
-    await page.getByText('right', { exact: true }).click();
-    await page.getByText('male', { exact: true }).click();
-    await enter(page, 'Stature', '184');
-    await enter(page, 'Body mass', '84');
-    await button('Save').click();
-    await page.getByRole('link', { name: PARTNER, exact: true }).waitFor();
+    await makeBoat(page, PAIR, 'C2');
+    await makePartner(page, PARTNER);
     await goTo(page, '#/fits/new');
     await page.getByLabel('Boat').selectOption({ label: PAIR });
     const seats = page.getByLabel(/^Seat \d/);
@@ -347,13 +305,13 @@ describe('Saturday: a pair with a heavier partner', () => {
       const knee = (fit: Fit) => evaluator.evaluate(fit).seats[seat]!.stances.ready.angles.kneelingKnee;
       expect(Math.abs(knee(after) - knee(before))).toBeLessThan(0.02);
     }
-    await saveAs('Pair levelled');
+    await saveAs(page, 'Pair levelled');
   });
 });
 
 describe('the same stance in another hull', () => {
   it('stands side by side with what keeps the trim, and becomes a new fit in one press', async () => {
-    await makeBoat(OTHER_SINGLE, 'C1');
+    await makeBoat(page, OTHER_SINGLE, 'C1');
     await goTo(page, `#/fits/${fitId}/transfer`);
     await page.getByLabel('Boat').selectOption({ label: OTHER_SINGLE });
     await page.locator('.transfer-table').waitFor();
@@ -419,7 +377,7 @@ describe('spring: four centimetres taller', () => {
       await take.click();
       await soon(() => keptFit()).not.toEqual(before);
     }
-    await saveAs('Spring');
+    await saveAs(page, 'Spring');
     await soon(async () => (await revisions()).map(({ number }) => number)).toEqual([3, 2, 1]);
   });
 });
