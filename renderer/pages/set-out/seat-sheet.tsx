@@ -122,6 +122,7 @@ function Files({ moment, choices, drawings, out }: PapersProps & { drawings: rea
         ))}
       </div>
       <div className="row">
+        <span className="soft">{say('setout.solids')}</span>
         {(['3mf', 'stl'] as const).map((format) => (
           <button
             key={format}
