@@ -41,7 +41,7 @@ describe('the archive, through its own screen', () => {
       await there.getByRole('button', { name: 'Choose a file' }).click();
       await (await chooser).setFiles(file);
       await there.getByRole('button', { name: 'Import' }).click();
-      await there.getByText('Taken in.').waitFor();
+      await there.getByText(/^Imported\./).waitFor();
       const fits = await callFromPage(there, 'fits.list', {});
       expect(fits.map(({ name }) => name)).toEqual(['Example']);
       const athletes = await callFromPage(there, 'athletes.list', {});
@@ -62,7 +62,7 @@ describe('the archive, through its own screen', () => {
     await page.getByText('Not the same as above.').waitFor();
     expect(await exports.isDisabled()).toBe(true);
     await page.getByLabel('The same passphrase again').fill(passphrase);
-    await page.getByText(/A lost passphrase cannot be recovered/).waitFor();
+    await page.getByText(/If the passphrase is lost, nobody can open the file/).waitFor();
     const download = page.waitForEvent('download');
     await exports.click();
     const file = join(folder, (await download).suggestedFilename());
@@ -78,7 +78,7 @@ describe('the archive, through its own screen', () => {
     await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
     if (process.env.SHOT) await page.screenshot({ path: process.env.SHOT, fullPage: true });
     await page.getByRole('button', { name: 'Open', exact: true }).click();
-    await page.getByRole('button', { name: 'Take it in' }).waitFor();
+    await page.getByRole('button', { name: 'Import', exact: true }).waitFor();
     expect(await names()).toEqual(['Stays']);
   });
 

@@ -16,8 +16,8 @@ afterAll(() => program.dispose());
 describe('a form that is not complete', () => {
   it('says so on top, takes the focus there, and leads to each field', async () => {
     await goTo(page, '#/athletes/new');
-    await page.getByRole('button', { name: 'Save' }).click();
-    const summary = page.getByRole('alert').filter({ hasText: 'still missing or wrong' });
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    const summary = page.getByRole('alert').filter({ hasText: 'missing or wrong' });
     await summary.waitFor();
     expect(await summary.evaluate((box) => box === document.activeElement)).toBe(true);
     expect(await summary.getByRole('listitem').allInnerTexts()).toEqual([

@@ -71,8 +71,8 @@ describe('measures typed beside the drawing', () => {
     await enter(page, PAD_AFT, '18');
     await enter(page, PAD_AFT, '99');
     expect(await padAft()).toBe('18.0 cm');
-    const why = page.getByRole('alert').filter({ hasText: 'the most that can be entered' });
-    expect(await textOf(why)).toContain('18.0 cm is kept');
+    const why = page.getByRole('alert').filter({ hasText: 'is too large; at most' });
+    expect(await textOf(why)).toContain('18.0 cm stays.');
     await enter(page, PAD_AFT, 'about so much');
     expect(await padAft()).toBe('18.0 cm');
     await measure(page, PAD_AFT).press('Escape');

@@ -38,14 +38,14 @@ describe('no screen of an empty program has a serious barrier, in either theme',
     await goTo(page, '#/athletes/new');
     await page.getByRole('button', { name: 'Add a limit' }).click();
     await page.getByText('More tape measures').click();
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByText('This is needed.').first().waitFor();
     await checkBoth();
   });
 
   it('the boat’s form, by tape and by offsets', async () => {
     await goTo(page, '#/boats/new');
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByText('This is needed.').first().waitFor();
     await checkBoth();
     await page.getByText('table of offsets', { exact: true }).click();

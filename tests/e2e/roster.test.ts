@@ -152,7 +152,7 @@ describe('a guided measuring session', () => {
     const form = page.locator('details', { hasText: 'Add earlier measurements' });
     await form.getByLabel('Day').fill('2025-09-20');
     await form.getByLabel('Stature').fill('144');
-    await form.getByRole('button', { name: 'Save' }).click();
+    await form.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('img', { name: /^Stature: 6 measurings/ }).waitFor();
     await page.getByText('All measurements as a table').click();
     await page.getByRole('button', { name: /^Take away: Sep 20, 2025/ }).click();
@@ -203,10 +203,10 @@ describe('a minor', () => {
     await note.getByRole('link', { name: 'Note consent' }).click();
     const given = page.getByRole('group', { name: 'Body data are saved and shown' });
     await given.getByLabel('Given by').fill('A guardian');
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await given.getByText('Who gave it, and on which day').waitFor();
     await given.getByLabel('On').fill('2026-09-28');
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.locator('table.roster').waitFor();
     await goTo(page, `#/fits/${fit!.id}/set-out`);
     await page.getByRole('heading', { level: 1 }).waitFor();
@@ -337,13 +337,13 @@ describe('a boat', () => {
       await points.nth(i).getByLabel('Height').fill(height!);
     }
     await page.getByRole('button', { name: 'Add a pad' }).click();
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByText('This is needed.').first().waitFor();
     const added = page.locator('.kept-row', { hasText: 'This is needed.' });
     await added.getByLabel('Bottom of the recess, height').fill('13');
     await added.getByLabel('Name').fill('Middle pad');
     await expectNoBarriers();
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await soon(async () => (await boatOfClass('C1')).boat.stock?.pads.length).toBe(3);
     const { boat } = await boatOfClass('C1');
     expect(boat.stock?.pads).toMatchObject([{}, {}, { name: 'Middle pad', heightM: 0.13, count: 1 }]);

@@ -247,16 +247,16 @@ describe('the club’s paddles', () => {
   it('are put in, changed, set aside and brought back', async () => {
     await goTo(page, '#/paddles');
     await page.getByRole('link', { name: 'Add paddle' }).click();
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     expect(await page.locator('.field-problem', { hasText: 'This is needed.' }).count()).toBe(3);
     await page.getByRole('textbox', { name: 'Name on the paddle' }).fill('Willow');
     await enter(page, 'Overall length', '165');
     await enter(page, 'Blade length', '58');
     expect(await barriersInBothThemes(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('link', { name: 'Willow' }).click();
     await enter(page, 'Overall length', '166');
-    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('link', { name: 'Willow' }).waitFor();
     const kept = await callFromPage(page, 'paddles.list', { search: 'willow' });
     expect(kept).toMatchObject([{ paddle: { name: 'Willow', lengthM: 1.66, bladeLengthM: 0.58 } }]);

@@ -35,7 +35,7 @@ async function bring(into: Page, from: Page): Promise<void> {
   await into.getByRole('button', { name: 'Choose a file' }).click();
   await (await chooser).setFiles(file);
   await into.getByRole('button', { name: 'Import' }).click();
-  await into.getByText('Taken in.').waitFor();
+  await into.getByText('Imported.').waitFor();
 }
 
 describe('two computers that exchange files', () => {

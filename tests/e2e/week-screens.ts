@@ -22,7 +22,7 @@ export async function enterATrial(page: Page): Promise<void> {
 
 /** The same kept: the changes that answer it, on the bench. */
 export async function answerTheTrial(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   await page.locator('.trial-change').first().waitFor();
   const show = page
     .locator('.trial-change')

@@ -80,7 +80,7 @@ describe('the program as a process', () => {
     closeStore(store);
     const before = readFileSync(join(folder, STORE_FILE));
     const refused = await refusalOf(startChild(folder));
-    expect(refused.said).toContain('newer Kneelwright (store version 4711');
+    expect(refused.said).toContain('newer Kneelwright (data version 4711');
     expectPlain(refused);
     expect(readFileSync(join(folder, STORE_FILE)).equals(before)).toBe(true);
   });
@@ -96,7 +96,7 @@ describe('the program as a process', () => {
     const child = await startChild(folder);
     const { recovery } = value(await child.call('program.state', {}));
     expect(recovery).toMatchObject({ newestGoodBackup: { name: backup.name } });
-    expect(recovery!.message).toMatch(/was set aside unchanged .* everything that had been kept is there\.$/);
+    expect(recovery!.message).toMatch(/was quarantined unchanged .* everything saved is there\.$/);
     value(await child.call('backups.restore', { name: backup.name, how: 'bring-back' }));
     expect(value(await child.call('fits.list', {}))).toHaveLength(1);
     child.process.kill('SIGTERM');

@@ -58,7 +58,7 @@ describe('a store that something has damaged', () => {
     expect(pages!.unreadableRows + pages!.unreadablePages).toBeGreaterThan(0);
     expect(salvaged.fits.added).toBeGreaterThanOrEqual(15);
     expect(salvaged.fits.added).toBeLessThan(20);
-    expect(rebuildingSentence(rebuilding!, null)).toMatch(/could not be read: what stood there is lost/);
+    expect(rebuildingSentence(rebuilding!, null)).toMatch(/could not be read and are lost/);
     closeStore(opened.store);
   });
 
