@@ -29,7 +29,7 @@ function expectPlain({ said, code }: EndedEarly): void {
   expect(code).toBe(1);
   expect(said.split('\n')).toHaveLength(1);
   expect(said).not.toMatch(/\bat .*:\d+|Error:/);
-  expect(said).toMatch(/Nothing was changed|left as it is/);
+  expect(said).toMatch(/Nothing was changed|left unchanged/);
 }
 
 describe('the program as a process', () => {

@@ -108,9 +108,9 @@ describe('an export', () => {
   });
 
   it('names a script that it cannot print, and still makes the page', async () => {
-    const fit = inventedFit({ athlete: inventedAthlete('ไพ Lee') });
+    const fit = inventedFit({ athlete: inventedAthlete('अमृता Lee') });
     const { unprintable, bytes } = await exportedTo(temporaryFolder(), WANTED.takeHome, fit);
-    expect(unprintable).toEqual(['Thai']);
+    expect(unprintable).toEqual(['Devanagari']);
     expect(wordsOf(readPdf(bytes).pages[0]!)).toContain('Lee');
   });
 });
