@@ -8,7 +8,7 @@ export interface GuardedPage {
 
 /**
  * Everything is forbidden, then what the built page needs is allowed. No inline script, no `eval`, no other origin. WebAssembly
- * is for the pose model that proposes joints in a photograph; media from `blob:` for a video that a person has chosen.
+ * is for the pose model that proposes joints in a photograph and for the planner of holes; media from `blob:` for a video that a person has chosen.
  */
 const ALLOWED: readonly string[] = [
   "default-src 'none'",
