@@ -35,11 +35,20 @@ export function mergeRegisters(a: Register, b: Register): Register {
         other.values.some((held) => sameWrite(held, value)),
     );
   const all = [...kept(a, b), ...kept(b, a)];
-  // A store that could not read its row holds a write without its value: the other's value is the one that was written.
+  // A store that could not read its row, or may not, holds a write without its value: the other's is the one that was written.
   const isDouble = (value: WrittenValue, i: number) =>
-    all.some((one, j) => sameWrite(one, value) && (one.value === value.value ? j < i : value.value === null));
+    all.some(
+      (one, j) =>
+        sameWrite(one, value) && (one.value === value.value ? j < i : known(value.value) < known(one.value)),
+    );
   const values = all.filter((value, i) => !isDouble(value, i));
   return { seen: mergeSeen(a.seen, b.seen), values: values.sort(latestFirst) };
+}
+
+/** How much is known of what one write wrote: nothing, an empty place (a seat whose athlete may not be read here), or the value. */
+function known(value: string | null): number {
+  if (value === null) return 0;
+  return value === 'null' ? 1 : 2;
 }
 
 /** The higher counter of each store. */
