@@ -6,6 +6,7 @@ import bench from '../../../assets/messages/hu/bench.json' with { type: 'json' }
 import board from '../../../assets/messages/hu/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/hu/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/hu/boat-kept.json' with { type: 'json' };
+import clubLibrary from '../../../assets/messages/hu/club-library.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/hu/conflict-fields.json' with { type: 'json' };
 import crew from '../../../assets/messages/hu/crew.json' with { type: 'json' };
 import drawing from '../../../assets/messages/hu/drawing.json' with { type: 'json' };
@@ -45,6 +46,7 @@ export const messages = {
   ...board,
   ...boat,
   ...boatKept,
+  ...clubLibrary,
   ...conflictFields,
   ...crew,
   ...drawing,
