@@ -6,6 +6,7 @@ import bench from '../../../assets/messages/es/bench.json' with { type: 'json' }
 import board from '../../../assets/messages/es/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/es/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/es/boat-kept.json' with { type: 'json' };
+import clubLibrary from '../../../assets/messages/es/club-library.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/es/conflict-fields.json' with { type: 'json' };
 import crew from '../../../assets/messages/es/crew.json' with { type: 'json' };
 import drawing from '../../../assets/messages/es/drawing.json' with { type: 'json' };
@@ -45,6 +46,7 @@ export const messages = {
   ...board,
   ...boat,
   ...boatKept,
+  ...clubLibrary,
   ...conflictFields,
   ...crew,
   ...drawing,
