@@ -59,7 +59,8 @@ function sharesOf({ db }: Program['store'], writes: readonly string[]) {
 /** Uses an invitation; from then on this computer shares. */
 export async function joinLibrary({ library }: Program, { code }: ParsedInput<'library.join'>): State {
   const invited = readCode(code);
-  if (!invited) return refused('bad-input', SENTENCES['no-invitation']);
+  const message = SENTENCES['no-invitation'];
+  if (!invited) return refused('bad-input', message, [{ path: 'code', message }]);
   try {
     await library.join(await accept(invited));
   } catch (error) {
