@@ -203,7 +203,7 @@ describe('readOffsetsHeader', () => {
     if (read.ok) throw new Error('read');
     expect(read.problems.map((p) => p.column)).toEqual(['station', 'half-breadth', 'height']);
     expect(read.problems[0]!.message).toMatch(/must say the unit of "station"/);
-    expect(read.problems[1]!.message).toMatch(/unit of "half-breadth \[yd\]"/);
+    expect(read.problems[1]!.message).toMatch(/unit of "half-breadth \[yd\]": .*\[in\]/);
     expect(read.problems[2]!.message).toMatch(/has no column "height/);
   });
 });
