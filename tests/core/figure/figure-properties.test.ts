@@ -69,7 +69,7 @@ function drawnOf(fit: Fit): Drawn[] {
 }
 
 /** The same paddlers for every check: five instants of each. */
-const drawn = fc.sample(someFit, { seed: SEED, numRuns: cases(40, 500) }).map(drawnOf);
+const drawn = fc.sample(someFit, { seed: SEED, numRuns: cases(16, 500) }).map(drawnOf);
 const each = (check: (one: Drawn, instant: number) => void) => {
   for (const instants of drawn) {
     for (const [k, one] of instants.entries()) check(one, INSTANTS[k]!);

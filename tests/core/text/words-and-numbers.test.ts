@@ -4,6 +4,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Finding } from '../../../core/evaluation/finding.ts';
+import { cases } from '../../cases.ts';
 import { athleteSentence, coachSentence, findingTitle } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
@@ -158,7 +159,7 @@ describe('words and numbers', () => {
             expect(contradictions(finding, sentence)).toEqual([]);
         }
       }),
-      { seed: 61, numRuns: 150 },
+      { seed: 61, numRuns: cases(30, 150) },
     );
   });
 
@@ -172,7 +173,7 @@ describe('words and numbers', () => {
           expect(title).not.toMatch(/179° ± 0°/);
         }
       }),
-      { seed: 62, numRuns: 60 },
+      { seed: 62, numRuns: cases(12, 60) },
     );
   });
 });

@@ -10,6 +10,7 @@ import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
 import { BODY_PLACES, type Trial, trialSchema } from '../../../core/trial/observation.ts';
 import { rankChanges } from '../../../core/trial/rank-changes.ts';
+import { cases } from '../../cases.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -150,7 +151,7 @@ describe('rankChanges', () => {
   );
 
   it('puts every lever before what only moves the numbers', () => {
-    for (const place of BODY_PLACES) {
+    for (const place of BODY_PLACES.slice(0, cases(3, BODY_PLACES.length))) {
       const observed = trial([{ kind: 'body', place, feeling: 'ache', strength: 2 }]);
       const { changes } = rankChanges(evaluator, { fit, trial: observed });
       const known = changes.map(({ relevance }) => relevance);
