@@ -41,7 +41,10 @@ export function readOffsetsHeader(cells: readonly string[]): OffsetsHeader {
     const unitM = UNITS_M[heads[index]!.slice(name(heads[index]!)!.length + 1)];
     if (unitM === undefined) {
       const said = cells[index]!.trim().slice(0, 40);
-      problems.push({ column, message: `the header must say the unit of "${said}": [m], [cm], [mm] or [in]` });
+      problems.push({
+        column,
+        message: `the header must say the unit of "${said}": [m], [cm], [mm] or [in]`,
+      });
     }
     return { index, unitM: unitM ?? 0 };
   };
