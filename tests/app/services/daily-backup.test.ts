@@ -45,7 +45,7 @@ describe('the daily backup', () => {
     writeFileSync(join(folder, 'backups'), 'a file where the folder should be');
     await backUpOnceADay(program);
     expect([...program.notices.values()]).toEqual([
-      expect.stringContaining("Today's backup could not be made"),
+      expect.stringContaining('Today’s backup could not be made'),
     ]);
     const { rmSync } = await import('node:fs');
     rmSync(join(folder, 'backups'));
