@@ -6,6 +6,7 @@ import bench from '../../../assets/messages/pl/bench.json' with { type: 'json' }
 import board from '../../../assets/messages/pl/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/pl/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/pl/boat-kept.json' with { type: 'json' };
+import clubLibrary from '../../../assets/messages/pl/club-library.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/pl/conflict-fields.json' with { type: 'json' };
 import crew from '../../../assets/messages/pl/crew.json' with { type: 'json' };
 import drawing from '../../../assets/messages/pl/drawing.json' with { type: 'json' };
@@ -45,6 +46,7 @@ export const messages = {
   ...board,
   ...boat,
   ...boatKept,
+  ...clubLibrary,
   ...conflictFields,
   ...crew,
   ...drawing,
