@@ -64,7 +64,7 @@ describe('everything within reach', () => {
     await page.keyboard.press('Enter');
     await soon(() => page.evaluate(() => document.documentElement.dataset.theme)).toBe('dark');
     await page.keyboard.press('Control+.');
-    await page.keyboard.type('paper as the computer');
+    await page.keyboard.type('theme of the system');
     await page.keyboard.press('Enter');
     await soon(() => page.evaluate(() => document.documentElement.dataset.theme)).toBe('light');
   });
