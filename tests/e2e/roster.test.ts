@@ -62,10 +62,10 @@ describe('the roster', () => {
   });
 
   it('sets aside and brings back', async () => {
-    await page.getByRole('button', { name: 'Set aside: Zofia Łęgowianka' }).click();
+    await page.getByRole('button', { name: 'Archive: Zofia Łęgowianka' }).click();
     await soon(async () => (await names()).length).toBe(5);
     await page.getByRole('button', { name: 'Show archived' }).click();
-    await page.getByRole('button', { name: 'Bring back: Zofia Łęgowianka' }).click();
+    await page.getByRole('button', { name: 'Restore: Zofia Łęgowianka' }).click();
     await page.getByRole('button', { name: 'Hide archived' }).click();
     await soon(async () => (await names()).length).toBe(6);
     await expectNoBarriers();
@@ -106,7 +106,7 @@ describe('a guided measuring session', () => {
     await enter(page, 'First reading', '79');
     await soon(() => question.count()).toBe(0);
     expect(await textOf(page.locator('.measure-step').getByRole('status'))).toMatch(
-      /79\.2 cm, give or take \d mm: 2 readings, 4 mm apart/,
+      /79\.2 cm ± \d mm: 2 readings, 4 mm apart/,
     );
   });
 
@@ -144,7 +144,7 @@ describe('a guided measuring session', () => {
     expect(kneeHeightSitting).toEqual(before.athlete.tape.kneeHeightSitting);
     const history = await callFromPage(page, 'measurings.list', { athleteId: before.id });
     expect(history.map(({ statureM }) => statureM)).toEqual([1.44, 1.47, 1.5, 1.52, 1.525]);
-    await page.getByRole('img', { name: /^Stature: 5 measurings/ }).waitFor();
+    await page.getByRole('img', { name: /^Stature: 5 measurements/ }).waitFor();
   });
 
   it('takes in an old note, takes it away, and brings it back', async () => {
@@ -153,11 +153,11 @@ describe('a guided measuring session', () => {
     await form.getByLabel('Day').fill('2025-09-20');
     await form.getByLabel('Stature').fill('144');
     await form.getByRole('button', { name: 'Save', exact: true }).click();
-    await page.getByRole('img', { name: /^Stature: 6 measurings/ }).waitFor();
+    await page.getByRole('img', { name: /^Stature: 6 measurements/ }).waitFor();
     await page.getByText('All measurements as a table').click();
-    await page.getByRole('button', { name: /^Take away: Sep 20, 2025/ }).click();
+    await page.getByRole('button', { name: /^Remove: Sep 20, 2025/ }).click();
     await page.getByRole('button', { name: 'Restore' }).click();
-    await page.getByRole('img', { name: /^Stature: 6 measurings/ }).waitFor();
+    await page.getByRole('img', { name: /^Stature: 6 measurements/ }).waitFor();
     await expectNoBarriers();
   });
 });
@@ -204,7 +204,7 @@ describe('a minor', () => {
     const given = page.getByRole('group', { name: 'Body data are saved and shown' });
     await given.getByLabel('Given by').fill('A guardian');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await given.getByText('Who gave it, and on which day').waitFor();
+    await given.getByText('Who gave it and the day are both needed.').waitFor();
     await given.getByLabel('On').fill('2026-09-28');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.locator('table.roster').waitFor();
@@ -241,20 +241,20 @@ describe('a table of athletes', () => {
     await soon(() => bad.count()).toBe(3);
     const told = (await bad.allTextContents()).map((text) => text.replaceAll('\u{202f}', ' '));
     expect(told[0]).toMatch(/^3Stature.*17\.2 cm is not between 80\.0 cm and 260\.0 cm/);
-    expect(told[1]).toMatch(/^3Born on.*not clear which is the month/);
-    expect(told[2]).toMatch(/^4Side.*“up” is not known here; allowed is left, right/);
+    expect(told[1]).toMatch(/^3Born on.*Day or month\? In “3\/4\/2009” it is not clear/);
+    expect(told[2]).toMatch(/^4Side.*“up” is not known; allowed: left, right/);
     expect(await page.getByText('Columns left out').textContent()).toContain('“Shoe size”');
     await page.getByRole('row', { name: /Bohuš Křivolák changes: Mass/ }).waitFor();
-    await page.getByRole('row', { name: /Tomé Açoreiro the same as here/ }).waitFor();
+    await page.getByRole('row', { name: /Tomé Açoreiro no change/ }).waitFor();
     const odd = page.getByRole('row', { name: /Sound Newcomer new/ });
-    expect(await textOf(odd)).toMatch(/unusual: Foot length 35\.2 cm, where 98 of 100/);
+    expect(await textOf(odd)).toMatch(/unusual: Foot length 35\.2 cm; 98 of 100 people/);
     await expectNoBarriers();
   });
 
   it('is taken in for the rows that are right; the others wait with their cells', async () => {
     const was = await athleteNamed('Bohuš');
     await page.getByRole('button', { name: 'Import 2 athletes' }).click();
-    await page.getByText('2 athletes were taken in.').waitFor();
+    await page.getByText(/^2 athletes were imported\./).waitFor();
     const { athlete } = await athleteNamed('Bohuš');
     expect(athlete).toEqual({ ...was.athlete, massKg: 85.5, measuredOn: today() });
     expect((await athleteNamed('Sound Newcomer')).athlete).toMatchObject({ side: 'right', statureM: 1.71 });
@@ -273,7 +273,7 @@ describe('a table of athletes', () => {
       await soon(() => page.getByLabel(label).count()).toBe(0);
     }
     await page.getByRole('button', { name: 'Import 2 athletes' }).click();
-    await page.getByText('2 athletes were taken in.').waitFor();
+    await page.getByText(/^2 athletes were imported\./).waitFor();
     const { athlete } = await athleteNamed('New Paddler');
     expect(athlete).toMatchObject({ statureM: 1.72, bornOn: '2009-04-03' });
     expect(athlete.tape.footLength).toEqual({ valueM: 0.251, takenOn: today() });
@@ -289,8 +289,8 @@ describe('a table of athletes', () => {
     expect(data).toHaveLength(10);
     expect(data[0]?.slice(0, 5)).toEqual(['Name', 'Side', 'Sex', 'Born on', 'Stature [cm]']);
     await chooseFiles('Choose a CSV file', csv(text));
-    await page.getByText('There is nothing to take in').waitFor();
-    expect(await page.getByRole('row', { name: /the same as here/ }).count()).toBe(9);
+    await page.getByText('Nothing new: every row is the same as here.').waitFor();
+    expect(await page.getByRole('row', { name: /no change/ }).count()).toBe(9);
   });
 });
 

@@ -59,20 +59,20 @@ afterAll(async () => {
 describe('an athlete’s own position', () => {
   it('is reached from the list of fits and from the bench, and takes the whole window', async () => {
     await goTo(page, '#/fits');
-    await page.getByRole('link', { name: 'Show: Žofie in the grey single' }).click();
+    await page.getByRole('link', { name: 'For the athlete: Žofie in the grey single' }).click();
     await page.getByRole('heading', { level: 1, name: 'Žofie Łuczak' }).waitFor();
     expect(await page.getByRole('navigation').count()).toBe(0);
     await page.getByRole('link', { name: 'Back to the bench' }).click();
-    await page.getByRole('link', { name: 'Show', exact: true }).click();
+    await page.getByRole('link', { name: 'For the athlete', exact: true }).click();
     await page.getByRole('img', { name: 'You from the side, in the boat on the water' }).waitFor();
   });
 
   it('says what is good and what to look after, then what changes, why, and what to feel for', async () => {
-    for (const heading of ['What is good', 'What to look after']) {
+    for (const heading of ['What is good', 'What to watch']) {
       await page.getByRole('heading', { name: heading }).waitFor();
     }
     await page.getByRole('tab', { name: 'What changes' }).click();
-    for (const heading of ['What changes', 'Why', 'What to feel for']) {
+    for (const heading of ['What changes', 'Why', 'What you will feel']) {
       await page.getByRole('heading', { name: heading }).waitFor();
     }
     const words = (await page.getByRole('tabpanel').textContent())!;
@@ -135,7 +135,7 @@ describe('between before and now', () => {
     await page.getByRole('button', { name: 'Now' }).click();
     await soon(place).toBe('Now');
     const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen);
-    expect(seen.some((text) => text.includes('of 100'))).toBe(true);
+    expect(seen.some((text) => text.includes('% of the way'))).toBe(true);
     await page.emulateMedia({ reducedMotion: 'reduce' });
   });
 
