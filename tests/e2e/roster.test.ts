@@ -303,7 +303,7 @@ describe('a boat', () => {
     await goTo(page, `#/boats/${id}`);
     await page.getByRole('row', { name: /^Mass .*change: 0\.2\skg under/ }).waitFor();
     await page.getByRole('row', { name: /^Length overall .*good, on the limit/ }).waitFor();
-    await page.getByText(/^C1 limits as of .*2025: .*check the current rule book/).waitFor();
+    await page.getByText(/^C1 limits, .*: 2025 rules, not from the rule book itself; check it/).waitFor();
     await page.getByRole('link', { name: 'Ylva in No. 4' }).waitFor();
   });
 
@@ -375,7 +375,7 @@ describe('a boat', () => {
     const { id, boat } = await boatOfClass('C1');
     await goTo(page, `#/boats/${id}`);
     await page.getByRole('button', { name: 'Duplicate' }).click();
-    await page.getByRole('heading', { level: 1, name: `${boat.name}, copy` }).waitFor();
+    await page.getByRole('heading', { level: 1, name: `${boat.name} (2)` }).waitFor();
     const [copy] = await callFromPage(page, 'boats.list', { search: '(2)' });
     expect(copy!.id).not.toBe(id);
     expect({ ...copy!.boat, id, name: boat.name }).toEqual({ ...boat, id });
