@@ -252,7 +252,7 @@ describe('Wednesday: on the water', () => {
 
 describe('Thursday: the athlete', () => {
   it('is shown before and after', async () => {
-    await page.getByRole('link', { name: 'Show', exact: true }).click();
+    await page.getByRole('link', { name: english.say('show.way'), exact: true }).click();
     await page.getByRole('heading', { level: 1, name: NAME }).waitFor();
     const said = page.locator('.show-said').first();
     await said.getByText('Foot asleep after ten minutes').waitFor();
