@@ -88,7 +88,7 @@ describe('a float check, through its own screen', () => {
     await soon(async () => (await single()).boat.floatCheck?.takenOn).toBe('2026-08-01');
     const { id } = await single();
     await goTo(page, `#/boats/${id}`);
-    await page.getByText(/^Checked afloat on Aug 1, 2026; the hull is corrected by it/).waitFor();
+    await page.getByText(/^Checked afloat on Aug 1, 2026; the hull was corrected and misses by at most/).waitFor();
     await page.getByText('1 earlier check').click();
     await page.getByText(/with 60\.0\skg; missed by at most/).waitFor();
     expect(await barriersInBothThemes(page)).toEqual([]);
@@ -99,6 +99,6 @@ describe('a float check, through its own screen', () => {
     await callFromPage(page, 'boats.save', { boat: { ...boat, id, correction: null } });
     await goTo(page, '#/boats');
     await goTo(page, `#/boats/${id}`);
-    await page.getByText(/the hull was changed since; the correction no longer holds/).waitFor();
+    await page.getByText(/but the hull has changed since\. The correction is not used\./).waitFor();
   });
 });

@@ -129,16 +129,16 @@ describe('the offers', () => {
     const before = await keptFit();
     const { offers } = proposed(before);
     await ask().click();
-    await button(/^Show the offer/)
+    await button(/^Show the option/)
       .first()
       .waitFor();
     expect(await page.locator('.proposal-offers > li').count()).toBe(offers.length);
     const told = await textOf(page.locator('.proposal-offers > li').first());
     expect(told).toMatch(/Also changes: .* to |Nothing else changes/);
-    await button(/^Show the offer/)
+    await button(/^Show the option/)
       .first()
       .click();
-    await button(/^Hide the offer/)
+    await button(/^Hide the option/)
       .first()
       .waitFor();
     expect(await keptFit()).toEqual(before);
@@ -150,7 +150,7 @@ describe('the offers', () => {
     const { fit, offers } = proposed(before);
     const [offer] = offers;
     await ask().click();
-    await button(/^Apply the offer/)
+    await button(/^Apply the option/)
       .first()
       .click();
     await soon(keptFit).toEqual(withMoves(fit, offer!));
@@ -199,7 +199,7 @@ describe('a crew', () => {
     await leave().waitFor();
     expect(await moves()).toHaveLength(own.length);
     await page
-      .getByRole('button', { name: /^Apply the offer/ })
+      .getByRole('button', { name: /^Apply the option/ })
       .first()
       .click();
     await soon(keptFit).toEqual(withMoves(fit, offers[0]!));

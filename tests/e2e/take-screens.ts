@@ -133,8 +133,8 @@ async function openThePaddle(page: Page): Promise<void> {
 
 async function proposeTheLeast(page: Page): Promise<void> {
   await page.getByRole('tab', { name: /^Findings/ }).click();
-  await page.getByRole('button', { name: 'Propose the least change' }).click();
-  await page.getByRole('button', { name: 'Leave it: the proposal' }).waitFor();
+  await page.getByRole('button', { name: 'Propose the smallest change' }).click();
+  await page.getByRole('button', { name: 'Discard the proposal' }).waitFor();
 }
 
 async function openThePair(page: Page): Promise<void> {
