@@ -12,7 +12,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { type FindAction, useOfferedActions } from '../../find/offered-actions.ts';
 import { today } from '../../language/dates.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say } from '../../language/messages.ts';
 import { quantityName } from '../../language/sentences.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -144,5 +144,5 @@ function worseText({ changes }: GrowthChanges): string {
   const worse = changes.filter((change) => worsening(change) > 0);
   if (worse.length === 0) return say('week.worse.none');
   const names = [...new Set(worse.map(({ id }) => inSentence(quantityName(id))))].join(', ');
-  return sayCount('week.worse', worse.length).replace('{names}', names);
+  return say('week.worse', { count: worse.length, names });
 }
