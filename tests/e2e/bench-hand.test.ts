@@ -76,7 +76,7 @@ describe('the hand on the drawing', () => {
     await page.getByRole('menuitem', { name: 'Lock Knee pad' }).waitFor();
     expect(await barriersInBothThemes(page)).toEqual([]);
     await page.getByRole('menuitem', { name: 'Lock Knee pad' }).click();
-    await page.getByRole('button', { name: /^Unlock Knee pad/ }).waitFor();
+    await page.getByRole('button', { name: /^Locked: Knee pad/ }).waitFor();
     await page.mouse.click(x, y, { button: 'right' });
     await page.getByRole('menuitem', { name: /^Undo: lock/ }).click();
     await page.getByRole('button', { name: /^Lock Knee pad/ }).waitFor();

@@ -88,7 +88,9 @@ describe('a float check, through its own screen', () => {
     await soon(async () => (await single()).boat.floatCheck?.takenOn).toBe('2026-08-01');
     const { id } = await single();
     await goTo(page, `#/boats/${id}`);
-    await page.getByText(/^Checked afloat on Aug 1, 2026; the hull was corrected and misses by at most/).waitFor();
+    await page
+      .getByText(/^Checked afloat on Aug 1, 2026; the hull was corrected and misses by at most/)
+      .waitFor();
     await page.getByText('1 earlier check').click();
     await page.getByText(/with 60\.0\skg; missed by at most/).waitFor();
     expect(await barriersInBothThemes(page)).toEqual([]);

@@ -157,7 +157,7 @@ describe('margin notes', () => {
     const note = page.locator('[data-finding="frontKnee@0"]');
     await page.getByRole('tab', { name: 'Front foot' }).click();
     await page.getByRole('button', { name: /^Lock Front foot/ }).click();
-    await page.getByRole('button', { name: /^Unlock Front foot/ }).waitFor();
+    await page.getByRole('button', { name: /^Locked: Front foot/ }).waitFor();
     await note.locator('.note-change, .note-looking').filter({ hasNotText: 'Looking' }).waitFor();
     expect(await textOf(note)).not.toContain('Front foot');
     expect((await keptFit()).seats[0]!.locks).toEqual(['frontFoot']);

@@ -81,7 +81,7 @@ describe('a guided measuring session', () => {
     await page.getByRole('link', { name: 'Measure', exact: true }).click();
     await page.getByRole('heading', { name: 'Stature and mass' }).waitFor();
     await enter(page, 'Stature', '182');
-    await page.getByRole('alert').filter({ hasText: 'Measure again' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'Measure it again' }).waitFor();
     await enter(page, 'Stature', '152,5');
     await enter(page, 'Body mass', '45');
     await soon(() => page.locator('.odd-value').count()).toBe(0);

@@ -217,7 +217,7 @@ describe('the screen', () => {
     }
     const order = [
       'What is shown',
-      'For the athlete',
+      'Page for the athlete',
       'Full screen',
       'Back to the bench',
       'Between',
