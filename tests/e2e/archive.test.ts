@@ -93,18 +93,18 @@ describe('the archive, through its own screen', () => {
 
   it('goes back to a backup, after asking, and back again from there', async () => {
     await page.getByRole('button', { name: 'Back up now' }).click();
-    await page.getByRole('row', { name: /asked for/ }).waitFor();
+    await page.getByRole('row', { name: /by hand/ }).waitFor();
     await callFromPage(page, 'athletes.save', { athlete: exampleAthlete({ name: 'Came later' }) });
     await page
-      .getByRole('row', { name: /asked for/ })
-      .getByRole('button', { name: /^Go back to it/ })
+      .getByRole('row', { name: /by hand/ })
+      .getByRole('button', { name: /^Restore: / })
       .click();
     await page.getByRole('alertdialog').getByRole('button', { name: 'Restore', exact: true }).click();
     await soon(names).toEqual(['Stays']);
     await page
-      .getByRole('row', { name: /before going back/ })
+      .getByRole('row', { name: /before restoring/ })
       .first()
-      .getByRole('button', { name: /^Bring back/ })
+      .getByRole('button', { name: /^Restore what is missing/ })
       .click();
     await soon(names).toEqual(['Came later', 'Stays']);
   });

@@ -219,7 +219,7 @@ describe('revisions', () => {
     await withTwoRevisions();
     await revisionsTab();
     await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
-    await page.getByRole('button', { name: /^Look at it: revision 2/ }).click();
+    await page.getByRole('button', { name: /^View revision 2/ }).click();
     await soon(() => textOf(row())).toMatch(/17\.5 cm\s*20\.0 cm/);
     await page.getByRole('button', { name: 'Back to the bench' }).click();
     await soon(padAft).toBe('21.0 cm');
@@ -228,7 +228,7 @@ describe('revisions', () => {
   it('are put back on the bench as one step', async () => {
     await withTwoRevisions();
     await revisionsTab();
-    await page.getByRole('button', { name: /^Look at it: revision 1/ }).click();
+    await page.getByRole('button', { name: /^View revision 1/ }).click();
     await page.getByRole('button', { name: 'Restore this revision' }).click();
     await soon(padAft).toBe('17.5 cm');
     await undo();
