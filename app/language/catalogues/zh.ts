@@ -6,6 +6,7 @@ import bench from '../../../assets/messages/zh/bench.json' with { type: 'json' }
 import board from '../../../assets/messages/zh/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/zh/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/zh/boat-kept.json' with { type: 'json' };
+import clubLibrary from '../../../assets/messages/zh/club-library.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/zh/conflict-fields.json' with { type: 'json' };
 import crew from '../../../assets/messages/zh/crew.json' with { type: 'json' };
 import drawing from '../../../assets/messages/zh/drawing.json' with { type: 'json' };
@@ -45,6 +46,7 @@ export const messages = {
   ...board,
   ...boat,
   ...boatKept,
+  ...clubLibrary,
   ...conflictFields,
   ...crew,
   ...drawing,
