@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exampleAthlete, exampleFit } from '../core/example/example-fit.ts';
+import { english } from '../english.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
 
@@ -78,7 +79,10 @@ describe('the archive, through its own screen', () => {
     await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
     if (process.env.SHOT) await page.screenshot({ path: process.env.SHOT, fullPage: true });
     await page.getByRole('button', { name: 'Open', exact: true }).click();
-    await page.getByRole('button', { name: 'Import', exact: true }).waitFor();
+    // It is this store's own file: it opens, and brings nothing.
+    await page.getByText(english.say('archive.counts.nothing')).waitFor();
+    expect(await page.getByRole('button', { name: 'Import', exact: true }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
     expect(await names()).toEqual(['Stays']);
   });
 
