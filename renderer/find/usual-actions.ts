@@ -36,7 +36,7 @@ export const usualActions = (): readonly FindAction[] => [
   ...(['light', 'dark', 'system'] as const).map((theme) => ({
     id: `paper-${theme}`,
     name: say(`do.paper-${theme}`),
-    words: say('do.paper.words'),
+    words: say(`do.paper-${theme}.words`),
     run: () => displaySettings.setState({ theme }),
   })),
   ...(['cm', 'mm', 'in'] as const).map((length) => ({
