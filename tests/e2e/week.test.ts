@@ -356,13 +356,13 @@ describe('spring: four centimetres taller', () => {
     await page.locator('.finding-changes').waitFor();
     const before = await keptFit();
     const told = await textOf(page.locator('.finding-changes'));
-    await button(`Update this fit with ${NAME} as measured now`).click();
+    await button(english.say('growth.take.of', { name: NAME })).click();
     await soon(async () => (await keptFit()).seats[0]!.athlete!.statureM).toBeCloseTo(1.62, 9);
     const after = await keptFit();
     expect({ ...after.seats[0], athlete: null }).toEqual({ ...before.seats[0], athlete: null });
     const [was, is] = [evaluator.evaluate(before), evaluator.evaluate(after)];
     const degrees = (report: Report) => ((value(report, 'frontKnee') * 180) / Math.PI).toFixed(0);
-    expect(told).toContain(`${degrees(was)}° to ${degrees(is)}°`);
+    expect(told).toContain(`${degrees(was)}° → ${degrees(is)}°`);
     await page.getByText(english.say('growth.done')).first().waitFor();
     expect(await page.getByText(`${NAME} has grown`).count()).toBe(0);
     expect(await barriers()).toEqual([]);
