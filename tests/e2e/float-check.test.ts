@@ -89,7 +89,7 @@ describe('a float check, through its own screen', () => {
     const { id } = await single();
     await goTo(page, `#/boats/${id}`);
     await page
-      .getByText(/^Checked afloat on Aug 1, 2026; the hull was corrected and misses by at most/)
+      .getByText(/^Checked afloat on 1 Aug 2026; the hull was corrected and misses by at most/)
       .waitFor();
     await page.getByText('1 earlier check').click();
     await page.getByText(/with 60\.0\skg; missed by at most/).waitFor();

@@ -155,7 +155,7 @@ describe('a guided measuring session', () => {
     await form.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('img', { name: /^Stature: 6 measurements/ }).waitFor();
     await page.getByText('All measurements as a table').click();
-    await page.getByRole('button', { name: /^Remove: Sep 20, 2025/ }).click();
+    await page.getByRole('button', { name: /^Remove: 20 Sept? 2025/ }).click();
     await page.getByRole('button', { name: 'Restore' }).click();
     await page.getByRole('img', { name: /^Stature: 6 measurements/ }).waitFor();
     await expectNoBarriers();
