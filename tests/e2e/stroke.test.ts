@@ -295,7 +295,7 @@ describe('what one centimetre does, and what would tighten a value', () => {
       .getByRole('button', { name: /^Trunk forward/ })
       .first()
       .click();
-    await page.getByRole('button', { name: /^What would tighten it most\? trunk/ }).click();
+    await page.getByRole('button', { name: /^What would make it more sure\? trunk/i }).click();
     const first = page.locator('.tighten li').first();
     await first.waitFor();
     expect(await first.getAttribute('data-measure')).toBe('photo.trunkPitch');
