@@ -364,7 +364,7 @@ describe('a boat', () => {
     await page.getByRole('button', { name: 'Own band for this athlete' }).click();
     const own = page.locator('.own-band');
     await own.getByLabel('Why').fill('short hamstrings');
-    await own.getByRole('button', { name: 'Cancel' }).first().click();
+    await own.getByRole('button', { name: 'Save this band' }).click();
     await own.getByRole('button', { name: 'Also in every new fit of Ylva Tornqvarn' }).click();
     await own.getByText('Also saved for Ylva Tornqvarn.').waitFor();
     const { athlete } = await athleteNamed('Ylva');
