@@ -6,6 +6,7 @@ import bench from '../../../assets/messages/de/bench.json' with { type: 'json' }
 import board from '../../../assets/messages/de/board.json' with { type: 'json' };
 import boat from '../../../assets/messages/de/boat.json' with { type: 'json' };
 import boatKept from '../../../assets/messages/de/boat-kept.json' with { type: 'json' };
+import clubLibrary from '../../../assets/messages/de/club-library.json' with { type: 'json' };
 import conflictFields from '../../../assets/messages/de/conflict-fields.json' with { type: 'json' };
 import crew from '../../../assets/messages/de/crew.json' with { type: 'json' };
 import drawing from '../../../assets/messages/de/drawing.json' with { type: 'json' };
@@ -45,6 +46,7 @@ export const messages = {
   ...board,
   ...boat,
   ...boatKept,
+  ...clubLibrary,
   ...conflictFields,
   ...crew,
   ...drawing,
