@@ -109,7 +109,7 @@ async function expectProper(name: string, input: unknown): Promise<boolean> {
   const { code, message, problems } = callErrorSchema.parse(result.error);
   refusals.set(code, (refusals.get(code) ?? 0) + 1);
   expect(code, message).not.toBe('internal');
-  expect(message).toMatch(/^\p{Lu}[^\n]*[.:]$/u);
+  expect(message).toMatch(/^[\p{Lu}\p{Lo}„“«¿¡][^\n]*[.:。：]$/u);
   if (code === 'bad-input') expect(problems.length).toBeGreaterThan(0);
   for (const problem of problems) expect(problem.message).toMatch(/^[^\n]{3,}$/);
   expect(fingerprint()).toBe(before);
