@@ -175,13 +175,16 @@ async function showTheChanges(page: Page): Promise<void> {
   await page.getByText('From behind', { exact: true }).click();
 }
 
-async function takeAll(): Promise<void> {
+/** The pictures that the README shows, and the one that leads to the last of them. */
+const README = new Set(['bench-light', 'show-light', 'trial-light', 'trial-answered']);
+
+async function takeAll(pictures: readonly Picture[]): Promise<void> {
   mkdirSync(OUT, { recursive: true });
   const program = await startProgram();
   try {
     const page = await program.openBrowser({ viewport: USUAL, reducedMotion: 'reduce', clock: true });
     await page.getByRole('button', { name: 'Open the demo club' }).waitFor();
-    for (const { name, theme = 'light', size = USUAL, reach } of PICTURES) {
+    for (const { name, theme = 'light', size = USUAL, reach } of pictures) {
       await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });
       await page.setViewportSize(size);
       await reach?.(page);
@@ -196,4 +199,6 @@ async function takeAll(): Promise<void> {
   }
 }
 
-await (process.argv.includes('figures') ? takeFigures() : takeAll());
+const forReadme = process.argv.includes('readme');
+const pictures = forReadme ? PICTURES.filter(({ name }) => README.has(name)) : PICTURES;
+await (process.argv.includes('figures') ? takeFigures() : takeAll(pictures));
