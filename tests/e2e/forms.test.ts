@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { goTo } from './screens.ts';
+import { goTo, soon } from './screens.ts';
 
 let program: RunningProgram;
 let page: Page;
@@ -19,7 +19,7 @@ describe('a form that is not complete', () => {
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     const summary = page.getByRole('alert').filter({ hasText: 'missing or wrong' });
     await summary.waitFor();
-    expect(await summary.evaluate((box) => box === document.activeElement)).toBe(true);
+    await soon(() => summary.evaluate((box) => box === document.activeElement)).toBe(true);
     expect(await summary.getByRole('listitem').allInnerTexts()).toEqual([
       'Name: This is needed.',
       'Paddles on the: This is needed.',
@@ -30,8 +30,8 @@ describe('a form that is not complete', () => {
     await page.keyboard.type('171');
     await page.keyboard.press('Enter');
     const focused = page.locator('input:focus');
-    expect(await focused.getAttribute('name')).toBe('massKg');
-    expect(await summary.getByRole('listitem').count()).toBe(3);
+    await soon(() => focused.getAttribute('name')).toBe('massKg');
+    await soon(() => summary.getByRole('listitem').count()).toBe(3);
     expect(await barriersInBothThemes(page)).toEqual([]);
   });
 });
