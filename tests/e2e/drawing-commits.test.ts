@@ -65,6 +65,7 @@ it(`React commits nothing for ${MOVES} moves of the pointer that it does not com
   const moving = await commitsDuring((k) => page.mouse.move(x - 2 - k / 10, y + (k % 7)));
   // The second hand is counted, so commits are.
   expect(heldStill).toBeGreaterThan(0);
-  expect(moving).toBe(heldStill);
+  // The frames are 3.3 seconds: one more or one fewer beat of the second hand may fall into them.
+  expect(Math.abs(moving - heldStill)).toBeLessThanOrEqual(1);
   await page.mouse.up();
 });
