@@ -223,7 +223,7 @@ async function callOnce(link: Link): Promise<void> {
   }
 }
 
-/** Writes the store as any call of the page does: after whoever has it to itself, and noticing a file that was replaced. */
+/** Writes the store like every other call: it waits its turn, and notices a file that was replaced. */
 function written<T>({ writeLock, store }: Program, work: () => T): Promise<T> {
   return writeLock.alone(async () => {
     store.safeguard.look();

@@ -103,7 +103,7 @@ export const SENTENCES = {
     return say('problem.no-invitation');
   },
   get 'library-away'() {
-    return say('problem.library-away');
+    return say('problem.club-library-away');
   },
   get 'no-such-bundle'() {
     return say('problem.no-such-bundle');

@@ -79,7 +79,7 @@ function middleOf(setting: SeatSetting, { body, boat, stationX, own }: FirstGive
   return { ...moved, bands: setting.bands };
 }
 
-/** A middle that leaves something to change or stop of its own seat, as a hard personal limit may ask, is put right as any fit. */
+/** A middle that still leaves something to change or stop, which a hard personal limit may do, is mended like every fit. */
 function clearedOf(evaluator: Evaluator, fit: Fit, index: number): Fit {
   const { findings } = evaluator.evaluate(fit);
   const serious = placeable(findings).filter((f) => f.seat === index && isSerious(f));

@@ -34,7 +34,8 @@ if (![kills, damages, stores, edits, seed].every((count) => Number.isInteger(cou
 }
 // Standard output is for the result alone, if a program is to read it.
 const report = (line: string) => (values.json ? console.error(line) : console.log(line));
-if (values.library) {
+const { library: onLibrary } = values;
+if (onLibrary) {
   const changes = Number(values.changes ?? 1500);
   process.exit(
     await soakLibrary({

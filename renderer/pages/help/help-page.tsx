@@ -61,10 +61,10 @@ export function HelpPage() {
           <p>{say('help.private.age')}</p>
         </section>
         <section>
-          <h2>{say('help.library')}</h2>
+          <h2>{say('help.club-library')}</h2>
           <ol className="help-steps">
             {LIBRARY_STEPS.map((step) => (
-              <li key={step}>{say(`help.library.${step}`)}</li>
+              <li key={step}>{say(`help.club-library.${step}`)}</li>
             ))}
           </ol>
         </section>
