@@ -30,7 +30,8 @@ export function* setOutPdf(
   const layout = firstSheet(paper);
   const views = sheetDrawing(out, hull);
   const scale = scaleFor(views, layout.drawing);
-  const placed = flow(pdf, sheetBlocks(out).map(flowing), columnsAfter(layout, heightAt(views, scale)));
+  const blocks = sheetBlocks(out).map((block) => flowing(block, out.work.words));
+  const placed = flow(pdf, blocks, columnsAfter(layout, heightAt(views, scale)));
   const sheets = 1 + Math.max(0, ...placed.map(({ page }) => page));
   for (let sheet = 0; sheet < sheets; sheet++) {
     pdf.addPage(layout.page);

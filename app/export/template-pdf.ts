@@ -61,7 +61,7 @@ export function* templatePdf(
     const tiling = tilingOf(drawing, paper);
     for (const tile of tiling.tiles) {
       page += 1;
-      drawTile(pdf, { drawing, tiling, tile });
+      drawTile(pdf, { drawing, tiling, tile, words });
       const count = words.say('work-title.count', { page, pages });
       drawFoot(pdf, { drawing, tiling, tile, stamp, count, words });
       yield;
@@ -80,8 +80,8 @@ function placementOf({ tiling: { window }, tile }: TilePage): Placement {
   return { scale: 1, origin: [window.left - tile.shows.minX, window.top + tile.shows.maxY] };
 }
 
-function drawTile(pdf: SheetPdf, given: TilePage): void {
-  const { drawing, tiling, tile } = given;
+function drawTile(pdf: SheetPdf, given: TilePage & { words: Words }): void {
+  const { drawing, tiling, tile, words } = given;
   const placement = placementOf(given);
   pdf.addPage(tiling.page);
   pdf.within(tiling.window, () => {
@@ -90,7 +90,7 @@ function drawTile(pdf: SheetPdf, given: TilePage): void {
       drawing.shapes.filter((shape) => showsIn(shape, tile.shows)),
       placement,
     );
-    drawSeams(pdf, given, placement);
+    drawSeams(pdf, given, { placement, words });
     for (const mark of tiling.registration) {
       if (inside(mark, tile.shows)) registrationMark(pdf, onPage(mark, placement));
     }
@@ -122,7 +122,11 @@ function registrationMark(pdf: SheetPdf, [x, y]: MillimetrePoint): void {
 }
 
 /** Lines down the middle of each overlap to cut along, with the name of the tile that joins there. */
-function drawSeams(pdf: SheetPdf, { tiling, tile }: TilePage, placement: Placement): void {
+function drawSeams(
+  pdf: SheetPdf,
+  { tiling, tile }: TilePage,
+  { placement, words }: { placement: Placement; words: Words },
+): void {
   const { minX, minY, maxX, maxY } = tile.shows;
   const ink = { stroke: SOFT, width: 0.12, dash: [1.5, 1.5] };
   const half = OVERLAP_MM / 2;
@@ -136,7 +140,7 @@ function drawSeams(pdf: SheetPdf, { tiling, tile }: TilePage, placement: Placeme
   ) => {
     if (!joins) return;
     pdf.path([onPage(from, placement), onPage(to, placement)], ink);
-    pdf.text(`joins ${joins}`, onPage(label.at, placement), {
+    pdf.text(words.say('paper.joins', { name: joins }), onPage(label.at, placement), {
       size: 2.6,
       colour: SOFT,
       anchor: 'middle',

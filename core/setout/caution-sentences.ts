@@ -30,7 +30,8 @@ function formOf(caution: SetOutCaution, length: (mm: number) => string): [form: 
         { fitting, at: length(caution.aftMm), nearest: length(caution.nearestMm), number: caution.number },
       ];
     case 'on-rails': {
-      const [apart, hole] = [length(caution.apartMm), length(caution.holeMm)];
+      // As drills are sold: in millimetres in either unit.
+      const [apart, hole] = [length(caution.apartMm), `${caution.holeMm.toFixed(1)} mm`];
       return ['', { fitting, apart, hole, height: length(caution.heightMm) }];
     }
     case 'floor-not-level':

@@ -72,15 +72,17 @@ function figureWidth({ text }: Dimension, scale: number): number {
 
 /** The figure above its line, or above the line's end past an outside arrow; read from below or the right (ISO 129-1). */
 function figure(given: Dimension, { scale, outside }: { scale: number; outside: boolean }): PlainShape {
-  const { from, to, offset, text } = given;
+  const { from, to, offset, text, figureAt = 0.5 } = given;
   const normal = leftNormal(from, to);
   const ahead: MillimetrePoint = [normal[1], -normal[0]];
   const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
   const upright = turn > -89.999 && turn < 90.001;
   const turnDeg = upright ? turn : turn - Math.sign(turn) * 180;
   const lift = (offset + (upright ? 1 : -1)) / scale;
-  const half = Math.hypot(to[0] - from[0], to[1] - from[1]) / 2;
-  const along = outside ? half + (TAIL + figureWidth(given, scale) / 2) / scale : 0;
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const along = outside
+    ? length / 2 + (TAIL + figureWidth(given, scale) / 2) / scale
+    : length * (figureAt - 0.5);
   const at: MillimetrePoint = [
     (from[0] + to[0]) / 2 + normal[0] * lift + ahead[0] * along,
     (from[1] + to[1]) / 2 + normal[1] * lift + ahead[1] * along,

@@ -82,7 +82,7 @@ function end(
     ...side(starboard, -10),
     ...side(port, 10),
     words(name, [-half, bed - 8]),
-    words(say('template.port'), [-half + 2, top - 5], { height: 2.5 }),
-    words(say('template.starboard'), [half - 2, top - 5], { height: 2.5, anchor: 'end' }),
+    words(say('template.port'), [-half, top + 2], { height: 2.5 }),
+    words(say('template.starboard'), [half, top + 2], { height: 2.5, anchor: 'end' }),
   ];
 }

@@ -15,6 +15,8 @@ import {
 const FLOOR_POINTS = 60;
 /** How far axes run out beyond the block, millimetres. */
 const OVERRUN_MM = 12;
+/** Under a view they end above its name. */
+const UNDER_MM = 2;
 
 /**
  * Side view of the pad block on its axis. y = 0 is the floorboard at the seat's mark; the base follows the board's slope and stands
@@ -34,7 +36,7 @@ export function padProfile({ fittings: { pad }, bases, work }: SeatSetOut): Temp
     ]),
     line('recess', ...bottomLine(pad, 0)),
     ...(foam > 0 ? [line('foamCut', ...bottomLine(pad, foam))] : []),
-    line('axis', [0, bedAtK - OVERRUN_MM / 2], [0, topHeight + OVERRUN_MM / 2]),
+    line('axis', [0, bedAtK - UNDER_MM], [0, topHeight + OVERRUN_MM / 2]),
     dimension([0, bedAtK], [0, bearingHeight], { offset: 0, text: figureOf(bearingHeight - bedAtK, units) }),
     dimension([aftEnd, bedAft], [aftEnd, topHeight], {
       offset: 10,
@@ -75,7 +77,7 @@ export function padSection({ fittings: { pad }, bases, work }: SeatSetOut): Temp
     ]),
     line('recess', ...hollowAcross(recess, bearingHeight, 0)),
     ...(foam > 0 ? [line('foamCut', ...hollowAcross(recess, bearingHeight, foam))] : []),
-    line('axis', [0, bed - OVERRUN_MM / 2], [0, topHeight + OVERRUN_MM / 2]),
+    line('axis', [0, bed - UNDER_MM], [0, topHeight + OVERRUN_MM / 2]),
     words(work.words.say('template.section'), [-halfWidth, bed - 8]),
   ];
 }

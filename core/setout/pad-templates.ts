@@ -24,6 +24,8 @@ import {
 const VIEW_GAP_MM = 34;
 /** How far axes run out beyond the block, millimetres. */
 const OVERRUN_MM = 12;
+/** Figures across an axis stand aside of it. */
+const ASIDE = 0.2;
 
 /**
  * Full-size template of the recess, seen from above: its edge at the block's top, lines every 5 mm of depth, the wider cut
@@ -50,12 +52,17 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
       ...woodLines(pad, foam, units),
       ...axes(pad, out.work.words),
       ...shankLine(pad, out.work.words),
-      dimension([0, -half], [0, half], { offset: -(foreEnd - 6), text: figureOf(2 * half, units) }),
+      dimension([0, -half], [0, half], {
+        offset: -(foreEnd - 6),
+        text: figureOf(2 * half, units),
+        figureAt: ASIDE,
+      }),
       dimension([aftEnd, halfWidth], [0, halfWidth], { offset: 10, text: figureOf(-aftEnd, units) }),
       dimension([0, halfWidth], [foreEnd, halfWidth], { offset: 10, text: figureOf(foreEnd, units) }),
       dimension([aftEnd, -halfWidth], [aftEnd, halfWidth], {
         offset: 10,
         text: figureOf(2 * halfWidth, units),
+        figureAt: ASIDE,
       }),
       words(say('template.fore'), [foreEnd - 4, -halfWidth + 4], { anchor: 'end' }),
       words(say('template.aft'), [aftEnd + 4, -halfWidth + 4]),
@@ -119,6 +126,7 @@ export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
       dimension([aftEnd, -halfWidth], [aftEnd, halfWidth], {
         offset: 10,
         text: figureOf(2 * halfWidth, units),
+        figureAt: ASIDE,
       }),
       words(say('template.block.plan'), [aftEnd, -halfWidth - 8]),
       ...shifted(padProfile(out), [0, down]),

@@ -64,12 +64,16 @@ function withDepth(
   });
 }
 
-/** Where a figure stands inside a line: under its fore end, or beside its broadest place on the right. */
+/** Figures at a line's fore end stand this far to port of the axis, of the line's half-breadth: clear of the axis. */
+const OFF_AXIS = 0.35;
+
+/** Where a figure stands inside a line: at its fore end to port of the axis, or beside its broadest place on the right. */
 function outermost(points: readonly MillimetrePoint[], place: 'fore' | 'right'): MillimetrePoint {
   const most = (of: (point: MillimetrePoint) => number) =>
     points.reduce((best, point) => (of(point) > of(best) ? point : best));
   if (place === 'fore') {
-    const [x, y] = most(([along]) => along);
+    const [, broadest] = most(([, across]) => across);
+    const [x, y] = most(([along, across]) => (across >= OFF_AXIS * broadest ? along : -Infinity));
     return [x - FIGURE_MM, y - FIGURE_MM / 2];
   }
   const [x, y] = most(([, across]) => -across);

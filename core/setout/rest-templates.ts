@@ -43,7 +43,7 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
       ...cross('centreMark', [0, 0], 5),
       words('R1', [2, halfWidth - 5]),
       words('R2', [2, -halfWidth + 2]),
-      words(say('template.bearing-edge'), [-2, -halfWidth + 6], { height: 2.5, turnDeg: 90 }),
+      words(say('template.bearing-edge'), [2, -halfWidth - 4], { height: 2.5 }),
       dimension([-depthBehind, -halfWidth], [-depthBehind, halfWidth], {
         offset: 10,
         text: figureOf(2 * halfWidth, units),
@@ -52,7 +52,7 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
         offset: 10,
         text: figureOf(depthBehind + footAhead, units),
       }),
-      words(say('template.plan'), [-depthBehind, -halfWidth - 8]),
+      words(say('template.plan'), [-depthBehind, -halfWidth - 12]),
       ...shifted(
         [
           ring('outline', restProfile(rest)),
@@ -73,7 +73,7 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
             [2 * halfWidth, slope],
             [0, slope],
           ]),
-          line('axis', [halfWidth, -4], [halfWidth, slope + 4]),
+          line('axis', [halfWidth, -2], [halfWidth, slope + 4]),
           dimension([2 * halfWidth, 0], [2 * halfWidth, slope], {
             offset: -10,
             text: figureOf(slope, units),

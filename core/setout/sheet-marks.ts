@@ -42,7 +42,7 @@ export function sheetMarks(
     ...profileMarks(drawing, profile),
     ...sectionMarks(drawing, section),
     caption(say('work-view.plan'), onPage([stretch.aft, halfBreadth], plan), 14),
-    caption(say('work-view.profile'), onPage([stretch.aft, high], profile), 7),
+    caption(say('work-view.profile'), onPage([stretch.aft, high], profile), 14),
     caption(say('work-view.section'), onPage([-halfBreadth, high], section), 13),
     ...wholeBoatMarks(drawing, {
       right: section.origin[0] + halfBreadth * scale,

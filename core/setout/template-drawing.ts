@@ -68,6 +68,8 @@ export interface Dimension {
   /** How far to the left of from→to its line stands, millimetres on the paper; negative to the right. */
   readonly offset: number;
   readonly text: string;
+  /** Where along from→to the figure stands, 0 to 1; left out, in the middle. Aside where an axis crosses the middle. */
+  readonly figureAt?: number;
 }
 
 /** What a dimension is drawn with, and everything else. */
@@ -114,9 +116,9 @@ export function words(
 export function dimension(
   from: MillimetrePoint,
   to: MillimetrePoint,
-  { offset, text }: { offset: number; text: string },
+  more: Pick<Dimension, 'offset' | 'text' | 'figureAt'>,
 ): Dimension {
-  return { kind: 'dimension', from, to, offset, text };
+  return { kind: 'dimension', from, to, ...more };
 }
 
 /** A small cross of two lines through a point, arms of `arm` millimetres. */

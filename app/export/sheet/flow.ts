@@ -1,5 +1,6 @@
 import { SHEET_TYPE } from '../../../core/setout/sheet-inks.ts';
 import type { SheetBox } from '../../../core/setout/sheet-layout.ts';
+import { fittedText } from '../pdf/fitted-text.ts';
 import { SHEET_INK } from '../pdf/sheet-inks.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
 
@@ -12,6 +13,8 @@ export interface Row {
 /** A headed run of rows that may go on in the next column. */
 export interface Block {
   readonly heading: string;
+  /** The heading where the rows go on in another column. */
+  readonly continued: string;
   rows(pdf: SheetPdf, width: number): readonly Row[];
 }
 
@@ -64,7 +67,7 @@ export function flow(pdf: SheetPdf, blocks: readonly Block[], columns: Iterator<
       // The last two rows stay together: no row stands alone at the head of a column.
       if (room() < row.height + lone && !empty()) {
         advance();
-        put(headingRow(`${block.heading}, continued`));
+        put(headingRow(block.continued));
       }
       put(row);
     }
@@ -76,7 +79,9 @@ function headingRow(heading: string): Row {
   return {
     height: HEADING_MM,
     draw(pdf, { left, top, width }) {
-      pdf.text(heading, [left, top + 4.6], {
+      fittedText(pdf, heading, {
+        at: [left, top + 4.6],
+        width,
         size: SHEET_TYPE.heading,
         weight: 'strong',
         colour: SHEET_INK.ink,

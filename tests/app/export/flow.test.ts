@@ -10,6 +10,7 @@ function* columns(height: number): Generator<Column, never> {
 
 const block = (rows: number): Block => ({
   heading: 'A table',
+  continued: 'A table, continued',
   rows: () => Array.from({ length: rows }, (): Row => ({ height: 5, draw() {} })),
 });
 
