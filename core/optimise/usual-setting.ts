@@ -62,7 +62,7 @@ const PADDLE_UNDER_STATURE = 0.1;
 const BLADE_SHARE = 0.35;
 
 /**
- * Between the hands, share of an arm: top hand 0.27 over the shoulders, the lower arm nearly straight, and what the lower
+ * Between the hands, share of an arm: top hand 0.235 over the shoulders, the lower arm nearly straight, and what the lower
  * shoulder drops and reaches with trunk and shoulder blade. The median woman's and man's lower hand then lies 21 to 23 cm over the
  * blade's neck; practice says 15 to 25 cm (common practice, no source). Never nearer to the neck than practice.
  */

@@ -13,8 +13,8 @@ export interface LengthChanges {
   readonly body: number;
 }
 
-/** The knee's joint over the water for the median adult of the survey on a pad in the middle of its band, metres. */
-const USUAL_KNEE_OVER_WATER = 0.09;
+/** The knee's joint over the water for the median adult of the survey on a pad in the middle of its band in a usual single, metres. */
+const USUAL_KNEE_OVER_WATER = 0.115;
 
 /**
  * Splits the difference of the two lengths by what this stance changes against the usual one in which the rule was found.

@@ -42,10 +42,10 @@ export const TOP_HAND_MEASURED_SD = 0.02;
  * blade is upright and buried. That is nearer to the catch than half way: the trunk comes up late.
  *
  * This is where the rule of the paddle's length (stature less 8 to 12 cm) was found, so that it is calibrated here: trunk 35°
- * forward and the top hand 16 cm over the shoulders give the median woman and man of the survey, on fittings in the middle of
- * their bands, a paddle 10 ± 2 cm shorter than they are. What then differs is what this stance changes.
+ * forward and the top hand 14 cm over the shoulders give the median woman and man of the survey, on fittings in the middle of
+ * their bands in a usual single, a paddle 10 ± 2 cm shorter than they are. What then differs is what this stance changes.
  *
- * At 1.80 m: trunk at 35°, the hand some 17 cm over the shoulders.
+ * At 1.80 m: trunk at 35°, the hand some 15 cm over the shoulders.
  */
 export function midDrive({ body, seat, stances }: MidDriveInput): MidDrive {
   const { trunk, upperArm, forearm, hand } = body.lengths;

@@ -17,15 +17,15 @@ interface Hold {
 }
 
 /**
- * Estimates, drawn from the look of a stroke, not measured. The top hand passes 0.27 of an arm over the shoulders in the
- * middle of the drive (half way between catch and exit), 16 cm for an adult of median size: with that hand, a lean of 35° and
- * a nearly straight lower arm the usual rule for a paddle's length holds (see `paddle/mid-drive.ts`). They move the centre of
+ * Estimates, drawn from the look of a stroke, not measured. The top hand passes 0.235 of an arm over the shoulders in the
+ * middle of the drive (half way between catch and exit), 14 cm for an adult of median size: with that hand, a lean of 35° and
+ * a nearly straight lower arm the usual rule for a paddle's length holds in a usual single (see `paddle/mid-drive.ts`). They move the centre of
  * mass by under a centimetre.
  */
 const HOLD: Readonly<Record<Phase, Hold>> = {
   ready: { top: [0.68, 0.24, 0.285], shaft: [-0.2, 0.12, -1] },
   catch: { top: [0.53, 0.22, 0.4], shaft: [0.5, 0.12, -1] },
-  exit: { top: [0.46, 0.26, 0.14], shaft: [-0.45, 0.18, -1] },
+  exit: { top: [0.46, 0.26, 0.07], shaft: [-0.45, 0.18, -1] },
 };
 
 /**

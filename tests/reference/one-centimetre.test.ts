@@ -35,6 +35,7 @@ const PIECEWISE = [
   'kneeInsideHull',
   'restInsideHull',
   'footInsideHull',
+  'footOverhang',
   'supportMargin',
   'hipFlexorStretch',
 ];

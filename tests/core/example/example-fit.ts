@@ -25,15 +25,29 @@ function tapeHull(lengthM: number, beamM: number, depthM: number) {
   };
 }
 
+/** Width of the test hull 6 cm above its keel, at a share of half its length. */
+const widthLow = (beamM: number, share: number) => 0.72 * beamM * (1 - share ** 2);
+
+/** A floorboard that lies in that hull: 23 cm wide at most, 5 cm narrower than the hull at its height. */
+function tapered(lengthM: number, beamM: number) {
+  const endM = lengthM / 2 - 1;
+  const outline = [-1, -0.8, -0.6, -0.4, 0.4, 0.6, 0.8, 1].map((part) => {
+    const xM = part * endM;
+    return { xM, widthM: Math.min(0.23, widthLow(beamM, (2 * xM) / lengthM) - 0.05) };
+  });
+  return { heightM: 0.06, widthM: 0.23, aftEndXM: -endM, foreEndXM: endM, outline };
+}
+
 /** A made-up boat with one to four seats, 1.15 m apart. */
 export function exampleBoat(seats = 1) {
   const length = seats === 1 ? 5.2 : seats === 2 ? 6.5 : 9;
+  const beam = seats === 4 ? 0.52 : 0.44;
   const stations = Array.from({ length: seats }, (_, i) => ({ stationM: 1.15 * ((seats - 1) / 2 - i) }));
   return boatSchema.parse({
     name: 'Example hull',
     massKg: [14, 20, 25, 30][seats - 1],
-    hull: tapeHull(length, seats === 4 ? 0.52 : 0.44, seats === 4 ? 0.34 : 0.3),
-    floorboard: { heightM: 0.03, widthM: 0.24, aftEndXM: -length / 2 + 1, foreEndXM: length / 2 - 1 },
+    hull: tapeHull(length, beam, seats === 4 ? 0.34 : 0.3),
+    floorboard: tapered(length, beam),
     seats: stations,
   });
 }

@@ -18,12 +18,13 @@ function placeIn(boat: Boat, stationX = 0): Place {
   return { boat, hull: hullOfBoat(boat), frame, footLength };
 }
 
-/** The example boat with another floor or other hardware. */
+/** The example boat with another floor, of one width all along, or other hardware. */
 function boatWith(more: { floor?: object; hardware?: object; seats?: number }): Boat {
   const boat = exampleBoat(more.seats ?? 1);
+  const { outline: _, ...plain } = boat.floorboard;
   return {
     ...boat,
-    floorboard: { ...boat.floorboard, ...more.floor },
+    floorboard: { ...plain, ...more.floor },
     hardware: { ...boat.hardware, ...more.hardware },
   };
 }

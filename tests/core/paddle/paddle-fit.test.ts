@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { boatSchema } from '../../../core/document/boat-schema.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { paddleOf } from '../../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { sheerZAt, waterZAt } from '../../../core/paddle/beside-hand.ts';
 import { mainReason } from '../../../core/paddle/length-changes.ts';
 import { midDrive } from '../../../core/paddle/mid-drive.ts';
@@ -87,24 +89,30 @@ describe('the rule, at its own measurement', () => {
     ['female', 1.626, 66.8],
     ['male', 1.755, 84.6],
   ] as const)(
-    'the median %s on fittings in mid-band gets stature less 10 ± 2 cm, hand 16 cm over the shoulders',
+    'the median %s on fittings in mid-band of a usual single gets stature less 10 ± 2 cm, hand 14 cm over the shoulders',
     (sex, statureM, massKg) => {
       const athlete = exampleAthlete({ sex, statureM, massKg });
       const usual = exampleSeat({ athlete });
-      const median = exampleFit([
+      const fittings = exampleFit([
         {
           ...usual,
           kneePad: { ...usual.kneePad, heightM: 0.115 },
           paddle: { ...usual.paddle, lengthM: statureM - 0.1, bladeLengthM: 0.355 * (statureM - 0.1) },
         },
       ]);
+      const boat = boatSchema.parse({ ...usualHull({ boatClass: 'C1' }), name: 'Usual single' });
+      const median = { ...fittings, boat };
       const under = statureM - figureOf(median, 'paddleByStance');
       expect(under).toBeGreaterThan(0.08);
       expect(under).toBeLessThan(0.12);
       const solved = valuesOf(median).seats[0]!;
       const middle = midDrive({ body: solved.body, seat: median.seats[0]!, stances: solved.stances });
       expect((middle.trunkPitch * 180) / Math.PI).toBeCloseTo(35, 6);
-      expect(Math.abs(middle.topHandOver - 0.16)).toBeLessThan(0.01);
+      expect(Math.abs(middle.topHandOver - 0.14)).toBeLessThan(0.01);
+      // What the knee's height adds is counted from there.
+      const place = { seat: median.seats[0]!, ...solved };
+      const { changes } = paddleOf(place, { hull: hullOfBoat(boat) }, valuesOf(median).afloat.ready)!;
+      expect(Math.abs(changes.knee)).toBeLessThan(0.008);
     },
   );
 

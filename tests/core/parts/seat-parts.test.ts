@@ -31,7 +31,7 @@ describe('partsOf', () => {
     const { aftM, outM, heightM, recessDepthM, recessTurnDeg, lengthM, widthM } = turned.kneePad;
     const pad = partOf('kneePad');
     const floor = fit.boat.floorboard.heightM;
-    expect(range(pad.vertices.map(({ z }) => z))).toEqual([floor, floor + heightM + recessDepthM]);
+    expect(range(pad.vertices.map(({ z }) => z))).toEqual([floor, floor + (heightM + recessDepthM)]);
     // The fore port corner by hand: ahead by 45 % of the length, to port by half the width, turned.
     const [ahead, half] = [0.45 * lengthM, widthM / 2];
     const turn = rad(recessTurnDeg);

@@ -7,11 +7,11 @@ describe('points of the boat for a picture', () => {
 
   it('lie where the boat has them', () => {
     expect(Object.keys(marks)).toEqual([...BOAT_MARKS]);
-    // The example boat is 5.2 m long, 44 cm wide at the sheer amidships and 30 cm deep there; its board's top is 3 cm up.
+    // The example boat is 5.2 m long, 44 cm wide at the sheer amidships and 30 cm deep there; its board's top is 6 cm up.
     expect(marks.bow.x - marks.stern.x).toBeCloseTo(5.2, 6);
     expect(marks.sheerPort.y).toBeCloseTo(0.22, 3);
     expect(marks.sheerStarboard).toEqual({ ...marks.sheerPort, y: -marks.sheerPort.y });
-    expect(marks.seatMark).toEqual({ x: 0, y: 0, z: 0.03 });
+    expect(marks.seatMark).toEqual({ x: 0, y: 0, z: 0.06 });
     expect(marks.sheerForePort.x - marks.sheerAftPort.x).toBeCloseTo(2, 12);
   });
 

@@ -7,7 +7,7 @@ import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
 import { areaOf, boxOf, circlesOn, lettersOf, linesOn, textsOf } from './read-shapes.ts';
 
-const out = inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE } });
+const out = inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE }, floorWidthM: 0.24 });
 const board = floorboardTemplate(out);
 
 describe('the drilling template of the floorboard', () => {

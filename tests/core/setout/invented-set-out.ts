@@ -28,9 +28,14 @@ export function inventedFit({ side = 'left', seat = {}, hardware = {}, floorWidt
     boat: {
       ...fit.boat,
       hardware: { ...fit.boat.hardware, ...hardware },
-      floorboard: { ...fit.boat.floorboard, widthM: floorWidthM ?? fit.boat.floorboard.widthM },
+      floorboard: withWidth(fit.boat.floorboard, floorWidthM),
     },
   };
+}
+
+/** A board of one width all along, where a width is wanted. */
+function withWidth({ outline, ...board }: Fit['boat']['floorboard'], widthM?: number) {
+  return widthM === undefined ? { ...board, outline } : { ...board, widthM };
 }
 
 /** The set-out of a made-up seat. */

@@ -49,6 +49,6 @@ describe('the views of a sheet', () => {
   it('make room for a pad that is higher than the sheer', () => {
     const { seat } = out.work;
     const tall = inventedSetOut({ seat: { kneePad: { ...seat.kneePad, heightM: 0.4 } } });
-    expect(sheetDrawing(tall, hull).high).toBeCloseTo(30 + 420, 6);
+    expect(sheetDrawing(tall, hull).high).toBeCloseTo(60 + 420, 6);
   });
 });

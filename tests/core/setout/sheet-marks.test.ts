@@ -54,7 +54,7 @@ describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
     for (const { name, forwardMm } of out.marks.filter(({ name }) => ['K', 'F', 'T'].includes(name))) {
       expect(words, name).toContain(String(Math.abs(forwardMm)));
     }
-    for (const text of ['130', '110', '50', '620', '35', '30', 'K  35 left', 'R  100 right', 'bow', 'M']) {
+    for (const text of ['130', '110', '50', '620', '35', '60', 'K  35 left', 'R  100 right', 'bow', 'M']) {
       expect(words).toContain(text);
     }
   });

@@ -12,7 +12,7 @@ const plan = planView(out, hull, stretch);
 const profile = profileView(out, hull, stretch);
 const section = sectionView(out, hull);
 /** Top of the floorboard over the hull's lowest point, millimetres. */
-const FLOOR = 30;
+const FLOOR = 60;
 
 describe('the stretch of boat that is shown', () => {
   it('holds everything that is built, with boat beyond it, inside the hull', () => {

@@ -2,10 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { TEMPLATE_IDS } from '../../../core/setout/template-ids.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { notEmpty } from '../../not-empty.ts';
+import { exampleSeat } from '../example/example-fit.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 
-const flat = inventedSetOut();
-const wedged = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
+/** A pad far enough out that its ends are cut to the hull. */
+const kneePad = { ...exampleSeat().kneePad, outM: 0.075 };
+const flat = inventedSetOut({ seat: { kneePad } });
+const wedged = inventedSetOut({ seat: { kneePad, frontFoot: ON_A_WEDGE } });
 
 describe('the templates of a seat', () => {
   it('are all of them in the order of the work, the wedge only where there is one', () => {
@@ -41,7 +44,7 @@ describe('the templates of a seat', () => {
   });
 
   it('are the same for equal input', () => {
-    const again = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
+    const again = inventedSetOut({ seat: { kneePad, frontFoot: ON_A_WEDGE } });
     expect(templatesOf(again)).toEqual(templatesOf(wedged));
   });
 });
