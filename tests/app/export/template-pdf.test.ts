@@ -14,7 +14,9 @@ import { type ReadPage, readPdf, wordsOf } from './read-pdf.ts';
 const SCALE_TOLERANCE_MM = 0.05;
 const CHECK_BAR_MM = 100;
 
-const templates = templatesOf(inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE } }));
+const templates = templatesOf(
+  inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE }, floorWidthM: 0.24 }),
+);
 
 function printed(paper: PaperName, drawings = templates) {
   const { made } = finished(templatePdf(drawings, { paper, stamp: inventedStamp(), words: english }));
