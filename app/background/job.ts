@@ -18,10 +18,10 @@ export interface Jobs {
     input: { folder: string; at: number };
     output: { settled: boolean; needsBackup: boolean };
   };
-  /** Writes everything into a bundle; gives its size, bytes. */
+  /** Writes everything into a bundle, unless it would be more than is read again. */
   readonly export: {
     input: { file: string; to: string; version: string; at: number; passphrase: string | null };
-    output: number;
+    output: 'written' | 'too-large';
   };
   /** Decrypts a bundle of `size` bytes into another file. */
   readonly 'bundle-decrypt': {

@@ -6,6 +6,10 @@ import { incomingAthlete, incomingBoat, incomingPaddle, removedPhoto } from '../
 
 /** Written into every bundle, so that a later program knows what it reads. */
 export const BUNDLE_FORMAT = 'kneelwright-bundle/2';
+/** With files that go on in further ones: programs before it refuse these, and so they are written only where they are needed. */
+export const BUNDLE_FORMAT_IN_PARTS = 'kneelwright-bundle/3';
+/** The highest format that is read here. */
+export const NEWEST_FORMAT = 3;
 /** Written by programs that kept no versions of fields. */
 const FIRST_FORMAT = 'kneelwright-bundle/1';
 export const BUNDLE_ENDING = 'kneelwright';
@@ -23,11 +27,13 @@ export const BUNDLE_LIMITS = {
   /** The zip format without its extension ends at 65 535 files. */
   files: 65_000,
 };
+/** A list or a history goes on in a further file when it has become so long, bytes: well below what one file may hold. */
+export const PART_BYTES = 4 * 1024 * 1024;
 export type BundleLimits = Readonly<typeof BUNDLE_LIMITS>;
 
 /** The list of contents, `bundle.json`: the last file of a bundle, so that a cut-off one has none. */
 export const bundleContents = z.strictObject({
-  format: z.enum([BUNDLE_FORMAT, FIRST_FORMAT]),
+  format: z.enum([BUNDLE_FORMAT_IN_PARTS, BUNDLE_FORMAT, FIRST_FORMAT]),
   program: z.string().max(60),
   madeAt: instant,
   files: z
@@ -45,12 +51,13 @@ export const bundleRemovedPhotos = z.array(removedPhoto).max(100_000);
 export const BUNDLE_NAMES = {
   contents: /^bundle\.json$/,
   readme: /^READ-ME\.txt$/,
-  athletes: /^athletes\.json$/,
-  boats: /^boats\.json$/,
-  paddles: /^paddles\.json$/,
+  athletes: /^athletes(-[1-9][0-9]{0,4})?\.json$/,
+  boats: /^boats(-[1-9][0-9]{0,4})?\.json$/,
+  paddles: /^paddles(-[1-9][0-9]{0,4})?\.json$/,
   erased: /^erased\.json$/,
-  removedPhotos: /^removed-photos\.json$/,
+  removedPhotos: /^removed-photos(-[1-9][0-9]{0,4})?\.json$/,
   fit: /^fits\/[0-9a-f-]{36}\.json$/,
+  fitPart: /^fits\/[0-9a-f-]{36}-[1-9][0-9]{0,4}\.json$/,
   photo: /^photos\/[0-9a-f-]{36}\.(jpg|png|webp)$/,
   unreadable: /^unreadable\/[a-z_]{1,20}-[0-9]{1,6}\.txt$/,
 } as const;
@@ -79,7 +86,7 @@ paddles.json    all of the club's paddles
 photos/ID.jpg   photographs of boats as they were kept
 removed-photos.json  identifiers of photographs that were removed
 fits/ID.json    one fit each: every revision with its name, reason and time, the draft if there was one, and its trials
-                on the water
+                on the water. A long history goes on in ID-2.json and further ones, and so do long lists
 versions        in each of them: which store wrote each field last, so that two stores are merged field by field
 unreadable/     rows that the program could no longer read, as they stood
 

@@ -1,46 +1,49 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 
-/** How much is read at once, bytes: bounds how far a bomb can swell before it is seen. */
+/** How much of a file is read at once, bytes. */
 const SLICE = 64 * 1024;
 
-/** A packed bundle, to be read from its start as often as needed, slice by slice. */
+/** A packed bundle: any part of it can be read, as often as needed. */
 export interface Packed {
   /** Bytes. */
   readonly size: number;
-  slices(): Iterable<Uint8Array>;
+  /** The bytes from `at` on; fewer than `length` where it ends before. */
+  read(at: number, length: number): Uint8Array;
+  close(): void;
 }
 
 /** A bundle in memory. */
 export function packedBytes(bytes: Uint8Array): Packed {
   return {
     size: bytes.length,
-    *slices() {
-      for (let at = 0; at < bytes.length; at += SLICE) yield bytes.subarray(at, at + SLICE);
-    },
+    read: (at, length) => bytes.subarray(at, at + length),
+    close() {},
   };
 }
 
-/** A bundle in a file, which is never in memory as a whole. `read` is told how many bytes have been read. */
-export function packedFile(path: string, read: (bytes: number) => void = () => {}): Packed {
+/** A bundle in a file, which is never in memory as a whole. `told` hears up to which byte it has been read. */
+export function packedFile(path: string, told: (bytes: number) => void = () => {}): Packed {
   const handle = openSync(path, 'r');
-  const { size } = fstatSync(handle);
-  closeSync(handle);
-  return { size, slices: () => slicesOfFile(path, read) };
+  return {
+    size: fstatSync(handle).size,
+    read(at, length) {
+      const bytes = new Uint8Array(length);
+      let done = 0;
+      for (let got = -1; got !== 0 && done < length; done += got)
+        got = readSync(handle, bytes, done, length - done, at + done);
+      told(at + done);
+      return bytes.subarray(0, done);
+    },
+    close: () => closeSync(handle),
+  };
 }
 
 /** A file's bytes in order, each slice in memory of its own. */
-export function* slicesOfFile(path: string, read: (bytes: number) => void = () => {}): Generator<Uint8Array> {
-  const handle = openSync(path, 'r');
+export function* slicesOfFile(path: string, told: (bytes: number) => void = () => {}): Generator<Uint8Array> {
+  const packed = packedFile(path, told);
   try {
-    for (let at = 0; ; ) {
-      const slice = new Uint8Array(SLICE);
-      const length = readSync(handle, slice, 0, SLICE, at);
-      if (length === 0) return;
-      at += length;
-      read(at);
-      yield slice.subarray(0, length);
-    }
+    for (let at = 0; at < packed.size; at += SLICE) yield packed.read(at, SLICE);
   } finally {
-    closeSync(handle);
+    packed.close();
   }
 }

@@ -2,10 +2,9 @@ import { createHash } from 'node:crypto';
 import type { z } from 'zod';
 import { problemLine, problemsOf } from '../problems/problem-sentences.ts';
 import { oddText } from '../shell/plain-text.ts';
-import { type Incoming, type IncomingPhoto, incomingFit } from '../store/incoming.ts';
+import { type Incoming, type IncomingPhoto, incomingFit, incomingFitPart } from '../store/incoming.ts';
 import { PHOTO_BYTES, pictureMime } from '../store/photos.ts';
 import {
-  BUNDLE_FORMAT,
   BUNDLE_NAMES,
   bundleAthletes,
   bundleBoats,
@@ -13,60 +12,32 @@ import {
   bundleErased,
   bundlePaddles,
   bundleRemovedPhotos,
+  NEWEST_FORMAT,
   photoFileName,
 } from './bundle-format.ts';
 import type { Packed } from './packed.ts';
 import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
-import { type BundleFile, unpackBundle } from './unpack.ts';
+import { type BundleFile, unpackEntry } from './unpack.ts';
+import { admitEntries, type ZipEntry, zipDirectory } from './zip-directory.ts';
 
 /** What a bundle says of itself. */
 export type BundleContents = z.infer<typeof bundleContents>;
 
 /**
- * Reads a bundle item by item, each checked against its schema before it is given out; at the end, the list of
- * contents is held against what was read, so that nothing is missing and nothing was changed. Gives that list.
- * Throws `BundleRefused`: whoever takes items in must be able to take all of them back.
+ * Reads a bundle item by item, each checked against its schema before it is given out. The list of contents is read first: what a
+ * later program made is told from what is damaged, and every file is held against the list. Gives that list. Throws
+ * `BundleRefused`: whoever takes items in must be able to take all of them back.
  */
 export function* bundleItems(packed: Packed): Generator<Incoming, BundleContents> {
-  try {
-    return yield* itemsWithin(packed);
-  } catch (error) {
-    // What a later version writes differently is met first; what it says of itself stands at the end.
-    if (error instanceof BundleRefused && isNewer(packed)) {
-      throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS.newer);
-    }
-    throw error;
-  }
-}
-
-/** Whether a bundle says that a later version of its format was written. */
-function isNewer(packed: Packed): boolean {
-  try {
-    for (const { name, bytes } of unpackBundle(packed)) {
-      if (!BUNDLE_NAMES.contents.test(name)) continue;
-      const { format } = JSON.parse(new TextDecoder().decode(bytes)) as { format?: unknown };
-      const [, version] = /^kneelwright-bundle\/(\d{1,6})$/.exec(String(format)) ?? [];
-      return version !== undefined && Number(version) > Number(BUNDLE_FORMAT.split('/')[1]);
-    }
-  } catch {
-    // A bundle that does not unpack says nothing of itself.
-  }
-  return false;
-}
-
-function* itemsWithin(packed: Packed): Generator<Incoming, BundleContents> {
-  const read = new Map<string, { bytes: number; sha256: string }>();
+  const entries = zipDirectory(packed);
+  const contents = contentsOf(packed, entries);
+  admitEntries(entries);
+  const listed = new Map(contents.files.map((file) => [file.name, file]));
   const photos = new Map<string, Announced>();
-  let contents: BundleContents | null = null;
-  for (const file of unpackBundle(packed)) {
-    if (BUNDLE_NAMES.contents.test(file.name)) {
-      contents = parseFile(file, bundleContents);
-      continue;
-    }
-    read.set(file.name, {
-      bytes: file.bytes.length,
-      sha256: createHash('sha256').update(file.bytes).digest('hex'),
-    });
+  for (const entry of entries.filter(({ name }) => !BUNDLE_NAMES.contents.test(name))) {
+    const file = unpackEntry(packed, entry);
+    compare(file, listed.get(file.name));
+    listed.delete(file.name);
     if (BUNDLE_NAMES.photo.test(file.name)) {
       yield photoOf(file, photos);
       continue;
@@ -76,10 +47,25 @@ function* itemsWithin(packed: Packed): Generator<Incoming, BundleContents> {
       yield item;
     }
   }
-  for (const name of photos.keys()) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-there']);
-  if (!contents) throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS['no-contents']);
-  compare(contents, read);
+  for (const name of [...listed.keys(), ...photos.keys()])
+    throw new BundleRefused(name, BUNDLE_PROBLEMS['not-there']);
   return contents;
+}
+
+/** The list of contents. Its checksum has held when a version is read off it: damage never looks like a later program. */
+function contentsOf(packed: Packed, entries: readonly ZipEntry[]): BundleContents {
+  const entry = entries.find(({ name }) => BUNDLE_NAMES.contents.test(name));
+  if (!entry) {
+    admitEntries(entries);
+    throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS['no-contents']);
+  }
+  admitEntries([entry]);
+  const file = unpackEntry(packed, entry);
+  const { format } = (jsonOf(file) ?? {}) as { format?: unknown };
+  const [, version] = /^kneelwright-bundle\/(\d{1,6})$/.exec(String(format)) ?? [];
+  if (version !== undefined && Number(version) > NEWEST_FORMAT)
+    throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS.newer);
+  return parseFile(file, bundleContents);
 }
 
 /** A photograph that boats.json names and that has not come yet. */
@@ -115,17 +101,14 @@ function itemsOf(file: BundleFile): Incoming[] {
   if (BUNDLE_NAMES.removedPhotos.test(file.name)) {
     return parseFile(file, bundleRemovedPhotos).map((item) => ({ kind: 'removed-photo', item }));
   }
-  if (!BUNDLE_NAMES.fit.test(file.name)) return [];
-  return [{ kind: 'fit', item: parseFile(file, incomingFit) }];
+  if (BUNDLE_NAMES.fit.test(file.name)) return [{ kind: 'fit', item: parseFile(file, incomingFit) }];
+  if (BUNDLE_NAMES.fitPart.test(file.name))
+    return [{ kind: 'fit-part', item: parseFile(file, incomingFitPart) }];
+  return [];
 }
 
 function parseFile<S extends z.ZodType>(file: BundleFile, schema: S): z.output<S> {
-  let value: unknown;
-  try {
-    value = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(file.bytes));
-  } catch {
-    throw new BundleRefused(file.name, BUNDLE_PROBLEMS['not-json']);
-  }
+  const value = jsonOf(file);
   const parsed = schema.safeParse(value);
   const odd = parsed.success ? oddText(parsed.data) : null;
   if (odd) throw new BundleRefused(file.name, problemLine(odd));
@@ -134,19 +117,17 @@ function parseFile<S extends z.ZodType>(file: BundleFile, schema: S): z.output<S
   throw new BundleRefused(file.name, first ? problemLine(first) : BUNDLE_PROBLEMS.damaged);
 }
 
-function compare(
-  contents: BundleContents,
-  read: ReadonlyMap<string, { bytes: number; sha256: string }>,
-): void {
-  for (const { name, bytes, sha256 } of contents.files) {
-    const found = read.get(name);
-    if (!found) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-there']);
-    if (found.bytes !== bytes || found.sha256 !== sha256) {
-      throw new BundleRefused(name, BUNDLE_PROBLEMS.changed);
-    }
+function jsonOf({ name, bytes }: BundleFile): unknown {
+  try {
+    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch {
+    throw new BundleRefused(name, BUNDLE_PROBLEMS['not-json']);
   }
-  const listed = new Set(contents.files.map(({ name }) => name));
-  for (const name of read.keys()) {
-    if (!listed.has(name)) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-listed']);
-  }
+}
+
+function compare({ name, bytes }: BundleFile, listed: BundleContents['files'][number] | undefined): void {
+  if (!listed) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-listed']);
+  const sha256 = createHash('sha256').update(bytes).digest('hex');
+  if (listed.bytes !== bytes.length || listed.sha256 !== sha256)
+    throw new BundleRefused(name, BUNDLE_PROBLEMS.changed);
 }

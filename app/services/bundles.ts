@@ -26,9 +26,9 @@ export async function exportBundle(
   const name = `everything-${day}.${BUNDLE_ENDING}`;
   try {
     const order = { file: store.file, to: path, version, at, passphrase };
-    const bytes = await turn.alone(() => work.inWorker('export', 'export', order));
-    if (bytes > BUNDLE_LIMITS.packed) {
-      rmSync(path);
+    const written = await turn.alone(() => work.inWorker('export', 'export', order));
+    if (written === 'too-large') {
+      rmSync(path, { force: true });
       return refused('too-large', SENTENCES['bundle-too-large']);
     }
     return done(

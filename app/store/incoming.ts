@@ -81,11 +81,20 @@ export const incomingFit = z
     draft: incomingDraft.nullable(),
     trials: z.array(incomingTrial).max(100_000).default([]),
     versions,
+    /** Older revisions and more trials follow, as parts. */
+    more: z.literal(true).optional(),
   })
   .refine((fit) => fit.revisions.length > 0 || fit.draft !== null, {
     path: ['revisions'],
     message: 'a fit needs at least one revision or a draft',
   });
+
+/** Older revisions and more trials of a fit that is too long for one piece. */
+export const incomingFitPart = z.strictObject({
+  fitId: id,
+  revisions: z.array(incomingRevision).max(100_000),
+  trials: z.array(incomingTrial).max(100_000),
+});
 
 export type IncomingMeasuring = z.infer<typeof incomingMeasuring>;
 export type IncomingPhoto = z.infer<typeof incomingPhoto>;
@@ -94,6 +103,7 @@ type IncomingBoat = z.infer<typeof incomingBoat>;
 type IncomingPaddle = z.infer<typeof incomingPaddle>;
 export type RemovedPhoto = z.infer<typeof removedPhoto>;
 export type IncomingFit = z.infer<typeof incomingFit>;
+export type IncomingFitPart = z.infer<typeof incomingFitPart>;
 export type IncomingRevision = z.infer<typeof incomingRevision>;
 export type IncomingTrial = z.infer<typeof incomingTrial>;
 
@@ -103,6 +113,8 @@ export type Incoming =
   | { readonly kind: 'boat'; readonly item: IncomingBoat }
   | { readonly kind: 'paddle'; readonly item: IncomingPaddle }
   | { readonly kind: 'fit'; readonly item: IncomingFit }
+  /** Comes after its fit. */
+  | { readonly kind: 'fit-part'; readonly item: IncomingFitPart }
   /** Comes before all people. */
   | { readonly kind: 'erased'; readonly item: ErasedPerson }
   | { readonly kind: 'removed-photo'; readonly item: RemovedPhoto }

@@ -1,7 +1,7 @@
 import { contentOfLeaves, leavesOfContent, type RecordContent } from '../changes/record-content.ts';
 import { editedState, type Leaves, sameLeaves } from '../changes/record-state.ts';
 import { listEntry } from './fit-list-entry.ts';
-import type { IncomingFit } from './incoming.ts';
+import type { IncomingFit, IncomingFitPart } from './incoming.ts';
 import type { MergeCounts } from './merge-counts.ts';
 import { type MergedRecord, mergeRecord, tally } from './merge-record.ts';
 import { mergeRevision } from './merge-revision.ts';
@@ -28,15 +28,43 @@ export function mergeFit(
   const here = known ? readLeaves(store, { kind: 'fit', id }, 'checked') : null;
   const older = here ? olderSide(store, item, { here, stays }) : 'neither';
   if (!known) insertFit(store, item);
-  const added = item.revisions.filter((revision) => mergeRevision(store, id, revision)).length;
-  counts.revisions.added += added;
-  counts.revisions.same += item.revisions.length - added;
+  const added = addRevisions(store, id, { revisions: item.revisions, counts });
   const merged = mergePresent(store, item, { here, older });
   tally(counts.fits, added > 0 && merged.outcome !== 'added' ? { ...merged, outcome: 'updated' } : merged);
-  for (const trial of item.trials) {
+  addTrials(store, id, { trials: item.trials, counts, stays });
+}
+
+/** Takes in what else belongs to a fit that has come before; of one that was refused, nothing. */
+export function mergeFitPart(
+  store: Store,
+  { fitId, revisions, trials }: IncomingFitPart,
+  { counts, stays = false }: { counts: MergeCounts; stays?: boolean },
+): void {
+  if (!store.db.prepare('SELECT 1 FROM fits WHERE id = ?').get(fitId)) return;
+  addRevisions(store, fitId, { revisions, counts });
+  addTrials(store, fitId, { trials, counts, stays });
+}
+
+function addRevisions(
+  store: Store,
+  fitId: string,
+  { revisions, counts }: { revisions: IncomingFit['revisions']; counts: MergeCounts },
+): number {
+  const added = revisions.filter((revision) => mergeRevision(store, fitId, revision)).length;
+  counts.revisions.added += added;
+  counts.revisions.same += revisions.length - added;
+  return added;
+}
+
+function addTrials(
+  store: Store,
+  fitId: string,
+  { trials, counts, stays }: { trials: IncomingFit['trials']; counts: MergeCounts; stays: boolean },
+): void {
+  for (const trial of trials) {
     const isHere = stays && readLeaves(store, { kind: 'trial', id: trial.id }, 'checked');
     if (isHere) counts.trials.keptNewer += 1;
-    else tally(counts.trials, mergeTrial(store, id, trial));
+    else tally(counts.trials, mergeTrial(store, fitId, trial));
   }
 }
 

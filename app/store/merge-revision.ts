@@ -1,5 +1,5 @@
 import type { IncomingRevision } from './incoming.ts';
-import { isSetAside, putBack } from './quarantine.ts';
+import { isQuarantined, putBack } from './quarantine.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
 import { describeRevision } from './revision-words.ts';
 import type { Store } from './store.ts';
@@ -11,7 +11,7 @@ import type { Store } from './store.ts';
 export function mergeRevision(store: Store, fitId: string, revision: IncomingRevision): boolean {
   if (store.db.prepare('SELECT 1 FROM revisions WHERE id = ?').get(revision.id)) {
     const place = { table: 'revisions', rowId: revision.id } as const;
-    if (!isSetAside(store, place)) return false;
+    if (!isQuarantined(store, place)) return false;
     withRevisionsUnlocked(store, [revision.id], () => {
       store.db.prepare('DELETE FROM revision_words WHERE revision_id = ?').run(revision.id);
       store.db.prepare('DELETE FROM revisions WHERE id = ?').run(revision.id);

@@ -2,7 +2,7 @@ import { addErased, erasedButHere } from './erased-people.ts';
 import type { Incoming } from './incoming.ts';
 import { emptyCounts, type MergeCount, type MergeCounts } from './merge-counts.ts';
 import { bringBack, mergeDocument } from './merge-documents.ts';
-import { mergeFit } from './merge-fit.ts';
+import { mergeFit, mergeFitPart } from './merge-fit.ts';
 import { mergePhoto, mergeRemovedPhoto } from './merge-photo.ts';
 import { type MergedRecord, tally } from './merge-record.ts';
 import { refuseErased } from './refuse-erased.ts';
@@ -38,6 +38,7 @@ function mergeOne(
   const stays = how === 'bring-back';
   if (incoming.kind === 'erased') addErased(store.db, incoming.item);
   else if (incoming.kind === 'fit') mergeFit(store, incoming.item, { counts, stays });
+  else if (incoming.kind === 'fit-part') mergeFitPart(store, incoming.item, { counts, stays });
   else if (stays && incoming.kind !== 'photo' && incoming.kind !== 'removed-photo') {
     tally(counts[`${incoming.kind}s`], bringBack(store, incoming));
   } else if (incoming.kind === 'photo') tally(counts.photos, mergePhoto(store, incoming.item));

@@ -29,7 +29,7 @@ export function readStored<S extends z.ZodType>(
   const parsed = stored.schema.safeParse(parseJson(stored.text));
   if (parsed.success) return parsed.data;
   const [first] = parsed.error.issues;
-  setAside(store, place, {
+  quarantineRow(store, place, {
     problem: first ? `${first.path.join('.') || 'the row'}: ${first.message}` : 'the row does not parse',
     raw: stored.text,
   });
@@ -46,7 +46,7 @@ function parseJson(text: string): unknown {
 }
 
 /** Lists a row as unreadable, unless it is listed already or the store cannot be written just now: a worker may have it. */
-function setAside(store: Store, place: RowPlace, found: { problem: string; raw: string }): void {
+function quarantineRow(store: Store, place: RowPlace, found: { problem: string; raw: string }): void {
   if (store.safeguard.isLent()) return;
   try {
     store.db
@@ -68,7 +68,7 @@ export function putBack(store: Store, place: RowPlace): void {
 }
 
 /** Whether a row is on the list. */
-export function isSetAside(store: Store, place: RowPlace): boolean {
+export function isQuarantined(store: Store, place: RowPlace): boolean {
   const listed = store.db.prepare('SELECT 1 FROM quarantine WHERE table_name = ? AND row_id = ?');
   return listed.get(place.table, place.rowId) !== undefined;
 }

@@ -87,68 +87,49 @@ export function readIncoming(db: Database.Database): ReadIncoming {
   };
 }
 
-/** Everything in a sound store but its photographs, one record at a time: those that do not read are left out. */
-export function* soundItems(db: Database.Database): Generator<Incoming> {
-  for (const item of readIncomingAthletes(db)) yield { kind: 'athlete', item };
-  for (const item of readIncomingBoats(db)) yield { kind: 'boat', item };
-  for (const item of readIncomingPaddles(db)) yield { kind: 'paddle', item };
-  for (const id of db.prepare<[], string>('SELECT id FROM fits ORDER BY created_at, id').pluck().all()) {
-    const item = readIncomingFit(db, id);
-    if (item) yield { kind: 'fit', item };
-  }
-}
-
-/** How many records `soundItems` gives, about. */
-export function incomingLength(db: Database.Database): number {
-  const counts = ['athletes', 'boats', 'paddles', 'fits'].map((table) => `(SELECT count(*) FROM ${table})`);
-  return (
-    db
-      .prepare<[], number>(`SELECT ${counts.join(' + ')}`)
-      .pluck()
-      .get() ?? 0
-  );
-}
-
-/** All athletes of a sound store with their measurings, those that do not read left out. */
-export function readIncomingAthletes(db: Database.Database): z.output<typeof incomingAthlete>[] {
+/** All athletes of a sound store with their measurings, one at a time, those that do not read left out. */
+export function* readIncomingAthletes(db: Database.Database): Generator<z.output<typeof incomingAthlete>> {
   const measuringsOf = db.prepare<[unknown], Row>(
     'SELECT * FROM measurings WHERE athlete_id = ? ORDER BY taken_on',
   );
-  return db
-    .prepare<[], Row>('SELECT * FROM athletes ORDER BY created_at, id')
-    .all()
-    .flatMap((row) => {
-      const measurings = measuringsOf
-        .all(row.id)
-        .flatMap((one) => incomingMeasuring.safeParse(measuringRow(one)).data ?? []);
-      return incomingAthlete.safeParse({ ...document(db, row, 'athlete'), measurings }).data ?? [];
-    });
+  for (const row of rowsByAge(db, 'athletes')) {
+    const measurings = measuringsOf
+      .all(row.id)
+      .flatMap((one) => incomingMeasuring.safeParse(measuringRow(one)).data ?? []);
+    const read = incomingAthlete.safeParse({ ...document(db, row, 'athlete'), measurings });
+    if (read.success) yield read.data;
+  }
 }
 
 /** All boats of a sound store, with what is known of their photographs but for the pictures; likewise. */
-export function readIncomingBoats(db: Database.Database): z.output<typeof incomingBoat>[] {
+export function* readIncomingBoats(db: Database.Database): Generator<z.output<typeof incomingBoat>> {
   const photosOf = db.prepare<[unknown], Row>(
     `SELECT id, caption, mime, added_at AS addedAt, athlete_id AS athleteId, fit_id AS fitId, study FROM boat_photos
      WHERE boat_id = ? ORDER BY added_at, id`,
   );
-  return db
-    .prepare<[], Row>('SELECT * FROM boats ORDER BY created_at, id')
-    .all()
-    .flatMap((row) => {
-      const photos = photosOf.all(row.id).flatMap((photo) => {
-        const versions = versionsOf(db, { kind: 'photo', id: String(photo.id) });
-        return incomingPhoto.safeParse({ ...readSubject(photo), versions }).data ?? [];
-      });
-      return incomingBoat.safeParse({ ...document(db, row, 'boat'), photos }).data ?? [];
+  for (const row of rowsByAge(db, 'boats')) {
+    const photos = photosOf.all(row.id).flatMap((photo) => {
+      const versions = versionsOf(db, { kind: 'photo', id: String(photo.id) });
+      return incomingPhoto.safeParse({ ...readSubject(photo), versions }).data ?? [];
     });
+    const read = incomingBoat.safeParse({ ...document(db, row, 'boat'), photos });
+    if (read.success) yield read.data;
+  }
 }
 
 /** All of the club's paddles of a sound store; likewise. */
-export function readIncomingPaddles(db: Database.Database): z.output<typeof incomingPaddle>[] {
-  return db
-    .prepare<[], Row>('SELECT * FROM paddles ORDER BY created_at, id')
-    .all()
-    .flatMap((row) => incomingPaddle.safeParse(document(db, row, 'paddle')).data ?? []);
+export function* readIncomingPaddles(db: Database.Database): Generator<z.output<typeof incomingPaddle>> {
+  for (const row of rowsByAge(db, 'paddles')) {
+    const read = incomingPaddle.safeParse(document(db, row, 'paddle'));
+    if (read.success) yield read.data;
+  }
+}
+
+/** The rows of a table, oldest first. Only their keys are in memory together. */
+function* rowsByAge(db: Database.Database, table: 'athletes' | 'boats' | 'paddles'): Generator<Row> {
+  const ids = db.prepare<[], string>(`SELECT id FROM ${table} ORDER BY created_at, id`).pluck().all();
+  const one = db.prepare<[unknown], Row>(`SELECT * FROM ${table} WHERE id = ?`);
+  for (const id of ids) yield one.get(id)!;
 }
 
 /** Photographs that were removed from a sound store. */
@@ -164,25 +145,43 @@ export function readRemovedPhotos(db: Database.Database): RemovedPhoto[] {
     );
 }
 
-/** One fit of a sound store with its revisions, oldest first; null if nothing of it reads. */
-export function readIncomingFit(db: Database.Database, id: string): IncomingFit | null {
+/**
+ * One fit of a sound store; null if nothing of it reads. With all of its revisions, oldest first, and trials, or with those that
+ * are given; `more`: others follow.
+ */
+export function readIncomingFit(
+  db: Database.Database,
+  id: string,
+  given?: Pick<IncomingFit, 'revisions' | 'trials'> & { more: boolean },
+): IncomingFit | null {
   const row = db.prepare<[string], Row>('SELECT * FROM fits WHERE id = ?').get(id);
-  const revisions = db
-    .prepare<[string], Row>(
-      `SELECT revisions.*, answers FROM revisions LEFT JOIN revision_words ON revision_id = revisions.id
-       WHERE fit_id = ? ORDER BY number`,
-    )
-    .all(id)
-    .flatMap((revision) => incomingRevision.safeParse(revisionOf(revision)).data ?? []);
+  const idsIn = (table: string, order: string) =>
+    db.prepare(`SELECT id FROM ${table} WHERE fit_id = ? ORDER BY ${order}`).pluck().all(id) as string[];
+  const revisions = given?.revisions ?? readRevisions(db, idsIn('revisions', 'number'));
+  const trials = given?.trials ?? readTrials(db, idsIn('trials', 'created_at, id'));
   const kept = db.prepare<[string], Row>('SELECT * FROM drafts WHERE fit_id = ?').get(id);
   const draft = (kept && incomingDraft.safeParse(draftOf(kept)).data) ?? null;
-  const trials = db
-    .prepare<[string], Row>('SELECT * FROM trials WHERE fit_id = ? ORDER BY created_at, id')
-    .all(id)
-    .flatMap((trial) => incomingTrial.safeParse(trialOf(db, trial)).data ?? []);
   const parts = { revisions, draft };
   const versions = versionsOf(db, { kind: 'fit', id });
-  return incomingFit.safeParse({ id, ...datesOf(row, parts), ...parts, trials, versions }).data ?? null;
+  const whole = { id, ...datesOf(row, parts), ...parts, trials, versions };
+  return incomingFit.safeParse(given?.more ? { ...whole, more: true } : whole).data ?? null;
+}
+
+/** Revisions of a sound store by their identifiers, in the order of their numbers; those that do not read are left out. */
+export function readRevisions(db: Database.Database, ids: readonly string[]): IncomingFit['revisions'] {
+  const one = db.prepare<[string], Row>(
+    `SELECT revisions.*, answers FROM revisions LEFT JOIN revision_words ON revision_id = revisions.id
+     WHERE revisions.id = ?`,
+  );
+  return ids
+    .flatMap((id) => incomingRevision.safeParse(revisionOf(one.get(id) ?? {})).data ?? [])
+    .sort((a, b) => a.number - b.number);
+}
+
+/** Trials likewise, in the order in which they are asked for. */
+export function readTrials(db: Database.Database, ids: readonly string[]): IncomingFit['trials'] {
+  const one = db.prepare<[string], Row>('SELECT * FROM trials WHERE id = ?');
+  return ids.flatMap((id) => incomingTrial.safeParse(trialOf(db, one.get(id) ?? {})).data ?? []);
 }
 
 function readTable(db: Database.Database, table: string): { rows: Row[]; broken: boolean } {

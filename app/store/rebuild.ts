@@ -4,7 +4,7 @@ import { type GoodCopy, goodCopies } from './good-copies.ts';
 import { type ReadJournal, writeJournal } from './journal-file.ts';
 import { emptyCounts } from './merge-counts.ts';
 import { closeStore, openStore, STORE_FILE, type StoreRefusal } from './open-store.ts';
-import { type Recovery, recoverStore, salvage, setAside } from './recover.ts';
+import { type Recovery, recoverStore, salvage, setStoreAside } from './recover.ts';
 import { replay } from './replay.ts';
 import { positionOf } from './safeguard.ts';
 import type { Store } from './store.ts';
@@ -49,7 +49,7 @@ export function rebuildStore(
   );
   const base = copies[0] ?? null;
   if (!base && !journal) return fromWhatReads(folder, cause, clock);
-  const setAsideAt = existsSync(join(folder, STORE_FILE)) ? setAside(folder, clock) : '';
+  const setAsideAt = existsSync(join(folder, STORE_FILE)) ? setStoreAside(folder, clock) : '';
   if (base) putInPlace(base.path, folder);
   const opening = openStore(folder, clock);
   if (opening.kind === 'refused') return opening;

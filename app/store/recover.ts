@@ -33,7 +33,7 @@ export type Recovered =
 
 /** Sets a damaged store aside, starts a new one, and brings in what can still be read of the old. */
 export function recoverStore(folder: string, clock: () => number = Date.now): Recovered {
-  const setAsideAt = setAside(folder, clock);
+  const setAsideAt = setStoreAside(folder, clock);
   const opening = openStore(folder, clock);
   if (opening.kind === 'refused') return opening;
   const { store } = opening;
@@ -41,7 +41,7 @@ export function recoverStore(folder: string, clock: () => number = Date.now): Re
 }
 
 /** Renames, never copies: the damaged file stays as it was found, byte for byte, until someone looks at it. */
-export function setAside(folder: string, clock: () => number): string {
+export function setStoreAside(folder: string, clock: () => number): string {
   const place = join(folder, FOLDER);
   makePrivateFolder(place);
   const stamp = new Date(clock()).toISOString().replace(/[:.]/g, '-');

@@ -1,6 +1,6 @@
 import { isOf, nameCleaner, withoutPerson } from './erase-from-fit.ts';
 import { listErased, wasErased } from './erased-people.ts';
-import type { Incoming, IncomingFit } from './incoming.ts';
+import type { Incoming, IncomingFit, IncomingFitPart } from './incoming.ts';
 import type { MergeCounts } from './merge-counts.ts';
 import type { Person } from './person.ts';
 import type { RecordVersions } from './record-versions.ts';
@@ -30,15 +30,24 @@ export function refuseErased(store: Store, counts: MergeCounts): { admit(incomin
     });
     return true;
   };
-  const admitFit = (item: IncomingFit): Incoming[] => {
-    const fits = [...item.revisions, ...(item.draft ? [item.draft] : [])].map(({ fit }) => fit);
+  const meetAll = (fits: readonly Fit[]) => {
     for (const { athlete } of fits.flatMap(({ seats }) => seats))
       if (athlete) meets(athlete.id, athlete.name);
+  };
+  const admitFit = (item: IncomingFit): Incoming[] => {
+    const fits = [...item.revisions, ...(item.draft ? [item.draft] : [])].map(({ fit }) => fit);
+    meetAll(fits);
     const people = [...refused.values()];
     const isTheirs = (seat: Fit['seats'][number]) => people.some((person) => isOf(seat, person));
     const seats = fits.flatMap((fit) => fit.seats.filter(({ athlete }) => athlete));
-    if (seats.length > 0 && seats.every(isTheirs)) return [];
+    // What else there is of it may be somebody else's.
+    if (seats.length > 0 && seats.every(isTheirs) && !item.more) return [];
     return [{ kind: 'fit', item: people.reduce(fitWithout, item) }];
+  };
+  const admitFitPart = (item: IncomingFitPart): Incoming[] => {
+    meetAll(item.revisions.map(({ fit }) => fit));
+    const without = (part: IncomingFitPart, person: Person) => ({ ...part, ...partsWithout(part, person) });
+    return [{ kind: 'fit-part', item: [...refused.values()].reduce(without, item) }];
   };
 
   const showsErased = ({ athleteId }: Of<'photo'>) => athleteId !== undefined && wasErased(erased, athleteId);
@@ -51,6 +60,7 @@ export function refuseErased(store: Store, counts: MergeCounts): { admit(incomin
       }
       if (erased.length === 0) return [incoming];
       if (incoming.kind === 'fit') return admitFit(incoming.item);
+      if (incoming.kind === 'fit-part') return admitFitPart(incoming.item);
       if (incoming.kind === 'photo' && showsErased(incoming.item)) return [];
       if (incoming.kind === 'athlete' && meets(incoming.item.id, incoming.item.athlete.name)) {
         const given = Object.values(incoming.item.athlete.consent ?? {}).map(({ by }) => by);
@@ -64,27 +74,33 @@ export function refuseErased(store: Store, counts: MergeCounts): { admit(incomin
 }
 
 function fitWithout(item: IncomingFit, person: Person): IncomingFit {
-  const clean = nameCleaner(person, 'parts-too');
-  const trials = item.trials
-    .filter(({ athleteId }) => athleteId !== person.id)
-    .map((one) => ({
-      ...one,
-      trial: { ...one.trial, notes: clean(one.trial.notes) },
-      ...waiting(one.versions, person),
-    }));
-  const gone = item.trials.filter(({ athleteId }) => athleteId === person.id).map(({ id }) => id);
   return {
     ...item,
     ...waiting(item.versions, person),
     draft: item.draft && { ...item.draft, fit: withoutPerson(item.draft.fit, person) },
-    revisions: item.revisions.map((revision) => ({
+    ...partsWithout(item, person),
+  };
+}
+
+/** The revisions and trials of a fit without a person. */
+function partsWithout({ revisions, trials }: Omit<IncomingFitPart, 'fitId'>, person: Person) {
+  const clean = nameCleaner(person, 'parts-too');
+  const gone = trials.filter(({ athleteId }) => athleteId === person.id).map(({ id }) => id);
+  return {
+    revisions: revisions.map((revision) => ({
       ...revision,
       name: clean(revision.name),
       reason: clean(revision.reason),
       answers: revision.answers.filter(({ trialId }) => !gone.includes(trialId)),
       fit: withoutPerson(revision.fit, person),
     })),
-    trials,
+    trials: trials
+      .filter(({ athleteId }) => athleteId !== person.id)
+      .map((one) => ({
+        ...one,
+        trial: { ...one.trial, notes: clean(one.trial.notes) },
+        ...waiting(one.versions, person),
+      })),
   };
 }
 

@@ -4,8 +4,9 @@ import Database from 'better-sqlite3';
 import { backupFolder, listBackups } from './backups.ts';
 import { addRowsOf, mergeSteps, otherTables } from './merge.ts';
 import { closeStore, openStore, STORE_FILE } from './open-store.ts';
-import { incomingLength, soundItems } from './read-incoming.ts';
+
 import { readLeaves } from './record-rows.ts';
+import { incomingLength, soundItems } from './sound-items.ts';
 import { atomically, type Store } from './store.ts';
 import { countOnFrom, renewIdentity } from './store-identity.ts';
 import { noteChange } from './track.ts';

@@ -288,8 +288,11 @@ describe('a bundle', () => {
   });
 
   it('with one file twice, one missing, one too many, or a wrong digest is refused', () => {
-    const twice = Buffer.concat([packed({ 'boats.json': '[]' }), packed({ 'boats.json': '[]' })]);
+    const twice = Buffer.from(packed({ 'boats.json': '[]', 'coats.json': '[]' }));
+    for (let at = twice.indexOf('coats'); at >= 0; at = twice.indexOf('coats')) twice.write('b', at);
     expect(() => read(twice)).toThrow('twice');
+    const oneAfterAnother = Buffer.concat([packed({ 'boats.json': '[]' }), packed({ 'boats.json': '[]' })]);
+    expect(() => read(oneAfterAnother)).toThrow('damaged');
     const digest = createHash('sha256').update('[]').digest('hex');
     const listing = (files: unknown) =>
       strToU8(JSON.stringify({ format: BUNDLE_FORMAT, program: 't', madeAt: '2026-01-01T00:00:00Z', files }));
@@ -316,7 +319,7 @@ describe('a bundle', () => {
   it('of JSON nested without end, or not JSON, or not UTF-8, is refused', () => {
     expect(() => read(packed({ 'athletes.json': '['.repeat(5_000_000) }))).toThrow('is not JSON');
     expect(() => read(packed({ 'boats.json': `${'['.repeat(100_000)}${']'.repeat(100_000)}` }))).toThrow();
-    expect(() => read(zipSync({ 'boats.json': Uint8Array.of(0xff, 0xfe, 0x5b) }))).toThrow(
+    expect(() => read(zipSync({ 'bundle.json': Uint8Array.of(0xff, 0xfe, 0x5b) }))).toThrow(
       'is not JSON in UTF-8',
     );
   });

@@ -39,7 +39,7 @@ function pictured() {
 
 /** Everything of a store as another one takes it in. */
 function itemsOf({ db }: Store): Incoming[] {
-  return readIncomingBoats(db).flatMap((boat): Incoming[] => [
+  return [...readIncomingBoats(db)].flatMap((boat): Incoming[] => [
     { kind: 'boat', item: boat },
     ...boat.photos.map(
       (photo): Incoming => ({
