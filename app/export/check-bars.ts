@@ -18,6 +18,6 @@ export function checkBars([x, y]: MillimetrePoint, said: Words): TemplateShape[]
       line('checkBar', [x + at, y - reach(at)], [x + at, y + reach(at)]),
       line('checkBar', [x - reach(at), y + at], [x + reach(at), y + at]),
     ]),
-    words(said.say('paper.bars'), [x + 3, y + 2.6], { layer: 'checkBar', height: 2.5 }),
+    words(said.say('paper.bars'), [x + 3, y + 2.6], { role: 'checkBar', height: 2.5 }),
   ];
 }

@@ -6,7 +6,7 @@ import { heightAt, scaleFor, scaleText, sheetDrawing } from '../../core/setout/s
 import { type FirstSheet, firstSheet, sheetColumns } from '../../core/setout/sheet-layout.ts';
 import { sheetMarks } from '../../core/setout/sheet-marks.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
-import { drawMarks } from './pdf/draw-marks.ts';
+import { drawPaper } from './pdf/draw-shapes.ts';
 import { createSheetPdf } from './pdf/sheet-pdf.ts';
 import { type Column, flow } from './sheet/flow.ts';
 import { flowing } from './sheet/flowing-block.ts';
@@ -35,7 +35,7 @@ export function* setOutPdf(
   const sheets = 1 + Math.max(0, ...placed.map(({ page }) => page));
   for (let sheet = 0; sheet < sheets; sheet++) {
     pdf.addPage(layout.page);
-    if (sheet === 0) drawMarks(pdf, sheetMarks(views, { box: layout.drawing, scale }));
+    if (sheet === 0) drawPaper(pdf, sheetMarks(views, { box: layout.drawing, scale }));
     for (const { page, row, left, top, width } of placed) {
       if (page === sheet) row.draw(pdf, { left, top, width });
     }

@@ -6,7 +6,7 @@ import type { ShowPicture } from '../../core/show/show-picture.ts';
 import type { ShowStory } from '../../core/show/show-story.ts';
 import { ATHLETE_CAUTIONS } from '../language/athlete-cautions.ts';
 import type { Translator } from '../language/translator.ts';
-import { drawBefore, drawShapes } from './draw-shapes.ts';
+import { drawBefore, drawView } from './pdf/draw-shapes.ts';
 import { fittedText } from './pdf/fitted-text.ts';
 import { SHEET_INK } from './pdf/sheet-inks.ts';
 import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
@@ -139,9 +139,9 @@ function drawRow(
     };
     pdf.text(caption, [left, room.top + 1.2 * size], { size, weight: 'strong', colour: SHEET_INK.soft });
     const placement = { box, from, perMetre };
-    drawShapes(pdf, picture.ground, placement);
+    drawView(pdf, picture.ground, placement);
     if (before) drawBefore(pdf, before, placement);
-    drawShapes(pdf, picture.person, placement);
+    drawView(pdf, picture.person, placement);
     left += width * perMetre + gap;
   }
   return top + tall;

@@ -6,13 +6,14 @@ import {
   TextVerticalAlignment,
   Units,
 } from '@tarikjabiri/dxf';
+import { type Line, pointsOf, ringsOf, roleOf, type Text } from '../../core/graphics/shape.ts';
 import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import {
-  type Lettering,
   type PlainShape,
   TEMPLATE_LAYERS,
   type TemplateDrawing,
+  type TemplateLayer,
 } from '../../core/setout/template-drawing.ts';
 import type { Words } from '../../core/text/words.ts';
 import { onOneLine } from '../shell/plain-text.ts';
@@ -43,7 +44,7 @@ export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp, words: 
     ),
   );
   for (const layer of TEMPLATE_LAYERS) {
-    const inLayer = shapes.filter((shape) => shape.layer === layer);
+    const inLayer = shapes.filter((shape) => roleOf(shape) === layer);
     if (inLayer.length === 0) continue;
     const { name, colourIndex, dash } = LAYER_STYLES[layer];
     dxf.addLayer(name, colourIndex, dash.length > 2 ? CHAIN : dash.length > 0 ? DASHED : 'Continuous');
@@ -65,30 +66,39 @@ function eachOnce(shapes: readonly PlainShape[]): PlainShape[] {
 }
 
 function keyOf(shape: PlainShape): string {
-  if (shape.kind !== 'polyline') return JSON.stringify(shape);
-  const texts = shape.points.map(([x, y]) => `${x.toFixed(4)},${y.toFixed(4)}`);
+  if (shape.kind !== 'line') return JSON.stringify(shape);
+  const texts = shape.lines.flatMap(pointsOf).map(([x, y]) => `${x.toFixed(4)},${y.toFixed(4)}`);
   const ways = [texts.join(' '), texts.toReversed().join(' ')].sort();
-  return `${shape.layer} ${shape.closed} ${ways[0]}`;
+  return `${shape.role} ${shape.closed} ${ways[0]}`;
 }
 
 function add(dxf: DxfWriter, shape: PlainShape): void {
   switch (shape.kind) {
-    case 'polyline':
-      dxf.addLWPolyline(
-        shape.points.map(([x, y]) => ({ point: { x, y } })),
-        { flags: shape.closed ? LWPolylineFlags.Closed : LWPolylineFlags.None },
-      );
+    case 'area':
+      addLines(dxf, ringsOf([shape]), LWPolylineFlags.Closed);
       return;
-    case 'circle':
-      dxf.addCircle(point3d(shape.centre[0], shape.centre[1], 0), shape.radius);
+    case 'line':
+      addLines(dxf, shape.lines, shape.closed ? LWPolylineFlags.Closed : LWPolylineFlags.None);
+      return;
+    case 'disc':
+      dxf.addCircle(point3d(shape.at[0], shape.at[1], 0), shape.radius);
       return;
     case 'text':
       addText(dxf, shape);
   }
 }
 
+function addLines(dxf: DxfWriter, lines: readonly Line[], flags: LWPolylineFlags): void {
+  for (const line of lines) {
+    dxf.addLWPolyline(
+      pointsOf(line).map(([x, y]) => ({ point: { x, y } })),
+      { flags },
+    );
+  }
+}
+
 /** DXF places aligned text by its second point, and wants both. */
-function addText(dxf: DxfWriter, { at, height, text, anchor, turnDeg }: Lettering): void {
+function addText(dxf: DxfWriter, { at, height, text, anchor, turnDeg }: Text<TemplateLayer>): void {
   const point = point3d(at[0], at[1], 0);
   dxf.addText(point, height, onOneLine(text), {
     rotation: turnDeg,

@@ -1,6 +1,6 @@
 import type { DrawingBounds } from '../../core/setout/drawing-bounds.ts';
 import type { PaperName } from '../../core/setout/paper.ts';
-import { onPage, type Placement } from '../../core/setout/paper-marks.ts';
+import { onPage, onPaper, type Placement } from '../../core/setout/paper-marks.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
 import type { MillimetrePoint, TemplateDrawing } from '../../core/setout/template-drawing.ts';
 import {
@@ -15,7 +15,7 @@ import {
 } from '../../core/setout/tiling.ts';
 import type { Words } from '../../core/text/words.ts';
 import { CHECK_BAR_MM } from './check-bars.ts';
-import { drawShapes } from './pdf/draw-marks.ts';
+import { drawPaper } from './pdf/draw-shapes.ts';
 import { fittedText } from './pdf/fitted-text.ts';
 import { createSheetPdf, type SheetPdf, type Type } from './pdf/sheet-pdf.ts';
 
@@ -85,11 +85,8 @@ function drawTile(pdf: SheetPdf, given: TilePage & { words: Words }): void {
   const placement = placementOf(given);
   pdf.addPage(tiling.page);
   pdf.within(tiling.window, () => {
-    drawShapes(
-      pdf,
-      drawing.shapes.filter((shape) => showsIn(shape, tile.shows)),
-      placement,
-    );
+    const shown = drawing.shapes.filter((shape) => showsIn(shape, tile.shows));
+    drawPaper(pdf, onPaper(shown, placement));
     drawSeams(pdf, given, { placement, words });
     for (const mark of tiling.registration) {
       if (inside(mark, tile.shows)) registrationMark(pdf, onPage(mark, placement));

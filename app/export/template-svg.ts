@@ -1,3 +1,4 @@
+import { type Line, pointsOf, ringsOf, roleOf } from '../../core/graphics/shape.ts';
 import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
 import { CAPITALS_OVER_SIZE } from '../../core/setout/sheet-inks.ts';
@@ -33,7 +34,7 @@ export function templateSvg(drawing: TemplateDrawing, stamp: SheetStamp, words: 
   ];
   const shapes = all.flatMap((shape) => (shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape]));
   const groups = TEMPLATE_LAYERS.flatMap((layer) => {
-    const inLayer = shapes.filter((shape) => shape.layer === layer);
+    const inLayer = shapes.filter((shape) => roleOf(shape) === layer);
     return inLayer.length === 0 ? [] : [group(layer, inLayer, place)];
   });
   return [
@@ -61,12 +62,12 @@ function group(layer: TemplateLayer, shapes: readonly PlainShape[], place: Place
 
 function element(shape: PlainShape, place: Place, ink: string): string {
   switch (shape.kind) {
-    case 'polyline': {
-      const points = shape.points.map((point) => place(point).map(figure).join(',')).join(' ');
-      return `<${shape.closed ? 'polygon' : 'polyline'} points="${points}"/>`;
-    }
-    case 'circle': {
-      const [cx, cy] = place(shape.centre).map(figure);
+    case 'area':
+      return polylines(ringsOf([shape]), true, place);
+    case 'line':
+      return polylines(shape.lines, shape.closed ?? false, place);
+    case 'disc': {
+      const [cx, cy] = place(shape.at).map(figure);
       return `<circle cx="${cx}" cy="${cy}" r="${figure(shape.radius)}"/>`;
     }
     case 'text': {
@@ -76,6 +77,17 @@ function element(shape: PlainShape, place: Place, ink: string): string {
       return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', 'Gill Sans', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" stroke="none" fill="${ink}"${turn}>${escaped(shape.text)}</text>`;
     }
   }
+}
+
+function polylines(lines: readonly Line[], closed: boolean, place: Place): string {
+  return lines
+    .map((line) =>
+      pointsOf(line)
+        .map((point) => place(point).map(figure).join(','))
+        .join(' '),
+    )
+    .map((points) => `<${closed ? 'polygon' : 'polyline'} points="${points}"/>`)
+    .join('\n');
 }
 
 /** A length with a ten-thousandth of a millimetre, no exponent, never −0. */

@@ -32,31 +32,59 @@ export type Role = (typeof ROLES)[number];
 export type Weight = 'contour' | 'detail';
 
 /** Several closed rings of one colour, counter-clockwise. They may overlap: together they are one area. */
-export interface Fill {
-  readonly role: Role;
+export interface Fill<R extends string = Role> {
+  readonly role: R;
   readonly rings: readonly Line[];
 }
 
 /** Areas that share one outline round their union (null: none). */
-export interface Area {
+export interface Area<R extends string = Role> {
   readonly kind: 'area';
   /** What thing it belongs to. */
   readonly of: string;
-  readonly fills: readonly Fill[];
-  readonly outline: { readonly role: Role; readonly weight: Weight } | null;
+  readonly fills: readonly Fill<R>[];
+  readonly outline: { readonly role: R; readonly weight: Weight } | null;
 }
 
-/** Open lines. */
-export interface Lines {
+/** Lines, open unless they are said to close. */
+export interface Lines<R extends string = Role> {
   readonly kind: 'line';
   readonly of: string;
-  readonly role: Role;
+  readonly role: R;
   readonly weight: Weight;
   readonly lines: readonly Line[];
+  readonly closed?: boolean;
 }
 
-/** One thing to paint. A list of shapes is painted in its order, from the far to the near. */
-export type Shape = Area | Lines;
+/** A round mark or hole by its middle and radius: a line, or a filled dot. */
+export interface Disc<R extends string = Role> {
+  readonly kind: 'disc';
+  readonly of: string;
+  readonly role: R;
+  readonly at: ViewPoint;
+  readonly radius: number;
+  readonly filled?: boolean;
+}
+
+/** Lettering on a baseline. Its height is on the paper whatever the scale; the turn is counter-clockwise, degrees. */
+export interface Text<R extends string = Role> {
+  readonly kind: 'text';
+  readonly of: string;
+  readonly role: R;
+  readonly at: ViewPoint;
+  /** Height of capitals, millimetres on the paper. */
+  readonly height: number;
+  readonly text: string;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly turnDeg: number;
+  readonly strong?: boolean;
+}
+
+/**
+ * One thing to paint. A list of shapes is painted in its order, from the far to the near, on a canvas, as SVG, PDF or DXF. Figure,
+ * boat and fittings are in metres with the roles above; sheets and templates in millimetres with roles of their own.
+ */
+export type Shape<R extends string = Role> = Area<R> | Lines<R> | Disc<R> | Text<R>;
 
 /** The points of a line. */
 export function pointsOf(line: Line): ViewPoint[] {
@@ -101,20 +129,44 @@ export function isInRing(ring: Line, [x, y]: ViewPoint): boolean {
 }
 
 /** All closed rings of some shapes. */
-export function ringsOf(shapes: readonly Shape[]): Line[] {
+export function ringsOf<R extends string>(shapes: readonly Shape<R>[]): Line[] {
   return shapes.flatMap((shape) => (shape.kind === 'area' ? shape.fills.flatMap(({ rings }) => rings) : []));
 }
 
+/** A shape's role: an area's is that of its outline, or of its first fill. */
+export function roleOf<R extends string>(shape: Shape<R>): R {
+  return shape.kind === 'area' ? (shape.outline ?? shape.fills[0]!).role : shape.role;
+}
+
 /** A closed area of one role with a line round it, or without. */
-export function areaOf(
+export function areaOf<R extends string = Role>(
   of: string,
-  { role, outline }: { role: Role; outline: Role | null },
+  { role, outline }: { role: R; outline: R | null },
   rings: readonly Line[],
-): Area {
+): Area<R> {
   return {
     kind: 'area',
     of,
     fills: [{ role, rings }],
     outline: outline && { role: outline, weight: 'contour' },
   };
+}
+
+/** The same shape with every point put elsewhere, and radii grown by `scale`. */
+export function placedShape<R extends string>(
+  shape: Shape<R>,
+  point: (at: ViewPoint) => ViewPoint,
+  scale = 1,
+): Shape<R> {
+  const line = (one: Line) => lineThrough(pointsOf(one).map(point));
+  switch (shape.kind) {
+    case 'area':
+      return { ...shape, fills: shape.fills.map((fill) => ({ ...fill, rings: fill.rings.map(line) })) };
+    case 'line':
+      return { ...shape, lines: shape.lines.map(line) };
+    case 'disc':
+      return { ...shape, at: point(shape.at), radius: shape.radius * scale };
+    case 'text':
+      return { ...shape, at: point(shape.at) };
+  }
 }

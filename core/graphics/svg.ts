@@ -1,18 +1,32 @@
 import type { Line } from './shape.ts';
 
-const written = (value: number) => String(Math.round(value * 10) / 10);
+/** How lines become path data: units of the picture to one of the shapes, whether up is turned to down, places written. */
+export interface PathScale {
+  readonly perUnit: number;
+  readonly flip: boolean;
+  readonly decimals: number;
+}
 
-/** Lines as SVG path data, up turned to down; `perMetre` gives the picture's units, written to a tenth. */
+/** The usual picture of a view: metres with up turned to down, written to a tenth of the picture's unit. */
+export function viewScale(perMetre: number): PathScale {
+  return { perUnit: perMetre, flip: true, decimals: 1 };
+}
+
+/** Lines as SVG path data. */
 export function svgPath(
   lines: readonly Line[],
-  { perMetre, closed }: { perMetre: number; closed: boolean },
+  { perUnit, flip, decimals }: PathScale,
+  closed: 'open' | 'closed',
 ): string {
+  const grain = 10 ** decimals;
+  const written = (value: number) => String(Math.round(value * perUnit * grain) / grain);
+  const up = flip ? -1 : 1;
   let path = '';
   for (const line of lines) {
     for (let k = 0; k < line.length; k += 2) {
-      path += `${k === 0 ? 'M' : 'L'}${written(line[k]! * perMetre)} ${written(-line[k + 1]! * perMetre)}`;
+      path += `${k === 0 ? 'M' : 'L'}${written(line[k]!)} ${written(up * line[k + 1]!)}`;
     }
-    if (closed) path += 'Z';
+    if (closed === 'closed') path += 'Z';
   }
   return path;
 }

@@ -87,5 +87,5 @@ function figure(given: Dimension, { scale, outside }: { scale: number; outside: 
     (from[0] + to[0]) / 2 + normal[0] * lift + ahead[0] * along,
     (from[1] + to[1]) / 2 + normal[1] * lift + ahead[1] * along,
   ];
-  return words(text, at, { layer: 'dimension', height: letteringHeight(scale), anchor: 'middle', turnDeg });
+  return words(text, at, { role: 'dimension', height: letteringHeight(scale), anchor: 'middle', turnDeg });
 }

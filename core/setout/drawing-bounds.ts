@@ -1,5 +1,6 @@
+import { pointsOf, ringsOf, type Shape, type Text } from '../graphics/shape.ts';
 import { dimensionLines, leftNormal } from './dimension-lines.ts';
-import type { Lettering, MillimetrePoint, PlainShape, TemplateShape } from './template-drawing.ts';
+import type { MillimetrePoint, TemplateShape } from './template-drawing.ts';
 
 /** Least and greatest x and y, millimetres at full size. */
 export interface DrawingBounds {
@@ -30,10 +31,11 @@ export function boundsOf(shapes: readonly TemplateShape[], scale = 1): DrawingBo
 }
 
 /** Points that a shape lies between. */
-function extremes(shape: PlainShape, scale: number): readonly MillimetrePoint[] {
-  if (shape.kind === 'polyline') return shape.points;
+function extremes<R extends string>(shape: Shape<R>, scale: number): readonly MillimetrePoint[] {
+  if (shape.kind === 'line') return shape.lines.flatMap(pointsOf);
+  if (shape.kind === 'area') return ringsOf([shape]).flatMap(pointsOf);
   if (shape.kind === 'text') return textCorners(shape, scale);
-  const [x, y] = shape.centre;
+  const [x, y] = shape.at;
   const { radius } = shape;
   return [
     [x - radius, y - radius],
@@ -42,7 +44,7 @@ function extremes(shape: PlainShape, scale: number): readonly MillimetrePoint[] 
 }
 
 /** Corners of the box around some words, millimetres at full size. */
-function textCorners({ at, anchor, turnDeg, height, text }: Lettering, scale: number): MillimetrePoint[] {
+function textCorners({ at, anchor, turnDeg, height, text }: Text<string>, scale: number): MillimetrePoint[] {
   const tall = height / scale;
   const width = text.length * tall * LETTER_WIDTH_OVER_HEIGHT;
   const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;

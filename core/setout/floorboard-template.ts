@@ -1,3 +1,4 @@
+import { pointsOf } from '../graphics/shape.ts';
 import { boardEnds, boardHalfWidthAt, boardStations } from '../parts/board.ts';
 import { type BlockFrame, toFloor } from './block-frame.ts';
 import { footPrint } from './foot-print.ts';
@@ -61,8 +62,8 @@ export function markName({ work }: SeatSetOut): string {
 /** Ends of the stretch of board that is drawn: all there is on it with a margin, within the board. */
 function extent({ work }: SeatSetOut, shapes: readonly TemplateShape[]): [aft: number, fore: number] {
   const xs = shapes.flatMap((shape) => {
-    if (shape.kind === 'polyline') return shape.points.map(([x]) => x);
-    return shape.kind === 'circle' ? [shape.centre[0]] : [];
+    if (shape.kind === 'line') return shape.lines.flatMap(pointsOf).map(([x]) => x);
+    return shape.kind === 'disc' ? [shape.at[0]] : [];
   });
   const { floorboard } = work.boat;
   const end = (xM: number) => millimetres(xM - work.frame.stationX);

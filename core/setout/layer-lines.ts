@@ -31,3 +31,24 @@ export const LAYER_LINES: Readonly<Record<TemplateLayer, LayerLine>> = {
   dimension: line('ink', 0.18),
   lettering: line('ink', 0.18),
 };
+
+/** What a sheet shows besides a template's layers: fills, ties between views, the small plan of the whole boat, inks of words. */
+const SHEET_ONLY = {
+  woodFill: line('wood', 0),
+  boardFill: line('board', 0),
+  hullFill: line('hull', 0),
+  tie: line('rule', 0.1),
+  smallHull: line('ink', 0.2),
+  seatHere: line('mark', 0.3),
+  seatElsewhere: line('soft', 0.15),
+  ink: line('ink', 0.2),
+  soft: line('soft', 0.2),
+  measure: line('measure', 0.2),
+  mark: line('mark', 0.2),
+} as const;
+
+/** The role of a shape on a sheet. */
+export type SheetRole = TemplateLayer | keyof typeof SHEET_ONLY;
+
+/** How each role of a sheet is drawn. */
+export const SHEET_LINES: Readonly<Record<SheetRole, LayerLine>> = { ...LAYER_LINES, ...SHEET_ONLY };

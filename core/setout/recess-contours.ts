@@ -1,3 +1,4 @@
+import { pointsOf } from '../graphics/shape.ts';
 import { recessOutline } from './knee-recess.ts';
 import type { PadBlock } from './pad-block.ts';
 import { figureOf, type SheetUnits } from './sheet-length.ts';
@@ -58,8 +59,8 @@ function withDepth(
   const { depth, foam, units, place } = given;
   const lines = hollowAt(layer, pad, { level: pad.recess.depth - depth, foam });
   return lines.flatMap((shape) => {
-    if (shape.kind !== 'polyline') return [];
-    const at = outermost(shape.points, place);
+    if (shape.kind !== 'line') return [];
+    const at = outermost(shape.lines.flatMap(pointsOf), place);
     return [shape, words(figureOf(depth, units), at, { height: FIGURE_MM, anchor: 'middle' })];
   });
 }

@@ -1,3 +1,4 @@
+import { pointsOf } from '../graphics/shape.ts';
 import type { Hull } from '../hull/hull.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { millimetres } from './sheet-length.ts';
@@ -41,7 +42,9 @@ export function sheetDrawing(out: SeatSetOut, hull: Hull): SheetDrawing {
   const profile = profileView(out, hull, stretch);
   const section = sectionView(out, hull);
   const hullPoints = (shapes: readonly TemplateShape[]) =>
-    shapes.flatMap((shape) => (shape.kind === 'polyline' && shape.layer === 'hull' ? shape.points : []));
+    shapes.flatMap((shape) =>
+      shape.kind === 'line' && shape.role === 'hull' ? shape.lines.flatMap(pointsOf) : [],
+    );
   const heights = [...hullPoints(profile), ...hullPoints(section)].map(([, y]) => y);
   const { pad, rest } = out.fittings;
   const floor = millimetres(out.work.frame.floorZ);

@@ -1,6 +1,7 @@
+import { areaOf, lineThrough, pointsOf } from '../graphics/shape.ts';
 import { toFloor } from './block-frame.ts';
 import { padCorners } from './pad-block.ts';
-import { marksOfShapes, onPage, type PaperMark, type Placement, pathMark, wordsMark } from './paper-marks.ts';
+import { onPage, onPaper, type PaperShape, type Placement, paperWords } from './paper-marks.ts';
 import { type SheetDrawing, VIEW_ROOM } from './sheet-drawing.ts';
 import { SHEET_TYPE } from './sheet-inks.ts';
 import { figureOf, millimetres } from './sheet-length.ts';
@@ -13,8 +14,7 @@ const FIRST_LEVEL = 8;
 const SECOND_LEVEL = 15;
 /** The floorboard's height is dimensioned this far outside the hull's greatest breadth, millimetres. */
 const OUTSIDE_HULL = 5;
-const FILLS = { fitting: 'wood', edge: 'board' } as const;
-const TIE = { ink: 'rule', width: 0.1, dash: [] } as const;
+const FILLS = { fitting: 'woodFill', edge: 'boardFill' } as const;
 const SMALL = { size: SHEET_TYPE.small } as const;
 
 /**
@@ -24,7 +24,7 @@ const SMALL = { size: SHEET_TYPE.small } as const;
 export function sheetMarks(
   drawing: SheetDrawing,
   { box, scale }: { box: { left: number; top: number; width: number }; scale: number },
-): PaperMark[] {
+): PaperShape[] {
   const { stretch, halfBreadth, low, high } = drawing;
   const { say } = drawing.out.work.words;
   const { abovePlan, underPlan, aboveProfile, beside } = VIEW_ROOM;
@@ -49,19 +49,19 @@ export function sheetMarks(
       top: box.top + abovePlan - 12,
       width: 2 * halfBreadth * scale + beside - 8,
     }),
-    wordsMark(say('work-view.bow'), [onPage([stretch.fore, 0], plan)[0] + 1.5, plan.origin[1] + 0.9], {
+    paperWords(say('work-view.bow'), [onPage([stretch.fore, 0], plan)[0] + 1.5, plan.origin[1] + 0.9], {
       ...SMALL,
-      ink: 'soft',
+      role: 'soft',
     }),
-    wordsMark(say('work-view.datum'), onPage([stretch.aft, low - 6 / scale], profile), {
+    paperWords(say('work-view.datum'), onPage([stretch.aft, low - 6 / scale], profile), {
       ...SMALL,
-      ink: 'soft',
+      role: 'soft',
     }),
   ];
 }
 
-function caption(text: string, [x, y]: MillimetrePoint, up: number): PaperMark {
-  return wordsMark(text, [x, y - up], { size: SHEET_TYPE.body, strong: true, ink: 'soft' });
+function caption(text: string, [x, y]: MillimetrePoint, up: number): PaperShape {
+  return paperWords(text, [x, y - up], { size: SHEET_TYPE.body, strong: true, role: 'soft' });
 }
 
 /** Places that are dimensioned along the boat: mark, and its floor point. */
@@ -79,33 +79,29 @@ function places({ out }: SheetDrawing): { name: 'K' | 'R' | 'F' | 'T'; at: Milli
 function ties(
   drawing: SheetDrawing,
   { plan, profile }: { plan: Placement; profile: Placement },
-): PaperMark[] {
+): PaperShape[] {
   return [...places(drawing).map(({ at }) => at), [0, 0] as const].map(([x]) =>
-    pathMark([onPage([x, drawing.halfBreadth], plan), onPage([x, drawing.low], profile)], { line: TIE }),
+    line('tie', onPage([x, drawing.halfBreadth], plan), onPage([x, drawing.low], profile)),
   );
 }
 
 /** The hull between its first two lines, filled. */
-function hullFill(shapes: readonly TemplateShape[], placement: Placement): PaperMark[] {
+function hullFill(shapes: readonly TemplateShape[], placement: Placement): PaperShape[] {
   const lines = shapes.flatMap((shape) =>
-    shape.kind === 'polyline' && shape.layer === 'hull' ? [shape.points] : [],
+    shape.kind === 'line' && shape.role === 'hull' ? shape.lines.map(pointsOf) : [],
   );
   const [first = [], second = []] = lines;
   const around = [...first, ...[...second].reverse()];
   if (around.length < 3) return [];
-  return [
-    pathMark(
-      around.map((point) => onPage(point, placement)),
-      { closed: true, fill: 'hull' },
-    ),
-  ];
+  const ring = lineThrough(around.map((point) => onPage(point, placement)));
+  return [areaOf('hull', { role: 'hullFill', outline: null }, [ring])];
 }
 
-function dot(centre: MillimetrePoint): PaperMark {
-  return { kind: 'circle', centre, radius: 0.55, line: null, fill: 'mark' };
+function dot(centre: MillimetrePoint): PaperShape {
+  return { kind: 'disc', of: 'mark', role: 'mark', at: centre, radius: 0.55, filled: true };
 }
 
-function planMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
+function planMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
   const { out, stretch, halfBreadth, plan } = drawing;
   const { units } = out.work.options;
   const under = -halfBreadth;
@@ -121,7 +117,7 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
   const [mx, my] = onPage([0, halfBreadth], placement);
   return [
     ...hullFill(plan, placement),
-    ...marksOfShapes(
+    ...onPaper(
       [
         ...plan,
         line('centreline', [stretch.aft, 0], [stretch.fore, 0]),
@@ -136,14 +132,14 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
         name === 'T' ? 'T' : `${name}  ${acrossText({ portMm: Math.round(at[1]) }, writingOf(out))}`;
       return [
         dot(onPage(at, placement)),
-        wordsMark(text, [x, y - 3], { ...SMALL, anchor: 'middle', ink: 'measure', strong: true }),
+        paperWords(text, [x, y - 3], { ...SMALL, anchor: 'middle', role: 'measure', strong: true }),
       ];
     }),
-    wordsMark('M', [mx, my - 3.6], { ...SMALL, anchor: 'middle', ink: 'mark', strong: true }),
+    paperWords('M', [mx, my - 3.6], { ...SMALL, anchor: 'middle', role: 'mark', strong: true }),
   ];
 }
 
-function profileMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
+function profileMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
   const { out, profile } = drawing;
   const { units } = out.work.options;
   const { pad, rest, foot } = out.fittings;
@@ -154,7 +150,7 @@ function profileMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] 
     dimension([x, floor], [x, floor + height], { offset, text: figureOf(height, units) });
   return [
     ...hullFill(profile, placement),
-    ...marksOfShapes(
+    ...onPaper(
       [
         ...profile,
         up(Math.min(...padXs), pad.topHeight, 6),
@@ -169,7 +165,7 @@ function profileMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] 
   ];
 }
 
-function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] {
+function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
   const { out, section, halfBreadth, low, high } = drawing;
   const { units } = out.work.options;
   const { pad } = out.fittings;
@@ -179,7 +175,7 @@ function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperMark[] 
   const half = millimetres(out.work.boat.floorboard.widthM) / 2;
   return [
     ...hullFill(section, placement),
-    ...marksOfShapes(
+    ...onPaper(
       [
         ...section,
         line('centreline', [0, low - 3 / placement.scale], [0, high + 4 / placement.scale]),

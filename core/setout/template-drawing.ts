@@ -1,3 +1,4 @@
+import { type Disc, type Lines, lineThrough, placedShape, type Shape, type Text } from '../graphics/shape.ts';
 import type { TemplateId } from './template-ids.ts';
 
 /** A point of a drawing, millimetres at full size: x to the right, y up. Each drawing says what its x and y are. */
@@ -31,35 +32,6 @@ export const TEMPLATE_LAYERS = [
 /** A layer's name; its line stands in `layer-lines.ts`, its name in CAD files with the files. */
 export type TemplateLayer = (typeof TEMPLATE_LAYERS)[number];
 
-/** An open line or a closed ring. */
-export interface Polyline {
-  readonly kind: 'polyline';
-  readonly layer: TemplateLayer;
-  readonly points: readonly MillimetrePoint[];
-  readonly closed: boolean;
-}
-
-/** A round hole or mark: centre and radius, millimetres at full size. */
-export interface Circle {
-  readonly kind: 'circle';
-  readonly layer: TemplateLayer;
-  readonly centre: MillimetrePoint;
-  readonly radius: number;
-}
-
-/** Words on a drawing. Their place is at full size, their height on the paper; the turn is counter-clockwise, degrees. */
-export interface Lettering {
-  readonly kind: 'text';
-  readonly layer: TemplateLayer;
-  /** On the baseline, at the anchor. */
-  readonly at: MillimetrePoint;
-  /** Height of capitals, millimetres on the paper whatever the scale. */
-  readonly height: number;
-  readonly text: string;
-  readonly anchor: 'start' | 'middle' | 'end';
-  readonly turnDeg: number;
-}
-
 /** A dimension between two points of the drawing (millimetres at full size) with the figure that is written on it. */
 export interface Dimension {
   readonly kind: 'dimension';
@@ -72,8 +44,8 @@ export interface Dimension {
   readonly figureAt?: number;
 }
 
-/** What a dimension is drawn with, and everything else. */
-export type PlainShape = Polyline | Circle | Lettering;
+/** What a dimension is drawn with, and everything else: shapes in millimetres at full size, a layer as role. */
+export type PlainShape = Shape<TemplateLayer>;
 /** Anything a drawing may hold. */
 export type TemplateShape = PlainShape | Dimension;
 
@@ -89,27 +61,43 @@ export interface TemplateDrawing {
 }
 
 /** An open line through points, millimetres. */
-export function line(layer: TemplateLayer, ...points: MillimetrePoint[]): Polyline {
-  return { kind: 'polyline', layer, points, closed: false };
+export function line<R extends string = TemplateLayer>(
+  role: R,
+  ...points: readonly MillimetrePoint[]
+): Lines<R> {
+  return { kind: 'line', of: role, role, weight: 'contour', lines: [lineThrough(points)] };
 }
 
 /** A closed ring through points, millimetres. */
-export function ring(layer: TemplateLayer, points: readonly MillimetrePoint[]): Polyline {
-  return { kind: 'polyline', layer, points, closed: true };
+export function ring<R extends string = TemplateLayer>(
+  role: R,
+  points: readonly MillimetrePoint[],
+): Lines<R> {
+  return { ...line(role, ...points), closed: true };
 }
 
 /** A circle by centre and radius, millimetres. */
-export function circle(layer: TemplateLayer, centre: MillimetrePoint, radius: number): Circle {
-  return { kind: 'circle', layer, centre, radius };
+export function circle(role: TemplateLayer, at: MillimetrePoint, radius: number): Disc<TemplateLayer> {
+  return { kind: 'disc', of: role, role, at, radius };
 }
 
 /** Words at a point; capitals 3.5 mm high (a nominal size of ISO 3098) unless said otherwise. */
-export function words(
+export function words<R extends string = TemplateLayer>(
   text: string,
   at: MillimetrePoint,
-  more: Partial<Pick<Lettering, 'layer' | 'height' | 'anchor' | 'turnDeg'>> = {},
-): Lettering {
-  return { kind: 'text', layer: 'lettering', at, height: 3.5, text, anchor: 'start', turnDeg: 0, ...more };
+  more: Partial<Pick<Text<R>, 'role' | 'height' | 'anchor' | 'turnDeg' | 'strong'>> = {},
+): Text<R | 'lettering'> {
+  return {
+    kind: 'text',
+    of: more.role ?? 'lettering',
+    role: 'lettering',
+    at,
+    height: 3.5,
+    text,
+    anchor: 'start',
+    turnDeg: 0,
+    ...more,
+  };
 }
 
 /** A dimension between two points, its line `offset` millimetres to the left of from→to (negative: to the right). */
@@ -122,7 +110,7 @@ export function dimension(
 }
 
 /** A small cross of two lines through a point, arms of `arm` millimetres. */
-export function cross(layer: TemplateLayer, [x, y]: MillimetrePoint, arm: number): Polyline[] {
+export function cross(layer: TemplateLayer, [x, y]: MillimetrePoint, arm: number): Lines<TemplateLayer>[] {
   return [line(layer, [x - arm, y], [x + arm, y]), line(layer, [x, y - arm], [x, y + arm])];
 }
 
@@ -133,14 +121,6 @@ export function shifted(shapes: readonly TemplateShape[], by: MillimetrePoint): 
 
 function movedBy(shape: TemplateShape, [dx, dy]: MillimetrePoint): TemplateShape {
   const move = ([x, y]: MillimetrePoint): MillimetrePoint => [x + dx, y + dy];
-  switch (shape.kind) {
-    case 'polyline':
-      return { ...shape, points: shape.points.map(move) };
-    case 'circle':
-      return { ...shape, centre: move(shape.centre) };
-    case 'text':
-      return { ...shape, at: move(shape.at) };
-    case 'dimension':
-      return { ...shape, from: move(shape.from), to: move(shape.to) };
-  }
+  if (shape.kind !== 'dimension') return placedShape(shape, move);
+  return { ...shape, from: move(shape.from), to: move(shape.to) };
 }

@@ -1,7 +1,8 @@
+import { type Lines, pointsOf } from '../graphics/shape.ts';
 import { dimensionLines } from './dimension-lines.ts';
 import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
-import type { MillimetrePoint, Polyline, TemplateDrawing, TemplateShape } from './template-drawing.ts';
+import type { MillimetrePoint, TemplateDrawing, TemplateLayer, TemplateShape } from './template-drawing.ts';
 
 /** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
 export const PAGE_MARGIN_MM = 8;
@@ -63,16 +64,18 @@ export function tilingOf(drawing: TemplateDrawing, paper: PaperName): Tiling {
 export function showsIn(shape: TemplateShape, shows: DrawingBounds): boolean {
   const parts = shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape];
   return parts.some((part) => {
-    if (part.kind === 'polyline') return crossesBox(part, shows);
+    if (part.kind === 'line') return crossesBox(part, shows);
     const { minX, minY, maxX, maxY } = boundsOf([part]);
     return minX <= shows.maxX && maxX >= shows.minX && minY <= shows.maxY && maxY >= shows.minY;
   });
 }
 
 /** Whether any stretch of a line, or a lone point of it, lies in a box: a ring round a page leaves that page blank. */
-function crossesBox({ points, closed }: Polyline, box: DrawingBounds): boolean {
-  const ends = closed ? [...points, points[0]!] : points;
-  return ends.some((point, k) => segmentInBox(ends[k - 1] ?? point, point, box));
+function crossesBox({ lines, closed }: Lines<TemplateLayer>, box: DrawingBounds): boolean {
+  return lines.map(pointsOf).some((points) => {
+    const ends = closed ? [...points, points[0]!] : points;
+    return ends.some((point, k) => segmentInBox(ends[k - 1] ?? point, point, box));
+  });
 }
 
 /** Whether a straight stretch passes through a box (Liang and Barsky's clipping, 1984). */

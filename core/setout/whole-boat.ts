@@ -1,10 +1,11 @@
+import { areaOf, lineThrough } from '../graphics/shape.ts';
 import type { Hull } from '../hull/hull.ts';
 import { halfBreadth, sheerHeight } from '../hull/section-at.ts';
-import { type PaperMark, pathMark, wordsMark } from './paper-marks.ts';
+import { type PaperShape, paperWords } from './paper-marks.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { SHEET_TYPE } from './sheet-inks.ts';
 import { millimetres, writtenLength } from './sheet-length.ts';
-import type { MillimetrePoint } from './template-drawing.ts';
+import { line, type MillimetrePoint, ring } from './template-drawing.ts';
 
 const SCALES = [1 / 50, 1 / 100, 1 / 200] as const;
 /** Places along the hull where its sheer is read. */
@@ -18,7 +19,7 @@ const SMALL = { size: SHEET_TYPE.small } as const;
 export function wholeBoatMarks(
   { out, hull }: { out: SeatSetOut; hull: Hull },
   at: { right: number; top: number; width: number },
-): PaperMark[] {
+): PaperShape[] {
   const scale = SCALES.find((s) => millimetres(hull.length) * s <= at.width) ?? SCALES.at(-1)!;
   const left = at.right - millimetres(hull.length) * scale;
   const middle = at.top + 13;
@@ -27,39 +28,32 @@ export function wholeBoatMarks(
     const along = hull.aftX + (hull.length * k) / READINGS;
     return [x(along), millimetres(halfBreadth(hull, along, sheerHeight(hull, along)) ?? 0) * scale];
   });
+  const outline = [
+    ...sheer.map(([along, half]): MillimetrePoint => [along, middle - half]),
+    ...sheer.toReversed().map(([along, half]): MillimetrePoint => [along, middle + half]),
+  ];
   const station = out.work.frame.stationX;
   const toBow = writtenLength(millimetres(hull.foreX - station), out.work.options.units);
   return [
-    wordsMark(
+    paperWords(
       out.work.words.say('work-view.whole-boat', { scale: Math.round(1 / scale) }),
       [left, at.top + 3],
       {
         ...SMALL,
         strong: true,
-        ink: 'soft',
+        role: 'soft',
       },
     ),
-    pathMark(
-      [
-        ...sheer.map(([along, half]): MillimetrePoint => [along, middle - half]),
-        ...[...sheer].reverse().map(([along, half]): MillimetrePoint => [along, middle + half]),
-      ],
-      { closed: true, line: { ink: 'ink', width: 0.2, dash: [] }, fill: 'hull' },
-    ),
+    areaOf('hull', { role: 'hullFill', outline: null }, [lineThrough(outline)]),
+    ring('smallHull', outline),
     ...out.work.boat.seats.map(({ stationM }, index) => {
       const mine = index === out.work.index;
       const half = mine ? 5 : 3;
-      const line = { ink: mine ? 'mark' : 'soft', width: mine ? 0.3 : 0.15, dash: [] } as const;
-      return pathMark(
-        [
-          [x(stationM), middle - half],
-          [x(stationM), middle + half],
-        ],
-        { line },
-      );
+      const role = mine ? 'seatHere' : 'seatElsewhere';
+      return line(role, [x(stationM), middle - half], [x(stationM), middle + half]);
     }),
-    wordsMark('M', [x(station), middle - 6], { ...SMALL, anchor: 'middle', ink: 'mark', strong: true }),
-    wordsMark(out.work.words.say('work-view.from-bow', { by: toBow }), [at.right, middle + 9], {
+    paperWords('M', [x(station), middle - 6], { ...SMALL, anchor: 'middle', role: 'mark', strong: true }),
+    paperWords(out.work.words.say('work-view.from-bow', { by: toBow }), [at.right, middle + 9], {
       ...SMALL,
       anchor: 'end',
     }),

@@ -1,4 +1,5 @@
-import type { Area, Line, Shape, Weight } from '../../../core/graphics/shape.ts';
+import type { Area, Disc, Line, Lines, Shape, Weight } from '../../../core/graphics/shape.ts';
+import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { type ColourName, type Palette, ROLE_COLOURS, washed } from './palette.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 
@@ -115,13 +116,40 @@ export class Pen {
   /** Shapes of a view from the far to the near; see `core/graphics/shape.ts`. */
   shapes(shapes: readonly Shape[], placed: Placed): void {
     for (const shape of shapes) {
-      if (shape.kind === 'area') this.area(shape, placed);
-      else {
-        this.context.beginPath();
-        for (const line of shape.lines) this.traceLine(line, placed);
-        this.ink({ stroke: ROLE_COLOURS[shape.role], width: placed.widths[shape.weight] });
+      switch (shape.kind) {
+        case 'area':
+          this.area(shape, placed);
+          break;
+        case 'line':
+          this.lines(shape, placed);
+          break;
+        case 'disc':
+          this.discAt(shape, placed);
+          break;
+        case 'text': {
+          const ink = {
+            lettering: shape.strong ? 'strong' : 'note',
+            colour: ROLE_COLOURS[shape.role],
+          } as const;
+          this.text(shape.text, placedPoint(shape.at, placed), { ...ink, align: ALIGNED[shape.anchor] });
+        }
       }
     }
+  }
+
+  private lines({ lines, closed, role, weight }: Lines, placed: Placed): void {
+    this.context.beginPath();
+    for (const line of lines) {
+      this.traceLine(line, placed);
+      if (closed) this.context.closePath();
+    }
+    this.ink({ stroke: ROLE_COLOURS[role], width: placed.widths[weight] });
+  }
+
+  private discAt({ at, radius, role, filled }: Disc, placed: Placed): void {
+    const colour = ROLE_COLOURS[role];
+    const ink = filled ? { fill: colour } : { stroke: colour, width: placed.widths.detail };
+    this.disc(placedPoint(at, placed), radius * placed.scale, ink);
   }
 
   /**
@@ -284,6 +312,12 @@ export class Pen {
     }
     context.globalAlpha = before;
   }
+}
+
+const ALIGNED = { start: 'left', middle: 'center', end: 'right' } as const;
+
+function placedPoint([right, up]: ViewPoint, { x, y, scale }: Placed): ScreenPoint {
+  return { x: x + right * scale, y: y - up * scale };
 }
 
 /** Brings a line of one pixel onto the pixel grid. */

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { boundsOf } from '../../../core/setout/drawing-bounds.ts';
-import { marksOfShapes } from '../../../core/setout/paper-marks.ts';
+import { onPaper } from '../../../core/setout/paper-marks.ts';
 import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
@@ -14,7 +14,7 @@ const BAR_MM = { metric: 100, inch: 4 * 25.4 };
 /** A template's drawing at full size, with a bar beneath to lay a ruler on. */
 export function FullSizeDrawing(props: { drawing: TemplateDrawing; pixelsPerMm: number; measured: boolean }) {
   const { drawing, pixelsPerMm, measured } = props;
-  const { marks, part } = useMemo(() => pictureOf(drawing), [drawing]);
+  const { drawn, part } = useMemo(() => pictureOf(drawing), [drawing]);
   return (
     <figure className="full-size-figure" data-measured={measured || undefined}>
       <CheckBar pixelsPerMm={pixelsPerMm} measured={measured} />
@@ -25,7 +25,7 @@ export function FullSizeDrawing(props: { drawing: TemplateDrawing; pixelsPerMm: 
           style={{ width: part.width * pixelsPerMm, height: part.height * pixelsPerMm }}
         >
           <PaperDrawing
-            marks={marks}
+            shapes={drawn}
             part={part}
             label={say('fullsize.drawing', { title: drawing.title, seen: drawing.seen })}
           />
@@ -39,7 +39,7 @@ export function FullSizeDrawing(props: { drawing: TemplateDrawing; pixelsPerMm: 
 function pictureOf({ shapes }: TemplateDrawing) {
   const { minX, minY, maxX, maxY } = boundsOf(shapes);
   return {
-    marks: marksOfShapes(shapes, { scale: 1, origin: [AROUND_MM - minX, AROUND_MM + maxY] }),
+    drawn: onPaper(shapes, { scale: 1, origin: [AROUND_MM - minX, AROUND_MM + maxY] }),
     part: { left: 0, top: 0, width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM },
   };
 }

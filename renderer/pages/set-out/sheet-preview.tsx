@@ -23,12 +23,12 @@ export interface SheetMatter {
 
 /** The set-out sheet on the screen, from the very drawing and words that the PDF is made from. */
 export function SheetPreview({ out, hull, paper, stamp }: SheetMatter) {
-  const { marks, part, scale } = useMemo(() => {
+  const { drawn, part, scale } = useMemo(() => {
     const drawing = sheetDrawing(out, hull);
     const { drawing: box } = firstSheet(paper);
     const chosen = scaleFor(drawing, box);
     return {
-      marks: sheetMarks(drawing, { box, scale: chosen }),
+      drawn: sheetMarks(drawing, { box, scale: chosen }),
       part: { ...box, height: heightAt(drawing, chosen) },
       scale: scaleText(chosen),
     };
@@ -40,7 +40,7 @@ export function SheetPreview({ out, hull, paper, stamp }: SheetMatter) {
     <section className="set-out-sheet" aria-label={say('setout.sheet')}>
       <p className="soft screen-only">{say('setout.sheet.screen', { paper, scale })}</p>
       <figure>
-        <PaperDrawing marks={marks} part={part} label={say('setout.sheet.drawing', { paper, scale })} />
+        <PaperDrawing shapes={drawn} part={part} label={say('setout.sheet.drawing', { paper, scale })} />
       </figure>
       <dl className="sheet-title">
         {cells.map(({ label, strong, more, share }) => (

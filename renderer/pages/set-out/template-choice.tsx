@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { boundsOf } from '../../../core/setout/drawing-bounds.ts';
 import type { PaperName } from '../../../core/setout/paper.ts';
-import { marksOfShapes } from '../../../core/setout/paper-marks.ts';
+import { onPaper } from '../../../core/setout/paper-marks.ts';
 import { figureOf, type SheetUnits, writtenLength } from '../../../core/setout/sheet-length.ts';
 import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import type { TemplateId } from '../../../core/setout/template-ids.ts';
@@ -48,13 +48,13 @@ function TemplateCard(props: {
   onChange: (on: boolean) => void;
 }) {
   const { drawing, paper, units } = props;
-  const { marks, part, wide, tall } = useMemo(() => pictureOf(drawing), [drawing]);
+  const { drawn, part, wide, tall } = useMemo(() => pictureOf(drawing), [drawing]);
   const pages = useMemo(() => tilingOf(drawing, paper).tiles.length, [drawing, paper]);
   const size = { wide: figureOf(wide, units), tall: writtenLength(tall, units) };
   return (
     <li className="template-card" data-on={props.isOn || undefined}>
       <PaperDrawing
-        marks={marks}
+        shapes={drawn}
         part={part}
         label={say('setout.templates.picture', { title: drawing.title })}
       />
@@ -66,12 +66,12 @@ function TemplateCard(props: {
   );
 }
 
-/** A template's marks at full size, and the part of the paper they take. */
+/** A template's shapes at full size, and the part of the paper they take. */
 function pictureOf({ shapes }: TemplateDrawing) {
   const { minX, minY, maxX, maxY } = boundsOf(shapes);
   const [wide, tall] = [maxX - minX, maxY - minY];
   return {
-    marks: marksOfShapes(shapes, { scale: 1, origin: [AROUND_MM - minX, AROUND_MM + maxY] }),
+    drawn: onPaper(shapes, { scale: 1, origin: [AROUND_MM - minX, AROUND_MM + maxY] }),
     part: { left: 0, top: 0, width: wide + 2 * AROUND_MM, height: tall + 2 * AROUND_MM },
     wide,
     tall,

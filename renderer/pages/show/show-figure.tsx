@@ -1,5 +1,5 @@
 import { ringsOf, type Shape } from '../../../core/graphics/shape.ts';
-import { svgPath } from '../../../core/graphics/svg.ts';
+import { svgPath, viewScale } from '../../../core/graphics/svg.ts';
 import type { ShowPicture } from '../../../core/show/show-picture.ts';
 import type { ShowWindow } from '../../../core/show/show-window.ts';
 import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
@@ -20,10 +20,7 @@ export function ShowFigure(props: {
     <svg className="show-figure" viewBox={box.join(' ')} role="img" aria-label={props.label}>
       <ShapesSvg shapes={props.picture.ground} perMetre={PER_METRE} />
       {props.before && (
-        <path
-          className="show-earlier"
-          d={svgPath(ringsOf(props.before), { perMetre: PER_METRE, closed: true })}
-        />
+        <path className="show-earlier" d={svgPath(ringsOf(props.before), viewScale(PER_METRE), 'closed')} />
       )}
       <g className="show-person">
         <ShapesSvg shapes={props.picture.person} perMetre={PER_METRE} />

@@ -62,7 +62,7 @@ describe.each(files)('the DXF of $drawing.id', ({ drawing, text }) => {
 
   it('has round holes as circles, and closed contours closed', () => {
     const circles = new DxfParser().parseSync(text).entities.filter(({ type }) => type === 'CIRCLE');
-    expect(circles.length).toBe(drawing.shapes.filter(({ kind }) => kind === 'circle').length);
+    expect(circles.length).toBe(drawing.shapes.filter(({ kind }) => kind === 'disc').length);
     const cut = linesByFirst(text).filter(({ layer }) =>
       ['RECESS', 'DEPTH-LINES', 'FOAM-CUT', 'WOOD-LINES'].includes(layer),
     );

@@ -3,7 +3,9 @@ import { templateDxf } from '../../../app/export/template-dxf.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../core/setout/invented-set-out.ts';
+import { allCircles, allLines } from '../../core/setout/read-shapes.ts';
 import { english } from '../../english.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedStamp } from './invented-stamp.ts';
 
 const SCALE_TOLERANCE_MM = 0.05;
@@ -67,8 +69,7 @@ describe.each(templates)('$id as DXF', (drawing) => {
 
   it('has every line where the drawing has it', () => {
     const lines = read.entities.filter(({ type }) => type === 'LWPOLYLINE');
-    for (const shape of drawing.shapes) {
-      if (shape.kind !== 'polyline') continue;
+    for (const shape of notEmpty(allLines(drawing.shapes))) {
       const found = lines.find((entity) => {
         const points = pointsOf(entity);
         return (
@@ -83,8 +84,7 @@ describe.each(templates)('$id as DXF', (drawing) => {
 
   it('has every hole as a circle of its size', () => {
     const circles = read.entities.filter(({ type }) => type === 'CIRCLE');
-    for (const shape of drawing.shapes) {
-      if (shape.kind !== 'circle') continue;
+    for (const shape of allCircles(drawing.shapes)) {
       const found = circles.some(
         (entity) =>
           distance(pointsOf(entity)[0]!, shape.centre) < SCALE_TOLERANCE_MM &&

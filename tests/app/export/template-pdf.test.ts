@@ -5,6 +5,7 @@ import type { MillimetrePoint, TemplateDrawing } from '../../../core/setout/temp
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { tilingOf } from '../../../core/setout/tiling.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../core/setout/invented-set-out.ts';
+import { allLines, linesOn } from '../../core/setout/read-shapes.ts';
 import { english } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { finished, inventedStamp } from './invented-stamp.ts';
@@ -36,10 +37,7 @@ function sameShape(a: readonly (readonly number[])[], b: readonly (readonly numb
 
 /** Every line of a drawing as points; rings come back to their first point, as a closed path does. */
 function linesOf(drawing: TemplateDrawing): (readonly MillimetrePoint[])[] {
-  return drawing.shapes.flatMap((shape) => {
-    if (shape.kind !== 'polyline') return [];
-    return [shape.closed ? [...shape.points, shape.points[0]!] : shape.points];
-  });
+  return allLines(drawing.shapes).map(({ closed, points }) => (closed ? [...points, points[0]!] : points));
 }
 
 /** Crosses of two equal lines, 9 mm long, with their middles: the registration marks. */
@@ -171,10 +169,8 @@ describe('tiles', () => {
   });
 
   function lengthOfBoard(): number {
-    const edge = floorboard[0]!.shapes.find(
-      (shape) => shape.kind === 'polyline' && shape.layer === 'outline',
-    );
-    return edge?.kind === 'polyline' ? distance(edge.points[0]!, edge.points[1]!) : 0;
+    const [edge] = linesOn(floorboard[0]!.shapes, 'outline');
+    return edge ? distance(edge.points[0]!, edge.points[1]!) : 0;
   }
 });
 

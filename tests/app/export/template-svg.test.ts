@@ -3,7 +3,9 @@ import { templateSvg } from '../../../app/export/template-svg.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../core/setout/invented-set-out.ts';
+import { allCircles, allLines } from '../../core/setout/read-shapes.ts';
 import { english } from '../../english.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedStamp } from './invented-stamp.ts';
 
 const SCALE_TOLERANCE_MM = 0.05;
@@ -49,8 +51,7 @@ describe.each(templates)('$id as SVG', (drawing) => {
   });
 
   it('keeps every distance of every line', () => {
-    const wanted = drawing.shapes.flatMap((shape) => (shape.kind === 'polyline' ? [shape] : []));
-    for (const { points, closed } of wanted) {
+    for (const { points, closed } of notEmpty(allLines(drawing.shapes))) {
       const same = read.lines.some(
         (line) =>
           line.closed === closed &&
@@ -66,7 +67,7 @@ describe.each(templates)('$id as SVG', (drawing) => {
   });
 
   it('keeps holes at their size and distance from each other', () => {
-    const holes = drawing.shapes.flatMap((shape) => (shape.kind === 'circle' ? [shape] : []));
+    const holes = allCircles(drawing.shapes);
     expect(read.circles).toHaveLength(holes.length);
     const sizes = (all: readonly { radius: number }[]) =>
       all.map(({ radius }) => radius).sort((a, b) => a - b);
@@ -91,8 +92,8 @@ describe.each(templates)('$id as SVG', (drawing) => {
   });
 
   it('is up the right way: what is to port is nearer the top', () => {
-    const [highest] = drawing.shapes
-      .flatMap((shape) => (shape.kind === 'polyline' ? shape.points : []))
+    const [highest] = allLines(drawing.shapes)
+      .flatMap(({ points }) => points)
       .sort((a, b) => b[1] - a[1]);
     const tops = read.lines.flatMap(({ points }) => points.map(([, y]) => y));
     expect(Math.min(...tops)).toBeLessThan(Math.max(...tops));

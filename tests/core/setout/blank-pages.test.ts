@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { dimensionLines } from '../../../core/setout/dimension-lines.ts';
 import { ring, type TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import { tilingOf } from '../../../core/setout/tiling.ts';
+import { allLines } from './read-shapes.ts';
 
 /** A frame of three pages by three: its middle page shows nothing. */
 const frame: TemplateDrawing = {
@@ -23,10 +23,7 @@ describe('pages of a template', () => {
     const { tiles, columns, rows } = tilingOf(frame, 'A4');
     expect(tiles.length).toBeLessThan(columns * rows);
     for (const { shows } of tiles) {
-      const points = frame.shapes.flatMap((shape) => {
-        const [plain] = shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape];
-        return plain?.kind === 'polyline' ? plain.points : [];
-      });
+      const points = allLines(frame.shapes).flatMap((line) => line.points);
       // Points every millimetre of the frame: one of them lies on every page.
       const along = points.flatMap(([x, y], k) => {
         const [toX, toY] = points[(k + 1) % points.length]!;

@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { LAYER_LINES } from '../../../core/setout/layer-lines.ts';
-import {
-  marksOfShapes,
-  onPage,
-  type Placement,
-  pathMark,
-  wordsMark,
-} from '../../../core/setout/paper-marks.ts';
+import { LAYER_LINES, SHEET_LINES } from '../../../core/setout/layer-lines.ts';
+import { onPage, onPaper, type Placement, paperWords } from '../../../core/setout/paper-marks.ts';
 import { CAPITALS_OVER_SIZE } from '../../../core/setout/sheet-inks.ts';
 import {
   circle,
@@ -14,10 +8,11 @@ import {
   line,
   ring,
   TEMPLATE_LAYERS,
+  type TemplateShape,
   words,
 } from '../../../core/setout/template-drawing.ts';
 
-const tenth: Placement = { scale: 0.1, origin: [100, 50], fills: { fitting: 'wood' } };
+const tenth: Placement = { scale: 0.1, origin: [100, 50], fills: { fitting: 'woodFill' } };
 
 describe('a drawing on paper', () => {
   it('has up where the drawing has up, at its scale from its origin', () => {
@@ -26,10 +21,11 @@ describe('a drawing on paper', () => {
     expect(onPage([7, -3], { scale: 1, origin: [10, 10] })).toEqual([17, 13]);
   });
 
-  it('draws each layer in its own ink, width and dashes', () => {
+  it('keeps each layer as the role, and every role has a line of its own on a sheet', () => {
     for (const layer of TEMPLATE_LAYERS) {
-      const [mark] = marksOfShapes([line(layer, [0, 0], [10, 0])], tenth);
-      expect(mark).toMatchObject({ kind: 'path', line: LAYER_LINES[layer], fill: null, closed: false });
+      const [shape] = onPaper([line(layer, [0, 0], [10, 0])], tenth);
+      expect(shape).toMatchObject({ kind: 'line', role: layer });
+      expect(SHEET_LINES[layer]).toBe(LAYER_LINES[layer]);
     }
   });
 
@@ -39,41 +35,36 @@ describe('a drawing on paper', () => {
       [10, 0],
       [10, 10],
     ] as const;
-    const [closed, open, other] = marksOfShapes(
-      [ring('fitting', corners), line('fitting', ...corners), ring('outline', corners)],
-      tenth,
-    );
-    expect(closed).toMatchObject({ closed: true, fill: 'wood' });
-    expect(open).toMatchObject({ closed: false, fill: null });
-    expect(other).toMatchObject({ closed: true, fill: null });
+    const kinds = (shape: TemplateShape) => onPaper([shape], tenth).map(({ kind }) => kind);
+    expect(kinds(ring('fitting', corners))).toEqual(['area', 'line']);
+    expect(kinds(line('fitting', ...corners))).toEqual(['line']);
+    expect(kinds(ring('outline', corners))).toEqual(['line']);
+    expect(onPaper([ring('fitting', corners)], tenth)[0]).toMatchObject({ fills: [{ role: 'woodFill' }] });
   });
 
   it('reduces circles with the drawing, but not lettering', () => {
-    const [round, text] = marksOfShapes(
+    const [round, text] = onPaper(
       [circle('drill', [0, 0], 32.5), words('K', [0, 0], { height: 3.5 })],
       tenth,
     );
-    expect(round).toMatchObject({ kind: 'circle', radius: 3.25 });
-    expect(text).toMatchObject({ kind: 'words', text: 'K', size: 3.5 / CAPITALS_OVER_SIZE });
+    expect(round).toMatchObject({ kind: 'disc', radius: 3.25, at: [100, 50] });
+    expect(text).toMatchObject({ kind: 'text', text: 'K', height: 3.5 });
   });
 
   it('takes a dimension apart into its lines and its figure', () => {
-    const marks = marksOfShapes([dimension([0, 0], [1000, 0], { offset: 8, text: '1000' })], tenth);
-    expect(marks.filter(({ kind }) => kind === 'path')).toHaveLength(5);
-    expect(marks.filter(({ kind }) => kind === 'words')).toHaveLength(1);
+    const shapes = onPaper([dimension([0, 0], [1000, 0], { offset: 8, text: '1000' })], tenth);
+    expect(shapes.filter(({ kind }) => kind === 'line')).toHaveLength(5);
+    expect(shapes.filter(({ kind }) => kind === 'text')).toHaveLength(1);
   });
 
-  it('has plain words and bare paths unless told otherwise', () => {
-    expect(wordsMark('bow', [1, 2], { size: 3 })).toEqual({
-      kind: 'words',
-      text: 'bow',
+  it('has words of a size of type, plain unless told otherwise', () => {
+    expect(paperWords('bow', [1, 2], { size: 3 })).toMatchObject({
+      kind: 'text',
+      role: 'ink',
       at: [1, 2],
-      size: 3,
-      strong: false,
-      ink: 'ink',
+      height: 3 * CAPITALS_OVER_SIZE,
       anchor: 'start',
       turnDeg: 0,
     });
-    expect(pathMark([[0, 0]], { fill: 'hull' })).toMatchObject({ line: null, closed: false, fill: 'hull' });
   });
 });

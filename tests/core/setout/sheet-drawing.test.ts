@@ -4,6 +4,7 @@ import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import { heightAt, scaleFor, scaleText, sheetDrawing } from '../../../core/setout/sheet-drawing.ts';
 import { firstSheet } from '../../../core/setout/sheet-layout.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
+import { linesOn } from './read-shapes.ts';
 
 const out = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
 const hull = hullOfBoat(out.work.boat);
@@ -31,9 +32,7 @@ describe('the scale of a sheet', () => {
 describe('the views of a sheet', () => {
   it('know how far the boat reaches to each side, down to its keel and up to its sheer or the pad', () => {
     const sheer = Math.max(
-      ...drawing.profile.flatMap((shape) =>
-        shape.kind === 'polyline' && shape.layer === 'hull' ? shape.points.map(([, y]) => y) : [],
-      ),
+      ...linesOn(drawing.profile, 'hull').flatMap(({ points }) => points.map(([, y]) => y)),
     );
     expect(drawing.halfBreadth).toBeGreaterThan(150);
     expect(drawing.halfBreadth).toBeLessThanOrEqual(220 + 1e-6);

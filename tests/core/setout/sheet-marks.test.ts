@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
-import type { PaperMark } from '../../../core/setout/paper-marks.ts';
+import type { PaperShape } from '../../../core/setout/paper-marks.ts';
 import { heightAt, scaleFor, sheetDrawing } from '../../../core/setout/sheet-drawing.ts';
 import { firstSheet } from '../../../core/setout/sheet-layout.ts';
 import { sheetMarks } from '../../../core/setout/sheet-marks.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
-import { boxOf, distance, wordsOn } from './read-shapes.ts';
+import { allLines, boxOf, distance, fillsOf, wordsOn } from './read-shapes.ts';
 
 const out = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
 const hull = hullOfBoat(out.work.boat);
@@ -18,8 +18,9 @@ describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
   const marks = sheetMarks(drawing, { box, scale });
 
   /** Points that a mark is drawn at. */
-  function pointsOf(mark: PaperMark) {
-    return mark.kind === 'path' ? mark.points : [mark.kind === 'circle' ? mark.centre : mark.at];
+  function pointsOf(shape: PaperShape) {
+    if (shape.kind === 'disc' || shape.kind === 'text') return [shape.at];
+    return allLines([shape]).flatMap(({ points }) => points);
   }
 
   it('stays inside its box', () => {
@@ -31,20 +32,17 @@ describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
   });
 
   it('has the pad at scale: its long side 260 and its diagonal by Pythagoras', () => {
-    const pads = marks.filter(
-      (mark) => mark.kind === 'path' && mark.fill === 'wood' && mark.points.length === 4,
-    ) as Extract<PaperMark, { kind: 'path' }>[];
-    const [plan] = pads;
-    const [a, b, c] = plan!.points;
+    const [plan] = fillsOf(marks, 'woodFill').filter(({ length }) => length === 4);
+    const [a, b, c] = plan!;
     expect(distance(b!, c!)).toBeCloseTo(260 * scale, 6);
     expect(distance(a!, c!)).toBeCloseTo(Math.hypot(260, 160) * scale, 6);
   });
 
   it('ties plan and profile: K, R, F, T and the mark stand straight under each other', () => {
-    const ties = marks.filter((mark) => mark.kind === 'path' && mark.line?.ink === 'rule');
+    const ties = allLines(marks).filter(({ layer }) => layer === 'tie');
     expect(ties).toHaveLength(5);
     for (const tie of ties) {
-      const [from, to] = pointsOf(tie);
+      const [from, to] = tie.points;
       expect(from![0]).toBeCloseTo(to![0], 9);
     }
   });
@@ -87,8 +85,8 @@ describe('the drawing of the other side', () => {
 
   it('has wood of the same sizes: a mirror image changes no length', () => {
     const widths = (side: 'left' | 'right') =>
-      marksOf(side)
-        .flatMap((mark) => (mark.kind === 'path' && mark.fill === 'wood' ? [boxOf(mark.points)] : []))
+      fillsOf(marksOf(side), 'woodFill')
+        .map(boxOf)
         .map(({ left, right }) => right - left)
         .sort((a, b) => a - b);
     const [mine, theirs] = [widths('right'), widths('left')];

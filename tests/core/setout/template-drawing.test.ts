@@ -21,13 +21,8 @@ describe('shapes of a drawing', () => {
       [100, -10],
     );
     expect(moved).toMatchObject([
-      {
-        points: [
-          [100, -10],
-          [101, -8],
-        ],
-      },
-      { centre: [105, -5], radius: 3 },
+      { kind: 'line', lines: [[100, -10, 101, -8]] },
+      { at: [105, -5], radius: 3 },
       { at: [101, -9] },
       { from: [100, -10], to: [110, -10], offset: 4 },
     ]);
@@ -35,18 +30,12 @@ describe('shapes of a drawing', () => {
 
   it('are crosses of two equal arms', () => {
     const [level, upright] = cross('centreMark', [3, 4], 5);
-    expect(level!.points).toEqual([
-      [-2, 4],
-      [8, 4],
-    ]);
-    expect(upright!.points).toEqual([
-      [3, -1],
-      [3, 9],
-    ]);
+    expect(level!.lines).toEqual([[-2, 4, 8, 4]]);
+    expect(upright!.lines).toEqual([[3, -1, 3, 9]]);
   });
 
   it('are open lines and closed rings, with plain lettering of 3.5 mm', () => {
-    expect(line('axis', [0, 0], [1, 1])).toMatchObject({ closed: false });
+    expect(line('axis', [0, 0], [1, 1]).closed).toBeUndefined();
     expect(
       ring('outline', [
         [0, 0],
@@ -56,7 +45,8 @@ describe('shapes of a drawing', () => {
     ).toMatchObject({ closed: true });
     expect(words('FORE', [1, 2])).toEqual({
       kind: 'text',
-      layer: 'lettering',
+      of: 'lettering',
+      role: 'lettering',
       at: [1, 2],
       height: 3.5,
       text: 'FORE',

@@ -4,6 +4,7 @@ import { templatesOf } from '../../../core/setout/templates.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
+import { allLines } from './read-shapes.ts';
 
 /** A pad far enough out that its ends are cut to the hull. */
 const kneePad = { ...exampleSeat().kneePad, outM: 0.075 };
@@ -31,13 +32,11 @@ describe('the templates of a seat', () => {
       expect(seen).toMatch(/from/);
       for (const shape of notEmpty(shapes)) {
         const points =
-          shape.kind === 'polyline'
-            ? shape.points
-            : shape.kind === 'circle'
-              ? [shape.centre]
-              : shape.kind === 'text'
-                ? [shape.at]
-                : [shape.from, shape.to];
+          shape.kind === 'dimension'
+            ? [shape.from, shape.to]
+            : shape.kind === 'disc' || shape.kind === 'text'
+              ? [shape.at]
+              : allLines([shape]).flatMap((line) => line.points);
         for (const [x, y] of points) expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true);
       }
     }

@@ -5,6 +5,7 @@ import { circle, line, ring, type TemplateDrawing } from '../../../core/setout/t
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { OVERLAP_MM, PAGE_MARGIN_MM, showsIn, tilingOf } from '../../../core/setout/tiling.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
+import { allLines } from './read-shapes.ts';
 
 const drawing = (...shapes: TemplateDrawing['shapes'][number][]): TemplateDrawing => ({
   id: 'pad-recess',
@@ -86,7 +87,7 @@ describe.each(PAPER_NAMES)('every template on %s', (paper) => {
 
   it('shows every point of every line on some page', () => {
     for (const { template, tiling } of laid) {
-      const points = template.shapes.flatMap((shape) => (shape.kind === 'polyline' ? shape.points : []));
+      const points = allLines(template.shapes).flatMap((line) => line.points);
       for (const [x, y] of points) {
         const shown = tiling.tiles.some(
           ({ shows }) => x >= shows.minX && x <= shows.maxX && y >= shows.minY && y <= shows.maxY,

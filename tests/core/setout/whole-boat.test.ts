@@ -4,7 +4,7 @@ import { sheetDrawing } from '../../../core/setout/sheet-drawing.ts';
 import { wholeBoatMarks } from '../../../core/setout/whole-boat.ts';
 import { exampleBoat } from '../example/example-fit.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
-import { boxOf, wordsOn } from './read-shapes.ts';
+import { allLines, boxOf, fillsOf, wordsOn } from './read-shapes.ts';
 
 const out = inventedSetOut({ seat: { frontFoot: ON_A_WEDGE } });
 const hull = hullOfBoat(out.work.boat);
@@ -15,8 +15,7 @@ describe('the small plan of the whole boat', () => {
 
   it('stands at its place, at a scale that it names, its length the hull’s', () => {
     const marks = wholeBoatMarks(drawing, at);
-    const [boat] = marks.filter((mark) => mark.kind === 'path');
-    const { left, right } = boxOf(boat!.points);
+    const { left, right } = boxOf(fillsOf(marks, 'hullFill')[0]!);
     expect(right).toBeCloseTo(200, 6);
     const [, over] = /^Whole boat, 1:(\d+)$/.exec(wordsOn(marks)[0]!)!;
     expect((right - left) * Number(over)).toBeCloseTo(hull.length * 1000, 3);
@@ -30,13 +29,7 @@ describe('the small plan of the whole boat', () => {
   it('marks every seat of a crew boat, this one’s apart', () => {
     const boat = exampleBoat(4);
     const crew = { out: { ...out, work: { ...out.work, boat } }, hull: hullOfBoat(boat) };
-    const lines = wholeBoatMarks(crew, at).filter((mark) => mark.kind === 'path' && !mark.closed);
-    expect(lines).toHaveLength(4);
-    expect(lines.map((mark) => mark.kind === 'path' && mark.line?.ink)).toEqual([
-      'mark',
-      'soft',
-      'soft',
-      'soft',
-    ]);
+    const lines = allLines(wholeBoatMarks(crew, at)).filter(({ closed }) => !closed);
+    expect(lines.map(({ layer }) => layer)).toEqual(['seatHere', ...Array(3).fill('seatElsewhere')]);
   });
 });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Side } from '../../../core/frame/mirror.ts';
 import type { Line, Role, Shape } from '../../../core/graphics/shape.ts';
-import { svgPath } from '../../../core/graphics/svg.ts';
+import { svgPath, viewScale } from '../../../core/graphics/svg.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { ROLE_COLOURS } from '../../../renderer/drawing/view/palette.ts';
@@ -75,13 +75,15 @@ function svgShapes(
   { colours, perMetre }: { colours: Record<string, string>; perMetre: number },
 ): string {
   const colour = (role: Role) => colours[ROLE_COLOURS[role]]!;
-  const path = (lines: readonly Line[], closed: boolean) => svgPath(lines, { perMetre, closed });
+  const path = (lines: readonly Line[], closed: boolean) =>
+    svgPath(lines, viewScale(perMetre), closed ? 'closed' : 'open');
   const joined = 'stroke-linejoin="round" stroke-linecap="round"';
   return shapes
     .map((shape) => {
       if (shape.kind === 'line') {
         return `<path d="${path(shape.lines, false)}" fill="none" stroke="${colour(shape.role)}" stroke-width="${WIDTHS[shape.weight]}" ${joined}/>`;
       }
+      if (shape.kind !== 'area') return '';
       const { fills, outline } = shape;
       const rings = fills.flatMap((fill) => fill.rings);
       const under = outline

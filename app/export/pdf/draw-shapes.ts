@@ -1,0 +1,99 @@
+import { type Line, pointsOf, ringsOf, type Shape } from '../../../core/graphics/shape.ts';
+import type { ViewPoint } from '../../../core/graphics/view.ts';
+import type { PaperShape } from '../../../core/setout/paper-marks.ts';
+import { CAPITALS_OVER_SIZE } from '../../../core/setout/sheet-inks.ts';
+import type { SheetBox } from '../../../core/setout/sheet-layout.ts';
+import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
+import { FIGURE_LOOK, type Look, SHEET_LOOK } from './looks.ts';
+import type { SheetPdf } from './sheet-pdf.ts';
+
+/** What stands out of an earlier picture. */
+const BEFORE = { edge: '#1f5f73', fill: '#f7fbfb', width: 0.36, dash: [1.4, 1] };
+
+/** Where a view comes to lie: its box on the page, the point of the view at the box's lower left, millimetres to the metre. */
+export interface ViewPlacement {
+  readonly box: SheetBox;
+  readonly from: ViewPoint;
+  readonly perMetre: number;
+}
+
+/** How a point of a list of shapes comes onto the page, and how it is drawn. */
+interface Drawn<R extends string> {
+  readonly look: Look<R>;
+  place(point: ViewPoint): MillimetrePoint;
+}
+
+/** Draws figure, boat and fittings in their box, from the far to the near. */
+export function drawView(pdf: SheetPdf, shapes: readonly Shape[], placement: ViewPlacement): void {
+  pdf.within(placement.box, () => drawShapes(pdf, shapes, { look: FIGURE_LOOK, place: into(placement) }));
+}
+
+/** Draws what is placed on the page already. */
+export function drawPaper(pdf: SheetPdf, shapes: readonly PaperShape[]): void {
+  drawShapes(pdf, shapes, { look: SHEET_LOOK, place: (point) => point });
+}
+
+/** Draws what stands out of an earlier picture: a pale shape with a dashed edge. */
+export function drawBefore(pdf: SheetPdf, shapes: readonly Shape[], placement: ViewPlacement): void {
+  const rings = ringsOf(shapes).map((ring) => pointsOf(ring).map(into(placement)));
+  pdf.within(placement.box, () => {
+    pdf.shape(rings, { stroke: BEFORE.edge, width: BEFORE.width, dash: BEFORE.dash });
+    pdf.shape(rings, { fill: BEFORE.fill });
+  });
+}
+
+function into({ box, from, perMetre }: ViewPlacement): Drawn<string>['place'] {
+  return ([right, up]) => [
+    box.left + (right - from[0]) * perMetre,
+    box.top + box.height - (up - from[1]) * perMetre,
+  ];
+}
+
+function drawShapes<R extends string>(
+  pdf: SheetPdf,
+  shapes: readonly Shape<R>[],
+  { look, place }: Drawn<R>,
+): void {
+  const placed = (line: Line) => pointsOf(line).map(place);
+  for (const shape of shapes) {
+    switch (shape.kind) {
+      case 'area':
+        drawArea(pdf, shape, { look, placed });
+        break;
+      case 'line': {
+        const ink = { ...look.line(shape.role, shape.weight), stroke: look.colour(shape.role) };
+        for (const line of shape.lines) pdf.path(placed(line), { ...ink, closed: shape.closed ?? false });
+        break;
+      }
+      case 'disc': {
+        const colour = look.colour(shape.role);
+        const ink = shape.filled ? { fill: colour } : { ...look.line(shape.role, 'contour'), stroke: colour };
+        pdf.circle(place(shape.at), shape.radius, ink);
+        break;
+      }
+      case 'text': {
+        const { text, at, height, strong, role, anchor, turnDeg } = shape;
+        const weight = strong ? 'strong' : 'regular';
+        const size = height / CAPITALS_OVER_SIZE;
+        pdf.text(text, place(at), { size, weight, colour: look.colour(role), anchor, turnDeg });
+      }
+    }
+  }
+}
+
+/** An area's outline is stroked first and filled over, so that it runs round the union of its rings. */
+function drawArea<R extends string>(
+  pdf: SheetPdf,
+  { fills, outline }: Extract<Shape<R>, { kind: 'area' }>,
+  { look, placed }: { look: Look<R>; placed: (line: Line) => MillimetrePoint[] },
+): void {
+  const drawn = fills.map(({ role, rings }) => ({ role, rings: rings.map(placed) }));
+  if (outline) {
+    const { width } = look.line(outline.role, outline.weight);
+    pdf.shape(
+      drawn.flatMap(({ rings }) => rings),
+      { stroke: look.colour(outline.role), width: 2 * width },
+    );
+  }
+  for (const { role, rings } of drawn) pdf.shape(rings, { fill: look.colour(role) });
+}
