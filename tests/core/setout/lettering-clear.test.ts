@@ -2,14 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { cautionSentence } from '../../../core/setout/caution-sentences.ts';
 import { dimensionLines } from '../../../core/setout/dimension-lines.ts';
 import { boundsOf } from '../../../core/setout/drawing-bounds.ts';
-import type { Polyline, TemplateShape } from '../../../core/setout/template-drawing.ts';
+import type { TemplateShape } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { english } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
+import { linesOn, type ReadLine } from './read-shapes.ts';
 
 /** Whether a straight line fore and aft or upright passes through a box; other lines are not asked about here. */
-function crosses({ points }: Polyline, box: ReturnType<typeof boundsOf>): boolean {
+function crosses({ points }: ReadLine, box: ReturnType<typeof boundsOf>): boolean {
   const [a, b] = [points[0]!, points.at(-1)!];
   const within = (value: number, low: number, high: number) => value > low && value < high;
   const overlaps = (from: number, to: number, low: number, high: number) =>
@@ -28,9 +29,7 @@ describe('lettering of the templates', () => {
       const plain = shapes.flatMap((shape): TemplateShape[] =>
         shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape],
       );
-      const axes = plain.filter(
-        (shape): shape is Polyline => shape.kind === 'polyline' && shape.layer === 'axis',
-      );
+      const axes = linesOn(plain, 'axis');
       for (const shape of plain) {
         if (shape.kind !== 'text' || shape.turnDeg % 90 !== 0) continue;
         // Figures and capitals do not reach below their baseline.
