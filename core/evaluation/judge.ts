@@ -2,6 +2,7 @@ import type { LimitedJoint } from '../document/athlete-schema.ts';
 import type { BandOverride } from '../document/band-override-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
+import { UPRIGHT_DEG } from '../posture/joint-limits.ts';
 import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
@@ -94,6 +95,9 @@ function withSupport(finding: Finding, supports: readonly (Support | null)[]): F
   return { ...finding, support: { nearestEdge: support.nearestEdge, inLine: support.inLine } };
 }
 
+/** The key of the source of a band that an athlete's own limit narrowed. */
+const PERSONAL_LIMIT = 'personal-limit';
+
 interface ReasonedRule extends BandRule {
   readonly reason: string;
 }
@@ -110,7 +114,9 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | und
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
   const inBand = distanceToBand(judged.value, rule) <= 0;
-  const hidden = uninformed && (severity === 'check' || severity === 'change');
+  // A personal limit keeps somebody from harm: its doubt is told, however little is known.
+  const quiet = uninformed && sourceKey !== PERSONAL_LIMIT;
+  const hidden = quiet && (severity === 'check' || severity === 'change');
   const finding: Finding = {
     id: seat === null ? rule.quantity : `${rule.quantity}@${seat}`,
     seat,
@@ -186,7 +192,7 @@ const LIMIT_OF: Readonly<
   rearAnklePlantarflexion: { quantity: 'rearAnkle', edge: 'max', at: (d) => toRadians(90 + d) },
   frontAnkleDorsiflexion: { quantity: 'frontAnkle', edge: 'min', at: (d) => toRadians(90 - d) },
   trunkForward: { quantity: 'trunkPitch', edge: 'max', at: toRadians },
-  trunkSideways: { quantity: 'trunkRoll', edge: 'max', at: toRadians },
+  trunkSideways: { quantity: 'trunkRoll', edge: 'max', at: (d) => toRadians(Math.max(UPRIGHT_DEG, d)) },
 };
 
 /** Narrows a rule by the athlete's own limits; past a personal limit the finding says stop. */
@@ -197,7 +203,7 @@ function withPersonalLimits(rule: ReasonedRule, seat: Seat): ReasonedRule {
     if (quantity !== rule.quantity) continue;
     const value = at(limit.maxDeg);
     const reason = limit.reason;
-    const own = { reason, source: "coach's own" as const, sourceKey: 'personal-limit' };
+    const own = { reason, source: "coach's own" as const, sourceKey: PERSONAL_LIMIT };
     if (edge === 'min' && value > (narrowed.min ?? Number.NEGATIVE_INFINITY)) {
       narrowed = { ...narrowed, ...own, min: value, stopMin: value };
     }

@@ -1,3 +1,4 @@
+import type { LimitedJoint } from '../document/athlete-schema.ts';
 import { COORDINATES } from '../document/coordinates.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import { withCoordinate } from '../document/fitting-coordinate.ts';
@@ -6,7 +7,7 @@ import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Finding, SideEffect, Suggestion } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
 import { suggestChange } from '../evaluation/suggest-change.ts';
-import { placeable } from './objective.ts';
+import { isSerious, placeable } from './objective.ts';
 
 type Move = Extract<Suggestion, { kind: 'move' }>;
 type Choice = Extract<Suggestion, { kind: 'choose' }>['choice'];
@@ -21,6 +22,8 @@ export type WhyUncleared =
   | { readonly kind: 'locked'; readonly fitting: Lockable; readonly move: Move }
   /** One more move would clear it, and bring these, which say *change* or *stop* with it, farther from their bands. */
   | { readonly kind: 'against'; readonly move: Move; readonly spoils: readonly SideEffect[] }
+  /** It keeps a limit of the athlete's own: without that limit it would not be found. No setting keeps both. */
+  | { readonly kind: 'limit'; readonly joint: LimitedJoint; readonly maxDeg: number }
   /** No single fitting, moved as far as one may be, brings it in. */
   | { readonly kind: 'out of reach' };
 
@@ -55,13 +58,25 @@ export function whyUncleared(
     return move.sideEffects.filter((s) => worse.some((f) => f.quantity === s.id && f.seat === s.seat));
   }
 
+  /** The personal limit of the finding's seat without which it would say neither change nor stop. */
+  function limitBehind({ id, seat }: Finding): WhyUncleared | null {
+    const athlete = seat === null ? null : fit.seats[seat]?.athlete;
+    const limit = athlete?.limits.find(({ joint }) => {
+      const limits = athlete.limits.filter((other) => other.joint !== joint);
+      const seats = fit.seats.map((s, i) => (i === seat ? { ...s, athlete: { ...athlete, limits } } : s));
+      const without = evaluator.evaluate({ ...fit, seats }).findings.find((f) => f.id === id);
+      return !without || !isSerious(without);
+    });
+    return limit ? { kind: 'limit', joint: limit.joint, maxDeg: limit.maxDeg } : null;
+  }
+
   function reasonFor(finding: Finding, changeOf: (of: Fit) => Suggestion): WhyUncleared {
     const change = changeOf(fit);
     if (change.kind === 'choose') return { kind: 'choice', choice: change.choice };
     if (change.kind === 'measure' || placeable([finding]).length === 0) return { kind: 'given' };
     if (change.kind === 'move') return { kind: 'against', move: change, spoils: spoiltBy(change) };
     const unlocked = change.locked.length > 0 ? changeOf(freed) : change;
-    if (unlocked.kind !== 'move') return { kind: 'out of reach' };
+    if (unlocked.kind !== 'move') return limitBehind(finding) ?? { kind: 'out of reach' };
     return { kind: 'locked', fitting: COORDINATES[unlocked.coordinate].fitting, move: unlocked };
   }
 }

@@ -1,10 +1,25 @@
 import type { LimitedJoint } from '../document/athlete-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { type Radians, toRadians } from '../units/angle.ts';
-import { LIMITS } from './neutral-posture.ts';
+import { LIMIT_TOLERANCE, LIMITS } from './neutral-posture.ts';
 
-/** Limits of the joints in one solve, radians, as the angles of `stance/angles.ts` read; `…Most` above, `…Least` below. */
-export type JointLimits = Readonly<Record<keyof typeof LIMITS, Radians>>;
+/** Where a one-sided limit begins to cost, and how far past it counts as one unit. Radians. */
+export interface JointLimit {
+  readonly at: Radians;
+  readonly tolerance: Radians;
+}
+
+/** Limits of the joints in one solve, as the angles of `angles.ts` read; `…Most` above, `…Least` below. */
+export type JointLimits = Readonly<Record<keyof typeof LIMITS, JointLimit>>;
+
+/**
+ * A personal limit is held far more firmly than anatomy's springs: who must not bend a joint past an angle sits another way where
+ * any other way is left. It begins to cost this far inside the limit, and half a degree counts as one unit (estimates).
+ */
+const OWN_LIMIT = { inside: toRadians(1), tolerance: toRadians(0.5) } as const;
+
+/** A limit sideways under this counts as this much, degrees: nobody is asked to lean away from their paddling side. */
+export const UPRIGHT_DEG = 1;
 
 /** Which limit an athlete's own limit narrows, and from which way; the rear ankle is held by the fittings alone. */
 const NARROWS: Readonly<
@@ -21,23 +36,33 @@ const NARROWS: Readonly<
   frontHipFlexion: { limit: 'frontHipLeast', end: 'least', at: (d) => toRadians(180 - d) },
   frontAnkleDorsiflexion: { limit: 'frontAnkleLeast', end: 'least', at: (d) => toRadians(90 - d) },
   trunkForward: { limit: 'trunkPitchMost', end: 'most', at: toRadians },
-  trunkSideways: { limit: 'trunkRollMost', end: 'most', at: (d) => toRadians(Math.max(0, d)) },
+  trunkSideways: { limit: 'trunkRollMost', end: 'most', at: (d) => toRadians(Math.max(UPRIGHT_DEG, d)) },
 };
 
 /**
- * Anatomy limits, narrowed by the athlete's own: a joint that must not go past an angle is not solved past it freely. Personal
- * limits are in degrees of motion (flexion, extension), these in included angles, radians; none widens what anatomy allows.
- * They are one-sided springs, not walls: fittings that leave no other way bend a joint past its limit, and the findings then
- * say stop. `trunkForward` of 30° gives a `trunkPitchMost` of 0.524.
+ * Anatomy limits, narrowed by the athlete's own. Personal limits are in degrees of motion (flexion, extension), these in included
+ * angles, radians; none widens what anatomy allows. They are one-sided springs, not walls: fittings that leave no other way bend a
+ * joint past its limit, and the findings then say stop. `trunkForward` of 30° gives a `trunkPitchMost` at 29°.
  */
 export function jointLimits({ athlete }: Pick<Seat, 'athlete'>): JointLimits {
-  const limits = { ...LIMITS } as Record<keyof typeof LIMITS, Radians>;
+  const limits = anatomyLimits();
   for (const { joint, maxDeg } of athlete?.limits ?? []) {
     const rule = NARROWS[joint];
     if (!rule) continue;
-    const own = rule.at(maxDeg) as number;
-    const usual = limits[rule.limit] as number;
-    limits[rule.limit] = rule.end === 'most' ? Math.min(usual, own) : Math.max(usual, own);
+    const most = rule.end === 'most';
+    const at = rule.at(maxDeg) + (most ? -OWN_LIMIT.inside : OWN_LIMIT.inside);
+    const usual = limits[rule.limit].at;
+    if (most ? at >= usual : at <= usual) continue;
+    limits[rule.limit] = { at: at as Radians, tolerance: OWN_LIMIT.tolerance };
   }
   return limits;
+}
+
+function anatomyLimits(): Record<keyof typeof LIMITS, JointLimit> {
+  const names = Object.keys(LIMITS) as (keyof typeof LIMITS)[];
+  const entries = names.map((name) => [
+    name,
+    { at: LIMITS[name] as Radians, tolerance: LIMIT_TOLERANCE as Radians },
+  ]);
+  return Object.fromEntries(entries);
 }

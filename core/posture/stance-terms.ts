@@ -1,7 +1,7 @@
 import { spanAtAngle } from './angles.ts';
 import type { BodyLengths, Contacts } from './contacts.ts';
-import type { JointLimits } from './joint-limits.ts';
-import { LIMIT_TOLERANCE, NEUTRAL, REACH_TOLERANCE } from './neutral-posture.ts';
+import type { JointLimit, JointLimits } from './joint-limits.ts';
+import { NEUTRAL, REACH_TOLERANCE } from './neutral-posture.ts';
 
 /**
  * What the terms of the objective are functions of, in the order of the measures' array. Angles in radians unless said
@@ -68,11 +68,11 @@ export interface Term {
 }
 
 const on = (measure: Measure) => MEASURES.indexOf(measure);
-const limit = (measure: Measure, sense: Sense, at: number): Term => ({
+const limit = (measure: Measure, sense: Sense, { at, tolerance }: JointLimit): Term => ({
   measure: on(measure),
   sense,
   at,
-  tolerance: LIMIT_TOLERANCE,
+  tolerance,
 });
 
 /** The terms that say the same for everybody, whatever body and fittings: departures of angles from neutral. */
@@ -104,7 +104,7 @@ export function stanceTerms(
 ): readonly Term[] {
   const { frontKnee, balanceFore, balanceAcross } = NEUTRAL;
   const neutral = spanAtAngle(frontKnee.at, thigh, shank);
-  const least = spanAtAngle(limits.frontKneeLeast, thigh, shank);
+  const least = spanAtAngle(limits.frontKneeLeast.at, thigh, shank);
   const leg = (sense: Sense, at: number, tolerance: number): Term => ({
     measure: on('legApart'),
     sense,
@@ -129,7 +129,7 @@ export function stanceTerms(
     frontReach: leg('most', thigh + shank, REACH_TOLERANCE * size),
     kneelingHipLimit: limit('kneelingHip', 'most', limits.kneelingHipMost),
     frontHipLimit: limit('frontHip', 'least', limits.frontHipLeast),
-    frontKneeLimit: leg('least', least.span, least.slope * LIMIT_TOLERANCE),
+    frontKneeLimit: leg('least', least.span, least.slope * limits.frontKneeLeast.tolerance),
     kneelingKneeLimit: cosineLimit('kneelingKneeCosine', limits.kneelingKneeLeast),
     frontAnkleLimit: cosineLimit('frontAnkleCosine', limits.frontAnkleLeast),
     trunkPitchLimit: limit('trunkPitch', 'most', limits.trunkPitchMost),
@@ -142,9 +142,9 @@ export function stanceTerms(
 }
 
 /** An angle that must be at least `least`, on its cosine; a limit near 0 or π keeps a tenth of a radian's slope. */
-function cosineLimit(measure: Measure, least: number): Term {
-  const slope = Math.max(0.1, Math.abs(Math.sin(least)));
-  return { measure: on(measure), sense: 'most', at: Math.cos(least), tolerance: slope * LIMIT_TOLERANCE };
+function cosineLimit(measure: Measure, { at, tolerance }: JointLimit): Term {
+  const slope = Math.max(0.1, Math.abs(Math.sin(at)));
+  return { measure: on(measure), sense: 'most', at: Math.cos(at), tolerance: slope * tolerance };
 }
 
 /**

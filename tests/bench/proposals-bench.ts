@@ -68,6 +68,8 @@ function whyText(why: WhyUncleared): string {
       return `a locked fitting would: ${why.fitting}`;
     case 'against':
       return `${why.move.coordinate} at ${why.move.to.toFixed(3)} would, against ${why.spoils.map((s) => `${s.id}@${s.seat}`).join(', ') || 'nothing that is judged'}`;
+    case 'limit':
+      return `a personal limit: ${why.joint} at most ${why.maxDeg}°`;
     case 'out of reach':
       return 'no single fitting reaches that far';
   }

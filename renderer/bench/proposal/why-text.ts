@@ -34,6 +34,12 @@ export function whyText({ finding: left, why }: Uncleared, format: Format): stri
       );
       return say('why.against', { finding, change, spoils: spoils.join(', ') });
     }
+    case 'limit':
+      return say('why.limit', {
+        finding,
+        joint: inSentence(say(`joint.${why.joint}`)),
+        most: format.degrees(why.maxDeg),
+      });
     case 'out of reach':
       return say('why.out-of-reach', { finding });
   }

@@ -146,12 +146,23 @@ describe('evaluateHolding', () => {
 describe('personal limits and bands of one’s own', () => {
   it('a personal limit narrows the band and says stop past it', () => {
     const athlete = exampleAthlete({
+      limits: [{ joint: 'rearAnklePlantarflexion', maxDeg: 5, reason: 'old injury' }],
+    });
+    const report = evaluateFit(exampleFit([exampleSeat({ athlete })]));
+    const ankle = report.findings.find((f) => f.quantity === 'rearAnkle')!;
+    expect(ankle.severity).toBe('stop');
+    expect(ankle.band.reason).toBe('old injury');
+  });
+
+  it('a joint that its paddler can hold within a personal limit is held there, and its doubt is told', () => {
+    const athlete = exampleAthlete({
       limits: [{ joint: 'frontKneeFlexion', maxDeg: 20, reason: 'old injury' }],
     });
     const report = evaluateFit(exampleFit([exampleSeat({ athlete })]));
     const knee = report.findings.find((f) => f.quantity === 'frontKnee')!;
-    expect(knee.severity).toBe('stop');
-    expect(knee.band.reason).toBe('old injury');
+    expect((knee.value * 180) / Math.PI).toBeGreaterThan(160);
+    expect(['good', 'check']).toContain(knee.severity);
+    expect(knee.band.stopMin).toBeCloseTo((160 * Math.PI) / 180, 12);
   });
 
   it('a band set by the coach replaces the usual one, with its reason', () => {

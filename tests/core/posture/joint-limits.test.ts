@@ -2,10 +2,15 @@ import { describe, expect, it } from 'vitest';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { LIMITED_JOINTS } from '../../../core/document/athlete-schema.ts';
 import { jointLimits } from '../../../core/posture/joint-limits.ts';
-import { LIMITS } from '../../../core/posture/neutral-posture.ts';
+import { LIMIT_TOLERANCE, LIMITS } from '../../../core/posture/neutral-posture.ts';
 import { exampleAthlete } from '../example/example-fit.ts';
 
 const deg = (r: number) => (r * 180) / Math.PI;
+
+/** What anatomy allows, each with its own spring. */
+const USUAL: Record<string, unknown> = Object.fromEntries(
+  Object.entries(LIMITS).map(([name, at]) => [name, { at, tolerance: LIMIT_TOLERANCE }]),
+);
 
 function limitsWith(...limits: Athlete['limits']) {
   return jointLimits({ athlete: { ...exampleAthlete(), limits } });
@@ -14,8 +19,8 @@ const limit = (joint: (typeof LIMITED_JOINTS)[number], maxDeg: number) => ({ joi
 
 describe('jointLimits', () => {
   it('are the usual ones for somebody without limits of their own, and for an empty seat', () => {
-    expect(limitsWith()).toEqual(LIMITS);
-    expect(jointLimits({ athlete: null })).toEqual(LIMITS);
+    expect(limitsWith()).toEqual(USUAL);
+    expect(jointLimits({ athlete: null })).toEqual(USUAL);
   });
 
   it.each([
@@ -26,22 +31,27 @@ describe('jointLimits', () => {
     ['frontAnkleDorsiflexion', 5, 'frontAnkleLeast', 85],
     ['trunkForward', 30, 'trunkPitchMost', 30],
     ['trunkSideways', 10, 'trunkRollMost', 10],
-  ] as const)('%s of at most %i° narrows %s to %i°', (joint, maxDeg, name, expected) => {
-    const limits = limitsWith(limit(joint, maxDeg));
-    expect(deg(limits[name])).toBeCloseTo(expected, 9);
-    const { [name]: _, ...others } = limits;
-    const { [name]: __, ...usual } = LIMITS as Record<string, number>;
-    expect(others).toEqual(usual);
-  });
+  ] as const)(
+    '%s of at most %i° narrows %s: held from a degree inside %i°, firmly',
+    (joint, maxDeg, name, expected) => {
+      const limits = limitsWith(limit(joint, maxDeg));
+      const inside = name.endsWith('Most') ? expected - 1 : expected + 1;
+      expect(deg(limits[name].at)).toBeCloseTo(inside, 9);
+      expect(deg(limits[name].tolerance)).toBeCloseTo(0.5, 9);
+      const { [name]: _, ...others } = limits;
+      const { [name]: __, ...usual } = USUAL;
+      expect(others).toEqual(usual);
+    },
+  );
 
   it('never widen what anatomy allows', () => {
     const supple = LIMITED_JOINTS.map((joint) => limit(joint, 170));
     const limits = limitsWith(...supple);
     for (const name of ['kneelingKneeLeast', 'frontKneeLeast', 'frontHipLeast', 'frontAnkleLeast'] as const) {
-      expect(limits[name]).toBeGreaterThanOrEqual(LIMITS[name]);
+      expect(limits[name].at).toBeGreaterThanOrEqual(LIMITS[name]);
     }
     for (const name of ['kneelingHipMost', 'trunkPitchMost', 'trunkRollMost'] as const) {
-      expect(limits[name]).toBeLessThanOrEqual(LIMITS[name]);
+      expect(limits[name].at).toBeLessThanOrEqual(LIMITS[name]);
     }
   });
 
@@ -51,10 +61,10 @@ describe('jointLimits', () => {
       limit('trunkForward', 20),
       limit('trunkForward', 60),
     );
-    expect(deg(limits.trunkPitchMost)).toBeCloseTo(20, 9);
+    expect(deg(limits.trunkPitchMost.at)).toBeCloseTo(19, 9);
   });
 
   it('leave the rear ankle to the fittings, which hold it', () => {
-    expect(limitsWith(limit('rearAnklePlantarflexion', 20))).toEqual(LIMITS);
+    expect(limitsWith(limit('rearAnklePlantarflexion', 20))).toEqual(USUAL);
   });
 });

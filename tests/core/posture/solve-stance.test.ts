@@ -214,16 +214,17 @@ describe('a personal limit', () => {
   it.each([
     ['trunkForward', 5, 'trunkPitch', 5],
     ['kneelingHipExtension', -20, 'kneelingHip', 160],
-  ] as const)('%s of %i° brings the joint most of the way back', (joint, maxDeg, angle, limit) => {
+  ] as const)('%s of %i° brings the joint back within it', (joint, maxDeg, angle, limit) => {
     const [free, held] = [at(), at(limited(joint, maxDeg))];
     const over = (stance: typeof free) => degrees(stance.angles[angle]) - limit;
     expect(over(free)).toBeGreaterThan(5);
-    expect(over(held)).toBeLessThan(0.7 * over(free));
+    expect(over(held)).toBeLessThan(0);
+    expect(over(held)).toBeGreaterThan(-1);
   });
 
   it('says so among what forces the stance', () => {
     const { forcing } = at(limited('kneelingHipExtension', -20));
-    expect(forcing.slice(0, 3).map((f) => f.term)).toContain('kneelingHipLimit');
+    expect(forcing.filter(({ residual }) => residual !== 0).map((f) => f.term)).toContain('kneelingHipLimit');
   });
 });
 

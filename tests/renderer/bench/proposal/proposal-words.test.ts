@@ -133,6 +133,7 @@ describe('why something was left', () => {
     { kind: 'locked', fitting: 'frontFoot', move },
     { kind: 'against', move, spoils: [effect] },
     { kind: 'against', move, spoils: [] },
+    { kind: 'limit', joint: 'frontHipFlexion', maxDeg: 40 },
     { kind: 'out of reach' },
   ];
 
