@@ -20,6 +20,9 @@ export const exportedRevision = z.strictObject({
   keptAt: instant,
 });
 
+/** What the first three bytes of every JPEG are in Base64 (FF D8 FF). */
+const JPEG_BASE64 = '/9j/';
+
 /** What is to be put on paper or into a file for saw and drill. */
 export const wantedExport = z.discriminatedUnion('kind', [
   z.strictObject({
@@ -60,6 +63,19 @@ export const wantedExport = z.discriminatedUnion('kind', [
       .default({ lines: [], open: false }),
     /** Body mass stays off the page unless somebody turns it on. */
     mass: z.enum(['hidden', 'kg', 'lb']).default('hidden'),
+    /** Photographs that the coach chose to show: JPEGs as Base64, faces blurred by the page that sends them. */
+    photographs: z
+      .array(
+        z.strictObject({
+          data: z
+            .base64()
+            .max(2 * 1024 * 1024)
+            .startsWith(JPEG_BASE64),
+          caption: z.string().max(200),
+        }),
+      )
+      .max(2)
+      .default([]),
   }),
 ]);
 

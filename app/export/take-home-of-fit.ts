@@ -33,6 +33,8 @@ export function takeHomeOf(
     mass: ShownMass;
     units: SheetUnits;
     words: Translator;
+    /** JPEGs as Base64. */
+    photographs?: readonly { readonly data: string; readonly caption: string }[];
   },
 ): TakeHome | null {
   const { index, reason, units, words } = options;
@@ -54,6 +56,10 @@ export function takeHomeOf(
     said: options.said,
     massText: massText(fit.seats[index]?.athlete?.massKg ?? 0, options),
     stroke: strokeOf(now, { index, words }),
+    photographs: (options.photographs ?? []).map(({ data, caption }) => ({
+      jpeg: Buffer.from(data, 'base64'),
+      caption,
+    })),
     pictures: VIEWS.map(({ view, caption }) => ({
       caption: words.say(caption),
       ...showWindow(scenes, view),

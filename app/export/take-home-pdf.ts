@@ -10,6 +10,7 @@ import { drawBefore, drawView } from './pdf/draw-shapes.ts';
 import { fittedText } from './pdf/fitted-text.ts';
 import { SHEET_INK } from './pdf/sheet-inks.ts';
 import { createSheetPdf, type SheetPdf } from './pdf/sheet-pdf.ts';
+import { drawPhotographs, type PrintedPhotograph } from './take-home-photographs.ts';
 import type { PrintedPdf } from './template-pdf.ts';
 
 /** A view with its caption. */
@@ -37,6 +38,8 @@ export interface TakeHome {
   readonly pictures: readonly DrawnView[];
   /** The stroke in five small pictures. */
   readonly stroke: readonly DrawnView[];
+  /** Photographs that the coach chose to show; they have a page of their own. */
+  readonly photographs: readonly PrintedPhotograph[];
 }
 
 const MARGIN_MM = 15;
@@ -45,7 +48,7 @@ const STRIP_GAP_MM = 2;
 /** Sizes of body type that are tried, millimetres, largest first: it is read at arm's length. */
 const SIZES = [5.2, 4.8, 4.4, 4.1, 3.8, 3.5, 3.2] as const;
 
-/** The take-home page of an athlete: one page, large type, plain words. */
+/** The take-home page of an athlete: one page, large type, plain words; a second one only for photographs. */
 export function* takeHomePdf(
   page: TakeHome,
   { paper, stamp }: { paper: PaperName; stamp: SheetStamp },
@@ -67,6 +70,10 @@ export function* takeHomePdf(
   };
   const below = drawPictures(pdf, page, { ...room, top: drawHead(pdf, page, { room, stamp }) });
   drawWords(pdf, page, { ...room, top: below, height: room.top + room.height - below });
+  if (page.photographs.length > 0) {
+    pdf.addPage(size);
+    drawPhotographs(pdf, page.photographs, room);
+  }
   yield;
   return { bytes: pdf.bytes(), missing: pdf.missing };
 }

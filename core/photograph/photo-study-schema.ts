@@ -25,6 +25,8 @@ export const photoStudySchema = z.strictObject({
   /** Points of the boat by their names, as `boatMarks` gives them. */
   boat: z.record(z.string().max(40), pixel).default({}),
   joints: z.partialRecord(z.enum(FIGURE_POINTS), pixel).default({}),
+  /** Joints that a pose model proposed and nobody has looked at yet: how sure it is, 0 to 1. */
+  proposed: z.partialRecord(z.enum(FIGURE_POINTS), z.number().min(0).max(1)).default({}),
   revisionId: z.uuid().optional(),
   /** What the marks gave, once it was taken into the fit. */
   result: z

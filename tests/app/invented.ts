@@ -59,3 +59,15 @@ export function inventedPicture(): Buffer {
     'base64',
   );
 }
+
+/** A JPEG of 16 by 12 pixels, red above and blue below. */
+export function inventedJpeg(): Buffer {
+  const lines = [
+    '/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDAA0JCgsKCA0LCgsODg0PEyAVExISEyccHhcgLikxMC4pLSwzOko+MzZGNywtQFdB',
+    'RkxOUlNSMj5aYVpQYEpRUk//2wBDAQ4ODhMREyYVFSZPNS01T09PT09PT09PT09PT09PT09PT09PT09PT09PT09PT09PT09P',
+    'T09PT09PT09PT09PT0//wAARCAAMABADASIAAhEBAxEB/8QAFgABAQEAAAAAAAAAAAAAAAAAAAUG/8QAGRAAAQUAAAAAAAAA',
+    'AAAAAAAAAAISFFFh/8QAFQEBAQAAAAAAAAAAAAAAAAAABQb/xAAXEQADAQAAAAAAAAAAAAAAAAAAAxUW/9oADAMBAAIRAxEA',
+    'PwDLSNEjSa9Vh6rKPPqFbbD/2Q==',
+  ];
+  return Buffer.from(lines.join(''), 'base64');
+}

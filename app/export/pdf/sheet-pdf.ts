@@ -43,14 +43,17 @@ export interface SheetPdf {
   lines(words: string, width: number, type: Pick<Type, 'size' | 'weight'>): string[];
   /** Draws with everything outside a rectangle cut off. */
   within(box: { left: number; top: number; width: number; height: number }, draw: () => void): void;
+  /** A JPEG as large as a box has room for, in its middle; gives the height it takes. */
+  picture(jpeg: Uint8Array, box: { left: number; top: number; width: number; height: number }): number;
   /** Letters that no font has, seen so far. */
   readonly missing: ReadonlySet<string>;
   /** Ends the document. Nothing may be drawn after. */
   bytes(): Uint8Array;
 }
 
-/** What pdfkit keeps to itself: the current font as fontkit reads it, and the catalogue. */
+/** What pdfkit keeps to itself: the current font as fontkit reads it, the catalogue, and how a picture is read before it is placed. */
 interface Inside {
+  openImage(bytes: Buffer): { readonly width: number; readonly height: number };
   readonly _font: { readonly font: Glyphs };
   readonly _root: { readonly data: Record<string, unknown> };
 }
@@ -174,6 +177,16 @@ export function createSheetPdf(about: {
       doc.rect(left * POINTS, top * POINTS, width * POINTS, height * POINTS).clip();
       draw();
       doc.restore();
+    },
+    picture(jpeg, { left, top, width, height }) {
+      const image = inside.openImage(Buffer.from(jpeg));
+      const scale = Math.min(width / image.width, height / image.height);
+      const [wide, tall] = [image.width * scale, image.height * scale];
+      doc.image(image as unknown as Buffer, (left + (width - wide) / 2) * POINTS, top * POINTS, {
+        width: wide * POINTS,
+        height: tall * POINTS,
+      });
+      return tall;
     },
     bytes() {
       doc.end();

@@ -1,19 +1,22 @@
 import { useEffect, useRef, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { ImageSize } from '../../../core/photograph/camera.ts';
+import type { SeenMoment } from '../../../core/photograph/seen-moment.ts';
+import type { SeenRate } from '../../../core/photograph/stroke-rate.ts';
 import { say } from '../../language/messages.ts';
 import { sizeOf } from '../../ui/small-picture.ts';
-import { frameOf, uprightPicture } from './upright-picture.ts';
+import { Film } from './film.tsx';
+import { uprightPicture } from './upright-picture.ts';
 
-type Taken = (data: string, image: ImageSize) => Promise<void>;
+type Taken = (data: string, image: ImageSize, moment: SeenMoment) => Promise<void>;
 
-/** Takes pictures in: chosen, dropped, pasted, or a frame of a video. */
-export function AddPicture({ onPicture }: { onPicture: Taken }) {
+/** Takes pictures in: chosen, dropped, pasted, or a frame of a video. A video's catches give the rate. */
+export function AddPicture({ onPicture, onRate }: { onPicture: Taken; onRate: (rate: SeenRate) => void }) {
   const [problem, setProblem] = useState<string | null>(null);
   const [film, setFilm] = useState<string | null>(null);
   const [over, setOver] = useState(false);
 
-  async function take(files: Iterable<File> | null): Promise<void> {
+  async function take(files: Iterable<File> | null, moment: SeenMoment = 'ready'): Promise<void> {
     for (const file of files ?? []) {
       if (file.type.startsWith('video/')) {
         setFilm(URL.createObjectURL(file));
@@ -21,7 +24,7 @@ export function AddPicture({ onPicture }: { onPicture: Taken }) {
       }
       const picture = await uprightPicture(file);
       setProblem('problem' in picture ? picture.problem : null);
-      if ('data' in picture) await onPicture(picture.data, await sizeOf(picture.data));
+      if ('data' in picture) await onPicture(picture.data, await sizeOf(picture.data), moment);
     }
   }
   usePaste((files) => void take(files));
@@ -54,7 +57,15 @@ export function AddPicture({ onPicture }: { onPicture: Taken }) {
           {problem}
         </p>
       )}
-      {film && <Film source={film} onFrame={(file) => void take([file])} onProblem={setProblem} />}
+      {film && (
+        <Film
+          key={film}
+          source={film}
+          onFrame={(file, moment) => void take([file], moment)}
+          onRate={onRate}
+          onProblem={setProblem}
+        />
+      )}
     </div>
   );
 }
@@ -71,48 +82,4 @@ function usePaste(take: (files: File[]) => void): void {
     window.addEventListener('paste', paste);
     return () => window.removeEventListener('paste', paste);
   }, []);
-}
-
-/** One frame of most telephones' videos, seconds. */
-const FRAME_S = 1 / 30;
-
-/** A video of which single frames are picked. */
-function Film(props: {
-  source: string;
-  onFrame: (file: File) => void;
-  onProblem: (problem: string) => void;
-}) {
-  const video = useRef<HTMLVideoElement>(null);
-  useEffect(() => () => URL.revokeObjectURL(props.source), [props.source]);
-  const step = (frames: number) => {
-    if (!video.current) return;
-    video.current.pause();
-    video.current.currentTime += frames * FRAME_S;
-  };
-  const use = async () => {
-    const frame = video.current && (await frameOf(video.current));
-    if (frame) props.onFrame(frame);
-  };
-  return (
-    <div className="photograph-film">
-      <video
-        ref={video}
-        src={props.source}
-        controls
-        muted
-        onError={() => props.onProblem(say('photograph.film.problem'))}
-      />
-      <p className="row">
-        <button type="button" className="button" onClick={() => step(-1)}>
-          {say('photograph.film.back')}
-        </button>
-        <button type="button" className="button" onClick={() => step(1)}>
-          {say('photograph.film.on')}
-        </button>
-        <button type="button" className="button chief" onClick={() => void use()}>
-          {say('photograph.film.use')}
-        </button>
-      </p>
-    </div>
-  );
 }

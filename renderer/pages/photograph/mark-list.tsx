@@ -3,7 +3,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { MARK_ORDER, type MarkName } from './mark-order.ts';
 import { markName } from './mark-words.ts';
-import { markOf } from './marked-study.ts';
+import { markOf, proposedShare } from './marked-study.ts';
 import type { PictureReading } from './use-reading.ts';
 
 /** Every mark in the guided order: set or not, how far it lies off, and which is in hand. */
@@ -14,17 +14,26 @@ export function MarkList(props: {
   bad: ReadonlySet<string>;
   onTake: (name: MarkName) => void;
   onRemove: (name: MarkName) => void;
+  /** A proposed joint is right where it is; without a name all of them are. */
+  onConfirm: (name?: MarkName) => void;
 }) {
   const groups = [
     { title: say('photograph.points.boat'), about: say('photograph.points.boat.about'), kind: 'boat.' },
     { title: say('photograph.points.joints'), about: say('photograph.points.joints.about'), kind: 'joint.' },
+    { title: say('photograph.points.water'), about: say('photograph.points.water.about'), kind: 'water.' },
   ];
+  const proposals = Object.keys(props.study.proposed).length;
   return (
     <div className="photograph-marks">
       {groups.map(({ title, about, kind }) => (
         <section key={kind}>
           <h3>{title}</h3>
           <p className="soft">{about}</p>
+          {kind === 'joint.' && proposals > 0 && (
+            <button type="button" className="button" onClick={() => props.onConfirm()}>
+              {say('photograph.confirm.all', { count: proposals })}
+            </button>
+          )}
           <ul>
             {MARK_ORDER.filter((name) => name.startsWith(kind)).map((name) => (
               <Entry key={name} {...props} name={name} />
@@ -40,6 +49,8 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
   const { name, study, inHand, bad } = props;
   const set = markOf(study, name) !== undefined;
   const off = useOff(props.reading, name);
+  const share = proposedShare(study, name);
+  const format = useFormat();
   return (
     <li className={bad.has(name) ? 'bad' : undefined}>
       <button
@@ -51,6 +62,16 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
         {markName(name)}
       </button>
       <span className="soft">{bad.has(name) ? say('photograph.bad', { off }) : set ? off : ''}</span>
+      {share !== undefined && (
+        <button
+          type="button"
+          className="button words"
+          aria-label={say('photograph.confirm', { mark: markName(name) })}
+          onClick={() => props.onConfirm(name)}
+        >
+          {say('photograph.confirm.share', { share: format.number(100 * share, { decimals: 0 }) })}
+        </button>
+      )}
       {set && (
         <button
           type="button"

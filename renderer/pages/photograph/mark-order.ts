@@ -1,4 +1,5 @@
 import { BOAT_MARKS, type BoatMark } from '../../../core/photograph/boat-marks.ts';
+import { WATER_MARKS, type WaterMark } from '../../../core/photograph/waterline.ts';
 import type { FigurePoint } from '../../../core/posture/stance.ts';
 
 /** Joints in the order in which they are marked: from the knee up, then the front leg, then arms. */
@@ -22,13 +23,14 @@ export const JOINT_ORDER = [
 ] as const satisfies readonly FigurePoint[];
 export type MarkedJoint = (typeof JOINT_ORDER)[number];
 
-/** What is marked: a point of the boat or a joint. */
-export type MarkName = `boat.${BoatMark}` | `joint.${MarkedJoint}`;
+/** What is marked: a point of the boat, a joint, or where the water meets an end of the boat. */
+export type MarkName = `boat.${BoatMark}` | `joint.${MarkedJoint}` | `water.${WaterMark}`;
 
 /** Every mark in the guided order. */
 export const MARK_ORDER: readonly MarkName[] = [
   ...BOAT_MARKS.map((name) => `boat.${name}` as const),
   ...JOINT_ORDER.map((name) => `joint.${name}` as const),
+  ...WATER_MARKS.map((name) => `water.${name}` as const),
 ];
 
 /** Lines of a figure in the picture: joints that are joined. */

@@ -10,9 +10,10 @@ import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
+import { GuidePicture } from './mark-guide.tsx';
 import { MarkList } from './mark-list.tsx';
 import { MARK_ORDER, type MarkName } from './mark-order.ts';
-import { markOf, nextMark, withMark } from './marked-study.ts';
+import { confirmed, markOf, nextMark, withMark } from './marked-study.ts';
 import { PictureStage } from './picture-stage.tsx';
 import { ProposeJoints } from './propose-joints.tsx';
 import { ReadResult } from './read-result.tsx';
@@ -70,6 +71,10 @@ export function MarkedPicture(props: {
             bad={bad}
             onMark={mark}
             onTake={setInHand}
+            onNext={() => {
+              change(confirmed(study, inHand));
+              setInHand(nextMark(study, inHand));
+            }}
           />
         ) : (
           <p className="soft">{say('sheet.loading')}</p>
@@ -125,14 +130,18 @@ export function MarkedPicture(props: {
           }}
         />
       </div>
-      <MarkList
-        study={study}
-        reading={reading}
-        inHand={inHand}
-        bad={bad}
-        onTake={setInHand}
-        onRemove={(name) => mark(name, null, true)}
-      />
+      <div className="photograph-side">
+        <GuidePicture fit={opened.fit} seat={study.seat} inHand={inHand} />
+        <MarkList
+          study={study}
+          reading={reading}
+          inHand={inHand}
+          bad={bad}
+          onTake={setInHand}
+          onRemove={(name) => mark(name, null, true)}
+          onConfirm={(name) => change(confirmed(study, name))}
+        />
+      </div>
     </div>
   );
 }

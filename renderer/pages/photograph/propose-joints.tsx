@@ -3,16 +3,15 @@ import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { ImageSize, Pixel } from '../../../core/photograph/camera.ts';
 import { jointsFromLandmarks, type ProposedJoint } from '../../../core/photograph/joints-from-landmarks.ts';
 import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
-import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { JOINT_ORDER, type MarkedJoint } from './mark-order.ts';
-import { withMark } from './marked-study.ts';
+import { JOINT_ORDER } from './mark-order.ts';
+import { type MarkedProposal, withProposals } from './marked-study.ts';
 import { loadPoseModel } from './pose-model.ts';
 import type { PictureReading } from './use-reading.ts';
 
 type State =
   | { readonly kind: 'idle' | 'working' | 'nobody' | 'failed' }
-  | { readonly kind: 'proposed'; readonly count: number; readonly least: number };
+  | { readonly kind: 'proposed'; readonly count: number };
 
 /** Joints proposed by a pose model on this computer: marks to be looked at, each with how sure the model is. */
 export function ProposeJoints(props: {
@@ -24,7 +23,6 @@ export function ProposeJoints(props: {
 }) {
   const { study, seat, reading } = props;
   const [state, setState] = useState<State>({ kind: 'idle' });
-  const format = useFormat();
 
   async function propose(): Promise<void> {
     setState({ kind: 'working' });
@@ -36,14 +34,8 @@ export function ProposeJoints(props: {
         .filter(isMarked)
         .filter(({ pixel }) => isInside(pixel, study.image));
       if (joints.length === 0) return setState({ kind: 'nobody' });
-      props.onProposed(
-        joints.reduce((marked, { joint, pixel }) => withMark(marked, `joint.${joint}`, pixel), study),
-      );
-      setState({
-        kind: 'proposed',
-        count: joints.length,
-        least: Math.min(...joints.map(({ confidence }) => confidence)),
-      });
+      props.onProposed(withProposals(study, joints));
+      setState({ kind: 'proposed', count: joints.length });
     } catch {
       setState({ kind: 'failed' });
     }
@@ -61,17 +53,13 @@ export function ProposeJoints(props: {
       </button>
       <span className="soft" role="status">
         {state.kind === 'proposed'
-          ? say('photograph.propose.done', {
-              count: state.count,
-              least: format.number(100 * state.least, { decimals: 0 }),
-            })
+          ? say('photograph.propose.done', { count: state.count })
           : state.kind !== 'idle' && say(`photograph.propose.${state.kind}`)}
       </span>
     </>
   );
 }
 
-type MarkedProposal = ProposedJoint & { readonly joint: MarkedJoint };
 const isMarked = (one: ProposedJoint): one is MarkedProposal =>
   (JOINT_ORDER as readonly string[]).includes(one.joint);
 

@@ -11,7 +11,9 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import { AfloatLine } from './afloat-line.tsx';
 import { AngleTable } from './angle-table.tsx';
+import { DifferenceWords } from './difference-words.tsx';
 import type { PictureReading } from './use-reading.ts';
 
 /** What the marks say: where the camera stood, how the athlete kneels, what contradicts the body; and taking it into the fit. */
@@ -24,7 +26,8 @@ export function ReadResult(props: {
   const { opened, study, reading } = props;
   const [refusal, setRefusal] = useState<CallError | null>(null);
   if (reading.kind !== 'read') return null;
-  const { camera, posture, plan } = reading.answer;
+  const { camera, posture, plan, afloat } = reading.answer;
+  const unseen = Object.keys(study.proposed).length;
 
   async function take(seen: SeenPosture): Promise<void> {
     const fit = measuredFit(opened.fit, {
@@ -44,15 +47,23 @@ export function ReadResult(props: {
     <section className="stack" aria-live="polite">
       <h3>{say('photograph.result')}</h3>
       <CameraLine camera={camera} />
+      <AfloatLine afloat={afloat} />
       {posture?.kind === 'tooFew' && <p>{say('photograph.posture.too-few', { needed: posture.needed })}</p>}
       {posture?.kind === 'measured' && (
         <>
           <Contradictions posture={posture} />
+          {plan && <DifferenceWords plan={plan} posture={posture} />}
           {plan && <AngleTable plan={plan} posture={posture} />}
           <p className="row">
-            <button type="button" className="button chief" onClick={() => void take(posture)}>
+            <button
+              type="button"
+              className="button chief"
+              disabled={unseen > 0}
+              onClick={() => void take(posture)}
+            >
               {say('photograph.apply')}
             </button>
+            {unseen > 0 && <span className="soft">{say('photograph.apply.first', { count: unseen })}</span>}
             {study.confirmed && <span className="soft">{say('photograph.applied')}</span>}
           </p>
         </>

@@ -3,6 +3,10 @@ import type { PhotoRecord } from '../../../app/contract/photos.ts';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import { type PhotoStudy, photoStudySchema } from '../../../core/photograph/photo-study-schema.ts';
+import type { SeenMoment } from '../../../core/photograph/seen-moment.ts';
+import { withSeenRate } from '../../../core/photograph/seen-stroke.ts';
+import type { SeenRate } from '../../../core/photograph/stroke-rate.ts';
+import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { dateText, today } from '../../language/dates.ts';
@@ -11,6 +15,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { AddPicture } from './add-picture.tsx';
 import { MarkedPicture } from './marked-picture.tsx';
 import { Remembered } from './remembered.tsx';
+import { StrokeSeen } from './seen-stroke.tsx';
 
 /** The pictures of one athlete in this fit: chosen, added, removed; the one in hand is marked. */
 export function SeatPictures(props: {
@@ -30,8 +35,8 @@ export function SeatPictures(props: {
   );
   const picture = pictures.find(({ id }) => id === chosen) ?? pictures.at(-1);
 
-  async function add(data: string, image: PhotoStudy['image']): Promise<void> {
-    const study = photoStudySchema.parse({ seat, moment: 'ready', takenOn: today(), image });
+  async function add(data: string, image: PhotoStudy['image'], moment: SeenMoment): Promise<void> {
+    const study = photoStudySchema.parse({ seat, moment, takenOn: today(), image });
     const result = await call('photos.add', {
       boatId,
       athleteId,
@@ -45,6 +50,15 @@ export function SeatPictures(props: {
     asked.reload();
   }
 
+  async function takeRate(rate: SeenRate): Promise<void> {
+    const fit = withSeenRate(opened.fit, rate);
+    const saved = await call('drafts.save', { id: opened.id, fit, basedOn: opened.draftSavedAt });
+    setRefusal(saved.ok ? null : saved.error);
+    if (!saved.ok) return;
+    announce(say('photograph.rate.taken'));
+    props.onApplied();
+  }
+
   async function remove(photo: PhotoRecord): Promise<void> {
     const result = await call('photos.remove', { id: photo.id });
     setRefusal(result.ok ? null : result.error);
@@ -55,7 +69,7 @@ export function SeatPictures(props: {
     <>
       {asked.error && <ErrorMessage error={asked.error} onRetry={asked.reload} />}
       {refusal && <ErrorMessage error={refusal} />}
-      <AddPicture onPicture={add} />
+      <AddPicture onPicture={add} onRate={(rate) => void takeRate(rate)} />
       {pictures.length > 0 && (
         <ul className="photograph-list" aria-label={say('photograph.list')}>
           {pictures.map((one, i) => (
@@ -87,6 +101,7 @@ export function SeatPictures(props: {
           onRemove={() => void remove(picture)}
         />
       )}
+      <StrokeSeen pictures={pictures} seat={seat} />
       <Remembered athleteId={athleteId} pictures={asked.value ?? []} />
     </>
   );

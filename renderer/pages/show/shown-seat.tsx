@@ -17,7 +17,7 @@ import { BetweenSlider } from './between-slider.tsx';
 import { ChooseShown } from './choose-shown.tsx';
 import type { ShowChoices } from './show-choices.ts';
 import { ShowFigure } from './show-figure.tsx';
-import { ShownPictures } from './shown-pictures.tsx';
+import { picturesToPrint, ShownPictures } from './shown-pictures.tsx';
 import { StoryWords } from './story-words.tsx';
 import { type Shown, useShown } from './use-shown.ts';
 
@@ -75,8 +75,9 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
   const format = useFormat();
   const { fit, revision, reason } = moments.now;
   const massKg = fit.seats[choices.seat]?.athlete?.massKg;
-  const takeHome = () =>
-    void make({
+  const takeHome = async () => {
+    const athleteId = props.opened.fit.seats[choices.seat]?.athlete?.id;
+    await make({
       fit,
       revision,
       wanted: {
@@ -88,8 +89,10 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
         reason,
         said: { lines: afterWaterLines(said), open: said?.open ?? false },
         mass: choices.showsMass ? format.massUnit : 'hidden',
+        photographs: athleteId ? await picturesToPrint(athleteId, props.opened.id) : [],
       },
     });
+  };
   return (
     <header className="show-head">
       <div>
@@ -103,7 +106,7 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
       </div>
       <div className="row">
         <ChooseShown {...props} />
-        <button type="button" className="button bare" disabled={busy} onClick={takeHome}>
+        <button type="button" className="button bare" disabled={busy} onClick={() => void takeHome()}>
           {say('show.take-home')}
         </button>
         {props.children}

@@ -6,6 +6,7 @@ import { PAPER_NAMES, PAPERS, type PaperName } from '../../../core/setout/paper.
 import { inventedFit } from '../../core/setout/invented-set-out.ts';
 import { BARRED_WORDS } from '../../core/text/barred-words.ts';
 import { english, englishMessages } from '../../english.ts';
+import { inventedJpeg } from '../invented.ts';
 import { finished, inventedStamp } from './invented-stamp.ts';
 import { readPdf } from './read-pdf.ts';
 
@@ -15,6 +16,7 @@ interface Asked {
   readonly before?: Fit | null;
   readonly reason?: string;
   readonly mass?: ShownMass;
+  readonly photographs?: readonly { data: string; caption: string }[];
 }
 
 /** The fit before: pad far forward and low, the strap missing, the rest hardly turned. */
@@ -41,6 +43,7 @@ function printed({
   reason = '',
   said = NOTHING_SAID,
   mass = 'hidden',
+  photographs = [],
 }: Asked = {}) {
   const page = takeHomeOf(inventedFit(), {
     index: 0,
@@ -50,6 +53,7 @@ function printed({
     mass,
     units: 'mm',
     words: english,
+    photographs,
   })!;
   const { made, steps } = finished(takeHomePdf(page, { paper, stamp: inventedStamp() }));
   const file = readPdf(made.bytes);
@@ -142,5 +146,17 @@ describe('a take-home page', () => {
     expect(Buffer.compare(printed({ before: earlier() }).bytes, printed({ before: earlier() }).bytes)).toBe(
       0,
     );
+  });
+
+  it('has photographs on a page of their own, in the very pixels that were sent, and only if some were', () => {
+    const data = inventedJpeg().toString('base64');
+    const photographs = [1, 2].map((day) => ({ data, caption: `Photograph: ready, ${day} May` }));
+    const { bytes, file, words } = printed({ photographs });
+    expect(file.pages).toHaveLength(2);
+    expect(Buffer.from(bytes).includes(inventedJpeg())).toBe(true);
+    const captions = file.pages[1]!.texts.map(({ text }) => text).join('');
+    for (const { caption } of photographs) expect(squeezed(captions)).toContain(squeezed(caption));
+    expect(squeezed(words)).not.toContain('Photograph');
+    expect(Buffer.from(printed().bytes).includes(inventedJpeg().subarray(0, 100))).toBe(false);
   });
 });

@@ -1,0 +1,39 @@
+import type { Fit } from '../document/fit-schema.ts';
+import type { PhotoStudy } from './photo-study-schema.ts';
+import type { SeenMoment } from './seen-moment.ts';
+import type { SeenRate } from './stroke-rate.ts';
+
+/** A value and its standard deviation: radians or metres. */
+export interface SeenValue {
+  readonly value: number;
+  readonly sd: number;
+}
+
+/** What the applied pictures of one seat tell of the stroke. Null where the pictures for it are missing. */
+export interface SeenStroke {
+  /** How far the trunk comes up from the catch to the exit, radians. */
+  readonly trunkRange: SeenValue | null;
+  /** Top hand over mid-shoulder with the shaft upright, metres. */
+  readonly topHandOver: SeenValue | null;
+}
+
+/** The stroke as the newest applied pictures of its instants show it; `studies` from the oldest to the newest. */
+export function seenStroke(studies: readonly PhotoStudy[], seat: number): SeenStroke {
+  const resultOf = (moment: SeenMoment) =>
+    studies.findLast((study) => study.seat === seat && study.moment === moment && study.confirmed)?.result;
+  const first = resultOf('catch')?.angles.trunkPitch;
+  const last = resultOf('exit')?.angles.trunkPitch;
+  return {
+    trunkRange: first && last ? { value: first.value - last.value, sd: Math.hypot(first.sd, last.sd) } : null,
+    topHandOver: resultOf('drive')?.topHandOver ?? null,
+  };
+}
+
+/** The least and most that a document carries, strokes per minute. */
+const RATE_RANGE = [10, 140] as const;
+
+/** The fit with a rate that was seen, strokes per minute: the whole crew's, for it paddles together. */
+export function withSeenRate(fit: Fit, { perMin }: Pick<SeenRate, 'perMin'>): Fit {
+  const ratePerMin = Math.min(RATE_RANGE[1], Math.max(RATE_RANGE[0], Math.round(perMin)));
+  return { ...fit, seats: fit.seats.map((seat) => ({ ...seat, stroke: { ...seat.stroke, ratePerMin } })) };
+}

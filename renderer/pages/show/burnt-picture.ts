@@ -1,0 +1,85 @@
+import { useEffect, useState } from 'react';
+import type { PhotoRecord } from '../../../app/contract/photos.ts';
+import { type FaceCircle, faceCircle } from '../../../core/photograph/face-circle.ts';
+import { call } from '../../client/client.ts';
+
+/** Longest side of a picture that is shown or printed, pixels. */
+const LONGEST = 1400;
+const QUALITY = 0.85;
+/** A face is drawn anew from so many colours each way: nothing of it can be brought back. */
+const FACE_COLOURS = 6;
+
+/** A picture to be shown: JPEG as Base64, the face blurred in its own pixels; or that the face could not be blurred. */
+export type BurntPicture =
+  | { readonly kind: 'picture'; readonly data: string; readonly width: number; readonly height: number }
+  | { readonly kind: 'no-head' };
+
+/**
+ * A photograph as the athlete is shown it. Where the face is not to be seen its pixels are overwritten here, before anything is drawn
+ * or printed. Without marks nobody knows where the face is: then there is no picture. Null where it is gone.
+ */
+export async function burntPicture({ id, study }: PhotoRecord): Promise<BurntPicture | null> {
+  if (!study) return null;
+  const face = study.faceSeen ? null : faceCircle(study.joints);
+  if (!study.faceSeen && !face) return { kind: 'no-head' };
+  const opened = await call('photos.open', { id });
+  if (!opened.ok) return null;
+  const picture = new Image();
+  picture.src = `data:${opened.value.mime};base64,${opened.value.data}`;
+  await picture.decode();
+  const shrink = Math.min(1, LONGEST / Math.max(study.image.width, study.image.height));
+  const [width, height] = [study.image.width, study.image.height].map((side) =>
+    Math.round(side * shrink),
+  ) as [number, number];
+  const [canvas, pen] = canvasOf(width, height);
+  pen.drawImage(picture, 0, 0, width, height);
+  if (face) blurFace(canvas, pen, scaled(face, shrink));
+  const data = canvas.toDataURL('image/jpeg', QUALITY).replace(/^[^,]*,/, '');
+  return { kind: 'picture', data, width, height };
+}
+
+/** The same for a page; null until it is there. */
+export function useBurntPicture(photo: PhotoRecord): BurntPicture | null {
+  const [made, setMade] = useState<BurntPicture | null>(null);
+  useEffect(() => {
+    let current = true;
+    void burntPicture(photo).then((picture) => {
+      if (current) setMade(picture);
+    });
+    return () => {
+      current = false;
+    };
+  }, [photo]);
+  return made;
+}
+
+function canvasOf(width: number, height: number): [HTMLCanvasElement, CanvasRenderingContext2D] {
+  const canvas = document.createElement('canvas');
+  canvas.width = width;
+  canvas.height = height;
+  return [canvas, canvas.getContext('2d')!];
+}
+
+const scaled = ({ centre, radius }: FaceCircle, by: number): FaceCircle => ({
+  centre: { u: centre.u * by, v: centre.v * by },
+  radius: radius * by,
+});
+
+/** Overwrites a circle with a few colours of its own square, drawn large and smooth. */
+function blurFace(canvas: HTMLCanvasElement, pen: CanvasRenderingContext2D, face: FaceCircle): void {
+  const { centre, radius } = face;
+  const square = [centre.u - radius, centre.v - radius, 2 * radius, 2 * radius] as const;
+  const [few, own] = canvasOf(FACE_COLOURS, FACE_COLOURS);
+  own.imageSmoothingQuality = 'high';
+  own.drawImage(canvas, ...square, 0, 0, FACE_COLOURS, FACE_COLOURS);
+  pen.save();
+  pen.beginPath();
+  pen.arc(centre.u, centre.v, radius, 0, 2 * Math.PI);
+  pen.clip();
+  // Where the circle lies beyond the picture the few colours are clear: grey first, so that nothing shows through.
+  pen.fillStyle = 'grey';
+  pen.fill();
+  pen.imageSmoothingQuality = 'high';
+  pen.drawImage(few, ...square);
+  pen.restore();
+}
