@@ -1,9 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Fit } from '../../core/document/fit-schema.ts';
+import { inventedJpeg } from '../app/invented.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { leaningMarks, REAL_PERSON } from './photographed.ts';
+import { filmOfASpot, leaningMarks, REAL_PERSON, turnedJpeg } from './photographed.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
 
 /** The trunk of the athlete in the synthetic picture leans this much farther forward than the model would have it, degrees. */
@@ -36,10 +37,39 @@ async function choose(file: string | { name: string; mimeType: string; buffer: B
   await (await chooser).setFiles([file] as never);
 }
 
+/** Bytes of a picture as the store has it. */
+const storedBytes = async (id: string) =>
+  Buffer.from((await callFromPage(page, 'photos.open', { id })).data, 'base64');
+
 const studies = async () => {
   const athleteId = fit.seats[0]!.athlete!.id!;
   return callFromPage(page, 'photos.ofAthlete', { athleteId });
 };
+
+/** How much neighbouring pixels differ about the head of the first study's picture, in a shown picture. */
+async function detailAtTheHead(source: string | null): Promise<number> {
+  const { joints, image } = (await studies())[0]!.study!;
+  return page.evaluate(
+    async ([src, { u, v }, wide]) => {
+      const picture = new Image();
+      picture.src = src;
+      await picture.decode();
+      const canvas = document.createElement('canvas');
+      canvas.width = picture.naturalWidth;
+      canvas.height = picture.naturalHeight;
+      const pen = canvas.getContext('2d')!;
+      pen.drawImage(picture, 0, 0);
+      const shrink = picture.naturalWidth / wide;
+      const half = 12;
+      const side = 2 * half;
+      const { data } = pen.getImageData(u * shrink - half, v * shrink, side, side);
+      let sum = 0;
+      for (let i = 4; i < data.length; i += 4) sum += Math.abs(data[i]! - data[i - 4]!);
+      return sum / (side * side);
+    },
+    [source!, joints.headTop!, image.width] as const,
+  );
+}
 
 describe('a photograph, in a real browser', () => {
   it('has joints proposed on this computer for a real person, as marks to be looked at', async () => {
@@ -59,6 +89,25 @@ describe('a photograph, in a real browser', () => {
     expect((await studies())[0]!.study!.confirmed).toBe(false);
   });
 
+  it('has each proposal with how sure it is, until it is looked at', async () => {
+    const { joints, proposed } = (await studies())[0]!.study!;
+    expect(Object.keys(proposed).toSorted()).toEqual(Object.keys(joints).toSorted());
+    for (const share of Object.values(proposed)) expect(share).toBeGreaterThan(0.29);
+    const one = Object.keys(proposed).length - 1;
+    await page.getByRole('button', { name: 'Right where it is: Top hand', exact: true }).click();
+    await page.getByRole('button', { name: `All ${one} proposed joints are right` }).click();
+    await soon(async () => (await studies())[0]!.study!.proposed).toEqual({});
+    expect((await studies())[0]!.study!.joints).toEqual(joints);
+  });
+
+  it('is kept without what the camera wrote into it: maker, day, place', async () => {
+    const { readFile } = await import('node:fs/promises');
+    for (const word of ['Exif', 'SONY']) {
+      expect((await readFile(REAL_PERSON)).includes(word)).toBe(true);
+      expect((await storedBytes((await studies())[0]!.id)).includes(word)).toBe(false);
+    }
+  });
+
   it('has its marks set by pointer and moved by keys, a pixel at a time', async () => {
     await page.getByRole('button', { name: 'Bow, at the deck', exact: true }).click();
     const stage = page.getByRole('application');
@@ -73,6 +122,23 @@ describe('a photograph, in a real browser', () => {
     await soon(async () => (await studies())[0]!.study!.boat.bow).toEqual(moved);
   });
 
+  it('is marked by keys alone: on to the next, set, taken away, another in hand', async () => {
+    const stage = page.getByRole('application');
+    const inHand = () => stage.getAttribute('aria-label');
+    await page.getByRole('button', { name: 'Stern, at the deck', exact: true }).press('Enter');
+    await stage.focus();
+    await page.keyboard.press('ArrowUp');
+    const { width, height } = (await studies())[0]!.study!.image;
+    const middle = { u: expect.closeTo(width / 2, 0), v: expect.closeTo(height / 2 - 1, 0) };
+    await soon(async () => (await studies())[0]!.study!.boat.stern).toEqual(middle);
+    await page.keyboard.press('Enter');
+    await soon(inHand).toContain('Mark of the seat');
+    await page.keyboard.press('PageUp');
+    await soon(inHand).toContain('Stern');
+    await page.keyboard.press('Delete');
+    await soon(async () => (await studies())[0]!.study!.boat.stern).toBeUndefined();
+  });
+
   it('shows plan and seen over the picture, and takes the difference into the fit', async () => {
     const [photo] = await studies();
     const { image, ...study } = photo!.study!;
@@ -82,6 +148,8 @@ describe('a photograph, in a real browser', () => {
     });
     await page.reload();
     await page.getByTestId('plan-figure').waitFor();
+    expect(await page.getByTestId('plan-figure').locator('path').count()).toBeGreaterThan(20);
+    await page.getByText(/^Kneeling hip: \d+° ± \d+° more bent$/).waitFor();
     const row = page.getByRole('row', { name: /^Trunk, forward/ });
     await soon(async () =>
       Number.parseFloat((await row.getByRole('cell').nth(1).textContent()) ?? ''),
@@ -99,18 +167,69 @@ describe('a photograph, in a real browser', () => {
     ).toBe(1);
   });
 
-  it('is shown to the athlete with the face blurred, unless the coach chooses otherwise', async () => {
-    await page.getByText('Show this picture to the athlete, face blurred').click();
+  it('is shown and printed with the face blurred in its own pixels, unless the coach chooses otherwise', async () => {
+    await page
+      .getByText('Show it to the athlete, on screen and on the page to take home, face blurred')
+      .click();
     await soon(async () => (await studies())[0]!.study!.shown).toBe(true);
     await goTo(page, `#/fits/${fitId}/show`);
-    await page.getByTestId('blurred-face').waitFor();
+    const blurred = page.locator('img[data-face="blurred"]');
+    await blurred.waitFor();
+    const soft = await detailAtTheHead(await blurred.getAttribute('src'));
+    const asked = page.waitForRequest((request) => (request.postData() ?? '').includes('take-home'));
+    await page.getByRole('button', { name: 'Page for the athlete (PDF)' }).click();
+    const { photographs } = (await asked).postDataJSON().input.wanted;
+    expect(photographs).toHaveLength(1);
+    expect(`data:image/jpeg;base64,${photographs[0].data}`).toBe(await blurred.getAttribute('src'));
     await goTo(page, `#/fits/${fitId}/photograph`);
     await page.getByText('Show the face as well').click();
     await soon(async () => (await studies())[0]!.study!.faceSeen).toBe(true);
     await goTo(page, `#/fits/${fitId}/show`);
-    await page.getByRole('img', { name: /^Photograph: ready/ }).waitFor();
-    expect(await page.getByTestId('blurred-face').count()).toBe(0);
+    const seen = page.getByRole('img', { name: /^Photograph: ready/ });
+    await seen.waitFor();
+    const sharp = await detailAtTheHead(await seen.getAttribute('src'));
+    expect(soft).toBeLessThan(0.35 * sharp);
     await goTo(page, `#/fits/${fitId}/photograph`);
+  });
+
+  it('gives frames of a video, each of its moment, and the rate from its catches', async () => {
+    const buffer = Buffer.from(await filmOfASpot(page), 'base64');
+    await choose({ name: 'stroke.webm', mimeType: 'video/webm', buffer });
+    const video = page.locator('.photograph-film video');
+    await video.waitFor();
+    for (const at of [0.2, 1.2]) {
+      await video.evaluate(
+        (film: HTMLVideoElement, time) =>
+          new Promise((done) => {
+            film.onseeked = done;
+            film.currentTime = time;
+          }),
+        at,
+      );
+      await page.getByRole('button', { name: 'Catch here' }).click();
+    }
+    await page.getByText(/^60 ± \d+ per minute \(1 stroke\)$/).waitFor();
+    const before = (await studies()).length;
+    await page.locator('.photograph-film').getByText('exit').click();
+    await page.getByRole('button', { name: 'Use this frame' }).click();
+    await soon(async () => (await studies()).length).toBe(before + 1);
+    expect((await studies()).at(-1)!.study).toMatchObject({
+      moment: 'exit',
+      image: { width: 160, height: 120 },
+    });
+    await page.getByRole('button', { name: 'Apply the rate' }).click();
+    await soon(
+      async () => (await callFromPage(page, 'fits.open', { id: fitId })).fit.seats[0]!.stroke.ratePerMin,
+    ).toBe(60);
+  });
+
+  it('is turned upright as its camera was held', async () => {
+    const before = (await studies()).length;
+    await choose({ name: 'turned.jpg', mimeType: 'image/jpeg', buffer: turnedJpeg(inventedJpeg()) });
+    await soon(async () => (await studies()).length).toBe(before + 1);
+    const turned = (await studies()).at(-1)!;
+    expect(turned.study!.image).toEqual({ width: 12, height: 16 });
+    expect((await storedBytes(turned.id)).includes('Secretcam')).toBe(false);
   });
 
   it('says no to HEIC plainly', async () => {

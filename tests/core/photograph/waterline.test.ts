@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { axesOf, type Camera, projectPoint } from '../../../core/photograph/camera.ts';
 import { solveCamera } from '../../../core/photograph/solve-camera.ts';
 import { seenWaterline } from '../../../core/photograph/waterline.ts';
-import { cases } from '../../cases.ts';
+import { cases, LONG } from '../../cases.ts';
 import { IMAGE, markedBoat, NOISE_PX, seeded } from './synthetic-picture.ts';
 
 const camera = (azimuth = Math.PI / 2): Camera => {
@@ -46,7 +46,7 @@ describe('how a boat floats, from two marks at the water', () => {
   it('lies within its stated doubt, with noisy marks and a camera that was solved', () => {
     const random = seeded(77);
     const z: number[] = [];
-    for (let i = 0; i < cases(12, 200); i++) {
+    for (let i = 0; i < cases(4, 200); i++) {
       const solved = solveCamera({ points: markedBoat(camera(), random), image: IMAGE });
       if (solved.kind !== 'solved') throw new Error(solved.kind);
       const marks = marksBy(camera(), () => NOISE_PX * random.normal());
@@ -59,7 +59,7 @@ describe('how a boat floats, from two marks at the water', () => {
       expect(seen.trimSd).toBeGreaterThan(0.0028);
     }
     // The stated doubt holds ripple too, which these marks have not.
-    expect(z.filter((off) => off < 1.96).length / z.length).toBeGreaterThanOrEqual(0.93);
+    expect(z.filter((off) => off < 1.96).length / z.length).toBeGreaterThanOrEqual(LONG ? 0.93 : 0.7);
   });
 
   it('is not told from astern, nor by one mark', () => {
