@@ -36,6 +36,16 @@ export interface Flesh {
   readonly limb?: Limb;
 }
 
+/** A round end of a piece, drawn without a line where it lies on a neighbour drawn before it. Metres. */
+export interface Opening {
+  readonly at: Vec3;
+  readonly radius: number;
+  /** The neighbour's name. */
+  readonly into: string;
+  /** The neighbour's cover there. */
+  readonly cover: Cover;
+}
+
 /** One piece of the figure in space, boat frame, metres. */
 export interface BodyPart {
   readonly name: string;
@@ -46,6 +56,9 @@ export interface BodyPart {
   readonly flesh: readonly Flesh[];
   /** Where it grows out of a neighbour drawn before it: no line is drawn there. */
   readonly joins: readonly Flesh[];
+  /** Joins are drawn only where this line is seen from its side; without it they always are. */
+  readonly joinsAlong?: readonly [Vec3, Vec3];
+  readonly opens?: readonly Opening[];
   /** Lines within it, drawn where they are seen from their side. */
   readonly lines?: readonly (readonly Vec3[])[];
 }

@@ -24,13 +24,19 @@ export function drawOrder<T extends Ordered>(
 ): T[] {
   const flat = pieces.map((piece) => flatten(piece, view));
   const count = pieces.length;
-  const late = new Map(after.map(([a, b]) => [`${a} ${b}`, true]));
+  const place = new Map(pieces.map(({ name }, k) => [name, k]));
+  const given = new Int8Array(count * count);
+  for (const [late, early] of after) {
+    const [i, j] = [place.get(late), place.get(early)];
+    if (i === undefined || j === undefined) continue;
+    given[i * count + j] = 1;
+    given[j * count + i] = -1;
+  }
   /** behind[i] holds what must be drawn before i. */
   const behind: number[][] = pieces.map(() => []);
   for (let i = 0; i < count; i++) {
     for (let j = i + 1; j < count; j++) {
-      const [a, b] = [pieces[i]!.name, pieces[j]!.name];
-      const sign = late.has(`${a} ${b}`) ? 1 : late.has(`${b} ${a}`) ? -1 : nearer(flat[i]!, flat[j]!);
+      const sign = given[i * count + j] || nearer(flat[i]!, flat[j]!);
       if (sign > 0) behind[i]!.push(j);
       else if (sign < 0) behind[j]!.push(i);
     }

@@ -1,12 +1,13 @@
 import { norm, subtract } from '../frame/vec3.ts';
 import { chainRings } from '../graphics/chain.ts';
 import { flatOval, hullRing, type Oval } from '../graphics/oval.ts';
-import { type Fill, lineThrough, type Role, type Shape } from '../graphics/shape.ts';
+import { type Fill, lineThrough, type Role, ringsOf, type Shape } from '../graphics/shape.ts';
 import { inView, nearness, type ViewName } from '../graphics/view.ts';
-import type { BodyPart, Cover, Flesh, Limb } from './body-part.ts';
+import type { BodyPart, Cover, Flesh, Limb, Opening } from './body-part.ts';
 import { drawOrder, type Ordered } from './draw-order.ts';
 import type { Figure } from './figure.ts';
 import { drawnHead } from './head.ts';
+import { openBands } from './openings.ts';
 import { paddleShapes } from './paddle-shapes.ts';
 
 /** Directions in which a round is felt out, and points put between two of a head's outline, as finely as is needed. */
@@ -46,6 +47,8 @@ export function aroundBoat(shapes: readonly Shape[]): [beyond: readonly Shape[],
 }
 
 interface Piece extends Ordered {
+  readonly limb?: Limb;
+  readonly opens?: readonly Opening[];
   readonly shapes: readonly Shape[];
 }
 
@@ -61,7 +64,33 @@ function shapesFor(figure: Figure, view: ViewName): Shape[] {
     const shapes = paddleShapes(paddle, view, DIRECTIONS[fineness]);
     pieces.push({ name: 'paddle', bones: [[paddle.shaft[0], paddle.spine]], girth: 0.03, shapes });
   }
-  return drawOrder(pieces, view, AFTER).flatMap((piece) => piece.shapes);
+  const ordered = drawOrder(pieces, view, AFTER);
+  return ordered.flatMap((piece, k) => [
+    ...piece.shapes,
+    ...openings(piece, { view, far, before: ordered.slice(0, k) }),
+  ]);
+}
+
+/** What leaves the line out where a piece grows out of a neighbour drawn before it. */
+function openings(
+  piece: Piece,
+  { view, far, before }: { view: ViewName; far: ReadonlySet<Limb>; before: readonly Piece[] },
+): Shape[] {
+  return (piece.opens ?? []).flatMap((opening): Shape[] => {
+    const neighbour = before.find(({ name }) => name === opening.into);
+    if (!neighbour?.limb) return [];
+    const rings = openBands(opening, view, {
+      own: ringsOf(piece.shapes),
+      neighbour: ringsOf(neighbour.shapes),
+    });
+    const role = roleOf(opening.cover, far.has(neighbour.limb));
+    return rings.map((ring) => ({
+      kind: 'area',
+      of: piece.limb ?? '',
+      fills: [{ role, rings: [ring] }],
+      outline: null,
+    }));
+  });
 }
 
 const LEGS = ['kneelingLeg', 'frontLeg'] as const;
@@ -100,8 +129,13 @@ function partShapes(part: BodyPart, seeing: Seeing): Shape[] {
     fills: flesh.map((each) => fillOf(each, part.limb, seeing)),
     outline,
   });
-  const joins = isLong(part, seeing.view) ? part.joins.map((flesh) => area([flesh], null)) : [];
-  return [area(part.flesh, OUTLINE), ...joins, ...innerLines(part, seeing.view)];
+  const joins = isAlong(part, seeing.view) ? part.joins : [];
+
+  return [
+    area(part.flesh, OUTLINE),
+    ...joins.map((flesh) => area([flesh], null)),
+    ...innerLines(part, seeing.view),
+  ];
 }
 
 function fillOf(
@@ -120,19 +154,25 @@ function fillOf(
 }
 
 function headShapes({ head, fineness }: Figure, view: ViewName, far: ReadonlySet<Limb>): Shape[] {
-  const { fills, lines } = drawnHead(head, view, HEAD_BETWEEN[fineness]);
-  const covers = fills.map(({ cover, ring }) => ({ role: roleOf(cover, far.has('head')), rings: [ring] }));
+  const { fills, over, lines } = drawnHead(head, view, HEAD_BETWEEN[fineness]);
+  const covers = (rings: typeof fills): Fill[] =>
+    rings.map(({ cover, ring }) => ({ role: roleOf(cover, far.has('head')), rings: [ring] }));
   return [
-    { kind: 'area', of: 'head', fills: covers, outline: OUTLINE },
+    { kind: 'area', of: 'head', fills: covers(fills), outline: OUTLINE },
+    { kind: 'area', of: 'head', fills: covers(over), outline: null },
     { kind: 'line', of: 'head', role: 'figureLine', weight: 'detail', lines },
   ];
 }
 
-/** A piece seen from its side; end on, its line runs all round. */
-function isLong({ bones, girth, name }: BodyPart, view: ViewName): boolean {
-  const [from, to] = bones[0]!;
+/** A line that seems at least this share of its length is seen from its side. */
+const FROM_ITS_SIDE = 0.35;
+
+/** Whether a piece's joins are drawn. A shank that points to the eye has its line all round, and so has its foot. */
+function isAlong({ joinsAlong }: BodyPart, view: ViewName): boolean {
+  if (!joinsAlong) return true;
+  const [from, to] = joinsAlong;
   const [a, b] = [inView(view, from), inView(view, to)];
-  return name.endsWith('Hand') || Math.hypot(b[0] - a[0], b[1] - a[1]) > 2 * girth;
+  return Math.hypot(b[0] - a[0], b[1] - a[1]) > FROM_ITS_SIDE * norm(subtract(to, from));
 }
 
 /** Lines within a piece are drawn where at least this share of their length, and of the way between them, is seen. */

@@ -4,7 +4,7 @@ import { reachOf } from '../graphics/oval.ts';
 import { BETWEEN, type BodyPart, type FigureBody, type Fineness, ovalsOf, type Posed } from './body-part.ts';
 import { formOf } from './form.ts';
 import { type Head, headOf, headPart, skullOf } from './head.ts';
-import { armParts, frontThighPart, shankPart } from './limbs.ts';
+import { armParts, frontThighPart, shankParts } from './limbs.ts';
 import { type PaddleShape, paddleShape } from './paddle-shape.ts';
 import { trunkParts } from './trunk.ts';
 
@@ -29,14 +29,14 @@ export function figureOf(
     between: BETWEEN[fineness],
     open: !paddle,
   };
-  const head = headOf(points);
+  const head = headOf(points, body.sex);
   return {
     parts: [
       ...trunkParts(posed, skullOf(head)),
       headPart(head),
-      shankPart(posed, 'kneeling'),
+      ...shankParts(posed, 'kneeling'),
       frontThighPart(posed),
-      shankPart(posed, 'front'),
+      ...shankParts(posed, 'front'),
       ...armParts(posed, 'lower'),
       ...armParts(posed, 'top'),
     ],

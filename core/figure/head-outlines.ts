@@ -1,7 +1,5 @@
 import type { ViewName } from '../graphics/view.ts';
-
-/** Rows of a curve: two coordinates in head heights. */
-type Curve = readonly (readonly [number, number])[];
+import type { Curve } from './hair-outlines.ts';
 
 /**
  * A head drawn square on, in head heights (chin to crown) from its middle. In profile: ahead and up; from behind: to port
@@ -10,12 +8,20 @@ type Curve = readonly (readonly [number, number])[];
  */
 export interface HeadOutline {
   readonly face: Curve;
-  readonly hair: Curve;
   readonly ears: readonly Curve[];
   readonly lines: readonly Curve[];
+  /** Where the head grows out of the neck, so that no line is drawn between them. */
+  readonly nape: Curve;
 }
 
 const PROFILE: HeadOutline = {
+  nape: [
+    [-0.3, -0.21],
+    [-0.05, -0.22],
+    [-0.035, -0.33],
+    [-0.07, -0.42],
+    [-0.26, -0.38],
+  ],
   face: [
     [-0.02, 0.49],
     [0.16, 0.465],
@@ -51,29 +57,6 @@ const PROFILE: HeadOutline = {
     [-0.435, 0.19],
     [-0.37, 0.345],
     [-0.22, 0.455],
-  ],
-  hair: [
-    [-0.02, 0.515],
-    [0.17, 0.49],
-    [0.3, 0.415],
-    [0.355, 0.33],
-    [0.3, 0.29],
-    [0.235, 0.22],
-    [0.205, 0.12],
-    [0.165, 0.03],
-    [0.11, 0.02],
-    [0.09, 0.08],
-    [0.0, 0.08],
-    [-0.075, 0.02],
-    [-0.085, -0.1],
-    [-0.13, -0.2],
-    [-0.2, -0.285],
-    [-0.29, -0.27],
-    [-0.405, -0.13],
-    [-0.46, 0.03],
-    [-0.46, 0.2],
-    [-0.39, 0.37],
-    [-0.23, 0.48],
   ],
   ears: [
     [
@@ -123,17 +106,6 @@ const BEHIND_HALF: Curve = [
   [0.225, -0.38],
   [0.12, -0.43],
 ];
-const HAIR_HALF: Curve = [
-  [0, 0.515],
-  [0.16, 0.49],
-  [0.285, 0.39],
-  [0.352, 0.22],
-  [0.352, 0.08],
-  [0.315, 0.0],
-  [0.3, -0.13],
-  [0.25, -0.23],
-  [0.12, -0.285],
-];
 const EAR_BEHIND: Curve = [
   [0.325, 0.055],
   [0.37, 0.065],
@@ -168,13 +140,19 @@ const acrossFirst = ([a, b]: readonly [number, number]) => [-a, b] as const;
 const acrossSecond = ([a, b]: readonly [number, number]) => [a, -b] as const;
 
 const SECTION: HeadOutline = {
+  nape: [
+    [-0.17, -0.2],
+    [-0.17, -0.5],
+    [0.17, -0.5],
+    [0.17, -0.2],
+  ],
   face: both(BEHIND_HALF, acrossFirst),
-  hair: both(HAIR_HALF, acrossFirst),
   ears: [EAR_BEHIND, EAR_BEHIND.map(acrossFirst)],
   lines: [],
 };
 
 const PLAN: HeadOutline = {
+  nape: [],
   face: [
     [0.475, 0],
     [0.455, 0.035],
@@ -184,24 +162,6 @@ const PLAN: HeadOutline = {
     ...[...ABOVE_HALF.slice(1)].reverse().map(acrossSecond),
     [0.4, -0.06],
     [0.455, -0.035],
-  ],
-  hair: [
-    [0.3, 0],
-    [0.29, 0.1],
-    [0.24, 0.19],
-    [0.17, 0.27],
-    [0.02, 0.35],
-    [-0.17, 0.345],
-    [-0.335, 0.26],
-    [-0.43, 0.125],
-    [-0.455, 0],
-    [-0.43, -0.125],
-    [-0.335, -0.26],
-    [-0.17, -0.345],
-    [0.02, -0.35],
-    [0.17, -0.27],
-    [0.24, -0.19],
-    [0.29, -0.1],
   ],
   ears: [
     [

@@ -93,21 +93,42 @@ export function frontThighPart(posed: Posed): BodyPart {
     bones: [[leg.hip, leg.knee]],
     girth: radius,
     flesh: thighFlesh(leg, 'frontLeg'),
-    joins: [seam('shorts', leg.thigh, radius)],
+    joins: [seam('shorts', leg.thigh, radius), join('skin', [leg.knee, leg.ankle], leg.kneecap.axes[0].x)],
   };
 }
 
-/** Shank with foot. */
-export function shankPart(posed: Posed, which: 'kneeling' | 'front'): BodyPart {
+/** Shank and foot. Each hides the line of its end at the other, where the shank is seen from its side. */
+export function shankParts(posed: Posed, which: 'kneeling' | 'front'): BodyPart[] {
   const { hip, knee, ankle, shank, kneecap } = legOf(posed, which);
-  return {
-    name: `${which}Shank`,
-    limb: which === 'kneeling' ? 'kneelingLeg' : 'frontLeg',
-    bones: [[knee, ankle]],
-    girth: broadest(posed.form.shank) * posed.body.stature,
-    flesh: [{ cover: 'skin', chains: [[kneecap, ...shank]], hulls: footHulls(posed, which) }],
-    joins: [join('skin', [knee, hip], kneecap.axes[0].x)],
-  };
+  const { points, form } = posed;
+  const { stature } = posed.body;
+  const limb = which === 'kneeling' ? 'kneelingLeg' : 'frontLeg';
+  const end = which === 'kneeling' ? 'rear' : 'front';
+  const ankleRadius = form.shank.at(-1)![1] * stature;
+  const joinsAlong = [knee, ankle] as const;
+  return [
+    {
+      name: `${which}Shank`,
+      limb,
+      bones: [[knee, ankle]],
+      girth: broadest(form.shank) * stature,
+      flesh: [{ cover: 'skin', chains: [[kneecap, ...shank]] }],
+      joins: [
+        join('skin', [knee, hip], kneecap.axes[0].x),
+        join('skin', [ankle, points[`${end}Ball`]], ankleRadius * INSTEP),
+      ],
+      joinsAlong,
+    },
+    {
+      name: `${which}Foot`,
+      limb,
+      bones: [[ankle, points[`${end}Ball`]]],
+      girth: (form.footBreadth / 2) * stature,
+      flesh: [{ cover: 'skin', chains: [], hulls: footHulls(posed, which) }],
+      joins: [join('skin', [ankle, knee], ankleRadius)],
+      joinsAlong,
+    },
+  ];
 }
 
 /** Flesh that hides the line where a limb grows out of its neighbour. */
@@ -124,6 +145,9 @@ function seam(cover: Cover, [first, second]: readonly Oval[], radius: number): F
   const covering = { at: first!.at, axes: [scale(across, 1.03), scale(ahead, 1.03), back] } as const;
   return { cover, chains: [], hulls: [[covering]] };
 }
+
+/** The foot under the ankle is so much thinner than the shank over it. */
+const INSTEP = 0.8;
 
 /** Where the wrist lies from elbow to the middle of the grip (survey: forearm 0.28 of 0.337 m at 1.80 m). */
 const WRIST = 0.83;
@@ -158,7 +182,11 @@ export function armParts(posed: Posed, which: 'lower' | 'top'): BodyPart[] {
         { cover: 'skin', chains: [[...bare, elbowBall]] },
         { cover: 'top', chains: [sleeve], hulls: [[ball(shoulder, shoulderRadius), sleeve[1]!]] },
       ],
-      joins: [join('top', [shoulder, points.midShoulder], shoulderRadius)],
+      joins: [
+        join('top', [shoulder, points.midShoulder], shoulderRadius),
+        join('skin', [elbow, hand], elbowRadius),
+      ],
+      opens: [{ at: shoulder, radius: shoulderRadius, into: 'chest', cover: 'top' }],
     },
     {
       name: `${which}Forearm`,

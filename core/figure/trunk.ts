@@ -8,10 +8,16 @@ const BELT = 0.2;
 const ARMPIT = 0.86;
 const LAT = 0.6;
 /** How far chest and seat reach beside the trunk's middle, shares of stature: for their place before or behind others. */
+/** The chest's own shoulder beside the arm's, so that the arm's covers it. */
+const CAP = 1;
 const CHEST = 0.085;
 const SEAT = 0.09;
 /** The back bends this much more than straight, as a share of stature for each radian that the trunk leans forward. */
 const BOW = 0.03;
+/** The pelvis leans less than the trunk: so much more upright, and up to this share of the way to the shoulders. */
+const PELVIS = { upright: 0.5, upTo: 0.7 };
+/** The seat's lowest sections are rounded by this much, share of stature. */
+const ROUNDED = 0.013;
 /**
  * The collar's middle over mid-shoulder, how far behind, how wide, and how far its nape stands over its pit: shares of
  * stature. The survey has the nape's bone 0.062 and the pit of the throat 0.018 over the shoulder joints.
@@ -40,13 +46,17 @@ function trunkOf({ points, body, form }: Posed): Trunk {
   const hips = toPort(kneelingHip, frontHip);
   const shoulders = toPort(lowerShoulder, topShoulder);
   const lean = Math.max(0, Math.atan2(up.x, up.z));
+  const pelvis = unit(add(up, { x: 0, y: 0, z: PELVIS.upright }));
   const ovals = form.trunk.map(([at, breadth, depth, ahead]) => {
     const share = Math.min(1, Math.max(0, at));
     const across = unit(along(hips, shoulders, share));
-    const front = unit(cross(across, up));
+    const way = unit(along(pelvis, up, Math.min(1, share / PELVIS.upTo)));
+    const front = unit(cross(across, way));
     const bow = BOW * lean * 4 * share * (1 - share);
     const centre = add(along(midHip, midShoulder, at), scale(front, (ahead - bow) * stature));
-    return disc(centre, [across, breadth * stature], [front, depth * stature]);
+    const flat = disc(centre, [across, breadth * stature], [front, depth * stature]);
+    const rounding = scale(way, at < 0 ? ROUNDED * stature : 0);
+    return { at: flat.at, axes: [flat.axes[0], flat.axes[1], rounding] } as const;
   });
   return {
     ovals,
@@ -82,6 +92,12 @@ export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
       bones: [[waist, points.midShoulder]],
       girth: CHEST * stature,
       flesh: [{ cover: 'top', ...yoke(posed, trunk, { collar, belt }) }],
+      opens: (['lower', 'top'] as const).map((which) => ({
+        at: points[`${which}Shoulder`],
+        radius: form.shoulderRadius * CAP * stature,
+        into: `${which}UpperArm`,
+        cover: 'top' as const,
+      })),
     },
     {
       ...part,
@@ -126,7 +142,7 @@ function yoke(
   { ovals, shares }: Trunk,
   { collar, belt }: { collar: Oval; belt: number },
 ): Pick<Flesh, 'chains' | 'hulls'> {
-  const radius = form.shoulderRadius * 0.97 * body.stature;
+  const radius = form.shoulderRadius * CAP * body.stature;
   const oval = (share: number) => ovals[shares.findIndex((at) => at >= share)]!;
   const [chest, lat] = [oval(ARMPIT), oval(LAT)];
   const top = ovals.at(-1)!;
@@ -144,7 +160,7 @@ function yoke(
   });
   return {
     chains: [ovals.slice(belt), ...sides.map(({ saddle }) => saddle)],
-    hulls: [...sides.flatMap(({ hulls }) => hulls), [top, collar]],
+    hulls: [...sides.flatMap(({ hulls }) => hulls), [top, collar], ovals.slice(belt, belt + 2)],
   };
 }
 

@@ -120,10 +120,15 @@ export function signedArea(ring: Line): number {
 /** Whether a point lies inside a closed ring, however it turns (even–odd rule). */
 export function isInRing(ring: Line, [x, y]: ViewPoint): boolean {
   let inside = false;
-  for (let k = 0; k < ring.length; k += 2) {
-    const next = (k + 2) % ring.length;
-    const [ax, ay, bx, by] = [ring[k]!, ring[k + 1]!, ring[next]!, ring[next + 1]!];
+  const { length } = ring;
+  let ax = ring[length - 2]!;
+  let ay = ring[length - 1]!;
+  for (let k = 0; k < length; k += 2) {
+    const bx = ring[k]!;
+    const by = ring[k + 1]!;
     if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside;
+    ax = bx;
+    ay = by;
   }
   return inside;
 }

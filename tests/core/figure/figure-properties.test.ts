@@ -1,75 +1,16 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Fit, fitSchema } from '../../../core/document/fit-schema.ts';
 import { squareTo, unit } from '../../../core/figure/body-part.ts';
-import { type Figure, figureOf } from '../../../core/figure/figure.ts';
+import type { Figure } from '../../../core/figure/figure.ts';
 import { figureShapes } from '../../../core/figure/figure-shapes.ts';
 import { cross, dot, norm, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import type { Oval } from '../../../core/graphics/oval.ts';
 import { isInRing, type Line, ringsOf, type Shape } from '../../../core/graphics/shape.ts';
 import { inView, VIEWS, type ViewName, type ViewPoint } from '../../../core/graphics/view.ts';
-import type { Stance } from '../../../core/posture/stance.ts';
-import { strokeRow } from '../../../core/stroke/stroke-cycle.ts';
-import { strokeOfFit } from '../../../core/stroke/stroke-of-fit.ts';
 import { cases } from '../../cases.ts';
-import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
-import { valuesOf } from '../example/values-of.ts';
-
-/** Ready, catch, drive, exit, recovery: legs of the cycle. */
-const INSTANTS = [0, 1, 1.5, 2, 2.5];
-const SEED = 20;
-
-/** A paddler of any body on either knee, with fittings that are spread about the usual ones. */
-const someFit = fc
-  .record({
-    side: fc.constantFrom('left' as const, 'right' as const),
-    sex: fc.constantFrom('female' as const, 'male' as const, 'unspecified' as const),
-    statureM: fc.double({ min: 1.4, max: 2.05, noNaN: true }),
-    index: fc.double({ min: 17, max: 32, noNaN: true }),
-    spread: fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }),
-  })
-  .map(({ side, sex, statureM, index, spread }): Fit => {
-    const size = statureM / 1.8;
-    const athlete = exampleAthlete({ side, sex, statureM, massKg: index * statureM ** 2 });
-    const seat = exampleSeat({ side, athlete });
-    const [aft, out, up, rest, foot, hand] = spread as [number, number, number, number, number, number];
-    return fitSchema.parse(
-      exampleFit([
-        {
-          ...seat,
-          kneePad: {
-            ...seat.kneePad,
-            aftM: 0.175 * size + 0.03 * aft,
-            outM: 0.035 + 0.02 * out,
-            heightM: 0.11 + 0.03 * up,
-          },
-          rearRest: { ...seat.rearRest, aftM: 0.62 * size + 0.03 * rest },
-          frontFoot: { ...seat.frontFoot, forwardM: 0.4 * size + 0.04 * foot },
-          paddle: { ...seat.paddle, lengthM: 1.7 * size, lowerHandM: 0.7 * size + 0.04 * hand },
-        },
-      ]),
-    );
-  });
-
-interface Drawn {
-  readonly stance: Stance;
-  readonly figure: Figure;
-}
-
-function drawnOf(fit: Fit): Drawn[] {
-  const report = valuesOf(fit);
-  const crew = strokeOfFit(fit, report);
-  const seat = fit.seats[0]!;
-  const { stature, lengths } = report.seats[0]!.body;
-  return INSTANTS.map((at) => {
-    const { stance } = strokeRow(crew, at).seats[0]!;
-    const body = { stature, lengths, sex: seat.athlete!.sex };
-    return { stance, figure: figureOf(stance.points, body, { paddle: seat.paddle, fineness: 'screen' }) };
-  });
-}
+import { type Drawn, drawnAtRandom, INSTANTS } from './random-figures.ts';
 
 /** The same paddlers for every check: five instants of each. */
-const drawn = fc.sample(someFit, { seed: SEED, numRuns: cases(16, 500) }).map(drawnOf);
+const drawn = drawnAtRandom(cases(16, 500));
 const each = (check: (one: Drawn, instant: number) => void) => {
   for (const instants of drawn) {
     for (const [k, one] of instants.entries()) check(one, INSTANTS[k]!);
@@ -83,7 +24,8 @@ describe('the figure of any fit at any instant of the stroke', () => {
   it('has no outline that crosses itself, in any view', () => {
     each(({ figure }) => {
       for (const view of VIEWS) {
-        for (const ring of ringsOf(figureShapes(figure, view))) expect(crossings(ring), view).toBe(0);
+        const crossed = ringsOf(figureShapes(figure, view)).filter((ring) => crossings(ring) > 0);
+        expect(crossed.length, view).toBe(0);
       }
     });
   });
@@ -126,7 +68,7 @@ describe('the figure of any fit at any instant of the stroke', () => {
         const [heel, ball, toe] = [points[`${end}Heel`], points[`${end}Ball`], points[`${end}Toe`]];
         const sole = unit(subtract(ball, heel));
         const up = squareTo(subtract(points[`${leg}Ankle`], heel), sole);
-        const foot = figure.parts.find(({ name }) => name === `${leg}Shank`)!.flesh[0]!.hulls!.flat();
+        const foot = figure.parts.find(({ name }) => name === `${leg}Foot`)!.flesh[0]!.hulls!.flat();
         expect(Math.abs(beyond(foot, heel, scale(sole, -1))), `${leg} heel`).toBeLessThan(0.004);
         expect(Math.abs(beyond(foot.slice(0, -1), ball, scale(up, -1))), `${leg} sole`).toBeLessThan(0.004);
         expect(Math.abs(beyond(foot.slice(-1), toe, unit(subtract(toe, ball)))), `${leg} toe`).toBeLessThan(
@@ -192,22 +134,26 @@ function beyond(ovals: readonly Oval[], from: Vec3, way: Vec3): number {
   );
 }
 
+const turn = (ax: number, ay: number, bx: number, by: number, cx: number, cy: number) =>
+  (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+
 /** How many pairs of a ring's sides cross each other properly. */
 function crossings(ring: Line): number {
   const count = ring.length / 2;
-  const side = (k: number): [number, number, number, number] => {
-    const next = (k + 1) % count;
-    return [ring[2 * k]!, ring[2 * k + 1]!, ring[2 * next]!, ring[2 * next + 1]!];
-  };
-  const turn = (ax: number, ay: number, bx: number, by: number, cx: number, cy: number) =>
-    (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+  const [x, y] = [0, 1].map((axis) =>
+    Float64Array.from({ length: count + 1 }, (_, k) => ring[2 * (k % count) + axis]!),
+  ) as [Float64Array, Float64Array];
   let found = 0;
   for (let i = 0; i < count; i++) {
-    const [ax, ay, bx, by] = side(i);
+    const [ax, ay, bx, by] = [x[i]!, y[i]!, x[i + 1]!, y[i + 1]!];
+    const [left, right] = [Math.min(ax, bx), Math.max(ax, bx)];
+    const [low, high] = [Math.min(ay, by), Math.max(ay, by)];
     for (let j = i + 2; j < count; j++) {
+      const [cx, cy] = [x[j]!, y[j]!];
+      const [dx, dy] = [x[j + 1]!, y[j + 1]!];
+      if ((cx < left && dx < left) || (cx > right && dx > right)) continue;
+      if ((cy < low && dy < low) || (cy > high && dy > high)) continue;
       if (i === 0 && j === count - 1) continue;
-      const [cx, cy, dx, dy] = side(j);
-      if (Math.max(cx, dx) < Math.min(ax, bx) || Math.min(cx, dx) > Math.max(ax, bx)) continue;
       const [c, d] = [turn(ax, ay, bx, by, cx, cy), turn(ax, ay, bx, by, dx, dy)];
       const [a, b] = [turn(cx, cy, dx, dy, ax, ay), turn(cx, cy, dx, dy, bx, by)];
       if (Math.min(Math.abs(a), Math.abs(b), Math.abs(c), Math.abs(d)) < LEAST_TURN) continue;

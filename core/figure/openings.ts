@@ -1,0 +1,79 @@
+import { isInRing, type Line, lineThrough } from '../graphics/shape.ts';
+import { inView, type ViewName, type ViewPoint } from '../graphics/view.ts';
+import type { Opening } from './body-part.ts';
+
+/** Directions round a joint in which a line may be left out. */
+const DIRECTIONS = 20;
+const COS = Array.from({ length: DIRECTIONS }, (_, k) => Math.cos((2 * Math.PI * k) / DIRECTIONS));
+const SIN = Array.from({ length: DIRECTIONS }, (_, k) => Math.sin((2 * Math.PI * k) / DIRECTIONS));
+/** The band in which the line lies, and where it is asked what is there: shares of the joint's radius. */
+const BAND = { from: 0.97, to: 1.36, own: [1.06, 1.36] };
+
+const isIn = (rings: readonly Line[], at: ViewPoint) => rings.some((ring) => isInRing(ring, at));
+
+/** The rings that a square about a point may lie in, at least in part. */
+function ringsAbout(rings: readonly Line[], [x, y]: ViewPoint, half: number): Line[] {
+  return rings.filter((ring) => {
+    let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (let k = 0; k < ring.length; k += 2) {
+      const u = ring[k]!;
+      const v = ring[k + 1]!;
+      if (u < left) left = u;
+      if (u > right) right = u;
+      if (v < low) low = v;
+      if (v > high) high = v;
+    }
+    return left < x + half && right > x - half && low < y + half && high > y - half;
+  });
+}
+
+/**
+ * Where the round end of a piece lies on the neighbour that it grows out of: bands round the joint, to be filled with the
+ * neighbour's colour, so that no line is left there. `own` and `neighbour` are both outlines, metres in the view.
+ */
+export function openBands(
+  { at, radius }: Opening,
+  view: ViewName,
+  outlines: { own: readonly Line[]; neighbour: readonly Line[] },
+): Line[] {
+  const middle = inView(view, at);
+  const [x, y] = middle;
+  const neighbour = ringsAbout(outlines.neighbour, middle, radius * BAND.to);
+  const own = ringsAbout(outlines.own, middle, radius * BAND.to);
+  const point = (k: number, share: number): ViewPoint => [
+    x + share * radius * COS[k % DIRECTIONS]!,
+    y + share * radius * SIN[k % DIRECTIONS]!,
+  ];
+  const free = (k: number, shares: readonly number[]) =>
+    isIn(neighbour, point(k, BAND.to)) &&
+    isIn(neighbour, point(k, BAND.from)) &&
+    shares.every((share) => !isIn(own, point(k, share)));
+  const sure = Array.from({ length: DIRECTIONS }, (_, k) => free(k, BAND.own));
+  // A fold of the piece's own between two open directions leaves a dot of line there.
+  const between = (k: number) => sure[(k + 1) % DIRECTIONS]! && sure[(k + DIRECTIONS - 1) % DIRECTIONS]!;
+  const open = sure.map((yes, k) => yes || (between(k) && free(k, [BAND.to])));
+  return runs(open).map(([first, last]) => {
+    const inner: ViewPoint[] = [];
+    const outer: ViewPoint[] = [];
+    for (let k = first; k <= last; k++) {
+      inner.push(point(k, BAND.from));
+      outer.push(point(k, BAND.to));
+    }
+    return lineThrough([...outer, ...inner.toReversed()]);
+  });
+}
+
+/** Runs of at least two neighbours that are true in a closed row: first and last, which may count on past the end. */
+function runs(row: readonly boolean[]): [number, number][] {
+  const count = row.length;
+  const start = row.indexOf(false);
+  if (start < 0) return [[0, count]];
+  const found: [number, number][] = [];
+  for (let k = start + 1; k < start + count; k++) {
+    if (!row[k % count]) continue;
+    const first = k;
+    while (k + 1 < start + count && row[(k + 1) % count]) k++;
+    if (k > first) found.push([first, k]);
+  }
+  return found;
+}
