@@ -1,6 +1,6 @@
-import { scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { Oval } from '../graphics/oval.ts';
-import type { BodyPart, Flesh } from './body-part.ts';
+import type { BodyPart, Flesh, Opening } from './body-part.ts';
 import type { Figure } from './figure.ts';
 import type { Head } from './head.ts';
 import type { PaddleShape } from './paddle-shape.ts';
@@ -51,13 +51,27 @@ function mappedPart(part: BodyPart, map: SpaceMap): BodyPart {
     bones: part.bones.map(([from, to]) => [map(from), map(to)] as const),
     flesh: part.flesh.map((flesh) => mappedFlesh(flesh, map)),
     joins: part.joins.map((flesh) => mappedFlesh(flesh, map)),
+    ...(part.joinsAlong && { joinsAlong: [map(part.joinsAlong[0]), map(part.joinsAlong[1])] as const }),
+    ...(part.opens && { opens: part.opens.map((opening) => mappedOpening(opening, map)) }),
     ...(part.lines && { lines: part.lines.map((line) => line.map(map)) }),
   };
 }
 
+/** A round end is as large as the map makes it where it makes it largest. */
+function mappedOpening({ at, radius, ...opening }: Opening, map: SpaceMap): Opening {
+  const ways = [
+    { x: radius, y: 0, z: 0 },
+    { x: 0, y: radius, z: 0 },
+    { x: 0, y: 0, z: radius },
+  ];
+  const mapped = ways.map((way) => norm(mappedVector(way, at, map)));
+  return { ...opening, at: map(at), radius: Math.max(...mapped) };
+}
+
 /** The head keeps its height; its three ways carry what the map makes of them. */
-function mappedHead({ at, height, ahead, port, up }: Head, map: SpaceMap): Head {
+function mappedHead({ at, height, ahead, port, up, hair }: Head, map: SpaceMap): Head {
   return {
+    hair,
     at: map(at),
     height,
     ahead: mappedVector(ahead, at, map),
