@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fitSchema } from '../../core/document/fit-schema.ts';
+import { boardPlanSchema } from '../../core/setout/board-plan.ts';
 import { PAPER_NAMES } from '../../core/setout/paper.ts';
 import { paperOptionsSchema } from '../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';
@@ -47,6 +48,16 @@ export const wantedExport = z.discriminatedUnion('kind', [
     seat,
     format: z.enum(['3mf', 'stl']),
     options: paperOptionsSchema.prefault({}),
+  }),
+  z.strictObject({
+    /** One board for several fits: the floorboard at full size with every hole, or the card for the boathouse. */
+    kind: z.literal('board-plan'),
+    seat,
+    what: z.enum(['floorboard', 'card']),
+    /** The floorboard in any of them, the card as PDF. */
+    format: z.enum(['pdf', 'svg', 'dxf']),
+    paper,
+    plan: boardPlanSchema,
   }),
   z.strictObject({
     kind: z.literal('take-home'),

@@ -6,7 +6,9 @@ import { revisionText, type SheetStamp } from '../../core/setout/sheet-stamp.ts'
 import type { TemplateDrawing } from '../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../core/setout/templates.ts';
 import type { ExportInput } from '../contract/paper-export.ts';
+import type { MessageKey } from '../language/messages.ts';
 import type { Translator } from '../language/translator.ts';
+import { boardPlanWork } from './board-plan-file.ts';
 import { fileName } from './file-name.ts';
 import { scriptsOf } from './pdf/font-shelf.ts';
 import { setOutPdf } from './set-out-pdf.ts';
@@ -50,6 +52,7 @@ export function exportWork(
   geometry: SolidGeometry | null = null,
 ): ExportWork | null {
   const { fit, wanted } = input;
+  if (wanted.kind === 'board-plan') return boardPlanWork({ ...input, wanted }, words, filesOf(words));
   const stamp = stampOf(input);
   if (!stamp) return null;
   const name = (what: string, ending: string) =>
@@ -89,8 +92,36 @@ export function exportWork(
   return { of: drawings.length, steps: drawingFiles(drawings, { format, stamp, name, words }) };
 }
 
+/** How papers and drawings that several kinds of export make become files. */
+export interface FilesOf {
+  readonly pdf: (
+    pages: Generator<void, PrintedPdf>,
+    what: MessageKey,
+    stamp: SheetStamp,
+  ) => Generator<void, ExportedFile>;
+  readonly drawings: (
+    drawings: readonly TemplateDrawing[],
+    format: 'svg' | 'dxf',
+    stamp: SheetStamp,
+  ) => Generator<void, ExportedFile>;
+}
+
+function filesOf(words: Translator): FilesOf {
+  const name = (what: string, ending: string, stamp: SheetStamp) => fileName([what, stamp.boatName], ending);
+  return {
+    pdf: (pages, what, stamp) => asFile(pages, name(words.say(what), 'pdf', stamp)),
+    drawings: (drawings, format, stamp) =>
+      drawingFiles(drawings, {
+        format,
+        stamp,
+        words,
+        name: (what, ending) => name(what, ending, stamp),
+      }),
+  };
+}
+
 function setOut({ fit, wanted }: ExportInput, words: Translator): SeatSetOut | null {
-  if (wanted.kind === 'take-home') return null;
+  if (wanted.kind === 'take-home' || wanted.kind === 'board-plan') return null;
   const { options } = wanted;
   return setOutSeat({ fit, report: evaluateFit(fit), index: wanted.seat, options, words });
 }

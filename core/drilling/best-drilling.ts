@@ -1,5 +1,5 @@
 import type { DrillingModel } from './drilling-model.ts';
-import { costOf, type DrillingPlan, planOf, tooNear } from './drilling-plan.ts';
+import { costOf, type DrillingPlan, planOf, tooNear, weightsOf } from './drilling-plan.ts';
 import { chosenOf, drillingProgramme } from './drilling-programme.ts';
 
 /** What a solver of integer programmes answers: each column's value, and the least cost that any answer could have. */
@@ -10,36 +10,80 @@ export interface Solved {
   readonly bound: number;
 }
 
-/** Solves a programme; null where there is no answer, or none was found in time. */
-export type Solve = (programme: string) => Solved | null;
+/** Solves a programme: its answer; `none` where there is none, `late` where time ran out before one was found. */
+export type Solve = (programme: string) => Solved | 'none' | 'late';
 
-/** A plan with its proof: `gap` is how much less another plan could cost, as a share of this one's; 0 is the best there is. */
+/**
+ * A plan with its proof: `gap` is how much less another plan could cost, as a share of this one's; 0 is the best there is. `model`
+ * is what the plan chooses from.
+ */
 export interface ProvenPlan {
   readonly plan: DrillingPlan;
   readonly gap: number;
+  readonly model: DrillingModel;
+}
+
+/** A model on a coarser grid with a solver of its own: what a large plan falls back on when its time is up. */
+export interface Coarser {
+  readonly model: DrillingModel;
+  readonly solve: Solve;
 }
 
 /** Rounds of adding rules for holes that lie too near; each adds at least one, and few are ever needed. */
 const MOST_ROUNDS = 200;
 
 /**
- * The plan with the fewest new holes, then the least moving. Rules for holes that lie too near are added as answers break them:
- * each answer bounds the cost from below, and the first that breaks none is the best. Null where there is no plan at all.
+ * The plan with the fewest new holes, then the fewest base plates, then the least moving. Rules for holes that lie too near are
+ * added as answers break them: each answer bounds the cost from below, and the first that breaks none is the best. When time runs
+ * out, the best plan on the coarser grid stands in, with its gap to that bound. `none` where there is no plan at all, `late` where
+ * none was found in time.
  */
-export function bestDrilling(model: DrillingModel, solve: Solve): ProvenPlan | null {
+export function bestDrilling(
+  model: DrillingModel,
+  solve: Solve,
+  coarser?: Coarser,
+): ProvenPlan | 'none' | 'late' {
+  const { chosen, bound } = searched(model, solve);
+  if (chosen === 'none') return 'none';
+  if (chosen !== 'late') return proven({ model, chosen, of: model, bound });
+  if (!coarser) return 'late';
+  const other = searched(coarser.model, coarser.solve);
+  // That the coarse grid has none proves nothing of the fine one.
+  if (other.chosen === 'none' || other.chosen === 'late') return 'late';
+  return proven({ model: coarser.model, chosen: other.chosen, of: model, bound });
+}
+
+type Chosen = readonly (number | null)[];
+
+/** The first answer that breaks no rule, with the greatest bound on the way. */
+function searched(model: DrillingModel, solve: Solve): { chosen: Chosen | 'none' | 'late'; bound: number } {
   const crowds: number[][] = [];
+  let bound = 0;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const solved = solve(drillingProgramme(model, crowds));
-    if (!solved) return null;
+    if (solved === 'none' || solved === 'late') return { chosen: solved, bound };
+    bound = Math.max(bound, solved.bound);
     const chosen = chosenOf(model, solved.value);
     const broken = tooNear(model, chosen);
-    if (broken.length === 0) {
-      const plan = planOf(model, chosen);
-      const cost = costOf(plan);
-      const gap = solved.optimal || cost === 0 ? 0 : Math.max(0, (cost - solved.bound) / cost);
-      return { plan, gap };
-    }
+    if (broken.length === 0) return { chosen, bound };
     crowds.push(...broken);
   }
-  return null;
+  return { chosen: 'late', bound };
 }
+
+/** Costs are those of the fine model, whose bound it is. */
+function proven(given: {
+  model: DrillingModel;
+  chosen: Chosen;
+  of: DrillingModel;
+  bound: number;
+}): ProvenPlan {
+  const { model, chosen, of, bound } = given;
+  const plan = planOf(model, chosen);
+  const cost = costOf(plan, weightsOf(of));
+  const gap = cost - bound <= GAP_OF_ROUNDING * cost ? 0 : (cost - bound) / cost;
+  return { plan, gap, model };
+}
+
+/** A solver proves its answer to about so much of its cost. */
+const GAP_OF_ROUNDING = 1e-6;

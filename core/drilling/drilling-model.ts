@@ -6,7 +6,7 @@ import type { DrillingWish } from './drilling-wish.ts';
 /** What a board allows, and how finely it is drilled. Metres. */
 export interface DrillingRules {
   readonly board: Board;
-  /** Holes known already; those that are drilled may be used, new ones keep away from all. */
+  /** Holes known already: drilled ones may be used, new ones keep away from drilled and plugged. Planned ones are planned anew. */
   readonly known: readonly BoardHole[];
   /** Least distance between the middles of two holes, along the boat or across it. */
   readonly apartM: number;
@@ -131,7 +131,8 @@ function gridPlaces(at: number, reach: number, step: number): number[] {
 /** Whether a new hole may be drilled: clear of the board's edge and of every known hole, filled ones too. */
 function mayBeDrilled(at: PlanPoint, { board, edgeM, apartM, known }: DrillingRules): boolean {
   if (insideBoard(board, at) < edgeM - 1e-9) return false;
-  return known.every(({ xM, yM }) => apart(at, { x: xM, y: yM }) >= apartM - 1e-9);
+  const there = known.filter(({ state }) => state !== 'planned');
+  return there.every(({ xM, yM }) => apart(at, { x: xM, y: yM }) >= apartM - 1e-9);
 }
 
 function clearOfOneAnother(

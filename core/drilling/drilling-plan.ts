@@ -6,7 +6,7 @@ export interface DrillingPlan {
   /** Holes that are used, drilled already or new. */
   readonly used: readonly PlanHole[];
   readonly fresh: readonly PlanHole[];
-  /** Pairs of bolts that are different: as many base plates fit all fittings. */
+  /** Sets of holes that are different: with a base plate on each, every fitting finds its own. */
   readonly plates: number;
   readonly movedMm: number;
 }
@@ -16,9 +16,7 @@ export function planOf(model: DrillingModel, chosen: readonly (number | null)[])
   const standings = chosen.map((at, wish) => (at === null ? null : model.standings[wish]![at]!));
   const ids = [...new Set(standings.flatMap((standing) => standing?.holes ?? []))].sort((a, b) => a - b);
   const used = ids.map((id) => model.holes[id]!);
-  const sets = new Set(
-    standings.flatMap((standing) => (standing ? [standing.holes.toSorted().join(' ')] : [])),
-  );
+  const sets = new Set(standings.flatMap((standing) => (standing ? [plateOf(standing)] : [])));
   return {
     standings,
     used,
@@ -28,13 +26,34 @@ export function planOf(model: DrillingModel, chosen: readonly (number | null)[])
   };
 }
 
-/** What one new hole costs beside a millimetre of moving: more than all fittings of a boat are ever moved together. */
-export const HOLE_COST = 1000;
-
-/** What a plan costs: new holes first, then how far everybody is moved, millimetres. */
-export function costOf({ fresh, movedMm }: DrillingPlan): number {
-  return HOLE_COST * fresh.length + movedMm;
+/** The set of holes that a standing's bolts go through, as a key: standings with the same one share a base plate. */
+export function plateOf({ holes }: Standing): string {
+  return holes.toSorted((a, b) => a - b).join(' ');
 }
+
+/** What a new hole and a base plate cost beside a millimetre of moving. */
+export interface DrillingWeights {
+  readonly hole: number;
+  readonly plate: number;
+}
+
+/**
+ * Weights under which one hole less is worth any number of plates, and one plate less any moving: a plate costs more than
+ * everybody's farthest moves together, a hole more than all plates.
+ */
+export function weightsOf({ standings }: Pick<DrillingModel, 'standings'>): DrillingWeights {
+  const farthest = standings.reduce((sum, ways) => sum + (ways.at(-1)?.movedMm ?? 0), 0);
+  const plate = Math.ceil(farthest) + 1;
+  return { plate, hole: plate * (standings.length + 1) };
+}
+
+/** What a plan costs: new holes first, then base plates, then how far everybody is moved, millimetres. */
+export function costOf({ fresh, plates, movedMm }: DrillingPlan, { hole, plate }: DrillingWeights): number {
+  return hole * fresh.length + plate * plates + movedMm;
+}
+
+/** Holes just at the least distance are far enough, metres. */
+const ON_EDGE_M = 1e-8;
 
 /** New holes of a plan that lie too near one another, as groups of places in the model's list of holes; none in a good plan. */
 export function tooNear(model: DrillingModel, chosen: readonly (number | null)[]): number[][] {
@@ -46,16 +65,23 @@ export function tooNear(model: DrillingModel, chosen: readonly (number | null)[]
     ids
       .slice(k + 1)
       .filter((b) => apart(model.holes[a]!, model.holes[b]!) < apartM - 1e-9)
-      .map((b) => crowdOf(model, a, b)),
+      .flatMap((b) => crowdsOf(model, a, b)),
   );
 }
 
 /**
  * All new holes of the model in a square, less than the least distance wide, that holds both: of them only one may be drilled. One
- * such rule stands for many pairs.
+ * such rule stands for many pairs. The square is laid with the two at each of its corners, so that the next answer cannot step
+ * aside by a millimetre.
  */
-function crowdOf({ holes, rules: { apartM } }: DrillingModel, a: number, b: number): number[] {
-  const [x, y] = [Math.min(holes[a]!.x, holes[b]!.x), Math.min(holes[a]!.y, holes[b]!.y)];
-  const within = (value: number, from: number) => value >= from - 1e-9 && value < from + apartM - 1e-9;
-  return holes.flatMap((hole, id) => (!hole.drilled && within(hole.x, x) && within(hole.y, y) ? [id] : []));
+function crowdsOf({ holes, rules: { apartM } }: DrillingModel, a: number, b: number): number[][] {
+  const [one, other] = [holes[a]!, holes[b]!];
+  const starts = (p: number, q: number) => [Math.min(p, q), Math.max(p, q) - apartM + ON_EDGE_M];
+  const within = (value: number, from: number) =>
+    value >= from - ON_EDGE_M / 2 && value < from + apartM - ON_EDGE_M;
+  return starts(one.x, other.x).flatMap((x) =>
+    starts(one.y, other.y).map((y) =>
+      holes.flatMap((hole, id) => (!hole.drilled && within(hole.x, x) && within(hole.y, y) ? [id] : [])),
+    ),
+  );
 }

@@ -1,3 +1,4 @@
+import type { Boat } from '../document/boat-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import { partsOfSeat } from '../evaluation/parts-of.ts';
 import type { PlanPoint } from '../parts/part.ts';
@@ -18,9 +19,17 @@ export interface DrillingWish {
 /** Rows of holes stand for bolts, whatever the boat's own hardware says; the pitch itself is not used. */
 const ANY_PITCH = 0.02;
 /** Length of a foot that nobody has measured; no bolt depends on it. */
-const ANY_FOOT = 0.26;
+export const ANY_FOOT = 0.26;
 
-/** The bolts of pad and rest of every occupied seat of some fits of one boat, each with its tolerance, metres. */
+/** A boat whose fittings are bolted through holes of the board. */
+export function onRows(boat: Boat): Boat {
+  return { ...boat, hardware: { ...boat.hardware, padHolePitchM: ANY_PITCH, restHolePitchM: ANY_PITCH } };
+}
+
+/**
+ * The bolts of pad and rest of every occupied seat of some fits of one boat, each with its tolerance, metres. What stands on rails
+ * needs no holes in the board.
+ */
 export function drillingWishes(
   fits: readonly Fit[],
   toleranceOf: (fit: number, fitting: DrilledFitting) => number,
@@ -28,9 +37,10 @@ export function drillingWishes(
   return fits.flatMap(({ boat, seats }, fit) =>
     seats.flatMap((seat, index) => {
       if (!seat.athlete) return [];
-      const hardware = { ...boat.hardware, padHolePitchM: ANY_PITCH, restHolePitchM: ANY_PITCH };
-      const parts = partsOfSeat({ ...boat, hardware }, seat, { index, footLength: ANY_FOOT });
-      return (['kneePad', 'rearRest'] as const).map((fitting) => ({
+      const parts = partsOfSeat(onRows(boat), seat, { index, footLength: ANY_FOOT });
+      const onRails = (boat.hardware.rails ?? []).map(({ fitting }) => fitting);
+      const inBoard = (['kneePad', 'rearRest'] as const).filter((fitting) => !onRails.includes(fitting));
+      return inBoard.map((fitting) => ({
         fit,
         seat: index,
         fitting,

@@ -12,9 +12,28 @@ export const SHEET_INKS = [
   'woodLine',
   'hull',
   'board',
+  'paddlerA',
+  'paddlerB',
+  'paddlerC',
+  'paddlerD',
+  'paddlerE',
+  'paddlerF',
 ] as const;
 /** An ink by its name. */
 export type SheetInk = (typeof SHEET_INKS)[number];
+
+/**
+ * Colours of those who share a board, told apart by everybody: blue, vermilion, bluish green, reddish purple, orange, sky blue
+ * (Okabe and Ito, Color Universal Design, 2008).
+ */
+export const PADDLER_INK = {
+  paddlerA: '#0072b2',
+  paddlerB: '#d55e00',
+  paddlerC: '#009e73',
+  paddlerD: '#cc79a7',
+  paddlerE: '#e69f00',
+  paddlerF: '#56b4e9',
+} as const;
 
 /** Sizes of type on a sheet, millimetres of type (not of capitals). */
 export const SHEET_TYPE = { title: 5.4, heading: 3.9, body: 3.1, small: 2.6 } as const;

@@ -7,7 +7,7 @@ export type MillimetrePoint = readonly [x: number, y: number];
 /**
  * Layers by the words of the trade. `drillNow` are the holes of the present setting, `drill` all others; `edge` is an
  * edge that lies on another level than the outline; `fitting` the outline of something that stands there; `person` is
- * where knee, shank and feet come.
+ * where knee, shank and feet come; `paddlerA` to `paddlerF` the rings and letters of those who share a board.
  */
 export const TEMPLATE_LAYERS = [
   'outline',
@@ -25,6 +25,12 @@ export const TEMPLATE_LAYERS = [
   'fitting',
   'hull',
   'person',
+  'paddlerA',
+  'paddlerB',
+  'paddlerC',
+  'paddlerD',
+  'paddlerE',
+  'paddlerF',
   'checkBar',
   'dimension',
   'lettering',

@@ -1,8 +1,9 @@
 import loadHighs from 'highs';
 import wasmUrl from 'highs/runtime?url';
 import { bestDrilling, type ProvenPlan, type Solve } from '../../core/drilling/best-drilling.ts';
-import { type DrillingModel, type DrillingRules, drillingModel } from '../../core/drilling/drilling-model.ts';
+import { type DrillingRules, drillingModel } from '../../core/drilling/drilling-model.ts';
 import type { DrillingWish } from '../../core/drilling/drilling-wish.ts';
+import { dualBound } from './dual-bound.ts';
 
 /** What the planner of holes is asked. */
 export interface DrillingQuestion {
@@ -10,13 +11,20 @@ export interface DrillingQuestion {
   readonly rules: DrillingRules;
 }
 
-/** Its answer: the plan (null where there is none) and the model that it chooses from; or why it failed. */
+/** Its answer: the plan; or that there is none, and by how much more everybody would have to move for one; or why it failed. */
 export type DrillingAnswer =
-  | { readonly kind: 'answer'; readonly model: DrillingModel; readonly proven: ProvenPlan | null }
+  | { readonly kind: 'plan'; readonly proven: ProvenPlan }
+  | { readonly kind: 'none'; readonly moreM: number | null }
+  | { readonly kind: 'late' }
   | { readonly kind: 'failed'; readonly why: string };
 
 /** A large plan ends after so many seconds with what is known then, and says how much better another might be. */
-const SECONDS = 20;
+const SECONDS = 30;
+/** Time for the stand-in on a grid of 3 mm, seconds. */
+const COARSE_SECONDS = 15;
+const COARSE_M = 0.003;
+/** Where there is no plan, so much more moving is tried, metres. */
+const MORE_M = [0.001, 0.002, 0.003, 0.005, 0.008, 0.012] as const;
 
 interface Answer {
   readonly Status: string;
@@ -24,10 +32,15 @@ interface Answer {
   readonly Columns: Readonly<Record<string, { readonly Primal?: number }>>;
 }
 
+interface Highs {
+  solve(text: string, options: object): Answer;
+}
+
 // The package's types are those of a script; what it exports as a module is the loader itself.
 const load = loadHighs as unknown as (options: {
   locateFile: () => string;
-}) => Promise<{ solve(text: string, options: object): Answer }>;
+  print: (line: string) => void;
+}) => Promise<Highs>;
 
 self.onmessage = ({ data }: MessageEvent<DrillingQuestion>) => {
   void answer(data).then(
@@ -37,17 +50,37 @@ self.onmessage = ({ data }: MessageEvent<DrillingQuestion>) => {
 };
 
 async function answer({ wishes, rules }: DrillingQuestion): Promise<DrillingAnswer> {
-  const highs = await load({ locateFile: () => wasmUrl });
-  const solve: Solve = (programme) => {
-    const { Status, Columns, ObjectiveValue } = highs.solve(programme, {
-      mip_rel_gap: 0,
-      time_limit: SECONDS,
-    });
-    const optimal = Status === 'Optimal';
-    if (!optimal && Status !== 'Time limit reached') return null;
-    // Where the time ran out nothing better than "no new hole" is proved.
-    return { value: (name) => Columns[name]?.Primal ?? 0, optimal, bound: optimal ? ObjectiveValue : 0 };
+  const log: string[] = [];
+  const highs = await load({ locateFile: () => wasmUrl, print: (line) => void log.push(line) });
+  const within = (seconds: number) => solver(highs, { seconds, log });
+  const coarse = drillingModel(wishes, { ...rules, stepM: COARSE_M });
+  const found = bestDrilling(drillingModel(wishes, rules), within(SECONDS), {
+    model: coarse,
+    solve: within(COARSE_SECONDS),
+  });
+  if (found === 'late') return { kind: 'late' };
+  if (found !== 'none') return { kind: 'plan', proven: found };
+  const serves = (moreM: number) => {
+    const wider = wishes.map((wish) => ({ ...wish, toleranceM: wish.toleranceM + moreM }));
+    const plan = bestDrilling(drillingModel(wider, { ...rules, stepM: 0.002 }), within(COARSE_SECONDS / 3));
+    return plan !== 'none' && plan !== 'late';
   };
-  const model = drillingModel(wishes, rules);
-  return { kind: 'answer', model, proven: bestDrilling(model, solve) };
+  return { kind: 'none', moreM: MORE_M.find(serves) ?? null };
+}
+
+/** A solver that has so many seconds for all programmes together. */
+function solver(highs: Highs, { seconds, log }: { seconds: number; log: string[] }): Solve {
+  const until = performance.now() + 1000 * seconds;
+  return (programme) => {
+    const left = (until - performance.now()) / 1000;
+    if (left <= 0) return 'late';
+    log.length = 0;
+    const { Status, Columns, ObjectiveValue } = highs.solve(programme, { mip_rel_gap: 0, time_limit: left });
+    if (Status === 'Infeasible') return 'none';
+    const optimal = Status === 'Optimal';
+    const columns = Object.values(Columns);
+    if (!optimal && !columns.some(({ Primal = 0 }) => Primal > 0.5)) return 'late';
+    const bound = optimal ? ObjectiveValue : (dualBound(log) ?? 0);
+    return { value: (name) => Columns[name]?.Primal ?? 0, optimal, bound };
+  };
 }

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -41,5 +41,25 @@ describe('one board for everybody', () => {
     await soon(async () => (await callFromPage(page, 'boats.open', { id: boatId })).boat.holes?.length).toBe(
       4,
     );
+    // The form has them at once, and says so when they are drilled.
+    await soon(() => page.getByRole('button', { name: 'Remove this hole' }).count()).toBe(4);
+    await page.getByRole('button', { name: 'All planned holes are drilled now' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await soon(async () => {
+      const { holes = [] } = (await callFromPage(page, 'boats.open', { id: boatId })).boat;
+      return holes.filter(({ state }) => state === 'drilled').length;
+    }).toBe(4);
+  });
+
+  it('gives the card for the boathouse and the floorboard as files', async () => {
+    for (const name of ['Change-over card', 'Floorboard, full size (DXF)']) {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name, exact: true }).click(),
+      ]);
+      expect(download.suggestedFilename()).toMatch(
+        /^(Change-over card|Floorboard for everybody).*\.(pdf|dxf)$/,
+      );
+    }
   });
 });

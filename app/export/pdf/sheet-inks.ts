@@ -1,4 +1,4 @@
-import type { SheetInk } from '../../../core/setout/sheet-inks.ts';
+import { PADDLER_INK, type SheetInk } from '../../../core/setout/sheet-inks.ts';
 
 /** Inks of sheets on white paper. */
 export const SHEET_INK: Readonly<Record<SheetInk, string>> = {
@@ -11,6 +11,7 @@ export const SHEET_INK: Readonly<Record<SheetInk, string>> = {
   woodLine: '#7a5a2c',
   hull: '#f5ecd8',
   board: '#fbf7ec',
+  ...PADDLER_INK,
 };
 
 /** Height of a line of body type, millimetres. */

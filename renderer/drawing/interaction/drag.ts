@@ -1,6 +1,7 @@
 import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import { type DrilledPlace, drilledPlaces } from '../../../core/drilling/drilled-places.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
@@ -22,6 +23,8 @@ export interface Drag {
   /** The boat point under the pointer when the drag began. */
   readonly from: BoatPoint;
   readonly limits: ReadonlyMap<FittingCoordinate, DragLimits>;
+  /** Where it would stand on holes that are drilled in the board. */
+  readonly drilled: readonly DrilledPlace[];
 }
 
 /** Keys held during a drag. */
@@ -42,6 +45,8 @@ const MAGNET_DEG = 1.5;
 /** A coordinate pulled by less than this has not been pulled at all. */
 const STILL_PX = 0.5;
 const STILL_DEG = 0.05;
+/** A bolt goes through a hole that is out by this, metres. */
+const HOLE_PLAY_M = 0.0006;
 /** A front foot is mostly slid along the board: it leaves its height only when pulled this far up or down, pixels. */
 const LIFT_PX = 8;
 
@@ -63,6 +68,10 @@ export function startDrag(
     through,
     from: unproject(geometry, grip.view, { screen, through }),
     limits: new Map(coordinates.map((c) => [c, dragLimits(c, state)])),
+    drilled:
+      grip.handle === 'kneePad' || grip.handle === 'rearRest'
+        ? drilledPlaces(state.fit, state.seat, grip.handle)
+        : [],
   };
 }
 
@@ -73,6 +82,7 @@ export function draggedTo(drag: Drag, screen: ScreenPoint, keys: DragKeys): (fit
   const asked = askedBy(grip, place, { from: drag.from, to });
   return (fit) => {
     let edited = fit;
+    const held = Object.keys(asked) as FittingCoordinate[];
     for (const [coordinate, value] of Object.entries(asked) as [FittingCoordinate, number][]) {
       const between = limits.get(coordinate);
       if (!between) continue;
@@ -84,8 +94,25 @@ export function draggedTo(drag: Drag, screen: ScreenPoint, keys: DragKeys): (fit
         if (keys.all) edited = othersMoved(edited, drag, { coordinate, by: rest - start });
       }
     }
-    return edited;
+    return keys.free || keys.fine || keys.all ? edited : onHoles(edited, drag, held);
   };
+}
+
+/** A pad or rest that comes near holes of the board that are drilled goes into them, as far as the view moves it. */
+function onHoles(fit: Fit, { grip, seat, geometry, drilled }: Drag, held: readonly FittingCoordinate[]): Fit {
+  const { handle } = grip;
+  if ((handle !== 'kneePad' && handle !== 'rearRest') || drilled.length === 0) return fit;
+  const [aft, out] = [`${handle}.aftM`, `${handle}.outM`] as const;
+  const now = fit.seats[seat]!;
+  const [aftM, outM] = [coordinateOf(now, aft), coordinateOf(now, out)];
+  const within = (by: number, coordinate: FittingCoordinate) =>
+    Math.abs(by) <= (held.includes(coordinate) ? MAGNET_PX / geometry.camera.pixelsPerMetre : HOLE_PLAY_M);
+  const near = drilled
+    .filter((place) => within(place.aftM - aftM, aft) && within(place.outM - outM, out))
+    .sort((a, b) => Math.hypot(a.aftM - aftM, a.outM - outM) - Math.hypot(b.aftM - aftM, b.outM - outM));
+  if (!near[0]) return fit;
+  const along = held.includes(aft) ? withCoordinate(fit, { seat, coordinate: aft }, near[0].aftM) : fit;
+  return held.includes(out) ? withCoordinate(along, { seat, coordinate: out }, near[0].outM) : along;
 }
 
 /** A height that follows the hand only beyond the first few pixels. */

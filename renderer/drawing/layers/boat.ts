@@ -20,6 +20,7 @@ export const boat: Part = {
     pen.within(plan, () => {
       hullFromAbove(pen, scene);
       holes(pen, scene);
+      boardHoles(pen, scene);
     });
     pen.within(profile, () => hullFromSide(pen, scene));
     if (isShown(scene.layout, 'section')) pen.within(section, () => hullFromBehind(pen, scene));
@@ -72,6 +73,20 @@ function holes(pen: Pen, scene: Scene): void {
         width: 0.7,
       });
     }
+  }
+}
+
+/** Holes of the floorboard that are known: drilled as they are, planned dashed, plugged filled. */
+function boardHoles(pen: Pen, scene: Scene): void {
+  const { holes: known = [], floorboard } = scene.picture.fit.boat;
+  const to = onto(scene, 'plan');
+  const { pixelsPerMetre } = scene.geometry.camera;
+  for (const { xM, yM, diameterM, state } of known) {
+    const at = to({ x: xM, y: yM, z: boardTopAt(floorboard, xM) });
+    const radius = Math.max(1.3, (diameterM / 2) * pixelsPerMetre);
+    const line = { stroke: 'wood-line', width: 0.9 } as const;
+    if (state === 'plugged') pen.disc(at, radius, { ...line, fill: 'wood' });
+    else pen.disc(at, radius, state === 'planned' ? { ...line, dash: DASH.hidden } : line);
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Boat, Rails } from '../../../core/document/boat-schema.ts';
+import type { BoardHole, Boat, Rails } from '../../../core/document/boat-schema.ts';
 import type { StockPad, StockRest } from '../../../core/document/stock-schema.ts';
 
 /** A thing whose figures are still being filled in: null where one is missing. */
@@ -13,6 +13,16 @@ export interface ProfilePoint {
   readonly fromSternM: number | null;
   readonly heightM: number | null;
 }
+
+/** A hole of the floorboard as it is filled in: its place from the stern and to port, metres. */
+export interface HoleValues {
+  readonly fromSternM: number | null;
+  readonly yM: number | null;
+  readonly diameterM: number | null;
+  readonly state: BoardHole['state'];
+}
+
+export const BLANK_HOLE: HoleValues = { fromSternM: null, yM: null, diameterM: 0.0065, state: 'drilled' };
 
 export const BLANK_POINT: ProfilePoint = { fromSternM: null, heightM: null };
 export const BLANK_RAILS: RailsValues = { fitting: 'kneePad', apartM: null, heightM: 0, holeM: 0.006 };

@@ -17,14 +17,14 @@ import { HullKnown } from './hull-known.tsx';
 import { OlderFits } from './older-fits.tsx';
 
 /** What is known of a boat besides its own entries: its class, how it floats, who is fitted in it, photographs. */
-export function BoatDetails({ id, boat }: { id: string; boat: Boat }) {
+export function BoatDetails({ id, boat, onSaved }: { id: string; boat: Boat; onSaved: () => void }) {
   return (
     <div className="entries apart">
       <HullKnown boat={boat} />
       <ClassCheck boat={boat} />
       <FloatState id={id} boat={boat} />
       <FittedHere id={id} boat={boat} />
-      <BoardPlan id={id} boat={boat} />
+      <BoardPlan id={id} boat={boat} onSaved={onSaved} />
       <BoatPhotos boatId={id} />
     </div>
   );

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  boardHoleSchema,
   boatSchema,
   floorboardSchema,
   hardwareSchema,
@@ -15,6 +16,14 @@ const beam = tapeStation.shape.beams.unwrap().element.shape;
 
 /** A place along the boat as a tape lies, metres from the stern: as long as a hull may be. */
 const fromStern = z.number().min(0).max(15);
+
+const { yM, state } = boardHoleSchema.shape;
+const boardHole = z.object({
+  fromSternM: fromStern,
+  yM,
+  diameterM: boardHoleSchema.shape.diameterM.unwrap(),
+  state,
+});
 
 /** What each field of a boat's form may hold, in the form's own terms. A cell of the tape's table may stay empty. */
 export const BOAT_FIELDS = z.object({
@@ -39,6 +48,7 @@ export const BOAT_FIELDS = z.object({
     .omit({ rails: true })
     .extend({ boltM: hardwareSchema.shape.boltM.unwrap().nullable() }),
   rails: z.array(railsSchema),
+  holes: z.array(boardHole),
   pads: z.array(stockPad),
   rests: z.array(stockRest),
   seatsFromSternM: z.array(fromStern),

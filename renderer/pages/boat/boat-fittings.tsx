@@ -1,6 +1,7 @@
 import { say } from '../../language/messages.ts';
 import { Field } from '../../ui/form/field.tsx';
 import { BoardFit } from './board-fit.tsx';
+import { BoatHoles } from './boat-holes.tsx';
 import { BoatRails } from './boat-rails.tsx';
 import { BoatStock } from './boat-stock.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
@@ -14,6 +15,7 @@ export function BoatFittings({ form }: BoatSectionProps) {
       <FloorProfile form={form} />
       <Fixings form={form} />
       <BoatRails form={form} />
+      <BoatHoles form={form} />
       <BoatStock form={form} />
     </>
   );

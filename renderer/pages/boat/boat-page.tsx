@@ -36,7 +36,7 @@ export function BoatPage({ id }: { id: string }) {
           onChanged={reload}
         />
       )}
-      {record && <BoatDetails id={record.id} boat={record.boat} />}
+      {record && <BoatDetails id={record.id} boat={record.boat} onSaved={reload} />}
     </Page>
   );
 }

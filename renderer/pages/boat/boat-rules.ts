@@ -118,7 +118,7 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
   const low = baseLine(values);
   const toX = (fromStern: number | null) => (fromStern === null ? null : tidyM(fromStern - half));
   const toHeight = (height: number | null) => (height === null ? null : tidyM(height - low));
-  const { floorboard, profile, rails, pads, rests } = values;
+  const { floorboard, profile, rails, holes, pads, rests } = values;
   const { boltM, ...hardware } = values.hardware;
   const points = profile.map((point) => ({ xM: toX(point.fromSternM), heightM: toHeight(point.heightM) }));
   const sameHull = before && JSON.stringify(before.hull) === JSON.stringify(hull);
@@ -147,7 +147,9 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
       ...(boltM === null ? {} : { boltM }),
       ...(rails.length > 0 ? { rails } : {}),
     },
-    ...(before?.holes ? { holes: before.holes } : {}),
+    ...(holes.length > 0
+      ? { holes: holes.map(({ fromSternM, ...hole }) => ({ ...hole, xM: toX(fromSternM) })) }
+      : {}),
     ...(pads.length + rests.length > 0 ? { stock: { pads, rests } } : {}),
     seats: values.seatsFromSternM.map((fromStern) => ({ stationM: toX(fromStern) })),
   };
@@ -161,6 +163,7 @@ const RENAMED: readonly (readonly [RegExp, string])[] = [
   [/^hull\b.*/, 'hull'],
   [/^floorboard\.profile/, 'profile'],
   [/^(profile\.\d+)\.xM$/, '$1.fromSternM'],
+  [/^(holes\.\d+)\.xM$/, '$1.fromSternM'],
   [/^floorboard\.(aft|fore)EndXM$/, 'floorboard.$1FromSternM'],
   [/^hardware\.rails/, 'rails'],
   [/^stock\./, ''],

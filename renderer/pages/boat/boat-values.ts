@@ -10,6 +10,7 @@ import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import type { FormState } from '../../ui/form/use-form.ts';
 import {
+  type HoleValues,
   type PadValues,
   type ProfilePoint,
   profileValues,
@@ -56,6 +57,7 @@ export interface BoatValues {
   readonly profile: readonly ProfilePoint[];
   readonly hardware: Omit<Boat['hardware'], 'rails' | 'boltM'> & { readonly boltM: number | null };
   readonly rails: readonly RailsValues[];
+  readonly holes: readonly HoleValues[];
   readonly pads: readonly PadValues[];
   readonly rests: readonly RestValues[];
   readonly seatsFromSternM: readonly (number | null)[];
@@ -114,6 +116,7 @@ function valuesOf(boat: Boat): BoatValues {
     profile: profileValues(boat.floorboard.profile, fromStern),
     hardware: { ...hardware, boltM },
     rails,
+    holes: (boat.holes ?? []).map(({ xM, ...hole }) => ({ ...hole, fromSternM: fromStern(xM) })),
     pads: boat.stock?.pads ?? [],
     rests: boat.stock?.rests ?? [],
     seatsFromSternM: boat.seats.map(({ stationM }) => fromStern(stationM)),

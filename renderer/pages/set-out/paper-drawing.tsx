@@ -1,7 +1,7 @@
 import type { PathScale } from '../../../core/graphics/svg.ts';
 import { SHEET_LINES, type SheetRole } from '../../../core/setout/layer-lines.ts';
 import type { PaperShape } from '../../../core/setout/paper-marks.ts';
-import type { SheetInk } from '../../../core/setout/sheet-inks.ts';
+import { PADDLER_INK, type SheetInk } from '../../../core/setout/sheet-inks.ts';
 import { PaintedShapes, type SvgLook } from '../../drawing/shapes-svg.tsx';
 
 /** Inks of paper in the colours of the page. */
@@ -15,6 +15,7 @@ const INKS: Readonly<Record<SheetInk, string>> = {
   woodLine: 'var(--wood-line)',
   hull: 'var(--hull)',
   board: 'var(--paper-laid)',
+  ...PADDLER_INK,
 };
 
 const PAPER_LOOK: SvgLook<SheetRole> = {

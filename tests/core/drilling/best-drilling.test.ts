@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { bestDrilling, type Solve } from '../../../core/drilling/best-drilling.ts';
+import { bestDrilling, type ProvenPlan, type Solve } from '../../../core/drilling/best-drilling.ts';
 import {
   apart,
   type DrillingModel,
@@ -8,7 +8,7 @@ import {
   drillingModel,
   USUAL_DRILLING,
 } from '../../../core/drilling/drilling-model.ts';
-import { costOf, planOf, tooNear } from '../../../core/drilling/drilling-plan.ts';
+import { costOf, planOf, tooNear, weightsOf } from '../../../core/drilling/drilling-plan.ts';
 import { type DrillingWish, drillingWishes } from '../../../core/drilling/drilling-wish.ts';
 import { insideBoard } from '../../../core/parts/board.ts';
 import { cases } from '../../cases.ts';
@@ -41,15 +41,26 @@ const wish = (fit: number, x: number, y: number, more: Partial<DrillingWish> = {
   ...more,
 });
 
-/** The cheapest of all combinations that keeps the holes apart; null where none does. */
-function bruteForce(model: DrillingModel): number | null {
-  let best: number | null = null;
+/** New holes, base plates and moving of a choice, counted here: holes by their places, plates by their sets of holes. */
+function counted({ standings, holes }: DrillingModel, chosen: readonly number[]): [number, number, number] {
+  const taken = chosen.map((at, wish) => standings[wish]![at]!);
+  const fresh = new Set(taken.flatMap((one) => one.holes.filter((id) => !holes[id]!.drilled)));
+  const plates = new Set(taken.map((one) => [...one.holes].sort((a, b) => a - b).join('+')));
+  return [fresh.size, plates.size, taken.reduce((sum, { movedMm }) => sum + movedMm, 0)];
+}
+
+const before = (a: readonly number[], b: readonly number[]) =>
+  a[0]! - b[0]! || a[1]! - b[1]! || (Math.abs(a[2]! - b[2]!) < 1e-6 ? 0 : a[2]! - b[2]!);
+
+/** The best of all combinations that keeps the holes apart: fewest holes, then plates, then moving; null where none does. */
+function bruteForce(model: DrillingModel): [number, number, number] | null {
+  let best: [number, number, number] | null = null;
   const chosen: number[] = [];
   const next = (k: number): void => {
     if (k === model.standings.length) {
       if (tooNearByHand(model, chosen)) return;
-      const cost = costOf(planOf(model, chosen));
-      if (best === null || cost < best) best = cost;
+      const cost = counted(model, chosen);
+      if (best === null || before(cost, best) < 0) best = cost;
       return;
     }
     for (let at = 0; at < model.standings[k]!.length; at++) {
@@ -75,6 +86,11 @@ function tooNearByHand(
   );
 }
 
+function planIn(found: ProvenPlan | 'none' | 'late'): ProvenPlan {
+  if (found === 'none' || found === 'late') throw new Error(found);
+  return found;
+}
+
 const mm = (least: number, most: number) =>
   fc.integer({ min: least, max: most }).map((value) => value / 1000);
 const smallCases = fc.record({
@@ -86,7 +102,7 @@ const smallCases = fc.record({
 });
 
 describe('a plan of holes for everybody', () => {
-  it('is the best of all combinations, on small cases (40, all 200 in the long run)', () => {
+  it('is the best of all combinations, on small cases (6, all 200 in the long run)', () => {
     fc.assert(
       fc.property(smallCases, ({ places, known }) => {
         const wishes = places.map(({ x, y, toleranceM }, k) => wish(k, x, y, { toleranceM }));
@@ -106,20 +122,50 @@ describe('a plan of holes for everybody', () => {
         const best = model.standings.some((ways) => ways.length === 0) ? null : bruteForce(model);
         const found = bestDrilling(model, solve);
         if (model.standings.some((ways) => ways.length === 0)) return;
-        if (best === null) expect(found).toBeNull();
-        else expect(costOf(found!.plan)).toBeCloseTo(best, 4);
+        if (best === null) expect(found).toBe('none');
+        else {
+          const { fresh, plates, movedMm } = planIn(found).plan;
+          expect([fresh.length, plates]).toEqual(best.slice(0, 2));
+          expect(movedMm).toBeCloseTo(best[2], 4);
+        }
       }),
-      { seed: 20261126, numRuns: cases(40, 200) },
+      { seed: 20261126, numRuns: cases(6, 200) },
     );
   });
 
   it('drills two holes for two pads that are 3 mm apart, where each may move by 2', () => {
     const model = drillingModel([wish(0, 0.1, 0.02), wish(1, 0.103, 0.02, { toleranceM: 0.002 })], rules());
-    const { plan, gap } = bestDrilling(model, solve)!;
+    const { plan, gap } = planIn(bestDrilling(model, solve));
     expect(plan.fresh).toHaveLength(2);
     expect(plan.plates).toBe(1);
     expect(plan.movedMm).toBeCloseTo(3, 6);
     expect(gap).toBe(0);
+  });
+
+  it('weighs one hole above all plates, and one plate above all moving', () => {
+    const model = drillingModel([wish(0, 0.1, 0.02), wish(1, 0.104, 0.02), wish(2, 0.15, 0.02)], rules());
+    const weights = weightsOf(model);
+    const plan = { standings: [], used: [], fresh: [], plates: 0, movedMm: 0 };
+    const hole = { x: 0, y: 0, drilled: false };
+    const most = 3 * 3;
+    expect(costOf({ ...plan, fresh: [hole] }, weights)).toBeGreaterThan(
+      costOf({ ...plan, plates: 3, movedMm: most }, weights),
+    );
+    expect(costOf({ ...plan, plates: 1 }, weights)).toBeGreaterThan(
+      costOf({ ...plan, movedMm: most }, weights),
+    );
+  });
+
+  it('plans planned holes anew: they are not there yet', () => {
+    const known = [0.04, -0.04].map((y) => ({
+      xM: 0.105,
+      yM: 0.02 + y,
+      diameterM: 0.0065,
+      state: 'planned' as const,
+    }));
+    const { plan } = planIn(bestDrilling(drillingModel([wish(0, 0.1, 0.02)], rules({ known })), solve));
+    expect(plan.fresh).toHaveLength(2);
+    expect(plan.movedMm).toBeCloseTo(0, 6);
   });
 
   it('uses drilled holes before it drills', () => {
@@ -129,7 +175,7 @@ describe('a plan of holes for everybody', () => {
       diameterM: 0.0065,
       state: 'drilled' as const,
     }));
-    const { plan } = bestDrilling(drillingModel([wish(0, 0.1, 0.02)], rules({ known })), solve)!;
+    const { plan } = planIn(bestDrilling(drillingModel([wish(0, 0.1, 0.02)], rules({ known })), solve));
     expect(plan.fresh).toEqual([]);
     expect(plan.movedMm).toBeCloseTo(1.2, 6);
   });
@@ -141,13 +187,36 @@ describe('a plan of holes for everybody', () => {
       toleranceM: 0.02,
     }));
     const model = drillingModel(wishes, rules({ known, stepM: 0.004 }));
-    const { plan } = bestDrilling(model, solve)!;
+    const { plan } = planIn(bestDrilling(model, solve));
     for (const [k, hole] of plan.fresh.entries()) {
       expect(insideBoard(board, hole)).toBeGreaterThanOrEqual(USUAL_DRILLING.edgeM - 1e-9);
       expect(apart(hole, { x: 0.1, y: 0.06 })).toBeGreaterThanOrEqual(USUAL_DRILLING.apartM - 1e-9);
       for (const other of plan.fresh.slice(k + 1))
         expect(apart(hole, other)).toBeGreaterThanOrEqual(USUAL_DRILLING.apartM - 1e-9);
     }
+  });
+
+  it('falls back on a coarser grid when time runs out, and says how much better a plan might be', () => {
+    const wishes = [wish(0, 0.1, 0.02), wish(1, 0.103, 0.02)];
+    const coarse = drillingModel(wishes, rules({ stepM: 0.003 }));
+    let asked = 0;
+    const once: Solve = (programme) => {
+      const solved = solve(programme);
+      if (solved === 'none' || solved === 'late') return solved;
+      asked += 1;
+      // The first answer is put off its own place, so that it breaks the rule; then the time is over.
+      return asked > 1 ? 'late' : { ...solved, value: farApart(solved.value) };
+    };
+    const farApart = (value: (column: string) => number) => (column: string) =>
+      column.startsWith('x1_') ? Number(column === `x1_${last}`) : value(column);
+    const model = drillingModel(wishes, rules());
+    const last = model.standings[1]!.length - 1;
+    const { plan, gap } = planIn(bestDrilling(model, once, { model: coarse, solve }));
+    expect(plan.fresh).toHaveLength(2);
+    const best = planIn(bestDrilling(model, solve)).plan;
+    const [cost, least] = [plan, best].map((each) => costOf(each, weightsOf(model)));
+    expect(gap).toBeCloseTo((cost! - least!) / cost!, 6);
+    expect(bestDrilling(model, () => 'late')).toBe('late');
   });
 
   it('finds those that are too near, and says who finds no place', () => {
@@ -158,17 +227,27 @@ describe('a plan of holes for everybody', () => {
     expect(planOf(none, [null]).standings).toEqual([null]);
   });
 
+  it('asks for no holes for what stands on rails', () => {
+    const fit = exampleFit([exampleSeat({ athlete: exampleAthlete() })]);
+    const rails = [{ fitting: 'kneePad' as const, apartM: 0.1, heightM: 0.01, holeM: 0.0065 }];
+    const onRails = { ...fit, boat: { ...fit.boat, hardware: { ...fit.boat.hardware, rails } } };
+    expect(drillingWishes([onRails], () => 0.005).map(({ fitting }) => fitting)).toEqual(['rearRest']);
+  });
+
   it('takes a club’s fits: the bolts of pad and rest of everybody who kneels', () => {
-    const fits = [0.175, 0.178, 0.181, 0.192, 0.21].map((aftM) => {
+    const fits = [0.175, 0.178, 0.21].map((aftM) => {
       const seat = exampleSeat({ athlete: exampleAthlete() });
       return exampleFit([{ ...seat, kneePad: { ...seat.kneePad, aftM } }]);
     });
-    const wishes = drillingWishes(fits, () => 0.005);
-    expect(wishes).toHaveLength(10);
+    const wishes = drillingWishes(fits, () => 0.004);
+    expect(wishes).toHaveLength(6);
     const { floorboard } = fits[0]!.boat;
-    const { plan } = bestDrilling(drillingModel(wishes, rules({ board: floorboard, stepM: 0.001 })), solve)!;
-    // Five rests in one place, and pads at three: 12 mm between the middle ones and 18 to the last leave no two.
-    expect(plan.fresh.length).toBeLessThan(2 * 10);
+    const { plan } = planIn(
+      bestDrilling(drillingModel(wishes, rules({ board: floorboard, stepM: 0.002 })), solve),
+    );
+    // Three rests in one place, two pads that can share, and one that cannot.
+    expect(plan.fresh).toHaveLength(6);
+    expect(plan.plates).toBe(3);
     for (const [k, standing] of plan.standings.entries()) {
       expect(standing!.movedMm).toBeLessThanOrEqual(1000 * wishes[k]!.toleranceM + 1e-6);
     }

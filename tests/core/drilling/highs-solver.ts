@@ -15,7 +15,7 @@ export async function exactSolver(): Promise<Solve> {
   const highs = await load();
   return (programme) => {
     const { Status, Columns, ObjectiveValue } = highs.solve(programme, { mip_rel_gap: 0 });
-    if (Status !== 'Optimal') return null;
+    if (Status !== 'Optimal') return 'none';
     return { value: (name) => Columns[name]?.Primal ?? 0, optimal: true, bound: ObjectiveValue };
   };
 }

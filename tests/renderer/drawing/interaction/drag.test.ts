@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Fit, fitSchema } from '../../../../core/document/fit-schema.ts';
+import { drillingWishes } from '../../../../core/drilling/drilling-wish.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { type DragKeys, draggedTo, startDrag } from '../../../../renderer/drawing/interaction/drag.ts';
@@ -185,5 +186,31 @@ describe('handles', () => {
     const report = evaluator.evaluate(fit);
     const grip = { handle: 'lowerHand', view: 'profile' } as const;
     expect(startDrag(grip, { fit, report, seat: 0 }, { screen: { x: 0, y: 0 }, geometry })).toBeNull();
+  });
+});
+
+describe('a pull near holes of the board that are drilled', () => {
+  const bolts = drillingWishes([exampleFit()], () => 0)[0]!.bolts;
+  const fit = fitSchema.parse({
+    ...exampleFit(),
+    boat: {
+      ...exampleFit().boat,
+      // Three centimetres aft and one to port of where the pad's bolts are now.
+      holes: bolts.map(({ x, y }) => ({ xM: x - 0.03, yM: y + 0.01 })),
+    },
+  });
+  const grip = { handle: 'kneePad', view: 'plan' } as const;
+
+  it('ends on the holes', () => {
+    const { kneePad } = pull(fit, grip, { x: -27, y: -8 }).seats[0]!;
+    expect(kneePad.aftM).toBeCloseTo(fit.seats[0]!.kneePad.aftM + 0.03, 6);
+    expect(kneePad.outM).toBeCloseTo(fit.seats[0]!.kneePad.outM + 0.01, 6);
+  });
+
+  it('does not with Alt, nor farther off', () => {
+    const free = pull(fit, grip, { x: -27, y: -8 }, { ...keys, free: true }).seats[0]!.kneePad;
+    expect(free.aftM).toBeCloseTo(fit.seats[0]!.kneePad.aftM + 0.027, 6);
+    const far = pull(fit, grip, { x: -27, y: 8 }).seats[0]!.kneePad;
+    expect(far.outM).toBeCloseTo(fit.seats[0]!.kneePad.outM - 0.008, 6);
   });
 });

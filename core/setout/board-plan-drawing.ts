@@ -1,0 +1,122 @@
+import type { Boat } from '../document/boat-schema.ts';
+import { boardEnds, boardHalfWidthAt, boardStations } from '../parts/board.ts';
+import type { Words } from '../text/words.ts';
+import type { BoardPlan } from './board-plan.ts';
+import { millimetres } from './sheet-length.ts';
+import {
+  circle,
+  cross,
+  words as lettering,
+  line,
+  type MillimetrePoint,
+  type TemplateDrawing,
+  type TemplateLayer,
+  type TemplateShape,
+} from './template-drawing.ts';
+
+/** Layers of the paddlers, in the order of their letters; past the sixth they begin again: the letter tells them apart. */
+export const PADDLER_LAYERS = [
+  'paddlerA',
+  'paddlerB',
+  'paddlerC',
+  'paddlerD',
+  'paddlerE',
+  'paddlerF',
+] as const satisfies readonly TemplateLayer[];
+
+/** Board shown beyond the outermost hole, millimetres. */
+const BEYOND_MM = 50;
+/** Rings of the paddlers round a hole: from its edge to the first, and from one to the next, millimetres. */
+const RING_MM = 1.6;
+/** Height of the letters beside a hole, and of its number. */
+const LETTER_MM = 2.8;
+const NUMBER_MM = 4;
+
+/** The layer of the paddler at a place in the list. */
+export function paddlerLayer(place: number): TemplateLayer {
+  return PADDLER_LAYERS[place % PADDLER_LAYERS.length]!;
+}
+
+/**
+ * The floorboard at full size with every hole: drilled, new, unused and plugged, each with its number, and a ring and a letter in the
+ * colour of everybody whose fittings stand in it. x forward of mid-length, y to port, millimetres.
+ */
+export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): TemplateDrawing {
+  const marks = [...holeShapes(plan), ...unusedShapes(plan)];
+  const xs = [...plan.holes, ...plan.unused].map(({ xM }) => millimetres(xM));
+  const ends = boardEnds(boat.floorboard).map(millimetres);
+  const aft = Math.max(Math.min(...xs, 0) - BEYOND_MM, Math.min(...ends));
+  const fore = Math.min(Math.max(...xs, 0) + BEYOND_MM, Math.max(...ends));
+  const halfAt = (x: number) => millimetres(boardHalfWidthAt(boat.floorboard, x / 1000));
+  return {
+    id: 'floorboard',
+    title: words.say('board.paper.floorboard'),
+    seen: words.say('template.floorboard.seen'),
+    facing: words.say('board.paper.facing'),
+    shapes: [
+      ...sides(boat, { aft, fore, halfAt }),
+      line('centreline', [aft, 0], [fore, 0]),
+      line('centreMark', [0, -halfAt(0) - 5], [0, halfAt(0) + 5]),
+      lettering(words.say('board.paper.middle'), [2.5, halfAt(0) - 8]),
+      lettering(words.say('template.left'), [aft + 6, halfAt(aft) + 3]),
+      lettering(words.say('template.right'), [aft + 6, -halfAt(aft) - 6.5]),
+      lettering(words.say('template.bow'), [fore - 4, 3], { anchor: 'end' }),
+      ...marks,
+    ],
+  };
+}
+
+/** The board's long edges between two places, and its ends where they lie there. */
+function sides(
+  { floorboard }: Boat,
+  { aft, fore, halfAt }: { aft: number; fore: number; halfAt: (x: number) => number },
+): TemplateShape[] {
+  const bends = boardStations(floorboard)
+    .map(millimetres)
+    .filter((x) => x > aft && x < fore);
+  const side = [aft, ...bends, fore].map((x): MillimetrePoint => [x, halfAt(x)]);
+  const ends = boardEnds(floorboard).map(millimetres);
+  return [
+    line('outline', ...side),
+    line('outline', ...side.map(([x, y]): MillimetrePoint => [x, -y])),
+    ...ends
+      .filter((x) => x >= aft - 1e-6 && x <= fore + 1e-6)
+      .map((x) => line('outline', [x, -halfAt(x)], [x, halfAt(x)])),
+  ];
+}
+
+function holeShapes({ holes, people }: BoardPlan): TemplateShape[] {
+  const placeOf = (letter: string) => people.findIndex((one) => one.letter === letter);
+  return holes.flatMap(({ number, xM, yM, diameterM, drilled, letters }) => {
+    const at: MillimetrePoint = [millimetres(xM), millimetres(yM)];
+    const radius = millimetres(diameterM) / 2;
+    const layer = drilled ? 'drill' : 'drillNow';
+    const outer = radius + RING_MM * (letters.length + 1);
+    return [
+      circle(layer, at, radius),
+      ...cross(layer, at, radius + 1.2),
+      ...letters.map((letter, k) => circle(paddlerLayer(placeOf(letter)), at, radius + RING_MM * (k + 1))),
+      lettering(String(number), [at[0] - outer, at[1] + outer * 0.6], { height: NUMBER_MM, anchor: 'end' }),
+      ...letters.map((letter, k) =>
+        lettering(letter, [at[0] + outer + k * LETTER_MM * 1.4, at[1] + outer * 0.6], {
+          layer: paddlerLayer(placeOf(letter)),
+          height: LETTER_MM,
+        }),
+      ),
+    ];
+  });
+}
+
+/** Holes that nobody uses: bare where they are drilled, crossed out where they are plugged. */
+function unusedShapes({ unused }: BoardPlan): TemplateShape[] {
+  return unused.flatMap(({ xM, yM, diameterM, state }) => {
+    const [x, y] = [millimetres(xM), millimetres(yM)];
+    const radius = millimetres(diameterM) / 2;
+    const reach = radius * Math.SQRT1_2;
+    const crossed = [
+      line('drill', [x - reach, y - reach], [x + reach, y + reach]),
+      line('drill', [x - reach, y + reach], [x + reach, y - reach]),
+    ];
+    return [circle('drill', [x, y], radius), ...(state === 'plugged' ? crossed : [])];
+  });
+}

@@ -1,0 +1,61 @@
+import { say } from '../../language/messages.ts';
+import { Field } from '../../ui/form/field.tsx';
+import { BLANK_HOLE } from './blank-pieces.ts';
+import type { BoatSectionProps } from './boat-values.ts';
+
+const states = () =>
+  (['drilled', 'planned', 'plugged'] as const).map((value) => ({ value, name: say(`boat.holes.${value}`) }));
+
+/** Holes that the floorboard has, is to have, or had: fittings snap to the drilled ones, and a plan begins with them. */
+export function BoatHoles({ form }: BoatSectionProps) {
+  const { holes } = form.values;
+  return (
+    <section>
+      <h2>{say('boat.holes')}</h2>
+      <p className="soft">{say('boat.holes.about')}</p>
+      {holes.map((_, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a hole is its place in the list
+        <div className="entry-row kept-row" key={i}>
+          <Field as="length" {...form.at('holes', i, 'fromSternM')} label={say('boat.holes.from-stern')} />
+          <Field as="length" {...form.at('holes', i, 'yM')} label={say('boat.holes.to-port')} />
+          <Field as="length" {...form.at('holes', i, 'diameterM')} label={say('boat.holes.diameter')} />
+          <Field
+            as="select"
+            {...form.at('holes', i, 'state')}
+            label={say('boat.holes.state')}
+            options={states()}
+          />
+          <button
+            type="button"
+            className="button words"
+            onClick={() => form.change({ holes: holes.filter((_hole, other) => other !== i) })}
+          >
+            {say('boat.holes.remove')}
+          </button>
+        </div>
+      ))}
+      <p className="row">
+        <button
+          type="button"
+          className="button"
+          onClick={() => form.change({ holes: [...holes, BLANK_HOLE] })}
+        >
+          {say('boat.holes.add')}
+        </button>
+        {holes.some(({ state }) => state === 'planned') && (
+          <button
+            type="button"
+            className="button"
+            onClick={() =>
+              form.change({
+                holes: holes.map((hole) => (hole.state === 'planned' ? { ...hole, state: 'drilled' } : hole)),
+              })
+            }
+          >
+            {say('boat.holes.all-drilled')}
+          </button>
+        )}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { bestDrilling } from '../../../core/drilling/best-drilling.ts';
+import { drilledPlaces } from '../../../core/drilling/drilled-places.ts';
+import { drillingModel, USUAL_DRILLING } from '../../../core/drilling/drilling-model.ts';
+import { drillingWishes } from '../../../core/drilling/drilling-wish.ts';
+import { movedFit } from '../../../core/drilling/given-up.ts';
+import { inventedFit, ROWS_OF_HOLES } from '../setout/invented-set-out.ts';
+import { exactSolver } from './highs-solver.ts';
+
+const drilledAt = (fit: Fit, holes: readonly { x: number; y: number }[]): Fit => ({
+  ...fit,
+  boat: {
+    ...fit.boat,
+    holes: holes.map(({ x, y }) => ({ xM: x, yM: y, diameterM: 0.0065, state: 'drilled' as const })),
+  },
+});
+
+describe('places on holes that are drilled', () => {
+  it.each(['left', 'right'] as const)(
+    'are those that a plan puts pad and rest at, kneeling %s',
+    async (side) => {
+      const fit = inventedFit({ side, hardware: ROWS_OF_HOLES });
+      const rules = { ...USUAL_DRILLING, board: fit.boat.floorboard, known: [] };
+      const found = bestDrilling(
+        drillingModel(
+          drillingWishes([fit], () => 0.003),
+          { ...rules, stepM: 0.002 },
+        ),
+        await exactSolver(),
+      );
+      if (found === 'none' || found === 'late') throw new Error(found);
+      const [pad, rest] = found.plan.standings;
+      const planned = movedFit(fit, 0, { kneePad: pad!, rearRest: rest! }).seats[0]!;
+      const drilled = drilledAt(fit, found.plan.used);
+      for (const fitting of ['kneePad', 'rearRest'] as const) {
+        const places = drilledPlaces(drilled, 0, fitting);
+        const { aftM, outM } = planned[fitting];
+        // Bolts are spaced to whole steps: the middle of a pair may be out by half of one.
+        const off = places.map((place) => Math.hypot(place.aftM - aftM, place.outM - outM));
+        expect(Math.min(...off), fitting).toBeLessThan(0.0011);
+      }
+    },
+  );
+
+  it('are none without drilled holes, for planned ones, and on rails', () => {
+    const fit = inventedFit({ hardware: ROWS_OF_HOLES });
+    expect(drilledPlaces(fit, 0, 'kneePad')).toEqual([]);
+    const bolts = drillingWishes([fit], () => 0)[0]!.bolts;
+    const drilled = drilledAt(fit, bolts);
+    expect(drilledPlaces(drilled, 0, 'kneePad')).toHaveLength(1);
+    const holes = drilled.boat.holes!.map((hole) => ({ ...hole, state: 'planned' as const }));
+    expect(drilledPlaces({ ...drilled, boat: { ...drilled.boat, holes } }, 0, 'kneePad')).toEqual([]);
+    const rails = [{ fitting: 'kneePad' as const, apartM: 0.1, heightM: 0, holeM: 0.0065 }];
+    const hardware = { ...drilled.boat.hardware, rails };
+    expect(drilledPlaces({ ...drilled, boat: { ...drilled.boat, hardware } }, 0, 'kneePad')).toEqual([]);
+  });
+});
