@@ -1,4 +1,5 @@
 import type { Boat } from '../../core/document/boat-schema.ts';
+import { pointsOf } from '../../core/graphics/shape.ts';
 import type { BoardPlan } from '../../core/setout/board-plan.ts';
 import { boardPlanDrawing, paddlerLayer } from '../../core/setout/board-plan-drawing.ts';
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
@@ -129,7 +130,7 @@ function drawPlan(
   box: { left: number; top: number; width: number; height: number },
 ): void {
   const { shapes } = boardPlanDrawing(boat, plan, words);
-  const edges = shapes.filter((shape) => shape.kind === 'polyline');
+  const edges = shapes.filter((shape) => shape.kind === 'line');
   const { minX, maxX, minY, maxY } = boundsOf(edges);
   const scale = Math.min(box.width / (maxX - minX), (box.height - 4) / (maxY - minY));
   const place = ([x, y]: readonly [number, number]) =>
@@ -138,9 +139,11 @@ function drawPlan(
       box.top + 2 + (maxY - y) * scale,
     ] as const;
   for (const edge of edges) {
-    if (edge.layer !== 'outline' && edge.layer !== 'centreline') continue;
-    const { ink, width, dash } = LAYER_STYLES[edge.layer];
-    pdf.path(edge.points.map(place), { stroke: ink, width: width / 2, dash });
+    if (edge.role !== 'outline' && edge.role !== 'centreline') continue;
+    const { ink, width, dash } = LAYER_STYLES[edge.role];
+    for (const points of edge.lines.map(pointsOf)) {
+      pdf.path(points.map(place), { stroke: ink, width: width / 2, dash });
+    }
   }
   const spots = plan.holes.map(({ xM, yM, number }) => ({ number, at: place([1000 * xM, 1000 * yM]) }));
   for (const { number, at } of spots) {

@@ -99,7 +99,7 @@ function holeShapes({ holes, people }: BoardPlan): TemplateShape[] {
       lettering(String(number), [at[0] - outer, at[1] + outer * 0.6], { height: NUMBER_MM, anchor: 'end' }),
       ...letters.map((letter, k) =>
         lettering(letter, [at[0] + outer + k * LETTER_MM * 1.4, at[1] + outer * 0.6], {
-          layer: paddlerLayer(placeOf(letter)),
+          role: paddlerLayer(placeOf(letter)),
           height: LETTER_MM,
         }),
       ),
