@@ -13,7 +13,7 @@ import { GripList } from './interaction/grip-list.tsx';
 import type { HandStore } from './interaction/hand-state.ts';
 import { PointerHand } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
-import { FONTS } from './view/pen.ts';
+import { ALPHABETS, FONTS } from './view/pen.ts';
 import { LAYERS, type LayerName } from './view/scene.ts';
 import type { SheetLayout } from './view/sheet-layout.ts';
 import './drawing.css';
@@ -173,7 +173,7 @@ function useRestyle(canvas: BenchCanvas | null, density: number): void {
     if (!canvas) return;
     const restyle = () => canvas.restyle(currentFormat());
     restyle();
-    void Promise.all(FONTS.map((font) => window.document.fonts.load(font))).then(restyle);
+    void Promise.all(FONTS.map((font) => window.document.fonts.load(font, ALPHABETS))).then(restyle);
     const dark = window.matchMedia('(prefers-color-scheme: dark)');
     // The theme's own listener sets the colours first; a frame later they can be read.
     const later = () => requestAnimationFrame(restyle);

@@ -29,7 +29,10 @@ export function captionsOf(
     ).toUpperCase();
     const { left, top } = layout.windows[view];
     const width = widthOf(words);
-    return { words, rect: { left: left + 2, top: top + 3, width, height: LETTERING.caption.height } };
+    const { height } = LETTERING.caption;
+    // A narrow section is all figure: its name stands over it, where a low sheet is free.
+    const isOver = view === 'section' && layout.cardPlace === 'beside';
+    return { words, rect: { left: left + 2, top: isOver ? top - height - 3 : top + 3, width, height } };
   });
 }
 

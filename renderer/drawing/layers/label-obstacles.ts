@@ -6,7 +6,7 @@ import { gripMarks } from '../view/grip-marks.ts';
 import type { Disc } from '../view/inside-ring.ts';
 import type { Obstacles } from '../view/label-placer.ts';
 import { isOverview, onto, type Scene, seatReport } from '../view/scene.ts';
-import type { ScreenPoint } from '../view/screen-point.ts';
+import type { ScreenPoint, ScreenRect } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import { supportRing } from '../view/support-ring.ts';
 import { VIEWS } from '../view/view-geometry.ts';
@@ -17,6 +17,8 @@ import type { Leader } from './leaders.ts';
 /** A line that a label should not lie on is felt as beads this wide, this far apart, pixels. */
 const BEAD = { radius: 4, apart: 9 };
 const SHAFT_BEADS = 14;
+/** Room that the view's buttons take in the longest of the languages, with a gap: a figure beside them reads as one of them. */
+const LOOK_ROOM = { width: 190, height: 32 };
 
 /** What labels keep clear of: captions and handles always; the figure, lines and leaders where there is a better place. */
 export function labelObstacles(
@@ -32,7 +34,12 @@ export function labelObstacles(
   }));
   const soft = [...figureDiscs(scene), ...leaders.flatMap(({ path }) => beads(path))];
   if (!isOverview(scene)) soft.push(...lineBeads(scene));
-  return { hard: [...captions, ...handles], soft };
+  return { hard: [...captions, ...handles, lookRoom(scene)], soft };
+}
+
+/** Where the view's buttons stand, with room for their longest words. */
+export function lookRoom({ layout: { width, look } }: Scene): ScreenRect {
+  return { left: width - look.right - LOOK_ROOM.width, top: look.top, ...LOOK_ROOM };
 }
 
 function figureDiscs(scene: Scene): Disc[] {

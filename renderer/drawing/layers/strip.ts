@@ -14,6 +14,8 @@ const ROOM_FOR_TILT = 0.3;
 const WATER_AT = 0.6;
 const ROOM_OVER_WATER = 0.5;
 const END_WORDS = 54;
+/** From one line of the words beside the strip to the next, at most, pixels. */
+const MOST_LINE_STEP = 20;
 
 /** The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. */
 export const strip: Part = {
@@ -160,14 +162,16 @@ function words(pen: Pen, scene: Scene, times: number): void {
           [say('drawing.strip.tilt', { times }), 'note'],
         ]
       : [[say('drawing.strip.not-afloat'), 'label']];
-  let y = top + height / 2 - (lines.length - 1) * 10;
+  // A low strip sets its lines closer, so that the first one stays clear of the window's head.
+  const step = Math.min(MOST_LINE_STEP, height / lines.length);
+  let y = top + height / 2 - ((lines.length - 1) * step) / 2;
   for (const [text, lettering] of lines) {
     pen.text(
       text,
       { x: left, y },
       { lettering, colour: lettering === 'label' ? 'ink' : 'ink-soft', baseline: 'middle' },
     );
-    y += lettering === 'label' ? 21 : 18;
+    y += step;
   }
 }
 

@@ -26,6 +26,9 @@ const FAMILY = '"Ysabeau Office", "Noto Sans Georgian", "Noto Sans Armenian", "N
 /** Fonts that must be there before anything is measured. */
 export const FONTS = Object.values(LETTERING).map(({ font }) => `${font} ${FAMILY}`);
 
+/** A letter of each alphabet that the drawing may show: fonts are fetched alphabet by alphabet. */
+export const ALPHABETS = 'aőжωệ→✓';
+
 /** Where a view's origin lies on the paper (pixels), pixels to the metre, and how wide its lines are drawn (pixels). */
 export interface Placed extends ScreenPoint {
   readonly scale: number;

@@ -68,6 +68,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
             },
             {
               title: say('photograph.open'),
+              className: 'whole',
               cell: ({ id, fit }) => (
                 <a
                   aria-label={say('photograph.open.fit', { fit: fit.name })}
@@ -77,7 +78,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
                 </a>
               ),
             },
-            { title: say('week.boat'), cell: ({ fit }) => fit.boat.name },
+            { title: say('week.boat'), cell: ({ fit }) => fit.boat.name, className: 'fit-boat' },
             {
               title: say('week.body'),
               cell: (one) => <BodyThen one={one} athlete={athlete} changes={answers.get(one.id) ?? null} />,

@@ -30,6 +30,8 @@ export function JoinedEntries({ id, name }: { id: string; name: string }) {
     (other) => other.id !== id && !entries?.joined.some((one) => one.id === other.id),
   );
   if (!entries) return error && <ErrorMessage error={error} />;
+  // Where there is nobody else there is nothing to merge.
+  if (!error && !entries.joinedInto && entries.joined.length === 0 && free.length === 0) return null;
   return (
     <section>
       <h2>{say('join.title')}</h2>

@@ -46,6 +46,7 @@ export function FitsPage() {
   return (
     <Page
       title={say('fits.title')}
+      wide
       tools={
         <a className="button chief" href={hrefOf({ page: 'new-fit' })}>
           {say('fits.new')}
@@ -65,9 +66,9 @@ export function FitsPage() {
             cell: (fit) => fit.athleteNames.join(', ') || say('fits.no-athlete'),
           },
           { title: say('fits.boat'), cell: (fit) => fit.boatName },
-          { title: say('fits.kept'), cell: keptText },
+          { title: say('fits.kept'), cell: keptText, className: 'whole' },
           { title: say('fits.use'), cell: (fit) => <FitWays fit={fit} /> },
-          { title: say('list.changed'), cell: (fit) => instantText(fit.changedAt) },
+          { title: say('list.changed'), cell: (fit) => instantText(fit.changedAt), className: 'whole' },
         ]}
         empty={
           <div className="stack">

@@ -1,11 +1,13 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
-import { StartFigure } from './start-figure.tsx';
+
+// The words are there first; the figure is computed and follows.
+const StartFigure = lazy(() => import('./start-figure.tsx').then((m) => ({ default: m.StartFigure })));
 
 /** An empty sheet: what this is, two ways to begin, and the cautions. */
 export function FirstStart({ notices }: { notices: readonly string[] }) {
@@ -23,7 +25,11 @@ export function FirstStart({ notices }: { notices: readonly string[] }) {
   return (
     <main className="sheet-body" id="content" tabIndex={-1}>
       <div className="first-start">
-        <StartFigure />
+        <div className="start-picture">
+          <Suspense>
+            <StartFigure />
+          </Suspense>
+        </div>
         <div className="first-words">
           <h1>{say('sheet.name')}</h1>
           <p className="first-what">{say('start.what')}</p>

@@ -1,41 +1,55 @@
-/** A quiet drawing for the empty sheet: a racing canoe's lines in plan and profile with the three points of contact. */
+import { useMemo } from 'react';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { showPicture } from '../../../core/show/show-picture.ts';
+import { showScene } from '../../../core/show/show-scene.ts';
+import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
+import { startFit } from './start-fit.ts';
+
+/** Written in millimetres. */
+const PER_METRE = 1000;
+/** What is seen of the boat to each side of the seat's mark, and over and under the base line, metres. */
+const FRAME = { half: 1.42, top: 1.5, bottom: -0.32, plan: 0.42, gap: 0.06 };
+
+/** A drawing for the empty sheet: a paddler of mean size in a usual single, from above and from the side, as first set. */
 export function StartFigure() {
+  const views = useMemo(drawn, []);
+  const { half, top, bottom, plan, gap } = FRAME;
+  const height = 2 * plan + gap + top - bottom;
+  if (!views) return null;
+  const across = `translate(${half - views.stationX}`;
   return (
-    <svg className="start-figure" viewBox="0 0 520 330" aria-hidden="true" focusable="false">
-      <g fill="none" stroke="var(--rule)" strokeWidth="1">
-        <path d="M10 90h500" strokeDasharray="14 4 2 4" />
-        <path d="M260 18v300" strokeDasharray="14 4 2 4" />
-        {[60, 110, 160, 210, 310, 360, 410, 460].map((x) => (
-          <path key={x} d={`M${x} 44v92M${x} 196v66`} stroke="var(--rule-faint)" />
-        ))}
+    <svg className="start-figure" viewBox={`0 0 ${2 * half} ${height}`} aria-hidden="true" focusable="false">
+      <path className="start-axis" d={`M${half} 0V${height}`} />
+      <clipPath id="start-plan">
+        <rect width={2 * half} height={2 * plan} />
+      </clipPath>
+      <clipPath id="start-profile">
+        <rect y={2 * plan + gap} width={2 * half} height={top - bottom} />
+      </clipPath>
+      <g clipPath="url(#start-plan)">
+        <g transform={`${across} ${plan}) scale(${1 / PER_METRE})`}>
+          <ShapesSvg shapes={views.above} perMetre={PER_METRE} />
+        </g>
       </g>
-      <path
-        d="M20 90C90 58 170 46 260 46s170 12 240 44c-70 32-150 44-240 44S90 122 20 90Z"
-        fill="var(--hull)"
-        stroke="var(--ink)"
-        strokeWidth="1.3"
-      />
-      <path
-        d="M20 214c60 34 140 44 240 44s180-10 240-44"
-        fill="var(--hull)"
-        stroke="var(--ink)"
-        strokeWidth="1.3"
-      />
-      <path d="M20 214c90 12 170 14 240 14s150-2 240-14" fill="none" stroke="var(--ink)" strokeWidth="1.3" />
-      <path d="M0 240h520v40H0Z" fill="var(--water)" />
-      <path d="M0 240h520" stroke="var(--water-line)" />
-      <path
-        d="M222 104 172 78 322 80Z"
-        fill="none"
-        stroke="var(--measure)"
-        strokeWidth="1.2"
-        strokeDasharray="4 3"
-      />
-      <circle cx="222" cy="104" r="7" fill="var(--accent)" />
-      <circle cx="172" cy="78" r="5" fill="var(--wood-deep)" />
-      <circle cx="322" cy="80" r="5" fill="var(--ink)" />
-      <path d="M222 114v28M260 114v28M222 136h38" stroke="var(--accent)" fill="none" />
-      <path d="m222 136 7-3v6ZM260 136l-7-3v6Z" fill="var(--accent)" />
+      <g clipPath="url(#start-profile)">
+        <g transform={`${across} ${2 * plan + gap + top}) scale(${1 / PER_METRE})`}>
+          <ShapesSvg shapes={views.side} perMetre={PER_METRE} />
+        </g>
+      </g>
     </svg>
   );
+}
+
+/** The shapes of both views; null where there is nothing to show. */
+function drawn() {
+  const fit = startFit();
+  const scene = showScene(fit, createEvaluator().evaluate(fit), 0);
+  if (!scene) return null;
+  const hull = hullOfBoat(fit.boat);
+  const shapes = (view: 'side' | 'above') => {
+    const { ground, person } = showPicture(scene, hull, view);
+    return [...ground, ...person];
+  };
+  return { side: shapes('side'), above: shapes('above'), stationX: scene.frame.stationX };
 }

@@ -40,12 +40,16 @@ type FormRow = ReturnType<typeof curvesOfForm>[number];
 
 function formColumns(hull: Hull, format: Format): readonly Column<FormRow>[] {
   const middle = (hull.aftX + hull.foreX) / 2;
+  const fromMid = (x: number) => {
+    const by = format.length(Math.abs(x - middle));
+    return say(x < middle ? 'hull.form.aft' : 'hull.form.fore', { by });
+  };
   const plain = (value: number, decimals: number) => format.number(value, { decimals });
   const figures: readonly (readonly [title: string, cell: (row: FormRow) => string])[] = [
     [say('hull.form.mass'), (row) => format.mass(row.displacementKg)],
     [say('hull.form.per-cm'), (row) => format.mass(row.massPerCentimetre)],
-    [say('hull.form.lcb'), (row) => format.length(middle - row.centroid.x)],
-    [say('hull.form.lcf'), (row) => format.length(middle - row.waterplane.lcf)],
+    [say('hull.form.lcb'), (row) => fromMid(row.centroid.x)],
+    [say('hull.form.lcf'), (row) => fromMid(row.waterplane.lcf)],
     [say('hull.form.km'), (row) => format.length(row.transverseKm)],
     [say('hull.form.moment'), (row) => `${plain(row.momentPerCentimetreTrim, 1)} N·m`],
     [say('hull.form.wetted'), (row) => `${plain(row.wettedSurface, 2)} m²`],

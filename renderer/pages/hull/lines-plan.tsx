@@ -108,15 +108,21 @@ function Stations({ hull, from, to }: { hull: Hull; from: number; to: number }) 
 const side = ({ x, z }: BoatPoint) => [x, -z * TIMES] as const;
 const above = ({ x, y }: BoatPoint) => [x, y * TIMES] as const;
 
-/** The name of each line at its fore end, counted from the keel or from the centreline. */
+/**
+ * The name of each line, counted from the keel or from the centreline: at the place along its last run that `along` says,
+ * a share from its after to its fore end.
+ */
 function LineNames(props: {
   lines: readonly { readonly runs: readonly BoatPoint[][] }[];
   named: (number: number) => string;
   see: (point: BoatPoint) => readonly [number, number];
+  along?: (index: number) => number;
 }) {
+  const { along = () => 1 } = props;
   const ends = props.lines.flatMap(({ runs }, k) => {
-    const end = runs.at(-1)?.at(-1);
-    return end ? [{ name: props.named(k + 1), at: props.see(end) }] : [];
+    const run = runs.at(-1) ?? [];
+    const at = run[Math.round(along(k) * (run.length - 1))];
+    return at ? [{ name: props.named(k + 1), at: props.see(at) }] : [];
   });
   return (
     <g className="lines-words lines-names">
@@ -145,6 +151,9 @@ function Profile({ lines }: { lines: HullLines }) {
   );
 }
 
+/** Waterlines all end at bow and stern: their names stand one after another along the middle, where they lie apart. */
+const waterlineName = (index: number) => 0.3 + 0.08 * index;
+
 function Plan({ lines, hull }: { lines: HullLines; hull: Hull }) {
   return (
     <>
@@ -158,6 +167,7 @@ function Plan({ lines, hull }: { lines: HullLines; hull: Hull }) {
         lines={lines.waterlines}
         named={(k) => say('hull.lines.waterline', { number: k })}
         see={above}
+        along={waterlineName}
       />
     </>
   );

@@ -9,11 +9,16 @@ export interface ChosenSeat {
   readonly side: Side | null;
 }
 
-/** What has been chosen for a new fit so far. It outlives a walk to the athlete's or boat's form and back. */
-interface Chosen {
+/** What is chosen for a new fit. */
+export interface NewFitValues {
   readonly boatId: string | null;
   readonly seats: readonly ChosenSeat[];
+  /** Null: a name of athletes and boat. */
   readonly name: string | null;
+}
+
+/** What has been chosen for a new fit so far. It outlives a walk to the athlete's or boat's form and back. */
+interface Chosen extends NewFitValues {
   /** What is being made elsewhere, to be brought back here; for an athlete, into which seat. */
   readonly awaited: { readonly what: 'boat' } | { readonly what: 'athlete'; readonly seat: number } | null;
 }
@@ -25,11 +30,20 @@ export function forgetChosen(): void {
   chosen.setState(NOTHING);
 }
 
+/** The seats with a part of one changed; seats before it that nobody has chosen stay open. */
+export function withSeat(
+  seats: readonly ChosenSeat[],
+  index: number,
+  part: Partial<ChosenSeat>,
+): readonly ChosenSeat[] {
+  const all = [...seats];
+  while (all.length <= index) all.push({ athleteId: undefined, side: null });
+  all[index] = { ...all[index]!, ...part };
+  return all;
+}
+
 export function chooseSeat(index: number, part: Partial<ChosenSeat>): void {
-  const seats = [...chosen.getState().seats];
-  while (seats.length <= index) seats.push({ athleteId: undefined, side: null });
-  seats[index] = { ...seats[index]!, ...part };
-  chosen.setState({ seats });
+  chosen.setState(({ seats }) => ({ seats: withSeat(seats, index, part) }));
 }
 
 /** After an athlete or boat was made for a new fit: takes it up there and says where to go back to; else null. */

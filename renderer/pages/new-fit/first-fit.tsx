@@ -56,7 +56,7 @@ export function FirstFit() {
       <p className="soft">{say('first-fit.about')}</p>
       <Form
         form={form}
-        className="entries"
+        className="entries first-fit"
         buttons={
           <button className="button chief" type="submit">
             {say('new-fit.begin')}

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { useStore } from 'zustand';
-import type { AthleteRecord, BoatRecord } from '../../../app/contract/records.ts';
-import type { CallError } from '../../../app/contract/result.ts';
+import type { BoatRecord } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { FirstSetting, type ProposedStart } from '../../bench/proposal/first-setting.tsx';
 import { call } from '../../client/client.ts';
@@ -12,16 +11,19 @@ import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { Form } from '../../ui/form/form.tsx';
+import { readForm } from '../../ui/form/form-rules.ts';
+import { type FormState, useForm } from '../../ui/form/use-form.ts';
+import type { FormValues } from '../../ui/form/use-form-values.ts';
 import { Page } from '../../ui/page.tsx';
-import { type ChosenSeat, chosen, forgetChosen } from './chosen.ts';
+import { chosen, forgetChosen, type NewFitValues } from './chosen.ts';
 import { FirstFit } from './first-fit.tsx';
-import { fitName } from './fit-name.ts';
-import { makeFit, type Starter } from './make-fit.ts';
+import { makeFit } from './make-fit.ts';
+import { type ChosenFit, chosenFit, type Listed, newFitRules, UNCHOSEN } from './new-fit-rules.ts';
 import { withSingles } from './own-singles.ts';
 import { SeatChoice } from './seat-choice.tsx';
 
 const EVERYTHING = { limit: 1000 };
-const UNCHOSEN: ChosenSeat = { athleteId: undefined, side: null };
 
 /** A new fit: which boat, who in which seat; the bench then begins from a first setting. */
 export function NewFitPage() {
@@ -42,111 +44,83 @@ export function NewFitPage() {
   );
 }
 
-function startersOf(
-  record: BoatRecord,
-  seats: readonly ChosenSeat[],
-  athletes: readonly AthleteRecord[],
-): Starter[] {
-  return record.boat.seats.map((_, i) => {
-    const { athleteId, side } = seats[i] ?? UNCHOSEN;
-    const found = athletes.find(({ id }) => id === athleteId);
-    const athlete = found ? { ...found.athlete, id: found.id } : null;
-    return { athlete, side: side ?? athlete?.side ?? 'left' };
-  });
-}
-
-interface Listed {
-  readonly boats: readonly BoatRecord[];
-  readonly athletes: readonly AthleteRecord[];
-}
-
-/** What has been chosen so far, and what keeps it from being begun. */
-function useChosenFit({ boats, athletes }: Listed) {
-  const { boatId, seats, name } = useStore(chosen);
-  const record = boats.find(({ id }) => id === boatId) ?? (boats.length === 1 ? boats[0]! : null);
-  const starters = record ? startersOf(record, seats, athletes) : [];
-  const named = record
-    ? (name ??
-      fitName(
-        record.boat.name,
-        starters.flatMap(({ athlete }) => athlete?.name ?? []),
-      ))
-    : '';
-  const twice = starters.find(
-    ({ athlete }, i) => athlete?.id && starters.some((other, j) => j < i && other.athlete?.id === athlete.id),
-  )?.athlete;
-  const seated = record?.boat.seats.every((_, i) => seats[i]?.athleteId !== undefined) ?? false;
+/** The choices live beside the page: the forms of athlete and boat bring back what was made there. */
+function useChosenValues(): FormValues<NewFitValues> {
   return {
-    record,
-    seats,
-    starters,
-    named,
-    twice,
-    ready: seated && named.trim() !== '' && !twice,
-    /** Changes with everything that a first setting depends on. */
-    choice: JSON.stringify([record?.id, starters.map(({ athlete, side }) => [athlete?.id, side])]),
-    make: async (boat: BoatRecord): Promise<Fit> => {
-      const crew = boat.boat.seats.length > 1 ? await withSingles(starters) : starters;
-      return makeFit({ name: named.trim(), boat: { ...boat.boat, id: boat.id }, starters: crew });
-    },
+    formValues: useStore(chosen),
+    change: (part) => chosen.setState(typeof part === 'function' ? part(chosen.getState()) : part),
+    discard: forgetChosen,
   };
 }
 
+/** The fit of what was chosen, every fitting in its first setting. */
+async function makeChosen({ record, starters, named }: ChosenFit): Promise<Fit> {
+  const { id, boat } = record!;
+  const crew = boat.seats.length > 1 ? await withSingles(starters) : starters;
+  return makeFit({ name: named.trim(), boat: { ...boat, id }, starters: crew });
+}
+
 function NewFitForm(listed: Listed) {
-  const fit = useChosenFit(listed);
-  const { record, starters, ready, choice, make } = fit;
-  const [refusal, setRefusal] = useState<CallError | null>(null);
+  const rules = newFitRules(listed);
+  const held = useChosenValues();
   const [proposed, setProposed] = useState<ProposedStart | null>(null);
-
-  async function begin(event: React.FormEvent): Promise<void> {
-    event.preventDefault();
-    if (!record || !ready) return;
-    const start =
-      proposed?.choice === choice ? { ...proposed.fit, name: fit.named.trim() } : await make(record);
-    const result = await call('fits.create', { fit: start });
-    if (!result.ok) return setRefusal(result.error);
-    forgetChosen();
-    go({ page: 'fit', id: result.value.id });
-  }
-
+  const fit = chosenFit(held.formValues, listed);
+  const { record, starters } = fit;
+  // Changes with everything that a first setting depends on.
+  const choice = JSON.stringify([record?.id, starters.map(({ athlete, side }) => [athlete?.id, side])]);
+  const form = useForm(rules, {
+    start: held.formValues,
+    held,
+    save: async ({ name }) =>
+      call('fits.create', {
+        fit: proposed?.choice === choice ? { ...proposed.fit, name } : await makeChosen(fit),
+      }),
+    onSaved: ({ id }) => go({ page: 'fit', id }),
+  });
+  const ready = readForm(rules, held.formValues).ok && starters.some(({ athlete }) => athlete);
   return (
-    <form className="entries" onSubmit={begin} noValidate>
+    <Form
+      form={form}
+      className="entries"
+      buttons={
+        <button className="button chief" type="submit">
+          {say('new-fit.begin')}
+        </button>
+      }
+    >
       <section>
-        <BoatChoice boats={listed.boats} record={record} />
-        <SeatChoices {...fit} {...listed} />
+        <BoatChoice boats={listed.boats} record={record} form={form} />
+        <SeatChoices {...fit} {...listed} form={form} />
         {record && (
           <TextField
+            {...form.at('name')}
             label={say('new-fit.name')}
             value={fit.named}
-            onChange={(text) => chosen.setState({ name: text })}
+            onChange={(name) => form.change({ name })}
           />
         )}
       </section>
       <p className="soft">{say('new-fit.about')}</p>
-      {record && ready && starters.some(({ athlete }) => athlete) && (
-        <FirstSetting choice={choice} make={() => make(record)} onProposed={setProposed} />
-      )}
-      {refusal && <ErrorMessage error={refusal} />}
+      {ready && <FirstSetting choice={choice} make={() => makeChosen(fit)} onProposed={setProposed} />}
       <CautionList />
-      <p className="row">
-        <button className="button chief" type="submit" disabled={!ready}>
-          {say('new-fit.begin')}
-        </button>
-      </p>
-    </form>
+    </Form>
   );
 }
 
-function BoatChoice({ boats, record }: { boats: readonly BoatRecord[]; record: BoatRecord | null }) {
+interface InForm {
+  readonly form: FormState<NewFitValues>;
+}
+
+function BoatChoice({ boats, record, form }: InForm & { boats: Listed['boats']; record: BoatRecord | null }) {
   return (
     <div className="entry-row">
       {boats.length > 0 ? (
         <SelectField
+          {...form.at('boatId')}
           label={say('new-fit.boat')}
           value={record?.id ?? null}
           placeholder={say('new-fit.choose')}
           options={boats.map(({ id, boat }) => ({ value: id, name: boat.name }))}
-          onChange={(id) => chosen.setState({ boatId: id })}
         />
       ) : (
         <p>{say('new-fit.no-boat')}</p>
@@ -163,27 +137,18 @@ function BoatChoice({ boats, record }: { boats: readonly BoatRecord[]; record: B
 }
 
 /** Who kneels in each seat; in the one seat of a boat that is yet to be made, where there is none. */
-function SeatChoices(props: ReturnType<typeof useChosenFit> & Listed) {
-  const { record, seats, starters, twice, boats, athletes } = props;
+function SeatChoices({ record, starters, boats, athletes, form }: ChosenFit & Listed & InForm) {
   const count = record?.boat.seats.length ?? (boats.length === 0 ? 1 : 0);
-  return (
-    <>
-      {Array.from({ length: count }, (_, i) => (
-        <SeatChoice
-          // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
-          key={i}
-          index={i}
-          seats={count}
-          athletes={athletes}
-          choice={seats[i] ?? UNCHOSEN}
-          side={starters[i]?.side ?? 'left'}
-        />
-      ))}
-      {twice && (
-        <p className="field-problem" role="alert">
-          {say('new-fit.twice', { name: twice.name })}
-        </p>
-      )}
-    </>
-  );
+  return Array.from({ length: count }, (_, i) => (
+    <SeatChoice
+      // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
+      key={i}
+      index={i}
+      seats={count}
+      athletes={athletes}
+      choice={form.values.seats[i] ?? UNCHOSEN}
+      side={starters[i]?.side ?? 'left'}
+      form={form}
+    />
+  ));
 }

@@ -4,7 +4,8 @@ import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
-import { type ChosenSeat, chooseSeat, chosen } from './chosen.ts';
+import type { FormState } from '../../ui/form/use-form.ts';
+import { type ChosenSeat, chosen, type NewFitValues, withSeat } from './chosen.ts';
 
 /** Stands for an empty seat in the list of athletes. */
 const NOBODY = 'nobody';
@@ -21,8 +22,12 @@ export function SeatChoice(props: {
   athletes: readonly AthleteRecord[];
   choice: ChosenSeat;
   side: Side;
+  form: FormState<NewFitValues>;
 }) {
-  const { index, seats, athletes, choice, side } = props;
+  const { index, seats, athletes, choice, side, form } = props;
+  const choose = (part: Partial<ChosenSeat>) =>
+    form.change({ seats: withSeat(form.values.seats, index, part) });
+  const path = `seats.${index}.athleteId`;
   const options = [
     ...athletes.map(({ id, athlete }) => ({ value: id, name: athlete.name })),
     ...(seats > 1 ? [{ value: NOBODY, name: say('new-fit.empty-seat') }] : []),
@@ -31,11 +36,13 @@ export function SeatChoice(props: {
     <div className="entry-row">
       {options.length > 0 ? (
         <SelectField
+          name={path}
+          problem={form.problems[path] ?? null}
           label={seatLabel(index, seats)}
           value={choice.athleteId === undefined ? null : (choice.athleteId ?? NOBODY)}
           placeholder={say('new-fit.choose')}
           options={options}
-          onChange={(value) => chooseSeat(index, { athleteId: value === NOBODY ? null : value, side: null })}
+          onChange={(value) => choose({ athleteId: value === NOBODY ? null : value, side: null })}
         />
       ) : (
         <p>{say('new-fit.no-athlete')}</p>
@@ -44,7 +51,7 @@ export function SeatChoice(props: {
         <ChoiceField
           label={say('new-fit.side')}
           value={side}
-          onChange={(value) => chooseSeat(index, { side: value })}
+          onChange={(value) => choose({ side: value })}
           options={[
             { value: 'left', name: say('side.left') },
             { value: 'right', name: say('side.right') },

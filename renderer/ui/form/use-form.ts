@@ -2,7 +2,7 @@ import { useRef, useState } from 'react';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { type FormRules, type Problems, readForm, withoutPath } from './form-rules.ts';
 import { type ValueRule, valueRule } from './schema-at.ts';
-import { useFormValues } from './use-form-values.ts';
+import { type FormValues, useFormValues } from './use-form-values.ts';
 import { valueAt, withValueAt } from './value-at.ts';
 
 /** One value of a form as its field is given it. */
@@ -44,6 +44,8 @@ export interface FormPlan<V, Out, Saved> {
   readonly start: V;
   /** Name under which unfinished values outlive the page; left out, they do not. */
   readonly keepAs?: string;
+  /** Values that live elsewhere, because another page writes to them as well; left out, the form has its own. */
+  readonly held?: FormValues<V>;
   /** What else changes with a change. */
   readonly changing?: (values: V, part: Partial<V>) => Partial<V>;
   readonly save: (document: Out, event: React.FormEvent) => Promise<CallResult<Saved>>;
@@ -55,7 +57,8 @@ export function useForm<V extends object, Out, Saved>(
   rules: FormRules<V, Out>,
   plan: FormPlan<V, Out, Saved>,
 ): FormState<V> {
-  const { formValues: values, change: enter, discard } = useFormValues(plan.keepAs ?? null, plan.start);
+  const own = useFormValues(plan.keepAs ?? null, plan.start);
+  const { formValues: values, change: enter, discard } = plan.held ?? own;
   const [problems, setProblems] = useState<Problems>({});
   const [refusals, setRefusals] = useState(0);
   const [error, setError] = useState<CallError | null>(null);
