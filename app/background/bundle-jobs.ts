@@ -1,10 +1,11 @@
+import { statSync } from 'node:fs';
 import { CannotDecrypt, decrypted, WrongPassphrase } from '../bundle/encryption.ts';
-import { packedFile, slicesOfFile } from '../bundle/packed.ts';
+import { type Packed, packedFile, slicesOfFile } from '../bundle/packed.ts';
 import { type BundleContents, bundleItems } from '../bundle/read-bundle.ts';
 import { BundleRefused } from '../bundle/refusal.ts';
 import type { Incoming } from '../store/incoming.ts';
 import { mergeSteps } from '../store/merge.ts';
-import { openBeside } from '../store/open-beside.ts';
+import { stageImport } from '../store/staged-import.ts';
 import { atomically, type Store } from '../store/store.ts';
 import { inCopy } from './copy-of-store.ts';
 import type { JobHooks, Jobs, ReadBundle } from './job.ts';
@@ -18,18 +19,25 @@ export function previewBundle(
   return inCopy({ file, copy, at }, hooks, (store) => merged(store, path, hooks));
 }
 
-/** Imports a bundle into the store, all of it or nothing. The main thread writes nothing meanwhile. */
-export function importBundle(
-  { folder, path, at }: Jobs['bundle-import']['input'],
+/** Reads a bundle to its end, and writes it down as an import that is to be made: all of it or nothing. */
+export function stageBundle(
+  { folder, path }: Jobs['bundle-stage']['input'],
   hooks: JobHooks,
-): Jobs['bundle-import']['output'] {
-  const store = openBeside(folder, () => at);
+): Jobs['bundle-stage']['output'] {
+  const packed = opened(path, hooks);
+  const whole = function* () {
+    for (const item of bundleItems(packed)) {
+      hooks.goOn();
+      yield item;
+    }
+  };
   try {
-    const read = merged(store, path, hooks);
-    return { read, needsBackup: store.safeguard.needsBackup() };
+    stageImport(folder, whole());
+    return { kind: 'staged' };
+  } catch (error) {
+    return refusal(error);
   } finally {
-    store.safeguard.close();
-    store.db.close();
+    packed.close();
   }
 }
 
@@ -53,7 +61,7 @@ export async function decryptBundle(
 }
 
 function merged(store: Store, path: string, hooks: JobHooks): ReadBundle {
-  const packed = packedFile(path, (bytes) => hooks.progress(percent(bytes, packed.size), 100));
+  const packed = opened(path, hooks);
   try {
     return atomically(store, () => {
       const items = listening(bundleItems(packed));
@@ -64,9 +72,21 @@ function merged(store: Store, path: string, hooks: JobHooks): ReadBundle {
       }
     });
   } catch (error) {
-    if (!(error instanceof BundleRefused)) throw error;
-    return { kind: 'refused', path: error.path, message: error.message };
+    return refusal(error);
+  } finally {
+    packed.close();
   }
+}
+
+/** A file as a bundle; how far it has been read is told. */
+function opened(path: string, hooks: JobHooks): Packed {
+  const size = statSync(path).size;
+  return packedFile(path, (bytes) => hooks.progress(percent(bytes, size), 100));
+}
+
+function refusal(error: unknown): Extract<ReadBundle, { kind: 'refused' }> {
+  if (!(error instanceof BundleRefused)) throw error;
+  return { kind: 'refused', path: error.path, message: error.message };
 }
 
 function percent(bytes: number, of: number): number {

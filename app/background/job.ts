@@ -9,6 +9,9 @@ export type ReadBundle =
   | { readonly kind: 'read'; readonly madeAt: string; readonly changes: MergeCounts }
   | { readonly kind: 'refused'; readonly path: string; readonly message: string };
 
+/** What became of reading a bundle for an import. */
+export type StagedBundle = { readonly kind: 'staged' } | Extract<ReadBundle, { kind: 'refused' }>;
+
 /** What each job is given, and what it gives. Everything passes between threads as a copy. */
 export interface Jobs {
   /** Copies the store into one file and checks the copy; gives what is wrong with it, or null. */
@@ -33,10 +36,10 @@ export interface Jobs {
     input: { file: string; copy: string; path: string; at: number };
     output: ReadBundle;
   };
-  /** Imports a bundle into the store itself. The main thread writes nothing meanwhile. */
-  readonly 'bundle-import': {
-    input: { folder: string; path: string; at: number };
-    output: { read: ReadBundle; needsBackup: boolean };
+  /** Reads a bundle from end to end and writes it down as an import that is to be made. */
+  readonly 'bundle-stage': {
+    input: { folder: string; path: string };
+    output: StagedBundle;
   };
   /** Restores a backup into the store itself. The main thread writes nothing meanwhile. */
   readonly restore: {
@@ -72,10 +75,13 @@ export interface JobOrder {
   readonly name: JobName;
   readonly input: unknown;
   readonly stop: SharedArrayBuffer;
+  /** Whether it says that it is ready, and begins when it hears anything. */
+  readonly waits: boolean;
 }
 
 /** What a worker says. */
 export type JobWord =
+  | { readonly kind: 'ready' }
   | { readonly kind: 'progress'; readonly done: number; readonly of: number }
   | { readonly kind: 'done'; readonly output: unknown }
   | { readonly kind: 'cancelled' }

@@ -1,5 +1,5 @@
 import { backup, settleBackup } from './backup-job.ts';
-import { decryptBundle, importBundle, previewBundle } from './bundle-jobs.ts';
+import { decryptBundle, previewBundle, stageBundle } from './bundle-jobs.ts';
 import { eraseCopies, eraseJournal, erasePreview, eraseStore } from './erase-jobs.ts';
 import { exportEverything } from './export-job.ts';
 import type { JobHooks, JobName, Jobs } from './job.ts';
@@ -16,7 +16,7 @@ export const jobs: {
   export: exportEverything,
   'bundle-decrypt': decryptBundle,
   'bundle-preview': previewBundle,
-  'bundle-import': importBundle,
+  'bundle-stage': stageBundle,
   restore,
   'erase-preview': erasePreview,
   'erase-store': eraseStore,

@@ -13,6 +13,10 @@ export class JobFailed extends Error {
 
 /** A job under way. */
 export interface RunningJob<T> {
+  /** Resolves when everything it needs is loaded. */
+  readonly ready: Promise<void>;
+  /** Lets a job begin that waits. */
+  begin(): void;
   readonly result: Promise<T>;
   /** Asks it to stop; it then ends with `WorkCancelled`. */
   cancel(): void;
@@ -22,20 +26,25 @@ export interface RunningJob<T> {
 const WORKER_FILE = import.meta.url.endsWith('.ts') ? 'worker.ts' : 'worker.js';
 
 /**
- * Runs a job in a thread of its own, so that the program answers meanwhile. Rejects with `WorkCancelled`, or with
- * `JobFailed` and the code of the error.
+ * Runs a job in a thread of its own, so that the program answers meanwhile. One that `waits` loads what it needs, and begins when
+ * it is told. Rejects with `WorkCancelled`, or with `JobFailed` and the code of the error.
  */
 export function startJob<N extends JobName>(
   name: N,
   input: Jobs[N]['input'],
-  progress: (done: number, of: number) => void = () => {},
+  {
+    progress = () => {},
+    waits = false,
+  }: { progress?: (done: number, of: number) => void; waits?: boolean } = {},
 ): RunningJob<Jobs[N]['output']> {
   const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-  const order: JobOrder = { name, input, stop };
+  const order: JobOrder = { name, input, stop, waits };
   const worker = new Worker(new URL(WORKER_FILE, import.meta.url), { workerData: order });
+  const isReady = Promise.withResolvers<void>();
   const result = new Promise<Jobs[N]['output']>((resolve, reject) => {
     worker.on('message', (word: JobWord) => {
-      if (word.kind === 'progress') progress(word.done, word.of);
+      if (word.kind === 'ready') isReady.resolve();
+      else if (word.kind === 'progress') progress(word.done, word.of);
       else if (word.kind === 'done') resolve(word.output as Jobs[N]['output']);
       else reject(word.kind === 'cancelled' ? new WorkCancelled() : new JobFailed(word));
     });
@@ -43,5 +52,13 @@ export function startJob<N extends JobName>(
     // After a word that settled it this changes nothing.
     worker.on('exit', (code) => reject(new Error(`the worker for ${name} ended with ${code}`)));
   });
-  return { result, cancel: () => void Atomics.store(new Int32Array(stop), 0, 1) };
+  // Whoever waits for it to be ready hears why it never will be; nobody else needs to.
+  result.catch(isReady.reject);
+  isReady.promise.catch(() => {});
+  return {
+    ready: isReady.promise,
+    begin: () => worker.postMessage('begin'),
+    result,
+    cancel: () => void Atomics.store(new Int32Array(stop), 0, 1),
+  };
 }

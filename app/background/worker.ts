@@ -25,5 +25,11 @@ async function work({ name, input, stop }: JobOrder, say: (word: JobWord) => voi
 
 if (parentPort) {
   const port = parentPort;
-  void work(workerData as JobOrder, (word) => port.postMessage(word));
+  const order = workerData as JobOrder;
+  const say = (word: JobWord) => port.postMessage(word);
+  const begin = () => void work(order, say);
+  if (order.waits) {
+    port.once('message', begin);
+    say({ kind: 'ready' });
+  } else begin();
 }

@@ -6,10 +6,10 @@ import { ENCRYPTED_ENDING, isEncrypted } from '../bundle/encryption.ts';
 import { BUNDLE_PROBLEMS } from '../bundle/refusal.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { erasedButHere } from '../store/erased-people.ts';
 import { done, type Program, refused } from './program.ts';
-import { backUp, eraseEntry, unfinishedFile, whileLent } from './safekeeping.ts';
+import { backUp, unfinishedFile } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
+import { takeStagedIn } from './staged-imports.ts';
 
 /** Bundles that wait for an answer; of more, the oldest goes. */
 const MOST_WAITING = 2;
@@ -26,7 +26,7 @@ export async function exportBundle(
   const name = `everything-${day}.${BUNDLE_ENDING}`;
   try {
     const order = { file: store.file, to: path, version, at, passphrase };
-    const written = await turn.alone(() => work.inWorker('export', 'export', order));
+    const written = await turn.alone(() => work.inWorker('export', { name: 'export', input: order }));
     if (written === 'too-large') {
       rmSync(path, { force: true });
       return refused('too-large', SENTENCES['bundle-too-large']);
@@ -78,7 +78,7 @@ export async function unlockBundle(
   const order = { path, to, passphrase, size: statSync(path).size };
   let opened: Jobs['bundle-decrypt']['output'] | null = null;
   try {
-    opened = await turn.alone(() => work.inWorker('unlock', 'bundle-decrypt', order));
+    opened = await turn.alone(() => work.inWorker('unlock', { name: 'bundle-decrypt', input: order }));
   } finally {
     if (opened !== 'decrypted') rmSync(to, { force: true });
   }
@@ -94,7 +94,7 @@ async function previewFile(program: Program, path: string): Promise<Preview> {
   const order = { file: store.file, copy: unfinishedFile(store), path, at: store.clock() };
   let read: ReadBundle | null = null;
   try {
-    read = await turn.alone(() => work.inWorker('read-bundle', 'bundle-preview', order));
+    read = await turn.alone(() => work.inWorker('read-bundle', { name: 'bundle-preview', input: order }));
   } finally {
     if (read?.kind !== 'read') rmSync(path, { force: true });
   }
@@ -103,23 +103,27 @@ async function previewFile(program: Program, path: string): Promise<Preview> {
   return done({ kind: 'ready', handle: keepWaiting(program, path), madeAt, changes });
 }
 
-/** Imports a previewed bundle, after a backup of the present. */
+/**
+ * Imports a previewed bundle, after a backup of the present. A worker reads it to its end first, and may be stopped; from then
+ * on it is taken in in short transactions, and comes to its end whatever happens. Edits go on meanwhile.
+ */
 export function importBundle(
   program: Program,
   { handle }: ParsedInput<'bundle.import'>,
 ): Promise<CallResult<CallOutput<'bundle.import'>>> {
-  return program.turn.alone(async () => {
+  const { store, work, turn } = program;
+  return turn.alone(async () => {
     const path = waiting(program, handle);
     if (path === null || isEncrypted(path)) return refused('not-found', SENTENCES['no-such-bundle']);
     const presentKeptAs = await backUp(program, 'before-import');
-    const { read } = await whileLent(program, ({ folder, clock }) =>
-      program.work.inWorker('import', 'bundle-import', { folder, path, at: clock() }),
-    );
-    if (read.kind === 'refused') return bundleRefused(read);
+    const staged = await work.inWorker('import', {
+      name: 'bundle-stage',
+      input: { folder: store.folder, path },
+    });
+    if (staged.kind === 'refused') return bundleRefused(staged);
+    const changes = await takeStagedIn(program);
     forget(program, handle);
-    // Whoever was erased elsewhere goes here too, and from every copy: that of the present as well.
-    for (const entry of erasedButHere(program.store.db)) await eraseEntry(program, entry, 'full-names');
-    return done({ changes: read.changes, presentKeptAs });
+    return done({ changes: changes!, presentKeptAs });
   });
 }
 

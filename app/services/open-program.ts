@@ -18,6 +18,7 @@ import { findingSentences, rebuildingSentence } from './finding-sentences.ts';
 import { createLibraryLink } from './library-link.ts';
 import type { Program } from './program.ts';
 import { refusalSentence, SENTENCES } from './sentences.ts';
+import { finishImport } from './staged-imports.ts';
 import { createWorkbench } from './work.ts';
 import { createWriteLock } from './write-lock.ts';
 
@@ -64,6 +65,7 @@ export function openProgram(where: {
   void speakAsChosen(program);
   const left = finishErasures(store);
   if (left.length > 0) notices.set('erasure', SENTENCES['erase-unfinished'](left));
+  void finishImport(program);
   const stopBackups = keepDailyBackups(program);
   library.start(program);
   return {

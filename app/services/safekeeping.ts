@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { JobName, Jobs } from '../background/job.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Backup, takeBackup } from '../store/backups.ts';
@@ -7,6 +8,7 @@ import type { ErasedCopies, ErasedEverywhere } from '../store/erase-everywhere.t
 import { entriesOf, type NamedEntry } from '../store/join-people.ts';
 import { recordTitle } from '../store/record-title.ts';
 import { athletes } from '../store/roster.ts';
+import { dropStaged } from '../store/staged-import.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 
@@ -19,11 +21,10 @@ export async function takeBackupNow(program: Program): Promise<CallResult<Backup
 export function backUp(program: Program, cause: Backup['cause']): Promise<Backup> {
   const { store, work } = program;
   return takeBackup(store, cause, {
-    copy: ({ file }, to) => work.inWorker('backup', 'backup', { file, to }),
-    async settle() {
-      await whileLent(program, ({ folder, clock }) =>
-        work.inWorker('backup', 'settle-backup', { folder, at: clock() }),
-      );
+    copy: ({ file }, to) => work.inWorker('backup', { name: 'backup', input: { file, to } }),
+    async settle({ folder, clock }) {
+      const input = { folder, at: clock() };
+      await inLentStore(program, 'backup', { name: 'settle-backup', input });
     },
   });
 }
@@ -35,9 +36,9 @@ export function restore(
 ): Promise<CallResult<CallOutput<'backups.restore'>>> {
   return program.turn.alone(async () => {
     const presentKeptAs = await backUp(program, 'before-restore');
-    const { restored } = await whileLent(program, ({ folder, clock }) =>
-      program.work.inWorker('restore', 'restore', { folder, at: clock(), name, how }),
-    );
+    const { folder, clock } = program.store;
+    const input = { folder, at: clock(), name, how };
+    const { restored } = await inLentStore(program, 'restore', { name: 'restore', input });
     if (restored === 'no-such-backup') return refused('not-found', SENTENCES['no-such-backup']);
     if (restored === 'unreadable') return refused('damaged', SENTENCES['backup-unreadable']);
     return done({ presentKeptAs });
@@ -53,9 +54,8 @@ export async function previewErase(
   if (name === null) return missing('athlete');
   const entries = entriesToErase(store, { id, name });
   const copy = unfinishedFile(store);
-  const each = await turn.alone(() =>
-    work.inWorker('erase-preview', 'erase-preview', { file: store.file, copy, entries }),
-  );
+  const input = { file: store.file, copy, entries };
+  const each = await turn.alone(() => work.inWorker('erase-preview', { name: 'erase-preview', input }));
   return done(withTitles(store, together(each)));
 }
 
@@ -74,6 +74,7 @@ export function erase(
     const known = athleteName(store, id);
     if (known === null) return missing('athlete');
     if (known.trim() !== name.trim()) return refused('not-allowed', SENTENCES['erase-name'](known));
+    dropStaged(store.folder);
     const each: Erasure[] = [];
     let copies: ErasedCopies = { copiesRewritten: 0, copiesLeft: [] };
     for (const entry of entriesToErase(store, { id, name: known })) {
@@ -101,11 +102,11 @@ export async function eraseEntry(
 ): Promise<ErasedEverywhere> {
   const { store, work } = program;
   const { folder } = store;
-  const { erasure } = await whileLent(program, () =>
-    work.inWorker('erase', 'erase-store', { folder, at: store.clock(), entry, clear }),
-  );
-  const copies = await work.inWorker('erase', 'erase-copies', { folder });
-  await whileLent(program, () => work.inWorker('erase', 'erase-journal', { folder, at: store.clock() }));
+  const input = { folder, at: store.clock(), entry, clear };
+  const { erasure } = await inLentStore(program, 'erase', { name: 'erase-store', input });
+  const copies = await work.inWorker('erase', { name: 'erase-copies', input: { folder } });
+  const at = store.clock();
+  await inLentStore(program, 'erase', { name: 'erase-journal', input: { folder, at } });
   return { ...erasure, ...copies };
 }
 
@@ -147,20 +148,26 @@ function athleteName(store: Program['store'], id: string): string | null {
   return row?.name ?? null;
 }
 
-/** Lets a worker write the store. Edits wait meanwhile; what only reads goes on. */
-export function whileLent<T extends { readonly needsBackup: boolean; readonly settled?: boolean }>(
-  { store, writeLock }: Program,
-  work: (store: Program['store']) => Promise<T>,
-): Promise<T> {
-  return writeLock.alone(async () => {
-    store.safeguard.lend();
-    let left: { needsBackup: boolean; settled?: boolean } = { needsBackup: false };
-    try {
-      const done = await work(store);
-      left = done;
-      return done;
-    } finally {
-      store.safeguard.takeBack(left);
-    }
-  });
+/** Jobs that write the store itself. */
+type LentJob = { [N in JobName]: Jobs[N]['output'] extends { needsBackup: boolean } ? N : never }[JobName];
+
+/** Lets a worker write the store, once it has loaded what it needs. Edits wait meanwhile; what only reads goes on. */
+function inLentStore<N extends LentJob>(
+  { store, writeLock, work }: Program,
+  what: Parameters<Program['work']['inWorker']>[0],
+  job: { name: N; input: Jobs[N]['input'] },
+): Promise<Jobs[N]['output']> {
+  const hold = (run: () => Promise<Jobs[N]['output']>) =>
+    writeLock.alone(async () => {
+      store.safeguard.lend();
+      let left: { needsBackup: boolean; settled?: boolean } = { needsBackup: false };
+      try {
+        const done = await run();
+        left = done;
+        return done;
+      } finally {
+        store.safeguard.takeBack(left);
+      }
+    });
+  return work.inWorker(what, { ...job, hold });
 }

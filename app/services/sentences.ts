@@ -84,6 +84,9 @@ export const SENTENCES = {
   get 'choose-bundle'() {
     return say('problem.choose-bundle');
   },
+  get 'import-finished'() {
+    return say('problem.import-finished');
+  },
   get 'bundle-too-large'() {
     return say('problem.bundle-too-large');
   },

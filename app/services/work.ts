@@ -22,15 +22,25 @@ interface WorkProgress {
 /** The one long piece of work that may be under way. */
 export interface Workbench {
   progress(): WorkProgress | null;
-  /** Asks the work under way to stop; false if there is none. */
+  /** Asks the work under way to stop; false if there is none, or it must come to its end. */
   cancel(): boolean;
   /**
-   * Runs `steps` to their end, giving way to the event loop every few milliseconds; gives what they return. Throws
-   * `WorkCancelled` between two steps when asked to stop.
+   * Runs `steps` to their end, giving way to the event loop every few milliseconds; gives what they return. A step that is a
+   * number says how much is done. Throws `WorkCancelled` between two steps when asked to stop, unless it `mustEnd`.
    */
-  run<T>(work: { what: WorkKind; of: number }, steps: Iterator<unknown, T>): Promise<T>;
-  /** Runs a job in a worker, whose progress is then the progress here. */
-  inWorker<N extends JobName>(what: WorkKind, name: N, input: Jobs[N]['input']): Promise<Jobs[N]['output']>;
+  run<T>(work: { what: WorkKind; of: number; mustEnd?: boolean }, steps: Iterator<unknown, T>): Promise<T>;
+  /** Runs a job in a worker, whose progress is then the progress here. With `hold` the job runs within that, which it does not hold up by loading. */
+  inWorker<N extends JobName>(
+    what: WorkKind,
+    { name, input, hold }: WorkerJob<N>,
+  ): Promise<Jobs[N]['output']>;
+}
+
+/** A job, and what is to be held while it runs. */
+interface WorkerJob<N extends JobName> {
+  readonly name: N;
+  readonly input: Jobs[N]['input'];
+  readonly hold?: (run: () => Promise<Jobs[N]['output']>) => Promise<Jobs[N]['output']>;
 }
 
 /** How long work goes on before others get a turn, milliseconds: well under a frame. */
@@ -38,7 +48,7 @@ const TURN_MS = 8;
 
 interface Current {
   readonly what: WorkKind;
-  readonly cancel: () => void;
+  readonly cancel: (() => void) | null;
   done: number;
   of: number;
 }
@@ -50,21 +60,22 @@ export function createWorkbench(): Workbench {
       return current && { what: current.what, done: current.done, of: Math.max(current.of, current.done) };
     },
     cancel() {
-      current?.cancel();
-      return current !== null;
+      if (!current?.cancel) return false;
+      current.cancel();
+      return true;
     },
-    async run({ what, of }, steps) {
+    async run({ what, of, mustEnd = false }, steps) {
       let cancelled = false;
       const cancel = () => {
         cancelled = true;
       };
-      const job = { what, of, done: 0, cancel };
+      const job = { what, of, done: 0, cancel: mustEnd ? null : cancel };
       current = job;
       try {
         for (let turn = performance.now(); ; ) {
           const step = steps.next();
           if (step.done) return step.value;
-          job.done += 1;
+          job.done = typeof step.value === 'number' ? step.value : job.done + 1;
           if (performance.now() - turn < TURN_MS) continue;
           await new Promise((resolve) => setImmediate(resolve));
           if (cancelled) throw new WorkCancelled();
@@ -74,15 +85,21 @@ export function createWorkbench(): Workbench {
         if (current === job) current = null;
       }
     },
-    async inWorker(what, name, input) {
-      const running = startJob(name, input, (done, of) => {
+    async inWorker(what, { name, input, hold }) {
+      const progress = (done: number, of: number) => {
         job.done = done;
         job.of = of;
-      });
+      };
+      const running = startJob(name, input, { progress, waits: hold !== undefined });
       const job: Current = { what, done: 0, of: 0, cancel: running.cancel };
       current = job;
       try {
-        return await running.result;
+        if (!hold) return await running.result;
+        await running.ready;
+        return await hold(() => {
+          running.begin();
+          return running.result;
+        });
       } finally {
         if (current === job) current = null;
       }

@@ -7,7 +7,7 @@ const FILE_MODE = 0o600;
 
 /** What lies in a data folder by this program's doing. */
 const OWN_NAMES =
-  /^(kneelwright\.db.*|kneelwright\.lock|backups|before-upgrade|set-aside|log|journal.*|manifest\.json.*|window\.json|display\.json.*|erasure-under-way\.json.*|restoring-.*|library\.db.*|library-login.*)$/;
+  /^(kneelwright\.db.*|kneelwright\.lock|backups|before-upgrade|set-aside|log|journal.*|manifest\.json.*|window\.json|display\.json.*|erasure-under-way\.json.*|import-under-way\.db.*|restoring-.*|library\.db.*|library-login.*)$/;
 
 /** Makes a folder, with those above it, that nobody else may look into. One that is there stays as it is. */
 export function makePrivateFolder(path: string): void {

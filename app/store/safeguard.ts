@@ -68,10 +68,10 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
   let seen: SeenFiles | null = null;
   let lent = false;
 
-  function flush(): void {
+  function flush({ unjournalled = false } = {}): void {
     const at = position.get()!.n;
     const kept = pending.filter((change) => change.n <= at);
-    const large = pendingBytes > LARGEST_TRANSACTION;
+    const large = unjournalled || pendingBytes > LARGEST_TRANSACTION;
     if (kept.length > 0) {
       end ??= openJournalEnd(folder);
       end.add(large ? gapLine(at) : journalLines(kept));

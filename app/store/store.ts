@@ -15,8 +15,11 @@ export interface Store {
 
 /** What is written beside the store so that damage to it shows, and can be undone. */
 export interface Safeguard {
-  /** Writes down the rows that have been written; on the disk when this returns. Throws if they cannot be. */
-  flush(): void;
+  /**
+   * Writes down the rows that have been written; on the disk when this returns. Throws if they cannot be. `unjournalled`: only
+   * that there were some, and a backup is needed.
+   */
+  flush(how?: { unjournalled?: boolean }): void;
   /** Throws `StoreReplaced` if somebody else has put another file in the store's place since `looked`. */
   look(): void;
   /** Writes down what is left to write down, and remembers how the files look now. */
@@ -52,12 +55,12 @@ export function now(store: Pick<Store, 'clock'>): string {
  * Runs `work` as one transaction, written through to the disk before it returns; undone whole if it throws. What it
  * wrote is in the journal before the store itself says that it is kept.
  */
-export function atomically<T>(store: Store, work: () => T): T {
+export function atomically<T>(store: Store, work: () => T, how: { unjournalled?: boolean } = {}): T {
   if (store.db.inTransaction) return store.db.transaction(work).immediate();
   return store.db
     .transaction(() => {
       const result = work();
-      store.safeguard.flush();
+      store.safeguard.flush(how);
       return result;
     })
     .immediate();

@@ -29,8 +29,8 @@ interface Opened {
  */
 export async function longWorkBench(folder: string, { fitId }: Filled): Promise<Found> {
   const facts: Fact[] = [];
-  const add = async <T>(what: string, work: () => Promise<T>): Promise<T> => {
-    const { result, found } = await measured(what, work);
+  const add = async <T>(what: string, work: () => Promise<T>, edited?: Edited): Promise<T> => {
+    const { result, found } = await measured(what, work, edited);
     facts.push(...found);
     return result;
   };
@@ -40,30 +40,33 @@ export async function longWorkBench(folder: string, { fitId }: Filled): Promise<
     const fit = (await value(here, 'fits.open', { id: fitId })).fit;
     const athlete = fit.seats[0]?.athlete;
     if (!athlete?.id) throw new Error('nobody kneels in the fit');
-    await add('nothing at all', () => new Promise((resolve) => setTimeout(resolve, IDLE_MS)));
-    const backup = await add('backup', () => value(here, 'backups.take', {}));
-    const delivery = await add('export of everything', () => value(here, 'bundle.export', {}));
+    const beside = await toEdit(here, fit);
+    const inEmpty = await toEdit(empty, fit);
+    await add('nothing at all', () => new Promise((resolve) => setTimeout(resolve, IDLE_MS)), beside);
+    const backup = await add('backup', () => value(here, 'backups.take', {}), beside);
+    const delivery = await add('export of everything', () => value(here, 'bundle.export', {}), beside);
     if (delivery.kind !== 'download') throw new Error('the bundle was not delivered');
     const file = here.shell.fetch(delivery.href.split('/').at(-1)!);
     if (!file || !('path' in file)) throw new Error('the bundle is not in a file');
     const bundle = join(folder, 'bundle.kneelwright');
     copyFileSync(file.path, bundle);
-    for (const [where, into] of [
-      ['the same store', here],
-      ['an empty store', empty],
+    for (const [where, into, edited] of [
+      ['the same store', here, beside],
+      ['an empty store', empty, inEmpty],
     ] as const) {
       const sent = join(folder, 'sent');
       copyFileSync(bundle, sent);
       const upload = into.shell.accept(sent);
-      const read = await add(`import preview into ${where}`, () => value(into, 'bundle.preview', { upload }));
+      const preview = () => value(into, 'bundle.preview', { upload });
+      const read = await add(`import preview into ${where}`, preview, edited);
       if (read.kind !== 'ready') throw new Error('the bundle was not read');
-      await add(`import into ${where}`, () => value(into, 'bundle.import', { handle: read.handle }));
+      await add(`import into ${where}`, () => value(into, 'bundle.import', { handle: read.handle }), edited);
     }
     for (const how of ['bring-back', 'replace'] as const)
       await add(`restore, ${how}`, () => value(here, 'backups.restore', { name: backup.name, how }));
     const { id, name } = athlete;
-    await add('erase preview', () => value(here, 'athletes.previewErase', { id }));
-    await add('erase', () => value(here, 'athletes.erase', { id, name }));
+    await add('erase preview', () => value(here, 'athletes.previewErase', { id }), beside);
+    await add('erase', () => value(here, 'athletes.erase', { id, name }), beside);
   } finally {
     here.close();
     empty.close();
@@ -79,7 +82,48 @@ function opened(folder: string): Opened {
   return { ...program, shell };
 }
 
-async function measured<T>(what: string, work: () => Promise<T>): Promise<{ result: T; found: Fact[] }> {
+/** A fit that is edited while the work goes on. */
+interface Edited {
+  readonly into: Opened;
+  readonly id: string;
+  readonly fit: CallOutput<'fits.open'>['fit'];
+}
+/** Makes a fit of nobody, which stays when somebody is erased. */
+async function toEdit(into: Opened, of: Edited['fit']): Promise<Edited> {
+  const fit = { ...of, seats: of.seats.map((seat) => ({ ...seat, athlete: null })) };
+  return { into, id: (await value(into, 'fits.create', { fit })).id, fit };
+}
+
+/** From one edit to the next, milliseconds. */
+const EDITS_MS = 20;
+
+/** Saves a fit's draft again and again; gives, when stopped, how long the slowest and the middle one took, milliseconds. */
+function editsMeanwhile({ into, id, fit }: Edited): { stop(): Promise<{ longest: number; median: number }> } {
+  let over = false;
+  const waits: number[] = [];
+  const editing = (async () => {
+    while (!over) {
+      const from = performance.now();
+      await value(into, 'drafts.save', { id, fit });
+      waits.push(performance.now() - from);
+      await new Promise((resolve) => setTimeout(resolve, EDITS_MS));
+    }
+  })();
+  return {
+    async stop() {
+      over = true;
+      await editing;
+      waits.sort((a, b) => a - b);
+      return { longest: waits.at(-1) ?? 0, median: waits[Math.floor(waits.length / 2)] ?? 0 };
+    },
+  };
+}
+
+async function measured<T>(
+  what: string,
+  work: () => Promise<T>,
+  edited?: Edited,
+): Promise<{ result: T; found: Fact[] }> {
   const own = ownStretches();
   const delay = monitorEventLoopDelay({ resolution: 5 });
   delay.enable();
@@ -88,7 +132,9 @@ async function measured<T>(what: string, work: () => Promise<T>): Promise<{ resu
   delay.reset();
   own.reset();
   const began = performance.now();
+  const edits = edited && editsMeanwhile(edited);
   const result = await work();
+  const waited = await edits?.stop();
   const took = performance.now() - began;
   await new Promise((resolve) => setTimeout(resolve, TICKS_MS));
   delay.disable();
@@ -103,6 +149,12 @@ async function measured<T>(what: string, work: () => Promise<T>): Promise<{ resu
     fact('longest time without an answer', delay.max * NANO, 'ms'),
     fact('longest stretch of its own work', own.end(), 'ms'),
     fact('memory of the process after it', process.memoryUsage().rss / MB, 'MB'),
+    ...(waited
+      ? [
+          fact('longest wait of an edit', waited.longest, 'ms'),
+          fact('middle wait of an edit', waited.median, 'ms'),
+        ]
+      : []),
   ];
   return { result, found };
 }
