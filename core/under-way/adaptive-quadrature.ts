@@ -16,21 +16,30 @@ const PANEL = 0.5;
 const SMALL_PANELS = 2;
 const MOST_PANELS = 40;
 
+/** How far one panel may be off: a share of the integral, or so much, whichever is more. */
+export interface Tolerance {
+  readonly relative: number;
+  readonly absolute: number;
+}
+
+const allowed = ({ relative, absolute }: Tolerance, sum: number) =>
+  Math.max(relative * Math.abs(sum), absolute, Number.MIN_VALUE);
+
 /**
  * ∫₀^∞ f(u) du of a function that dies away at least like an exponential: panels of 0.5, each by adaptive Gauss–Kronrod
- * (7, 15), until two in a row add less than `tolerance` of the sum.
+ * (7, 15), until two in a row add less than is asked for: a share of the sum, or a value of its own.
  */
-export function integrateToInfinity(f: (u: number) => number, tolerance: number): number {
+export function integrateToInfinity(f: (u: number) => number, asked: Tolerance): number {
   let sum = 0;
   let small = 0;
   for (let panel = 0; panel < MOST_PANELS && small < SMALL_PANELS; panel++) {
     const part = adaptive(
       f,
       { from: panel * PANEL, to: (panel + 1) * PANEL },
-      { sum, tolerance, left: MOST_HALVINGS },
+      { sum, asked, left: MOST_HALVINGS },
     );
     sum += part;
-    small = Math.abs(part) <= tolerance * Math.abs(sum) ? small + 1 : 0;
+    small = Math.abs(part) <= allowed(asked, sum) ? small + 1 : 0;
   }
   return sum;
 }
@@ -38,23 +47,40 @@ export function integrateToInfinity(f: (u: number) => number, tolerance: number)
 function adaptive(
   f: (u: number) => number,
   { from, to }: { from: number; to: number },
-  { sum, tolerance, left }: { sum: number; tolerance: number; left: number },
+  { sum, asked, left }: { sum: number; asked: Tolerance; left: number },
 ): number {
   const { value, error } = kronrod(f, from, to);
-  if (left === 0 || error <= tolerance * Math.max(Math.abs(sum + value), Number.MIN_VALUE)) return value;
+  if (left === 0 || error <= allowed(asked, sum + value)) return value;
   const middle = (from + to) / 2;
-  const low = adaptive(f, { from, to: middle }, { sum, tolerance, left: left - 1 });
-  return low + adaptive(f, { from: middle, to }, { sum: sum + low, tolerance, left: left - 1 });
+  const low = adaptive(f, { from, to: middle }, { sum, asked, left: left - 1 });
+  return low + adaptive(f, { from: middle, to }, { sum: sum + low, asked, left: left - 1 });
 }
+
+/** The rule's error is told as QUADPACK tells it: the two rules' difference over the function's own spread, to this power. */
+const ERROR_POWER = 1.5;
+const ERROR_SCALE = 200;
 
 function kronrod(f: (u: number) => number, from: number, to: number) {
   const [half, middle] = [(to - from) / 2, (to + from) / 2];
-  let [fine, coarse] = [0, 0];
+  const values = new Float64Array(2 * NODES.length);
+  let fine = 0;
+  let coarse = 0;
   for (let i = 0; i < NODES.length; i++) {
     const step = half * NODES[i]!;
-    const pair = step === 0 ? f(middle) : f(middle - step) + f(middle + step);
-    fine += KRONROD[i]! * pair;
-    coarse += GAUSS[i]! * pair;
+    const low = f(middle - step);
+    const high = step === 0 ? 0 : f(middle + step);
+    values[2 * i] = low;
+    values[2 * i + 1] = high;
+    fine += KRONROD[i]! * (low + high);
+    coarse += GAUSS[i]! * (low + high);
   }
-  return { value: fine * half, error: Math.abs(fine - coarse) * half };
+  const mean = fine / 2;
+  let spread = 0;
+  for (let i = 0; i < NODES.length; i++) {
+    const away = Math.abs(values[2 * i]! - mean) + (NODES[i] === 0 ? 0 : Math.abs(values[2 * i + 1]! - mean));
+    spread += KRONROD[i]! * away;
+  }
+  const apart = Math.abs(fine - coarse);
+  const share = spread > 0 ? Math.min(1, ((ERROR_SCALE * apart) / spread) ** ERROR_POWER) : 0;
+  return { value: fine * half, error: spread * share * half };
 }

@@ -11,7 +11,8 @@ export interface GridSize {
 /**
  * The immersed half-hull read at stations and depths, for waves. `area[i · depths + j]` is the half-section's area at
  * station i below depth j, square metres: it is smoother than half-breadths where a bottom is flat. Depths are metres below
- * the water plane, 0 last, negative before. Stations stand closer at the ends, depths closer at the surface.
+ * the water plane, 0 last, negative before. Stations stand closer at the ends, alike on both sides of the middle; depths closer
+ * at the surface.
  */
 export interface ImmersedGrid {
   readonly x: Float64Array;

@@ -44,6 +44,9 @@ export const AIR_DRAG_AREA = { value: 0.4, sd: 0.12 };
 /** Density of air at 15 °C and sea level, kg/m³ (ISO 2533 standard atmosphere). */
 const AIR_DENSITY = 1.225;
 
+/** Waves are told to this share of friction, where that is less sharp than their own tolerance. */
+const NEGLIGIBLE = 1e-4;
+
 const GRID: GridSize = { stations: 81, depths: 21 };
 
 /**
@@ -71,7 +74,10 @@ export function towed(hull: Hull, running: Omit<Running, 'speed'>): (speed: numb
     const pressure = 0.5 * waterDensity * speed ** 2;
     const plate = pressure * wettedSurface * ittcFriction((speed * waterplane.length) / kinematicViscosity);
     const friction = plate * (1 + FORM_FACTOR.value);
-    const wave = volume > 0 ? waveResistance(grid, { speed, waterDensity, depth }) : 0;
+    const wave =
+      volume > 0
+        ? waveResistance(grid, { speed, waterDensity, depth, negligible: NEGLIGIBLE * friction })
+        : 0;
     const air = 0.5 * AIR_DENSITY * speed ** 2 * airArea;
     const sd = Math.hypot(
       plate * FORM_FACTOR.sd,

@@ -10,9 +10,12 @@ export interface Wavy {
   readonly depth?: number;
   /** Relative tolerance of the integral over wave directions. */
   readonly tolerance?: number;
+  /** Newtons that need not be told apart, whatever the tolerance; 0 unless given. */
+  readonly negligible?: number;
 }
 
-const TOLERANCE = 1e-4;
+/** Of the wave integral: the grid's own error is ten times this. */
+const TOLERANCE = 2e-4;
 
 /**
  * Wave resistance in newtons by Michell's thin-ship integral: a slender hull, ideal water, small waves; steady speed. In
@@ -26,22 +29,29 @@ const TOLERANCE = 1e-4;
  * Sources: J. H. Michell, Phil. Mag. 45 (1898) 106; E. O. Tuck, J. Austral. Math. Soc. B 30 (1989) 365; for finite depth
  * the source potential of Wehausen and Laitone, Surface Waves (1960), section 13. Sinkage, viscosity and breaking are left out.
  */
-export function waveResistance(grid: ImmersedGrid, { speed, waterDensity, depth, tolerance }: Wavy): number {
+export function waveResistance(
+  grid: ImmersedGrid,
+  { speed, waterDensity, depth, tolerance = TOLERANCE, negligible = 0 }: Wavy,
+): number {
   if (!(speed > 0) || grid.x.length < 2) return 0;
   const k0 = GRAVITY / speed ** 2;
+  const scale = (4 * waterDensity * speed ** 2) / Math.PI;
   const transform = sectionTransform(grid);
   // Over critical speed the waves across the course cannot follow: directions start where k0 h sec²θ = 1.
   const leastSecant = depth === undefined ? 1 : Math.max(1, 1 / Math.sqrt(k0 * depth));
-  const integral = integrateToInfinity((u) => {
-    const secant = leastSecant * Math.cosh(u);
-    const k = waveNumber(k0 * secant ** 2, depth);
-    if (!(k > 0)) return 0;
-    const spectrum = k ** 2 * transform({ k, along: k / secant, depth }) * depthFactor(k, depth);
-    // cosθ dθ with sec θ = s₀ cosh u: s₀ sinh u du / (s² √(s² − 1)); at s₀ = 1 that is du / s².
-    const stretch = leastSecant === 1 ? 1 : (leastSecant * Math.sinh(u)) / Math.sqrt(secant ** 2 - 1);
-    return (spectrum * stretch) / secant ** 2;
-  }, tolerance ?? TOLERANCE);
-  return ((4 * waterDensity * speed ** 2) / Math.PI) * integral;
+  const integral = integrateToInfinity(
+    (u) => {
+      const secant = leastSecant * Math.cosh(u);
+      const k = waveNumber(k0 * secant ** 2, depth);
+      if (!(k > 0)) return 0;
+      const spectrum = k ** 2 * transform({ k, along: k / secant, depth }) * depthFactor(k, depth);
+      // cosθ dθ with sec θ = s₀ cosh u: s₀ sinh u du / (s² √(s² − 1)); at s₀ = 1 that is du / s².
+      const stretch = leastSecant === 1 ? 1 : (leastSecant * Math.sinh(u)) / Math.sqrt(secant ** 2 - 1);
+      return (spectrum * stretch) / secant ** 2;
+    },
+    { relative: tolerance, absolute: negligible / scale },
+  );
+  return scale * integral;
 }
 
 /** 1 / (tanh kh · (1 − 2kh / sinh 2kh)): 1 in deep water. */
@@ -63,66 +73,118 @@ interface Wave {
 
 /** |H|² of the grid for one wave, m⁴: areas are taken as straight between depths, their transform as straight between stations. */
 function sectionTransform({ x, z, area }: ImmersedGrid): (wave: Wave) => number {
-  const weights = new Float64Array(z.length);
   const value = new Float64Array(x.length);
-  return ({ k, along, depth }) => {
-    depthWeights(z, { k, depth }, weights);
-    for (let i = 0, at = 0; i < x.length; i++) {
-      let sum = 0;
-      for (let j = 0; j < z.length; j++, at++) sum += weights[j]! * area[at]!;
-      value[i] = sum;
-    }
-    return powerAlong(x, value, along);
+  const powerAlong = powerAlongStations(x);
+  const depths = depthWeights(z);
+  return (wave) => {
+    const { weights } = depths;
+    const first = depths.weigh(wave);
+    for (let i = 0; i < x.length; i++) value[i] = weighed(weights, area, { first, row: i * z.length });
+    return powerAlong(value, wave.along);
   };
 }
 
-/**
- * |∫ v′(x) exp(i ω x) dx|² of a function straight between its nodes; what is not 0 at an end is a jump there (a transom).
- */
-function powerAlong(x: Float64Array, value: Float64Array, along: number): number {
-  const last = x.length - 1;
-  let [cos, sin] = [Math.cos(along * x[0]!), Math.sin(along * x[0]!)];
-  let [real, imaginary] = [value[0]! * cos, value[0]! * sin];
-  for (let i = 1; i <= last; i++) {
-    const [nextCos, nextSin] = [Math.cos(along * x[i]!), Math.sin(along * x[i]!)];
-    const slope = (value[i]! - value[i - 1]!) / ((x[i]! - x[i - 1]!) * along);
-    real += slope * (nextSin - sin);
-    imaginary -= slope * (nextCos - cos);
-    [cos, sin] = [nextCos, nextSin];
+/** Σ weights·area of one station, in three sums so that none waits for the other. */
+function weighed(
+  weights: Float64Array,
+  area: Float64Array,
+  { first, row }: { first: number; row: number },
+): number {
+  const { length } = weights;
+  let one = 0;
+  let two = 0;
+  let three = 0;
+  let j = first;
+  for (; j + 2 < length; j += 3) {
+    one += weights[j]! * area[row + j]!;
+    two += weights[j + 1]! * area[row + j + 1]!;
+    three += weights[j + 2]! * area[row + j + 2]!;
   }
-  real -= value[last]! * cos;
-  imaginary -= value[last]! * sin;
-  return real ** 2 + imaginary ** 2;
+  for (; j < length; j++) one += weights[j]! * area[row + j]!;
+  return one + two + three;
 }
+
+/**
+ * |∫ v′(x) exp(i ω x) dx|² of a function straight between its nodes; what is not 0 at an end is a jump there (a transom). The
+ * nodes lie alike on both sides of their middle: cosines and sines of one half serve both.
+ */
+function powerAlongStations(x: Float64Array): (value: Float64Array, along: number) => number {
+  const last = x.length - 1;
+  const middle = (x[0]! + x[last]!) / 2;
+  const perSpan = Float64Array.from({ length: last }, (_, i) => 1 / (x[i + 1]! - x[i]!));
+  const cos = new Float64Array(x.length);
+  const sin = new Float64Array(x.length);
+  return (value, along) => {
+    for (let i = 0; 2 * i <= last; i++) {
+      // One tangent of half the angle gives both.
+      const t = Math.tan((along / 2) * (x[i]! - middle));
+      const over = 1 / (1 + t * t);
+      cos[i] = (1 - t * t) * over;
+      sin[i] = 2 * t * over;
+      cos[last - i] = cos[i]!;
+      sin[last - i] = -sin[i]!;
+    }
+    let real = 0;
+    let imaginary = 0;
+    for (let i = 0; i < last; i++) {
+      const slope = (value[i + 1]! - value[i]!) * perSpan[i]!;
+      real += slope * (sin[i + 1]! - sin[i]!);
+      imaginary -= slope * (cos[i + 1]! - cos[i]!);
+    }
+    real = real / along + value[0]! * cos[0]! - value[last]! * cos[last]!;
+    imaginary = imaginary / along + value[0]! * sin[0]! - value[last]! * sin[last]!;
+    return real ** 2 + imaginary ** 2;
+  };
+}
+
+/** Where a wave has decayed below e to the minus this, the hull under it adds nothing that a double can hold. */
+const GONE = 40;
 
 /**
  * Weights w with Σ wⱼ·areaⱼ = ∫ y e(z) dz, where e is the wave's decay with depth and area = ∫ y dz: by parts it is
- * area(0)·e(0) − ∫ area·e′ dz, exact for areas straight between depths.
+ * area(0)·e(0) − ∫ area·e′ dz, exact for areas straight between depths. `weigh` gives the first depth whose weight counts.
  */
-function depthWeights(
-  z: Float64Array,
-  { k, depth }: { k: number; depth: number | undefined },
-  weights: Float64Array,
-) {
-  weights.fill(0);
-  weights[z.length - 1] = 1;
-  let [before, sumBefore] = decay(z[0]!, k, depth);
-  for (let j = 1; j < z.length; j++) {
-    const [here, sumHere] = decay(z[j]!, k, depth);
-    // ∫ e′ = e₁ − e₀, and ∫ e′·(z − z₀)/Δ = e₁ − (E₁ − E₀)/Δ with E the integral of e.
-    const upper = here - (sumHere - sumBefore) / (z[j]! - z[j - 1]!);
-    weights[j]! -= upper;
-    weights[j - 1]! -= here - before - upper;
-    [before, sumBefore] = [here, sumHere];
-  }
+function depthWeights(z: Float64Array): { weights: Float64Array; weigh: (wave: Wave) => number } {
+  const last = z.length - 1;
+  const weights = new Float64Array(z.length);
+  const decay = new Float64Array(z.length);
+  const sums = new Float64Array(z.length);
+  const perStep = Float64Array.from({ length: last }, (_, j) => 1 / (z[j + 1]! - z[j]!));
+  const weigh = (wave: Wave) => {
+    let first = 0;
+    while (first < last - 1 && wave.k * z[first + 1]! < -GONE) first++;
+    decays(z, wave, { first, decay, sums });
+    weights[first] = 0;
+    for (let j = first; j < last; j++) {
+      // ∫ e′ = e₁ − e₀, and ∫ e′·(z − z₀)/Δ = e₁ − (E₁ − E₀)/Δ with E the integral of e.
+      const upper = decay[j + 1]! - (sums[j + 1]! - sums[j]!) * perStep[j]!;
+      weights[j]! -= decay[j + 1]! - decay[j]! - upper;
+      weights[j + 1] = -upper;
+    }
+    weights[last]! += 1;
+    return first;
+  };
+  return { weights, weigh };
 }
 
-/** The wave's decay e(z) at a depth (1 at the surface) and its integral over z, metres. */
-function decay(z: number, k: number, depth: number | undefined): readonly [number, number] {
+/** The wave's decay e(z) at depths (1 at the surface) and its integral over z, metres, from depth `first` on. */
+function decays(
+  z: Float64Array,
+  { k, depth }: Wave,
+  { first, decay, sums }: { first: number; decay: Float64Array; sums: Float64Array },
+): void {
   if (depth === undefined || k * depth > 20) {
-    const e = Math.exp(k * z);
-    return [e, e / k];
+    for (let j = first; j < z.length; j++) {
+      decay[j] = Math.exp(k * z[j]!);
+      sums[j] = decay[j]! / k;
+    }
+    return;
   }
-  const over = Math.cosh(k * depth);
-  return [Math.cosh(k * (z + depth)) / over, Math.sinh(k * (z + depth)) / (over * k)];
+  // cosh k(z + h) and sinh k(z + h) over cosh kh, by e^{kz} and its inverse.
+  const [up, down] = [1 / (1 + Math.exp(-2 * k * depth)), 1 / (1 + Math.exp(2 * k * depth))];
+  for (let j = first; j < z.length; j++) {
+    const e = Math.exp(k * z[j]!);
+    decay[j] = up * e + down / e;
+    sums[j] = (up * e - down / e) / k;
+  }
 }
