@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Fit } from '../../core/document/fit-schema.ts';
+import { faceCircle } from '../../core/photograph/face-circle.ts';
+import { shownBox } from '../../core/photograph/shown-box.ts';
 import { inventedJpeg } from '../app/invented.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -46,11 +48,13 @@ const studies = async () => {
   return callFromPage(page, 'photos.ofAthlete', { athleteId });
 };
 
-/** How much neighbouring pixels differ about the head of the first study's picture, in a shown picture. */
+/** How much neighbouring pixels differ in the middle of the head of the first study's picture, in a shown picture. */
 async function detailAtTheHead(source: string | null): Promise<number> {
   const { joints, image } = (await studies())[0]!.study!;
+  const face = faceCircle(joints)!;
+  const box = shownBox(joints, image, face);
   return page.evaluate(
-    async ([src, { u, v }, wide]) => {
+    async ([src, { centre, radius }, { left, top, width }]) => {
       const picture = new Image();
       picture.src = src;
       await picture.decode();
@@ -59,15 +63,15 @@ async function detailAtTheHead(source: string | null): Promise<number> {
       canvas.height = picture.naturalHeight;
       const pen = canvas.getContext('2d')!;
       pen.drawImage(picture, 0, 0);
-      const shrink = picture.naturalWidth / wide;
-      const half = 12;
-      const side = 2 * half;
-      const { data } = pen.getImageData(u * shrink - half, v * shrink, side, side);
+      const shrink = picture.naturalWidth / width;
+      const half = 0.6 * radius * shrink;
+      const corner = [(centre.u - left) * shrink - half, (centre.v - top) * shrink - half] as const;
+      const { data } = pen.getImageData(...corner, 2 * half, 2 * half);
       let sum = 0;
       for (let i = 4; i < data.length; i += 4) sum += Math.abs(data[i]! - data[i - 4]!);
-      return sum / (side * side);
+      return sum / data.length;
     },
-    [source!, joints.headTop!, image.width] as const,
+    [source!, face, box] as const,
   );
 }
 

@@ -5,6 +5,7 @@ import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { say } from '../../language/messages.ts';
 import type { MarkName } from './mark-order.ts';
 import { markName } from './mark-words.ts';
+import { markBeside } from './marked-study.ts';
 
 /** The picture's units: millimetres. */
 const PER_METRE = 1000;
@@ -12,7 +13,13 @@ const PER_METRE = 1000;
 const SPOT = 38;
 
 /** Which point is to be marked next, on the planned paddler: joints from the side, the boat from above. */
-export function GuidePicture({ fit, seat, inHand }: { fit: Fit; seat: number; inHand: MarkName }) {
+export function GuidePicture(props: {
+  fit: Fit;
+  seat: number;
+  inHand: MarkName;
+  onTake: (name: MarkName) => void;
+}) {
+  const { fit, seat, inHand, onTake } = props;
   const [kind, own] = inHand.split('.') as ['boat' | 'joint' | 'water', string];
   const view = kind === 'boat' ? 'above' : 'side';
   const guide = useMemo(() => markGuide(fit, seat, view), [fit, seat, view]);
@@ -37,7 +44,15 @@ export function GuidePicture({ fit, seat, inHand }: { fit: Fit; seat: number; in
         <ShapesSvg shapes={guide.picture.person} perMetre={PER_METRE} />
         <circle className="spot" cx={x * PER_METRE} cy={-y * PER_METRE} r={SPOT} />
       </svg>
-      <figcaption>{markName(inHand)}</figcaption>
+      <figcaption>
+        <span aria-live="polite">{markName(inHand)}</span>
+        <button type="button" className="button" onClick={() => onTake(markBeside(inHand, -1))}>
+          {say('photograph.guide.back')}
+        </button>
+        <button type="button" className="button" onClick={() => onTake(markBeside(inHand, 1))}>
+          {say('photograph.guide.next')}
+        </button>
+      </figcaption>
     </figure>
   );
 }

@@ -75,7 +75,7 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
       {set && (
         <button
           type="button"
-          className="button words"
+          className="button bare remove"
           aria-label={say('photograph.remove', { mark: markName(name) })}
           onClick={() => props.onRemove(name)}
         >

@@ -96,11 +96,14 @@ export function MarkedPicture(props: {
           onChange={(shown) => change({ ...study, shown })}
         />
         {study.shown && (
-          <Tick
-            name={say('photograph.show.face')}
-            isOn={study.faceSeen}
-            onChange={(faceSeen) => change({ ...study, faceSeen })}
-          />
+          <>
+            <Tick
+              name={say('photograph.show.face')}
+              isOn={study.faceSeen}
+              onChange={(faceSeen) => change({ ...study, faceSeen })}
+            />
+            <p className="soft">{say('photograph.show.others')}</p>
+          </>
         )}
         {same.length > 0 && <Tick name={say('photograph.joined')} isOn={joined} onChange={setJoined} />}
         <p className="row">
@@ -131,7 +134,7 @@ export function MarkedPicture(props: {
         />
       </div>
       <div className="photograph-side">
-        <GuidePicture fit={opened.fit} seat={study.seat} inHand={inHand} />
+        <GuidePicture fit={opened.fit} seat={study.seat} inHand={inHand} onTake={setInHand} />
         <MarkList
           study={study}
           reading={reading}

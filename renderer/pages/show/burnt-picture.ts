@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { PhotoRecord } from '../../../app/contract/photos.ts';
 import { type FaceCircle, faceCircle } from '../../../core/photograph/face-circle.ts';
+import { type PictureBox, shownBox } from '../../../core/photograph/shown-box.ts';
 import { call } from '../../client/client.ts';
 
 /** Longest side of a picture that is shown or printed, pixels. */
@@ -15,7 +16,7 @@ export type BurntPicture =
   | { readonly kind: 'no-head' };
 
 /**
- * A photograph as the athlete is shown it. Where the face is not to be seen its pixels are overwritten here, before anything is drawn
+ * A photograph as the athlete is shown it: the part with the athlete. Where the face is not to be seen its pixels are overwritten here, before anything is drawn
  * or printed. Without marks nobody knows where the face is: then there is no picture. Null where it is gone.
  */
 export async function burntPicture({ id, study }: PhotoRecord): Promise<BurntPicture | null> {
@@ -27,13 +28,13 @@ export async function burntPicture({ id, study }: PhotoRecord): Promise<BurntPic
   const picture = new Image();
   picture.src = `data:${opened.value.mime};base64,${opened.value.data}`;
   await picture.decode();
-  const shrink = Math.min(1, LONGEST / Math.max(study.image.width, study.image.height));
-  const [width, height] = [study.image.width, study.image.height].map((side) =>
-    Math.round(side * shrink),
-  ) as [number, number];
+  const box = shownBox(study.joints, study.image, face);
+  const shrink = Math.min(1, LONGEST / Math.max(box.width, box.height));
+  const width = Math.max(1, Math.round(box.width * shrink));
+  const height = Math.max(1, Math.round(box.height * shrink));
   const [canvas, pen] = canvasOf(width, height);
-  pen.drawImage(picture, 0, 0, width, height);
-  if (face) blurFace(canvas, pen, scaled(face, shrink));
+  pen.drawImage(picture, box.left, box.top, box.width, box.height, 0, 0, width, height);
+  if (face) blurFace(canvas, pen, inBox(face, box, shrink));
   const data = canvas.toDataURL('image/jpeg', QUALITY).replace(/^[^,]*,/, '');
   return { kind: 'picture', data, width, height };
 }
@@ -60,8 +61,8 @@ function canvasOf(width: number, height: number): [HTMLCanvasElement, CanvasRend
   return [canvas, canvas.getContext('2d')!];
 }
 
-const scaled = ({ centre, radius }: FaceCircle, by: number): FaceCircle => ({
-  centre: { u: centre.u * by, v: centre.v * by },
+const inBox = ({ centre, radius }: FaceCircle, { left, top }: PictureBox, by: number): FaceCircle => ({
+  centre: { u: (centre.u - left) * by, v: (centre.v - top) * by },
   radius: radius * by,
 });
 

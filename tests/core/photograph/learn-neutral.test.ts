@@ -5,6 +5,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { NEUTRAL_TERMS } from '../../../core/document/neutral-schema.ts';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { seatFrame } from '../../../core/evaluation/seat-state.ts';
+import { grownFit } from '../../../core/growth/grown-athlete.ts';
 import { type ConfirmedLook, learnNeutral } from '../../../core/photograph/learn-neutral.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
 import { STANCE_UNKNOWNS, type Stance } from '../../../core/posture/stance.ts';
@@ -86,6 +87,22 @@ describe('an athlete’s own neutral posture', () => {
     expect(athleteSchema.parse(athlete)).toEqual(athlete);
     expect(neutral).toMatchObject({ learntOn: '2026-11-24', pictures: 3, setAside: false });
     expect(athleteSchema.parse(exampleSeat().athlete)).not.toHaveProperty('neutral');
+  });
+
+  it('is carried into a crew and through growth', () => {
+    const { neutral } = person(5);
+    const grown = grownFit(withNeutral(later, neutral), 0, { statureM: 1.84, massKg: 82 });
+    expect(grown.seats[0]!.athlete!.neutral).toEqual(neutral);
+    expect(stanceOf(grown).angles.trunkPitch).not.toBeCloseTo(
+      stanceOf(grownFit(later, 0, { statureM: 1.84, massKg: 82 })).angles.trunkPitch,
+      3,
+    );
+    const [own] = withNeutral(later, neutral).seats;
+    const pair = evaluateFit(exampleFit([exampleSeat(), own!]));
+    const alone = evaluateFit(withNeutral(later, neutral));
+    const pitch = (report: typeof pair, seat: number) => report.seats[seat]!.stances.ready.angles.trunkPitch;
+    expect(pitch(pair, 1)).toBeCloseTo(pitch(alone, 0), 6);
+    expect(pitch(pair, 1)).not.toBeCloseTo(pitch(evaluateFit(later), 0), 3);
   });
 
   it('is not learnt from nothing', () => {
