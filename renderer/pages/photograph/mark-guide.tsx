@@ -45,7 +45,9 @@ export function GuidePicture(props: {
         <circle className="spot" cx={x * PER_METRE} cy={-y * PER_METRE} r={SPOT} />
       </svg>
       <figcaption>
-        <span aria-live="polite">{markName(inHand)}</span>
+        <span className="name" aria-live="polite">
+          {markName(inHand)}
+        </span>
         <button type="button" className="button" onClick={() => onTake(markBeside(inHand, -1))}>
           {say('photograph.guide.back')}
         </button>

@@ -1,8 +1,10 @@
 import type { PhotoRecord } from '../../../app/contract/photos.ts';
+import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { ConsentNote } from '../../ui/consent-note.tsx';
 import { burntPicture, useBurntPicture } from './burnt-picture.ts';
 
 /** So many pictures go onto the page to take home. */
@@ -17,12 +19,14 @@ const captionOf = ({ study, addedAt }: PhotoRecord) =>
   });
 
 /** The photographs of the athlete in this fit that the coach chose to show, the face blurred unless chosen otherwise. */
-export function ShownPictures({ athleteId, fitId }: { athleteId: string; fitId: string }) {
+export function ShownPictures({ athlete, fitId }: { athlete: Athlete & { id: string }; fitId: string }) {
+  const athleteId = athlete.id;
   const { value } = useCall('photos.ofAthlete', { athleteId });
   const shown = (value ?? []).filter((photo) => isShown(photo, fitId));
   if (shown.length === 0) return null;
   return (
     <section className="show-photographs" aria-label={say('photograph.shown')}>
+      <ConsentNote athletes={[athlete]} wanted={['photographs']} />
       {shown.map((photo) => (
         <ShownPicture key={photo.id} photo={photo} />
       ))}

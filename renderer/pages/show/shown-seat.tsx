@@ -159,6 +159,7 @@ function Picture(props: {
 
 /** The athlete's photographs in this fit, where the athlete is one of the club's. */
 function Photographs({ opened, choices }: Pick<ShownSeatProps, 'opened' | 'choices'>) {
-  const athleteId = opened.fit.seats[choices.seat]?.athlete?.id;
-  return athleteId ? <ShownPictures athleteId={athleteId} fitId={opened.id} /> : null;
+  const athlete = opened.fit.seats[choices.seat]?.athlete;
+  if (!athlete?.id) return null;
+  return <ShownPictures athlete={{ ...athlete, id: athlete.id }} fitId={opened.id} />;
 }
