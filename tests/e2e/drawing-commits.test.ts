@@ -1,11 +1,14 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { cases } from '../cases.ts';
 import { exampleFit } from '../core/example/example-fit.ts';
-import { DrawnBench, MOVES } from './drawn-bench.ts';
+import { DrawnBench } from './drawn-bench.ts';
 import { handlePlace } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { soon } from './screens.ts';
 
+/** Enough moves of the pointer that one commit a move would be seen at once. */
+const MOVES = cases(50, 200);
 /** A move of the pointer every frame, milliseconds. */
 const FRAME_MS = 16;
 

@@ -2,12 +2,16 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { formatFor } from '../../app/language/format.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
+import { cases } from '../cases.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { findingTitle } from '../english.ts';
-import { DrawnBench, fittings, MOVES, PAD_AFT } from './drawn-bench.ts';
+import { DrawnBench, fittings, PAD_AFT } from './drawn-bench.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { shown, textOf } from './screens.ts';
+
+/** Enough moves of the pointer that one step of undo for each would be seen at once. */
+const MOVES = cases(50, 200);
 
 let program: RunningProgram;
 let page: Page;
@@ -107,7 +111,7 @@ describe('the pointer', () => {
       const { x, y } = await handlePlace(page, grip);
       await page.mouse.move(x, y);
       await page.mouse.down();
-      for (let k = -400; k <= 400; k += 40) {
+      for (let k = -400; k <= 400; k += cases(160, 40)) {
         await page.mouse.move(x + way.x * k, y + way.y * k);
         await nextFrame(page);
         const text = (await page.locator('body').textContent()) ?? '';

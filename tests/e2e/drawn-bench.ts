@@ -7,9 +7,6 @@ import { callFromPage, goTo, soon } from './screens.ts';
 /** The measure that most tests of the drawing read. */
 export const PAD_AFT = 'Knee pad: aft of the mark';
 
-/** Enough moves of the pointer that one commit a move would be seen at once. */
-export const MOVES = 200;
-
 let made = 0;
 
 /** The bench on one page, opened with a `clock`: its drawing, pulled by the pointer. */

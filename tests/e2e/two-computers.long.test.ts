@@ -49,8 +49,6 @@ describe('two computers that exchange files', () => {
     await bring(here, there);
     const section = here.getByRole('region', { name: 'To decide' });
     await section.getByText('Both Change: mass').waitFor();
-    const pictures = process.env.KNEELWRIGHT_SHOW;
-    if (pictures) await here.screenshot({ path: join(pictures, 'conflicts.png'), fullPage: true });
     await section.getByRole('button', { name: /61/ }).click();
     await section.getByText('Nothing to decide.').waitFor();
     await bring(there, here);
@@ -81,8 +79,6 @@ describe('two computers that exchange files', () => {
     await goTo(here, `#/athletes/${record!.id}`);
     await here.getByRole('button', { name: 'Erase for good …' }).click();
     await here.getByText('Lent by Entered Twice', { exact: false }).waitFor();
-    const pictures = process.env.KNEELWRIGHT_SHOW;
-    if (pictures) await here.screenshot({ path: join(pictures, 'erase.png'), fullPage: true });
     await here.getByLabel(/^Type the name/).fill('Entered Twice');
     await here.getByRole('button', { name: 'Erase', exact: true }).click();
     await here.getByRole('link', { name: 'To the list' }).waitFor();

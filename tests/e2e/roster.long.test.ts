@@ -295,7 +295,15 @@ describe('a table of athletes', () => {
 });
 
 describe('a boat', () => {
-  const picture = async () => ({ name: 'bow.png', mimeType: 'image/png', buffer: await page.screenshot() });
+  /** A picture of 1440 by 900, with something drawn on it. */
+  const picture = async () => {
+    const url = await page.evaluate(() => {
+      const canvas = Object.assign(document.createElement('canvas'), { width: 1440, height: 900 });
+      canvas.getContext('2d')!.fillRect(100, 100, 700, 50);
+      return canvas.toDataURL();
+    });
+    return { name: 'bow.png', mimeType: 'image/png', buffer: Buffer.from(url.split(',')[1]!, 'base64') };
+  };
 
   it('is held against the dated limits of its class', async () => {
     const { id, boat } = await boatOfClass('C1');

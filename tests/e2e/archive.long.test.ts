@@ -77,7 +77,6 @@ describe('the archive, through its own screen', () => {
     await page.getByRole('button', { name: 'Open', exact: true }).click();
     await page.getByText('This is not the passphrase of this file.').waitFor();
     await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
-    if (process.env.SHOT) await page.screenshot({ path: process.env.SHOT, fullPage: true });
     await page.getByRole('button', { name: 'Open', exact: true }).click();
     // It is this store's own file: it opens, and brings nothing.
     await page.getByText(english.say('archive.counts.nothing')).waitFor();
