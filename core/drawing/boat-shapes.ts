@@ -1,4 +1,4 @@
-import { areaOf, lineThrough, ringThrough, type Shape } from '../graphics/shape.ts';
+import { type Area, areaOf, type Lines, lineThrough, ringThrough, type Shape } from '../graphics/shape.ts';
 import type { ViewName, ViewPoint } from '../graphics/view.ts';
 import type { Hull } from '../hull/hull.ts';
 import { keelHeight, sectionAt, sheerHalfBreadth, sheerHeight } from '../hull/section-at.ts';
@@ -13,11 +13,24 @@ export interface DrawnBoat {
   readonly cutX: number;
 }
 
-/** Readings along a hull's lines. */
-const READINGS = 49;
+/** Readings along a hull's lines: 10 cm apart on a four is a quarter pixel of sag at most. */
+const READINGS = 97;
+
+/** A boat in its parts, from the far to the near: what a painter lays water, holes or a body plan between. */
+export interface BoatParts {
+  readonly hull: Area;
+  readonly edge: Lines;
+  readonly board: Area;
+}
 
 /** A hull as a view shows it, with its floorboard; cut off at the span's ends, true at its own. */
 export function boatShapes(boat: DrawnBoat, view: ViewName): Shape[] {
+  const { hull, edge, board } = boatParts(boat, view);
+  return [hull, edge, board];
+}
+
+/** The same in its parts. */
+export function boatParts(boat: DrawnBoat, view: ViewName): BoatParts {
   if (view === 'section') return fromBehind(boat);
   const { hull, span } = boat;
   const aft = Math.max(hull.aftX, span[0]);
@@ -31,29 +44,32 @@ export function boatShapes(boat: DrawnBoat, view: ViewName): Shape[] {
     ...(span[0] <= hull.aftX ? [[lower[0]!, upper[0]!]] : []),
     ...(span[1] >= hull.foreX ? [[lower.at(-1)!, upper.at(-1)!]] : []),
   ];
-  return [
-    areaOf('hull', { role: 'hull', outline: null }, [ringThrough([...upper, ...lower.toReversed()])]),
-    {
-      kind: 'line',
-      of: 'hull',
-      role: 'hullLine',
-      weight: 'contour',
-      lines: [upper, lower, ...ends].map(lineThrough),
-    },
-    boardAlong(boat.board, [aft, fore], view),
-  ];
+  return {
+    hull: areaOf('hull', { role: 'hull', outline: null }, [ringThrough([...upper, ...lower.toReversed()])]),
+    edge: edgeOf([upper, lower, ...ends]),
+    board: boardAlong(boat.board, [aft, fore], view),
+  };
 }
 
-function fromBehind({ hull, board, cutX }: DrawnBoat): Shape[] {
-  const port = sectionAt(hull, cutX).map(({ y, z }): ViewPoint => [-y, z]);
-  const outline = [...port.toReversed(), ...port.map(([y, z]): ViewPoint => [-y, z])];
+/** A section of the hull as it is seen from behind, sheer to sheer. */
+export function sectionLine(hull: Hull, x: number): ViewPoint[] {
+  const port = sectionAt(hull, x).map(({ y, z }): ViewPoint => [-y, z]);
+  return [...port.toReversed(), ...port.map(([y, z]): ViewPoint => [-y, z])];
+}
+
+function edgeOf(lines: readonly (readonly ViewPoint[])[]): Lines {
+  return { kind: 'line', of: 'hull', role: 'hullLine', weight: 'contour', lines: lines.map(lineThrough) };
+}
+
+function fromBehind({ hull, board, cutX }: DrawnBoat): BoatParts {
+  const outline = sectionLine(hull, cutX);
   const half = boardHalfWidthAt(board, cutX);
   const top = boardTopAt(board, cutX);
   const low = top - board.thicknessM;
-  return [
-    areaOf('hull', { role: 'hull', outline: null }, [ringThrough(outline)]),
-    { kind: 'line', of: 'hull', role: 'hullLine', weight: 'contour', lines: [lineThrough(outline)] },
-    areaOf('board', { role: 'board', outline: 'woodLine' }, [
+  return {
+    hull: areaOf('hull', { role: 'hull', outline: null }, [ringThrough(outline)]),
+    edge: edgeOf([outline]),
+    board: areaOf('board', { role: 'board', outline: 'woodLine' }, [
       ringThrough([
         [-half, low],
         [half, low],
@@ -61,11 +77,11 @@ function fromBehind({ hull, board, cutX }: DrawnBoat): Shape[] {
         [-half, top],
       ]),
     ]),
-  ];
+  };
 }
 
 /** The board from its after to its fore end, as far as the picture goes. */
-function boardAlong(board: Board, [aft, fore]: readonly [number, number], view: ViewName): Shape {
+function boardAlong(board: Board, [aft, fore]: readonly [number, number], view: ViewName): Area {
   const xs = boardStations(board).map((x) => Math.min(fore, Math.max(aft, x)));
   const upper = xs.map(
     (x): ViewPoint => [x, view === 'profile' ? boardTopAt(board, x) : boardHalfWidthAt(board, x)],

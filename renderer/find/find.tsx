@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { Dialog, Modal, ModalOverlay } from 'react-aria-components';
 import { say } from '../language/messages.ts';
 import { FindDialog } from './find-dialog.tsx';
+import './find.css';
 
 /** Control (or Command) and full stop. */
 const isReachKey = (event: KeyboardEvent) =>

@@ -13,6 +13,7 @@ import { moveText } from './offer-text.ts';
 import { Offers } from './offers.tsx';
 import { whyText } from './why-text.ts';
 import { withMoves } from './with-moves.ts';
+import './proposal.css';
 
 /** The least change that clears the findings: asked for, drawn as an outline, taken in one step or left. */
 export function BenchProposal() {

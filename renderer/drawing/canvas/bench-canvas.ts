@@ -2,7 +2,6 @@ import type { Layer } from 'konva/lib/Layer.js';
 import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
-import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import type { BenchView } from '../../document/bench-view.ts';
 import type { FitDocument } from '../../document/fit-document.ts';
 import { boat } from '../layers/boat.ts';
@@ -163,7 +162,7 @@ export class BenchCanvas {
 
   private hullLines(): HullLines {
     const { boat: ofBoat } = this.document.live().fit;
-    if (this.lines?.boat !== ofBoat) this.lines = { boat: ofBoat, lines: hullLines(hullOfBoat(ofBoat)) };
+    if (this.lines?.boat !== ofBoat) this.lines = { boat: ofBoat, lines: hullLines(ofBoat) };
     return this.lines.lines;
   }
 

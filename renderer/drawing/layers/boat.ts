@@ -1,14 +1,16 @@
-import type { Vec3 } from '../../../core/frame/vec3.ts';
-import { sectionAt } from '../../../core/hull/section-at.ts';
-import { boardHalfWidthAt, boardStations, boardTopAt } from '../../../core/parts/board.ts';
+import { boatParts } from '../../../core/drawing/boat-shapes.ts';
+import type { Lines } from '../../../core/graphics/shape.ts';
 import { mirrored, waterHeight, waterline } from '../view/hull-lines.ts';
 import { DASH, type Pen } from '../view/pen.ts';
+import { placedIn } from '../view/placed-in.ts';
 import { afloatReady, onto, type Part, type Scene } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { isShown } from '../view/sheet-layout.ts';
+import type { ViewName } from '../view/view-geometry.ts';
 
-/** Kept in sight even when the whole boat is. */
-const LEAST_BOARD_PX = 2;
+/** Width of the hull's line while a finding about the hull is pointed at, pixels; and how faint the body plan lies. */
+const LIT = 2.2;
+const BODY_PLAN = 0.26;
 /** Holes closer together than this on the screen are not drawn, pixels. */
 const LEAST_HOLE_GAP = 3;
 
@@ -29,17 +31,8 @@ export const boat: Part = {
 
 function hullFromAbove(pen: Pen, scene: Scene): void {
   const to = onto(scene, 'plan');
-  const { sheer } = scene.lines;
-  const outline = [...sheer, ...mirrored(sheer).reverse()].map(to);
-  pen.ring(outline, { fill: 'hull' });
-  const { floorboard } = scene.picture.fit.boat;
-  const side = (way: 1 | -1) =>
-    boardStations(floorboard).map((x) =>
-      to({ x, y: way * boardHalfWidthAt(floorboard, x), z: boardTopAt(floorboard, x) }),
-    );
-  const board = [...side(1), ...side(-1).reverse()];
-  pen.ring(board, { fill: 'wood', alpha: 0.22 });
-  pen.ring(board, { stroke: 'wood-deep', width: 1 });
+  const { hull, edge, board } = scene.lines.drawn.plan;
+  pen.shapes([hull, board], placedIn(scene, 'plan'));
   const afloat = afloatReady(scene.picture);
   if (afloat) {
     const line = waterline(scene.lines, afloat);
@@ -47,14 +40,14 @@ function hullFromAbove(pen: Pen, scene: Scene): void {
     pen.line(line.map(to), ink);
     pen.line(mirrored(line).map(to), ink);
   }
-  pen.ring(outline, hullInk(scene, 1.6));
+  hullEdge(pen, scene, { edge, view: 'plan' });
 }
 
 /** The hull's line; in the accent while a finding about the hull is pointed at. */
-function hullInk({ lit }: Scene, width: number) {
-  return lit === 'hull'
-    ? ({ stroke: 'accent', width: width + 0.6 } as const)
-    : ({ stroke: 'hull-line', width } as const);
+function hullEdge(pen: Pen, scene: Scene, { edge, view }: { edge: Lines; view: ViewName }): void {
+  const placed = placedIn(scene, view);
+  if (scene.lit !== 'hull') pen.shapes([edge], placed);
+  else for (const line of edge.lines) pen.placedLine(line, placed, { stroke: 'accent', width: LIT });
 }
 
 /** Holes of the hardware along the floorboard's centreline, where a fitting snaps to them. */
@@ -91,38 +84,12 @@ function boardHoles(pen: Pen, scene: Scene): void {
 }
 
 function hullFromSide(pen: Pen, scene: Scene): void {
-  const to = onto(scene, 'profile');
-  const { sheer, keel } = scene.lines;
-  const centre = (point: Vec3) => to({ ...point, y: 0 });
-  const outline = [...sheer.map(centre), ...[...keel].reverse().map(centre)];
-  pen.ring(outline, { fill: 'hull' });
+  const { hull, edge, board } = scene.lines.drawn.profile;
+  const placed = placedIn(scene, 'profile');
+  pen.shapes([hull], placed);
   water(pen, scene, 'profile');
-  pen.ring(outline, hullInk(scene, 1.6));
-  boardFromSide(pen, scene);
-}
-
-/** The floorboard from the side, along its profile. */
-function boardFromSide(pen: Pen, scene: Scene): void {
-  const to = onto(scene, 'profile');
-  const { floorboard } = scene.picture.fit.boat;
-  const top = boardStations(floorboard).map((x) => to({ x, y: 0, z: boardTopAt(floorboard, x) }));
-  const height = boardHeight(scene);
-  const under = top.map(({ x, y }) => ({ x, y: y + height })).reverse();
-  pen.ring([...top, ...under], { fill: 'wood', stroke: 'wood-line', width: 0.8 });
-}
-
-/** Thickness of the floorboard as it is drawn, pixels. */
-function boardHeight(scene: Scene): number {
-  const { thicknessM } = scene.picture.fit.boat.floorboard;
-  return Math.max(LEAST_BOARD_PX, thicknessM * scene.geometry.camera.pixelsPerMetre);
-}
-
-/** The floorboard seen from behind between the two edges of its top. */
-function board(pen: Pen, scene: Scene, [a, b]: readonly [ScreenPoint, ScreenPoint]): void {
-  pen.rect(
-    { left: a.x, top: a.y, width: b.x - a.x, height: boardHeight(scene) },
-    { fill: 'wood', stroke: 'wood-line', width: 0.8 },
-  );
+  hullEdge(pen, scene, { edge, view: 'profile' });
+  pen.shapes([board], placed);
 }
 
 /** The water as it lies against the boat's own frame: its surface slopes by the trim, or from behind by the heel. */
@@ -155,22 +122,18 @@ export function sectionX({ picture: { fit }, seat }: Scene): number {
 }
 
 function hullFromBehind(pen: Pen, scene: Scene): void {
-  const to = onto(scene, 'section');
+  const { lines, picture } = scene;
+  const cut = {
+    hull: lines.hull,
+    board: picture.fit.boat.floorboard,
+    span: [0, 0],
+    cutX: sectionX(scene),
+  } as const;
+  const { hull, edge, board } = boatParts(cut, 'section');
+  const placed = placedIn(scene, 'section');
   water(pen, scene, 'section');
-  const half = sectionAt(scene.lines.hull, sectionX(scene));
-  const outline = wholeSection(half).map(to);
-  pen.ring(outline, { fill: 'hull' });
-  for (const line of scene.lines.aftSections) {
-    pen.line(wholeSection(line).map(to), { stroke: 'hull-line', width: 0.7, alpha: 0.26 });
-  }
-  pen.line(outline, hullInk(scene, 2));
-  const { floorboard } = scene.picture.fit.boat;
-  const width = boardHalfWidthAt(floorboard, sectionX(scene));
-  const z = boardTopAt(floorboard, sectionX(scene));
-  board(pen, scene, [to({ x: 0, y: width, z }), to({ x: 0, y: -width, z })]);
-}
-
-/** From the port sheer down to the keel and up to the starboard sheer. */
-function wholeSection(half: readonly Vec3[]): Vec3[] {
-  return [...[...half].reverse(), ...mirrored(half)];
+  pen.shapes([hull], placed);
+  pen.faint(BODY_PLAN, () => pen.shapes([lines.bodyPlan], placed));
+  hullEdge(pen, scene, { edge, view: 'section' });
+  pen.shapes([board], placed);
 }

@@ -27,9 +27,9 @@ export const figures: Part = {
         on.within(windows[view], () => {
           on.shapes(figureShapes(figure, view), placedIn(scene, view));
           if (view !== 'plan') fittingsOver(on, scene, { index, view });
-          if (mine && !isOverview(scene) && !scene.alike) joints(on, scene, view);
+          if (mine && !isOverview(scene)) joints(on, scene, view);
         });
-      const share = mine || scene.alike ? 1 : neighbour;
+      const share = mine ? 1 : neighbour;
       draw(pen.washed(FROM_ABOVE * share, 'hull'), 'plan');
       draw(share === 1 ? pen : pen.washed(share, 'paper'), 'profile');
       if (mine && isShown(scene.layout, 'section')) draw(pen, 'section');

@@ -1,10 +1,9 @@
 import { type FittingShapes, fittingShapes } from '../../../core/drawing/fitting-shapes.ts';
 import { ringsOf, type Shape } from '../../../core/graphics/shape.ts';
 import { seatPlace } from '../view/handle-places.ts';
-import { mirrored } from '../view/hull-lines.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { isSeatInSight, onto, type Part, type Scene } from '../view/scene.ts';
+import { isSeatInSight, type Part, type Scene } from '../view/scene.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
@@ -25,7 +24,7 @@ export const fittings: Part = {
         draw('profile');
         if (mine && isShown(scene.layout, 'section')) draw('section');
       };
-      if (mine || scene.alike) all();
+      if (mine) all();
       else pen.faint(NEIGHBOUR, all);
     });
   },
@@ -43,9 +42,7 @@ export function fittingsFromAbove(pen: Pen, scene: Scene): void {
     drawShapes(pen, scene, { index, view: 'plan', of: 'under' });
     drawShapes(pen, scene, { index, view: 'plan', of: 'over' });
   });
-  const to = onto(scene, 'plan');
-  const { sheer } = scene.lines;
-  for (const edge of [sheer, mirrored(sheer)]) pen.line(edge.map(to), { stroke: 'hull-line', width: 1.6 });
+  pen.shapes([scene.lines.drawn.plan.edge], placedIn(scene, 'plan'));
 }
 
 function drawShapes(

@@ -1,11 +1,10 @@
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { type BoatParts, boatParts, sectionLine } from '../../../core/drawing/boat-shapes.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
+import { type Lines, lineThrough } from '../../../core/graphics/shape.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
-import {
-  breadthAtHeight,
-  type LoftedSection,
-  loftedSection,
-  sectionAt,
-} from '../../../core/hull/section-at.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { breadthAtHeight, type LoftedSection, loftedSection } from '../../../core/hull/section-at.ts';
 import type { Attitude } from '../../../core/hydrostatics/afloat.ts';
 
 /** Lines of a hull as the drawing needs them, boat frame, metres. All run from aft to fore. */
@@ -16,8 +15,10 @@ export interface HullLines {
   readonly keel: readonly Vec3[];
   /** The whole half-sections at the same places: the waterline is read from them at every move. */
   readonly sections: readonly LoftedSection[];
-  /** A few of the hull's own sections aft of its middle, port side: the body plan behind the pad's section. */
-  readonly aftSections: readonly (readonly Vec3[])[];
+  /** The whole boat from above and from the side as shapes; from behind it is cut anew wherever the pad goes. */
+  readonly drawn: Readonly<Record<'plan' | 'profile', BoatParts>>;
+  /** A few of the hull's own sections aft of its middle: the body plan behind the pad's section. */
+  readonly bodyPlan: Lines;
 }
 
 /** Places along the hull where its lines are read: 10 cm apart on a four is a quarter pixel of sag at most. */
@@ -25,7 +26,9 @@ const READINGS = 97;
 const AFT_SECTIONS = [0.06, 0.16, 0.28, 0.4];
 
 /** Reads a hull's lines. Costly part; keep them while the boat is the same. */
-export function hullLines(hull: Hull): HullLines {
+export function hullLines(boat: Fit['boat']): HullLines {
+  const hull = hullOfBoat(boat);
+  const whole = { hull, board: boat.floorboard, span: [hull.aftX, hull.foreX], cutX: 0 } as const;
   const xs = stationsBetween(hull);
   const sections = xs.map((x) => loftedSection(hull, x));
   return {
@@ -33,7 +36,14 @@ export function hullLines(hull: Hull): HullLines {
     sections,
     sheer: sections.map(({ y, z }, k) => ({ x: xs[k]!, y: y.at(-1)!, z: z.at(-1)! })),
     keel: sections.map(({ z }, k) => ({ x: xs[k]!, y: 0, z: z[0]! })),
-    aftSections: AFT_SECTIONS.map((share) => sectionAt(hull, hull.aftX + share * hull.length)),
+    drawn: { plan: boatParts(whole, 'plan'), profile: boatParts(whole, 'profile') },
+    bodyPlan: {
+      kind: 'line',
+      of: 'hull',
+      role: 'hullLine',
+      weight: 'detail',
+      lines: AFT_SECTIONS.map((share) => lineThrough(sectionLine(hull, hull.aftX + share * hull.length))),
+    },
   };
 }
 

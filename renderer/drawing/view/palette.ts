@@ -72,11 +72,6 @@ export function readPalette(element: Element): Palette {
   return Object.fromEntries(NAMES.map((name) => [name, read(name)])) as Palette;
 }
 
-/** The same by reference, for vectors that stand in the page: they follow its theme, and the printer's paper. */
-export function referredPalette(): Palette {
-  return Object.fromEntries(NAMES.map((name) => [name, `var(--${name})`])) as Palette;
-}
-
 /** Every colour mixed toward one of them, `share` of itself left: what lies faint, drawn opaque and so without cost. */
 export function washed(palette: Palette, share: number, toward: ColourName): Palette {
   const colours = Object.entries(palette).map(([name, colour]) => [

@@ -60,44 +60,13 @@ export interface LetteringInk {
   readonly alpha?: number;
 }
 
-/** What a pen needs of the paper under it: a canvas has it, and so has a sheet of vectors for the printer. */
-export type Surface = Pick<
-  CanvasRenderingContext2D,
-  | 'beginPath'
-  | 'moveTo'
-  | 'lineTo'
-  | 'arc'
-  | 'rect'
-  | 'closePath'
-  | 'fill'
-  | 'stroke'
-  | 'clip'
-  | 'save'
-  | 'restore'
-  | 'fillText'
-  | 'strokeText'
-  | 'measureText'
-  | 'setLineDash'
-  | 'fillStyle'
-  | 'strokeStyle'
-  | 'lineWidth'
-  | 'lineJoin'
-  | 'lineCap'
-  | 'globalAlpha'
-  | 'font'
-  | 'letterSpacing'
-  | 'textAlign'
-  | 'textBaseline'
->;
-
-/** Draws on a surface in CSS pixels with the theme's colours. */
+/** Draws on a canvas in CSS pixels with the theme's colours. */
 export class Pen {
-  /** Parts that are printed too use nothing of it beyond `Surface`. */
   readonly context: CanvasRenderingContext2D;
   readonly palette: Palette;
 
-  constructor(context: Surface, palette: Palette) {
-    this.context = context as CanvasRenderingContext2D;
+  constructor(context: CanvasRenderingContext2D, palette: Palette) {
+    this.context = context;
     this.palette = palette;
   }
 
@@ -185,6 +154,13 @@ export class Pen {
     this.context.beginPath();
     this.traceLine(ring, placed);
     this.context.closePath();
+    this.ink(ink);
+  }
+
+  /** One open line of a view. */
+  placedLine(line: Line, placed: Placed, ink: Ink): void {
+    this.context.beginPath();
+    this.traceLine(line, placed);
     this.ink(ink);
   }
 

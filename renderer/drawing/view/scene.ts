@@ -41,8 +41,6 @@ export interface Scene {
   readonly notes: readonly NotePlace[];
   /** Where the stroke's slider stands. */
   readonly stroke: StrokeView;
-  /** True on a sheet that is not worked on: everybody in the boat is drawn alike. */
-  readonly alike?: boolean;
   readonly layout: SheetLayout;
   readonly geometry: ViewGeometry;
   readonly lines: HullLines;

@@ -12,6 +12,7 @@ import { AthleteForm } from './athlete-form.tsx';
 import { EraseAthlete } from './erase-athlete.tsx';
 import { JoinedEntries } from './joined-entries.tsx';
 import { MeasuredHistory } from './measured-history.tsx';
+import './athlete.css';
 
 /** One athlete's page: the same form makes and edits. */
 export function AthletePage({ id }: { id: string }) {

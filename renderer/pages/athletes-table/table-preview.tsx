@@ -8,6 +8,7 @@ import { DataTable } from '../../ui/table/data-table.tsx';
 import { BadCells } from './bad-cells.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
 import { HeadingChoices } from './heading-choices.tsx';
+import './athletes-table.css';
 
 type ReadTable = Extract<AthletesTable, { kind: 'read' }>;
 type Cells = readonly (readonly string[])[];

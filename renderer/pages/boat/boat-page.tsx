@@ -6,6 +6,7 @@ import { Page } from '../../ui/page.tsx';
 import { BoatDetails } from './boat-details.tsx';
 import { BoatForm } from './boat-form.tsx';
 import { DuplicateBoat } from './duplicate-boat.tsx';
+import './boat.css';
 
 /** One boat's page: the same form makes and edits. */
 export function BoatPage({ id }: { id: string }) {

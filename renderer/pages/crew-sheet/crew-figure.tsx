@@ -1,22 +1,17 @@
-import { useId, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
-import { useFormat } from '../../display/use-display.ts';
+import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { pictureOf } from '../../drawing/view/picture.ts';
-import { say } from '../../language/messages.ts';
-import { crewDrawing } from './crew-scene.ts';
+import { say, words } from '../../language/messages.ts';
+import { type CrewDrawing, crewDrawing } from './crew-scene.ts';
 
 /** The whole boat from above and from the side, as vectors: crisp on any screen and any paper. */
 export function CrewFigure({ fit, report }: { fit: Fit; report: Report }) {
-  const format = useFormat();
-  const id = useId();
-  const { surface, width, height } = useMemo(
-    () => crewDrawing(pictureOf(fit, report), format),
-    [fit, report, format],
-  );
-  const names = fit.seats.map((_, seat) => nameInSeat(fit, seat)).join(', ');
-  const seen = (window: number | null) => (window === null ? undefined : `url(#${id}${window})`);
+  const drawn = useMemo(() => crewDrawing(pictureOf(fit, report)), [fit, report]);
+  const { width, height, views, pixelsPerMetre } = drawn;
+  const names = words().row(fit.seats.map((_, seat) => nameInSeat(fit, seat)));
   return (
     <figure className="crew-figure">
       <svg
@@ -24,26 +19,48 @@ export function CrewFigure({ fit, report }: { fit: Fit; report: Report }) {
         role="img"
         aria-label={say('crew.sheet.figure', { boat: fit.boat.name, names })}
       >
-        <defs>
-          {surface.windows.map((path, window) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: windows are told apart by their place
-            <clipPath key={window} id={`${id}${window}`}>
-              <path d={path} />
-            </clipPath>
-          ))}
-        </defs>
-        {surface.marks.map(({ path, words, style, window }, k) =>
-          words ? (
-            // biome-ignore lint/suspicious/noArrayIndexKey: marks are told apart by their place
-            <text key={k} x={words.x} y={words.y} style={style} clipPath={seen(window)}>
-              {words.text}
-            </text>
-          ) : (
-            // biome-ignore lint/suspicious/noArrayIndexKey: marks are told apart by their place
-            <path key={k} d={path} style={style} clipPath={seen(window)} />
-          ),
-        )}
+        {views.map(({ top, height: tall, corner: [left, up], layers }) => (
+          <svg
+            key={top}
+            aria-hidden="true"
+            y={top}
+            width={width}
+            height={tall}
+            viewBox={`${left * pixelsPerMetre} ${-up * pixelsPerMetre} ${width} ${tall}`}
+          >
+            {layers.map(({ shapes, opacity }) => (
+              <g key={opacity} opacity={opacity}>
+                <ShapesSvg shapes={shapes} perMetre={pixelsPerMetre} />
+              </g>
+            ))}
+          </svg>
+        ))}
+        <Marks drawn={drawn} />
       </svg>
     </figure>
+  );
+}
+
+/** The seats' marks and the centre mark through both views, with their names over each; bow and stern named. */
+function Marks({ drawn: { views, marks, ends } }: { drawn: CrewDrawing }) {
+  return (
+    <g className="crew-marks">
+      {views.flatMap(({ top, height }) =>
+        marks.map(({ x, name, seat }) => (
+          <g key={`${top} ${name}`} data-seat={seat || undefined}>
+            <path d={`M${x} ${top - 4}V${top + height}`} />
+            <text x={x} y={top - 10}>
+              {name}
+            </text>
+          </g>
+        )),
+      )}
+      <text className="crew-stern" x={ends.stern} y={ends.y}>
+        {say('drawing.stern')}
+      </text>
+      <text className="crew-bow" x={ends.bow} y={ends.y}>
+        {say('drawing.bow')}
+      </text>
+    </g>
   );
 }

@@ -1,17 +1,12 @@
-import type { Format } from '../../../app/language/format.ts';
-import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { fittingShapes } from '../../../core/drawing/fitting-shapes.ts';
+import { figureShapes } from '../../../core/figure/figure-shapes.ts';
+import { areaOf, lineThrough, ringThrough, type Shape } from '../../../core/graphics/shape.ts';
+import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
-import { READY_ALONE } from '../../document/bench-view.ts';
-import { boat } from '../../drawing/layers/boat.ts';
-import { figures } from '../../drawing/layers/figure.ts';
-import { fittings } from '../../drawing/layers/fittings.ts';
-import { hullLines } from '../../drawing/view/hull-lines.ts';
-import { referredPalette } from '../../drawing/view/palette.ts';
-import { crisp, DASH, Pen } from '../../drawing/view/pen.ts';
+import { seatPlace } from '../../drawing/view/handle-places.ts';
+import { hullLines, mirrored, waterHeight, waterline } from '../../drawing/view/hull-lines.ts';
 import { boatBox } from '../../drawing/view/picture.ts';
-import { onto, type Picture, type Scene } from '../../drawing/view/scene.ts';
-import { VectorSurface } from '../../drawing/view/vector-surface.ts';
-import { boxSize } from '../../drawing/view/view-geometry.ts';
+import { afloatReady, type Picture } from '../../drawing/view/scene.ts';
 import { say } from '../../language/messages.ts';
 
 /** Width of the sheet's drawing, CSS pixels; print scales it to the paper. */
@@ -21,106 +16,117 @@ const HEAD = 34;
 const SIDE = 62;
 /** A boat's outline and a figure still read at this size; a short boat is drawn no larger. Pixels per metre. */
 const GREATEST_SCALE = 150;
+/** From above the figure is fainter than from the side, and the fittings are laid over it once more. */
+const FROM_ABOVE = { figure: 0.72, fittingsOver: 0.42 };
+/** A mark's name nearer than this to another would hide it, pixels. */
+const NAME_ROOM = 90;
 
-/** The whole boat with everybody in it, from above and from the side, as vectors. */
+/** Shapes that are drawn together, how strongly. */
+interface CrewLayer {
+  readonly shapes: readonly Shape[];
+  readonly opacity: number;
+}
+
+/** One view of the whole boat: where it stands on the drawing, pixels, and what point of the boat its upper left corner is. */
+interface CrewView {
+  readonly top: number;
+  readonly height: number;
+  readonly corner: ViewPoint;
+  readonly layers: readonly CrewLayer[];
+}
+
+/** The whole boat with everybody in it, from above and from the side. */
 export interface CrewDrawing {
-  readonly surface: VectorSurface;
   readonly width: number;
   readonly height: number;
+  readonly pixelsPerMetre: number;
+  readonly views: readonly CrewView[];
+  /** Marks across both views: x in pixels, its name, and whether somebody kneels there. */
+  readonly marks: readonly { readonly x: number; readonly name: string; readonly seat: boolean }[];
+  /** Where the names of the boat's ends stand. */
+  readonly ends: { readonly stern: number; readonly bow: number; readonly y: number };
 }
 
-/** Draws the sheet's overview with the same parts as the bench. */
-export function crewDrawing(picture: Picture, format: Format): CrewDrawing {
-  const scene = crewScene(picture, format);
-  const surface = new VectorSurface();
-  const pen = new Pen(surface, referredPalette());
-  for (const part of [boat, fittings, figures]) part.paint(pen, scene);
-  marks(pen, scene);
-  return { surface, width: WIDTH, height: scene.layout.height };
-}
-
-function crewScene(picture: Picture, format: Format): Scene {
-  const lines = hullLines(hullOfBoat(picture.fit.boat));
-  const box = boatBox(picture, lines);
-  const size = boxSize(box);
-  const pixelsPerMetre = Math.min(GREATEST_SCALE, (WIDTH - 2 * SIDE) / size.x);
-  const planHeight = Math.ceil(size.y * pixelsPerMetre);
-  const profileHeight = Math.ceil(size.z * pixelsPerMetre);
-  const plan = { left: 0, top: HEAD, width: WIDTH, height: planHeight };
-  const profile = { left: 0, top: HEAD + planHeight + HEAD, width: WIDTH, height: profileHeight };
-  const nowhere = { left: 0, top: 0, width: 0, height: 0 };
-  const height = profile.top + profileHeight;
-  const { least, most } = box;
+/** The drawing of a crew's sheet, made of the same shapes as the bench's. */
+export function crewDrawing(picture: Picture): CrewDrawing {
+  const { fit } = picture;
+  const lines = hullLines(fit.boat);
+  const { least, most } = boatBox(picture, lines);
+  const pixelsPerMetre = Math.min(GREATEST_SCALE, (WIDTH - 2 * SIDE) / (most.x - least.x));
+  const left = (least.x + most.x) / 2 - WIDTH / 2 / pixelsPerMetre;
+  const across = (x: number) => (x - left) * pixelsPerMetre;
+  const tall = (metres: number) => Math.ceil(metres * pixelsPerMetre);
+  const plan = { top: HEAD, height: tall(most.y - least.y), corner: [left, most.y] as const };
+  const below = plan.top + plan.height + HEAD;
+  const profile = { top: below, height: tall(most.z - least.z), corner: [left, most.z] as const };
+  const seats = fit.boat.seats.map(({ stationM }, index) => ({
+    x: across(stationM),
+    name: say('bench.seat.of', { number: index + 1, name: firstOf(nameInSeat(fit, index)) }),
+    seat: true,
+  }));
+  const middle = { x: across(0), name: say('drawing.centre-mark'), seat: false };
+  const clear = seats.every(({ x }) => Math.abs(x - middle.x) > NAME_ROOM);
+  const { hull } = lines;
   return {
-    picture,
-    ghost: null,
-    seat: 0,
-    notes: [],
-    stroke: READY_ALONE,
-    alike: true,
-    layout: {
-      width: WIDTH,
-      height,
-      strip: nowhere,
-      stripWords: nowhere,
-      windows: { plan, profile, section: nowhere },
-      cardPlace: 'after',
-      look: { right: 0, top: 0 },
-      card: nowhere,
-      lanes: { upper: 0, middle: 0 },
-      rulerTop: height,
+    width: WIDTH,
+    height: profile.top + profile.height,
+    pixelsPerMetre,
+    views: [
+      { ...plan, layers: fromAbove(picture, lines) },
+      { ...profile, layers: fromSide(picture, lines, [left, left + WIDTH / pixelsPerMetre]) },
+    ],
+    marks: clear ? [...seats, middle] : seats,
+    ends: {
+      stern: across(hull.aftX) - 6,
+      bow: across(hull.foreX) + 6,
+      y: plan.top + most.y * pixelsPerMetre,
     },
-    geometry: {
-      windows: { plan, profile, section: nowhere },
-      camera: {
-        pixelsPerMetre,
-        at: { x: (least.x + most.x) / 2, y: (least.y + most.y) / 2, z: (least.z + most.z) / 2 },
-      },
-    },
-    lines,
-    format,
-    lit: null,
-    held: null,
-    pointed: null,
-    focused: false,
-    touch: false,
   };
 }
 
 /** Seats of a four stand close: the first name is enough, the table has the whole. */
 const firstOf = (name: string) => name.split(' ')[0]!;
 
-/** The seats' marks and the centre mark through both views, with their names between; bow and stern named. */
-function marks(pen: Pen, scene: Scene): void {
-  const { plan, profile } = scene.layout.windows;
-  const { seats } = scene.picture.fit.boat;
-  const to = onto(scene, 'plan');
-  const line = (stationM: number, name: string, strong: boolean) => {
-    const x = crisp(to({ x: stationM, y: 0, z: 0 }).x);
-    for (const window of [plan, profile]) {
-      pen.line(
-        [
-          { x, y: window.top - 4 },
-          { x, y: window.top + window.height },
-        ],
-        { stroke: 'ink-faint', width: 0.8, dash: DASH.centre },
-      );
-      const ink = { lettering: strong ? 'strong' : 'note', colour: strong ? 'ink' : 'ink-soft' } as const;
-      pen.text(name, { x, y: window.top - 14 }, { ...ink, align: 'center', baseline: 'middle' });
-    }
-  };
-  seats.forEach(({ stationM }, index) => {
-    const name = nameInSeat(scene.picture.fit, index);
-    line(stationM, say('bench.seat.of', { number: index + 1, name: firstOf(name) }), true);
-  });
-  // A seat's mark within a hand's breadth of the middle would hide the centre mark's name.
-  if (seats.every(({ stationM }) => Math.abs(stationM) * scene.geometry.camera.pixelsPerMetre > 90))
-    line(0, say('drawing.centre-mark'), false);
-  const { hull } = scene.lines;
-  const caption = { lettering: 'caption', colour: 'ink-soft', baseline: 'middle' } as const;
-  const y = to({ x: 0, y: 0, z: 0 }).y;
-  const stern = to({ x: hull.aftX, y: 0, z: 0 }).x;
-  const bow = to({ x: hull.foreX, y: 0, z: 0 }).x;
-  pen.text(say('drawing.stern').toUpperCase(), { x: stern - 6, y }, { ...caption, align: 'right' });
-  pen.text(say('drawing.bow').toUpperCase(), { x: bow + 6, y }, caption);
+type Drawn = ReturnType<typeof hullLines>;
+
+function fittingsOf({ fit, report }: Picture, view: 'plan' | 'profile') {
+  const all = fit.seats.map((_, index) => fittingShapes(seatPlace(fit, report, index), view));
+  return { under: all.flatMap(({ under }) => under), over: all.flatMap(({ over }) => over) };
+}
+
+function figuresOf({ figures }: Picture, view: 'plan' | 'profile'): Shape[] {
+  return figures.flatMap((figure) => (figure ? figureShapes(figure, view) : []));
+}
+
+function fromAbove(picture: Picture, lines: Drawn): CrewLayer[] {
+  const { hull, edge, board } = lines.drawn.plan;
+  const afloat = afloatReady(picture);
+  const wet = afloat ? waterline(lines, afloat) : [];
+  const water: Shape[] = [wet, mirrored(wet)].map((line) => ({
+    kind: 'line',
+    of: 'water',
+    role: 'waterLine',
+    weight: 'detail',
+    lines: [lineThrough(line.map(({ x, y }) => [x, y]))],
+  }));
+  const { under, over } = fittingsOf(picture, 'plan');
+  return [
+    { shapes: [hull, board, ...(afloat ? water : []), edge, ...under], opacity: 1 },
+    { shapes: figuresOf(picture, 'plan'), opacity: FROM_ABOVE.figure },
+    { shapes: [...under, ...over, edge], opacity: FROM_ABOVE.fittingsOver },
+  ];
+}
+
+function fromSide(picture: Picture, lines: Drawn, [aft, fore]: readonly [number, number]): CrewLayer[] {
+  const { hull, edge, board } = lines.drawn.profile;
+  const afloat = afloatReady(picture);
+  const surface = afloat ? [aft, fore].map((x): ViewPoint => [x, waterHeight(afloat, x)]) : [];
+  const deep = surface.toReversed().map(([x]): ViewPoint => [x, -1]);
+  const water: Shape[] = [
+    areaOf('water', { role: 'water', outline: null }, [ringThrough([...surface, ...deep])]),
+    { kind: 'line', of: 'water', role: 'waterLine', weight: 'contour', lines: [lineThrough(surface)] },
+  ];
+  const { under, over } = fittingsOf(picture, 'profile');
+  const boat = [hull, ...(afloat ? water : []), edge, board];
+  return [{ shapes: [...boat, ...under, ...figuresOf(picture, 'profile'), ...over], opacity: 1 }];
 }

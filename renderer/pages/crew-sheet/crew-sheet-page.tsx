@@ -18,6 +18,7 @@ import { Page } from '../../ui/page.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { CrewFigure } from './crew-figure.tsx';
 import { CrewSettings } from './crew-settings.tsx';
+import './crew-sheet.css';
 
 /** A crew on one sheet, to look at and to print: the whole boat, every seat's setting, trim, and who brings what. */
 export function CrewSheetPage({ fitId }: { fitId: string }) {

@@ -16,6 +16,7 @@ import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { FullSizeDrawing } from './full-size-drawing.tsx';
 import { MeasureScreen } from './measure-screen.tsx';
+import './full-size.css';
 
 /** What is held against the glass: pad and rests. A floorboard is longer than any screen. */
 const THINGS: readonly TemplateId[] = ['pad-recess', 'pad-block', 'rear-rest', 'front-wedge', 'front-foot'];

@@ -5,6 +5,7 @@ import { goInstead } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { FirstStart } from './first-start.tsx';
 import { RecentPage } from './recent-page.tsx';
+import './home.css';
 
 /** Whoever has been led back once since the page was loaded, and comes here again, wants to be here. */
 let ledBack = false;

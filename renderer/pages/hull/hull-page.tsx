@@ -12,6 +12,7 @@ import { FloatCheckForm } from './float-check-form.tsx';
 import { FormTable } from './form-table.tsx';
 import { LinesPlan } from './lines-plan.tsx';
 import { RightingArms } from './righting-arms.tsx';
+import './hull.css';
 
 /** A boat's lines and how it floats. */
 export function HullPage({ id }: { id: string }) {

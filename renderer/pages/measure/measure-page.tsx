@@ -13,6 +13,7 @@ import { ReviewStep } from './review-step.tsx';
 import { beginSession, countedBody, OTHER_TAPES, type Step, tapePerson, tapeTaken } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 import { TapeStep } from './tape-step.tsx';
+import './measure.css';
 
 /** A guided measuring session: body, six tapes in the order of what they tell, a look over all of it. */
 export function MeasurePage({ id }: { id: string }) {

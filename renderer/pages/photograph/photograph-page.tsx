@@ -8,6 +8,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { SeatPictures } from './seat-pictures.tsx';
+import './photograph.css';
 
 /** How an athlete of a fit kneels, measured from photographs: pictures, marks, what they say, and taking it into the fit. */
 export function PhotographPage({ fitId }: { fitId: string }) {

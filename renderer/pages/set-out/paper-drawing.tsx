@@ -3,6 +3,7 @@ import { SHEET_LINES, type SheetRole } from '../../../core/setout/layer-lines.ts
 import type { PaperShape } from '../../../core/setout/paper-marks.ts';
 import { PADDLER_INK, type SheetInk } from '../../../core/setout/sheet-inks.ts';
 import { PaintedShapes, type SvgLook } from '../../drawing/shapes-svg.tsx';
+import './set-out.css';
 
 /** Inks of paper in the colours of the page. */
 const INKS: Readonly<Record<SheetInk, string>> = {

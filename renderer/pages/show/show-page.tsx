@@ -11,6 +11,7 @@ import { takenSeats } from '../set-out/choices.ts';
 import { useFullScreen } from './full-screen.ts';
 import { firstShowChoices, type ShowChoices } from './show-choices.ts';
 import { ShownSeat } from './shown-seat.tsx';
+import './show.css';
 
 /** An athlete's own position, over the whole window: a picture and plain words. */
 export function ShowPage({ fitId }: { fitId: string }) {

@@ -11,6 +11,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { inOrder, momentOf } from './moments.ts';
+import './timeline.css';
 
 /** What has happened to an athlete's fits: revisions with their reasons, and what was felt on the water between them. */
 export function TimelinePage({ id }: { id: string }) {

@@ -16,6 +16,7 @@ import { Page } from '../../ui/page.tsx';
 import { nameInBoat } from '../new-fit/fit-name.ts';
 import { shiftSentences } from './shift-sentences.ts';
 import { type TransferColumn, TransferTable } from './transfer-table.tsx';
+import './transfer.css';
 
 const EVERYTHING = { limit: 1000 };
 /** What a name and a note may hold, characters. */

@@ -7,6 +7,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { TrialForm } from './trial-form.tsx';
+import './trial.css';
 
 /** A trial on the water, entered after the session or corrected later. */
 export function TrialPage({ fitId, trialId }: { fitId: string; trialId: string | null }) {

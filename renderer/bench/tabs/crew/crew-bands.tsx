@@ -10,6 +10,7 @@ import { bandText, quantityName } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import { quantityText } from '../../quantity-text.ts';
+import './crew.css';
 
 /** Where a crew's bands look: the knee nearer the side, the pad partly on the hull, the room to the next paddler. */
 export const PLACES = [

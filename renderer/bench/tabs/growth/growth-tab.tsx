@@ -10,6 +10,7 @@ import type { Grown } from '../../use-grown.ts';
 import { ChangeList } from './change-list.tsx';
 import { differenceLines, dueValues } from './difference-text.ts';
 import { useGrownFits } from './use-grown-fits.ts';
+import './growth.css';
 
 /** What a grown body does to the fit on the bench, finding by finding; shown, taken in one step, and then fitted anew. */
 export function GrowthTab({ grown }: { grown: readonly Grown[] }) {

@@ -4,6 +4,7 @@ import { PaddleHeld } from './paddle-held.tsx';
 import { PaddleLength } from './paddle-length.tsx';
 import { PaddleStock } from './paddle-stock.tsx';
 import { usePaddleReader } from './use-paddle.ts';
+import './paddle.css';
 
 /** The tab of the margin for the paddle: both lengths, how it is held, and the club's nearest ones. */
 export function PaddleTab() {

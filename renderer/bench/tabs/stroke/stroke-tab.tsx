@@ -9,6 +9,7 @@ import { strokePlots } from './stroke-plots.ts';
 import { StrokeSlider } from './stroke-slider.tsx';
 import { StrokeTable } from './stroke-table.tsx';
 import { ROWS_PER_LEG, useStroke } from './use-stroke.ts';
+import './stroke.css';
 
 /** The tab of the margin for the stroke: slider, plots, pitching, and how the paddler strokes. */
 export function StrokeTab() {

@@ -8,6 +8,7 @@ import { ErrorMessage } from '../../../ui/error-message.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import type { FitTrials } from '../../use-fit-trials.ts';
 import { TrialAnswersOf } from './trial-answers.tsx';
+import './trials.css';
 
 /** The trials of a fit in the bench's margin: the one gone to, or the latest, opened with the changes that answer it. */
 export function TrialsTab(props: {

@@ -8,6 +8,7 @@ import { useFit } from '../../bench-context.tsx';
 import { CentimetreTable } from './centimetre-table.tsx';
 import { LiveText } from './live-text.tsx';
 import { ValueRow } from './value-row.tsx';
+import './values.css';
 import './values-list.css';
 
 /** Every value of the report: with its band, how sure it is and where it comes from a click away. */

@@ -1,6 +1,5 @@
 import { formatFor } from '../../../../app/language/format.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { hullOfBoat } from '../../../../core/hull/hull-of-boat.ts';
 import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
 import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';
 import { hullLines } from '../../../../renderer/drawing/view/hull-lines.ts';
@@ -21,7 +20,7 @@ export function drawnScene(
   { seat = 0, showing = 'seat' }: { seat?: number; showing?: 'seat' | 'boat' } = {},
 ): Scene {
   const picture = pictureOf(fit, valuesOf(fit));
-  const lines = hullLines(hullOfBoat(fit.boat));
+  const lines = hullLines(fit.boat);
   const mine = seatBox(picture, lines, seat);
   const box = showing === 'seat' ? mine : boatBox(picture, lines);
   const layout = showing === 'seat' ? layOutSheet(size, mine) : layOutWholeBoat(size, box);

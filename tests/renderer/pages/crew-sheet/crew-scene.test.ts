@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { formatFor } from '../../../../app/language/format.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import { ringsOf, type Shape } from '../../../../core/graphics/shape.ts';
 import { pictureOf } from '../../../../renderer/drawing/view/picture.ts';
-import { crewDrawing } from '../../../../renderer/pages/crew-sheet/crew-scene.ts';
+import { type CrewDrawing, crewDrawing } from '../../../../renderer/pages/crew-sheet/crew-scene.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 import { notEmpty } from '../../../not-empty.ts';
 
-const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const evaluator = createEvaluator();
 const sides = ['left', 'right', 'left', 'right'] as const;
 const names = ['Ada', 'Berit', 'Chidi', 'Dunja'];
@@ -20,55 +19,56 @@ function drawn(count: number, empty: readonly number[] = []) {
       }),
     ),
   );
-  return { fit, ...crewDrawing(pictureOf(fit, evaluator.evaluate(fit)), format) };
+  return crewDrawing(pictureOf(fit, evaluator.evaluate(fit)));
 }
 
-const numbersIn = (path: string) => (path.match(/-?[\d.]+(?:e-?\d+)?/g) ?? []).map(Number);
+const shapesOf = ({ views }: CrewDrawing) =>
+  views.flatMap(({ layers }) => layers.flatMap(({ shapes }) => shapes));
+const numbersIn = (shape: Shape) =>
+  shape.kind === 'area' ? ringsOf([shape]).flat() : shape.kind === 'line' ? shape.lines.flat() : [];
 
 describe('the drawing of a crew’s sheet', () => {
   it.each([1, 2, 4])('of %i seats has nothing on it that is no number, and keeps to the sheet', (count) => {
-    const { surface, width, height } = drawn(count);
-    expect(surface.marks.length).toBeGreaterThan(100 * count ** 0.5);
-    for (const { path, words } of surface.marks) {
-      if (path) expect(path).not.toMatch(/NaN|Infinity|undefined/);
-      if (words) {
-        expect(words.x).toBeGreaterThanOrEqual(0);
-        expect(words.x).toBeLessThanOrEqual(width);
-        expect(words.y).toBeLessThanOrEqual(height);
-      }
+    const drawing = drawn(count);
+    const shapes = shapesOf(drawing);
+    expect(shapes.length).toBeGreaterThan(40 * count);
+    for (const n of notEmpty(shapes).flatMap(numbersIn)) expect(Number.isFinite(n)).toBe(true);
+    for (const { x } of notEmpty(drawing.marks)) {
+      expect(x).toBeGreaterThanOrEqual(0);
+      expect(x).toBeLessThanOrEqual(drawing.width);
     }
-    for (const window of surface.windows) {
-      for (const n of numbersIn(window)) expect(Math.abs(n)).toBeLessThanOrEqual(Math.max(width, height));
+    const [plan, profile] = drawing.views;
+    expect(profile!.top).toBeGreaterThan(plan!.top + plan!.height);
+    expect(drawing.height).toBe(profile!.top + profile!.height);
+  });
+
+  it('shows the very shapes of the bench: hull, board, fittings and figure of everybody', () => {
+    const { views } = drawn(2);
+    for (const { layers } of notEmpty(views)) {
+      const of = layers.flatMap(({ shapes }) => shapes.map((shape) => shape.of));
+      for (const thing of ['hull', 'board', 'kneePad', 'rearRest', 'paddle', 'head']) {
+        expect(of.filter((one) => one === thing).length, thing).toBeGreaterThan(0);
+      }
     }
   });
 
-  it('follows the page’s colours: every ink is one of the theme’s, by reference', () => {
-    for (const { style } of notEmpty(drawn(2).surface.marks)) {
-      for (const ink of [style.fill, style.stroke]) {
-        expect(String(ink)).toMatch(/^(none|undefined|var\(--|color-mix\()/);
-      }
-    }
-  });
-
-  it('names everybody at their mark in both views, bow to the right', () => {
-    const { surface } = drawn(4);
-    const told = surface.marks.flatMap(({ words }) => (words ? [words] : []));
-    const of = (text: string) => told.filter((words) => words.text === text);
-    const places = names.map((name, k) => of(`${k + 1}: ${name}`));
-    for (const place of places) expect(place).toHaveLength(2);
-    const xs = places.map(([first]) => first!.x);
+  it('names everybody at their mark, bow to the right', () => {
+    const { marks, ends } = drawn(4);
+    const seats = marks.filter(({ seat }) => seat);
+    expect(seats.map(({ name }) => name)).toEqual(names.map((name, k) => `${k + 1}: ${name}`));
+    const xs = seats.map(({ x }) => x);
     expect(xs).toEqual(xs.toSorted((a, b) => b - a));
     // Seats of the example stand 1.15 m apart.
     const gaps = xs.slice(1).map((x, k) => xs[k]! - x);
     for (const gap of gaps) expect(Math.abs(gap - gaps[0]!)).toBeLessThanOrEqual(1);
-    expect(of('BOW')[0]!.x).toBeGreaterThan(of('STERN')[0]!.x);
+    expect(ends.bow).toBeGreaterThan(ends.stern);
   });
 
   it('says nobody of an empty seat, and draws the others', () => {
-    const { surface } = drawn(2, [0]);
-    const texts = surface.marks.flatMap(({ words }) => words?.text ?? []);
-    expect(texts).toContain('1: nobody');
-    expect(texts).toContain('2: Berit');
-    expect(surface.marks.length).toBeLessThan(drawn(2).surface.marks.length);
+    const halfEmpty = drawn(2, [0]);
+    expect(halfEmpty.marks.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['1: nobody', '2: Berit']),
+    );
+    expect(shapesOf(halfEmpty).length).toBeLessThan(shapesOf(drawn(2)).length);
   });
 });
