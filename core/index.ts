@@ -80,7 +80,7 @@ export { strokeSummary } from './stroke/stroke-summary.ts';
 export { driveLoads } from './support/drive-loads.ts';
 export type { DriveLoads, Support } from './support/support.ts';
 export { supportLoads } from './support/support-loads.ts';
-export { plainFormat } from './text/plain-format.ts';
+export { plainFormat } from './text/format.ts';
 export {
   athleteSentence,
   bandText,

@@ -4,7 +4,7 @@ import type { BodyNote } from '../core/body/body.ts';
 import type { Band, Finding, Unit } from '../core/evaluation/finding.ts';
 import type { BalanceDemand, NotAfloat } from '../core/hydrostatics/afloat.ts';
 import * as balance from '../core/text/balance-sentence.ts';
-import { plainFormat } from '../core/text/plain-format.ts';
+import { plainFormat } from '../core/text/format.ts';
 import * as sentences from '../core/text/sentences.ts';
 import * as support from '../core/text/support-sentence.ts';
 

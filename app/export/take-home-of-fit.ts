@@ -2,7 +2,6 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import type { SheetUnits } from '../../core/setout/sheet-length.ts';
-import { showLength } from '../../core/show/show-length.ts';
 import { type ShowView, showPicture } from '../../core/show/show-picture.ts';
 import { showScene } from '../../core/show/show-scene.ts';
 import { type ShownFit, showStory } from '../../core/show/show-story.ts';
@@ -38,12 +37,16 @@ export function takeHomeOf(
   },
 ): TakeHome | null {
   const { index, reason, units, words } = options;
+  const format = formatFor(
+    { length: units === 'in' ? 'in' : 'cm', mass: 'kg', decimal: 'system' },
+    words.language,
+  );
   const now: ShownFit = { fit, report: evaluateFit(fit) };
   const before: ShownFit | null = options.before && {
     fit: options.before,
     report: evaluateFit(options.before),
   };
-  const story = showStory(now, { index, before, write: (length) => showLength(length, units), words });
+  const story = showStory(now, { index, before, format, words });
   const scene = showScene(now.fit, now.report, index);
   if (!story || !scene) return null;
   const earlier = before && showScene(before.fit, before.report, index);

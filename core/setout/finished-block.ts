@@ -1,8 +1,7 @@
 import { recessStations } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
-import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
-import { tapeReading } from './tape-reading.ts';
+import { figureOf, millimetres, tapeReading, writtenLength } from './sheet-length.ts';
 
 const FIGURE = { anchor: 'end', strong: true } as const;
 

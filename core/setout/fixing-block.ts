@@ -2,9 +2,8 @@ import { type Fixing, fixingsOf, padForce } from './fixing-schedule.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
-import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
+import { figureOf, millimetres, tapeReading, writtenLength } from './sheet-length.ts';
 import { acrossText, alongText, writingOf } from './sheet-names.ts';
-import { tapeReading } from './tape-reading.ts';
 
 const FIGURE = { anchor: 'end', strong: true } as const;
 const PLAIN = { anchor: 'end' } as const;

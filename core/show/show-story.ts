@@ -3,9 +3,10 @@ import { type Finding, SEVERITIES } from '../evaluation/finding.ts';
 import type { QuantityId } from '../evaluation/quantities.ts';
 import type { Report } from '../evaluation/report.ts';
 import type { Side } from '../frame/mirror.ts';
+import type { Format } from '../text/format.ts';
 import { athleteSentence } from '../text/sentences.ts';
 import type { Words } from '../text/words.ts';
-import { type ToldChange, toldChanges, type WriteLength } from './change-words.ts';
+import { type ToldChange, toldChanges } from './change-words.ts';
 import { feltOf } from './felt-change.ts';
 
 /** What an athlete is told of, the most telling first; good news is picked in this order. */
@@ -60,9 +61,9 @@ export interface ShowStory {
 /** What to say of seat `index` of a fit, against an earlier one if there is one. Null when nobody kneels there. */
 export function showStory(
   now: ShownFit,
-  options: { index: number; before: ShownFit | null; write: WriteLength; words: Words },
+  options: { index: number; before: ShownFit | null; format: Format; words: Words },
 ): ShowStory | null {
-  const { index, before, write, words } = options;
+  const { index, before, format, words } = options;
   const seat = now.fit.seats[index];
   if (!seat?.athlete) return null;
   const findings = ofSeat(now.report, index);
@@ -70,7 +71,7 @@ export function showStory(
   const watch = watched(findings, words);
   const kneels = seat.kneels ?? seat.side;
   const earlier = before?.fit.seats[index];
-  const changes = earlier ? toldChanges(earlier, seat, { kneels, write, words }) : [];
+  const changes = earlier ? toldChanges(earlier, seat, { kneels, format, words }) : [];
   const reports = before && { before: before.report, now: now.report };
   const felt = reports && changes.length > 0 ? feltOf(reports, index, words) : [];
   return {

@@ -1,5 +1,5 @@
 import type { BalanceDemand } from '../hydrostatics/afloat.ts';
-import { plainFormat } from './plain-format.ts';
+import { plainFormat } from './format.ts';
 import type { FormatValue } from './signed-text.ts';
 import type { Words } from './words.ts';
 

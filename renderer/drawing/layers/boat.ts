@@ -8,9 +8,11 @@ import type { ScreenPoint } from '../view/screen-point.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
-/** Width of the hull's line while a finding about the hull is pointed at, pixels; and how faint the body plan lies. */
+/** Width of the hull's line, and while a finding about the hull is pointed at, pixels; how faint the body plan lies. */
+const EDGE = 1.6;
 const LIT = 2.2;
 const BODY_PLAN = 0.26;
+const EDGE_INK = { stroke: 'hull-line', width: EDGE } as const;
 /** Holes closer together than this on the screen are not drawn, pixels. */
 const LEAST_HOLE_GAP = 3;
 
@@ -46,8 +48,8 @@ function hullFromAbove(pen: Pen, scene: Scene): void {
 /** The hull's line; in the accent while a finding about the hull is pointed at. */
 function hullEdge(pen: Pen, scene: Scene, { edge, view }: { edge: Lines; view: ViewName }): void {
   const placed = placedIn(scene, view);
-  if (scene.lit !== 'hull') pen.shapes([edge], placed);
-  else for (const line of edge.lines) pen.placedLine(line, placed, { stroke: 'accent', width: LIT });
+  const ink = scene.lit === 'hull' ? ({ stroke: 'accent', width: LIT } as const) : EDGE_INK;
+  for (const line of edge.lines) pen.placedLine(line, placed, ink);
 }
 
 /** Holes of the hardware along the floorboard's centreline, where a fitting snaps to them. */

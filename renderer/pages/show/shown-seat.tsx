@@ -44,7 +44,7 @@ export function ShownSeat(props: ShownSeatProps) {
   const { moments, choices } = props;
   const units = useDisplay().length === 'in' ? 'in' : 'mm';
   const fits = { now: moments.now.fit, before: moments.before?.fit ?? null };
-  const shown = useShown(fits, { seat: choices.seat, units });
+  const shown = useShown(fits, { seat: choices.seat, format: useFormat() });
   const said = afterWater(props.trials, props.opened.revisions, choices.seat);
   if (shown === null || typeof shown === 'string') {
     return (

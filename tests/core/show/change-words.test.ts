@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { COORDINATES, FITTING_COORDINATES } from '../../../core/document/coordinates.ts';
 import { coordinateOf, withSeatCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { toldChanges } from '../../../core/show/change-words.ts';
-import { showLength } from '../../../core/show/show-length.ts';
+import { formatOf } from '../../../core/text/format.ts';
 import { english } from '../../english.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
-const write = (length: number) => showLength(length, 'mm');
+const format = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
 const told = (before = exampleSeat(), after = exampleSeat(), kneels: 'left' | 'right' = 'left') =>
-  toldChanges(before, after, { kneels, write, words: english });
+  toldChanges(before, after, { kneels, format, words: english });
 
 describe('changes as an athlete is told of them', () => {
   it('are none for the same setting, and none that a tape could not read', () => {
@@ -55,17 +55,5 @@ describe('changes as an athlete is told of them', () => {
     };
     expect(told(before, bare)).toHaveLength(3);
     expect(told(bare, before)).toHaveLength(0);
-  });
-});
-
-describe('a length said to an athlete', () => {
-  it.each([
-    [0.004, 'mm', '4 mm'],
-    [0.01, 'mm', '1 cm'],
-    [0.0152, 'mm', '1.5 cm'],
-    [0.0254, 'in', '1 in'],
-    [0.0095, 'in', '3/8 in'],
-  ] as const)('%f m in %s is %s', (length, units, text) => {
-    expect(showLength(length, units)).toBe(text);
   });
 });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
-import { showLength } from '../../../core/show/show-length.ts';
 import { showStory } from '../../../core/show/show-story.ts';
+import { formatOf } from '../../../core/text/format.ts';
 import { toRadians } from '../../../core/units/angle.ts';
 import { athleteSentence, english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
@@ -10,9 +10,9 @@ import { BARRED_WORDS } from '../text/barred-words.ts';
 
 const evaluator = createEvaluator();
 const shown = (fit: Fit) => ({ fit, report: evaluator.evaluate(fit) });
-const write = (length: number) => showLength(length, 'mm');
+const format = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
 const story = (fit: Fit, before: Fit | null = null, index = 0) =>
-  showStory(shown(fit), { index, before: before && shown(before), write, words: english });
+  showStory(shown(fit), { index, before: before && shown(before), format, words: english });
 
 /** A setting with much wrong: pad far forward, rest hardly turned, no strap. */
 function poor(): Fit {

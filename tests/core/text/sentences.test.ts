@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../core/evaluation/finding.ts';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
-import { plainFormat } from '../../../core/text/plain-format.ts';
+import { plainFormat } from '../../../core/text/format.ts';
 import {
   athleteSentence,
   bandText,

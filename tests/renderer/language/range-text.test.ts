@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plainFormat } from '../../../core/text/plain-format.ts';
+import { plainFormat } from '../../../core/text/format.ts';
 import { rangeText } from '../../../renderer/language/range-text.ts';
 
 describe('a range in words', () => {

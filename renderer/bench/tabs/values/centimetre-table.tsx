@@ -8,7 +8,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { useFit, useSlow } from '../../bench-context.tsx';
-import { cellText, hasSlope, shownUnit, stepOf } from './centimetre-cells.ts';
+import { cellText, hasSlope, stepOf } from './centimetre-cells.ts';
 
 /** The coordinates of each fitting, in the table's order of columns. */
 const COLUMNS = LOCKABLE.map((fitting) => ({
@@ -106,7 +106,7 @@ function SlopeRow(props: {
 }) {
   const { quantity, derivatives } = props;
   const format = useFormat();
-  const { unit } = shownUnit(quantity, format);
+  const { unit } = format.changeUnit(quantity);
   return (
     <tr data-quantity={quantity.id}>
       <th scope="row">

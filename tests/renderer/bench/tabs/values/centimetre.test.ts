@@ -2,12 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formatFor } from '../../../../../app/language/format.ts';
 import { createEvaluator } from '../../../../../core/evaluation/evaluator.ts';
 import { derivativesTo } from '../../../../../core/optimise/sensitivity.ts';
-import {
-  cellText,
-  hasSlope,
-  shownUnit,
-  stepOf,
-} from '../../../../../renderer/bench/tabs/values/centimetre-cells.ts';
+import { cellText, hasSlope, stepOf } from '../../../../../renderer/bench/tabs/values/centimetre-cells.ts';
 import { intervalWriter, tightenLines } from '../../../../../renderer/bench/tabs/values/tighten-words.ts';
 import { exampleFit } from '../../../../core/example/example-fit.ts';
 import { quantityName } from '../../../../english.ts';
@@ -47,13 +42,13 @@ describe('a cell of what one centimetre does', () => {
 
   it('has a unit and a name for every quantity of the report that has a slope', () => {
     for (const quantity of report.quantities.filter(hasSlope)) {
-      expect(shownUnit(quantity, format).unit, quantity.id).not.toBe('');
+      expect(format.changeUnit(quantity).unit, quantity.id).not.toBe('');
       expect(quantityName(quantity.id).length).toBeGreaterThan(2);
     }
     expect(report.quantities.filter((q) => !hasSlope(q)).map(({ id }) => id)).toEqual(
       expect.arrayContaining(['strapReleases', 'boatMass']),
     );
-    expect(shownUnit({ id: 'trimAngle', unit: 'rad' }, format).decimals).toBe(3);
+    expect(format.changeUnit({ id: 'trimAngle', unit: 'rad' }).decimals).toBe(3);
   });
 });
 

@@ -1,0 +1,174 @@
+import type { Unit } from '../evaluation/finding.ts';
+import { quantityDefinition } from '../evaluation/quantities.ts';
+import { inchFraction } from '../units/inch-fraction.ts';
+import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
+import { MASS_UNITS } from '../units/mass-text.ts';
+import type { FormatValue } from './signed-text.ts';
+
+/** Shown smallest steps of lengths: a tape's millimetre, a hundredth of an inch. */
+const LENGTH_DECIMALS: Readonly<Record<'cm' | 'mm' | 'in', number>> = { cm: 1, mm: 0, in: 2 };
+
+/** A value this far (in the shown unit) from a shown step counts as lying between two: far above binary dust. */
+const OFF_STEP = 1e-6;
+
+/** Places after the decimal mark of the other units; a quantity's own `step` may ask for more. */
+const PLAIN_DECIMALS: Readonly<Record<Exclude<Unit, 'm'>, number>> = {
+  rad: 0,
+  kg: 1,
+  N: 0,
+  N·m: 1,
+  Pa: 0,
+  'N·m/°': 1,
+  '1': 0,
+};
+
+export interface NumberOptions {
+  readonly decimals: number;
+  /** Writes + before what is above zero: for changes. */
+  readonly signed?: boolean;
+}
+
+/** How changes of a quantity are written: in which shown unit, so many of them to one of its SI unit. */
+export interface ChangeUnit {
+  readonly unit: string;
+  readonly perSi: number;
+  readonly decimals: number;
+}
+
+/** Writes numbers and measures as one person likes to read them. SI in; a narrow space stands before the unit. */
+export interface Format {
+  number(value: number, options: NumberOptions): string;
+  /** A length in metres, in the chosen unit. `exact` adds a place where the value lies between two shown steps. */
+  length(valueM: number, options?: { signed?: boolean; unit?: LengthUnit; exact?: boolean }): string;
+  mass(valueKg: number): string;
+  /** An angle in degrees, as documents hold it. */
+  degrees(valueDeg: number, options?: Partial<NumberOptions>): string;
+  /** The writer for one quantity of the report, in the form that core's sentences take. */
+  quantity(id: string, options?: { signed?: boolean }): (value: number, unit: Unit) => string;
+  /** A value in SI with its unit, finely where it is asked: the form that core's sentences take. */
+  readonly value: (value: number, unit: Unit, inMillimetres?: boolean) => string;
+  /** A length as one says it to an athlete: `4 mm`, `1.5 cm`, or inches to 1/32. */
+  spokenLength(valueM: number): string;
+  /** How small changes of a quantity are written in a table: the unit, so many of it to one SI unit, decimals. */
+  changeUnit(quantity: { readonly id: string; readonly unit: Unit }): ChangeUnit;
+  /** The chosen unit of length. */
+  readonly lengthUnit: 'cm' | 'mm' | 'in';
+  readonly massUnit: 'kg' | 'lb';
+  readonly decimalMark: '.' | ',';
+}
+
+/** How finely a value is written. */
+interface Fineness {
+  readonly step: number;
+  readonly inMillimetres: boolean;
+  readonly signed?: boolean | undefined;
+}
+
+/** A space that does not break and is narrow, before a unit. */
+const GAP = '\u{202f}';
+const MINUS = '\u{2212}';
+
+/** What a person chooses of how numbers are written. */
+export interface Writing {
+  readonly length: 'cm' | 'mm' | 'in';
+  readonly mass: 'kg' | 'lb';
+  readonly mark: '.' | ',';
+}
+
+/** The writer for some choices. It is the one place where numbers become text, on screen, on paper and in scripts. */
+export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing): Format {
+  const number = (value: number, { decimals, signed = false }: NumberOptions): string => {
+    const digits = Math.abs(value).toFixed(decimals);
+    const zero = Number(digits) === 0;
+    const sign = zero ? '' : value < 0 ? MINUS : signed ? '+' : '';
+    return sign + (mark === ',' ? digits.replace('.', ',') : digits);
+  };
+
+  const length: Format['length'] = (valueM, { signed, unit = lengthUnit, exact = false } = {}) => {
+    const usual = unit === 'm' || unit === 'ft' ? 3 : LENGTH_DECIMALS[unit];
+    const scaled = valueM / LENGTH_UNITS[unit];
+    const between = exact && unit !== 'in' && Math.abs(scaled - Number(scaled.toFixed(usual))) > OFF_STEP;
+    return `${number(scaled, { decimals: usual + (between ? 1 : 0), signed })}${GAP}${unit}`;
+  };
+
+  const degrees: Format['degrees'] = (valueDeg, options = {}) =>
+    `${number(valueDeg, { decimals: 0, ...options })}°`;
+
+  const quantity: Format['quantity'] = (id, { signed } = {}) => {
+    const definition = quantityDefinition(id);
+    const step = definition?.step ?? 1;
+    const inMillimetres = definition?.inMillimetres ?? false;
+    return (value, unit) => write(value, unit, { step, inMillimetres, signed });
+  };
+
+  const write = (value: number, unit: Unit, { step, inMillimetres, signed }: Fineness): string => {
+    switch (unit) {
+      case 'm':
+        return length(value, { signed, unit: inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit });
+      case 'rad':
+        return degrees((value * 180) / Math.PI, { decimals: step < 0.005 ? 2 : 0, signed });
+      case 'kg':
+        return `${number(value / MASS_UNITS[massUnit], { decimals: 1, signed })}${GAP}${massUnit}`;
+      case 'Pa':
+        return `${number(value / 1000, { decimals: 0, signed })}${GAP}kPa`;
+      case '1':
+        return `${number(value * 100, { decimals: step < 0.01 ? 1 : 0, signed })}${GAP}%`;
+      default:
+        return `${number(value, { decimals: PLAIN_DECIMALS[unit], signed })}${GAP}${unit}`;
+    }
+  };
+
+  const spokenLength: Format['spokenLength'] = (valueM) => {
+    if (lengthUnit === 'in') return `${inchFraction(valueM / LENGTH_UNITS.in)}${GAP}in`;
+    const millimetres = Math.round(valueM * 1000);
+    if (millimetres < 10) return `${millimetres}${GAP}mm`;
+    return `${number(millimetres / 10, { decimals: millimetres % 10 === 0 ? 0 : 1 })}${GAP}cm`;
+  };
+
+  return {
+    number,
+    length,
+    spokenLength,
+    changeUnit: ({ id, unit }) => changeUnit(id, unit, lengthUnit),
+    mass: (valueKg) => `${number(valueKg / MASS_UNITS[massUnit], { decimals: 1 })}${GAP}${massUnit}`,
+    degrees,
+    quantity,
+    value: (value, unit, inMillimetres = false) => write(value, unit, { step: 1, inMillimetres }),
+    lengthUnit,
+    massUnit,
+    decimalMark: mark,
+  };
+}
+
+/** Angles whose own step is finer than this, radians, are written to a thousandth of a degree. */
+const FINE_ANGLE = 0.005;
+
+/** Small units, since changes are small. */
+function changeUnit(id: string, unit: Unit, lengthUnit: Format['lengthUnit']): ChangeUnit {
+  switch (unit) {
+    case 'm':
+      return lengthUnit === 'in'
+        ? { unit: 'in', perSi: 1 / LENGTH_UNITS.in, decimals: 3 }
+        : { unit: 'mm', perSi: 1000, decimals: 1 };
+    case 'rad': {
+      const fine = (quantityDefinition(id)?.step ?? 1) < FINE_ANGLE;
+      return { unit: '°', perSi: 180 / Math.PI, decimals: fine ? 3 : 1 };
+    }
+    case '1':
+      return { unit: '%', perSi: 100, decimals: 1 };
+    case 'Pa':
+      return { unit: 'kPa', perSi: 1e-3, decimals: 1 };
+    case 'N·m/°':
+      return { unit, perSi: 1, decimals: 2 };
+    case 'kg':
+      return { unit: 'kg', perSi: 1, decimals: 2 };
+    default:
+      return { unit, perSi: 1, decimals: 1 };
+  }
+}
+
+const SCRIPTS = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
+
+/** For scripts: plain writing with ordinary spaces and minus signs, in centimetres (or millimetres), degrees, kilograms, newtons. */
+export const plainFormat: FormatValue = (value, unit, inMillimetres = false) =>
+  SCRIPTS.value(value, unit, inMillimetres).replaceAll(GAP, ' ').replaceAll(MINUS, '-');
