@@ -6,7 +6,12 @@ import { formatOf } from '../../../core/text/format.ts';
 import { english } from '../../english.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
-const format = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
+/** As it is said, with plain spaces. */
+const writer = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
+const format = {
+  ...writer,
+  spokenLength: (length: number) => writer.spokenLength(length).replaceAll('\u{202f}', ' '),
+};
 const told = (before = exampleSeat(), after = exampleSeat(), kneels: 'left' | 'right' = 'left') =>
   toldChanges(before, after, { kneels, format, words: english });
 

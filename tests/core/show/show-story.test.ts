@@ -10,7 +10,12 @@ import { BARRED_WORDS } from '../text/barred-words.ts';
 
 const evaluator = createEvaluator();
 const shown = (fit: Fit) => ({ fit, report: evaluator.evaluate(fit) });
-const format = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
+/** As it is said, with plain spaces. */
+const writer = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
+const format = {
+  ...writer,
+  spokenLength: (length: number) => writer.spokenLength(length).replaceAll('\u{202f}', ' '),
+};
 const story = (fit: Fit, before: Fit | null = null, index = 0) =>
   showStory(shown(fit), { index, before: before && shown(before), format, words: english });
 
