@@ -1,5 +1,6 @@
 import { boatParts } from '../../../core/drawing/boat-shapes.ts';
 import type { Lines } from '../../../core/graphics/shape.ts';
+import { boardTopAt } from '../../../core/parts/board.ts';
 import { mirrored, waterHeight, waterline } from '../view/hull-lines.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';

@@ -22,6 +22,7 @@ import { makeFit } from './make-fit.ts';
 import { type ChosenFit, chosenFit, type Listed, newFitRules, UNCHOSEN } from './new-fit-rules.ts';
 import { withSingles } from './own-singles.ts';
 import { SeatChoice } from './seat-choice.tsx';
+import './new-fit.css';
 
 const EVERYTHING = { limit: 1000 };
 
