@@ -27,10 +27,9 @@ export function conditionsAt(edges: readonly Edges[], { here, slopes }: Linear):
     const value = here.values.get(id);
     if (!row || value === undefined) continue;
     const there = row.reduce((sum, slope, i) => sum + slope * here.x[i]!, 0);
-    const scaled = row.map((slope) => slope / scale);
-    if (low !== null) conditions.push({ slopes: scaled, least: (low - value + there) / scale, weight });
-    if (high === null) continue;
-    conditions.push({ slopes: scaled.map((s) => -s), least: (value - high - there) / scale, weight });
+    const condition = { slopes: row, scale, weight };
+    if (low !== null) conditions.push({ ...condition, sign: 1, least: (low - value + there) / scale });
+    if (high !== null) conditions.push({ ...condition, sign: -1, least: (value - high - there) / scale });
   }
   return conditions;
 }

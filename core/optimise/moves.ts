@@ -37,18 +37,28 @@ export function startOf({ fit }: Pick<Search, 'fit'>, { seat, coordinate }: Coor
   return coordinateOf(fit.seats[seat]!, coordinate);
 }
 
-/** The fit with the coordinates moved by `x` units (1 cm, 3°); one without moves is the very same object. */
-export function fitAt(search: Pick<Search, 'fit' | 'places'>, x: readonly number[]): Fit {
-  return search.places.reduce((now, place, i) => {
+/**
+ * The fit with the coordinates moved by `x` units (1 cm, 3°); one without moves is the very same object. Seats that stand as at a
+ * point `near` are the same objects as there, which the evaluator knows.
+ */
+export function fitAt(
+  search: Pick<Search, 'fit' | 'places'>,
+  x: readonly number[],
+  near?: Pick<Point, 'fit' | 'x'>,
+): Fit {
+  const moved = search.places.reduce((now, place, i) => {
     if (!x[i]) return now;
     const to = startOf(search, place) + x[i] * COORDINATES[place.coordinate].moveUnit;
     return withCoordinate(now, place, Number(to.toFixed(6)));
   }, search.fit);
+  if (!near) return moved;
+  const others = new Set(search.places.flatMap(({ seat }, i) => (x[i] === near.x[i] ? [] : [seat])));
+  return { ...moved, seats: moved.seats.map((seat, i) => (others.has(i) ? seat : near.fit.seats[i]!)) };
 }
 
 /** The point after moves `x`: one evaluation with the held doubts. */
-export function pointAt(search: Search, x: readonly number[]): Point {
-  const fit = fitAt(search, x);
+export function pointAt(search: Search, x: readonly number[], near?: Point): Point {
+  const fit = fitAt(search, x, near);
   return { x, fit, values: search.evaluator.judgedHolding(fit, search.held) };
 }
 

@@ -28,7 +28,7 @@ export function settledOnGrid(
   let best: Point | null = null;
   for (let i = 0; i < MOST_TRIES; i++) {
     const x = dived(search, edges, { linear: { here, slopes }, box });
-    const there = pointAt(search, x);
+    const there = pointAt(search, x, here);
     slopes = carriedSlopes(slopes, here, there);
     const better = best === null || meritOf(edges, there) < meritOf(edges, best) - SLACK;
     if (better) best = there;
@@ -44,9 +44,16 @@ function dived(
   edges: readonly Edges[],
   { linear, box }: { linear: Linear; box: Box },
 ): readonly number[] {
-  const low = [...box.low];
-  const high = [...box.high];
-  const conditions = failing(conditionsAt(edges, linear), box);
+  const whole = failing(conditionsAt(edges, linear), box);
+  const begun = leastMoves(whole, box);
+  const moving = begun.x.flatMap((d, i) => (d === 0 ? [] : [i]));
+  const of = (all: readonly number[]) => moving.map((i) => all[i]!);
+  const low = of(box.low);
+  const high = of(box.high);
+  const conditions = failing(
+    whole.map(({ slopes, ...rest }) => ({ ...rest, slopes: of(slopes) })),
+    { low, high },
+  );
   const fix = (i: number, to: number) => {
     low[i] = to;
     high[i] = to;
@@ -60,10 +67,7 @@ function dived(
     return answer;
   };
   const cost = ({ size, missing }: LeastMoves) => size + missing;
-  let now = leastMoves(conditions, { low, high });
-  now.x.forEach((d, i) => {
-    if (d === 0) fix(i, 0);
-  });
+  let now: LeastMoves = { ...begun, x: of(begun.x) };
   for (const i of smallestFirst(now.x)) {
     const without = solved(i, 0);
     if (cost(without) > cost(now) + ONE_SCREW) continue;
@@ -71,14 +75,18 @@ function dived(
     now = without;
   }
   const order = smallestFirst(now.x).reverse();
-  const drilled = (i: number) => holePitch(search.fit, search.places[i]!.coordinate) !== null;
+  const drilled = (i: number) => holePitch(search.fit, search.places[moving[i]!]!.coordinate) !== null;
   for (const i of [...order.filter(drilled), ...order.filter((k) => !drilled(k))]) {
-    const tried = gridBeside(search, i, now.x[i]!).map((to) => ({ to, answer: solved(i, to) }));
+    const tried = gridBeside(search, moving[i]!, now.x[i]!).map((to) => ({ to, answer: solved(i, to) }));
     const least = tried.reduce((a, b) => (cost(b.answer) < cost(a.answer) - SLACK ? b : a));
     fix(i, least.to);
     now = least.answer;
   }
-  return now.x;
+  const x = begun.x.map(() => 0);
+  moving.forEach((i, k) => {
+    x[i] = now.x[k]!;
+  });
+  return x;
 }
 
 function smallestFirst(x: readonly number[]): number[] {
@@ -107,6 +115,7 @@ function withoutIdle(search: Search, edges: readonly Edges[], from: Point): Poin
     const without = pointAt(
       search,
       here.x.map((d, k) => (k === i ? 0 : d)),
+      here,
     );
     if (meritOf(edges, without) <= meritOf(edges, here)) here = without;
   }

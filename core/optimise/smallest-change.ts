@@ -61,7 +61,7 @@ export function smallestChange(
       reach = LONGEST_STEP / 2;
       continue;
     }
-    const there: Point = pointAt(search, x);
+    const there: Point = pointAt(search, x, here);
     slopes = carriedSlopes(slopes, here, there);
     if (meritOf(edges, there) < meritOf(edges, here)) here = there;
     else reach = step / 3;
@@ -78,11 +78,16 @@ function longest(a: readonly number[], b: readonly number[]): number {
   return a.reduce((most, d, i) => Math.max(most, Math.abs(d - b[i]!)), 0);
 }
 
+type Way = Allowed & { readonly from: Linear };
+
 /** Moves smaller than this in all are not worth looking for another way, in units of moves. */
 const WORTH_ANOTHER_WAY = 1.5;
 
 /** So many of the largest moves are forbidden in turn. */
 const OTHER_WAYS = 3;
+
+/** A way that its first linear program makes this many times as dear as the way found (or what that one's said) is not followed. */
+const TOO_DEAR = 1.5;
 
 /** From this size on the slopes of small steps are tried too, in units of moves. */
 const WORTH_MEASURING = 4;
@@ -98,16 +103,25 @@ export function smallestOfWays(search: Search, edges: readonly Edges[], from: Li
     .flatMap((d, i) => (Math.abs(d) >= 1 ? [i] : []))
     .sort((a, b) => Math.abs(best.here.x[b]!) - Math.abs(best.here.x[a]!))
     .slice(0, OTHER_WAYS);
-  const ways: (Allowed & { from: Linear })[] = moved.map((i) => ({
+  const ways: Way[] = moved.map((i) => ({
     from,
     measurings: 0,
     still: new Set([i]),
   }));
+  const most = TOO_DEAR * Math.max(foretold(search, edges, { from }), meritOf(edges, best.here));
+  const worth = ways.filter((way) => foretold(search, edges, way) <= most);
   const fine = () => ({ here: from.here, slopes: slopesAt(search, from.here, PROBE.fine) });
-  if (sizeOf(best.here.x) > WORTH_MEASURING) ways.push({ from: fine(), measurings: 0 });
-  for (const way of ways) {
+  if (sizeOf(best.here.x) > WORTH_MEASURING) worth.push({ from: fine(), measurings: 0 });
+  for (const way of worth) {
     const other = smallestChange(search, edges, way);
     if (meritOf(edges, other.here) < meritOf(edges, best.here)) best = other;
   }
   return best;
+}
+
+/** What the first linear program of a way foretells that its moves and what they leave will cost. */
+function foretold(search: Search, edges: readonly Edges[], { from, still }: Omit<Way, 'measurings'>): number {
+  const box = boxAround(boxWithout(boxOf(search), still), from.here.x, LONGEST_STEP);
+  const { size, missing } = leastMoves(conditionsAt(edges, from), box);
+  return size + missing;
 }
