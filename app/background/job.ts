@@ -1,3 +1,4 @@
+import type { BlockForm } from '../../core/setout/block-forms.ts';
 import type { Erasure } from '../store/erase.ts';
 import type { ErasedCopies } from '../store/erase-everywhere.ts';
 import type { NamedEntry } from '../store/join-people.ts';
@@ -60,6 +61,11 @@ export interface Jobs {
   readonly 'erase-copies': { input: { folder: string }; output: ErasedCopies };
   /** Erases the person from the journal and ends the erasure. The main thread writes nothing meanwhile. */
   readonly 'erase-journal': { input: { folder: string; at: number }; output: { needsBackup: boolean } };
+  /** Models blocks as exact solids and gives their STEP files. `when` in milliseconds. */
+  readonly 'model-blocks': {
+    input: { parts: readonly { readonly form: BlockForm; readonly name: string }[]; when: number };
+    output: string[];
+  };
 }
 export type JobName = keyof Jobs;
 

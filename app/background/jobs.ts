@@ -4,6 +4,7 @@ import { eraseCopies, eraseJournal, erasePreview, eraseStore } from './erase-job
 import { exportEverything } from './export-job.ts';
 import type { JobHooks, JobName, Jobs } from './job.ts';
 import { restore } from './restore-job.ts';
+import { modelBlocks } from './step-job.ts';
 
 /** One function for each job. */
 export const jobs: {
@@ -23,4 +24,5 @@ export const jobs: {
   'erase-copies': eraseCopies,
   'erase-journal': eraseJournal,
   'settle-backup': settleBackup,
+  'model-blocks': modelBlocks,
 };

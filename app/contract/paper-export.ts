@@ -46,7 +46,7 @@ export const wantedExport = z.discriminatedUnion('kind', [
     /** Blocks as closed solids in millimetres, one file a part. */
     kind: z.literal('solids'),
     seat,
-    format: z.enum(['3mf', 'stl']),
+    format: z.enum(['3mf', 'stl', 'step']),
     options: paperOptionsSchema.prefault({}),
   }),
   z.strictObject({

@@ -4,7 +4,7 @@ import { defineConfig } from 'vite';
 
 const root = join(import.meta.dirname, '../..');
 /** Packages that stay packages: one carries a native part, the others read files that lie beside them. */
-const packages = ['electron', 'better-sqlite3', 'manifold-3d', 'pdfkit'];
+const packages = ['electron', 'better-sqlite3', 'manifold-3d', 'pdfkit', 'replicad-opencascadejs'];
 const external = [...packages, /^node:/, ...builtinModules];
 
 /** Each script, by the name under which it lies in the program's folder. */

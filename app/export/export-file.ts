@@ -12,7 +12,7 @@ import { boardPlanWork } from './board-plan-file.ts';
 import { fileName } from './file-name.ts';
 import { scriptsOf } from './pdf/font-shelf.ts';
 import { setOutPdf } from './set-out-pdf.ts';
-import { solidFiles } from './solid-files.ts';
+import { type StepWork, solidFiles, stepWork } from './solid-files.ts';
 import type { SolidGeometry } from './solids/solid-geometry.ts';
 import { takeHomeOf } from './take-home-of-fit.ts';
 import { takeHomePdf } from './take-home-pdf.ts';
@@ -44,7 +44,7 @@ const MIME = {
 
 /**
  * The work that an export asks for; null when nobody kneels in the seat it names. Equal input makes equal bytes. Solids need the
- * solid-geometry library.
+ * solid-geometry library; STEP files are `stepExport`'s.
  */
 export function exportWork(
   input: ExportInput,
@@ -55,8 +55,7 @@ export function exportWork(
   if (wanted.kind === 'board-plan') return boardPlanWork({ ...input, wanted }, words, filesOf(words));
   const stamp = stampOf(input);
   if (!stamp) return null;
-  const name = (what: string, ending: string) =>
-    fileName([what, stamp.athleteName, stamp.boatName, revisionWords(stamp, words)], ending);
+  const name = nameWith(stamp, words);
   if (wanted.kind === 'take-home') {
     const page = takeHomeOf(fit, { ...wanted, index: wanted.seat, words });
     return (
@@ -76,9 +75,9 @@ export function exportWork(
     };
   }
   if (wanted.kind === 'solids') {
-    return (
-      geometry && solidFiles(out, { geometry, format: wanted.format, stamp, name, when: archiveTime(stamp) })
-    );
+    const { format } = wanted;
+    if (!geometry || format === 'step') return null;
+    return solidFiles(out, { geometry, format, stamp, name, when: archiveTime(stamp) });
   }
   const drawings = templatesOf(out, wanted.templates);
   if (wanted.format === 'pdf') {
@@ -118,6 +117,18 @@ function filesOf(words: Translator): FilesOf {
         name: (what, ending) => name(what, ending, stamp),
       }),
   };
+}
+
+/** What an export of STEP files gives the modeller, and makes of its answer; null when there is nobody, or nothing to make. */
+export function stepExport(input: ExportInput, words: Translator): StepWork | null {
+  const stamp = stampOf(input);
+  const out = stamp && setOut(input, words);
+  return out && stepWork(out, { stamp, name: nameWith(stamp, words), when: archiveTime(stamp) });
+}
+
+function nameWith(stamp: SheetStamp, words: Translator) {
+  return (what: string, ending: string) =>
+    fileName([what, stamp.athleteName, stamp.boatName, revisionWords(stamp, words)], ending);
 }
 
 function setOut({ fit, wanted }: ExportInput, words: Translator): SeatSetOut | null {

@@ -1,6 +1,6 @@
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
-import { exportWork } from '../export/export-file.ts';
+import { type ExportedFile, exportWork, stepExport } from '../export/export-file.ts';
 import { loadSolidGeometry } from '../export/solids/solid-geometry.ts';
 import { translatorOf } from '../language/spoken.ts';
 import { faultForLog, type Log } from '../shell/log-file.ts';
@@ -16,16 +16,32 @@ export async function exportPaper(
   { shell, work, turn, log }: Program,
   input: ParsedInput<'paper.export'>,
 ): Promise<CallResult<CallOutput<'paper.export'>>> {
-  const geometry = input.wanted.kind === 'solids' ? await loadSolidGeometry() : null;
-  const wanted = exportWork(input, await translatorOf(input.language), geometry);
-  if (!wanted) return refused('not-found', SENTENCES['nobody-there']);
-  const { of, steps } = wanted;
-  const { name, mime, bytes, unprintable } = await turn.alone(() => work.run({ what: 'export', of }, steps));
+  const made = await madeFile({ work, turn }, input);
+  if (!made) return refused('not-found', SENTENCES['nobody-there']);
+  const { name, mime, bytes, unprintable } = made;
   try {
     return done({ delivery: await shell.deliver({ name, mime, bytes }), unprintable: [...unprintable] });
   } catch (error) {
     return notWritten(error, log);
   }
+}
+
+/** The file that is asked for; null when nobody kneels there. STEP files are modelled in a thread of their own. */
+async function madeFile(
+  { work, turn }: Pick<Program, 'work' | 'turn'>,
+  input: ParsedInput<'paper.export'>,
+): Promise<ExportedFile | null> {
+  const { wanted } = input;
+  const words = await translatorOf(input.language);
+  if (wanted.kind === 'solids' && wanted.format === 'step') {
+    const step = stepExport(input, words);
+    if (!step) return null;
+    const { parts, when } = step;
+    return step.archive(await turn.alone(() => work.inWorker('export', 'model-blocks', { parts, when })));
+  }
+  const geometry = wanted.kind === 'solids' ? await loadSolidGeometry() : null;
+  const paper = exportWork(input, words, geometry);
+  return paper && turn.alone(() => work.run({ what: 'export', of: paper.of }, paper.steps));
 }
 
 const why = (): readonly (readonly [RegExp, CallError['code'], string])[] => [

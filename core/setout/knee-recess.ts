@@ -77,8 +77,8 @@ export function kneeRecess(work: SeatWork, ends: { foreEnd: number; aftEnd: numb
   };
 }
 
-/** Cross-section of knee or shin at x: semi-axes across and down, and height of its middle over the bottom, mm. */
-function legAt({ kneeDepth, halfBreadth, shankRun, shankRise }: KneeRecess, x: number) {
+/** Cross-section of knee or shin at x of the recess's axis: semi-axes across and down, and height of its middle over the bottom, mm. */
+export function legAt({ kneeDepth, halfBreadth, shankRun, shankRise }: KneeRecess, x: number) {
   if (x >= 0) return { across: halfBreadth, down: kneeDepth, middle: kneeDepth };
   const share = Math.min(1, -x / shankRun);
   return {

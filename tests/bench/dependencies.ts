@@ -22,6 +22,8 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   'react-konva': 'the canvas within the page',
   zod: 'schemas of documents and of every call',
   'manifold-3d': 'blocks as closed solids; in tests hydrostatics are checked and timed against it',
+  replicad: 'blocks as exact solids for STEP files, in words of the trade',
+  'replicad-opencascadejs': 'OpenCascade in WebAssembly, which writes them; loaded for a STEP file alone',
   highs: 'the plan of holes for everybody: integer programmes',
   zustand: 'the document being edited, and who listens to it',
   '@formatjs/icu-messageformat-parser': 'the words check: syntax and places of messages',

@@ -123,7 +123,7 @@ function Files({ moment, choices, drawings, out }: PapersProps & { drawings: rea
       </div>
       <div className="row">
         <span className="soft">{say('setout.solids')}</span>
-        {(['3mf', 'stl'] as const).map((format) => (
+        {(['step', '3mf', 'stl'] as const).map((format) => (
           <button
             key={format}
             type="button"

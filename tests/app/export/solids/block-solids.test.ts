@@ -9,7 +9,8 @@ import {
 import { stlOf } from '../../../../app/export/solids/stl.ts';
 import { threeMfOf } from '../../../../app/export/solids/three-mf.ts';
 import type { Seat } from '../../../../core/document/seat-schema.ts';
-import { blockSolids, type SolidId } from '../../../../core/setout/block-solids.ts';
+import type { SolidId } from '../../../../core/setout/block-forms.ts';
+import { blockSolids } from '../../../../core/setout/block-solids.ts';
 import type { SolidMesh, SolidPoint } from '../../../../core/setout/mesh.ts';
 import type { SeatSetOut } from '../../../../core/setout/set-out.ts';
 import { cases } from '../../../cases.ts';
