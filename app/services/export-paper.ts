@@ -37,7 +37,8 @@ async function madeFile(
     const step = stepExport(input, words);
     if (!step) return null;
     const { parts, when } = step;
-    return step.archive(await turn.alone(() => work.inWorker('export', 'model-blocks', { parts, when })));
+    const job = { name: 'model-blocks', input: { parts, when } } as const;
+    return step.archive(await turn.alone(() => work.inWorker('export', job)));
   }
   const geometry = wanted.kind === 'solids' ? await loadSolidGeometry() : null;
   const paper = exportWork(input, words, geometry);
