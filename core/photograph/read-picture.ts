@@ -5,7 +5,8 @@ import { seatFrame, solveSeat } from '../evaluation/seat-state.ts';
 import { figureOf } from '../figure/figure.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
-import type { FigurePoint, Stance, StanceAngle } from '../posture/stance.ts';
+import type { FigurePoint, StanceAngle } from '../posture/stance.ts';
+import { STROKE_LEGS, strokeFigure } from '../stroke/stroke-figure.ts';
 import { type BoatMark, boatMarks } from './boat-marks.ts';
 import { type Camera, type Pixel, projectPoint } from './camera.ts';
 import type { PhotoStudy } from './photo-study-schema.ts';
@@ -45,6 +46,7 @@ export interface PlannedTrim {
   readonly sd: number | null;
 }
 
+const [, DRIVE] = STROKE_LEGS;
 const NO_CAMERA = { posture: null, plan: null, gunwales: [], afloat: null, seen: null };
 
 /** Camera, posture and plan of a marked picture, `others` being pictures of the same moment whose marks are joined with it. */
@@ -94,13 +96,13 @@ function defined(joints: PhotoStudy['joints']): Partial<Record<FigurePoint, Pixe
   return Object.fromEntries(Object.entries(joints).filter(([, pixel]) => pixel !== undefined));
 }
 
-/** The plan's figure at the moment; in the middle of the drive that of the catch. Null where nobody kneels. */
+/** The plan's figure at the moment. Null where nobody kneels. */
 function planIn(camera: Camera, fit: Fit, { seat: index, moment }: PhotoStudy): ReadPicture['plan'] {
   const seat = fit.seats[index];
   if (!seat?.athlete) return null;
   const body = bodyOfAthlete(seat.athlete);
-  const { stances } = solveSeat({ seat, body, frame: seatFrame(fit.boat, seat, index) });
-  const stance: Stance = stances[moment === 'drive' ? 'catch' : moment];
+  const state = solveSeat({ seat, body, frame: seatFrame(fit.boat, seat, index) });
+  const stance = moment === 'drive' ? strokeFigure(state, DRIVE, 0.5) : state.stances[moment];
   const form = { stature: body.stature, sex: seat.athlete.sex, lengths: body.lengths };
   const figure = figureOf(stance.points, form, { paddle: seat.paddle, fineness: 'screen' });
   return {

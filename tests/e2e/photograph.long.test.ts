@@ -166,9 +166,20 @@ describe('a photograph, in a real browser', () => {
     await soon(async () => (await studies())[0]!.study!.confirmed).toBe(true);
     await page.getByRole('button', { name: 'Remember from 1 applied picture' }).click();
     const athleteId = fit.seats[0]!.athlete!.id!;
-    await soon(
-      async () => (await callFromPage(page, 'athletes.open', { id: athleteId })).athlete.neutral?.pictures,
-    ).toBe(1);
+    const neutral = async () =>
+      (await callFromPage(page, 'athletes.open', { id: athleteId })).athlete.neutral;
+    await soon(async () => (await neutral())?.pictures).toBe(1);
+    await page.getByText('Use it in new fits').click();
+    await soon(async () => (await neutral())?.setAside).toBe(true);
+  });
+
+  it('is opened from the athlete and from a trial as well', async () => {
+    await goTo(page, `#/athletes/${fit.seats[0]!.athlete!.id}`);
+    await page.getByRole('link', { name: `Photograph for ${fit.name}` }).click();
+    await page.locator('.photograph-stage image').first().waitFor();
+    await goTo(page, `#/fits/${fitId}/trial/new`);
+    await page.getByRole('link', { name: 'Photograph', exact: true }).click();
+    await page.locator('.photograph-stage image').first().waitFor();
   });
 
   it('is shown and printed with the face blurred in its own pixels, unless the coach chooses otherwise', async () => {
@@ -231,6 +242,8 @@ describe('a photograph, in a real browser', () => {
     const before = (await studies()).length;
     await choose({ name: 'turned.jpg', mimeType: 'image/jpeg', buffer: turnedJpeg(inventedJpeg()) });
     await soon(async () => (await studies()).length).toBe(before + 1);
+    // It is of the same moment and day as the first: their marks are joined.
+    await page.getByText('Join with the other pictures of this moment').waitFor();
     const turned = (await studies()).at(-1)!;
     expect(turned.study!.image).toEqual({ width: 12, height: 16 });
     expect((await storedBytes(turned.id)).includes('Secretcam')).toBe(false);
