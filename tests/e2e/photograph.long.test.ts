@@ -16,10 +16,16 @@ let program: RunningProgram;
 let page: Page;
 let fitId: string;
 let fit: Fit;
+/** Addresses that the page asked for, other than this program's own. */
+const abroad: string[] = [];
 
 beforeAll(async () => {
   program = await startProgram();
   page = await program.openBrowser({ viewport: { width: 1280, height: 800 } });
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(`${program.origin}/`) && !/^(data|blob):/.test(url)) abroad.push(url);
+  });
   await callFromPage(page, 'demo.install', {});
   const fits = await callFromPage(page, 'fits.list', {});
   for (const { id } of fits) {
@@ -247,6 +253,33 @@ describe('a photograph, in a real browser', () => {
     const turned = (await studies()).at(-1)!;
     expect(turned.study!.image).toEqual({ width: 12, height: 16 });
     expect((await storedBytes(turned.id)).includes('Secretcam')).toBe(false);
+  });
+
+  it.each(['drop', 'paste'] as const)('comes in by %s, as PNG or WebP too', async (way) => {
+    const before = (await studies()).length;
+    await page.evaluate(
+      async ([how, selector]) => {
+        const canvas = document.createElement('canvas');
+        canvas.width = 30;
+        canvas.height = 20;
+        const type = how === 'drop' ? 'image/webp' : 'image/png';
+        const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, type));
+        const data = new DataTransfer();
+        data.items.add(new File([blob!], 'picture', { type }));
+        const event =
+          how === 'drop'
+            ? new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true })
+            : new ClipboardEvent('paste', { clipboardData: data, bubbles: true });
+        document.querySelector(how === 'drop' ? selector : 'body')!.dispatchEvent(event);
+      },
+      [way, '.photograph-drop'] as const,
+    );
+    await soon(async () => (await studies()).length).toBe(before + 1);
+    expect((await studies()).at(-1)!.study!.image).toEqual({ width: 30, height: 20 });
+  });
+
+  it('has asked nobody outside this computer for anything', () => {
+    expect(abroad).toEqual([]);
   });
 
   it('says no to HEIC plainly', async () => {
