@@ -16,7 +16,7 @@ export interface Translator {
   has(key: string): boolean;
   /** Several texts as one list: "a, b and c". */
   list(texts: readonly string[]): string;
-  /** The same without a last word: "a, b, c". */
+  /** The same without a last word: "a, b, c". (`Intl` has no such list: a list of units ends in "und" in German.) */
   row(texts: readonly string[]): string;
   /** Whole sentences one after another. Chinese parts them by nothing, other languages by a space. */
   sentences(texts: readonly string[]): string;
@@ -32,10 +32,7 @@ export function translator(language: Language, messages: Messages): Translator {
   const locale = LOCALES[language] ?? language;
   const compiled = new Map<string, IntlMessageFormat>();
   const collator = new Intl.Collator(locale, { numeric: true });
-  const lists = {
-    and: new Intl.ListFormat(locale, { type: 'conjunction' }),
-    comma: new Intl.ListFormat(locale, { type: 'unit', style: 'short' }),
-  };
+  const list = new Intl.ListFormat(locale, { type: 'conjunction' });
 
   const compile = (key: string, text: string): IntlMessageFormat => {
     const known = compiled.get(key);
@@ -55,8 +52,8 @@ export function translator(language: Language, messages: Messages): Translator {
       return String(compile(key, text).format(values));
     },
     has: (key) => messages[key] !== undefined,
-    list: (texts) => lists.and.format(texts),
-    row: (texts) => lists.comma.format(texts),
+    list: (texts) => list.format(texts),
+    row: (texts) => texts.join(language === 'zh' ? '、' : ', '),
     sentences: (texts) => texts.join(language === 'zh' ? '' : ' '),
     compare: collator.compare,
   };

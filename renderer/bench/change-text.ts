@@ -4,7 +4,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../core/document/seat-schema.ts';
 import type { SideEffect, Suggestion } from '../../core/evaluation/finding.ts';
-import { say } from '../language/messages.ts';
+import { say, words } from '../language/messages.ts';
 import { quantityName } from '../language/sentences.ts';
 import { inSentence } from './quantity-text.ts';
 
@@ -56,11 +56,12 @@ export function sideEffectText(
 
 /** The most telling of what a change does besides: what turns first. Empty where it does nothing. */
 export function sideEffectsText(effects: readonly SideEffect[], most: number, format: Format): string {
-  return [...effects]
-    .sort((a, b) => Number(b.severityFrom !== b.severityTo) - Number(a.severityFrom !== a.severityTo))
-    .slice(0, most)
-    .map((effect) => sideEffectText(effect, format))
-    .join(', ');
+  return words().row(
+    [...effects]
+      .sort((a, b) => Number(b.severityFrom !== b.severityTo) - Number(a.severityFrom !== a.severityTo))
+      .slice(0, most)
+      .map((effect) => sideEffectText(effect, format)),
+  );
 }
 
 /** The fit with a proposed change made. */

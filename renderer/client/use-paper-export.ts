@@ -27,9 +27,9 @@ export function usePaperExport(): PaperExport {
     setBusy(false);
     if (!result.ok) return setRefusal(result.error);
     const { delivery, unprintable } = result.value;
-    const boxes = unprintable.length > 0 ? say('paper.boxes', { scripts: unprintable.join(', ') }) : '';
+    const boxes = unprintable.length > 0 ? say('paper.boxes', { scripts: words().row(unprintable) }) : '';
     if (delivery.kind === 'download') fetchDelivery(delivery.href);
-    setTold([deliveryText(delivery), boxes].filter(Boolean).join(' '));
+    setTold(words().sentences([deliveryText(delivery), boxes].filter(Boolean)));
   }
 
   return { busy, told, refusal, make };

@@ -3,7 +3,7 @@ import { coordinatesOfFitting, type FittingCoordinate, isAngle } from '../../../
 import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { quantityDefinition } from '../../../core/evaluation/quantities.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { quantityName } from '../../language/sentences.ts';
 import { useFit, useSlow } from '../bench-context.tsx';
 import { coordinateName } from '../coordinates.ts';
@@ -90,7 +90,7 @@ function EffectCells({ coordinate, fitting }: Omit<RowProps, 'occupied'>) {
   if (hasOwnEffects(coordinate)) {
     const title = changes.map((change) => `${quantityName(change.id)} ${effectText(change, format)}`);
     return (
-      <td colSpan={HEADLINE_EFFECTS[fitting].length} className="numeric card-own" title={title.join(', ')}>
+      <td colSpan={HEADLINE_EFFECTS[fitting].length} className="numeric card-own" title={words().row(title)}>
         {derivatives && changes.map((change) => ownText(change, format)).join(' · ')}
       </td>
     );

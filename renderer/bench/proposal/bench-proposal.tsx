@@ -5,7 +5,7 @@ import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal, Wanting } from '../../jobs/least-change.ts';
 import { useJob } from '../../jobs/use-job.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
 import { nameInSeat } from '../crew-names.ts';
@@ -130,7 +130,7 @@ export function wantingText(wanting: Wanting): string {
   const told = (['stop', 'change', 'check'] as const)
     .filter((severity) => wanting[severity] > 0)
     .map((severity) => `${wanting[severity]} ${say(`severity.${severity}`)}`);
-  return told.join(', ') || say('proposal.counts.nothing');
+  return words().row(told) || say('proposal.counts.nothing');
 }
 
 function SeatMoves({ fit, seat, moves }: { fit: Fit; seat: number; moves: readonly ProposedMove[] }) {

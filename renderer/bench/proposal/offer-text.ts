@@ -3,7 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { SideEffect } from '../../../core/evaluation/finding.ts';
 import type { Offer } from '../../../core/optimise/offers.ts';
 import type { ProposedMove } from '../../../core/optimise/proposed-move.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { findingTitle } from '../../language/sentences.ts';
 import { changeText, sideEffectText } from '../change-text.ts';
 import { nameInSeat } from '../crew-names.ts';
@@ -35,7 +35,7 @@ export function offerText({ finding, moves, sideEffects }: Offer, fit: Fit, form
     price:
       effects.length === 0
         ? say('proposal.offers.alone')
-        : say('proposal.offers.also', { effects: effects.join(', ') }),
+        : say('proposal.offers.also', { effects: words().row(effects) }),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Format } from '../../../app/language/format.ts';
 import type { Uncleared } from '../../../core/optimise/why-uncleared.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { findingTitle, quantityName } from '../../language/sentences.ts';
 import { changeText } from '../change-text.ts';
 import { inSentence } from '../quantity-text.ts';
@@ -32,7 +32,7 @@ export function whyText({ finding: left, why }: Uncleared, format: Format): stri
           severity: say(`severity.${severityTo}`),
         }),
       );
-      return say('why.against', { finding, change, spoils: spoils.join(', ') });
+      return say('why.against', { finding, change, spoils: words().row(spoils) });
     }
     case 'limit':
       return say('why.limit', {

@@ -6,7 +6,7 @@ import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coo
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitDocument } from '../../document/fit-document.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import type { BenchCanvas } from '../canvas/bench-canvas.ts';
 import { coordinateWords } from '../view/coordinate-words.ts';
 import { gripMarks } from '../view/grip-marks.ts';
@@ -91,9 +91,9 @@ function moveAlong(list: HTMLUListElement, scene: Scene): void {
 function nameOf(grip: Grip, fit: Fit, { seat, format }: { seat: number; format: Format }): string {
   const { views, fitting } = HANDLES[grip.handle];
   const here = fit.seats[seat]!;
-  const values = (views[grip.view] ?? [])
-    .map((c) => coordinateWords(c, coordinateOf(here, c), format))
-    .join(', ');
+  const values = words().row(
+    (views[grip.view] ?? []).map((c) => coordinateWords(c, coordinateOf(here, c), format)),
+  );
   return say(here.locks.includes(fitting) ? 'drawing.handle.locked' : 'drawing.handle.named', {
     handle: say(`drawing.handle.${grip.handle}`),
     view: say(`drawing.view.${grip.view}`),

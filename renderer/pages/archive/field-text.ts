@@ -1,6 +1,6 @@
 import type { Format } from '../../../app/language/format.ts';
 import WORDS from '../../../assets/messages/en/conflict-fields.json' with { type: 'json' };
-import { type MessageKey, say } from '../../language/messages.ts';
+import { type MessageKey, say, words } from '../../language/messages.ts';
 
 /** Ends of field names that tell the unit of a number. */
 const UNITS: readonly (readonly [RegExp, (value: number, format: Format) => string])[] = [
@@ -51,12 +51,13 @@ function valueText(name: string, value: unknown, format: Format): string {
       ? unit[1](value, format)
       : format.number(value, { decimals: Number.isInteger(value) ? 0 : 2 });
   }
-  if (Array.isArray(value)) return value.map((one) => valueText(name, one, format)).join(', ');
+  if (Array.isArray(value)) return words().row(value.map((one) => valueText(name, one, format)));
   if (typeof value === 'object' && value !== null) {
-    return Object.entries(value)
-      .filter(([key]) => key !== 'id')
-      .map(([key, held]) => `${stepName(key)} ${valueText(key, held, format)}`)
-      .join(', ');
+    return words().row(
+      Object.entries(value)
+        .filter(([key]) => key !== 'id')
+        .map(([key, held]) => `${stepName(key)} ${valueText(key, held, format)}`),
+    );
   }
   return value === null ? '–' : (wordFor(String(value)) ?? String(value));
 }

@@ -12,7 +12,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { type FindAction, useOfferedActions } from '../../find/offered-actions.ts';
 import { today } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { quantityName } from '../../language/sentences.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -144,6 +144,6 @@ function bodyText({ difference, due }: ComparedBody, format: Format): string {
 function worseText({ changes }: GrowthChanges): string {
   const worse = changes.filter((change) => worsening(change) > 0);
   if (worse.length === 0) return say('week.worse.none');
-  const names = [...new Set(worse.map(({ id }) => inSentence(quantityName(id))))].join(', ');
+  const names = words().row([...new Set(worse.map(({ id }) => inSentence(quantityName(id))))]);
   return say('week.worse', { count: worse.length, names });
 }

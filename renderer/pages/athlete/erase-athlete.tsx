@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
@@ -64,7 +64,7 @@ function Erased({ message, copiesLeft }: CallOutput<'athletes.erase'>) {
   return (
     <section role="status">
       <p>{message}</p>
-      {copiesLeft.length > 0 && <p>{say('erase.left', { files: copiesLeft.join(', ') })}</p>}
+      {copiesLeft.length > 0 && <p>{say('erase.left', { files: words().row(copiesLeft) })}</p>}
       <p>
         <a className="button" href={hrefOf({ page: 'athletes' })}>
           {say('erase.back')}
@@ -85,8 +85,8 @@ function WhatGoes({
 }: CallOutput<'athletes.previewErase'>) {
   return (
     <>
-      {fits.length > 0 && <p>{say('erase.fits', { fits: fits.join(', ') })}</p>}
-      {crewFits.length > 0 && <p>{say('erase.crew-fits', { fits: crewFits.join(', ') })}</p>}
+      {fits.length > 0 && <p>{say('erase.fits', { fits: words().row(fits) })}</p>}
+      {crewFits.length > 0 && <p>{say('erase.crew-fits', { fits: words().row(crewFits) })}</p>}
       <p>{sayCount('erase.revisions', revisions)}</p>
       {measurings > 0 && <p>{sayCount('erase.measurings', measurings)}</p>}
       {photos > 0 && <p>{sayCount('erase.photos', photos)}</p>}

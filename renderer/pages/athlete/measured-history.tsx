@@ -7,7 +7,7 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { EarlierMeasuring } from './earlier-measuring.tsx';
@@ -104,7 +104,7 @@ function growthText(measurings: readonly Measuring[], format: Format): string {
     const written = writer(kind, format)(Math.abs(by));
     return `${say(NAMES[kind])} ${by < 0 ? '−' : '+'}${written}`;
   });
-  return say('history.since', { day: dateText(first.change.from.takenOn), changes: texts.join(', ') });
+  return say('history.since', { day: dateText(first.change.from.takenOn), changes: words().row(texts) });
 }
 
 interface HistoryProps {

@@ -1,7 +1,7 @@
 import type { Format } from '../../../app/language/format.ts';
 import type { CellProblem } from '../../../core/roster/read-athlete-cell.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { problemText } from '../../ui/fields/measure-kinds.ts';
 
 /** What is wrong with a cell and what is allowed, in words. */
@@ -16,7 +16,7 @@ export function cellProblemText({ column, text, problem }: BadCell, format: Form
     case 'outside':
       return outsideText(problem, format);
     case 'choice':
-      return say('table.bad.choice', { text, allowed: problem.allowed.join(', ') });
+      return say('table.bad.choice', { text, allowed: words().row(problem.allowed) });
     case 'date':
     case 'date-unclear':
     case 'date-ahead':

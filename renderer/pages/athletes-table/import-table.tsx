@@ -7,7 +7,7 @@ import { type AthletesTable, athletesFromTable } from '../../../core/roster/athl
 import { call } from '../../client/client.ts';
 import type { Everybody } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewFormValues } from '../../ui/form/use-form-values.ts';
 import type { AthleteValues } from '../athlete/athlete-values.ts';
@@ -125,6 +125,6 @@ function noNames({ name, cells }: Opened): string {
   const headings = (cells[0] ?? []).map((cell) => cell.trim()).filter((cell) => cell !== '');
   return say('table.in.no-names', {
     file: name,
-    headings: headings.join(', ').slice(0, 300) || say('table.in.no-headings'),
+    headings: words().row(headings).slice(0, 300) || say('table.in.no-headings'),
   });
 }

@@ -2,7 +2,7 @@ import { unusualTapes } from '../../../core/body/unusual-tapes.ts';
 import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-from-table.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { BadCells } from './bad-cells.tsx';
@@ -31,7 +31,7 @@ export function TablePreview(props: {
       <p>
         <strong>{file}</strong> {sayCount('table.in.read', table.rows.length)}
       </p>
-      {leftOut.length > 0 && <p>{say('table.in.left-out', { headings: leftOut.join(', ') })}</p>}
+      {leftOut.length > 0 && <p>{say('table.in.left-out', { headings: words().row(leftOut) })}</p>}
       <HeadingChoices cells={cells} onChange={onChange} />
       {bad.length > 0 && <BadCells bad={bad} cells={cells} onChange={onChange} />}
       <RowList rows={table.rows} />
@@ -80,7 +80,7 @@ function RowList({ rows }: { rows: readonly AthleteRow[] }) {
 function outcomeText(outcome: AthleteRow['outcome']): string {
   if (!outcome) return say('table.row.bad');
   if (outcome.kind !== 'changed') return say(`table.row.${outcome.kind}`);
-  return say('table.row.changed', { columns: outcome.changed.map(({ name }) => name).join(', ') });
+  return say('table.row.changed', { columns: words().row(outcome.changed.map(({ name }) => name)) });
 }
 
 /** Measures of a row that are more likely slips than a body; they are taken all the same. */
@@ -115,7 +115,7 @@ function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cell
         .filter(({ outcome }) => !outcome)
         .map(({ row, bad }) => {
           const wrong = bad.map((cell) => `${cell.column.name}: ${cellProblemText(cell, format)}`);
-          return full(cells[row - 1] ?? [], wrong.join(' '));
+          return full(cells[row - 1] ?? [], words().sentences(wrong));
         }),
     ]);
   return (

@@ -4,7 +4,7 @@ import { missingConsents } from '../../../core/document/consent.ts';
 import { ageOn } from '../../../core/units/age.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
@@ -74,7 +74,7 @@ function Measured({ athlete }: Pick<AthleteRecord, 'athlete'>) {
   const missing = missingConsents(athlete, CONSENTS, today()).length > 0;
   return (
     <>
-      {[tapes, dateText(athlete.measuredOn)].filter(Boolean).join(', ')}
+      {words().row([tapes, dateText(athlete.measuredOn)].filter(Boolean))}
       {missing && <span className="odd-mark beside">{say('consent.short')}</span>}
     </>
   );

@@ -8,7 +8,7 @@ import { coordinateText } from '../../bench/change-text.ts';
 import { coordinateName } from '../../bench/coordinates.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitState } from '../../document/fit-document.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { findingTitle } from '../../language/sentences.ts';
 
 /** A screen reader is told once the hand rests, milliseconds. */
@@ -32,7 +32,7 @@ export function changeSpoken(before: FitState, after: FitState, format: Format):
         severity: say(`severity.${finding.severity}`),
       }),
     );
-  return [...moved, ...turned].join(' ');
+  return words().sentences([...moved, ...turned]);
 }
 
 /** Speaks the result of a nudge, a typed number or a taken change, wherever it was made. */

@@ -1,7 +1,7 @@
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { useFit } from '../../bench/bench-context.tsx';
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { LibraryLine } from './library-line.tsx';
@@ -27,7 +27,7 @@ export function TitleBlock(props: {
   const name = useFit(({ fit }) => fit.name);
   usePageTitle(name);
   const boat = useFit(({ fit }) => fit.boat);
-  const athletes = useFit(({ fit }) => fit.seats.flatMap(({ athlete }) => athlete?.name ?? []).join(', '));
+  const athletes = useFit(({ fit }) => words().row(fit.seats.flatMap(({ athlete }) => athlete?.name ?? [])));
   const boatClass = boat.boatClass === 'none' ? '' : `, ${boat.boatClass}`;
   return (
     <section className="title-block" aria-label={say('block.title')}>

@@ -6,7 +6,7 @@ import { CLASS_LIMITS_DATE } from '../../../core/evaluation/class-limits.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
@@ -170,7 +170,7 @@ function FittedTable({ fits }: { fits: readonly FitSummary[] }) {
         {
           title: say('boat.fitted.who'),
           isName: true,
-          cell: ({ athleteNames }) => athleteNames.join(', ') || say('fits.no-athlete'),
+          cell: ({ athleteNames }) => words().row(athleteNames) || say('fits.no-athlete'),
         },
         {
           title: say('boat.fitted.fit'),

@@ -6,7 +6,7 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { smallPicture } from '../../ui/small-picture.ts';
@@ -38,7 +38,7 @@ function usePhotos(boatId: string) {
       if ('problem' in picture) problems.push(picture.problem);
       else if (!(await add('', picture.data))) break;
     }
-    setProblem(problems.join(' ') || null);
+    setProblem(words().sentences(problems) || null);
   }
 
   async function remove(photo: PhotoRecord): Promise<void> {

@@ -2,7 +2,7 @@ import type { FitSummary } from '../../../app/contract/records.ts';
 import type { CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { instantText } from '../../language/dates.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
@@ -63,7 +63,7 @@ export function FitsPage() {
         columns={[
           {
             title: say('fits.athletes'),
-            cell: (fit) => fit.athleteNames.join(', ') || say('fits.no-athlete'),
+            cell: (fit) => words().row(fit.athleteNames) || say('fits.no-athlete'),
           },
           { title: say('fits.boat'), cell: (fit) => fit.boatName },
           { title: say('fits.kept'), cell: keptText, className: 'whole' },

@@ -6,7 +6,7 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewFormValues } from '../../ui/form/use-form-values.ts';
@@ -43,13 +43,13 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
       <h2>{stepName('end')}</h2>
       {nothing ? <p>{say('measure.end.nothing')}</p> : <ResultTable athlete={athlete} result={result} />}
       {!nothing && <p className="soft">{say('measure.give-or-take')}</p>}
-      {left.length > 0 && <p className="odd-mark">{say('measure.end.left', { what: left.join(', ') })}</p>}
+      {left.length > 0 && <p className="odd-mark">{say('measure.end.left', { what: words().row(left) })}</p>}
       {hasGrown(session, athlete) && carried.length > 0 && (
         <p>
           {say('measure.end.grown', {
             by: format.length((result.statureM ?? athlete.statureM) - athlete.statureM),
             day: dateText(athlete.measuredOn),
-            what: carried.map((measure) => say(`tape.${measure}.name`)).join(', '),
+            what: words().row(carried.map((measure) => say(`tape.${measure}.name`))),
           })}
         </p>
       )}

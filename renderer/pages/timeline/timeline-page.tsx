@@ -5,7 +5,7 @@ import { conditionsText, observationText } from '../../bench/tabs/trials/observa
 import { useCall } from '../../client/use-call.ts';
 import { useAthlete } from '../../client/use-record.ts';
 import { dateText } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -77,7 +77,7 @@ function Kept({ entry }: { entry: Extract<TimelineEntry, { kind: 'revision' }> }
       {answers.length > 0 && (
         <p>
           {say('timeline.answers', {
-            what: answers.map(({ observation }) => observationText(observation)).join(', '),
+            what: words().row(answers.map(({ observation }) => observationText(observation))),
           })}
         </p>
       )}

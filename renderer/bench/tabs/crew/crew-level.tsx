@@ -6,7 +6,7 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 
@@ -26,7 +26,7 @@ function shiftText({ aft, out }: SeatShift, format: Format): string {
     ...part(aft, 'crew.level.aft', 'crew.level.forward'),
     ...part(out, 'crew.level.out', 'crew.level.in'),
   ];
-  return parts.join(', ') || say('crew.level.stays');
+  return words().row(parts) || say('crew.level.stays');
 }
 
 /** Finds the least shift of all settings that levels the boat, shows it as a ghost, and takes it in one step. */

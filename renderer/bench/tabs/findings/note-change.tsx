@@ -1,7 +1,7 @@
 import type { Format } from '../../../../app/language/format.ts';
 import type { Finding } from '../../../../core/evaluation/finding.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { useSlow } from '../../bench-context.tsx';
 import { ChangeButtons } from '../../change-buttons.tsx';
 import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
@@ -15,7 +15,7 @@ export function NoteChange({ finding }: { finding: Finding }) {
   const suggestion = useSlow(({ suggestions }) => suggestions[finding.id]);
   if (!suggestion) return <p className="note-looking">{say('notes.looking')}</p>;
   if (suggestion.kind === 'none') {
-    const fittings = suggestion.locked.map((part) => say(`fitting.${part}`)).join(', ');
+    const fittings = words().row(suggestion.locked.map((part) => say(`fitting.${part}`)));
     return (
       <p className="note-looking">
         {fittings ? say('notes.no-way.locked', { fittings }) : say('notes.no-way')}
@@ -40,5 +40,5 @@ function priceText(change: Change, format: Format): string {
   if (change.kind === 'choose') return '';
   const effects = sideEffectsText(change.sideEffects, MOST_EFFECTS, format);
   const price = effects ? say('notes.side-effects', { effects }) : say('notes.alone');
-  return change.clean ? price : [say('notes.not-clean'), price].join(' ');
+  return change.clean ? price : words().sentences([say('notes.not-clean'), price]);
 }

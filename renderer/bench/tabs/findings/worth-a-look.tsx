@@ -1,5 +1,5 @@
 import type { Unknown } from '../../../../core/evaluation/unknowns.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { hrefOf } from '../../../route/route.ts';
 import { useFit } from '../../bench-context.tsx';
@@ -11,7 +11,7 @@ export function looksText(unknowns: readonly Unknown[]): string {
   return looks
     .map((look) => {
       const names = unknowns.filter((u) => u.look === look).map((u) => inSentence(quantityName(u.quantity)));
-      return say(`notes.look.${look ?? 'none'}`, { names: names.join(', ') });
+      return say(`notes.look.${look ?? 'none'}`, { names: words().row(names) });
     })
     .join('; ');
 }

@@ -1,7 +1,7 @@
 import type { Format } from '../../../../app/language/format.ts';
 import type { BodyDifference } from '../../../../core/growth/body-difference.ts';
 import type { GrowthDue } from '../../../../core/growth/measure-again.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import type { Grown } from '../../use-grown.ts';
 
 /** Smaller changes are not worth words: metres, kilograms. */
@@ -28,7 +28,7 @@ export function differenceLines(
     lines.push(say(massKg > 0 ? 'growth.heavier' : 'growth.lighter', { by: format.mass(Math.abs(massKg)) }));
   }
   if (tape.length > 0) {
-    lines.push(say('growth.tapes', { measures: tape.map((measure) => say(`tape.${measure}`)).join(', ') }));
+    lines.push(say('growth.tapes', { measures: words().row(tape.map((measure) => say(`tape.${measure}`))) }));
   }
   if (limits) lines.push(say('growth.limits'));
   return lines;

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useFormat } from '../../../display/use-display.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
 import type { Grown } from '../../use-grown.ts';
 import { bannerText } from './difference-text.ts';
@@ -12,7 +12,7 @@ export function GrowthBanner({ fitId, grown }: { fitId: string; grown: readonly 
   if (left || grown.length === 0) return null;
   return (
     <div className="bench-banner" role="status">
-      <p>{grown.map((one) => bannerText(one, format)).join(' ')}</p>
+      <p>{words().sentences(grown.map((one) => bannerText(one, format)))}</p>
       <a className="button" href={hrefOf({ page: 'fit', id: fitId, tab: 'growth' })}>
         {say('growth.banner.see')}
       </a>

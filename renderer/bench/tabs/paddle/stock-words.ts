@@ -2,7 +2,7 @@ import type { Format } from '../../../../app/language/format.ts';
 import type { Band } from '../../../../core/evaluation/finding.ts';
 import type { PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import type { RankedPaddle } from '../../../../core/paddle/rank-stock.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 
 /** Which of the two lengths a paddle of the stock is to come near. */
 export type WantedBy = 'stature' | 'stance';
@@ -48,5 +48,5 @@ export function reasonText(
   const inside = (band?.min ?? under) <= under + NONE && under - NONE <= (band?.max ?? under);
   const verdict = say(inside ? 'paddle.stock.in-band' : 'paddle.stock.off-band');
   const against = say(under < 0 ? 'paddle.stock.over' : 'paddle.stock.under', { ...by(under), verdict });
-  return [length, ...blade, against].join(', ');
+  return words().row([length, ...blade, against]);
 }

@@ -3,7 +3,7 @@ import type { RevisionSummary } from '../../../../app/contract/records.ts';
 import type { CallError } from '../../../../app/contract/result.ts';
 import { call } from '../../../client/client.ts';
 import { instantText } from '../../../language/dates.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { revisionNumber } from '../../../language/revision-number.ts';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
@@ -62,7 +62,7 @@ interface LineProps {
 
 function RevisionLine({ revision, isCompared, onCompare, onLook }: LineProps) {
   const { number, name, reason, savedAt, answers } = revision;
-  const told = answers.map(({ observation }) => observationText(observation)).join(', ');
+  const told = words().row(answers.map(({ observation }) => observationText(observation)));
   return (
     <li data-lit={isCompared || undefined}>
       <span className="lettering">{say('revisions.number', { number: revisionNumber(revision) })}</span>

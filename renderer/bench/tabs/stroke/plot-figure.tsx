@@ -1,6 +1,6 @@
 import type { Format } from '../../../../app/language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { type Plot, type PlotScale, plotScale, spreadLabels } from './stroke-plots.ts';
 
 /** Height of a plot's field, and of one line of its lettering, pixels. */
@@ -90,5 +90,5 @@ function spokenPlot({ title, lines, decimals }: Plot, format: Format): string {
       most: format.number(Math.max(...values), { decimals }),
     }),
   );
-  return say('stroke.plot.spoken', { title, lines: told.join(', ') });
+  return say('stroke.plot.spoken', { title, lines: words().row(told) });
 }

@@ -8,7 +8,7 @@ import { needsCaution, type Observation, type Trial } from '../../../../core/tri
 import type { TrialAnswers } from '../../../../core/trial/rank-changes.ts';
 import { helpsAll, toldFirst } from '../../../../core/trial/told-first.ts';
 import { useJobOn } from '../../../jobs/use-job.ts';
-import { say, sayCount } from '../../../language/messages.ts';
+import { say, sayCount, words } from '../../../language/messages.ts';
 import { useFit } from '../../bench-context.tsx';
 import { answeredBy } from './answered-by.ts';
 import { conditionsText, observationText } from './observation-text.ts';
@@ -98,7 +98,7 @@ function Observed(props: { observation: Observation; answer: Answer | null; by: 
 /** What a sign often comes from, by common practice. */
 function causesText(observation: Observation): string {
   const { causes } = causesAndLevers(observation);
-  return say('trials.causes', { causes: causes.map((cause) => say(`cause.${cause}`)).join(', ') });
+  return say('trials.causes', { causes: words().row(causes.map((cause) => say(`cause.${cause}`))) });
 }
 
 function stateText(answer: Answer | null, by: number | null): string {

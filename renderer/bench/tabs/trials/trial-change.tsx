@@ -5,7 +5,7 @@ import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
 import { helpsAll } from '../../../../core/trial/told-first.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { type MessageKey, say } from '../../../language/messages.ts';
+import { type MessageKey, say, words } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { ChangeButtons } from '../../change-buttons.tsx';
 import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
@@ -26,10 +26,11 @@ export function benchChange(change: RankedChange, seat: number): Extract<Change,
 /** What a change does for the observations, in words: answered, helped, worked against. */
 function answerLines(change: RankedChange, trial: Trial): string[] {
   const named = (holds: (gain: number) => boolean) =>
-    trial.observations
-      .filter((_, i) => holds(change.gains[i] ?? 0))
-      .map((o) => inSentence(observedText(o)))
-      .join(', ');
+    words().row(
+      trial.observations
+        .filter((_, i) => holds(change.gains[i] ?? 0))
+        .map((o) => inSentence(observedText(o))),
+    );
   const lines = [
     ['trials.answer.much', named((gain) => gain >= MUCH)],
     ['trials.answer.some', named((gain) => gain >= HELPS && gain < MUCH)],
@@ -50,7 +51,7 @@ function whyText({ reason, moved }: Answer, format: Format): string {
     })
     .filter((text) => text !== null);
   return values.length > 0
-    ? say('trials.why', { reason: say(`desire.${reason}` as MessageKey), values: values.join(', ') })
+    ? say('trials.why', { reason: say(`desire.${reason}` as MessageKey), values: words().row(values) })
     : '';
 }
 
