@@ -1,6 +1,7 @@
 import type { Fit } from '../document/fit-schema.ts';
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Report } from '../evaluation/report.ts';
+import { type Cost, costOf, towedFit, usualSpeed } from '../under-way/under-way-of-fit.ts';
 import { LEVEL_TARGET, type LevelTarget } from './level-crew.ts';
 import { reseat } from './swap-seats.ts';
 
@@ -11,6 +12,10 @@ export interface SeatingOrder {
   /** Bow over stern and combined centre of mass from the centreline, metres, ready; null when it does not float. */
   readonly trim: number | null;
   readonly offCentre: number | null;
+  /** How much deeper than in the present order the boat lies amidships, metres. */
+  readonly sinkage: number | null;
+  /** What it costs against the present order at the same power, at the usual speed; null where either does not float. */
+  readonly water: Cost | null;
   /** Pairs of neighbours who paddle on the same side. */
   readonly sameSideNeighbours: number;
   /** Findings that say change or stop. */
@@ -43,9 +48,10 @@ export function* compareOrders(
   target: LevelTarget = LEVEL_TARGET,
 ): Generator<SeatingOrder, void, void> {
   const held = evaluator.evaluate(fit);
+  const present = { report: held, towed: towedFit(fit, held, null) };
   for (const order of permutations(fit.seats.length)) {
     const seated = reseat(fit, order);
-    yield judgeOrder(seated, order, { report: evaluator.evaluateHolding(seated, held), target });
+    yield judgeOrder(seated, order, { report: evaluator.evaluateHolding(seated, held), present, target });
   }
 }
 
@@ -54,12 +60,18 @@ export function rankOrders(orders: readonly SeatingOrder[]): SeatingOrder[] {
   return orders.toSorted((a, b) => a.score - b.score || a.serious - b.serious);
 }
 
+interface Present {
+  readonly report: Report;
+  readonly towed: ReturnType<typeof towedFit>;
+}
+
 function judgeOrder(
   fit: Fit,
   order: readonly number[],
-  { report, target }: { report: Report; target: LevelTarget },
+  { report, present, target }: { report: Report; present: Present; target: LevelTarget },
 ): SeatingOrder {
   const afloat = report.afloat.ready;
+  const before = present.report.afloat.ready;
   const trim = afloat.kind === 'afloat' ? afloat.bowOverStern : null;
   const offCentre = report.balance?.offCentre ?? null;
   const sameSideNeighbours = fit.seats.filter((s, i) => i > 0 && s.side === fit.seats[i - 1]!.side).length;
@@ -69,5 +81,16 @@ function judgeOrder(
       : 1000 * (Math.abs(trim - target.trim) + Math.abs(offCentre - target.offCentre)) +
         SAME_SIDE_COST * sameSideNeighbours;
   const serious = report.findings.filter((f) => f.severity === 'change' || f.severity === 'stop').length;
-  return { order, trim, offCentre, sameSideNeighbours, serious, score };
+  const sinkage = afloat.kind === 'afloat' && before.kind === 'afloat' ? afloat.draft - before.draft : null;
+  const water = waterCost(fit, report, present);
+  return { order, trim, offCentre, sinkage, water, sameSideNeighbours, serious, score };
+}
+
+/** Deep still water at the usual speed of a boat with so many seats. */
+function waterCost(fit: Fit, report: Report, { towed }: Present): Cost | null {
+  const changed = towedFit(fit, report, null);
+  if (!towed || !changed) return null;
+  const speed = usualSpeed(fit.seats.length);
+  const at = towed(speed);
+  return costOf({ of: 'other', at, changed, speed, watts: at.total * speed });
 }

@@ -25,6 +25,13 @@ export interface UnderWayQuestion {
 /** What is changed to see what it costs. `other`: the state that was given to compare with. */
 export type CostOf = 'bowUp' | 'bowDown' | 'mass' | 'heel' | 'shallow' | 'other';
 
+/** Usual speed over 1000 m of a boat with one to four seats, m/s: our estimate (rough). */
+const USUAL_SPEEDS = [4.2, 4.6, 4.9, 5.2] as const;
+
+/** Usual racing speed of a boat with so many seats, m/s. */
+export const usualSpeed = (seats: number): number =>
+  USUAL_SPEEDS[Math.min(seats, USUAL_SPEEDS.length) - 1] ?? USUAL_SPEEDS[0];
+
 /** What one change costs against this setting at the same power. Newtons and seconds; positive is slower. */
 export interface Cost {
   readonly of: CostOf;
@@ -100,6 +107,16 @@ export function underWayOfFit(fit: Fit, report: Report, question: UnderWayQuesti
   };
 }
 
+/** Resistance by speed (m/s) of a fit at rest with its crew ready, over water of a depth in metres (null: deep); null where it does not float. */
+export function towedFit(
+  fit: Fit,
+  report: Report,
+  depth: number | null,
+): ((speed: number) => Resistance) | null {
+  const lying = lyingOf(fit, report, depth);
+  return lying && towedAt(lying, lying.afloat);
+}
+
 interface Lying {
   readonly crew: StrokeCrew;
   readonly hull: Hull;
@@ -151,7 +168,8 @@ function shifted({ masses, afloat }: Lying, bow: number): PointMass[] {
   return masses.map((each) => ({ ...each, x: each.x + by }));
 }
 
-function costOf({ of, at, changed, speed, watts }: CostQuestion): Cost {
+/** What a change costs at the power that the unchanged boat takes. */
+export function costOf({ of, at, changed, speed, watts }: CostQuestion): Cost {
   const then = changed(speed);
   const newtons = then.total - at.total;
   const sd = Math.hypot(
@@ -165,7 +183,8 @@ function costOf({ of, at, changed, speed, watts }: CostQuestion): Cost {
   return { of, newtons, sd, share: newtons / at.total, seconds, secondsSd };
 }
 
-interface CostQuestion {
+/** Resistance now, that of the changed boat by speed, the speed in m/s and the power in watts. */
+export interface CostQuestion {
   readonly of: CostOf;
   readonly at: Resistance;
   readonly changed: (speed: number) => Resistance;

@@ -21,6 +21,8 @@ describe('rankOrders', () => {
       order: [],
       trim: 0,
       offCentre: 0,
+      sinkage: 0,
+      water: null,
       sameSideNeighbours: 0,
       serious,
       score,

@@ -3,8 +3,13 @@ import { compareOrders, rankOrders } from '../../../core/crew/compare-orders.ts'
 import { contributions } from '../../../core/crew/contributions.ts';
 import { levelCrew } from '../../../core/crew/level-crew.ts';
 import { changeSide, reseat, swapSeats } from '../../../core/crew/swap-seats.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
+import { kinematicViscosity } from '../../../core/under-way/friction.ts';
+import { resistance } from '../../../core/under-way/resistance.ts';
 import { cases } from '../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
@@ -109,6 +114,45 @@ describe('seating orders of a four', () => {
       })
       .sort((a, b) => a - b);
     expect(best!.score).toBeCloseTo(brute[0]!, 4);
+  });
+});
+
+describe('what the water says of seating orders', () => {
+  const fit = exampleFit([crewSeat('left', 70), crewSeat('right', 95)]);
+  const [now, other] = [...compareOrders(evaluator, fit)];
+
+  it('is nothing for the order as it is', () => {
+    expect(now!.sinkage).toBeCloseTo(0, 9);
+    expect(now!.water!.newtons).toBeCloseTo(0, 3);
+    expect(now!.water!.sd).toBeCloseTo(0, 3);
+  });
+
+  it('is what towing the boat as it then floats takes, less what it takes now', () => {
+    const towedNow = (seated: Fit) => {
+      const { afloat } = createEvaluator().evaluate(seated);
+      if (afloat.ready.kind !== 'afloat') throw new Error('the pair must float');
+      const { draft, trim, heel } = afloat.ready;
+      const water = {
+        waterDensity: waterDensity(seated.water),
+        kinematicViscosity: kinematicViscosity(seated.water.temperatureC),
+      };
+      const { total } = resistance(hullOfBoat(seated.boat), {
+        draft,
+        trim,
+        heel,
+        speed: 4.6,
+        airDragArea: 0.6,
+        ...water,
+      });
+      return { draft, total };
+    };
+    const [before, after] = [towedNow(fit), towedNow(reseat(fit, [1, 0]))];
+    expect(other!.sinkage).toBeCloseTo(after.draft - before.draft, 5);
+    expect(other!.water!.newtons).toBeCloseTo(after.total - before.total, 1);
+    // The heavier paddler moved: the trim changes, and its cost is told with a doubt, far below one per cent of the whole.
+    expect(Math.abs(other!.trim! - now!.trim!)).toBeGreaterThan(0.005);
+    expect(other!.water!.sd).toBeGreaterThan(0);
+    expect(Math.abs(other!.water!.share)).toBeLessThan(0.02);
   });
 });
 

@@ -1,6 +1,7 @@
 import { rankOrders, type SeatingOrder } from '../../../../core/crew/compare-orders.ts';
 import { reseat } from '../../../../core/crew/swap-seats.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { usualSpeed } from '../../../../core/under-way/under-way-of-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';
@@ -33,11 +34,18 @@ export function CrewOrders() {
         </button>
       )}
       {current && judged.length > 0 && (
-        <OrdersTable fit={fit} ranked={rankOrders(judged.map(({ order }) => order))} />
+        <>
+          <OrdersTable fit={fit} ranked={rankOrders(judged.map(({ order }) => order))} />
+          {state.kind === 'done' && (
+            <Worth seats={fit.seats.length} orders={judged.map(({ order }) => order)} />
+          )}
+        </>
       )}
     </>
   );
 }
+
+const isPresent = (order: SeatingOrder['order']) => order.every((from, to) => from === to);
 
 function OrdersTable({ fit, ranked }: { fit: Fit; ranked: readonly SeatingOrder[] }) {
   const format = useFormat();
@@ -50,23 +58,56 @@ function OrdersTable({ fit, ranked }: { fit: Fit; ranked: readonly SeatingOrder[
       rows={ranked}
       rowKey={({ order }) => order.join()}
       columns={[
-        { title: say('crew.orders.order'), isName: true, cell: ({ order }) => orderText(fit, order) },
+        {
+          title: say('crew.orders.order'),
+          isName: true,
+          cell: ({ order }) => (
+            <>
+              {orderText(fit, order)} <TakeOrder fit={fit} order={order} />
+            </>
+          ),
+        },
         { title: say('crew.bow'), cell: ({ trim }) => mm(trim) },
         { title: say('crew.side'), cell: ({ offCentre }) => mm(offCentre) },
-        { title: say('crew.orders.neighbours'), cell: ({ sameSideNeighbours }) => sameSideNeighbours },
+        { title: say('crew.orders.sinkage'), cell: ({ sinkage }) => mm(sinkage) },
         {
-          title: say('crew.orders.take'),
-          titleHidden: true,
-          cell: ({ order }) => <TakeOrder fit={fit} order={order} />,
+          title: say('crew.orders.water'),
+          cell: ({ water, order }) =>
+            water && !isPresent(order) ? format.number(water.newtons, { decimals: 2, signed: true }) : '–',
         },
+        { title: say('crew.orders.neighbours'), cell: ({ sameSideNeighbours }) => sameSideNeighbours },
       ]}
     />
   );
 }
 
+/** A difference of less than this share of the resistance is no reason to change seats. */
+const WORTH = 0.01;
+
+/** What the order is worth on the water: the greatest difference from the present one. */
+function Worth({ seats, orders }: { seats: number; orders: readonly SeatingOrder[] }) {
+  const format = useFormat();
+  const costs = orders.flatMap(({ water }) => water ?? []);
+  if (costs.length === 0) return null;
+  const most = costs.reduce((a, b) => (Math.abs(b.newtons) > Math.abs(a.newtons) ? b : a));
+  return (
+    <p>
+      {say(Math.abs(most.share) < WORTH ? 'crew.orders.worth.handling' : 'crew.orders.worth.speed', {
+        speed: format.number(usualSpeed(seats), { decimals: 1 }),
+        newtons: say('under-way.with-doubt', {
+          value: format.number(Math.abs(most.newtons), { decimals: 2 }),
+          doubt: format.number(2 * most.sd, { decimals: 2 }),
+        }),
+        share: format.number(100 * Math.abs(most.share), { decimals: 2 }),
+        seconds: format.number(Math.abs(most.seconds.at(-1)!), { decimals: 2 }),
+      })}
+    </p>
+  );
+}
+
 function TakeOrder({ fit, order }: { fit: Fit; order: SeatingOrder['order'] }) {
   const document = useDocument();
-  if (order.every((from, to) => from === to)) return say('crew.orders.now');
+  if (isPresent(order)) return say('crew.orders.now');
   const text = orderText(fit, order);
   return (
     <button

@@ -2,11 +2,13 @@ import type { BowMotion } from '../../../../core/under-way/bow-motion.ts';
 import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { useFit } from '../../bench-context.tsx';
 import { PlotFigure } from '../stroke/plot-figure.tsx';
 
 /** The bow's height through one stroke as a range, and the periods beside it. */
 export function BowThroughStroke({ bow }: { bow: BowMotion }) {
   const format = useFormat();
+  const { ready, catch: atCatch } = useFit((state) => state.report.afloat);
   const unit = format.lengthUnit === 'in' ? 'in' : 'mm';
   const shown = (values: readonly number[]) =>
     [...values, values[0]!].map((each) => each / LENGTH_UNITS[unit]);
@@ -36,7 +38,13 @@ export function BowThroughStroke({ bow }: { bow: BowMotion }) {
           pitch: seconds(bow.naturalPeriods.pitch),
           heave: seconds(bow.naturalPeriods.heave),
           stroke: seconds(bow.strokePeriod),
-        })}
+        })}{' '}
+        {ready.kind === 'afloat' &&
+          atCatch.kind === 'afloat' &&
+          say('under-way.bow.limits', {
+            ready: length(ready.bowOverStern),
+            catch: length(atCatch.bowOverStern),
+          })}
       </p>
       <p className="soft">{say('under-way.bow.how')}</p>
     </>

@@ -5,13 +5,16 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 
-/** What each change costs, at the same power: newtons, per cent, seconds over 1000 m. */
+/** What each change costs, at the same power: newtons, per cent, seconds over the course. */
 export function CostsTable({
   costs,
   comparedNumber,
+  course,
 }: {
   costs: readonly Cost[];
   comparedNumber: number | null;
+  /** Its place in the seconds, and how it is called. */
+  course: { readonly index: number; readonly name: string };
 }) {
   const format = useFormat();
   return (
@@ -37,9 +40,10 @@ export function CostsTable({
           cell: ({ share }) => format.number(share * 100, { decimals: 1, signed: true }),
         },
         {
-          title: say('under-way.costs.seconds'),
+          title: say('under-way.costs.seconds', { course: course.name }),
           numeric: true,
-          cell: ({ seconds, secondsSd }) => withDoubt(seconds.at(-1)!, secondsSd.at(-1)!, format),
+          cell: ({ seconds, secondsSd }) =>
+            withDoubt(seconds[course.index]!, secondsSd[course.index]!, format),
         },
       ]}
     />

@@ -1,6 +1,11 @@
 import { useMemo, useState } from 'react';
 import type { Format } from '../../../../app/language/format.ts';
-import { CHANGES, type UnderWay } from '../../../../core/under-way/under-way-of-fit.ts';
+import {
+  CHANGES,
+  type COURSES,
+  type UnderWay,
+  usualSpeed,
+} from '../../../../core/under-way/under-way-of-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJobOn } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';
@@ -12,19 +17,27 @@ import { BowThroughStroke } from './bow-through-stroke.tsx';
 import { CostsTable } from './costs-table.tsx';
 import { ResistancePlot } from './resistance-plot.tsx';
 
-/** Usual speed over 1000 m by number of seats, m/s: our estimate (rough). */
-const USUAL_SPEED = [4.2, 4.6, 4.9, 5.2] as const;
 const SPEEDS = { min: 1.5, max: 6 } as const;
 
 /** Depths to choose from, metres. */
 const DEPTHS = ['deep', '3', '2', '1.5'] as const;
 type DepthChoice = (typeof DEPTHS)[number];
 
+/** Courses to choose from, metres, in the order of `COURSES`. */
+const CHOICES = ['200', '500', '1000'] as const satisfies readonly `${(typeof COURSES)[number]}`[];
+type CourseChoice = (typeof CHOICES)[number];
+
+/** A course is told in metres in every unit: races are. */
+const courseName = (course: CourseChoice, format: Format) =>
+  `${format.number(Number(course), { decimals: 0 })} m`;
+
 /** The tab of the margin for what the water says: resistance over speed, and what changes it. */
 export function UnderWayTab({ compared }: BenchTabProps) {
   const fit = useFit((state) => state.fit);
-  const [speed, setSpeed] = useState<number>(USUAL_SPEED[fit.seats.length - 1] ?? USUAL_SPEED[0]);
+  const [speed, setSpeed] = useState(usualSpeed(fit.seats.length));
   const [depth, setDepth] = useState<DepthChoice>('deep');
+  const [course, setCourse] = useState<CourseChoice>('1000');
+  const format = useFormat();
   const against = compared?.fit ?? null;
   const question = useMemo(
     () => ({ fit, speed, depth: depth === 'deep' ? null : Number(depth), against }),
@@ -36,7 +49,10 @@ export function UnderWayTab({ compared }: BenchTabProps) {
       <div className="row">
         <MeasureField
           label={say('under-way.speed')}
-          hint={say('under-way.speed.hint', { time: courseTime(1000 / speed) })}
+          hint={say('under-way.speed.hint', {
+            time: courseTime(Number(course) / speed),
+            course: courseName(course, format),
+          })}
           value={speed}
           kind="number"
           {...SPEEDS}
@@ -49,9 +65,15 @@ export function UnderWayTab({ compared }: BenchTabProps) {
           options={DEPTHS.map((value) => ({ value, name: depthName(value) }))}
           onChange={setDepth}
         />
+        <SelectField
+          label={say('under-way.course')}
+          value={course}
+          options={CHOICES.map((value) => ({ value, name: courseName(value, format) }))}
+          onChange={setCourse}
+        />
       </div>
       {state.kind === 'done' ? (
-        <Found found={state.result} comparedNumber={compared?.revision.number ?? null} />
+        <Found found={state.result} course={course} comparedNumber={compared?.revision.number ?? null} />
       ) : (
         <p className="note-looking">{say('under-way.working')}</p>
       )}
@@ -60,10 +82,19 @@ export function UnderWayTab({ compared }: BenchTabProps) {
   );
 }
 
-function Found({ found, comparedNumber }: { found: UnderWay | null; comparedNumber: number | null }) {
+function Found({
+  found,
+  course,
+  comparedNumber,
+}: {
+  found: UnderWay | null;
+  course: CourseChoice;
+  comparedNumber: number | null;
+}) {
   const format = useFormat();
   if (!found) return <p className="soft">{say('under-way.no-float')}</p>;
   const { at, speed } = found;
+  const index = CHOICES.indexOf(course);
   const newtons = (value: number) => format.number(value, { decimals: 0 });
   return (
     <>
@@ -78,8 +109,12 @@ function Found({ found, comparedNumber }: { found: UnderWay | null; comparedNumb
         })}
       </p>
       <ResistancePlot found={found} />
-      <CostsTable costs={found.costs} comparedNumber={comparedNumber} />
-      <p>{handling(found, format)}</p>
+      <CostsTable
+        costs={found.costs}
+        comparedNumber={comparedNumber}
+        course={{ index, name: courseName(course, format) }}
+      />
+      <p>{handling(found, { index, course, format })}</p>
       {found.bow && <BowThroughStroke bow={found.bow} />}
     </>
   );
@@ -89,13 +124,17 @@ function Found({ found, comparedNumber }: { found: UnderWay | null; comparedNumb
 const HANDLING_SHARE = 0.015;
 
 /** Whether trim matters for speed here, from the table's own figures. */
-function handling({ costs }: UnderWay, format: Format): string {
+function handling(
+  { costs }: UnderWay,
+  { index, course, format }: { index: number; course: CourseChoice; format: Format },
+): string {
   const trims = costs.filter(({ of }) => of === 'bowUp' || of === 'bowDown');
   const worst = Math.max(...trims.map(({ share }) => Math.abs(share)));
-  const seconds = Math.max(...trims.map((cost) => Math.abs(cost.seconds.at(-1)!)));
+  const seconds = Math.max(...trims.map((cost) => Math.abs(cost.seconds[index]!)));
   return say(worst < HANDLING_SHARE ? 'under-way.handling' : 'under-way.trim-counts', {
     bow: format.length(CHANGES.bow, { unit: 'mm' }),
     seconds: format.number(seconds, { decimals: 1 }),
+    course: courseName(course, format),
   });
 }
 
