@@ -10,7 +10,7 @@ import { photoStudySchema } from '../../core/photograph/photo-study-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import { conflictChoice, fieldConflict } from './conflicts.ts';
 import { displayRecord } from './display.ts';
-import { invitationCode, libraryPreview, libraryState } from './library.ts';
+import { groupName, invitationCode, libraryGroups, libraryPreview, libraryState } from './library.ts';
 import { exportInput, exportOutput } from './paper-export.ts';
 import { photoCaption, photoData, photoMime, photoRecord, photoSubject } from './photos.ts';
 import {
@@ -235,7 +235,14 @@ export const contract = {
   /** Calls the library now. */
   'library.call': entry(nothing, libraryState),
   /** Shares no more. What came stays here. */
-  'library.leave': entry(nothing, libraryState),
+  'library.leave': entry(z.strictObject({ remove: z.boolean().default(false) }), libraryState),
+  /** The groups of the club; none for whoever is no head coach. */
+  'library.groups': entry(nothing, libraryGroups),
+  'library.makeGroup': entry(z.strictObject({ name: groupName }), libraryGroups),
+  'library.setInGroup': entry(
+    z.strictObject({ groupId: id, athleteId: id, isIn: z.boolean() }),
+    libraryGroups,
+  ),
   /** Says which fit is open here, null for none: others see it, and news of it waits. */
   'library.open': entry(z.strictObject({ fitId: id.nullable() }), libraryState),
   /** A set-out sheet, full-size templates or a take-home page, handed to the person as a file. */

@@ -30,6 +30,22 @@ export const libraryState = z.strictObject({
   held: z.array(id),
 });
 
+/** Who is in which group, as the head coach sees it. */
+export const libraryGroups = z.strictObject({
+  groups: z.array(
+    z.strictObject({
+      id,
+      name: z.string(),
+      /** Holds every athlete, those to come too. */
+      everyone: z.boolean(),
+      people: z.array(z.strictObject({ id, name: z.string(), role: personRole })),
+      /** Identifiers. */
+      athletes: z.array(id),
+    }),
+  ),
+});
+export const groupName = z.string().trim().min(1).max(60);
+
 /** What an invitation opens, and what joining would share. */
 export const libraryPreview = z.discriminatedUnion('kind', [
   z.strictObject({

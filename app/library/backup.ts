@@ -3,6 +3,9 @@ import { createWriteStream, renameSync } from 'node:fs';
 import { makePrivateFile } from '../shell/private-files.ts';
 import type { Library } from './address.ts';
 
+/** Stands in the last line: a file without it is cut off. */
+export const BACKUP_END = 'end';
+
 /** Rows are read from the server in portions of so many. */
 const PORTION = 500;
 
@@ -29,6 +32,7 @@ export async function backUpLibrary(sql: Library, to: string): Promise<number> {
     await tx`INSERT INTO kneelwright.audit (what, athletes) SELECT 'backup', coalesce(array_agg(id), '{}')
       FROM kneelwright.records WHERE kind = 'athlete'`;
   });
+  file.write(`${JSON.stringify([BACKUP_END, { rows }])}\n`);
   file.end();
   await once(file, 'close');
   renameSync(beside, to);

@@ -14,6 +14,7 @@ const { values, positionals } = parseArgs({
     athlete: { type: 'string', multiple: true },
     host: { type: 'string' },
     to: { type: 'string' },
+    from: { type: 'string' },
     folder: { type: 'string' },
     port: { type: 'string' },
     json: { type: 'boolean' },

@@ -62,6 +62,24 @@ export async function putInGroup(sql: Library, group: string, athleteIds: readon
   });
 }
 
+/**
+ * Takes a person's rights back, on every computer and at once: a connection that is open reads nothing any more. What the person made stays. Gives
+ * how many logins that were; 0 if nobody is called so.
+ */
+export function revokePerson(sql: Library, name: string): Promise<number> {
+  return sql.begin(async (tx) => {
+    const logins = await tx<{ login: string }[]>`
+      SELECT login FROM kneelwright.logins JOIN kneelwright.people ON people.id = person_id WHERE people.name = ${name}`;
+    for (const { login } of logins) {
+      await tx`DELETE FROM kneelwright.presence WHERE login = ${login}`;
+      await tx`DELETE FROM kneelwright.logins WHERE login = ${login}`;
+      await tx.unsafe(`DROP ROLE IF EXISTS ${login}`);
+    }
+    await tx`DELETE FROM kneelwright.group_people WHERE person_id IN (SELECT id FROM kneelwright.people WHERE name = ${name})`;
+    return logins.length;
+  }) as Promise<number>;
+}
+
 /** What a club's volunteer wants to know. */
 export interface LibraryStatus {
   readonly club: string;

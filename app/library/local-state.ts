@@ -18,6 +18,8 @@ export interface Wanted {
 
 /** How far a laptop and its library know of each other. All of it can be lost: then everything is compared anew. */
 export interface LocalState {
+  /** Says with which library this is shared: what was known of another one is forgotten, and everything is compared anew. */
+  belongTo(library: string): void;
   /** Up to which change everything has been fetched. */
   cursor(): number;
   setCursor(n: number): void;
@@ -28,6 +30,10 @@ export interface LocalState {
   wanted(kind: Wanted['kind']): string[];
   want(wanted: Wanted): void;
   fetched(wanted: Wanted): void;
+  /** Notes that a record came from others, and was not here before. */
+  came(ref: RecordRef): void;
+  /** Everything that came from others. */
+  listCame(): RecordRef[];
   note(name: string, value: string): void;
   noted(name: string): string | null;
   close(): void;
@@ -37,8 +43,11 @@ const TABLES = `
 CREATE TABLE IF NOT EXISTS known (kind TEXT NOT NULL, id TEXT NOT NULL, digest TEXT NOT NULL,
   PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS wanted (kind TEXT NOT NULL, id TEXT NOT NULL, PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
+CREATE TABLE IF NOT EXISTS came (kind TEXT NOT NULL, id TEXT NOT NULL, PRIMARY KEY (kind, id)) STRICT, WITHOUT ROWID;
 CREATE TABLE IF NOT EXISTS notes (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT, WITHOUT ROWID;
 `;
+
+const FORGET = "DELETE FROM known; DELETE FROM wanted; DELETE FROM notes WHERE name IN ('store', 'cursor')";
 
 /** Opens what is kept of a library beside a store. A store that went back to an earlier state begins anew: it goes by another name. */
 export function openLocalState(store: Store): LocalState {
@@ -47,7 +56,7 @@ export function openLocalState(store: Store): LocalState {
   const get = db.prepare<[string], string>('SELECT value FROM notes WHERE name = ?').pluck();
   const noted = (name: string) => (get.get(name) as string | undefined) ?? null;
   if (noted('store') !== storeId(store)) {
-    db.exec("DELETE FROM known; DELETE FROM wanted; DELETE FROM notes WHERE name IN ('store', 'cursor')");
+    db.exec(FORGET);
     put.run('store', storeId(store));
   }
   const know = db.prepare('INSERT OR REPLACE INTO known (kind, id, digest) VALUES (?, ?, ?)');
@@ -56,8 +65,18 @@ export function openLocalState(store: Store): LocalState {
   const changesOf = (of: Database.Database) =>
     `${of.pragma('data_version', { simple: true })} ${of.prepare('SELECT total_changes()').pluck().get()}`;
   const want = db.prepare('INSERT OR IGNORE INTO wanted (kind, id) VALUES (?, ?)');
+  const came = db.prepare('INSERT OR IGNORE INTO came (kind, id) VALUES (?, ?)');
   const fetched = db.prepare('DELETE FROM wanted WHERE kind = ? AND id = ?');
   return {
+    belongTo(library) {
+      if (noted('library') === library) return;
+      // One that was joined before libraries had a name of their own is the same.
+      if (noted('library') !== null) {
+        db.exec(FORGET);
+        put.run('store', storeId(store));
+      }
+      put.run('library', library);
+    },
     cursor: () => Number(noted('cursor') ?? 0),
     setCursor: (n) => void put.run('cursor', String(n)),
     know: ({ kind, id }, digest) => {
@@ -73,6 +92,8 @@ export function openLocalState(store: Store): LocalState {
       db.prepare('SELECT id FROM wanted WHERE kind = ? ORDER BY id').pluck().all(kind) as string[],
     want: ({ kind, id }) => void want.run(kind, id),
     fetched: ({ kind, id }) => void fetched.run(kind, id),
+    came: ({ kind, id }) => void came.run(kind, id),
+    listCame: () => db.prepare('SELECT kind, id FROM came').all() as RecordRef[],
     note: (name, value) => void put.run(name, value),
     noted,
     close: () => void db.close(),

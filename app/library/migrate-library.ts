@@ -12,7 +12,7 @@ function migrationFiles(): string[] {
 }
 
 /** The version of the library that this program works with. */
-export const LIBRARY_VERSION = 4;
+export const LIBRARY_VERSION = 5;
 
 /**
  * Brings a library up to this program's version, in one transaction: all of it or nothing. Gives from which version to which.

@@ -88,7 +88,6 @@ async function readBatch(
     tx,
     all.filter(({ id }) => !held.includes(id)),
   );
-  await noteReading(tx, [...listed.values(), ...fits.records]);
   const items = [
     ...[...listed.values()].map(listedItem),
     ...fits.items.map((item) => ({ kind: 'fit', item }) as const),
@@ -121,18 +120,14 @@ function fitNews(news: readonly Change[]): FitNews[] {
   return [...fits].map(([id, parts]) => ({ id, ...parts }));
 }
 
-/** Writes into the library's audit whose data went to this laptop. */
-async function noteReading(tx: Asking, records: readonly ServerRecord[]): Promise<void> {
-  const read = records.filter(({ row }) => row.kind === 'athlete').map(({ row }) => row.id);
-  if (read.length > 0) await tx`INSERT INTO audit (what, athletes) VALUES ('read', ${read}::uuid[])`;
-}
-
 function takeIn(
   store: Store,
   { items, records, revisions }: Pick<Batch, 'items' | 'records' | 'revisions'>,
   { state, took }: Taking,
 ): void {
+  const missing = records.filter(({ row }) => readVersions(store, row) === null);
   took(atomically(store, () => mergeIn(store, items)));
+  for (const { row } of missing) if (readVersions(store, row)) state.came(row);
   for (const { row, state: theirs } of records) {
     const ref = { kind: row.kind, id: row.id };
     const ours = readVersions(store, ref);

@@ -31,6 +31,7 @@ export async function exportBundle(
       rmSync(path, { force: true });
       return refused('too-large', SENTENCES['bundle-too-large']);
     }
+    program.library.exported(athleteIds(store));
     return done(
       await shell.deliver(
         passphrase === null
@@ -42,6 +43,10 @@ export async function exportBundle(
     rmSync(path, { force: true });
     throw error;
   }
+}
+
+function athleteIds({ db }: Program['store']): string[] {
+  return db.prepare<[], string>('SELECT id FROM athletes').pluck().all();
 }
 
 type Preview = CallResult<CallOutput<'bundle.preview'>>;

@@ -13,12 +13,13 @@ import { SENTENCES } from './sentences.ts';
  * written whole or not at all, so that stopping it or a failing disk leaves nothing behind.
  */
 export async function exportPaper(
-  { shell, work, turn, log }: Program,
+  { shell, work, turn, log, library }: Program,
   input: ParsedInput<'paper.export'>,
 ): Promise<CallResult<CallOutput<'paper.export'>>> {
   const made = await madeFile({ work, turn }, input);
   if (!made) return refused('not-found', SENTENCES['nobody-there']);
   const { name, mime, bytes, unprintable } = made;
+  library.exported(input.fit.seats.flatMap(({ athlete }) => athlete?.id ?? []));
   try {
     return done({ delivery: await shell.deliver({ name, mime, bytes }), unprintable: [...unprintable] });
   } catch (error) {

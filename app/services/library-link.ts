@@ -8,6 +8,7 @@ import { forgetLogin, keepLogin, readLogin } from '../library/login-file.ts';
 import { WrittenByLaterProgram } from '../library/read-server.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import { erasedButHere } from '../store/erased-people.ts';
+import type { RecordRef } from '../store/record-versions.ts';
 import { now } from '../store/store.ts';
 import type { Program } from './program.ts';
 import { eraseEntry } from './safekeeping.ts';
@@ -22,7 +23,12 @@ export interface LibraryLink {
   join(address: LibraryAddress): Promise<void>;
   /** Calls now; a call that is under way is waited for. */
   callNow(): Promise<void>;
-  leave(): Promise<void>;
+  /** Ends the sharing. Gives what came from others: it is here still. */
+  leave(): Promise<readonly RecordRef[]>;
+  /** Asks the library something as whoever shares here; null where nobody does. */
+  ask<T>(question: (sql: Library) => Promise<T>): Promise<T | null>;
+  /** Notes that data of athletes went into a file: the library's audit hears of it with the next call. */
+  exported(athleteIds: readonly string[]): void;
   /** Which fit is open here. */
   open(fitId: string | null): Promise<void>;
   stop(): void;
@@ -106,11 +112,27 @@ export function createLibraryLink(): LibraryLink {
       if (link) await queue(link);
     },
     async leave() {
+      const came = link?.local.listCame() ?? [];
       await end();
       const { folder } = program!.store;
       forgetLogin(folder);
       for (const ending of ['', '-wal', '-shm', '-journal'])
         rmSync(join(folder, LIBRARY_FILE + ending), { force: true });
+      return came;
+    },
+    async ask(question) {
+      if (!link) return null;
+      const sql = openLibrary(link.address);
+      try {
+        return await question(sql);
+      } finally {
+        await sql.end({ timeout: 1 });
+      }
+    },
+    exported(athleteIds) {
+      if (!link || athleteIds.length === 0) return;
+      const before = exportsIn(link.local);
+      link.local.note(EXPORTS, JSON.stringify([...new Set([...before, ...athleteIds])]));
     },
     async open(fitId) {
       if (!link || link.openFit === fitId) return;
@@ -212,6 +234,7 @@ async function callOnce(link: Link): Promise<void> {
       );
       local.note('writes', JSON.stringify(contact.writes));
       local.note('sharedAt', now(program.store));
+      await tellExports(link);
       await tellPresence(link);
       listen(link);
     }
@@ -231,6 +254,19 @@ function written<T>({ writeLock, store }: Program, work: () => T): Promise<T> {
     store.safeguard.looked();
     return done;
   });
+}
+
+const EXPORTS = 'exports';
+
+function exportsIn(local: LocalState): string[] {
+  return JSON.parse(local.noted(EXPORTS) ?? '[]') as string[];
+}
+
+async function tellExports({ sql, local }: Link): Promise<void> {
+  const told = exportsIn(local);
+  if (told.length === 0) return;
+  await sql`INSERT INTO audit (what, athletes) VALUES ('export', ${told}::uuid[])`;
+  local.note(EXPORTS, JSON.stringify(exportsIn(local).filter((id) => !told.includes(id))));
 }
 
 async function tellPresence(link: Link): Promise<void> {

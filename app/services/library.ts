@@ -1,7 +1,8 @@
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { openLibrary } from '../library/address.ts';
+import { type Library, openLibrary } from '../library/address.ts';
 import { accept, readCode } from '../library/invitation.ts';
+import { forgetRecords } from '../store/forget-records.ts';
 import { problemOf } from './library-link.ts';
 import { done, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
@@ -76,11 +77,55 @@ export async function callLibrary({ library }: Program): State {
   return done(library.state());
 }
 
-/** Shares no more; what came stays here. */
-export async function leaveLibrary({ library }: Program): State {
-  await library.leave();
-  return done(library.state());
+/** Shares no more. What came from others stays here, or goes. */
+export function leaveLibrary(program: Program, { remove }: ParsedInput<'library.leave'>): State {
+  const { library, store, turn, work } = program;
+  return turn.alone(async () => {
+    const came = await library.leave();
+    if (remove) await work.run({ what: 'erase', of: came.length, mustEnd: true }, forgetRecords(store, came));
+    return done(library.state());
+  });
 }
+
+type Groups = Promise<CallResult<CallOutput<'library.groups'>>>;
+
+/** The groups of the club, for the head coach; nobody else is told. */
+export async function listGroups({ library }: Program): Groups {
+  return groupsAfter(library, async () => {});
+}
+
+/** Makes a group, for the head coach. */
+export async function makeGroup({ library }: Program, { name }: ParsedInput<'library.makeGroup'>): Groups {
+  return groupsAfter(library, async (sql) => {
+    await sql`SELECT make_group(${name})`;
+  });
+}
+
+/** Puts an athlete into a group or takes one out, for the head coach. */
+export async function setInGroup(
+  { library }: Program,
+  { groupId, athleteId, isIn }: ParsedInput<'library.setInGroup'>,
+): Groups {
+  return groupsAfter(library, async (sql) => {
+    await sql`SELECT set_in_group(${groupId}::uuid, ${athleteId}::uuid, ${isIn})`;
+  });
+}
+
+async function groupsAfter(library: Program['library'], change: (sql: Library) => Promise<void>): Groups {
+  try {
+    const groups = await library.ask(async (sql) => {
+      await change(sql);
+      return await sql<CallOutput<'library.groups'>['groups']>`SELECT * FROM list_groups()`;
+    });
+    return done({ groups: [...(groups ?? [])] });
+  } catch (error) {
+    if ((error as { code?: unknown }).code === NOT_HEAD_COACH) return done({ groups: [] });
+    return refused('not-found', SENTENCES['library-away']);
+  }
+}
+
+/** What the library says to whoever is no head coach. */
+const NOT_HEAD_COACH = 'KW004';
 
 /** Says which fit is open here. */
 export async function openInLibrary({ library }: Program, { fitId }: ParsedInput<'library.open'>): State {

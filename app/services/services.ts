@@ -26,7 +26,16 @@ import { exportTable } from './export-table.ts';
 import { importAthletes } from './import-athletes.ts';
 import { installDemo } from './install-demo.ts';
 import { joinPerson } from './join-person.ts';
-import { callLibrary, joinLibrary, leaveLibrary, openInLibrary, previewLibrary } from './library.ts';
+import {
+  callLibrary,
+  joinLibrary,
+  leaveLibrary,
+  listGroups,
+  makeGroup,
+  openInLibrary,
+  previewLibrary,
+  setInGroup,
+} from './library.ts';
 import { keepEarlierMeasuring, removeEarlierMeasuring } from './measurings.ts';
 import { keepPhoto, showPhoto } from './photos.ts';
 import { done, found, missing, type Program, refused } from './program.ts';
@@ -130,6 +139,9 @@ export const services: Services = {
   'library.join': joinLibrary,
   'library.call': callLibrary,
   'library.leave': leaveLibrary,
+  'library.groups': listGroups,
+  'library.makeGroup': makeGroup,
+  'library.setInGroup': setInGroup,
   'library.open': openInLibrary,
   'paper.export': exportPaper,
   'tables.export': exportTable,

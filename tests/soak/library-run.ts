@@ -10,6 +10,7 @@ import { closeStore, openStore } from '../../app/store/open-store.ts';
 import { athletes } from '../../app/store/roster.ts';
 import type { Store } from '../../app/store/store.ts';
 import { contentOf } from '../app/exchange.ts';
+import { putNewServer } from '../app/library/new-server.ts';
 import { killedCall } from './library-kill.ts';
 import { callOnce } from './library-laptop.ts';
 import { wrongReaders } from './library-readers.ts';
@@ -75,6 +76,7 @@ function guestOf(i: number): { role: PersonRole; groups: string[] } {
 export async function libraryAtRandom(run: LibraryRun): Promise<LibraryResult> {
   const root = mkdtempSync(join(tmpdir(), 'kneelwright-library-'));
   chmodSync(root, 0o711);
+  await putNewServer(join(root, 'server'));
   const server = await startLocalServer(join(root, 'server'), { safe: false });
   const network = await shakyNetwork(server.address.port);
   const owner = openLibrary(server.address);

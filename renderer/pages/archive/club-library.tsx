@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import type { CallOutput } from '../../../app/contract/contract.ts';
-import type { CallError } from '../../../app/contract/result.ts';
+import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { heardOfLibrary, libraryState } from '../../library/library-state.ts';
 import { choice, sharedText } from '../../library/library-text.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { ClubGroups } from './club-groups.tsx';
 
 type Preview = CallOutput<'library.preview'>;
 
@@ -120,8 +121,8 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
   if (!state?.joined) return null;
   const { club, person, role, host } = state.joined;
 
-  async function ask(name: 'library.call' | 'library.leave'): Promise<void> {
-    const answer = await call(name, {});
+  async function ask(asking: Promise<CallResult<CallOutput<'library.state'>>>): Promise<void> {
+    const answer = await asking;
     onRefused(answer.ok ? null : answer.error);
     if (answer.ok) heardOfLibrary(answer.value);
   }
@@ -129,15 +130,23 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
     <>
       <p>{say('library.joined', { club, person, host, role: choice(role) })}</p>
       <p role="status">{state.isCalling ? say('library.calling') : sharedText(state, Date.now())}</p>
+      {role === 'head-coach' && <ClubGroups onRefused={onRefused} />}
       {leaving && <p>{say('library.leave.about')}</p>}
       <div className="row">
-        <button type="button" className="button" onClick={() => void ask('library.call')}>
+        <button type="button" className="button" onClick={() => void ask(call('library.call', {}))}>
           {say('library.call')}
         </button>
         {leaving ? (
           <>
-            <button type="button" className="button" onClick={() => void ask('library.leave')}>
-              {say('library.leave.do')}
+            <button type="button" className="button" onClick={() => void ask(call('library.leave', {}))}>
+              {say('library.leave.keep')}
+            </button>
+            <button
+              type="button"
+              className="button"
+              onClick={() => void ask(call('library.leave', { remove: true }))}
+            >
+              {say('library.leave.remove')}
             </button>
             <button type="button" className="button words" onClick={() => setLeaving(false)}>
               {say('library.not')}

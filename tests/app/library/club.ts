@@ -6,6 +6,7 @@ import { initLibrary, invite, type PersonRole } from '../../../app/library/club.
 import { accept } from '../../../app/library/invitation.ts';
 import { type LocalServer, startLocalServer } from '../../../app/library/local-server.ts';
 import { temporaryFolder } from '../temporary.ts';
+import { putNewServer } from './new-server.ts';
 
 /** A club's library on a real server, for one test file. */
 export interface Club {
@@ -22,6 +23,7 @@ export async function startClub(): Promise<Club> {
   const folder = temporaryFolder();
   // The server may run as a user of its own.
   chmodSync(folder, 0o711);
+  await putNewServer(join(folder, 'data'));
   const server = await startLocalServer(join(folder, 'data'), { safe: false });
   const open: Library[] = [];
   const as = (address: LibraryAddress) => {

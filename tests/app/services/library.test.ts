@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { readAudit } from '../../../app/library/audit.ts';
 import { invite } from '../../../app/library/club.ts';
 import { keepLogin, readLogin } from '../../../app/library/login-file.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
@@ -77,6 +78,45 @@ describe('a program that joins a library', () => {
     expect(value(await b.call('library.leave', {})).joined).toBeNull();
     expect(readdirSync(b.folder).filter((name) => name.startsWith('library'))).toEqual([]);
     expect(value(await b.call('fits.list', {}))).toHaveLength(1);
+  });
+
+  it('leaves and removes what came from others; own entries stay, and what came comes again as new', async () => {
+    const [a, b] = [await program(), await program()];
+    const athlete = inventedAthlete('Came Invented');
+    const came = value(await a.call('athletes.save', { athlete }));
+    const fit = inventedFit({ name: 'Came', athlete: came.athlete });
+    const made = value(await a.call('fits.create', { fit }));
+    value(await a.call('revisions.save', { fitId: made.id, fit, name: 'one', reason: '' }));
+    value(await a.call('library.join', { code: await invitation('Dee', 'head-coach') }));
+    const own = value(await b.call('athletes.save', { athlete: inventedAthlete('Own Invented') }));
+    value(await b.call('library.join', { code: await invitation('Eve', 'coach') }));
+    expect(value(await b.call('fits.open', { id: made.id })).revisions).toHaveLength(1);
+    value(await b.call('library.leave', { remove: true }));
+    const left = value(await b.call('athletes.list', {})).map(({ id }) => id);
+    expect(left).toEqual([own.id]);
+    expect(value(await b.call('fits.list', {}))).toEqual([]);
+    // It went from here only, and no erasure stands against its coming again.
+    value(await b.call('library.join', { code: await invitation('Eve', 'coach') }));
+    expect(value(await b.call('athletes.open', { id: came.id })).athlete.name).toBe('Came Invented');
+    value(await a.call('library.call', {}));
+    expect(value(await a.call('athletes.open', { id: came.id })).athlete.name).toBe('Came Invented');
+  });
+
+  it('lets the head coach say who is in which group, and tells the audit what went into files', async () => {
+    const [a, b] = [await program(), await program()];
+    const saved = value(await a.call('athletes.save', { athlete: inventedAthlete('Grouped Invented') }));
+    value(await a.call('library.join', { code: await invitation('Fay', 'head-coach') }));
+    value(await b.call('library.join', { code: await invitation('Gus', 'coach') }));
+    const { groups } = value(await a.call('library.makeGroup', { name: 'Juniors' }));
+    const juniors = groups.find(({ name }) => name === 'Juniors')!;
+    const change = { groupId: juniors.id, athleteId: saved.id, isIn: true };
+    const changed = value(await a.call('library.setInGroup', change)).groups;
+    expect(changed.find(({ id }) => id === juniors.id)).toMatchObject({ athletes: [saved.id] });
+    expect(value(await b.call('library.groups', {}))).toEqual({ groups: [] });
+    value(await b.call('bundle.export', {}));
+    value(await b.call('library.call', {}));
+    const exports = (await readAudit(club.owner, saved.id)).filter(({ what }) => what === 'export');
+    expect(exports.map(({ person }) => person)).toEqual(['Gus']);
   });
 
   it('goes on as ever without the server, and says so', async () => {

@@ -1,0 +1,23 @@
+import type { Library } from './address.ts';
+
+/** One entry of the audit: who did what with whose data. */
+export interface AuditEntry {
+  readonly at: Date;
+  /** The person, or the login of one who is no longer known. */
+  readonly person: string;
+  readonly what: 'read' | 'export' | 'backup' | 'erase';
+  /** Identifiers of athletes. */
+  readonly athletes: readonly string[];
+}
+
+/** Longest list that is read at once. */
+const MOST = 10_000;
+
+/** The audit, newest first; of one athlete, or all of it. */
+export async function readAudit(sql: Library, athlete: string | null): Promise<AuditEntry[]> {
+  const rows = await sql<AuditEntry[]>`
+    SELECT at, coalesce(people.name, audit.login::text) AS person, what, athletes FROM kneelwright.audit
+    LEFT JOIN kneelwright.logins ON logins.login = audit.login LEFT JOIN kneelwright.people ON people.id = person_id
+    WHERE ${athlete}::uuid IS NULL OR ${athlete}::uuid = ANY (athletes) ORDER BY n DESC LIMIT ${MOST}`;
+  return [...rows];
+}

@@ -1,0 +1,105 @@
+import { useState } from 'react';
+import type { CallInput, CallOutput } from '../../../app/contract/contract.ts';
+import type { CallError } from '../../../app/contract/result.ts';
+import { call } from '../../client/client.ts';
+import { useCall } from '../../client/use-call.ts';
+import { say, words } from '../../language/messages.ts';
+import { TextField } from '../../ui/fields/text-field.tsx';
+import { Tick } from '../../ui/fields/tick.tsx';
+
+type Group = CallOutput<'library.groups'>['groups'][number];
+type Listed = CallOutput<'athletes.list'>[number];
+type Refused = (error: CallError | null) => void;
+
+/** Longest list of athletes that is asked for. */
+const MOST_ATHLETES = 1000;
+
+/** Who is in which group: a coach of a group sees its athletes. Only the head coach has any to see here. */
+export function ClubGroups({ onRefused }: { onRefused: Refused }) {
+  const asked = useCall('library.groups', {});
+  const athletes = useCall('athletes.list', { limit: MOST_ATHLETES });
+  const [changed, setChanged] = useState<readonly Group[] | null>(null);
+  const groups = changed ?? asked.value?.groups ?? [];
+  if (groups.length === 0) return null;
+
+  async function change<N extends 'library.makeGroup' | 'library.setInGroup'>(
+    name: N,
+    input: CallInput<N>,
+  ): Promise<void> {
+    const answer = await call(name, input);
+    onRefused(answer.ok ? null : answer.error);
+    if (answer.ok) setChanged(answer.value.groups);
+  }
+  return (
+    <section className="stack" aria-label={say('library.groups')}>
+      <h3>{say('library.groups')}</h3>
+      {groups.map((group) => (
+        <OneGroup
+          key={group.id}
+          group={group}
+          athletes={athletes.value ?? []}
+          onChange={(athleteId, isIn) =>
+            void change('library.setInGroup', { groupId: group.id, athleteId, isIn })
+          }
+        />
+      ))}
+      <NewGroup onMake={(name) => void change('library.makeGroup', { name })} />
+    </section>
+  );
+}
+
+function OneGroup(props: {
+  group: Group;
+  athletes: readonly Listed[];
+  onChange: (athleteId: string, isIn: boolean) => void;
+}) {
+  const { group, athletes, onChange } = props;
+  const coaches = group.people.map(({ name }) => name);
+  const people = (
+    <p className="soft">
+      {say('library.group.people', { count: coaches.length, people: words().row(coaches) })}
+    </p>
+  );
+  if (group.everyone)
+    return (
+      <div>
+        <p>{say('library.group.everyone', { name: group.name })}</p>
+        {people}
+      </div>
+    );
+  return (
+    <details>
+      <summary>{say('library.group', { name: group.name, count: group.athletes.length })}</summary>
+      {people}
+      {athletes.map(({ id, athlete }) => (
+        <Tick
+          key={id}
+          name={athlete.name}
+          isOn={group.athletes.includes(id)}
+          onChange={(isIn) => onChange(id, isIn)}
+        />
+      ))}
+    </details>
+  );
+}
+
+function NewGroup({ onMake }: { onMake: (name: string) => void }) {
+  const [name, setName] = useState('');
+  const given = name.trim();
+  return (
+    <div className="row">
+      <TextField label={say('library.group.new')} value={name} maxLength={60} onChange={setName} />
+      <button
+        type="button"
+        className="button"
+        disabled={given === ''}
+        onClick={() => {
+          onMake(given);
+          setName('');
+        }}
+      >
+        {say('library.group.make')}
+      </button>
+    </div>
+  );
+}
