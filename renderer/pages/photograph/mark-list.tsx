@@ -65,7 +65,7 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
       {share !== undefined && (
         <button
           type="button"
-          className="button words"
+          className="button words confirm"
           aria-label={say('photograph.confirm', { mark: markName(name) })}
           onClick={() => props.onConfirm(name)}
         >
