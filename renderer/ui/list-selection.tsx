@@ -21,21 +21,25 @@ export function selectionColumn<T extends Selectable>(
     id: 'selection',
     title: say('list.select'),
     head: (
-      <input
-        type="checkbox"
-        aria-label={say('list.select.all')}
-        checked={all}
-        onChange={() => choose(all ? [] : rows.map(({ id }) => id))}
-      />
+      <label className="tick-box">
+        <input
+          type="checkbox"
+          aria-label={say('list.select.all')}
+          checked={all}
+          onChange={() => choose(all ? [] : rows.map(({ id }) => id))}
+        />
+      </label>
     ),
     className: 'row-tick',
     cell: (row) => (
-      <input
-        type="checkbox"
-        aria-label={say('list.select.of', { name: nameOf(row) })}
-        checked={ids.includes(row.id)}
-        onChange={() => choose(ids.includes(row.id) ? ids.filter((id) => id !== row.id) : [...ids, row.id])}
-      />
+      <label className="tick-box">
+        <input
+          type="checkbox"
+          aria-label={say('list.select.of', { name: nameOf(row) })}
+          checked={ids.includes(row.id)}
+          onChange={() => choose(ids.includes(row.id) ? ids.filter((id) => id !== row.id) : [...ids, row.id])}
+        />
+      </label>
     ),
   };
 }

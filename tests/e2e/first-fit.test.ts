@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import { formatFor } from '../../app/language/format.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
@@ -11,6 +11,7 @@ import { quantityText } from '../../renderer/bench/quantity-text.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, measure, numberIn, shown, textOf } from './screens.ts';
+import { storyOf } from './story.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 const PAD_AFT = 'Knee pad: aft of the mark';
@@ -88,8 +89,8 @@ afterAll(async () => {
   rmSync(dataDir, { recursive: true, force: true });
 });
 
-describe('from nothing to a fit that outlives a killed program', () => {
-  it('makes an athlete', async () => {
+storyOf('from nothing to a fit that outlives a killed program', ({ step }) => {
+  step('makes an athlete', async () => {
     await page.getByRole('link', { name: 'Start empty' }).click();
     await page.getByRole('link', { name: /^More about the athlete/ }).click();
     await page.getByLabel('Name', { exact: true }).fill('Ilse Ravn');
@@ -104,7 +105,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
     expect(record!.athlete.tape.footLength?.valueM).toBeCloseTo(9.875 * 0.0254, 6);
   });
 
-  it('measures a boat with a tape, its sections drawn meanwhile', async () => {
+  step('measures a boat with a tape, its sections drawn meanwhile', async () => {
     await page.getByRole('link', { name: 'Add boat' }).click();
     await page.getByText('tape', { exact: true }).click();
     await page.getByLabel('Name', { exact: true }).fill('Club single no. 4');
@@ -124,7 +125,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
     expect(await page.getByRole('combobox', { name: 'Boat' }).inputValue()).not.toBe('');
   });
 
-  it('begins on the bench from a first setting', async () => {
+  step('begins on the bench from a first setting', async () => {
     await page.getByRole('button', { name: 'Create' }).click();
     await page.getByRole('heading', { level: 1, name: 'Ilse Ravn in Club single no. 4' }).waitFor();
     padAtFirst = await shown(page, PAD_AFT);
@@ -133,21 +134,24 @@ describe('from nothing to a fit that outlives a killed program', () => {
     expect(padAtFirst).toBeLessThanOrEqual(20);
   });
 
-  it('drags the pad 3 cm aft: the bow comes up, the front knee opens, weight goes off the front foot', async () => {
-    await page.getByRole('tab', { name: 'Values' }).click();
-    const before = { knee: await number('frontKnee'), trim: await number('trimRest') };
-    const loadsBefore = await exactLoads();
-    const { seenInTheHand } = await pullPadTo(padAtFirst + 3);
-    expect(Math.abs((await shown(page, PAD_AFT)) - padAtFirst - 3)).toBeLessThan(0.5);
-    expect(seenInTheHand).toBeGreaterThan(before.knee);
-    expect(await number('frontKnee')).toBeGreaterThan(before.knee);
-    expect(await number('trimRest')).toBeGreaterThan(before.trim);
-    const loads = await exactLoads();
-    expect(loads.front).toBeLessThan(loadsBefore.front);
-    expect(await number('kneeLoad')).toBe(Math.round(loads.knee));
-  });
+  step(
+    'drags the pad 3 cm aft: the bow comes up, the front knee opens, weight goes off the front foot',
+    async () => {
+      await page.getByRole('tab', { name: 'Values' }).click();
+      const before = { knee: await number('frontKnee'), trim: await number('trimRest') };
+      const loadsBefore = await exactLoads();
+      const { seenInTheHand } = await pullPadTo(padAtFirst + 3);
+      expect(Math.abs((await shown(page, PAD_AFT)) - padAtFirst - 3)).toBeLessThan(0.5);
+      expect(seenInTheHand).toBeGreaterThan(before.knee);
+      expect(await number('frontKnee')).toBeGreaterThan(before.knee);
+      expect(await number('trimRest')).toBeGreaterThan(before.trim);
+      const loads = await exactLoads();
+      expect(loads.front).toBeLessThan(loadsBefore.front);
+      expect(await number('kneeLoad')).toBe(Math.round(loads.knee));
+    },
+  );
 
-  it('the whole drag was one step', async () => {
+  step('the whole drag was one step', async () => {
     const dragged = await shown(page, PAD_AFT);
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await shown(page, PAD_AFT)).toBe(padAtFirst);
@@ -156,7 +160,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
     expect(await shown(page, PAD_AFT)).toBe(dragged);
   });
 
-  it('saves a revision, then moves on', async () => {
+  step('saves a revision, then moves on', async () => {
     await page.getByRole('button', { name: 'Save a revision' }).first().click();
     await page.getByRole('dialog').getByLabel('Name', { exact: true }).fill('Pad 3 cm aft');
     await page.keyboard.press('Enter');
@@ -166,7 +170,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
     for (const [id, text] of await allValues()) left.set(id, text);
   });
 
-  it('the headless evaluation gives the numbers of the screen', async () => {
+  step('the headless evaluation gives the numbers of the screen', async () => {
     const [summary] = await callFromPage(page, 'fits.list', {});
     const { fit } = await callFromPage(page, 'fits.open', { id: summary!.id });
     const file = join(dataDir, 'fit.json');
@@ -183,7 +187,7 @@ describe('from nothing to a fit that outlives a killed program', () => {
     expect(left).toEqual(new Map(wanted));
   });
 
-  it('is found as it was left after the process is killed', async () => {
+  step('is found as it was left after the process is killed', async () => {
     await program.kill('SIGKILL');
     program = await startProgram({ dataDir });
     page = await program.openBrowser();

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import { FIRST_TAPES } from '../../core/body/measuring.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
@@ -12,6 +12,7 @@ import { countedHand } from './counted-hand.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, numberIn, shown, soon, textOf } from './screens.ts';
+import { storyOf } from './story.ts';
 import { drillRails, makeBoat, makePartner, READ, saveAs } from './week-hand.ts';
 
 const PAD_AFT = 'Knee pad: aft of the mark';
@@ -61,8 +62,9 @@ beforeAll(async () => {
 });
 afterAll(() => program?.dispose());
 
-describe('Monday: a new junior', () => {
-  it('has a saved fit and its sheet as PDF from a blank start, in a few interactions', async () => {
+storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
+  // Monday: a new junior.
+  step('has a saved fit and its sheet as PDF from a blank start, in a few interactions', async () => {
     const hand = countedHand(page);
     await hand.click(page.getByRole('link', { name: english.say('start.blank') }));
     await hand.fill('Name', NAME);
@@ -84,7 +86,7 @@ describe('Monday: a new junior', () => {
     expect(hand.count()).toBeLessThanOrEqual(TO_A_SHEET);
   });
 
-  it('is measured with six tapes, each read twice, and the boat gets its holes', async () => {
+  step('is measured with six tapes, each read twice, and the boat gets its holes', async () => {
     const [entered] = await callFromPage(page, 'athletes.list', { search: NAME });
     const [boat] = await callFromPage(page, 'boats.list', {});
     expect(boat!.boat).toMatchObject({ name: SINGLE, hull: { kind: 'usual' } });
@@ -116,7 +118,7 @@ describe('Monday: a new junior', () => {
     }).toEqual([...FIRST_TAPES].sort());
   });
 
-  it('is put into the club’s training single, from a setting that is proposed', async () => {
+  step('is put into the club’s training single, from a setting that is proposed', async () => {
     await goTo(page, '#/fits/new');
     await page.getByLabel('Boat').selectOption({ label: SINGLE });
     await page.getByLabel('Athlete').selectOption({ label: NAME });
@@ -129,28 +131,31 @@ describe('Monday: a new junior', () => {
     expect(seat!.athlete).toMatchObject({ id: athleteId, name: NAME });
   });
 
-  it('drags the pad a hole back: the bow comes up and the front knee opens, on the screen as in the core', async () => {
-    await leaf('Values').click();
-    const before = await shown(page, PAD_AFT);
-    const was = evaluator.evaluate(await keptFit());
-    const { x, y } = await handlePlace(page, 'kneePad/plan');
-    await page.mouse.move(x, y);
-    await page.mouse.down();
-    for (let pulled = 0; pulled < 60 && (await shown(page, PAD_AFT)) < before + 0.9; pulled += 1) {
-      await page.mouse.move(x - pulled, y);
-      await nextFrame(page);
-    }
-    await page.mouse.up();
-    expect(await shown(page, PAD_AFT)).toBeCloseTo(before + 1, 6);
-    await soon(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBeCloseTo((before + 1) / 100, 9);
-    const is = evaluator.evaluate(await keptFit());
-    expect(value(is, 'trimRest')).toBeGreaterThan(value(was, 'trimRest'));
-    expect(value(is, 'frontKnee')).toBeGreaterThan(value(was, 'frontKnee'));
-    const bow = async () => numberIn(await textOf(quantity('trimRest')));
-    await soon(bow).toBe(Math.round(value(is, 'trimRest') * 1000));
-  });
+  step(
+    'drags the pad a hole back: the bow comes up and the front knee opens, on the screen as in the core',
+    async () => {
+      await leaf('Values').click();
+      const before = await shown(page, PAD_AFT);
+      const was = evaluator.evaluate(await keptFit());
+      const { x, y } = await handlePlace(page, 'kneePad/plan');
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      for (let pulled = 0; pulled < 60 && (await shown(page, PAD_AFT)) < before + 0.9; pulled += 1) {
+        await page.mouse.move(x - pulled, y);
+        await nextFrame(page);
+      }
+      await page.mouse.up();
+      expect(await shown(page, PAD_AFT)).toBeCloseTo(before + 1, 6);
+      await soon(async () => (await keptFit()).seats[0]!.kneePad.aftM).toBeCloseTo((before + 1) / 100, 9);
+      const is = evaluator.evaluate(await keptFit());
+      expect(value(is, 'trimRest')).toBeGreaterThan(value(was, 'trimRest'));
+      expect(value(is, 'frontKnee')).toBeGreaterThan(value(was, 'frontKnee'));
+      const bow = async () => numberIn(await textOf(quantity('trimRest')));
+      await soon(bow).toBe(Math.round(value(is, 'trimRest') * 1000));
+    },
+  );
 
-  it('pins the trunk’s lean as a photograph shows it, and saves', async () => {
+  step('pins the trunk’s lean as a photograph shows it, and saves', async () => {
     await page
       .getByRole('button', { name: /^Trunk forward/ })
       .first()
@@ -160,10 +165,9 @@ describe('Monday: a new junior', () => {
     await saveAs(page, 'First setting');
     await soon(async () => (await revisions()).map(({ name }) => name)).toEqual(['First setting']);
   });
-});
 
-describe('Tuesday: the boatman', () => {
-  it('takes the set-out sheet and the templates with him', async () => {
+  // Tuesday: the boatman.
+  step('takes the set-out sheet and the templates with him', async () => {
     await page.getByRole('link', { name: 'Workshop sheet', exact: true }).click();
     await page.getByRole('region', { name: 'Workshop sheet' }).waitFor();
     for (const [name, ending] of [
@@ -176,10 +180,9 @@ describe('Tuesday: the boatman', () => {
     }
     await page.getByRole('link', { name: 'Back to the bench' }).click();
   });
-});
 
-describe('Wednesday: on the water', () => {
-  it('has the trial entered by two touches, the caution first', async () => {
+  // Wednesday: on the water.
+  step('has the trial entered by two touches, the caution first', async () => {
     await leaf('Trials').click();
     await page.getByText('No trial yet.').first().waitFor();
     await page.getByRole('link', { name: 'Enter a trial' }).click();
@@ -201,21 +204,24 @@ describe('Wednesday: on the water', () => {
     await page.locator('.trial-change').first().waitFor();
   });
 
-  it('is answered on the bench by the changes that the core ranks, with what each moves besides', async () => {
-    const [record] = await callFromPage(page, 'trials.list', { fitId });
-    const [tried] = await revisions();
-    expect(record).toMatchObject({ athleteId, revisionId: tried!.id, trial: { seat: 0 } });
-    const fit = await keptFit();
-    const { changes } = rankChanges(createEvaluator(), { fit, trial: record!.trial });
-    expect(changes.length).toBeGreaterThan(0);
-    const told = page.locator('.trial-change');
-    expect(await told.count()).toBe(toldFirst(changes, TOLD_FIRST).length);
-    const text = await textOf(page.locator('.trial-answers'));
-    expect(text.indexOf('Stop and change')).toBeLessThan(text.indexOf('Changes that help'));
-    expect(await barriers()).toEqual([]);
-  });
+  step(
+    'is answered on the bench by the changes that the core ranks, with what each moves besides',
+    async () => {
+      const [record] = await callFromPage(page, 'trials.list', { fitId });
+      const [tried] = await revisions();
+      expect(record).toMatchObject({ athleteId, revisionId: tried!.id, trial: { seat: 0 } });
+      const fit = await keptFit();
+      const { changes } = rankChanges(createEvaluator(), { fit, trial: record!.trial });
+      expect(changes.length).toBeGreaterThan(0);
+      const told = page.locator('.trial-change');
+      expect(await told.count()).toBe(toldFirst(changes, TOLD_FIRST).length);
+      const text = await textOf(page.locator('.trial-answers'));
+      expect(text.indexOf('Stop and change')).toBeLessThan(text.indexOf('Changes that help'));
+      expect(await barriers()).toEqual([]);
+    },
+  );
 
-  it('shows the first as an outline, then takes it as one step that can be taken back', async () => {
+  step('shows the first as an outline, then takes it as one step that can be taken back', async () => {
     const before = await keptFit();
     const first = page.locator('.trial-change').first();
     await first.getByRole('button', { name: /^Show:/ }).click();
@@ -230,7 +236,7 @@ describe('Wednesday: on the water', () => {
     await soon(() => keptFit()).toEqual(after);
   });
 
-  it('and the next revision says what it answers', async () => {
+  step('and the next revision says what it answers', async () => {
     await page.keyboard.press('Control+s');
     const dialog = page.getByRole('dialog');
     const ticks = dialog.getByRole('checkbox');
@@ -248,10 +254,9 @@ describe('Wednesday: on the water', () => {
       .getByText(english.say('answers.of', { what: 'Rear toes: numb (moderate), Bow digs in (moderate)' }))
       .waitFor();
   });
-});
 
-describe('Thursday: the athlete', () => {
-  it('is shown before and after', async () => {
+  // Thursday: the athlete.
+  step('is shown before and after', async () => {
     await page.getByRole('link', { name: english.say('show.way'), exact: true }).click();
     await page.getByRole('heading', { level: 1, name: NAME }).waitFor();
     const said = page.locator('.show-said').first();
@@ -264,7 +269,7 @@ describe('Thursday: the athlete', () => {
     await measure(page, PAD_AFT).waitFor();
   });
 
-  it('finds the story in the timeline, newest first, each with its reason', async () => {
+  step('finds the story in the timeline, newest first, each with its reason', async () => {
     await page.keyboard.press('Control+.');
     await page.keyboard.type('timeline');
     await soon(() => page.getByRole('option', { name: `Timeline of ${NAME}` }).count()).toBe(1);
@@ -276,10 +281,9 @@ describe('Thursday: the athlete', () => {
     await page.getByText(english.say('answers.of', { what: 'Rear toes: numb (moderate)' })).waitFor();
     expect(await barriers()).toEqual([]);
   });
-});
 
-describe('Saturday: a pair with a heavier partner', () => {
-  it('is levelled by shifting whole settings, each stance kept', async () => {
+  // Saturday: a pair with a heavier partner.
+  step('is levelled by shifting whole settings, each stance kept', async () => {
     await makeBoat(page, PAIR, 'C2');
     await makePartner(page, PARTNER);
     await goTo(page, '#/fits/new');
@@ -307,10 +311,9 @@ describe('Saturday: a pair with a heavier partner', () => {
     }
     await saveAs(page, 'Pair levelled');
   });
-});
 
-describe('the same stance in another hull', () => {
-  it('stands side by side with what keeps the trim, and becomes a new fit in one press', async () => {
+  // The same stance in another hull.
+  step('stands side by side with what keeps the trim, and becomes a new fit in one press', async () => {
     await makeBoat(page, OTHER_SINGLE, 'C1');
     await goTo(page, `#/fits/${fitId}/transfer`);
     await page.getByLabel('Boat').selectOption({ label: OTHER_SINGLE });
@@ -328,10 +331,9 @@ describe('the same stance in another hull', () => {
     const angle = (fit: Fit) => evaluator.evaluate(fit).seats[0]!.stances.ready.angles.kneelingKnee;
     expect(Math.abs(angle(moved) - angle(from))).toBeLessThan(0.02);
   });
-});
 
-describe('spring: four centimetres taller', () => {
-  it('the athlete’s page says which fits the body has outgrown', async () => {
+  // Spring: four centimetres taller.
+  step('the athlete’s page says which fits the body has outgrown', async () => {
     const [record] = await callFromPage(page, 'athletes.list', { search: NAME });
     const { athlete } = record!;
     await callFromPage(page, 'athletes.save', {
@@ -349,26 +351,29 @@ describe('spring: four centimetres taller', () => {
     expect(await barriers()).toEqual([]);
   });
 
-  it('the bench says it too, predicts every finding, and brings the fit up to date in one step', async () => {
-    await goTo(page, `#/fits/${fitId}`);
-    await page.getByText(`${NAME} has grown`).first().waitFor();
-    await page.getByRole('link', { name: 'See what it changes' }).click();
-    await page.locator('.finding-changes').waitFor();
-    const before = await keptFit();
-    const told = await textOf(page.locator('.finding-changes'));
-    await button(english.say('growth.take.of', { name: NAME })).click();
-    await soon(async () => (await keptFit()).seats[0]!.athlete!.statureM).toBeCloseTo(1.62, 9);
-    const after = await keptFit();
-    expect({ ...after.seats[0], athlete: null }).toEqual({ ...before.seats[0], athlete: null });
-    const [was, is] = [evaluator.evaluate(before), evaluator.evaluate(after)];
-    const degrees = (report: Report) => ((value(report, 'frontKnee') * 180) / Math.PI).toFixed(0);
-    expect(told).toContain(`${degrees(was)}° → ${degrees(is)}°`);
-    await page.getByText(english.say('growth.done')).first().waitFor();
-    expect(await page.getByText(`${NAME} has grown`).count()).toBe(0);
-    expect(await barriers()).toEqual([]);
-  });
+  step(
+    'the bench says it too, predicts every finding, and brings the fit up to date in one step',
+    async () => {
+      await goTo(page, `#/fits/${fitId}`);
+      await page.getByText(`${NAME} has grown`).first().waitFor();
+      await page.getByRole('link', { name: 'See what it changes' }).click();
+      await page.locator('.finding-changes').waitFor();
+      const before = await keptFit();
+      const told = await textOf(page.locator('.finding-changes'));
+      await button(english.say('growth.take.of', { name: NAME })).click();
+      await soon(async () => (await keptFit()).seats[0]!.athlete!.statureM).toBeCloseTo(1.62, 9);
+      const after = await keptFit();
+      expect({ ...after.seats[0], athlete: null }).toEqual({ ...before.seats[0], athlete: null });
+      const [was, is] = [evaluator.evaluate(before), evaluator.evaluate(after)];
+      const degrees = (report: Report) => ((value(report, 'frontKnee') * 180) / Math.PI).toFixed(0);
+      expect(told).toContain(`${degrees(was)}° → ${degrees(is)}°`);
+      await page.getByText(english.say('growth.done')).first().waitFor();
+      expect(await page.getByText(`${NAME} has grown`).count()).toBe(0);
+      expect(await barriers()).toEqual([]);
+    },
+  );
 
-  it('and proposes the re-fit, which is taken and saved', async () => {
+  step('and proposes the re-fit, which is taken and saved', async () => {
     const before = await keptFit();
     await button('Propose the smallest change').first().click();
     const take = button('Apply the proposal').first();
@@ -380,10 +385,9 @@ describe('spring: four centimetres taller', () => {
     await saveAs(page, 'Spring');
     await soon(async () => (await revisions()).map(({ number }) => number)).toEqual([3, 2, 1]);
   });
-});
 
-describe('anything, later', () => {
-  it('is found by a word of it, and recent work stands where the program opens', async () => {
+  // Anything, later.
+  step('is found by a word of it, and recent work stands where the program opens', async () => {
     await goTo(page, '#/');
     await page.getByRole('heading', { name: 'Home' }).waitFor();
     await page.getByRole('link', { name: /^Continue: / }).waitFor();

@@ -30,8 +30,10 @@ export function captionsOf(
     const { left, top } = layout.windows[view];
     const width = widthOf(words);
     const { height } = LETTERING.caption;
-    // A narrow section is all figure: its name stands over it, where a low sheet is free.
-    const isOver = view === 'section' && layout.cardPlace === 'beside';
+    // A narrow section is all figure, and a plan's corner has the boat's side in it: their names stand over them.
+    const isOver =
+      (view === 'section' && layout.cardPlace === 'beside') ||
+      (view === 'plan' && layout.cardPlace === 'over');
     return { words, rect: { left: left + 2, top: isOver ? top - height - 3 : top + 3, width, height } };
   });
 }

@@ -28,12 +28,20 @@ export function TitleBlock(props: {
   usePageTitle(name);
   const boat = useFit(({ fit }) => fit.boat);
   const athletes = useFit(({ fit }) => words().row(fit.seats.flatMap(({ athlete }) => athlete?.name ?? [])));
-  const boatClass = boat.boatClass === 'none' ? '' : `, ${boat.boatClass}`;
+  // The name mostly says who and which boat; what it says is not said twice.
+  const namesAll = useFit(({ fit }) =>
+    fit.seats.every(({ athlete }) => !athlete || fit.name.includes(athlete.name)),
+  );
+  const unsaid = [
+    ...(athletes && namesAll ? [] : [athletes || say('fits.no-athlete')]),
+    ...(name.includes(boat.name) ? [] : [boat.name]),
+    ...(boat.boatClass === 'none' ? [] : [boat.boatClass]),
+  ];
   return (
     <section className="title-block" aria-label={say('block.title')}>
       <div className="title-what">
         <h1>{name}</h1>
-        <p>{[athletes || say('fits.no-athlete'), boat.name + boatClass].join(' · ')}</p>
+        {unsaid.length > 0 && <p>{unsaid.join(' · ')}</p>}
       </div>
       <button type="button" className="button words title-save" onClick={props.onSave}>
         {say('revisions.save')}
