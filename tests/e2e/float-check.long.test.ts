@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import type { Boat } from '../../core/document/boat-schema.ts';
 import { waterSchema } from '../../core/document/water-schema.ts';
 import { correctHull } from '../../core/hull/correct-hull.ts';
@@ -13,6 +13,7 @@ import { today } from '../../renderer/language/dates.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, soon, textOf } from './screens.ts';
+import { storyOf } from './story.ts';
 
 const MARK_M = 2.2;
 const LOAD = { massKg: 60, atXM: 0.1 };
@@ -66,22 +67,25 @@ beforeAll(async () => {
 });
 afterAll(() => program.dispose());
 
-describe('a float check, through its own screen', () => {
-  it('finds how much fuller a boat is than its offsets, from freeboards to the millimetre, and is dated', async () => {
-    const { id, boat } = await single();
-    await goTo(page, `#/boats/${id}/lines`);
-    await page.getByRole('button', { name: 'Correct the hull' }).waitFor();
-    await readAfloat(boat);
-    await page.getByRole('button', { name: 'Correct the hull' }).click();
-    expect(await textOf(page.locator('.float-check').getByRole('status'))).toMatch(/\d\.\d % fuller/);
-    await page.getByRole('button', { name: 'Save with the boat' }).click();
-    await soon(async () => (await single()).boat.floatCheck?.takenOn).toBe(today());
-    const { correction } = (await single()).boat;
-    // Readings are rounded to a millimetre; a millimetre of freeboard is about 1 % of this hull's volume.
-    expect(Math.abs(correction!.fullness - FULLER)).toBeLessThan(0.015);
-  });
+storyOf('a float check, through its own screen', ({ step }) => {
+  step(
+    'finds how much fuller a boat is than its offsets, from freeboards to the millimetre, and is dated',
+    async () => {
+      const { id, boat } = await single();
+      await goTo(page, `#/boats/${id}/lines`);
+      await page.getByRole('button', { name: 'Correct the hull' }).waitFor();
+      await readAfloat(boat);
+      await page.getByRole('button', { name: 'Correct the hull' }).click();
+      expect(await textOf(page.locator('.float-check').getByRole('status'))).toMatch(/\d\.\d % fuller/);
+      await page.getByRole('button', { name: 'Save with the boat' }).click();
+      await soon(async () => (await single()).boat.floatCheck?.takenOn).toBe(today());
+      const { correction } = (await single()).boat;
+      // Readings are rounded to a millimetre; a millimetre of freeboard is about 1 % of this hull's volume.
+      expect(Math.abs(correction!.fullness - FULLER)).toBeLessThan(0.015);
+    },
+  );
 
-  it('stays among the earlier ones when another replaces it', async () => {
+  step('stays among the earlier ones when another replaces it', async () => {
     await page.getByLabel('Checked on').fill('2026-08-01');
     await page.getByRole('button', { name: 'Correct the hull' }).click();
     await page.getByRole('button', { name: 'Save with the boat' }).click();
@@ -96,7 +100,7 @@ describe('a float check, through its own screen', () => {
     expect(await barriersInBothThemes(page)).toEqual([]);
   });
 
-  it('says so when the hull was measured anew since', async () => {
+  step('says so when the hull was measured anew since', async () => {
     const { id, boat } = await single();
     await callFromPage(page, 'boats.save', { boat: { ...boat, id, correction: null } });
     await goTo(page, '#/boats');

@@ -8,6 +8,7 @@ import { today } from '../../renderer/language/dates.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
+import { storyOf } from './story.ts';
 
 let program: RunningProgram;
 let page: Page;
@@ -72,10 +73,10 @@ describe('the roster', () => {
   });
 });
 
-describe('a guided measuring session', () => {
+storyOf('a guided measuring session', ({ step }) => {
   let before: AthleteRecord;
 
-  it('questions a body that shot up, and does not count it', async () => {
+  step('questions a body that shot up, and does not count it', async () => {
     before = await athleteNamed('Νεφέλη');
     await goTo(page, `#/athletes/${before.id}`);
     await page.getByRole('link', { name: 'Measure', exact: true }).click();
@@ -89,7 +90,7 @@ describe('a guided measuring session', () => {
     await expectNoBarriers();
   });
 
-  it('guards a tape against a slip of the pen by the survey’s range, until it is put right', async () => {
+  step('guards a tape against a slip of the pen by the survey’s range, until it is put right', async () => {
     await page.getByRole('button', { name: 'Next: Sitting height' }).click();
     expect(await page.getByRole('img', { name: /^Sitting height: from the seat to the top/ }).count()).toBe(
       1,
@@ -110,25 +111,28 @@ describe('a guided measuring session', () => {
     );
   });
 
-  it('keeps an unusual reading when somebody says so, and asks for a third when two are far apart', async () => {
-    await page.getByRole('button', { name: /^Foot length/ }).click();
-    await enter(page, 'First reading', '27.6');
-    await page.getByRole('button', { name: 'Use it anyway' }).click();
-    await soon(() => page.locator('.odd-value').count()).toBe(0);
-    await page.getByRole('button', { name: /^Arm span/ }).click();
-    await enter(page, 'First reading', '151');
-    await enter(page, 'Second reading', '153');
-    await enter(page, 'Third reading', '152.6');
-    await soon(async () => textOf(page.locator('.measure-step').getByRole('status'))).toContain('152.6 cm');
-  });
+  step(
+    'keeps an unusual reading when somebody says so, and asks for a third when two are far apart',
+    async () => {
+      await page.getByRole('button', { name: /^Foot length/ }).click();
+      await enter(page, 'First reading', '27.6');
+      await page.getByRole('button', { name: 'Use it anyway' }).click();
+      await soon(() => page.locator('.odd-value').count()).toBe(0);
+      await page.getByRole('button', { name: /^Arm span/ }).click();
+      await enter(page, 'First reading', '151');
+      await enter(page, 'Second reading', '153');
+      await enter(page, 'Third reading', '152.6');
+      await soon(async () => textOf(page.locator('.measure-step').getByRole('status'))).toContain('152.6 cm');
+    },
+  );
 
-  it('is there again after the page was closed', async () => {
+  step('is there again after the page was closed', async () => {
     await page.reload();
     await page.getByRole('button', { name: /^Arm span/ }).click();
     expect(await measure(page, 'Third reading').inputValue()).toContain('152.6');
   });
 
-  it('is kept with spread and day; the earlier body stays in the history', async () => {
+  step('is kept with spread and day; the earlier body stays in the history', async () => {
     await page.getByRole('button', { name: 'Check and save', exact: true }).click();
     await page.getByRole('row', { name: /Sitting height/ }).waitFor();
     await expectNoBarriers();
@@ -147,7 +151,7 @@ describe('a guided measuring session', () => {
     await page.getByRole('img', { name: /^Stature: 5 measurements/ }).waitFor();
   });
 
-  it('takes in an old note, takes it away, and brings it back', async () => {
+  step('takes in an old note, takes it away, and brings it back', async () => {
     await page.getByText('Add earlier measurements').click();
     const form = page.locator('details', { hasText: 'Add earlier measurements' });
     await form.getByLabel('Day').fill('2025-09-20');
@@ -215,7 +219,7 @@ describe('a minor', () => {
   });
 });
 
-describe('a table of athletes', () => {
+storyOf('a table of athletes', ({ step }) => {
   const TABLE = [
     'Name;Side;Stature [cm];Mass [kg];Foot length [mm];Shoe size;Born on',
     'Bohuš Křivolák;;;85,5;;44;',
@@ -228,14 +232,14 @@ describe('a table of athletes', () => {
     { name, mimeType: 'text/csv', buffer: Buffer.from(text) },
   ];
 
-  it('that is none is refused, and nothing changes', async () => {
+  step('that is none is refused, and nothing changes', async () => {
     await goTo(page, '#/athletes/table');
     await chooseFiles('Choose a CSV file', csv('Mass;Side\r\n60;left', 'no-names.csv'));
     await page.getByRole('alert').filter({ hasText: 'no column “Name” in no-names.csv' }).waitFor();
     expect(await callFromPage(page, 'athletes.list', {})).toHaveLength(6);
   });
 
-  it('names each bad cell: row, column, what is wrong, what is allowed', async () => {
+  step('names each bad cell: row, column, what is wrong, what is allowed', async () => {
     await chooseFiles('Choose a CSV file', csv(TABLE));
     const bad = page.locator('.table-bad tbody tr');
     await soon(() => bad.count()).toBe(3);
@@ -251,7 +255,7 @@ describe('a table of athletes', () => {
     await expectNoBarriers();
   });
 
-  it('is taken in for the rows that are right; the others wait with their cells', async () => {
+  step('is taken in for the rows that are right; the others wait with their cells', async () => {
     const was = await athleteNamed('Bohuš');
     await page.getByRole('button', { name: 'Import 2 athletes' }).click();
     await page.getByText(/^2 athletes were imported\./).waitFor();
@@ -262,7 +266,7 @@ describe('a table of athletes', () => {
     await soon(() => page.locator('.table-bad tbody tr').count()).toBe(3);
   });
 
-  it('has its cells put right on the spot', async () => {
+  step('has its cells put right on the spot', async () => {
     for (const [label, text] of [
       ['Row 2, Stature', '172'],
       ['Row 2, Born on', '2009-04-03'],
@@ -279,7 +283,7 @@ describe('a table of athletes', () => {
     expect(athlete.tape.footLength).toEqual({ valueM: 0.251, takenOn: today() });
   });
 
-  it('is handed out, and taken in again as the same', async () => {
+  step('is handed out, and taken in again as the same', async () => {
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Export athletes' }).click();
     const file = await download;
@@ -294,7 +298,7 @@ describe('a table of athletes', () => {
   });
 });
 
-describe('a boat', () => {
+storyOf('a boat', ({ step }) => {
   /** A picture of 1440 by 900, with something drawn on it. */
   const picture = async () => {
     const url = await page.evaluate(() => {
@@ -305,7 +309,7 @@ describe('a boat', () => {
     return { name: 'bow.png', mimeType: 'image/png', buffer: Buffer.from(url.split(',')[1]!, 'base64') };
   };
 
-  it('is held against the dated limits of its class', async () => {
+  step('is held against the dated limits of its class', async () => {
     const { id, boat } = await boatOfClass('C1');
     await callFromPage(page, 'boats.save', { boat: { ...boat, id, massKg: 13.8 } });
     await goTo(page, `#/boats/${id}`);
@@ -315,7 +319,7 @@ describe('a boat', () => {
     await page.getByRole('link', { name: 'Ylva in No. 4' }).waitFor();
   });
 
-  it('keeps photographs, made smaller, with their captions; removed ones come back', async () => {
+  step('keeps photographs, made smaller, with their captions; removed ones come back', async () => {
     const text = { name: 'notes.png', mimeType: 'image/png', buffer: Buffer.from('no picture at all') };
     await chooseFiles('Add a photograph', [await picture(), text]);
     await page.getByRole('alert').filter({ hasText: 'notes.png is not a picture' }).waitFor();
@@ -333,7 +337,7 @@ describe('a boat', () => {
     await soon(kept).toEqual([['The bow', 'image/jpeg']]);
   });
 
-  it('keeps profile, rails and stock, and says which figure is missing', async () => {
+  step('keeps profile, rails and stock, and says which figure is missing', async () => {
     await page.getByRole('button', { name: 'Add a point' }).click();
     await page.getByRole('button', { name: 'Add a point' }).click();
     const points = page.getByRole('group', { name: /^Point/ });
@@ -359,14 +363,14 @@ describe('a boat', () => {
     expect(boat.floorboard.profile?.[0]?.xM).toBeCloseTo(1.5 - 2.6, 6);
   });
 
-  it('lends its stock to a seat on the bench, as one step', async () => {
+  step('lends its stock to a seat on the bench, as one step', async () => {
     const [fit] = await callFromPage(page, 'boats.fits', { id: (await boatOfClass('C1')).id });
     await goTo(page, `#/fits/${fit!.id}`);
     await page.getByLabel('From the stock').selectOption({ label: 'Middle pad' });
     await soon(() => measure(page, 'Knee pad: height above the floorboard').inputValue()).toMatch(/^13\.0/);
   });
 
-  it('has a band of the athlete’s own kept for every new fit, from the bench', async () => {
+  step('has a band of the athlete’s own kept for every new fit, from the bench', async () => {
     await page.getByRole('tab', { name: 'Values' }).click();
     await page.getByRole('button', { name: /^Front knee/ }).click();
     await page.getByRole('button', { name: 'Own band for this athlete' }).click();
@@ -379,7 +383,7 @@ describe('a boat', () => {
     expect(athlete.bands).toMatchObject([{ quantity: 'frontKnee', reason: 'short hamstrings' }]);
   });
 
-  it('is duplicated under a name of its own', async () => {
+  step('is duplicated under a name of its own', async () => {
     const { id, boat } = await boatOfClass('C1');
     await goTo(page, `#/boats/${id}`);
     await page.getByRole('button', { name: 'Duplicate' }).click();

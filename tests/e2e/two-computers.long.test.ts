@@ -2,10 +2,11 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import { exampleAthlete } from '../core/example/example-fit.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
+import { storyOf } from './story.ts';
 
 let folder: string;
 let programs: RunningProgram[];
@@ -38,8 +39,8 @@ async function bring(into: Page, from: Page): Promise<void> {
   await into.getByText('Imported.').waitFor();
 }
 
-describe('two computers that exchange files', () => {
-  it('show what both changed side by side, and a decision goes to the other', async () => {
+storyOf('two computers that exchange files', ({ step }) => {
+  step('show what both changed side by side, and a decision goes to the other', async () => {
     const { id, athlete } = await callFromPage(here, 'athletes.save', {
       athlete: exampleAthlete({ name: 'Both Change' }),
     });
@@ -57,7 +58,7 @@ describe('two computers that exchange files', () => {
     expect(listed!.athlete.massKg).toBe(61);
   });
 
-  it('join two entries of one person, and take them apart', async () => {
+  step('join two entries of one person, and take them apart', async () => {
     const { id } = await callFromPage(here, 'athletes.save', {
       athlete: exampleAthlete({ name: 'Entered Twice' }),
     });
@@ -71,7 +72,7 @@ describe('two computers that exchange files', () => {
     await soon(async () => (await callFromPage(here, 'athletes.list', {})).length).toBe(2);
   });
 
-  it('say where else a name stands before it is erased, and clear it there', async () => {
+  step('say where else a name stands before it is erased, and clear it there', async () => {
     await callFromPage(here, 'paddles.save', {
       paddle: { name: 'Lent by Entered Twice', lengthM: 1.6, bladeLengthM: 0.5 },
     });

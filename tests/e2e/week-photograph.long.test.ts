@@ -1,10 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { leaningMarks, REAL_PERSON } from './photographed.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
+import { storyOf } from './story.ts';
 
 /** How far her trunk leans forward in the photograph, degrees. */
 const SEEN_LEAN_DEG = 14;
@@ -43,8 +44,8 @@ async function choosePicture(): Promise<void> {
   await (await chooser).setFiles(REAL_PERSON);
 }
 
-describe('Tuesday: the photograph of a junior', () => {
-  it('is refused until a guardian has consented to it', async () => {
+storyOf('Tuesday: the photograph of a junior', ({ step }) => {
+  step('is refused until a guardian has consented to it', async () => {
     await goTo(page, `#/fits/${fitId}/photograph`);
     await choosePicture();
     await page
@@ -61,7 +62,7 @@ describe('Tuesday: the photograph of a junior', () => {
     await page.locator('.photograph-stage image').first().waitFor();
   });
 
-  it('is marked, and its posture narrows what the fit knows', async () => {
+  step('is marked, and its posture narrows what the fit knows', async () => {
     const [photo] = await callFromPage(page, 'photos.ofAthlete', { athleteId });
     const { fit } = await callFromPage(page, 'fits.open', { id: fitId });
     const study = { ...photo!.study!, ...leaningMarks(fit, photo!.study!.image, SEEN_LEAN_DEG) };
