@@ -1,4 +1,5 @@
 import type { BlockForm } from '../../core/setout/block-forms.ts';
+import type { LanguageTag } from '../contract/display.ts';
 import type { Erasure } from '../store/erase.ts';
 import type { ErasedCopies } from '../store/erase-everywhere.ts';
 import type { NamedEntry } from '../store/join-people.ts';
@@ -83,6 +84,8 @@ export interface JobOrder {
   readonly stop: SharedArrayBuffer;
   /** Whether it says that it is ready, and begins when it hears anything. */
   readonly waits: boolean;
+  /** The language that the program speaks: a refusal is put into words in the thread itself. */
+  readonly language: LanguageTag;
 }
 
 /** What a worker says. */

@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads';
+import { words } from '../shell/say.ts';
 import { type JobName, type JobOrder, type Jobs, type JobWord, WorkCancelled } from './job.ts';
 
 /** A fault in a worker, with the code that the file system or SQLite gave it. */
@@ -38,7 +39,7 @@ export function startJob<N extends JobName>(
   }: { progress?: (done: number, of: number) => void; waits?: boolean } = {},
 ): RunningJob<Jobs[N]['output']> {
   const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-  const order: JobOrder = { name, input, stop, waits };
+  const order: JobOrder = { name, input, stop, waits, language: words().language };
   const worker = new Worker(new URL(WORKER_FILE, import.meta.url), { workerData: order });
   const isReady = Promise.withResolvers<void>();
   const result = new Promise<Jobs[N]['output']>((resolve, reject) => {

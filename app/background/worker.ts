@@ -1,10 +1,12 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { speak } from '../language/spoken.ts';
 import { errorCode } from '../store/open-store.ts';
 import { type JobHooks, type JobOrder, type JobWord, WorkCancelled } from './job.ts';
 import { jobs } from './jobs.ts';
 
 /** Runs the one job this thread was started for, and ends. */
-async function work({ name, input, stop }: JobOrder, say: (word: JobWord) => void): Promise<void> {
+async function work({ name, input, stop, language }: JobOrder, say: (word: JobWord) => void): Promise<void> {
+  await speak(language);
   const asked = new Int32Array(stop);
   const hooks: JobHooks = {
     progress: (done, of) => say({ kind: 'progress', done, of }),

@@ -72,24 +72,3 @@ const PHOTO_ENDINGS: Readonly<Record<PhotoMime, string>> = {
 export function photoFileName({ id, mime }: { readonly id: string; readonly mime: PhotoMime }): string {
   return `photos/${id}.${PHOTO_ENDINGS[mime]}`;
 }
-
-export const READ_ME = `This is a bundle of Kneelwright: everything that was kept in the program on one computer.
-
-It is an ordinary zip file of UTF-8 text, but for the photographs. Import it in the program, or read it with anything that reads JSON.
-
-bundle.json     what this is, when it was made, and every other file with its size and SHA-256
-erased.json     that people were erased, by salted digests: no names; they do not come back by an older file
-athletes.json   all athletes: body, tape measures, limits, consents, every earlier measuring. Lengths in metres, masses
-                in kilograms, angles in degrees
-boats.json      all boats: hull, floorboard, hardware, stock, seats, and which photographs there are
-paddles.json    all of the club's paddles
-photos/ID.jpg   photographs of boats as they were kept
-removed-photos.json  identifiers of photographs that were removed
-fits/ID.json    one fit each: every revision with its name, reason and time, the draft if there was one, and its trials
-                on the water. A long history goes on in ID-2.json and further ones, and so do long lists
-versions        in each of them: which store wrote each field last, so that two stores are merged field by field
-unreadable/     rows that the program could no longer read, as they stood
-
-It holds personal data of the athletes in it, minors perhaps among them. Keep it as carefully as the program's own folder,
-and delete it when it has served.
-`;

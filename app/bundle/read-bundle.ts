@@ -16,7 +16,7 @@ import {
   photoFileName,
 } from './bundle-format.ts';
 import type { Packed } from './packed.ts';
-import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
+import { BundleRefused, bundleRefusal } from './refusal.ts';
 import { type BundleFile, unpackEntry } from './unpack.ts';
 import { admitEntries, type ZipEntry, zipDirectory } from './zip-directory.ts';
 
@@ -47,8 +47,7 @@ export function* bundleItems(packed: Packed): Generator<Incoming, BundleContents
       yield item;
     }
   }
-  for (const name of [...listed.keys(), ...photos.keys()])
-    throw new BundleRefused(name, BUNDLE_PROBLEMS['not-there']);
+  for (const name of [...listed.keys(), ...photos.keys()]) throw bundleRefusal(name, 'not-there');
   return contents;
 }
 
@@ -57,14 +56,13 @@ function contentsOf(packed: Packed, entries: readonly ZipEntry[]): BundleContent
   const entry = entries.find(({ name }) => BUNDLE_NAMES.contents.test(name));
   if (!entry) {
     admitEntries(entries);
-    throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS['no-contents']);
+    throw bundleRefusal('bundle.json', 'not-there');
   }
   admitEntries([entry]);
   const file = unpackEntry(packed, entry);
   const { format } = (jsonOf(file) ?? {}) as { format?: unknown };
   const [, version] = /^kneelwright-bundle\/(\d{1,6})$/.exec(String(format)) ?? [];
-  if (version !== undefined && Number(version) > NEWEST_FORMAT)
-    throw new BundleRefused('bundle.json', BUNDLE_PROBLEMS.newer);
+  if (version !== undefined && Number(version) > NEWEST_FORMAT) throw bundleRefusal('bundle.json', 'newer');
   return parseFile(file, bundleContents);
 }
 
@@ -77,10 +75,9 @@ function announce(boat: Extract<Incoming, { kind: 'boat' }>['item'], photos: Map
 
 function photoOf({ name, bytes }: BundleFile, photos: Map<string, Announced>): Incoming {
   const announced = photos.get(name);
-  if (!announced) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-announced']);
-  if (pictureMime(bytes) !== announced.mime) throw new BundleRefused(name, BUNDLE_PROBLEMS['no-picture']);
-  if (bytes.length > PHOTO_BYTES)
-    throw new BundleRefused(name, BUNDLE_PROBLEMS['too-large'](PHOTO_BYTES / 1024 / 1024));
+  if (!announced) throw bundleRefusal(name, 'strange-name');
+  if (pictureMime(bytes) !== announced.mime) throw bundleRefusal(name, 'no-picture');
+  if (bytes.length > PHOTO_BYTES) throw bundleRefusal(name, 'too-large', { most: PHOTO_BYTES / 1024 / 1024 });
   photos.delete(name);
   return { kind: 'photo', item: { ...announced, bytes } };
 }
@@ -114,20 +111,19 @@ function parseFile<S extends z.ZodType>(file: BundleFile, schema: S): z.output<S
   if (odd) throw new BundleRefused(file.name, problemLine(odd));
   if (parsed.success) return parsed.data;
   const [first] = problemsOf(parsed.error, schema, value);
-  throw new BundleRefused(file.name, first ? problemLine(first) : BUNDLE_PROBLEMS.damaged);
+  throw first ? new BundleRefused(file.name, problemLine(first)) : bundleRefusal(file.name, 'damaged');
 }
 
 function jsonOf({ name, bytes }: BundleFile): unknown {
   try {
     return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    throw new BundleRefused(name, BUNDLE_PROBLEMS['not-json']);
+    throw bundleRefusal(name, 'not-json');
   }
 }
 
 function compare({ name, bytes }: BundleFile, listed: BundleContents['files'][number] | undefined): void {
-  if (!listed) throw new BundleRefused(name, BUNDLE_PROBLEMS['not-listed']);
+  if (!listed) throw bundleRefusal(name, 'not-listed');
   const sha256 = createHash('sha256').update(bytes).digest('hex');
-  if (listed.bytes !== bytes.length || listed.sha256 !== sha256)
-    throw new BundleRefused(name, BUNDLE_PROBLEMS.changed);
+  if (listed.bytes !== bytes.length || listed.sha256 !== sha256) throw bundleRefusal(name, 'changed');
 }

@@ -1,23 +1,26 @@
-/** What may be wrong with a bundle, and how it is said after the name of the file in it. */
+import type { MessageKey } from '../language/messages.ts';
+import type { Values } from '../language/translator.ts';
+import { say } from '../shell/say.ts';
+
+/** What may be wrong with a bundle, or with a file in it. */
 export const BUNDLE_PROBLEMS = {
-  'not-a-zip': 'is not a zip file; needed is a bundle as this program exports it',
-  'cut-off': 'is cut off; needed is the whole bundle',
-  damaged: 'cannot be unpacked; it is damaged, or no bundle of this program',
-  'too-large': (limitMb: number) => `is too large; allowed is at most ${limitMb} MB`,
-  'too-many': (limit: number) => `holds too many files; allowed is at most ${limit}`,
-  'strange-name': 'is not a file that a bundle holds',
-  twice: 'is in the bundle twice',
-  'no-contents': 'is missing; needed is the whole bundle',
-  'not-there': 'is listed in bundle.json but not in the bundle',
-  'not-listed': 'is in the bundle but not listed in bundle.json',
-  changed: 'is not as bundle.json says; the bundle is damaged or was changed by hand',
-  'not-announced':
-    'is a photograph that boats.json does not name; the bundle is damaged or was changed by hand',
-  'no-picture': 'is not the picture that its name says',
-  newer: 'is of a bundle that a newer Kneelwright made; install that one to import it',
-  encrypted: 'is encrypted, but is damaged or cut off, or was not encrypted with a passphrase',
-  'not-json': 'is not JSON in UTF-8',
-} as const;
+  'not-a-zip': 'bundle.not-zip',
+  'cut-off': 'bundle.cut-off',
+  damaged: 'bundle.damaged',
+  'too-large': 'bundle.too-large',
+  'too-many': 'bundle.too-many',
+  'strange-name': 'bundle.foreign',
+  twice: 'bundle.twice',
+  'not-there': 'bundle.missing',
+  'not-listed': 'bundle.foreign',
+  changed: 'bundle.altered',
+  'no-picture': 'bundle.not-picture',
+  newer: 'bundle.newer',
+  encrypted: 'bundle.locked',
+  'not-json': 'bundle.not-json',
+} as const satisfies Readonly<Record<string, MessageKey>>;
+
+export type BundleProblem = keyof typeof BUNDLE_PROBLEMS;
 
 /** A bundle, or a file in it, is not as it must be. `path` names the file; it is empty for the bundle itself. */
 export class BundleRefused extends Error {
@@ -26,4 +29,9 @@ export class BundleRefused extends Error {
     super(sentence);
     this.path = path;
   }
+}
+
+/** A refusal by its kind, said in the program's language. */
+export function bundleRefusal(path: string, problem: BundleProblem, values?: Values): BundleRefused {
+  return new BundleRefused(path, say(BUNDLE_PROBLEMS[problem], { file: path, ...values }));
 }

@@ -1,7 +1,7 @@
 import { crc32, inflateRawSync } from 'node:zlib';
 import type { BundleLimits } from './bundle-format.ts';
 import type { Packed } from './packed.ts';
-import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
+import { bundleRefusal } from './refusal.ts';
 import { admitEntries, contentAt, type ZipEntry, zipDirectory } from './zip-directory.ts';
 
 /** One file of a bundle, unpacked. */
@@ -25,7 +25,7 @@ export function unpackEntry(packed: Packed, entry: ZipEntry): BundleFile {
   const { name, isDeflated, crc, packedSize, size } = entry;
   const kept = packed.read(contentAt(packed, entry), packedSize);
   const bytes = isDeflated ? inflated(kept, entry) : kept;
-  if (bytes.length !== size || crc32(bytes) !== crc) throw new BundleRefused(name, BUNDLE_PROBLEMS.damaged);
+  if (bytes.length !== size || crc32(bytes) !== crc) throw bundleRefusal(name, 'damaged');
   return { name, bytes };
 }
 
@@ -33,6 +33,6 @@ function inflated(bytes: Uint8Array, { name, size }: ZipEntry): Uint8Array {
   try {
     return inflateRawSync(bytes, { maxOutputLength: Math.max(1, size) });
   } catch {
-    throw new BundleRefused(name, BUNDLE_PROBLEMS.damaged);
+    throw bundleRefusal(name, 'damaged');
   }
 }

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { say } from '../shell/say.ts';
 import { listErased } from '../store/erased-people.ts';
 import { fitInPieces } from '../store/fit-parts.ts';
 import { openPhoto } from '../store/photos.ts';
@@ -16,7 +17,6 @@ import {
   type bundleContents,
   PART_BYTES,
   photoFileName,
-  READ_ME,
 } from './bundle-format.ts';
 import { type PackedFile, packer } from './pack.ts';
 
@@ -63,7 +63,7 @@ export function* writeBundle(
     }
   };
 
-  add('READ-ME.txt', READ_ME);
+  add('READ-ME.txt', `${say('bundle.readme')}\n`);
   add('erased.json', JSON.stringify(listErased(db), null, 1));
   yield* addList('athletes', readIncomingAthletes(db));
   const photos: Parameters<typeof photoFileName>[0][] = [];

@@ -1,6 +1,6 @@
 import { BUNDLE_LIMITS, BUNDLE_NAMES, type BundleLimits } from './bundle-format.ts';
 import type { Packed } from './packed.ts';
-import { BUNDLE_PROBLEMS, BundleRefused } from './refusal.ts';
+import { type BundleRefused, bundleRefusal } from './refusal.ts';
 
 /** One file of a zip, as the list at the zip's end says. Sizes in bytes. */
 export interface ZipEntry {
@@ -57,13 +57,13 @@ export function zipDirectory(packed: Packed, limits: BundleLimits = BUNDLE_LIMIT
 
 /** Checks that the zip holds a bundle's own files only, each once, and no more than a bundle may. */
 export function admitEntries(entries: readonly ZipEntry[], limits: BundleLimits = BUNDLE_LIMITS): void {
-  if (entries.length > limits.files) throw new BundleRefused('', BUNDLE_PROBLEMS['too-many'](limits.files));
+  if (entries.length > limits.files) throw bundleRefusal('', 'too-many', { most: limits.files });
   const seen = new Set<string>();
   let total = 0;
   for (const { name, size } of entries) {
     const known = Object.values(BUNDLE_NAMES).some((pattern) => pattern.test(name));
-    if (!known) throw new BundleRefused(plainName(name), BUNDLE_PROBLEMS['strange-name']);
-    if (seen.has(name)) throw new BundleRefused(name, BUNDLE_PROBLEMS.twice);
+    if (!known) throw bundleRefusal(plainName(name), 'strange-name');
+    if (seen.has(name)) throw bundleRefusal(name, 'twice');
     seen.add(name);
     total += size;
     if (size > limits.file) throw tooLarge(name, limits.file);
@@ -98,7 +98,7 @@ function endOf(packed: Packed): { count: number; listAt: number; listSize: numbe
   }
   const begins = view(packed.read(0, 4));
   const isZip = begins.byteLength === 4 && begins.getUint32(0, true) === LOCAL.mark;
-  throw new BundleRefused('', BUNDLE_PROBLEMS[isZip ? 'cut-off' : 'not-a-zip']);
+  throw bundleRefusal('', isZip ? 'cut-off' : 'not-a-zip');
 }
 
 /** Files that lie over each other would unpack to far more than the zip holds. */
@@ -120,9 +120,9 @@ function plainName(name: string): string {
 }
 
 function damaged(path = ''): BundleRefused {
-  return new BundleRefused(path, BUNDLE_PROBLEMS.damaged);
+  return bundleRefusal(path, 'damaged');
 }
 
 function tooLarge(path: string, limit: number): BundleRefused {
-  return new BundleRefused(path, BUNDLE_PROBLEMS['too-large'](limit / 1024 / 1024));
+  return bundleRefusal(path, 'too-large', { most: limit / 1024 / 1024 });
 }

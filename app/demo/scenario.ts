@@ -79,7 +79,7 @@ export function readHull(assets: string, name: string): Boat['hull'] {
     skipEmptyLines: true,
   });
   const read = offsetsFromTable(data);
-  if (!read.ok) throw new Error(`${name}: ${read.problems[0]?.message ?? 'not a table of offsets'}`);
+  if (!read.ok) throw new Error(`${name}: ${read.problems[0]?.key}`);
   return {
     kind: 'offsets',
     stations: read.stations.map(({ x, section }) => ({

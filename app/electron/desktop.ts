@@ -9,6 +9,7 @@ import { dataFolder } from '../shell/data-folder.ts';
 import { faultForLog, openLog } from '../shell/log-file.ts';
 import { listPageFiles } from '../shell/page-files.ts';
 import { profileFolder } from '../shell/profile-folder.ts';
+import { say } from '../shell/say.ts';
 import { answerCalls } from './call-channel.ts';
 import { type ElectronApi, MENU_CHANNEL } from './electron-api.ts';
 import { createElectronShell, type ElectronShell } from './electron-shell.ts';
@@ -40,7 +41,7 @@ export async function startDesktop(
     const log = openLog(folder);
     log.write(`desktop: ${faultForLog(error)}`);
     const detail = error instanceof Error ? error.message : String(error);
-    report({ kind: 'failed', detail: `the program met a fault of its own (${detail})` });
+    report({ kind: 'failed', detail: say('page.fault', { detail }) });
     electron.dialog.showErrorBox('Kneelwright', SENTENCES['desktop-failed'](log.path));
     electron.app.exit(1);
   }

@@ -16,11 +16,11 @@ export function setMenu({ Menu }: ElectronApi, choose: (command: MenuCommand) =>
     {
       label: say('menu.fit'),
       submenu: [
-        item(say('menu.new-fit'), 'new-fit', 'CmdOrCtrl+N'),
+        item(say('fits.new'), 'new-fit', 'CmdOrCtrl+N'),
         item(say('menu.athletes'), 'open-roster', 'CmdOrCtrl+O'),
-        item(say('menu.save'), 'save-revision', 'CmdOrCtrl+S'),
+        item(say('revisions.save'), 'save-revision', 'CmdOrCtrl+S'),
         line,
-        item(say('menu.print'), 'print', 'CmdOrCtrl+P'),
+        item(say('hull.print'), 'print', 'CmdOrCtrl+P'),
         line,
         item(say('menu.export'), 'export-everything'),
         item(say('menu.import'), 'import-bundle'),
@@ -44,7 +44,7 @@ export function setMenu({ Menu }: ElectronApi, choose: (command: MenuCommand) =>
       label: say('menu.view'),
       submenu: [{ role: 'togglefullscreen' }, { role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }],
     },
-    { label: say('menu.help'), submenu: [item(say('menu.how'), 'show-help', 'F1')] },
+    { label: say('menu.help'), submenu: [item(say('help.title'), 'show-help', 'F1')] },
   ];
   Menu.setApplicationMenu(Menu.buildFromTemplate(template));
 }

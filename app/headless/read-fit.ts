@@ -1,8 +1,10 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { fitSchema } from '../../core/document/fit-schema.ts';
+import type { MessageKey } from '../language/messages.ts';
 import { problemLine, problemsOf } from '../problems/problem-sentences.ts';
 import { oddText } from '../shell/plain-text.ts';
+import { say } from '../shell/say.ts';
 
 /** The largest fit that is read, bytes; four seats in a finely drawn hull stay far below it. */
 const LARGEST_FIT = 64 * 1024 * 1024;
@@ -22,7 +24,7 @@ export function readFit(path: string): ReadFit {
   try {
     value = JSON.parse(text.text.replace(/^\uFEFF/, ''));
   } catch (error) {
-    return refused(`${path}: is not JSON (${oneLine((error as Error).message)}); a fit is one JSON object`);
+    return refused(say('evaluate.not-json', { file: path, detail: oneLine((error as Error).message) }));
   }
   const parsed = fitSchema.safeParse(value);
   const odd = parsed.success ? oddText(parsed.data) : null;
@@ -34,17 +36,14 @@ export function readFit(path: string): ReadFit {
 function readText(path: string): { kind: 'text'; text: string } | Extract<ReadFit, { kind: 'refused' }> {
   try {
     const { size } = statSync(path);
-    const allowed = `allowed is at most ${LARGEST_FIT / 2 ** 20} MB`;
-    if (size > LARGEST_FIT) return refused(`${path}: is ${Math.ceil(size / 2 ** 20)} MB; ${allowed}`);
+    const values = { file: path, most: LARGEST_FIT / 2 ** 20 };
+    if (size > LARGEST_FIT) return refused(say('evaluate.too-large', values));
     const text = readWithin(path);
-    return text === null
-      ? refused(`${path}: does not end within ${LARGEST_FIT / 2 ** 20} MB; ${allowed}`)
-      : { kind: 'text', text };
+    return text === null ? refused(say('evaluate.endless', values)) : { kind: 'text', text };
   } catch (error) {
     const { code = '' } = error as { code?: string };
-    return refused(
-      `${path}: ${FILE_PROBLEMS[code] ?? 'cannot be read'}; the path of one fit as JSON is needed`,
-    );
+    const why = say(FILE_PROBLEMS[code] ?? 'evaluate.why.other', { code });
+    return refused(say('evaluate.unread', { file: path, why }));
   }
 }
 
@@ -66,13 +65,13 @@ function readWithin(path: string): string | null {
   }
 }
 
-const FILE_PROBLEMS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
-  EISDIR: 'is a folder',
-  EACCES: 'may not be read',
-  EPERM: 'may not be read',
-  ENAMETOOLONG: 'is too long a path',
+const FILE_PROBLEMS: Readonly<Record<string, MessageKey>> = {
+  ENOENT: 'evaluate.why.missing',
+  ENOTDIR: 'evaluate.why.missing',
+  EISDIR: 'evaluate.why.folder',
+  EACCES: 'evaluate.why.denied',
+  EPERM: 'evaluate.why.denied',
+  ENAMETOOLONG: 'evaluate.why.long',
 };
 
 function refused(...lines: string[]): Extract<ReadFit, { kind: 'refused' }> {

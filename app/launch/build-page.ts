@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { say } from '../shell/say.ts';
 
 /** What the built page is made from. */
 const PAGE_SOURCES = ['renderer', 'core', 'app/contract', 'package-lock.json'];
@@ -11,7 +12,7 @@ export async function buildPage(root: string): Promise<void> {
     made: join(root, 'renderer/dist/index.html'),
     from: PAGE_SOURCES,
     config: join(root, 'renderer/vite.config.ts'),
-    says: 'Building the page (once after each change of the program) ...',
+    says: say('launch.building'),
   });
 }
 
@@ -21,7 +22,7 @@ export async function buildElectron(root: string): Promise<void> {
     made: join(root, 'app/dist/electron/preload.cjs'),
     from: ELECTRON_SOURCES,
     config: join(root, 'app/electron/vite.config.ts'),
-    says: 'Building the desktop shell (once after each change of the program) ...',
+    says: say('launch.building-shell'),
   });
 }
 

@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { say } from '../shell/say.ts';
 
 /** How long the first fetch of Electron's program file may take, milliseconds. */
 const FETCH_LIMIT_MS = 180_000;
@@ -10,7 +11,7 @@ const TRY_AGAIN_MS = 86_400_000;
 /** Electron's program file, or why there is none. */
 export type FoundBinary =
   | { readonly kind: 'found'; readonly path: string }
-  /** The reason completes "The desktop window cannot be opened here: ...". */
+  /** The reason is a whole sentence. */
   | { readonly kind: 'none'; readonly reason: string }
   /** The person ended the program while it was being fetched. */
   | { readonly kind: 'interrupted' };
@@ -37,19 +38,16 @@ export async function findBinary(
   const there = electronBinary(root);
   if (there) return { kind: 'found', path: there };
   const installer = join(root, 'node_modules/electron/install.js');
-  if (!existsSync(installer)) return { kind: 'none', reason: 'Electron is not installed' };
+  if (!existsSync(installer)) return { kind: 'none', reason: say('launch.no-electron') };
   const failedAt = failedFetch(root);
   const since = failedAt === null ? Number.POSITIVE_INFINITY : clock() - failedAt;
-  if (!insist && since >= 0 && since < TRY_AGAIN_MS) return { kind: 'none', reason: REMEMBERED };
-  console.log("Fetching Electron's program file (only once; up to three minutes, Ctrl+C ends) ...");
+  if (!insist && since >= 0 && since < TRY_AGAIN_MS) return { kind: 'none', reason: say('launch.not-again') };
+  console.log(say('launch.fetching'));
   if (await fetchWith(installer, limitMs)) return { kind: 'interrupted' };
   const fetched = electronBinary(root);
   rememberFetch(root, fetched ? null : clock());
-  return fetched ? { kind: 'found', path: fetched } : { kind: 'none', reason: FAILED };
+  return fetched ? { kind: 'found', path: fetched } : { kind: 'none', reason: say('launch.not-fetched') };
 }
-
-const FAILED = "Electron's program file is not installed and could not be fetched";
-const REMEMBERED = `${FAILED} within the last day (--shell electron tries again now)`;
 
 /** Beside the installed packages: a fresh install starts afresh. */
 function notePath(root: string): string {

@@ -27,7 +27,7 @@ export function writeHandover(
 function pageThatPosts(action: string, token: string): string {
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="referrer" content="no-referrer"><title>Kneelwright</title></head>
-<body><form method="post" action="${action}"><input type="hidden" name="token" value="${token}"><button>Open Kneelwright</button></form>
+<body><form method="post" action="${action}"><input type="hidden" name="token" value="${token}"><button>Kneelwright</button></form>
 <script>document.forms[0].submit()</script></body></html>
 `;
 }

@@ -2,8 +2,9 @@ import { join } from 'node:path';
 import { dataFolder } from '../shell/data-folder.ts';
 import { programFolder } from '../shell/installed.ts';
 import { faultForLog, type Log, lastLogLines, openLog } from '../shell/log-file.ts';
+import { say, speakAsTerminal, words } from '../shell/say.ts';
 import { buildPage } from './build-page.ts';
-import { HELP, parseOptions, type StartOptions } from './options.ts';
+import { parseOptions, type StartOptions } from './options.ts';
 import { runElectron } from './run-electron.ts';
 import { runLoopback } from './run-loopback.ts';
 
@@ -36,24 +37,25 @@ function sayUnavailable(
   { folder, log, insist }: { folder: string; log: Log; insist: boolean },
 ): void {
   log.write(`start: no window, ${reason}`);
-  const said = `The desktop window cannot be opened here: ${reason}`;
-  if (insist) console.error(`${said}. Leave --shell out to use a browser instead.`);
-  else console.log(`${said}; the same program is served to a browser on this computer.`);
+  const said = say('launch.no-window', { reason });
+  if (insist) console.error(words().sentences([said, say('launch.no-browser')]));
+  else console.log(words().sentences([said, say('launch.browser')]));
   if (!tried) return;
-  console.log(`The last lines of ${log.path}:`);
+  console.log(say('launch.log', { log: log.path }));
   for (const line of lastLogLines(folder, SHOWN_LINES)) console.log(`  ${line}`);
 }
 
+await speakAsTerminal();
 const parsed = parseOptions(process.argv.slice(2));
 if (parsed.kind === 'help') {
-  console.log(HELP);
+  console.log(say('launch.help'));
 } else if (parsed.kind === 'wrong') {
   console.error(parsed.sentence);
   process.exitCode = 2;
 } else {
   const code = await start(parsed.options).catch((error: unknown) => {
     openLog(dataFolder(parsed.options.data)).write(`start: ${faultForLog(error)}`);
-    console.error(`The program could not be started: ${error instanceof Error ? error.message : error}`);
+    console.error(say('launch.failed', { detail: error instanceof Error ? error.message : String(error) }));
     return 1;
   });
   process.exit(code);

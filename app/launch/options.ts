@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { say } from '../shell/say.ts';
 
 /** How the program is to be started. */
 export interface StartOptions {
@@ -11,19 +12,6 @@ export interface StartOptions {
   readonly browser: boolean;
 }
 
-export const HELP = `Kneelwright: a workbench for planning how a sprint-canoe paddler kneels in the boat.
-
-  npm start                        open the program
-  npm start -- --shell loopback    serve it to a browser on this computer instead of opening its own window
-  npm start -- --shell electron    open its own window or say why not
-  npm start -- --port N            loopback: serve on port N (otherwise any free port)
-  npm start -- --data DIR          keep everything in DIR (otherwise in this system's usual place for programs' data)
-  npm start -- --no-browser        loopback: print the address, open no browser
-  npm start -- --help              show this
-
-Through loopback, the address printed holds a token that opens the program once. Press Enter in the window where the
-program runs for a fresh one; end it there with Ctrl+C, or from its own menu.`;
-
 export type ParsedOptions =
   | { readonly kind: 'start'; readonly options: StartOptions }
   | { readonly kind: 'help' }
@@ -31,26 +19,31 @@ export type ParsedOptions =
 
 /** Reads the command line. */
 export function parseOptions(args: readonly string[]): ParsedOptions {
-  const wrong = (sentence: string) =>
-    ({ kind: 'wrong', sentence: `${sentence} See: npm start -- --help` }) as const;
+  const wrong = (problem: string) =>
+    ({ kind: 'wrong', sentence: say('launch.see-help', { problem }) }) as const;
   let values: ReturnType<typeof read>;
   try {
     values = read(args);
   } catch (error) {
-    return wrong(`${(error as Error).message.split(/\. |\n/)[0]}.`);
+    return wrong(say('launch.bad-option', { option: unknownOption(error) ?? args.join(' ') }));
   }
   if (values.help) return { kind: 'help' };
   const { shell = null, port: portText = '0' } = values;
   if (shell !== null && shell !== 'electron' && shell !== 'loopback') {
-    return wrong(`--shell ${shell} is not known; allowed are electron and loopback.`);
+    return wrong(say('launch.bad-shell', { value: shell }));
   }
   const port = /^\d{1,5}$/.test(portText) ? Number(portText) : Number.NaN;
-  if (!(port <= 65535)) return wrong(`--port ${portText} is not a port; allowed are 1 to 65535.`);
-  if (values.data === '') return wrong('--data needs a folder.');
+  if (!(port <= 65535)) return wrong(say('launch.bad-port', { value: portText }));
+  if (values.data === '') return wrong(say('launch.bad-data'));
   return {
     kind: 'start',
     options: { shell, port, data: values.data ?? null, browser: !values['no-browser'] },
   };
+}
+
+/** The option that `parseArgs` refuses, from its message: "Unknown option '--x'". */
+function unknownOption(error: unknown): string | undefined {
+  return /'(-[^']*)'/.exec((error as Error).message)?.[1];
 }
 
 function read(args: readonly string[]) {

@@ -1,4 +1,5 @@
 import type { Log } from '../shell/log-file.ts';
+import { say } from '../shell/say.ts';
 import { findBinary } from './electron-binary.ts';
 import { hasDisplay } from './open-browser.ts';
 import { sandboxFacts, sandboxLimit } from './sandbox-limits.ts';
@@ -9,7 +10,7 @@ export type ElectronRun =
   /** `sentence`: what there is to say about the end, null after an ordinary one. */
   | { readonly kind: 'ended'; readonly code: number; readonly sentence: string | null }
   /**
-   * No window came up; the reason completes "The desktop window cannot be opened here: ...". `tried`: Electron was
+   * No window came up; the reason is a whole sentence. `tried`: Electron was
    * started, so the log has something to say.
    */
   | { readonly kind: 'unavailable'; readonly reason: string; readonly tried: boolean };
@@ -26,9 +27,9 @@ export async function runElectron(start: {
 }): Promise<ElectronRun> {
   const { root, folder, log, insist } = start;
   const unavailable = (reason: string) => ({ kind: 'unavailable', reason, tried: false }) as const;
-  if (!hasDisplay()) return unavailable('there is no display');
+  if (!hasDisplay()) return unavailable(say('launch.no-display'));
   if (process.platform === 'linux' && process.getuid?.() === 0) {
-    return unavailable('Electron does not run as the root user');
+    return unavailable(say('launch.root'));
   }
   const binary = await findBinary(root, { insist });
   if (binary.kind === 'interrupted') return { kind: 'ended', code: INTERRUPTED, sentence: null };
@@ -50,14 +51,11 @@ export async function openWindow(
     case 'closed':
       return ended(run.code, null);
     case 'already-open':
-      return ended(0, 'Kneelwright is open already; its window has been brought to the front.');
+      return ended(0, say('launch.open-already'));
     case 'refused':
       return ended(1, run.sentence);
     case 'broke-off':
-      return ended(
-        1,
-        `The window ended unexpectedly (${run.how}). Everything that was shown as kept is kept. What the program noted before lies in ${log.path}.`,
-      );
+      return ended(1, say('launch.ended', { detail: run.how, log: log.path }));
     case 'not-opened': {
       const [binary] = command;
       const limit = process.platform === 'linux' ? sandboxLimit(sandboxFacts(binary), binary) : null;

@@ -3,6 +3,7 @@ import { createLoopbackShell } from '../loopback/loopback-shell.ts';
 import { serveLoopback } from '../loopback/server.ts';
 import { openProgram } from '../services/open-program.ts';
 import { listPageFiles } from '../shell/page-files.ts';
+import { say } from '../shell/say.ts';
 import { type Handover, writeHandover } from './handover.ts';
 import { openBrowser } from './open-browser.ts';
 
@@ -55,15 +56,15 @@ export async function runLoopback(start: {
 }
 
 function announce(address: () => string, browser: boolean): void {
-  if (browser) console.log('Opening in your browser. If nothing shows there, paste this address into it:');
+  if (browser) console.log(say('launch.opening'));
   console.log(address());
-  console.log('Press Enter for a fresh address, Ctrl+C to end.');
+  console.log(say('launch.enter'));
   createInterface({ input: process.stdin }).on('line', () => console.log(address()));
 }
 
 function portSentence(error: unknown, port: number): string {
   const { code } = error as { code?: string };
-  if (code === 'EADDRINUSE') return `Port ${port} is in use. Leave --port out to take any free one.`;
-  if (code === 'EACCES') return `Port ${port} may not be used here. Leave --port out to take any free one.`;
+  if (code === 'EADDRINUSE') return say('launch.port-used', { port });
+  if (code === 'EACCES') return say('launch.port-refused', { port });
   throw error;
 }

@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { say } from '../shell/say.ts';
 
 /** What of the system decides whether Chromium's sandbox can be set up. */
 export interface SandboxFacts {
@@ -27,7 +28,7 @@ export function sandboxLimit(facts: SandboxFacts, binary: string): string | null
   const forbids = FORBIDDING.some(([path, value]) => facts.setting(path)?.trim() === value);
   if (!forbids) return null;
   const helper = join(dirname(binary), 'chrome-sandbox');
-  return `this system lets no ordinary program make a user namespace, which the window's sandbox needs; an administrator can allow it for this program alone: sudo chown root:root "${helper}" && sudo chmod 4755 "${helper}"`;
+  return `${say('launch.sandbox')} sudo chown root:root "${helper}" && sudo chmod 4755 "${helper}"`;
 }
 
 /** The facts of this machine. */

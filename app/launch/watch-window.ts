@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { createInterface } from 'node:readline';
 import { launcherReport } from '../electron/launcher-report.ts';
 import type { Log } from '../shell/log-file.ts';
+import { say } from '../shell/say.ts';
 
 /** A window that has not reported within this time is taken for hung, milliseconds. */
 export const READY_WITHIN_MS = 20_000;
@@ -57,8 +58,9 @@ export async function watchWindow(
   log.write(`window: ended, ${ended.how}`);
   if (heard.asked) return { kind: 'closed', code: ended.code };
   if (heard.told) return heard.told;
-  if (heard.silent) return notOpened(`no sign of a window in ${Math.round(readyWithinMs / 1000)} s`, said);
-  if (!heard.ready) return notOpened(`Electron ended before its window was ready (${ended.how})`, said);
+  if (heard.silent)
+    return notOpened(say('launch.no-sign', { seconds: Math.round(readyWithinMs / 1000) }), said);
+  if (!heard.ready) return notOpened(say('launch.ended-early', { detail: ended.how }), said);
   return ended.code === 0 ? { kind: 'closed', code: 0 } : { kind: 'broke-off', how: ended.how };
 }
 
@@ -82,7 +84,7 @@ function endOf(child: ChildProcess): Promise<{ code: number; how: string }> {
   return new Promise((resolve) => {
     child.on('error', (error) => resolve({ code: 1, how: error.message }));
     child.on('exit', (code, signal) => {
-      const end = { code: code ?? 1, how: signal ? `by ${signal}` : `exit code ${code}` };
+      const end = { code: code ?? 1, how: signal ?? `exit ${code}` };
       // `close` comes when the error stream has been read to its end; a helper process left behind may hold it open.
       child.on('close', () => resolve(end));
       setTimeout(() => resolve(end), LAST_WORDS_MS).unref();

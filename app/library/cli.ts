@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { speakAsTerminal } from '../shell/say.ts';
 import { runCommand } from './commands.ts';
 
 /** `npm run library -- <command>`: what a club's volunteer does with the library. */
@@ -20,6 +21,7 @@ const { values, positionals } = parseArgs({
     json: { type: 'boolean' },
   },
 });
+await speakAsTerminal();
 const url = values.at ?? process.env.KNEELWRIGHT_LIBRARY;
 // A password on the command line is seen by everybody on this machine: a file holds it as well.
 const at = url?.startsWith('@') ? readFileSync(url.slice(1), 'utf8').trim() : url;

@@ -1,5 +1,8 @@
 import type { z } from 'zod';
 import type { Problem } from '../contract/result.ts';
+import type { MessageKey } from '../language/messages.ts';
+import type { Values } from '../language/translator.ts';
+import { say } from '../shell/say.ts';
 import { boundsOf, formatOf, namesIn, schemaAt } from './field-bounds.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -19,11 +22,11 @@ export function problemsOf(error: z.ZodError, schema: z.ZodType, input: unknown)
     message: sentence(issue, schemaAt(schema, issue.path), valueAt(input, issue.path)),
   }));
   const rest = error.issues.length - problems.length;
-  if (rest > 0) problems.push({ path: '', message: `and ${rest} more problems of the same kinds` });
+  if (rest > 0) problems.push({ path: '', message: say('problem.kinds-left', { count: rest }) });
   return problems;
 }
 
-/** A problem as one line: `boat.massKg: 900 is too large; allowed is 1 to 200 kg`. */
+/** A problem as one line: `boat.massKg: 900 is too large; at most 200 kg`. */
 export function problemLine({ path, message }: Problem): string {
   return path ? `${path}: ${message}` : message;
 }
@@ -57,20 +60,24 @@ function sentence(issue: Issue, schema: z.ZodType | null, value: unknown): strin
     case 'unrecognized_keys':
       return unknownNames(issue.keys, namesIn(schema));
     case 'invalid_format':
-      return value === undefined
-        ? `missing; needed is ${formatName(issue.format)}`
-        : `${quoted(value)} does not read as ${formatName(issue.format)}`;
+      return notWhat(kindName(issue.format), value);
     case 'custom':
-      return issue.message;
+      return say(issue.message as MessageKey, (issue.params as { values?: Values } | undefined)?.values);
     default:
-      return `${quoted(value)} is not allowed here`;
+      return say('input.not-allowed', { value: quoted(value) });
   }
 }
 
+/** Missing, or not what is needed. */
+function notWhat(what: string, value: unknown): string {
+  return value === undefined
+    ? say('input.missing', { what })
+    : say('input.not-read', { text: typeof value === 'string' ? short(value) : quoted(value), what });
+}
+
 function wrongKind(expected: string, schema: z.ZodType | null, value: unknown): string {
-  const format = FORMAT_NAMES[formatOf(schema) ?? ''];
-  const needed = format ?? `${kindName(expected)}${rangeText(schema)}`;
-  return value === undefined ? `missing; needed is ${needed}` : `${quoted(value)} is not ${needed}`;
+  const format = formatOf(schema);
+  return notWhat(format && format in KINDS ? kindName(format) : inRange(kindName(expected), schema), value);
 }
 
 function outside(
@@ -80,72 +87,74 @@ function outside(
 ): string {
   const big = issue.code === 'too_big';
   const limit = Number(big ? issue.maximum : issue.minimum);
+  const [most, least] = [limit, limit];
   if (issue.origin === 'string') {
-    if (!big && limit === 1) return 'empty; some text is needed';
-    return `${String(value).length} characters is too ${big ? 'long' : 'short'}; allowed is ${big ? 'at most' : 'at least'} ${limit}`;
+    if (!big && limit === 1) return say('input.empty');
+    const count = String(value).length;
+    return big ? say('input.too-long', { count, most }) : say('input.too-short', { count, least });
   }
   if (issue.origin === 'array') {
     const count = Array.isArray(value) ? value.length : 0;
-    return `${count} entries is too ${big ? 'many' : 'few'}; allowed is ${big ? 'at most' : 'at least'} ${limit}`;
+    return big ? say('input.list-long', { count, most }) : say('input.list-short', { count, least });
   }
-  const range = rangeText(schema).trim() || `${big ? 'at most' : 'at least'} ${limit}`;
-  return `${quoted(value)} is too ${big ? 'large' : 'small'}; allowed is ${range.replace(/^(from|of) /, '')}`;
+  const text = withUnit(limit, schema);
+  return big
+    ? say('input.too-large', { value: quoted(value), most: text })
+    : say('input.too-small', { value: quoted(value), least: text });
 }
 
 function notOneOf(allowed: readonly string[], value: unknown): string {
-  const list = allowed.length > 1 ? `one of ${allowed.join(', ')}` : (allowed[0] ?? 'something else');
+  const list = allowed.join(', ');
   return value === undefined
-    ? `missing; needed is ${list}`
-    : `${quoted(value)} is not known here; allowed is ${list}`;
+    ? say('input.missing', { what: allowed.length > 1 ? say('input.kind.one-of', { allowed: list }) : list })
+    : say('input.choice', { value: quoted(value), allowed: list });
 }
 
-function unknownNames(names: readonly string[], allowed: readonly string[]): string {
-  const list = names.map((name) => `"${short(name)}"`).join(', ');
-  const known = allowed.length > 0 ? `; allowed are ${allowed.join(', ')}` : '';
-  return `${list} ${names.length > 1 ? 'are' : 'is'} not known here${known}`;
+function unknownNames(names: readonly string[], known: readonly string[]): string {
+  const keys = names.map((name) => `"${short(name)}"`).join(', ');
+  const count = names.length;
+  return known.length > 0
+    ? say('input.keys.allowed', { count, keys, allowed: known.join(', ') })
+    : say('input.keys', { count, keys });
 }
 
-function rangeText(schema: z.ZodType | null): string {
-  const { min, max, unit } = boundsOf(schema);
-  const tail = unit ? ` ${UNIT_NAMES[unit] ?? unit}` : '';
-  if (min !== null && max !== null) return ` from ${min} to ${max}${tail}`;
-  if (min !== null) return ` of at least ${min}${tail}`;
-  if (max !== null) return ` of at most ${max}${tail}`;
-  return tail && ` in${tail}`;
+/** A kind with the limits of its schema: "a number from 0.5 to 2 m". */
+function inRange(what: string, schema: z.ZodType | null): string {
+  const { min, max } = boundsOf(schema);
+  if (min !== null && max !== null) return say('input.between', { what, min, max: withUnit(max, schema) });
+  if (min !== null) return say('input.at-least', { what, min: withUnit(min, schema) });
+  return max === null ? what : say('input.at-most', { what, max: withUnit(max, schema) });
 }
 
-const UNIT_NAMES: Readonly<Record<string, string>> = { deg: 'degrees' };
+function withUnit(limit: number, schema: z.ZodType | null): string {
+  const { unit } = boundsOf(schema);
+  if (unit === 'deg') return `${limit}°`;
+  return unit ? `${limit} ${unit}` : String(limit);
+}
+
+const KINDS: Readonly<Record<string, MessageKey>> = {
+  number: 'input.kind.number',
+  int: 'input.kind.whole',
+  string: 'input.kind.text',
+  boolean: 'input.kind.boolean',
+  array: 'input.kind.list',
+  tuple: 'input.kind.list',
+  object: 'input.kind.object',
+  record: 'input.kind.object',
+  uuid: 'input.kind.id',
+  base64: 'input.kind.file',
+  date: 'input.kind.date',
+  datetime: 'input.kind.instant',
+};
 
 function kindName(expected: string): string {
-  return KIND_NAMES[expected] ?? expected;
+  const key = KINDS[expected];
+  return key ? say(key) : expected;
 }
-
-const KIND_NAMES: Readonly<Record<string, string>> = {
-  number: 'a number',
-  int: 'a whole number',
-  string: 'a text',
-  boolean: 'true or false',
-  array: 'a list',
-  tuple: 'a list',
-  object: 'an object with named values',
-  record: 'an object with named values',
-  null: 'null',
-};
-
-function formatName(format: string): string {
-  return FORMAT_NAMES[format] ?? `a ${format}`;
-}
-
-const FORMAT_NAMES: Readonly<Record<string, string>> = {
-  uuid: 'an identifier (UUID)',
-  base64: 'a file as text (Base64)',
-  date: 'a date (YYYY-MM-DD)',
-  datetime: 'an instant in UTC (YYYY-MM-DDThh:mm:ssZ)',
-};
 
 function quoted(value: unknown): string {
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === 'object' && value !== null) return 'an object';
+  if (Array.isArray(value)) return '[…]';
+  if (typeof value === 'object' && value !== null) return '{…}';
   if (typeof value === 'number') return String(value);
   return typeof value === 'string' ? `"${short(value)}"` : String(value);
 }

@@ -6,6 +6,7 @@ import { ENCRYPTED_ENDING, isEncrypted } from '../bundle/encryption.ts';
 import { BUNDLE_PROBLEMS } from '../bundle/refusal.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
+import { say } from '../shell/say.ts';
 import { done, type Program, refused } from './program.ts';
 import { backUp, unfinishedFile } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
@@ -88,7 +89,7 @@ export async function unlockBundle(
     if (opened !== 'decrypted') rmSync(to, { force: true });
   }
   if (opened === 'wrong-passphrase') return done({ kind: 'locked', handle, wrong: true });
-  if (opened === 'damaged') return bundleRefused({ path: '', message: BUNDLE_PROBLEMS.encrypted });
+  if (opened === 'damaged') return bundleRefused({ path: '', message: say(BUNDLE_PROBLEMS.encrypted) });
   const preview = await previewFile(program, to);
   forget(program, handle);
   return preview;

@@ -1,6 +1,7 @@
 import { missingConsents } from '../../core/document/consent.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
+import { say } from '../shell/say.ts';
 import { addPhoto, openPhoto, type PhotoRefusal } from '../store/photos.ts';
 import { athletes } from '../store/roster.ts';
 import { now } from '../store/store.ts';
@@ -40,6 +41,6 @@ export function keepPhoto(
   if (typeof kept !== 'string') return done(kept);
   if (kept === 'too-many' && athleteId) return refused('not-allowed', SENTENCES['photo-too-many-of-athlete']);
   const sentence = SENTENCES[`photo-${kept}`];
-  const problem = { path: 'data', message: 'not a picture; allowed are JPEG, PNG and WebP' };
+  const problem = { path: 'data', message: say('input.photo') };
   return refused(REFUSALS[kept], sentence, kept === 'no-picture' ? [problem] : []);
 }

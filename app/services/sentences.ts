@@ -1,15 +1,25 @@
 import type { CallError } from '../contract/result.ts';
-import { say } from '../shell/say.ts';
+import type { MessageKey } from '../language/messages.ts';
+import type { Values } from '../language/translator.ts';
+import { say, words } from '../shell/say.ts';
 import type { StoreRefusal } from '../store/open-store.ts';
+
+/** A problem after which everything is as it was before. */
+const unchanged = (key: MessageKey, values?: Values): string =>
+  words().sentences([say(key, values), say('problem.unchanged')]);
+
+/** A problem that loses nothing of what was saved. */
+const kept = (key: MessageKey, values?: Values): string =>
+  words().sentences([say(key, values), say('problem.kept')]);
 
 /**
  * Every sentence that the program says to a person about a call or the store: what happened, what was kept, what to
  * do. What is wrong inside an input is worded in `problem-sentences.ts`.
  */
 export const SENTENCES = {
-  'unknown-call': (name: string) => say('problem.unknown-call', { name }),
+  'unknown-call': (name: string) => unchanged('problem.unknown-call', { name }),
   get 'bad-input'() {
-    return say('problem.invalid');
+    return unchanged('problem.invalid');
   },
   'no-such-row': (what: string) => say('problem.not-found', { what }),
   'damaged-row': (what: string) => say('problem.unreadable', { what }),
@@ -23,50 +33,50 @@ export const SENTENCES = {
     return say('problem.only-draft');
   },
   get 'disk-full'() {
-    return say('problem.disk-full');
+    return kept('problem.disk-full');
   },
   get 'read-only'() {
-    return say('problem.read-only');
+    return kept('problem.read-only');
   },
   get 'store-damaged'() {
     return say('problem.damaged');
   },
   get 'store-busy'() {
-    return say('problem.busy');
+    return kept('problem.busy');
   },
   get internal() {
-    return say('problem.internal');
+    return kept('problem.internal');
   },
-  'too-large': (most: number) => say('problem.too-large', { most }),
+  'too-large': (most: number) => unchanged('problem.too-large', { most }),
   get 'too-many'() {
-    return say('problem.too-many');
+    return unchanged('problem.too-many');
   },
   get 'not-a-call'() {
-    return say('problem.not-a-call');
+    return unchanged('problem.not-a-call');
   },
   get 'own-page-only'() {
     return say('problem.own-page-only');
   },
   get 'no-session'() {
-    return say('problem.tab-refused');
+    return unchanged('problem.tab-refused');
   },
   get 'delivery-gone'() {
     return say('problem.delivery-gone');
   },
   get 'disk-error'() {
-    return say('problem.disk-error');
+    return kept('problem.disk-error');
   },
   get 'place-gone'() {
-    return say('problem.no-place');
+    return unchanged('problem.no-place');
   },
   get cancelled() {
-    return say('problem.cancelled');
+    return unchanged('problem.cancelled');
   },
   get 'no-such-backup'() {
-    return say('problem.no-such-backup');
+    return unchanged('problem.no-such-backup');
   },
   get 'backup-unreadable'() {
-    return say('problem.backup-unreadable');
+    return unchanged('problem.backup-unreadable');
   },
   'backup-failed': (detail: string) => say('problem.backup-failed', { detail }),
   get 'store-suspect'() {
@@ -88,28 +98,28 @@ export const SENTENCES = {
     return say('problem.import-finished');
   },
   get 'bundle-too-large'() {
-    return say('problem.bundle-too-large');
+    return unchanged('problem.bundle-too-large');
   },
   get 'bundle-refused'() {
     return say('problem.bundle-refused');
   },
   get 'join-circle'() {
-    return say('problem.joined-already');
+    return unchanged('problem.joined-already');
   },
   get 'conflict-gone'() {
-    return say('problem.decided-already');
+    return unchanged('problem.decided-already');
   },
   get 'conflict-unsound'() {
-    return say('problem.not-complete');
+    return unchanged('problem.not-complete');
   },
   get 'no-invitation'() {
-    return say('problem.no-invitation');
+    return unchanged('problem.no-invitation');
   },
   get 'library-away'() {
     return say('problem.club-library-away');
   },
   get 'no-such-bundle'() {
-    return say('problem.no-such-bundle');
+    return unchanged('problem.no-such-bundle');
   },
   get 'nobody-there'() {
     return say('problem.nobody-there');
@@ -124,12 +134,12 @@ export const SENTENCES = {
     return say('problem.file-place-gone');
   },
   'file-failed': (detail: string) => say('problem.file-failed', { detail }),
-  'measured-later': (day: string) => say('problem.measured-day', { day }),
+  'measured-later': (day: string) => unchanged('problem.measured-day', { day }),
   get 'photo-no-picture'() {
-    return say('problem.not-a-picture');
+    return unchanged('problem.not-a-picture');
   },
   get 'photo-too-large'() {
-    return say('problem.picture-too-large');
+    return unchanged('problem.picture-too-large');
   },
   get 'photo-too-many'() {
     return say('problem.photo-too-many');
@@ -141,22 +151,22 @@ export const SENTENCES = {
     return say('problem.photo-no-consent');
   },
   get 'photo-store-full'() {
-    return say('problem.photos-too-large');
+    return unchanged('problem.photos-too-large');
   },
   get 'page-gone'() {
     return say('problem.page-gone');
   },
-  'desktop-failed': (log: string) => say('problem.window-failed', { log }),
+  'desktop-failed': (log: string) => kept('problem.window-failed', { log }),
   get 'demo-not-empty'() {
-    return say('problem.demo-not-empty');
+    return unchanged('problem.demo-not-empty');
   },
-  'demo-broken': (detail: string) => say('problem.demo-broken', { detail }),
+  'demo-broken': (detail: string) => unchanged('problem.demo-broken', { detail }),
 };
 
 /** What to say when the store could not be opened. */
 export function refusalSentence(refusal: StoreRefusal): string {
   const { code, ...values } = refusal;
-  return say(`start-problem.${code}`, values);
+  return unchanged(`start-problem.${code}`, values);
 }
 
 /** Makes a refusal: the code for the page, the sentence for the person. */

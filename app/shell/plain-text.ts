@@ -1,3 +1,5 @@
+import { say } from './say.ts';
+
 /**
  * Control characters that no text may hold: all but tab and line break, of which only free text makes use. A name with
  * a line break would begin a new entry in a DXF.
@@ -28,10 +30,10 @@ export function oddText(value: unknown, path = ''): OddText | null {
 
 function oddString(text: string, path: string): OddText | null {
   const field = /[^.[\]]+$/.exec(path)?.[0] ?? '';
-  if (!text.isWellFormed()) return { path, message: 'holds half a character; type it again' };
-  if (CONTROL.test(text)) return { path, message: 'holds a control character, which no text may' };
+  if (!text.isWellFormed()) return { path, message: say('input.half-character') };
+  if (CONTROL.test(text)) return { path, message: say('input.control-character') };
   return ONE_LINE.test(field) && /[\r\n\t\u2028\u2029]/.test(text)
-    ? { path, message: 'holds a line break or tab; allowed is one line' }
+    ? { path, message: say('input.one-line') }
     : null;
 }
 

@@ -86,7 +86,7 @@ export const incomingFit = z
   })
   .refine((fit) => fit.revisions.length > 0 || fit.draft !== null, {
     path: ['revisions'],
-    message: 'a fit needs at least one revision or a draft',
+    message: 'fit.nothing',
   });
 
 /** Older revisions and more trials of a fit that is too long for one piece. */

@@ -14,7 +14,7 @@ const counter = z.int().min(0).max(1e12);
 const write = z.strictObject({ store: storeName, counter, at: z.string().max(40) });
 
 /** A value that waits for a decision, as JSON text: it may become part of a document later. */
-export const waitingValue = z.string().max(8_000_000).refine(isJson, { message: 'is not a value as JSON' });
+export const waitingValue = z.string().max(8_000_000).refine(isJson, { message: 'bundle.damaged' });
 
 /** The version of one field as it lies in the store and in bundles. */
 export const fieldVersion = z.strictObject({

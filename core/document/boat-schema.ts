@@ -6,8 +6,8 @@ import { stockSchema } from './stock-schema.ts';
 
 /** Where a hull comes from. What its fields allow one by one must also make a hull together. */
 export const hullSchema = hullKinds.superRefine((hull, context) => {
-  for (const { path, message } of hullProblems(hull)) {
-    context.addIssue({ code: 'custom', path: [...path], message });
+  for (const { path, key, values } of hullProblems(hull)) {
+    context.addIssue({ code: 'custom', path: [...path], message: key, params: { values } });
   }
 });
 

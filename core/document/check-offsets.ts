@@ -1,3 +1,5 @@
+import type { Message } from './message.ts';
+
 /** One station of a table of offsets: its place and its half-section, keel to sheer, metres. */
 interface Station {
   readonly x: number;
@@ -5,10 +7,9 @@ interface Station {
 }
 
 /** Something wrong with a table of offsets. `station` and `row` count from 0, as given; null when it is the whole. */
-export interface OffsetsProblem {
+export interface OffsetsProblem extends Message {
   readonly station: number | null;
   readonly row: number | null;
-  readonly message: string;
 }
 
 /** Most points a prepared hull may hold (stations × points of the fullest): tens of megabytes of numbers. */
@@ -25,24 +26,20 @@ const FEWEST_STATIONS = 3;
  * in any order. A half-section runs from keel to sheer with y ≥ 0; an end station may close to one point.
  */
 export function checkOffsets(stations: readonly Station[]): OffsetsProblem[] {
-  const whole = (message: string): OffsetsProblem => ({ station: null, row: null, message });
+  const whole = (message: Message): OffsetsProblem => ({ station: null, row: null, ...message });
   if (stations.length < FEWEST_STATIONS) {
-    return [whole(`a hull needs at least ${FEWEST_STATIONS} stations; there are ${stations.length}`)];
+    return [whole({ key: 'offsets.few', values: { least: FEWEST_STATIONS, count: stations.length } })];
   }
   const fullest = stations.reduce((most, { section }) => Math.max(most, section.length), 0);
   if (stations.length * fullest > MOST_POINTS) {
-    return [
-      whole(
-        `${stations.length} stations of up to ${fullest} points are more than can be handled; thin them out`,
-      ),
-    ];
+    return [whole({ key: 'offsets.many', values: { count: stations.length, points: fullest } })];
   }
   const xs = stations.map((s) => s.x);
   const ends = [xs.reduce((a, b) => Math.min(a, b)), xs.reduce((a, b) => Math.max(a, b))];
   const problems = stations.flatMap((s, i) => stationProblems(s, i, ends.includes(s.x)));
   problems.push(...repeatedStations(xs));
   if (problems.length === 0 && !stations.some(({ section }) => section.some(([y]) => y > 0))) {
-    problems.push(whole('every half-breadth is 0: the hull holds no water'));
+    problems.push(whole({ key: 'offsets.no-breadth' }));
   }
   return problems;
 }
@@ -50,17 +47,17 @@ export function checkOffsets(stations: readonly Station[]): OffsetsProblem[] {
 /** What is wrong within one station; shape is judged only when every number is one. */
 function stationProblems({ x, section }: Station, station: number, isEnd: boolean): OffsetsProblem[] {
   const problems: OffsetsProblem[] = [];
-  const say = (row: number | null, message: string) => problems.push({ station, row, message });
-  if (!within(x)) say(null, 'the station’s place must be a number of metres');
+  const tell = (row: number | null, key: string) => problems.push({ station, row, key });
+  if (!within(x)) tell(null, 'offsets.station-number');
   section.forEach(([y, z], row) => {
-    if (!within(y)) say(row, 'the half-breadth must be a number of metres');
-    else if (y < 0) say(row, 'the half-breadth must not be negative');
-    if (!within(z)) say(row, 'the height must be a number of metres');
+    if (!within(y)) tell(row, 'offsets.half-number');
+    else if (y < 0) tell(row, 'offsets.half-negative');
+    if (!within(z)) tell(row, 'offsets.height-number');
   });
   if (problems.length > 0) return problems;
-  if (section.length < (isEnd ? 1 : 2)) say(null, 'a half-section needs at least a keel and a sheer point');
+  if (section.length < (isEnd ? 1 : 2)) tell(null, 'offsets.two-points');
   else if (!isEnd && section[section.length - 1]![1] <= section[0]![1]) {
-    say(section.length - 1, 'the last point must be the sheer, higher than the keel');
+    tell(section.length - 1, 'offsets.sheer');
   }
   return problems;
 }
@@ -74,8 +71,7 @@ function repeatedStations(xs: readonly number[]): OffsetsProblem[] {
   xs.forEach((x, station) => {
     const first = seen.get(x);
     if (first === undefined) seen.set(x, station);
-    else
-      problems.push({ station, row: null, message: `this station stands where station ${first + 1} does` });
+    else problems.push({ station, row: null, key: 'offsets.same-place', values: { other: first + 1 } });
   });
   return problems;
 }

@@ -24,7 +24,7 @@ export const fitSchema = z
   })
   .refine((fit) => fit.seats.length === fit.boat.seats.length, {
     path: ['seats'],
-    message: 'there must be one entry for each seat of the boat',
+    message: 'fit.entries',
   });
 
 /** A fit with every default filled in. Lengths in metres, masses in kilograms, angles in degrees. */

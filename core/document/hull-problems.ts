@@ -1,11 +1,11 @@
 import { checkOffsets } from './check-offsets.ts';
 import type { HullSource, OffsetsHull, TapeHull } from './hull-kinds-schema.ts';
+import type { Message } from './message.ts';
 
 /** Something in a hull document that its fields allow one by one but that no hull can be. */
-export interface HullProblem {
+export interface HullProblem extends Message {
   /** Where in the hull document. */
   readonly path: readonly (string | number)[];
-  readonly message: string;
 }
 
 /** Measured stations that a hull by tape must at least have within its length, sheer above keel. */
@@ -22,36 +22,33 @@ export function hullProblems(hull: HullSource): HullProblem[] {
 
 function offsetsProblems({ stations }: OffsetsHull): HullProblem[] {
   const problems = checkOffsets(stations.map(({ xM, section }) => ({ x: xM, section })));
-  return problems.map(({ station, row, message }) => ({
+  return problems.map(({ station, row, ...message }) => ({
     path: [
       'stations',
       ...(station === null ? [] : [station]),
       ...(station === null || row === null ? [] : ['section', row]),
     ],
-    message,
+    ...message,
   }));
 }
 
 function tapeProblems({ lengthM, stations }: TapeHull): HullProblem[] {
   const problems: HullProblem[] = [];
-  const say = (station: number, field: string, message: string) =>
-    problems.push({ path: ['stations', station, field], message });
+  const tell = (station: number, field: string, message: Message) =>
+    problems.push({ path: ['stations', station, field], ...message });
   const seen = new Map<number, number>();
   stations.forEach(({ xM, keelM, sheerM }, i) => {
     const first = seen.get(xM);
     if (first === undefined) seen.set(xM, i);
-    else say(i, 'xM', `this station stands where station ${first + 1} does`);
-    if (sheerM <= keelM) say(i, 'sheerM', 'the sheer must be higher than the keel');
+    else tell(i, 'xM', { key: 'offsets.same-place', values: { other: first + 1 } });
+    if (sheerM <= keelM) tell(i, 'sheerM', { key: 'offsets.sheer' });
   });
   const within = stations.filter(({ xM }) => Math.abs(xM) <= lengthM / 2);
   if (within.length < FEWEST_MEASURED) {
-    problems.push({
-      path: ['stations'],
-      message: 'the stations lie beyond the length; two or more must lie within it',
-    });
+    problems.push({ path: ['stations'], key: 'offsets.beyond' });
   }
   if (!stations.some(({ sheerBeamM, beams }) => sheerBeamM > 0 || beams.some(({ beamM }) => beamM > 0))) {
-    problems.push({ path: ['stations'], message: 'every beam is 0: the hull holds no water' });
+    problems.push({ path: ['stations'], key: 'offsets.no-breadth' });
   }
   return problems;
 }

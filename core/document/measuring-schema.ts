@@ -8,7 +8,7 @@ const { statureM, massKg, tape } = athleteSchema.shape;
 export const measuringSchema = z
   .strictObject({ takenOn: isoDate, statureM: statureM.nullable(), massKg: massKg.nullable(), tape })
   .refine((taken) => taken.statureM !== null || taken.massKg !== null || Object.keys(taken.tape).length > 0, {
-    message: 'nothing was measured; needed is a stature, a mass or a tape measure',
+    message: 'measuring.nothing',
   });
 
 /** One day's measuring of an athlete. */

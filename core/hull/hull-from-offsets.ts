@@ -4,6 +4,7 @@ import { fairSections } from './fair-sections.ts';
 import type { Hull, Offsets, Station } from './hull.ts';
 import { immersedSums } from './immersed-sums.ts';
 import { loftLines } from './loft.ts';
+import { NoHull } from './no-hull.ts';
 import { SUM, sectionRows } from './section-rows.ts';
 
 /** Level water planes at which volumes are kept to start a solve from; more gains no iteration. */
@@ -17,14 +18,11 @@ const LEVELS = 17;
  * chords between waterlines 5 cm apart would float a racing single 10 mm too deep. Straight runs and knuckles stay; a
  * point given twice in succession is always a knuckle. `between: 'chords'` takes the points as a polyline, as they are.
  * A box 5 × 0.5 × 0.4 m is three stations of [[0.25, 0], [0.25, 0.4]].
- * @throws RangeError naming the first problem when the table is no hull; `checkOffsets` lists them all beforehand.
+ * @throws NoHull, a RangeError, with the first problem when the table is no hull; `checkOffsets` lists them all beforehand.
  */
 export function hullFromOffsets({ name, stations, between = 'curves' }: Offsets): Hull {
   const [problem] = checkOffsets(stations);
-  if (problem) {
-    const where = problem.station === null ? '' : `station ${problem.station + 1}: `;
-    throw new RangeError(`${where}${problem.message}`);
-  }
+  if (problem) throw new NoHull(problem);
   const sorted: Station[] = stations
     .map(({ x, section }) => ({ x, section: section.map(([y, z]) => [y, z] as const) }))
     .sort((a, b) => a.x - b.x);

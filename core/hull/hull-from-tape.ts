@@ -28,7 +28,7 @@ type Measured = TapeHull['stations'][number];
  * in the same terms); a station with no beams but the sheer's becomes a parabola, which holds two thirds of its box.
  * @throws RangeError when nothing is left to make a hull of.
  */
-export function hullFromTape(tape: TapeHull, name = 'hull by tape'): Hull {
+export function hullFromTape(tape: TapeHull, name = 'tape'): Hull {
   const half = tape.lengthM / 2;
   const measured = tape.stations
     .filter(({ xM, sheerM, keelM }) => Math.abs(xM) <= half + AT_END && sheerM > keelM)

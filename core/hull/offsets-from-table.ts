@@ -1,4 +1,5 @@
 import { checkOffsets } from '../document/check-offsets.ts';
+import type { Message } from '../document/message.ts';
 import type { SectionPoint, Station } from './hull.ts';
 import {
   type FoundColumn,
@@ -8,10 +9,9 @@ import {
 } from './offsets-header.ts';
 
 /** One thing wrong with a table. `row` counts from 1, the header included, as the rows were given; null: the whole table. */
-export interface TableProblem {
+export interface TableProblem extends Message {
   readonly row: number | null;
   readonly column: OffsetsColumn | null;
-  readonly message: string;
 }
 
 /** A table read whole, or not at all. */
@@ -60,11 +60,10 @@ const GRAIN = 1e7;
  */
 export function offsetsFromTable(rows: readonly (readonly string[])[]): OffsetsTable {
   const headerAt = rows.findIndex((row) => !isPassedOver(row));
-  if (headerAt < 0)
-    return { ok: false, problems: [{ row: null, column: null, message: 'the table is empty' }] };
+  if (headerAt < 0) return { ok: false, problems: [{ ...WHOLE, key: 'table.empty' }] };
   if (rows.length > MOST_ROWS) {
-    const message = `${rows.length} rows are more than can be handled (${MOST_ROWS}); thin the table out`;
-    return { ok: false, problems: [{ row: null, column: null, message }] };
+    const values = { count: rows.length, most: MOST_ROWS };
+    return { ok: false, problems: [{ ...WHOLE, key: 'table.many-rows', values }] };
   }
   const header = readOffsetsHeader(rows[headerAt]!);
   if (!header.ok) return { ok: false, problems: header.problems.map((p) => ({ row: headerAt + 1, ...p })) };
@@ -78,6 +77,9 @@ export function offsetsFromTable(rows: readonly (readonly string[])[]): OffsetsT
   if (problems.length > 0) return { ok: false, problems: capped(problems) };
   return inBoatFrame(groupStations(points));
 }
+
+/** A problem of the whole table. */
+const WHOLE = { row: null, column: null } as const;
 
 interface TablePoint {
   readonly row: number;
@@ -104,15 +106,15 @@ function readPoint(
     const cell = (cells[columns[column].index] ?? '').trim();
     const value = readNumber(cell);
     if (value === null) {
-      const found = cell === '' ? 'the cell is empty' : `"${cell.slice(0, 20)}" is no number`;
-      problems.push({ row, column, message: `${found}; expected a ${column} such as 120 or 120.5` });
+      const values = { text: cell.slice(0, 20), what: column };
+      problems.push({ row, column, key: cell === '' ? 'table.cell-empty' : 'table.no-number', values });
       return null;
     }
     return value * columns[column].unitM;
   });
   if (x == null || y == null || z == null) return null;
   if (y >= 0) return { row, x, y, z };
-  problems.push({ row, column: 'half-breadth', message: 'the half-breadth is negative; expected 0 or more' });
+  problems.push({ row, column: 'half-breadth', key: 'table.half-negative' });
   return null;
 }
 
@@ -150,9 +152,9 @@ function inBoatFrame(stations: readonly TableStation[]): OffsetsTable {
     section: points.map(({ y, z }): SectionPoint => [grain(y), grain(z - shift.z)]),
   }));
   if (problems.length === 0) {
-    for (const { station, row, message } of checkOffsets(moved)) {
+    for (const { station, row, ...message } of checkOffsets(moved)) {
       const points = station === null ? [] : stations[station]!.points;
-      problems.push({ row: points[row ?? 0]?.row ?? null, column: null, message });
+      problems.push({ row: points[row ?? 0]?.row ?? null, column: null, ...message });
     }
   }
   if (problems.length > 0) return { ok: false, problems: capped(problems) };
@@ -164,13 +166,11 @@ function stationProblems({ points }: TableStation): TableProblem[] {
   const problems: TableProblem[] = [];
   points.forEach(({ row, z }, i) => {
     if (i > 0 && z < points[i - 1]!.z) {
-      const message = 'the height falls below the row before it; expected the station from keel to sheer';
-      problems.push({ row, column: 'height', message });
+      problems.push({ row, column: 'height', key: 'table.height-falls' });
     }
   });
   if (points.length < 2) {
-    const message = 'this station has one point; expected at least keel and sheer';
-    problems.push({ row: points[0]!.row, column: 'station', message });
+    problems.push({ row: points[0]!.row, column: 'station', key: 'table.one-point' });
   }
   return problems;
 }
@@ -179,23 +179,22 @@ function stationProblems({ points }: TableStation): TableProblem[] {
 function sizeProblems(stations: readonly TableStation[]): TableProblem[] {
   const all = stations.flatMap((s) => s.points);
   const [first] = all;
-  if (!first) return [{ row: null, column: null, message: 'the table has a header but no points' }];
+  if (!first) return [{ ...WHOLE, key: 'table.no-points' }];
   const least = all.reduce((a, b) => (b.z < a.z ? b : a), first);
   const highest = all.reduce((a, b) => (b.z > a.z ? b : a), first);
   const broadest = all.reduce((a, b) => (b.y > a.y ? b : a), first);
   const foremost = all.reduce((a, b) => (b.x > a.x ? b : a), first);
   const aftmost = all.reduce((a, b) => (b.x < a.x ? b : a), first);
   const problems: TableProblem[] = [];
-  const tooMuch = (row: number, column: OffsetsColumn, what: string) =>
-    problems.push({ row, column, message: `${what}; is the header’s unit right?` });
+  const tooMuch = ({ row }: TablePoint, column: OffsetsColumn, { key, by }: { key: string; by: number }) =>
+    problems.push({ row, column, key, values: { by: Math.round(by * 10) / 10 } });
   const length = foremost.x - aftmost.x;
-  if (length > LARGEST.length)
-    tooMuch(foremost.row, 'station', `the boat would be ${length.toFixed(1)} m long`);
+  if (length > LARGEST.length) tooMuch(foremost, 'station', { key: 'table.too-long', by: length });
   if (broadest.y > LARGEST.halfBreadth) {
-    tooMuch(broadest.row, 'half-breadth', `the boat would be ${(2 * broadest.y).toFixed(1)} m broad`);
+    tooMuch(broadest, 'half-breadth', { key: 'table.too-broad', by: 2 * broadest.y });
   }
   const depth = highest.z - least.z;
-  if (depth > LARGEST.depth) tooMuch(highest.row, 'height', `the boat would be ${depth.toFixed(1)} m deep`);
+  if (depth > LARGEST.depth) tooMuch(highest, 'height', { key: 'table.too-deep', by: depth });
   return problems;
 }
 
@@ -203,8 +202,5 @@ function sizeProblems(stations: readonly TableStation[]): TableProblem[] {
 function capped(problems: readonly TableProblem[]): TableProblem[] {
   if (problems.length <= MOST_PROBLEMS) return [...problems];
   const rest = problems.length - MOST_PROBLEMS;
-  return [
-    ...problems.slice(0, MOST_PROBLEMS),
-    { row: null, column: null, message: `and ${rest} more like these` },
-  ];
+  return [...problems.slice(0, MOST_PROBLEMS), { ...WHOLE, key: 'table.more', values: { count: rest } }];
 }

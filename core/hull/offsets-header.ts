@@ -1,3 +1,5 @@
+import type { Message } from '../document/message.ts';
+
 /** The columns of a table of offsets. */
 export type OffsetsColumn = 'station' | 'half-breadth' | 'height';
 
@@ -19,10 +21,13 @@ const UNITS_M: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001, i
 /** The columns in the order in which problems speak of them. */
 export const OFFSETS_COLUMNS = Object.keys(NAMES) as OffsetsColumn[];
 
+/** What is wrong with a column's heading. */
+type HeaderProblem = Message & { readonly column: OffsetsColumn };
+
 /** A header read: either all three columns, or what is wrong with it, one line a column. */
 export type OffsetsHeader =
   | { readonly ok: true; readonly columns: Readonly<Record<OffsetsColumn, FoundColumn>> }
-  | { readonly ok: false; readonly problems: readonly { column: OffsetsColumn; message: string }[] };
+  | { readonly ok: false; readonly problems: readonly HeaderProblem[] };
 
 /**
  * Reads a header such as `station [mm]`, `half-breadth (cm)`, `height m`: the columns may stand in any order, among
@@ -30,21 +35,18 @@ export type OffsetsHeader =
  */
 export function readOffsetsHeader(cells: readonly string[]): OffsetsHeader {
   const heads = cells.map(plainHead);
-  const problems: { column: OffsetsColumn; message: string }[] = [];
+  const problems: HeaderProblem[] = [];
   const find = (column: OffsetsColumn): FoundColumn => {
     const name = (head: string) => NAMES[column].find((n) => head === n || head.startsWith(`${n}-`));
     const index = heads.findIndex((head) => name(head) !== undefined);
     if (index < 0) {
-      problems.push({ column, message: `the header has no column "${column} [mm]" (or [cm], [m])` });
+      problems.push({ column, key: 'table.no-column', values: { name: column } });
       return { index, unitM: 0 };
     }
     const unitM = UNITS_M[heads[index]!.slice(name(heads[index]!)!.length + 1)];
     if (unitM === undefined) {
       const said = cells[index]!.trim().slice(0, 40);
-      problems.push({
-        column,
-        message: `the header must say the unit of "${said}": [m], [cm], [mm] or [in]`,
-      });
+      problems.push({ column, key: 'table.no-unit', values: { name: said } });
     }
     return { index, unitM: unitM ?? 0 };
   };

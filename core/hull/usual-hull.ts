@@ -52,7 +52,7 @@ export function usualHull(numbers: FourNumbers): Boat {
   const { seats, boardM } = LAYOUTS[boatClass];
   const stations = seats.map((share) => Math.round((share * lengthM) / CENTIMETRE) * CENTIMETRE);
   const boat = {
-    name: numbers.name ?? `Usual ${boatClass === 'training' ? 'training single' : boatClass}`,
+    name: numbers.name ?? boatClass,
     boatClass: boatClass === 'training' ? 'none' : boatClass,
     massKg,
     hull: { kind: 'usual', boatClass, lengthM, beamM },

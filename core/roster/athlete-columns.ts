@@ -1,7 +1,8 @@
 import { TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
+import type { Words } from '../text/words.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
 import { MASS_UNITS, type MassUnit } from '../units/mass-text.ts';
-import { HEADING_ALIASES, TAPE_ALIASES } from './heading-aliases.ts';
+import { HEADING_ALIASES, SPREAD_WORDS, TAKEN_WORDS, TAPE_ALIASES } from './heading-aliases.ts';
 
 /** What a column of a table of athletes holds. */
 export type AthleteField =
@@ -62,9 +63,30 @@ export const ATHLETE_COLUMNS: readonly AthleteColumn[] = [
   word('id', 'Identifier'),
 ];
 
-/** A column's heading with its unit: `Stature [cm]`. */
-export function headingOf({ name, unit }: AthleteColumn): string {
-  return unit ? `${name} [${unit}]` : name;
+/** Messages that name a column on screen and in a table that is exported. */
+const NAMES: Readonly<Record<Exclude<AthleteField['of'], 'tape' | 'spread' | 'takenOn'>, string>> = {
+  id: 'table.head.id',
+  name: 'athletes.name',
+  side: 'athletes.side',
+  sex: 'athlete.sex',
+  bornOn: 'athlete.born',
+  measuredOn: 'athlete.measured',
+  stature: 'athlete.stature',
+  mass: 'athlete.mass',
+};
+
+/** A column's name in a language. */
+export function columnName({ field }: AthleteColumn, words: Words): string {
+  if (field.of === 'tape') return words.say(`tape.${field.measure}.name`);
+  if (field.of !== 'spread' && field.of !== 'takenOn') return words.say(NAMES[field.of]);
+  const name = words.say(`tape.${field.measure}.name`);
+  return words.say(field.of === 'spread' ? 'table.head.spread' : 'table.head.taken', { name });
+}
+
+/** A column's heading with its unit: `Stature [cm]`; in a language where one is given, else in the format's own words. */
+export function headingOf(column: AthleteColumn, words?: Words): string {
+  const name = words ? columnName(column, words) : column.name;
+  return column.unit ? `${name} [${column.unit}]` : name;
 }
 
 /** Why a heading was not taken. */
@@ -105,8 +127,12 @@ function readHeading(text: string): ReadHeading {
 
 /** A column's own name and what clubs call it besides. */
 function namesOf({ name, field }: AthleteColumn): readonly string[] {
-  if (field.of === 'tape') return [name, ...(TAPE_ALIASES[field.measure] ?? [])];
-  return field.of === 'spread' || field.of === 'takenOn' ? [name] : [name, ...HEADING_ALIASES[field.of]];
+  if (field.of !== 'tape' && field.of !== 'spread' && field.of !== 'takenOn')
+    return [name, ...HEADING_ALIASES[field.of]];
+  const measures = [TAPE_HEADS[field.measure], ...TAPE_ALIASES[field.measure]];
+  if (field.of === 'tape') return measures;
+  const ends = field.of === 'spread' ? SPREAD_WORDS : TAKEN_WORDS;
+  return measures.flatMap((measure) => ends.map((end) => `${measure}: ${end}`));
 }
 
 /** The unit of that name, if it measures the same thing as `like`. */

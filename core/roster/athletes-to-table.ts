@@ -1,4 +1,5 @@
 import type { Athlete } from '../document/athlete-schema.ts';
+import type { Words } from '../text/words.ts';
 import { LENGTH_UNITS } from '../units/length-text.ts';
 import { ATHLETE_COLUMNS, type AthleteColumn, type AthleteField, headingOf } from './athlete-columns.ts';
 
@@ -18,20 +19,24 @@ const ALWAYS: readonly AthleteField['of'][] = [
 
 /**
  * Athletes as the rows of a table, heading first: lengths in centimetres, spreads in millimetres, masses in kilograms, dates
- * `YYYY-MM-DD`. Tape measures that nobody has are left out. `athletesFromTable` reads it back to the same athletes.
+ * `YYYY-MM-DD`. Tape measures that nobody has are left out. Headings, sides and sexes are in the language of `words`, numbers
+ * for a machine; `athletesFromTable` reads it back to the same athletes, whatever the language.
  */
-export function athletesToTable(athletes: readonly Athlete[]): string[][] {
+export function athletesToTable(athletes: readonly Athlete[], words?: Words): string[][] {
   const columns = ATHLETE_COLUMNS.filter(
     ({ field }) => ALWAYS.includes(field.of) || athletes.some((athlete) => cellOf(athlete, field) !== ''),
   );
-  return [columns.map(headingOf), ...athletes.map((athlete) => rowOf(athlete, columns))];
+  return [
+    columns.map((column) => headingOf(column, words)),
+    ...athletes.map((athlete) => rowOf(athlete, columns, words)),
+  ];
 }
 
-function rowOf(athlete: Athlete, columns: readonly AthleteColumn[]): string[] {
-  return columns.map(({ field }) => cellOf(athlete, field));
+function rowOf(athlete: Athlete, columns: readonly AthleteColumn[], words?: Words): string[] {
+  return columns.map(({ field }) => cellOf(athlete, field, words));
 }
 
-function cellOf(athlete: Athlete, field: AthleteField): string {
+function cellOf(athlete: Athlete, field: AthleteField, words?: Words): string {
   switch (field.of) {
     case 'stature':
       return written(athlete.statureM, LENGTH_UNITS.cm);
@@ -43,6 +48,10 @@ function cellOf(athlete: Athlete, field: AthleteField): string {
       return written(athlete.tape[field.measure]?.sdM, LENGTH_UNITS.mm);
     case 'takenOn':
       return athlete.tape[field.measure]?.takenOn ?? '';
+    case 'side':
+      return words?.say(`side.${athlete.side}`) ?? athlete.side;
+    case 'sex':
+      return words?.say(`athlete.sex.${athlete.sex}`) ?? athlete.sex;
     default:
       return athlete[field.of] ?? '';
   }

@@ -7,7 +7,7 @@ import type { TapeMeasure } from '../document/athlete-schema.ts';
 export const HEADING_ALIASES: Readonly<
   Record<'id' | 'name' | 'side' | 'sex' | 'bornOn' | 'measuredOn' | 'stature' | 'mass', readonly string[]>
 > = {
-  id: ['ID'],
+  id: ['ID', 'Kennung', 'Azonosító', 'Identificador', 'Identyfikator', '标识'],
   name: [
     ...['Athlete', 'Paddler', 'Full name', 'Sportler', 'Sportlerin', 'Athlet', 'Athletin', 'Név', 'Sportoló'],
     ...['Versenyző', 'Nombre', 'Nombre y apellidos', 'Deportista', 'Atleta', 'Imię i nazwisko', 'Nazwisko'],
@@ -33,7 +33,16 @@ export const HEADING_ALIASES: Readonly<
   ],
   measuredOn: [
     ...['Measured', 'Date measured', 'Measurement date', 'Gemessen', 'Gemessen am', 'Messdatum', 'Mérve'],
-    ...['Mérés dátuma', 'Medido', 'Fecha de medición', 'Zmierzono', 'Data pomiaru', '测量日期'],
+    ...[
+      'Mérés dátuma',
+      'Mérés napja',
+      'Medido',
+      'Medido el',
+      'Fecha de medición',
+      'Zmierzono',
+      'Data pomiaru',
+      '测量日期',
+    ],
   ],
   stature: [
     ...['Height', 'Body height', 'Größe', 'Groesse', 'Körpergröße', 'Magasság', 'Testmagasság', 'Estatura'],
@@ -41,34 +50,29 @@ export const HEADING_ALIASES: Readonly<
   ],
   mass: [
     ...['Weight', 'Body weight', 'Body mass', 'Gewicht', 'Körpergewicht', 'Masse', 'Körpermasse', 'Súly'],
-    ...['Testsúly', 'Tömeg', 'Testtömeg', 'Peso', 'Masa', 'Masa corporal', 'Waga', 'Masa ciała', '体重'],
+    ...[
+      'Testsúly',
+      'Tömeg',
+      'Testtömeg',
+      'Peso',
+      'Peso corporal',
+      'Masa',
+      'Masa corporal',
+      'Waga',
+      'Masa ciała',
+      '体重',
+    ],
   ],
 };
 
-/** The same for the tape measures that clubs keep most often. */
-export const TAPE_ALIASES: Readonly<Partial<Record<TapeMeasure, readonly string[]>>> = {
-  armSpan: [
-    'Span',
-    'Wingspan',
-    'Spannweite',
-    'Armspannweite',
-    'Karfesztáv',
-    'Envergadura',
-    'Rozpiętość ramion',
-    '臂展',
-  ],
-  footLength: ['Foot', 'Fußlänge', 'Lábfejhossz', 'Longitud del pie', 'Długość stopy', '脚长'],
-  sittingHeight: ['Sitzhöhe', 'Ülőmagasság', 'Altura sentado', 'Talla sentado', 'Wysokość siedząca', '坐高'],
-  shoulderHeight: [
-    'Shoulder height',
-    'Schulterhöhe',
-    'Vállmagasság',
-    'Altura del hombro',
-    'Wysokość barków',
-    '肩高',
-  ],
-  kneelingHeight: ['Kniend Höhe', 'Térdelőmagasság', 'Altura de rodillas', 'Wysokość w klęku', '跪姿高'],
+/** The same for the tape measures: their names in the program's languages, and what clubs call them besides. */
+export const TAPE_ALIASES: Readonly<Record<TapeMeasure, readonly string[]>> = {
   kneeHeightSitting: [
+    'Kniehöhe im Sitzen',
+    'Térdmagasság ülve',
+    'Altura de la rodilla, sentado',
+    'Wysokość kolana, siedząc',
+    '坐姿膝高',
     'Knee height',
     'Kniehöhe',
     'Térdmagasság',
@@ -76,4 +80,53 @@ export const TAPE_ALIASES: Readonly<Partial<Record<TapeMeasure, readonly string[
     'Wysokość kolana',
     '膝高',
   ],
+  buttockKneeLength: ['Gesäß bis Knie', 'Fartól a térdig', 'Nalga a rodilla', 'Pośladek–kolano', '臀到膝'],
+  shoulderHeight: [
+    'Schulterhöhe',
+    'Vállmagasság',
+    'Altura del hombro',
+    'Wysokość barku',
+    '肩高',
+    'Wysokość barków',
+  ],
+  armSpan: [
+    'Armspannweite',
+    'Karfesztávolság',
+    'Envergadura',
+    'Rozpiętość ramion',
+    '臂展',
+    'Span',
+    'Wingspan',
+    'Spannweite',
+    'Karfesztáv',
+  ],
+  footLength: ['Fußlänge', 'Lábfejhossz', 'Longitud del pie', 'Długość stopy', '足长', 'Foot', '脚长'],
+  kneelingHeight: [
+    'Höhe im Knien',
+    'Térdelőmagasság',
+    'Altura de rodillas',
+    'Wysokość w klęku',
+    '跪高',
+    'Kniend Höhe',
+    '跪姿高',
+  ],
+  crotchHeight: ['Schritthöhe', 'Ágyékmagasság', 'Altura de la entrepierna', 'Wysokość krocza', '胯高'],
+  tibialHeight: ['Schienbeinhöhe', 'Sípcsontmagasság', 'Altura tibial', 'Wysokość piszczeli', '胫骨高'],
+  poplitealHeight: ['Kniekehle', 'Térdhajlat magassága', 'Corva', 'Dół podkolanowy', '腘窝高'],
+  sittingHeight: [
+    'Sitzhöhe',
+    'Ülőmagasság',
+    'Altura sentado',
+    'Wysokość siedząc',
+    '坐高',
+    'Talla sentado',
+    'Wysokość siedząca',
+  ],
+  biacromialBreadth: ['Schulterbreite', 'Vállszélesség', 'Anchura de hombros', 'Szerokość barków', '肩宽'],
+  kneeToHipLength: ['Knie bis Hüfte', 'Térdtől csípőig', 'Rodilla a cadera', 'Kolano–biodro', '膝到髋'],
 };
+
+/** How the heading of a tape measure's spread ends. */
+export const SPREAD_WORDS = ['spread', 'Streuung', 'szórás', 'dispersión', 'rozrzut', '离散'] as const;
+/** How the heading of the day on which a tape measure was taken ends. */
+export const TAKEN_WORDS = ['taken on', 'gemessen am', 'mérve', 'medido el', 'zmierzono', '测量日'] as const;

@@ -84,9 +84,12 @@ const SIDES = {
   right: ['right', 'r', 'rechts', 'jobb', 'derecha', 'derecho', 'prawa', 'prawy', '右'],
 } as const;
 const SEXES = {
-  female: ['female', 'f', 'w', 'weiblich', 'nő', 'mujer', 'femenino', 'kobieta', 'k', '女'],
-  male: ['male', 'm', 'männlich', 'férfi', 'hombre', 'masculino', 'mężczyzna', '男'],
-  unspecified: ['unspecified', 'unsaid', 'x', '-', '–'],
+  female: ['female', 'f', 'w', 'weiblich', 'nő', 'mujer', 'femenino', 'kobieta', 'żeńska', 'k', '女'],
+  male: ['male', 'm', 'männlich', 'férfi', 'hombre', 'masculino', 'mężczyzna', 'męska', '男'],
+  unspecified: [
+    ...['unspecified', 'unsaid', 'x', '-', '–', 'not given', 'keine angabe', 'nincs megadva'],
+    ...['sin indicar', 'no indicado', 'nie podano', '未填写', '未填'],
+  ],
 } as const;
 
 function readChoice(said: string, choices: Readonly<Record<string, readonly string[]>>): ReadCell {

@@ -7,8 +7,8 @@ export const STANDING_CAUTIONS = [
   'work-sheet.caution.class',
   'work-sheet.caution.drill',
   'work-sheet.caution.kneel',
-  'work-sheet.caution.strap',
-  'work-sheet.caution.water',
+  'start.caution.strap',
+  'start.caution.water',
   'work-sheet.caution.model',
 ] as const;
 

@@ -34,7 +34,7 @@ export function recessBlock(out: SeatSetOut): SheetBlock {
     ],
     cells: [
       [
-        say('work-sheet.knee'),
+        say('athlete.knee-breadth'),
         figureOf(breadthMm, units),
         figureOf(doubtMm, units),
         say(measured ? 'work-sheet.knee.measured' : 'work-sheet.knee.estimate'),

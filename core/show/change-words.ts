@@ -38,7 +38,9 @@ function turnText(deg: number, format: Format): string {
 
 /** A change by its message, and what to feel for by the one beside it. */
 function told(words: Words, key: string, values?: Values): ToldChange {
-  return { what: words.say(key, values), feel: words.say(`${key}.feel`) };
+  const own = `${key}.feel`;
+  const feel = words.has(own) ? own : own.replace('.less.', '.more.');
+  return { what: words.say(key, values), feel: words.say(feel) };
 }
 
 /** Changes of a kind rather than a place. */

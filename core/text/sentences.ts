@@ -3,8 +3,8 @@ import type { Band, Finding, Unit } from '../evaluation/finding.ts';
 import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { quantityDefinition } from '../evaluation/quantities.ts';
 import type { NotAfloat } from '../hydrostatics/afloat.ts';
+import { findingSentence } from './finding-sentence.ts';
 import { plainFormat } from './format.ts';
-import { inDoubt } from './in-doubt.ts';
 import { type FormatValue, signedText } from './signed-text.ts';
 import { supportSentence } from './support-sentence.ts';
 import { isUnusualPlace, unusualPlaceSentence } from './unusual-place.ts';
@@ -64,36 +64,12 @@ export function coachSentence(finding: Finding, words: Words, format: FormatValu
   const unreached = `unreached.${finding.quantity}`;
   if (finding.unreached && words.has(unreached)) return words.say(unreached);
   const near = finding.distance > 0 ? supportSentence(finding, words) : null;
-  return near ?? pick(finding, words, 'coach');
+  return near ?? findingSentence(finding, words, 'coach');
 }
 
 /** One plain sentence for the athlete: no jargon, nothing about body mass. Empty where there is nothing to say. */
 export function athleteSentence(finding: Finding, words: Words): string {
-  return finding.unreached ? '' : pick(finding, words, 'athlete');
-}
-
-/** Beginnings of the messages for either reader. */
-const READERS = { coach: 'finding', athlete: 'told' } as const;
-
-function pick(finding: Finding, words: Words, reader: 'coach' | 'athlete'): string {
-  const { quantity, value, severity } = finding;
-  const said = (side: 'good' | 'low' | 'high') => {
-    const key = `${READERS[reader]}.${quantity}.${side}`;
-    const sign = value < 0 ? 'under' : 'over';
-    return words.has(key)
-      ? words.say(key, { sign, contact: value <= 0 ? 'touching' : 'close', severity })
-      : '';
-  };
-  const inside = said('good');
-  if (severity === 'good') return inside;
-  const outside = said(nearerLow(finding) ? 'low' : 'high');
-  if (severity !== 'check' || !inside || !outside) return outside;
-  return inDoubt(finding, { inside, outside }, { words, reader });
-}
-
-function nearerLow({ value, band }: Finding): boolean {
-  if (band.min === null) return false;
-  return band.max === null || Math.abs(value - band.min) < Math.abs(value - band.max);
+  return finding.unreached ? '' : findingSentence(finding, words, 'athlete');
 }
 
 /** Why a boat does not float, with what to do. */

@@ -6,7 +6,6 @@ import type { Seat } from '../../core/document/seat-schema.ts';
 import type { SideEffect, Suggestion } from '../../core/evaluation/finding.ts';
 import { say, words } from '../language/messages.ts';
 import { quantityName } from '../language/sentences.ts';
-import { inSentence } from './quantity-text.ts';
 
 /** A change that can be made. */
 export type Change = Exclude<Suggestion, { kind: 'none' | 'measure' }>;
@@ -48,7 +47,7 @@ export function sideEffectText(
   format: Format,
 ): string {
   const write = format.quantity(id);
-  const values = { name: inSentence(quantityName(id)), from: write(from, unit), to: write(to, unit) };
+  const values = { name: quantityName(id), from: write(from, unit), to: write(to, unit) };
   return severityFrom === severityTo
     ? say('notes.side-effect', values)
     : say('notes.side-effect.severity', { ...values, severity: say(`severity.${severityTo}`) });

@@ -1,11 +1,11 @@
 import { COORDINATES, type FittingCoordinate } from '../../core/document/coordinates.ts';
 import { say } from '../language/messages.ts';
 
-/** A coordinate's name with its fitting's: "Knee pad: aft of the mark". */
+/** A coordinate's name with its fitting's: "Knee pad: Aft of the mark". */
 export function coordinateName(coordinate: FittingCoordinate): string {
   const { fitting } = COORDINATES[coordinate];
   return say('measures.named', {
     fitting: say(`fitting.${fitting}`),
-    coordinate: say(`coordinate.${coordinate}`),
+    coordinate: say(`measure.${coordinate}`),
   });
 }

@@ -3,7 +3,7 @@ import { say } from '../language/messages.ts';
 
 /** Name of whoever kneels in a seat. */
 export function nameInSeat(fit: Fit, seat: number): string {
-  return fit.seats[seat]?.athlete?.name ?? say('crew.nobody');
+  return fit.seats[seat]?.athlete?.name ?? say('bench.seat.nobody');
 }
 
 /** Names from bow to stern in an order of the present seats. */

@@ -1,7 +1,7 @@
 import type { Format } from '../../app/language/format.ts';
 import type { Quantity } from '../../core/evaluation/finding.ts';
 import { isYesOrNo } from '../../core/text/sentences.ts';
-import { say, words } from '../language/messages.ts';
+import { say } from '../language/messages.ts';
 import { rangeText } from '../language/range-text.ts';
 import { signedText } from '../language/sentences.ts';
 
@@ -15,8 +15,3 @@ export function quantityText({ id, value, unit, unreached, range }: Quantity, fo
 }
 
 const strapKind = (value: number) => (value > 0 ? 'releases' : value < 0 ? 'fixed' : 'none');
-
-/** A name as it stands within a sentence: without its capital, but for German, whose nouns keep theirs. */
-export function inSentence(name: string): string {
-  return words().language === 'de' ? name : name.charAt(0).toLocaleLowerCase() + name.slice(1);
-}

@@ -14,7 +14,7 @@ export function useTableExport() {
     setTold('');
     if (!result.ok) return;
     if (result.value.kind === 'download') fetchDelivery(result.value.href);
-    if (result.value.kind === 'saved') setTold(say('table.out.saved', { path: result.value.path }));
+    if (result.value.kind === 'saved') setTold(say('paper.saved', { path: result.value.path }));
   }
   return { exportTable, refusal, told };
 }

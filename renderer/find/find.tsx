@@ -26,7 +26,7 @@ export function Find() {
       <button
         type="button"
         className="button bare"
-        title={say('reach.key')}
+        title={say('help.key.reach')}
         aria-keyshortcuts="Control+."
         onClick={() => setOpen(true)}
       >

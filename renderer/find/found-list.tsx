@@ -14,7 +14,7 @@ export function FoundList({ things }: { things: readonly FoundThing[] }) {
             <span className="found-name">{thingName(thing)}</span>
             <span className="soft">
               {thingPlace(thing)}
-              {thing.archived && ` · ${say('find.aside')}`}
+              {thing.archived && ` · ${say('boat.fitted.aside')}`}
             </span>
             {thing.words && <span className="found-words soft">{thing.words}</span>}
             <span className="found-when soft">{instantText(thing.at)}</span>

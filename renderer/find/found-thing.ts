@@ -8,7 +8,7 @@ import type { Route } from '../route/route.ts';
 export function thingName({ kind, id, title, number, heldOn, at }: FoundThing): string {
   if (kind === 'trial') return say('find.trial', { date: dateText(heldOn ?? at) });
   if (kind === 'revision')
-    return say('find.revision', { number: revisionNumber({ id, number: number ?? 1 }), name: title });
+    return say('trial.tried.revision', { number: revisionNumber({ id, number: number ?? 1 }), name: title });
   return title;
 }
 

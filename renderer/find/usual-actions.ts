@@ -1,38 +1,32 @@
 import { displaySettings } from '../display/display-settings.ts';
-import { say } from '../language/messages.ts';
+import { type MessageKey, say } from '../language/messages.ts';
 import { go, type Route } from '../route/route.ts';
 import { sendCommand } from '../ui/menu-commands.tsx';
 import type { FindAction } from './offered-actions.ts';
 
-const way = (
-  id: 'recent' | 'fits' | 'athletes' | 'athletes-table' | 'boats' | 'paddles' | 'archive' | 'help' | 'hurts',
-  route: Route,
-): FindAction => ({
+const way = (id: string, name: MessageKey, route: Route): FindAction => ({
   id,
-  name: say(`do.${id}`),
-  run: () => go(route),
-});
-
-const make = (id: 'new-fit' | 'new-athlete' | 'new-boat', route: Route): FindAction => ({
-  id,
-  name: say(`do.${id}`),
+  name: say(name),
   run: () => go(route),
 });
 
 /** What can be done from everywhere. */
 export const usualActions = (): readonly FindAction[] => [
-  make('new-fit', { page: 'new-fit' }),
-  make('new-athlete', { page: 'athlete', id: 'new' }),
-  make('new-boat', { page: 'boat', id: 'new' }),
-  way('recent', { page: 'home' }),
-  way('fits', { page: 'fits' }),
-  { ...way('athletes', { page: 'athletes' }), words: say('do.athletes.words') },
-  { ...way('athletes-table', { page: 'athletes-table' }), words: say('do.athletes-table.words') },
-  { ...way('boats', { page: 'boats' }), words: say('do.boats.words') },
-  way('paddles', { page: 'paddles' }),
-  { ...way('archive', { page: 'archive' }), words: say('do.archive.words') },
-  { ...way('help', { page: 'help' }), words: say('do.help.words') },
-  { ...way('hurts', { page: 'help' }), words: say('do.hurts.words') },
+  way('new-fit', 'fits.new', { page: 'new-fit' }),
+  way('new-athlete', 'athletes.new', { page: 'athlete', id: 'new' }),
+  way('new-boat', 'boats.new', { page: 'boat', id: 'new' }),
+  way('recent', 'recent.title', { page: 'home' }),
+  way('fits', 'fits.title', { page: 'fits' }),
+  { ...way('athletes', 'athletes.title', { page: 'athletes' }), words: say('do.athletes.words') },
+  {
+    ...way('athletes-table', 'do.athletes-table', { page: 'athletes-table' }),
+    words: say('do.athletes-table.words'),
+  },
+  { ...way('boats', 'boats.title', { page: 'boats' }), words: say('do.boats.words') },
+  way('paddles', 'paddles.title', { page: 'paddles' }),
+  { ...way('archive', 'archive.title', { page: 'archive' }), words: say('do.archive.words') },
+  { ...way('help', 'help.title', { page: 'help' }), words: say('do.help.words') },
+  { ...way('hurts', 'do.hurts', { page: 'help' }), words: say('do.hurts.words') },
   ...(['light', 'dark', 'system'] as const).map((theme) => ({
     id: `paper-${theme}`,
     name: say(`do.paper-${theme}`),

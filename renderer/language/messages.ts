@@ -1,8 +1,14 @@
 import type { MessageKey } from '../../app/language/messages.ts';
-import { say } from '../../app/language/spoken.ts';
+import { say, words } from '../../app/language/spoken.ts';
+import type { Values } from '../../app/language/translator.ts';
 
 export type { MessageKey } from '../../app/language/messages.ts';
 export { say, speak, words } from '../../app/language/spoken.ts';
+
+/** A refusal after which everything is as it was before, and says so. */
+export function unchanged(key: MessageKey, values?: Values): string {
+  return words().sentences([say(key, values), say('problem.unchanged')]);
+}
 
 /** A text that counts: `sayCount('fits.revisions', 3)` is "3 revisions". */
 export function sayCount(key: MessageKey, count: number): string {

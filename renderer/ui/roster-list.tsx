@@ -72,7 +72,7 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
   if (records.length === 0 && search === '') {
     return (
       <div className="stack">
-        {aside ? <p className="soft">{say('list.nothing-aside')}</p> : props.empty}
+        {aside ? <p className="soft">{say('list.archived.none')}</p> : props.empty}
         <p>{switchAside}</p>
       </div>
     );
@@ -88,7 +88,7 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
           <SelectionBar
             selection={{ ids: ids.filter((id) => records.some((record) => record.id === id)), choose }}
             actions={[
-              { name: say(aside ? 'list.bring-back' : 'list.set-aside'), run: moveAll },
+              { name: say(aside ? 'archive.back.replace' : 'list.set-aside'), run: moveAll },
               ...(duplicate && !aside
                 ? [{ name: say('list.duplicate'), run: (some: readonly string[]) => each(some, duplicate) }]
                 : []),
@@ -165,7 +165,7 @@ function rosterColumns<T extends Listable>(
     title: '',
     className: 'row-tool',
     cell: (record) => {
-      const action = say(record.archived ? 'list.bring-back' : 'list.set-aside');
+      const action = say(record.archived ? 'archive.back.replace' : 'list.set-aside');
       return (
         <button
           type="button"

@@ -7,8 +7,8 @@ import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, shown, soon } from './screens.ts';
 
-const PAD_AFT = 'Knee pad: aft of the mark';
-const REST_AFT = 'Rear rest: aft of the mark';
+const PAD_AFT = 'Knee pad: Aft of the mark';
+const REST_AFT = 'Rear rest: Aft of the mark';
 
 let program: RunningProgram;
 let page: Page;

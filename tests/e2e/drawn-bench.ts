@@ -5,7 +5,7 @@ import { handlePlace, nextFrame } from './hand.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
 
 /** The measure that most tests of the drawing read. */
-export const PAD_AFT = 'Knee pad: aft of the mark';
+export const PAD_AFT = 'Knee pad: Aft of the mark';
 
 let made = 0;
 

@@ -14,7 +14,7 @@ const isRoot = process.getuid?.() === 0;
 const hindrance = !binary
   ? "Electron's program file is not here"
   : !hasDisplay()
-    ? 'there is no display'
+    ? 'There is no display.'
     : isRoot
       ? 'Electron does not run as the root user'
       : null;

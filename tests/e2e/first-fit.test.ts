@@ -14,7 +14,7 @@ import { callFromPage, enter, measure, numberIn, shown, textOf } from './screens
 import { storyOf } from './story.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
-const PAD_AFT = 'Knee pad: aft of the mark';
+const PAD_AFT = 'Knee pad: Aft of the mark';
 /** Farther than this the hand has surely lost the pad, pixels. */
 const FARTHEST_PULL = 400;
 
@@ -92,7 +92,7 @@ afterAll(async () => {
 storyOf('from nothing to a fit that outlives a killed program', ({ step }) => {
   step('makes an athlete', async () => {
     await page.getByRole('link', { name: 'Start empty' }).click();
-    await page.getByRole('link', { name: /^More about the athlete/ }).click();
+    await page.getByRole('link', { name: /^Birth date, tape measures/ }).click();
     await page.getByLabel('Name', { exact: true }).fill('Ilse Ravn');
     await page.getByText('left', { exact: true }).click();
     await enter(page, 'Stature', '1 m 71');

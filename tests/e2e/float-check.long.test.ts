@@ -92,9 +92,7 @@ storyOf('a float check, through its own screen', ({ step }) => {
     await soon(async () => (await single()).boat.floatCheck?.takenOn).toBe('2026-08-01');
     const { id } = await single();
     await goTo(page, `#/boats/${id}`);
-    await page
-      .getByText(/^Checked afloat on 1 Aug 2026; the hull was corrected and misses by at most/)
-      .waitFor();
+    await page.getByText(/^Checked on 1 Aug 2026; off by at most/).waitFor();
     await page.getByText('1 earlier check').click();
     await page.getByText(/with 60\.0\skg; missed by at most/).waitFor();
     expect(await barriersInBothThemes(page)).toEqual([]);
@@ -105,6 +103,6 @@ storyOf('a float check, through its own screen', ({ step }) => {
     await callFromPage(page, 'boats.save', { boat: { ...boat, id, correction: null } });
     await goTo(page, '#/boats');
     await goTo(page, `#/boats/${id}`);
-    await page.getByText(/but the hull has changed since\. The correction is not used\./).waitFor();
+    await page.getByText(/before the hull changed; not used\./).waitFor();
   });
 });

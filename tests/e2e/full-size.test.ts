@@ -94,8 +94,12 @@ describe('on a printer', () => {
   it('says to print the templates instead, and shows no drawing', async () => {
     await page.emulateMedia({ media: 'print' });
     await soon(() => page.locator('.full-size-drawing').isVisible()).toBe(false);
-    await soon(() => page.getByText('This page is not printed').isVisible()).toBe(true);
+    await soon(() => page.getByText('Print the templates of the workshop page instead').isVisible()).toBe(
+      true,
+    );
     await page.emulateMedia({ media: 'screen' });
-    await soon(() => page.getByText('This page is not printed').isVisible()).toBe(false);
+    await soon(() => page.getByText('Print the templates of the workshop page instead').isVisible()).toBe(
+      false,
+    );
   });
 });

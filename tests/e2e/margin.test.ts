@@ -9,7 +9,7 @@ import { inOneBurst } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
 
-const PAD_AFT = 'Knee pad: aft of the mark';
+const PAD_AFT = 'Knee pad: Aft of the mark';
 
 let program: RunningProgram;
 let page: Page;
@@ -88,7 +88,7 @@ describe('measures typed beside the drawing', () => {
       await page.keyboard.press('Control+ArrowDown');
     });
     expect(await padAft()).toBe('20.19 cm');
-    await soon(() => textOf(page.locator('#spoken'))).toMatch(/Knee pad: aft of the mark 20[.]19/);
+    await soon(() => textOf(page.locator('#spoken'))).toMatch(/Knee pad: Aft of the mark 20[.]19/);
     await undo();
     expect(await padAft()).toBe('18.0 cm');
   });
@@ -193,7 +193,7 @@ describe('revisions', () => {
     await enter(page, PAD_AFT, '21');
   }
 
-  const row = () => page.locator('.differences').getByRole('row', { name: /Knee pad: aft of the mark/ });
+  const row = () => page.locator('.differences').getByRole('row', { name: /Knee pad: Aft of the mark/ });
   const revisionsTab = () => page.getByRole('tab', { name: 'Revisions' }).click();
 
   it('are saved by key, and drafts go on after them', async () => {

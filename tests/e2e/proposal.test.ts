@@ -10,7 +10,7 @@ import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, measure, soon, textOf } from './screens.ts';
 
-const PAD_AFT = 'Knee pad: aft of the mark';
+const PAD_AFT = 'Knee pad: Aft of the mark';
 
 let program: RunningProgram;
 let page: Page;
@@ -113,7 +113,7 @@ describe('the least change, in the bench', () => {
     await page.locator('.part-card').getByRole('tab', { name: 'Front foot' }).click();
     await ask().click();
     await leave().waitFor();
-    await measure(page, 'Front foot: heel forward of the mark').press('ArrowUp');
+    await measure(page, 'Front foot: Heel ahead of mark').press('ArrowUp');
     await ask().waitFor();
     expect(await leave().count()).toBe(0);
   });

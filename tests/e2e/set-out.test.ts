@@ -122,7 +122,7 @@ describe('the boatbuilder’s page', () => {
 
   it('says that nobody has measured the knee; a knee that is kept with the athlete it draws for', async () => {
     const sheet = page.getByRole('region', { name: 'Workshop sheet' });
-    await sheet.getByText(/^Measure the bent knee, across the bone\./).waitFor();
+    await sheet.getByText(/^Measure the bent knee: /).waitFor();
     const fit = inventedFit({ hardware: ROWS_OF_HOLES });
     const [seat] = fit.seats;
     const athlete = { ...seat!.athlete!, kneeBreadthM: 0.108 };
@@ -267,13 +267,13 @@ describe('a file that takes long, or fails', () => {
 describe('a setting that has just been changed at the bench', () => {
   it('is the one that is set out, as a draft, however quickly one goes there', async () => {
     await goTo(page, `#/fits/${fitId}`);
-    await measure(page, 'Knee pad: aft of the mark').waitFor();
-    await enter(page, 'Knee pad: aft of the mark', '210 mm');
+    await measure(page, 'Knee pad: Aft of the mark').waitFor();
+    await enter(page, 'Knee pad: Aft of the mark', '210 mm');
     await page.getByRole('link', { name: 'Workshop sheet', exact: true }).click();
     const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await sheet.getByRole('row', { name: /^K .* 210 aft/ }).waitFor();
     expect(await sheet.textContent()).toContain('draft');
-    await page.getByText(/^This setting is a draft\. Save a revision/).waitFor();
+    await page.getByText(/^A draft: save a revision/).waitFor();
     const { name } = await fileFrom('Sheet as PDF');
     expect(name).toBe('Workshop sheet, Žofie Łuczak, Example hull, draft.pdf');
   });

@@ -64,7 +64,7 @@ describe('an athlete’s own position', () => {
     expect(await page.getByRole('navigation').count()).toBe(0);
     await page.getByRole('link', { name: 'Back to the bench' }).click();
     await page.getByRole('link', { name: 'For the athlete', exact: true }).click();
-    await page.getByRole('img', { name: 'You from the side, in the boat on the water' }).waitFor();
+    await page.getByRole('img', { name: 'You from the side' }).waitFor();
   });
 
   it('says what is good and what to look after, then what changes, why, and what to feel for', async () => {
@@ -93,9 +93,9 @@ describe('an athlete’s own position', () => {
 
   it('looks from the side, from behind and from above', async () => {
     for (const [choice, picture] of [
-      ['From behind', 'You from behind, in the boat on the water'],
-      ['From above', 'You from above, in the boat'],
-      ['From the side', 'You from the side, in the boat on the water'],
+      ['From behind', 'You from behind'],
+      ['From above', 'You from above'],
+      ['From the side', 'You from the side'],
     ] as const) {
       await page.getByText(choice, { exact: true }).click();
       await page.getByRole('img', { name: picture, exact: true }).waitFor();

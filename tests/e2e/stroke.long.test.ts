@@ -18,7 +18,7 @@ import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, enter, goTo, measure, numberIn, soon, textOf } from './screens.ts';
 
-const PAD_HEIGHT = 'Knee pad: height above the floorboard';
+const PAD_HEIGHT = 'Knee pad: Height';
 const STOCK = [
   { name: 'Reed', lengthM: 1.62, bladeLengthM: 0.57 },
   { name: 'Sedge', lengthM: 1.69, bladeLengthM: 0.6 },

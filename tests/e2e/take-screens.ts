@@ -25,7 +25,7 @@ import {
 
 const OUT = join(import.meta.dirname, '../../assets/screens');
 const USUAL = { width: 1280, height: 800 };
-const PAD_AFT = 'Knee pad: aft of the mark';
+const PAD_AFT = 'Knee pad: Aft of the mark';
 
 /** One picture: its file name, the theme and size it is taken in, and how its state is reached from the one before. */
 interface Picture {

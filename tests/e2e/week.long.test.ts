@@ -15,7 +15,7 @@ import { callFromPage, enter, goTo, measure, numberIn, shown, soon, textOf } fro
 import { storyOf } from './story.ts';
 import { drillRails, makeBoat, makePartner, READ, saveAs } from './week-hand.ts';
 
-const PAD_AFT = 'Knee pad: aft of the mark';
+const PAD_AFT = 'Knee pad: Aft of the mark';
 const NAME = 'Runa Vadstrand';
 const PARTNER = 'Bohuš Křivolák';
 const SINGLE = 'Training single';

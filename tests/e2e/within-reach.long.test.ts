@@ -16,7 +16,7 @@ beforeAll(async () => {
   page = await program.openBrowser({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
   fitId = (await callFromPage(page, 'demo.install', {})).fitId;
   await goTo(page, `#/fits/${fitId}`);
-  await measure(page, 'Knee pad: aft of the mark').waitFor();
+  await measure(page, 'Knee pad: Aft of the mark').waitFor();
 });
 afterAll(() => program?.dispose());
 

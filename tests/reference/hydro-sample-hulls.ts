@@ -10,7 +10,7 @@ export type SampleHull = (typeof SAMPLE_HULLS)[number];
 export function sampleStations(name: SampleHull): readonly Station[] {
   const text = readFileSync(new URL(`../../assets/hulls/${name}.csv`, import.meta.url), 'utf8');
   const read = offsetsFromTable(text.split('\n').map((line) => line.split(',')));
-  if (!read.ok) throw new Error(`${name}: ${read.problems[0]?.message}`);
+  if (!read.ok) throw new Error(`${name}: ${read.problems[0]?.key}`);
   return read.stations;
 }
 

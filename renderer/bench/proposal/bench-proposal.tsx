@@ -77,10 +77,10 @@ function Working({ tried, onStop }: { tried: number; onStop: () => void }) {
         className="button words"
         onClick={() => {
           onStop();
-          announce(say('proposal.stopped'));
+          announce(say('problem.cancelled'));
         }}
       >
-        {say('proposal.stop')}
+        {say('archive.work.stop')}
       </button>
     </p>
   );
@@ -167,10 +167,10 @@ function ProposalButtons({ fit, found, onTaken, onLeave }: FoundProps) {
             className="button words"
             onClick={() => document.showGhost(shown ? null : withMoves(fit, found))}
           >
-            {say(shown ? 'proposal.hide' : 'proposal.show')}
+            {say(shown ? 'notes.hide' : 'notes.show')}
           </button>
           <button type="button" className="button words" aria-label={say('proposal.take.of')} onClick={take}>
-            {say('proposal.take')}
+            {say('notes.take')}
           </button>
         </>
       )}

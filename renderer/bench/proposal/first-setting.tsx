@@ -58,7 +58,7 @@ export function FirstSetting(props: {
         <progress aria-label={say('proposal.working')} />
         <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
         <button type="button" className="button words" onClick={forget}>
-          {say('proposal.stop')}
+          {say('archive.work.stop')}
         </button>
       </p>
     );
@@ -68,7 +68,6 @@ export function FirstSetting(props: {
   }
   return (
     <div className="stack">
-      <p className="soft">{say('first.about')}</p>
       <p>
         <button type="button" className="button" onClick={() => void ask()}>
           {say('first.ask')}

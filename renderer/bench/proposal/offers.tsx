@@ -45,7 +45,7 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
   function apply(): void {
     document.apply(say('proposal.offers.step', { finding }), changed);
     onTaken();
-    announce(say('proposal.offers.applied'));
+    announce(say('proposal.taken'));
   }
 
   return (
@@ -64,7 +64,7 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
           aria-label={say(isShown ? 'proposal.offers.hide.of' : 'proposal.offers.show.of', { finding })}
           onClick={() => document.showGhost(isShown ? null : changed(fit))}
         >
-          {say(isShown ? 'proposal.offers.hide' : 'proposal.offers.show')}
+          {say(isShown ? 'notes.hide' : 'notes.show')}
         </button>
         <button
           type="button"
@@ -73,7 +73,7 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
           aria-label={say('proposal.offers.apply.of', { finding })}
           onClick={apply}
         >
-          {say('proposal.offers.apply')}
+          {say('notes.take')}
         </button>
       </p>
     </li>

@@ -3,7 +3,6 @@ import type { Uncleared } from '../../../core/optimise/why-uncleared.ts';
 import { say, words } from '../../language/messages.ts';
 import { findingTitle, quantityName } from '../../language/sentences.ts';
 import { changeText } from '../change-text.ts';
-import { inSentence } from '../quantity-text.ts';
 
 /** What a proposal left and why, as a sentence. */
 export function whyText({ finding: left, why }: Uncleared, format: Format): string {
@@ -19,15 +18,15 @@ export function whyText({ finding: left, why }: Uncleared, format: Format): stri
     case 'locked':
       return say('why.locked', {
         finding,
-        fitting: inSentence(say(`fitting.${why.fitting}`)),
-        change: inSentence(changeText(why.move, format)),
+        fitting: say(`fitting.${why.fitting}`),
+        change: changeText(why.move, format),
       });
     case 'against': {
-      const change = inSentence(changeText(why.move, format));
+      const change = changeText(why.move, format);
       if (why.spoils.length === 0) return say('why.against.checks', { finding, change });
       const spoils = why.spoils.map(({ id, unit, to, severityTo }) =>
         say('why.spoils', {
-          name: inSentence(quantityName(id)),
+          name: quantityName(id),
           value: format.quantity(id)(to, unit),
           severity: say(`severity.${severityTo}`),
         }),
@@ -37,7 +36,7 @@ export function whyText({ finding: left, why }: Uncleared, format: Format): stri
     case 'limit':
       return say('why.limit', {
         finding,
-        joint: inSentence(say(`joint.${why.joint}`)),
+        joint: say(`joint.${why.joint}`),
         most: format.degrees(why.maxDeg),
       });
     case 'out of reach':

@@ -63,10 +63,10 @@ export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | 
               <button
                 type="button"
                 className="button words"
-                aria-label={say('list.for', { action: say('list.bring-back'), name: row.name })}
+                aria-label={say('list.for', { action: say('archive.back.replace'), name: row.name })}
                 onClick={() => void restore(row)}
               >
-                {say('list.bring-back')}
+                {say('archive.back.replace')}
               </button>
             ),
           },

@@ -108,7 +108,7 @@ function Shares(props: {
           {say('library.join')}
         </button>
         <button type="button" className="button words" onClick={props.onCancel}>
-          {say('library.not')}
+          {say('revisions.cancel')}
         </button>
       </div>
     </div>
@@ -149,7 +149,7 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
               {say('library.leave.remove')}
             </button>
             <button type="button" className="button words" onClick={() => setLeaving(false)}>
-              {say('library.not')}
+              {say('revisions.cancel')}
             </button>
           </>
         ) : (

@@ -28,9 +28,9 @@ export function ExportEverything({ onRefused }: { onRefused: (error: CallError |
     onRefused(result.ok ? null : result.error);
     if (!result.ok || result.value.kind === 'cancelled') return;
     setTyped(NOTHING_TYPED);
-    if (result.value.kind === 'saved') return setTold(say('archive.out.saved', { path: result.value.path }));
+    if (result.value.kind === 'saved') return setTold(say('paper.saved', { path: result.value.path }));
     fetchDelivery(result.value.href);
-    setTold(say('archive.out.fetched'));
+    setTold(say('paper.fetched'));
   }, [onRefused, passphrase, ready]);
 
   useEffect(

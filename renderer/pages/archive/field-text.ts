@@ -1,6 +1,6 @@
 import type { Format } from '../../../app/language/format.ts';
-import WORDS from '../../../assets/messages/en/conflict-fields.json' with { type: 'json' };
-import { type MessageKey, say, words } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
+import { fieldWord } from './field-names.ts';
 
 /** Ends of field names that tell the unit of a number. */
 const UNITS: readonly (readonly [RegExp, (value: number, format: Format) => string])[] = [
@@ -12,7 +12,7 @@ const UNITS: readonly (readonly [RegExp, (value: number, format: Format) => stri
 const MOST_SIGNS = 120;
 const DAY = /^\d{4}-\d\d-\d\d$/;
 
-/** A field in words: `seats/0/kneePad/aftM` as `seat 1, knee pad, aft`. */
+/** A field in words: `seats/0/kneePad/aftM` as `Seat 1 › Knee pad › Aft of the mark`. */
 export function fieldName(path: string): string {
   return path
     .split('/')
@@ -27,13 +27,8 @@ function stepName(step: string): string {
   if (name === 'archived') return say('conflicts.field.archived');
   if (name === 'joined') return say('conflicts.field.joined');
   if (DAY.test(step)) return say('conflicts.field.measured', { day: step });
-  if (/^[0-3]$/.test(step)) return say('crew.seat', { number: Number(step) + 1 });
-  return wordFor(name) ?? name;
-}
-
-/** A field's name in words; null for what a person has named: a pad, say. */
-function wordFor(name: string): string | null {
-  return Object.hasOwn(WORDS, `conflicts.step.${name}`) ? say(`conflicts.step.${name}` as MessageKey) : null;
+  if (/^[0-3]$/.test(step)) return say('new-fit.seat', { number: Number(step) + 1 });
+  return fieldWord(name) ?? name;
 }
 
 /** A field's value (JSON text, or null where it was removed) as it is read. */
@@ -59,5 +54,5 @@ function valueText(name: string, value: unknown, format: Format): string {
         .map(([key, held]) => `${stepName(key)} ${valueText(key, held, format)}`),
     );
   }
-  return value === null ? '–' : (wordFor(String(value)) ?? String(value));
+  return value === null ? '–' : (fieldWord(String(value)) ?? String(value));
 }

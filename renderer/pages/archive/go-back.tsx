@@ -20,10 +20,10 @@ export function GoBack(props: { backup: Backup | null; onYes: (backup: Backup) =
               <p>{say('archive.back.sure.about')}</p>
               <p className="row ends">
                 <button type="button" className="button" onClick={props.onNo}>
-                  {say('archive.back.no')}
+                  {say('revisions.cancel')}
                 </button>
                 <button type="button" className="button chief" onClick={() => props.onYes(backup)}>
-                  {say('archive.back.yes')}
+                  {say('archive.back.replace')}
                 </button>
               </p>
             </>

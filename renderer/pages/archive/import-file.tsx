@@ -97,11 +97,11 @@ export function ImportFile(props: {
                 disabled={busy}
                 onClick={() => importBundle(preview)}
               >
-                {say('archive.in.take')}
+                {say('archive.in')}
               </button>
             )}
             <button type="button" className="button" onClick={() => setPreview(null)}>
-              {say(bringsNothing(preview.changes) ? 'archive.in.close' : 'archive.in.not')}
+              {say(bringsNothing(preview.changes) ? 'archive.in.close' : 'revisions.cancel')}
             </button>
           </p>
         </div>

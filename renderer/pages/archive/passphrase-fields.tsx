@@ -79,7 +79,7 @@ export function AskPassphrase(props: {
           {say('passphrase.open')}
         </button>
         <button type="button" className="button" onClick={props.onLeave}>
-          {say('archive.in.not')}
+          {say('revisions.cancel')}
         </button>
       </p>
     </form>

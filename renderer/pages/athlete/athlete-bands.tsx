@@ -74,7 +74,7 @@ function BandFields(props: { form: FormState<AthleteValues>; at: number; choices
           problem={form.problems[`bands.${at}`] ?? null}
         />
         <Field as={kind} {...form.at('bands', at, 'max')} {...EDGE} label={say('athlete-bands.to')} />
-        <Field as="text" {...form.at('bands', at, 'reason')} label={say('athlete-bands.reason')} />
+        <Field as="text" {...form.at('bands', at, 'reason')} label={say('athlete.limits.reason')} />
         <button
           type="button"
           className="button words"

@@ -5,7 +5,6 @@ import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { type GrowthChanges, worsening } from '../../../core/growth/growth-changes.ts';
 import { measureAgain } from '../../../core/growth/measure-again.ts';
 import { type ComparedBody, comparedBody } from '../../bench/compared-body.ts';
-import { inSentence } from '../../bench/quantity-text.ts';
 import { dueValues } from '../../bench/tabs/growth/difference-text.ts';
 import { useGrownFits } from '../../bench/tabs/growth/use-grown-fits.ts';
 import { useCall } from '../../client/use-call.ts';
@@ -49,7 +48,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
       {error && <ErrorMessage error={error} />}
       {value && fits.length === 0 && (
         <p className="soft">
-          {say('week.fits.none')} <a href={hrefOf({ page: 'new-fit' })}>{say('week.fits.make')}</a>
+          {say('week.fits.none')} <a href={hrefOf({ page: 'new-fit' })}>{say('fits.new')}</a>
         </p>
       )}
       {fits.length > 0 && (
@@ -144,6 +143,6 @@ function bodyText({ difference, due }: ComparedBody, format: Format): string {
 function worseText({ changes }: GrowthChanges): string {
   const worse = changes.filter((change) => worsening(change) > 0);
   if (worse.length === 0) return say('week.worse.none');
-  const names = words().row([...new Set(worse.map(({ id }) => inSentence(quantityName(id))))]);
+  const names = words().row([...new Set(worse.map(({ id }) => quantityName(id)))]);
   return say('week.worse', { count: worse.length, names });
 }

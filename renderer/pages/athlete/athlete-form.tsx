@@ -46,7 +46,7 @@ function Buttons({ isNew }: { isNew: boolean }) {
   return (
     <>
       <button className="button chief" type="submit">
-        {say('athlete.save')}
+        {say('trial.keep')}
       </button>
       {isNew && (
         <button className="button" type="submit" value={MEASURE}>

@@ -17,7 +17,7 @@ import './athlete.css';
 /** One athlete's page: the same form makes and edits. */
 export function AthletePage({ id }: { id: string }) {
   const { record, error } = useAthlete(id);
-  const title = record?.athlete.name ?? say('athlete.new');
+  const title = record?.athlete.name ?? say('athletes.new');
   return (
     <Page
       title={title}

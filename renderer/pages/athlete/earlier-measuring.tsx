@@ -27,7 +27,6 @@ export function EarlierMeasuring(props: {
     <details>
       <summary>{say('history.add')}</summary>
       <div className="stack">
-        <p className="soft">{say('history.add.about')}</p>
         <div className="entry-row">
           <TextField
             label={say('history.day')}
@@ -36,7 +35,7 @@ export function EarlierMeasuring(props: {
             onChange={(takenOn) => setEntries({ ...entries, takenOn })}
           />
           <MeasureField
-            label={say('history.stature')}
+            label={say('athlete.stature')}
             kind="length"
             value={entries.statureM}
             {...limitsOf(statureM)}
@@ -44,7 +43,7 @@ export function EarlierMeasuring(props: {
             onEmpty={() => setEntries((now) => ({ ...now, statureM: null }))}
           />
           <MeasureField
-            label={say('history.mass')}
+            label={say('athlete.mass')}
             kind="mass"
             value={entries.massKg}
             {...limitsOf(massKg)}
@@ -52,7 +51,7 @@ export function EarlierMeasuring(props: {
             onEmpty={() => setEntries((now) => ({ ...now, massKg: null }))}
           />
           <button type="button" className="button" onClick={keep}>
-            {say('history.add.do')}
+            {say('trial.keep')}
           </button>
         </div>
         {problem && (

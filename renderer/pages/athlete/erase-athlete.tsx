@@ -50,7 +50,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
               {say('erase.do')}
             </button>
             <button type="button" className="button" onClick={() => setPreview(null)}>
-              {say('erase.not')}
+              {say('revisions.cancel')}
             </button>
           </p>
         </div>

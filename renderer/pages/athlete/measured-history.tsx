@@ -14,7 +14,7 @@ import { EarlierMeasuring } from './earlier-measuring.tsx';
 import { HistoryPlot } from './history-plot.tsx';
 
 const KINDS = ['statureM', 'massKg'] as const;
-const NAMES = { statureM: 'history.stature', massKg: 'history.mass' } as const;
+const NAMES = { statureM: 'athlete.stature', massKg: 'athlete.mass' } as const;
 
 /** How a value of one kind is written. */
 const writer = (kind: (typeof KINDS)[number], format: Format) =>
@@ -59,7 +59,6 @@ export function MeasuredHistory(props: { athleteId: string; measuredOn: string |
   return (
     <section>
       <h2>{say('history.title')}</h2>
-      <p className="soft">{say('history.about')}</p>
       <p>{growthText(measurings, format)}</p>
       {measurings.length > 1 && (
         <div className="history-plots">
@@ -77,7 +76,7 @@ export function MeasuredHistory(props: { athleteId: string; measuredOn: string |
         <p className="row" role="status">
           {say('history.removed', { day: dateText(removed.takenOn) })}
           <button type="button" className="button words" onClick={() => bringBack(removed)}>
-            {say('history.undo')}
+            {say('archive.back.replace')}
           </button>
         </p>
       )}

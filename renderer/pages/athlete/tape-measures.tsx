@@ -20,8 +20,8 @@ export function TapeMeasures({ form }: { form: FormState<AthleteValues> }) {
   const field = (measure: TapeMeasure) => (
     <div key={measure}>
       <MeasureField
-        label={say(`tape.${measure}`)}
-        hint={say(`tape.${measure}.how`)}
+        label={say(`tape.${measure}.name`)}
+        hint={say('measure.from-to', { from: say(`tape.${measure}.from`), to: say(`tape.${measure}.to`) })}
         kind="length"
         value={values.tape[measure]?.valueM ?? null}
         {...limitsOf(tapeReading.shape.valueM)}

@@ -1,8 +1,8 @@
 import { useId, useState } from 'react';
-import { headingOf } from '../../../core/roster/athlete-columns.ts';
+import { columnName, headingOf } from '../../../core/roster/athlete-columns.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { say, sayCount, words } from '../../language/messages.ts';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
 import { withCell } from './read-table-file.ts';
@@ -31,15 +31,17 @@ export function BadCells(props: {
           {
             title: say('table.bad.column'),
             isName: true,
-            cell: ({ index, column: { name: column } }) =>
-              index === null ? say('table.bad.no-column', { column }) : column,
+            cell: ({ index, column }) =>
+              index === null
+                ? say('table.bad.no-column', { column: columnName(column, words()) })
+                : columnName(column, words()),
           },
           {
             title: say('table.bad.cell'),
             cell: ({ row, index, column, text }) => (
               <CellEntry
                 key={text}
-                label={say('table.bad.entry', { row, column: column.name })}
+                label={say('table.bad.entry', { row, column: columnName(column, words()) })}
                 text={text}
                 onEnter={(entered) =>
                   onChange(withCell(cells, { row, index, heading: headingOf(column) }, entered))

@@ -1,7 +1,7 @@
 import type { Format } from '../../../app/language/format.ts';
 import type { CellProblem } from '../../../core/roster/read-athlete-cell.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
-import { say, words } from '../../language/messages.ts';
+import { type MessageKey, say, words } from '../../language/messages.ts';
 import { problemText } from '../../ui/fields/measure-kinds.ts';
 
 /** What is wrong with a cell and what is allowed, in words. */
@@ -9,14 +9,14 @@ export function cellProblemText({ column, text, problem }: BadCell, format: Form
   switch (problem.code) {
     case 'needed':
       return column.field.of === 'side'
-        ? say('table.bad.needed.choice', { allowed: 'left, right' })
+        ? say('table.bad.needed.choice', { allowed: allowedText(['left', 'right']) })
         : say('table.bad.needed');
     case 'measure':
       return problemText(problem.problem);
     case 'outside':
       return outsideText(problem, format);
     case 'choice':
-      return say('table.bad.choice', { text, allowed: words().row(problem.allowed) });
+      return say('table.bad.choice', { text, allowed: allowedText(problem.allowed) });
     case 'date':
     case 'date-unclear':
     case 'date-ahead':
@@ -28,6 +28,13 @@ export function cellProblemText({ column, text, problem }: BadCell, format: Form
     default:
       return say(`table.bad.${problem.code}`);
   }
+}
+
+/** Choices of a column in the words that a cell may have. */
+function allowedText(choices: readonly string[]): string {
+  const name = (choice: string) =>
+    [`side.${choice}`, `athlete.sex.${choice}`].find((key) => words().has(key)) ?? choice;
+  return choices.map((choice) => say(name(choice) as MessageKey)).join(', ');
 }
 
 function outsideText({ value, min, max, kind }: Extract<CellProblem, { code: 'outside' }>, format: Format) {

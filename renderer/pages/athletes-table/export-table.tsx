@@ -2,7 +2,7 @@ import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
 import type { Everybody } from '../../client/use-record.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { today } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Hands the athletes out as a CSV file. */
@@ -12,11 +12,14 @@ export function ExportTable({ everybody }: { everybody: Everybody }) {
   const give = (records: typeof inUse) =>
     exportTable(
       say('table.out.file', { day: today() }),
-      athletesToTable(records.map(({ id, athlete }) => ({ ...athlete, id }))),
+      athletesToTable(
+        records.map(({ id, athlete }) => ({ ...athlete, id })),
+        words(),
+      ),
     );
   return (
     <section>
-      <h2>{say('table.out')}</h2>
+      <h2>{say('archive.out')}</h2>
       <p className="soft">{say('table.out.about')}</p>
       {inUse.length + aside.length === 0 && <p>{say('table.out.none')}</p>}
       <p className="row">

@@ -1,5 +1,5 @@
 import { ATHLETE_COLUMNS, headingOf, readHeadings } from '../../../core/roster/athlete-columns.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 
 type Cells = readonly (readonly string[])[];
@@ -24,7 +24,6 @@ export function HeadingChoices({ cells, onChange }: { cells: Cells; onChange: (c
   return (
     <section className="stack">
       <h3 className="lettering">{say('table.columns.choose')}</h3>
-      <p className="soft">{say('table.columns.about')}</p>
       <div className="entry-grid">
         {unknown.map(({ at, text }) => (
           <SelectField
@@ -34,7 +33,7 @@ export function HeadingChoices({ cells, onChange }: { cells: Cells; onChange: (c
             value={LEFT_OUT}
             options={[
               { value: LEFT_OUT, name: say('table.columns.left-out') },
-              ...free.map((column) => ({ value: headingOf(column), name: headingOf(column) })),
+              ...free.map((column) => ({ value: headingOf(column), name: headingOf(column, words()) })),
             ]}
             onChange={(heading) => onChange(withHeading(cells, at, heading))}
           />

@@ -2,12 +2,12 @@ import { useMemo, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { CallError } from '../../../app/contract/result.ts';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
-import { ATHLETE_COLUMNS } from '../../../core/roster/athlete-columns.ts';
+import { ATHLETE_COLUMNS, columnName } from '../../../core/roster/athlete-columns.ts';
 import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
 import { call } from '../../client/client.ts';
 import type { Everybody } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
-import { say, sayCount, words } from '../../language/messages.ts';
+import { say, sayCount, unchanged, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewFormValues } from '../../ui/form/use-form-values.ts';
 import type { AthleteValues } from '../athlete/athlete-values.ts';
@@ -71,11 +71,11 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
   const error = refusal ?? everybody.error;
   return (
     <section>
-      <h2>{say('table.in')}</h2>
+      <h2>{say('archive.in')}</h2>
       <p className="soft">{say('table.in.about')}</p>
       <details>
         <summary>{say('table.in.columns')}</summary>
-        <p>{ATHLETE_COLUMNS.map(({ name }) => name).join(' · ')}</p>
+        <p>{ATHLETE_COLUMNS.map((column) => columnName(column, words())).join(' · ')}</p>
       </details>
       <p>
         <FileTrigger acceptedFileTypes={['.csv', 'text/csv', '.tsv', '.txt']} onSelect={choose}>
@@ -123,8 +123,8 @@ function shownInTable({
 
 function noNames({ name, cells }: Opened): string {
   const headings = (cells[0] ?? []).map((cell) => cell.trim()).filter((cell) => cell !== '');
-  return say('table.in.no-names', {
+  return unchanged('table.in.no-names', {
     file: name,
-    headings: words().row(headings).slice(0, 300) || say('table.in.no-headings'),
+    headings: words().row(headings).slice(0, 300) || say('boat.class.none'),
   });
 }

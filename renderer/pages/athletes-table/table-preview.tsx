@@ -1,4 +1,5 @@
 import { unusualTapes } from '../../../core/body/unusual-tapes.ts';
+import { columnName } from '../../../core/roster/athlete-columns.ts';
 import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-from-table.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
@@ -80,7 +81,9 @@ function RowList({ rows }: { rows: readonly AthleteRow[] }) {
 function outcomeText(outcome: AthleteRow['outcome']): string {
   if (!outcome) return say('table.row.bad');
   if (outcome.kind !== 'changed') return say(`table.row.${outcome.kind}`);
-  return say('table.row.changed', { columns: words().row(outcome.changed.map(({ name }) => name)) });
+  return say('table.row.changed', {
+    columns: words().row(outcome.changed.map((column) => columnName(column, words()))),
+  });
 }
 
 /** Measures of a row that are more likely slips than a body; they are taken all the same. */
@@ -114,7 +117,9 @@ function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cell
       ...rows
         .filter(({ outcome }) => !outcome)
         .map(({ row, bad }) => {
-          const wrong = bad.map((cell) => `${cell.column.name}: ${cellProblemText(cell, format)}`);
+          const wrong = bad.map(
+            (cell) => `${columnName(cell.column, words())}: ${cellProblemText(cell, format)}`,
+          );
           return full(cells[row - 1] ?? [], words().sentences(wrong));
         }),
     ]);
@@ -124,7 +129,6 @@ function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cell
         <button type="button" className="button" onClick={give}>
           {say('table.rest')}
         </button>
-        <span className="soft">{say('table.rest.about')}</span>
       </p>
       {refusal && <ErrorMessage error={refusal} />}
       {told && <p role="status">{told}</p>}

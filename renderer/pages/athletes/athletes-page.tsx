@@ -55,7 +55,7 @@ function useColumns(): Column<AthleteRecord>[] {
       sortBy: (record) => age(record) ?? Number.MAX_SAFE_INTEGER,
     },
     {
-      title: say('athletes.stature'),
+      title: say('athlete.stature'),
       numeric: true,
       cell: ({ athlete }) => format.length(athlete.statureM),
       sortBy: ({ athlete }) => athlete.statureM,

@@ -15,7 +15,7 @@ export function LookBanner(props: {
         {say('revisions.put-on-bench')}
       </button>
       <button type="button" className="button" onClick={props.onEnd}>
-        {say('revisions.back-to-bench')}
+        {say('trial.leave')}
       </button>
     </div>
   );

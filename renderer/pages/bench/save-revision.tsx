@@ -63,7 +63,7 @@ function RevisionForm(props: RevisionProps) {
             {say('revisions.cancel')}
           </button>
           <button type="submit" className="button chief">
-            {say('revisions.save.keep')}
+            {say('trial.keep')}
           </button>
         </>
       }
@@ -78,7 +78,7 @@ function RevisionForm(props: RevisionProps) {
         hint={say('revisions.save.name.hint')}
         autoFocus
       />
-      <Field as="notes" {...form.at('reason')} label={say('revisions.save.reason')} lines={3} />
+      <Field as="notes" {...form.at('reason')} label={say('athlete.limits.reason')} lines={3} />
       <TrialAnswerTicks {...ticks} />
     </Form>
   );

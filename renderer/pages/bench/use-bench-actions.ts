@@ -21,7 +21,7 @@ export function useBenchActions(fitId: string): void {
       { id: 'duplicate', name: say('menu.duplicate'), run: () => void duplicateFit(document.getState().fit) },
       {
         id: 'trial',
-        name: say('do.trial'),
+        name: say('trials.enter'),
         words: say('do.trial.words'),
         run: () => go({ page: 'trial', id: fitId }),
       },

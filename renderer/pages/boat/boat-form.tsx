@@ -47,7 +47,7 @@ export function BoatForm(props: { boat: Boat | null; id: string; onChanged?: () 
       className="entries boat-entries"
       buttons={
         <button className="button chief" type="submit">
-          {say('boat.save')}
+          {say('trial.keep')}
         </button>
       }
     >

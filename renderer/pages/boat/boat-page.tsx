@@ -13,14 +13,14 @@ export function BoatPage({ id }: { id: string }) {
   const { record, error, reload } = useBoat(id);
   return (
     <Page
-      title={record?.boat.name ?? say('boat.new')}
+      title={record?.boat.name ?? say('boats.new')}
       wide
       tools={
         record && (
           <>
             <DuplicateBoat boat={record.boat} />
             <a className="button" href={hrefOf({ page: 'hull', id })}>
-              {say('hull.link')}
+              {say('boat.float.go')}
             </a>
           </>
         )

@@ -81,7 +81,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
         <p className="row" role="status">
           {say('photos.removed')}
           <button type="button" className="button words" onClick={() => bringBack(removed)}>
-            {say('photos.undo')}
+            {say('archive.back.replace')}
           </button>
         </p>
       )}

@@ -18,7 +18,6 @@ export function BoatRails({ form }: BoatSectionProps) {
   return (
     <section>
       <h2>{say('boat.rails')}</h2>
-      <p className="soft">{say('boat.rails.about')}</p>
       {rails.map((_, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a pair is its place in the list
         <div className="entry-row kept-row" key={i}>

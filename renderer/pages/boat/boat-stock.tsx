@@ -9,7 +9,6 @@ export function BoatStock({ form }: BoatSectionProps) {
   return (
     <section>
       <h2>{say('boat.stock')}</h2>
-      <p className="soft">{say('boat.stock.about')}</p>
       <Pieces
         title={say('boat.stock.pads')}
         names={pads.map(({ name }) => name)}

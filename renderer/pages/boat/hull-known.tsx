@@ -53,7 +53,7 @@ export function HullKnown({ boat }: { boat: Boat }) {
             ? []
             : [
                 {
-                  title: say('boat.known.now'),
+                  title: say('athlete-page.now'),
                   numeric: true,
                   cell: ([figure, times]: (typeof FIGURES)[number]) => spread(times * spreads.now[figure]),
                 },

@@ -69,8 +69,6 @@ export function SectionsView({ source }: { source: HullSource | null }) {
           beam: format.length(beam),
           depth: format.length(depth),
         })}
-        <br />
-        <span className="soft">{say('boat.sections.about')}</span>
       </figcaption>
     </figure>
   );

@@ -63,14 +63,14 @@ export function CrewSettings({ fit }: { fit: Fit }) {
           {seats.map((_, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
             <th key={index} scope="col">
-              {say('crew.seat', { number: index + 1 })}
+              {say('new-fit.seat', { number: index + 1 })}
             </th>
           ))}
         </tr>
       </thead>
       <tbody>
         {row(say('crew.paddler'), (_, index) => nameInSeat(fit, index))}
-        {row(say('crew.sheet.paddles'), ({ seat }) => side(seat.side))}
+        {row(say('athlete.side'), ({ seat }) => side(seat.side))}
         {row(say('crew.sheet.kneels'), ({ seat }) => side(seat.kneels ?? seat.side))}
         {row(say('crew.sheet.mark'), ({ station }) => alongText(-station, format))}
       </tbody>

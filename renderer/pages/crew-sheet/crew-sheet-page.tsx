@@ -30,10 +30,10 @@ export function CrewSheetPage({ fitId }: { fitId: string }) {
       tools={
         <>
           <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
-            {say('crew.sheet.back')}
+            {say('trial.leave')}
           </a>
           <button type="button" className="button" onClick={() => window.print()}>
-            {say('crew.sheet.print')}
+            {say('hull.print')}
           </button>
         </>
       }
@@ -113,7 +113,9 @@ function Afloat({ report }: { report: Report }) {
           );
         })}
       </ul>
-      <p>{report.balance ? balanceSentence(report.balance, format.value) : say('crew.no-float')}</p>
+      <p>
+        {report.balance ? balanceSentence(report.balance, format.value) : say('drawing.strip.not-afloat')}
+      </p>
     </>
   );
 }

@@ -28,7 +28,7 @@ async function duplicateFit(id: string): Promise<CallResult<unknown>> {
 function FitWays({ fit: { id, name } }: { fit: FitSummary }) {
   return (
     <span className="row">
-      <a href={hrefOf({ page: 'set-out', id })} aria-label={say('setout.way.of', { name })}>
+      <a href={hrefOf({ page: 'set-out', id })} aria-label={say('setout.title', { name })}>
         {say('setout.way')}
       </a>
       <a href={hrefOf({ page: 'show', id })} aria-label={say('show.way.of', { name })}>

@@ -30,7 +30,7 @@ export function FullSizePage({ fitId }: { fitId: string }) {
       wide
       tools={
         <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
-          {say('fullsize.back')}
+          {say('trial.leave')}
         </a>
       }
     >

@@ -41,7 +41,7 @@ export function MeasureScreen(props: {
             {say('fullsize.again')}
           </button>
           <button type="button" className="button words" onClick={() => keep(null)}>
-            {say('fullsize.forget')}
+            {say('history.remove')}
           </button>
         </p>
       )}

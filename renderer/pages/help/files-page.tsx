@@ -1,24 +1,11 @@
+import { fitSchema } from '../../../core/document/fit-schema.ts';
+import { schemaParts } from '../../../core/document/schema-parts.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
-/** The parts of a fit's file, the outermost first. */
-const PARTS = [
-  'fit',
-  'boat',
-  'usual',
-  'tape',
-  'offsets',
-  'seat',
-  'athlete',
-  'kneePad',
-  'rearRest',
-  'frontFoot',
-  'paddle',
-  'stroke',
-  'water',
-] as const;
+const PARTS = schemaParts(fitSchema);
 
 /** What files the program reads and writes, and every field of a fit. */
 export function FilesPage() {
@@ -34,8 +21,8 @@ export function FilesPage() {
       <div className="entries">
         <section>
           <p>{say('help.files.bundle')}</p>
-          <p>{say('help.files.athletes')}</p>
-          <p>{say('help.files.offsets')}</p>
+          <p>{say('table.in.about')}</p>
+          <p>{say('boat.offsets.about')}</p>
         </section>
         <section>
           <h2>{say('help.files.one-fit')}</h2>
@@ -44,10 +31,10 @@ export function FilesPage() {
           <p>{say('help.files.frame')}</p>
           <DataTable
             rows={PARTS}
-            rowKey={(part) => part}
+            rowKey={(part) => part.path + part.fields.join()}
             columns={[
-              { title: say('help.files.part'), isName: true, cell: (part) => say(`help.files.part.${part}`) },
-              { title: say('help.files.fields'), cell: (part) => say(`help.files.fields.${part}`) },
+              { title: say('help.files.part'), isName: true, cell: ({ path }) => path || '{ }' },
+              { title: say('help.files.fields'), cell: ({ fields }) => fields.join(', ') },
             ]}
           />
         </section>

@@ -19,7 +19,7 @@ const STEPS = [
 const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'reach', 'tab'] as const;
 
 /** What a club's volunteer does for a library. */
-const LIBRARY_STEPS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
+const LIBRARY_STEPS = [1, 2, 3, 4, 5] as const;
 
 /** How to use the bench, its keys, and the cautions. */
 export function HelpPage() {
@@ -70,7 +70,7 @@ export function HelpPage() {
         </section>
         <section>
           <p>
-            <a href={hrefOf({ page: 'help-files' })}>{say('help.files.link')}</a>
+            <a href={hrefOf({ page: 'help-files' })}>{say('help.files')}</a>
           </p>
         </section>
         <section>

@@ -4,7 +4,7 @@ import { useCall } from '../../client/use-call.ts';
 import { FoundList } from '../../find/found-list.tsx';
 import { useFound } from '../../find/use-found.ts';
 import { instantText } from '../../language/dates.ts';
-import { say, sayCount } from '../../language/messages.ts';
+import { type MessageKey, say, sayCount } from '../../language/messages.ts';
 import { hrefOf, type Route } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
@@ -93,15 +93,15 @@ function FirstSteps() {
   const boats = useCall('boats.list', FIRST);
   const fits = useCall('fits.list', FIRST);
   if (!athletes.value || !boats.value || !fits.value || fits.value.length > 0) return null;
-  const steps: readonly [boolean, 'athlete' | 'boat' | 'fit', Route, string][] = [
-    [athletes.value.length === 0, 'athlete', { page: 'athlete', id: 'new' }, say('athletes.new')],
-    [boats.value.length === 0, 'boat', { page: 'boat', id: 'new' }, say('boats.new')],
-    [true, 'fit', { page: 'new-fit' }, say('fits.new')],
+  const steps: readonly [boolean, MessageKey, Route, string][] = [
+    [athletes.value.length === 0, 'athletes.empty', { page: 'athlete', id: 'new' }, say('athletes.new')],
+    [boats.value.length === 0, 'boats.empty', { page: 'boat', id: 'new' }, say('boats.new')],
+    [true, 'fits.empty', { page: 'new-fit' }, say('fits.new')],
   ];
   const [, what, route, name] = steps.find(([missing]) => missing)!;
   return (
     <div className="go-on">
-      <p>{say(`recent.first.${what}`)}</p>
+      <p>{say(what)}</p>
       <a className="button chief" href={hrefOf(route)}>
         {name}
       </a>

@@ -4,6 +4,7 @@ import type { Hull } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useBoat } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
+import { whyNot } from '../../language/why-not.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
@@ -47,13 +48,13 @@ function hullOrWhyNot(boat: Boat): Hull | string {
   try {
     return hullOfBoat(boat);
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return whyNot(error);
   }
 }
 
 function HullSheets({ boat, onChanged }: { boat: Boat; onChanged: () => void }) {
   const hull = useMemo(() => hullOrWhyNot(boat), [boat]);
-  if (typeof hull === 'string') return <p role="alert">{say('hull.broken', { why: hull })}</p>;
+  if (typeof hull === 'string') return <p role="alert">{say('setout.broken', { why: hull })}</p>;
   return (
     <div className="hull-sheets">
       <LinesPlan hull={hull} name={boat.name} />

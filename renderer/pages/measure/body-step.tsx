@@ -57,7 +57,7 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
         <MeasurePicture measure="stature" spoken={say('measure.picture.body')} />
         <div className="stack">
           <TextField
-            label={say('measure.on')}
+            label={say('athlete.measured')}
             type="date"
             value={session.takenOn}
             onChange={(takenOn) => takenOn && change({ takenOn })}

@@ -24,7 +24,7 @@ export function MeasurePage({ id }: { id: string }) {
       wide
       tools={
         <a className="button" href={hrefOf({ page: 'athlete', id })}>
-          {say('measure.back')}
+          {say('timeline.back')}
         </a>
       }
     >

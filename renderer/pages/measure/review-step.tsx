@@ -56,7 +56,7 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
       {isEarlier(session, athlete) && (
         <p className="soft">{say('measure.older', { day: dateText(athlete.measuredOn) })}</p>
       )}
-      {ahead && <p className="field-problem">{`${say('measure.on')}: ${say('field.date-ahead')}`}</p>}
+      {ahead && <p className="field-problem">{`${say('athlete.measured')}: ${say('field.date-ahead')}`}</p>}
       {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button type="button" className="button chief" disabled={nothing || ahead} onClick={keep}>
@@ -98,6 +98,12 @@ interface ResultRow {
   readonly now: string;
 }
 
+const COLUMNS = [
+  ['value', 'measure.end.value'],
+  ['doubt', 'measure.end.doubt'],
+  ['now', 'athlete-page.before'],
+] as const;
+
 function ResultTable(props: { athlete: Athlete; result: ReturnType<typeof sessionResult> }) {
   const format = useFormat();
   return (
@@ -106,8 +112,8 @@ function ResultTable(props: { athlete: Athlete; result: ReturnType<typeof sessio
       rowKey={({ name }) => name}
       columns={[
         { title: say('measure.end.what'), isName: true, cell: ({ name }) => name },
-        ...(['value', 'doubt', 'now'] as const).map((column) => ({
-          title: say(`measure.end.${column}`),
+        ...COLUMNS.map(([column, title]) => ({
+          title: say(title),
           numeric: true,
           cell: (row: ResultRow) => row[column],
         })),

@@ -32,7 +32,7 @@ export function NewFitPage() {
   const athletes = useCall('athletes.list', EVERYTHING);
   const error = boats.error ?? athletes.error;
   return (
-    <Page title={say('new-fit.title')}>
+    <Page title={say('fits.new')}>
       {error && <ErrorMessage error={error} />}
       {boats.value &&
         athletes.value &&
@@ -95,7 +95,7 @@ function NewFitForm(listed: Listed) {
         {record && (
           <TextField
             {...form.at('name')}
-            label={say('new-fit.name')}
+            label={say('measures.fit-name')}
             value={fit.named}
             onChange={(name) => form.change({ name })}
           />

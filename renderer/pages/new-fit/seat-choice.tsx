@@ -30,7 +30,7 @@ export function SeatChoice(props: {
   const path = `seats.${index}.athleteId`;
   const options = [
     ...athletes.map(({ id, athlete }) => ({ value: id, name: athlete.name })),
-    ...(seats > 1 ? [{ value: NOBODY, name: say('new-fit.empty-seat') }] : []),
+    ...(seats > 1 ? [{ value: NOBODY, name: say('bench.seat.nobody') }] : []),
   ];
   return (
     <div className="entry-row">
@@ -49,7 +49,7 @@ export function SeatChoice(props: {
       )}
       {choice.athleteId && (
         <ChoiceField
-          label={say('new-fit.side')}
+          label={say('athlete.side')}
           value={side}
           onChange={(value) => choose({ side: value })}
           options={[

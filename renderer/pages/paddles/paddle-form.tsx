@@ -20,10 +20,10 @@ export function PaddleForm({ paddle, id }: { paddle: StockPaddleDocument | null;
       buttons={
         <>
           <button type="submit" className="button chief">
-            {say('paddles.entry.keep')}
+            {say('trial.keep')}
           </button>
           <a className="button" href={hrefOf({ page: 'paddles' })}>
-            {say('paddles.entry.leave')}
+            {say('revisions.cancel')}
           </a>
         </>
       }
@@ -37,9 +37,9 @@ export function PaddleForm({ paddle, id }: { paddle: StockPaddleDocument | null;
           label={say('paddles.entry.blade')}
           hint={say('paddles.entry.blade.hint')}
         />
-        <Field as="angle" {...form.at('bladeAngleDeg')} label={say('paddles.entry.angle')} stepped />
-        <Field as="mass" {...form.at('massKg')} label={say('paddles.entry.mass')} />
-        <Field as="text" {...form.at('note')} label={say('paddles.entry.note')} />
+        <Field as="angle" {...form.at('bladeAngleDeg')} label={say('paddle.blade-angle')} stepped />
+        <Field as="mass" {...form.at('massKg')} label={say('paddles.mass')} />
+        <Field as="text" {...form.at('note')} label={say('paddles.note')} />
       </section>
     </Form>
   );

@@ -39,12 +39,12 @@ function WhichSetting({ opened, seats, choices, onChange }: PanelProps) {
       <legend>{say('setout.which')}</legend>
       {seats.length > 1 && (
         <ChoiceField
-          label={say('setout.which.seat')}
+          label={say('bench.seat')}
           value={String(choices.seat)}
           onChange={(seat) => onChange({ seat: Number(seat) })}
           options={seats.map(({ index, name }) => ({
             value: String(index),
-            name: say('setout.which.seat.of', { number: index + 1, name }),
+            name: say('bench.seat.of', { number: index + 1, name }),
           }))}
         />
       )}
@@ -55,8 +55,8 @@ function WhichSetting({ opened, seats, choices, onChange }: PanelProps) {
         options={momentsOf(opened).map(({ key, revision }) => ({
           value: key,
           name: revision
-            ? say('setout.which.revision', { number: revisionNumber(revision), name: revision.name })
-            : say('setout.which.present'),
+            ? say('showing.revision', { number: revisionNumber(revision), name: revision.name })
+            : say('showing.present'),
         }))}
       />
       {choices.state === PRESENT && opened.draftSavedAt !== null && (
@@ -108,7 +108,6 @@ function HowItIsBuilt({ fit, choices: { seat } }: PanelProps) {
         {pad && <li>{say('setout.making.shelf.pad', { name: pad.name })}</li>}
         {rest && <li>{say('setout.making.shelf.rest', { name: rest.name })}</li>}
       </ul>
-      <p className="field-hint">{say('setout.making.where')}</p>
       <p className="row">
         {athlete && <a href={hrefOf({ page: 'athlete', id: athlete })}>{say('setout.making.athlete')}</a>}
         {boat && <a href={hrefOf({ page: 'boat', id: boat })}>{say('setout.making.boat')}</a>}

@@ -10,6 +10,7 @@ import { templatesOf } from '../../../core/setout/templates.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
 import { say, words } from '../../language/messages.ts';
+import { whyNot } from '../../language/why-not.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import type { Choices } from './choices.ts';
@@ -26,7 +27,7 @@ function computed(fit: Fit): Computed | string {
   try {
     return { hull: hullOfBoat(fit.boat), report: evaluateFit(fit) };
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return whyNot(error);
   }
 }
 

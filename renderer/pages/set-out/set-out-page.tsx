@@ -21,10 +21,10 @@ export function SetOutPage({ fitId }: { fitId: string }) {
       tools={
         <>
           <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
-            {say('setout.back')}
+            {say('trial.leave')}
           </a>
           <button type="button" className="button" onClick={() => window.print()}>
-            {say('setout.sheet.print')}
+            {say('do.print')}
           </button>
         </>
       }

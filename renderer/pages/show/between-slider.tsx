@@ -68,7 +68,7 @@ function Sample({ dashed }: { dashed: boolean }) {
 }
 
 function placeText(percent: number): string {
-  if (percent === 0) return say('show.between.before');
-  if (percent === WHOLE) return say('show.between.now');
+  if (percent === 0) return say('athlete-page.before');
+  if (percent === WHOLE) return say('athlete-page.now');
   return say('show.between.part', { percent });
 }

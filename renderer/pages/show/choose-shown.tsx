@@ -34,30 +34,30 @@ export function ChooseShown(props: {
         <Dialog className="popover stack show-choose" aria-label={say('showing.choose')}>
           {seats.length > 1 && (
             <SelectField
-              label={say('showing.seat')}
+              label={say('bench.seat')}
               value={String(choices.seat)}
               onChange={(seat) => onChange({ seat: Number(seat) })}
               options={seats.map(({ index, name }) => ({
                 value: String(index),
-                name: say('showing.seat.of', { number: index + 1, name }),
+                name: say('bench.seat.of', { number: index + 1, name }),
               }))}
             />
           )}
           <SelectField
-            label={say('showing.now')}
+            label={say('athlete-page.now')}
             value={choices.now}
             onChange={(now) => onChange({ now })}
             options={states}
           />
           <SelectField
-            label={say('showing.before')}
+            label={say('athlete-page.before')}
             value={choices.before ?? NOTHING}
             onChange={(before) => onChange({ before: before === NOTHING ? null : before })}
             options={[{ value: NOTHING, name: say('showing.nothing-before') }, ...states]}
           />
           <div>
             <Tick
-              name={say('showing.mass')}
+              name={say('athlete.mass')}
               isOn={choices.showsMass}
               onChange={(showsMass) => onChange({ showsMass })}
             />

@@ -29,7 +29,7 @@ export function ShowPage({ fitId }: { fitId: string }) {
             {say(screen.filled ? 'show.unfill' : 'show.fill')}
           </button>
           <a className="button bare" href={hrefOf({ page: 'fit', id: fitId })}>
-            {say('show.back')}
+            {say('trial.leave')}
           </a>
         </OpenShow>
       )}

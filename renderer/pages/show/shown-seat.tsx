@@ -100,7 +100,7 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
         <p>
           {say('athlete-page.kneels', { side: shown.story.kneels })}
           {choices.showsMass && massKg !== undefined && (
-            <span className="show-mass">{say('showing.mass.is', { mass: format.mass(massKg) })}</span>
+            <span className="show-mass">{say('athlete-page.mass', { mass: format.mass(massKg) })}</span>
           )}
         </p>
       </div>

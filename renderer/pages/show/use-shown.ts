@@ -7,6 +7,7 @@ import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type ShowScene, showScene } from '../../../core/show/show-scene.ts';
 import { type ShownFit, type ShowStory, showStory } from '../../../core/show/show-story.ts';
 import { words } from '../../language/messages.ts';
+import { whyNot } from '../../language/why-not.ts';
 
 /** A fit with its report and hull; a text says why its boat cannot be drawn. */
 type Solved = (ShownFit & { readonly hull: Hull }) | string;
@@ -23,7 +24,7 @@ function solved(fit: Fit): Solved {
   try {
     return { fit, report: evaluateFit(fit), hull: hullOfBoat(fit.boat) };
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return whyNot(error);
   }
 }
 

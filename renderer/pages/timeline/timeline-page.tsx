@@ -69,7 +69,7 @@ function Kept({ entry }: { entry: Extract<TimelineEntry, { kind: 'revision' }> }
     <div>
       <h2>
         <a href={hrefOf({ page: 'fit', id: entry.fitId })}>
-          {say('timeline.revision', { number: revisionNumber(entry.revision), name })}
+          {say('trial.tried.revision', { number: revisionNumber(entry.revision), name })}
         </a>
       </h2>
       <p className="soft">{say('timeline.fit', { fit: entry.fitName, boat: entry.boatName })}</p>

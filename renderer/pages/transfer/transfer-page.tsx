@@ -34,7 +34,7 @@ export function TransferPage({ fitId }: { fitId: string }) {
       title={say('transfer.title', { fit: fit?.name ?? '' })}
       tools={
         <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
-          {say('transfer.back')}
+          {say('trial.leave')}
         </a>
       }
       wide
@@ -62,7 +62,7 @@ function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
         <p>{sayCount('transfer.no-boat', fit.seats.length)}</p>
         <p>
           <a className="button" href={hrefOf({ page: 'boat', id: 'new' })}>
-            {say('transfer.measure')}
+            {say('new-fit.make-boat')}
           </a>
         </p>
       </div>
@@ -80,7 +80,7 @@ function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
           onChange={setBoatId}
         />
       </div>
-      {boat && !answer && <p className="soft">{say('transfer.working')}</p>}
+      {boat && !answer && <p className="soft">{say('proposal.working')}</p>}
       {answer && <Answered answer={answer} />}
     </div>
   );

@@ -29,7 +29,7 @@ export function TransferTable(props: TableProps) {
       <table className="ruled transfer-table">
         <caption className="only-spoken">{say('transfer.caption')}</caption>
         <Head columns={columns} onMake={onMake} />
-        <Rows columns={columns} title={say('transfer.trim')} seat={null} />
+        <Rows columns={columns} title={say('crew.sheet.afloat')} seat={null} />
         {occupied.map(({ seat, athlete }) => (
           <Rows
             key={seat}

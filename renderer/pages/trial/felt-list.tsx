@@ -32,7 +32,7 @@ export function FeltList({ form }: TrialSectionProps) {
                 aria-label={say('trial.remove', { what: name })}
                 onClick={() => form.change({ felt: felt.filter((_, other) => other !== i) })}
               >
-                {say('trial.remove.short')}
+                {say('history.remove')}
               </button>
             </div>
           </li>

@@ -41,7 +41,7 @@ export function TrialSubject(props: SubjectProps) {
             onChange={(seat) => form.change({ seat: Number(seat) })}
             options={seats.map(({ index, name }) => ({
               value: String(index),
-              name: say('trial.seat.of', { number: index + 1, name }),
+              name: say('bench.seat.of', { number: index + 1, name }),
             }))}
           />
         )}

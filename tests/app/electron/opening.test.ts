@@ -30,7 +30,7 @@ describe('a bundle that the system opens with the program', () => {
     expect(way.standIn.windows[0]!.sent).toEqual([IMPORT]);
     expect(await way.call('bundle.preview', { upload: null })).toMatchObject({
       ok: false,
-      error: { problems: [{ message: expect.stringContaining('is not a zip file') }] },
+      error: { problems: [{ message: expect.stringContaining('not a bundle') }] },
     });
     await way.close();
   });
@@ -42,7 +42,7 @@ describe('a bundle that the system opens with the program', () => {
     way.standIn.app.emit('second-instance', {}, ['kneelwright', 'near.kneelwright'], folder);
     expect(way.standIn.windows[0]!.sent).toEqual([IMPORT]);
     expect(await way.call('bundle.preview', { upload: null })).toMatchObject({
-      error: { problems: [{ message: expect.stringContaining('is not a zip file') }] },
+      error: { problems: [{ message: expect.stringContaining('not a bundle') }] },
     });
     await way.close();
   });

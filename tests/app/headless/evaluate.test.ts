@@ -63,10 +63,10 @@ describe('evaluate', () => {
     fit.boat.massKg = -4;
     fit.seats[0]!.side = 'up';
     expect(refusal(file('bad.json', { ...fit, colour: 'red' }))).toEqual([
-      'boat.massKg: -4 is too small; allowed is 1 to 200 kg',
-      'seats[0].side: "up" is not known here; allowed is one of left, right',
-      'heelDeg: "3" is not a number from -30 to 30 degrees',
-      '"colour" is not known here; allowed are format, name, boat, seats, water, heelDeg, notes',
+      'boat.massKg: -4 is too small; at least 1 kg',
+      'seats[0].side: "up" is not known here; allowed: left, right',
+      'heelDeg: “3” is not a number from -30 to 30°',
+      '"colour" is not known here; allowed: format, name, boat, seats, water, heelDeg, notes',
     ]);
   });
 
@@ -83,15 +83,13 @@ describe('evaluate', () => {
     const boat = { ...fit.boat, hull: { kind: 'offsets', stations: [station(0), station(0), station(1)] } };
     const lines = refusal(file('hull.json', { ...fit, boat }));
     expect(lines).toHaveLength(1);
-    expect(lines).toEqual(['boat.hull.stations[1]: this station stands where station 1 does']);
+    expect(lines).toEqual(['boat.hull.stations[1]: This station is at the same place as station 1.']);
   });
 
   it('refuses what is no fit at all, in one line each', () => {
-    expect(refusal()).toEqual(['no file was named; needed is the path of one fit as JSON']);
+    expect(refusal()).toEqual(['Needed: the path of one fit as JSON.']);
     expect(refusal('a', 'b')).toHaveLength(1);
-    expect(refusal('--frobnicate')).toEqual([
-      '--frobnicate: is not known here; allowed is --help or one file',
-    ]);
+    expect(refusal('--frobnicate')).toEqual(['--frobnicate is not known; allowed: --help or one file.']);
     expect(refusal(join(folder, 'none.json'))[0]).toContain('there is no such file');
     mkdirSync(join(folder, 'dir.json'));
     expect(refusal(join(folder, 'dir.json'))[0]).toContain('is a folder');
@@ -101,7 +99,7 @@ describe('evaluate', () => {
       expect(refusal(file(`odd${i}.json`, text))).toEqual([expect.stringContaining('is not an object')]);
     }
     truncateSync(file('huge.json', ''), 65 * 1024 * 1024);
-    expect(refusal(join(folder, 'huge.json'))[0]).toContain('allowed is at most 64 MB');
+    expect(refusal(join(folder, 'huge.json'))[0]).toContain('64 MB, the most allowed');
   });
 
   it.runIf(process.platform === 'linux')('says that the report could not be written, and ends so', () => {
@@ -114,7 +112,7 @@ describe('evaluate', () => {
     });
     closeSync(full);
     expect(status).toBe(1);
-    expect(stderr).toMatch(/^the report could not be written \(ENOSPC\); .*\n$/);
+    expect(stderr).toMatch(/^The report could not be written \(ENOSPC\); .*\n$/);
   });
 
   it.runIf(process.platform === 'linux')('does not read on for ever where a file has no end', () => {
@@ -124,7 +122,7 @@ describe('evaluate', () => {
   it('refuses a name with a line break or half a character in it', () => {
     const fit = inventedFit();
     expect(refusal(file('break.json', { ...fit, name: 'one\n0\nCIRCLE' }))).toEqual([
-      'name: holds a line break or tab; allowed is one line',
+      'name: has a line break or tab; one line is allowed',
     ]);
     expect(refusal(file('half.json', { ...fit, name: 'half \ud83d' }))[0]).toContain('half a character');
     expect(refusal(file('bell.json', { ...fit, notes: 'bell \u0007' }))[0]).toContain('control character');
@@ -133,6 +131,6 @@ describe('evaluate', () => {
   it('explains itself', () => {
     const { status, stdout } = evaluate('--help');
     expect(status).toBe(0);
-    expect(stdout).toContain('npm run -s evaluate -- FILE.json');
+    expect(stdout).toContain('npm run evaluate -- FILE');
   });
 });

@@ -21,7 +21,7 @@ const log = () => openLog(temporaryFolder());
 describe('watching the window', () => {
   it('takes a window that stays silent for hung, ends it and says so', async () => {
     const run = await watchWindow(windowThat(STAY), { log: log(), readyWithinMs: 400 });
-    expect(run).toMatchObject({ kind: 'not-opened', reason: expect.stringContaining('no sign of a window') });
+    expect(run).toMatchObject({ kind: 'not-opened', reason: expect.stringContaining('did not appear') });
   });
 
   it('ends a hung window that does not listen', async () => {
@@ -32,8 +32,8 @@ describe('watching the window', () => {
 
   it('takes an end before the report for a window that never came up, also with exit code 0', async () => {
     for (const [script, how] of [
-      ['process.exit(0)', 'exit code 0'],
-      ['process.exit(7)', 'exit code 7'],
+      ['process.exit(0)', 'exit 0'],
+      ['process.exit(7)', 'exit 7'],
       ["process.kill(process.pid, 'SIGSEGV')", 'by SIGSEGV'],
     ] as const) {
       const run = await watchWindow(windowThat(script), { log: log() });
@@ -48,14 +48,14 @@ describe('watching the window', () => {
     const script = "console.error('FATAL: no GPU'); process.exit(1)";
     const run = await watchWindow(windowThat(script), { log: kept });
     expect(run).toMatchObject({ said: ['FATAL: no GPU'] });
-    expect(readFileSync(kept.path, 'utf8')).toMatch(/window: FATAL: no GPU\n.*window: ended, exit code 1\n/);
+    expect(readFileSync(kept.path, 'utf8')).toMatch(/window: FATAL: no GPU\n.*window: ended, exit 1\n/);
   });
 
   it('knows a window that was open: closed by the person, or broken off', async () => {
     const closed = await watchWindow(windowThat(READY), { log: log() });
     expect(closed).toEqual({ kind: 'closed', code: 0 });
     const broken = await watchWindow(windowThat(`${READY} process.exitCode = 3;`), { log: log() });
-    expect(broken).toEqual({ kind: 'broke-off', how: 'exit code 3' });
+    expect(broken).toEqual({ kind: 'broke-off', how: 'exit 3' });
   });
 
   it('lets a window be as long as it likes once it has reported', async () => {
@@ -74,7 +74,7 @@ describe('watching the window', () => {
       await turn();
       vi.advanceTimersByTime(401);
       writeFileSync(mayEnd, '');
-      expect(await watching).toEqual({ kind: 'broke-off', how: 'exit code 3' });
+      expect(await watching).toEqual({ kind: 'broke-off', how: 'exit 3' });
     } finally {
       vi.useRealTimers();
     }

@@ -15,39 +15,34 @@ const length = z.number().min(0.5).max(2).meta({ unit: 'm' });
 
 describe('a problem in an input', () => {
   it.each([
-    ['a number too large', length, 3, '3 is too large; allowed is 0.5 to 2 m'],
-    ['a number too small', length, -1, '-1 is too small; allowed is 0.5 to 2 m'],
-    ['a number open above', z.number().min(1), 0, '0 is too small; allowed is at least 1'],
-    ['a text for a number', length, '1,5', '"1,5" is not a number from 0.5 to 2 m'],
-    ['nothing for a number', length, undefined, 'missing; needed is a number from 0.5 to 2 m'],
-    ['an infinity', length, Number.POSITIVE_INFINITY, 'Infinity is not a number from 0.5 to 2 m'],
-    [
-      'an angle',
-      z.number().max(90).meta({ unit: 'deg' }),
-      91,
-      '91 is too large; allowed is at most 90 degrees',
-    ],
-    ['a part of a whole', z.int(), 1.5, '1.5 is not a whole number'],
+    ['a number too large', length, 3, '3 is too large; at most 2 m'],
+    ['a number too small', length, -1, '-1 is too small; at least 0.5 m'],
+    ['a number open above', z.number().min(1), 0, '0 is too small; at least 1'],
+    ['a text for a number', length, '1,5', '“1,5” is not a number from 0.5 to 2 m'],
+    ['nothing for a number', length, undefined, 'missing; needed: a number from 0.5 to 2 m'],
+    ['an infinity', length, Number.POSITIVE_INFINITY, '“Infinity” is not a number from 0.5 to 2 m'],
+    ['an angle', z.number().max(90).meta({ unit: 'deg' }), 91, '91 is too large; at most 90°'],
+    ['a part of a whole', z.int(), 1.5, '“1.5” is not a whole number'],
     [
       'a word that is not on the list',
       z.enum(['left', 'right']),
       'up',
-      '"up" is not known here; allowed is one of left, right',
+      '"up" is not known here; allowed: left, right',
     ],
-    ['a missing word', z.enum(['left', 'right']), undefined, 'missing; needed is one of left, right'],
-    ['a wrong heading', z.literal('fit/1'), 'fit/9', '"fit/9" is not known here; allowed is fit/1'],
+    ['a missing word', z.enum(['left', 'right']), undefined, 'missing; needed: one of left, right'],
+    ['a wrong heading', z.literal('fit/1'), 'fit/9', '"fit/9" is not known here; allowed: fit/1'],
     ['an empty text', z.string().min(1), '', 'empty; some text is needed'],
-    ['a short text', z.string().min(3), 'ab', '2 characters is too short; allowed is at least 3'],
-    ['a long text', z.string().max(3), 'abcd', '4 characters is too long; allowed is at most 3'],
-    ['too many entries', z.array(z.number()).max(1), [1, 2], '2 entries is too many; allowed is at most 1'],
-    ['too few entries', z.array(z.number()).min(2), [1], '1 entries is too few; allowed is at least 2'],
-    ['a text for a list', z.array(z.number()), 'x', '"x" is not a list'],
-    ['a list for an object', z.strictObject({}), [1], 'a list of 1 is not an object with named values'],
-    ['an object for a text', z.string(), { a: 1 }, 'an object is not a text'],
-    ['a number for yes or no', z.boolean(), 1, '1 is not true or false'],
-    ['a wrong date', z.iso.date(), '2026-02-30', '"2026-02-30" does not read as a date (YYYY-MM-DD)'],
-    ['a wrong identifier', z.uuid(), 'me', '"me" does not read as an identifier (UUID)'],
-    ['a missing date', z.iso.date(), undefined, 'missing; needed is a date (YYYY-MM-DD)'],
+    ['a short text', z.string().min(3), 'ab', '2 characters; at least 3 needed'],
+    ['a long text', z.string().max(3), 'abcd', '4 characters; at most 3 allowed'],
+    ['too many entries', z.array(z.number()).max(1), [1, 2], '2 entries; at most 1 allowed'],
+    ['too few entries', z.array(z.number()).min(2), [1], '1 entry; at least 2 needed'],
+    ['a text for a list', z.array(z.number()), 'x', '“x” is not a list'],
+    ['a list for an object', z.strictObject({}), [1], '“[…]” is not an object with named values'],
+    ['an object for a text', z.string(), { a: 1 }, '“{…}” is not text'],
+    ['a number for yes or no', z.boolean(), 1, '“1” is not true or false'],
+    ['a wrong date', z.iso.date(), '2026-02-30', '“2026-02-30” is not a date (YYYY-MM-DD)'],
+    ['a wrong identifier', z.uuid(), 'me', '“me” is not an identifier (UUID)'],
+    ['a missing date', z.iso.date(), undefined, 'missing; needed: a date (YYYY-MM-DD)'],
   ])('of %s', (_what, schema, input, sentence) => {
     expect(lines(schema, input)).toEqual([sentence]);
   });
@@ -57,18 +52,18 @@ describe('a problem in an input', () => {
     fit.seats[0].kneePad.aftM = 99;
     fit.boat.hull.stations[2].beams[0].beamM = -1;
     expect(lines(fitSchema, fit)).toEqual([
-      'boat.hull.stations[2].beams[0].beamM: -1 is too small; allowed is 0 to 3 m',
-      'seats[0].kneePad.aftM: 99 is too large; allowed is -3 to 3 m',
+      'boat.hull.stations[2].beams[0].beamM: -1 is too small; at least 0 m',
+      'seats[0].kneePad.aftM: 99 is too large; at most 3 m',
     ]);
   });
 
   it('lists the names that are allowed, where one is not known', () => {
     expect(
       lines(z.strictObject({ a: z.number().optional(), b: z.number().optional() }), { c: 1, d: 2 }),
-    ).toEqual(['"c", "d" are not known here; allowed are a, b']);
+    ).toEqual(['"c", "d" are not known here; allowed: a, b']);
     const tape = z.partialRecord(z.enum(['knee', 'foot']), z.number());
     expect(lines(z.strictObject({ tape }), { tape: { nose: 1 } })).toEqual([
-      'tape: "nose" is not known here; allowed are knee, foot',
+      'tape: "nose" is not known here; allowed: knee, foot',
     ]);
   });
 

@@ -44,9 +44,7 @@ describe('the daily backup', () => {
     createFit(program.store, inventedFit());
     writeFileSync(join(folder, 'backups'), 'a file where the folder should be');
     await backUpOnceADay(program);
-    expect([...program.notices.values()]).toEqual([
-      expect.stringContaining('Today’s backup could not be made'),
-    ]);
+    expect([...program.notices.values()]).toEqual([expect.stringContaining('Today’s backup failed')]);
     const { rmSync } = await import('node:fs');
     rmSync(join(folder, 'backups'));
     await backUpOnceADay(program);

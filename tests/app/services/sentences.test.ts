@@ -4,6 +4,7 @@ import { findingSentences, rebuildingSentence } from '../../../app/services/find
 import { refusalSentence, SENTENCES } from '../../../app/services/sentences.ts';
 import { emptyCounts } from '../../../app/store/merge-counts.ts';
 import type { StoreRefusal } from '../../../app/store/open-store.ts';
+import { english } from '../../english.ts';
 
 /** One of each: the type makes a missing code an error here. */
 const REFUSALS: { readonly [C in StoreRefusal['code']]: Extract<StoreRefusal, { code: C }> } = {
@@ -71,16 +72,16 @@ describe('what the program says', () => {
     const base = { name: 'b', takenAt: '2026-03-01T08:00:00.000Z', cause: 'daily' as const, bytes: 1 };
     const whole = { ...rebuilding, cause: 'missing' as const, setAsideAt: '', base, complete: true };
     expect(rebuildingSentence(whole, null)).toBe(
-      'The data file was missing. The data was restored from the backup of 2026-03-01 and the journal: everything saved is there.',
+      'The data file was missing. The data was restored from the backup of 2026-03-01 and the journal; nothing is missing.',
     );
     const partly = rebuildingSentence(rebuilding, base.takenAt);
     expect(partly).toContain('quarantined unchanged at F/set-aside/k.db');
-    expect(partly).toMatch(/2 rows could not be read\..*restore from it what is missing\.$/);
+    expect(partly).toMatch(/2 rows could not be read\..*is good: restore from it\.$/);
     const pages = { rows: 40, unreadableRows: 3, unreadablePages: 1 };
     expect(rebuildingSentence({ ...rebuilding, pages }, null)).toMatch(
-      /read page by page: 40 rows were found\. 3 rows and 1 pages could not be read/,
+      /page by page 40 rows were found\. 3 rows and 1 pages are lost/,
     );
-    expect(rebuildingSentence(rebuilding, null)).toMatch(/If you have a bundle elsewhere, import it\.$/);
+    expect(rebuildingSentence(rebuilding, null)).toMatch(/Import a bundle if you have one\.$/);
   });
 
   it('of what was put right at the start is a sentence for each', () => {
@@ -96,9 +97,9 @@ describe('what the program says', () => {
     for (const [about, sentence] of said) expect(sentence, about).toMatch(/^[\p{Lu}\d].*\.$/u);
   });
 
-  it('of a bundle fits behind the name of a file', () => {
-    for (const [code, entry] of Object.entries(BUNDLE_PROBLEMS)) {
-      expect(spoken(entry), code).toMatch(/^(is|holds|cannot) [^\n]*[^.]$/);
+  it('of a bundle is whole sentences', () => {
+    for (const [code, key] of Object.entries(BUNDLE_PROBLEMS)) {
+      expect(english.say(key, { file: 'fits/1.json', most: 2 }), code).toMatch(/^\S[^\n]*\.$/);
     }
   });
 });

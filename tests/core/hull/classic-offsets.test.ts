@@ -19,7 +19,7 @@ const TABLE = [
 
 const read = (rows: readonly (readonly string[])[]) => {
   const table = offsetsFromTable(classicOffsets(rows) ?? rows);
-  if (!table.ok) throw new Error(table.problems[0]!.message);
+  if (!table.ok) throw new Error(table.problems[0]!.key);
   return hullFromOffsets({ name: 'classic', stations: table.stations });
 };
 
@@ -60,7 +60,7 @@ describe('offsets given out', () => {
   it('are read again as the same hull', () => {
     const hull = hullOfBoat(exampleFit().boat);
     const again = offsetsFromTable(offsetsOut(hull));
-    if (!again.ok) throw new Error(again.problems[0]!.message);
+    if (!again.ok) throw new Error(again.problems[0]!.key);
     expect(again.stations.length).toBe(hull.stations.length);
     for (const [k, { x, section }] of hull.stations.entries()) {
       const other = again.stations[k]!;

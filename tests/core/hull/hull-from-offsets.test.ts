@@ -1,9 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkOffsets, MOST_POINTS } from '../../../core/document/check-offsets.ts';
+import type { Message } from '../../../core/document/message.ts';
 import type { SectionPoint, Station } from '../../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
+import type { Words } from '../../../core/text/words.ts';
+import { english } from '../../english.ts';
+
+/** A problem as it is read. */
+const said = ({ key, values }: Message) => (english as Words).say(key, values);
 
 const SEED = 41;
 
@@ -92,9 +98,7 @@ describe('hullFromOffsets', () => {
       boxStations[2]!,
     ];
     expect(() => hullFromOffsets({ name: 'bad', stations })).toThrow(RangeError);
-    expect(() => hullFromOffsets({ name: 'bad', stations })).toThrow(
-      'station 2: the half-breadth must not be negative',
-    );
+    expect(() => hullFromOffsets({ name: 'bad', stations })).toThrow('station 2: offsets.half-negative');
   });
 });
 
@@ -108,7 +112,7 @@ describe('checkOffsets', () => {
   it.each([
     ['too few stations', boxStations.slice(0, 2), null, null, /at least 3 stations; there are 2/],
     ['no stations', [], null, null, /at least 3/],
-    ['a station twice', [...boxStations, boxStations[1]!], 3, null, /stands where station 2 does/],
+    ['a station twice', [...boxStations, boxStations[1]!], 3, null, /same place as station 2/],
     [
       'no water in it',
       boxStations.map(({ x }) => ({
@@ -126,7 +130,7 @@ describe('checkOffsets', () => {
     const [problem, ...rest] = checkOffsets(stations);
     expect(rest).toEqual([]);
     expect(problem).toMatchObject({ station, row });
-    expect(problem!.message).toMatch(message);
+    expect(said(problem!)).toMatch(message);
   });
 
   it.each([
@@ -191,13 +195,13 @@ describe('checkOffsets', () => {
         ],
       },
       1,
-      /must be the sheer, higher/,
+      /sheer must be the last point and higher/,
     ],
   ] as [string, Station, number | null, RegExp][])('%s', (_, station, row, message) => {
     const problems = withStation(station);
     expect(problems).toHaveLength(1);
     expect(problems[0]).toMatchObject({ station: 1, row });
-    expect(problems[0]!.message).toMatch(message);
+    expect(said(problems[0]!)).toMatch(message);
   });
 
   it('lists every problem, not the first alone', () => {
@@ -220,7 +224,7 @@ describe('checkOffsets', () => {
   it('refuses a table too large to handle', () => {
     const section = Array.from({ length: 1001 }, (_, i): SectionPoint => [0.1, i / 1000]);
     const stations = Array.from({ length: Math.ceil(MOST_POINTS / 1000) }, (_, x) => ({ x, section }));
-    expect(checkOffsets(stations)[0]!.message).toMatch(/thin them out/);
+    expect(said(checkOffsets(stations)[0]!)).toMatch(/too many/);
   });
 
   it(`agrees with hullFromOffsets on random tables, seed ${SEED}`, () => {

@@ -1,11 +1,17 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
+import type { Message } from '../../../core/document/message.ts';
 import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { readOffsetsHeader } from '../../../core/hull/offsets-header.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
+import type { Words } from '../../../core/text/words.ts';
+import { english } from '../../english.ts';
 import { sampleStations } from '../../reference/hydro-sample-hulls.ts';
+
+/** A problem as it is read. */
+const said = ({ key, values }: Message) => (english as Words).say(key, values);
 
 const SEED = 12;
 
@@ -81,45 +87,33 @@ describe('offsetsFromTable', () => {
       withLine('1000; 180; 100', '1000; wide; 100'),
       5,
       'half-breadth',
-      /"wide" is no number; expected a half-breadth/,
+      /“wide” is not a number; a half-breadth is needed/,
     ],
-    ['empty cell', withLine('1000; 180; 100', '1000; 180;'), 5, 'height', /cell is empty; expected a height/],
-    ['short row', withLine('1000; 180; 100', '1000; 180'), 5, 'height', /empty/],
-    ['thousands', withLine('1000; 180; 100', '1.000,5; 180; 100'), 5, 'station', /is no number/],
     [
-      'negative',
-      withLine('1000; 180; 100', '1000; -180; 100'),
+      'empty cell',
+      withLine('1000; 180; 100', '1000; 180;'),
       5,
-      'half-breadth',
-      /negative; expected 0 or more/,
-    ],
-    [
-      'falling',
-      withLine('1000; 200; 280', '1000; 200; 90'),
-      6,
       'height',
-      /falls below the row before it; expected the station from keel to sheer/,
+      /cell is empty; a height is needed/,
     ],
+    ['short row', withLine('1000; 180; 100', '1000; 180'), 5, 'height', /empty/],
+    ['thousands', withLine('1000; 180; 100', '1.000,5; 180; 100'), 5, 'station', /is not a number/],
+    ['negative', withLine('1000; 180; 100', '1000; -180; 100'), 5, 'half-breadth', /negative/],
+    ['falling', withLine('1000; 200; 280', '1000; 200; 90'), 6, 'height', /lower than in the row before/],
     ['one point', withLine('4000; 0; 40', '3000; 0; 40'), 10, 'station', /one point/],
-    ['too long', withLine('4000; 0; 40', '4e6; 0; 40'), 10, 'station', /m long; is the header’s unit right/],
-    [
-      'too broad',
-      withLine('1000; 200; 280', '1000; 20000; 280'),
-      6,
-      'half-breadth',
-      /m broad; is the header/,
-    ],
-    ['too deep', withLine('1000; 200; 280', '1000; 200; 28000'), 6, 'height', /m deep; is the header/],
+    ['too long', withLine('4000; 0; 40', '4e6; 0; 40'), 10, 'station', /m long/],
+    ['too broad', withLine('1000; 200; 280', '1000; 20000; 280'), 6, 'half-breadth', /m broad/],
+    ['too deep', withLine('1000; 200; 280', '1000; 200; 28000'), 6, 'height', /m deep/],
     [
       'flat middle',
       withLine('1000; 180; 100', '1000; 180; 10').replace('1000; 200; 280', '1000; 200; 10'),
       6,
       null,
-      /must be the sheer/,
+      /sheer must be the last point/,
     ],
   ] as const)('%s: one line, with its row and column', (_, text, row, column, message) => {
     const problems = problemsOf(text);
-    expect(problems.some((p) => p.row === row && p.column === column && message.test(p.message))).toBe(true);
+    expect(problems.some((p) => p.row === row && p.column === column && message.test(said(p)))).toBe(true);
   });
 
   it('three bad cells are three lines; nothing is half imported', () => {
@@ -140,11 +134,11 @@ describe('offsetsFromTable', () => {
     ['a header alone', rowsOf('x [m]; y [m]; z [m]'), /no points/],
     ['two stations', rowsOf('x [m]; y [m]; z [m]\n0;0;0\n0;0.1;1\n1;0;0\n1;0.2;1'), /at least 3 stations/],
     ['no water', rowsOf('x [m]; y [m]; z [m]\n0;0;0\n0;0;1\n1;0;0\n1;0;1\n2;0;0\n2;0;1'), /holds no water/],
-    ['a flood of rows', Array.from({ length: 100_002 }, () => ['1', '2', '3']), /thin the table out/],
+    ['a flood of rows', Array.from({ length: 100_002 }, () => ['1', '2', '3']), /too many/],
   ] as const)('%s: says so', (_, rows, message) => {
     const read = offsetsFromTable(rows);
     expect(read.ok).toBe(false);
-    if (!read.ok) expect(read.problems[0]!.message).toMatch(message);
+    if (!read.ok) expect(said(read.problems[0]!)).toMatch(message);
   });
 
   it('a thousand bad rows end in one line that counts the rest', () => {
@@ -152,7 +146,7 @@ describe('offsetsFromTable', () => {
     const read = offsetsFromTable(rows);
     if (read.ok) throw new Error('read');
     expect(read.problems).toHaveLength(101);
-    expect(read.problems[100]).toEqual({ row: null, column: null, message: 'and 900 more like these' });
+    expect(read.problems[100]).toMatchObject({ row: null, column: null, values: { count: 900 } });
   });
 
   it(`any text at all is read or refused with at least one problem, seed ${SEED}`, () => {
@@ -176,7 +170,7 @@ describe('offsetsFromTable', () => {
     const rows = stations.flatMap(({ x, section }) => section.map(([y, z]) => [x, y, z]));
     const text = Papa.unparse({ fields: ['station [m]', 'half-breadth [m]', 'height [m]'], data: rows });
     const read = offsetsFromTable(Papa.parse<string[]>(text).data);
-    if (!read.ok) throw new Error(read.problems[0]!.message);
+    if (!read.ok) throw new Error(read.problems[0]!.key);
     const at = { draft: 0.13, trim: 0.003, heel: 0.05 };
     const [a, b] = [stations, read.stations].map((s) =>
       immersedProperties(hullFromOffsets({ name: 'p', stations: s }), at),
@@ -192,7 +186,7 @@ describe('readOffsetsHeader', () => {
     ['  Station  ( M )', 'Y [M]', 'HEIGHT[CM]', [1, 1, 0.01]],
   ] as const)('%s | %s | %s', (x, y, z, units) => {
     const read = readOffsetsHeader(['extra', x, y, z]);
-    if (!read.ok) throw new Error(read.problems[0]!.message);
+    if (!read.ok) throw new Error(read.problems[0]!.key);
     const { station, height } = read.columns;
     expect([station.index, read.columns['half-breadth'].index, height.index]).toEqual([1, 2, 3]);
     expect([station.unitM, read.columns['half-breadth'].unitM, height.unitM]).toEqual(units);
@@ -202,8 +196,8 @@ describe('readOffsetsHeader', () => {
     const read = readOffsetsHeader(['station', 'half-breadth [yd]', 'beam [mm]']);
     if (read.ok) throw new Error('read');
     expect(read.problems.map((p) => p.column)).toEqual(['station', 'half-breadth', 'height']);
-    expect(read.problems[0]!.message).toMatch(/must say the unit of "station"/);
-    expect(read.problems[1]!.message).toMatch(/unit of "half-breadth \[yd\]": .*\[in\]/);
-    expect(read.problems[2]!.message).toMatch(/has no column "height/);
+    expect(said(read.problems[0]!)).toMatch(/must say the unit of “station”/);
+    expect(said(read.problems[1]!)).toMatch(/unit of “half-breadth \[yd\]”: .*\[in\]/);
+    expect(said(read.problems[2]!)).toMatch(/has no column “height/);
   });
 });

@@ -10,7 +10,7 @@ describe('the columns of a table of athletes', () => {
   });
 
   it('read back from their own headings', () => {
-    const read = readHeadings(ATHLETE_COLUMNS.map(headingOf));
+    const read = readHeadings(ATHLETE_COLUMNS.map((column) => headingOf(column)));
     expect(read.map((heading) => heading?.ok && heading.column)).toEqual(ATHLETE_COLUMNS);
   });
 });

@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { LANGUAGE_TAGS } from '../../../app/contract/display.ts';
+import { translator } from '../../../app/language/translator.ts';
+import { type Athlete, athleteSchema, TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { ATHLETE_COLUMNS, readHeadings } from '../../../core/roster/athlete-columns.ts';
 import { athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
+import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
 import { HEADING_ALIASES, TAPE_ALIASES } from '../../../core/roster/heading-aliases.ts';
+import { filesOf } from '../../words/catalogue.ts';
+import { exampleAthlete } from '../example/example-fit.ts';
 
+const ID = '0d1f3a4e-2b61-4c0f-9a52-6f1f2c3d4e5f';
 const TODAY = '2026-05-02';
 const fold = (text: string) =>
   text
@@ -75,5 +82,33 @@ describe('headings as clubs write them', () => {
 
   it('take two columns of one meaning as one that is there twice', () => {
     expect(readHeadings(['Stature', 'Height'])[1]).toMatchObject({ ok: false, problem: 'twice' });
+  });
+});
+
+describe('a table exported in any language', () => {
+  const athlete: Athlete = athleteSchema.parse(
+    exampleAthlete({
+      id: ID,
+      bornOn: '2008-05-06',
+      measuredOn: '2026-04-01',
+      tape: Object.fromEntries(
+        TAPE_MEASURES.map((measure) => [measure, { valueM: 0.5, sdM: 0.004, takenOn: '2026-04-01' }]),
+      ),
+    }),
+  );
+
+  it.each(LANGUAGE_TAGS)('%s is read back column by column, sides and sexes too', (language) => {
+    const messages = Object.assign({}, ...filesOf(language).values());
+    const [headings, row] = athletesToTable([athlete], translator(language, messages));
+    expect(readHeadings(headings!).filter((heading) => !heading?.ok)).toEqual([]);
+    expect(headings).toHaveLength(ATHLETE_COLUMNS.length);
+    for (const sex of ['female', 'male', 'unspecified'] as const) {
+      const [heads, cells] = athletesToTable([{ ...athlete, sex }], translator(language, messages));
+      const table = athletesFromTable([heads!, cells!], { athletes: [{ ...athlete, id: ID }], today: TODAY });
+      if (table.kind !== 'read') throw new Error(table.kind);
+      expect(table.rows[0]!.bad).toEqual([]);
+      expect(table.rows[0]!.outcome!.athlete).toMatchObject({ side: athlete.side, sex, tape: athlete.tape });
+    }
+    expect(row).toHaveLength(headings!.length);
   });
 });

@@ -43,10 +43,10 @@ describe('the order of work', () => {
   });
 
   it('speaks of foam and of a wedge only where there is one', () => {
-    expect(steps().join(' ')).toContain('10 mm deeper and wider than the finished recess, for the foam');
-    expect(steps({ options: { foamM: 0 } }).join(' ')).not.toMatch(/deeper and wider/);
+    expect(steps().join(' ')).toContain('10 mm deeper for the foam');
+    expect(steps({ options: { foamM: 0 } }).join(' ')).not.toMatch(/deeper for the foam/);
     expect(place(steps(), /wedge/)).toBe(-1);
-    expect(place(steps({ seat: { frontFoot: ON_A_WEDGE } }), /wedge for the front foot/)).toBeGreaterThan(0);
+    expect(place(steps({ seat: { frontFoot: ON_A_WEDGE } }), /front wedge/)).toBeGreaterThan(0);
   });
 
   it('sets a crew’s seat out from its own mark, and that from the boat’s middle', () => {
@@ -57,7 +57,7 @@ describe('the order of work', () => {
     const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     expect(orderOfWork(stern)[1]).toBe(
-      'Square the mark of seat 2 across the board 575 mm aft of the boat’s centre mark. Where it crosses the centreline is M.',
+      'Square the mark of seat 2 across the board 575 mm aft of the boat’s centre mark: on the centreline is M.',
     );
   });
 

@@ -20,19 +20,19 @@ const steady: BalanceDemand = {
 describe('balanceSentence', () => {
   it('a tippy boat: that it is so, how hard for each degree, which side, how hard', () => {
     expect(balanceSentence(tippy)).toMatch(
-      /^Like a bicycle, this boat must be balanced all the time\. Each degree of lean takes 6\.1 N·m.*6 mm to the left: 5\.7 N·m/,
+      /^Like a bicycle, this boat must always be balanced: 6\.1 N·m for each degree of lean.*6 mm to the left: hold 5\.7 N·m/,
     );
     expect(balanceSentence({ ...tippy, offCentre: -0.012, steadyMoment: -11 })).toMatch(
-      /12 mm to the right: 11\.0 N·m/,
+      /12 mm to the right: hold 11\.0 N·m/,
     );
     expect(balanceSentence({ ...tippy, offCentre: 0.0004, steadyMoment: 0.4 })).toMatch(
-      /nothing more has to be held/,
+      /over the centreline/,
     );
   });
 
   it('a steady boat: where it comes to rest, or that it does not', () => {
-    expect(balanceSentence(steady)).toMatch(/stable by itself.*6 mm to the left it heels 3° to that side/);
-    expect(balanceSentence({ ...steady, equilibriumHeel: null })).toMatch(/heel until water comes in/);
+    expect(balanceSentence(steady)).toMatch(/stable by itself.*6 mm to the left, heels it 3°/);
+    expect(balanceSentence({ ...steady, equilibriumHeel: null })).toMatch(/heel it until water comes in/);
     expect(balanceSentence({ ...steady, offCentre: 0 })).toMatch(/floats upright/);
   });
 

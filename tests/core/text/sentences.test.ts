@@ -37,20 +37,18 @@ describe('sentences', () => {
   });
 
   it('speak of the side of the band that the value is on', () => {
-    expect(coachSentence(finding())).toBe('The front knee is too bent to push from.');
+    expect(coachSentence(finding())).toBe('Too bent to push from.');
     const straight = finding({ value: deg(170), distance: deg(10) });
-    expect(coachSentence(straight)).toBe('The front knee is too straight to take up the stroke.');
-    expect(athleteSentence(straight)).toBe('Your front knee is too straight to push well.');
+    expect(coachSentence(straight)).toBe('Too straight to take up the stroke.');
+    expect(athleteSentence(straight)).toBe('Your front knee is too straight.');
   });
 
   it('say of a check what is likelier, and the coach how likely the other is', () => {
     const close = finding({ value: deg(112), distance: deg(-2), severity: 'check', probability: 0.24 });
-    expect(coachSentence(close)).toBe(
-      'Probably: The front knee is open enough to push from. The chance that it is otherwise is about 1 in 4.',
-    );
+    expect(coachSentence(close)).toBe('Probably: In its band. Otherwise: about 1 chance in 4.');
     expect(athleteSentence(close)).toBe('Probably: Your front leg can push well.');
     const out = finding({ value: deg(109), distance: deg(1), severity: 'check', probability: 0.7 });
-    expect(coachSentence(out)).toBe('Probably: The front knee is too bent to push from.');
+    expect(coachSentence(out)).toBe('Probably: Too bent to push from.');
   });
 
   it('say of an unusual place that works what the usual one would bring', () => {

@@ -27,7 +27,7 @@ describe('the support margin in words', () => {
     ['rearFoot', 'frontFoot', 'rear foot and front foot'],
   ] as const)('past the edge from %s to %s it names it', (a: Contact, b: Contact, words) => {
     const sentence = supportSentence(margin({ support: { nearestEdge: [a, b], inLine: false } }));
-    expect(sentence).toBe(`The weight is outside the supports, past the edge between ${words}.`);
+    expect(sentence).toBe(`Outside the supports, past the edge between ${words}.`);
   });
 
   it('inside it says near which edge', () => {
@@ -36,7 +36,7 @@ describe('the support margin in words', () => {
       distance: 0.006,
       support: { nearestEdge: ['knee', 'rearFoot'], inLine: false },
     });
-    expect(coachSentence(near)).toBe('The weight is near the edge between knee and rear foot.');
+    expect(coachSentence(near)).toBe('Near the edge between knee and rear foot.');
     expect(athleteSentence(near)).toBe('Your weight is near the edge of your supports.');
   });
 
@@ -61,7 +61,7 @@ describe('in a whole report', () => {
     expect(finding.support?.nearestEdge).toEqual(nearestEdge);
     expect(nearestEdge.every((contact) => CONTACTS.includes(contact))).toBe(true);
     expect(finding.severity).toBe('stop');
-    expect(coachSentence(finding)).toMatch(/outside the supports, past/);
+    expect(coachSentence(finding)).toMatch(/^Outside the supports, past/);
   });
 
   it('a knee in line with both feet is said to be', () => {

@@ -22,7 +22,7 @@ function usesInSources(): { whole: Set<string>; beginnings: string[] } {
   );
   const beginnings = [
     ...FINDINGS,
-    ...[...texts.matchAll(/`([a-z][\w.-]*\.)\$\{/gi)].map((match) => match[1]!),
+    ...[...texts.matchAll(/`([a-z][\w.-]*[.-])\$\{/gi)].map((match) => match[1]!),
   ];
   return { whole, beginnings };
 }

@@ -67,7 +67,7 @@ export function CrewBands(props: {
           ),
         },
         ...report.seats.map((_, seat) => ({
-          title: say('crew.seat', { number: seat + 1 }),
+          title: say('new-fit.seat', { number: seat + 1 }),
           cellMarks: (id: QuantityId) => ({
             'data-severity': findingOf(report, id, seat)?.severity,
             title: halfOf({ id, report, format }, seat) || undefined,

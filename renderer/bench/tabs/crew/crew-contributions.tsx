@@ -12,7 +12,7 @@ const CENTIMETRE = 0.01;
 export function CrewContributions({ fit, report }: { fit: Fit; report: Report }) {
   const format = useFormat();
   const rows = contributions(fit, report);
-  if (rows.length === 0) return <p className="soft">{say('crew.no-float')}</p>;
+  if (rows.length === 0) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
   const moment = (value: number) => {
     const by = format.quantity('steadyMoment')(Math.abs(value), 'N·m');
     return say(value < 0 ? 'crew.side.right' : 'crew.side.left', { by });

@@ -78,10 +78,10 @@ export function CrewLevel() {
               aria-pressed={ghost === levelled.fit}
               onClick={() => document.showGhost(ghost === levelled.fit ? null : levelled.fit)}
             >
-              {say(ghost === levelled.fit ? 'crew.level.hide' : 'crew.level.show')}
+              {say(ghost === levelled.fit ? 'notes.hide' : 'notes.show')}
             </button>
             <button type="button" className="button words" onClick={() => take(levelled)}>
-              {say('crew.level.take')}
+              {say('notes.take')}
             </button>
           </p>
         </>

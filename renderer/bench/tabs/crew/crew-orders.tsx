@@ -24,7 +24,7 @@ export function CrewOrders() {
           <progress max={latest?.all ?? 1} value={latest?.done ?? 0} aria-label={say('crew.orders')} />
           <span>{say('crew.orders.progress', { done: latest?.done ?? 0, all: latest?.all ?? 0 })}</span>
           <button type="button" className="button words" onClick={stop}>
-            {say('crew.orders.stop')}
+            {say('archive.work.stop')}
           </button>
         </p>
       )}
@@ -116,7 +116,7 @@ function TakeOrder({ fit, order }: { fit: Fit; order: SeatingOrder['order'] }) {
       aria-label={say('crew.orders.take.of', { order: text })}
       onClick={() => document.apply(say('crew.orders.step', { order: text }), (now) => reseat(now, order))}
     >
-      {say('crew.orders.take')}
+      {say('notes.take')}
     </button>
   );
 }

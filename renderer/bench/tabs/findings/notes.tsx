@@ -22,7 +22,7 @@ export function Notes() {
   const { act, check, good } = findingGroups(report.findings, seat);
   return (
     <div className="notes" ref={list}>
-      {nobody && <p className="soft">{say('notes.empty-seat')}</p>}
+      {nobody && <p className="soft">{say('drawing.nobody')}</p>}
       <NotAfloat />
       {!nobody && <BenchProposal />}
       {act.length === 0 && !nobody && (
@@ -61,7 +61,7 @@ function NotAfloat() {
     <div className="note" data-severity="stop">
       <SeverityMark />
       <span className="note-word">{say('severity.stop')}</span>
-      <h3 className="note-title">{say('notes.no-float')}</h3>
+      <h3 className="note-title">{say('drawing.strip.not-afloat')}</h3>
       <p className="note-sentence">{notAfloatSentence(afloat, format.value)}</p>
     </div>
   );

@@ -3,14 +3,13 @@ import { say, words } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { hrefOf } from '../../../route/route.ts';
 import { useFit } from '../../bench-context.tsx';
-import { inSentence } from '../../quantity-text.ts';
 
 /** What is unknown of a seat, in one line: each look once, what it would settle before it. Empty where nothing is. */
 export function looksText(unknowns: readonly Unknown[]): string {
   const looks = [...new Set(unknowns.map(({ look }) => look))];
   return looks
     .map((look) => {
-      const names = unknowns.filter((u) => u.look === look).map((u) => inSentence(quantityName(u.quantity)));
+      const names = unknowns.filter((u) => u.look === look).map((u) => quantityName(u.quantity));
       return say(`notes.look.${look ?? 'none'}`, { names: words().row(names) });
     })
     .join('; ');

@@ -81,7 +81,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
           disabled={!found}
           onClick={() => document.showGhost(shown || !found ? null : found.fit)}
         >
-          {say(shown ? 'growth.hide' : 'growth.show')}
+          {say(shown ? 'notes.hide' : 'notes.show')}
         </button>
       </p>
       <p className="soft">{say(due ? 'growth.guess' : 'growth.scaled')}</p>
@@ -103,7 +103,7 @@ function WhatGrew({ grown: { due, difference, newest } }: { grown: Grown }) {
 }
 
 function Predicted({ found }: { found: GrowthChanges | null }) {
-  if (!found) return <p className="note-looking">{say('growth.working')}</p>;
+  if (!found) return <p className="note-looking">{say('proposal.working')}</p>;
   if (found.changes.length === 0) return <p>{say('growth.nothing')}</p>;
   return (
     <>

@@ -8,7 +8,6 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
-import { inSentence } from '../../quantity-text.ts';
 
 import { PaddleRow } from './paddle-row.tsx';
 import { type PaddleReader, sdOf } from './use-paddle.ts';
@@ -95,7 +94,7 @@ function PaddleEntry(props: {
   const document = useDocument();
   const seat = useFit((state) => state.seat);
   const value = useFit(({ fit }) => fit.seats[seat]!.paddle[entry]);
-  const step = say('paddle.step', { what: inSentence(label) });
+  const step = say('step.set', { what: label });
   return (
     <MeasureField
       {...field}

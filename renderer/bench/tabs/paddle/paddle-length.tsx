@@ -10,7 +10,6 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
-import { inSentence } from '../../quantity-text.ts';
 
 import { withStroke } from '../stroke/stroke-inputs.tsx';
 import { LiveText } from '../values/live-text.tsx';
@@ -155,7 +154,7 @@ function HandHeight({ read }: { read: PaddleReader }) {
     return own === null ? (at?.midDrive.topHandOver ?? null) : null;
   });
   const what = say('paddle.hand-height');
-  const step = say('paddle.step', { what: inSentence(what) });
+  const step = say('step.set', { what: what });
   const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry: 'topHandOverM' }, value);
   return (
     <MeasureField

@@ -111,7 +111,7 @@ function StockLine({ paddle, reason }: { paddle: StockPaddle; reason: string }) 
         })}
       </span>
       {inHand ? (
-        <span className="soft">{say('paddle.stock.in-hand')}</span>
+        <span className="soft">{say('conflicts.counts')}</span>
       ) : (
         <button
           type="button"
@@ -119,7 +119,7 @@ function StockLine({ paddle, reason }: { paddle: StockPaddle; reason: string }) 
           aria-label={say('paddle.stock.take.of', { name })}
           onClick={take}
         >
-          {say('paddle.stock.take')}
+          {say('notes.take')}
         </button>
       )}
       <span className="soft paddle-stock-reason">{reason}</span>

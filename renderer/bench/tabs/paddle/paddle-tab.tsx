@@ -9,13 +9,13 @@ import './paddle.css';
 /** The tab of the margin for the paddle: both lengths, how it is held, and the club's nearest ones. */
 export function PaddleTab() {
   const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete != null);
-  return occupied ? <SeatPaddle /> : <p className="soft">{say('paddle.empty-seat')}</p>;
+  return occupied ? <SeatPaddle /> : <p className="soft">{say('drawing.nobody')}</p>;
 }
 
 function SeatPaddle() {
   const read = usePaddleReader();
   const floats = useFit(({ report }) => report.afloat.ready.kind === 'afloat');
-  if (!floats) return <p className="soft">{say('paddle.no-float')}</p>;
+  if (!floats) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
   return (
     <div className="paddle-leaf">
       <h2 className="lettering">{say('paddle.length')}</h2>

@@ -8,7 +8,6 @@ import { type MessageKey, say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import type { MeasureKind } from '../../../ui/fields/measure-kinds.ts';
 import { useDocument, useFit } from '../../bench-context.tsx';
-import { inSentence } from '../../quantity-text.ts';
 
 type StrokeEntry = Exclude<keyof Seat['stroke'], 'topHandOverM'>;
 
@@ -116,7 +115,7 @@ export function StrokeInputs() {
       {ENTRIES.map(({ entry, label, kind, min, max, usual: generally, source }) => {
         const usual = entry === 'driveForceN' ? Math.round(usualDriveForce(massKg)) : generally;
         const what = say(label as 'stroke.rate');
-        const step = say('stroke.step', { what: inSentence(what) });
+        const step = say('step.set', { what: what });
         const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry }, value);
         const text = kind === 'angle' ? format.degrees(usual) : format.number(usual, { decimals: 0 });
         const hint = say(source, { value: text });

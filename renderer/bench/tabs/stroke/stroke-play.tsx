@@ -40,10 +40,10 @@ export function StrokePlay() {
         </button>
       )}
       <button type="button" className="button" onClick={() => step(-FRAME)}>
-        {say('stroke.frame.back')}
+        {say('photograph.film.back')}
       </button>
       <button type="button" className="button" onClick={() => step(FRAME)}>
-        {say('stroke.frame.on')}
+        {say('photograph.film.on')}
       </button>
     </div>
   );

@@ -14,7 +14,7 @@ import './stroke.css';
 /** The tab of the margin for the stroke: slider, plots, pitching, and how the paddler strokes. */
 export function StrokeTab() {
   const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete != null);
-  return occupied ? <Stroke /> : <p className="soft">{say('stroke.empty-seat')}</p>;
+  return occupied ? <Stroke /> : <p className="soft">{say('drawing.nobody')}</p>;
 }
 
 function Stroke() {
@@ -38,7 +38,7 @@ function Stroke() {
           <p className="soft">{say('stroke.about')}</p>
         </>
       ) : (
-        <p className="soft">{say('stroke.no-float')}</p>
+        <p className="soft">{say('drawing.strip.not-afloat')}</p>
       )}
       <h2 className="lettering">{say('stroke.inputs')}</h2>
       <StrokeInputs />

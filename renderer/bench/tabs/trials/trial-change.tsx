@@ -9,7 +9,6 @@ import { type MessageKey, say, words } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { ChangeButtons } from '../../change-buttons.tsx';
 import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
-import { inSentence } from '../../quantity-text.ts';
 import { observedText } from './observation-text.ts';
 
 /** Side effects worth a line. */
@@ -29,7 +28,7 @@ function answerLines(change: RankedChange, trial: Trial): string[] {
     words().row(
       trial.observations
         .filter((_, i) => holds(change.gains[i] ?? 0))
-        .map((o) => inSentence(observedText(o))),
+        .map((o) => observedText(o)),
     );
   const lines = [
     ['trials.answer.much', named((gain) => gain >= MUCH)],
@@ -45,9 +44,7 @@ function whyText({ reason, moved }: Answer, format: Format): string {
     .map(({ quantity, unit, from, to }) => {
       const write = format.quantity(quantity);
       const [was, is] = [write(from, unit), write(to, unit)];
-      return was === is
-        ? null
-        : say('trials.value', { name: inSentence(quantityName(quantity)), from: was, to: is });
+      return was === is ? null : say('growth.change', { name: quantityName(quantity), from: was, to: is });
     })
     .filter((text) => text !== null);
   return values.length > 0

@@ -75,7 +75,7 @@ export function UnderWayTab({ compared }: BenchTabProps) {
       {state.kind === 'done' ? (
         <Found found={state.result} course={course} comparedNumber={compared?.revision.number ?? null} />
       ) : (
-        <p className="note-looking">{say('under-way.working')}</p>
+        <p className="note-looking">{say('proposal.working')}</p>
       )}
       <p className="soft">{say('under-way.left-out')}</p>
     </div>
@@ -92,7 +92,7 @@ function Found({
   comparedNumber: number | null;
 }) {
   const format = useFormat();
-  if (!found) return <p className="soft">{say('under-way.no-float')}</p>;
+  if (!found) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
   const { at, speed } = found;
   const index = CHOICES.indexOf(course);
   const newtons = (value: number) => format.number(value, { decimals: 0 });

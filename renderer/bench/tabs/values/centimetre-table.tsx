@@ -36,7 +36,7 @@ export function CentimetreTable() {
                     {say(inches ? 'centimetre.title.inch' : 'centimetre.title')}
                   </Heading>
                   <button type="button" className="button" onClick={close}>
-                    {say('centimetre.close')}
+                    {say('archive.in.close')}
                   </button>
                 </div>
                 <p className="soft">{say(inches ? 'centimetre.about.inch' : 'centimetre.about')}</p>
@@ -55,7 +55,7 @@ function Slopes() {
   const seat = useFit((state) => state.seat);
   const quantities = useFit(({ report }) => report.quantities);
   const derivatives = useSlow((answers) => (answers.seat === seat ? answers.derivatives : null));
-  if (!derivatives?.['kneePad.aftM']) return <p role="status">{say('centimetre.waiting')}</p>;
+  if (!derivatives?.['kneePad.aftM']) return <p role="status">{say('proposal.working')}</p>;
   const inches = format.lengthUnit === 'in';
   const rows = quantities.filter((q) => hasSlope(q) && (q.seat === seat || q.seat === null));
   return (

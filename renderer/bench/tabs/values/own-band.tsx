@@ -80,11 +80,11 @@ function BandFields(props: {
   return (
     <div className="stack">
       <div className="entry-row">
-        {edge('min', say('values.own-band.from'))}
-        {edge('max', say('values.own-band.to'))}
+        {edge('min', say('athlete-bands.from'))}
+        {edge('max', say('athlete-bands.to'))}
       </div>
       <TextField
-        label={say('values.own-band.why')}
+        label={say('athlete.limits.reason')}
         value={values.reason}
         onChange={(typed) => setValues({ ...values, reason: typed })}
       />

@@ -2,7 +2,6 @@ import type { Format } from '../../../../app/language/format.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import type { TightenAnswer } from '../../../jobs/best-measurements.ts';
 import { say } from '../../../language/messages.ts';
-import { inSentence } from '../../quantity-text.ts';
 
 /** One measurement in words, with the interval now and after. */
 export interface TightenLine {
@@ -23,7 +22,7 @@ export function tightenLines(
   const all = [
     ...tape.map(({ measure, ...sds }) => ({
       id: `tape.${measure}`,
-      what: say('tighten.tape', { name: athlete, measure: inSentence(say(`tape.${measure}`)) }),
+      what: say('tighten.tape', { name: athlete, measure: say(`tape.${measure}.name`) }),
       ...sds,
     })),
     ...photo.map(({ measure, ...sds }) => ({

@@ -4,7 +4,6 @@ import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';
-import { inSentence } from '../../quantity-text.ts';
 import { intervalWriter, tightenLines } from './tighten-words.ts';
 
 /** Which measurement would tighten a value most, a click away. Of the boat's own values: of the paddler in hand. */
@@ -17,7 +16,7 @@ export function Tighten({ id, seat }: { id: string; seat: number | null }) {
   const athleteOf = seat ?? inHand;
   const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
   if (!quantity?.sd || !fit.seats[athleteOf]?.athlete) return null;
-  if (state.kind === 'working') return <p className="soft">{say('tighten.working')}</p>;
+  if (state.kind === 'working') return <p className="soft">{say('proposal.working')}</p>;
   if (state.kind === 'done' && state.input.fit === fit) {
     const write = intervalWriter(format, quantity);
     const lines = tightenLines(state.result, { write, athlete: nameInSeat(fit, athleteOf) });
@@ -44,7 +43,7 @@ export function Tighten({ id, seat }: { id: string; seat: number | null }) {
     <button
       type="button"
       className="button words"
-      aria-label={say('tighten.ask.of', { name: inSentence(quantityName(id)) })}
+      aria-label={say('tighten.ask.of', { name: quantityName(id) })}
       onClick={() => start({ fit, report, goal: { quantity: { id, seat }, athleteOf } })}
     >
       {say('tighten.ask')}

@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from 'react';
 
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
-import { isQuantityId, type QuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
+import { isQuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
-import { type MessageKey, say } from '../../../language/messages.ts';
+import { type MessageKey, say, words } from '../../../language/messages.ts';
 import { bandText, quantityName } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
@@ -91,8 +91,12 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
         </dd>
         {definition && (
           <>
-            <dt>{say('values.how')}</dt>
-            <dd>{say(`quantity.${id as QuantityId}.how`)}</dd>
+            {words().has(`quantity.${id}.how`) && (
+              <>
+                <dt>{say('values.how')}</dt>
+                <dd>{say(`quantity.${id}.how` as MessageKey)}</dd>
+              </>
+            )}
             <dt>{say('values.source')}</dt>
             <dd>{say(`source.${definition.source}`)}</dd>
           </>

@@ -76,7 +76,7 @@ describe('an offer', () => {
     const { finding: told, moves, price } = offerText(offer, fit, format);
     expect(told).toBe(findingTitle(finding!, format.quantity(finding!.quantity)));
     expect(moves.map(spaced)).toEqual(['Front foot 1.0 cm aft, to 35.0 cm']);
-    expect(price).toBe('Also changes: rear ankle 60° to 58° (check), front knee 121° to 119°.');
+    expect(price).toBe('Also changes: Rear ankle 60° to 58° (check), Front knee 121° to 119°.');
   });
 
   it('says so where nothing else changes, and in a crew names the paddler', () => {
@@ -149,8 +149,8 @@ describe('why something was left', () => {
   it('names the locked fitting and the move it would make, and what a move would spoil', () => {
     const text = (why: WhyUncleared) => spaced(whyText({ finding: finding!, why }, format));
     expect(text(whys[2]!)).toContain(
-      'front foot is locked. If unlocked, this would clear it: front foot 2.0 cm forward, to 42.0 cm.',
+      'Front foot is locked. If unlocked, this would clear it: Front foot 2.0 cm forward, to 42.0 cm.',
     );
-    expect(text(whys[3]!)).toContain('But then bow over stern at rest is 20 mm (change).');
+    expect(text(whys[3]!)).toContain('But then: Bow over stern at rest is 20 mm (change).');
   });
 });

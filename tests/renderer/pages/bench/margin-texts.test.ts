@@ -55,7 +55,7 @@ describe('the table of differences', () => {
   it('lists what was moved first, then what it did', () => {
     const [first, ...rest] = differencesOf({ fit, report }, drawn, { seat: 0, format });
     expect(plain(`${first!.what} ${first!.older} ${first!.now}`)).toBe(
-      'Knee pad: aft of the mark 17.5 cm 21.5 cm',
+      'Knee pad: Aft of the mark 17.5 cm 21.5 cm',
     );
     expect(rest.map(({ what }) => what)).toContain('Bow over stern at rest');
     for (const { older, now } of rest) expect(older).not.toBe(now);

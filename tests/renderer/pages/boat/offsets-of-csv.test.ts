@@ -33,7 +33,7 @@ describe('a table of offsets in a CSV file', () => {
 
   it('names the row of what is wrong, and takes nothing', () => {
     const read = offsetsOfCsv(csv(',', '.').replace('210.0', 'wide'));
-    expect('problems' in read && read.problems[0]).toMatch(/^Row 5: "wide" is no number/);
+    expect('problems' in read && read.problems[0]).toMatch(/^Row 5: “wide” is not a number/);
   });
 
   it('refuses what is no table', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import messages from '../../../../assets/messages/en/archive.json' with { type: 'json' };
 import { fitSchema } from '../../../../core/document/fit-schema.ts';
+import { schemaParts } from '../../../../core/document/schema-parts.ts';
 
-/** Every name of a property anywhere in a JSON schema. */
+/** Every name of a property anywhere in a JSON schema, as zod itself writes it. */
 function propertyNames(schema: unknown): Set<string> {
   const names = new Set<string>();
   const visit = (part: unknown): void => {
@@ -16,23 +16,27 @@ function propertyNames(schema: unknown): Set<string> {
   return names;
 }
 
-const TOLD = Object.entries(messages).filter(([key]) => key.startsWith('help.files.fields.'));
-
 describe('the fields that Help lists', () => {
-  const known = propertyNames(z.toJSONSchema(fitSchema, { io: 'input' }));
+  const parts = schemaParts(fitSchema);
+  const told = new Set(parts.flatMap(({ fields }) => fields.map((field) => field.split(/[: ]/)[0]!)));
 
-  it.each(TOLD)('%s are fields of a fit’s schema', (_, text) => {
-    const fields = text.match(/\b[a-z]+[A-Z]\w*/g) ?? [];
-    for (const field of fields) expect([...known], field).toContain(field);
+  it('are those of the schema, by its JSON schema', () => {
+    const known = propertyNames(z.toJSONSchema(fitSchema, { io: 'input' }));
+    for (const name of told) expect([...known], name).toContain(name);
   });
 
   it('have all that a pad, a rest, a foot and a paddle hold', () => {
-    const all = TOLD.map(([, text]) => text).join(' ');
     for (const part of ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const) {
       const { shape } = fitSchema.shape.seats.element;
-      for (const name of propertyNames(z.toJSONSchema(shape[part], { io: 'input' }))) {
-        expect(all, `${part}.${name}`).toContain(name);
-      }
+      const fields = parts
+        .find(({ path }) => path === `seats[].${part}`)!
+        .fields.map((f) => f.split(/[: ]/)[0]);
+      expect(fields.sort()).toEqual([...propertyNames(z.toJSONSchema(shape[part], { io: 'input' }))].sort());
     }
+  });
+
+  it('tell fixed values and choices', () => {
+    expect(parts[0]!.fields[0]).toBe('format: "kneelwright-fit/1"');
+    expect(parts.find(({ path }) => path === 'boat')!.fields).toContain('boatClass (C1 | C2 | C4 | none)');
   });
 });

@@ -77,7 +77,7 @@ describe('what would tighten a value, in words', () => {
       what: 'Read off a photograph: trunk forward, side view',
       change: '± 9.0° to ± 5.6°',
     });
-    expect(lines[1]!.what).toBe('Measure Una: crotch height');
+    expect(lines[1]!.what).toBe('Measure Una: Crotch height');
   });
 
   it('writes intervals a place finer than the values', () => {

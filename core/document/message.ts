@@ -1,0 +1,5 @@
+/** A message of the catalogue by its key, with what fills its places: what core finds, before anybody says it. */
+export interface Message {
+  readonly key: string;
+  readonly values?: Readonly<Record<string, string | number | boolean | undefined>>;
+}
