@@ -302,7 +302,7 @@ describe('a bundle', () => {
       'is not a file of a bundle',
     );
     expect(() => read(zipSync({ 'boats.json': strToU8('[ ]'), 'bundle.json': listing([boat]) }))).toThrow(
-      'changed by hand',
+      'is not as it was written',
     );
     expect(() => read(zipSync({ 'boats.json': strToU8('[]') }))).toThrow('is missing');
   });

@@ -112,7 +112,7 @@ describe('evaluate', () => {
     });
     closeSync(full);
     expect(status).toBe(1);
-    expect(stderr).toMatch(/^The report could not be written \(ENOSPC\); .*\n$/);
+    expect(stderr).toMatch(/^The report could not be written \(ENOSPC\)\. .*\n$/);
   });
 
   it.runIf(process.platform === 'linux')('does not read on for ever where a file has no end', () => {

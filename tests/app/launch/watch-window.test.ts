@@ -34,7 +34,7 @@ describe('watching the window', () => {
     for (const [script, how] of [
       ['process.exit(0)', 'exit 0'],
       ['process.exit(7)', 'exit 7'],
-      ["process.kill(process.pid, 'SIGSEGV')", 'by SIGSEGV'],
+      ["process.kill(process.pid, 'SIGSEGV')", 'SIGSEGV'],
     ] as const) {
       const run = await watchWindow(windowThat(script), { log: log() });
       expect(run, script).toMatchObject({ kind: 'not-opened', reason: expect.stringContaining(how) });
