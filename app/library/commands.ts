@@ -90,6 +90,28 @@ const COMMANDS: Readonly<Record<string, (sql: Library, run: Run) => Promise<numb
     print(say('library-cli.grouped', { count: options.athlete?.length ?? 0, group }));
     return 0;
   },
+  async revoke(sql, { options, print }) {
+    const { name } = options;
+    if (!name) return 2;
+    const count = await revokePerson(sql, name);
+    print(count === 0 ? say('library-cli.nobody', { name }) : say('library-cli.revoked', { name, count }));
+    return count === 0 ? 1 : 0;
+  },
+  async audit(sql, { options, print }) {
+    const rows = await readAudit(sql, options.athlete?.[0] ?? null);
+    if (options.json) print(JSON.stringify(rows));
+    else
+      for (const { at, person, what, athletes } of rows)
+        print(
+          `${at.toISOString().slice(0, 16).replace('T', ' ')}  ${person}  ${what}  ${athletes.join(' ')}`,
+        );
+    return 0;
+  },
+  async restore(sql, { options, print }) {
+    if (!options.from) return 2;
+    print(say('library-cli.restored', { count: await restoreLibrary(sql, options.from) }));
+    return 0;
+  },
   async status(sql, { options, print }) {
     const status = await statusOf(sql);
     if (options.json) print(JSON.stringify(status));

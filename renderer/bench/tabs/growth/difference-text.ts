@@ -28,7 +28,9 @@ export function differenceLines(
     lines.push(say(massKg > 0 ? 'growth.heavier' : 'growth.lighter', { by: format.mass(Math.abs(massKg)) }));
   }
   if (tape.length > 0) {
-    lines.push(say('growth.tapes', { measures: words().row(tape.map((measure) => say(`tape.${measure}.name`))) }));
+    lines.push(
+      say('growth.tapes', { measures: words().row(tape.map((measure) => say(`tape.${measure}.name`))) }),
+    );
   }
   if (limits) lines.push(say('growth.limits'));
   return lines;

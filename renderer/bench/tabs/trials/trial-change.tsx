@@ -25,11 +25,7 @@ export function benchChange(change: RankedChange, seat: number): Extract<Change,
 /** What a change does for the observations, in words: answered, helped, worked against. */
 function answerLines(change: RankedChange, trial: Trial): string[] {
   const named = (holds: (gain: number) => boolean) =>
-    words().row(
-      trial.observations
-        .filter((_, i) => holds(change.gains[i] ?? 0))
-        .map((o) => observedText(o)),
-    );
+    words().row(trial.observations.filter((_, i) => holds(change.gains[i] ?? 0)).map((o) => observedText(o)));
   const lines = [
     ['trials.answer.much', named((gain) => gain >= MUCH)],
     ['trials.answer.some', named((gain) => gain >= HELPS && gain < MUCH)],
