@@ -18,10 +18,11 @@ export interface Offer {
 
 /**
  * For each check of a proposal the smallest change that clears it and lets no other finding read worse. Checks that no such change
- * clears are left out. `search` begins at the proposal; a finding of one seat moves that seat alone.
+ * clears are left out, and those that are not `asked` for. `search` begins at the proposal; a finding of one seat moves that seat
+ * alone.
  */
-export function offersFor(search: Search): Offer[] {
-  const checks = placeable(search.held.findings).filter((f) => f.severity === 'check');
+export function offersFor(search: Search, asked: (finding: Finding) => boolean = () => true): Offer[] {
+  const checks = placeable(search.held.findings).filter((f) => f.severity === 'check' && asked(f));
   if (checks.length === 0) return [];
   const from = beginning(search);
   return checks.flatMap((finding) => {

@@ -38,8 +38,11 @@ export function propose(evaluator: Evaluator, fit: Fit, seats?: readonly number[
   const search: Search = { evaluator, fit: cleared.fit, held: report, places };
   const uncleared = report.findings.filter(isSerious);
   const moves = movesBetween({ fit, places }, cleared.fit);
-  return { fit: cleared.fit, report, moves, uncleared, offers: offersFor(search) };
+  return { fit: cleared.fit, report, moves, uncleared, offers: offersFor(search, needsWood) };
 }
+
+/** A check that a measurement would settle asks for that, and for no wood. */
+const needsWood = ({ settledBy }: Finding) => settledBy === undefined;
 
 /** The fit after the first step and its report, never worse than before. */
 function clearedFit(search: Search): { fit: Fit; report: Report } {

@@ -2,12 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import { shiftSeat } from '../../../core/crew/shift-seat.ts';
+import { boatSchema } from '../../../core/document/boat-schema.ts';
 import { COORDINATES } from '../../../core/document/coordinates.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { SEVERITIES } from '../../../core/evaluation/finding.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
+import { suggestChange } from '../../../core/evaluation/suggest-change.ts';
+import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
 import { seriousCount } from '../../../core/optimise/objective.ts';
 import { propose } from '../../../core/optimise/propose.ts';
@@ -296,5 +299,27 @@ describe('rails', () => {
     expect(fit.seats[0]!.kneePad.aftM).toBeCloseTo(0.175, 9);
     for (const { coordinate, to } of moves.filter((m) => m.coordinate === 'rearRest.aftM'))
       expect(to / 0.02, coordinate).toBeCloseTo(Math.round(to / 0.02), 6);
+  });
+});
+
+describe('a trim that is in its band, in a boat whose lines are in doubt', () => {
+  const seat = exampleSeat();
+  const farAft = exampleSeat({
+    kneePad: { ...seat.kneePad, aftM: 0.21 },
+    rearRest: { ...seat.rearRest, aftM: 0.655, outM: -0.06 },
+    frontFoot: { ...seat.frontFoot, forwardM: 0.365 },
+  });
+  const boat = boatSchema.parse({ ...usualHull({ boatClass: 'C1' }), name: 'Usual single' });
+  const fit = { ...exampleFit([farAft]), boat };
+  const { findings } = evaluator.evaluate(fit);
+
+  it('asks for a float check; no wood moves for it', () => {
+    const trim = findings.find(({ quantity }) => quantity === 'trimCatch')!;
+    expect(trim).toMatchObject({ severity: 'check', settledBy: 'floatCheck' });
+    const { moves, offers } = propose(evaluator, fit);
+    expect(moves).toEqual([]);
+    expect(offers.map(({ finding }) => finding.quantity)).toEqual(['padAft']);
+    const asked = suggestChange({ evaluator, fit, report: evaluator.evaluate(fit), finding: trim });
+    expect(asked).toEqual({ kind: 'measure', what: 'floatCheck' });
   });
 });
