@@ -18,7 +18,7 @@ export function balanceSentence(
   const { leanMoment, offCentre, steadyMoment, equilibriumHeel } = demand;
   const centred = Math.abs(offCentre) < CENTRED_M;
   const side = offCentre > 0 ? 'left' : 'right';
-  const by = format(Math.abs(offCentre), 'm', true);
+  const by = format(Math.abs(offCentre), 'm', { inMillimetres: true });
   if (leanMoment !== null) {
     const moment = format(Math.abs(steadyMoment), 'N·m');
     return words.sentences([

@@ -3,6 +3,7 @@ import { quantityDefinition } from '../evaluation/quantities.ts';
 import { inchFraction } from '../units/inch-fraction.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
 import { MASS_UNITS } from '../units/mass-text.ts';
+import { shownPlaces } from '../units/shown-places.ts';
 import type { FormatValue } from './signed-text.ts';
 
 /** Shown smallest steps of lengths: a tape's millimetre, a hundredth of an inch. */
@@ -23,9 +24,21 @@ const PLAIN_DECIMALS: Readonly<Record<Exclude<Unit, 'm'>, number>> = {
 };
 
 export interface NumberOptions {
+  /** Places after the decimal mark; −1 rounds to tens. */
   readonly decimals: number;
   /** Writes + before what is above zero: for changes. */
-  readonly signed?: boolean;
+  readonly signed?: boolean | undefined;
+  /** Half of its 95 % interval, in the unit of the number: no digit is shown that this does not allow. */
+  readonly half?: number | undefined;
+}
+
+/** How a length is written. */
+export interface LengthOptions {
+  readonly signed?: boolean | undefined;
+  readonly unit?: LengthUnit;
+  readonly exact?: boolean;
+  /** Half of its 95 % interval, metres: no digit is shown that this does not allow. */
+  readonly half?: number | undefined;
 }
 
 /** How changes of a quantity are written: in which shown unit, so many of them to one of its SI unit. */
@@ -39,14 +52,14 @@ export interface ChangeUnit {
 export interface Format {
   number(value: number, options: NumberOptions): string;
   /** A length in metres, in the chosen unit. `exact` adds a place where the value lies between two shown steps. */
-  length(valueM: number, options?: { signed?: boolean; unit?: LengthUnit; exact?: boolean }): string;
+  length(valueM: number, options?: LengthOptions): string;
   mass(valueKg: number): string;
   /** An angle in degrees, as documents hold it. */
   degrees(valueDeg: number, options?: Partial<NumberOptions>): string;
   /** The writer for one quantity of the report, in the form that core's sentences take. */
-  quantity(id: string, options?: { signed?: boolean }): (value: number, unit: Unit) => string;
-  /** A value in SI with its unit, finely where it is asked: the form that core's sentences take. */
-  readonly value: (value: number, unit: Unit, inMillimetres?: boolean) => string;
+  quantity(id: string, options?: { signed?: boolean }): FormatValue;
+  /** A value in SI with its unit: the form that core's sentences take. */
+  readonly value: FormatValue;
   /** A length as one says it to an athlete: `4 mm`, `1.5 cm`, or inches to 1/32. */
   spokenLength(valueM: number): string;
   /** How small changes of a quantity are written in a table: the unit, so many of it to one SI unit, decimals. */
@@ -62,6 +75,7 @@ interface Fineness {
   readonly step: number;
   readonly inMillimetres: boolean;
   readonly signed?: boolean | undefined;
+  readonly half?: number | undefined;
 }
 
 /** A space that does not break and is narrow, before a unit. */
@@ -77,18 +91,19 @@ export interface Writing {
 
 /** The writer for some choices. It is the one place where numbers become text, on screen, on paper and in scripts. */
 export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing): Format {
-  const number = (value: number, { decimals, signed = false }: NumberOptions): string => {
-    const digits = Math.abs(value).toFixed(decimals);
+  const number = (value: number, { decimals, signed = false, half = 0 }: NumberOptions): string => {
+    const digits = rounded(Math.abs(value), shownPlaces(half, decimals));
     const zero = Number(digits) === 0;
     const sign = zero ? '' : value < 0 ? MINUS : signed ? '+' : '';
     return sign + (mark === ',' ? digits.replace('.', ',') : digits);
   };
 
-  const length: Format['length'] = (valueM, { signed, unit = lengthUnit, exact = false } = {}) => {
+  const length: Format['length'] = (valueM, { signed, unit = lengthUnit, exact = false, half } = {}) => {
     const usual = unit === 'm' || unit === 'ft' ? 3 : LENGTH_DECIMALS[unit];
     const scaled = valueM / LENGTH_UNITS[unit];
     const between = exact && unit !== 'in' && Math.abs(scaled - Number(scaled.toFixed(usual))) > OFF_STEP;
-    return `${number(scaled, { decimals: usual + (between ? 1 : 0), signed })}${GAP}${unit}`;
+    const decimals = usual + (between ? 1 : 0);
+    return `${number(scaled, { decimals, signed, half: (half ?? 0) / LENGTH_UNITS[unit] })}${GAP}${unit}`;
   };
 
   const degrees: Format['degrees'] = (valueDeg, options = {}) =>
@@ -98,24 +113,16 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     const definition = quantityDefinition(id);
     const step = definition?.step ?? 1;
     const inMillimetres = definition?.inMillimetres ?? false;
-    return (value, unit) => write(value, unit, { step, inMillimetres, signed });
+    return (value, unit, { half } = {}) => write(value, unit, { step, inMillimetres, signed, half });
   };
 
-  const write = (value: number, unit: Unit, { step, inMillimetres, signed }: Fineness): string => {
-    switch (unit) {
-      case 'm':
-        return length(value, { signed, unit: inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit });
-      case 'rad':
-        return degrees((value * 180) / Math.PI, { decimals: step < 0.005 ? 2 : 0, signed });
-      case 'kg':
-        return `${number(value / MASS_UNITS[massUnit], { decimals: 1, signed })}${GAP}${massUnit}`;
-      case 'Pa':
-        return `${number(value / 1000, { decimals: 0, signed })}${GAP}kPa`;
-      case '1':
-        return `${number(value * 100, { decimals: step < 0.01 ? 1 : 0, signed })}${GAP}%`;
-      default:
-        return `${number(value, { decimals: PLAIN_DECIMALS[unit], signed })}${GAP}${unit}`;
+  const write = (value: number, unit: Unit, { step, inMillimetres, signed, half }: Fineness): string => {
+    if (unit === 'm') {
+      const shown = inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit;
+      return length(value, { signed, unit: shown, half });
     }
+    const { perSi, decimals, sign } = plainUnit(unit, step, massUnit);
+    return `${number(value * perSi, { decimals, signed, half: (half ?? 0) * perSi })}${sign}`;
   };
 
   const spokenLength: Format['spokenLength'] = (valueM) => {
@@ -133,11 +140,36 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     mass: (valueKg) => `${number(valueKg / MASS_UNITS[massUnit], { decimals: 1 })}${GAP}${massUnit}`,
     degrees,
     quantity,
-    value: (value, unit, inMillimetres = false) => write(value, unit, { step: 1, inMillimetres }),
+    value: (value, unit, { inMillimetres = false, half } = {}) =>
+      write(value, unit, { step: 1, inMillimetres, half }),
     lengthUnit,
     massUnit,
     decimalMark: mark,
   };
+}
+
+/** Text of a number with so many places; fewer than none round to tens and hundreds. */
+function rounded(value: number, decimals: number): string {
+  if (decimals >= 0) return value.toFixed(decimals);
+  const grain = 10 ** -decimals;
+  return (Math.round(value / grain) * grain).toFixed(0);
+}
+
+/** Units but for lengths: so many of the shown one to one of SI, places after the decimal mark, and the sign of the unit. */
+function plainUnit(unit: Exclude<Unit, 'm'>, step: number, massUnit: Format['massUnit']) {
+  const decimals = PLAIN_DECIMALS[unit];
+  switch (unit) {
+    case 'rad':
+      return { perSi: 180 / Math.PI, decimals: step < FINE_ANGLE ? 2 : decimals, sign: '°' };
+    case 'kg':
+      return { perSi: 1 / MASS_UNITS[massUnit], decimals, sign: `${GAP}${massUnit}` };
+    case 'Pa':
+      return { perSi: 1 / 1000, decimals, sign: `${GAP}kPa` };
+    case '1':
+      return { perSi: 100, decimals: step < 0.01 ? 1 : decimals, sign: `${GAP}%` };
+    default:
+      return { perSi: 1, decimals, sign: `${GAP}${unit}` };
+  }
 }
 
 /** Angles whose own step is finer than this, radians, are written to a thousandth of a degree. */
@@ -170,5 +202,5 @@ function changeUnit(id: string, unit: Unit, lengthUnit: Format['lengthUnit']): C
 const SCRIPTS = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
 
 /** For scripts: plain writing with ordinary spaces and minus signs, in centimetres (or millimetres), degrees, kilograms, newtons. */
-export const plainFormat: FormatValue = (value, unit, inMillimetres = false) =>
-  SCRIPTS.value(value, unit, inMillimetres).replaceAll(GAP, ' ').replaceAll(MINUS, '-');
+export const plainFormat: FormatValue = (value, unit, how) =>
+  SCRIPTS.value(value, unit, how).replaceAll(GAP, ' ').replaceAll(MINUS, '-');

@@ -33,8 +33,9 @@ export function findingTitle(finding: Finding, words: Words, format: FormatValue
   if (isYesOrNo(finding.quantity)) return name;
   if (finding.unreached) return words.say('finding-title.unreached', { name });
   const { quantity: id, value, unit, sd, fromMiddleM, range } = finding;
-  const fine = quantityDefinition(id)?.inMillimetres ?? false;
-  const signed = (at: number) => signedText({ id, value: at, unit }, { words, format, inMillimetres: fine });
+  const half = sd ? SIGMAS_95 * sd : undefined;
+  const how = { inMillimetres: quantityDefinition(id)?.inMillimetres ?? false, half };
+  const signed = (at: number) => signedText({ id, value: at, unit }, { words, format, how });
   const text = signed(value);
   if (fromMiddleM !== undefined)
     return words.say('finding-title.middle', { name, value: text, middle: signed(fromMiddleM) });
@@ -42,8 +43,8 @@ export function findingTitle(finding: Finding, words: Words, format: FormatValue
     const [least, most] = [format(range.least, unit), format(range.most, unit)];
     return words.say('finding-title.range', { name, value: text, least, most });
   }
-  if (!sd) return words.say('finding-title.plain', { name, value: text });
-  return words.say('finding-title.doubt', { name, value: text, half: format(SIGMAS_95 * sd, unit, fine) });
+  if (half === undefined) return words.say('finding-title.plain', { name, value: text });
+  return words.say('finding-title.doubt', { name, value: text, half: format(half, unit, how) });
 }
 
 /** A band in words: "15.0 cm to 20.0 cm", "at least …", "at most …"; empty for a yes-or-no or an open band. */

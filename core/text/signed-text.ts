@@ -2,8 +2,16 @@ import type { Unit } from '../evaluation/finding.ts';
 import type { QuantityId } from '../evaluation/quantities.ts';
 import type { Words } from './words.ts';
 
-/** Writes a value with its unit, as the reader's language and units want it; lengths finely where it is asked. */
-export type FormatValue = (value: number, unit: Unit, inMillimetres?: boolean) => string;
+/** How a value is shown. */
+export interface Shown {
+  /** Lengths finely. */
+  readonly inMillimetres?: boolean;
+  /** Half of its 95 % interval, in the value's SI unit: no digit is shown that this does not allow. */
+  readonly half?: number | undefined;
+}
+
+/** Writes a value with its unit, as the reader's language and units want it. */
+export type FormatValue = (value: number, unit: Unit, how?: Shown) => string;
 
 /** Quantities whose sign would need thinking: the minus is said in words, by the message `signed.…`. */
 const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
@@ -58,18 +66,18 @@ const BOTH: readonly string[] = ['sides'];
 interface Telling {
   readonly words: Words;
   readonly format: FormatValue;
-  readonly inMillimetres?: boolean;
+  readonly how?: Shown;
 }
 
 /** A value with its unit and without a sign to think about: `8 mm lower`, `3 mm to the right`, `none, 4° to spare`. */
 export function signedText(
   { id, value, unit }: { id: string; value: number; unit: Unit },
-  { words, format, inMillimetres = false }: Telling,
+  { words, format, how = {} }: Telling,
 ): string {
-  const size = format(Math.abs(value), unit, inMillimetres);
+  const size = format(Math.abs(value), unit, how);
   const sign = SIGN_WORDS[id as QuantityId];
-  if (!sign) return format(value, unit, inMillimetres);
-  const zero = format(0, unit, inMillimetres) === size;
+  if (!sign) return format(value, unit, how);
+  const zero = format(0, unit, how) === size;
   if (zero || (value > 0 && !BOTH.includes(sign))) return size;
   return words.say(`signed.${sign}`, { size, sign: value < 0 ? 'under' : 'over' });
 }

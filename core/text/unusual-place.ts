@@ -15,7 +15,7 @@ export function unusualPlaceSentence(
   const key = `unusual.${instead?.quantity}`;
   if (!instead || !words.has(key)) return works;
   const by = instead.to - instead.from;
-  const size = format(Math.abs(by), instead.unit, FINE.includes(instead.quantity));
+  const size = format(Math.abs(by), instead.unit, { inMillimetres: FINE.includes(instead.quantity) });
   const from = fromMiddleM === undefined ? 0 : value - fromMiddleM;
   const at = signedText({ id: quantity, value: instead.at - from, unit: 'm' }, { words, format });
   const where = fromMiddleM === undefined ? at : words.say('unusual.from-middle', { at });

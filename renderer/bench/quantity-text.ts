@@ -1,17 +1,22 @@
 import type { Format } from '../../app/language/format.ts';
 import type { Quantity } from '../../core/evaluation/finding.ts';
+import { SIGMAS_95 } from '../../core/evaluation/probability.ts';
 import { isYesOrNo } from '../../core/text/sentences.ts';
 import { say } from '../language/messages.ts';
 import { rangeText } from '../language/range-text.ts';
 import { signedText } from '../language/sentences.ts';
 
 /** A value of the report as a person reads it; with its range where it has one: "64 % (55–71 %)". */
-export function quantityText({ id, value, unit, unreached, range }: Quantity, format: Format): string {
+export function quantityText({ id, value, sd, unit, unreached, range }: Quantity, format: Format): string {
   if (unreached) return say('values.unreached');
   if (id === 'strapReleases') return say(`measures.strap.${strapKind(value)}`);
   if (isYesOrNo(id)) return say(value >= 0.5 ? 'values.yes' : 'values.no');
-  const text = signedText({ id, value, unit }, format.quantity(id));
+  const text = signedText({ id, value, unit }, (size) =>
+    format.quantity(id)(size, unit, { half: halfOf(sd) }),
+  );
   return range ? `${text} (${rangeText({ range, unit }, format.quantity(id))})` : text;
 }
+
+const halfOf = (sd: number | null) => (sd === null ? undefined : SIGMAS_95 * sd);
 
 const strapKind = (value: number) => (value > 0 ? 'releases' : value < 0 ? 'fixed' : 'none');

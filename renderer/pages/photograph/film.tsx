@@ -89,8 +89,8 @@ function RateOfCatches(props: {
       <span role="status">
         {rate
           ? say('photograph.rate.is', {
-              rate: format.number(rate.perMin, { decimals: 0 }),
-              doubt: format.number(1.96 * rate.sd, { decimals: 0 }),
+              rate: format.number(rate.perMin, { decimals: 0, half: 1.96 * rate.sd }),
+              doubt: format.number(1.96 * rate.sd, { decimals: 0, half: 1.96 * rate.sd }),
               count: rate.strokes,
             })
           : say('photograph.rate.about')}

@@ -26,8 +26,8 @@ export function StrokeSeen({ pictures, seat }: { pictures: readonly PhotoRecord[
       {topHandOver && (
         <p>
           {say('photograph.stroke.top-hand', {
-            height: format.length(topHandOver.value),
-            doubt: format.length(1.96 * topHandOver.sd),
+            height: format.length(topHandOver.value, { half: 1.96 * topHandOver.sd }),
+            doubt: format.length(1.96 * topHandOver.sd, { half: 1.96 * topHandOver.sd }),
           })}
         </p>
       )}

@@ -100,7 +100,8 @@ function Band({ id, report, format }: Row) {
 function halfOf({ id, report, format }: Row, seat: number): string {
   const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
   if (!quantity?.sd || isYesOrNo(id)) return '';
-  return say('crew.bands.sure', { half: format.quantity(id)(SIGMAS_95 * quantity.sd, quantity.unit) });
+  const half = SIGMAS_95 * quantity.sd;
+  return say('crew.bands.sure', { half: format.quantity(id)(half, quantity.unit, { half }) });
 }
 
 function Judged({ id, seat, report, format, sure }: Row & { seat: number; sure: boolean }) {

@@ -14,8 +14,10 @@ export function noteText(finding: Finding, format: Format): NoteText {
   return {
     word: say(`severity.${finding.severity}`),
     title: findingTitle(finding, format.quantity(finding.quantity)).replace(' ± ', '\u{00a0}±\u{00a0}'),
-    sentence: coachSentence(finding, (value, unit, fine) =>
-      unit === 'm' && fine ? format.length(value, { unit: 'mm' }) : format.quantity('')(value, unit),
+    sentence: coachSentence(finding, (value, unit, how) =>
+      unit === 'm' && how?.inMillimetres
+        ? format.length(value, { unit: 'mm' })
+        : format.quantity('')(value, unit),
     ),
   };
 }

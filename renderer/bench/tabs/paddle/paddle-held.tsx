@@ -32,8 +32,11 @@ export function PaddleHeld({ read }: { read: PaddleReader }) {
   const format = useFormat();
   const seat = useFit((state) => state.seat);
   const percent = (id: QuantityId) => (value: number) => format.quantity(id)(value, '1');
-  const doubt = (id: QuantityId) => (_: PaddleFit, report: Report) =>
-    say('paddle.plus-minus', { half: format.length(SIGMAS_95 * sdOf(report, id, seat)) });
+  const halfOf = (id: QuantityId, report: Report) => SIGMAS_95 * sdOf(report, id, seat);
+  const doubt = (id: QuantityId) => (_: PaddleFit, report: Report) => {
+    const half = halfOf(id, report);
+    return say('paddle.plus-minus', { half: format.length(half, { half }) });
+  };
   return (
     <>
       <table className="figures">
@@ -63,7 +66,7 @@ export function PaddleHeld({ read }: { read: PaddleReader }) {
               key={name}
               name={say(name)}
               read={read}
-              value={(p) => format.length(p[key])}
+              value={(p, report) => format.length(p[key], { half: halfOf(id, report) })}
               beside={doubt(id)}
             />
           ))}

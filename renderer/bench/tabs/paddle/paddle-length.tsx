@@ -18,14 +18,18 @@ import { type PaddleReader, sdOf } from './use-paddle.ts';
 
 const PARTS: readonly LengthPart['part'][] = ['blade', 'knee', 'thigh', 'trunk', 'hand'];
 
+type DoubtedLength = 'paddleByStance' | 'paddleDifference';
+
 /** Both lengths, what they are made of, and why they differ. */
 export function PaddleLength({ read }: { read: PaddleReader }) {
   const format = useFormat();
   const seat = useFit((state) => state.seat);
   const { length } = format;
-  const plusMinus = (half: number) => say('paddle.plus-minus', { half: length(half) });
-  const doubt = (id: 'paddleByStance' | 'paddleDifference') => (_: PaddleFit, report: Report) =>
-    plusMinus(SIGMAS_95 * sdOf(report, id, seat));
+  const halfOf = (id: DoubtedLength, report: Report) => SIGMAS_95 * sdOf(report, id, seat);
+  const doubt = (id: DoubtedLength) => (_: PaddleFit, report: Report) => {
+    const half = halfOf(id, report);
+    return say('paddle.plus-minus', { half: length(half, { half }) });
+  };
   return (
     <>
       <table className="figures">
@@ -41,13 +45,17 @@ export function PaddleLength({ read }: { read: PaddleReader }) {
           <PaddleRow
             name={say('paddle.by-stance')}
             read={read}
-            value={({ byStance }) => length(byStance.lengthM)}
+            value={({ byStance }, report) =>
+              length(byStance.lengthM, { half: halfOf('paddleByStance', report) })
+            }
             beside={doubt('paddleByStance')}
           />
           <PaddleRow
             name={say('paddle.difference')}
             read={read}
-            value={({ difference }) => length(difference, { signed: true })}
+            value={({ difference }, report) =>
+              length(difference, { signed: true, half: halfOf('paddleDifference', report) })
+            }
             beside={doubt('paddleDifference')}
           />
           <PaddleRow
@@ -83,7 +91,7 @@ export function whyText(
   if (!paddle || !body) return '';
   const { changes } = paddle;
   const { modelled } = paddle.topHand;
-  const half = format.length(SIGMAS_95 * topHandSd({ body, seat: fit.seats[seat]! }));
+  const half = SIGMAS_95 * topHandSd({ body, seat: fit.seats[seat]! });
   const measured = fit.seats[seat]!.stroke.topHandOverM !== undefined;
   const by = (change: number) => format.length(change, { signed: true });
   const why = say('paddle.why', {
@@ -91,9 +99,11 @@ export function whyText(
     lean: by(changes.lean),
     hand: by(changes.hand),
     body: by(changes.body),
-    model: format.length(modelled.over),
+    model: format.length(modelled.over, { half }),
     modelLevel: say(`level.${modelled.level}`),
-    sure: say(measured ? 'paddle.why.measured' : 'paddle.why.estimate', { half }),
+    sure: say(measured ? 'paddle.why.measured' : 'paddle.why.estimate', {
+      half: format.length(half, { half }),
+    }),
   });
   if (!paddle.longerThanAthlete) return why;
   return `${say('paddle.longer', { reason: say(`paddle.longer.${mainReason(changes)}`) })} ${why}`;

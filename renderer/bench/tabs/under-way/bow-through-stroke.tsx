@@ -14,7 +14,8 @@ export function BowThroughStroke({ bow }: { bow: BowMotion }) {
     [...values, values[0]!].map((each) => each / LENGTH_UNITS[unit]);
   const edge = (sign: 1 | -1) => shown(bow.bow.map((each, i) => each + sign * bow.sd[i]!));
   const seconds = (value: number) => format.number(value, { decimals: 2 });
-  const length = (value: number) => format.quantity('trimRest')(value, 'm');
+  const half = 2 * bow.swing.sd;
+  const length = (value: number) => format.quantity('trimRest')(value, 'm', { half });
   return (
     <>
       <PlotFigure
@@ -33,7 +34,7 @@ export function BowThroughStroke({ bow }: { bow: BowMotion }) {
         cursor={false}
       />
       <p>
-        {say('under-way.bow.swings', { swing: length(bow.swing.value), doubt: length(2 * bow.swing.sd) })}{' '}
+        {say('under-way.bow.swings', { swing: length(bow.swing.value), doubt: length(half) })}{' '}
         {say('under-way.bow.periods', {
           pitch: seconds(bow.naturalPeriods.pitch),
           heave: seconds(bow.naturalPeriods.heave),

@@ -53,8 +53,8 @@ export function CostsTable({
 /** A difference and twice its standard deviation, to a tenth. */
 function withDoubt(value: number, sd: number, format: Format): string {
   return say('under-way.with-doubt', {
-    value: format.number(value, { decimals: 1, signed: true }),
-    doubt: format.number(2 * sd, { decimals: 1 }),
+    value: format.number(value, { decimals: 1, signed: true, half: 2 * sd }),
+    doubt: format.number(2 * sd, { decimals: 1, half: 2 * sd }),
   });
 }
 

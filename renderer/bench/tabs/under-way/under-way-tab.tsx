@@ -95,14 +95,15 @@ function Found({
   if (!found) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
   const { at, speed } = found;
   const index = CHOICES.indexOf(course);
-  const newtons = (value: number) => format.number(value, { decimals: 0 });
+  const half = 2 * at.sd;
+  const newtons = (value: number) => format.number(value, { decimals: 0, half });
   return (
     <>
       <p>
         {say('under-way.meets', {
           speed: format.number(speed, { decimals: 1 }),
           total: newtons(at.total),
-          doubt: newtons(2 * at.sd),
+          doubt: newtons(half),
           friction: newtons(at.friction),
           wave: newtons(at.wave),
           air: newtons(at.air),

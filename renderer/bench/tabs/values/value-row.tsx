@@ -64,8 +64,9 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
   const finding = useFit(({ report }) => findingOf(report, id, seat));
   const definition = quantityDefinition(id);
   if (!quantity) return null;
+  const half = SIGMAS_95 * (quantity.sd ?? 0);
   const sure = quantity.sd
-    ? say('values.sure.text', { half: write(SIGMAS_95 * quantity.sd, quantity.unit) })
+    ? say('values.sure.text', { half: write(half, quantity.unit, { half }) })
     : say('values.sure.as-set');
   return (
     <div className="value-details">
