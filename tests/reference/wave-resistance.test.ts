@@ -6,7 +6,7 @@ import { waveResistance } from '../../core/under-way/wave-resistance.ts';
 import { wigley } from './hydro-shapes.ts';
 import { wigleyShallowResistance, wigleyWaveResistance } from './wave-wigley.ts';
 
-/** A Wigley hull of a single's size: length over beam 12.4. No published table of it was to be had; the check is a closed form. */
+/** A Wigley hull of a single's size: length over beam 12.4. The check is a closed form. */
 const shape = { L: 5.2, B: 0.42, T: 0.1031 };
 const hull = wigley(shape, { stations: 41, points: 121 });
 const attitude = { draft: shape.T, trim: 0, heel: 0 };
@@ -65,6 +65,42 @@ describe("Michell's integral for a Wigley hull, inner integrals in closed form",
 
   it('is 0 at rest', () => {
     expect(waveResistance(grid, { speed: 0, waterDensity: 1000 })).toBe(0);
+  });
+});
+
+/**
+ * The parabolic hull that towing tanks share, L/B = 10 and L/T = 16 (W. C. S. Wigley; ITTC cooperative experiments, Kajitani and
+ * others 1983). Its wetted surface 0.1487 L² and the humps and hollows of its curve are published there; here they are from
+ * memory, read to about 0.01 of Froude number, since no printed table was to be had.
+ */
+describe('the Wigley hull of the towing tanks', () => {
+  const standard = { L: 4, B: 0.4, T: 0.25 };
+  const towed = wigley(standard, { stations: 41, points: 121 });
+  const lying = { draft: standard.T, trim: 0, heel: 0 };
+  const wet = immersedProperties(towed, lying);
+  const standardGrid = immersedGrid(towed, {
+    attitude: lying,
+    immersed: wet,
+    size: { stations: 81, depths: 21 },
+  });
+  const coefficient = (froude: number) => {
+    const speed = froude * Math.sqrt(9.80665 * standard.L);
+    const newtons = waveResistance(standardGrid, { speed, waterDensity: 1000 });
+    return newtons / (0.5 * 1000 * speed ** 2 * wet.wettedSurface);
+  };
+
+  it('has its published wetted surface', () => {
+    expect(wet.wettedSurface / standard.L ** 2).toBeCloseTo(0.1487, 3);
+  });
+
+  it.each([
+    ['hump', 0.3, 0.02, 1],
+    ['hollow', 0.345, 0.015, -1],
+    ['greatest hump', 0.5, 0.03, 1],
+  ] as const)('has its %s near a Froude number of %f', (_name, froude, within, sign) => {
+    for (const beside of [froude - 2 * within, froude + 2 * within]) {
+      expect(sign * (coefficient(froude) - coefficient(beside))).toBeGreaterThan(0);
+    }
   });
 });
 
