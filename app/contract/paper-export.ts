@@ -5,6 +5,7 @@ import { PAPER_NAMES } from '../../core/setout/paper.ts';
 import { paperOptionsSchema } from '../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';
 import { TEMPLATE_IDS } from '../../core/setout/template-ids.ts';
+import { SHOW_VIEWS } from '../../core/show/show-picture.ts';
 import { LANGUAGE_TAGS } from './display.ts';
 import { instant } from './records.ts';
 import { delivery } from './safekeeping.ts';
@@ -58,6 +59,12 @@ export const wantedExport = z.discriminatedUnion('kind', [
     format: z.enum(['pdf', 'svg', 'dxf']),
     paper,
     plan: boardPlanSchema,
+  }),
+  z.strictObject({
+    /** One stroke of the athlete as an SVG that moves by itself. */
+    kind: z.literal('moving-picture'),
+    seat,
+    view: z.enum(SHOW_VIEWS),
   }),
   z.strictObject({
     kind: z.literal('take-home'),

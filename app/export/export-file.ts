@@ -10,6 +10,7 @@ import type { MessageKey } from '../language/messages.ts';
 import type { Translator } from '../language/translator.ts';
 import { boardPlanWork } from './board-plan-file.ts';
 import { fileName } from './file-name.ts';
+import { movingPicture } from './moving-picture.ts';
 import { scriptsOf } from './pdf/font-shelf.ts';
 import { setOutPdf } from './set-out-pdf.ts';
 import { type StepWork, solidFiles, stepWork } from './solid-files.ts';
@@ -64,6 +65,12 @@ export function exportWork(
         steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name(words.say('paper.athlete.file'), 'pdf')),
       }
     );
+  }
+  if (wanted.kind === 'moving-picture') {
+    const picture = movingPicture(fit, { ...wanted, index: wanted.seat, words });
+    return picture === null
+      ? null
+      : { of: 1, steps: asSvg(picture, name(words.say('paper.moving.file'), 'svg')) };
   }
   const out = setOut(input, words);
   if (!out) return null;
@@ -132,7 +139,7 @@ function nameWith(stamp: SheetStamp, words: Translator) {
 }
 
 function setOut({ fit, wanted }: ExportInput, words: Translator): SeatSetOut | null {
-  if (wanted.kind === 'take-home' || wanted.kind === 'board-plan') return null;
+  if (!('options' in wanted)) return null;
   const { options } = wanted;
   return setOutSeat({ fit, report: evaluateFit(fit), index: wanted.seat, options, words });
 }
@@ -153,6 +160,12 @@ function stampOf({ fit, revision, wanted }: ExportInput): SheetStamp | null {
 
 function revisionWords(stamp: SheetStamp, words: Translator): string {
   return revisionText({ ...stamp, revisionName: '' }, words);
+}
+
+/** One picture needs no steps of its own. */
+function* asSvg(text: string, name: string): Generator<void, ExportedFile> {
+  yield;
+  return { name, mime: MIME.svg, bytes: new TextEncoder().encode(text), unprintable: [] };
 }
 
 function* asFile(pages: Generator<void, PrintedPdf>, name: string): Generator<void, ExportedFile> {

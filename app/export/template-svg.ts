@@ -12,9 +12,9 @@ import {
   type TemplateLayer,
 } from '../../core/setout/template-drawing.ts';
 import type { Words } from '../../core/text/words.ts';
-import { onOneLine } from '../shell/plain-text.ts';
 import { LAYER_STYLES } from './layer-styles.ts';
 import { withTitleAndBars } from './title-and-bars.ts';
+import { xmlText } from './xml-text.ts';
 
 /** White around the drawing, millimetres. */
 const MARGIN_MM = 12;
@@ -40,8 +40,8 @@ export function templateSvg(drawing: TemplateDrawing, stamp: SheetStamp, words: 
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}">`,
-    `<title>${escaped(drawing.title)}</title>`,
-    `<desc>${escaped(`${stampLine(stamp, words)}. ${words.say('paper.full-size', { seen: drawing.seen })}`)}</desc>`,
+    `<title>${xmlText(drawing.title)}</title>`,
+    `<desc>${xmlText(`${stampLine(stamp, words)}. ${words.say('paper.full-size', { seen: drawing.seen })}`)}</desc>`,
     ...groups,
     '</svg>',
     '',
@@ -74,7 +74,7 @@ function element(shape: PlainShape, place: Place, ink: string): string {
       const [x, y] = place(shape.at).map(figure);
       const turn = shape.turnDeg === 0 ? '' : ` transform="rotate(${figure(-shape.turnDeg)} ${x} ${y})"`;
       const size = figure(shape.height / CAPITALS_OVER_SIZE);
-      return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', 'Gill Sans', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" stroke="none" fill="${ink}"${turn}>${escaped(shape.text)}</text>`;
+      return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', 'Gill Sans', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" stroke="none" fill="${ink}"${turn}>${xmlText(shape.text)}</text>`;
     }
   }
 }
@@ -93,12 +93,4 @@ function polylines(lines: readonly Line[], closed: boolean, place: Place): strin
 /** A length with a ten-thousandth of a millimetre, no exponent, never −0. */
 function figure(value: number): string {
   return String(Math.round(value * 1e4) / 1e4 + 0);
-}
-
-function escaped(text: string): string {
-  return onOneLine(text)
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
 }

@@ -6,8 +6,12 @@ import type { Opening } from './body-part.ts';
 const DIRECTIONS = 20;
 const COS = Array.from({ length: DIRECTIONS }, (_, k) => Math.cos((2 * Math.PI * k) / DIRECTIONS));
 const SIN = Array.from({ length: DIRECTIONS }, (_, k) => Math.sin((2 * Math.PI * k) / DIRECTIONS));
-/** The band in which the line lies, and where it is asked what is there: shares of the joint's radius. */
-const BAND = { from: 0.97, to: 1.36, own: [1.06, 1.36] };
+/** Where a piece's own outline may lie about its round end, and how far beyond it a line is left out: shares of the radius. */
+const EDGES = [1.06, 1.14, 1.22];
+const WITHIN = 0.09;
+const BEYOND = 0.3;
+/** Nothing is left out farther from the joint than this. */
+const FARTHEST = EDGES.at(-1)! + BEYOND;
 
 const isIn = (rings: readonly Line[], at: ViewPoint) => rings.some((ring) => isInRing(ring, at));
 
@@ -38,26 +42,26 @@ export function openBands(
 ): Line[] {
   const middle = inView(view, at);
   const [x, y] = middle;
-  const neighbour = ringsAbout(outlines.neighbour, middle, radius * BAND.to);
-  const own = ringsAbout(outlines.own, middle, radius * BAND.to);
+  const neighbour = ringsAbout(outlines.neighbour, middle, radius * FARTHEST);
+  const own = ringsAbout(outlines.own, middle, radius * FARTHEST);
   const point = (k: number, share: number): ViewPoint => [
     x + share * radius * COS[k % DIRECTIONS]!,
     y + share * radius * SIN[k % DIRECTIONS]!,
   ];
-  const free = (k: number, shares: readonly number[]) =>
-    isIn(neighbour, point(k, BAND.to)) &&
-    isIn(neighbour, point(k, BAND.from)) &&
-    shares.every((share) => !isIn(own, point(k, share)));
-  const sure = Array.from({ length: DIRECTIONS }, (_, k) => free(k, BAND.own));
-  // A fold of the piece's own between two open directions leaves a dot of line there.
-  const between = (k: number) => sure[(k + 1) % DIRECTIONS]! && sure[(k + DIRECTIONS - 1) % DIRECTIONS]!;
-  const open = sure.map((yes, k) => yes || (between(k) && free(k, [BAND.to])));
-  return runs(open).map(([first, last]) => {
+  /** Where the piece ends in a direction; 0 where it goes on, or where what lies there is not the neighbour. */
+  const edges = Array.from({ length: DIRECTIONS }, (_, k) => {
+    if (!isIn(neighbour, point(k, 1))) return 0;
+    const edge = EDGES.find((share) => !isIn(own, point(k, share))) ?? 0;
+    const [inner, outer] = [point(k, edge - WITHIN), point(k, edge + BEYOND)];
+    return edge > 0 && isIn(neighbour, inner) && isIn(neighbour, outer) && !isIn(own, outer) ? edge : 0;
+  });
+  return runs(edges.map((edge) => edge > 0)).map(([first, last]) => {
     const inner: ViewPoint[] = [];
     const outer: ViewPoint[] = [];
     for (let k = first; k <= last; k++) {
-      inner.push(point(k, BAND.from));
-      outer.push(point(k, BAND.to));
+      const edge = edges[k % DIRECTIONS]!;
+      inner.push(point(k, edge - WITHIN));
+      outer.push(point(k, edge + BEYOND));
     }
     return lineThrough([...outer, ...inner.toReversed()]);
   });

@@ -9,7 +9,8 @@ import { seatParts } from '../parts/seat-parts.ts';
 import type { ShowScene } from './show-scene.ts';
 
 /** From where the paddler is seen. From the side the bow is to the right; from behind port is on the left. */
-export type ShowView = 'side' | 'behind' | 'above';
+export const SHOW_VIEWS = ['side', 'behind', 'above'] as const;
+export type ShowView = (typeof SHOW_VIEWS)[number];
 
 /** The drawing's view of each. */
 export const SHOWN_IN = {

@@ -93,6 +93,8 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
       },
     });
   };
+  const moving = () =>
+    make({ fit, revision, wanted: { kind: 'moving-picture', seat: choices.seat, view: choices.view } });
   return (
     <header className="show-head">
       <div>
@@ -108,6 +110,9 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
         <ChooseShown {...props} />
         <button type="button" className="button bare" disabled={busy} onClick={() => void takeHome()}>
           {say('show.take-home')}
+        </button>
+        <button type="button" className="button bare" disabled={busy} onClick={() => void moving()}>
+          {say('show.moving')}
         </button>
         {props.children}
       </div>
