@@ -183,6 +183,18 @@ describe('the page to take home', () => {
   });
 });
 
+describe('the moving picture', () => {
+  it('is a file by itself that shows one stroke, seen as on the screen', async () => {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Moving picture (SVG)' }).click();
+    const path = join(folder, 'stroke.svg');
+    await (await download).saveAs(path);
+    const text = readFileSync(path, 'utf8');
+    expect(text).toContain('<title>Žofie Łuczak, You from the side');
+    expect(text).toContain('@keyframes');
+  });
+});
+
 describe('the screen', () => {
   it.each(SIZES)('$width × $height holds all of it: no bar to scroll the page by', async (size) => {
     await page.setViewportSize(size);
