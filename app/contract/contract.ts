@@ -11,7 +11,7 @@ import { trialSchema } from '../../core/trial/observation.ts';
 import { conflictChoice, fieldConflict } from './conflicts.ts';
 import { displayRecord } from './display.ts';
 import { groupName, invitationCode, libraryGroups, libraryPreview, libraryState } from './library.ts';
-import { exportInput, exportOutput } from './paper-export.ts';
+import { exportInput, exportOutput, sectionsToExport } from './paper-export.ts';
 import { photoCaption, photoData, photoMime, photoRecord, photoSubject } from './photos.ts';
 import {
   athleteRecord,
@@ -130,6 +130,8 @@ export const contract = {
   'boats.restore': entry(byId, boatRecord),
   /** Fits that stand in a boat now, last changed first. */
   'boats.fits': entry(byId, z.array(fitSummary)),
+  /** A boat's sections at full size, handed to the person as a file. */
+  'boats.sections': entry(sectionsToExport, delivery),
   /** Pads and rests that are kept with a boat now: a fit carries those of the day it was made. */
   'boats.stock': entry(byId, stockSchema),
   'photos.list': entry(z.strictObject({ boatId: id }), z.array(photoRecord)),

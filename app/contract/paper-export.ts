@@ -7,7 +7,7 @@ import { SHEET_UNITS } from '../../core/setout/sheet-length.ts';
 import { TEMPLATE_IDS } from '../../core/setout/template-ids.ts';
 import { SHOW_VIEWS } from '../../core/show/show-picture.ts';
 import { LANGUAGE_TAGS } from './display.ts';
-import { instant } from './records.ts';
+import { id, instant } from './records.ts';
 import { delivery } from './safekeeping.ts';
 
 const paper = z.enum(PAPER_NAMES);
@@ -96,6 +96,16 @@ export const wantedExport = z.discriminatedUnion('kind', [
       .default([]),
   }),
 ]);
+
+/** A boat's sections at full size: a drawing, or pages to print. */
+export const sectionsToExport = z.strictObject({
+  id,
+  format: z.enum(['pdf', 'svg', 'dxf']),
+  /** For PDF only. */
+  paper,
+  units: z.enum(SHEET_UNITS).default('mm'),
+  language: z.enum(LANGUAGE_TAGS).default('en'),
+});
 
 export const exportInput = z.strictObject({
   /** The language of the paper; it may be another than the page's. */

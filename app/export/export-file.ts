@@ -3,7 +3,7 @@ import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { type SeatSetOut, setOutSeat } from '../../core/setout/set-out.ts';
 import { revisionText, type SheetStamp } from '../../core/setout/sheet-stamp.ts';
-import type { TemplateDrawing } from '../../core/setout/template-drawing.ts';
+import type { FullSizeDrawing } from '../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../core/setout/templates.ts';
 import type { ExportInput } from '../contract/paper-export.ts';
 import type { MessageKey } from '../language/messages.ts';
@@ -106,7 +106,7 @@ export interface FilesOf {
     stamp: SheetStamp,
   ) => Generator<void, ExportedFile>;
   readonly drawings: (
-    drawings: readonly TemplateDrawing[],
+    drawings: readonly FullSizeDrawing[],
     format: 'svg' | 'dxf',
     stamp: SheetStamp,
   ) => Generator<void, ExportedFile>;
@@ -175,7 +175,7 @@ function* asFile(pages: Generator<void, PrintedPdf>, name: string): Generator<vo
 
 /** One drawing as its own file, several together in one archive. */
 function* drawingFiles(
-  drawings: readonly TemplateDrawing[],
+  drawings: readonly FullSizeDrawing[],
   given: {
     format: 'svg' | 'dxf';
     stamp: SheetStamp;

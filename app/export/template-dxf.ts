@@ -10,9 +10,9 @@ import { type Line, pointsOf, ringsOf, roleOf, type Text } from '../../core/grap
 import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import {
+  type FullSizeDrawing,
   type PlainShape,
   TEMPLATE_LAYERS,
-  type TemplateDrawing,
   type TemplateLayer,
 } from '../../core/setout/template-drawing.ts';
 import type { Words } from '../../core/text/words.ts';
@@ -31,7 +31,7 @@ const CHAIN = 'CHAIN';
 const DASHED = 'DASHED';
 
 /** A template as DXF (2007, UTF-8), full size in millimetres, layers named in the words of the trade. */
-export function templateDxf(drawing: TemplateDrawing, stamp: SheetStamp, words: Words): string {
+export function templateDxf(drawing: FullSizeDrawing, stamp: SheetStamp, words: Words): string {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   dxf.setVariable('$MEASUREMENT', { 70: 1 });

@@ -2,7 +2,7 @@ import type { DrawingBounds } from '../../core/setout/drawing-bounds.ts';
 import type { PaperName } from '../../core/setout/paper.ts';
 import { onPage, onPaper, type Placement } from '../../core/setout/paper-marks.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
-import type { MillimetrePoint, TemplateDrawing } from '../../core/setout/template-drawing.ts';
+import type { FullSizeDrawing, MillimetrePoint } from '../../core/setout/template-drawing.ts';
 import {
   FOOT_STRIP_MM,
   OVERLAP_MM,
@@ -37,7 +37,7 @@ export interface PrintedPdf {
 }
 
 /** How many pages a set of templates takes on a paper. */
-export function templatePages(drawings: readonly TemplateDrawing[], paper: PaperName): number {
+export function templatePages(drawings: readonly FullSizeDrawing[], paper: PaperName): number {
   return drawings.reduce((sum, drawing) => sum + tilingOf(drawing, paper).tiles.length, 0);
 }
 
@@ -46,7 +46,7 @@ export function templatePages(drawings: readonly TemplateDrawing[], paper: Paper
  * page map, paper, scale and units; neighbouring pages overlap and share registration marks.
  */
 export function* templatePdf(
-  drawings: readonly TemplateDrawing[],
+  drawings: readonly FullSizeDrawing[],
   { paper, stamp, words }: { paper: PaperName; stamp: SheetStamp; words: Words },
 ): Generator<void, PrintedPdf> {
   const pdf = createSheetPdf({
@@ -71,7 +71,7 @@ export function* templatePdf(
 }
 
 interface TilePage {
-  readonly drawing: TemplateDrawing;
+  readonly drawing: FullSizeDrawing;
   readonly tiling: Tiling;
   readonly tile: Tile;
 }

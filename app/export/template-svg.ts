@@ -5,10 +5,10 @@ import { CAPITALS_OVER_SIZE } from '../../core/setout/sheet-inks.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import { stampLine } from '../../core/setout/sheet-stamp.ts';
 import {
+  type FullSizeDrawing,
   type MillimetrePoint,
   type PlainShape,
   TEMPLATE_LAYERS,
-  type TemplateDrawing,
   type TemplateLayer,
 } from '../../core/setout/template-drawing.ts';
 import type { Words } from '../../core/text/words.ts';
@@ -23,7 +23,7 @@ const MARGIN_MM = 12;
  * A template as SVG at full size: one user unit is one millimetre, the size in millimetres stands on the root element,
  * and each layer is a group named in the words of the trade.
  */
-export function templateSvg(drawing: TemplateDrawing, stamp: SheetStamp, words: Words): string {
+export function templateSvg(drawing: FullSizeDrawing, stamp: SheetStamp, words: Words): string {
   const all = withTitleAndBars(drawing, stamp, words);
   const { minX, minY, maxX, maxY } = boundsOf(all);
   const width = maxX - minX + 2 * MARGIN_MM;

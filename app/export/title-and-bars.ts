@@ -1,6 +1,6 @@
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
-import { type TemplateDrawing, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
+import { type FullSizeDrawing, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
 import type { Words } from '../../core/text/words.ts';
 import { checkBars } from './check-bars.ts';
 
@@ -9,7 +9,7 @@ const GAP_MM = 14;
 
 /** A template's shapes with its title above and the two check bars below and to the left, clear of the drawing. */
 export function withTitleAndBars(
-  { title, seen, facing, shapes }: TemplateDrawing,
+  { title, seen, facing, shapes }: FullSizeDrawing,
   stamp: SheetStamp,
   said: Words,
 ): TemplateShape[] {

@@ -85,6 +85,7 @@ const ONLY_READS: ReadonlySet<CallName> = new Set<CallName>([
   'boats.list',
   'boats.open',
   'boats.fits',
+  'boats.sections',
   'boats.stock',
   'photos.list',
   'photos.ofAthlete',

@@ -22,6 +22,7 @@ import { exportBundle, importBundle, previewBundle, unlockBundle } from './bundl
 import { decide, openConflicts } from './conflicts.ts';
 import { keepDisplay, readDisplayFile } from './display.ts';
 import { exportPaper } from './export-paper.ts';
+import { exportSections } from './export-sections.ts';
 import { exportTable } from './export-table.ts';
 import { importAthletes } from './import-athletes.ts';
 import { installDemo } from './install-demo.ts';
@@ -80,6 +81,7 @@ export const services: Services = {
   'boats.archive': ({ store }, { id }) => found('boat', boats.setArchived(store, id, true)),
   'boats.restore': ({ store }, { id }) => found('boat', boats.setArchived(store, id, false)),
   'boats.fits': ({ store }, { id }) => done(fitsOfBoat(store, id)),
+  'boats.sections': exportSections,
   'boats.stock': ({ store }, { id }) => {
     const boat = boats.get(store, id);
     return boat ? done(boat.boat.stock ?? { pads: [], rests: [] }) : missing('boat');

@@ -3,6 +3,7 @@ import type { Hull } from '../hull/hull.ts';
 import { hullLengthOf } from '../hull/hull-length.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import type { FloatResult } from '../hydrostatics/afloat.ts';
+import type { FormSpread } from '../hydrostatics/form-doubt.ts';
 import { toRadians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
 
@@ -24,24 +25,12 @@ export interface HullSpread {
   readonly halfBreadth: number;
 }
 
-/** How truly a hull's data describe it, one standard deviation. */
-interface DataSpread {
-  /** Volume under a given draft, relative. */
-  readonly volume: number;
-  /** Centre of buoyancy fore and aft, share of the length. */
-  readonly centre: number;
-  /** Height of keel or sheer at one place, metres. */
-  readonly height: number;
-  /** Beam at the water, relative; BM goes with its cube. */
-  readonly beam: number;
-}
-
 /**
  * Estimates, no published source: a table of offsets against the boat as built (moulding, 2 mm of skin, sag between
  * stands) and a careful tape at five to nine stations, where the shape between the beams is guessed.
  */
-const OFFSETS: DataSpread = { volume: 0.012, centre: 0.0004, height: 0.001, beam: 0.004 };
-const TAPE: DataSpread = { volume: 0.035, centre: 0.0012, height: 0.003, beam: 0.012 };
+const OFFSETS: FormSpread = { volume: 0.012, centre: 0.0004, height: 0.001, beam: 0.004 };
+const TAPE: FormSpread = { volume: 0.035, centre: 0.0012, height: 0.003, beam: 0.012 };
 
 /**
  * Share of what fairing adds over straight lines between the given points that is one standard deviation: nothing in a
@@ -98,8 +87,19 @@ export function hullSpread(
   };
 }
 
+/**
+ * How truly a boat's hull is known, by the kind of its data and what fairing between its points adds to the doubt of the volume; a
+ * float check tells the volume itself, to what its readings are good for. One standard deviation.
+ */
+export function hullDataSpread(boat: Boat, hull: Hull): FormSpread {
+  const data = dataSpread(boat, hull, null);
+  if (!boat.correction) return data;
+  const read = Math.hypot(READING, boat.correction.residualM) / Math.SQRT2;
+  return { ...data, volume: Math.min(data.volume, read / NOMINAL.volumePerPlane) };
+}
+
 /** What a kind of data is known to, with what fairing between its points adds to the doubt of the volume. */
-function dataSpread(boat: Boat, hull: Hull, afloat: FloatResult | null): DataSpread {
+function dataSpread(boat: Boat, hull: Hull, afloat: FloatResult | null): FormSpread {
   if (boat.hull.kind === 'tape') return TAPE;
   if (boat.hull.kind === 'usual') return { ...boat.hull.doubt, height: boat.hull.doubt.heightM };
   const volume = Math.hypot(OFFSETS.volume, FAIRED_DOUBT * fairedShare(hull, afloat));

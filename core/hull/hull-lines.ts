@@ -1,6 +1,7 @@
 import { along, type BoatPoint } from '../frame/vec3.ts';
 import { fineRows, type LineRows } from './fine-rows.ts';
 import type { Hull } from './hull.ts';
+import { monotoneCubic } from './monotone-cubic.ts';
 import { breadthAtHeight } from './section-at.ts';
 
 /** The lines of a hull, port side, metres, boat frame: what a lines plan shows in its three views. */
@@ -17,14 +18,18 @@ export interface HullLines {
 
 /** Rows to an interval between two stations: a line's corners are then finer than its stroke. */
 const PER_INTERVAL = 8;
+/** The same for buttocks, which rise steeply where they run out over the sheer. */
+const PER_INTERVAL_STEEP = 24;
+/** Points of a section that are no farther out than this than the one before say nothing of its way outward, metres. */
+const LEAST_RISE = 1e-6;
 /** Waterlines and buttocks drawn unless others are asked for. */
 const WATERLINES = 6;
 const BUTTOCKS = 3;
 
 /**
  * The lines of a hull for drawing. `heights` of waterlines and half-breadths of `buttocks` in metres; by default six
- * heights and three half-breadths, spaced evenly. A line has points at every station and seven between two, and ends where
- * it runs out of the hull; one that never meets the hull has no runs.
+ * heights and three half-breadths, spaced evenly. A line has points at every station and seven or more between two, and ends
+ * where it runs out of the hull; one that never meets the hull has no runs.
  */
 export function hullLines(
   hull: Hull,
@@ -32,6 +37,7 @@ export function hullLines(
 ): HullLines {
   const { lowestZ, highestZ } = hull;
   const rows = fineRows(hull, PER_INTERVAL);
+  const finer = fineRows(hull, PER_INTERVAL_STEEP);
   const broadest = rows.y.reduce((most, y) => Math.max(most, y), 0);
   const heights = cuts.heights ?? evenly(lowestZ, highestZ, WATERLINES);
   const breadths = cuts.halfBreadths ?? evenly(0, broadest, BUTTOCKS);
@@ -39,7 +45,7 @@ export function hullLines(
   return {
     sections: hull.stations.map(({ x }, i) => ({ x, points: sectionPoints(hull.rows, 2 * i) })),
     waterlines: heights.map((z) => ({ z, runs: waterline(rows, z) })),
-    buttocks: breadths.map((y) => ({ y, runs: buttock(rows, y) })),
+    buttocks: breadths.map((y) => ({ y, runs: buttock(finer, y) })),
     sheer: all.map((row) => rowPoint(rows, row, rows.points - 1)),
     keel: all.map((row) => rowPoint(rows, row, 0)),
   };
@@ -91,19 +97,23 @@ function buttock(rows: LineRows, y: number): BoatPoint[][] {
   );
 }
 
-/** Where the shell, followed up from the keel, first comes to a half-breadth. */
+/**
+ * Where the shell, followed up from the keel, first comes to a half-breadth. Between a section's points it runs on a fair curve: on
+ * chords the cut would have a corner wherever it passes from one pair of points to the next.
+ */
 function buttockCut(rows: LineRows, row: number, y: number): Cut {
-  let before = rowPoint(rows, row, 0);
-  let broadest = before.y;
-  let first: BoatPoint | null = null;
+  const rising: BoatPoint[] = [rowPoint(rows, row, 0)];
   for (let j = 1; j < rows.points; j++) {
     const here = rowPoint(rows, row, j);
-    if (!first && here.y >= y)
-      first = along(before, here, here.y > before.y ? (y - before.y) / (here.y - before.y) : 1);
-    broadest = Math.max(broadest, here.y);
-    before = here;
+    if (here.y > rising.at(-1)!.y + LEAST_RISE) rising.push(here);
   }
-  return { inside: broadest - y, point: { ...(first ?? before), y } };
+  const last = rising.at(-1)!;
+  if (last.y < y || rising.length < 2) return { inside: last.y - y, point: { ...last, y } };
+  const height = monotoneCubic(
+    rising.map((point) => point.y),
+    rising.map((point) => point.z),
+  );
+  return { inside: last.y - y, point: { x: last.x, y, z: height(Math.max(y, rising[0]!.y)) } };
 }
 
 function sectionOf(rows: LineRows, row: number): { y: Float64Array; z: Float64Array } {

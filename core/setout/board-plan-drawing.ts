@@ -6,10 +6,10 @@ import { millimetres } from './sheet-length.ts';
 import {
   circle,
   cross,
+  type FullSizeDrawing,
   words as lettering,
   line,
   type MillimetrePoint,
-  type TemplateDrawing,
   type TemplateLayer,
   type TemplateShape,
 } from './template-drawing.ts';
@@ -41,7 +41,7 @@ export function paddlerLayer(place: number): TemplateLayer {
  * The floorboard at full size with every hole: drilled, new, unused and plugged, each with its number, and a ring and a letter in the
  * colour of everybody whose fittings stand in it. x forward of mid-length, y to port, millimetres.
  */
-export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): TemplateDrawing {
+export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): FullSizeDrawing {
   const marks = [...holeShapes(plan), ...unusedShapes(plan)];
   const xs = [...plan.holes, ...plan.unused].map(({ xM }) => millimetres(xM));
   const ends = boardEnds(boat.floorboard).map(millimetres);
@@ -49,7 +49,6 @@ export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): Tem
   const fore = Math.min(Math.max(...xs, 0) + BEYOND_MM, Math.max(...ends));
   const halfAt = (x: number) => millimetres(boardHalfWidthAt(boat.floorboard, x / 1000));
   return {
-    id: 'floorboard',
     title: words.say('board.paper.floorboard'),
     seen: words.say('template.floorboard.seen'),
     facing: words.say('board.paper.facing'),

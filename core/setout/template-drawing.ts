@@ -56,14 +56,18 @@ export type PlainShape = Shape<TemplateLayer>;
 export type TemplateShape = PlainShape | Dimension;
 
 /** A drawing at full size. */
-export interface TemplateDrawing {
-  readonly id: TemplateId;
+export interface FullSizeDrawing {
   readonly title: string;
   /** What x and y are, and from where the drawing is seen. */
   readonly seen: string;
   /** Which knee, which face is up, where bow and port lie; left out until it goes on paper. */
   readonly facing?: string;
   readonly shapes: readonly TemplateShape[];
+}
+
+/** One of a seat's templates. */
+export interface TemplateDrawing extends FullSizeDrawing {
+  readonly id: TemplateId;
 }
 
 /** An open line through points, millimetres. */

@@ -2,7 +2,7 @@ import { type Lines, pointsOf } from '../graphics/shape.ts';
 import { dimensionLines } from './dimension-lines.ts';
 import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
-import type { MillimetrePoint, TemplateDrawing, TemplateLayer, TemplateShape } from './template-drawing.ts';
+import type { FullSizeDrawing, MillimetrePoint, TemplateLayer, TemplateShape } from './template-drawing.ts';
 
 /** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
 export const PAGE_MARGIN_MM = 8;
@@ -46,7 +46,7 @@ export interface Tiling {
  * Lays a drawing out on a paper, landscape or portrait, whichever needs fewer pages (portrait when equal). Always full size;
  * pages that would show nothing are left out.
  */
-export function tilingOf(drawing: TemplateDrawing, paper: PaperName): Tiling {
+export function tilingOf(drawing: FullSizeDrawing, paper: PaperName): Tiling {
   const { minX, minY, maxX, maxY } = boundsOf(drawing.shapes);
   const size = { width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM };
   const middle: MillimetrePoint = [(minX + maxX) / 2, (minY + maxY) / 2];

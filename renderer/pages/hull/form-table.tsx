@@ -1,8 +1,12 @@
 import { useMemo } from 'react';
 import type { Format } from '../../../app/language/format.ts';
+import type { Boat } from '../../../core/document/boat-schema.ts';
 import { waterSchema } from '../../../core/document/water-schema.ts';
+import { hullDataSpread } from '../../../core/evaluation/hull-spread.ts';
+import { SIGMAS_95 } from '../../../core/evaluation/probability.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
+import { type FormDoubt, type FormSpread, formDoubt } from '../../../core/hydrostatics/form-doubt.ts';
 import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
@@ -13,24 +17,25 @@ const STEP = 0.02;
 const DEEPEST = 0.24;
 
 /** Curves of form as a table: what the hull is at each draft, level and upright, in fresh water. */
-export function FormTable({ hull, corrected }: { hull: Hull; corrected: boolean }) {
+export function FormTable({ boat, hull }: { boat: Boat; hull: Hull }) {
   const format = useFormat();
   const density = waterDensity(waterSchema.parse({}));
   const rows = useMemo(() => {
     const drafts = Array.from({ length: Math.round(DEEPEST / STEP) }, (_, i) => (i + 1) * STEP);
     return curvesOfForm(hull, drafts, { waterDensity: density }).filter((r) => r.leastFreeboard.value > 0);
   }, [hull, density]);
+  const spread = useMemo(() => hullDataSpread(boat, hull), [boat, hull]);
   return (
     <section>
       <h2>{say('hull.form')}</h2>
       <p className="soft">
         {say('hull.form.about', {
           density: format.number(density, { decimals: 1 }),
-          corrected: corrected ? say('hull.form.corrected') : '',
+          corrected: boat.correction !== null ? say('hull.form.corrected') : '',
         })}
       </p>
       <div className="table-scroll">
-        <DataTable rows={rows} rowKey={({ draft }) => draft} columns={formColumns(hull, format)} />
+        <DataTable rows={rows} rowKey={({ draft }) => draft} columns={formColumns(hull, spread, format)} />
       </div>
     </section>
   );
@@ -38,22 +43,39 @@ export function FormTable({ hull, corrected }: { hull: Hull; corrected: boolean 
 
 type FormRow = ReturnType<typeof curvesOfForm>[number];
 
-function formColumns(hull: Hull, format: Format): readonly Column<FormRow>[] {
+/** Each value with what 19 of 20 such hulls lie within. */
+function formColumns(hull: Hull, spread: FormSpread, format: Format): readonly Column<FormRow>[] {
   const middle = (hull.aftX + hull.foreX) / 2;
   const fromMid = (x: number) => {
     const by = format.length(Math.abs(x - middle));
     return say(x < middle ? 'hull.form.aft' : 'hull.form.fore', { by });
   };
   const plain = (value: number, decimals: number) => format.number(value, { decimals });
+  const give =
+    (
+      doubt: keyof FormDoubt,
+      value: (row: FormRow) => number,
+      { write, by = write }: { write: (value: number) => string; by?: (value: number) => string },
+    ) =>
+    (row: FormRow) =>
+      say('hull.form.give', {
+        value: write(value(row)),
+        by: by(SIGMAS_95 * formDoubt(row, spread, hull.length)[doubt]),
+      });
+  const kilos = { write: format.mass };
+  const lengths = { write: (value: number) => format.length(value) };
+  const places = { write: fromMid, by: lengths.write };
+  const moments = { write: (value: number) => `${plain(value, 1)} N·m` };
+  const areas = { write: (value: number) => `${plain(value, 2)} m²` };
   const figures: readonly (readonly [title: string, cell: (row: FormRow) => string])[] = [
-    [say('hull.form.mass'), (row) => format.mass(row.displacementKg)],
-    [say('hull.form.per-cm'), (row) => format.mass(row.massPerCentimetre)],
-    [say('hull.form.lcb'), (row) => fromMid(row.centroid.x)],
-    [say('hull.form.lcf'), (row) => fromMid(row.waterplane.lcf)],
-    [say('hull.form.km'), (row) => format.length(row.transverseKm)],
-    [say('hull.form.moment'), (row) => `${plain(row.momentPerCentimetreTrim, 1)} N·m`],
-    [say('hull.form.wetted'), (row) => `${plain(row.wettedSurface, 2)} m²`],
-    [say('hull.form.freeboard'), (row) => format.length(row.leastFreeboard.value)],
+    [say('hull.form.mass'), give('displacementKg', (row) => row.displacementKg, kilos)],
+    [say('hull.form.per-cm'), give('massPerCentimetre', (row) => row.massPerCentimetre, kilos)],
+    [say('hull.form.lcb'), give('centroidX', (row) => row.centroid.x, places)],
+    [say('hull.form.lcf'), give('lcf', (row) => row.waterplane.lcf, places)],
+    [say('hull.form.km'), give('transverseKm', (row) => row.transverseKm, lengths)],
+    [say('hull.form.moment'), give('momentPerCentimetreTrim', (row) => row.momentPerCentimetreTrim, moments)],
+    [say('hull.form.wetted'), give('wettedSurface', (row) => row.wettedSurface, areas)],
+    [say('hull.form.freeboard'), give('leastFreeboard', (row) => row.leastFreeboard.value, lengths)],
   ];
   return [
     { title: say('hull.form.draft'), isName: true, cell: ({ draft }) => format.length(draft) },

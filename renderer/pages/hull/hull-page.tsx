@@ -57,8 +57,8 @@ function HullSheets({ boat, onChanged }: { boat: Boat; onChanged: () => void }) 
   if (typeof hull === 'string') return <p role="alert">{say('setout.broken', { why: hull })}</p>;
   return (
     <div className="hull-sheets">
-      <LinesPlan hull={hull} name={boat.name} />
-      <FormTable hull={hull} corrected={boat.correction !== null} />
+      <LinesPlan id={boat.id ?? ''} hull={hull} name={boat.name} />
+      <FormTable boat={boat} hull={hull} />
       <RightingArms hull={hull} boat={boat} />
       <FloatCheckForm boat={boat} onChanged={onChanged} />
     </div>

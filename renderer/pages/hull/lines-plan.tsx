@@ -2,11 +2,9 @@ import { useMemo } from 'react';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { type HullLines, hullLines } from '../../../core/hull/hull-lines.ts';
-import { offsetsOut } from '../../../core/hull/offsets-out.ts';
-import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { ErrorMessage } from '../../ui/error-message.tsx';
+import { LinesFiles } from './lines-files.tsx';
 
 /** Heights and breadths are drawn larger than lengths, or a racing canoe is a needle. Said on the drawing. */
 const TIMES = 3;
@@ -21,9 +19,8 @@ const path = (points: readonly (readonly [number, number])[]) =>
     .join('');
 
 /** The lines plan: profile over plan on one length, the body plan below; bow to the right. */
-export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
+export function LinesPlan({ id, hull, name }: { id: string; hull: Hull; name: string }) {
   const format = useFormat();
-  const { exportTable, refusal, told } = useTableExport();
   const lines = useMemo(() => hullLines(hull), [hull]);
   const depth = (hull.highestZ - hull.lowestZ) * TIMES * 1000;
   const half = Math.max(...lines.sheer.map((p) => p.y)) * TIMES * 1000;
@@ -36,17 +33,7 @@ export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
   return (
     <section>
       <h2>{say('hull.lines')}</h2>
-      <p className="row">
-        <button
-          type="button"
-          className="button"
-          onClick={() => void exportTable(say('hull.offsets.file', { name }), offsetsOut(hull))}
-        >
-          {say('hull.offsets.csv')}
-        </button>
-      </p>
-      <p role="status">{told}</p>
-      {refusal && <ErrorMessage error={refusal} />}
+      <LinesFiles id={id} hull={hull} name={name} />
       <figure className="lines-plan">
         <svg
           viewBox={`${left} 0 ${width} ${bodyY + GAP * 0.4}`}
@@ -76,6 +63,7 @@ export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
             <text x={left + width - 20} y={GAP * 0.45} textAnchor="end">
               {say('hull.lines.across', { times: TIMES })}
             </text>
+            <ScaleBar x={left + 20} y={bodyY + GAP * 0.25} />
             <text x={hull.foreX * 1000 + 20} y={profileY - depth / 2}>
               {say('hull.lines.bow')}
             </text>
@@ -86,6 +74,20 @@ export function LinesPlan({ hull, name }: { hull: Hull; name: string }) {
         </svg>
       </figure>
     </section>
+  );
+}
+
+/** How long a metre is on the drawing, whatever it is printed at. */
+function ScaleBar({ x, y }: { x: number; y: number }) {
+  const format = useFormat();
+  const ticks = Array.from({ length: 11 }, (_, k) => `M${x + 100 * k} ${y}v${k % 5 === 0 ? -40 : -22}`);
+  return (
+    <>
+      <path className="lines-thin" d={`M${x} ${y}h1000${ticks.join('')}`} />
+      <text x={x + 1020} y={y}>
+        {format.length(1, { unit: 'm' })}
+      </text>
+    </>
   );
 }
 

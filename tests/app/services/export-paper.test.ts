@@ -115,6 +115,28 @@ describe('an export', () => {
   });
 });
 
+describe('a boat’s sections', () => {
+  it.each(['pdf', 'svg', 'dxf'])(
+    'come at full size as %s, and not for a boat that is gone',
+    async (format) => {
+      const folder = temporaryFolder();
+      const { program, close } = opened(shellInto((name) => join(folder, name)));
+      const saved = await dispatch(program, 'boats.save', { boat: inventedFit().boat });
+      const { id } = (saved as { value: { id: string } }).value;
+      const result = await dispatch(program, 'boats.sections', { id, format, paper: 'A4' });
+      expect(result).toMatchObject({ ok: true, value: { kind: 'saved' } });
+      expect(readdirSync(folder)[0]).toMatch(new RegExp(`^Sections, full size, .*\\.${format}$`));
+      const gone = await dispatch(program, 'boats.sections', {
+        id: crypto.randomUUID(),
+        format,
+        paper: 'A4',
+      });
+      expect(gone).toMatchObject({ ok: false, error: { code: 'not-found' } });
+      close();
+    },
+  );
+});
+
 describe('an export that cannot be', () => {
   it.each([0, 3])('says that nobody kneels there (seat %i)', async (seat) => {
     const { program, close } = opened(shellInto(() => '/nowhere'));

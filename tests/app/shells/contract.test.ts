@@ -118,6 +118,8 @@ describe.each([
     expect(value(await call('photos.ofAthlete', { athleteId }))).toEqual([studied]);
     expect(value(await call('boats.fits', { id }))).toEqual([]);
     expect(value(await call('boats.stock', { id }))).toEqual({ pads: [], rests: [] });
+    const sections = value(await call('boats.sections', { id, format: 'svg', paper: 'A4' }));
+    expect(Buffer.from(await way.fetchDelivery(sections)).toString('utf8')).toContain('<svg');
     const fit = { ...inventedFit({ name: 'In the pictured one' }), boat };
     const made = value(await call('fits.create', { fit }));
     expect(value(await call('boats.fits', { id })).map((one) => one.id)).toEqual([made.id]);

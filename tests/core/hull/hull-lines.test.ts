@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { hullLines } from '../../../core/hull/hull-lines.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { halfBreadth, keelHeight, sheerHeight } from '../../../core/hull/section-at.ts';
+import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { SAMPLE_HULLS, sampleHull } from '../../reference/hydro-sample-hulls.ts';
 import { box, wigley } from '../../reference/hydro-shapes.ts';
 
@@ -74,5 +76,17 @@ describe('hullLines', () => {
     expect(points.at(-1)!.y).toBe(0);
     expect(points[0]!.x).toBeGreaterThan(hull.aftX);
     expect(keelHeight(hull, points[0]!.x)).toBeCloseTo(0.01, 3);
+  });
+
+  it('buttocks run fair: no corner where the cut passes from one pair of a section’s points to the next', () => {
+    const hull = hullOfBoat(usualHull({ boatClass: 'C1' }));
+    for (const { runs } of hullLines(hull).buttocks) {
+      const run = runs[0]!;
+      const [aft, fore] = [run[0]!.x + 0.15, run.at(-1)!.x - 0.15];
+      const inner = run.filter(({ x }) => x > aft && x < fore);
+      const slopes = inner.slice(1).map((p, k) => (p.z - inner[k]!.z) / (p.x - inner[k]!.x));
+      const turns = slopes.slice(1).map((slope, k) => Math.abs(Math.atan(slope) - Math.atan(slopes[k]!)));
+      expect((180 / Math.PI) * Math.max(...turns)).toBeLessThan(1.1);
+    }
   });
 });

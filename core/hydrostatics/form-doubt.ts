@@ -1,0 +1,51 @@
+import type { FormAtDraft } from './curves-of-form.ts';
+
+/** How truly a hull's data describe it at a draft, one standard deviation: relative, relative, share of the length, metres. */
+export interface FormSpread {
+  /** Volume under a given draft, relative. */
+  readonly volume: number;
+  /** Beam at the water, relative. */
+  readonly beam: number;
+  /** Centre of buoyancy fore and aft, share of the length. */
+  readonly centre: number;
+  /** Height of keel or sheer at one place, metres. */
+  readonly height: number;
+}
+
+/** Standard deviations of a line of the curves of form: kilograms, metres, newton metres. */
+export interface FormDoubt {
+  readonly displacementKg: number;
+  readonly massPerCentimetre: number;
+  readonly centroidX: number;
+  readonly lcf: number;
+  readonly transverseKm: number;
+  readonly momentPerCentimetreTrim: number;
+  readonly wettedSurface: number;
+  readonly leastFreeboard: number;
+}
+
+/** Share of a beam's relative doubt that comes into the girth: the bottom and the sides' height do not grow with it. */
+const GIRTH_SHARE = 0.6;
+
+/**
+ * What the hull's own data leave open in one line of its curves of form, by first-order propagation: mass with the volume, mass to the
+ * centimetre with the beam, moment to trim with the beam too, BM with its cube over the volume, both centres with the centre of
+ * buoyancy. An **estimate**. Metres, kilograms, one standard deviation.
+ */
+export function formDoubt(
+  { displacementKg, massPerCentimetre, momentPerCentimetreTrim, wettedSurface, waterplane }: FormAtDraft,
+  { volume, beam, centre, height }: FormSpread,
+  length: number,
+): FormDoubt {
+  const bm = waterplane.transverseBm;
+  return {
+    displacementKg: volume * displacementKg,
+    massPerCentimetre: beam * massPerCentimetre,
+    centroidX: centre * length,
+    lcf: centre * length,
+    transverseKm: Math.hypot(3 * beam * bm, volume * bm, height),
+    momentPerCentimetreTrim: beam * momentPerCentimetreTrim,
+    wettedSurface: GIRTH_SHARE * beam * wettedSurface,
+    leastFreeboard: height,
+  };
+}
