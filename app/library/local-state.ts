@@ -114,6 +114,9 @@ function prepared(path: string): Database.Database {
   makePrivateFile(path);
   const db = new Database(path);
   db.pragma('secure_delete = ON');
+  // Nobody waits for the disk here: after a power cut the last notes may be gone, and what they were of is compared anew.
+  db.pragma('journal_mode = WAL');
+  db.pragma('synchronous = NORMAL');
   db.exec(TABLES);
   return db;
 }

@@ -5,8 +5,8 @@ import { athletes } from '../../app/store/roster.ts';
 import { atomically, type Store } from '../../app/store/store.ts';
 import { inventedAthlete, inventedFit } from '../app/invented.ts';
 
-const FITS_EACH = 2;
-const REVISIONS_EACH = 25;
+/** Fits of each athlete, and revisions of each fit. */
+const EACH = { fits: 2, revisions: 25 };
 const FIRST = ['Ada', 'Bojan', 'Céline', 'Dagný', 'Eero', 'Fiadh', 'Gergő', 'Ħanna', 'Ilir', 'Jūratė'];
 const LAST = [
   'Alderwick',
@@ -26,13 +26,16 @@ export interface Filled {
   readonly revisionId: string;
 }
 
-/** Invented athletes with two fits each and 25 revisions to each fit, until there are `to` revisions where there were `from`. */
-export function fill(store: Store, { from, to }: { from: number; to: number }): Filled {
-  const each = FITS_EACH * REVISIONS_EACH;
+/** Invented athletes with so many fits and revisions `each`, until there are `to` revisions where there were `from`. */
+export function fill(
+  store: Store,
+  { from, to, each: one = EACH }: { from: number; to: number; each?: typeof EACH },
+): Filled {
+  const each = one.fits * one.revisions;
   store.db.pragma('synchronous = OFF');
   const last = atomically(store, () => {
     let found: Filled | null = null;
-    for (let i = from / each; i < to / each; i++) found = addAthlete(store, i);
+    for (let i = from / each; i < to / each; i++) found = addAthlete(store, i, one);
     return found;
   });
   store.db.pragma('synchronous = FULL');
@@ -42,16 +45,16 @@ export function fill(store: Store, { from, to }: { from: number; to: number }): 
   return last;
 }
 
-function addAthlete(store: Store, i: number): Filled {
+function addAthlete(store: Store, i: number, { fits, revisions }: typeof EACH): Filled {
   const name = `${FIRST[i % FIRST.length]} ${LAST[Math.floor(i / FIRST.length) % LAST.length]} ${i}`;
   const { athlete } = athletes.save(store, inventedAthlete(name, { id: randomUUID() }));
   let last: Filled = { fitId: '', revisionId: '' };
-  for (let f = 0; f < FITS_EACH; f++) {
+  for (let f = 0; f < fits; f++) {
     const fit = inventedFit({ name: `Fit ${f}`, athlete });
     const { id } = createFit(store, fit);
     const saved = saveRevision(store, { fitId: id, fit, name: 'Revision 0', reason: '' });
     if (saved === 'conflict' || saved === 'none') throw new Error(`a revision was not saved: ${saved}`);
-    for (let r = 1; r < REVISIONS_EACH; r++) copyRevision(store, saved.id, r);
+    for (let r = 1; r < revisions; r++) copyRevision(store, saved.id, r);
     last = { fitId: id, revisionId: saved.id };
   }
   return last;

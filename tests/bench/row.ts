@@ -1,5 +1,5 @@
 /** The parts of the program that are measured, in the order of the table. */
-export const GROUPS = ['core', 'renderer', 'store', 'export'] as const;
+export const GROUPS = ['core', 'renderer', 'store', 'export', 'library'] as const;
 export type Group = (typeof GROUPS)[number];
 
 /** Median and 95th percentile of some timings, microseconds, and how many there were. */

@@ -5,6 +5,7 @@ import { benchFile, joined, readBenchFile } from './bench-file.ts';
 import { coreBench } from './core-bench.ts';
 import { dependencies, dependencyLines } from './dependencies.ts';
 import { exportBench } from './export-bench.ts';
+import { libraryBench } from './library-bench.ts';
 import { tableLines } from './print-table.ts';
 import { paragraphOf, withParagraph } from './readme-paragraph.ts';
 import { rendererBench } from './renderer-bench.ts';
@@ -16,6 +17,7 @@ const RUNS: Readonly<Record<Group, () => Promise<Found>>> = {
   renderer: rendererBench,
   store: storeBench,
   export: exportBench,
+  library: libraryBench,
 };
 
 /** Also allowed after `--only`: the table of dependencies, which takes no measuring. */

@@ -71,14 +71,16 @@ function OneGroup(props: {
     <details>
       <summary>{say('library.group', { name: group.name, count: group.athletes.length })}</summary>
       {people}
-      {athletes.map(({ id, athlete }) => (
-        <Tick
-          key={id}
-          name={athlete.name}
-          isOn={group.athletes.includes(id)}
-          onChange={(isIn) => onChange(id, isIn)}
-        />
-      ))}
+      <div className="row">
+        {athletes.map(({ id, athlete }) => (
+          <Tick
+            key={id}
+            name={athlete.name}
+            isOn={group.athletes.includes(id)}
+            onChange={(isIn) => onChange(id, isIn)}
+          />
+        ))}
+      </div>
     </details>
   );
 }
