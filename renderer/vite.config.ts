@@ -5,6 +5,8 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 
 const root = import.meta.dirname;
+const CANVAS = /node_modules[\\/](konva|react-konva|react-reconciler|its-fine)[\\/]/;
+const PAPERS = /[\\/]core[\\/](setout|show|roster|drilling)[\\/]/;
 const SHARED = /renderer[\\/](?!jobs|pages|shell)\w+[\\/]/;
 
 /** The files of the pose model that the page may ask for: the script, both builds of its WebAssembly, one model. */
@@ -61,9 +63,22 @@ export default defineConfig({
           groups: [
             // Libraries change seldom; apart from them the program's own script stays small to read and to load again.
             { name: 'schemas', test: /node_modules[\\/]zod/, priority: 3 },
+            // Vite's own helper, which every lazy page needs: it would come to lie with the first library that loads lazily.
+            { name: 'load-lazily', test: /vite[\\/]preload-helper/, priority: 5 },
             // Only the planner of holes loads it.
             { name: 'highs', test: /node_modules[\\/]highs/, priority: 4 },
+            { name: 'tables', test: /node_modules[\\/]papaparse/, priority: 4 },
+            // Only the bench draws on a canvas.
+            { name: 'canvas', test: CANVAS, priority: 4, includeDependenciesRecursively: false },
             { name: 'libraries', test: /node_modules/, priority: 2 },
+            // What the bench does not load: sheets and templates, rosters, what the athlete is shown.
+            {
+              name: 'workshop',
+              test: PAPERS,
+              priority: 2,
+              minShareCount: 2,
+              includeDependenciesRecursively: false,
+            },
             { name: 'core', test: /[\\/]core[\\/]/, priority: 1, minShareCount: 2 },
             // What several pages use, in one piece: many small ones would compress worse.
             { name: 'shared', test: SHARED, minShareCount: 2 },

@@ -175,7 +175,7 @@ async function sendPictures(
     const bytes = db
       .prepare<[string], Buffer>('SELECT bytes FROM boat_photos WHERE id = ?')
       .pluck()
-      .get(ref.id) as unknown as Buffer | undefined;
+      .get(ref.id);
     if (!bytes) continue;
     const [sum] = await tx<{ hash: string; there: boolean }[]>`
       SELECT hash, EXISTS (SELECT FROM photographs WHERE photographs.hash = sent.hash) AS there

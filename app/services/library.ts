@@ -51,7 +51,7 @@ const TABLES = {
 
 function sharesOf({ db }: Program['store'], writes: readonly string[]) {
   const counts = Object.entries(TABLES).map(([name, [kind, table]]) => {
-    const count = db.prepare<[], number>(`SELECT count(*) FROM ${table}`).pluck().get() as unknown as number;
+    const count = db.prepare<[], number>(`SELECT count(*) FROM ${table}`).pluck().get()!;
     return [name, writes.includes(kind) ? count : 0];
   });
   return Object.fromEntries(counts) as Record<keyof typeof TABLES, number>;

@@ -32,7 +32,7 @@ export function guardedTables(db: Database.Database): GuardedTable[] {
       "SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name",
     )
     .pluck()
-    .all() as unknown as string[];
+    .all();
   return names
     .filter((name) => !UNGUARDED.includes(name))
     .map((name) => {

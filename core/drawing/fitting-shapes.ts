@@ -1,6 +1,7 @@
 import type { Seat } from '../document/seat-schema.ts';
 import { type SeatFrame, sideSign } from '../frame/mirror.ts';
 import type { Vec3 } from '../frame/vec3.ts';
+import { convexRing } from '../graphics/convex-ring.ts';
 import { fairRows } from '../graphics/fair.ts';
 import { flatOval, hullRing, type Oval } from '../graphics/oval.ts';
 import { areaOf, type Line, lineThrough, ringThrough, type Shape } from '../graphics/shape.ts';
@@ -8,7 +9,6 @@ import { inView, type ViewName, type ViewPoint } from '../graphics/view.ts';
 import { onPart, type Part, topOf } from '../parts/part.ts';
 import { sectionOfPart } from '../parts/part-section.ts';
 import type { SeatParts } from '../parts/seat-parts.ts';
-import { convexRing } from '../setout/convex-ring.ts';
 
 /** A seat's fittings where they stand, boat frame, metres. */
 export interface DrawnFittings {

@@ -1,5 +1,6 @@
 import type { BalanceDemand, FloatResult } from '../hydrostatics/afloat.ts';
 import type { Phase } from '../posture/stance.ts';
+import { entriesOf } from '../units/entries.ts';
 import type { BoatState } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
@@ -19,10 +20,8 @@ export function boatQuantities(
     boardInsideHull: state.boardRoom.least,
     ...afloatValues(afloat, balance),
   };
-  return Object.entries(values).flatMap(([id, value]) =>
-    value === null || value === undefined
-      ? []
-      : [{ id, seat: null, value, sd: null, unit: QUANTITIES[id as QuantityId].unit }],
+  return entriesOf(values).flatMap(([id, value]) =>
+    value === null ? [] : [{ id, seat: null, value, sd: null, unit: QUANTITIES[id].unit }],
   );
 }
 

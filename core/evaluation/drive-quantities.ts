@@ -10,6 +10,7 @@ import type { BladeForce } from '../support/drive-loads.ts';
 import { driveLoads } from '../support/drive-loads.ts';
 import type { DriveLoads } from '../support/support.ts';
 import { heldLoads } from '../support/support-triangle.ts';
+import { entriesOf } from '../units/entries.ts';
 import type { Quantity } from './finding.ts';
 import type { QuantityId } from './quantities.ts';
 import { QUANTITIES } from './quantities.ts';
@@ -55,12 +56,12 @@ export function driveOf(
 
 /** The drive's quantities of one occupied seat, without spreads: loads under the mean force, fixing under its peak. SI. */
 export function driveQuantities(drive: DriveLoads | null, index: number): Quantity[] {
-  return Object.entries(driveValues(drive)).map(([id, value]) => ({
+  return entriesOf(driveValues(drive)).map(([id, value]) => ({
     id,
     seat: index,
     value,
     sd: null,
-    unit: QUANTITIES[id as QuantityId].unit,
+    unit: QUANTITIES[id].unit,
   }));
 }
 

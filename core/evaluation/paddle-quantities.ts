@@ -1,6 +1,7 @@
 import type { FloatResult } from '../hydrostatics/afloat.ts';
 import { sheerZAt, waterZAt } from '../paddle/beside-hand.ts';
 import { type PaddleFit, paddleFit } from '../paddle/paddle-fit.ts';
+import { entriesOf } from '../units/entries.ts';
 import type { BoatState } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
@@ -27,12 +28,12 @@ export function paddleQuantities(
   index: number,
   place: { boat: Pick<BoatState, 'hull'>; ready: FloatResult },
 ): Quantity[] {
-  return Object.entries(paddleValues(state, place)).map(([id, value]) => ({
+  return entriesOf(paddleValues(state, place)).map(([id, value]) => ({
     id,
     seat: index,
     value,
     sd: null,
-    unit: QUANTITIES[id as QuantityId].unit,
+    unit: QUANTITIES[id].unit,
   }));
 }
 

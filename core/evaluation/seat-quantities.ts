@@ -9,6 +9,7 @@ import type { Stance } from '../posture/stance.ts';
 import type { Support } from '../support/support.ts';
 import type { ShareRange } from '../support/support-polygon.ts';
 import { toRadians } from '../units/angle.ts';
+import { entriesOf } from '../units/entries.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { BoatState } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
@@ -68,10 +69,10 @@ function listed(values: Values, state: SeatState, index: number): Quantity[] {
   const { stances, body, support } = state;
   const ranges = loadRanges(support, stances.ready.totalMassKg * GRAVITY);
   const smooth = smoothReaches({ stances, body });
-  return Object.entries(values).map(([id, value]) => {
-    const whole = smooth[id as QuantityId];
-    const unit = QUANTITIES[id as QuantityId].unit;
-    const range = ranges[id as QuantityId];
+  return entriesOf(values).map(([id, value]) => {
+    const whole = smooth[id];
+    const unit = QUANTITIES[id].unit;
+    const range = ranges[id];
     const quantity: Quantity = {
       id,
       seat: index,

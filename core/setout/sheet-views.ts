@@ -1,11 +1,11 @@
 import type { BoatPoint } from '../frame/vec3.ts';
+import { convexRing } from '../graphics/convex-ring.ts';
 import type { Hull } from '../hull/hull.ts';
 import { halfBreadth, keelHeight, sectionAt, sheerHeight } from '../hull/section-at.ts';
 import { boardHalfWidthAt, boardStations, boardTopAt } from '../parts/board.ts';
 import type { Part } from '../parts/part.ts';
 import type { FigurePoint } from '../posture/stance.ts';
 import { toFloor } from './block-frame.ts';
-import { convexRing } from './convex-ring.ts';
 import { footPrint } from './foot-print.ts';
 import { frontWedge } from './front-foot.ts';
 import { recessOutline } from './knee-recess.ts';

@@ -11,9 +11,10 @@ type Corners = Readonly<Record<Contact, InPlan>>;
  */
 export const LEAST_HEIGHT = 0.01;
 
-const EDGES = CONTACTS.map(
-  (opposite) => CONTACTS.filter((c) => c !== opposite) as unknown as readonly [Contact, Contact],
-);
+const EDGES = CONTACTS.map((_, k): readonly [Contact, Contact] => [
+  CONTACTS[k === 0 ? 1 : 0]!,
+  CONTACTS[k === 2 ? 1 : 2]!,
+]);
 
 /** The triangle of the three contacts in plan. */
 export interface SupportTriangle {

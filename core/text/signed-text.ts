@@ -1,5 +1,5 @@
 import type { Unit } from '../evaluation/finding.ts';
-import type { QuantityId } from '../evaluation/quantities.ts';
+import { isQuantityId, type QuantityId } from '../evaluation/quantities.ts';
 import type { Words } from './words.ts';
 
 /** How a value is shown. */
@@ -75,7 +75,7 @@ export function signedText(
   { words, format, how = {} }: Telling,
 ): string {
   const size = format(Math.abs(value), unit, how);
-  const sign = SIGN_WORDS[id as QuantityId];
+  const sign = isQuantityId(id) ? SIGN_WORDS[id] : undefined;
   if (!sign) return format(value, unit, how);
   const zero = format(0, unit, how) === size;
   if (zero || (value > 0 && !BOTH.includes(sign))) return size;

@@ -12,7 +12,7 @@ import { ghostPart } from '../layers/ghost.ts';
 import { grips } from '../layers/grips.ts';
 import { ground } from '../layers/ground.ts';
 import { guides } from '../layers/guides.ts';
-import { labelsPart } from '../layers/labels.ts';
+import { arcs, labelsPart } from '../layers/labels.ts';
 import { leaderLines } from '../layers/leader-lines.ts';
 import { leaderRouter } from '../layers/leaders.ts';
 import { strip } from '../layers/strip.ts';
@@ -37,6 +37,9 @@ const ALL: readonly LayerName[] = LAYERS;
 const MOVING: readonly LayerName[] = ['boat', 'labels', 'hand'];
 const HAND: readonly LayerName[] = ['hand'];
 
+/** While a hand moves something its figures are placed and written this often, milliseconds: nobody reads them faster. */
+const LABELS_EVERY_MS = 50;
+
 /** Called after every drawing, with the scene drawn and whether a hand is moving it. */
 export type Drawn = (scene: Scene) => void;
 
@@ -55,6 +58,8 @@ export class BenchCanvas {
   private readonly stops: (() => void)[] = [];
   private readonly dirty = new Set<LayerName>();
   private frame = 0;
+  private labelled = Number.NEGATIVE_INFINITY;
+  private labelsLater: ReturnType<typeof setTimeout> | null = null;
   private palette: Palette;
   private format: Format;
   private size = { width: 0, height: 0 };
@@ -95,6 +100,7 @@ export class BenchCanvas {
       figures,
       captions,
       support,
+      arcs,
       leaderLines(route),
       labelsPart(route),
       ghostPart(),
@@ -262,13 +268,29 @@ export class BenchCanvas {
     cancelAnimationFrame(this.frame);
     this.frame = 0;
     const scene = this.scene();
+    if (this.dirty.has('labels')) this.paceLabels();
     if (scene) for (const name of LAYERS) if (this.dirty.has(name)) this.paint(name, scene);
     this.dirty.clear();
     if (scene) for (const listener of this.drawn) listener(scene);
   }
 
+  /** Leaves the labels for later where the hand moves something and they were written just now. */
+  private paceLabels(): void {
+    const wait = this.labelled + LABELS_EVERY_MS - performance.now();
+    if (!this.held || wait <= 0) {
+      this.labelled = performance.now();
+      return;
+    }
+    this.dirty.delete('labels');
+    this.labelsLater ??= setTimeout(() => {
+      this.labelsLater = null;
+      this.invalidate(['labels']);
+    }, wait);
+  }
+
   dispose(): void {
     cancelAnimationFrame(this.frame);
+    clearTimeout(this.labelsLater ?? undefined);
     for (const stop of this.stops) stop();
     for (const layer of this.layers.values()) layer.remove();
   }

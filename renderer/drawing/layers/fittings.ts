@@ -1,9 +1,11 @@
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import type { Seat } from '../../../core/document/seat-schema.ts';
 import { type FittingShapes, fittingShapes } from '../../../core/drawing/fitting-shapes.ts';
 import { ringsOf, type Shape } from '../../../core/graphics/shape.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { isSeatInSight, type Part, type Scene } from '../view/scene.ts';
+import { isSeatInSight, type Part, type Picture, type Scene } from '../view/scene.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
@@ -51,7 +53,7 @@ function drawShapes(
   { index, view, of }: { index: number; view: ViewName; of: keyof FittingShapes },
 ): void {
   const placed = placedIn(scene, view);
-  const shapes = fittingShapes(seatPlace(scene.picture.fit, scene.picture.report, index), view)[of];
+  const shapes = shapesOf(scene.picture, index, view)[of];
   const hidden = (shape: Shape) => view === 'section' && of === 'over' && shape.of === 'rearRest';
   pen.shapes(
     shapes.filter((shape) => !hidden(shape)),
@@ -64,4 +66,27 @@ function drawShapes(
   for (const ring of ringsOf(shapes.filter((shape) => shape.of === scene.lit))) {
     pen.placedRing(ring, placed, { stroke: 'accent', width: 2.4 });
   }
+}
+
+interface Made {
+  readonly boat: Fit['boat'];
+  readonly index: number;
+  readonly footLength: number;
+  readonly views: Map<ViewName, FittingShapes>;
+}
+
+/** Shapes already made of a seat: they are asked for several times a frame, and those of a seat that nobody moves stay. */
+const made = new WeakMap<Seat, Made>();
+
+function shapesOf({ fit, report }: Picture, index: number, view: ViewName): FittingShapes {
+  const place = seatPlace(fit, report, index);
+  const { seat, footLength } = place;
+  let known = made.get(seat);
+  if (known?.boat !== fit.boat || known.index !== index || known.footLength !== footLength) {
+    known = { boat: fit.boat, index, footLength, views: new Map() };
+    made.set(seat, known);
+  }
+  const shapes = known.views.get(view) ?? fittingShapes(place, view);
+  known.views.set(view, shapes);
+  return shapes;
 }

@@ -8,13 +8,15 @@ import { heldLabels } from './held-labels.ts';
 import { labelObstacles } from './label-obstacles.ts';
 import type { Leader } from './leaders.ts';
 
-/** Arcs of the angles and every label, placed so that none covers another. */
+/** Arcs of the angles. */
+export const arcs: Part = { layer: 'boat', paint: paintArcs };
+
+/** Every label, placed so that none covers another. */
 export function labelsPart(route: (scene: Scene) => readonly Leader[]): Part {
   let placed: ReadonlyMap<string, PlacedLabel> = new Map();
   return {
     layer: 'labels',
     paint(pen, scene) {
-      arcs(pen, scene);
       const measure = (text: string, lettering: keyof typeof LETTERING) => pen.widthOf(text, lettering);
       const labels = [...heldLabels(scene, measure), ...drawingLabels(scene, measure)];
       const leaders = scene.held ? [] : route(scene);
@@ -27,7 +29,7 @@ export function labelsPart(route: (scene: Scene) => readonly Leader[]): Part {
   };
 }
 
-function arcs(pen: Pen, scene: Scene): void {
+function paintArcs(pen: Pen, scene: Scene): void {
   const stance = seatReport(scene)?.stances.ready;
   if (!stance || isOverview(scene)) return;
   for (const { view, arc, from, to: axis } of angleMarks(stance, scene.geometry.camera.pixelsPerMetre)) {

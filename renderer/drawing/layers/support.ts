@@ -14,7 +14,7 @@ const ARROW_OF_ALL = 0.34;
 
 /** The patches of support and their polygon laid over the figure, the centre of mass in every view, and the three loads. */
 export const support: Part = {
-  layer: 'labels',
+  layer: 'boat',
   paint(pen, scene) {
     const report = seatReport(scene);
     if (!report) return;

@@ -23,8 +23,15 @@ export type LetteringName = keyof typeof LETTERING;
 
 const FAMILY = '"Ysabeau Office", "Noto Sans Georgian", "Noto Sans Armenian", "Noto Sans SC", sans-serif';
 
+const FONT_OF = Object.fromEntries(
+  Object.entries(LETTERING).map(([name, { font }]) => [name, `${font} ${FAMILY}`]),
+) as Readonly<Record<LetteringName, string>>;
+
+/** The lettering that a canvas was set to last; forgotten by every new pen, for others may have drawn between. */
+const lettered = new WeakMap<CanvasRenderingContext2D, LetteringName>();
+
 /** Fonts that must be there before anything is measured. */
-export const FONTS = Object.values(LETTERING).map(({ font }) => `${font} ${FAMILY}`);
+export const FONTS = Object.values(FONT_OF);
 
 /** A letter of each alphabet that the drawing may show: fonts are fetched alphabet by alphabet. */
 export const ALPHABETS = 'aőжωệ→✓';
@@ -67,6 +74,7 @@ export class Pen {
 
   constructor(context: CanvasRenderingContext2D, palette: Palette) {
     this.context = context;
+    lettered.delete(context);
     this.palette = palette;
   }
 
@@ -232,12 +240,12 @@ export class Pen {
   /** Draws with everything outside a rectangle left untouched. */
   within({ left, top, width, height }: ScreenRect, draw: () => void): void {
     const { context } = this;
-    context.save();
-    context.beginPath();
-    context.rect(left, top, width, height);
-    context.clip();
-    draw();
-    context.restore();
+    this.apart(() => {
+      context.beginPath();
+      context.rect(left, top, width, height);
+      context.clip();
+      draw();
+    });
   }
 
   /** A pen for what lies faint on the paper: `share` of each colour, the rest of another. It draws opaque. */
@@ -252,16 +260,28 @@ export class Pen {
 
   /** Draws fainter. */
   faint(alpha: number, draw: () => void): void {
-    const { context } = this;
-    context.save();
-    context.globalAlpha = alpha;
-    draw();
-    context.restore();
+    this.apart(() => {
+      this.context.globalAlpha = alpha;
+      draw();
+    });
   }
 
+  /** Setting a font costs more than drawing a word with it, so it is set only where another was set last. */
   private setLettering(name: LetteringName): void {
-    this.context.font = `${LETTERING[name].font} ${FAMILY}`;
-    this.context.letterSpacing = LETTERING[name].spacing;
+    const { context } = this;
+    if (lettered.get(context) === name) return;
+    lettered.set(context, name);
+    context.font = FONT_OF[name];
+    context.letterSpacing = LETTERING[name].spacing;
+  }
+
+  /** Draws between save and restore; what was set before stands again after it. */
+  private apart(draw: () => void): void {
+    const { context } = this;
+    context.save();
+    draw();
+    context.restore();
+    lettered.delete(context);
   }
 
   private trace(points: readonly ScreenPoint[]): void {

@@ -1,13 +1,13 @@
-import type { MillimetrePoint } from './template-drawing.ts';
+import type { ViewPoint } from './view.ts';
 
 /**
  * The tight convex ring around points, counter-clockwise (Andrew's monotone chain, 1979). Same unit in and out. Points on
  * an edge are no corners.
  */
-export function convexRing(points: readonly MillimetrePoint[]): MillimetrePoint[] {
+export function convexRing(points: readonly ViewPoint[]): ViewPoint[] {
   const sorted = [...points].sort(([ax, ay], [bx, by]) => ax - bx || ay - by);
-  const half = (from: readonly MillimetrePoint[]): MillimetrePoint[] => {
-    const chain: MillimetrePoint[] = [];
+  const half = (from: readonly ViewPoint[]): ViewPoint[] => {
+    const chain: ViewPoint[] = [];
     for (const point of from) {
       while (chain.length > 1 && !turnsLeft(chain.at(-2)!, chain.at(-1)!, point)) chain.pop();
       chain.push(point);
@@ -17,6 +17,6 @@ export function convexRing(points: readonly MillimetrePoint[]): MillimetrePoint[
   return [...half(sorted), ...half(sorted.reverse())];
 }
 
-function turnsLeft(a: MillimetrePoint, b: MillimetrePoint, c: MillimetrePoint): boolean {
+function turnsLeft(a: ViewPoint, b: ViewPoint, c: ViewPoint): boolean {
   return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 0;
 }

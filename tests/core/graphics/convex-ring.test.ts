@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { convexRing } from '../../../core/setout/convex-ring.ts';
+import { convexRing } from '../../../core/graphics/convex-ring.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
-import { areaOf } from './read-shapes.ts';
+import { areaOf } from '../setout/read-shapes.ts';
 
 const SEED = 20260505;
 const whole = fc.integer({ min: -50, max: 50 });
