@@ -5,6 +5,7 @@ import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import './home.css';
 
 // The words are there first; the figure is computed and follows.
 const StartFigure = lazy(() => import('./start-figure.tsx').then((m) => ({ default: m.StartFigure })));

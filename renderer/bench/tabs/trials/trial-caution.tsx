@@ -1,5 +1,6 @@
 import { say } from '../../../language/messages.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
+import './trials.css';
 
 /** Comes before any change: what hurts stops the session, and belongs to somebody licensed when it lasts. */
 export function TrialCaution() {
