@@ -48,13 +48,14 @@ async function open(page: Page, name: string): Promise<void> {
   await page.waitForLoadState('networkidle');
 }
 
-/** What of a page is wider than the window; what may be has a bar of its own. */
-function tooWide(page: Page): Promise<string[]> {
+/** What of a page is larger than the window: what may be has a bar of its own, and the head stays where it is. */
+function tooLarge(page: Page): Promise<string[]> {
   return page.evaluate(() =>
     ['html', '#content'].flatMap((place) => {
       const element = document.querySelector(place);
       const wide = element ? element.scrollWidth - element.clientWidth : 0;
-      return wide > 0 ? [`${place} is ${wide} px too wide`] : [];
+      const tall = place === 'html' && element ? element.scrollHeight - element.clientHeight : 0;
+      return wide > 0 || tall > 0 ? [`${place} is ${wide} px too wide, ${tall} px too tall`] : [];
     }),
   );
 }
@@ -86,7 +87,7 @@ it('every page fits a window of 1280 × 800 enlarged to 200 %, with targets of 4
   const wrong: string[] = [];
   for (const name of LONG ? Object.keys(routes) : QUICK) {
     await open(page, name);
-    const found = [...(await tooWide(page)), ...(await tooSmall(page)), ...(await barriersOn(page))];
+    const found = [...(await tooLarge(page)), ...(await tooSmall(page)), ...(await barriersOn(page))];
     wrong.push(...found.map((one) => `${name}: ${one}`));
   }
   expect(wrong).toEqual([]);

@@ -1,11 +1,11 @@
 import { globSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 
-/** A class that a page writes and that stands only in style sheets which are not fetched with it. */
-export interface UnstyledClass {
+/** A rule that speaks of a page's classes and stands in a style sheet that is not fetched with the page. */
+export interface MissedRule {
   readonly page: string;
-  readonly module: string;
-  readonly name: string;
+  readonly sheet: string;
+  readonly selector: string;
 }
 
 const IMPORT = /^\s*import\s(?!type)(?:[^'"]*?\sfrom\s)?['"](\.[^'"]+)['"]|^@import "(\.[^"]+)"/gm;
@@ -13,15 +13,11 @@ const LAZY = /import\('(\.[^']+)'\)/g;
 const GLOB = /import\.meta\.glob[^(]*\('(\.[^']+)'/g;
 const CLASS_NAMES = /className(?:=|: )(?:['"]([^'"]+)['"]|\{([^}]*)\})/g;
 const QUOTED = /['"`]([^'"`]*)['"`]/g;
+const CLASS = /\.([a-zA-Z][\w-]*)/g;
 
-/** Classes without their style on a page that is opened before any other. `root`: the folder of the page's sources. */
-export function unstyledClasses(root: string): UnstyledClass[] {
-  const text = new Map(
-    globSync('**/*.{ts,tsx,css}', { cwd: root, exclude: (path) => path === 'dist' }).map((file) => {
-      const path = join(root, file);
-      return [path, readFileSync(path, 'utf8')] as const;
-    }),
-  );
+/** Rules that a page misses when it is opened before any other. `root`: the folder of the page's sources. */
+export function missedRules(root: string): MissedRule[] {
+  const text = sourcesIn(root);
   const named = (from: string, pattern: RegExp) =>
     [...text.get(from)!.matchAll(pattern)].map((match) => resolve(dirname(from), match[1] ?? match[2]!));
   const next = (from: string) => [
@@ -33,34 +29,55 @@ export function unstyledClasses(root: string): UnstyledClass[] {
     for (const file of seen) for (const other of next(file)) if (text.has(other)) seen.add(other);
     return seen;
   };
-  const sheets = sheetsOfClasses(text);
+  const rules = rulesOf(text);
   const main = join(root, 'main.tsx');
   return [...text.keys()].flatMap((from) =>
     named(from, LAZY).flatMap((page) => {
       // A part that a page fetches later comes to what is there already.
       const there = reached([main, from, page]);
-      return [...there].flatMap((module) =>
-        classesWritten(module.endsWith('.tsx') ? text.get(module)! : '')
-          .filter((name) => sheets.has(name) && !sheets.get(name)!.some((sheet) => there.has(sheet)))
-          .map((name) => ({ page: relative(root, page), module: relative(root, module), name })),
-      );
+      const written = new Set([...there].flatMap((module) => classesWritten(module, text.get(module)!)));
+      return rules
+        .filter(({ sheet, classes }) => !there.has(sheet) && classes.every((name) => written.has(name)))
+        .map(({ sheet, selector }) => ({
+          page: relative(root, page),
+          sheet: relative(root, sheet),
+          selector,
+        }));
     }),
   );
 }
 
-/** The style sheets in which each class stands. */
-function sheetsOfClasses(text: ReadonlyMap<string, string>): Map<string, string[]> {
-  const sheets = new Map<string, string[]>();
-  for (const [file, css] of text) {
-    if (!file.endsWith('.css')) continue;
-    for (const [, name] of css.matchAll(/\.([a-zA-Z][\w-]*)/g)) {
-      sheets.set(name!, [...(sheets.get(name!) ?? []), file]);
-    }
-  }
-  return sheets;
+function sourcesIn(root: string): Map<string, string> {
+  const files = globSync('**/*.{ts,tsx,css}', { cwd: root, exclude: (path) => path === 'dist' });
+  return new Map(files.map((file) => [join(root, file), readFileSync(join(root, file), 'utf8')] as const));
 }
 
-function classesWritten(source: string): string[] {
+/** Every selector that names classes, with its sheet. */
+function rulesOf(text: ReadonlyMap<string, string>) {
+  return [...text].flatMap(([sheet, css]) => {
+    if (!sheet.endsWith('.css')) return [];
+    const bare = css.replace(/\/\*.*?\*\//gs, '');
+    const heads = [...bare.matchAll(/^\s*([^{}@;]+)\{/gm)].flatMap(([, head]) =>
+      partedByCommas(head!).split(','),
+    );
+    return heads
+      .map((selector) => ({
+        sheet,
+        selector: selector.trim(),
+        classes: [...selector.matchAll(CLASS)].map(([, name]) => name!),
+      }))
+      .filter(({ classes }) => classes.length > 0);
+  });
+}
+
+/** A list of selectors in which every comma parts two of them: those within `:not(a, b)` are gone. */
+function partedByCommas(selectors: string): string {
+  const next = selectors.replace(/\(([^()]*)\)/g, (_, inner: string) => `[${inner.replaceAll(',', ' ')}]`);
+  return next === selectors ? selectors : partedByCommas(next);
+}
+
+function classesWritten(module: string, source: string): string[] {
+  if (!module.endsWith('.tsx')) return [];
   const lists = [...source.matchAll(CLASS_NAMES)].flatMap(([, plain, inBraces]) =>
     plain === undefined ? [...inBraces!.matchAll(QUOTED)].map(([, quoted]) => quoted!) : [plain],
   );
