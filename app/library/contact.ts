@@ -13,8 +13,8 @@ export interface Caller {
   readonly role: string;
   /** Kinds of records that they may send. */
   readonly writes: readonly string[];
-  /** Which library this is: one that was restored from a backup is another. */
-  readonly library: string;
+  /** Which library this is: one that was restored from a backup is another. An older library does not say it. */
+  readonly library?: string;
 }
 
 /** What one call brought and took. */
@@ -37,9 +37,7 @@ const MOST_ROUNDS = 4;
 
 /** Says who calls, and that they have called. Null: this login belongs to nobody any more. */
 export async function callIn(sql: Library, store: Store): Promise<Caller | null> {
-  const [caller] = await sql<
-    Caller[]
-  >`SELECT club, person, role, writes, library FROM call_in(${storeId(store)})`;
+  const [caller] = await sql<Caller[]>`SELECT * FROM call_in(${storeId(store)})`;
   return caller ?? null;
 }
 
@@ -50,7 +48,7 @@ export async function callIn(sql: Library, store: Store): Promise<Caller | null>
 export async function call(sql: Library, store: Store, calling: Calling): Promise<Contact | null> {
   const caller = await callIn(sql, store);
   if (!caller) return null;
-  calling.state.belongTo(caller.library);
+  if (caller.library) calling.state.belongTo(caller.library);
   let [fetched, sent] = [0, 0];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     await takeTombstones(sql, store, calling);

@@ -14,6 +14,9 @@ function migrationFiles(): string[] {
 /** The version of the library that this program works with. */
 export const LIBRARY_VERSION = 5;
 
+/** The first version that members could use. */
+const FIRST_WITH_MEMBERS = 4;
+
 /**
  * Brings a library up to this program's version, in one transaction: all of it or nothing. Gives from which version to which.
  * Needs the rights of the database's owner.
@@ -34,7 +37,7 @@ export function migrateLibrary(sql: Library, upTo = LIBRARY_VERSION): Promise<{ 
       await tx`INSERT INTO migrations (version, name) VALUES (${i + 1}, ${name})`;
     }
     await makeMemberRole(tx);
-    if (upTo >= LIBRARY_VERSION) await tx.unsafe(readFileSync(join(FOLDER, 'grants.sql'), 'utf8'));
+    if (upTo >= FIRST_WITH_MEMBERS) await tx.unsafe(readFileSync(join(FOLDER, 'grants.sql'), 'utf8'));
     return { from, to: Math.max(from, upTo) };
   }) as Promise<{ from: number; to: number }>;
 }

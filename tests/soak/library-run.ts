@@ -5,6 +5,7 @@ import { type Library, type LibraryAddress, openLibrary } from '../../app/librar
 import { initLibrary, invite, type PersonRole, putInGroup } from '../../app/library/club.ts';
 import { accept } from '../../app/library/invitation.ts';
 import { type LocalServer, startLocalServer } from '../../app/library/local-server.ts';
+import { migrateLibrary } from '../../app/library/migrate-library.ts';
 import { eraseEverywhere } from '../../app/store/erase-everywhere.ts';
 import { closeStore, openStore } from '../../app/store/open-store.ts';
 import { athletes } from '../../app/store/roster.ts';
@@ -50,6 +51,8 @@ export interface LibraryRun {
   readonly report?: (line: string) => void;
 }
 
+/** The version that a library has at first. */
+const OLDER = 4;
 const DAY_MS = 86_400_000;
 /** How far a laptop's clock may be off, days either way. */
 const CLOCK_OFF_DAYS = 40;
@@ -82,7 +85,10 @@ export async function libraryAtRandom(run: LibraryRun): Promise<LibraryResult> {
   const owner = openLibrary(server.address);
   const laptops: Laptop[] = [];
   try {
-    await initLibrary(owner, 'Club at random');
+    // As an older program made it; it is brought up to date while laptops go on.
+    await migrateLibrary(owner, OLDER);
+    await owner`INSERT INTO kneelwright.club (name) VALUES ('Club at random')`;
+    await owner`INSERT INTO kneelwright.groups (name, everyone) VALUES ('Everyone', true)`;
     for (let i = 0; i < run.stores; i++)
       laptops.push(await newLaptop(i, { root, owner, server, network, run }));
     return await worked(run, { laptops, server, network, owner });
@@ -192,6 +198,7 @@ async function worked(run: LibraryRun, club: Club): Promise<LibraryResult> {
     if (random() < 0.04) decideOne(store, (field, value) => watch.decided(i, { field, value }), random);
     else editOne(store, (edit) => watch.edited(i, edit), random);
     if (change % between === 0) await callNow(Math.floor(random() * laptops.length));
+    if (change === Math.floor(run.changes / 3)) await initLibrary(club.owner, 'Club at random');
     if (change === Math.floor(run.changes / 2)) await fillJuniors(club, random);
     if (change % 250 === 249)
       run.report?.(`${change + 1} changes, ${count.calls} calls, ${count.cutCalls} cut`);
