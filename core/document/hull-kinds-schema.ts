@@ -34,11 +34,21 @@ export const tapeStation = z.strictObject({
     .default([]),
 });
 
+/**
+ * How an end rises from keel to sheer: how far the stem's foot lies inside its head, and how far it is rounded out beyond the straight
+ * line between, at most a quarter of that.
+ */
+export const stemShape = z.strictObject({ rakeM: metres(0, 1), curveM: metres(0, 0.25).default(0) });
+
+/** Rake and curve of both ends; an end that is left out stands upright. */
+export const stemsSchema = z.strictObject({ bow: stemShape.optional(), stern: stemShape.optional() });
+
 /** A hull measured with a tape at five or more stations; the ends come from the length. */
 export const tapeHull = z.strictObject({
   kind: z.literal('tape'),
   lengthM: metres(1, 15),
   stations: z.array(tapeStation).min(5).max(60),
+  stems: stemsSchema.optional(),
 });
 
 /** How truly a usual hull describes one boat of its class, one standard deviation. */
@@ -63,6 +73,7 @@ export const usualHullSource = z.strictObject({
   /** Keel to sheer amidships; the class's unless given. */
   depthM: metres(0.1, 0.8).optional(),
   doubt: usualDoubt.default(USUAL_DOUBT),
+  stems: stemsSchema.optional(),
 });
 
 /** Freeboards read afloat: water surface up to the sheer at a bow mark and at a stern mark. */
@@ -99,5 +110,7 @@ export type HullSource = z.infer<typeof hullKinds>;
 export type OffsetsHull = z.infer<typeof offsetsHull>;
 export type TapeHull = z.infer<typeof tapeHull>;
 export type UsualHull = z.infer<typeof usualHullSource>;
+export type StemShape = z.infer<typeof stemShape>;
+export type Stems = z.infer<typeof stemsSchema>;
 export type FloatCheck = z.infer<typeof floatCheck>;
 export type HullCorrection = z.infer<typeof hullCorrection>;

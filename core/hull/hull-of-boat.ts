@@ -1,10 +1,11 @@
 import type { Boat } from '../document/boat-schema.ts';
-import type { HullSource } from '../document/hull-kinds-schema.ts';
+import type { HullSource, Stems, TapeHull, UsualHull } from '../document/hull-kinds-schema.ts';
 import { correctHull } from './correct-hull.ts';
 import type { Hull } from './hull.ts';
 import { familyStations } from './hull-family.ts';
 import { hullFromOffsets } from './hull-from-offsets.ts';
 import { hullFromTape } from './hull-from-tape.ts';
+import { withStems } from './stem-ends.ts';
 import { usualLines } from './usual-lines.ts';
 
 /**
@@ -17,8 +18,16 @@ export function hullOfBoat({
   name,
   correction,
 }: Pick<Boat, 'hull' | 'name' | 'correction'>): Hull {
-  const hull = bareHull(source, name);
+  const upright = bareHull(source, name);
+  const hull = source.kind === 'offsets' || !source.stems ? upright : raked(upright, source, source.stems);
   return correction ? correctHull(hull, correction) : hull;
+}
+
+/** A hull by tape or of a class with its ends raked. */
+function raked(hull: Hull, source: TapeHull | UsualHull, stems: Stems): Hull {
+  if (source.kind === 'usual') return withStems(hull, stems);
+  const xs = source.stations.map(({ xM }) => xM);
+  return withStems(hull, stems, { aftX: Math.min(...xs), foreX: Math.max(...xs) });
 }
 
 /** The hull as its document describes it, before any correction. */

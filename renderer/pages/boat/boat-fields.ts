@@ -6,12 +6,18 @@ import {
   hardwareSchema,
   railsSchema,
 } from '../../../core/document/boat-schema.ts';
-import { tapeHull, tapeStation, usualHullSource } from '../../../core/document/hull-kinds-schema.ts';
+import {
+  stemShape,
+  tapeHull,
+  tapeStation,
+  usualHullSource,
+} from '../../../core/document/hull-kinds-schema.ts';
 import { stockPad, stockRest } from '../../../core/document/stock-schema.ts';
 
 const { name, massKg, skinM } = boatSchema.shape;
 const { heightM, widthM } = floorboardSchema.shape;
 const thicknessM = floorboardSchema.shape.thicknessM.unwrap();
+const stem = stemShape.shape;
 const beam = tapeStation.shape.beams.unwrap().element.shape;
 
 /** A place along the boat as a tape lies, metres from the stern: as long as a hull may be. */
@@ -43,6 +49,12 @@ export const BOAT_FIELDS = z.object({
     }),
   ),
   floorboard: z.object({ heightM, widthM, thicknessM, aftFromSternM: fromStern, foreFromSternM: fromStern }),
+  stems: z.object({
+    bowRakeM: stem.rakeM.nullable(),
+    bowCurveM: stem.curveM.unwrap().nullable(),
+    sternRakeM: stem.rakeM.nullable(),
+    sternCurveM: stem.curveM.unwrap().nullable(),
+  }),
   profile: z.array(z.object({ fromSternM: fromStern, heightM })),
   hardware: hardwareSchema
     .omit({ rails: true })

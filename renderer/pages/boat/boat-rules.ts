@@ -1,5 +1,5 @@
 import { type Boat, boatSchema } from '../../../core/document/boat-schema.ts';
-import type { HullSource, TapeHull } from '../../../core/document/hull-kinds-schema.ts';
+import type { HullSource, Stems, TapeHull } from '../../../core/document/hull-kinds-schema.ts';
 import { USUAL_DOUBT } from '../../../core/document/usual-classes.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
@@ -36,6 +36,7 @@ export function hullOfValues(values: BoatValues): MadeHull {
   const made: TapeHull = {
     kind: 'tape',
     lengthM,
+    ...stemsOf(values),
     stations: measured.map((s) => ({
       xM: tidyM(s.fromSternM - lengthM / 2),
       keelM: s.keelM,
@@ -51,10 +52,19 @@ export function hullOfValues(values: BoatValues): MadeHull {
 }
 
 /** A usual hull of the class; what a boat's own one holds besides stays while the class does. */
-function usualOf({ usualClass: boatClass, lengthM, beamM, usual }: BoatValues): MadeHull {
+function usualOf(values: BoatValues): MadeHull {
+  const { usualClass: boatClass, lengthM, beamM, usual } = values;
   if (lengthM === null || beamM === null) return { problem: say('boat.usual.needed') };
-  if (usual?.boatClass === boatClass) return { hull: { ...usual, lengthM, beamM } };
-  return { hull: { kind: 'usual', boatClass, lengthM, beamM, doubt: USUAL_DOUBT } };
+  const { stems: _before, ...same } = usual?.boatClass === boatClass ? usual : { doubt: USUAL_DOUBT };
+  return { hull: { ...same, kind: 'usual', boatClass, lengthM, beamM, ...stemsOf(values) } };
+}
+
+/** The stems that are raked; none where both ends stand upright. */
+function stemsOf({ stems }: BoatValues): { stems?: Stems } {
+  const { bowRakeM, bowCurveM, sternRakeM, sternCurveM } = stems;
+  const bow = bowRakeM ? { bow: { rakeM: bowRakeM, curveM: bowCurveM ?? 0 } } : {};
+  const stern = sternRakeM ? { stern: { rakeM: sternRakeM, curveM: sternCurveM ?? 0 } } : {};
+  return bowRakeM || sternRakeM ? { stems: { ...bow, ...stern } } : {};
 }
 
 function wrongStation(stations: readonly Complete[], lengthM: number): string | null {

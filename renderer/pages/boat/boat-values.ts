@@ -45,6 +45,13 @@ export interface BoatValues {
   readonly usual: UsualHull | null;
   /** Readings that stand out from their neighbours and are right all the same (`StandsOut.key`). */
   readonly sureOf: readonly string[];
+  /** Rake and curve of the ends; null where an end stands upright. */
+  readonly stems: {
+    readonly bowRakeM: number | null;
+    readonly bowCurveM: number | null;
+    readonly sternRakeM: number | null;
+    readonly sternCurveM: number | null;
+  };
   readonly skinM: number;
   readonly floorboard: {
     readonly heightM: number | null;
@@ -105,6 +112,7 @@ function valuesOf(boat: Boat): BoatValues {
     offsets: boat.hull.kind === 'offsets' ? boat.hull : null,
     ...usualValues(boat),
     sureOf: [],
+    stems: stemValues(boat.hull),
     skinM: boat.skinM,
     floorboard: {
       heightM: boat.floorboard.heightM,
@@ -120,6 +128,16 @@ function valuesOf(boat: Boat): BoatValues {
     pads: boat.stock?.pads ?? [],
     rests: boat.stock?.rests ?? [],
     seatsFromSternM: boat.seats.map(({ stationM }) => fromStern(stationM)),
+  };
+}
+
+function stemValues(hull: HullSource): BoatValues['stems'] {
+  const { bow, stern } = (hull.kind === 'offsets' ? null : hull.stems) ?? {};
+  return {
+    bowRakeM: bow?.rakeM ?? null,
+    bowCurveM: bow?.curveM ?? null,
+    sternRakeM: stern?.rakeM ?? null,
+    sternCurveM: stern?.curveM ?? null,
   };
 }
 

@@ -5,6 +5,7 @@ import { BoardFit } from './board-fit.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
 import { OffsetsImport } from './offsets-import.tsx';
 import { StationTable } from './station-table.tsx';
+import { StemFields } from './stem-fields.tsx';
 import { UsualDoubt } from './usual-numbers.tsx';
 
 const kinds = () =>
@@ -29,6 +30,7 @@ export function HullFields({ form }: BoatSectionProps) {
           <StationTable form={form} />
         </>
       )}
+      {hullKind !== 'offsets' && <StemFields form={form} />}
       {hullKind === 'offsets' && (
         <>
           <OffsetsImport

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Boat, boatSchema } from '../../../../core/document/boat-schema.ts';
+import { usualHull } from '../../../../core/hull/usual-hull.ts';
 import { BLANK_PAD, BLANK_RAILS, BLANK_REST } from '../../../../renderer/pages/boat/blank-pieces.ts';
 import { withBoatChange } from '../../../../renderer/pages/boat/boat-changes.ts';
 import { boatRules, hullOfValues } from '../../../../renderer/pages/boat/boat-rules.ts';
@@ -43,6 +44,30 @@ describe('the boat’s values', () => {
       expect(station.keelM).toBeCloseTo(was.keelM, 5);
       expect(station.beams).toEqual(was.beams);
     });
+  });
+
+  it('give back holes of the floorboard and rakes of the ends, in a measured hull and in a usual one', () => {
+    const holes = (['drilled', 'planned', 'plugged'] as const).map((state, k) => ({
+      xM: -0.2 - k / 10,
+      yM: 0.03,
+      diameterM: 0.0065,
+      state,
+    }));
+    const stems = { bow: { rakeM: 0.12, curveM: 0.02 } };
+    for (const boat of [exampleBoat(), usualHull({ boatClass: 'C1' })]) {
+      const { hull } = boat;
+      if (hull.kind === 'offsets') throw new Error('no ends');
+      const raked = { ...boat, holes, hull: { ...hull, stems } } as Boat;
+      const made = boatOf(boatValues(raked), raked);
+      if (!('boat' in made)) throw new Error('no boat');
+      expect(made.boat.holes).toEqual(holes);
+      expect(made.boat.hull).toMatchObject({ stems });
+      const upright = boatOf({ ...boatValues(raked), stems: boatValues(boat).stems, holes: [] }, raked);
+      expect('boat' in upright && [upright.boat.holes, 'stems' in upright.boat.hull]).toEqual([
+        undefined,
+        false,
+      ]);
+    }
   });
 
   it('keep a float check and its correction while the hull is the same, and drop the correction with it', () => {
