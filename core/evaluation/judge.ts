@@ -156,16 +156,24 @@ function classRules(fit: Fit): BandRule[] {
   ];
 }
 
+const plain = new WeakMap<BandRule, ReasonedRule>();
+
+/** A rule as it stands in the table, for which nobody gave a reason: the same object each time. */
+function plainRule(rule: BandRule): ReasonedRule {
+  const known = plain.get(rule) ?? { ...rule, reason: '' };
+  plain.set(rule, known);
+  return known;
+}
+
 /** A boat's band can be set in any seat's list; the first one that names it holds. */
 function boatRule(fit: Fit, rule: BandRule): ReasonedRule {
   const override = fit.seats.flatMap((seat) => seat.bands).find((b) => b.quantity === rule.quantity);
-  return override ? ownBand(rule, override) : { ...rule, reason: '' };
+  return override ? ownBand(rule, override) : plainRule(rule);
 }
 
 function seatRule(seat: Seat, rule: BandRule): ReasonedRule {
   const override = seat.bands.find((b) => b.quantity === rule.quantity);
-  const own: ReasonedRule = override ? ownBand(rule, override) : { ...rule, reason: '' };
-  return withPersonalLimits(own, seat);
+  return withPersonalLimits(override ? ownBand(rule, override) : plainRule(rule), seat);
 }
 
 function ownBand(rule: BandRule, override: BandOverride): ReasonedRule {

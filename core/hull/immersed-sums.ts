@@ -66,7 +66,8 @@ function isPartial(hull: Hull, plane: WaterPlane, row: number): boolean {
 
 /** Whether the sheer of either side goes under the water, or comes out of it, between the three rows of an interval. */
 function sheerCrosses({ rows }: Hull, { draft, alongSlope, acrossSlope }: WaterPlane, row: number): boolean {
-  let [port, starboard] = [0, 0];
+  let port = 0;
+  let starboard = 0;
   for (let r = row; r < row + 3; r++) {
     const sheer = (r + 1) * rows.points - 1;
     const over = rows.z[sheer]! - draft + alongSlope * rows.x[r]!;
@@ -94,9 +95,10 @@ function weighInterval(hull: Hull, plane: WaterPlane, row: number): void {
     return;
   }
   if (c0 > 0 && cm > 0 && c1 > 0 && curve <= 0) return;
-  const ends = [0, ...rootsInside(curve, 4 * cm - 3 * c0 - c1, c0), 1];
-  for (let k = 1; k < ends.length; k++) {
-    const [from, to] = [ends[k - 1]!, ends[k]!];
+  const roots = rootsInside(curve, 4 * cm - 3 * c0 - c1, c0);
+  for (let k = 0; k <= roots.length; k++) {
+    const from = k === 0 ? 0 : roots[k - 1]!;
+    const to = k === roots.length ? 1 : roots[k]!;
     const middle = (from + to) / 2;
     if (c0 + middle * (4 * cm - 3 * c0 - c1 + middle * curve) >= 0) continue;
     if (from === 0 && to === 1) weighWhole(hull, row);
@@ -127,18 +129,17 @@ function addPiece(hull: Hull, plane: WaterPlane, { row, from, to }: Piece): void
   const { rows, scratch } = hull;
   const length = rows.x[row + 2]! - rows.x[row]!;
   const sixth = ((to - from) * length) / 6;
-  for (const [share, weight] of [
-    [from, sixth],
-    [(from + to) / 2, 4 * sixth],
-    [to, sixth],
-  ] as const) {
+  const weigh = (share: number, weight: number) => {
     if (share === 0 || share === 1) {
       scratch.weights[row + 2 * share]! += weight;
-      continue;
+      return;
     }
     loftSpare(hull, plane, { row, share, leaving: share === from || share === to });
     addRow(hull, rows.count, weight);
-  }
+  };
+  weigh(from, sixth);
+  weigh((from + to) / 2, 4 * sixth);
+  weigh(to, sixth);
   scratch.sums[SUM.wetAft] = Math.min(scratch.sums[SUM.wetAft]!, rows.x[row]! + from * length);
   scratch.sums[SUM.wetFore] = Math.max(scratch.sums[SUM.wetFore]!, rows.x[row]! + to * length);
 }
@@ -153,7 +154,7 @@ function loftSpare(
   { row, share, leaving }: { row: number; share: number; leaving: boolean },
 ): void {
   const { rows, scratch } = hull;
-  fillRow(hull, rows.count, [row >> 1, share]);
+  fillRow(hull, rows.count, { interval: row >> 1, share });
   const water = {
     row: rows.count,
     height: plane.draft - plane.alongSlope * rows.x[rows.count]!,

@@ -106,8 +106,14 @@ export interface LoftTarget {
   readonly at: number;
 }
 
-/** Writes the half-section at a share `u` (0 to 1) of the interval from station `i` to `i + 1`. Metres; y stays ≥ 0. */
-export function loftSection(loft: LoftLines, [i, u]: readonly [number, number], into: LoftTarget): void {
+/** A place between two stations: a share (0 to 1) of the interval that begins at the station. */
+export interface Between {
+  readonly interval: number;
+  readonly share: number;
+}
+
+/** Writes the half-section at a place between stations. Metres; y stays ≥ 0. */
+export function loftSection(loft: LoftLines, { interval: i, share: u }: Between, into: LoftTarget): void {
   const { points, x } = loft;
   const h = x[i + 1]! - x[i]!;
   const a = i * points;

@@ -49,8 +49,10 @@ function clearances(hull: Hull, { draft, alongSlope, acrossSlope }: WaterPlane, 
   const at = rows.count * points;
   const [x0, length] = [rows.x[row]!, rows.x[row + 2]! - rows.x[row]!];
   const steep = Math.abs(acrossSlope);
+  const into = { y, z, slopeY: scratch.slopeY, slopeZ: scratch.slopeZ, at };
+  const interval = row >> 1;
   const water = (share: number) => {
-    loftSection(loft, [row >> 1, share], { y, z, slopeY: scratch.slopeY, slopeZ: scratch.slopeZ, at });
+    loftSection(loft, { interval, share }, into);
     return draft - alongSlope * (x0 + share * length);
   };
   const last = at + points - 1;
@@ -66,25 +68,41 @@ function clearances(hull: Hull, { draft, alongSlope, acrossSlope }: WaterPlane, 
 
 /** Shares of the interval, strictly inside it, where a clearance changes sign. */
 function crossings(of: Clearance): number[] {
-  const [c0, cm, c1] = [of(0), of(0.5), of(1)];
+  const c0 = of(0);
+  const cm = of(0.5);
+  const c1 = of(1);
   const found: number[] = [];
-  if (c0 > 0 !== cm > 0) found.push(crossing(of, [0, c0], [0.5, cm]));
-  if (cm > 0 !== c1 > 0) found.push(crossing(of, [0.5, cm], [1, c1]));
+  if (c0 > 0 !== cm > 0) found.push(crossing(of, { at: 0, of: c0 }, { at: 0.5, of: cm }));
+  if (cm > 0 !== c1 > 0) found.push(crossing(of, { at: 0.5, of: cm }, { at: 1, of: c1 }));
   if (found.length > 0 || c0 > 0 !== c1 > 0) return found;
   // Ends and middle on one side: the parabola through them may still dip across between two of them.
   return rootsInside(2 * (c0 - 2 * cm + c1), 4 * cm - 3 * c0 - c1, c0);
 }
 
+/** A clearance at a share of the interval. */
+interface Reading {
+  readonly at: number;
+  readonly of: number;
+}
+
 /** The place between two points of opposite sign where a clearance is 0: false position, halving where it drags. */
-function crossing(of: Clearance, low: readonly [number, number], high: readonly [number, number]): number {
-  let [[a, ca], [b, cb]] = [low, high];
+function crossing(of: Clearance, low: Reading, high: Reading): number {
+  let a = low.at;
+  let ca = low.of;
+  let b = high.at;
+  let cb = high.of;
   for (let step = 0; step < MOST_STEPS && b - a > CROSSING; step++) {
     const drags = step % 3 === 2;
     const share = drags ? (a + b) / 2 : a + ((b - a) * ca) / (ca - cb);
     const c = of(share);
     if (c === 0) return share;
-    if (c > 0 === ca > 0) [a, ca] = [share, c];
-    else [b, cb] = [share, c];
+    if (c > 0 === ca > 0) {
+      a = share;
+      ca = c;
+    } else {
+      b = share;
+      cb = c;
+    }
     if (!drags && Math.abs(c) < CROSSING * CROSSING_HEIGHT) return share;
   }
   return (a + b) / 2;
@@ -100,23 +118,39 @@ interface Piece {
 /** Adds one part: with u = from + (to − from)·s², or its like at the other end or both, a root becomes a polynomial. */
 function addPiece(hull: Hull, plane: WaterPlane, { row, from, to }: Piece): void {
   const { rows, scratch } = hull;
-  const [x0, length] = [rows.x[row]!, rows.x[row + 2]! - rows.x[row]!];
+  const x0 = rows.x[row]!;
+  const length = rows.x[row + 2]! - x0;
+  const ends = { aft: from > 0, fore: to < 1 };
+  const water = { row: rows.count, height: 0, slope: plane.acrossSlope };
   for (let panel = 0; panel < PANELS; panel++) {
-    PLACES.forEach((place, k) => {
-      const [share, stretch] = drawnTogether((panel + place) / PANELS, from > 0, to < 1);
-      fillRow(hull, rows.count, [row >> 1, from + (to - from) * share]);
-      const height = plane.draft - plane.alongSlope * rows.x[rows.count]!;
-      clipRow(rows, { row: rows.count, height, slope: plane.acrossSlope }, scratch.values);
-      addRow(hull, rows.count, (WEIGHTS[k]! / PANELS) * stretch * (to - from) * length);
-    });
+    for (let k = 0; k < PLACES.length; k++) {
+      const s = (panel + PLACES[k]!) / PANELS;
+      fillRow(hull, rows.count, { interval: row >> 1, share: from + (to - from) * drawnTogether(s, ends) });
+      water.height = plane.draft - plane.alongSlope * rows.x[rows.count]!;
+      clipRow(rows, water, scratch.values);
+      addRow(hull, rows.count, (WEIGHTS[k]! / PANELS) * stretchAt(s, ends) * (to - from) * length);
+    }
   }
   scratch.sums[SUM.wetAft] = Math.min(scratch.sums[SUM.wetAft]!, x0 + from * length);
   scratch.sums[SUM.wetFore] = Math.max(scratch.sums[SUM.wetFore]!, x0 + to * length);
 }
 
-/** A place s from 0 to 1 moved toward the ends that are crossings, and the derivative of the move. */
-function drawnTogether(s: number, aft: boolean, fore: boolean): readonly [number, number] {
-  if (aft && fore) return [s * s * (3 - 2 * s), 6 * s * (1 - s)];
-  if (aft) return [s * s, 2 * s];
-  return fore ? [1 - (1 - s) * (1 - s), 2 * (1 - s)] : [s, 1];
+/** Which ends of a part are crossings. */
+interface Crossings {
+  readonly aft: boolean;
+  readonly fore: boolean;
+}
+
+/** A place s from 0 to 1 moved toward the ends that are crossings. */
+function drawnTogether(s: number, { aft, fore }: Crossings): number {
+  if (aft && fore) return s * s * (3 - 2 * s);
+  if (aft) return s * s;
+  return fore ? 1 - (1 - s) * (1 - s) : s;
+}
+
+/** The derivative of that move. */
+function stretchAt(s: number, { aft, fore }: Crossings): number {
+  if (aft && fore) return 6 * s * (1 - s);
+  if (aft) return 2 * s;
+  return fore ? 2 * (1 - s) : 1;
 }

@@ -24,7 +24,7 @@ export function loftedInto(hull: Hull, x: number, { y, z }: LoftedSection): Loft
   let i = 0;
   while (i < loft.count - 2 && loft.x[i + 1]! <= at) i++;
   const share = (at - loft.x[i]!) / (loft.x[i + 1]! - loft.x[i]!);
-  loftSection(loft, [i, share], { y, z, slopeY: scratch.slopeY, slopeZ: scratch.slopeZ, at: 0 });
+  loftSection(loft, { interval: i, share }, { y, z, slopeY: scratch.slopeY, slopeZ: scratch.slopeZ, at: 0 });
   return { y, z };
 }
 

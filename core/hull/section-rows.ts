@@ -1,5 +1,5 @@
 import type { HullScratch, LoftLines, SectionRows } from './hull.ts';
-import { loftSection } from './loft.ts';
+import { type Between, loftSection } from './loft.ts';
 
 /** Numbers kept of each clipped row: see `ROW`. */
 export const VALUES_PER_ROW = 9;
@@ -66,7 +66,7 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
   };
   for (let row = 0; row < count; row++) {
     const interval = Math.min(loft.count - 2, row >> 1);
-    fillRow({ loft, rows, scratch }, row, [interval, (row - 2 * interval) / 2]);
+    fillRow({ loft, rows, scratch }, row, { interval, share: (row - 2 * interval) / 2 });
   }
   return { rows, scratch };
 }
@@ -78,12 +78,12 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
 export function fillRow(
   { loft, rows, scratch }: { loft: LoftLines; rows: SectionRows; scratch: HullScratch },
   row: number,
-  [interval, share]: readonly [number, number],
+  { interval, share }: Between,
 ): void {
   const { points, y, z, area, momentY, momentZ, shell, rising } = rows;
   const { slopeY, slopeZ } = scratch;
   const at = row * points;
-  loftSection(loft, [interval, share], { y, z, slopeY, slopeZ, at });
+  loftSection(loft, { interval, share }, { y, z, slopeY, slopeZ, at });
   const x0 = loft.x[interval]!;
   rows.x[row] = x0 + share * (loft.x[interval + 1]! - x0);
   area[at] = 0;

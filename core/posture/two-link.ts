@@ -1,4 +1,4 @@
-import { add, dot, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { dot, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 
 /**
  * A solved two-link chain, metres. `middle` is its middle joint and `apart` the distance of its ends; the other fields
@@ -92,10 +92,21 @@ function triangle(apart: number, first: number, second: number) {
 export function twoLinkSlope(link: TwoLink, motion: Vec3): { middle: Vec3; apart: number } {
   const { unit, out, bend, side } = link;
   const apart = -dot(unit, motion);
+  // How the way between the ends turns, and with it the bend's part square to that way.
   const turn = scale(plus(motion, apart, unit), -1 / link.apart);
-  const square = plus(scale(unit, -dot(bend, turn)), -dot(bend, unit), turn);
-  const swing = scale(plus(square, -dot(out, square), out), 1 / side);
-  const inPlane = plus(scale(unit, link.alongSlope * apart), link.heightSlope * apart, out);
-  const turned = plus(scale(turn, link.along), link.height, swing);
-  return { middle: add(motion, add(inPlane, turned)), apart };
+  const square = sum(unit, turn, { a: -dot(bend, turn), b: -dot(bend, unit) });
+  const swing = link.height / side;
+  const alongUnit = link.alongSlope * apart;
+  const alongOut = link.heightSlope * apart - swing * dot(out, square);
+  const middle = {
+    x: motion.x + alongUnit * unit.x + alongOut * out.x + link.along * turn.x + swing * square.x,
+    y: motion.y + alongUnit * unit.y + alongOut * out.y + link.along * turn.y + swing * square.y,
+    z: motion.z + alongUnit * unit.z + alongOut * out.z + link.along * turn.z + swing * square.z,
+  };
+  return { middle, apart };
+}
+
+/** a·p + b·q. */
+function sum(p: Vec3, q: Vec3, { a, b }: { a: number; b: number }): Vec3 {
+  return { x: a * p.x + b * q.x, y: a * p.y + b * q.y, z: a * p.z + b * q.z };
 }
