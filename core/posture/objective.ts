@@ -108,8 +108,9 @@ export function stanceObjective(problem: StanceProblem): LeastSquares {
     slopesThere(into) {
       if (!figure) return;
       const moved = figureSlopes(figure, problem);
+      const hips = hipWays(figure);
       for (let k = 0; k < moved.length; k++) {
-        measureSlopes(figure, { slope: moved[k]!, unknown: k }, { problem, into: slopes });
+        measureSlopes({ figure, hips, problem }, { slope: moved[k]!, unknown: k }, slopes);
         for (let i = 0; i < terms.length; i++) {
           const { sense, measure, tolerance } = terms[i]!;
           const counts = sense === 'near' || residuals[i] !== 0;
@@ -139,8 +140,9 @@ export function termSlopes(problem: StanceProblem, q: Float64Array): Float64Arra
   const slopes = new Float64Array(MEASURES.length);
   const into = new Float64Array(STANCE_UNKNOWNS.length * terms.length);
   measuresOf({ q, figure }, problem, measures);
+  const hips = hipWays(figure);
   figureSlopes(figure, problem).forEach((slope, unknown) => {
-    measureSlopes(figure, { slope, unknown }, { problem, into: slopes });
+    measureSlopes({ figure, hips, problem }, { slope, unknown }, slopes);
     terms.forEach(({ sense, measure, tolerance }, t) => {
       const turned = sense === 'least' || (sense === 'within' && measures[measure]! < 0);
       into[unknown * terms.length + t] = ((turned ? -1 : 1) * slopes[measure]!) / tolerance;
@@ -156,6 +158,8 @@ function hipWays({ thigh, trunk, across, leg, frontHip }: Figure) {
     front: { up: trunk.up, across, thigh: subtract(leg.middle, frontHip) },
   };
 }
+
+type HipWays = ReturnType<typeof hipWays>;
 
 /** Writes the measures of a figure in the order of `MEASURES`: radians, metres, and two cosines. */
 function measuresOf(
@@ -178,12 +182,11 @@ function measuresOf(
 
 /** Writes how the measures change per radian of one unknown: the chain rule from joint to measure, written out. */
 function measureSlopes(
-  figure: Figure,
+  { figure, hips, problem }: { figure: Figure; hips: HipWays; problem: StanceProblem },
   { slope, unknown }: { slope: FigureSlope; unknown: number },
-  { problem, into }: { problem: StanceProblem; into: Float64Array },
+  into: Float64Array,
 ): void {
   const { weights, lengths, shankWay, soleWay } = problem;
-  const hips = hipWays(figure);
   const change = { up: slope.trunkUp, across: slope.across };
   const centre = centreSlope(figure, slope, { weights, headNeck: lengths.headNeck });
   for (let k = 0; k < STANCE_UNKNOWNS.length; k++) into[k] = k === unknown ? 1 : 0;
