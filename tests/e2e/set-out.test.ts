@@ -54,13 +54,14 @@ async function fileFrom(button: string): Promise<{ name: string; bytes: Uint8Arr
 function linesOnScreen(): Promise<number[][][]> {
   return page
     .locator('.set-out-sheet .paper-drawing')
-    .locator('polyline, polygon')
-    .evaluateAll((lines) =>
-      lines.map((line) =>
-        line
-          .getAttribute('points')!
-          .split(' ')
-          .map((pair) => pair.split(',').map(Number)),
+    .locator('path')
+    .evaluateAll((paths) =>
+      paths.map((path) =>
+        path
+          .getAttribute('d')!
+          .replace(/^M|Z$/g, '')
+          .split('L')
+          .map((pair) => pair.split(' ').map(Number)),
       ),
     );
 }
