@@ -7,8 +7,8 @@ import { handlePlace } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { soon } from './screens.ts';
 
-/** Enough moves of the pointer that one commit a move would be seen at once. */
-const MOVES = cases(50, 200);
+/** Enough moves of the pointer that one commit a move would be seen at once, and that a second passes meanwhile. */
+const MOVES = cases(80, 200);
 /** A move of the pointer every frame, milliseconds. */
 const FRAME_MS = 16;
 

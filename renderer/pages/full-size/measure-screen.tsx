@@ -34,7 +34,7 @@ export function MeasureScreen(props: {
 
   return (
     <section className="measure-screen" data-measured={kept !== null || undefined}>
-      <p role="status">{kept === null ? say('fullsize.unmeasured') : say('fullsize.measured', { screen })}</p>
+      <p role="status">{kept === null ? say('fullsize.unmeasured') : say('fullsize.measured')}</p>
       {!open && (
         <p className="row">
           <button type="button" className="button words" onClick={() => setOpen(true)}>

@@ -28,12 +28,7 @@ export function FormTable({ boat, hull }: { boat: Boat; hull: Hull }) {
   return (
     <section>
       <h2>{say('hull.form')}</h2>
-      <p className="soft">
-        {say('hull.form.about', {
-          density: format.number(density, { decimals: 1 }),
-          corrected: boat.correction !== null ? say('hull.form.corrected') : '',
-        })}
-      </p>
+      <p className="soft">{say('hull.form.about', { density: format.number(density, { decimals: 1 }) })}</p>
       <div className="table-scroll">
         <DataTable rows={rows} rowKey={({ draft }) => draft} columns={formColumns(hull, spread, format)} />
       </div>

@@ -46,7 +46,7 @@ export function RightingArms({ hull, boat }: { hull: Hull; boat: Boat }) {
     <section>
       <h2>{say('hull.gz')}</h2>
       <p>{say(rights ? 'hull.gz.rights' : 'hull.gz.balanced')}</p>
-      <p className="soft">{say('hull.gz.about', { height: format.length(height) })}</p>
+      <p className="soft">{say('hull.gz.about')}</p>
       <figure className="righting">
         <svg
           viewBox={`0 0 ${WIDTH} ${HEIGHT + 26}`}
