@@ -40,7 +40,13 @@ interface Card {
 export function* changeOverPdf(card: Card): Generator<void, PrintedPdf> {
   const { plan, paper, stamp, words } = card;
   const title = words.say('board.paper.card', { boat: stamp.boatName });
-  const pdf = createSheetPdf({ title, subject: title, author: stamp.boatName, keptAt: stamp.keptAt });
+  const pdf = createSheetPdf({
+    title,
+    subject: title,
+    author: stamp.boatName,
+    keptAt: stamp.keptAt,
+    lang: words.language,
+  });
   const page = pageOf(paper, { landscape: true });
   const room = page.height - 2 * MARGIN_MM - HEAD_MM - PLAN_MM - FOOT_MM;
   const perPage = Math.max(1, Math.floor(room / ROW_MM));
@@ -76,7 +82,7 @@ function drawHead(
   pdf: SheetPdf,
   { title, width, words }: { title: string; width: number; words: Words },
 ): void {
-  fittedText(pdf, title, { at: [MARGIN_MM, MARGIN_MM + 7], width, size: 8, weight: 'strong' });
+  fittedText(pdf, title, { at: [MARGIN_MM, MARGIN_MM + 7], width, size: 8, weight: 'strong', tag: 'H1' });
   fittedText(pdf, words.say('board.paper.how'), {
     at: [MARGIN_MM, MARGIN_MM + 13.5],
     width,

@@ -26,6 +26,7 @@ export function* setOutPdf(
     subject: out.work.words.say('paper.sheet.subject'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
+    lang: out.work.words.language,
   });
   const layout = firstSheet(paper);
   const views = sheetDrawing(out, hull);
@@ -35,7 +36,10 @@ export function* setOutPdf(
   const sheets = 1 + Math.max(0, ...placed.map(({ page }) => page));
   for (let sheet = 0; sheet < sheets; sheet++) {
     pdf.addPage(layout.page);
-    if (sheet === 0) drawPaper(pdf, sheetMarks(views, { box: layout.drawing, scale }));
+    if (sheet === 0) {
+      const alt = out.work.words.say('setout.sheet.drawing', { scale: scaleText(scale), paper });
+      pdf.figure(alt, () => drawPaper(pdf, sheetMarks(views, { box: layout.drawing, scale })));
+    }
     for (const { page, row, left, top, width } of placed) {
       if (page === sheet) row.draw(pdf, { left, top, width });
     }

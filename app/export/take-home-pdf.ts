@@ -59,6 +59,7 @@ export function* takeHomePdf(
     subject: words.say('athlete-page.subject'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
+    lang: words.language,
   });
   const size = pageOf(paper, { landscape: false });
   pdf.addPage(size);
@@ -87,7 +88,13 @@ function drawHead(
   const { left, top, width } = room;
   pdf.text(words.say('athlete-page.title'), [left, top + 4], { size: 4, colour: SHEET_INK.soft });
   const share = width * 0.58;
-  fittedText(pdf, story.athleteName, { at: [left, top + 13.5], width: share, size: 9, weight: 'strong' });
+  fittedText(pdf, story.athleteName, {
+    at: [left, top + 13.5],
+    width: share,
+    size: 9,
+    weight: 'strong',
+    tag: 'H1',
+  });
   const knee = words.say('athlete-page.kneels', { side: story.kneels });
   pdf.text([knee, massText].filter(Boolean).join('   '), [left, top + 20], { size: 4 });
   const right = left + width;
@@ -146,9 +153,11 @@ function drawRow(
     };
     pdf.text(caption, [left, room.top + 1.2 * size], { size, weight: 'strong', colour: SHEET_INK.soft });
     const placement = { box, from, perMetre };
-    drawView(pdf, picture.ground, placement);
-    if (before) drawBefore(pdf, before, placement);
-    drawView(pdf, picture.person, placement);
+    pdf.figure(caption, () => {
+      drawView(pdf, picture.ground, placement);
+      if (before) drawBefore(pdf, before, placement);
+      drawView(pdf, picture.person, placement);
+    });
     left += width * perMetre + gap;
   }
   return top + tall;
@@ -301,6 +310,7 @@ function drawSection(
       size: size * 1.12,
       weight: 'strong',
       colour: SHEET_INK.measure,
+      tag: 'H2',
     });
     y += size * 1.9;
   }

@@ -28,6 +28,8 @@ export function drawPhotographs(
       colour: SHEET_INK.soft,
     });
     const head = 1.6 * CAPTION_MM;
-    pdf.picture(jpeg, { ...room, top: top + head, height: share - head });
+    pdf.figure(caption, () => {
+      pdf.picture(jpeg, { ...room, top: top + head, height: share - head });
+    });
   });
 }

@@ -54,6 +54,7 @@ export function* templatePdf(
     subject: words.say('paper.templates.subject'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
+    lang: words.language,
   });
   const pages = templatePages(drawings, paper);
   let page = 0;
@@ -61,7 +62,10 @@ export function* templatePdf(
     const tiling = tilingOf(drawing, paper);
     for (const tile of tiling.tiles) {
       page += 1;
-      drawTile(pdf, { drawing, tiling, tile, words });
+      pdf.addPage(tiling.page);
+      pdf.figure(words.say('setout.templates.picture', { title: drawing.title }), () =>
+        drawTile(pdf, { drawing, tiling, tile, words }),
+      );
       const count = words.say('work-title.count', { page, pages });
       drawFoot(pdf, { drawing, tiling, tile, stamp, count, words });
       yield;
@@ -83,7 +87,6 @@ function placementOf({ tiling: { window }, tile }: TilePage): Placement {
 function drawTile(pdf: SheetPdf, given: TilePage & { words: Words }): void {
   const { drawing, tiling, tile, words } = given;
   const placement = placementOf(given);
-  pdf.addPage(tiling.page);
   pdf.within(tiling.window, () => {
     const shown = drawing.shapes.filter((shape) => showsIn(shape, tile.shows));
     drawPaper(pdf, onPaper(shown, placement));

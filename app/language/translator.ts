@@ -12,6 +12,8 @@ export interface Translator {
   readonly locale: string;
   /** The message with its places filled. A key without a message is given back as it is. */
   say(key: MessageKey, values?: Values): string;
+  /** A number with so many places after the decimal mark of the language. */
+  number(value: number, decimals: number): string;
   /** True where the language has a text for the key. */
   has(key: string): boolean;
   /** Several texts as one list: "a, b and c". */
@@ -51,6 +53,12 @@ export function translator(language: Language, messages: Messages): Translator {
       if (!text.includes('{')) return text;
       return String(compile(key, text).format(values));
     },
+    number: (value, decimals) =>
+      value.toLocaleString(locale, {
+        minimumFractionDigits: decimals,
+        maximumFractionDigits: decimals,
+        useGrouping: false,
+      }),
     has: (key) => messages[key] !== undefined,
     list: (texts) => list.format(texts),
     row: (texts) => texts.join(language === 'zh' ? '、' : ', '),

@@ -14,12 +14,15 @@ export const STANDING_CAUTIONS = [
 
 /** One sentence for the builder: what is the matter, and what to do. */
 export function cautionSentence(caution: SetOutCaution, words: Words, units: SheetUnits): string {
-  const [form, values] = formOf(caution, (mm) => writtenLength(mm, units));
+  const [form, values] = formOf(caution, { words, length: (mm) => writtenLength(mm, units) });
   return words.say(`work-caution.${caution.code}${form}`, values);
 }
 
 /** Which of a caution's messages, and its values. Lengths in millimetres. */
-function formOf(caution: SetOutCaution, length: (mm: number) => string): [form: string, values: Values] {
+function formOf(
+  caution: SetOutCaution,
+  { words, length }: { words: Words; length: (mm: number) => string },
+): [form: string, values: Values] {
   const fitting = 'fitting' in caution ? caution.fitting : undefined;
   const part = 'part' in caution ? caution.part : undefined;
   const by = 'byMm' in caution ? length(Math.abs(caution.byMm)) : undefined;
@@ -31,7 +34,7 @@ function formOf(caution: SetOutCaution, length: (mm: number) => string): [form: 
       ];
     case 'on-rails': {
       // As drills are sold: in millimetres in either unit.
-      const [apart, hole] = [length(caution.apartMm), `${caution.holeMm.toFixed(1)} mm`];
+      const [apart, hole] = [length(caution.apartMm), `${words.number(caution.holeMm, 1)} mm`];
       return ['', { fitting, apart, hole, height: length(caution.heightMm) }];
     }
     case 'floor-not-level':

@@ -11,7 +11,7 @@ import { acrossText, alongText, type SheetWriting, writingOf } from './sheet-nam
 export function holeBlock(list: HoleList, out: SeatSetOut): SheetBlock {
   const writing = writingOf(out);
   const { fitting, pitchMm } = list;
-  const size = `${list.diameterMm.toFixed(1)} mm`;
+  const size = `${out.work.words.number(list.diameterMm, 1)} mm`;
   const entries =
     pitchMm === null
       ? list.rows.flatMap((row) => screwEntries(row, list, writing))

@@ -60,7 +60,10 @@ function holesText({ holes, work }: SeatSetOut): string {
   const texts = sizes.map((diameter) => {
     const of = holes.filter(({ diameterMm }) => diameterMm === diameter);
     const pitches = [...new Set(of.map(({ pitchMm }) => pitchMm))];
-    const values = { fitting: of.length > 1 ? 'both' : of[0]?.fitting, size: `${diameter.toFixed(1)} mm` };
+    const values = {
+      fitting: of.length > 1 ? 'both' : of[0]?.fitting,
+      size: `${words.number(diameter, 1)} mm`,
+    };
     if (pitches.includes(null)) return words.say('work-step.drill.holes', values);
     const pitch = words.list(pitches.map((mm) => `${mm} mm`));
     return words.say('work-step.drill.holes.every', { ...values, pitch });

@@ -125,8 +125,8 @@ function anglesBlock(out: SeatSetOut): SheetBlock {
     ],
     cells: out.angles.map((row) => [
       angleName(row.angle, words),
-      `${row.deg.toFixed(1)}°`,
-      `${row.toleranceDeg}°`,
+      `${words.number(row.deg, 1)}°`,
+      `${words.number(row.toleranceDeg, Number.isInteger(row.toleranceDeg) ? 0 : 1)}°`,
       angleText(row, { units, words }),
     ]),
   };

@@ -6,6 +6,10 @@ export type Values = Readonly<Record<string, string | number | boolean | undefin
  * values only: no sentence stands in it.
  */
 export interface Words {
+  /** The language, BCP 47. */
+  readonly language: string;
+  /** A number with so many places after the decimal mark of the language. */
+  number(value: number, decimals: number): string;
   /** The message with its places filled. */
   say(key: string, values?: Values): string;
   /** True where there is a text for the key. */

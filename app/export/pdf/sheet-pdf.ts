@@ -2,6 +2,7 @@ import PDFDocument from 'pdfkit';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { onOneLine } from '../../shell/plain-text.ts';
 import { fontBytes, fontRuns, fontsOf, type Glyphs, type Weight } from './font-shelf.ts';
+import { createTags, type Tag, type Tags } from './tags.ts';
 
 /** PDF points in a millimetre. */
 const POINTS = 72 / 25.4;
@@ -23,6 +24,8 @@ export interface Type {
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Counter-clockwise about the anchor, degrees. */
   readonly turnDeg?: number;
+  /** What the words are to a reader who does not see the page; a paragraph unless said. */
+  readonly tag?: Tag;
 }
 
 /**
@@ -43,6 +46,10 @@ export interface SheetPdf {
   lines(words: string, width: number, type: Pick<Type, 'size' | 'weight'>): string[];
   /** Draws with everything outside a rectangle cut off. */
   within(box: { left: number; top: number; width: number; height: number }, draw: () => void): void;
+  /** Draws a figure: read by its alternative text alone. */
+  figure(alt: string, draw: () => void): void;
+  /** Draws pieces that are read together: a row of a table, its cells. */
+  group: Tags['group'];
   /** A JPEG as large as a box has room for, in its middle; gives the height it takes. */
   picture(jpeg: Uint8Array, box: { left: number; top: number; width: number; height: number }): number;
   /** Letters that no font has, seen so far. */
@@ -64,6 +71,8 @@ export function createSheetPdf(about: {
   subject: string;
   author: string;
   keptAt: string;
+  /** Language of the words, BCP 47. */
+  lang: string;
 }): SheetPdf {
   const date = new Date(about.keptAt);
   const { title: Title, subject: Subject, author: Author } = about;
@@ -72,7 +81,8 @@ export function createSheetPdf(about: {
     // No standard font: every font of the file is embedded.
     font: null as unknown as string,
     pdfVersion: '1.7',
-    lang: 'en',
+    lang: about.lang,
+    tagged: true,
     info: {
       Title,
       Subject,
@@ -87,6 +97,7 @@ export function createSheetPdf(about: {
   // Tells a viewer not to fit the pages to its paper.
   const preferences = { PrintScaling: 'None', DisplayDocTitle: true };
   inside._root.data.ViewerPreferences = (doc as unknown as { ref(data: object): object }).ref(preferences);
+  const tags = createTags(doc);
   const fonts = new Map<string, Glyphs>();
   const missing = new Set<string>();
 
@@ -136,37 +147,49 @@ export function createSheetPdf(about: {
     missing,
     addPage: ({ width, height }) => void doc.addPage({ size: [width * POINTS, height * POINTS], margin: 0 }),
     path(points, { closed = false, ...ink }) {
-      trace(points, closed);
-      inked(ink);
+      tags.artifact(() => {
+        trace(points, closed);
+        inked(ink);
+      });
     },
     shape(rings, ink) {
-      for (const ring of rings) trace(ring, true);
-      inked(ink);
+      tags.artifact(() => {
+        for (const ring of rings) trace(ring, true);
+        inked(ink);
+      });
     },
     circle([x, y], radius, ink) {
-      doc.circle(x * POINTS, y * POINTS, radius * POINTS);
-      inked(ink);
+      tags.artifact(() => {
+        doc.circle(x * POINTS, y * POINTS, radius * POINTS);
+        inked(ink);
+      });
     },
     rect({ left, top, width, height }, ink) {
-      doc.rect(left * POINTS, top * POINTS, width * POINTS, height * POINTS);
-      inked(ink);
+      tags.artifact(() => {
+        doc.rect(left * POINTS, top * POINTS, width * POINTS, height * POINTS);
+        inked(ink);
+      });
     },
+    figure: (alt, draw) => tags.leaf('Figure', draw, alt),
+    group: tags.group,
     widthOf,
     text(said, [x, y], type) {
       const words = onOneLine(said);
-      const { size, weight, colour = '#1f2a33', anchor = 'start', turnDeg = 0 } = type;
+      const { size, weight, colour = '#1f2a33', anchor = 'start', turnDeg = 0, tag = 'P' } = type;
       const width = widthOf(words, type);
       const back = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
-      doc.save().fillColor(colour);
-      doc.translate(x * POINTS, y * POINTS);
-      if (turnDeg !== 0) doc.rotate(-turnDeg);
-      let at = -back * POINTS;
-      for (const { font, text } of runsOf(words, weight)) {
-        doc.font(font).fontSize(size * POINTS);
-        doc.text(text, at, 0, { lineBreak: false, baseline: 'alphabetic' });
-        at += doc.widthOfString(text);
-      }
-      doc.restore();
+      tags.leaf(tag, () => {
+        doc.save().fillColor(colour);
+        doc.translate(x * POINTS, y * POINTS);
+        if (turnDeg !== 0) doc.rotate(-turnDeg);
+        let at = -back * POINTS;
+        for (const { font, text } of runsOf(words, weight)) {
+          doc.font(font).fontSize(size * POINTS);
+          doc.text(text, at, 0, { lineBreak: false, baseline: 'alphabetic' });
+          at += doc.widthOfString(text);
+        }
+        doc.restore();
+      });
       return width;
     },
     lines(words, width, type) {
@@ -182,13 +205,16 @@ export function createSheetPdf(about: {
       const image = inside.openImage(Buffer.from(jpeg));
       const scale = Math.min(width / image.width, height / image.height);
       const [wide, tall] = [image.width * scale, image.height * scale];
-      doc.image(image as unknown as Buffer, (left + (width - wide) / 2) * POINTS, top * POINTS, {
-        width: wide * POINTS,
-        height: tall * POINTS,
+      tags.leaf('Figure', () => {
+        doc.image(image as unknown as Buffer, (left + (width - wide) / 2) * POINTS, top * POINTS, {
+          width: wide * POINTS,
+          height: tall * POINTS,
+        });
       });
       return tall;
     },
     bytes() {
+      tags.end();
       doc.end();
       return doc.read() as Uint8Array;
     },

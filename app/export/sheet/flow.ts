@@ -85,6 +85,7 @@ function headingRow(heading: string): Row {
         size: SHEET_TYPE.heading,
         weight: 'strong',
         colour: SHEET_INK.ink,
+        tag: 'H2',
       });
       pdf.path(
         [

@@ -18,6 +18,7 @@ export function tableRows(
   const total = columns.reduce((sum, { share }) => sum + share, 0);
   const widths = columns.map(({ share }) => (width * share) / total);
   const lefts = widths.map((_, index) => widths.slice(0, index).reduce((sum, wide) => sum + wide, 0));
+  const table = { tag: 'Table', key: cells } as const;
   const row = (texts: readonly string[], { title }: { title: boolean }): Row => {
     const size = title ? SHEET_TYPE.small : SHEET_TYPE.body;
     const lines = texts.map((text, index) =>
@@ -27,7 +28,7 @@ export function tableRows(
     return {
       height,
       draw(_, { left, top }) {
-        lines.forEach((cell, index) => {
+        const drawCell = (cell: readonly string[], index: number) => {
           const column = columns[index]!;
           const end = column.anchor === 'end';
           const x = left + lefts[index]! + (end ? widths[index]! - GUTTER_MM : 0);
@@ -37,9 +38,15 @@ export function tableRows(
               weight: weightOf(column, title),
               colour: title ? SHEET_INK.soft : SHEET_INK.ink,
               anchor: end ? 'end' : 'start',
+              tag: 'Span',
             });
           });
-        });
+        };
+        const drawCells = () =>
+          lines.forEach((cell, index) => {
+            pdf.group(title ? 'TH' : 'TD', () => drawCell(cell, index));
+          });
+        pdf.group('TR', drawCells, table);
         rule(pdf, { left, width, y: top + height });
       },
     };

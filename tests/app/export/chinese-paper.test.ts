@@ -10,6 +10,7 @@ describe('a sheet with Chinese, Georgian and Armenian names', () => {
       subject: '',
       author: '',
       keptAt: '2026-05-04T10:00:00.000Z',
+      lang: 'en',
     });
     pdf.addPage({ width: 210, height: 297 });
     pdf.text('李明 ნინო Անի 膝垫 175 毫米', [20, 20], { size: 5 });

@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { createSheetPdf } from '../../../app/export/pdf/sheet-pdf.ts';
 import { type Block, type Column, flow, type Row } from '../../../app/export/sheet/flow.ts';
 
-const pdf = createSheetPdf({ title: '', subject: '', author: '', keptAt: '2026-05-04T10:00:00.000Z' });
+const pdf = createSheetPdf({
+  title: '',
+  subject: '',
+  author: '',
+  keptAt: '2026-05-04T10:00:00.000Z',
+  lang: 'en',
+});
 
 function* columns(height: number): Generator<Column, never> {
   for (let page = 0; ; page++) yield { page, box: { left: 0, top: 0, width: 100, height } };

@@ -3,7 +3,13 @@ import { scriptsOf } from '../../../app/export/pdf/font-shelf.ts';
 import { createSheetPdf } from '../../../app/export/pdf/sheet-pdf.ts';
 import { readPdf } from './read-pdf.ts';
 
-const about = { title: 'A sheet', subject: 'Words', author: 'Nobody', keptAt: '2026-05-04T16:20:00Z' };
+const about = {
+  title: 'A sheet',
+  subject: 'Words',
+  author: 'Nobody',
+  keptAt: '2026-05-04T16:20:00Z',
+  lang: 'en',
+};
 
 /** Words as they come out of the file after they went in. */
 function roundTrip(words: string): { text: string; missing: string[] } {

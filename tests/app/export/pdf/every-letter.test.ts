@@ -11,7 +11,13 @@ describe('letters and symbols on paper', () => {
       const texts = notEmpty(Object.values(await loadMessages(tag)));
       for (const letter of texts.join('').normalize('NFC')) letters.add(letter);
     }
-    const pdf = createSheetPdf({ title: '', subject: '', author: '', keptAt: '2026-05-04T10:00:00.000Z' });
+    const pdf = createSheetPdf({
+      title: '',
+      subject: '',
+      author: '',
+      keptAt: '2026-05-04T10:00:00.000Z',
+      lang: 'en',
+    });
     pdf.addPage({ width: 210, height: 297 });
     pdf.text([...letters].join(''), [20, 20], { size: 5 });
     expect([...pdf.missing]).toEqual([]);
