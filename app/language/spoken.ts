@@ -30,6 +30,17 @@ export function words(): Translator {
   return spoken;
 }
 
+/** Does something with another language spoken: what it says is in that one. For work that ends at once. */
+export function saidIn<T>(translator: Translator, work: () => T): T {
+  const was = spoken;
+  spoken = translator;
+  try {
+    return work();
+  } finally {
+    spoken = was;
+  }
+}
+
 /** A text of the catalogue with its places filled: `say('bench.undo.step', { step: 'move the pad' })`. */
 export function say(key: MessageKey, values?: Values): string {
   return words().say(key, values);

@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
 import { type Format, formatFor } from '../../app/language/format.ts';
+import type { Language } from '../../app/language/languages.ts';
 import { words } from '../language/messages.ts';
 import { type DisplaySettings, displaySettings } from './display-settings.ts';
 
@@ -11,6 +12,11 @@ export function useDisplay(): DisplaySettings {
 /** How numbers are written now. */
 export function useFormat(): Format {
   return formatFor(useDisplay(), words().language);
+}
+
+/** How numbers are written in a language: for what the athlete reads. */
+export function useFormatIn(language: Language): Format {
+  return formatFor(useDisplay(), language);
 }
 
 /** The same outside React, for the drawing. */

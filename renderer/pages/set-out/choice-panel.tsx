@@ -9,6 +9,7 @@ import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import type { Choices } from './choices.ts';
 
@@ -83,6 +84,7 @@ function WhichPaper({ choices, onChange }: PanelProps) {
         onChange={(units) => onChange({ options: { ...options, units } })}
         options={SHEET_UNITS.map((unit) => ({ value: unit, name: unit }))}
       />
+      <LanguageChoice value={choices.language} onChange={(language) => onChange({ language })} />
     </fieldset>
   );
 }

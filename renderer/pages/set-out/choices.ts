@@ -1,7 +1,9 @@
+import type { Language } from '../../../app/language/languages.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { PaperName } from '../../../core/setout/paper.ts';
 import type { PaperOptions } from '../../../core/setout/set-out-options.ts';
 import { TEMPLATE_IDS, type TemplateId } from '../../../core/setout/template-ids.ts';
+import { words } from '../../language/messages.ts';
 
 /** What the boatbuilder chooses on the page. */
 export interface Choices {
@@ -9,6 +11,8 @@ export interface Choices {
   /** `present`, or a revision's id. */
   readonly state: string;
   readonly paper: PaperName;
+  /** Language of the sheet and the templates. */
+  readonly language: Language;
   readonly options: PaperOptions;
   readonly templates: readonly TemplateId[];
 }
@@ -19,6 +23,7 @@ export function firstChoices(seat: number, lengthUnit: 'cm' | 'mm' | 'in'): Omit
   return {
     seat,
     paper: units === 'in' ? 'Letter' : 'A4',
+    language: words().language,
     options: { units },
     templates: TEMPLATE_IDS,
   };

@@ -9,7 +9,8 @@ import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
-import { say, words } from '../../language/messages.ts';
+import { say } from '../../language/messages.ts';
+import { useTranslator } from '../../language/use-translator.ts';
 import { whyNot } from '../../language/why-not.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
@@ -40,13 +41,14 @@ export function SeatSheet(props: {
   const { moment, choices } = props;
   const { fit } = moment;
   const { seat, options } = choices;
+  const words = useTranslator(choices.language);
   const known = useMemo(() => computed(fit), [fit]);
   const out = useMemo(
     () =>
       typeof known === 'string'
         ? null
-        : setOutSeat({ fit, report: known.report, index: seat, options, words: words() }),
-    [fit, known, seat, options],
+        : setOutSeat({ fit, report: known.report, index: seat, options, words }),
+    [fit, known, seat, options, words],
   );
   if (typeof known === 'string') return <p role="alert">{say('setout.broken', { why: known })}</p>;
   if (!out) return <p>{say('setout.nobody')}</p>;
@@ -96,14 +98,20 @@ function Papers(props: PapersProps) {
 /** Buttons that make the files, how far one has come, and what came of it. */
 function Files({ moment, choices, drawings, out }: PapersProps & { drawings: readonly TemplateDrawing[] }) {
   const { fit, revision } = moment;
-  const { seat, paper, options } = choices;
+  const { seat, paper, options, language } = choices;
   const { busy, told, refusal, make } = usePaperExport();
   const { shelf } = out.work;
   const solids = shelf.pad && shelf.rest ? 0 : 1;
   const templates = drawings.map(({ id }) => id).filter((id) => choices.templates.includes(id));
-  const sheet = () => void make({ fit, revision, wanted: { kind: 'set-out-sheet', seat, paper, options } });
+  const sheet = () =>
+    void make({ language, fit, revision, wanted: { kind: 'set-out-sheet', seat, paper, options } });
   const cut = (format: 'pdf' | 'svg' | 'dxf') =>
-    void make({ fit, revision, wanted: { kind: 'templates', seat, paper, options, format, templates } });
+    void make({
+      language,
+      fit,
+      revision,
+      wanted: { kind: 'templates', seat, paper, options, format, templates },
+    });
   return (
     <div className="set-out-files stack">
       <div className="row">
@@ -130,7 +138,9 @@ function Files({ moment, choices, drawings, out }: PapersProps & { drawings: rea
             type="button"
             className="button"
             disabled={busy || solids === 0}
-            onClick={() => void make({ fit, revision, wanted: { kind: 'solids', seat, options, format } })}
+            onClick={() =>
+              void make({ language, fit, revision, wanted: { kind: 'solids', seat, options, format } })
+            }
           >
             {say(`setout.solids.${format}`)}
           </button>

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
-import { say } from '../../language/messages.ts';
+import type { Translator } from '../../../app/language/translator.ts';
+import { useShownWords } from './shown-words.tsx';
 
 /** The slider's whole way, and how long a move from end to end takes, milliseconds. */
 const WHOLE = 100;
@@ -8,6 +9,7 @@ const WHOLE_WAY_MS = 900;
 /** Where the picture stands between before (0) and now (100): by hand, by keys, or by a word that moves it there. */
 export function BetweenSlider(props: { percent: number; onMove: (percent: number) => void }) {
   const { percent, onMove } = props;
+  const { say } = useShownWords();
   const frame = useRef(0);
   useEffect(() => () => cancelAnimationFrame(frame.current), []);
 
@@ -44,7 +46,7 @@ export function BetweenSlider(props: { percent: number; onMove: (percent: number
         step={1}
         value={Math.round(percent)}
         aria-label={say('show.between')}
-        aria-valuetext={placeText(Math.round(percent))}
+        aria-valuetext={placeText(Math.round(percent), say)}
         onChange={(event) => {
           cancelAnimationFrame(frame.current);
           onMove(event.target.valueAsNumber);
@@ -67,7 +69,7 @@ function Sample({ dashed }: { dashed: boolean }) {
   );
 }
 
-function placeText(percent: number): string {
+function placeText(percent: number, say: Translator['say']): string {
   if (percent === 0) return say('athlete-page.before');
   if (percent === WHOLE) return say('athlete-page.now');
   return say('show.between.part', { percent });

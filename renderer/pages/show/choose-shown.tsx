@@ -5,6 +5,7 @@ import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 import type { ShowChoices } from './show-choices.ts';
@@ -63,6 +64,7 @@ export function ChooseShown(props: {
             />
             <p className="field-hint">{say('showing.mass.about')}</p>
           </div>
+          <LanguageChoice value={choices.language} onChange={(language) => onChange({ language })} />
           <ChoiceField
             label={say('showing.paper')}
             value={choices.paper}

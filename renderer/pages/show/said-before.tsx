@@ -1,8 +1,9 @@
-import { say } from '../../language/messages.ts';
 import type { AfterWater } from './after-water.ts';
+import { useShownWords } from './shown-words.tsx';
 
 /** Show begins with what the athlete said after the last trial, and what was changed for it or not yet. */
 export function SaidBefore({ said }: { said: AfterWater | null }) {
+  const { say } = useShownWords();
   if (!said) return null;
   return (
     <section className="show-said">

@@ -1,4 +1,5 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
+import type { Language } from '../../../app/language/languages.ts';
 import type { PaperName } from '../../../core/setout/paper.ts';
 import type { ShowView } from '../../../core/show/show-picture.ts';
 import { PRESENT } from '../../document/use-fit-states.ts';
@@ -13,13 +14,15 @@ export interface ShowChoices {
   readonly view: ShowView;
   readonly showsMass: boolean;
   readonly paper: PaperName;
+  /** What the athlete reads on screen and on paper. */
+  readonly language: Language;
 }
 
 /** First the present against the newest revision that differs from it, from the side, body mass hidden. */
 export function firstShowChoices(
   { draftSavedAt, revisions }: Pick<OpenedFit, 'draftSavedAt' | 'revisions'>,
-  { seat, paper }: { seat: number; paper: PaperName },
+  { seat, paper, language }: Pick<ShowChoices, 'seat' | 'paper' | 'language'>,
 ): ShowChoices {
   const earlier = draftSavedAt === null ? revisions[1] : revisions[0];
-  return { seat, now: PRESENT, before: earlier?.id ?? null, view: 'side', showsMass: false, paper };
+  return { seat, now: PRESENT, before: earlier?.id ?? null, view: 'side', showsMass: false, paper, language };
 }

@@ -3,7 +3,7 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import { useFitTrials } from '../../bench/use-fit-trials.ts';
 import { useDisplay } from '../../display/use-display.ts';
 import { useFitMoment, useOpenedFit } from '../../document/use-fit-states.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { usePageTitle } from '../../ui/use-page-title.ts';
@@ -41,7 +41,11 @@ function OpenShow({ opened, children }: { opened: OpenedFit; children: React.Rea
   const { length } = useDisplay();
   const seats = takenSeats(opened.fit);
   const [choices, setChoices] = useState<ShowChoices>(() =>
-    firstShowChoices(opened, { seat: seats[0]?.index ?? 0, paper: length === 'in' ? 'Letter' : 'A4' }),
+    firstShowChoices(opened, {
+      seat: seats[0]?.index ?? 0,
+      paper: length === 'in' ? 'Letter' : 'A4',
+      language: words().language,
+    }),
   );
   const now = useFitMoment(opened, choices.now);
   const before = useFitMoment(opened, choices.before);

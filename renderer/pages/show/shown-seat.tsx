@@ -1,13 +1,16 @@
 import { useMemo, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
+import { saidIn } from '../../../app/language/spoken.ts';
+import type { Translator } from '../../../app/language/translator.ts';
 import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { blendScenes } from '../../../core/show/show-scene.ts';
 import { showWindow } from '../../../core/show/show-window.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
-import { useDisplay, useFormat } from '../../display/use-display.ts';
+import { useDisplay, useFormatIn } from '../../display/use-display.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
+import { useTranslator } from '../../language/use-translator.ts';
 import { ConsentNote } from '../../ui/consent-note.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
@@ -18,10 +21,11 @@ import { ChooseShown } from './choose-shown.tsx';
 import type { ShowChoices } from './show-choices.ts';
 import { ShowFigure } from './show-figure.tsx';
 import { picturesToPrint, ShownPictures } from './shown-pictures.tsx';
+import { ShownWordsProvider, useShownWords } from './shown-words.tsx';
 import { StoryWords } from './story-words.tsx';
 import { type Shown, useShown } from './use-shown.ts';
 
-const views = (): readonly { readonly value: ShowView; readonly name: string }[] => [
+const views = ({ say }: Translator): readonly { readonly value: ShowView; readonly name: string }[] => [
   { value: 'side', name: say('athlete-page.side') },
   { value: 'behind', name: say('athlete-page.behind') },
   { value: 'above', name: say('athlete-page.above') },
@@ -44,8 +48,9 @@ export function ShownSeat(props: ShownSeatProps) {
   const { moments, choices } = props;
   const units = useDisplay().length === 'in' ? 'in' : 'mm';
   const fits = { now: moments.now.fit, before: moments.before?.fit ?? null };
-  const shown = useShown(fits, { seat: choices.seat, format: useFormat() });
-  const said = afterWater(props.trials, props.opened.revisions, choices.seat);
+  const words = useTranslator(choices.language);
+  const shown = useShown(fits, { seat: choices.seat, format: useFormatIn(words.language), words });
+  const said = saidIn(words, () => afterWater(props.trials, props.opened.revisions, choices.seat));
   if (shown === null || typeof shown === 'string') {
     return (
       <header className="show-head">
@@ -58,26 +63,28 @@ export function ShownSeat(props: ShownSeatProps) {
     );
   }
   return (
-    <>
+    <ShownWordsProvider value={words}>
       <Head {...props} shown={shown} units={units} said={said} />
-      <div className="show-body">
+      <div className="show-body" lang={words.language}>
         <Picture shown={shown} choices={choices} onChange={props.onChange} />
         <StoryWords story={shown.story} reason={moments.now.reason} said={said} />
       </div>
       <Photographs {...props} />
-    </>
+    </ShownWordsProvider>
   );
 }
 
 function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: AfterWater | null }) {
   const { moments, choices, shown, units, said } = props;
   const { busy, told, refusal, make } = usePaperExport();
-  const format = useFormat();
+  const words = useShownWords();
+  const format = useFormatIn(words.language);
   const { fit, revision, reason } = moments.now;
   const massKg = fit.seats[choices.seat]?.athlete?.massKg;
   const takeHome = async () => {
     const athleteId = props.opened.fit.seats[choices.seat]?.athlete?.id;
     await make({
+      language: choices.language,
       fit,
       revision,
       wanted: {
@@ -87,9 +94,9 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
         units,
         before: shown.before ? (moments.before?.fit ?? null) : null,
         reason,
-        said: { lines: afterWaterLines(said), open: said?.open ?? false },
+        said: { lines: saidIn(words, () => afterWaterLines(said)), open: said?.open ?? false },
         mass: choices.showsMass ? format.massUnit : 'hidden',
-        photographs: athleteId ? await picturesToPrint(athleteId, props.opened.id) : [],
+        photographs: athleteId ? await picturesToPrint(athleteId, props.opened.id, words) : [],
       },
     });
   };
@@ -100,9 +107,9 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
       <div>
         <h1>{shown.story.athleteName}</h1>
         <p>
-          {say('athlete-page.kneels', { side: shown.story.kneels })}
+          {words.say('athlete-page.kneels', { side: shown.story.kneels })}
           {choices.showsMass && massKg !== undefined && (
-            <span className="show-mass">{say('athlete-page.mass', { mass: format.mass(massKg) })}</span>
+            <span className="show-mass">{words.say('athlete-page.mass', { mass: format.mass(massKg) })}</span>
           )}
         </p>
       </div>
@@ -136,6 +143,7 @@ function Picture(props: {
   const { now, before, hull, story } = shown;
   const moved = before !== null && story.changes.length > 0;
   const [percent, setPercent] = useState(100);
+  const words = useShownWords();
   const window = useMemo(() => showWindow(before ? [now, before] : [now], view), [now, before, view]);
   const ghost = useMemo(
     () => (moved ? showPicture(before, hull, view).person : null),
@@ -147,15 +155,20 @@ function Picture(props: {
   }, [moved, before, now, hull, view, percent]);
   return (
     <section className="show-picture">
-      <ShowFigure picture={picture} before={ghost} window={window} label={say(`show.picture.${view}`)} />
+      <ShowFigure
+        picture={picture}
+        before={ghost}
+        window={window}
+        label={words.say(`show.picture.${view}`)}
+      />
       <div className="show-controls">
         {moved && <BetweenSlider percent={percent} onMove={setPercent} />}
         <ChoiceField
-          label={say('show.view')}
+          label={words.say('show.view')}
           labelHidden
           value={view}
           onChange={(chosen) => props.onChange({ view: chosen })}
-          options={views()}
+          options={views(words)}
         />
       </div>
     </section>

@@ -1,12 +1,13 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { ATHLETE_CAUTIONS } from '../../../app/language/athlete-cautions.ts';
 import type { ShowStory } from '../../../core/show/show-story.ts';
-import { say } from '../../language/messages.ts';
 import type { AfterWater } from './after-water.ts';
 import { SaidBefore } from './said-before.tsx';
+import { useShownWords } from './shown-words.tsx';
 
 /** The words beside the picture: how it is now and, where something moved, what changes, why, and what to feel for. */
 export function StoryWords(props: { story: ShowStory; reason: string; said: AfterWater | null }) {
+  const { say } = useShownWords();
   const { story, reason, said } = props;
   if (story.changes.length === 0) {
     return (
@@ -39,6 +40,7 @@ export function StoryWords(props: { story: ShowStory; reason: string; said: Afte
 }
 
 function HowItIs({ story, said }: { story: ShowStory; said: AfterWater | null }) {
+  const { say } = useShownWords();
   return (
     <>
       <SaidBefore said={said} />
@@ -73,6 +75,7 @@ function HowItIs({ story, said }: { story: ShowStory; said: AfterWater | null })
 }
 
 function Cautions() {
+  const { say } = useShownWords();
   return (
     <ul className="show-cautions">
       {ATHLETE_CAUTIONS.map((caution) => (
@@ -83,6 +86,7 @@ function Cautions() {
 }
 
 function WhatChanges({ story, reason }: { story: ShowStory; reason: string }) {
+  const { say } = useShownWords();
   return (
     <>
       <section>

@@ -9,7 +9,7 @@ const revision = (number: number) => ({
   savedAt: '2026-05-04T16:20:00Z',
   answers: [],
 });
-const seat = { seat: 0, paper: 'A4' } as const;
+const seat = { seat: 0, paper: 'A4', language: 'zh' } as const;
 const first = (draftSavedAt: string | null, numbers: readonly number[]) =>
   firstShowChoices({ draftSavedAt, revisions: numbers.map(revision) }, seat);
 
@@ -28,6 +28,6 @@ describe('what is shown first', () => {
   });
 
   it('is from the side, without body mass', () => {
-    expect(first(null, [1])).toMatchObject({ view: 'side', showsMass: false, seat: 0, paper: 'A4' });
+    expect(first(null, [1])).toMatchObject({ view: 'side', showsMass: false, seat: 0, paper: 'A4', language: 'zh' });
   });
 });
