@@ -13,6 +13,7 @@ import drawing from '../../../assets/messages/de/drawing.json' with { type: 'jso
 import fields from '../../../assets/messages/de/fields.json' with { type: 'json' };
 import findings from '../../../assets/messages/de/findings.json' with { type: 'json' };
 import fullSize from '../../../assets/messages/de/full-size.json' with { type: 'json' };
+import glossary from '../../../assets/messages/de/glossary.json' with { type: 'json' };
 import growth from '../../../assets/messages/de/growth.json' with { type: 'json' };
 import hull from '../../../assets/messages/de/hull.json' with { type: 'json' };
 import judgement from '../../../assets/messages/de/judgement.json' with { type: 'json' };
@@ -53,6 +54,7 @@ export const messages = {
   ...fields,
   ...findings,
   ...fullSize,
+  ...glossary,
   ...growth,
   ...hull,
   ...judgement,

@@ -13,6 +13,7 @@ import drawing from '../../../assets/messages/en/drawing.json' with { type: 'jso
 import fields from '../../../assets/messages/en/fields.json' with { type: 'json' };
 import findings from '../../../assets/messages/en/findings.json' with { type: 'json' };
 import fullSize from '../../../assets/messages/en/full-size.json' with { type: 'json' };
+import glossary from '../../../assets/messages/en/glossary.json' with { type: 'json' };
 import growth from '../../../assets/messages/en/growth.json' with { type: 'json' };
 import hull from '../../../assets/messages/en/hull.json' with { type: 'json' };
 import judgement from '../../../assets/messages/en/judgement.json' with { type: 'json' };
@@ -53,6 +54,7 @@ export const messages = {
   ...fields,
   ...findings,
   ...fullSize,
+  ...glossary,
   ...growth,
   ...hull,
   ...judgement,

@@ -13,6 +13,7 @@ import drawing from '../../../assets/messages/es/drawing.json' with { type: 'jso
 import fields from '../../../assets/messages/es/fields.json' with { type: 'json' };
 import findings from '../../../assets/messages/es/findings.json' with { type: 'json' };
 import fullSize from '../../../assets/messages/es/full-size.json' with { type: 'json' };
+import glossary from '../../../assets/messages/es/glossary.json' with { type: 'json' };
 import growth from '../../../assets/messages/es/growth.json' with { type: 'json' };
 import hull from '../../../assets/messages/es/hull.json' with { type: 'json' };
 import judgement from '../../../assets/messages/es/judgement.json' with { type: 'json' };
@@ -53,6 +54,7 @@ export const messages = {
   ...fields,
   ...findings,
   ...fullSize,
+  ...glossary,
   ...growth,
   ...hull,
   ...judgement,

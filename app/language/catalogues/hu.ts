@@ -13,6 +13,7 @@ import drawing from '../../../assets/messages/hu/drawing.json' with { type: 'jso
 import fields from '../../../assets/messages/hu/fields.json' with { type: 'json' };
 import findings from '../../../assets/messages/hu/findings.json' with { type: 'json' };
 import fullSize from '../../../assets/messages/hu/full-size.json' with { type: 'json' };
+import glossary from '../../../assets/messages/hu/glossary.json' with { type: 'json' };
 import growth from '../../../assets/messages/hu/growth.json' with { type: 'json' };
 import hull from '../../../assets/messages/hu/hull.json' with { type: 'json' };
 import judgement from '../../../assets/messages/hu/judgement.json' with { type: 'json' };
@@ -53,6 +54,7 @@ export const messages = {
   ...fields,
   ...findings,
   ...fullSize,
+  ...glossary,
   ...growth,
   ...hull,
   ...judgement,

@@ -13,6 +13,7 @@ import drawing from '../../../assets/messages/pl/drawing.json' with { type: 'jso
 import fields from '../../../assets/messages/pl/fields.json' with { type: 'json' };
 import findings from '../../../assets/messages/pl/findings.json' with { type: 'json' };
 import fullSize from '../../../assets/messages/pl/full-size.json' with { type: 'json' };
+import glossary from '../../../assets/messages/pl/glossary.json' with { type: 'json' };
 import growth from '../../../assets/messages/pl/growth.json' with { type: 'json' };
 import hull from '../../../assets/messages/pl/hull.json' with { type: 'json' };
 import judgement from '../../../assets/messages/pl/judgement.json' with { type: 'json' };
@@ -53,6 +54,7 @@ export const messages = {
   ...fields,
   ...findings,
   ...fullSize,
+  ...glossary,
   ...growth,
   ...hull,
   ...judgement,

@@ -13,6 +13,7 @@ import drawing from '../../../assets/messages/zh/drawing.json' with { type: 'jso
 import fields from '../../../assets/messages/zh/fields.json' with { type: 'json' };
 import findings from '../../../assets/messages/zh/findings.json' with { type: 'json' };
 import fullSize from '../../../assets/messages/zh/full-size.json' with { type: 'json' };
+import glossary from '../../../assets/messages/zh/glossary.json' with { type: 'json' };
 import growth from '../../../assets/messages/zh/growth.json' with { type: 'json' };
 import hull from '../../../assets/messages/zh/hull.json' with { type: 'json' };
 import judgement from '../../../assets/messages/zh/judgement.json' with { type: 'json' };
@@ -53,6 +54,7 @@ export const messages = {
   ...fields,
   ...findings,
   ...fullSize,
+  ...glossary,
   ...growth,
   ...hull,
   ...judgement,

@@ -3,6 +3,7 @@ import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { Page } from '../../ui/page.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
+import { TERMS } from '../../ui/term.tsx';
 
 const STEPS = [
   'athlete',
@@ -50,6 +51,18 @@ export function HelpPage() {
             columns={[
               { title: '', id: 'key', isName: true, cell: (key) => say(`help.key.${key}`) },
               { title: '', id: 'do', cell: (key) => say(`help.key.${key}.do`) },
+            ]}
+          />
+        </section>
+        <section>
+          <h2>{say('term.title')}</h2>
+          <DataTable
+            hasHead={false}
+            rows={TERMS}
+            rowKey={(term) => term}
+            columns={[
+              { title: '', id: 'term', isName: true, cell: (term) => say(`term.${term}`) },
+              { title: '', id: 'about', cell: (term) => say(`term.${term}.about`) },
             ]}
           />
         </section>

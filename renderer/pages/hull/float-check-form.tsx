@@ -11,6 +11,7 @@ import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
+import { Term } from '../../ui/term.tsx';
 import { CheckAnswer } from './check-answer.tsx';
 import {
   FLOAT_RULES,
@@ -61,7 +62,9 @@ export function FloatCheckForm({ boat, onChanged }: { boat: Boat; onChanged: () 
 
   return (
     <section className="float-check">
-      <h2>{say('hull.check')}</h2>
+      <h2>
+        <Term term="float-check">{say('hull.check')}</Term>
+      </h2>
       <p className="soft">{say('hull.check.about')}</p>
       {boat.correction && <CorrectionStands correction={boat.correction} onUndo={() => void takeOff()} />}
       <Form

@@ -8,6 +8,7 @@ import { onLiveFrame } from '../../../document/live-frame.ts';
 import { type MessageKey, say, words } from '../../../language/messages.ts';
 import { bandText, quantityName } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
+import { Term } from '../../../ui/term.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { quantityText } from '../../quantity-text.ts';
 
@@ -71,7 +72,9 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
   return (
     <div className="value-details">
       <dl>
-        <dt>{say('values.band')}</dt>
+        <dt>
+          <Term term="band">{say('values.band')}</Term>
+        </dt>
         <dd>{(finding && bandText(finding.band, finding.unit, write)) || say('values.no-band')}</dd>
         {finding && (
           <>

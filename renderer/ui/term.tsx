@@ -1,0 +1,23 @@
+import { say } from '../language/messages.ts';
+
+/** Words of the trade that are explained, in the order of the glossary. */
+export const TERMS = [
+  'fit',
+  'revision',
+  'band',
+  'mark',
+  'recess',
+  'off-side',
+  'catch',
+  'exit',
+  'trim',
+  'sheer',
+  'freeboard',
+  'float-check',
+  'offsets',
+] as const;
+
+/** A word of the trade, explained on hover and by the same words in Help. */
+export function Term({ term, children }: { term: (typeof TERMS)[number]; children: React.ReactNode }) {
+  return <abbr title={say(`term.${term}.about`)}>{children}</abbr>;
+}

@@ -1,0 +1,88 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { exampleAthlete, exampleBoat, exampleFit } from '../core/example/example-fit.ts';
+import { clippedOn } from './clipped.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, goTo } from './screens.ts';
+
+/** The smallest window that the program is made for, pixels. */
+const SMALLEST = { width: 1024, height: 700 };
+
+let program: RunningProgram;
+let routes: readonly string[];
+
+beforeAll(async () => {
+  program = await startProgram();
+  const page = await program.openBrowser();
+  const athlete = await callFromPage(page, 'athletes.save', { athlete: exampleAthlete() });
+  const boat = await callFromPage(page, 'boats.save', { boat: exampleBoat() });
+  const { id } = await callFromPage(page, 'fits.create', { fit: exampleFit() });
+  routes = [
+    ...[
+      '#/',
+      '#/fits',
+      '#/fits/new',
+      '#/athletes',
+      '#/athletes/new',
+      '#/athletes/table',
+      '#/boats',
+      '#/boats/new',
+    ],
+    ...['', '/show', '/set-out', '/trial/new', '/photograph', '/transfer', '/full-size'].map(
+      (end) => `#/fits/${id}${end}`,
+    ),
+    ...[`#/athletes/${athlete.id}`, `#/athletes/${athlete.id}/measure`, `#/athletes/${athlete.id}/timeline`],
+    ...[`#/boats/${boat.id}`, `#/boats/${boat.id}/lines`, '#/paddles', '#/archive', '#/help', '#/help/files'],
+  ];
+  await page.context().close();
+});
+afterAll(() => program?.dispose());
+
+/**
+ * A language 40 % longer than English: every message goes on with letters that no language has, in words of five. It is made of the
+ * built page's own English file as that is fetched.
+ */
+async function speakLonger(page: Page): Promise<void> {
+  const longer = `((m) => Object.fromEntries(Object.entries(m).map(([key, text]) => {
+    const more = 'ôöőøœ '.repeat(Math.ceil((0.4 * text.replace(/\\{[^{}]*\\}/g, '').length) / 6)).trim();
+    return [key, /^#?$/.test(text) ? text : text + ' ' + more];
+  })))`;
+  await page.route('**/assets/texts-en-*.js', async (route) => {
+    const answer = await route.fetch();
+    const script = (await answer.text()).replace(
+      /export\s*\{\s*([\w$]+) as messages\s*\}/,
+      (_, name) => `const longer=${longer}(${name});export{longer as messages}`,
+    );
+    await route.fulfill({ response: answer, body: script });
+  });
+  await page.reload();
+  await page.getByText('ôöőøœ').first().waitFor();
+}
+
+async function cutOnEveryPage(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const route of routes) {
+    await goTo(page, route);
+    await page.locator('h1, .title-block, canvas').first().waitFor();
+    await page.waitForLoadState('networkidle');
+    for (const text of await clippedOn(page)) found.push(`${route.replace(/[0-9a-f-]{36}/, 'ID')}: ${text}`);
+  }
+  return found;
+}
+
+describe('a window of 1024 × 700', () => {
+  it('cuts nothing off in a language 40 % longer than English', async () => {
+    const page = await program.openBrowser({ viewport: SMALLEST });
+    await speakLonger(page);
+    expect(await cutOnEveryPage(page)).toEqual([]);
+  });
+
+  it.each(['de', 'hu', 'pl', 'zh'] as const)('cuts nothing off in %s', async (language) => {
+    const page = await program.openBrowser({ viewport: SMALLEST });
+    const display = await callFromPage(page, 'display.read', {});
+    await callFromPage(page, 'display.keep', { ...display, language });
+    await page.reload();
+    await page.locator(`html[lang=${language}]`).waitFor();
+    expect(await cutOnEveryPage(page)).toEqual([]);
+  });
+});
