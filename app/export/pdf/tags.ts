@@ -27,7 +27,10 @@ export function createTags(doc: Doc): Tags {
 
   /** Draws a piece by itself; within another it is part of that one. */
   function alone(begin: (draw: () => void) => void, draw: () => void): void {
-    if (isInPiece) return draw();
+    if (isInPiece) {
+      draw();
+      return;
+    }
     isInPiece = true;
     begin(draw);
     isInPiece = false;
@@ -49,7 +52,10 @@ export function createTags(doc: Doc): Tags {
     leaf: (tag, draw, alt) =>
       alone((inside) => void inner().add(doc.struct(tag, alt ? { alt } : {}, inside)), draw),
     group(tag, draw, within) {
-      if (isInPiece) return draw();
+      if (isInPiece) {
+        draw();
+        return;
+      }
       const element = added(tag, within ? sharedElement(within) : inner());
       open.push(element);
       draw();

@@ -28,6 +28,12 @@ describe('what is shown first', () => {
   });
 
   it('is from the side, without body mass', () => {
-    expect(first(null, [1])).toMatchObject({ view: 'side', showsMass: false, seat: 0, paper: 'A4', language: 'zh' });
+    expect(first(null, [1])).toMatchObject({
+      view: 'side',
+      showsMass: false,
+      seat: 0,
+      paper: 'A4',
+      language: 'zh',
+    });
   });
 });
