@@ -22,8 +22,8 @@ function themeColours(theme: SheetTheme): Record<string, string> {
 
 /** Where a view begins and how large a cell of it is, metres. */
 const CELLS: Readonly<Record<ShowView, { left: number; top: number; width: number; height: number }>> = {
-  side: { left: -1, top: 1.75, width: 2.2, height: 2.25 },
-  behind: { left: -0.75, top: 1.75, width: 1.5, height: 2.25 },
+  side: { left: -1.05, top: 1.95, width: 2.35, height: 2.5 },
+  behind: { left: -0.8, top: 1.95, width: 1.6, height: 2.5 },
   above: { left: -1, top: 0.65, width: 2.2, height: 1.3 },
 };
 
