@@ -100,6 +100,11 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
   it('compares every seating order and takes one in a single step', async () => {
     await crew('Compare every order').click();
     await page.locator('.crew .crew-table').last().locator('tbody tr').nth(1).waitFor();
+    // What the order is worth on the water, with its doubt.
+    await page
+      .locator('.crew')
+      .getByText(/\d ± \d[\d.]* N \(\d[\d.]* %\)/)
+      .waitFor();
     await crew(/seat them/)
       .first()
       .click();

@@ -37,8 +37,22 @@ describe('what the water says', () => {
 
   it('shows the bow through a stroke as a range, with the boat’s own periods', async () => {
     await page.getByRole('img', { name: /The bow through one stroke/ }).waitFor();
-    await page.getByText(/moves up and down by about \d+\s*mm ± \d+\s*mm in each stroke/).waitFor();
+    await page.getByText(/moves by about \d+\s*mm ± \d+\s*mm in each stroke/).waitFor();
     await page.getByText(/pitches in 0\.\d\d s and heaves in 0\.\d\d s; a stroke lasts 1\.00 s/).waitFor();
+  });
+
+  it('tells seconds over the course that is chosen', async () => {
+    const seconds = async () => {
+      const cells = await page
+        .getByRole('row', { name: '10.0 kg more on board' })
+        .getByRole('cell')
+        .allTextContents();
+      return Number.parseFloat(cells.at(-1)!.replace('+', ''));
+    };
+    const whole = await seconds();
+    await page.getByLabel('Course').selectOption('200');
+    await page.getByRole('columnheader', { name: 's over 200 m' }).waitFor();
+    expect(await seconds()).toBeCloseTo(whole / 5, 0);
   });
 
   it('follows the depth of the water', async () => {
