@@ -48,7 +48,7 @@ describe('the boat’s values', () => {
 
   it('give back holes of the floorboard and rakes of the ends, in a measured hull and in a usual one', () => {
     const holes = (['drilled', 'planned', 'plugged'] as const).map((state, k) => ({
-      xM: -0.2 - k / 10,
+      xM: [-0.2, -0.3, -0.4][k]!,
       yM: 0.03,
       diameterM: 0.0065,
       state,
