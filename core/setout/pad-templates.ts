@@ -5,6 +5,7 @@ import { halfWidthAt } from './knee-recess.ts';
 import { type PadBlock, padCorners } from './pad-block.ts';
 import { padProfile, padSection } from './pad-sections.ts';
 import { DEPTH_STEP_MM, finishedLines, hollowAt, woodLines } from './recess-contours.ts';
+import { smallestRadius } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
 import {
@@ -74,6 +75,7 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
         [aftEnd, -halfWidth - 10],
       ),
       words(kneeText(out), [aftEnd, -halfWidth - 17]),
+      words(radiusText(out), [aftEnd, -halfWidth - (foam > 0 ? 31 : 24)]),
       ...(foam > 0
         ? [
             words(say('template.recess.foam', { foam: writtenLength(foam, units) }), [
@@ -84,6 +86,12 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
         : []),
     ],
   };
+}
+
+/** What a cutter must be able to do: the smallest radius of the wood's surface, rounded down. */
+function radiusText({ fittings, work }: SeatSetOut): string {
+  const radius = smallestRadius(fittings.pad.recess, millimetres(work.options.foamM));
+  return work.words.say('template.recess.radius', { radius: `${Math.floor(radius)} mm` });
 }
 
 /** The knee that the recess is drawn for, and how sure that is. */

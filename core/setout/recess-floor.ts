@@ -1,4 +1,4 @@
-import { floorLevel, halfWidthAt, type KneeRecess } from './knee-recess.ts';
+import { floorLevel, halfWidthAt, type KneeRecess, legAt } from './knee-recess.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /** Halvings that find a level: to a thousandth of a millimetre of any recess. */
@@ -49,4 +49,18 @@ export function recessStations(recess: KneeRecess, foam: number): RecessStation[
       })),
     }))
     .filter(({ depths }) => depths.some(({ wood }) => wood > 0));
+}
+
+/**
+ * Smallest radius of the hollow's surface, millimetres, in the wood under so much foam: no ball-nosed cutter may be rounder. Across
+ * its axis the hollow is an ellipse with semi-axes a and d, whose radii lie between a²/d and d²/a; along the front of the knee it is
+ * round with the knee's own depth. Smallest at one of the hollow's ends. The hollow has no undercut.
+ */
+export function smallestRadius(recess: KneeRecess, foam: number): number {
+  const across = [0, recess.aftEnd].flatMap((x) => {
+    const leg = legAt(recess, x);
+    const [a, d] = [leg.across + foam, leg.down + foam];
+    return [(a * a) / d, (d * d) / a];
+  });
+  return Math.min(recess.kneeDepth + foam, ...across);
 }
