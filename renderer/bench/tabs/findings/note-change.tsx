@@ -29,8 +29,8 @@ export function NoteChange({ finding }: { finding: Finding }) {
   return (
     <div className="note-change">
       <p className="note-move">{text}</p>
-      <ChangeButtons change={change} text={text} />
       <p className="note-effects">{priceText(change, format)}</p>
+      <ChangeButtons change={change} text={text} />
     </div>
   );
 }
