@@ -19,7 +19,7 @@ export function inCopy<T>(
     const db = new Database(copy);
     try {
       db.pragma('synchronous = OFF');
-      db.pragma('journal_mode = MEMORY');
+      db.pragma('journal_mode = DELETE');
       return work({
         db,
         folder: '',

@@ -1,7 +1,7 @@
 import { type Format, formatOf } from '../../core/text/format.ts';
 import type { DisplayRecord } from '../contract/display.ts';
 
-export type { Format, NumberOptions } from '../../core/text/format.ts';
+export type { Format } from '../../core/text/format.ts';
 
 const made = new Map<string, Format>();
 
