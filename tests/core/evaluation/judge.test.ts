@@ -7,6 +7,7 @@ import {
   severityOf,
 } from '../../../core/evaluation/probability.ts';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
+import { findingSentence } from '../../../core/text/finding-sentence.ts';
 import { english } from '../../english.ts';
 
 const rule = BANDS.find((b) => b.quantity === 'frontKnee')!;
@@ -70,6 +71,14 @@ describe('probabilityOutside', () => {
   });
 });
 
+/** A finding of a band, inside it or surely outside. */
+function foundAt(band: (typeof BANDS)[number], { distance, value }: { distance: number; value: number }) {
+  const { quantity, part } = band;
+  const severity = distance > 0 ? ('change' as const) : ('good' as const);
+  const found = { quantity, part, band: { ...band, reason: '' }, severity, distance, value };
+  return { ...found, id: quantity, seat: 0, sd: null, unit: 'm' as const, probability: distance > 0 ? 1 : 0 };
+}
+
 describe('the band table', () => {
   it('holds the common coaching practice of the sprint high kneel (common practice, no source)', () => {
     const of = (quantity: string, crew = 1) => {
@@ -98,12 +107,12 @@ describe('the band table', () => {
     for (const band of BANDS) {
       expect(Object.keys(QUANTITIES)).toContain(band.quantity);
       expect(english.has(`band-source.${band.sourceKey}`), band.sourceKey).toBe(true);
-      for (const reader of ['finding', 'told']) {
-        const said = (side: string) => english.has(`${reader}.${band.quantity}.${side}`);
-        // What is well may be said in the reader's general words.
-        expect(said('good') || english.has(`${reader}.good`), band.quantity).toBe(true);
-        if (band.min !== null) expect(said('low'), band.quantity).toBe(true);
-        if (band.max !== null) expect(said('high'), band.quantity).toBe(true);
+      for (const reader of ['coach', 'athlete'] as const) {
+        const said = (distance: number, value: number) =>
+          findingSentence(foundAt(band, { distance, value }), english, reader);
+        expect(said(-1, 0), band.quantity).not.toBe('');
+        if (band.min !== null) expect(said(1, band.min - 1), band.quantity).not.toBe('');
+        if (band.max !== null) expect(said(1, band.max + 1), band.quantity).not.toBe('');
       }
     }
   });
