@@ -1,5 +1,6 @@
 import { LIMITED_JOINTS } from '../../../core/document/athlete-schema.ts';
 import { say } from '../../language/messages.ts';
+import { EntryRows } from '../../ui/form/entry-rows.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import type { FormState } from '../../ui/form/use-form.ts';
 import type { AthleteValues } from './athlete-values.ts';
@@ -13,37 +14,25 @@ export function AthleteLimits({ form }: { form: FormState<AthleteValues> }) {
     <section>
       <h2>{say('athlete.limits')}</h2>
       <p className="soft">{say('athlete.limits.about')}</p>
-      {limits.map((_, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a limit is its place in the list
-        <div className="entry-row" key={i}>
-          <Field
-            as="select"
-            {...form.at('limits', i, 'joint')}
-            label={say('athlete.limits.joint')}
-            options={joints()}
-          />
-          <Field as="angle" {...form.at('limits', i, 'maxDeg')} label={say('athlete.limits.angle')} />
-          <Field as="text" {...form.at('limits', i, 'reason')} label={say('athlete.limits.reason')} />
-          <button
-            type="button"
-            className="button words"
-            onClick={() => form.change({ limits: limits.filter((_, other) => other !== i) })}
-          >
-            {say('athlete.limits.remove')}
-          </button>
-        </div>
-      ))}
-      <p>
-        <button
-          type="button"
-          className="button"
-          onClick={() =>
-            form.change({ limits: [...limits, { joint: 'kneelingKneeFlexion', maxDeg: null, reason: '' }] })
-          }
-        >
-          {say('athlete.limits.add')}
-        </button>
-      </p>
+      <EntryRows
+        rows={limits}
+        blank={{ joint: 'kneelingKneeFlexion', maxDeg: null, reason: '' }}
+        onChange={(rows) => form.change({ limits: rows })}
+        add="athlete.limits.add"
+        remove="athlete.limits.remove"
+        fields={(i) => (
+          <>
+            <Field
+              as="select"
+              {...form.at('limits', i, 'joint')}
+              label={say('athlete.limits.joint')}
+              options={joints()}
+            />
+            <Field as="angle" {...form.at('limits', i, 'maxDeg')} label={say('athlete.limits.angle')} />
+            <Field as="text" {...form.at('limits', i, 'reason')} label={say('athlete.limits.reason')} />
+          </>
+        )}
+      />
     </section>
   );
 }

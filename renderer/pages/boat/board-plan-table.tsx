@@ -113,17 +113,17 @@ function Paddlers({ fits, marked }: { fits: readonly Fit[]; marked: MarkedPlan }
           {
             title: say('board.knee'),
             numeric: true,
-            cell: ({ change }) => `${toDegrees(change.kneeRad).toFixed(1)}°`,
+            cell: ({ change }) => format.degrees(toDegrees(change.kneeRad), { decimals: 1 }),
           },
           {
             title: say('board.load'),
             numeric: true,
-            cell: ({ change }) => `${change.kneeLoadN.toFixed(0)} N`,
+            cell: ({ change }) => format.value(change.kneeLoadN, 'N'),
           },
           {
             title: say('board.trim'),
             numeric: true,
-            cell: ({ change }) => `${toDegrees(change.trimRad).toFixed(2)}°`,
+            cell: ({ change }) => format.degrees(toDegrees(change.trimRad), { decimals: 2 }),
           },
         ]}
       />

@@ -1,4 +1,5 @@
 import { say } from '../../language/messages.ts';
+import { EntryRows } from '../../ui/form/entry-rows.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { BLANK_RAILS } from './blank-pieces.ts';
 import type { BoatSectionProps } from './boat-values.ts';
@@ -18,37 +19,28 @@ export function BoatRails({ form }: BoatSectionProps) {
   return (
     <section>
       <h2>{say('boat.rails')}</h2>
-      {rails.map((_, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a pair is its place in the list
-        <div className="entry-row kept-row" key={i}>
-          <Field
-            as="select"
-            {...form.at('rails', i, 'fitting')}
-            label={say('boat.rails.for')}
-            options={fittings()}
-          />
-          <Field as="length" {...form.at('rails', i, 'apartM')} label={say('boat.rails.apart')} />
-          <Field as="length" {...form.at('rails', i, 'heightM')} label={say('boat.rails.height')} />
-          <Field as="length" {...form.at('rails', i, 'holeM')} label={say('boat.rails.hole')} />
-          <button
-            type="button"
-            className="button words"
-            onClick={() => form.change({ rails: rails.filter((_, other) => other !== i) })}
-          >
-            {say('boat.rails.remove')}
-          </button>
-        </div>
-      ))}
-      <p>
-        <button
-          type="button"
-          className="button"
-          disabled={rails.length >= MOST_RAILS}
-          onClick={() => form.change({ rails: [...rails, BLANK_RAILS] })}
-        >
-          {say('boat.rails.add')}
-        </button>
-      </p>
+      <EntryRows
+        rows={rails}
+        blank={BLANK_RAILS}
+        most={MOST_RAILS}
+        className="kept-row"
+        onChange={(rows) => form.change({ rails: rows })}
+        add="boat.rails.add"
+        remove="boat.rails.remove"
+        fields={(i) => (
+          <>
+            <Field
+              as="select"
+              {...form.at('rails', i, 'fitting')}
+              label={say('boat.rails.for')}
+              options={fittings()}
+            />
+            <Field as="length" {...form.at('rails', i, 'apartM')} label={say('boat.rails.apart')} />
+            <Field as="length" {...form.at('rails', i, 'heightM')} label={say('boat.rails.height')} />
+            <Field as="length" {...form.at('rails', i, 'holeM')} label={say('boat.rails.hole')} />
+          </>
+        )}
+      />
     </section>
   );
 }

@@ -1,5 +1,7 @@
 import { useMemo } from 'react';
 import type { HullSource } from '../../../core/document/hull-kinds-schema.ts';
+import { lineThrough } from '../../../core/graphics/shape.ts';
+import { svgPath, viewScale } from '../../../core/graphics/svg.ts';
 import type { Hull, SectionPoint, Station } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useFormat } from '../../display/use-display.ts';
@@ -30,7 +32,7 @@ function half(hull: Hull, direction: 1 | -1): Station[] {
 }
 
 const line = (section: readonly SectionPoint[], side: 1 | -1) =>
-  section.map(([y, z], i) => `${i === 0 ? 'M' : 'L'}${side * y * 1000} ${-z * 1000}`).join('');
+  svgPath([lineThrough(section.map(([y, z]) => [side * y, z]))], viewScale(1000), 'open');
 
 /** The body plan: fore sections to the right of the centreline, after sections to the left, as on a lines drawing. */
 export function SectionsView({ source }: { source: HullSource | null }) {

@@ -1,5 +1,7 @@
 import { useMemo } from 'react';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
+import { lineThrough } from '../../../core/graphics/shape.ts';
+import { svgPath } from '../../../core/graphics/svg.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { type HullLines, hullLines } from '../../../core/hull/hull-lines.ts';
 import { useFormat } from '../../display/use-display.ts';
@@ -13,10 +15,9 @@ const GAP = 190;
 /** Sections drawn in the body plan on each side. */
 const BODY_SECTIONS = 6;
 
+const MILLIMETRES = { perUnit: 1000, flip: false, decimals: 1 } as const;
 const path = (points: readonly (readonly [number, number])[]) =>
-  points
-    .map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${(1000 * x).toFixed(1)} ${(1000 * y).toFixed(1)}`)
-    .join('');
+  svgPath([lineThrough(points)], MILLIMETRES, 'open');
 
 /** The lines plan: profile over plan on one length, the body plan below; bow to the right. */
 export function LinesPlan({ id, hull, name }: { id: string; hull: Hull; name: string }) {

@@ -1,6 +1,8 @@
 import { useMemo } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { waterSchema } from '../../../core/document/water-schema.ts';
+import { lineThrough } from '../../../core/graphics/shape.ts';
+import { svgPath } from '../../../core/graphics/svg.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { shellCentre } from '../../../core/hull/shell-centre.ts';
 import { gzCurve } from '../../../core/hydrostatics/gz-curve.ts';
@@ -36,9 +38,8 @@ export function RightingArms({ hull, boat }: { hull: Hull; boat: Boat }) {
   const most = Math.max(0.02, ...curve.points.map((p) => Math.abs(p.gz)));
   const x = (heel: number) => LEFT + ((WIDTH - LEFT - 20) * heel) / Math.max(end, 1e-6);
   const y = (gz: number) => TOP + (HEIGHT - 2 * TOP) * (0.5 - (0.5 * gz) / most);
-  const line = curve.points
-    .map((p, i) => `${i === 0 ? 'M' : 'L'}${x(p.heel).toFixed(1)} ${y(p.gz).toFixed(1)}`)
-    .join('');
+  const points = lineThrough(curve.points.map((p) => [x(p.heel), y(p.gz)]));
+  const line = svgPath([points], { perUnit: 1, flip: false, decimals: 1 }, 'open');
   const arm = curve.points.find((p) => toDegrees(p.heel) >= 10)?.gz ?? 0;
   const rights = (curve.points[1]?.gz ?? -1) > 0;
   const degrees = (value: number) => format.degrees(toDegrees(value));

@@ -1,0 +1,45 @@
+import type { MessageKey } from '../../language/messages.ts';
+import { say } from '../../language/messages.ts';
+
+/** Rows of entries of which there may be none: each with its fields and a button that removes it, one more button adds a row. */
+export function EntryRows<Row>(props: {
+  rows: readonly Row[];
+  blank: Row;
+  onChange: (rows: readonly Row[]) => void;
+  /** The fields of the row at a place in the list. */
+  fields: (index: number) => React.ReactNode;
+  add: MessageKey;
+  remove: MessageKey;
+  /** No more rows than this. */
+  most?: number;
+  className?: string;
+}) {
+  const { rows, blank, onChange, fields, most = Number.POSITIVE_INFINITY } = props;
+  return (
+    <>
+      {rows.map((_, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the list
+        <div className={`entry-row ${props.className ?? ''}`} key={index}>
+          {fields(index)}
+          <button
+            type="button"
+            className="button words"
+            onClick={() => onChange(rows.filter((__, other) => other !== index))}
+          >
+            {say(props.remove)}
+          </button>
+        </div>
+      ))}
+      <p>
+        <button
+          type="button"
+          className="button"
+          disabled={rows.length >= most}
+          onClick={() => onChange([...rows, blank])}
+        >
+          {say(props.add)}
+        </button>
+      </p>
+    </>
+  );
+}
