@@ -1,7 +1,12 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import viteConfig from '../../app/electron/vite.config.ts';
 import { dependencies, dependencyLines, PURPOSES } from './dependencies.ts';
 
 const all = dependencies();
+
+/** The only packages under the LGPL. */
+const REPLACEABLE = ['replicad-opencascadejs'];
 
 describe('what the program depends on', () => {
   it('says of every package it names what it is for, and of no other', () => {
@@ -18,7 +23,19 @@ describe('what the program depends on', () => {
   it('ships only what may be passed on without opening the program’s own source', () => {
     const open =
       /^(0BSD|Apache-2\.0|BSD-[23]-Clause|BlueOak-1\.0\.0|ISC|MIT|OFL-1\.1|Unlicense|\(?(WTFPL|MIT|ISC).*)$/;
-    expect(Object.keys(all.shippedLicences).filter((licence) => !open.test(licence))).toEqual([]);
+    const others = Object.keys(all.shippedLicences).filter((licence) => !open.test(licence));
+    expect(others).toEqual(['LGPL-2.1-only']);
+    expect(all.shippedLicences['LGPL-2.1-only']).toBe(REPLACEABLE.length);
+  });
+
+  it('keeps what stands under the LGPL a package of its own outside the archive, which whoever likes may replace', () => {
+    const builder = readFileSync(new URL('../../electron-builder.yml', import.meta.url), 'utf8');
+    const { resolve } = viteConfig.environments!.worker!;
+    for (const name of REPLACEABLE) {
+      expect(all.named.find((one) => one.name === name)?.licence).toBe('LGPL-2.1-only');
+      expect(builder.slice(builder.indexOf('asarUnpack:'))).toContain(`- node_modules/${name}/**`);
+      expect(resolve!.external).toContain(name);
+    }
   });
 
   it('pins every version', () => {
