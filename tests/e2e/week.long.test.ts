@@ -25,10 +25,8 @@ const PAIR = 'No. 7, pair';
 /** Interactions that a person may need from the first start to a saved fit, and on to its sheet as PDF. */
 const TO_A_SAVED_FIT = 12;
 const TO_A_SHEET = 15;
-
 /** Changes that the page tells at once. */
 const TOLD_FIRST = 3;
-
 let program: RunningProgram;
 let page: Page;
 let athleteId: string;
