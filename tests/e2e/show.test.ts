@@ -8,7 +8,7 @@ import { inventedFit } from '../core/setout/invented-set-out.ts';
 import { BARRED_WORDS } from '../core/text/barred-words.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, chooseByWords, goTo, soon } from './screens.ts';
+import { callFromPage, chooseByWords, goTo, soon, textOf } from './screens.ts';
 
 /** The pad goes back by this between the two revisions, millimetres; the picture's units are millimetres too. */
 const PAD_BACK_MM = 30;
@@ -100,6 +100,24 @@ describe('an athlete’s own position', () => {
       await page.getByText(choice, { exact: true }).click();
       await page.getByRole('img', { name: picture, exact: true }).waitFor();
     }
+  });
+});
+
+describe('another language than the screen’s', () => {
+  const chooseLanguage = async (label: string) => {
+    await page.getByRole('button', { name: 'What is shown' }).click();
+    await page.getByRole('dialog').getByLabel('Language').selectOption({ label });
+    await page.keyboard.press('Escape');
+  };
+
+  it('is what the athlete reads; the coach’s buttons stay as they are', async () => {
+    await chooseLanguage('简体中文');
+    await page.locator('.show-body[lang=zh]').waitFor();
+    await page.getByText('你用').first().waitFor();
+    expect(await textOf(page.locator('.show-body'))).not.toContain('What changes');
+    await chooseLanguage('English');
+    await page.locator('.show-body[lang=en]').waitFor();
+    expect(await textOf(page.locator('.show-body'))).toContain('What changes');
   });
 });
 
