@@ -62,8 +62,28 @@ describe('a seen posture as measurements of a fit', () => {
     const { ready } = report.seats[0]!.stances;
     expect(ready.angles.trunkPitch).toBeCloseTo(stance.angles.trunkPitch, 1);
     expect(ready.angles.trunkRoll).toBeCloseTo(stance.angles.trunkRoll, 1);
-    const trim = before.get('trimAngle@null') ?? before.get('trim@null');
-    expect(trim).toBeGreaterThan(0);
+  });
+
+  it('narrows trim, loads and joints at once, and the paddle with a picture of the drive', () => {
+    const before = spreadsOf(evaluateFit(fit));
+    const after = spreadsOf(evaluateFit(taken));
+    // At most this share of the spread is left: a good deal less of what the posture rules, less of what mass and hull rule.
+    const left = {
+      trunkPitch: 0.5,
+      kneelingHip: 0.5,
+      trimAngle: 0.9,
+      trimCatch: 0.9,
+      frontLoad: 0.8,
+      rearLoad: 0.95,
+    };
+    for (const [name, share] of Object.entries(left)) {
+      const key = [...before.keys()].find((id) => id.startsWith(`${name}@`))!;
+      expect(after.get(key)!, name).toBeLessThan(share * before.get(key)!);
+    }
+    const person = drawnStance(fit, 'catch', random);
+    const driven = measuredFit(fit, { seat: 0, phase: 'drive', posture: seen('drive', person, false) });
+    const paddle = (report: typeof before) => report.get('paddleByStance@0')!;
+    expect(paddle(spreadsOf(evaluateFit(driven)))).toBeLessThan(0.9 * paddle(before));
   });
 
   it('is a sound document, dated, each reading with its own spread', () => {
