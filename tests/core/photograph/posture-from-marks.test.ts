@@ -5,8 +5,9 @@ import { axesOf, type Camera, projectPoint } from '../../../core/photograph/came
 import { type PostureResult, postureFromMarks } from '../../../core/photograph/posture-from-marks.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
 import { STANCE_UNKNOWNS, type Stance } from '../../../core/posture/stance.ts';
+import { cases } from '../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
-import { drawnStance, IMAGE, JOINTS, type Marks, seeded } from './synthetic-picture.ts';
+import { drawnStance, IMAGE, JOINTS, type Marks, markedJoints, seeded } from './synthetic-picture.ts';
 
 const camera: Camera = {
   ...axesOf({ azimuth: Math.PI / 2, pitch: -0.05, roll: 0 }),
@@ -62,6 +63,27 @@ describe('a posture from marks', () => {
     expect(degrees(seen.sd.trunkPitch)).toBeLessThan(1);
     expect(degrees(seen.angles.thighPitch)).toBeCloseTo(14, 0);
     expect(seen.measuredSd.trunkPitch).toBeGreaterThanOrEqual(seen.sd.trunkPitch);
+  });
+
+  it('is not drawn back to everybody’s posture by the doubt of a far camera', () => {
+    // Eleven degrees more upright than everybody is taken to be: two and a half spreads.
+    const seat = exampleSeat({ pins: { trunkPitchDeg: 0 } });
+    const stance = solveStance({
+      body: bodyOfAthlete(seat.athlete!),
+      seat,
+      frame: seatFrame(fit.boat, seat, 0),
+    });
+    const random = seeded(31);
+    const far = { ...camera, position: { x: 0, y: -14, z: 0.9 }, focalPx: 2700 };
+    const drawn = Array.from({ length: cases(4, 60) }, () => {
+      const seen = measured(
+        postureFromMarks({ ...input, camera: far, marks: markedJoints(far, stance, random) }),
+      );
+      return (seen.angles.trunkPitch - stance.angles.trunkPitch) / seen.sd.trunkPitch;
+    });
+    const mean = drawn.reduce((sum, z) => sum + z, 0) / drawn.length;
+    // By 0.4 of the stated spread; with the posture's own spreads as they are, by 1.1.
+    expect(mean).toBeLessThan(0.7);
   });
 
   it('is the same for somebody on the other side, seen from the other side', () => {
