@@ -19,10 +19,15 @@ const { values, positionals } = parseArgs({
     folder: { type: 'string' },
     port: { type: 'string' },
     json: { type: 'boolean' },
+    help: { type: 'boolean' },
   },
 });
 await speakAsTerminal();
 const url = values.at ?? process.env.KNEELWRIGHT_LIBRARY;
 // A password on the command line is seen by everybody on this machine: a file holds it as well.
 const at = url?.startsWith('@') ? readFileSync(url.slice(1), 'utf8').trim() : url;
-process.exitCode = await runCommand(positionals[0] ?? 'help', { ...values, at }, (line) => console.log(line));
+process.exitCode = await runCommand(
+  values.help ? 'help' : (positionals[0] ?? 'help'),
+  { ...values, at },
+  (line) => console.log(line),
+);
