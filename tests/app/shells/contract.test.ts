@@ -273,6 +273,10 @@ describe.each([
     });
     expect(value(await call('library.call', {}))).toMatchObject(none);
     expect(value(await call('library.open', { fitId: crypto.randomUUID() }))).toMatchObject(none);
+    expect(value(await call('library.groups', {}))).toEqual({ groups: [] });
+    expect(value(await call('library.makeGroup', { name: 'Juniors' }))).toEqual({ groups: [] });
+    const change = { groupId: crypto.randomUUID(), athleteId: crypto.randomUUID(), isIn: true };
+    expect(value(await call('library.setInGroup', change))).toEqual({ groups: [] });
     expect(value(await call('library.leave', {}))).toMatchObject(none);
   });
 
