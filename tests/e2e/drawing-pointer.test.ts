@@ -139,7 +139,7 @@ describe('the pointer', () => {
     const fit = exampleFit();
     const hardware = { ...fit.boat.hardware, padHolePitchM: 0.025 };
     await bench.put({ ...fit, boat: { ...fit.boat, hardware } });
-    await bench.pull('kneePad/plan', { x: -9, y: 0 });
+    await bench.pull('kneePad/plan', { x: -12, y: 0 });
     const onHole = await shown(page, PAD_AFT);
     expect(onHole / 2.5).toBeCloseTo(Math.round(onHole / 2.5), 6);
     await page.keyboard.down('Alt');

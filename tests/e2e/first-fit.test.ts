@@ -147,7 +147,8 @@ storyOf('from nothing to a fit that outlives a killed program', ({ step }) => {
       expect(await number('trimRest')).toBeGreaterThan(before.trim);
       const loads = await exactLoads();
       expect(loads.front).toBeLessThan(loadsBefore.front);
-      expect(await number('kneeLoad')).toBe(Math.round(loads.knee));
+      // Shown in tens: its doubt allows no more.
+      expect(Math.abs((await number('kneeLoad')) - loads.knee)).toBeLessThanOrEqual(5);
     },
   );
 

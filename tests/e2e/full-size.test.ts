@@ -32,8 +32,8 @@ async function barScale(): Promise<number> {
 }
 
 describe('full size on the screen', () => {
-  it('says plainly that a screen has not been measured', async () => {
-    expect(await status()).toContain('has not been measured');
+  it('says plainly that a screen is not measured', async () => {
+    expect(await status()).toContain('is not measured');
     expect(await page.locator('.check-bar').textContent()).toContain('not checked');
     expect(await drawnScale()).toBeCloseTo(96 / 25.4, 2);
     expect(await page.getByRole('button', { name: 'Save for this screen' }).isDisabled()).toBe(true);
@@ -72,9 +72,7 @@ describe('full size on the screen', () => {
     const other = await program.openBrowser({ deviceScaleFactor: 2 });
     await goTo(other, `#/fits/${fitId}/full-size`);
     await other.locator('.full-size-drawing').waitFor();
-    expect(await other.locator('.measure-screen [role="status"]').textContent()).toContain(
-      'has not been measured',
-    );
+    expect(await other.locator('.measure-screen [role="status"]').textContent()).toContain('is not measured');
     await other.context().close();
   });
 

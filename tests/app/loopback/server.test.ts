@@ -82,7 +82,7 @@ describe('the loopback server', () => {
     expect(await call({ ...tabOf(first.body), origin: way.origin })).toMatchObject({ status: 200 });
     const again = await ask(pathname + search);
     expect(again.status).toBe(403);
-    expect(again.body).toContain('press Enter');
+    expect(again.body).toContain('Press Enter');
   });
 
   it('takes a token that a private file posts, from whatever origin a file has', async () => {

@@ -58,7 +58,7 @@ describe('a store that something has damaged', () => {
     expect(pages!.unreadableRows + pages!.unreadablePages).toBeGreaterThan(0);
     expect(salvaged.fits.added).toBeGreaterThanOrEqual(15);
     expect(salvaged.fits.added).toBeLessThan(20);
-    expect(rebuildingSentence(rebuilding!, null)).toMatch(/could not be read and are lost/);
+    expect(rebuildingSentence(rebuilding!, null)).toMatch(/rows and .* pages are lost/);
     closeStore(opened.store);
   });
 
@@ -92,7 +92,10 @@ describe('the file replaced under the running program', () => {
     value(await way.call('drafts.save', { id, fit: inventedFit({ padAftM: 0.2 }) }));
     renameSync(old, file);
     const late = await way.call('drafts.save', { id, fit: inventedFit({ padAftM: 0.3 }) });
-    expect(late).toMatchObject({ ok: false, error: { message: expect.stringContaining('start it again') } });
+    expect(late).toMatchObject({
+      ok: false,
+      error: { message: expect.stringContaining('Start the program again') },
+    });
     await way.close();
     const again = await throughLoopback(folder);
     const opened = value(await again.call('fits.open', { id }));
