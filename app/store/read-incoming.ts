@@ -70,7 +70,8 @@ export function readIncoming(db: Database.Database): ReadIncoming {
   const fits = new Map(rows('fits').map((row) => [String(row.id), row]));
   const ids = new Set([...fits.keys(), ...revisions.keys(), ...drafts.keys()]);
   const whole = [...ids].flatMap((id) => {
-    const parts = { revisions: revisions.get(id) ?? [], draft: drafts.get(id)?.[0] ?? null };
+    const inOrder = (revisions.get(id) ?? []).sort((a, b) => a.number - b.number);
+    const parts = { revisions: inOrder, draft: drafts.get(id)?.[0] ?? null };
     const dates = datesOf(fits.get(id), parts);
     const versions = versionsOf(db, { kind: 'fit', id });
     return parsed(incomingFit, { id, ...dates, ...parts, trials: trials.get(id) ?? [], versions });

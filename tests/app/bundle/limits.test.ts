@@ -31,14 +31,19 @@ function bundleOf(store: Store, sizes?: Sizes): Uint8Array {
 }
 
 /** A fit with so many revisions, as many trials of the first of them, and a draft; gives the first revision's athlete. */
-function longHistory(store: Store, revisions: number, athlete: Athlete | null = null): string {
+function longHistory(
+  store: Store,
+  revisions: number,
+  athlete: Athlete = inventedAthlete('Somebody'),
+): string {
   const { id } = createFit(store, inventedFit({ athlete }));
   for (let i = 0; i < revisions; i++) {
     const fit = inventedFit({ athlete, padAftM: 0.1 + i / 1000 });
     const saved = saveRevision(store, { fitId: id, fit, name: `${i}`, reason: 'because' });
     if (typeof saved === 'string') throw new Error(saved);
     const trial = trialSchema.parse({ seat: 0, heldOn: '2026-03-04', observations: [], notes: `trial ${i}` });
-    saveTrial(store, { revisionId: saved.id, trial });
+    const kept = saveTrial(store, { revisionId: saved.id, trial });
+    if (typeof kept === 'string') throw new Error(kept);
   }
   saveDraft(store, { id, fit: inventedFit({ athlete, padAftM: 0.3 }) });
   return id;
