@@ -23,19 +23,18 @@ interface Kind {
   readonly name: string;
   /** Folders in `tests/`. */
   readonly folders: readonly string[];
-  /** Whether each file loads its modules anew. Without it a worker's files share them; the sources keep no state there. */
-  readonly isolate?: boolean;
 }
 
 /** One kind of test in the quick run (`npm test`). */
-function quick({ name, folders, isolate = false }: Kind) {
+function quick({ name, folders }: Kind) {
   const include = folders.map((folder) => `tests/${folder}/**/*.test.ts`);
   const test = {
     name,
     include,
     exclude: [LONG_ONLY],
     setupFiles,
-    isolate,
+    // A worker's files share their modules: the sources keep no state there.
+    isolate: false,
     testTimeout: HANGS_MS,
     hookTimeout: HANGS_MS,
   };
@@ -65,14 +64,15 @@ const core: Kind = { name: 'core', folders: ['core'] };
 const reference: Kind = { name: 'reference', folders: ['reference'] };
 const house: Kind = { name: 'house', folders: ['house', 'bench', 'words'] };
 const renderer: Kind = { name: 'renderer', folders: ['renderer'] };
-const app: Kind = { name: 'app', folders: ['app'], isolate: true };
+const app: Kind = { name: 'app', folders: ['app'] };
 const e2e: Kind = { name: 'e2e', folders: ['e2e'] };
 const pure: Kind = { name: 'core-long', folders: ['core', 'reference', 'house', 'renderer'] };
 
 export default defineConfig({
   root,
   test: {
-    maxWorkers: availableParallelism(),
+    // One more than there are processors: tests of the browser and of processes also wait.
+    maxWorkers: availableParallelism() + 1,
     projects: [
       ...[core, reference, house, renderer, app].map(quick),
       browser(quick(e2e)),

@@ -11,7 +11,7 @@ import { type RunningProgram, startProgram } from './harness.ts';
 import { shown, textOf } from './screens.ts';
 
 /** Enough moves of the pointer that one step of undo for each would be seen at once. */
-const MOVES = cases(50, 200);
+const MOVES = cases(30, 200);
 
 let program: RunningProgram;
 let page: Page;

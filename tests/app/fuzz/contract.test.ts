@@ -29,8 +29,8 @@ import { temporaryFolder } from '../temporary.ts';
 import { arbitraryOf, disturbed } from './arbitrary-of.ts';
 
 const SEED = Number(process.env.FUZZ_SEED ?? 20260302);
-const CALLS = cases(600, 8000);
-const BUNDLES = cases(100, 2000);
+const CALLS = cases(300, 8000);
+const BUNDLES = cases(50, 2000);
 /** Calls that write a whole file each time: one for ten of every other. */
 const SELDOM: ReadonlySet<string> = new Set([
   'backups.take',

@@ -41,7 +41,7 @@ describe('a program that is killed while it backs up, restores and erases', () =
   it('has erased whoever was to be erased, at the latest when it is asked again: no byte is left', async () => {
     const filled = await filledFolder();
     const random = random32(40);
-    for (let kill = 0; kill < cases(3, 40); kill++) {
+    for (let kill = 0; kill < cases(2, 40); kill++) {
       const folder = join(temporaryFolder(), 'data');
       cpSync(filled.folder, folder, { recursive: true });
       const killed = await startChild(folder);

@@ -13,8 +13,8 @@ import { inventedAthlete, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 
 const DAYS = 7;
-/** A movement of the hand every ten seconds, eight hours a day, is 2 880. The quick run edits for half an hour a day. */
-const MOVES_A_DAY = LONG ? 3000 : 200;
+/** A movement of the hand every ten seconds, eight hours a day, is 2 880. The quick run edits for a quarter of an hour a day. */
+const MOVES_A_DAY = LONG ? 3000 : 80;
 const REVISIONS_A_DAY = 40;
 const MB = 1024 * 1024;
 
