@@ -1,0 +1,95 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { exampleFit } from '../core/example/example-fit.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
+
+const PAD_AFT = 'Knee pad: Aft of the mark';
+
+let program: RunningProgram;
+let page: Page;
+let fitId: string;
+let opened = 0;
+
+/** A new fit on the bench, in the first tab. */
+async function openBench(): Promise<void> {
+  opened += 1;
+  const name = `Revised ${opened}`;
+  fitId = (await callFromPage(page, 'fits.create', { fit: { ...exampleFit(), name } })).id;
+  await goTo(page, `#/fits/${fitId}`);
+  await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
+  await measure(page, PAD_AFT).waitFor();
+}
+
+const padAft = () =>
+  measure(page, PAD_AFT)
+    .inputValue()
+    .then((text) => text.replace('\u{202f}', ' '));
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser();
+});
+beforeEach(openBench);
+afterAll(() => program?.dispose());
+
+describe('revisions', () => {
+  async function save(name: string): Promise<void> {
+    await page.keyboard.press('Control+s');
+    await page.getByRole('dialog').getByLabel('Name', { exact: true }).fill(name);
+    await page.keyboard.press('Enter');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+  }
+
+  /** The bench's fit with two revisions, the pad at 17.5 and at 20 cm, and a draft with the pad at 21 cm. */
+  async function withTwoRevisions(): Promise<void> {
+    await save('First');
+    await enter(page, PAD_AFT, '20');
+    await save('Second');
+    await enter(page, PAD_AFT, '21');
+  }
+
+  const row = () => page.locator('.differences').getByRole('row', { name: /Knee pad: Aft of the mark/ });
+  const revisionsTab = () => page.getByRole('tab', { name: 'Revisions' }).click();
+
+  it('are saved by key, and drafts go on after them', async () => {
+    await withTwoRevisions();
+    await soon(
+      async () => (await callFromPage(page, 'fits.open', { id: fitId })).fit.seats[0]!.kneePad.aftM,
+    ).toBe(0.21);
+    const { revisions } = await callFromPage(page, 'fits.open', { id: fitId });
+    expect(revisions.map(({ number, name }) => [number, name])).toEqual([
+      [2, 'Second'],
+      [1, 'First'],
+    ]);
+  });
+
+  it('compare with what is drawn, also while it is edited', async () => {
+    await withTwoRevisions();
+    await revisionsTab();
+    await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
+    expect(await textOf(row())).toMatch(/17\.5 cm\s*21\.0 cm/);
+    await enter(page, PAD_AFT, '22');
+    await soon(() => textOf(row())).toMatch(/22\.0 cm/);
+  });
+
+  it('are looked at without losing the bench, and any two are compared so', async () => {
+    await withTwoRevisions();
+    await revisionsTab();
+    await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
+    await page.getByRole('button', { name: /^View revision 2/ }).click();
+    await soon(() => textOf(row())).toMatch(/17\.5 cm\s*20\.0 cm/);
+    await page.getByRole('button', { name: 'Back to the bench' }).click();
+    await soon(padAft).toBe('21.0 cm');
+  });
+
+  it('are put back on the bench as one step', async () => {
+    await withTwoRevisions();
+    await revisionsTab();
+    await page.getByRole('button', { name: /^View revision 1/ }).click();
+    await page.getByRole('button', { name: 'Restore this revision' }).click();
+    await soon(padAft).toBe('17.5 cm');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await soon(padAft).toBe('21.0 cm');
+  });
+});
