@@ -42,7 +42,7 @@ describe('the archive, through its own screen', () => {
       await there.getByRole('button', { name: 'Choose a file' }).click();
       await (await chooser).setFiles(file);
       await there.getByRole('button', { name: 'Import' }).click();
-      await there.getByText(/^Imported\./).waitFor();
+      await there.getByText(/^Imported, after a backup\./).waitFor();
       const fits = await callFromPage(there, 'fits.list', {});
       expect(fits.map(({ name }) => name)).toEqual(['Example']);
       const athletes = await callFromPage(there, 'athletes.list', {});

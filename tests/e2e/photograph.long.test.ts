@@ -284,6 +284,6 @@ describe('a photograph, in a real browser', () => {
 
   it('says no to HEIC plainly', async () => {
     await choose({ name: 'IMG_1.HEIC', mimeType: 'image/heic', buffer: Buffer.from('ftypheic') });
-    await page.getByText(/is a HEIC picture, which cannot be read here/).waitFor();
+    await page.getByText(/is HEIC, which cannot be read here/).waitFor();
   });
 });

@@ -36,7 +36,7 @@ async function bring(into: Page, from: Page): Promise<void> {
   await into.getByRole('button', { name: 'Choose a file' }).click();
   await (await chooser).setFiles(file);
   await into.getByRole('button', { name: 'Import' }).click();
-  await into.getByText('Imported.').waitFor();
+  await into.getByText('Imported, after a backup.').waitFor();
 }
 
 storyOf('two computers that exchange files', ({ step }) => {

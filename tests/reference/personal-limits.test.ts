@@ -48,9 +48,8 @@ describe.each(JOINTS)('a personal limit on %s', (joint, quantity, motionOf) => {
     }
   });
 
-  it.runIf(LONG)(
-    '35° past it leaves no more than differential evolution (Storn and Price 1997), and says why',
-    () => {
+  if (LONG)
+    it('35° past it leaves no more than differential evolution (Storn and Price 1997), and says why', () => {
       for (const [i, fit] of fits.slice(0, 2).entries()) {
         const far = limited(fit, joint, limitOf(fit, 35));
         const proposal = propose(evaluator, far);
@@ -59,8 +58,7 @@ describe.each(JOINTS)('a personal limit on %s', (joint, quantity, motionOf) => {
         const whys = whyUncleared(evaluator, proposal, proposal.uncleared);
         for (const { why } of whys) expect(['limit', 'against']).toContain(why.kind);
       }
-    },
-  );
+    });
 });
 
 it('a limit that no setting keeps is named: a rear ankle that may hardly point', () => {
