@@ -75,6 +75,9 @@ const PICTURES: readonly Picture[] = [
 async function openDemo(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Open the demo club' }).click();
   await measure(page, PAD_AFT).waitFor();
+  // What one centimetre does comes from the worker, a moment after the bench.
+  const waiting = page.locator('.part-card td').filter({ hasText: /^–$/ });
+  for (let look = 0; look < 100 && (await waiting.count()) > 0; look += 1) await nextFrame(page);
 }
 
 async function holdThePad(page: Page): Promise<void> {
