@@ -48,7 +48,8 @@ export async function callIn(sql: Library, store: Store): Promise<Caller | null>
 export async function call(sql: Library, store: Store, calling: Calling): Promise<Contact | null> {
   const caller = await callIn(sql, store);
   if (!caller) return null;
-  if (caller.library) calling.state.belongTo(caller.library);
+  const { library } = caller;
+  if (library) calling.state.belongTo(library);
   let [fetched, sent] = [0, 0];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     await takeTombstones(sql, store, calling);

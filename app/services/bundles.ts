@@ -20,7 +20,7 @@ export async function exportBundle(
   program: Program,
   { passphrase }: ParsedInput<'bundle.export'>,
 ): Promise<CallResult<CallOutput<'bundle.export'>>> {
-  const { store, shell, version, work, turn } = program;
+  const { store, shell, version, work, turn, library } = program;
   const at = store.clock();
   const path = unfinishedFile(store);
   const day = new Date(at).toISOString().slice(0, 10);
@@ -32,7 +32,7 @@ export async function exportBundle(
       rmSync(path, { force: true });
       return refused('too-large', SENTENCES['bundle-too-large']);
     }
-    program.library.exported(athleteIds(store));
+    library.exported(athleteIds(store));
     return done(
       await shell.deliver(
         passphrase === null

@@ -7,9 +7,8 @@ import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { findingTitle } from '../english.ts';
 import { inOneBurst } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
-
-const PAD_AFT = 'Knee pad: Aft of the mark';
+import { openOnBench, PAD_AFT, padAft as padAftOn } from './open-bench.ts';
+import { callFromPage, enter, measure, soon, textOf } from './screens.ts';
 
 let program: RunningProgram;
 let page: Page;
@@ -21,22 +20,12 @@ function closedKnee() {
   return exampleFit([{ ...seat, frontFoot: { ...seat.frontFoot, forwardM: 0.3 } }]);
 }
 
-let opened = 0;
-
-/** A new fit on the bench, in the first tab. */
+/** A new fit on the bench. */
 async function openBench(): Promise<void> {
-  opened += 1;
-  const name = `Closed knee ${opened}`;
-  fitId = (await callFromPage(page, 'fits.create', { fit: { ...closedKnee(), name } })).id;
-  await goTo(page, `#/fits/${fitId}`);
-  await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
-  await measure(page, PAD_AFT).waitFor();
+  fitId = await openOnBench(page, closedKnee());
 }
 
-const padAft = () =>
-  measure(page, PAD_AFT)
-    .inputValue()
-    .then((text) => text.replace('\u{202f}', ' '));
+const padAft = () => padAftOn(page);
 const undo = () => page.getByRole('button', { name: 'Undo' }).click();
 /** The fit as it is on the disk once everything has been kept. */
 async function keptFit() {

@@ -7,7 +7,8 @@ import { withMoves } from '../../renderer/bench/proposal/with-moves.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { PAD_AFT, proposalHand, proposed, spoilt, spoiltPair } from './proposal-hand.ts';
+import { PAD_AFT } from './open-bench.ts';
+import { proposalHand, proposed, spoilt, spoiltPair } from './proposal-hand.ts';
 import { callFromPage, goTo, measure, soon, textOf } from './screens.ts';
 
 let program: RunningProgram;

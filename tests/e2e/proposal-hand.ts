@@ -3,9 +3,8 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { propose } from '../../core/optimise/propose.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
-import { callFromPage, goTo, measure } from './screens.ts';
-
-export const PAD_AFT = 'Knee pad: Aft of the mark';
+import { openOnBench } from './open-bench.ts';
+import { callFromPage } from './screens.ts';
 
 /** A pad too far aft, a closed front knee, and a strap that holds the foot, which no placing can better. */
 export function spoilt(): Fit {
@@ -36,17 +35,11 @@ export const proposed = (fit: Fit) => propose(createEvaluator(), fit);
 /** What a person does with a proposal on the bench of a page. */
 export function proposalHand(page: () => Page) {
   let fitId: string;
-  let made = 0;
   const button = (name: string) => page().getByRole('button', { name });
   return {
     /** Puts a new fit on the bench. */
     async openFit(fit: Fit): Promise<void> {
-      made += 1;
-      const name = `To be bettered ${made}`;
-      fitId = (await callFromPage(page(), 'fits.create', { fit: { ...fit, name } })).id;
-      await goTo(page(), `#/fits/${fitId}`);
-      await page().getByRole('heading', { level: 1, name, exact: true }).waitFor();
-      await measure(page(), PAD_AFT).waitFor();
+      fitId = await openOnBench(page(), fit);
     },
     async keptFit(): Promise<Fit> {
       await page().locator('.kept[data-keeping="kept"]').waitFor();

@@ -2,29 +2,18 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { exampleFit } from '../core/example/example-fit.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
-
-const PAD_AFT = 'Knee pad: Aft of the mark';
+import { openOnBench, PAD_AFT, padAft as padAftOn } from './open-bench.ts';
+import { callFromPage, enter, soon, textOf } from './screens.ts';
 
 let program: RunningProgram;
 let page: Page;
 let fitId: string;
-let opened = 0;
-
-/** A new fit on the bench, in the first tab. */
+/** A new fit on the bench. */
 async function openBench(): Promise<void> {
-  opened += 1;
-  const name = `Revised ${opened}`;
-  fitId = (await callFromPage(page, 'fits.create', { fit: { ...exampleFit(), name } })).id;
-  await goTo(page, `#/fits/${fitId}`);
-  await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
-  await measure(page, PAD_AFT).waitFor();
+  fitId = await openOnBench(page, exampleFit());
 }
 
-const padAft = () =>
-  measure(page, PAD_AFT)
-    .inputValue()
-    .then((text) => text.replace('\u{202f}', ' '));
+const padAft = () => padAftOn(page);
 
 beforeAll(async () => {
   program = await startProgram();

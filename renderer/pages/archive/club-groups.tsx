@@ -14,7 +14,7 @@ type Refused = (error: CallError | null) => void;
 /** Longest list of athletes that is asked for. */
 const MOST_ATHLETES = 1000;
 
-/** Who is in which group: a coach of a group sees its athletes. Only the head coach has any to see here. */
+/** Who is in which group: a coach of a group sees its athletes. It shows nothing to anybody but the head coach. */
 export function ClubGroups({ onRefused }: { onRefused: Refused }) {
   const asked = useCall('library.groups', {});
   const athletes = useCall('athletes.list', { limit: MOST_ATHLETES });
