@@ -23,18 +23,21 @@ interface Kind {
   readonly name: string;
   /** Folders in `tests/`. */
   readonly folders: readonly string[];
+  /** Files of those folders that another kind takes. */
+  readonly except?: readonly string[];
+  /** Whether each file has a process of its own. Without it files share one, and their modules: the sources keep no state there. */
+  readonly isolate?: boolean;
 }
 
 /** One kind of test in the quick run (`npm test`). */
-function quick({ name, folders }: Kind) {
+function quick({ name, folders, except = [], isolate = false }: Kind) {
   const include = folders.map((folder) => `tests/${folder}/**/*.test.ts`);
   const test = {
     name,
     include,
-    exclude: [LONG_ONLY],
+    exclude: [LONG_ONLY, ...except],
     setupFiles,
-    // A worker's files share their modules: the sources keep no state there.
-    isolate: false,
+    isolate,
     testTimeout: HANGS_MS,
     hookTimeout: HANGS_MS,
   };
@@ -64,7 +67,9 @@ const core: Kind = { name: 'core', folders: ['core'] };
 const reference: Kind = { name: 'reference', folders: ['reference'] };
 const house: Kind = { name: 'house', folders: ['house', 'bench', 'words'] };
 const renderer: Kind = { name: 'renderer', folders: ['renderer'] };
-const app: Kind = { name: 'app', folders: ['app'] };
+/** Starting a PostgreSQL leaves handlers of signals in the process. */
+const library: Kind = { name: 'library', folders: ['app/library'], isolate: true };
+const app: Kind = { name: 'app', folders: ['app'], except: ['tests/app/library/**'] };
 const e2e: Kind = { name: 'e2e', folders: ['e2e'] };
 const pure: Kind = { name: 'core-long', folders: ['core', 'reference', 'house', 'renderer'] };
 
@@ -74,10 +79,10 @@ export default defineConfig({
     // One more than there are processors: tests of the browser and of processes also wait.
     maxWorkers: availableParallelism() + 1,
     projects: [
-      ...[core, reference, house, renderer, app].map(quick),
+      ...[core, reference, house, renderer, app, library].map(quick),
       browser(quick(e2e)),
       long(pure),
-      long({ ...app, name: 'app-long' }),
+      long({ ...app, name: 'app-long', isolate: true }),
       browser(long({ ...e2e, name: 'e2e-long' })),
     ],
   },

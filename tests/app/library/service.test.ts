@@ -5,10 +5,10 @@ import { readAudit } from '../../../app/library/audit.ts';
 import { invite } from '../../../app/library/club.ts';
 import { keepLogin, readLogin } from '../../../app/library/login-file.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
-import { type Club, startClub } from '../library/club.ts';
 import { throughLoopback } from '../shells/through-loopback.ts';
 import { value, type WayIn } from '../shells/way-in.ts';
 import { temporaryFolder } from '../temporary.ts';
+import { type Club, startClub } from './club.ts';
 
 let club: Club;
 const ways: WayIn[] = [];
