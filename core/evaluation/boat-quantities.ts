@@ -1,5 +1,4 @@
 import type { BalanceDemand, FloatResult } from '../hydrostatics/afloat.ts';
-import type { Phase } from '../posture/stance.ts';
 import { entriesOf } from '../units/entries.ts';
 import type { BoatState } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
@@ -8,10 +7,16 @@ import { QUANTITIES, type QuantityId } from './quantities.ts';
 /** Values of the boat by the quantity's id; left out or null where there is none. SI. */
 export type BoatValues = Partial<Record<QuantityId, number | null>>;
 
+/** How a boat lies with its crew ready, and its trim at the catch, metres bow over stern; null where it does not float then. */
+export interface LyingBoat {
+  readonly ready: FloatResult;
+  readonly trimCatch: number | null;
+}
+
 /** Every quantity of the boat, without spreads; those of floating are left out where the boat does not float. SI. */
 export function boatQuantities(
   state: BoatState,
-  afloat: Readonly<Record<Phase, FloatResult>>,
+  afloat: LyingBoat,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
 ): Quantity[] {
   const values: BoatValues = {
@@ -27,10 +32,10 @@ export function boatQuantities(
 
 /** Those of them that what is aboard decides. */
 export function afloatValues(
-  { ready, catch: atCatch }: Readonly<Pick<Record<Phase, FloatResult>, 'ready' | 'catch'>>,
+  { ready, trimCatch }: LyingBoat,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
 ): BoatValues {
-  const values: BoatValues = { trimCatch: atCatch.kind === 'afloat' ? atCatch.bowOverStern : null };
+  const values: BoatValues = { trimCatch };
   if (ready.kind === 'afloat') {
     values.trimRest = ready.bowOverStern;
     values.trimAngle = ready.trim;

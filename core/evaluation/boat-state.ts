@@ -3,9 +3,9 @@ import type { Fit } from '../document/fit-schema.ts';
 import type { Hull } from '../hull/hull.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import { shellCentre } from '../hull/shell-centre.ts';
-import type { Afloat, BalanceDemand, FloatResult, PointMass } from '../hydrostatics/afloat.ts';
+import type { Afloat, BalanceDemand, FloatResult, NotAfloat, PointMass } from '../hydrostatics/afloat.ts';
 import { balanceDemand } from '../hydrostatics/balance-demand.ts';
-import { floatAtRest } from '../hydrostatics/float-at-rest.ts';
+import { floatAtRest, type Load, type Lying, lieAtRest } from '../hydrostatics/float-at-rest.ts';
 import { waterDensity } from '../hydrostatics/water-density.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
 import type { Support } from '../support/support.ts';
@@ -102,9 +102,29 @@ export function floatCrew(
   seats: readonly (SeatState | null)[],
   options: { phase: Phase; start?: FloatResult | null },
 ): FloatResult {
-  const masses = loadsAboard(state, seats, options.phase);
-  const start = options.start?.kind === 'afloat' ? options.start : undefined;
-  return floatAtRest(state.hull, { masses, waterDensity: state.density, heel: state.heel, start });
+  return floatAtRest(state.hull, loadIn(state, seats, options));
+}
+
+/** The same, but what is said of the boat where it lies is only found when it is asked for. */
+export function lieCrew(
+  state: BoatState,
+  seats: readonly (SeatState | null)[],
+  options: { phase: Phase; start?: FloatResult | null },
+): Lying | NotAfloat {
+  return lieAtRest(state.hull, loadIn(state, seats, options));
+}
+
+function loadIn(
+  state: BoatState,
+  seats: readonly (SeatState | null)[],
+  { phase, start }: { phase: Phase; start?: FloatResult | null },
+): Load {
+  return {
+    masses: loadsAboard(state, seats, phase),
+    waterDensity: state.density,
+    heel: state.heel,
+    start: start?.kind === 'afloat' ? start : null,
+  };
 }
 
 /** What the crew must balance in the ready stance. */

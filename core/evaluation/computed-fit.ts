@@ -1,8 +1,7 @@
-import type { FloatResult } from '../hydrostatics/afloat.ts';
-import type { Phase } from '../posture/stance.ts';
 import type { DriveLoads } from '../support/support.ts';
 import { boatQuantities } from './boat-quantities.ts';
-import { type BoatState, balanceOf, floatCrew } from './boat-state.ts';
+import { type BoatState, balanceOf } from './boat-state.ts';
+import { type AfloatByPhase, crewAfloat } from './crew-afloat.ts';
 import { driveOf, driveQuantities } from './drive-quantities.ts';
 import type { Quantity } from './finding.ts';
 import { neighbourQuantities } from './neighbour-quantities.ts';
@@ -16,7 +15,7 @@ export interface Computed {
   readonly seats: readonly (SeatState | null)[];
   /** Null where a seat is empty or the boat does not float. */
   readonly drives: readonly (DriveLoads | null)[];
-  readonly afloat: Readonly<Record<Phase, FloatResult>>;
+  readonly afloat: AfloatByPhase;
   readonly quantities: readonly Quantity[];
 }
 
@@ -27,14 +26,13 @@ export interface Computed {
 export function computeBoat(
   boat: BoatState,
   seats: readonly (SeatState | null)[],
-  start: Readonly<Record<Phase, FloatResult>> | null,
+  start: AfloatByPhase | null,
 ): Computed {
-  const float = (phase: Phase) => floatCrew(boat, seats, { phase, start: start?.[phase] });
-  const afloat = { ready: float('ready'), catch: float('catch'), exit: float('exit') };
+  const { afloat, trimCatch } = crewAfloat(boat, seats, start);
   const balance = afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null;
   const drives = seats.map((seat) => seat && driveOf(seat, afloat.ready));
   const quantities = [
-    ...boatQuantities(boat, afloat, balance),
+    ...boatQuantities(boat, { ready: afloat.ready, trimCatch }, balance),
     ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
     ...seats.flatMap((seat, index) =>
       seat ? paddleQuantities(seat, index, { boat, ready: afloat.ready }) : [],

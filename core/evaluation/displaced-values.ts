@@ -1,6 +1,6 @@
 import type { PointMass } from '../hydrostatics/afloat.ts';
 import { heldDemand } from '../hydrostatics/balance-demand.ts';
-import type { Phase, Stance } from '../posture/stance.ts';
+import type { Stance } from '../posture/stance.ts';
 import type { FreeForce } from '../support/blade-force.ts';
 import { restingLoads } from '../support/support-loads.ts';
 import type { PolygonEdge } from '../support/support-polygon.ts';
@@ -22,12 +22,15 @@ export interface DisplacedFit {
   readonly floats: Readonly<Record<'ready' | 'catch', FloatSlopes>>;
 }
 
+/** The stances that values are told from: of the exit only the trunk's pitch is asked, and that is the stroke's own. */
+type LoadedStances = Readonly<Record<'ready' | 'catch', Stance>>;
+
 /** What of a seat is displaced; what is left out stays as solved. */
 export interface Displacement {
   readonly seat?: SeatState['seat'];
   readonly body?: SeatState['body'];
   readonly free?: FreeForce;
-  readonly stances?: Partial<Record<Phase, Stance>>;
+  readonly stances?: Partial<LoadedStances>;
   /** The clearances that the body decides are found again: the knee or the foot is another. */
   readonly clearances?: boolean;
 }
@@ -87,7 +90,7 @@ export function displacedValues(of: Displaceable, displacement: Displacement): F
   const { boat } = computed;
   const known = computed.seats[index]!;
   const moved = displacement.stances ?? {};
-  const stances = { ...known.stances, ...moved };
+  const stances = { ready: moved.ready ?? known.stances.ready, catch: moved.catch ?? known.stances.catch };
   const state = { ...known, ...displacement, stances };
   const support = moved.ready ? restingLoads(moved.ready, state.seat) : known.support;
   const into = Float64Array.from(base);
@@ -101,7 +104,8 @@ export function displacedValues(of: Displaceable, displacement: Displacement): F
   if (moved.ready || moved.catch) {
     const atCatch = floatNear(floats.catch, loadWith(fit, stances, 'catch'));
     const balance = ready.kind === 'afloat' ? heldDemand(load, ready.transverseGm) : null;
-    put(into, table.boat, afloatValues({ ready, catch: atCatch }, balance));
+    const trimCatch = atCatch.kind === 'afloat' ? atCatch.bowOverStern : null;
+    put(into, table.boat, afloatValues({ ready, trimCatch }, balance));
   }
   put(into, table.seat, paddleValues(state, { boat, ready }));
   if (moved.ready || displacement.seat || displacement.free) {
@@ -121,7 +125,7 @@ export function displacedValues(of: Displaceable, displacement: Displacement): F
 /** Mass and common centre of all aboard in a phase, with this seat's stances in place of those solved. */
 function loadWith(
   { computed, index, floats }: DisplacedFit,
-  stances: SeatState['stances'],
+  stances: LoadedStances,
   phase: 'ready' | 'catch',
 ): PointMass {
   const { load } = floats[phase];

@@ -46,7 +46,14 @@ function bladeMiddle({ topHand, lowerHand }: Stance['points'], paddle: Paddle): 
 
 /** What the mean force of the drive asks of a seat's contacts; null where the boat does not float. SI, boat frame. */
 export function driveOf(
-  { seat, body, free, stances: { ready } }: Pick<SeatState, 'seat' | 'body' | 'free' | 'stances'>,
+  {
+    seat,
+    body,
+    free,
+    stances: { ready },
+  }: Pick<SeatState, 'seat' | 'body' | 'free'> & {
+    readonly stances: Pick<SeatState['stances'], 'ready'>;
+  },
   water: FloatResult,
 ): DriveLoads | null {
   const forceN = driveForceOf({ seat, body });

@@ -7,9 +7,14 @@ import type { Quantity } from './finding.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
+/** An occupied seat as far as its paddle asks for it. */
+type Paddler = Pick<SeatState, 'seat' | 'body'> & {
+  readonly stances: Pick<SeatState['stances'], 'ready' | 'catch'>;
+};
+
 /** How a seat's paddle suits its paddler; null where the boat does not float, for the water's height is then unknown. */
 export function paddleOf(
-  state: Pick<SeatState, 'seat' | 'body' | 'stances'>,
+  state: Paddler,
   boat: Pick<BoatState, 'hull'>,
   ready: FloatResult,
 ): PaddleFit | null {
@@ -39,7 +44,7 @@ export function paddleQuantities(
 
 /** The same as plain values by the quantity's id. */
 export function paddleValues(
-  state: Pick<SeatState, 'seat' | 'body' | 'stances'>,
+  state: Paddler,
   place: { boat: Pick<BoatState, 'hull'>; ready: FloatResult },
 ): Partial<Record<QuantityId, number>> {
   const fit = paddleOf(state, place.boat, place.ready);

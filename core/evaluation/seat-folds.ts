@@ -16,7 +16,7 @@ import type { SeatState } from './seat-state.ts';
  * `edges` are the seat's `marginEdges`.
  */
 export function postureSmooth(
-  { stances: { ready }, support, body }: Pick<SeatState, 'stances' | 'body'> & PatchedSupport,
+  { stances: { ready }, support, body }: PatchedSeat,
   edges: readonly PolygonEdge[],
 ): Record<string, number> {
   const { rear, front } = legChains(ready, lengthsOf(body));
@@ -45,7 +45,8 @@ export function driveSmooth(drive: DriveLoads | null): Record<string, number> {
   return drive ? pressOn('drive', drive.loadsN) : {};
 }
 
-interface PatchedSupport {
+interface PatchedSeat extends Pick<SeatState, 'body'> {
+  readonly stances: Pick<SeatState['stances'], 'ready'>;
   readonly support: Pick<Support, 'patches'>;
 }
 

@@ -11,8 +11,9 @@ import { postureResponse } from '../posture/posture-response.ts';
 import { stanceAt, unknownsOf } from '../posture/solve-stance.ts';
 import type { Stance } from '../posture/stance.ts';
 import { STANCE_UNKNOWNS } from '../posture/stance.ts';
+import { strokePitch } from '../posture/stroke-pitch.ts';
 import { FREE_FORCE_SD, NO_FREE_FORCE, PEAK_FORCE_SPREAD } from '../support/blade-force.ts';
-import { toRadians } from '../units/angle.ts';
+import { toDegrees, toRadians } from '../units/angle.ts';
 import {
   type Displaceable,
   type DisplacedFit,
@@ -213,17 +214,16 @@ function heavier(body: BodyEstimate): BodyEstimate {
 /** The trunk's pitch at the catch, the free unknowns following, and at the exit, of which the trunk alone counts. */
 function strokeColumns(work: Work): Column[] {
   const { stroke } = work.state.seat;
-  const { exit } = work.state.stances;
   const sdOf = (own: number | undefined) =>
     toRadians(own === undefined ? STROKE_PITCH_SD_DEG.usual : STROKE_PITCH_SD_DEG.own);
   const { problem, q, response } = work.catch;
   const atCatch = STEP.share * sdOf(stroke.catchPitchDeg);
   const moved = q.map((at, k) => at + atCatch * response.toHeld[TRUNK_PITCH * N + k]!);
-  const atExit = exit.angles.trunkPitch + STEP.share * sdOf(stroke.exitPitchDeg);
-  const pitched = { ...exit, angles: { ...exit.angles, trunkPitch: atExit } } as Stance;
+  const atExit = strokePitch(stroke, 'exit') + STEP.share * sdOf(stroke.exitPitchDeg);
+  const pitched = { ...stroke, exitPitchDeg: toDegrees(atExit) };
   return [
     columnOf(work, { stances: { catch: stanceAt(problem, moved, work.state.frame) } }, STEP.share),
-    columnOf(work, { stances: { exit: pitched } }, STEP.share),
+    columnOf(work, { seat: { ...work.state.seat, stroke: pitched } }, STEP.share),
   ];
 }
 

@@ -10,6 +10,7 @@ import type { FreeForce } from '../support/blade-force.ts';
 import { usualDriveForce } from '../support/blade-force.ts';
 import type { Support } from '../support/support.ts';
 import { supportLoads } from '../support/support-loads.ts';
+import { lazyProperty } from '../units/lazy-property.ts';
 
 /** An occupied seat as the core computes it: fittings, body, and where its frame stands. */
 export interface SeatInput {
@@ -45,17 +46,18 @@ export function seatFrame(
   };
 }
 
+const withExit = lazyProperty<'exit', Stance>('exit');
+
 /**
- * Solves one occupied seat. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. `strays` is one
+ * Solves one occupied seat; the exit, which no drawing shows while a hand is dragging, when it is asked for. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. `strays` is one
  * person's own way of kneeling; without it, the usual one.
  */
 export function solveSeat(input: SeatInput, strays?: Strays): SeatState {
   const { body, seat, frame } = input;
   const problem = stanceProblem(body, seat, { phase: 'ready', strays });
-  const stances = {
-    ready: solvedStance(problem, { frame }),
-    catch: solvedStance(inPhase(problem, 'catch'), { frame }),
-    exit: solvedStance(inPhase(problem, 'exit'), { frame }),
-  };
+  const stances = withExit(
+    { ready: solvedStance(problem, { frame }), catch: solvedStance(inPhase(problem, 'catch'), { frame }) },
+    () => solvedStance(inPhase(problem, 'exit'), { frame }),
+  );
   return { ...input, stances, support: supportLoads(stances.ready, seat) };
 }

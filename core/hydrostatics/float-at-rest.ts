@@ -1,6 +1,7 @@
 import type { Hull } from '../hull/hull.ts';
 import { immersedSums } from '../hull/immersed-sums.ts';
 import { SUM } from '../hull/section-rows.ts';
+import type { WaterPlane } from '../hull/water-plane.ts';
 import type { Radians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { Afloat, Attitude, FloatResult, NoEquilibrium, NotAfloat, PointMass } from './afloat.ts';
@@ -38,9 +39,55 @@ export interface Load {
 export function floatAtRest(hull: Hull, load: Load): FloatResult {
   const centre = combinedMass(load.masses);
   const found = planeAtRest(hull, load, centre);
+  return 'kind' in found ? found : toldAtRest(hull, { found, centre, load });
+}
+
+/** A water plane that was found, and the load that it was found for. */
+interface Rest {
+  readonly found: Found;
+  readonly centre: PointMass;
+  readonly load: Load;
+}
+
+/** All that is said of a boat there; that it would pitch over is asked here. */
+function toldAtRest(hull: Hull, rest: Rest): FloatResult {
+  const told = atRest(hull, rest);
+  return told.longitudinalGm > 0 ? told : { kind: 'no-equilibrium', reason: PITCHES_OVER };
+}
+
+/** Where a boat lies at rest, with the rest of the answer for whoever asks: see `lieAtRest`. */
+export interface Lying {
+  readonly plane: WaterPlane;
+  /** The whole answer, as `floatAtRest` gives it. */
+  tell(): FloatResult;
+}
+
+/**
+ * Where a boat lies at rest, or why it does not, as `floatAtRest` finds it; but what is said of it there, which costs three times
+ * as much, is only found when it is asked for.
+ */
+export function lieAtRest(hull: Hull, load: Load): Lying | NotAfloat {
+  const centre = combinedMass(load.masses);
+  const found = planeAtRest(hull, load, centre);
   if ('kind' in found) return found;
-  const rest = atRest(hull, found, { centre, load, heel: load.heel ?? 0 });
-  return rest.longitudinalGm > 0 ? rest : { kind: 'no-equilibrium', reason: PITCHES_OVER };
+  const rest = { found, centre, load };
+  if (!holdsTrim(hull, found.plane, centre)) {
+    const told = toldAtRest(hull, rest);
+    return told.kind === 'afloat' ? { plane: found.plane, tell: () => told } : told;
+  }
+  return { plane: found.plane, tell: () => toldAtRest(hull, rest) };
+}
+
+/**
+ * Whether a boat is so far from pitching over that the waterplane's steady sums tell it: they differ from the fine ones by some
+ * hundredths, and here the waterplane is at least twice as stiff as the weight's height over the keel asks. Canoes have 20 times.
+ */
+function holdsTrim(hull: Hull, plane: WaterPlane, { x, y, z }: PointMass): boolean {
+  const sums = immersedSums(hull, plane);
+  const area = sums[SUM.plane]!;
+  const stiffness = sums[SUM.planeXx]! - sums[SUM.planeX]! ** 2 / area;
+  const overKeel = z - hull.lowestZ + Math.abs(plane.alongSlope * x) + Math.abs(plane.acrossSlope * y);
+  return area > 0 && stiffness > 2 * sums[SUM.volume]! * overKeel;
 }
 
 /**
@@ -124,11 +171,7 @@ function levelStart({ levelVolumes, lowestZ, highestZ }: Hull, volume: number): 
  * Everything that is said of a boat at rest. Both GM are slopes of the righting arms there: BM less the height of the
  * centre of mass over the centre of buoyancy, measured plumb.
  */
-function atRest(
-  hull: Hull,
-  { plane, steps }: Found,
-  { centre, load, heel }: { centre: PointMass; load: Load; heel: number },
-): Afloat {
+function atRest(hull: Hull, { found: { plane, steps }, centre, load }: Rest): Afloat {
   const properties = propertiesAt(hull, plane, load.ends);
   const { waterplane, centroid } = properties;
   const { alongSlope: k, acrossSlope: t } = plane;
@@ -141,7 +184,7 @@ function atRest(
     kind: 'afloat',
     draft: plane.draft,
     trim: Math.atan(k),
-    heel,
+    heel: load.heel ?? 0,
     iterations: steps,
     massKg: centre.mass,
     centreOfMass: { x: centre.x, y: centre.y, z: centre.z },

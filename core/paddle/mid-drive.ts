@@ -3,7 +3,8 @@ import type { Seat } from '../document/seat-schema.ts';
 import { topHandOver } from '../posture/arms.ts';
 import { leaning } from '../posture/leaning.ts';
 import { STROKE_POSTURE } from '../posture/neutral-posture.ts';
-import type { Phase, Stance } from '../posture/stance.ts';
+import type { Stance } from '../posture/stance.ts';
+import { strokePitch } from '../posture/stroke-pitch.ts';
 import type { Radians } from '../units/angle.ts';
 import { USUAL_LEAN } from './usual-drive.ts';
 
@@ -22,7 +23,7 @@ export interface MidDrive {
 export interface MidDriveInput {
   readonly body: Pick<BodyEstimate, 'stature' | 'lengths'>;
   readonly seat: Pick<Seat, 'stroke'>;
-  readonly stances: Readonly<Record<Phase, Stance>>;
+  readonly stances: Readonly<Record<'ready' | 'catch', Stance>>;
 }
 
 /**
@@ -49,7 +50,7 @@ export const TOP_HAND_MEASURED_SD = 0.02;
  */
 export function midDrive({ body, seat, stances }: MidDriveInput): MidDrive {
   const { trunk, upperArm, forearm, hand } = body.lengths;
-  const own = (stances.catch.angles.trunkPitch + stances.exit.angles.trunkPitch) / 2;
+  const own = (stances.catch.angles.trunkPitch + strokePitch(seat.stroke, 'exit')) / 2;
   const usual = (STROKE_POSTURE.catchPitch + STROKE_POSTURE.exitPitch) / 2;
   const trunkPitch = (USUAL_LEAN + own - usual) as Radians;
   const hipZ = stances.ready.points.midHip.z;

@@ -1,6 +1,6 @@
 import type { BodyEstimate } from '../body/body.ts';
 import type { Seat } from '../document/seat-schema.ts';
-import type { Phase, Stance } from '../posture/stance.ts';
+import type { Stance } from '../posture/stance.ts';
 import { type Radians, toRadians } from '../units/angle.ts';
 import { type LengthChanges, lengthChanges } from './length-changes.ts';
 import { type HeadLevel, type MidDrive, midDrive, nearestLevel, usualTopHand } from './mid-drive.ts';
@@ -57,7 +57,7 @@ export interface PaddleFit {
 export interface PaddleInput {
   readonly body: Pick<BodyEstimate, 'stature' | 'lengths'>;
   readonly seat: Pick<Seat, 'paddle' | 'stroke'>;
-  readonly stances: Readonly<Record<Phase, Stance>>;
+  readonly stances: Readonly<Record<'ready' | 'catch', Stance>>;
   readonly waterZ: number;
   readonly gunwaleZ: number;
 }

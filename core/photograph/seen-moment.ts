@@ -4,8 +4,8 @@ import { along, norm, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts'
 import { USUAL_LEAN } from '../paddle/usual-drive.ts';
 import { type ArmsHold, armsHold } from '../posture/arms.ts';
 import type { BodyLengths } from '../posture/contacts.ts';
-import { STROKE_POSTURE } from '../posture/neutral-posture.ts';
 import type { Phase } from '../posture/stance.ts';
+import { strokePitch } from '../posture/stroke-pitch.ts';
 import { toRadians } from '../units/angle.ts';
 
 /** The instant that a picture shows: a phase of the stance, or the middle of the drive with the shaft upright. */
@@ -69,6 +69,5 @@ export function pitchTaken({ stroke }: Seat, moment: SeenMoment): { at: number; 
   if (moment === 'ready') return null;
   const tolerance = toRadians(STROKE_PITCH_SD_DEG.usual);
   if (moment === 'drive') return { at: USUAL_LEAN, tolerance };
-  const own = moment === 'catch' ? stroke.catchPitchDeg : stroke.exitPitchDeg;
-  return { at: own === undefined ? STROKE_POSTURE[`${moment}Pitch`] : toRadians(own), tolerance };
+  return { at: strokePitch(stroke, moment), tolerance };
 }

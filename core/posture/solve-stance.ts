@@ -3,14 +3,16 @@ import type { Pins, Seat } from '../document/seat-schema.ts';
 import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
 import type { Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
+import { lazyProperty } from '../units/lazy-property.ts';
 import { type Figure, figureAt } from './figure.ts';
 import { centreOf, placedMasses } from './figure-masses.ts';
 import { figureAngles, figurePoints } from './figure-points.ts';
 import { type Minimum, minimise } from './minimise.ts';
-import { NEUTRAL, STROKE_POSTURE } from './neutral-posture.ts';
+import { NEUTRAL } from './neutral-posture.ts';
 import { type StanceProblem, type Strays, stanceObjective, stanceProblem } from './objective.ts';
 import {
   FIGURE_POINTS,
+  type FigureMass,
   type FigurePoint,
   type Phase,
   type ReachShortfall,
@@ -19,6 +21,7 @@ import {
   type StanceTerm,
 } from './stance.ts';
 import { STANCE_TERMS } from './stance-terms.ts';
+import { strokePitch } from './stroke-pitch.ts';
 
 /** Missing lengths below this are rounding, metres. */
 const SHORTFALL_FLOOR = 1e-6;
@@ -63,9 +66,7 @@ function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
     return pin === undefined ? null : toRadians(pin);
   });
   if (phase === 'ready') return pins;
-  const own = phase === 'catch' ? seat.stroke.catchPitchDeg : seat.stroke.exitPitchDeg;
-  pins[STANCE_UNKNOWNS.indexOf('trunkPitch')] =
-    own === undefined ? STROKE_POSTURE[`${phase}Pitch`] : toRadians(own);
+  pins[STANCE_UNKNOWNS.indexOf('trunkPitch')] = strokePitch(seat.stroke, phase);
   return pins;
 }
 
@@ -83,6 +84,9 @@ export function unknownsOf({ angles }: Pick<Stance, 'angles'>): Float64Array {
   return Float64Array.from(STANCE_UNKNOWNS, (name) => angles[name]);
 }
 
+const withMasses = lazyProperty<'masses', readonly FigureMass[]>('masses');
+const withForcing = lazyProperty<'forcing', readonly StanceTerm[]>('forcing');
+
 /** The answer in the boat's frame, with everything that is read off it. */
 function described(
   problem: StanceProblem,
@@ -93,18 +97,19 @@ function described(
   const points = figurePoints(problem, figure);
   const inBoat = pointsInBoat(points, frame);
   const { massKg } = problem.weights;
-  return {
+  const stance = {
     phase: problem.phase,
     points: inBoat,
     angles: figureAngles(problem, { figure, points, q: minimum.q }),
-    masses: bare ? [] : placedMasses(problem.masses, inBoat),
     centreOfMass: toBoatFrame(centreOf(figure, problem.weights, problem.lengths.headNeck), frame),
     totalMassKg: massKg,
     shortfalls: shortfallsOf(problem, figure),
-    forcing: bare ? [] : forcingOf(minimum),
     iterations: minimum.iterations,
     converged: minimum.converged,
   };
+  if (bare) return { ...stance, masses: [], forcing: [] };
+  const weighed = withMasses(stance, () => placedMasses(problem.masses, inBoat));
+  return withForcing(weighed, () => forcingOf(minimum));
 }
 
 type Points = Record<FigurePoint, Vec3>;

@@ -1,0 +1,33 @@
+import type { FloatResult } from '../hydrostatics/afloat.ts';
+import type { Phase } from '../posture/stance.ts';
+import { lazyProperty } from '../units/lazy-property.ts';
+import { type BoatState, floatCrew, lieCrew } from './boat-state.ts';
+import type { SeatState } from './seat-state.ts';
+
+/** How a boat lies with its crew in each phase. */
+export type AfloatByPhase = Readonly<Record<Phase, FloatResult>>;
+
+const withCatch = lazyProperty<'catch', FloatResult>('catch');
+const withExit = lazyProperty<'exit', FloatResult>('exit');
+
+/**
+ * Floats a boat with its solved crew: the ready phase at once, of the catch at first no more than how it trims, which is all that
+ * a quantity is told from (`trimCatch`, metres bow over stern; null where it does not float). The rest of the catch, and the
+ * exit, are found when they are asked for: no drawing does so while a hand is dragging. `start` (an earlier answer) only saves
+ * iterations.
+ */
+export function crewAfloat(
+  boat: BoatState,
+  seats: readonly (SeatState | null)[],
+  start: AfloatByPhase | null,
+): { readonly afloat: AfloatByPhase; readonly trimCatch: number | null } {
+  const ready = floatCrew(boat, seats, { phase: 'ready', start: start?.ready ?? null });
+  const lying = lieCrew(boat, seats, { phase: 'catch', start: start?.catch ?? null });
+  const rests = 'plane' in lying;
+  const atCatch = () => (rests ? lying.tell() : lying);
+  const atExit = () => floatCrew(boat, seats, { phase: 'exit', start: start?.exit ?? null });
+  return {
+    afloat: withExit(withCatch({ ready }, atCatch), atExit),
+    trimCatch: rests ? boat.hull.length * lying.plane.alongSlope : null,
+  };
+}
