@@ -46,6 +46,10 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rolldownOptions: {
+      // The solver asks for this module in Node only; in the page it is never reached.
+      onLog: (level, log, print) => {
+        if (!/node:module.*highs\.mjs/.test(log.message)) print(level, log);
+      },
       // The workers are built with the page, so that all load the one copy of the core.
       input: {
         index: `${root}/index.html`,

@@ -27,6 +27,8 @@ const script = (name: string, format: 'es' | 'cjs', fileName: string) => ({
     rolldownOptions: {
       input: { [name]: join(root, SCRIPTS[name]!) },
       external,
+      // English is there from the first line on; the other languages are read when they are chosen.
+      checks: { ineffectiveDynamicImport: false },
       output: { format, entryFileNames: fileName },
     },
   },
