@@ -192,8 +192,16 @@ export const contract = {
   ),
   'trials.archive': entry(byId, trialRecord),
   'trials.restore': entry(byId, trialRecord),
-  /** Revisions of fits in which an athlete knelt, and the athlete's trials, newest first; at most 1000. */
-  'athletes.timeline': entry(byId, z.array(timelineEntry)),
+  /** Revisions of a fit before the number `before`, newest first: a fit comes with the newest 200 of them only. */
+  'revisions.list': entry(
+    z.strictObject({ fitId: id, before: z.int().min(1), limit: z.int().min(1).max(1000).default(200) }),
+    z.array(revisionSummary),
+  ),
+  /** Revisions of fits in which an athlete knelt, and the athlete's trials, newest first. */
+  'athletes.timeline': entry(
+    byId.extend({ limit: z.int().min(1).max(100_000).default(200) }),
+    z.array(timelineEntry),
+  ),
   /** Fits in which an athlete kneels as they stand now, last changed first; at most 100. */
   'athletes.fits': entry(byId, z.array(kneltFit)),
   /**

@@ -57,7 +57,7 @@ export const revisionSummary = z.strictObject({
   answers: revisionAnswers,
 });
 
-/** A fit as opened: its newest state (the draft if there is one), and its revisions, newest first. */
+/** A fit as opened: its newest state (the draft if there is one), and its newest 200 revisions, newest first. */
 export const openedFit = z.strictObject({
   id,
   fit: fitSchema,

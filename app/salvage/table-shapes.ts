@@ -114,6 +114,7 @@ export const TABLE_SHAPES: readonly TableShape[] = [
       column('answers', list),
       column('athlete_ids', list),
       column('search', text),
+      later('saved_at', orNull(instant)),
     ],
     newest: null,
   },

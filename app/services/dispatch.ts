@@ -80,6 +80,7 @@ const ONLY_READS: ReadonlySet<CallName> = new Set<CallName>([
   'athletes.open',
   'athletes.entries',
   'athletes.timeline',
+  'revisions.list',
   'athletes.fits',
   'measurings.list',
   'boats.list',

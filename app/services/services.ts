@@ -14,7 +14,7 @@ import {
 import { entriesOf, takeApart } from '../store/join-people.ts';
 import { listMeasurings } from '../store/measurings.ts';
 import { describePhoto, listPhotos, photosOfAthlete, removePhoto, studyPhoto } from '../store/photos.ts';
-import { openRevision, saveRevision } from '../store/revisions.ts';
+import { listRevisions, openRevision, saveRevision } from '../store/revisions.ts';
 import { athletes, boats, paddles } from '../store/roster.ts';
 import { fitsOfAthlete, timelineOf } from '../store/timeline.ts';
 import { listTrials, saveTrial, setTrialArchived } from '../store/trials.ts';
@@ -116,6 +116,7 @@ export const services: Services = {
     const saved = saveRevision(store, made);
     return saved === 'conflict' ? refused('conflict', SENTENCES['draft-conflict']) : found('fit', saved);
   },
+  'revisions.list': ({ store }, { fitId, ...page }) => done(listRevisions(store, fitId, page)),
   'revisions.open': ({ store }, { id }) => found('revision', openRevision(store, id)),
   'trials.list': ({ store }, { fitId }) => done(listTrials(store, fitId)),
   'trials.save': ({ store }, trial) => {
@@ -124,7 +125,7 @@ export const services: Services = {
   },
   'trials.archive': ({ store }, { id }) => found('trial', setTrialArchived(store, id, true)),
   'trials.restore': ({ store }, { id }) => found('trial', setTrialArchived(store, id, false)),
-  'athletes.timeline': ({ store }, { id }) => done(timelineOf(store, id)),
+  'athletes.timeline': ({ store }, { id, limit }) => done(timelineOf(store, id, limit)),
   'athletes.fits': ({ store }, { id }) => done(fitsOfAthlete(store, id)),
   'things.find': ({ store }, wanted) => done(findThings(store, wanted)),
   'backups.list': ({ store }) => done(listBackups(store.folder)),

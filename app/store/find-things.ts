@@ -28,7 +28,7 @@ const TRIALS = `SELECT 'trial' AS kind, trials.id, fits.id AS fitId, '' AS title
 /** Revisions are many: their words are looked through first, and only what is found is fetched. */
 const REVISIONS = `SELECT 'revision' AS kind, revisions.id, fits.id AS fitId, revisions.name AS title, number,
     NULL AS heldOn, fits.name AS "of", substr(reason, 1, ${WORDS_LENGTH}) AS words,
-    fits.archived_at IS NOT NULL AS archived, saved_at AS at
+    fits.archived_at IS NOT NULL AS archived, revisions.saved_at AS at
   FROM revision_words CROSS JOIN revisions ON revisions.id = revision_id CROSS JOIN fits ON fits.id = fit_id
   WHERE @ofFit ORDER BY revision_words.rowid DESC LIMIT @limit`;
 

@@ -102,10 +102,16 @@ function openedFit(store: Store, opened: Omit<OpenedFit, 'revisions'>): OpenedFi
  */
 export function openFit(store: Store, id: string): OpenedFit | 'none' | 'damaged' {
   if (!store.db.prepare('SELECT 1 FROM fits WHERE id = ?').get(id)) return 'none';
+  const newest = newestState(store, id);
+  return newest ? openedFit(store, { id, ...newest }) : 'damaged';
+}
+
+/** A fit as it stands now, without its revisions; null if nothing of it can be read. */
+export function newestState(store: Store, id: string): Pick<OpenedFit, 'fit' | 'draftSavedAt'> | null {
   const draft = readDraft(store, id);
-  if (draft) return openedFit(store, { id, fit: draft.fit, draftSavedAt: draft.savedAt });
+  if (draft) return { fit: draft.fit, draftSavedAt: draft.savedAt };
   const newest = newestReadableRevision(store, id);
-  return newest ? openedFit(store, { id, fit: newest.fit, draftSavedAt: null }) : 'damaged';
+  return newest && { fit: newest.fit, draftSavedAt: null };
 }
 
 function readDraft(store: Store, id: string): { fit: Fit; savedAt: string } | null {

@@ -9,7 +9,7 @@ import type { Store } from './store.ts';
 export type RevisionRow = Omit<RevisionSummary, 'answers'> & { readonly answers: string | null };
 
 /** Columns and tables from which `summaryOfRow` makes a summary. */
-export const REVISION_ROWS = `SELECT revisions.id, number, name, reason, saved_at AS savedAt, answers
+export const REVISION_ROWS = `SELECT revisions.id, number, name, reason, revisions.saved_at AS savedAt, answers
   FROM revisions LEFT JOIN revision_words ON revision_id = revisions.id`;
 
 /** Answers that do not read are left out of the list and listed as set aside; the revision itself stays. */
@@ -27,6 +27,7 @@ export function describeRevision(
 ): void {
   const { id, fit, name, reason, answers } = made;
   db.prepare(
-    'INSERT INTO revision_words (revision_id, answers, athlete_ids, search) VALUES (?, ?, ?, ?)',
-  ).run(id, JSON.stringify(answers), JSON.stringify(athleteIds(fit)), searchText(name, reason));
+    `INSERT INTO revision_words (revision_id, answers, athlete_ids, search, saved_at)
+     SELECT id, ?, ?, ?, saved_at FROM revisions WHERE id = ?`,
+  ).run(JSON.stringify(answers), JSON.stringify(athleteIds(fit)), searchText(name, reason), id);
 }

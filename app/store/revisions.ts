@@ -13,11 +13,20 @@ export interface OpenedRevision {
   readonly fit: Fit;
 }
 
-/** A fit's revisions, newest first. */
-export function listRevisions(store: Store, fitId: string): RevisionSummary[] {
+/** So many revisions come with a fit; earlier ones are asked for. */
+export const REVISIONS_AT_ONCE = 200;
+
+/** Revisions of a fit, newest first: at most so many, and only those before the number `before` if it is given. */
+export function listRevisions(
+  store: Store,
+  fitId: string,
+  { before, limit = REVISIONS_AT_ONCE }: { before?: number; limit?: number } = {},
+): RevisionSummary[] {
   return store.db
-    .prepare<[string], RevisionRow>(`${REVISION_ROWS} WHERE fit_id = ? ORDER BY number DESC`)
-    .all(fitId)
+    .prepare<[string, number, number], RevisionRow>(
+      `${REVISION_ROWS} WHERE fit_id = ? AND number < ? ORDER BY number DESC LIMIT ?`,
+    )
+    .all(fitId, before ?? Number.MAX_SAFE_INTEGER, limit)
     .map((row) => summaryOfRow(store, row));
 }
 
@@ -47,11 +56,16 @@ function readRevision(store: Store, id: string): Fit | null {
 
 /** The newest revision of a fit that can be read; null if there is none. */
 export function newestReadableRevision(store: Store, fitId: string): OpenedRevision | null {
-  for (const revision of listRevisions(store, fitId)) {
-    const fit = readRevision(store, revision.id);
-    if (fit) return { revision, fit };
+  let before: number | undefined;
+  for (;;) {
+    const page = listRevisions(store, fitId, { before, limit: 20 });
+    for (const revision of page) {
+      const fit = readRevision(store, revision.id);
+      if (fit) return { revision, fit };
+    }
+    before = page.at(-1)?.number;
+    if (before === undefined) return null;
   }
-  return null;
 }
 
 /** Adds a named revision to a fit. The draft it was made from is thereby kept, and goes. */

@@ -24,6 +24,7 @@ const LAST = [
 export interface Filled {
   readonly fitId: string;
   readonly revisionId: string;
+  readonly athleteId: string;
 }
 
 /** Invented athletes with so many fits and revisions `each`, until there are `to` revisions where there were `from`. */
@@ -48,14 +49,14 @@ export function fill(
 function addAthlete(store: Store, i: number, { fits, revisions }: typeof EACH): Filled {
   const name = `${FIRST[i % FIRST.length]} ${LAST[Math.floor(i / FIRST.length) % LAST.length]} ${i}`;
   const { athlete } = athletes.save(store, inventedAthlete(name, { id: randomUUID() }));
-  let last: Filled = { fitId: '', revisionId: '' };
+  let last: Filled = { fitId: '', revisionId: '', athleteId: '' };
   for (let f = 0; f < fits; f++) {
     const fit = inventedFit({ name: `Fit ${f}`, athlete });
     const { id } = createFit(store, fit);
     const saved = saveRevision(store, { fitId: id, fit, name: 'Revision 0', reason: '' });
     if (saved === 'conflict' || saved === 'none') throw new Error(`a revision was not saved: ${saved}`);
     for (let r = 1; r < revisions; r++) copyRevision(store, saved.id, r);
-    last = { fitId: id, revisionId: saved.id };
+    last = { fitId: id, revisionId: saved.id, athleteId: athlete.id! };
   }
   return last;
 }
@@ -68,7 +69,7 @@ function copyRevision({ db }: Store, of: string, nth: number): void {
      SELECT ?, fit_id, number + ?, ?, reason, saved_at, fit FROM revisions WHERE id = ?`,
   ).run(id, nth, `Revision ${nth}`, of);
   db.prepare(
-    `INSERT INTO revision_words (revision_id, answers, athlete_ids, search)
-     SELECT ?, answers, athlete_ids, replace(search, 'revision 0', ?) FROM revision_words WHERE revision_id = ?`,
+    `INSERT INTO revision_words (revision_id, answers, athlete_ids, search, saved_at)
+     SELECT ?, answers, athlete_ids, replace(search, 'revision 0', ?), saved_at FROM revision_words WHERE revision_id = ?`,
   ).run(id, `revision ${nth}`, of);
 }

@@ -79,7 +79,7 @@ function openings(folder: string): Times {
   );
 }
 
-function calls({ fitId, revisionId }: Filled) {
+function calls({ fitId, revisionId, athleteId }: Filled) {
   const page = { limit: 200 };
   return [
     ['athletes: first page', 'athletes.list', page],
@@ -93,6 +93,8 @@ function calls({ fitId, revisionId }: Filled) {
     ['fits: search that finds nothing', 'fits.list', { ...page, search: 'zzzz' }],
     ['fit: open', 'fits.open', { id: fitId }],
     ['revision: open', 'revisions.open', { id: revisionId }],
+    ['athlete: timeline', 'athletes.timeline', { id: athleteId }],
+    ['athlete: fits', 'athletes.fits', { id: athleteId }],
     ['draft: save', 'drafts.save', { id: fitId, fit: inventedFit() }],
     ['revision: save', 'revisions.save', { fitId, fit: inventedFit(), name: 'Saved', reason: '' }],
   ] as const;

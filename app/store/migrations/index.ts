@@ -6,6 +6,7 @@ import { wordsOfPeople } from './0005-words-of-people.ts';
 import { versions } from './0006-versions.ts';
 import { safeguards } from './0007-safeguards.ts';
 import { picturesOfAthletes } from './0008-pictures-of-athletes.ts';
+import { whoKneltWhen } from './0009-who-knelt-when.ts';
 
 /** Every migration in order; the store's version is how many have been applied. Only ever add to the end. */
 export const MIGRATIONS: readonly string[] = [
@@ -17,4 +18,5 @@ export const MIGRATIONS: readonly string[] = [
   versions,
   safeguards,
   picturesOfAthletes,
+  whoKneltWhen,
 ];

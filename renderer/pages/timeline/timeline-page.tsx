@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { RevisionSummary } from '../../../app/contract/records.ts';
 import type { TimelineEntry } from '../../../app/contract/trials.ts';
 import { answeredBy } from '../../bench/tabs/trials/answered-by.ts';
@@ -13,10 +14,14 @@ import { Page } from '../../ui/page.tsx';
 import { inOrder, momentOf } from './moments.ts';
 import './timeline.css';
 
+/** So many entries are shown at first, and so many more each time. */
+const AT_ONCE = 200;
+
 /** What has happened to an athlete's fits: revisions with their reasons, and what was felt on the water between them. */
 export function TimelinePage({ id }: { id: string }) {
+  const [limit, setLimit] = useState(AT_ONCE);
   const { record, error } = useAthlete(id);
-  const { value, error: refused } = useCall('athletes.timeline', { id });
+  const { value, error: refused } = useCall('athletes.timeline', { id, limit });
   const trouble = error ?? refused;
   return (
     <Page
@@ -31,6 +36,11 @@ export function TimelinePage({ id }: { id: string }) {
       {!value && !trouble && <p className="soft">{say('sheet.loading')}</p>}
       {value?.length === 0 && <p>{say('timeline.none')}</p>}
       {value && value.length > 0 && <Timeline entries={inOrder(value)} />}
+      {value && value.length >= limit && (
+        <button type="button" className="button words" onClick={() => setLimit(limit + AT_ONCE)}>
+          {say('timeline.earlier')}
+        </button>
+      )}
     </Page>
   );
 }

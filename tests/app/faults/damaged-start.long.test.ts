@@ -86,12 +86,12 @@ const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | nu
       fill(store(folder), 0, 4096);
       withoutHelp(folder);
     },
-    /read page by page/,
+    /page by page \d+ rows were found/,
   ],
   [
     'with a log that is damaged at its beginning',
     (folder) => fill(`${store(folder)}-wal`, 40, 41),
-    /was an older one/,
+    /was older than before/,
   ],
   [
     'with a log that is damaged near its end',
@@ -99,7 +99,7 @@ const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | nu
       const { size } = statSync(`${store(folder)}-wal`);
       fill(`${store(folder)}-wal`, size - 3 * 4096, size - 3 * 4096 + 1);
     },
-    /brought back from the journal/,
+    /lost its last \d+ changes; the journal restored them/,
   ],
   [
     'of another store',
@@ -107,7 +107,7 @@ const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | nu
       remove(`${store(folder)}-wal`, `${store(folder)}-shm`);
       copyFileSync(store(other), store(folder));
     },
-    /Another store's file/,
+    /data file of another folder/,
   ],
   [
     'an older one',

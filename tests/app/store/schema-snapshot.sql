@@ -1,4 +1,4 @@
--- store version 8
+-- store version 9
 
 CREATE INDEX athletes_by_name ON athletes (archived_at IS NOT NULL, search, id);
 
@@ -15,6 +15,14 @@ CREATE INDEX fits_by_boat ON fits (boat_id);
 CREATE INDEX fits_by_change ON fits (archived_at IS NOT NULL, changed_at DESC, id);
 
 CREATE INDEX paddles_by_name ON paddles (archived_at IS NOT NULL, search, id);
+
+CREATE INDEX revisions_by_athlete_0 ON revision_words ((CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 0 END), saved_at) WHERE (CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 0 END) IS NOT NULL;
+
+CREATE INDEX revisions_by_athlete_1 ON revision_words ((CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 1 END), saved_at) WHERE (CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 1 END) IS NOT NULL;
+
+CREATE INDEX revisions_by_athlete_2 ON revision_words ((CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 2 END), saved_at) WHERE (CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 2 END) IS NOT NULL;
+
+CREATE INDEX revisions_by_athlete_3 ON revision_words ((CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 3 END), saved_at) WHERE (CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> 3 END) IS NOT NULL;
 
 CREATE INDEX trials_by_athlete ON trials (athlete_id);
 
@@ -126,7 +134,7 @@ CREATE TABLE revision_words (
   answers TEXT NOT NULL CHECK (json_valid(answers)),
   athlete_ids TEXT NOT NULL CHECK (json_valid(athlete_ids)),
   search TEXT NOT NULL
-) STRICT;
+, saved_at TEXT) STRICT;
 
 CREATE TABLE revisions (
   id TEXT PRIMARY KEY,

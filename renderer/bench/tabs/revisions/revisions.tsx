@@ -14,7 +14,8 @@ import './revisions.css';
 
 /** The revision block: every named state, newest first; compare with any, look at any, put any back on the bench. */
 export function Revisions(props: BenchTabProps) {
-  const { revisions, compared } = props;
+  const { compared } = props;
+  const { revisions, more } = useEarlier(props);
   const [refusal, setRefusal] = useState<CallError | null>(null);
 
   async function fetch(id: string, use: (fetched: FetchedRevision) => void): Promise<void> {
@@ -49,8 +50,28 @@ export function Revisions(props: BenchTabProps) {
           />
         ))}
       </ol>
+      {more && (
+        <button type="button" className="button words" onClick={more}>
+          {say('timeline.earlier')}
+        </button>
+      )}
     </div>
   );
+}
+
+/** The revisions that came with the fit, and those before them that were asked for; `more` asks for the next ones, where there are any. */
+function useEarlier({ fitId, revisions }: Pick<BenchTabProps, 'fitId' | 'revisions'>) {
+  const [earlier, setEarlier] = useState<readonly RevisionSummary[]>([]);
+  const [isAll, setIsAll] = useState(false);
+  const all = [...revisions, ...earlier];
+  const before = all.at(-1)?.number ?? 1;
+  const more = async () => {
+    const result = await call('revisions.list', { fitId, before });
+    if (!result.ok) return;
+    setIsAll(result.value.length === 0);
+    setEarlier([...earlier, ...result.value]);
+  };
+  return { revisions: all, more: isAll || before === 1 ? null : more };
 }
 
 interface LineProps {
