@@ -8,13 +8,13 @@ import { sheetMarks } from '../../core/setout/sheet-marks.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import { drawPaper } from './pdf/draw-shapes.ts';
 import { createSheetPdf } from './pdf/sheet-pdf.ts';
-import { type Column, flow } from './sheet/flow.ts';
+import { BLOCK_GAP_MM, type Column, flow, type Placed } from './sheet/flow.ts';
 import { flowing } from './sheet/flowing-block.ts';
 import { drawTitleBlock } from './sheet/title-block.ts';
 import type { PrintedPdf } from './template-pdf.ts';
 
 /** Less room than this under a drawing is left white, millimetres. */
-const LEAST_ROOM_MM = 24;
+const LEAST_ROOM_MM = 18;
 
 /** The set-out sheet of a seat: three views to scale, tables, order of work, cautions. One page a step. */
 export function* setOutPdf(
@@ -32,8 +32,12 @@ export function* setOutPdf(
   const views = sheetDrawing(out, hull);
   const scale = scaleFor(views, layout.drawing);
   const blocks = sheetBlocks(out).map((block) => flowing(block, out.work.words));
-  const placed = flow(pdf, blocks, columnsAfter(layout, heightAt(views, scale)));
-  const sheets = 1 + Math.max(0, ...placed.map(({ page }) => page));
+  const flowed = (gapMm: number) =>
+    flow(pdf, blocks, { columns: columnsAfter(layout, heightAt(views, scale)), gapMm });
+  const usual = flowed(BLOCK_GAP_MM.usual);
+  const tight = flowed(BLOCK_GAP_MM.tight);
+  const placed = sheetsOf(tight) < sheetsOf(usual) ? tight : usual;
+  const sheets = sheetsOf(placed);
   for (let sheet = 0; sheet < sheets; sheet++) {
     pdf.addPage(layout.page);
     if (sheet === 0) {
@@ -54,6 +58,10 @@ export function* setOutPdf(
     yield;
   }
   return { bytes: pdf.bytes(), missing: pdf.missing };
+}
+
+function sheetsOf(placed: readonly Placed[]): number {
+  return 1 + Math.max(0, ...placed.map(({ page }) => page));
 }
 
 /** Columns one after another: under the drawing if there is room, beside it, then those of the sheets that follow. */

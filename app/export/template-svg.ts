@@ -48,6 +48,9 @@ export function templateSvg(drawing: FullSizeDrawing, stamp: SheetStamp, words: 
   ].join('\n');
 }
 
+/** A pale edge round letters that lines would run through. */
+const CLEAR = 'stroke="#ffffff" stroke-width="0.8" paint-order="stroke"';
+
 type Place = (point: MillimetrePoint) => MillimetrePoint;
 
 function group(layer: TemplateLayer, shapes: readonly PlainShape[], place: Place): string {
@@ -74,7 +77,7 @@ function element(shape: PlainShape, place: Place, ink: string): string {
       const [x, y] = place(shape.at).map(figure);
       const turn = shape.turnDeg === 0 ? '' : ` transform="rotate(${figure(-shape.turnDeg)} ${x} ${y})"`;
       const size = figure(shape.height / CAPITALS_OVER_SIZE);
-      return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', 'Gill Sans', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" stroke="none" fill="${ink}"${turn}>${xmlText(shape.text)}</text>`;
+      return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', 'Gill Sans', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" ${shape.clear ? CLEAR : 'stroke="none"'} fill="${ink}"${turn}>${xmlText(shape.text)}</text>`;
     }
   }
 }

@@ -78,6 +78,8 @@ export interface Text<R extends string = Role> {
   readonly anchor: 'start' | 'middle' | 'end';
   readonly turnDeg: number;
   readonly strong?: boolean;
+  /** Its ground stands clear behind it, so that no line runs through it. */
+  readonly clear?: boolean;
 }
 
 /**

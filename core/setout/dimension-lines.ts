@@ -1,3 +1,4 @@
+import { lettersWidth } from './letter-widths.ts';
 import { type Dimension, line, type MillimetrePoint, type PlainShape, words } from './template-drawing.ts';
 
 /** Sizes on the paper, millimetres, after ISO 129-1: gap at the object, overshoot, arrowhead, lettering. */
@@ -13,8 +14,6 @@ const ROOM_FOR_ARROWS = 9;
 /** Length of the tail of an outside arrow, and white beside its figure. */
 const TAIL = 5;
 const BESIDE_FIGURE = 1;
-/** Width of a figure over its height (as measured, rounded up). */
-const FIGURE_WIDTH = 0.8;
 
 /** Unit vector square to from→to, on its left; straight up for two equal points. */
 export function leftNormal(from: MillimetrePoint, to: MillimetrePoint): MillimetrePoint {
@@ -67,7 +66,7 @@ function letteringHeight(scale: number): number {
 
 /** Width of the figure on the paper, millimetres. */
 function figureWidth({ text }: Dimension, scale: number): number {
-  return text.length * letteringHeight(scale) * FIGURE_WIDTH;
+  return lettersWidth(text) * letteringHeight(scale);
 }
 
 /** The figure above its line, or above the line's end past an outside arrow; read from below or the right (ISO 129-1). */
@@ -87,5 +86,6 @@ function figure(given: Dimension, { scale, outside }: { scale: number; outside: 
     (from[0] + to[0]) / 2 + normal[0] * lift + ahead[0] * along,
     (from[1] + to[1]) / 2 + normal[1] * lift + ahead[1] * along,
   ];
-  return words(text, at, { role: 'dimension', height: letteringHeight(scale), anchor: 'middle', turnDeg });
+  const how = { role: 'dimension', height: letteringHeight(scale), anchor: 'middle', turnDeg } as const;
+  return words(text, at, scale < 1 ? { ...how, clear: true } : how);
 }

@@ -1,5 +1,6 @@
 import { pointsOf, ringsOf, type Shape, type Text } from '../graphics/shape.ts';
 import { dimensionLines, leftNormal } from './dimension-lines.ts';
+import { lettersWidth } from './letter-widths.ts';
 import type { MillimetrePoint, TemplateShape } from './template-drawing.ts';
 
 /** Least and greatest x and y, millimetres at full size. */
@@ -10,13 +11,11 @@ export interface DrawingBounds {
   readonly maxY: number;
 }
 
-/** Width of an average letter over the height of capitals, of the lettering used on sheets (measured, rounded up). */
-const LETTER_WIDTH_OVER_HEIGHT = 0.8;
 /** How far letters reach below their baseline, in heights of capitals. */
 const DESCENT = 0.4;
 
 /**
- * Bounds of shapes as drawn at a scale (paper over full size; 1 for templates): lettering by an estimate of its width,
+ * Bounds of shapes as drawn at a scale (paper over full size; 1 for templates): lettering by the widths of its letters,
  * dimensions with their lines. Millimetres at full size. Throws a RangeError for no shapes: there is nothing to draw.
  */
 export function boundsOf(shapes: readonly TemplateShape[], scale = 1): DrawingBounds {
@@ -46,7 +45,7 @@ function extremes<R extends string>(shape: Shape<R>, scale: number): readonly Mi
 /** Corners of the box around some words, millimetres at full size. */
 function textCorners({ at, anchor, turnDeg, height, text }: Text<string>, scale: number): MillimetrePoint[] {
   const tall = height / scale;
-  const width = text.length * tall * LETTER_WIDTH_OVER_HEIGHT;
+  const width = tall * lettersWidth(text);
   const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
   const turn = (turnDeg * Math.PI) / 180;
   const ahead: MillimetrePoint = [Math.cos(turn), Math.sin(turn)];

@@ -2,7 +2,7 @@ import { type Fixing, fixingsOf, padForce } from './fixing-schedule.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
-import { figureOf, millimetres, tapeReading, writtenLength } from './sheet-length.ts';
+import { figureOf, millimetres, tapeReading } from './sheet-length.ts';
 import { acrossText, alongText, writingOf } from './sheet-names.ts';
 
 const FIGURE = { anchor: 'end', strong: true } as const;
@@ -21,10 +21,10 @@ export function fixingBlock(out: SeatSetOut): SheetBlock {
     kind: 'table',
     heading: words.say('work-sheet.fixings', { unit: units }),
     columns: [
-      column(words.say('work-sheet.fixing-of'), 40, { strong: true }),
-      column(words.say('work-sheet.place-of'), 40),
-      column(words.say('work-sheet.hole-depth'), 17, FIGURE),
-      column(words.say('work-sheet.to-skin'), 17, PLAIN),
+      column(words.say('work-sheet.fixing-of'), 48, { strong: true }),
+      column(words.say('work-sheet.place-of'), 32),
+      column(words.say('work-sheet.hole-depth'), 18, FIGURE),
+      column(words.say('work-sheet.to-skin'), 16, PLAIN),
       column(words.say('work-sheet.to-edge'), 17, PLAIN),
     ],
     cells: fixingsOf(out.work).map((fixing) => [
@@ -88,12 +88,7 @@ export function cutListBlock(out: SeatSetOut): SheetBlock {
       ...(shelf.pad ? [] : [row('pad', size(pad.foreEnd - pad.aftEnd, 2 * pad.halfWidth, high))]),
       ...(shelf.pad || foam === 0
         ? []
-        : [
-            row(
-              'foam',
-              `${size(pad.foreEnd - pad.aftEnd, 2 * pad.halfWidth)} × ${writtenLength(foam, units)}`,
-            ),
-          ]),
+        : [row('foam', size(pad.foreEnd - pad.aftEnd, 2 * pad.halfWidth, foam))]),
       ...(shelf.rest
         ? []
         : [

@@ -4,7 +4,7 @@ import type { HoleList } from './hole-list.ts';
 import { halfWidthAt } from './knee-recess.ts';
 import { type PadBlock, padCorners } from './pad-block.ts';
 import { padProfile, padSection } from './pad-sections.ts';
-import { DEPTH_STEP_MM, finishedLines, hollowAt, woodLines } from './recess-contours.ts';
+import { DEPTH_STEP_MM, figuresLast, finishedLines, hollowAt, woodLines } from './recess-contours.ts';
 import { smallestRadius } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
@@ -25,6 +25,9 @@ import {
 const VIEW_GAP_MM = 34;
 /** How far axes run out beyond the block, millimetres. */
 const OVERRUN_MM = 12;
+/** Height of small lettering, millimetres, and where along the shank its name stands. */
+const SMALL_MM = 2.5;
+const NAME_OF_SHANK = 0.8;
 /** Figures across an axis stand aside of it. */
 const ASIDE = 0.2;
 
@@ -49,14 +52,14 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
       ring('outline', padCorners(pad)),
       ...hollowAt('recess', pad, { level: rim, foam: 0 }),
       ...(foam > 0 ? hollowAt('foamCut', pad, { level: rim, foam }) : []),
-      ...finishedLines(pad, units),
-      ...woodLines(pad, foam, units),
+      ...figuresLast([...finishedLines(pad, units), ...woodLines(pad, foam, units)]),
       ...axes(pad, out.work.words),
       ...shankLine(pad, out.work.words),
       dimension([0, -half], [0, half], {
         offset: -(foreEnd - 6),
         text: figureOf(2 * half, units),
-        figureAt: ASIDE,
+        // The line to the bow runs out on one side of the axis: the figure stands on the other.
+        figureAt: bowInBlock(pad.place)[1] < 0 ? 1 - ASIDE : ASIDE,
       }),
       dimension([aftEnd, halfWidth], [0, halfWidth], { offset: 10, text: figureOf(-aftEnd, units) }),
       dimension([0, halfWidth], [foreEnd, halfWidth], { offset: 10, text: figureOf(foreEnd, units) }),
@@ -162,9 +165,12 @@ function axes({ place, foreEnd, aftEnd, halfWidth }: PadBlock, said: Words): Tem
 
 function shankLine({ shankOffAxis, aftEnd }: PadBlock, said: Words): TemplateShape[] {
   const end: MillimetrePoint = [aftEnd, aftEnd * Math.tan(shankOffAxis)];
+  // On the side of the line away from the axis, between the edge of the hollow and the block's end as a rule.
+  const [x, y] = [NAME_OF_SHANK * end[0], NAME_OF_SHANK * end[1]];
+  const beside = end[1] >= 0 ? y + 1 : y - 1 - SMALL_MM;
   return [
     line('fitting', [0, 0], end),
-    words(said.say('template.shank'), [end[0] + 3, end[1] + 1.5], { height: 2.5 }),
+    words(said.say('template.shank'), [x, beside], { height: SMALL_MM, anchor: 'middle', clear: true }),
   ];
 }
 

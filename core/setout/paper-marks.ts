@@ -35,7 +35,10 @@ export function onPage([x, y]: MillimetrePoint, { scale, origin }: Placement): M
 export function paperWords(
   text: string,
   at: MillimetrePoint,
-  { size, ...more }: Partial<Pick<Text<SheetRole>, 'role' | 'anchor' | 'strong'>> & { size: number },
+  {
+    size,
+    ...more
+  }: Partial<Pick<Text<SheetRole>, 'role' | 'anchor' | 'strong' | 'clear'>> & { size: number },
 ): PaperShape {
   return words<SheetRole>(text, at, { role: 'ink', ...more, height: size * CAPITALS_OVER_SIZE });
 }

@@ -36,7 +36,7 @@ function depthsOf(deepest: number): number[] {
   return Array.from({ length: Math.max(0, count) }, (_, k) => DEPTH_STEP_MM * (k + 1));
 }
 
-/** Depth lines of the finished surface every 5 mm below the block's top, each with its depth at its fore end. */
+/** Depth lines of the finished surface every 5 mm below the block's top, each with its depth in it at its fore end. */
 export function finishedLines(pad: PadBlock, units: SheetUnits): TemplateShape[] {
   return depthsOf(pad.recess.depth).flatMap((depth) =>
     withDepth('depthLine', pad, { depth, foam: 0, units, place: 'fore' }),
@@ -60,23 +60,28 @@ function withDepth(
   const lines = hollowAt(layer, pad, { level: pad.recess.depth - depth, foam });
   return lines.flatMap((shape) => {
     if (shape.kind !== 'line') return [];
-    const at = outermost(shape.lines.flatMap(pointsOf), place);
-    return [shape, words(figureOf(depth, units), at, { height: FIGURE_MM, anchor: 'middle' })];
+    const [x, y] = outermost(shape.lines.flatMap(pointsOf), place);
+    // The line stands open where its figure is, as on a chart.
+    const how = { height: FIGURE_MM, anchor: 'middle', clear: true } as const;
+    return [shape, words(figureOf(depth, units), [x, y - FIGURE_MM / 2], how)];
   });
+}
+
+/** The same shapes with all figures after the lines, so that no line is drawn over a figure. */
+export function figuresLast(shapes: readonly TemplateShape[]): TemplateShape[] {
+  return shapes.toSorted((a, b) => Number(a.kind === 'text') - Number(b.kind === 'text'));
 }
 
 /** Figures at a line's fore end stand this far to port of the axis, of the line's half-breadth: clear of the axis. */
 const OFF_AXIS = 0.35;
 
-/** Where a figure stands inside a line: at its fore end to port of the axis, or beside its broadest place on the right. */
+/** Where a figure stands in a line: at its fore end to port of the axis, or at its broadest place on the right. */
 function outermost(points: readonly MillimetrePoint[], place: 'fore' | 'right'): MillimetrePoint {
   const most = (of: (point: MillimetrePoint) => number) =>
     points.reduce((best, point) => (of(point) > of(best) ? point : best));
   if (place === 'fore') {
     const [, broadest] = most(([, across]) => across);
-    const [x, y] = most(([along, across]) => (across >= OFF_AXIS * broadest ? along : -Infinity));
-    return [x - FIGURE_MM, y - FIGURE_MM / 2];
+    return most(([along, across]) => (across >= OFF_AXIS * broadest ? along : -Infinity));
   }
-  const [x, y] = most(([, across]) => -across);
-  return [x, y + FIGURE_MM / 2];
+  return most(([, across]) => -across);
 }

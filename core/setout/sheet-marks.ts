@@ -1,4 +1,6 @@
 import { areaOf, lineThrough, pointsOf } from '../graphics/shape.ts';
+import { halfBreadth as halfBreadthAt, sheerHeight } from '../hull/section-at.ts';
+import { boardHalfWidthAt } from '../parts/board.ts';
 import { toFloor } from './block-frame.ts';
 import { padCorners } from './pad-block.ts';
 import { onPage, onPaper, type PaperShape, type Placement, paperWords } from './paper-marks.ts';
@@ -49,19 +51,46 @@ export function sheetMarks(
       top: box.top + abovePlan - 12,
       width: 2 * halfBreadth * scale + beside - 8,
     }),
-    paperWords(say('work-view.bow'), [onPage([stretch.fore, 0], plan)[0] + 1.5, plan.origin[1] + 0.9], {
-      ...SMALL,
-      role: 'soft',
-    }),
-    paperWords(say('work-view.datum'), onPage([stretch.aft, low - 6 / scale], profile), {
-      ...SMALL,
-      role: 'soft',
-    }),
+    ...[onPage([stretch.fore, 0], plan), onPage([stretch.fore, (low + high) / 2], profile)].map(([x, y]) =>
+      small(say('work-view.bow'), [x + 1.5, y + 0.9]),
+    ),
+    ...sides(drawing, { plan, section }),
+    small(say('work-view.datum'), onPage([stretch.aft, low - 6 / scale], profile)),
   ];
 }
 
+/** Which side is which: inside the hull in the plan, over the section. */
+function sides(
+  { out, hull, stretch, halfBreadth, high }: SheetDrawing,
+  { plan, section }: { plan: Placement; section: Placement },
+): PaperShape[] {
+  const { say } = out.work.words;
+  // Between the board's edge and the hull's side, at the aft end of what is shown.
+  const station = out.work.frame.stationX + stretch.aft / 1000;
+  const board = millimetres(boardHalfWidthAt(out.work.boat.floorboard, station));
+  const sheer = millimetres(halfBreadthAt(hull, station, sheerHeight(hull, station)) ?? 0);
+  const inside = (side: 1 | -1): MillimetrePoint => {
+    const [x, y] = onPage([stretch.aft, (side * (Math.min(board, sheer) + sheer)) / 2], plan);
+    return [x + 1.5, y + 0.9];
+  };
+  const over = (x: number): MillimetrePoint => {
+    const [right, top] = onPage([x, high], section);
+    return [right, top - 1.5];
+  };
+  return [
+    small(say('template.port'), inside(1)),
+    small(say('template.starboard'), inside(-1)),
+    small(say('template.port'), over(-halfBreadth)),
+    small(say('template.starboard'), over(halfBreadth), 'end'),
+  ];
+}
+
+function small(text: string, at: MillimetrePoint, anchor: 'start' | 'end' = 'start'): PaperShape {
+  return paperWords(text, at, { ...SMALL, role: 'soft', anchor, clear: true });
+}
+
 function caption(text: string, [x, y]: MillimetrePoint, up: number): PaperShape {
-  return paperWords(text, [x, y - up], { size: SHEET_TYPE.body, strong: true, role: 'soft' });
+  return paperWords(text, [x, y - up], { size: SHEET_TYPE.body, strong: true, role: 'soft', clear: true });
 }
 
 /** Places that are dimensioned along the boat: mark, and its floor point. */

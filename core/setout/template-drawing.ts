@@ -95,7 +95,7 @@ export function circle(role: TemplateLayer, at: MillimetrePoint, radius: number)
 export function words<R extends string = TemplateLayer>(
   text: string,
   at: MillimetrePoint,
-  more: Partial<Pick<Text<R>, 'role' | 'height' | 'anchor' | 'turnDeg' | 'strong'>> = {},
+  more: Partial<Pick<Text<R>, 'role' | 'height' | 'anchor' | 'turnDeg' | 'strong' | 'clear'>> = {},
 ): Text<R | 'lettering'> {
   return {
     kind: 'text',

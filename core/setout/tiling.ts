@@ -2,7 +2,13 @@ import { type Lines, pointsOf } from '../graphics/shape.ts';
 import { dimensionLines } from './dimension-lines.ts';
 import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
-import type { FullSizeDrawing, MillimetrePoint, TemplateLayer, TemplateShape } from './template-drawing.ts';
+import type {
+  FullSizeDrawing,
+  MillimetrePoint,
+  PlainShape,
+  TemplateLayer,
+  TemplateShape,
+} from './template-drawing.ts';
 
 /** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
 export const PAGE_MARGIN_MM = 8;
@@ -42,32 +48,78 @@ export interface Tiling {
   readonly registration: readonly MillimetrePoint[];
 }
 
+/** Where in the room that its pages leave a drawing is tried, along and across: in the middle first. */
+const PLACES = [0, -0.5, 0.5, -1, 1].flatMap((x) => [0, -0.5, 0.5, -1, 1].map((y) => [x, y] as const));
+
 /**
  * Lays a drawing out on a paper, landscape or portrait, whichever needs fewer pages (portrait when equal). Always full size;
- * pages that would show nothing are left out.
+ * pages that would show nothing are left out. Where its pages leave room it lies so that there are fewest of them, and that their
+ * edges cut the fewest words.
  */
 export function tilingOf(drawing: FullSizeDrawing, paper: PaperName): Tiling {
-  const { minX, minY, maxX, maxY } = boundsOf(drawing.shapes);
-  const size = { width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM };
-  const middle: MillimetrePoint = [(minX + maxX) / 2, (minY + maxY) / 2];
-  const on = (orientation: { landscape: boolean }): Tiling => {
-    const tiling = laidOut(pageOf(paper, orientation), size, middle);
-    const shows = (tile: Tile) => drawing.shapes.some((shape) => showsIn(shape, tile.shows));
-    return { ...tiling, tiles: tiling.tiles.filter(shows) };
-  };
+  const parts = partsOf(drawing.shapes);
+  const bounds = boundsOf(drawing.shapes);
+  const on = (orientation: { landscape: boolean }) =>
+    placedBest(laidOut(pageOf(paper, orientation), bounds), { bounds, parts });
   const portrait = on({ landscape: false });
   const landscape = on({ landscape: true });
   return landscape.tiles.length < portrait.tiles.length ? landscape : portrait;
 }
 
+/** A piece of a drawing with the box round it. */
+interface DrawnPart {
+  readonly shape: PlainShape;
+  readonly box: DrawingBounds;
+}
+
+function partsOf(shapes: readonly TemplateShape[]): DrawnPart[] {
+  return shapes
+    .flatMap((shape) => (shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape]))
+    .map((shape) => ({ shape, box: boundsOf([shape]) }));
+}
+
+/** A tiling moved within the room that it leaves: fewest pages, then fewest words that lie whole on none of them. */
+function placedBest(
+  tiling: Tiling,
+  { bounds, parts }: { bounds: DrawingBounds; parts: readonly DrawnPart[] },
+): Tiling {
+  if (tiling.tiles.length === 1) return tiling;
+  const { minX, maxY } = tiling.tiles[0]!.shows;
+  const [roomX, roomY] = [bounds.minX - AROUND_MM - minX, maxY - bounds.maxY - AROUND_MM];
+  const words = parts.filter(({ shape }) => shape.kind === 'text').map(({ box }) => box);
+  const tried = PLACES.map(([x, y]) => {
+    const moved = movedTiling(tiling, [x * Math.max(0, roomX), y * Math.max(0, roomY)]);
+    const tiles = moved.tiles.filter(({ shows }) => parts.some((part) => partShows(part, shows)));
+    const cut = words.filter((box) => !tiles.some(({ shows }) => holds(shows, box))).length;
+    return { tiling: { ...moved, tiles }, cost: tiles.length * (words.length + 1) + cut };
+  });
+  return tried.reduce((best, each) => (each.cost < best.cost ? each : best)).tiling;
+}
+
+function holds(shows: DrawingBounds, box: DrawingBounds): boolean {
+  return box.minX >= shows.minX && box.maxX <= shows.maxX && box.minY >= shows.minY && box.maxY <= shows.maxY;
+}
+
+/** The same pages over another part of the drawing. */
+function movedTiling(tiling: Tiling, [dx, dy]: MillimetrePoint): Tiling {
+  const tiles = tiling.tiles.map((tile) => {
+    const { minX, maxX, minY, maxY } = tile.shows;
+    return { ...tile, shows: { minX: minX + dx, maxX: maxX + dx, minY: minY + dy, maxY: maxY + dy } };
+  });
+  const registration = tiling.registration.map(([x, y]): MillimetrePoint => [x + dx, y + dy]);
+  return { ...tiling, tiles, registration };
+}
+
 /** Whether any of a shape may show in a part of a drawing; false only where none of it does. */
 export function showsIn(shape: TemplateShape, shows: DrawingBounds): boolean {
-  const parts = shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape];
-  return parts.some((part) => {
-    if (part.kind === 'line') return crossesBox(part, shows);
-    const { minX, minY, maxX, maxY } = boundsOf([part]);
-    return minX <= shows.maxX && maxX >= shows.minX && minY <= shows.maxY && maxY >= shows.minY;
-  });
+  return partsOf([shape]).some((part) => partShows(part, shows));
+}
+
+function partShows({ shape, box }: DrawnPart, shows: DrawingBounds): boolean {
+  const apart =
+    box.minX > shows.maxX || box.maxX < shows.minX || box.minY > shows.maxY || box.maxY < shows.minY;
+  if (apart) return false;
+  return shape.kind !== 'line' || holds(shows, box) || crossesBox(shape, shows);
 }
 
 /** Whether any stretch of a line, or a lone point of it, lies in a box: a ring round a page leaves that page blank. */
@@ -96,11 +148,10 @@ function segmentInBox(a: MillimetrePoint, b: MillimetrePoint, box: DrawingBounds
   return from <= to;
 }
 
-function laidOut(
-  page: PageSize,
-  size: { width: number; height: number },
-  [midX, midY]: MillimetrePoint,
-): Tiling {
+/** Pages of a drawing that lies in the middle of them. */
+function laidOut(page: PageSize, { minX, minY, maxX, maxY }: DrawingBounds): Tiling {
+  const size = { width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM };
+  const [midX, midY] = [(minX + maxX) / 2, (minY + maxY) / 2];
   const window = {
     left: PAGE_MARGIN_MM + SIDE_STRIP_MM,
     top: PAGE_MARGIN_MM,

@@ -24,6 +24,14 @@ const FIGURE_LOOK: SvgLook<Role> = {
   }),
 };
 
+/** The page's ground round letters that lines would run through. */
+const CLEAR_GROUND = {
+  stroke: 'var(--paper)',
+  strokeWidth: 1,
+  strokeLinejoin: 'round',
+  paintOrder: 'stroke',
+} as const;
+
 /** Shapes of a view as SVG, from the far to the near, `perMetre` units of the picture to the metre. */
 export function ShapesSvg({ shapes, perMetre }: { shapes: readonly Shape[]; perMetre: number }) {
   return <PaintedShapes shapes={shapes} look={FIGURE_LOOK} scale={viewScale(perMetre)} />;
@@ -75,7 +83,7 @@ function ShapeSvg<R extends string>({ shape, look, scale }: Painted<R> & { shape
           fontSize={shape.height / CAPITALS_OVER_SIZE}
           fontWeight={shape.strong ? 600 : 400}
           textAnchor={shape.anchor}
-          style={{ fill: look.colour(shape.role) }}
+          style={{ fill: look.colour(shape.role), ...(shape.clear ? CLEAR_GROUND : {}) }}
           transform={shape.turnDeg === 0 ? undefined : `rotate(${-shape.turnDeg} ${x} ${y})`}
         >
           {shape.text}

@@ -5,7 +5,7 @@ import { CAPITALS_OVER_SIZE } from '../../../core/setout/sheet-inks.ts';
 import type { SheetBox } from '../../../core/setout/sheet-layout.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { FIGURE_LOOK, type Look, SHEET_LOOK } from './looks.ts';
-import type { SheetPdf } from './sheet-pdf.ts';
+import type { SheetPdf, Type } from './sheet-pdf.ts';
 
 /** What stands out of an earlier picture. */
 const BEFORE = { edge: '#1f5f73', fill: '#f7fbfb', width: 0.36, dash: [1.4, 1] };
@@ -72,13 +72,42 @@ function drawShapes<R extends string>(
         break;
       }
       case 'text': {
-        const { text, at, height, strong, role, anchor, turnDeg } = shape;
+        const { text, height, strong, role, anchor, turnDeg } = shape;
         const weight = strong ? 'strong' : 'regular';
         const size = height / CAPITALS_OVER_SIZE;
-        pdf.text(text, place(at), { size, weight, colour: look.colour(role), anchor, turnDeg });
+        const [at, type] = [place(shape.at), { size, weight, anchor, turnDeg } as const];
+        if (shape.clear) clearGround(pdf, text, { at, type, height });
+        pdf.text(text, at, { ...type, colour: look.colour(role) });
       }
     }
   }
+}
+
+/** White round letters that lines would run through, millimetres. */
+const AROUND_LETTERS_MM = 0.5;
+const GROUND = { fill: '#ffffff', opacity: 0.85 };
+
+/** A pale ground behind words. */
+function clearGround(
+  pdf: SheetPdf,
+  text: string,
+  {
+    at: [x, y],
+    type,
+    height,
+  }: { at: MillimetrePoint; type: Required<Omit<Type, 'colour' | 'tag'>>; height: number },
+): void {
+  const wide = pdf.widthOf(text, type);
+  const start = type.anchor === 'start' ? 0 : type.anchor === 'middle' ? -wide / 2 : -wide;
+  const [cos, sin] = [Math.cos((type.turnDeg * Math.PI) / 180), Math.sin((type.turnDeg * Math.PI) / 180)];
+  const [left, right] = [start - AROUND_LETTERS_MM, start + wide + AROUND_LETTERS_MM];
+  const [low, high] = [-AROUND_LETTERS_MM, height + AROUND_LETTERS_MM];
+  const corner = (along: number, up: number): MillimetrePoint => [
+    x + along * cos - up * sin,
+    y - along * sin - up * cos,
+  ];
+  const corners = [corner(left, low), corner(right, low), corner(right, high), corner(left, high)];
+  pdf.path(corners, { ...GROUND, closed: true });
 }
 
 /** An area's outline is stroked first and filled over, so that it runs round the union of its rings. */

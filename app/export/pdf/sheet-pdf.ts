@@ -221,11 +221,18 @@ export function createSheetPdf(about: {
   };
 }
 
-/** Words broken where they no longer fit; a single word that is too wide stands alone. */
+/** Spaces that no line is broken at: inside `5 15/16`, and between a figure and its unit. */
+const INSIDE_MEASURE = /(?<=\d) (?=\d+\/\d|(?:mm|in|N|kg)\b|°)|(?<=±) /g;
+
+/** Words broken where they no longer fit; a single word that is too wide stands alone. A measure is one word. */
 function brokenLines(words: string, fits: (line: string) => boolean): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of words.split(/\s+/).filter(Boolean)) {
+  const whole = words.replace(INSIDE_MEASURE, '\u2060');
+  for (const word of whole
+    .split(/\s+/)
+    .map((part) => part.replaceAll('\u2060', ' '))
+    .filter(Boolean)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && !fits(longer)) {
       lines.push(line);

@@ -15,6 +15,10 @@ export interface Block {
   readonly heading: string;
   /** The heading where the rows go on in another column. */
   readonly continued: string;
+  /** So many of the first rows are a table's heads; they are said again under the heading that goes on. */
+  readonly heads: number;
+  /** Under its heading at least so many rows stand in the same column. */
+  readonly keep: number;
   rows(pdf: SheetPdf, width: number): readonly Row[];
 }
 
@@ -33,16 +37,19 @@ export interface Placed {
   readonly width: number;
 }
 
-/** Under a heading at least so many rows stand in the same column. */
-const KEEP_WITH_HEADING = 4;
 const HEADING_MM = 7.5;
-const BLOCK_GAP_MM = 3.5;
+/** White over a heading, millimetres: as usual, and where a page is saved by less. */
+export const BLOCK_GAP_MM = { usual: 3.5, tight: 1.5 } as const;
 
 /**
  * Flows blocks through columns, top to bottom; `columns` is asked for one after another and never ends. A row that is
  * taller than an empty column is set there all the same, so that nothing is ever lost.
  */
-export function flow(pdf: SheetPdf, blocks: readonly Block[], columns: Iterator<Column>): Placed[] {
+export function flow(
+  pdf: SheetPdf,
+  blocks: readonly Block[],
+  { columns, gapMm }: { columns: Iterator<Column>; gapMm: number },
+): Placed[] {
   const placed: Placed[] = [];
   let column = columns.next().value as Column;
   let top = column.box.top;
@@ -57,9 +64,9 @@ export function flow(pdf: SheetPdf, blocks: readonly Block[], columns: Iterator<
     top += row.height;
   };
   for (const block of blocks) {
-    if (!empty()) top += BLOCK_GAP_MM;
+    if (!empty()) top += gapMm;
     const rows = block.rows(pdf, column.box.width);
-    const first = rows.slice(0, KEEP_WITH_HEADING).reduce((sum, row) => sum + row.height, HEADING_MM);
+    const first = rows.slice(0, block.keep).reduce((sum, row) => sum + row.height, HEADING_MM);
     if (room() < first && !empty()) advance();
     put(headingRow(block.heading));
     for (const [index, row] of rows.entries()) {
@@ -67,7 +74,7 @@ export function flow(pdf: SheetPdf, blocks: readonly Block[], columns: Iterator<
       // The last two rows stay together: no row stands alone at the head of a column.
       if (room() < row.height + lone && !empty()) {
         advance();
-        put(headingRow(block.continued));
+        for (const again of [headingRow(block.continued), ...rows.slice(0, block.heads)]) put(again);
       }
       put(row);
     }

@@ -17,6 +17,8 @@ function* columns(height: number): Generator<Column, never> {
 const block = (rows: number): Block => ({
   heading: 'A table',
   continued: 'A table, continued',
+  heads: 0,
+  keep: 4,
   rows: () => Array.from({ length: rows }, (): Row => ({ height: 5, draw() {} })),
 });
 
@@ -24,7 +26,7 @@ describe('rows flowing through columns', () => {
   it('never leave the last row of a table alone at the head of a column', () => {
     for (let rows = 2; rows < 40; rows++) {
       for (const height of [40, 52, 63]) {
-        const placed = flow(pdf, [block(rows)], columns(height));
+        const placed = flow(pdf, [block(rows)], { columns: columns(height), gapMm: 3 });
         const last = Math.max(...placed.map(({ page }) => page));
         // The heading, said again, and at least two rows.
         if (last > 0) expect(placed.filter(({ page }) => page === last).length).toBeGreaterThanOrEqual(3);
@@ -34,12 +36,22 @@ describe('rows flowing through columns', () => {
 
   it('keep a heading with its first rows', () => {
     for (let before = 1; before < 30; before++) {
-      const placed = flow(pdf, [block(before), block(6)], columns(60));
+      const placed = flow(pdf, [block(before), block(6)], { columns: columns(60), gapMm: 3 });
       const headings = placed.filter(({ row }) => row.height !== 5);
       for (const heading of headings) {
         const under = placed.filter(({ page, top }) => page === heading.page && top > heading.top);
         expect(under.length).toBeGreaterThan(1);
       }
     }
+  });
+
+  it('say a table’s heads again where it goes on', () => {
+    const [head, ...others] = Array.from({ length: 12 }, (): Row => ({ height: 5, draw() {} }));
+    const table: Block = { ...block(0), heads: 1, rows: () => [head!, ...others] };
+    const placed = flow(pdf, [table], { columns: columns(40), gapMm: 3 });
+    const pages = new Set(placed.map(({ page }) => page));
+    expect(pages.size).toBeGreaterThan(1);
+    expect(placed.filter(({ row }) => row === head).map(({ page }) => page)).toEqual([...pages]);
+    for (const row of others) expect(placed.filter((other) => other.row === row)).toHaveLength(1);
   });
 });

@@ -94,6 +94,15 @@ describe('a sheet', () => {
     for (const line of lines) expect(pdf.widthOf(line, { size: 3 })).toBeLessThanOrEqual(40);
   });
 
+  it('breaks no measure: 5 15/16 and 200 mm stay whole', () => {
+    const pdf = createSheetPdf(about);
+    for (let width = 6; width < 40; width++) {
+      const lines = pdf.lines('10 1/4 × 6 5/16 × 5 15/16, ± 3 mm over 200 mm', width, { size: 3 });
+      const all = lines.join('|');
+      for (const whole of ['10 1/4', '6 5/16', '5 15/16', '± 3 mm', '200 mm']) expect(all).toContain(whole);
+    }
+  });
+
   it('draws in millimetres from the top left corner', () => {
     const pdf = createSheetPdf(about);
     pdf.addPage({ width: 210, height: 297 });

@@ -41,7 +41,7 @@ describe('the title block', () => {
     const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     const [who] = titleCells(stern, { stamp, paper: 'A4', scale: '1:10', count: '1 of 3' });
-    expect(who!.more).toBe('kneels on the right knee, seat 2 of 2');
+    expect(who!.more).toBe('kneels on the right knee, seat 2 of 2; left is port');
   });
 
   it('gives every cell a share of the width', () => {
