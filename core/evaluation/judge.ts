@@ -1,15 +1,14 @@
-import type { LimitedJoint } from '../document/athlete-schema.ts';
 import type { BandOverride } from '../document/band-override-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
-import { UPRIGHT_DEG } from '../posture/joint-limits.ts';
 import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS } from './class-limits.ts';
 import { type Finding, type Quantity, SEVERITIES } from './finding.ts';
+import { PERSONAL_LIMIT, withPersonalLimits } from './personal-limits.ts';
 import { distanceToBand, judgedOf, probabilityOutside, severityOf } from './probability.ts';
-import { findQuantity, type QuantityId, quantityDefinition } from './quantities.ts';
+import { findQuantity, quantityDefinition } from './quantities.ts';
 import { keyOf } from './value-table.ts';
 
 /**
@@ -33,8 +32,9 @@ export function judge(
     }
     fit.seats.forEach((seat, index) => {
       if (!seat.athlete) return;
-      const placed = fromCentre(rule, fit, index);
-      collect(judged, seatRule(seat, placed), byKey.get(keyOf(rule.quantity, index)));
+      const placed = seatRule(seat, fromCentre(rule, fit, index));
+      if (placed.min === null && placed.max === null) return;
+      collect(judged, placed, byKey.get(keyOf(rule.quantity, index)));
     });
   }
   const findings = judged.map(({ finding }) => finding);
@@ -95,9 +95,6 @@ function withSupport(finding: Finding, supports: readonly (Support | null)[]): F
   return { ...finding, support: { nearestEdge: support.nearestEdge, inLine: support.inLine } };
 }
 
-/** The key of the source of a band that an athlete's own limit narrowed. */
-const PERSONAL_LIMIT = 'personal-limit';
-
 interface ReasonedRule extends BandRule {
   readonly reason: string;
 }
@@ -139,8 +136,18 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | und
 /** The rows of the band table that hold for this boat, with the class rules of its class. */
 function rulesFor(fit: Fit): BandRule[] {
   const seats = fit.boat.seats.length;
-  return [...BANDS.filter((rule) => rule.crews?.includes(seats) ?? true), ...classRules(fit)];
+  return [...BANDS.filter((rule) => rule.crews?.includes(seats) ?? true), ...classRules(fit), STROKE_LEAN];
 }
+
+/** Nothing is usual of it but what the athlete's own limit says: open on both sides, it is no finding. */
+const STROKE_LEAN: BandRule = {
+  quantity: 'strokeLean',
+  min: null,
+  max: null,
+  source: "coach's own",
+  sourceKey: PERSONAL_LIMIT,
+  part: 'trunk',
+};
 
 function classRules(fit: Fit): BandRule[] {
   if (fit.boat.boatClass === 'none') return [];
@@ -187,37 +194,4 @@ function ownBand(rule: BandRule, override: BandOverride): ReasonedRule {
     sourceKey: 'own',
     reason: override.reason,
   };
-}
-
-/** How each personal limit (degrees of motion) bounds a quantity (radians, included angles). */
-const LIMIT_OF: Readonly<
-  Record<LimitedJoint, { quantity: QuantityId; edge: 'min' | 'max'; at: (deg: number) => number }>
-> = {
-  kneelingKneeFlexion: { quantity: 'kneelingKnee', edge: 'min', at: (d) => toRadians(180 - d) },
-  frontKneeFlexion: { quantity: 'frontKnee', edge: 'min', at: (d) => toRadians(180 - d) },
-  kneelingHipExtension: { quantity: 'kneelingHip', edge: 'max', at: (d) => toRadians(180 + d) },
-  frontHipFlexion: { quantity: 'frontHip', edge: 'min', at: (d) => toRadians(180 - d) },
-  rearAnklePlantarflexion: { quantity: 'rearAnkle', edge: 'max', at: (d) => toRadians(90 + d) },
-  frontAnkleDorsiflexion: { quantity: 'frontAnkle', edge: 'min', at: (d) => toRadians(90 - d) },
-  trunkForward: { quantity: 'trunkPitch', edge: 'max', at: toRadians },
-  trunkSideways: { quantity: 'trunkRoll', edge: 'max', at: (d) => toRadians(Math.max(UPRIGHT_DEG, d)) },
-};
-
-/** Narrows a rule by the athlete's own limits; past a personal limit the finding says stop. */
-function withPersonalLimits(rule: ReasonedRule, seat: Seat): ReasonedRule {
-  let narrowed = rule;
-  for (const limit of seat.athlete?.limits ?? []) {
-    const { quantity, edge, at } = LIMIT_OF[limit.joint];
-    if (quantity !== rule.quantity) continue;
-    const value = at(limit.maxDeg);
-    const reason = limit.reason;
-    const own = { reason, source: "coach's own" as const, sourceKey: PERSONAL_LIMIT };
-    if (edge === 'min' && value > (narrowed.min ?? Number.NEGATIVE_INFINITY)) {
-      narrowed = { ...narrowed, ...own, min: value, stopMin: value };
-    }
-    if (edge === 'max' && value < (narrowed.max ?? Number.POSITIVE_INFINITY)) {
-      narrowed = { ...narrowed, ...own, max: value, stopMax: value };
-    }
-  }
-  return narrowed;
 }

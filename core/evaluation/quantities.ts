@@ -60,6 +60,7 @@ export const QUANTITIES = {
   frontAnkle: seat('rad', degree, 'stance'),
   trunkPitch: seat('rad', degree, 'stance'),
   trunkRoll: seat('rad', degree, 'stance'),
+  strokeLean: seat('rad', degree, 'as-set-usual'),
   pelvisYaw: seat('rad', degree, 'stance'),
   thighPitch: seat('rad', degree, 'stance'),
   hipFlexorStretch: seat('rad', degree, 'stance'),

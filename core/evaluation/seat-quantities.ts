@@ -6,6 +6,7 @@ import type { SeatParts } from '../parts/seat-parts.ts';
 import { lengthsOf } from '../posture/contacts.ts';
 import { excessOf, legChains } from '../posture/reach.ts';
 import type { Stance } from '../posture/stance.ts';
+import { strokePitch } from '../posture/stroke-pitch.ts';
 import type { Support } from '../support/support.ts';
 import type { ShareRange } from '../support/support-polygon.ts';
 import { toRadians } from '../units/angle.ts';
@@ -116,6 +117,7 @@ function asSet({ seat, body }: Pick<SeatState, 'seat' | 'body'>, boat: Boat, ind
     frontHeelForward: frontFoot.forwardM,
     paddleUnderStature: body.stature - paddle.lengthM,
     bladeShare: paddle.bladeLengthM / paddle.lengthM,
+    strokeLean: Math.max(strokePitch(seat, 'catch'), strokePitch(seat, 'exit')),
     strapReleases: STRAP[rearRest.strap],
     floorNonSlip: frontFoot.nonSlip ? 1 : 0,
     padBraced: kneePad.braced ? 1 : 0,

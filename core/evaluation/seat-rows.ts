@@ -219,7 +219,7 @@ function strokeColumns(work: Work): Column[] {
   const { problem, q, response } = work.catch;
   const atCatch = STEP.share * sdOf(stroke.catchPitchDeg);
   const moved = q.map((at, k) => at + atCatch * response.toHeld[TRUNK_PITCH * N + k]!);
-  const atExit = strokePitch(stroke, 'exit') + STEP.share * sdOf(stroke.exitPitchDeg);
+  const atExit = strokePitch(work.state.seat, 'exit') + STEP.share * sdOf(stroke.exitPitchDeg);
   const pitched = { ...stroke, exitPitchDeg: toDegrees(atExit) };
   return [
     columnOf(work, { stances: { catch: stanceAt(problem, moved, work.state.frame) } }, STEP.share),

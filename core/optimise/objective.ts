@@ -32,6 +32,7 @@ const NOT_PLACED: readonly string[] = [
   'floorNonSlip',
   'padBraced',
   'kneelsOnSide',
+  'strokeLean',
   'recessDepth',
   'boatLength',
   'boatMass',

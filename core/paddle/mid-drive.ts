@@ -4,13 +4,16 @@ import { topHandOver } from '../posture/arms.ts';
 import { leaning } from '../posture/leaning.ts';
 import { STROKE_POSTURE } from '../posture/neutral-posture.ts';
 import type { Stance } from '../posture/stance.ts';
-import { strokePitch } from '../posture/stroke-pitch.ts';
+import { forwardLimit, strokePitch } from '../posture/stroke-pitch.ts';
 import type { Radians } from '../units/angle.ts';
 import { USUAL_LEAN } from './usual-drive.ts';
 
 /** The middle of the drive, when the shaft stands upright. Metres, boat frame. */
 export interface MidDrive {
-  /** The usual lean, more or less by as much as the athlete's own catch and exit differ from the usual. */
+  /**
+   * The usual lean, more or less by as much as the athlete's own catch and exit differ from the usual; no farther than a personal
+   * limit on the trunk.
+   */
   readonly trunkPitch: Radians;
   readonly hipZ: number;
   readonly shoulderZ: number;
@@ -22,7 +25,7 @@ export interface MidDrive {
 /** What the middle of the drive is found from. */
 export interface MidDriveInput {
   readonly body: Pick<BodyEstimate, 'stature' | 'lengths'>;
-  readonly seat: Pick<Seat, 'stroke'>;
+  readonly seat: Pick<Seat, 'stroke'> & Partial<Pick<Seat, 'athlete'>>;
   readonly stances: Readonly<Record<'ready' | 'catch', Stance>>;
 }
 
@@ -50,9 +53,9 @@ export const TOP_HAND_MEASURED_SD = 0.02;
  */
 export function midDrive({ body, seat, stances }: MidDriveInput): MidDrive {
   const { trunk, upperArm, forearm, hand } = body.lengths;
-  const own = (stances.catch.angles.trunkPitch + strokePitch(seat.stroke, 'exit')) / 2;
+  const own = (stances.catch.angles.trunkPitch + strokePitch(seat, 'exit')) / 2;
   const usual = (STROKE_POSTURE.catchPitch + STROKE_POSTURE.exitPitch) / 2;
-  const trunkPitch = (USUAL_LEAN + own - usual) as Radians;
+  const trunkPitch = Math.min(USUAL_LEAN + own - usual, Math.max(forwardLimit(seat), own)) as Radians;
   const hipZ = stances.ready.points.midHip.z;
   const shoulderZ = hipZ + trunk.value * leaning(trunkPitch, stances.ready.angles.trunkRoll).up.z;
   const over = seat.stroke.topHandOverM ?? usualTopHand({ upperArm, forearm, hand });

@@ -65,9 +65,9 @@ export function strayedHold(
 }
 
 /** The trunk's pitch that is taken at a moment of the stroke, and its spread between persons, radians; null when ready. */
-export function pitchTaken({ stroke }: Seat, moment: SeenMoment): { at: number; tolerance: number } | null {
+export function pitchTaken(seat: Seat, moment: SeenMoment): { at: number; tolerance: number } | null {
   if (moment === 'ready') return null;
   const tolerance = toRadians(STROKE_PITCH_SD_DEG.usual);
   if (moment === 'drive') return { at: USUAL_LEAN, tolerance };
-  return { at: strokePitch(stroke, moment), tolerance };
+  return { at: strokePitch(seat, moment), tolerance };
 }

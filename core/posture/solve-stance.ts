@@ -66,7 +66,7 @@ function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
     return pin === undefined ? null : toRadians(pin);
   });
   if (phase === 'ready') return pins;
-  pins[STANCE_UNKNOWNS.indexOf('trunkPitch')] = strokePitch(seat.stroke, phase);
+  pins[STANCE_UNKNOWNS.indexOf('trunkPitch')] = strokePitch(seat, phase);
   return pins;
 }
 

@@ -55,6 +55,16 @@ describe('the middle of the drive, worked by hand for a paddler of 1.80 m', () =
     expect(middle.topHandZ).toBeCloseTo(1.1879, 3);
   });
 
+  it('leans no farther than the athlete’s own limit lets the trunk go', () => {
+    const limits = [{ joint: 'trunkForward' as const, maxDeg: 28, reason: 'invented' }];
+    const seat = { stroke: {}, athlete: exampleAthlete({ limits }) };
+    const stances = { ...STANCES, catch: { ...STANCES.catch, ...stanceWith(28) } };
+    expect(midDrive({ body: RATIO_BODY, seat, stances }).trunkPitch / degree).toBeCloseTo(28, 9);
+    // Without it: 35° less by half of the 10° that the catch is short of its usual 38°.
+    const free = midDrive({ body: RATIO_BODY, seat: { stroke: {} }, stances });
+    expect(free.trunkPitch / degree).toBeCloseTo(30, 9);
+  });
+
   it('makes a paddle of 1.70 m with a blade of 60 cm, water at 9 cm', () => {
     const paddle = { lengthM: 1.7, bladeLengthM: 0.6, lowerHandM: 0.7, bladeAngleDeg: 0, massKg: 0.75 };
     const seat = { paddle, stroke: {} };

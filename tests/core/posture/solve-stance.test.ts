@@ -222,6 +222,16 @@ describe('a personal limit', () => {
     expect(over(held)).toBeGreaterThan(-1);
   });
 
+  it('on the trunk binds catch and exit too, unless the coach has set them', () => {
+    const pitch = (phase: 'catch' | 'exit', seat: ReturnType<typeof exampleSeat>) =>
+      degrees(solveStance({ body: man, seat, frame, phase }).angles.trunkPitch);
+    expect(pitch('catch', limited('trunkForward', 20))).toBeCloseTo(20, 9);
+    expect(pitch('exit', limited('trunkForward', 20))).toBeCloseTo(12, 9);
+    expect(pitch('exit', limited('trunkForward', 5))).toBeCloseTo(5, 9);
+    const set = { ...limited('trunkForward', 20), stroke: { catchPitchDeg: 45 } };
+    expect(pitch('catch', set)).toBeCloseTo(45, 9);
+  });
+
   it('says so among what forces the stance', () => {
     const { forcing } = at(limited('kneelingHipExtension', -20));
     expect(forcing.filter(({ residual }) => residual !== 0).map((f) => f.term)).toContain('kneelingHipLimit');

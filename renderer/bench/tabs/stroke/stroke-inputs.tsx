@@ -2,6 +2,7 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../../core/document/seat-schema.ts';
 import { DEFAULT_RATE_PER_MIN } from '../../../../core/document/stroke-defaults.ts';
 import { STROKE_POSTURE } from '../../../../core/posture/neutral-posture.ts';
+import { strokePitch } from '../../../../core/posture/stroke-pitch.ts';
 import { usualDriveForce } from '../../../../core/support/blade-force.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { type MessageKey, say } from '../../../language/messages.ts';
@@ -102,18 +103,26 @@ export function withStroke(
   return { ...fit, seats };
 }
 
+/** What is usual for this athlete: the force goes by the mass, the trunk by the athlete's own limit; null where it is everybody's. */
+function usualFor(athlete: Seat['athlete'], entry: keyof Seat['stroke']): number | null {
+  if (entry === 'driveForceN') return Math.round(usualDriveForce(athlete?.massKg ?? USUAL_MASS_KG));
+  if (entry === 'catchPitchDeg') return degrees(strokePitch({ athlete, stroke: {} }, 'catch'));
+  if (entry === 'exitPitchDeg') return degrees(strokePitch({ athlete, stroke: {} }, 'exit'));
+  return null;
+}
+
 /** How this paddler strokes: every entry may be left to what is usual, which stands under it with its source. */
 export function StrokeInputs() {
   const document = useDocument();
   const format = useFormat();
   const seat = useFit((state) => state.seat);
   const stroke = useFit(({ fit }) => fit.seats[seat]!.stroke);
-  const massKg = useFit(({ fit }) => fit.seats[seat]!.athlete?.massKg ?? USUAL_MASS_KG);
+  const athlete = useFit(({ fit }) => fit.seats[seat]!.athlete);
   const isCrew = useFit(({ fit }) => fit.seats.length > 1);
   return (
     <div className="stroke-inputs">
       {ENTRIES.map(({ entry, label, kind, min, max, usual: generally, source }) => {
-        const usual = entry === 'driveForceN' ? Math.round(usualDriveForce(massKg)) : generally;
+        const usual = usualFor(athlete, entry) ?? generally;
         const what = say(label as 'stroke.rate');
         const step = say('step.set', { what: what });
         const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry }, value);

@@ -1,0 +1,70 @@
+import type { LimitedJoint } from '../document/athlete-schema.ts';
+import type { Seat } from '../document/seat-schema.ts';
+import { UPRIGHT_DEG } from '../posture/joint-limits.ts';
+import { toRadians } from '../units/angle.ts';
+import type { BandRule } from './bands.ts';
+import type { QuantityId } from './quantities.ts';
+
+/** The key of the source of a band that an athlete's own limit narrowed. */
+export const PERSONAL_LIMIT = 'personal-limit';
+
+/**
+ * What a limited joint keeps of room beside its limit, radians: where the usual band leaves less, its other edge steps aside. Who must
+ * not bend the knee past 50° never has it at the usual 125° and less; a narrower band would call every setting wrong (estimate).
+ */
+const LEAST_ROOM = toRadians(20);
+
+/** How a personal limit (degrees of motion) bounds quantities (radians, included angles), and from which side. */
+interface Bound {
+  readonly quantities: readonly QuantityId[];
+  readonly edge: 'min' | 'max';
+  readonly at: (deg: number) => number;
+  /** The limit holds the other way as well. */
+  readonly bothWays?: true;
+}
+
+const LIMIT_OF: Readonly<Record<LimitedJoint, Bound>> = {
+  kneelingKneeFlexion: { quantities: ['kneelingKnee'], edge: 'min', at: (d) => toRadians(180 - d) },
+  frontKneeFlexion: { quantities: ['frontKnee'], edge: 'min', at: (d) => toRadians(180 - d) },
+  kneelingHipExtension: { quantities: ['kneelingHip'], edge: 'max', at: (d) => toRadians(180 + d) },
+  frontHipFlexion: { quantities: ['frontHip'], edge: 'min', at: (d) => toRadians(180 - d) },
+  rearAnklePlantarflexion: { quantities: ['rearAnkle'], edge: 'max', at: (d) => toRadians(90 + d) },
+  frontAnkleDorsiflexion: { quantities: ['frontAnkle'], edge: 'min', at: (d) => toRadians(90 - d) },
+  trunkForward: { quantities: ['trunkPitch', 'strokeLean'], edge: 'max', at: toRadians },
+  trunkSideways: {
+    quantities: ['trunkRoll'],
+    edge: 'max',
+    at: (d) => toRadians(Math.max(UPRIGHT_DEG, d)),
+    bothWays: true,
+  },
+};
+
+/**
+ * Narrows a rule by the athlete's own limits; past a personal limit the finding says stop. A limit beyond the band's other edge moves
+ * that edge out of its way: a band is never empty, and never narrower than 20° for a limit's sake.
+ */
+export function withPersonalLimits<Rule extends BandRule & { readonly reason: string }>(
+  rule: Rule,
+  seat: Seat,
+): Rule {
+  let narrowed = rule;
+  for (const { joint, maxDeg, reason } of seat.athlete?.limits ?? []) {
+    const bound = LIMIT_OF[joint];
+    if (!bound.quantities.includes(rule.quantity)) continue;
+    const at = bound.at(maxDeg);
+    const own = { reason, source: "coach's own" as const, sourceKey: PERSONAL_LIMIT };
+    if (bound.edge === 'min' && at > (narrowed.min ?? Number.NEGATIVE_INFINITY))
+      narrowed = { ...narrowed, ...own, min: at, stopMin: at };
+    if (bound.edge === 'max' && at < (narrowed.max ?? Number.POSITIVE_INFINITY))
+      narrowed = { ...narrowed, ...own, max: at, stopMax: at, ...(bound.bothWays && { stopMin: -at }) };
+  }
+  return narrowed === rule ? rule : withRoom(narrowed);
+}
+
+/** The band with room beside the edge that a limit set: the other edge steps aside. */
+function withRoom<Rule extends BandRule>(rule: Rule): Rule {
+  const { min, max, stopMin, stopMax } = rule;
+  if (min === null || max === null || max - min >= LEAST_ROOM) return rule;
+  if (stopMin === min) return { ...rule, max: min + LEAST_ROOM };
+  return { ...rule, min: Math.max(stopMin ?? Number.NEGATIVE_INFINITY, (stopMax ?? max) - LEAST_ROOM) };
+}
