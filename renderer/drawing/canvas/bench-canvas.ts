@@ -1,4 +1,3 @@
-import type { Layer } from 'konva/lib/Layer.js';
 import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
@@ -27,7 +26,7 @@ import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene 
 import { CARD, layOutSheet, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
 import { strokePictures } from '../view/stroke-pictures.ts';
 import { type Camera, cockpitCamera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
-import { PaperLayer } from './paper-layer.ts';
+import { Paper } from './paper.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
 export type Showing = 'seat' | 'boat';
@@ -51,7 +50,7 @@ export class BenchCanvas {
   private readonly document: FitDocument;
   private readonly view: BenchView;
   private readonly host: HTMLElement;
-  private readonly layers: ReadonlyMap<LayerName, PaperLayer>;
+  private readonly paper: Paper;
   private readonly parts: readonly Part[];
   private readonly ghosts = createEvaluator();
   private readonly stroke = strokePictures();
@@ -80,14 +79,14 @@ export class BenchCanvas {
     document: FitDocument;
     view: BenchView;
     host: HTMLElement;
-    /** The layers that React has made. */
-    layers: Readonly<Record<LayerName, Layer>>;
+    /** Where the canvases go. */
+    paper: HTMLDivElement;
     format: Format;
   }) {
     this.document = given.document;
     this.view = given.view;
     this.host = given.host;
-    this.layers = new Map(LAYERS.map((name) => [name, new PaperLayer(given.layers[name])]));
+    this.paper = new Paper(given.paper);
     this.format = given.format;
     this.palette = readPalette(given.host);
     this.picture = this.pictureNow();
@@ -114,7 +113,7 @@ export class BenchCanvas {
 
   /** Paints a layer's parts in turn. */
   private paint(name: LayerName, scene: Scene): void {
-    this.layers.get(name)!.draw((context) => {
+    this.paper.draw(name, (context) => {
       const pen = new Pen(context, this.palette);
       for (const part of this.parts) if (part.layer === name) part.paint(pen, scene);
     });
@@ -191,12 +190,13 @@ export class BenchCanvas {
   resize(width: number, height: number): void {
     if (width < 1 || height < 1) return;
     this.size = { width, height };
+    this.paper.resize(this.size);
     this.showAll(this.showing);
   }
 
   /** Pixels of the screen in one CSS pixel. */
   setDensity(density: number): void {
-    for (const layer of this.layers.values()) layer.setDensity(density);
+    this.paper.setDensity(density);
     this.invalidate(ALL);
   }
 
@@ -292,6 +292,6 @@ export class BenchCanvas {
     cancelAnimationFrame(this.frame);
     clearTimeout(this.labelsLater ?? undefined);
     for (const stop of this.stops) stop();
-    for (const layer of this.layers.values()) layer.remove();
+    this.paper.remove();
   }
 }
