@@ -90,10 +90,7 @@ export function createLibraryLink(): LibraryLink {
     const ended = link;
     link = null;
     if (!ended) return;
-    ended.isOver = true;
-    await Promise.allSettled([ended.sql.end({ timeout: 1 }), ended.ears?.end({ timeout: 0 })]);
-    await ended.under;
-    ended.local.close();
+    await closeLink(ended);
   };
   return {
     state: () => (link ? stateOf(link) : NOBODY),
@@ -114,25 +111,14 @@ export function createLibraryLink(): LibraryLink {
     async leave() {
       const came = link?.local.listCame() ?? [];
       await end();
-      const { folder } = program!.store;
-      forgetLogin(folder);
-      for (const ending of ['', '-wal', '-shm', '-journal'])
-        rmSync(join(folder, LIBRARY_FILE + ending), { force: true });
+      forgetLibrary(program!.store.folder);
       return came;
     },
     async ask(question) {
-      if (!link) return null;
-      const sql = openLibrary(link.address);
-      try {
-        return await question(sql);
-      } finally {
-        await sql.end({ timeout: 1 });
-      }
+      return link && askOnce(link.address, question);
     },
     exported(athleteIds) {
-      if (!link || athleteIds.length === 0) return;
-      const before = exportsIn(link.local);
-      link.local.note(EXPORTS, JSON.stringify([...new Set([...before, ...athleteIds])]));
+      if (link && athleteIds.length > 0) noteExport(link.local, athleteIds);
     },
     async open(fitId) {
       if (!link || link.openFit === fitId) return;
@@ -146,6 +132,31 @@ export function createLibraryLink(): LibraryLink {
       void end();
     },
   };
+}
+
+/** Ends a link: its connections at once, its own files once the call under way is over. */
+async function closeLink(link: Link): Promise<void> {
+  link.isOver = true;
+  await Promise.allSettled([link.sql.end({ timeout: 1 }), link.ears?.end({ timeout: 0 })]);
+  await link.under;
+  link.local.close();
+}
+
+/** Removes from this computer how it shares, and what it knows of its library. */
+function forgetLibrary(folder: string): void {
+  forgetLogin(folder);
+  for (const ending of ['', '-wal', '-shm', '-journal'])
+    rmSync(join(folder, LIBRARY_FILE + ending), { force: true });
+}
+
+/** Asks one question over a connection of its own. */
+async function askOnce<T>(address: LibraryAddress, question: (sql: Library) => Promise<T>): Promise<T> {
+  const sql = openLibrary(address);
+  try {
+    return await question(sql);
+  } finally {
+    await sql.end({ timeout: 1 });
+  }
 }
 
 function openLink(program: Program, address: LibraryAddress): Link {
@@ -260,6 +271,10 @@ const EXPORTS = 'exports';
 
 function exportsIn(local: LocalState): string[] {
   return JSON.parse(local.noted(EXPORTS) ?? '[]') as string[];
+}
+
+function noteExport(local: LocalState, athleteIds: readonly string[]): void {
+  local.note(EXPORTS, JSON.stringify([...new Set([...exportsIn(local), ...athleteIds])]));
 }
 
 async function tellExports({ sql, local }: Link): Promise<void> {

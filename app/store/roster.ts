@@ -5,7 +5,7 @@ import { boatSchema } from '../../core/document/boat-schema.ts';
 import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
-import { documentWords } from './document-words.ts';
+import { documentWords, type Listed } from './document-words.ts';
 import { LISTED_ENTRIES } from './join-people.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
@@ -30,17 +30,19 @@ interface Row {
   readonly archivedAt: string | null;
 }
 
-function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
+interface RosterShape<D, R> {
   table: 'athletes' | 'boats' | 'paddles';
   column: 'athlete' | 'boat' | 'paddle';
-  schema: S;
-  record: (document: z.output<S>, row: Row) => R;
+  schema: z.ZodType<D>;
+  record: (document: D, row: Row) => R;
   /** A condition on the rows that are listed. */
   listed?: string;
   /** What is kept besides a saved document, in the same transaction. */
-  kept?: (store: Store, id: string, document: z.output<S>) => void;
-}): Roster<z.output<S>, R> {
-  const { table, column, schema } = shape;
+  kept?: (store: Store, id: string, document: D) => void;
+}
+
+function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D, R>): Roster<D, R> {
+  const { table, column, schema, listed = 'true' } = shape;
   const columns = `id, ${column} AS document, changed_at AS changedAt, archived_at AS archivedAt`;
 
   function recordOf(store: Store, row: Row | undefined): R | null {
@@ -60,7 +62,7 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
       return store.db
         .prepare<[number, string, number, number], Row>(
           `SELECT ${columns} FROM ${table} WHERE (archived_at IS NOT NULL) = ? AND search LIKE ? ESCAPE '\\'
-             AND ${shape.listed ?? 'true'}
+             AND ${listed}
            ORDER BY search, id LIMIT ? OFFSET ?`,
         )
         .all(archived ? 1 : 0, searchPattern(search), limit, offset)
@@ -69,15 +71,8 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
     },
     save(store, document) {
       const id = document.id ?? randomUUID();
-      const at = now(store);
       return tracked(store, { kind: column, id }, () => {
-        store.db
-          .prepare(
-            `INSERT INTO ${table} (id, name, search, ${column}, created_at, changed_at) VALUES (?, ?, ?, ?, ?, ?)
-             ON CONFLICT (id) DO UPDATE SET name = excluded.name, search = excluded.search,
-               ${column} = excluded.${column}, changed_at = excluded.changed_at`,
-          )
-          .run(id, document.name, documentWords(document), JSON.stringify({ ...document, id }), at, at);
+        writeDocument(store, shape, { ...document, id });
         putBack(store, { table, rowId: id });
         shape.kept?.(store, id, document);
         return get(store, id)!;
@@ -96,16 +91,30 @@ function roster<S extends z.ZodType<{ id?: string; name: string }>, R>(shape: {
   };
 }
 
+/** Writes a row, or writes it anew. */
+function writeDocument(
+  store: Store,
+  { table, column }: Pick<RosterShape<never, unknown>, 'table' | 'column'>,
+  document: Listed & { id: string },
+): void {
+  const at = now(store);
+  store.db
+    .prepare(
+      `INSERT INTO ${table} (id, name, search, ${column}, created_at, changed_at) VALUES (?, ?, ?, ?, ?, ?)
+       ON CONFLICT (id) DO UPDATE SET name = excluded.name, search = excluded.search,
+         ${column} = excluded.${column}, changed_at = excluded.changed_at`,
+    )
+    .run(document.id, document.name, documentWords(document), JSON.stringify(document), at, at);
+}
+
+/** What a record tells beside its document. */
+const aboutRow = ({ id, archivedAt, changedAt }: Row) => ({ id, archived: archivedAt !== null, changedAt });
+
 export const athletes: Roster<z.output<typeof athleteSchema>, AthleteRecord> = roster({
   table: 'athletes',
   column: 'athlete',
   schema: athleteSchema,
-  record: (athlete, row) => ({
-    id: row.id,
-    athlete,
-    archived: row.archivedAt !== null,
-    changedAt: row.changedAt,
-  }),
+  record: (athlete, row) => ({ ...aboutRow(row), athlete }),
   kept: recordBody,
   listed: LISTED_ENTRIES,
 });
@@ -114,7 +123,7 @@ export const boats: Roster<z.output<typeof boatSchema>, BoatRecord> = roster({
   table: 'boats',
   column: 'boat',
   schema: boatSchema,
-  record: (boat, row) => ({ id: row.id, boat, archived: row.archivedAt !== null, changedAt: row.changedAt }),
+  record: (boat, row) => ({ ...aboutRow(row), boat }),
 });
 
 /** The club's paddles. */
@@ -122,10 +131,5 @@ export const paddles: Roster<z.output<typeof stockPaddleSchema>, PaddleRecord> =
   table: 'paddles',
   column: 'paddle',
   schema: stockPaddleSchema,
-  record: (paddle, row) => ({
-    id: row.id,
-    paddle,
-    archived: row.archivedAt !== null,
-    changedAt: row.changedAt,
-  }),
+  record: (paddle, row) => ({ ...aboutRow(row), paddle }),
 });

@@ -37,47 +37,11 @@ export interface Evaluator {
  * estimated, where the caller has one already.
  */
 export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bodyOfAthlete): Evaluator {
-  const bodies = new WeakMap<Athlete, BodyEstimate>();
-  const solved = new WeakMap<Seat, SeatState>();
+  const bodyFor = kept(bodyOf);
+  const spreadsOf = kept(heldSpreads);
+  const boatFor = lastBoatState();
+  const seatFor = keptSeats(bodyFor);
   const judgedValues = judgedValuesFinder();
-  const heldBefore = new WeakMap<Report, Spreads>();
-  let lastBoat: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
-
-  function bodyFor(athlete: Athlete): BodyEstimate {
-    const known = bodies.get(athlete);
-    if (known) return known;
-    const body = bodyOf(athlete);
-    bodies.set(athlete, body);
-    return body;
-  }
-
-  function boatFor({ boat, water, heelDeg }: Fit): BoatState {
-    const known = lastBoat;
-    if (known?.key.boat === boat && known.key.water === water && known.key.heelDeg === heelDeg)
-      return known.state;
-    const sameHull = known?.key.boat === boat ? known.state.hull : undefined;
-    const state = boatState({ boat, water, heelDeg }, sameHull);
-    lastBoat = { key: { boat, water, heelDeg }, state };
-    return state;
-  }
-
-  /** One hand moves one seat: the others of a crew are known from the step before. */
-  function seatFor({ boat }: Fit, seat: Seat, index: number): SeatState | null {
-    if (!seat.athlete) return null;
-    const frame = seatFrame(boat, seat, index);
-    const known = solved.get(seat);
-    if (known && sameFrame(known.frame, frame)) return known;
-    const state = solveSeat({ seat, body: bodyFor(seat.athlete), frame });
-    solved.set(seat, state);
-    return state;
-  }
-
-  /** The spreads of a report that a whole gesture holds. */
-  function spreadsOf(held: Report): Spreads {
-    const known = heldBefore.get(held) ?? heldSpreads(held);
-    heldBefore.set(held, known);
-    return known;
-  }
 
   function compute(fit: Fit, start: Report | null): Computed {
     const seats = fit.seats.map((seat, index) => seatFor(fit, seat, index));
@@ -102,9 +66,54 @@ export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bod
       return reportOf(fit, computed, { spreads: spreadsOf(held), unknowns: () => held.unknowns });
     },
     judgedHolding(fit, held) {
-      const bodyOf = ({ athlete }: Seat) => athlete && bodyFor(athlete);
-      return judgedValues(fit, { boat: boatFor(fit), bodyOf, held, spreads: spreadsOf(held) });
+      const bodyOfSeat = ({ athlete }: Seat) => athlete && bodyFor(athlete);
+      return judgedValues(fit, {
+        boat: boatFor(fit),
+        bodyOf: bodyOfSeat,
+        held,
+        spreads: spreadsOf(held),
+      });
     },
+  };
+}
+
+/** Computes once for each object, and keeps the answer as long as the object is there. */
+function kept<K extends object, V>(compute: (of: K) => V): (of: K) => V {
+  const known = new WeakMap<K, V>();
+  return (of) => {
+    const before = known.get(of);
+    if (before !== undefined) return before;
+    const value = compute(of);
+    known.set(of, value);
+    return value;
+  };
+}
+
+/** The state of the boat asked for last is kept: a hand moves fittings far more often than it changes boats. */
+function lastBoatState(): (fit: Fit) => BoatState {
+  let last: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
+  return ({ boat, water, heelDeg }) => {
+    const known = last;
+    if (known?.key.boat === boat && known.key.water === water && known.key.heelDeg === heelDeg)
+      return known.state;
+    const sameHull = known?.key.boat === boat ? known.state.hull : undefined;
+    const state = boatState({ boat, water, heelDeg }, sameHull);
+    last = { key: { boat, water, heelDeg }, state };
+    return state;
+  };
+}
+
+/** One hand moves one seat: the others of a crew are known from the step before. */
+function keptSeats(bodyFor: (athlete: Athlete) => BodyEstimate) {
+  const solved = new WeakMap<Seat, SeatState>();
+  return ({ boat }: Fit, seat: Seat, index: number): SeatState | null => {
+    if (!seat.athlete) return null;
+    const frame = seatFrame(boat, seat, index);
+    const known = solved.get(seat);
+    if (known && sameFrame(known.frame, frame)) return known;
+    const state = solveSeat({ seat, body: bodyFor(seat.athlete), frame });
+    solved.set(seat, state);
+    return state;
   };
 }
 

@@ -11,6 +11,7 @@ import {
   ring,
   shifted,
   type TemplateDrawing,
+  type TemplateShape,
   words,
 } from './template-drawing.ts';
 
@@ -24,66 +25,81 @@ const VIEW_GAP_MM = 34;
  */
 export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
   const { say } = out.work.words;
-  const { rest } = out.fittings;
-  const { units } = out.work.options;
-  const { footAhead, depthBehind, halfWidth, height, slope, tiltDeg, bedAft } = rest;
-  const holes = out.holes.find(({ fitting }) => fitting === 'rearRest');
-  const radius = (holes?.diameterMm ?? 0) / 2;
-  const bolts = (holes?.bolts ?? []).map((bolt) => toBlock(rest.place, bolt));
+  const { footAhead, halfWidth, height } = out.fittings.rest;
   const down = -halfWidth - VIEW_GAP_MM - height;
-  const right = footAhead + VIEW_GAP_MM;
   return {
     id: 'rear-rest',
     title: say('template.rest'),
     seen: say('template.rest.seen'),
     shapes: [
-      ring('outline', restBaseCorners(rest)),
-      line('edge', [0, halfWidth], [0, -halfWidth]),
-      ...bolts.flatMap((at) => [circle('drillNow', at, radius), ...cross('drillNow', at, radius + 3)]),
-      ...cross('centreMark', [0, 0], 5),
-      words('R1', [2, halfWidth - 5]),
-      words('R2', [2, -halfWidth + 2]),
-      words(say('template.bearing-edge'), [2, -halfWidth - 4], { height: 2.5 }),
-      dimension([-depthBehind, -halfWidth], [-depthBehind, halfWidth], {
-        offset: 10,
-        text: figureOf(2 * halfWidth, units),
-      }),
-      dimension([-depthBehind, halfWidth], [footAhead, halfWidth], {
-        offset: 10,
-        text: figureOf(depthBehind + footAhead, units),
-      }),
-      words(say('template.plan'), [-depthBehind, -halfWidth - 12]),
-      ...shifted(
-        [
-          ring('outline', restProfile(rest)),
-          dimension([-depthBehind, bedAft], [-depthBehind, height], {
-            offset: 10,
-            text: figureOf(height - bedAft, units),
-          }),
-          words(`${tiltDeg.toFixed(0)}°`, [footAhead + 3, 2]),
-          words(say('template.profile'), [-depthBehind, -8]),
-        ],
-        [0, down],
-      ),
-      ...shifted(
-        [
-          ring('outline', [
-            [0, 0],
-            [2 * halfWidth, 0],
-            [2 * halfWidth, slope],
-            [0, slope],
-          ]),
-          line('axis', [halfWidth, -2], [halfWidth, slope + 4]),
-          dimension([2 * halfWidth, 0], [2 * halfWidth, slope], {
-            offset: -10,
-            text: figureOf(slope, units),
-          }),
-          words(say('template.rest.face'), [0, -8]),
-        ],
-        [right, down],
-      ),
+      ...restPlan(out),
+      ...shifted(restSide(out), [0, down]),
+      ...shifted(restFace(out), [footAhead + VIEW_GAP_MM, down]),
     ],
   };
+}
+
+/** The wedge from above with its bolts, millimetres from the middle of the bearing edge. */
+function restPlan(out: SeatSetOut): TemplateShape[] {
+  const { say } = out.work.words;
+  const { rest } = out.fittings;
+  const { units } = out.work.options;
+  const { footAhead, depthBehind, halfWidth } = rest;
+  const holes = out.holes.find(({ fitting }) => fitting === 'rearRest');
+  const radius = (holes?.diameterMm ?? 0) / 2;
+  const bolts = (holes?.bolts ?? []).map((bolt) => toBlock(rest.place, bolt));
+  return [
+    ring('outline', restBaseCorners(rest)),
+    line('edge', [0, halfWidth], [0, -halfWidth]),
+    ...bolts.flatMap((at) => [circle('drillNow', at, radius), ...cross('drillNow', at, radius + 3)]),
+    ...cross('centreMark', [0, 0], 5),
+    words('R1', [2, halfWidth - 5]),
+    words('R2', [2, -halfWidth + 2]),
+    words(say('template.bearing-edge'), [2, -halfWidth - 4], { height: 2.5 }),
+    dimension([-depthBehind, -halfWidth], [-depthBehind, halfWidth], {
+      offset: 10,
+      text: figureOf(2 * halfWidth, units),
+    }),
+    dimension([-depthBehind, halfWidth], [footAhead, halfWidth], {
+      offset: 10,
+      text: figureOf(depthBehind + footAhead, units),
+    }),
+    words(say('template.plan'), [-depthBehind, -halfWidth - 12]),
+  ];
+}
+
+/** The wedge from the side, bearing edge at 0, millimetres. */
+function restSide(out: SeatSetOut): TemplateShape[] {
+  const { rest } = out.fittings;
+  const { footAhead, depthBehind, height, tiltDeg, bedAft } = rest;
+  return [
+    ring('outline', restProfile(rest)),
+    dimension([-depthBehind, bedAft], [-depthBehind, height], {
+      offset: 10,
+      text: figureOf(height - bedAft, out.work.options.units),
+    }),
+    words(`${tiltDeg.toFixed(0)}°`, [footAhead + 3, 2]),
+    words(out.work.words.say('template.profile'), [-depthBehind, -8]),
+  ];
+}
+
+/** The face square on, at its true size, millimetres from its lower left corner. */
+function restFace(out: SeatSetOut): TemplateShape[] {
+  const { halfWidth, slope } = out.fittings.rest;
+  return [
+    ring('outline', [
+      [0, 0],
+      [2 * halfWidth, 0],
+      [2 * halfWidth, slope],
+      [0, slope],
+    ]),
+    line('axis', [halfWidth, -2], [halfWidth, slope + 4]),
+    dimension([2 * halfWidth, 0], [2 * halfWidth, slope], {
+      offset: -10,
+      text: figureOf(slope, out.work.options.units),
+    }),
+    words(out.work.words.say('template.rest.face'), [0, -8]),
+  ];
 }
 
 /**

@@ -27,99 +27,111 @@ const PAUSE_MS = 250;
 /** Waits between tries, milliseconds; the last one repeats. */
 const RETRY_MS = [1000, 2000, 4000, 8000, 15000] as const;
 
-/** Brings the newest state of one fit to the disk, one call at a time, and tries again when it fails. */
-export interface Autosave {
-  keep(fit: Fit): void;
-  /** The fit as it stands was kept as a revision at this instant, and its draft is gone from the disk. */
-  keptAsRevision(savedAt: string): void;
-  /** Sends at once what is still waiting (the page is going away, or a person asks to try again). */
-  flush(): Promise<void>;
-  /** Forgets what is waiting; nothing is sent any more. */
-  stop(): void;
+interface AutosaveOptions {
+  readonly fitId: string;
+  readonly savedAt: string | null;
+  readonly keep: Keep;
+  readonly tell: (state: KeepingState) => void;
 }
 
-export function createAutosave(options: {
-  fitId: string;
-  savedAt: string | null;
-  keep: Keep;
-  tell: (state: KeepingState) => void;
-}): Autosave {
-  let waiting: Fit | null = null;
-  let savedAt = options.savedAt;
+/** Brings the newest state of one fit to the disk, one call at a time, and tries again when it fails. */
+export class Autosave {
+  private readonly options: AutosaveOptions;
+  private waiting: Fit | null = null;
+  private savedAt: string | null;
   /** The draft on the disk that the next one follows; null when there is none. */
-  let base = options.savedAt;
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  let sending: Promise<void> | null = null;
-  let failures = 0;
+  private base: string | null;
+  private timer: ReturnType<typeof setTimeout> | null = null;
+  private sending: Promise<void> | null = null;
+  private failures = 0;
 
-  function later(ms: number): void {
-    if (timer !== null) clearTimeout(timer);
-    timer = setTimeout(() => {
-      timer = null;
-      void send();
+  constructor(options: AutosaveOptions) {
+    this.options = options;
+    this.savedAt = options.savedAt;
+    this.base = options.savedAt;
+  }
+
+  keep(fit: Fit): void {
+    this.waiting = fit;
+    if (this.failures > 0) return;
+    this.tell('keeping');
+    this.later(PAUSE_MS);
+  }
+
+  /** The fit as it stands was kept as a revision at this instant, and its draft is gone from the disk. */
+  keptAsRevision(at: string): void {
+    this.savedAt = at;
+    this.base = null;
+    this.tell('kept');
+  }
+
+  /** Sends at once what is still waiting (the page is going away, or a person asks to try again). */
+  async flush(): Promise<void> {
+    this.stopTimer();
+    await this.send();
+    if (this.waiting && this.failures === 0) await this.send();
+  }
+
+  /** Forgets what is waiting; nothing is sent any more. */
+  stop(): void {
+    this.stopTimer();
+    this.waiting = null;
+  }
+
+  private tell(keeping: Keeping, problem: { message: string; retrying: boolean } | null = null): void {
+    const { message: keepProblem = null, retrying = false } = problem ?? {};
+    this.options.tell({ keeping, savedAt: this.savedAt, keepProblem, retrying });
+  }
+
+  private stopTimer(): void {
+    if (this.timer !== null) clearTimeout(this.timer);
+    this.timer = null;
+  }
+
+  private later(ms: number): void {
+    this.stopTimer();
+    this.timer = setTimeout(() => {
+      this.timer = null;
+      void this.send();
     }, ms);
   }
 
-  async function send(): Promise<void> {
-    if (sending) return sending;
-    if (!waiting) return;
-    const fit = waiting;
-    waiting = null;
-    sending = attempt(fit).then((outcome) => {
-      sending = null;
-      settle(outcome, fit);
+  private async send(): Promise<void> {
+    if (this.sending) return this.sending;
+    if (!this.waiting) return;
+    const fit = this.waiting;
+    this.waiting = null;
+    this.sending = this.attempt(fit).then((outcome) => {
+      this.sending = null;
+      this.settle(outcome, fit);
     });
-    return sending;
+    return this.sending;
   }
 
-  async function attempt(fit: Fit): Promise<KeepOutcome> {
+  private async attempt(fit: Fit): Promise<KeepOutcome> {
+    const { keep, fitId } = this.options;
     try {
-      return await options.keep({ id: options.fitId, fit, basedOn: base });
+      return await keep({ id: fitId, fit, basedOn: this.base });
     } catch (error) {
       return { kind: 'failed', message: error instanceof Error ? error.message : String(error) };
     }
   }
 
-  function settle(outcome: KeepOutcome, fit: Fit): void {
+  private settle(outcome: KeepOutcome, fit: Fit): void {
     if (outcome.kind === 'kept') {
-      failures = 0;
-      savedAt = outcome.savedAt;
-      base = outcome.savedAt;
-      options.tell({ keeping: waiting ? 'keeping' : 'kept', savedAt, keepProblem: null, retrying: false });
-      if (waiting) later(PAUSE_MS);
+      this.failures = 0;
+      this.savedAt = outcome.savedAt;
+      this.base = outcome.savedAt;
+      this.tell(this.waiting ? 'keeping' : 'kept');
+      if (this.waiting) this.later(PAUSE_MS);
       return;
     }
-    waiting ??= fit;
+    this.waiting ??= fit;
     const retrying = outcome.kind === 'failed';
-    options.tell({ keeping: 'failed', savedAt, keepProblem: outcome.message, retrying });
+    this.tell('failed', { message: outcome.message, retrying });
     if (retrying) {
-      later(RETRY_MS[Math.min(failures, RETRY_MS.length - 1)]!);
-      failures += 1;
+      this.later(RETRY_MS[Math.min(this.failures, RETRY_MS.length - 1)]!);
+      this.failures += 1;
     }
   }
-
-  return {
-    keep(fit) {
-      waiting = fit;
-      if (failures > 0) return;
-      options.tell({ keeping: 'keeping', savedAt, keepProblem: null, retrying: false });
-      later(PAUSE_MS);
-    },
-    keptAsRevision(at) {
-      savedAt = at;
-      base = null;
-      options.tell({ keeping: 'kept', savedAt, keepProblem: null, retrying: false });
-    },
-    async flush() {
-      if (timer !== null) clearTimeout(timer);
-      timer = null;
-      await send();
-      if (waiting && failures === 0) await send();
-    },
-    stop() {
-      if (timer !== null) clearTimeout(timer);
-      timer = null;
-      waiting = null;
-    },
-  };
 }

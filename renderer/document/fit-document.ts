@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
-import { createAutosave, type Keep, type KeepingState } from './autosave.ts';
+import { Autosave, type Keep, type KeepingState } from './autosave.ts';
 import { createEditHistory, type EditHistory } from './edit-history.ts';
 
 /** Nudges of the same name closer together than this are one step of undo, milliseconds. */
@@ -107,7 +107,7 @@ export function createFitDocument(options: {
     keepProblem: null,
     retrying: false,
   }));
-  const keeper = createAutosave({
+  const keeper = new Autosave({
     fitId: options.fitId,
     savedAt: options.savedAt ?? null,
     keep: options.keep,

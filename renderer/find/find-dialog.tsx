@@ -37,6 +37,14 @@ function useChoices(text: string): { choices: Choice[]; settled: boolean } {
   return { choices, settled: value !== null };
 }
 
+/** What a key does: takes the chosen one, or goes one on (1) or back (−1). */
+function keyAct({ nativeEvent, key }: React.KeyboardEvent): 'take' | 1 | -1 | null {
+  if (nativeEvent.isComposing) return null;
+  if (key === 'Enter') return 'take';
+  if (key === 'ArrowDown') return 1;
+  return key === 'ArrowUp' ? -1 : null;
+}
+
 /** One line to type in; below it what can be done and gone to. The keyboard alone is enough. */
 export function FindDialog({ onDone }: { onDone: () => void }) {
   const id = useId();
@@ -56,16 +64,12 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
   }
 
   function onKey(event: React.KeyboardEvent): void {
-    if (event.nativeEvent.isComposing) return;
-    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
-    if (step !== undefined && choices.length > 0) {
-      event.preventDefault();
-      setAt((chosen + step + choices.length) % choices.length);
-    }
-    if (event.key === 'Enter') {
-      event.preventDefault();
-      take(choices[chosen]);
-    }
+    const act = keyAct(event);
+    if (act === null) return;
+    if (act === 'take') take(choices[chosen]);
+    else if (choices.length > 0) setAt((chosen + act + choices.length) % choices.length);
+    else return;
+    event.preventDefault();
   }
 
   return (
@@ -84,19 +88,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
         onKey={onKey}
       />
       <div className="reach-list" ref={list} id={`${id}-list`} role="listbox" aria-label={say('reach.title')}>
-        {(['do', 'things'] as const).map((group) => (
-          <ChoiceGroup
-            key={group}
-            id={id}
-            title={say(`reach.${group}`)}
-            choices={choices
-              .map((choice, index) => ({ choice, index }))
-              .filter((c) => c.choice.group === group)}
-            chosen={chosen}
-            onPoint={setAt}
-            onTake={take}
-          />
-        ))}
+        <ChoiceGroups id={id} choices={choices} chosen={chosen} onPoint={setAt} onTake={take} />
       </div>
       {choices.length === 0 && settled && (
         <p className="soft" role="status">
@@ -142,14 +134,32 @@ function FindEntry(props: {
   );
 }
 
-function ChoiceGroup(props: {
-  id: string;
-  title: string;
-  choices: readonly { choice: Choice; index: number }[];
-  chosen: number;
-  onPoint: (index: number) => void;
-  onTake: (choice: Choice) => void;
-}) {
+interface ChoicesProps {
+  readonly id: string;
+  readonly choices: readonly Choice[];
+  readonly chosen: number;
+  readonly onPoint: (index: number) => void;
+  readonly onTake: (choice: Choice) => void;
+}
+
+function ChoiceGroups({ choices, ...props }: ChoicesProps) {
+  const placed = choices.map((choice, index) => ({ choice, index }));
+  return (['do', 'things'] as const).map((group) => (
+    <ChoiceGroup
+      key={group}
+      {...props}
+      title={say(`reach.${group}`)}
+      choices={placed.filter(({ choice }) => choice.group === group)}
+    />
+  ));
+}
+
+function ChoiceGroup(
+  props: Omit<ChoicesProps, 'choices'> & {
+    title: string;
+    choices: readonly { choice: Choice; index: number }[];
+  },
+) {
   const { id, title, choices, chosen } = props;
   if (choices.length === 0) return null;
   return (

@@ -30,95 +30,90 @@ interface RosterProps<T> {
   readonly empty: React.ReactNode;
 }
 
-/** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */
-export function RosterList<T extends Listable>(props: RosterProps<T>) {
-  const { duplicate } = props;
-  const [search, setSearch] = useState('');
-  const [aside, setAside] = useState(false);
+/** The records of a list, and what is done with them. */
+function useRoster<T extends Listable>(of: Listed, { aside, search }: { aside: boolean; search: string }) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
-  const [ids, choose] = useState<readonly string[]>([]);
-  const listed = useCall(`${props.of}.list` as 'fits.list', { archived: aside, search, limit: 1000 });
-  const records = listed.value as unknown as readonly T[] | null;
+  const listed = useCall(`${of}.list` as 'fits.list', { archived: aside, search, limit: 1000 });
 
   /** Does one thing to each of them in turn; the first refusal is told, and the list fetched anew. */
   async function each(
-    some: readonly string[],
+    ids: readonly string[],
     act: (id: string) => Promise<CallResult<unknown>>,
   ): Promise<void> {
     const results: CallResult<unknown>[] = [];
-    for (const id of some) results.push(await act(id));
+    for (const id of ids) results.push(await act(id));
     const refused = results.find((result) => !result.ok);
     setRefusal(refused && !refused.ok ? refused.error : null);
     listed.reload();
   }
-  const moveName = `${props.of}.${aside ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
-  const moveAll = (some: readonly string[]) => each(some, (id) => call(moveName, { id }));
-  const move = (record: T) => moveAll([record.id]);
+  const moveName = `${of}.${aside ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
+  const move = (ids: readonly string[]) => each(ids, (id) => call(moveName, { id }));
+  return { listed, records: listed.value as unknown as readonly T[] | null, refusal, each, move };
+}
+
+/** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */
+export function RosterList<T extends Listable>(props: RosterProps<T>) {
+  const [search, setSearch] = useState('');
+  const [aside, setAside] = useState(false);
+  const [ids, choose] = useState<readonly string[]>([]);
+  const roster = useRoster<T>(props.of, { aside, search });
+  const { listed, records, refusal } = roster;
 
   if (listed.error) return <ErrorMessage error={listed.error} onRetry={listed.reload} />;
   if (!records) return <p className="soft">{say('sheet.loading')}</p>;
-  const switchAside = (
-    <button
-      type="button"
-      className="button words"
-      onClick={() => {
-        setAside(!aside);
-        choose([]);
-      }}
-    >
-      {say(aside ? 'list.hide-aside' : 'list.show-aside')}
-    </button>
-  );
-  if (records.length === 0 && search === '') {
-    return (
-      <div className="stack">
-        {aside ? <p className="soft">{say('list.archived.none')}</p> : props.empty}
-        <p>{switchAside}</p>
-      </div>
-    );
-  }
+  const isEmpty = records.length === 0 && search === '';
   return (
     <div className="stack">
-      {refusal && <ErrorMessage error={refusal} />}
+      {!isEmpty && refusal && <ErrorMessage error={refusal} />}
       {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
-      {records.length === 0 ? (
+      {isEmpty && (aside ? <p className="soft">{say('list.archived.none')}</p> : props.empty)}
+      {records.length === 0 && !isEmpty && (
         <p className="soft">{say('list.nothing-found', { text: search })}</p>
-      ) : (
-        <RosterTable {...props} records={records} selection={{ ids, choose }} onMove={move}>
-          <SelectionBar
-            selection={{ ids: ids.filter((id) => records.some((record) => record.id === id)), choose }}
-            actions={[
-              { name: say(aside ? 'archive.back.replace' : 'list.set-aside'), run: moveAll },
-              ...(duplicate && !aside
-                ? [{ name: say('list.duplicate'), run: (some: readonly string[]) => each(some, duplicate) }]
-                : []),
-            ]}
-          />
-        </RosterTable>
       )}
-      <p>{switchAside}</p>
+      {records.length > 0 && (
+        <RosterTable {...props} {...roster} records={records} aside={aside} selection={{ ids, choose }} />
+      )}
+      <p>
+        <button
+          type="button"
+          className="button words"
+          onClick={() => {
+            setAside(!aside);
+            choose([]);
+          }}
+        >
+          {say(aside ? 'list.hide-aside' : 'list.show-aside')}
+        </button>
+      </p>
     </div>
   );
 }
 
 /** The table of a roster with a box to tick in each row, and what can be done with the ticked ones above it. */
 function RosterTable<T extends Listable>(
-  props: RosterProps<T> & {
-    records: readonly T[];
-    selection: Selection;
-    onMove: (record: T) => Promise<void>;
-    children: React.ReactNode;
-  },
+  props: RosterProps<T> &
+    Pick<ReturnType<typeof useRoster>, 'each' | 'move'> & {
+      records: readonly T[];
+      aside: boolean;
+      selection: Selection;
+    },
 ) {
-  const { records, selection, nameOf } = props;
+  const { records, aside, selection, nameOf, duplicate, each, move } = props;
+  const { ids, choose } = selection;
+  const actions = [{ name: say(aside ? 'archive.back.replace' : 'list.set-aside'), run: move }];
+  if (duplicate && !aside)
+    actions.push({ name: say('list.duplicate'), run: (some) => each(some, duplicate) });
   return (
     <>
-      {props.children}
+      <SelectionBar
+        selection={{ ids: ids.filter((id) => records.some((record) => record.id === id)), choose }}
+        actions={actions}
+      />
       <DataTable
         className="ruled roster"
         columns={[
           selectionColumn(selection, { rows: records, nameOf }),
-          ...rosterColumns(props, (record: T) => void props.onMove(record)),
+          ...rosterColumns(props, ({ id }: T) => void move([id])),
         ]}
         rows={records}
         rowKey={({ id }) => id}

@@ -2,6 +2,7 @@ import { fitSchema } from '../../../core/document/fit-schema.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { EnteredText } from '../../ui/fields/entered-text.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
 
@@ -33,21 +34,12 @@ function FitName() {
   const document = useDocument();
   const name = useFit(({ fit }) => fit.name);
   return (
-    <label className="field">
-      <span className="field-label">{say('measures.fit-name')}</span>
-      <input
-        className="entry"
-        key={name}
-        defaultValue={name}
-        maxLength={120}
-        onBlur={({ target }) => {
-          const typed = fitSchema.shape.name.safeParse(target.value);
-          if (!typed.success) target.value = name;
-          else if (typed.data !== name)
-            document.apply(say('step.rename'), (fit) => ({ ...fit, name: typed.data }));
-        }}
-      />
-    </label>
+    <EnteredText
+      label={say('measures.fit-name')}
+      value={name}
+      read={(typed) => fitSchema.shape.name.safeParse(typed).data ?? null}
+      onEnter={(to) => document.apply(say('step.rename'), (fit) => ({ ...fit, name: to }))}
+    />
   );
 }
 
@@ -97,19 +89,12 @@ function FitNotes() {
   const document = useDocument();
   const notes = useFit(({ fit }) => fit.notes);
   return (
-    <label className="field">
-      <span className="field-label">{say('measures.fit-notes')}</span>
-      <textarea
-        className="entry"
-        key={notes}
-        rows={2}
-        maxLength={10_000}
-        defaultValue={notes}
-        onBlur={({ target }) => {
-          if (target.value !== notes)
-            document.apply(say('step.notes'), (fit) => ({ ...fit, notes: target.value }));
-        }}
-      />
-    </label>
+    <EnteredText
+      label={say('measures.fit-notes')}
+      value={notes}
+      lines={2}
+      maxLength={10_000}
+      onEnter={(to) => document.apply(say('step.notes'), (fit) => ({ ...fit, notes: to }))}
+    />
   );
 }

@@ -4,6 +4,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import { type Backup, GoBack } from './go-back.tsx';
 
@@ -15,7 +16,6 @@ export function Backups(props: {
   onRefused: (error: CallError | null) => void;
   onChanged: () => void;
 }) {
-  const format = useFormat();
   const [busy, setBusy] = useState(false);
   const [asked, setAsked] = useState<Backup | null>(null);
   const [told, setTold] = useState('');
@@ -49,61 +49,61 @@ export function Backups(props: {
       </p>
       <WorkLine active={busy} />
       <p role="status">{told}</p>
-      {props.backups.length === 0 ? (
-        <p className="soft">{say('archive.backups.none')}</p>
-      ) : (
-        <table className="ruled">
-          <thead>
-            <tr>
-              <th scope="col">{say('archive.backups.when')}</th>
-              <th scope="col">{say('archive.backups.cause')}</th>
-              <th scope="col" className="numeric">
-                {say('archive.backups.size')}
-              </th>
-              <td />
-            </tr>
-          </thead>
-          <tbody>
-            {props.backups.map((backup) => {
-              const when = instantText(backup.takenAt);
-              return (
-                <tr key={backup.name}>
-                  <th scope="row">{when}</th>
-                  <td>{say(`archive.cause.${backup.cause}`)}</td>
-                  <td className="numeric">
-                    {say('archive.backups.mb', {
-                      size: format.number(backup.bytes / MEGABYTE, { decimals: 1 }),
-                    })}
-                  </td>
-                  <td className="row-tool">
-                    <div className="row ends">
-                      <button
-                        type="button"
-                        className="button words"
-                        disabled={busy}
-                        aria-label={say('archive.back.missing.of', { when })}
-                        onClick={() => restore(backup, 'bring-back')}
-                      >
-                        {say('archive.back.missing')}
-                      </button>
-                      <button
-                        type="button"
-                        className="button words"
-                        disabled={busy}
-                        aria-label={say('archive.back.replace.of', { when })}
-                        onClick={() => setAsked(backup)}
-                      >
-                        {say('archive.back.replace')}
-                      </button>
-                    </div>
-                  </td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      )}
+      <BackupTable
+        backups={props.backups}
+        busy={busy}
+        onBringBack={(backup) => restore(backup, 'bring-back')}
+        onReplace={setAsked}
+      />
       <GoBack backup={asked} onYes={(backup) => restore(backup, 'replace')} onNo={() => setAsked(null)} />
     </section>
+  );
+}
+
+/** Every backup: when and why it was taken, how large it is, and the two ways back to it. */
+function BackupTable(props: {
+  backups: readonly Backup[];
+  busy: boolean;
+  onBringBack: (backup: Backup) => void;
+  onReplace: (backup: Backup) => void;
+}) {
+  const format = useFormat();
+  const size = ({ bytes }: Backup) => format.number(bytes / MEGABYTE, { decimals: 1 });
+  const tool = (way: 'missing' | 'replace', backup: Backup, run: (backup: Backup) => void) => (
+    <button
+      type="button"
+      className="button words"
+      disabled={props.busy}
+      aria-label={say(`archive.back.${way}.of`, { when: instantText(backup.takenAt) })}
+      onClick={() => run(backup)}
+    >
+      {say(`archive.back.${way}`)}
+    </button>
+  );
+  return (
+    <DataTable
+      rows={props.backups}
+      rowKey={({ name }) => name}
+      empty={<p className="soft">{say('archive.backups.none')}</p>}
+      columns={[
+        { title: say('archive.backups.when'), isName: true, cell: ({ takenAt }) => instantText(takenAt) },
+        { title: say('archive.backups.cause'), cell: ({ cause }) => say(`archive.cause.${cause}`) },
+        {
+          title: say('archive.backups.size'),
+          numeric: true,
+          cell: (backup) => say('archive.backups.mb', { size: size(backup) }),
+        },
+        {
+          title: '',
+          className: 'row-tool',
+          cell: (backup) => (
+            <div className="row ends">
+              {tool('missing', backup, props.onBringBack)}
+              {tool('replace', backup, props.onReplace)}
+            </div>
+          ),
+        },
+      ]}
+    />
   );
 }

@@ -5,6 +5,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
 import { fieldName, fieldValueText } from './field-text.ts';
 
 type Value = FieldConflictRecord['values'][number];
@@ -33,27 +34,28 @@ export function Conflicts(props: {
       ) : (
         <>
           <p>{say('conflicts.about')}</p>
-          <table className="ruled">
-            <thead>
-              <tr>
-                <th scope="col">{say('conflicts.what')}</th>
-                <th scope="col">{say('conflicts.value')}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {open.map((conflict) => (
-                <tr key={`${conflict.kind} ${conflict.id} ${conflict.path}`}>
-                  <th scope="row">
-                    <span className="soft">{say(`conflicts.kind.${conflict.kind}`)}</span>{' '}
-                    {say('conflicts.of', { title: conflict.title, field: fieldName(conflict.path) })}
-                  </th>
-                  <td>
-                    <Values conflict={conflict} busy={busy} onDecide={(value) => decide(conflict, value)} />
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <DataTable
+            rows={open}
+            rowKey={({ kind, id, path }) => `${kind} ${id} ${path}`}
+            columns={[
+              {
+                title: say('conflicts.what'),
+                isName: true,
+                cell: ({ kind, title, path }) => (
+                  <>
+                    <span className="soft">{say(`conflicts.kind.${kind}`)}</span>{' '}
+                    {say('conflicts.of', { title, field: fieldName(path) })}
+                  </>
+                ),
+              },
+              {
+                title: say('conflicts.value'),
+                cell: (conflict) => (
+                  <Values conflict={conflict} busy={busy} onDecide={(value) => decide(conflict, value)} />
+                ),
+              },
+            ]}
+          />
         </>
       )}
     </section>

@@ -13,68 +13,60 @@ import { AskPassphrase } from './passphrase-fields.tsx';
 type Preview = CallOutput<'bundle.preview'>;
 type Ready = Extract<Preview, { kind: 'ready' }>;
 
-/** Imports a file of another store: first what would change, then, if wanted, the change. */
-export function ImportFile(props: {
-  asksWithDialog: boolean;
-  onRefused: (error: CallError | null) => void;
-  onImported: () => void;
-}) {
+interface ImportProps {
+  readonly asksWithDialog: boolean;
+  readonly onRefused: (error: CallError | null) => void;
+  readonly onImported: () => void;
+}
+
+/** The way of a file: chosen, unlocked where it is encrypted, looked into, imported. */
+function useImport({ asksWithDialog, onRefused, onImported }: ImportProps) {
   const [busy, setBusy] = useState(false);
   const [preview, setPreview] = useState<Preview | null>(null);
   const [told, setTold] = useState('');
 
-  function show(result: CallResult<Preview>): void {
-    props.onRefused(result.ok ? null : result.error);
-    setPreview(result.ok ? result.value : null);
+  /** Asks the program, and tells what it refuses; gives null then. */
+  async function ask<T>(question: Promise<CallResult<T>>): Promise<T | null> {
+    setBusy(true);
+    const result = await question;
+    setBusy(false);
+    onRefused(result.ok ? null : result.error);
+    return result.ok ? result.value : null;
   }
 
+  const leave = () => setPreview(null);
+
   async function unlock(handle: string, passphrase: string): Promise<void> {
-    setBusy(true);
-    show(await call('bundle.unlock', { handle, passphrase }));
-    setBusy(false);
+    setPreview(await ask(call('bundle.unlock', { handle, passphrase })));
   }
 
   async function choose(files: FileList | null): Promise<void> {
     setTold('');
-    setBusy(true);
     const file = files?.[0];
-    if (props.asksWithDialog) show(await call('bundle.preview', { upload: null }));
+    if (asksWithDialog) setPreview(await ask(call('bundle.preview', { upload: null })));
     else if (file) {
-      const sent = await upload(file);
-      if (sent.ok) show(await call('bundle.preview', { upload: sent.value.upload }));
-      else props.onRefused(sent.error);
+      const sent = await ask(upload(file));
+      if (sent) setPreview(await ask(call('bundle.preview', { upload: sent.upload })));
     }
-    setBusy(false);
   }
 
   async function importBundle({ handle }: Ready): Promise<void> {
-    setBusy(true);
-    const result = await call('bundle.import', { handle });
-    setBusy(false);
-    props.onRefused(result.ok ? null : result.error);
-    if (!result.ok) return;
-    setPreview(null);
+    if (!(await ask(call('bundle.import', { handle })))) return;
+    leave();
     setTold(say('archive.in.done'));
-    props.onImported();
+    onImported();
   }
+  return { busy, preview, told, choose, unlock, importBundle, leave };
+}
 
+/** Imports a file of another store: first what would change, then, if wanted, the change. */
+export function ImportFile(props: ImportProps) {
+  const { busy, preview, told, choose, unlock, importBundle, leave } = useImport(props);
   return (
     <section>
       <h2>{say('archive.in')}</h2>
       <p className="soft">{say('archive.in.about')}</p>
-      <p>
-        {props.asksWithDialog ? (
-          <button type="button" className="button" disabled={busy} onClick={() => choose(null)}>
-            {say('archive.in.do')}
-          </button>
-        ) : (
-          <FileTrigger onSelect={choose}>
-            <Button className="button" isDisabled={busy}>
-              {say('archive.in.do')}
-            </Button>
-          </FileTrigger>
-        )}
-      </p>
+      <ChooseFile asksWithDialog={props.asksWithDialog} busy={busy} onChosen={choose} />
       <WorkLine active={busy} />
       {preview?.kind === 'locked' && (
         <AskPassphrase
@@ -82,31 +74,59 @@ export function ImportFile(props: {
           wrong={preview.wrong}
           busy={busy}
           onGiven={(passphrase) => unlock(preview.handle, passphrase)}
-          onLeave={() => setPreview(null)}
+          onLeave={leave}
         />
       )}
       {preview?.kind === 'ready' && (
-        <div className="stack">
-          <p>{say('archive.in.made', { when: instantText(preview.madeAt) })}</p>
-          <MergeCounts counts={preview.changes} />
-          <p className="row">
-            {!bringsNothing(preview.changes) && (
-              <button
-                type="button"
-                className="button chief"
-                disabled={busy}
-                onClick={() => importBundle(preview)}
-              >
-                {say('archive.in')}
-              </button>
-            )}
-            <button type="button" className="button" onClick={() => setPreview(null)}>
-              {say(bringsNothing(preview.changes) ? 'archive.in.close' : 'revisions.cancel')}
-            </button>
-          </p>
-        </div>
+        <ReadyToImport preview={preview} busy={busy} onImport={() => importBundle(preview)} onLeave={leave} />
       )}
       <p role="status">{told}</p>
     </section>
+  );
+}
+
+/** Asks for the file: with the system's own dialog in the desktop program, with the browser's elsewhere. */
+function ChooseFile(props: {
+  asksWithDialog: boolean;
+  busy: boolean;
+  onChosen: (files: FileList | null) => void;
+}) {
+  const { busy, onChosen } = props;
+  return (
+    <p>
+      {props.asksWithDialog ? (
+        <button type="button" className="button" disabled={busy} onClick={() => onChosen(null)}>
+          {say('archive.in.do')}
+        </button>
+      ) : (
+        <FileTrigger onSelect={onChosen}>
+          <Button className="button" isDisabled={busy}>
+            {say('archive.in.do')}
+          </Button>
+        </FileTrigger>
+      )}
+    </p>
+  );
+}
+
+/** What a file would bring, and the choice to import it. */
+function ReadyToImport(props: { preview: Ready; busy: boolean; onImport: () => void; onLeave: () => void }) {
+  const { madeAt, changes } = props.preview;
+  const nothing = bringsNothing(changes);
+  return (
+    <div className="stack">
+      <p>{say('archive.in.made', { when: instantText(madeAt) })}</p>
+      <MergeCounts counts={changes} />
+      <p className="row">
+        {!nothing && (
+          <button type="button" className="button chief" disabled={props.busy} onClick={props.onImport}>
+            {say('archive.in')}
+          </button>
+        )}
+        <button type="button" className="button" onClick={props.onLeave}>
+          {say(nothing ? 'archive.in.close' : 'revisions.cancel')}
+        </button>
+      </p>
+    </div>
   );
 }

@@ -1,7 +1,17 @@
 import type { MergeCountsRecord } from '../../../app/contract/safekeeping.ts';
 import { say, sayCount } from '../../language/messages.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
 
 const KINDS = ['athletes', 'boats', 'paddles', 'fits', 'revisions', 'trials', 'photos'] as const;
+
+/** What is counted of each kind: its text, and the count's name. */
+const COUNTED = [
+  ['added', 'added'],
+  ['updated', 'updated'],
+  ['same', 'same'],
+  ['newer', 'keptNewer'],
+  ['conflicts', 'conflicts'],
+] as const;
 
 /** A file that holds nothing but what is here already: one's own export. */
 export function bringsNothing(counts: MergeCountsRecord): boolean {
@@ -16,40 +26,22 @@ export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {
   return (
     <div className="stack">
       {bringsNothing(counts) && <p>{say('archive.counts.nothing')}</p>}
-      <table className="ruled">
-        <thead>
-          <tr>
-            <th scope="col">{say('archive.counts.what')}</th>
-            <th scope="col" className="numeric">
-              {say('archive.counts.added')}
-            </th>
-            <th scope="col" className="numeric">
-              {say('archive.counts.updated')}
-            </th>
-            <th scope="col" className="numeric">
-              {say('archive.counts.same')}
-            </th>
-            <th scope="col" className="numeric">
-              {say('archive.counts.newer')}
-            </th>
-            <th scope="col" className="numeric">
-              {say('archive.counts.conflicts')}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {KINDS.map((kind) => (
-            <tr key={kind}>
-              <th scope="row">{say(`archive.counts.${kind}`)}</th>
-              <td className="numeric">{counts[kind].added}</td>
-              <td className="numeric">{counts[kind].updated}</td>
-              <td className="numeric">{counts[kind].same}</td>
-              <td className="numeric">{counts[kind].keptNewer}</td>
-              <td className="numeric">{counts[kind].conflicts}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <DataTable
+        rows={KINDS}
+        rowKey={(kind) => kind}
+        columns={[
+          {
+            title: say('archive.counts.what'),
+            isName: true,
+            cell: (kind) => say(`archive.counts.${kind}`),
+          },
+          ...COUNTED.map(([text, count]) => ({
+            title: say(`archive.counts.${text}`),
+            numeric: true,
+            cell: (kind: (typeof KINDS)[number]) => counts[kind][count],
+          })),
+        ]}
+      />
       {conflicts > 0 && <p>{sayCount('archive.counts.to-decide', conflicts)}</p>}
       {counts.refusedErased > 0 && <p>{sayCount('archive.counts.refused', counts.refusedErased)}</p>}
       {counts.erasedHere > 0 && <p>{sayCount('archive.counts.erased', counts.erasedHere)}</p>}

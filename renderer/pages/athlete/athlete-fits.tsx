@@ -24,68 +24,70 @@ const MOST_LOOKED_AT = 12;
 export function AthleteFits({ record }: { record: AthleteRecord }) {
   const { value, error } = useCall('athletes.fits', { id: record.id });
   const fits = useMemo(() => (value ?? []).filter(({ archived }) => !archived), [value]);
-  const { athlete } = record;
-  const questions = useMemo(
-    () =>
-      fits
-        .map((one) => ({ one, compared: comparedBody(one.fit.seats[one.seat]!.athlete!, athlete) }))
-        .filter(({ compared }) => compared.difference)
-        .slice(0, MOST_LOOKED_AT)
-        .map(({ one, compared }) => ({
-          key: one.id,
-          fit: one.fit,
-          seat: one.seat,
-          newest: compared.newest,
-        })),
-    [fits, athlete],
-  );
-  const answers = useGrownFits(questions);
   useOfferedActions(useMemo(() => actionsOf(record), [record]));
   return (
     <section className="stack athlete-fits">
       <GrowthDue record={record} />
       <h2>{say('week.fits')}</h2>
       {error && <ErrorMessage error={error} />}
-      {value && fits.length === 0 && (
+      {value && <FitTable fits={fits} athlete={record.athlete} />}
+    </section>
+  );
+}
+
+/** The fits that the body may have outgrown, asked as `useGrownFits` takes them. */
+function useGrowthQuestions(fits: readonly KneltFit[], athlete: Athlete) {
+  return useMemo(
+    () =>
+      fits
+        .map((one) => ({ one, compared: comparedBody(one.fit.seats[one.seat]!.athlete!, athlete) }))
+        .filter(({ compared }) => compared.difference)
+        .slice(0, MOST_LOOKED_AT)
+        .map(({ one: { id, fit, seat }, compared: { newest } }) => ({ key: id, fit, seat, newest })),
+    [fits, athlete],
+  );
+}
+
+function FitTable({ fits, athlete }: { fits: readonly KneltFit[]; athlete: Athlete }) {
+  const answers = useGrownFits(useGrowthQuestions(fits, athlete));
+  return (
+    <DataTable
+      rows={fits}
+      rowKey={({ id }) => id}
+      empty={
         <p className="soft">
           {say('week.fits.none')} <a href={hrefOf({ page: 'new-fit' })}>{say('fits.new')}</a>
         </p>
-      )}
-      {fits.length > 0 && (
-        <DataTable
-          rows={fits}
-          rowKey={({ id }) => id}
-          columns={[
-            {
-              title: say('week.fit'),
-              isName: true,
-              cell: ({ id, fit }) => (
-                <a className="row-link" href={hrefOf({ page: 'fit', id })}>
-                  {fit.name}
-                </a>
-              ),
-            },
-            {
-              title: say('photograph.open'),
-              className: 'whole',
-              cell: ({ id, fit }) => (
-                <a
-                  aria-label={say('photograph.open.fit', { fit: fit.name })}
-                  href={hrefOf({ page: 'photograph', id })}
-                >
-                  {say('photograph.open')}
-                </a>
-              ),
-            },
-            { title: say('week.boat'), cell: ({ fit }) => fit.boat.name, className: 'fit-boat' },
-            {
-              title: say('week.body'),
-              cell: (one) => <BodyThen one={one} athlete={athlete} changes={answers.get(one.id) ?? null} />,
-            },
-          ]}
-        />
-      )}
-    </section>
+      }
+      columns={[
+        {
+          title: say('week.fit'),
+          isName: true,
+          cell: ({ id, fit }) => (
+            <a className="row-link" href={hrefOf({ page: 'fit', id })}>
+              {fit.name}
+            </a>
+          ),
+        },
+        {
+          title: say('photograph.open'),
+          className: 'whole',
+          cell: ({ id, fit }) => (
+            <a
+              aria-label={say('photograph.open.fit', { fit: fit.name })}
+              href={hrefOf({ page: 'photograph', id })}
+            >
+              {say('photograph.open')}
+            </a>
+          ),
+        },
+        { title: say('week.boat'), cell: ({ fit }) => fit.boat.name, className: 'fit-boat' },
+        {
+          title: say('week.body'),
+          cell: (one) => <BodyThen one={one} athlete={athlete} changes={answers.get(one.id) ?? null} />,
+        },
+      ]}
+    />
   );
 }
 

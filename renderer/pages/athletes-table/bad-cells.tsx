@@ -1,8 +1,8 @@
-import { useId, useState } from 'react';
 import { columnName, headingOf } from '../../../core/roster/athlete-columns.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount, words } from '../../language/messages.ts';
+import { EnteredText } from '../../ui/fields/entered-text.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { cellProblemText } from './cell-problem-text.ts';
 import { withCell } from './read-table-file.ts';
@@ -39,10 +39,11 @@ export function BadCells(props: {
           {
             title: say('table.bad.cell'),
             cell: ({ row, index, column, text }) => (
-              <CellEntry
-                key={text}
+              <EnteredText
                 label={say('table.bad.entry', { row, column: columnName(column, words()) })}
-                text={text}
+                labelHidden
+                isInvalid
+                value={text}
                 onEnter={(entered) =>
                   onChange(withCell(cells, { row, index, heading: headingOf(column) }, entered))
                 }
@@ -53,28 +54,5 @@ export function BadCells(props: {
         ]}
       />
     </section>
-  );
-}
-
-/** A cell's text; what is typed is read once the entry is left, so that the row does not move under the hand. */
-function CellEntry(props: { label: string; text: string; onEnter: (text: string) => void }) {
-  const [typed, setTyped] = useState(props.text);
-  const id = useId();
-  const enter = () => typed !== props.text && props.onEnter(typed);
-  return (
-    <div className="field">
-      <label className="only-spoken" htmlFor={id}>
-        {props.label}
-      </label>
-      <input
-        id={id}
-        className="entry"
-        value={typed}
-        aria-invalid
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={enter}
-        onKeyDown={(event) => event.key === 'Enter' && enter()}
-      />
-    </div>
   );
 }

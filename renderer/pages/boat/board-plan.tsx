@@ -45,21 +45,13 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
   const toleranceOf = (fit: string | undefined) => tolerances[fit ?? ''] ?? USUAL_M;
 
   async function plan(): Promise<void> {
-    const inOrder = fits.filter((fit) => chosen.includes(fit.id)).map((fit) => fit.id);
-    const opened = await Promise.all(inOrder.map((fit) => call('fits.open', { id: fit })));
+    const opened = await openFits(fits.filter((fit) => chosen.includes(fit.id)));
     // Holes are drilled in the boat as it is now, whatever each fit's own copy says of it.
-    const all = opened.flatMap((one, k) => {
-      if (!one.ok) return [];
-      const { fit } = one.value;
-      const { floorboard, hardware } = boat;
-      return [{ from: inOrder[k], fit: { ...fit, boat: { ...fit.boat, floorboard, hardware } } }];
-    });
-    const wishes = drillingWishes(
-      all.map(({ fit }) => fit),
-      (at) => toleranceOf(all[at]?.from),
-    );
-    const rules = { ...USUAL_DRILLING, board: boat.floorboard, known: boat.holes ?? [] };
-    ask({ wishes, rules }, (answer) => setFound({ fits: all.map(({ fit }) => fit), answer }));
+    const { floorboard, hardware, holes = [] } = boat;
+    const moved = opened.map(({ fit }) => ({ ...fit, boat: { ...fit.boat, floorboard, hardware } }));
+    const wishes = drillingWishes(moved, (at) => toleranceOf(opened[at]?.id));
+    const rules = { ...USUAL_DRILLING, board: floorboard, known: holes };
+    ask({ wishes, rules }, (answer) => setFound({ fits: moved, answer }));
   }
 
   return (
@@ -67,23 +59,13 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
       <h2>{say('board.title')}</h2>
       <p className="soft">{say('board.about')}</p>
       {fits.map((fit) => (
-        <div className="entry-row kept-row" key={fit.id}>
-          <Tick
-            name={say('board.fit', { name: fit.name, athlete: fit.athleteNames[0] ?? '' })}
-            isOn={chosen.includes(fit.id)}
-            onChange={(on) => setChosen(on ? [...chosen, fit.id] : chosen.filter((one) => one !== fit.id))}
-          />
-          {chosen.includes(fit.id) && (
-            <MeasureField
-              label={say('board.tolerance')}
-              kind="length"
-              value={toleranceOf(fit.id)}
-              min={0}
-              max={MOST_M}
-              onEnter={(value) => setTolerances({ ...tolerances, [fit.id]: value })}
-            />
-          )}
-        </div>
+        <ChosenFit
+          key={fit.id}
+          fit={fit}
+          toleranceM={chosen.includes(fit.id) ? toleranceOf(fit.id) : null}
+          onChoose={(on) => setChosen(on ? [...chosen, fit.id] : chosen.filter((one) => one !== fit.id))}
+          onTolerance={(toleranceM) => setTolerances({ ...tolerances, [fit.id]: toleranceM })}
+        />
       ))}
       <button
         type="button"
@@ -99,4 +81,39 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
       )}
     </section>
   );
+}
+
+/** One fit that may get its holes: whether it does, and how far it may be moved for them (null: it gets none). */
+function ChosenFit(props: {
+  fit: FitSummary;
+  toleranceM: number | null;
+  onChoose: (on: boolean) => void;
+  onTolerance: (toleranceM: number) => void;
+}) {
+  const { fit, toleranceM } = props;
+  return (
+    <div className="entry-row kept-row">
+      <Tick
+        name={say('board.fit', { name: fit.name, athlete: fit.athleteNames[0] ?? '' })}
+        isOn={toleranceM !== null}
+        onChange={props.onChoose}
+      />
+      {toleranceM !== null && (
+        <MeasureField
+          label={say('board.tolerance')}
+          kind="length"
+          value={toleranceM}
+          min={0}
+          max={MOST_M}
+          onEnter={props.onTolerance}
+        />
+      )}
+    </div>
+  );
+}
+
+/** The fits themselves, in the order asked for; one that cannot be opened is left out. */
+async function openFits(asked: readonly FitSummary[]): Promise<{ id: string; fit: Fit }[]> {
+  const opened = await Promise.all(asked.map(({ id }) => call('fits.open', { id })));
+  return opened.flatMap((one, k) => (one.ok ? [{ id: asked[k]!.id, fit: one.value.fit }] : []));
 }

@@ -6,11 +6,12 @@ import {
 } from '../../../core/document/coordinates.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
-import type { Lockable } from '../../../core/document/seat-schema.ts';
+import type { Lockable, Seat } from '../../../core/document/seat-schema.ts';
 import { coordinateText } from '../../bench/change-text.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { DataTable } from '../../ui/table/data-table.tsx';
 
 const FITTINGS = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const satisfies readonly Lockable[];
 /** Below this a place is on its mark, metres. */
@@ -29,61 +30,68 @@ function aftOf(coordinate: FittingCoordinate, value: number): number | null {
   return axis === 'forward' ? -sign * value : null;
 }
 
-/** Every seat's setting side by side: what is measured along the boat from the seat's own mark and from the centre mark. */
+interface SeatPlace {
+  readonly seat: Seat;
+  readonly index: number;
+  readonly stationM: number;
+}
+
+/** What stands in one row: its name, and its text for each seat. */
+interface SettingRow {
+  readonly name: string;
+  readonly cell: (of: SeatPlace) => string;
+}
+
+/** A fitting's coordinate: what is measured along the boat from the seat's own mark and from the centre mark. */
+function coordinateRows(coordinate: FittingCoordinate, format: Format): readonly SettingRow[] {
+  const value = ({ seat }: SeatPlace) => coordinateOf(seat, coordinate);
+  if (aftOf(coordinate, 0) === null) {
+    const cell = (of: SeatPlace) => coordinateText(coordinate, value(of), format);
+    return [{ name: say(`measure.${coordinate}`), cell }];
+  }
+  const aft = (of: SeatPlace) => aftOf(coordinate, value(of))!;
+  const what = say(coordinate === 'frontFoot.forwardM' ? 'crew.sheet.heel' : 'crew.sheet.place');
+  return [
+    { name: say('crew.sheet.from-seat', { what }), cell: (of) => alongText(aft(of), format) },
+    { name: say('crew.sheet.from-centre', { what }), cell: (of) => alongText(aft(of) - of.stationM, format) },
+  ];
+}
+
+const sideName = (side: 'left' | 'right') => say(side === 'left' ? 'crew.left' : 'crew.right');
+
+/** Every seat's setting side by side. */
 export function CrewSettings({ fit }: { fit: Fit }) {
   const format = useFormat();
-  const seats = fit.seats.map((seat, index) => ({ seat, station: fit.boat.seats[index]?.stationM ?? 0 }));
-  const row = (name: string, cell: (of: (typeof seats)[number], index: number) => string) => (
-    <tr key={name}>
-      <th scope="row">{name}</th>
-      {seats.map((of, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
-        <td key={index}>{cell(of, index)}</td>
-      ))}
-    </tr>
-  );
-  const side = (which: 'left' | 'right') => say(which === 'left' ? 'crew.left' : 'crew.right');
-  const measures = (coordinate: FittingCoordinate) => {
-    const name = say(`measure.${coordinate}`);
-    if (aftOf(coordinate, 0) === null)
-      return [row(name, ({ seat }) => coordinateText(coordinate, coordinateOf(seat, coordinate), format))];
-    const aft = (of: (typeof seats)[number]) => aftOf(coordinate, coordinateOf(of.seat, coordinate))!;
-    const what = say(coordinate === 'frontFoot.forwardM' ? 'crew.sheet.heel' : 'crew.sheet.place');
-    return [
-      row(say('crew.sheet.from-seat', { what }), (of) => alongText(aft(of), format)),
-      row(say('crew.sheet.from-centre', { what }), (of) => alongText(aft(of) - of.station, format)),
-    ];
-  };
+  const seats = fit.seats.map((seat, index) => ({
+    seat,
+    index,
+    stationM: fit.boat.seats[index]?.stationM ?? 0,
+  }));
+  const rows: readonly SettingRow[] = [
+    { name: say('crew.paddler'), cell: ({ index }) => nameInSeat(fit, index) },
+    { name: say('athlete.side'), cell: ({ seat }) => sideName(seat.side) },
+    { name: say('crew.sheet.kneels'), cell: ({ seat }) => sideName(seat.kneels ?? seat.side) },
+    { name: say('crew.sheet.mark'), cell: ({ stationM }) => alongText(-stationM, format) },
+  ];
   return (
-    <table className="crew-table crew-settings">
-      <caption className="only-spoken">{say('crew.sheet.settings')}</caption>
-      <thead>
-        <tr>
-          <td />
-          {seats.map((_, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
-            <th key={index} scope="col">
-              {say('new-fit.seat', { number: index + 1 })}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {row(say('crew.paddler'), (_, index) => nameInSeat(fit, index))}
-        {row(say('athlete.side'), ({ seat }) => side(seat.side))}
-        {row(say('crew.sheet.kneels'), ({ seat }) => side(seat.kneels ?? seat.side))}
-        {row(say('crew.sheet.mark'), ({ station }) => alongText(-station, format))}
-      </tbody>
-      {FITTINGS.map((fitting) => (
-        <tbody key={fitting}>
-          <tr>
-            <th scope="rowgroup" colSpan={seats.length + 1} className="lettering">
-              {say(`fitting.${fitting}`)}
-            </th>
-          </tr>
-          {coordinatesOfFitting(fitting).flatMap(measures)}
-        </tbody>
-      ))}
-    </table>
+    <DataTable
+      className="crew-table crew-settings"
+      caption={say('crew.sheet.settings')}
+      captionHidden
+      rows={rows}
+      rowKey={({ name }) => name}
+      groups={FITTINGS.map((fitting) => ({
+        key: fitting,
+        title: say(`fitting.${fitting}`),
+        rows: coordinatesOfFitting(fitting).flatMap((coordinate) => coordinateRows(coordinate, format)),
+      }))}
+      columns={[
+        { title: '', isName: true, cell: ({ name }) => name },
+        ...seats.map((of) => ({
+          title: say('new-fit.seat', { number: of.index + 1 }),
+          cell: ({ cell }: SettingRow) => cell(of),
+        })),
+      ]}
+    />
   );
 }

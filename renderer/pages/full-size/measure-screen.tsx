@@ -1,14 +1,15 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { announce } from '../../announce/announce.ts';
 import { displaySettings } from '../../display/display-settings.ts';
 import { CARD_MM, SCALE_LIMITS, scaleOfBar, withScale } from '../../display/screen-scale.ts';
 import { say } from '../../language/messages.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { RangeField } from '../../ui/fields/range-field.tsx';
 
 /** The bar that a ruler is laid on, pixels. */
 const BAR_PX = 400;
 /** Scales that the frame of the card runs through, pixels to a millimetre, and its step: a third of a per cent. */
-const FRAME = { least: 2, most: 12, step: 0.01 };
+const FRAME = { min: 2, max: 12, step: 0.01 };
 
 /**
  * Says whether this screen has been measured, and measures it: a card is held against a frame that is made as wide as the
@@ -32,25 +33,17 @@ export function MeasureScreen(props: {
     announce(say(scale === null ? 'fullsize.forgotten' : 'fullsize.kept'));
   }
 
+  function leave(): void {
+    onTry(null);
+    setOpen(false);
+  }
+
   return (
     <section className="measure-screen" data-measured={kept !== null || undefined}>
-      <p role="status">{kept === null ? say('fullsize.unmeasured') : say('fullsize.measured')}</p>
-      {!open && (
-        <p className="row">
-          <button type="button" className="button words" onClick={() => setOpen(true)}>
-            {say('fullsize.again')}
-          </button>
-          <button type="button" className="button words" onClick={() => keep(null)}>
-            {say('history.remove')}
-          </button>
-        </p>
-      )}
-      {open && (
+      <p role="status">{say(kept === null ? 'fullsize.unmeasured' : 'fullsize.measured')}</p>
+      {open ? (
         <>
-          <div className="measure-ways">
-            <CardFrame pixelsPerMm={pixelsPerMm} onTry={onTry} />
-            <RulerBar pixelsPerMm={pixelsPerMm} onTry={onTry} />
-          </div>
+          <MeasureWays pixelsPerMm={pixelsPerMm} onTry={onTry} />
           <p className="row">
             <button
               type="button"
@@ -61,19 +54,21 @@ export function MeasureScreen(props: {
               {say('fullsize.keep')}
             </button>
             {kept !== null && (
-              <button
-                type="button"
-                className="button"
-                onClick={() => {
-                  onTry(null);
-                  setOpen(false);
-                }}
-              >
+              <button type="button" className="button" onClick={leave}>
                 {say('revisions.cancel')}
               </button>
             )}
           </p>
         </>
+      ) : (
+        <p className="row">
+          <button type="button" className="button words" onClick={() => setOpen(true)}>
+            {say('fullsize.again')}
+          </button>
+          <button type="button" className="button words" onClick={() => keep(null)}>
+            {say('history.remove')}
+          </button>
+        </p>
       )}
     </section>
   );
@@ -84,9 +79,17 @@ interface Way {
   readonly onTry: (pixelsPerMm: number) => void;
 }
 
+function MeasureWays(way: Way) {
+  return (
+    <div className="measure-ways">
+      <CardFrame {...way} />
+      <RulerBar {...way} />
+    </div>
+  );
+}
+
 /** A frame of a bank card's size, made wider and narrower until a card held against the glass covers it. */
 function CardFrame({ pixelsPerMm, onTry }: Way) {
-  const id = useId();
   const { width, height, corner } = CARD_MM;
   return (
     <div className="measure-way">
@@ -100,15 +103,12 @@ function CardFrame({ pixelsPerMm, onTry }: Way) {
           borderRadius: corner * pixelsPerMm,
         }}
       />
-      <label htmlFor={id}>{say('fullsize.card.width')}</label>
-      <input
-        id={id}
-        type="range"
-        min={FRAME.least}
-        max={FRAME.most}
-        step={FRAME.step}
+      <RangeField
+        label={say('fullsize.card.width')}
+        className="card-width"
+        {...FRAME}
         value={pixelsPerMm}
-        onChange={(event) => onTry(event.currentTarget.valueAsNumber)}
+        onChange={onTry}
       />
     </div>
   );

@@ -36,34 +36,22 @@ export function HelpPage() {
       <div className="entries">
         <section>
           <h2>{say('help.steps')}</h2>
-          <ol className="help-steps">
-            {STEPS.map((step) => (
-              <li key={step}>{say(`help.step.${step}`)}</li>
-            ))}
-          </ol>
+          <Steps texts={STEPS.map((step) => say(`help.step.${step}`))} />
         </section>
         <section>
           <h2>{say('help.keys')}</h2>
-          <DataTable
-            hasHead={false}
+          <Explained
             rows={KEYS}
-            rowKey={(key) => key}
-            columns={[
-              { title: '', id: 'key', isName: true, cell: (key) => say(`help.key.${key}`) },
-              { title: '', id: 'do', cell: (key) => say(`help.key.${key}.do`) },
-            ]}
+            name={(key) => say(`help.key.${key}`)}
+            about={(key) => say(`help.key.${key}.do`)}
           />
         </section>
         <section>
           <h2>{say('term.title')}</h2>
-          <DataTable
-            hasHead={false}
+          <Explained
             rows={TERMS}
-            rowKey={(term) => term}
-            columns={[
-              { title: '', id: 'term', isName: true, cell: (term) => say(`term.${term}`) },
-              { title: '', id: 'about', cell: (term) => say(`term.${term}.about`) },
-            ]}
+            name={(term) => say(`term.${term}`)}
+            about={(term) => say(`term.${term}.about`)}
           />
         </section>
         <section>
@@ -75,11 +63,7 @@ export function HelpPage() {
         </section>
         <section>
           <h2>{say('help.club-library')}</h2>
-          <ol className="help-steps">
-            {LIBRARY_STEPS.map((step) => (
-              <li key={step}>{say(`help.club-library.${step}`)}</li>
-            ))}
-          </ol>
+          <Steps texts={LIBRARY_STEPS.map((step) => say(`help.club-library.${step}`))} />
         </section>
         <section>
           <p>
@@ -92,5 +76,35 @@ export function HelpPage() {
         </section>
       </div>
     </Page>
+  );
+}
+
+/** What is done one after the other. */
+function Steps({ texts }: { texts: readonly string[] }) {
+  return (
+    <ol className="help-steps">
+      {texts.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ol>
+  );
+}
+
+/** Names and what each of them means. */
+function Explained<T extends string>(props: {
+  rows: readonly T[];
+  name: (of: T) => string;
+  about: (of: T) => string;
+}) {
+  return (
+    <DataTable
+      hasHead={false}
+      rows={props.rows}
+      rowKey={(of) => of}
+      columns={[
+        { title: '', id: 'name', isName: true, cell: props.name },
+        { title: '', id: 'about', cell: props.about },
+      ]}
+    />
   );
 }

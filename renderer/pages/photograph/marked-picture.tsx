@@ -9,143 +9,163 @@ import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { RangeField } from '../../ui/fields/range-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 import { GuidePicture } from './mark-guide.tsx';
 import { MarkList } from './mark-list.tsx';
 import { MARK_ORDER, type MarkName } from './mark-order.ts';
 import { confirmed, markOf, nextMark, withMark } from './marked-study.ts';
-import { PictureStage } from './picture-stage.tsx';
+import { PictureStage, type StageProps } from './picture-stage.tsx';
 import { ProposeJoints } from './propose-joints.tsx';
 import { ReadResult } from './read-result.tsx';
 import { badMarks, type PictureReading, useReading } from './use-reading.ts';
 
 const NONE: readonly PhotoStudy[] = [];
 
+interface MarkedProps {
+  readonly opened: OpenedFit;
+  readonly photo: PhotoRecord;
+  readonly others: readonly PhotoRecord[];
+  readonly onKept: () => void;
+  readonly onApplied: () => void;
+  readonly onRemove: () => void;
+}
+
 /** One picture: its moment, its marks, what they say. Every change is kept at once. */
-export function MarkedPicture(props: {
-  opened: OpenedFit;
-  photo: PhotoRecord;
-  others: readonly PhotoRecord[];
-  onKept: () => void;
-  onApplied: () => void;
-  onRemove: () => void;
-}) {
+export function MarkedPicture(props: MarkedProps) {
   const { opened, photo } = props;
   const { study, change, keep, refusal } = useStudy(photo);
   const [inHand, setInHand] = useState<MarkName>(
     () => MARK_ORDER.find((name) => !markOf(photo.study!, name)) ?? MARK_ORDER[0]!,
   );
   const [joined, setJoined] = useState(true);
-  const [opacity, setOpacity] = useState(0.7);
-  const picture = useCall('photos.open', { id: photo.id }).value;
   const same = useMemo(
     () => props.others.flatMap(({ study: other }) => (other && isSameMoment(other, study) ? [other] : [])),
     [props.others, study],
   );
   const reading = useLastReading(useReading(opened.fit, study, joined ? same : NONE));
-  const bad = badMarks(reading);
-  const source = picture ? `data:${picture.mime};base64,${picture.data}` : null;
+  const marking = { study, reading, inHand, bad: badMarks(reading), onTake: setInHand };
 
   const mark = (name: MarkName, at: Pixel | null, done: boolean) => {
     const next = withMark(study, name, at);
     change(next);
     if (done && at) setInHand(nextMark(next, name));
   };
+  const next = () => {
+    change(confirmed(study, inHand));
+    setInHand(nextMark(study, inHand));
+  };
+  const take = async (taken: PhotoStudy) => {
+    change(taken);
+    await keep(taken);
+    props.onKept();
+    props.onApplied();
+  };
 
   return (
     <div className="photograph-columns">
       <div className="stack">
-        <ChoiceField
-          label={say('photograph.moment')}
-          value={study.moment}
-          options={SEEN_MOMENTS.map((value) => ({ value, name: say(`photograph.moment.${value}`) }))}
-          onChange={(moment) => change({ ...study, moment })}
-        />
-        {source ? (
-          <PictureStage
-            source={source}
-            study={study}
-            reading={reading}
-            inHand={inHand}
-            opacity={opacity}
-            bad={bad}
-            onMark={mark}
-            onTake={setInHand}
-            onNext={() => {
-              change(confirmed(study, inHand));
-              setInHand(nextMark(study, inHand));
-            }}
-          />
-        ) : (
-          <p className="soft">{say('sheet.loading')}</p>
-        )}
-        <label className="row photograph-opacity">
-          {say('photograph.opacity')}
-          <input
-            type="range"
-            min={0}
-            max={1}
-            step={0.05}
-            value={opacity}
-            onChange={(event) => setOpacity(Number(event.target.value))}
-          />
-        </label>
-        <Tick
-          name={say('photograph.show')}
-          isOn={study.shown}
-          onChange={(shown) => change({ ...study, shown })}
-        />
-        {study.shown && (
-          <>
-            <Tick
-              name={say('photograph.show.face')}
-              isOn={study.faceSeen}
-              onChange={(faceSeen) => change({ ...study, faceSeen })}
-            />
-            <p className="soft">{say('photograph.show.others')}</p>
-          </>
-        )}
-        {same.length > 0 && <Tick name={say('photograph.joined')} isOn={joined} onChange={setJoined} />}
-        <p className="row">
-          {source && (
-            <ProposeJoints
-              source={source}
-              study={study}
-              seat={opened.fit.seats[study.seat]!}
-              reading={reading}
-              onProposed={change}
-            />
-          )}
-          <button type="button" className="button words" onClick={props.onRemove}>
-            {say('photograph.remove-picture')}
-          </button>
-        </p>
+        <Picture {...props} marking={marking} onChange={change} onMark={mark} onNext={next}>
+          <Visibility study={study} onChange={change} />
+          {same.length > 0 && <Tick name={say('photograph.joined')} isOn={joined} onChange={setJoined} />}
+        </Picture>
         {refusal && <ErrorMessage error={refusal} />}
-        <ReadResult
-          opened={opened}
-          study={study}
-          reading={reading}
-          onTaken={async (taken) => {
-            change(taken);
-            await keep(taken);
-            props.onKept();
-            props.onApplied();
-          }}
-        />
+        <ReadResult opened={opened} study={study} reading={reading} onTaken={take} />
       </div>
       <div className="photograph-side">
         <GuidePicture fit={opened.fit} seat={study.seat} inHand={inHand} onTake={setInHand} />
         <MarkList
-          study={study}
-          reading={reading}
-          inHand={inHand}
-          bad={bad}
-          onTake={setInHand}
+          {...marking}
           onRemove={(name) => mark(name, null, true)}
           onConfirm={(name) => change(confirmed(study, name))}
         />
       </div>
     </div>
+  );
+}
+
+/** The picture itself with its moment and its tools. */
+function Picture(
+  props: MarkedProps & {
+    marking: Omit<StageProps, 'source' | 'opacity' | 'onMark' | 'onNext'>;
+    onChange: (study: PhotoStudy) => void;
+    onMark: StageProps['onMark'];
+    onNext: StageProps['onNext'];
+    children: React.ReactNode;
+  },
+) {
+  const { marking, onChange } = props;
+  const { study, reading } = marking;
+  const [opacity, setOpacity] = useState(0.7);
+  const picture = useCall('photos.open', { id: props.photo.id }).value;
+  const source = picture ? `data:${picture.mime};base64,${picture.data}` : null;
+  return (
+    <>
+      <ChoiceField
+        label={say('photograph.moment')}
+        value={study.moment}
+        options={SEEN_MOMENTS.map((value) => ({ value, name: say(`photograph.moment.${value}`) }))}
+        onChange={(moment) => onChange({ ...study, moment })}
+      />
+      {source ? (
+        <PictureStage
+          {...marking}
+          source={source}
+          opacity={opacity}
+          onMark={props.onMark}
+          onNext={props.onNext}
+        />
+      ) : (
+        <p className="soft">{say('sheet.loading')}</p>
+      )}
+      <RangeField
+        label={say('photograph.opacity')}
+        className="row photograph-opacity"
+        min={0}
+        max={1}
+        step={0.05}
+        value={opacity}
+        onChange={setOpacity}
+      />
+      {props.children}
+      <p className="row">
+        {source && (
+          <ProposeJoints
+            source={source}
+            study={study}
+            seat={props.opened.fit.seats[study.seat]!}
+            reading={reading}
+            onProposed={onChange}
+          />
+        )}
+        <button type="button" className="button words" onClick={props.onRemove}>
+          {say('photograph.remove-picture')}
+        </button>
+      </p>
+    </>
+  );
+}
+
+/** Whether the athlete is shown the picture, and with the face. */
+function Visibility({ study, onChange }: { study: PhotoStudy; onChange: (study: PhotoStudy) => void }) {
+  return (
+    <>
+      <Tick
+        name={say('photograph.show')}
+        isOn={study.shown}
+        onChange={(shown) => onChange({ ...study, shown })}
+      />
+      {study.shown && (
+        <>
+          <Tick
+            name={say('photograph.show.face')}
+            isOn={study.faceSeen}
+            onChange={(faceSeen) => onChange({ ...study, faceSeen })}
+          />
+          <p className="soft">{say('photograph.show.others')}</p>
+        </>
+      )}
+    </>
   );
 }
 

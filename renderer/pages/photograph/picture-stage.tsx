@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import type { Pixel } from '../../../core/photograph/camera.ts';
 import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { say } from '../../language/messages.ts';
@@ -45,7 +45,8 @@ function firstPlace({
   return isIn ? at : { u: image.width / 2, v: image.height / 2 };
 }
 
-interface StageProps {
+/** What the picture and its marks are given. */
+export interface StageProps {
   source: string;
   study: PhotoStudy;
   reading: PictureReading;
@@ -60,87 +61,98 @@ interface StageProps {
 
 /** The picture with its marks, the plan's figure and the seen one; the mark in hand is set by pointer or keys. */
 export function PictureStage(props: StageProps) {
-  const { source, study, inHand, onMark } = props;
-  const stage = useRef<SVGSVGElement>(null);
+  const { source, study, inHand } = props;
   const keys = useId();
-  const [pointer, setPointer] = useState<Pixel | null>(null);
-  const [held, setHeld] = useState<MarkName | null>(null);
+  const { held, pointer, ...hand } = useMarkingHand(props);
   const { width, height } = study.image;
-  const at = markOf(study, inHand);
-  const place = (event: React.PointerEvent): Pixel => {
-    const box = stage.current!.getBoundingClientRect();
-    return {
-      u: ((event.clientX - box.left) / box.width) * width,
-      v: ((event.clientY - box.top) / box.height) * height,
-    };
-  };
-  const onKeyDown = (event: React.KeyboardEvent) => {
-    const act = keyAct(event);
-    if (!act) return;
-    event.preventDefault();
-    if (act === 'next') props.onNext();
-    else if (act === 'remove') onMark(inHand, null, false);
-    else if (typeof act === 'number') props.onTake(markBeside(inHand, act));
-    else {
-      const from = at ?? firstPlace(props);
-      onMark(inHand, { u: from.u + act[0], v: from.v + act[1] }, false);
-    }
-  };
+  const seen = markOf(study, held ?? inHand);
   return (
     <div className="photograph-stage">
       <svg
-        ref={stage}
+        {...hand}
         viewBox={`0 0 ${width} ${height}`}
         role="application"
         aria-label={say('photograph.stage', { mark: markName(inHand) })}
         aria-describedby={keys}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys move the mark in hand
         tabIndex={0}
-        onKeyDown={onKeyDown}
-        onPointerDown={(event) => {
-          event.currentTarget.setPointerCapture(event.pointerId);
-          const taken = (event.target as Element).getAttribute('data-mark') as MarkName | null;
-          if (taken) props.onTake(taken);
-          else onMark(inHand, place(event), false);
-          setHeld(taken ?? inHand);
-        }}
-        onPointerMove={(event) => {
-          setPointer(place(event));
-          if (held) onMark(held, place(event), false);
-        }}
-        onPointerUp={(event) => {
-          if (held) onMark(held, place(event), true);
-          setHeld(null);
-        }}
-        onPointerLeave={() => setPointer(null)}
       >
         <image href={source} width={width} height={height} />
         <FigureLines reading={props.reading} opacity={props.opacity} width={width} />
-        {MARK_ORDER.map((name) => {
-          const mark = markOf(study, name);
-          return mark ? (
-            <Mark
-              key={name}
-              name={name}
-              at={mark}
-              width={width}
-              inHand={name === inHand}
-              bad={props.bad.has(name)}
-              proposed={proposedShare(study, name) !== undefined}
-            />
-          ) : null;
-        })}
+        <Marks {...props} />
       </svg>
       <p id={keys} className="soft photograph-keys">
         {say('photograph.keys')}
       </p>
-      <Magnifier
-        source={source}
-        image={study.image}
-        at={held ? (markOf(study, held) ?? pointer) : (pointer ?? at)}
-      />
+      <Magnifier source={source} image={study.image} at={held ? (seen ?? pointer) : (pointer ?? seen)} />
     </div>
   );
+}
+
+/** What the picture hears of pointer and keys; which mark the pointer holds, and where it is, in pixels of the picture. */
+function useMarkingHand(props: StageProps) {
+  const { study, inHand, onMark } = props;
+  const [pointer, setPointer] = useState<Pixel | null>(null);
+  const [held, setHeld] = useState<MarkName | null>(null);
+  const place = ({ currentTarget, clientX, clientY }: React.PointerEvent): Pixel => {
+    const box = currentTarget.getBoundingClientRect();
+    return {
+      u: ((clientX - box.left) / box.width) * study.image.width,
+      v: ((clientY - box.top) / box.height) * study.image.height,
+    };
+  };
+  return {
+    held,
+    pointer,
+    onKeyDown(event: React.KeyboardEvent) {
+      const act = keyAct(event);
+      if (!act) return;
+      event.preventDefault();
+      if (act === 'next') props.onNext();
+      else if (act === 'remove') onMark(inHand, null, false);
+      else if (typeof act === 'number') props.onTake(markBeside(inHand, act));
+      else {
+        const from = markOf(study, inHand) ?? firstPlace(props);
+        onMark(inHand, { u: from.u + act[0], v: from.v + act[1] }, false);
+      }
+    },
+    onPointerDown(event: React.PointerEvent) {
+      event.currentTarget.setPointerCapture(event.pointerId);
+      const taken = (event.target as Element).getAttribute('data-mark') as MarkName | null;
+      if (taken) props.onTake(taken);
+      else onMark(inHand, place(event), false);
+      setHeld(taken ?? inHand);
+    },
+    onPointerMove(event: React.PointerEvent) {
+      setPointer(place(event));
+      if (held) onMark(held, place(event), false);
+    },
+    onPointerUp(event: React.PointerEvent) {
+      if (held) onMark(held, place(event), true);
+      setHeld(null);
+    },
+    onPointerLeave: () => setPointer(null),
+  };
+}
+
+/** Every mark that is set. */
+function Marks({ study, inHand, bad }: StageProps) {
+  return MARK_ORDER.map((name) => {
+    const at = markOf(study, name);
+    return (
+      at && (
+        <Mark
+          key={name}
+          name={name}
+          at={at}
+          width={study.image.width}
+          inHand={name === inHand}
+          bad={bad.has(name)}
+          proposed={proposedShare(study, name) !== undefined}
+        />
+      )
+    );
+  });
 }
 
 function Mark(props: {

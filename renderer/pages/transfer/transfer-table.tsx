@@ -1,10 +1,10 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import type { QuantityId } from '../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
-import { SEAT_GROUPS, type TransferCell, transferRows } from './transfer-rows.ts';
+import { DataTable, type RowGroup } from '../../ui/table/data-table.tsx';
+import { SEAT_GROUPS, type TransferCell, type TransferRow, transferRows } from './transfer-rows.ts';
 
 /** One column of the table: a setting in a boat. */
 export interface TransferColumn {
@@ -21,117 +21,78 @@ interface TableProps {
 /** The present boat and the new one side by side; a value that is not as in the present boat stands out. */
 export function TransferTable(props: TableProps) {
   const { columns, onMake } = props;
-  const occupied = columns[0]!.fit.seats.flatMap(({ athlete }, seat) => (athlete ? [{ seat, athlete }] : []));
-  const setting = (name: string) =>
-    occupied.length > 1 ? say('transfer.setting', { name }) : say('transfer.setting.only');
+  const groups = useGroups(columns);
   return (
     <div className="table-scroll">
-      <table className="ruled transfer-table">
-        <caption className="only-spoken">{say('transfer.caption')}</caption>
-        <Head columns={columns} onMake={onMake} />
-        <Rows columns={columns} title={say('crew.sheet.afloat')} seat={null} />
-        {occupied.map(({ seat, athlete }) => (
-          <Rows
-            key={seat}
-            columns={columns}
-            title={setting(athlete.name)}
-            seat={seat}
-            ids={SEAT_GROUPS.setting}
-          />
-        ))}
-        {(['room', 'paddle', 'stance'] as const).flatMap((group) =>
-          occupied.map(({ seat, athlete }) => (
-            <Rows
-              key={`${group} ${seat}`}
-              columns={columns}
-              title={
-                occupied.length > 1
-                  ? `${say(`transfer.${group}`)}: ${athlete.name}`
-                  : say(`transfer.${group}`)
-              }
-              seat={seat}
-              ids={SEAT_GROUPS[group]}
-            />
-          )),
-        )}
-      </table>
+      <DataTable
+        className="ruled transfer-table"
+        caption={say('transfer.caption')}
+        captionHidden
+        rows={[]}
+        rowKey={({ id }) => id}
+        groups={groups}
+        columns={[
+          { title: '', isName: true, cell: ({ name }: TransferRow) => name },
+          ...columns.map((column, i) => ({
+            title: column.title,
+            tool: i > 0 && <MakeFit column={column} onMake={onMake} />,
+            numeric: true,
+            cell: ({ cells }: TransferRow) => <CellText cell={cells[i]!} present={cells[0]!} />,
+            cellMarks: ({ cells }: TransferRow) => ({
+              'data-severity': cells[i]!.severity ?? undefined,
+              'data-other': cells[i]!.text !== cells[0]!.text || undefined,
+            }),
+          })),
+        ]}
+      />
     </div>
   );
 }
 
-/** The boats' names, and under each new one the way to make it a fit. */
-function Head({ columns, onMake }: TableProps) {
-  const [, ...others] = columns;
+/** The way to make a setting a fit of its own. */
+function MakeFit({ column, onMake }: { column: TransferColumn; onMake: TableProps['onMake'] }) {
   return (
-    <thead>
-      <tr>
-        <td />
-        {columns.map(({ title }) => (
-          <th key={title} scope="col" className="numeric">
-            {title}
-          </th>
-        ))}
-      </tr>
-      <tr className="transfer-make">
-        <td />
-        <td />
-        {others.map((column) => (
-          <td key={column.title} className="numeric">
-            <button
-              type="button"
-              className="button"
-              aria-label={say('transfer.make.of', { what: column.title })}
-              onClick={() => onMake(column)}
-            >
-              {say('transfer.make')}
-            </button>
-          </td>
-        ))}
-      </tr>
-    </thead>
+    <button
+      type="button"
+      className="button"
+      aria-label={say('transfer.make.of', { what: column.title })}
+      onClick={() => onMake(column)}
+    >
+      {say('transfer.make')}
+    </button>
   );
 }
 
-function Rows(props: {
-  columns: readonly TransferColumn[];
-  title: string;
-  seat: number | null;
-  ids?: readonly QuantityId[];
-}) {
-  const { columns, title, seat, ids } = props;
+/** What is compared: the boat afloat, then by subject each seat with somebody in it. */
+function useGroups(columns: readonly TransferColumn[]): readonly RowGroup<TransferRow>[] {
   const format = useFormat();
-  const rows = transferRows(
-    columns.map(({ report }) => report),
-    { ids, seat, format },
+  const reports = columns.map(({ report }) => report);
+  const seats = columns[0]!.fit.seats.flatMap(({ athlete }, seat) => (athlete ? [{ seat, athlete }] : []));
+  const isCrew = seats.length > 1;
+  const titleOf = (subject: keyof typeof SEAT_GROUPS, name: string) => {
+    if (subject === 'setting')
+      return isCrew ? say('transfer.setting', { name }) : say('transfer.setting.only');
+    const title = say(`transfer.${subject}`);
+    return isCrew ? `${title}: ${name}` : title;
+  };
+  const ofSeats = SUBJECTS.flatMap((subject) =>
+    seats.map(({ seat, athlete }) => ({
+      key: `${subject} ${seat}`,
+      title: titleOf(subject, athlete.name),
+      rows: transferRows(reports, { ids: SEAT_GROUPS[subject], seat, format }),
+    })),
   );
-  return (
-    <tbody>
-      <tr className="transfer-group">
-        <th scope="rowgroup" colSpan={columns.length + 1} className="lettering">
-          {title}
-        </th>
-      </tr>
-      {rows.map(({ id, name, cells }) => (
-        <tr key={id}>
-          <th scope="row">{name}</th>
-          {columns.map(({ title: column }, i) => (
-            <Cell key={column} cell={cells[i]!} present={cells[0]!} />
-          ))}
-        </tr>
-      ))}
-    </tbody>
-  );
+  const afloat = { key: 'afloat', title: say('crew.sheet.afloat') };
+  return [{ ...afloat, rows: transferRows(reports, { seat: null, format }) }, ...ofSeats];
 }
+
+const SUBJECTS = Object.keys(SEAT_GROUPS) as (keyof typeof SEAT_GROUPS)[];
 
 /** A mark stands only where the finding says otherwise than it does of the present boat. */
-function Cell({ cell, present }: { cell: TransferCell; present: TransferCell }) {
+function CellText({ cell, present }: { cell: TransferCell; present: TransferCell }) {
   const turned = cell.severity !== null && cell.severity !== present.severity;
   return (
-    <td
-      className="numeric"
-      data-severity={cell.severity ?? undefined}
-      data-other={cell.text !== present.text || undefined}
-    >
+    <>
       {turned && (
         <span className="transfer-mark">
           <SeverityMark />
@@ -139,6 +100,6 @@ function Cell({ cell, present }: { cell: TransferCell; present: TransferCell }) 
         </span>
       )}
       {cell.text}
-    </td>
+    </>
   );
 }

@@ -8,6 +8,8 @@ export interface FrameProps {
   readonly hint?: string;
   readonly problem?: string | null;
   readonly required?: boolean;
+  /** What stands there cannot be taken, and it is said elsewhere why. */
+  readonly isInvalid?: boolean;
   /** True when the label is written elsewhere and only spoken here. */
   readonly labelHidden?: boolean;
 }
@@ -37,7 +39,7 @@ export function FieldFrame(
         id,
         name,
         'aria-required': required,
-        'aria-invalid': problem ? true : undefined,
+        'aria-invalid': problem || props.isInvalid ? true : undefined,
         'aria-describedby': describedBy || undefined,
       })}
       {hint && (

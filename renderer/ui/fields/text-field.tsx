@@ -5,19 +5,22 @@ export function TextField(
   props: FrameProps & {
     value: string;
     onChange: (value: string) => void;
+    /** The entry has been left, or Enter pressed in its one line. */
+    onLeave?: () => void;
     lines?: number;
     type?: 'text' | 'date' | 'search' | 'password';
     autoFocus?: boolean;
     maxLength?: number;
   },
 ) {
-  const { value, lines } = props;
+  const { value, lines, onLeave } = props;
   const shared = {
     className: 'entry',
     value,
     maxLength: props.maxLength ?? (lines ? 2000 : 120),
     onChange: (event: React.ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) =>
       props.onChange(event.target.value),
+    onBlur: onLeave,
   } as const;
   return (
     <FieldFrame {...props}>
@@ -29,6 +32,7 @@ export function TextField(
             {...wiring}
             {...shared}
             type={props.type ?? 'text'}
+            onKeyDown={onLeave && (({ key }) => key === 'Enter' && onLeave())}
             autoComplete="off"
             // biome-ignore lint/a11y/noAutofocus: only the first entry of a dialog that the person has just opened asks for it
             autoFocus={props.autoFocus}

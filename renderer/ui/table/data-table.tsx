@@ -12,6 +12,8 @@ export interface Column<T> {
   readonly titleHidden?: boolean;
   /** What stands in the heading in place of its title. */
   readonly head?: React.ReactNode;
+  /** What stands in a second line of the head: what can be done with the whole column. */
+  readonly tool?: React.ReactNode;
   readonly cell: (row: T, index: number) => React.ReactNode;
   readonly numeric?: boolean;
   /** Names the row: the cell is its heading. */
@@ -26,6 +28,13 @@ export interface Column<T> {
   readonly id?: string | number;
 }
 
+/** Rows that belong together, and what they have in common. */
+export interface RowGroup<T> {
+  readonly key: string | number;
+  readonly title: string;
+  readonly rows: readonly T[];
+}
+
 export interface DataTableProps<T> {
   readonly columns: readonly Column<T>[];
   readonly rows: readonly T[];
@@ -36,6 +45,8 @@ export interface DataTableProps<T> {
   readonly marks?: (row: T) => RowMarks;
   /** Rows below a rule: sums. */
   readonly foot?: readonly T[];
+  /** Further rows, each group under a heading of its own. */
+  readonly groups?: readonly RowGroup<T>[];
   /** What stands in place of a table without rows. */
   readonly empty?: React.ReactNode;
   /** False where the rows name themselves and no column needs a heading. */
@@ -44,7 +55,7 @@ export interface DataTableProps<T> {
 
 /** A table of like rows: headings that sort, a name for each row, figures set to the right. */
 export function DataTable<T>(props: DataTableProps<T>) {
-  const { columns, caption, foot = [] } = props;
+  const { columns, caption, foot = [], groups = [] } = props;
   const { rows, sorting, sortBy } = useSortedRows(props.rows, columns);
   if (props.rows.length === 0 && props.empty !== undefined) return props.empty;
   const body = (some: readonly T[]) =>
@@ -52,16 +63,18 @@ export function DataTable<T>(props: DataTableProps<T>) {
   return (
     <table className={props.className ?? 'ruled'}>
       {caption && <caption className={props.captionHidden ? 'only-spoken' : undefined}>{caption}</caption>}
-      {props.hasHead !== false && (
-        <thead>
+      {props.hasHead !== false && <Head columns={columns} sorting={sorting} onSort={sortBy} />}
+      {rows.length > 0 && <tbody>{body(rows)}</tbody>}
+      {groups.map((group) => (
+        <tbody key={group.key}>
           <tr>
-            {columns.map((column, at) => (
-              <Heading key={keyOf(column)} {...column} at={at} sorting={sorting} onSort={sortBy} />
-            ))}
+            <th scope="rowgroup" colSpan={columns.length} className="lettering">
+              {group.title}
+            </th>
           </tr>
-        </thead>
-      )}
-      <tbody>{body(rows)}</tbody>
+          {body(group.rows)}
+        </tbody>
+      ))}
       {foot.length > 0 && <tfoot>{body(foot)}</tfoot>}
     </table>
   );
@@ -69,9 +82,34 @@ export function DataTable<T>(props: DataTableProps<T>) {
 
 const keyOf = <T,>({ id, title }: Column<T>) => id ?? title;
 
-function Heading<T>(
-  props: Column<T> & { at: number; sorting: Sorting | null; onSort: (column: number) => void },
-) {
+interface HeadProps {
+  readonly sorting: Sorting | null;
+  readonly onSort: (column: number) => void;
+}
+
+/** The headings, and below them the tools of columns that have any. */
+function Head<T>({ columns, ...props }: HeadProps & { columns: readonly Column<T>[] }) {
+  return (
+    <thead>
+      <tr>
+        {columns.map((column, at) => (
+          <Heading key={keyOf(column)} {...column} {...props} at={at} />
+        ))}
+      </tr>
+      {columns.some(({ tool }) => tool) && (
+        <tr>
+          {columns.map((column) => (
+            <td key={keyOf(column)} className={column.numeric ? 'numeric' : undefined}>
+              {column.tool}
+            </td>
+          ))}
+        </tr>
+      )}
+    </thead>
+  );
+}
+
+function Heading<T>(props: Column<T> & HeadProps & { at: number }) {
   const { title, head, numeric, sortBy, at, sorting, onSort } = props;
   if (head) return <td>{head}</td>;
   if (title === '') return <td />;

@@ -1,13 +1,14 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { createAutosave, type Keep, type KeepingState } from '../../../renderer/document/autosave.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
+import { Autosave, type Keep, type KeepingState } from '../../../renderer/document/autosave.ts';
 import { inventedFit, padAt } from './invented-fit.ts';
 
 const savedAt = (n: number) => `2031-05-01T10:00:00.${String(n).padStart(3, '0')}Z`;
 
 function keeper(keep: Keep) {
   const told: KeepingState[] = [];
-  const made = createAutosave({ fitId: 'f', savedAt: null, keep, tell: (state) => told.push(state) });
-  return { ...made, told, last: () => told.at(-1)! };
+  const made = new Autosave({ fitId: 'f', savedAt: null, keep, tell: (state) => told.push(state) });
+  return { made, told, keep: (fit: Fit) => made.keep(fit), last: () => told.at(-1)! };
 }
 
 describe('drafts', () => {
@@ -77,7 +78,7 @@ describe('drafts', () => {
 
   it('are sent at once when the page goes away', async () => {
     const keep = vi.fn<Keep>(async () => ({ kind: 'kept', savedAt: savedAt(1) }));
-    const made = keeper(keep);
+    const { made } = keeper(keep);
     made.keep(padAt(fit, 0.2));
     await made.flush();
     expect(keep).toHaveBeenCalledTimes(1);
@@ -87,14 +88,14 @@ describe('drafts', () => {
 
   it('begin anew after a revision, which has taken the draft with it', async () => {
     const bases: (string | null)[] = [];
-    const made = keeper(async ({ basedOn }) => {
+    const { made, last } = keeper(async ({ basedOn }) => {
       bases.push(basedOn);
       return { kind: 'kept', savedAt: savedAt(bases.length) };
     });
     made.keep(padAt(fit, 0.2));
     await vi.advanceTimersByTimeAsync(1000);
     made.keptAsRevision(savedAt(50));
-    expect(made.last()).toMatchObject({ keeping: 'kept', savedAt: savedAt(50) });
+    expect(last()).toMatchObject({ keeping: 'kept', savedAt: savedAt(50) });
     made.keep(padAt(fit, 0.21));
     await vi.advanceTimersByTimeAsync(1000);
     expect(bases).toEqual([null, null]);

@@ -8,8 +8,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
-
-import { PaddleRow } from './paddle-row.tsx';
+import { PaddleFigures } from './paddle-figures.tsx';
 import { type PaddleReader, sdOf } from './use-paddle.ts';
 
 /** The values of the solved paddle that carry a doubt of their own. */
@@ -39,39 +38,20 @@ export function PaddleHeld({ read }: { read: PaddleReader }) {
   };
   return (
     <>
-      <table className="figures">
-        <tbody>
-          <PaddleRow
-            name={say('paddle.blade-share')}
-            read={read}
-            value={(p) => percent('bladeShare')(p.bladeShare)}
-          />
-          <PaddleRow
-            name={say('paddle.lower-hand')}
-            read={read}
-            value={(p) => format.length(p.handSpacing)}
-          />
-          <PaddleRow
-            name={say('paddle.hand-share')}
-            read={read}
-            value={(p) => percent('handShare')(p.handShare)}
-          />
-          <PaddleRow
-            name={say('paddle.above-neck')}
-            read={read}
-            value={(p) => format.length(p.handAboveNeck)}
-          />
-          {SOLVED.map(([name, id, key]) => (
-            <PaddleRow
-              key={name}
-              name={say(name)}
-              read={read}
-              value={(p, report) => format.length(p[key], { half: halfOf(id, report) })}
-              beside={doubt(id)}
-            />
-          ))}
-        </tbody>
-      </table>
+      <PaddleFigures
+        read={read}
+        rows={[
+          { name: say('paddle.blade-share'), value: (p) => percent('bladeShare')(p.bladeShare) },
+          { name: say('paddle.lower-hand'), value: (p) => format.length(p.handSpacing) },
+          { name: say('paddle.hand-share'), value: (p) => percent('handShare')(p.handShare) },
+          { name: say('paddle.above-neck'), value: (p) => format.length(p.handAboveNeck) },
+          ...SOLVED.map(([name, id, key]) => ({
+            name: say(name),
+            value: (p: PaddleFit, report: Report) => format.length(p[key], { half: halfOf(id, report) }),
+            beside: doubt(id),
+          })),
+        ]}
+      />
       <div className="paddle-entries">
         <PaddleEntry
           entry="bladeAngleDeg"

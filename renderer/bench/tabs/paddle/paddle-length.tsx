@@ -13,7 +13,7 @@ import { useDocument, useFit } from '../../bench-context.tsx';
 
 import { withStroke } from '../stroke/stroke-inputs.tsx';
 import { LiveText } from '../values/live-text.tsx';
-import { PaddleRow } from './paddle-row.tsx';
+import { PaddleFigures, type PaddleRow } from './paddle-figures.tsx';
 import { type PaddleReader, sdOf } from './use-paddle.ts';
 
 const PARTS: readonly LengthPart['part'][] = ['blade', 'knee', 'thigh', 'trunk', 'hand'];
@@ -30,46 +30,36 @@ export function PaddleLength({ read }: { read: PaddleReader }) {
     const half = halfOf(id, report);
     return say('paddle.plus-minus', { half: length(half, { half }) });
   };
+  const rows: readonly PaddleRow[] = [
+    {
+      name: say('paddle.by-stature'),
+      value: ({ byStature }) => length(byStature.lengthM),
+      beside: ({ byStature: { leastM, mostM } }) =>
+        say('paddle.by-stature.range', { least: length(leastM), most: length(mostM) }),
+    },
+    {
+      name: say('paddle.by-stance'),
+      value: ({ byStance }, report) => length(byStance.lengthM, { half: halfOf('paddleByStance', report) }),
+      beside: doubt('paddleByStance'),
+    },
+    {
+      name: say('paddle.difference'),
+      value: ({ difference }, report) =>
+        length(difference, { signed: true, half: halfOf('paddleDifference', report) }),
+      beside: doubt('paddleDifference'),
+    },
+    {
+      name: say('paddle.this'),
+      value: ({ byStance, againstStance }) => length(byStance.lengthM + againstStance),
+      beside: ({ againstStance }) =>
+        say(`paddle.against-stance.${againstStance < 0 ? 'shorter' : 'longer'}`, {
+          by: length(Math.abs(againstStance)),
+        }),
+    },
+  ];
   return (
     <>
-      <table className="figures">
-        <tbody>
-          <PaddleRow
-            name={say('paddle.by-stature')}
-            read={read}
-            value={({ byStature }) => length(byStature.lengthM)}
-            beside={({ byStature: { leastM, mostM } }) =>
-              say('paddle.by-stature.range', { least: length(leastM), most: length(mostM) })
-            }
-          />
-          <PaddleRow
-            name={say('paddle.by-stance')}
-            read={read}
-            value={({ byStance }, report) =>
-              length(byStance.lengthM, { half: halfOf('paddleByStance', report) })
-            }
-            beside={doubt('paddleByStance')}
-          />
-          <PaddleRow
-            name={say('paddle.difference')}
-            read={read}
-            value={({ difference }, report) =>
-              length(difference, { signed: true, half: halfOf('paddleDifference', report) })
-            }
-            beside={doubt('paddleDifference')}
-          />
-          <PaddleRow
-            name={say('paddle.this')}
-            read={read}
-            value={({ byStance, againstStance }) => length(byStance.lengthM + againstStance)}
-            beside={({ againstStance }) =>
-              say(`paddle.against-stance.${againstStance < 0 ? 'shorter' : 'longer'}`, {
-                by: length(Math.abs(againstStance)),
-              })
-            }
-          />
-        </tbody>
-      </table>
+      <PaddleFigures read={read} rows={rows} />
       <p className="soft">{say('paddle.stature-rule')}</p>
       <p>
         <LiveText write={(fit, report) => whyText(read(fit, report), { fit, report, seat, format })} />

@@ -6,6 +6,7 @@ import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { ANSWERED, answersOf } from '../../../../core/trial/answers.ts';
 import { dateText } from '../../../language/dates.ts';
 import { say } from '../../../language/messages.ts';
+import { Tick } from '../../../ui/fields/tick.tsx';
 import { observationText } from './observation-text.ts';
 import { type OpenObservation, openObservations } from './open-observations.ts';
 import { fetchRevision } from './use-tried.ts';
@@ -57,13 +58,15 @@ export function TrialAnswerTicks(props: Pick<ReturnType<typeof useAnswerTicks>, 
     <fieldset className="answer-ticks">
       <legend className="field-label">{say('answers.title')}</legend>
       {props.open.map((one) => (
-        <label className="tick" key={`${one.trialId} ${one.index}`}>
-          <input type="checkbox" checked={props.ticked.has(one)} onChange={() => props.turn(one)} />
-          {say('answers.observed', {
+        <Tick
+          key={`${one.trialId} ${one.index}`}
+          name={say('answers.observed', {
             what: observationText(one.observation),
             date: dateText(one.record.trial.heldOn),
           })}
-        </label>
+          isOn={props.ticked.has(one)}
+          onChange={() => props.turn(one)}
+        />
       ))}
       <span className="field-hint">{say('answers.about')}</span>
     </fieldset>
