@@ -11,12 +11,18 @@ export function stepsFor({ lengthUnit }: Format): Steps {
   return { placeM: lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01, turnDeg: TURN_DEG };
 }
 
-/** Changes with one place more than the values themselves: tenths of a millimetre, of a degree, of a percent. */
+/** From here on a share is told in whole percent: a tenth of it says nothing, and has no room. */
+const WHOLE_FROM = 9.95;
+
+/** Changes with one place more than the values themselves: tenths of a millimetre, of a degree, of a small share. */
 export function effectText({ id, unit, by }: Change, format: Format): string {
   if (by === null) return '–';
   const tenths = { decimals: 1, signed: true } as const;
   if (unit === 'rad') return format.degrees((by * 180) / Math.PI, tenths);
-  if (unit === '1') return `${format.number(by * 100, tenths)}\u{202f}%`;
+  if (unit === '1') {
+    const decimals = Math.abs(by * 100) < WHOLE_FROM ? 1 : 0;
+    return `${format.number(by * 100, { ...tenths, decimals })}\u{202f}%`;
+  }
   if (unit === 'm' && format.lengthUnit !== 'in') return `${format.number(by * 1000, tenths)}\u{202f}mm`;
   return format.quantity(id, { signed: true })(by, unit);
 }

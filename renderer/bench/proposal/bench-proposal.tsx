@@ -60,7 +60,7 @@ export function BenchProposal() {
           }))}
         />
       )}
-      <button type="button" className="button" title={say('proposal.ask.about')} onClick={ask}>
+      <button type="button" className="button words" title={say('proposal.ask.about')} onClick={ask}>
         {say('proposal.ask')}
       </button>
     </div>

@@ -33,7 +33,7 @@ export function captionsOf(
     // A narrow section is all figure, and a plan's corner has the boat's side in it: their names stand over them.
     const isOver =
       (view === 'section' && layout.cardPlace === 'beside') ||
-      (view === 'plan' && layout.cardPlace === 'over');
+      (view === 'plan' && layout.cardPlace !== 'foot');
     return { words, rect: { left: left + 2, top: isOver ? top - height - 3 : top + 3, width, height } };
   });
 }

@@ -17,6 +17,8 @@ import type { Leader } from './leaders.ts';
 /** A line that a label should not lie on is felt as beads this wide, this far apart, pixels. */
 const BEAD = { radius: 4, apart: 9 };
 const SHAFT_BEADS = 14;
+/** After a view's name, pixels: a figure right behind it reads as part of it. */
+const CAPTION_AIR = 16;
 /** Room that the view's buttons take in the longest of the languages, with a gap: a figure beside them reads as one of them. */
 const LOOK_ROOM = { width: 190, height: 32 };
 
@@ -25,7 +27,10 @@ export function labelObstacles(
   scene: Scene,
   { measure, leaders }: { measure: Measure; leaders: readonly Leader[] },
 ): Obstacles {
-  const captions = captionsOf(scene, (text) => measure(text, 'caption')).map(({ rect }) => rect);
+  const captions = captionsOf(scene, (text) => measure(text, 'caption')).map(({ rect }) => ({
+    ...rect,
+    width: rect.width + CAPTION_AIR,
+  }));
   const handles = gripMarks(scene).map(({ at, radius }) => ({
     left: at.x - radius - 2,
     top: at.y - radius - 2,

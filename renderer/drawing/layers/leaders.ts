@@ -58,7 +58,7 @@ export function partAnchors(scene: Scene, part: Finding['part']): Anchor[] {
   }
 }
 
-/** Whether the part's card takes the upper lane, so that every leader runs in along the middle one. */
+/** Whether the plan's name takes the upper lane, so that every leader runs in along the middle one. */
 function isOneLane({ layout: { lanes } }: Scene): boolean {
   return lanes.upper === lanes.middle;
 }

@@ -1,5 +1,5 @@
 import type { ScreenRect } from './screen-point.ts';
-import { type BoatBox, boxSize, type ViewName, type Windows } from './view-geometry.ts';
+import { type BoatBox, boxSize, cockpitScale, type ViewName, type Windows } from './view-geometry.ts';
 
 /**
  * Where the part's card stands: over the section, right of the plan; on a low sheet beside the views, as tall as the sheet;
@@ -23,22 +23,22 @@ export interface SheetLayout {
   readonly look: { readonly right: number; readonly top: number };
   /**
    * Heights of the free lanes that leader lines run along on their way in from the right: above the plan, and between plan
-   * and profile. Nothing is ever drawn there, so a leader crosses no other view. Where the card stands in the way of the
-   * upper lane both are the middle one, and leaders reach the plan from below.
+   * and profile. Nothing is ever drawn there, so a leader crosses no other view. Where the plan's name stands in the upper
+   * lane both are the middle one, and leaders reach the plan from below.
    */
   readonly lanes: { readonly upper: number; readonly middle: number };
   /** Top of the ruler along the bottom. */
   readonly rulerTop: number;
 }
 
-const LEFT_RULER = 44;
+const LEFT_RULER = 40;
 /** The gutter where leader lines come in from the margin and run up or down to their lane. */
-const RIGHT_EDGE = 30;
-const TOP_EDGE = 6;
-const BOTTOM_RULER = 28;
-const UPPER_LANE = 14;
+const RIGHT_EDGE = 28;
+const TOP_EDGE = 5;
+const BOTTOM_RULER = 26;
+const UPPER_LANE = 17;
 const MIDDLE_LANE = 16;
-const COLUMN_GAP = 18;
+const COLUMN_GAP = 16;
 /** Room that the part's card needs, pixels. */
 export interface CardSize {
   readonly width: number;
@@ -76,7 +76,7 @@ export function layOutSheet(
     width: Math.max(200, sheet.width - LEFT_RULER - RIGHT_EDGE - COLUMN_GAP),
     height: Math.max(160, sheet.height - planTop - MIDDLE_LANE - BOTTOM_RULER),
   };
-  const scale = Math.min(free.height / (need.y + need.z), free.width / (need.x + SECTION.breadth));
+  const scale = Math.min(cockpitScale(free.height, need), free.width / (need.x + SECTION.breadth));
   const rest = Math.max(0, free.height - scale * (need.y + need.z));
   const room = cardPlace === 'over' ? card.height - (planTop - TOP_EDGE) : 0;
   const planHeight = Math.round(Math.max(room, scale * need.y + rest * PLAN_SHARE_OF_REST));
@@ -217,7 +217,7 @@ function place(
     cardPlace,
     look: { right: RIGHT_EDGE, top: lookTop },
     card: cardPlace === 'over' ? over : cardPlace === 'beside' ? beside : none,
-    lanes: { upper: cardPlace === 'over' ? middle : planTop - UPPER_LANE / 2, middle },
+    lanes: { upper: middle, middle },
     rulerTop: profileTop + profileHeight,
   };
 }

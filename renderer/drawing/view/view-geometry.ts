@@ -105,14 +105,25 @@ export function fitCamera(windows: Windows, box: BoatBox): Camera {
 
 /** A cockpit is drawn at least this large where that costs little: a pixel is 3 mm. Pixels per metre. */
 const COCKPIT_SCALE = 1000 / 3;
-/** For that the crown may leave the sheet by this share of the height. */
+/** For that the crown may leave the sheet by this share of the height, and so much paper around the box, metres. */
 const CROWN_SHARE = 0.08;
+const PAPER_TO_SPARE = { along: 0.06, across: 0.03 };
+
+/** The scale to divide a height by for plan over profile, where a pixel of 3 mm can be had for a part of the crown. */
+export function cockpitScale(height: number, { y: broad, z: tall }: Vec3): number {
+  const whole = height / (broad + tall);
+  return Math.max(whole, Math.min(COCKPIT_SCALE, height / (broad + tall * (1 - CROWN_SHARE))));
+}
 
 /** The camera for a cockpit: the whole box, or a little larger with the keel at the foot and the crown beyond the top. */
 export function cockpitCamera(windows: Windows, box: BoatBox): Camera {
   const whole = fitCamera(windows, box);
   const { profile } = windows;
-  const along = Math.min(profile.width / boxSize(box).x, windows.plan.height / boxSize(box).y);
+  const { x: long, y: broad } = boxSize(box);
+  const along = Math.min(
+    profile.width / (long - PAPER_TO_SPARE.along),
+    windows.plan.height / (broad - PAPER_TO_SPARE.across),
+  );
   const larger = Math.min(COCKPIT_SCALE, along, whole.pixelsPerMetre / (1 - CROWN_SHARE));
   if (larger <= whole.pixelsPerMetre) return whole;
   const z = box.least.z + profile.height / 2 / larger;

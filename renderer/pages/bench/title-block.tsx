@@ -39,20 +39,20 @@ export function TitleBlock(props: {
   ];
   return (
     <section className="title-block" aria-label={say('block.title')}>
-      <div className="title-what">
-        <h1>{name}</h1>
-        {unsaid.length > 0 && <p>{unsaid.join(' · ')}</p>}
-      </div>
+      <h1>{name}</h1>
       <button type="button" className="button words title-save" onClick={props.onSave}>
         {say('revisions.save')}
       </button>
-      <p className="title-revision" data-looking={looked ? true : undefined}>
-        {looked
-          ? say('block.revision.looking', {
-              number: revisionNumber(looked.revision),
-              name: looked.revision.name,
-            })
-          : revisionText(props.revisions[0], props.changedSince)}
+      <p className="title-about">
+        {unsaid.length > 0 && <span>{unsaid.join(' · ')}</span>}
+        <span className="title-revision" data-looking={looked ? true : undefined}>
+          {looked
+            ? say('block.revision.looking', {
+                number: revisionNumber(looked.revision),
+                name: looked.revision.name,
+              })
+            : revisionText(props.revisions[0], props.changedSince)}
+        </span>
       </p>
       <KeptState />
       <LibraryLine fitId={props.fitId} />

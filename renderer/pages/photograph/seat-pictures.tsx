@@ -13,6 +13,7 @@ import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { AddPicture } from './add-picture.tsx';
+import { ExamplePictures } from './example-pictures.tsx';
 import { MarkedPicture } from './marked-picture.tsx';
 import { Remembered } from './remembered.tsx';
 import { StrokeSeen } from './seen-stroke.tsx';
@@ -39,6 +40,7 @@ export function SeatPictures(props: SeatPicturesProps) {
       {asked.error && <ErrorMessage error={asked.error} onRetry={asked.reload} />}
       {refusal && <ErrorMessage error={refusal} />}
       <AddPicture onPicture={add} onRate={(rate) => void takeRate(rate)} />
+      {asked.value && !picture && <ExamplePictures fit={opened.fit} seat={seat} />}
       {picture && (
         <>
           <PictureList pictures={pictures} chosen={picture} onChoose={setChosen} />

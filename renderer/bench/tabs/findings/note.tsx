@@ -61,8 +61,8 @@ export function Note({ finding }: { finding: Finding }) {
       <p className="note-sentence">
         <span data-text="sentence">{text.sentence}</span>
         {band && <span className="note-band"> {say('notes.band', { band })}</span>}
+        {isTrim(finding) && <span> {say('notes.trim.handling')}</span>}
       </p>
-      {isTrim(finding) && finding.severity !== 'good' && <p className="soft">{say('notes.trim.handling')}</p>}
       <div className="note-more">{finding.severity !== 'good' && <NoteChange finding={finding} />}</div>
     </li>
   );

@@ -6,7 +6,7 @@ import { notAfloatSentence } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { BenchProposal } from '../../proposal/bench-proposal.tsx';
-import { findingGroups } from './finding-groups.ts';
+import { type FindingGroups, findingGroups } from './finding-groups.ts';
 import { Note } from './note.tsx';
 import { useNotePlaces } from './use-note-places.ts';
 import { WorthALook } from './worth-a-look.tsx';
@@ -20,35 +20,68 @@ export function Notes() {
   const list = useRef<HTMLDivElement>(null);
   useNotePlaces(list, report);
   const { act, check, good } = findingGroups(report.findings, seat);
+  const [first, ...others] = nobody ? [] : groupsOf({ act, check });
   return (
     <div className="notes" ref={list}>
       {nobody && <p className="soft">{say('drawing.nobody')}</p>}
       <NotAfloat />
-      {!nobody && <BenchProposal />}
-      {act.length === 0 && !nobody && (
-        <p className="soft">{say(check.length === 0 ? 'notes.nothing' : 'notes.nothing-to-act')}</p>
+      {!nobody && (
+        <div className="notes-top">
+          {first ? <GroupTitle {...first} /> : <p className="soft notes-live">{say('notes.nothing')}</p>}
+          <BenchProposal />
+        </div>
       )}
-      <Group title={say('notes.to-act')} findings={act} />
-      <Group title={say('notes.to-check')} findings={check} />
+      {first && <NoteList findings={first.findings} />}
+      {(nobody ? groupsOf({ act, check }) : others).map((group) => (
+        <Group key={group.title} {...group} />
+      ))}
       <WorthALook seat={seat} />
       <Group title={say('notes.good')} findings={good} />
     </div>
   );
 }
 
-function Group({ title, findings }: { title: string; findings: readonly Finding[] }) {
-  if (findings.length === 0) return null;
+interface NoteGroup {
+  readonly title: string;
+  readonly findings: readonly Finding[];
+}
+
+/** The groups that ask for something, without those that are empty. */
+function groupsOf({ act, check }: Pick<FindingGroups, 'act' | 'check'>): NoteGroup[] {
+  const groups = [
+    { title: say('notes.to-act'), findings: act },
+    { title: say('notes.to-check'), findings: check },
+  ];
+  return groups.filter(({ findings }) => findings.length > 0);
+}
+
+function Group(group: NoteGroup) {
+  if (group.findings.length === 0) return null;
   return (
     <>
-      <h2 className="lettering notes-group">
-        {title} <span className="count">{findings.length}</span>
-      </h2>
-      <ul>
-        {findings.map((finding) => (
-          <Note key={finding.id} finding={finding} />
-        ))}
-      </ul>
+      <GroupTitle {...group} />
+      <NoteList findings={group.findings} />
     </>
+  );
+}
+
+function GroupTitle({ title, findings }: NoteGroup) {
+  return (
+    <h2 className="lettering notes-group">
+      <span className="notes-live">
+        {title} <span className="count">{findings.length}</span>
+      </span>
+    </h2>
+  );
+}
+
+function NoteList({ findings }: Pick<NoteGroup, 'findings'>) {
+  return (
+    <ul>
+      {findings.map((finding) => (
+        <Note key={finding.id} finding={finding} />
+      ))}
+    </ul>
   );
 }
 

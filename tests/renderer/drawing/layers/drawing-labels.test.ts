@@ -19,8 +19,8 @@ const SEED = 20261125;
 
 /** The drawing's own part of windows of 1024 × 700 (the smallest), 1280 × 800 and 1920 × 1080. */
 const SHEETS = [
-  { width: 720, height: 658 },
-  { width: 934, height: 758 },
+  { width: 663, height: 658 },
+  { width: 919, height: 758 },
   { width: 1488, height: 1038 },
 ];
 

@@ -6,7 +6,7 @@ import { exampleFit } from '../../../core/example/example-fit.ts';
 import { drawnScene } from '../view/drawn-scene.ts';
 
 const SEED = 4711;
-const scene = drawnScene(exampleFit(), { width: 934, height: 758 });
+const scene = drawnScene(exampleFit(), { width: 919, height: 758 });
 const PARTS = [
   'kneePad',
   'rearRest',
@@ -24,14 +24,14 @@ const PARTS = [
 const notesOf = (parts: readonly NotePlace['part'][]): NotePlace[] =>
   parts.map((part, k) => ({ findingId: part, part, severity: 'check', clientY: 60 + 78 * k }));
 
-/** The strip lies above the plan: where the card stands in the way of the upper lane, no leader goes there. */
+/** The strip lies above the plan: where the plan's name stands in the upper lane, no leader goes there. */
 const REACHED = PARTS.filter((part) => part !== 'hull');
 
 describe('leader lines', () => {
-  it('go to the strip only where no card stands in the way', () => {
+  it('go to the strip only where the plan’s name is not in the way', () => {
     expect(leadersOf(scene, notesOf(['hull']), 0)).toEqual([]);
-    const low = drawnScene(exampleFit(), { width: 1024, height: 420 });
-    expect(leadersOf(low, notesOf(['hull']), 0)).toHaveLength(1);
+    const whole = drawnScene(exampleFit(), { width: 919, height: 758 }, { showing: 'boat' });
+    expect(leadersOf(whole, notesOf(['hull']), 0)).toHaveLength(1);
   });
 
   it('end at what their notes speak of, and keep to gutter and lanes until then', () => {

@@ -8,7 +8,8 @@ const box = { least: { x: -0.72, y: -0.23, z: -0.07 }, most: { x: 0.74, y: 0.23,
 const SIZES = [
   [720, 658],
   [800, 690],
-  [934, 758],
+  [919, 758],
+  [663, 658],
   [1050, 858],
   [1490, 1038],
   [640, 560],
@@ -31,6 +32,10 @@ describe.each(SIZES)('a sheet of %i × %i', (width, height) => {
       expect(a.left + a.width).toBeLessThanOrEqual(width);
       expect(a.top + a.height).toBeLessThanOrEqual(height);
     });
+  });
+
+  it('names the plan over it, where the boat’s side is not', () => {
+    expect(plan.top - layout.strip.top - layout.strip.height).toBeGreaterThanOrEqual(16);
   });
 
   it('leaves both lanes free: no view, and no card where leaders come in past it', () => {
@@ -74,7 +79,7 @@ describe.each(SIZES)('a sheet of %i × %i for the whole of a nine-metre boat', (
 });
 
 describe('the first view in a window of 1280 × 800', () => {
-  const layout = layOutSheet({ width: 934, height: 758 }, box);
+  const layout = layOutSheet({ width: 919, height: 758 }, box);
   const camera = cockpitCamera(layout.windows, box);
 
   it('is the cockpit, a pixel at most 3 mm, from the rest to the toes', () => {
@@ -86,9 +91,25 @@ describe('the first view in a window of 1280 × 800', () => {
     expect(seen(profile.height)).toBeGreaterThan(0.9 * (box.most.z - box.least.z));
   });
 
+  it('is as large for a long stance, which may take some of the paper around it', () => {
+    const long = { least: { ...box.least, x: -0.76 }, most: { ...box.most, x: 0.78 } };
+    const { windows } = layOutSheet({ width: 919, height: 758 }, long);
+    const { pixelsPerMetre } = cockpitCamera(windows, long);
+    expect(1000 / pixelsPerMetre).toBeLessThanOrEqual(3.0001);
+    expect(windows.profile.width / pixelsPerMetre).toBeGreaterThan(1.54 - 0.06);
+  });
+
   it('keeps the keel in sight', () => {
     const keel = project({ windows: layout.windows, camera }, 'profile', { x: 0, y: 0, z: -0.05 });
     const { top, height } = layout.windows.profile;
     expect(keel.y).toBeLessThan(top + height);
+  });
+});
+
+describe('the first view in a window of 1024 × 700, beside card and margin', () => {
+  const { windows } = layOutSheet({ width: 663, height: 658 }, box);
+
+  it('has a pixel of at most 4 mm: the figure is as tall as the window allows', () => {
+    expect(1000 / cockpitCamera(windows, box).pixelsPerMetre).toBeLessThanOrEqual(4);
   });
 });

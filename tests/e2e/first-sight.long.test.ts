@@ -1,0 +1,95 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Fit } from '../../core/document/fit-schema.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { barriersInBothThemes } from './barriers.ts';
+import { handlePlace } from './hand.ts';
+import { type RunningProgram, startProgram } from './harness.ts';
+import { openOnBench } from './open-bench.ts';
+import { callFromPage, goTo, soon } from './screens.ts';
+
+let program: RunningProgram;
+let page: Page;
+
+/** A pad far aft and far in, and a foot near: more than five findings. */
+function farAft(): Fit {
+  const seat = exampleSeat();
+  return exampleFit([
+    exampleSeat({
+      kneePad: { ...seat.kneePad, aftM: 0.28, outM: 0.01 },
+      frontFoot: { ...seat.frontFoot, forwardM: 0.4 },
+    }),
+  ]);
+}
+
+beforeAll(async () => {
+  program = await startProgram();
+  page = await program.openBrowser({ viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce' });
+  await openOnBench(page, farAft());
+});
+afterAll(() => program.dispose());
+
+describe('a window of 1280 × 800', () => {
+  it('shows at least five findings whole, each with its price', async () => {
+    const whole = () =>
+      page.evaluate(() => {
+        const room = document.querySelector('.leaf-scroll')!.getBoundingClientRect();
+        const notes = [...document.querySelectorAll('.note:not([data-severity="good"])')];
+        return notes.filter((note) => note.getBoundingClientRect().bottom <= room.bottom).length;
+      });
+    await soon(() => page.locator('.note-looking').filter({ hasText: 'Looking' }).count()).toBe(0);
+    expect(await whole()).toBeGreaterThanOrEqual(5);
+  });
+
+  it('has its tabs in one row', async () => {
+    const tops = await page
+      .locator('.margin-leaves')
+      .getByRole('tab')
+      .evaluateAll((tabs) => tabs.map((tab) => Math.round(tab.getBoundingClientRect().top)));
+    expect(tops.length).toBeGreaterThanOrEqual(7);
+    expect(new Set(tops).size).toBe(1);
+  });
+
+  it('draws a pixel for at most 3 mm of the boat', async () => {
+    await openOnBench(page, exampleFit());
+    const { kneePad, frontFoot } = exampleSeat();
+    const [pad, foot] = [await handlePlace(page, 'kneePad/plan'), await handlePlace(page, 'frontFoot/plan')];
+    expect((1000 * (kneePad.aftM + frontFoot.forwardM)) / (foot.x - pad.x)).toBeLessThanOrEqual(3.01);
+  });
+});
+
+describe('a window of 1024 × 700', () => {
+  it('has the drawing as tall as itself, and card and margin beside it', async () => {
+    await page.setViewportSize({ width: 1024, height: 700 });
+    const boxOf = async (what: string) => (await page.locator(what).boundingBox())!;
+    await soon(async () => (await boxOf('.margin')).x).toBeGreaterThan(600);
+    const [drawing, card, margin] = [
+      await boxOf('.drawing'),
+      await boxOf('.part-card'),
+      await boxOf('.margin'),
+    ];
+    expect(drawing.height).toBeGreaterThan(640);
+    expect(card.x).toBeGreaterThanOrEqual(drawing.x + drawing.width - 1);
+    expect(margin.y).toBeGreaterThanOrEqual(card.y + card.height - 1);
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+});
+
+describe('a photograph page without a picture', () => {
+  it('shows where to stand, and both pictures as they should be', async () => {
+    const athlete = await callFromPage(page, 'athletes.save', { athlete: exampleAthlete() });
+    const boat = await callFromPage(page, 'boats.save', { boat: exampleFit().boat });
+    const fit = farAft();
+    const seat = { ...fit.seats[0]!, athlete: { ...fit.seats[0]!.athlete!, id: athlete.id } };
+    const { id: listed } = await callFromPage(page, 'fits.create', {
+      fit: { ...fit, boat: { ...fit.boat, id: boat.id }, seats: [seat] },
+    });
+    await goTo(page, `#/fits/${listed}/photograph`);
+    const figures = page.locator('.photograph-example figure');
+    await soon(() => figures.count()).toBe(3);
+    for (const figure of [1, 2]) {
+      await soon(() => figures.nth(figure).locator('.ring').count()).toBeGreaterThan(8);
+    }
+    expect(await barriersInBothThemes(page)).toEqual([]);
+  });
+});
