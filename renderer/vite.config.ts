@@ -5,7 +5,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 
 const root = import.meta.dirname;
-const CANVAS = /node_modules[\\/]konva[\\/]/;
+const CANVAS = /node_modules[\\/](konva|react-konva|react-reconciler|its-fine)[\\/]/;
 const PAPERS = /[\\/]core[\\/](setout|show|roster|drilling)[\\/]/;
 const SHARED = /renderer[\\/](?!jobs|pages|shell)\w+[\\/]/;
 

@@ -1,4 +1,6 @@
+import type { Layer as KonvaLayer } from 'konva/lib/Layer.js';
 import { useEffect, useId, useRef, useState } from 'react';
+import { Layer, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
 import type { BenchView } from '../document/bench-view.ts';
@@ -12,23 +14,57 @@ import type { HandStore } from './interaction/hand-state.ts';
 import { PointerHand } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
 import { ALPHABETS, FONTS } from './view/pen.ts';
+import { LAYERS, type LayerName } from './view/scene.ts';
 import type { SheetLayout } from './view/sheet-layout.ts';
 import './drawing.css';
 
-interface BenchDrawingProps {
-  readonly document: FitDocument;
-  readonly view: BenchView;
-  readonly hand: HandStore;
-}
-
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
-export function BenchDrawing({ document: fitDocument, view, hand }: BenchDrawingProps) {
+export function BenchDrawing({
+  document: fitDocument,
+  view,
+  hand,
+}: {
+  document: FitDocument;
+  view: BenchView;
+  hand: HandStore;
+}) {
   const host = useRef<HTMLDivElement>(null);
-  const paper = useRef<HTMLDivElement>(null);
-  const canvas = useBenchCanvas({ host, paper }, { document: fitDocument, view, hand });
+  const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
+  const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
   const { width, height } = useSize(host);
   const density = useDensity();
   const about = useId();
+
+  useEffect(() => {
+    const element = host.current;
+    if (!element) return;
+    const made = new BenchCanvas({
+      document: fitDocument,
+      view,
+      host: element,
+      layers: layers.current as Record<LayerName, KonvaLayer>,
+      format: currentFormat(),
+    });
+    const pointer = new PointerHand({
+      host: element,
+      canvas: made,
+      document: fitDocument,
+      store: hand,
+      focusGrip: (grip) => focusGrip(element, grip),
+    });
+    let placed: SheetLayout | null = null;
+    const stopPlacing = made.onDrawn(({ layout }) => {
+      if (layout !== placed) placeCard(element.parentElement ?? element, layout);
+      placed = layout;
+    });
+    setCanvas(made);
+    return () => {
+      setCanvas(null);
+      stopPlacing();
+      pointer.dispose();
+      made.dispose();
+    };
+  }, [fitDocument, view, hand]);
 
   useEffect(() => canvas?.setDensity(density), [canvas, density]);
   // What stands over the paper is placed by the new layout, so it is drawn again once that is known.
@@ -52,7 +88,17 @@ export function BenchDrawing({ document: fitDocument, view, hand }: BenchDrawing
       <p id={about} className="only-spoken">
         {say('drawing.about')}
       </p>
-      <div ref={paper} aria-hidden="true" />
+      <Stage width={width} height={height} listening={false} aria-hidden="true">
+        {LAYERS.map((name) => (
+          <Layer
+            key={name}
+            listening={false}
+            ref={(layer: KonvaLayer | null) => {
+              if (layer) layers.current[name] = layer;
+            }}
+          />
+        ))}
+      </Stage>
       {canvas && (
         <>
           <GripList document={fitDocument} canvas={canvas} hand={hand} />
@@ -62,45 +108,6 @@ export function BenchDrawing({ document: fitDocument, view, hand }: BenchDrawing
       )}
     </div>
   );
-}
-
-/** The canvas on its place in the page, with the pointer that works on it; null until both are there. */
-function useBenchCanvas(
-  { host, paper }: Readonly<Record<'host' | 'paper', React.RefObject<HTMLDivElement | null>>>,
-  { document, view, hand }: BenchDrawingProps,
-): BenchCanvas | null {
-  const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
-  useEffect(() => {
-    const element = host.current;
-    if (!element || !paper.current) return;
-    const made = new BenchCanvas({
-      document,
-      view,
-      host: element,
-      paper: paper.current,
-      format: currentFormat(),
-    });
-    const pointer = new PointerHand({
-      host: element,
-      canvas: made,
-      document,
-      store: hand,
-      focusGrip: (grip) => focusGrip(element, grip),
-    });
-    let placed: SheetLayout | null = null;
-    const stopPlacing = made.onDrawn(({ layout }) => {
-      if (layout !== placed) placeCard(element.parentElement ?? element, layout);
-      placed = layout;
-    });
-    setCanvas(made);
-    return () => {
-      setCanvas(null);
-      stopPlacing();
-      pointer.dispose();
-      made.dispose();
-    };
-  }, [host, paper, document, view, hand]);
-  return canvas;
 }
 
 /** Tells the part's card, which stands beside the drawing in the page, where the drawing has left room for it. */

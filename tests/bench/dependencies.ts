@@ -19,6 +19,7 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   react: 'the page',
   'react-aria-components': 'entries, lists and dialogs for keyboard and screen reader',
   'react-dom': 'the page in a browser',
+  'react-konva': 'the canvas within the page',
   zod: 'schemas of documents and of every call',
   'manifold-3d': 'blocks as closed solids; in tests hydrostatics are checked and timed against it',
   replicad: 'blocks as exact solids for STEP files, in words of the trade',

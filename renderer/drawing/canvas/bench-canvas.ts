@@ -1,3 +1,4 @@
+import type { Layer } from 'konva/lib/Layer.js';
 import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
@@ -26,7 +27,7 @@ import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene 
 import { CARD, layOutSheet, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
 import { strokePictures } from '../view/stroke-pictures.ts';
 import { type Camera, cockpitCamera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
-import { Paper } from './paper.ts';
+import { PaperLayer } from './paper-layer.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
 export type Showing = 'seat' | 'boat';
@@ -50,7 +51,7 @@ export class BenchCanvas {
   private readonly document: FitDocument;
   private readonly view: BenchView;
   private readonly host: HTMLElement;
-  private readonly paper: Paper;
+  private readonly layers: ReadonlyMap<LayerName, PaperLayer>;
   private readonly parts: readonly Part[];
   private readonly ghosts = createEvaluator();
   private readonly stroke = strokePictures();
@@ -79,14 +80,14 @@ export class BenchCanvas {
     document: FitDocument;
     view: BenchView;
     host: HTMLElement;
-    /** Where the canvases go. */
-    paper: HTMLDivElement;
+    /** The layers that React has made. */
+    layers: Readonly<Record<LayerName, Layer>>;
     format: Format;
   }) {
     this.document = given.document;
     this.view = given.view;
     this.host = given.host;
-    this.paper = new Paper(given.paper);
+    this.layers = new Map(LAYERS.map((name) => [name, new PaperLayer(given.layers[name])]));
     this.format = given.format;
     this.palette = readPalette(given.host);
     this.picture = this.pictureNow();
@@ -113,7 +114,7 @@ export class BenchCanvas {
 
   /** Paints a layer's parts in turn. */
   private paint(name: LayerName, scene: Scene): void {
-    this.paper.draw(name, (context) => {
+    this.layers.get(name)!.draw((context) => {
       const pen = new Pen(context, this.palette);
       for (const part of this.parts) if (part.layer === name) part.paint(pen, scene);
     });
@@ -190,13 +191,12 @@ export class BenchCanvas {
   resize(width: number, height: number): void {
     if (width < 1 || height < 1) return;
     this.size = { width, height };
-    this.paper.resize(this.size);
     this.showAll(this.showing);
   }
 
   /** Pixels of the screen in one CSS pixel. */
   setDensity(density: number): void {
-    this.paper.setDensity(density);
+    for (const layer of this.layers.values()) layer.setDensity(density);
     this.invalidate(ALL);
   }
 
@@ -292,6 +292,6 @@ export class BenchCanvas {
     cancelAnimationFrame(this.frame);
     clearTimeout(this.labelsLater ?? undefined);
     for (const stop of this.stops) stop();
-    this.paper.remove();
+    for (const layer of this.layers.values()) layer.remove();
   }
 }
