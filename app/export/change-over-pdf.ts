@@ -4,6 +4,8 @@ import type { BoardPlan } from '../../core/setout/board-plan.ts';
 import { boardPlanDrawing, paddlerLayer } from '../../core/setout/board-plan-drawing.ts';
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
 import { type PaperName, pageOf } from '../../core/setout/paper.ts';
+import { wholeMillimetres } from '../../core/setout/sheet-length.ts';
+import { alongText } from '../../core/setout/sheet-names.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import { stampDay } from '../../core/setout/sheet-stamp.ts';
 import type { Words } from '../../core/text/words.ts';
@@ -56,7 +58,8 @@ export function* changeOverPdf(card: Card): Generator<void, PrintedPdf> {
     const width = page.width - 2 * MARGIN_MM;
     drawHead(pdf, { title, width, words });
     for (const [k, person] of plan.people.slice(at * perPage, (at + 1) * perPage).entries()) {
-      drawRow(pdf, person, { place: at * perPage + k, top: MARGIN_MM + HEAD_MM + k * ROW_MM, width });
+      const top = MARGIN_MM + HEAD_MM + k * ROW_MM;
+      drawRow(pdf, person, { place: at * perPage + k, top, width, words });
     }
     const under = page.height - MARGIN_MM - FOOT_MM - PLAN_MM;
     drawPlan(pdf, card, { left: MARGIN_MM, top: under, width, height: PLAN_MM });
@@ -108,8 +111,8 @@ function rule(pdf: SheetPdf, y: number, width: number): void {
 
 function drawRow(
   pdf: SheetPdf,
-  { letter, name, pad, rest }: BoardPlan['people'][number],
-  { place, top, width }: { place: number; top: number; width: number },
+  { letter, name, pad, rest, padRailsXM, restRailsXM }: BoardPlan['people'][number],
+  { place, top, width, words }: { place: number; top: number; width: number; words: Words },
 ): void {
   const middle = top + ROW_MM / 2;
   const { ink } = LAYER_STYLES[paddlerLayer(place)];
@@ -123,10 +126,17 @@ function drawRow(
   const left = (share: number) => MARGIN_MM + share * width;
   const at = (share: number) => [left(share), middle + 2.6] as const;
   fittedText(pdf, name, { at: at(COLUMNS.name), width: (COLUMNS.pad - COLUMNS.name) * width - 4, size: 7 });
-  const numbers = (holes: readonly number[]) => (holes.length === 0 ? '–' : holes.join('   '));
-  pdf.text(numbers(pad), at(COLUMNS.pad), { size: 8.4, weight: 'strong' });
-  pdf.text(numbers(rest), at(COLUMNS.rest), { size: 8.4, weight: 'strong' });
+  const column = { at: at(COLUMNS.pad), width: (COLUMNS.rest - COLUMNS.pad) * width - 4, size: 8.4 };
+  fittedText(pdf, standsIn(pad, padRailsXM, words), { ...column, weight: 'strong' });
+  fittedText(pdf, standsIn(rest, restRailsXM, words), { ...column, at: at(COLUMNS.rest), weight: 'strong' });
   rule(pdf, top + ROW_MM, width);
+}
+
+/** Numbers of holes, or the place on the rails from mid-length, millimetres. */
+function standsIn(holes: readonly number[], railsXM: number | undefined, words: Words): string {
+  if (railsXM === undefined) return holes.length === 0 ? '–' : holes.join('   ');
+  const forwardMm = wholeMillimetres(railsXM);
+  return words.say('board.on-rails', { at: alongText({ forwardMm }, { units: 'mm', words }) });
 }
 
 /** The board to scale with its holes by number: drilled and new alike, for on the card all are there. */

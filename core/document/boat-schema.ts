@@ -34,7 +34,7 @@ export const floorboardSchema = z.strictObject({
     .optional(),
 });
 
-/** A pair of rails that a fitting is fixed to. */
+/** A pair of rails that a fitting is fixed to, each as far from the centreline. */
 export const railsSchema = z.strictObject({
   fitting: z.enum(['kneePad', 'rearRest']),
   /** From one line of holes to the other. */
@@ -43,6 +43,9 @@ export const railsSchema = z.strictObject({
   heightM: metres(0, 0.2),
   /** Diameter of the holes. */
   holeM: metres(0.002, 0.03),
+  /** Where they end; left out, they run as far as the floorboard. */
+  aftEndXM: metres(-15, 15).optional(),
+  foreEndXM: metres(-15, 15).optional(),
 });
 
 /** Fixing hardware. A null pitch means clamps or screws that may go anywhere. */

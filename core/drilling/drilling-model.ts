@@ -28,7 +28,7 @@ export interface PlanHole extends PlanPoint {
   readonly drilled: boolean;
 }
 
-/** One way to stand a fitting: how far it is moved from its wish, and the holes its bolts go through (places in `holes`). */
+/** One way to stand a fitting: how far it is moved from its wish, and the holes its bolts go through (places in `holes`; none on rails). */
 export interface Standing {
   readonly dx: number;
   readonly dy: number;
@@ -47,7 +47,8 @@ export interface DrillingModel {
 /**
  * The choices of a plan. A fitting moves as a whole; its bolts' distance is rounded to the grid, for its own block is drilled to
  * suit. It may stand wherever all its bolts fall on drilled holes or on the grid, within its tolerance, clear of the board's edge
- * and of every known hole. A wish that finds no place has no standings.
+ * and of every known hole. On rails it stands where it wishes, drawn in from their ends, and takes no hole. A wish that finds no
+ * place has no standings.
  */
 export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRules): DrillingModel {
   const holes: PlanHole[] = rules.known
@@ -66,6 +67,7 @@ export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRu
     return holes.push({ ...at, drilled: false }) - 1;
   };
   const standings = wishes.map((wish) => {
+    if (wish.rails) return onRails(wish, wish.rails, rules);
     const pattern = onGrid(wish.bolts, rules.stepM);
     const found = movesOf(pattern, wish, { rules, drilled: holes.slice(0, drilled) }).flatMap((move) => {
       const places = pattern.map(({ x, y }) => holeAt({ x: x + move.x, y: y + move.y }));
@@ -83,6 +85,19 @@ export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRu
       .sort((a, b) => a.movedMm - b.movedMm);
   });
   return { wishes, standings, holes, rules };
+}
+
+/** The one standing on rails: as wished, or as far in from their ends as a bolt asks for; none where that is too far. */
+function onRails(
+  { bolts, toleranceM }: DrillingWish,
+  [aft, fore]: readonly [number, number],
+  { edgeM }: DrillingRules,
+): Standing[] {
+  if (bolts.length === 0) return [];
+  const { x } = middleOf(bolts);
+  const dx = Math.min(fore - edgeM, Math.max(aft + edgeM, x)) - x;
+  const isThere = fore - aft >= 2 * edgeM && Math.abs(dx) <= toleranceM + 1e-9;
+  return isThere ? [{ dx, dy: 0, movedMm: 1000 * Math.abs(dx), holes: [] }] : [];
 }
 
 /** Distance in the rule's own measure: the greater of along and across, so that it is never more than the true one. */

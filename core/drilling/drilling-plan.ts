@@ -16,7 +16,7 @@ export function planOf(model: DrillingModel, chosen: readonly (number | null)[])
   const standings = chosen.map((at, wish) => (at === null ? null : model.standings[wish]![at]!));
   const ids = [...new Set(standings.flatMap((standing) => standing?.holes ?? []))].sort((a, b) => a - b);
   const used = ids.map((id) => model.holes[id]!);
-  const sets = new Set(standings.flatMap((standing) => (standing ? [plateOf(standing)] : [])));
+  const sets = new Set(standings.flatMap((standing) => (standing?.holes.length ? [plateOf(standing)] : [])));
   return {
     standings,
     used,

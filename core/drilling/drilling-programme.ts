@@ -57,6 +57,8 @@ function platesOf({ standings }: DrillingModel): string[][][] {
   const users = new Map<string, Map<number, string[]>>();
   for (const [wish, ways] of standings.entries()) {
     for (const [at, standing] of ways.entries()) {
+      // What stands on rails needs no base plate.
+      if (standing.holes.length === 0) continue;
       const key = plateOf(standing);
       const ofPlate = users.get(key) ?? new Map<number, string[]>();
       ofPlate.set(wish, [...(ofPlate.get(wish) ?? []), `x${wish}_${at}`]);

@@ -2,6 +2,7 @@ import type { Boat } from '../document/boat-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import { partsOfSeat } from '../evaluation/parts-of.ts';
 import type { PlanPoint } from '../parts/part.ts';
+import { railStretch } from '../parts/rails.ts';
 
 /** A fitting that moves. */
 export type DrilledFitting = 'kneePad' | 'rearRest';
@@ -14,6 +15,8 @@ export interface DrillingWish {
   readonly fitting: DrilledFitting;
   readonly bolts: readonly PlanPoint[];
   readonly toleranceM: number;
+  /** Where it is bolted to rails that exist: stations between which its bolts may stand. It needs no hole in the board. */
+  readonly rails?: readonly [aft: number, fore: number];
 }
 
 /** Rows of holes stand for bolts, whatever the boat's own hardware says; the pitch itself is not used. */
@@ -27,8 +30,8 @@ export function onRows(boat: Boat): Boat {
 }
 
 /**
- * The bolts of pad and rest of every occupied seat of some fits of one boat, each with its tolerance, metres. What stands on rails
- * needs no holes in the board.
+ * The bolts of pad and rest of every occupied seat of some fits of one boat, each with its tolerance, metres: in the board, or in
+ * the rails that the boat has for it.
  */
 export function drillingWishes(
   fits: readonly Fit[],
@@ -38,15 +41,17 @@ export function drillingWishes(
     seats.flatMap((seat, index) => {
       if (!seat.athlete) return [];
       const parts = partsOfSeat(onRows(boat), seat, { index, footLength: ANY_FOOT });
-      const onRails = (boat.hardware.rails ?? []).map(({ fitting }) => fitting);
-      const inBoard = (['kneePad', 'rearRest'] as const).filter((fitting) => !onRails.includes(fitting));
-      return inBoard.map((fitting) => ({
-        fit,
-        seat: index,
-        fitting,
-        bolts: parts[fitting].holes.map(({ from: { x, y } }) => ({ x, y })),
-        toleranceM: toleranceOf(fit, fitting),
-      }));
+      return (['kneePad', 'rearRest'] as const).map((fitting): DrillingWish => {
+        const pair = boat.hardware.rails?.find((one) => one.fitting === fitting);
+        return {
+          fit,
+          seat: index,
+          fitting,
+          bolts: parts[fitting].holes.map(({ from: { x, y } }) => ({ x, y })),
+          toleranceM: toleranceOf(fit, fitting),
+          ...(pair ? { rails: railStretch(pair, boat.floorboard) } : {}),
+        };
+      });
     }),
   );
 }

@@ -21,6 +21,8 @@ export interface MarkedPaddler extends PlannedPaddler {
   readonly letter: string;
   readonly holes: Readonly<Record<DrilledFitting, readonly number[]>>;
   readonly standings: Readonly<Record<DrilledFitting, Standing | null>>;
+  /** Station of the bolts of what stands on rails, metres; null for all else. */
+  readonly onRails: Readonly<Record<DrilledFitting, number | null>>;
 }
 
 /** A plan as it is painted on the board: holes by number, paddlers by letter. */
@@ -45,13 +47,15 @@ export function markedPlan(
   const inOrder = used.toSorted((a, b) => b.x - a.x || b.y - a.y);
   const numberOf = (id: number) => inOrder.indexOf(model.holes[id]!) + 1;
   const marked = paddlers.map((paddler, k): MarkedPaddler => {
-    const standingOf = (fitting: DrilledFitting) => {
-      const wish = model.wishes.findIndex(
+    const wishOf = (fitting: DrilledFitting) =>
+      model.wishes.findIndex(
         (one) => one.fit === paddler.fit && one.seat === paddler.seat && one.fitting === fitting,
       );
-      return standings[wish] ?? null;
+    const stationOf = (fitting: DrilledFitting) => {
+      const [wish, standing] = [model.wishes[wishOf(fitting)], standings[wishOf(fitting)]];
+      return wish?.rails && standing ? wish.bolts[0]!.x + standing.dx : null;
     };
-    const [pad, rest] = FITTINGS.map(standingOf);
+    const [pad, rest] = FITTINGS.map((fitting) => standings[wishOf(fitting)] ?? null);
     const numbers = (standing: Standing | null | undefined) =>
       (standing?.holes ?? []).map(numberOf).sort((a, b) => a - b);
     return {
@@ -59,6 +63,7 @@ export function markedPlan(
       letter: letterOf(k),
       holes: { kneePad: numbers(pad), rearRest: numbers(rest) },
       standings: { kneePad: pad ?? null, rearRest: rest ?? null },
+      onRails: { kneePad: stationOf('kneePad'), rearRest: stationOf('rearRest') },
     };
   });
   const holes = inOrder.map((hole, k): MarkedHole => {

@@ -29,7 +29,7 @@ export function partsOfSeat(
   seat: Pick<Seat, 'kneePad' | 'rearRest' | 'frontFoot' | 'side' | 'kneels'>,
   more: { index: number; footLength: number; frame?: SeatFrame },
 ): SeatParts {
-  const { padHolePitchM, restHolePitchM, boltM } = boat.hardware;
+  const { padHolePitchM, restHolePitchM, boltM, rails } = boat.hardware;
   return seatParts(seat, {
     seat: more.index,
     frame: more.frame ?? seatFrame(boat, seat, more.index),
@@ -38,5 +38,6 @@ export function partsOfSeat(
     padHolePitchM,
     restHolePitchM,
     boltM,
+    rails,
   });
 }

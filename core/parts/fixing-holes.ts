@@ -29,6 +29,8 @@ export interface Fixed {
   readonly board: Board;
   /** Height up to which the part is solid wood everywhere, metres: under a recess less than its top. */
   readonly solidM?: number;
+  /** How high it stands on rails, metres. */
+  readonly raisedM?: number;
 }
 
 /**
@@ -90,13 +92,13 @@ function inwardAcross(edge: number, reach: number): number {
 
 /** A hole at a place in plan over the whole length of its bolt or screw: from under the board up into the wood. */
 export function holeAt(
-  { place, shape, board, solidM = Number.POSITIVE_INFINITY }: Fixed,
+  { place, shape, board, solidM = Number.POSITIVE_INFINITY, raisedM = 0 }: Fixed,
   at: PlanPoint,
   diameterM: number,
 ): FixingHole {
   const top = boardTopAt(board, at.x);
-  const wood = Math.min(solidM, heightAt(shape, inPart(place, at).along));
-  const into = Math.max(0, Math.min(INTO_WOOD, wood - OVER_POINT));
+  const wood = Math.min(solidM, heightAt(shape, inPart(place, at).along)) - raisedM;
+  const into = raisedM + Math.max(0, Math.min(INTO_WOOD, wood - OVER_POINT));
   return {
     from: { ...at, z: top - board.thicknessM - BELOW_BOARD },
     to: { ...at, z: top + into },

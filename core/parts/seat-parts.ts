@@ -11,6 +11,7 @@ import {
   restShape,
   type Shaped,
 } from './part-shapes.ts';
+import { boltsOnRails, type RailPair } from './rails.ts';
 
 /** Foam that lines a recess where neither pad nor stock says otherwise, metres (common practice, no source). */
 export const USUAL_FOAM = 0.01;
@@ -36,6 +37,8 @@ export interface PartsPlace {
   readonly restHolePitchM: number | null;
   /** Diameter of the bolts; 6 mm unless given. */
   readonly boltM?: number | undefined;
+  /** Rails that fittings are bolted to. */
+  readonly rails?: readonly RailPair[] | undefined;
 }
 
 /** The three parts of one seat. */
@@ -72,12 +75,14 @@ function part(
 /** Bolts of the pad straight across under the knee's bearing point, or screws near its four corners. */
 function padHoles(
   { place, shape }: Shaped,
-  { board, padHolePitchM, boltM }: PartsPlace,
+  { board, padHolePitchM, boltM, rails }: PartsPlace,
   pad: PadSizes,
 ): FixingHole[] {
   // No bolt comes up into the recess: its deepest place is the bottom of the cut for the foam.
   const solidM = Math.max(0, pad.heightM - (pad.foamM ?? USUAL_FOAM));
   const fixed = { place, shape, board, solidM };
+  const onRails = railHoles(fixed, { rails, fitting: 'kneePad', along: 0 });
+  if (onRails) return onRails;
   const { baseFore, baseAft, half } = shape;
   if (padHolePitchM !== null) {
     const base = { along: 0, halfLength: Math.min(baseFore, -baseAft), half };
@@ -93,16 +98,31 @@ function padHoles(
 }
 
 /** Bolts of the rest straight across under the middle of its base, or screws along its middle near its ends. */
-function restHoles({ place, shape }: Shaped, { board, restHolePitchM, boltM }: PartsPlace): FixingHole[] {
+function restHoles(
+  { place, shape }: Shaped,
+  { board, restHolePitchM, boltM, rails }: PartsPlace,
+): FixingHole[] {
   const fixed = { place, shape, board };
   const { baseFore, baseAft, half } = shape;
   const middle = (baseFore + baseAft) / 2;
+  const onRails = railHoles(fixed, { rails, fitting: 'rearRest', along: middle });
+  if (onRails) return onRails;
   if (restHolePitchM !== null) {
     const base = { along: middle, halfLength: (baseFore - baseAft) / 2, half };
     return holes(fixed, boltsAcross(fixed, base), boltHole(boltM));
   }
   const ends = [half, -half].map((across) => ({ along: middle, across }));
   return holes(fixed, screwsAt(fixed, ends), PILOT);
+}
+
+/** Bolts of a fitting through its rails; null where it has none. */
+function railHoles(
+  fixed: Fixed,
+  { rails = [], fitting, along }: { rails: PartsPlace['rails']; fitting: RailPair['fitting']; along: number },
+): FixingHole[] | null {
+  const pair = rails.find((one) => one.fitting === fitting);
+  if (!pair) return null;
+  return holes({ ...fixed, raisedM: pair.heightM }, boltsOnRails(fixed, pair, along), pair.holeM);
 }
 
 const boltHole = (boltM = USUAL_BOLT) => boltM + BOLT_CLEARANCE;

@@ -1,5 +1,6 @@
 import type { Boat } from '../document/boat-schema.ts';
 import { boardEnds, boardHalfWidthAt, boardStations } from '../parts/board.ts';
+import { railStretch } from '../parts/rails.ts';
 import type { Words } from '../text/words.ts';
 import type { BoardPlan } from './board-plan.ts';
 import { millimetres } from './sheet-length.ts';
@@ -42,8 +43,12 @@ export function paddlerLayer(place: number): TemplateLayer {
  * colour of everybody whose fittings stand in it. x forward of mid-length, y to port, millimetres.
  */
 export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): FullSizeDrawing {
-  const marks = [...holeShapes(plan), ...unusedShapes(plan)];
-  const xs = [...plan.holes, ...plan.unused].map(({ xM }) => millimetres(xM));
+  const marks = [...holeShapes(plan), ...unusedShapes(plan), ...onRailShapes(boat, plan)];
+  const onRails = plan.people.flatMap(({ padRailsXM, restRailsXM }) => [padRailsXM, restRailsXM]);
+  const xs = [
+    ...[...plan.holes, ...plan.unused].map(({ xM }) => xM),
+    ...onRails.filter((x) => x !== undefined),
+  ].map(millimetres);
   const ends = boardEnds(boat.floorboard).map(millimetres);
   const aft = Math.max(Math.min(...xs, 0) - BEYOND_MM, Math.min(...ends));
   const fore = Math.min(Math.max(...xs, 0) + BEYOND_MM, Math.max(...ends));
@@ -54,6 +59,7 @@ export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): Ful
     facing: words.say('board.paper.facing'),
     shapes: [
       ...sides(boat, { aft, fore, halfAt }),
+      ...railLines(boat, { aft, fore }),
       line('centreline', [aft, 0], [fore, 0]),
       line('centreMark', [0, -halfAt(0) - 5], [0, halfAt(0) + 5]),
       lettering(words.say('board.paper.middle'), [2.5, halfAt(0) - 8]),
@@ -104,6 +110,42 @@ function holeShapes({ holes, people }: BoardPlan): TemplateShape[] {
       ),
     ];
   });
+}
+
+/** The rails as far as the drawing goes. */
+function railLines({ floorboard, hardware }: Boat, shown: { aft: number; fore: number }): TemplateShape[] {
+  return (hardware.rails ?? []).flatMap((pair) => {
+    const [aft, fore] = railStretch(pair, floorboard).map(millimetres) as [number, number];
+    const [from, to] = [Math.max(aft, shown.aft), Math.min(fore, shown.fore)];
+    if (to <= from) return [];
+    return [1, -1].map((side) => {
+      const y = (side * millimetres(pair.apartM)) / 2;
+      return line('fitting', [from, y], [to, y]);
+    });
+  });
+}
+
+/** Where each paddler's bolts stand in the rails: a ring and a letter in both. */
+function onRailShapes({ hardware }: Boat, { people }: BoardPlan): TemplateShape[] {
+  return (hardware.rails ?? []).flatMap(({ fitting, apartM, holeM }) =>
+    people.flatMap((person, place) => {
+      const station = fitting === 'kneePad' ? person.padRailsXM : person.restRailsXM;
+      if (station === undefined) return [];
+      const layer = paddlerLayer(place);
+      return [1, -1].flatMap((side) => {
+        const at: MillimetrePoint = [millimetres(station), (side * millimetres(apartM)) / 2];
+        const radius = millimetres(holeM) / 2 + RING_MM;
+        return [
+          circle(layer, at, radius),
+          lettering(person.letter, [at[0], at[1] + side * (radius + 1) - (side < 0 ? LETTER_MM : 0)], {
+            role: layer,
+            height: LETTER_MM,
+            anchor: 'middle',
+          }),
+        ];
+      });
+    }),
+  );
 }
 
 /** Holes that nobody uses: bare where they are drilled, crossed out where they are plugged. */

@@ -20,7 +20,17 @@ export const boardPlanSchema = z.strictObject({
     )
     .max(400),
   people: z
-    .array(z.strictObject({ letter, name: label, pad: numbers, rest: numbers }))
+    .array(
+      z.strictObject({
+        letter,
+        name: label,
+        pad: numbers,
+        rest: numbers,
+        /** Station of the bolts of what stands on rails. */
+        padRailsXM: metres(-15, 15).optional(),
+        restRailsXM: metres(-15, 15).optional(),
+      }),
+    )
     .min(1)
     .max(40),
   /** Holes that nobody uses. */

@@ -34,11 +34,10 @@ export interface Fixing {
 export function fixingsOf(work: SeatWork): Fixing[] {
   const { kneePad, rearRest } = workParts(work);
   const distance = innerSkin(hullOfBoat(work.boat), work.boat.skinM);
-  const { padHolePitchM, restHolePitchM } = work.boat.hardware;
-  const of = (block: BlockName, part: Part, pitch: number | null) =>
+  const of = (block: BlockName, part: Part) =>
     part.holes.map((hole): Fixing => {
       const { floorboard } = work.boat;
-      const kind = pitch === null ? 'screw' : 'bolt';
+      const kind = kindOf(work, block);
       const depthMm = depthIn(work, block, hole);
       return {
         block,
@@ -51,7 +50,14 @@ export function fixingsOf(work: SeatWork): Fixing[] {
         edgeMm: millimetres(insideBoard(floorboard, hole.from)),
       };
     });
-  return [...of('kneePad', kneePad, padHolePitchM), ...of('rearRest', rearRest, restHolePitchM)];
+  return [...of('kneePad', kneePad), ...of('rearRest', rearRest)];
+}
+
+/** Bolts for rows of holes and for rails, else screws. */
+function kindOf({ boat: { hardware } }: Pick<SeatWork, 'boat'>, block: BlockName): Fixing['kind'] {
+  const pitch = block === 'kneePad' ? hardware.padHolePitchM : hardware.restHolePitchM;
+  const onRails = hardware.rails?.some(({ fitting }) => fitting === block) ?? false;
+  return pitch !== null || onRails ? 'bolt' : 'screw';
 }
 
 /** How deep a hole goes into its block, which stands on its rails, millimetres. */
@@ -103,7 +109,7 @@ export function padForce({ report, index, boat, options }: SeatWork, count: numb
   const forceOf = (id: 'padFixing' | 'padFixingSide') =>
     findQuantity(report.quantities, id, index)?.value ?? 0;
   const eachN = Math.hypot(forceOf('padFixing'), forceOf('padFixingSide')) / Math.max(1, count);
-  const d = boat.hardware.padHolePitchM === null ? 4 : millimetres(options.boltM);
+  const d = kindOf({ boat }, 'kneePad') === 'screw' ? 4 : millimetres(options.boltM);
   const wall = 0.11 * (1 - 0.01 * d) * PLY_DENSITY;
   const holdsN = DESIGN * wall * d * millimetres(boat.floorboard.thicknessM);
   return { eachN, holdsN, margin: eachN > 0 ? holdsN / eachN : null };

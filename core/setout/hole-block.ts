@@ -37,10 +37,14 @@ function holeEntries(row: HoleRow | undefined, writing: SheetWriting): GridEntry
   }));
 }
 
-function screwEntries({ holes }: HoleRow, { tooFine }: HoleList, writing: SheetWriting): GridEntry[] {
+function screwEntries(
+  { holes }: HoleRow,
+  { tooFine, onRails }: HoleList,
+  writing: SheetWriting,
+): GridEntry[] {
   const { words } = writing;
   return holes.map(({ at, now }) => ({
-    label: words.say(tooFine ? 'work-sheet.bolt' : 'work-sheet.screw'),
+    label: words.say(tooFine || onRails ? 'work-sheet.bolt' : 'work-sheet.screw'),
     value: words.say('work-sheet.place', {
       along: alongText({ forwardMm: Math.round(at[0]) }, writing),
       across: across(at[1], writing),

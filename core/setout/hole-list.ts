@@ -31,6 +31,8 @@ export interface HoleList {
   readonly pitchMm: number | null;
   /** True when the hardware's pitch is so fine that holes would run together; the present bolts alone are listed. */
   readonly tooFine: boolean;
+  /** True when it is bolted through its rails: there are no holes in the board. */
+  readonly onRails: boolean;
   /** The hole that the setting stands on; null between two holes, or without a pitch. */
   readonly numberNow: number | null;
   /** The nearest hole of the row within its travel; null without a pitch or without any hole. */
@@ -73,8 +75,9 @@ function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: Fixing): H
   const aftMm = millimetres(work.seat[fitting].aftM);
   const bolts = boltsOf(part, work);
   const diameterMm = Math.round(1e6 * (part.holes[0]?.diameterM ?? 0)) / 1e3;
-  const common = { fitting, diameterMm, bolts, numberNow: null, nearest: null };
-  const pitchMm = pitchM === null ? null : millimetres(pitchM);
+  const onRails = work.boat.hardware.rails?.some((rails) => rails.fitting === fitting) ?? false;
+  const common = { fitting, diameterMm, onRails, bolts, numberNow: null, nearest: null };
+  const pitchMm = pitchM === null || onRails ? null : millimetres(pitchM);
   const tooFine = pitchMm !== null && pitchMm < diameterMm + LEAST_BRIDGE_MM;
   if (pitchMm === null || tooFine) {
     return { ...common, pitchMm: null, tooFine, rows: rowsAt(bolts, [{ number: null, aftMm }], aftMm) };

@@ -3,6 +3,7 @@ import { boardHalfWidthAt } from '../parts/board.ts';
 import { floorHeightAt } from '../parts/floor-height.ts';
 import { PART_LIMITS } from '../parts/limits.ts';
 import type { PartName } from '../parts/part.ts';
+import { railStretch } from '../parts/rails.ts';
 import { toDegrees } from '../units/angle.ts';
 import { frontWedge } from './front-foot.ts';
 import type { HoleList } from './hole-list.ts';
@@ -32,7 +33,7 @@ export type SetOutCaution =
   | { readonly code: 'pitch-too-fine'; readonly fitting: HoleList['fitting'] }
   | { readonly code: 'one-bolt'; readonly fitting: HoleList['fitting'] }
   | { readonly code: 'hole-off-board'; readonly fitting: HoleList['fitting'] }
-  /** The fitting stands on rails, which the sheet's block and bolts know nothing of. */
+  /** The fitting is bolted to rails. */
   | {
       readonly code: 'on-rails';
       readonly fitting: HoleList['fitting'];
@@ -40,6 +41,8 @@ export type SetOutCaution =
       readonly heightMm: number;
       readonly holeMm: number;
     }
+  /** Its rails do not run under it, or end before its bolts. */
+  | { readonly code: 'off-rails'; readonly fitting: HoleList['fitting'] }
   /** The floorboard under a part lies higher (positive) than at the seat's mark, from which all heights count. */
   | {
       readonly code: 'floor-not-level';
@@ -73,7 +76,7 @@ export function cautionsOf(work: SeatWork, fittings: Fittings, holes: readonly H
   return [
     ...kneeCautions(work),
     ...holes.flatMap((list) => holeCautions(work, list)),
-    ...railCautions(work),
+    ...railCautions(work, holes),
     ...floorCautions(work),
     ...clearanceCautions(work),
     ...recessCautions(work, fittings),
@@ -105,7 +108,7 @@ function holeCautions({ seat, boat, frame }: SeatWork, list: HoleList): SetOutCa
     const { number, aftMm: nearestMm } = list.nearest;
     cautions.push({ code: 'between-holes', fitting, aftMm, nearestMm, number });
   }
-  if (list.rows.length === 1) cautions.push({ code: 'one-bolt', fitting });
+  if (list.bolts.length === 1) cautions.push({ code: 'one-bolt', fitting });
   const toSide = ([x, y]: MillimetrePoint) =>
     millimetres(boardHalfWidthAt(boat.floorboard, frame.stationX + x / 1000)) - Math.abs(y);
   const off = list.rows.some(({ holes }) => holes.some(({ at }) => toSide(at) < list.diameterMm));
@@ -113,14 +116,22 @@ function holeCautions({ seat, boat, frame }: SeatWork, list: HoleList): SetOutCa
   return cautions;
 }
 
-function railCautions({ boat }: SeatWork): SetOutCaution[] {
-  return (boat.hardware.rails ?? []).map(({ fitting, apartM, heightM, holeM }) => ({
-    code: 'on-rails',
-    fitting,
-    apartMm: millimetres(apartM),
-    heightMm: millimetres(heightM),
-    holeMm: millimetres(holeM),
-  }));
+function railCautions({ boat, frame }: SeatWork, holes: readonly HoleList[]): SetOutCaution[] {
+  return (boat.hardware.rails ?? []).flatMap((pair): SetOutCaution[] => {
+    const { fitting, apartM, heightM, holeM } = pair;
+    const [apartMm, heightMm, holeMm] = [apartM, heightM, holeM].map(millimetres) as [number, number, number];
+    const [aft, fore] = railStretch(pair, boat.floorboard);
+    const bolts = holes.find((list) => list.fitting === fitting)?.bolts ?? [];
+    const reached = ([x]: MillimetrePoint) => {
+      const at = frame.stationX + x / 1000;
+      return at >= aft && at <= fore;
+    };
+    const off = bolts.length === 0 || !bolts.every(reached);
+    return [
+      { code: 'on-rails', fitting, apartMm, heightMm, holeMm },
+      ...(off ? [{ code: 'off-rails', fitting } as const] : []),
+    ];
+  });
 }
 
 /** A floorboard that is nearer to level than this needs no word, millimetres: what a pad's foam takes up. */

@@ -10,7 +10,7 @@ import { type DragLimits, dragLimits, utmost } from '../view/limits.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { unproject, type ViewGeometry } from '../view/view-geometry.ts';
 import { askedBy } from './drag-to.ts';
-import { FINE, rounded, snapped } from './snap.ts';
+import { FINE, HOLE_PLAY_M, rounded, snapped } from './snap.ts';
 
 /** One drag: everything about its start that the movement is measured from. */
 export interface Drag {
@@ -45,8 +45,6 @@ const MAGNET_DEG = 1.5;
 /** A coordinate pulled by less than this has not been pulled at all. */
 const STILL_PX = 0.5;
 const STILL_DEG = 0.05;
-/** A bolt goes through a hole that is out by this, metres. */
-const HOLE_PLAY_M = 0.0006;
 /** A front foot is mostly slid along the board: it leaves its height only when pulled this far up or down, pixels. */
 const LIFT_PX = 8;
 

@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
+import { drilledPlaces } from '../../../core/drilling/drilled-places.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitDocument } from '../../document/fit-document.ts';
@@ -15,7 +16,7 @@ import { seatPlace } from '../view/handle-places.ts';
 import { dragLimits } from '../view/limits.ts';
 import type { Scene } from '../view/scene.ts';
 import type { HandStore } from './hand-state.ts';
-import { arrowKey, nudged, pushOf } from './nudge.ts';
+import { arrowKey, drilledAlong, nudged, pushOf } from './nudge.ts';
 
 /**
  * The drawing's handles as elements of the page, each standing over its mark on the canvas: they take the keyboard's
@@ -123,7 +124,12 @@ function nudge(
   }
   const limits = dragLimits(push.coordinate, { fit, report, seat });
   const press = { shift: event.shiftKey, ctrl: event.ctrlKey, alt: event.altKey };
-  const value = nudged(place, push, { limits, press });
+  const { handle: fitting } = grip;
+  const drilled =
+    fitting === 'kneePad' || fitting === 'rearRest'
+      ? drilledAlong(place, push, drilledPlaces(fit, seat, fitting))
+      : [];
+  const value = nudged(place, push, { limits, press, drilled });
   document.nudge(say('drawing.handle.move', { handle }), (now) =>
     withCoordinate(now, { seat, coordinate: push.coordinate }, value),
   );

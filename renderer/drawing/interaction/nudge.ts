@@ -1,11 +1,12 @@
 import { COORDINATES, type FittingCoordinate } from '../../../core/document/coordinates.ts';
 import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
+import type { DrilledPlace } from '../../../core/drilling/drilled-places.ts';
 import { sideSign } from '../../../core/frame/mirror.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
 import type { SeatPlace } from '../view/handle-places.ts';
 import type { DragLimits } from '../view/limits.ts';
 import type { ViewName } from '../view/view-geometry.ts';
-import { rounded } from './snap.ts';
+import { HOLE_PLAY_M, rounded } from './snap.ts';
 
 /** An arrow key, as the hand presses it. */
 export interface ArrowPress {
@@ -67,14 +68,36 @@ export function stepOf(
   return shift ? one * 10 : ctrl ? one / 10 : one;
 }
 
+/** A drilled hole so near holds the fitting already, and an arrow leaves it, metres. */
+const ON_HOLE_M = 1e-5;
+
+/** Values of a pushed coordinate at which the fitting's bolts stand in drilled holes, where it need not move any other way for them. */
+export function drilledAlong(
+  { seat }: SeatPlace,
+  { coordinate }: Push,
+  places: readonly DrilledPlace[],
+): number[] {
+  const [fitting, axis] = coordinate.split('.') as [string, string];
+  if ((fitting !== 'kneePad' && fitting !== 'rearRest') || (axis !== 'aftM' && axis !== 'outM')) return [];
+  const other = axis === 'aftM' ? 'outM' : 'aftM';
+  return places
+    .filter((place) => Math.abs(place[other] - seat[fitting][other]) <= HOLE_PLAY_M)
+    .map((place) => place[axis]);
+}
+
 /**
  * The value a nudge leads to. Where the hardware has holes it is the next hole that way (with Shift, the first one at
- * least a Shift step away), unless Alt is held. It stays inside the hardware's travel, or with Alt inside what can be.
+ * least a Shift step away), unless Alt is held. A step that passes a hole of the board that is drilled ends in it, unless Alt or
+ * Ctrl is held. It stays inside the hardware's travel, or with Alt inside what can be.
  */
 export function nudged(
   place: SeatPlace,
   push: Push,
-  { limits, press }: { limits: DragLimits; press: Omit<ArrowPress, 'key'> },
+  {
+    limits,
+    press,
+    drilled = [],
+  }: { limits: DragLimits; press: Omit<ArrowPress, 'key'>; drilled?: readonly number[] },
 ): number {
   const now = coordinateOf(place.seat, push.coordinate);
   const step = stepOf(push.coordinate, press);
@@ -84,7 +107,20 @@ export function nudged(
       ? nextHole(now, push.direction, { pitch: limits.pitch, step })
       : now + push.direction * step;
   const [low, high] = press.alt ? limits.utmost : [limits.least, limits.most];
+  const stop = press.alt || press.ctrl ? undefined : firstPassed(drilled, { now, wanted, push });
+  if (stop !== undefined && stop >= low && stop <= high) return stop;
   return rounded(Math.min(Math.max(high, now), Math.max(Math.min(low, now), wanted)), finest);
+}
+
+/** The first drilled place on the way from where the fitting stands to where it is sent. */
+function firstPassed(
+  drilled: readonly number[],
+  { now, wanted, push: { direction } }: { now: number; wanted: number; push: Push },
+): number | undefined {
+  const way = (value: number) => direction * (value - now);
+  return drilled
+    .filter((value) => way(value) > ON_HOLE_M && way(value) <= way(wanted) + ON_HOLE_M)
+    .sort((a, b) => way(a) - way(b))[0];
 }
 
 function nextHole(now: number, direction: 1 | -1, { pitch, step }: { pitch: number; step: number }): number {

@@ -14,6 +14,8 @@ export interface Snapping {
   readonly start: number;
 }
 
+/** A bolt goes through a hole that is out by this, metres: so far aside a hole still holds. */
+export const HOLE_PLAY_M = 0.0006;
 /** With Ctrl held the snap step is this share of itself. */
 export const FINE = 0.1;
 /** Where no hole is within the limits, a value is rounded to a millimetre. */

@@ -4,7 +4,11 @@ import type { StockPad, StockRest } from '../../../core/document/stock-schema.ts
 /** A thing whose figures are still being filled in: null where one is missing. */
 type Unfinished<T> = { readonly [K in keyof T]: T[K] extends number ? number | null : T[K] };
 
-export type RailsValues = Unfinished<Rails>;
+/** Rails as they are filled in; their ends, from the stern, may be left out. Metres. */
+export interface RailsValues extends Unfinished<Omit<Rails, 'aftEndXM' | 'foreEndXM'>> {
+  readonly aftFromSternM: number | null;
+  readonly foreFromSternM: number | null;
+}
 export type PadValues = Unfinished<StockPad>;
 export type RestValues = Unfinished<StockRest>;
 
@@ -25,7 +29,14 @@ export interface HoleValues {
 export const BLANK_HOLE: HoleValues = { fromSternM: null, yM: null, diameterM: 0.0065, state: 'drilled' };
 
 export const BLANK_POINT: ProfilePoint = { fromSternM: null, heightM: null };
-export const BLANK_RAILS: RailsValues = { fitting: 'kneePad', apartM: null, heightM: 0, holeM: 0.006 };
+export const BLANK_RAILS: RailsValues = {
+  fitting: 'kneePad',
+  apartM: null,
+  heightM: 0,
+  holeM: 0.006,
+  aftFromSternM: null,
+  foreFromSternM: null,
+};
 
 /** A pad to begin with: the usual size, its height and name left to be filled in. */
 export const BLANK_PAD: PadValues = {

@@ -19,11 +19,13 @@ function onPaper({ holes, paddlers, unused }: MarkedPlan, diameterM: number): Bo
       drilled,
       letters: [...letters],
     })),
-    people: paddlers.map(({ letter, name, holes: { kneePad, rearRest } }) => ({
+    people: paddlers.map(({ letter, name, holes: { kneePad, rearRest }, onRails }) => ({
       letter,
       name,
       pad: [...kneePad],
       rest: [...rearRest],
+      ...(onRails.kneePad === null ? {} : { padRailsXM: onRails.kneePad }),
+      ...(onRails.rearRest === null ? {} : { restRailsXM: onRails.rearRest }),
     })),
     unused: [...unused],
   };

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { ProvenPlan } from '../../../core/drilling/best-drilling.ts';
+import type { DrilledFitting } from '../../../core/drilling/drilling-wish.ts';
 import { givenUp } from '../../../core/drilling/given-up.ts';
 import { type MarkedPaddler, type MarkedPlan, markedPlan } from '../../../core/drilling/marked-plan.ts';
 import { BOLT_CLEARANCE } from '../../../core/parts/fixing-holes.ts';
@@ -85,6 +86,11 @@ function Found({ id, boat, fits, proven, onSaved }: TableProps & { proven: Prove
 /** Each paddler's letter and holes, and what is given up. */
 function Paddlers({ fits, marked }: { fits: readonly Fit[]; marked: MarkedPlan }) {
   const format = useFormat();
+  const placeOf = ({ holes, onRails }: MarkedPaddler, fitting: DrilledFitting) => {
+    const station = onRails[fitting];
+    if (station !== null) return say('board.on-rails', { at: format.length(station) });
+    return holes[fitting].join(' ') || '–';
+  };
   const rows = useMemo(
     () => marked.paddlers.map((one) => ({ ...one, change: changeOf(fits, one) })),
     [fits, marked],
@@ -98,8 +104,8 @@ function Paddlers({ fits, marked }: { fits: readonly Fit[]; marked: MarkedPlan }
         columns={[
           { title: say('board.letter'), isName: true, cell: ({ letter }) => letter },
           { title: say('board.who'), cell: ({ name }) => name },
-          { title: say('board.pad'), cell: ({ holes }) => holes.kneePad.join(' ') || '–' },
-          { title: say('board.rest'), cell: ({ holes }) => holes.rearRest.join(' ') || '–' },
+          { title: say('board.pad'), cell: (one) => placeOf(one, 'kneePad') },
+          { title: say('board.rest'), cell: (one) => placeOf(one, 'rearRest') },
           {
             title: say('board.pad-moved'),
             numeric: true,

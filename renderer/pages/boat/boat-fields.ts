@@ -59,7 +59,11 @@ export const BOAT_FIELDS = z.object({
   hardware: hardwareSchema
     .omit({ rails: true })
     .extend({ boltM: hardwareSchema.shape.boltM.unwrap().nullable() }),
-  rails: z.array(railsSchema),
+  rails: z.array(
+    railsSchema
+      .omit({ aftEndXM: true, foreEndXM: true })
+      .extend({ aftFromSternM: fromStern.nullable(), foreFromSternM: fromStern.nullable() }),
+  ),
   holes: z.array(boardHole),
   pads: z.array(stockPad),
   rests: z.array(stockRest),

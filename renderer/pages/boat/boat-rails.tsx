@@ -38,6 +38,12 @@ export function BoatRails({ form }: BoatSectionProps) {
             <Field as="length" {...form.at('rails', i, 'apartM')} label={say('boat.rails.apart')} />
             <Field as="length" {...form.at('rails', i, 'heightM')} label={say('boat.rails.height')} />
             <Field as="length" {...form.at('rails', i, 'holeM')} label={say('boat.rails.hole')} />
+            <Field as="length" {...form.at('rails', i, 'aftFromSternM')} label={say('boat.floorboard.aft')} />
+            <Field
+              as="length"
+              {...form.at('rails', i, 'foreFromSternM')}
+              label={say('boat.floorboard.fore')}
+            />
           </>
         )}
       />

@@ -155,13 +155,25 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
     hardware: {
       ...hardware,
       ...(boltM === null ? {} : { boltM }),
-      ...(rails.length > 0 ? { rails } : {}),
+      ...(rails.length > 0 ? { rails: rails.map((pair) => railsOf(pair, toX)) } : {}),
     },
     ...(holes.length > 0
       ? { holes: holes.map(({ fromSternM, ...hole }) => ({ ...hole, xM: toX(fromSternM) })) }
       : {}),
     ...(pads.length + rests.length > 0 ? { stock: { pads, rests } } : {}),
     seats: values.seatsFromSternM.map((fromStern) => ({ stationM: toX(fromStern) })),
+  };
+}
+
+/** Rails as the document has them: ends that are not filled in are left out. */
+function railsOf(
+  { aftFromSternM, foreFromSternM, ...pair }: BoatValues['rails'][number],
+  toX: (fromStern: number | null) => number | null,
+) {
+  return {
+    ...pair,
+    ...(aftFromSternM === null ? {} : { aftEndXM: toX(aftFromSternM) }),
+    ...(foreFromSternM === null ? {} : { foreEndXM: toX(foreFromSternM) }),
   };
 }
 
@@ -176,6 +188,7 @@ const RENAMED: readonly (readonly [RegExp, string])[] = [
   [/^(holes\.\d+)\.xM$/, '$1.fromSternM'],
   [/^floorboard\.(aft|fore)EndXM$/, 'floorboard.$1FromSternM'],
   [/^hardware\.rails/, 'rails'],
+  [/^(rails\.\d+)\.(aft|fore)EndXM$/, '$1.$2FromSternM'],
   [/^stock\./, ''],
   [/^seats\.(\d+)\.stationM$/, 'seatsFromSternM.$1'],
 ];

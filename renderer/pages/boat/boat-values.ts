@@ -123,7 +123,11 @@ function valuesOf(boat: Boat): BoatValues {
     },
     profile: profileValues(boat.floorboard.profile, fromStern),
     hardware: { ...hardware, boltM },
-    rails,
+    rails: rails.map(({ aftEndXM, foreEndXM, ...pair }) => ({
+      ...pair,
+      aftFromSternM: aftEndXM === undefined ? null : fromStern(aftEndXM),
+      foreFromSternM: foreEndXM === undefined ? null : fromStern(foreEndXM),
+    })),
     holes: (boat.holes ?? []).map(({ xM, ...hole }) => ({ ...hole, fromSternM: fromStern(xM) })),
     pads: boat.stock?.pads ?? [],
     rests: boat.stock?.rests ?? [],

@@ -97,6 +97,12 @@ describe('the change-over card', () => {
     expect(rowOf('B')).toMatch(/B Ben Ashdown 1 {3}2 –/);
   });
 
+  it('says where on the rails a fitting stands that needs no hole', () => {
+    const people = [{ ...PLAN.people[1]!, pad: [], padRailsXM: -0.215 }];
+    const words = wordsOf(readPdf(made('card', 'pdf', { ...PLAN, people }).bytes).pages[0]!);
+    expect(words).toContain('rails, 215 aft');
+  });
+
   it('goes on over as many pages as a club needs, nobody left out', () => {
     const people = Array.from({ length: 19 }, (_, k) => ({
       ...PLAN.people[0]!,

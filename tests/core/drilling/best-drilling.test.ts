@@ -227,11 +227,29 @@ describe('a plan of holes for everybody', () => {
     expect(planOf(none, [null]).standings).toEqual([null]);
   });
 
-  it('asks for no holes for what stands on rails', () => {
+  it('stands what is on rails where it wishes, takes no hole for it, and draws it in from their ends', () => {
     const fit = exampleFit([exampleSeat({ athlete: exampleAthlete() })]);
-    const rails = [{ fitting: 'kneePad' as const, apartM: 0.1, heightM: 0.01, holeM: 0.0065 }];
-    const onRails = { ...fit, boat: { ...fit.boat, hardware: { ...fit.boat.hardware, rails } } };
-    expect(drillingWishes([onRails], () => 0.005).map(({ fitting }) => fitting)).toEqual(['rearRest']);
+    const plannedOn = (aftEndXM?: number) => {
+      const rails = [{ fitting: 'kneePad' as const, apartM: 0.06, heightM: 0.01, holeM: 0.0065, aftEndXM }];
+      const boat = { ...fit.boat, hardware: { ...fit.boat.hardware, rails } };
+      const wishes = drillingWishes([{ ...fit, boat }], () => 0.005);
+      const found = bestDrilling(drillingModel(wishes, rules({ board: boat.floorboard })), solve);
+      return { pad: wishes.find(({ fitting }) => fitting === 'kneePad')!, plan: planIn(found).plan };
+    };
+    // The pad's bearing point lies 17.5 cm aft of the mark amidships.
+    const { pad, plan } = plannedOn();
+    expect(pad.bolts.map(({ x, y }) => [x, y])).toEqual([
+      [-0.175, 0.03],
+      [-0.175, -0.03],
+    ]);
+    expect(plan.standings[0]).toMatchObject({ movedMm: 0, holes: [] });
+    // The rest's two bolts and its base plate are all there is to make.
+    expect([plan.fresh.length, plan.plates]).toEqual([2, 1]);
+    // A bolt keeps 12 mm from the rail's end: at 184 mm there is room for 172.
+    const near = plannedOn(-0.184).plan.standings[0]!;
+    expect(1000 * near.dx).toBeCloseTo(3, 6);
+    expect(near.movedMm).toBeCloseTo(3, 6);
+    expect(plannedOn(-0.175).plan.standings[0]).toBeNull();
   });
 
   it('takes a club’s fits: the bolts of pad and rest of everybody who kneels', () => {

@@ -97,3 +97,30 @@ describe('partsOf', () => {
     }
   });
 });
+
+describe('a pad on rails', () => {
+  const onRails = (apartM: number) => {
+    const rails = [{ fitting: 'kneePad' as const, apartM, heightM: 0.012, holeM: 0.008 }];
+    const { boat } = fit;
+    return partOf('kneePad', { ...fit, boat: { ...boat, hardware: { ...boat.hardware, rails } } });
+  };
+
+  it('is bolted in both rails straight across under the knee, through board and rail, 30 mm into its wood', () => {
+    const { holes } = onRails(0.06);
+    const { heightM, thicknessM } = fit.boat.floorboard;
+    const station = fit.boat.seats[0]!.stationM - turned.kneePad.aftM;
+    expect(holes.map(({ from }) => [from.x, from.y])).toEqual([
+      [station, 0.03],
+      [station, -0.03],
+    ]);
+    for (const { from, to, diameterM } of holes) {
+      expect(diameterM).toBe(0.008);
+      expect(from.z).toBeLessThan(heightM - thicknessM);
+      expect(to.z).toBeCloseTo(heightM + 0.012 + 0.03, 9);
+    }
+  });
+
+  it('has no bolt in a rail that does not run under it', () => {
+    expect(onRails(0.3).holes).toEqual([]);
+  });
+});

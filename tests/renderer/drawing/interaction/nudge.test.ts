@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import {
   arrowKey,
+  drilledAlong,
   nudged,
   type Push,
   pushOf,
@@ -105,5 +106,34 @@ describe('hardware with holes', () => {
     const place = placeIn(drilled);
     const seat = { ...place.seat, kneePad: { ...place.seat.kneePad, aftM: 0.4 } };
     expect(nudged({ ...place, seat }, push, { limits, press: plain })).toBe(0.4);
+  });
+});
+
+describe('arrows and holes of the board that are drilled', () => {
+  const place = placeIn(left);
+  const limits = {
+    ...dragLimits('kneePad.aftM', { fit: left, report: valuesOf(left), seat: 0 }),
+    pitch: null,
+  };
+  const { aftM, outM } = place.seat.kneePad;
+  const aft: Push = { coordinate: 'kneePad.aftM', direction: 1 };
+  const holes = drilledAlong(place, aft, [
+    { aftM: aftM + 0.0004, outM },
+    { aftM: aftM + 0.006, outM: outM + 0.0003 },
+    { aftM: aftM + 0.0002, outM: outM + 0.004 },
+  ]);
+  const press = (more: Partial<typeof plain>, drilled = holes) =>
+    nudged(place, aft, { limits, press: { ...plain, ...more }, drilled });
+
+  it('stop in the first one on their way, where the fitting need not move aside', () => {
+    expect(holes).toEqual([aftM + 0.0004, aftM + 0.006]);
+    expect(press({})).toBeCloseTo(aftM + 0.0004, 9);
+    expect(press({ shift: true }, holes.slice(1))).toBeCloseTo(aftM + 0.006, 9);
+  });
+
+  it('pass none with Alt or Ctrl, and leave the one they stand in', () => {
+    expect(press({ alt: true })).toBeCloseTo(aftM + 0.001, 9);
+    expect(press({ ctrl: true })).toBeCloseTo(aftM + 0.0001, 9);
+    expect(press({}, [aftM])).toBeCloseTo(aftM + 0.001, 9);
   });
 });
