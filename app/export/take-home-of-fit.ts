@@ -1,5 +1,6 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
+import type { Hull } from '../../core/hull/hull.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import type { SheetUnits } from '../../core/setout/sheet-length.ts';
 import { type ShowView, showPicture } from '../../core/show/show-picture.ts';
@@ -58,7 +59,7 @@ export function takeHomeOf(
     reason,
     said: options.said,
     massText: massText(fit.seats[index]?.athlete?.massKg ?? 0, options),
-    stroke: strokeOf(now, { index, words }),
+    stroke: strokeOf(now, { index, hull, words }),
     photographs: (options.photographs ?? []).map(({ data, caption }) => ({
       jpeg: Buffer.from(data, 'base64'),
       caption,
@@ -87,10 +88,9 @@ const CATCH_BEYOND = 0.25;
 /** Five pictures of the stroke from the side, seen through one window. */
 function strokeOf(
   { fit, report }: ShownFit,
-  { index, words }: { index: number; words: Translator },
+  { index, hull, words }: { index: number; hull: Hull; words: Translator },
 ): TakeHome['stroke'] {
   const crew = strokeOfFit(fit, report);
-  const hull = hullOfBoat(fit.boat);
   const scenes = INSTANTS.flatMap(
     ({ at }) => showScene(fit, reportAt(fit, report, strokeRow(crew, at)), index) ?? [],
   );

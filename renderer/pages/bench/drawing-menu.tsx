@@ -8,7 +8,7 @@ import type { HandStore } from '../../drawing/interaction/hand-state.ts';
 import { HANDLES } from '../../drawing/view/handle.ts';
 import { say } from '../../language/messages.ts';
 import { sendCommand } from '../../ui/menu-commands.tsx';
-import { duplicateFit } from './duplicate-fit.ts';
+import { duplicateAndOpen } from '../new-fit/duplicate-fit.ts';
 
 interface MenuAction {
   readonly id: string;
@@ -85,7 +85,7 @@ function useFitActions(): MenuAction[] {
       id: 'duplicate',
       name: say('menu.duplicate'),
       run: () => {
-        void duplicateFit(document.getState().fit).then((error) => error && announce(error.message));
+        void duplicateAndOpen(document.getState().fit).then((error) => error && announce(error.message));
       },
     },
   ];

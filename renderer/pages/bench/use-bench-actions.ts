@@ -4,7 +4,7 @@ import { type FindAction, useOfferedActions } from '../../find/offered-actions.t
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { sendCommand } from '../../ui/menu-commands.tsx';
-import { duplicateFit } from './duplicate-fit.ts';
+import { duplicateAndOpen } from '../new-fit/duplicate-fit.ts';
 
 /** Offers what can be done with the fit on the bench. */
 export function useBenchActions(fitId: string): void {
@@ -18,7 +18,11 @@ export function useBenchActions(fitId: string): void {
     );
     return [
       { id: 'save', name: say('do.save'), run: () => sendCommand('save-revision') },
-      { id: 'duplicate', name: say('menu.duplicate'), run: () => void duplicateFit(document.getState().fit) },
+      {
+        id: 'duplicate',
+        name: say('menu.duplicate'),
+        run: () => void duplicateAndOpen(document.getState().fit),
+      },
       {
         id: 'trial',
         name: say('trials.enter'),

@@ -3,23 +3,14 @@ import type { HullSource } from '../../../core/document/hull-kinds-schema.ts';
 import { lineThrough } from '../../../core/graphics/shape.ts';
 import { svgPath, viewScale } from '../../../core/graphics/svg.ts';
 import type { Hull, SectionPoint, Station } from '../../../core/hull/hull.ts';
-import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useFormat } from '../../display/use-display.ts';
+import { hullOrWhyNot } from '../../document/solved-fit.ts';
 import { say } from '../../language/messages.ts';
 
 /** Sections drawn in each half of the boat. */
 const PER_HALF = 5;
 /** Room around the drawing, in its own millimetres. */
 const MARGIN_MM = 24;
-
-function hullOf(source: HullSource): Hull | null {
-  try {
-    return hullOfBoat({ hull: source, name: '', correction: null });
-  } catch {
-    // Half-filled entries may not make a hull yet; the form says what is missing.
-    return null;
-  }
-}
 
 /** Stations to draw: evenly spread over one half, from the midship section outward. */
 function half(hull: Hull, direction: 1 | -1): Station[] {
@@ -37,8 +28,10 @@ const line = (section: readonly SectionPoint[], side: 1 | -1) =>
 /** The body plan: fore sections to the right of the centreline, after sections to the left, as on a lines drawing. */
 export function SectionsView({ source }: { source: HullSource | null }) {
   const format = useFormat();
-  const hull = useMemo(() => (source ? hullOf(source) : null), [source]);
-  if (!hull) return <p className="soft sections-none">{say('boat.sections.none')}</p>;
+  const hull = useMemo(() => source && hullOrWhyNot({ hull: source, name: '', correction: null }), [source]);
+  // Half-filled entries may not make a hull yet; the form says what is missing.
+  if (!hull || typeof hull === 'string')
+    return <p className="soft sections-none">{say('boat.sections.none')}</p>;
   const beam = 2 * Math.max(...hull.stations.flatMap(({ section }) => section.map(([y]) => y)));
   const depth = hull.highestZ - hull.lowestZ;
   const [w, h] = [beam * 1000 + 2 * MARGIN_MM, depth * 1000 + 2 * MARGIN_MM];

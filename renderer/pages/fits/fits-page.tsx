@@ -7,7 +7,7 @@ import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
-import { copyName } from '../new-fit/fit-name.ts';
+import { duplicateFit } from '../new-fit/duplicate-fit.ts';
 
 function keptText({ revisions, hasDraft }: FitSummary): string {
   if (revisions === 0) return say('fits.no-revision');
@@ -15,13 +15,10 @@ function keptText({ revisions, hasDraft }: FitSummary): string {
   return hasDraft ? say('fits.draft-after', { revisions: count }) : count;
 }
 
-/** Makes a second fit like this one as it stands now, under a name of its own; its revisions stay with the first. */
-async function duplicateFit(id: string): Promise<CallResult<unknown>> {
-  const [opened, listed] = await Promise.all([call('fits.open', { id }), call('fits.list', { limit: 1000 })]);
-  if (!opened.ok) return opened;
-  const taken = listed.ok ? listed.value.map(({ name }) => name) : [];
-  const { fit } = opened.value;
-  return call('fits.create', { fit: { ...fit, name: copyName(fit.name, taken) } });
+/** Makes a second fit like the stored one as it stands now. */
+async function duplicateStored(id: string): Promise<CallResult<unknown>> {
+  const opened = await call('fits.open', { id });
+  return opened.ok ? duplicateFit(opened.value.fit) : opened;
 }
 
 /** Straight to paper, and to showing the athlete. */
@@ -55,7 +52,7 @@ export function FitsPage() {
     >
       <StoreNotices />
       <RosterList<FitSummary>
-        duplicate={duplicateFit}
+        duplicate={duplicateStored}
         of="fits"
         nameTitle={say('fits.name')}
         nameOf={({ name }) => name}

@@ -1,8 +1,7 @@
 import { useMemo } from 'react';
-import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
-import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { showPicture } from '../../../core/show/show-picture.ts';
 import { showScene } from '../../../core/show/show-scene.ts';
+import { solveFit } from '../../document/solved-fit.ts';
 import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { startFit } from './start-fit.ts';
 
@@ -43,10 +42,11 @@ export function StartFigure() {
 
 /** The shapes of both views; null where there is nothing to show. */
 function drawn() {
-  const fit = startFit();
-  const scene = showScene(fit, createEvaluator().evaluate(fit), 0);
+  const solved = solveFit(startFit());
+  if (typeof solved === 'string') return null;
+  const { fit, report, hull } = solved;
+  const scene = showScene(fit, report, 0);
   if (!scene) return null;
-  const hull = hullOfBoat(fit.boat);
   const shapes = (view: 'side' | 'above') => {
     const { ground, person } = showPicture(scene, hull, view);
     return [...ground, ...person];

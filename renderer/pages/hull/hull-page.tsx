@@ -1,10 +1,8 @@
 import { useMemo } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
-import type { Hull } from '../../../core/hull/hull.ts';
-import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { useBoat } from '../../client/use-record.ts';
+import { hullOrWhyNot } from '../../document/solved-fit.ts';
 import { say } from '../../language/messages.ts';
-import { whyNot } from '../../language/why-not.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
@@ -42,14 +40,6 @@ export function HullPage({ id }: { id: string }) {
       )}
     </Page>
   );
-}
-
-function hullOrWhyNot(boat: Boat): Hull | string {
-  try {
-    return hullOfBoat(boat);
-  } catch (error) {
-    return whyNot(error);
-  }
 }
 
 function HullSheets({ boat, onChanged }: { boat: Boat; onChanged: () => void }) {

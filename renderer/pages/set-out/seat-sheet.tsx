@@ -1,36 +1,18 @@
 import { useMemo } from 'react';
-import type { Fit } from '../../../core/document/fit-schema.ts';
-import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
-import type { Report } from '../../../core/evaluation/report.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
-import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
 import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
+import { solveFit } from '../../document/solved-fit.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { useTranslator } from '../../language/use-translator.ts';
-import { whyNot } from '../../language/why-not.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import type { Choices } from './choices.ts';
 import { SheetPreview } from './sheet-preview.tsx';
 import { TemplateChoice } from './template-choice.tsx';
-
-interface Computed {
-  readonly hull: Hull;
-  readonly report: Report;
-}
-
-/** Hull and report of a fit, or why its boat cannot be drawn. */
-function computed(fit: Fit): Computed | string {
-  try {
-    return { hull: hullOfBoat(fit.boat), report: evaluateFit(fit) };
-  } catch (error) {
-    return whyNot(error);
-  }
-}
 
 /** One seat of a setting: its sheet, its templates, and the files that can be had of them. */
 export function SeatSheet(props: {
@@ -42,7 +24,7 @@ export function SeatSheet(props: {
   const { fit } = moment;
   const { seat, options } = choices;
   const words = useTranslator(choices.language);
-  const known = useMemo(() => computed(fit), [fit]);
+  const known = useMemo(() => solveFit(fit), [fit]);
   const out = useMemo(
     () =>
       typeof known === 'string'

@@ -1,11 +1,10 @@
 import { useMemo } from 'react';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { ViewPoint } from '../../../core/graphics/view.ts';
-import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { showPicture } from '../../../core/show/show-picture.ts';
 import { type ShowScene, showScene } from '../../../core/show/show-scene.ts';
 import type { BodyPlace } from '../../../core/trial/observation.ts';
+import { solveFit } from '../../document/solved-fit.ts';
 import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { say } from '../../language/messages.ts';
 import { PLACES_AFT, PLACES_FORWARD, placeInView } from './figure-places.ts';
@@ -37,8 +36,10 @@ export function TrialFigure(props: {
 }) {
   const { fit, seat, felt } = props;
   const drawn = useMemo(() => {
-    const scene = showScene(fit, createEvaluator().evaluate(fit), seat);
-    return scene && { scene, picture: showPicture(scene, hullOfBoat(fit.boat), 'side') };
+    const solved = solveFit(fit);
+    if (typeof solved === 'string') return null;
+    const scene = showScene(fit, solved.report, seat);
+    return scene && { scene, picture: showPicture(scene, solved.hull, 'side') };
   }, [fit, seat]);
   const top = Math.max(USUAL_TOP, (drawn?.scene.points.headTop.z ?? 0) + OVER_HEAD);
   const height = top - FRAME.bottom;
