@@ -81,11 +81,6 @@ export type PostureResult =
 const LEAST_MARKS = 3;
 /** While bad marks are looked for each length is doubted by this share more: a long thigh is no bad mark. */
 const LOOSE_BODY = 0.06;
-/**
- * A bad mark may hide among the good ones: spreads are this much wider than least squares has them. Found with 500 drawn pictures in
- * which one mark in ten is bad (`tests/reference/photograph-synthetic.test.ts`).
- */
-const UNFOUND = 1.06;
 /** An angle whose variance the marks cut by less than this share was not measured. */
 const LEAST_GAIN = 0.05;
 
@@ -156,7 +151,7 @@ function described(
   const seen = ready.figureOf(x);
   const count = STANCE_ANGLES.length + 2;
   const read = (at: Float64Array, into: Float64Array) => writeRead(ready.figureOf(at), into);
-  const sds = spreadsOf(found, count, read).map((sd) => UNFOUND * sd);
+  const sds = spreadsOf(found, count, read);
   const bare = readyProblem({ ...ready.problem, marks: [] }, null);
   const before = spreadsOf({ ready: bare, x }, count, read);
   const sd = Object.fromEntries(STANCE_ANGLES.map((name, i) => [name, sds[i]!])) as Record<

@@ -32,6 +32,12 @@ interface Seen {
   readonly inside: boolean;
 }
 
+/**
+ * Seeds of the pictures held against their stated doubt: of 500 pictures with a true share of 95 % one angle in twenty lies outside 93 to
+ * 97 % by chance alone, of 2,000 none to speak of. No seed was left out.
+ */
+const SEEDS = LONG ? [2026, 31, 32, 33] : [2026];
+
 /** Pictures of persons drawn from what is doubted of body and posture: random cameras, 3 px of noise, one mark in ten thrown off. */
 function pictures(count: number, { oblique, seed }: { oblique: number; seed: number }) {
   const fit = exampleFit();
@@ -72,10 +78,11 @@ function expectHonest(seen: readonly Seen[], name: string) {
 
 describe('postures of synthetic pictures', () => {
   it('lie within their stated doubt, up to 35° oblique, and are off by under 3°', () => {
-    const seen = pictures(cases(4, 500), { oblique: 35, seed: 2026 });
+    const taken = SEEDS.map((seed) => pictures(cases(4, 500), { oblique: 35, seed }));
     for (const name of SAGITTAL) {
-      expectHonest(seen[name], name);
-      expect(median(seen[name].map(({ offDeg }) => offDeg)), name).toBeLessThanOrEqual(3);
+      const seen = taken.flatMap((of) => of[name]);
+      expectHonest(seen, name);
+      expect(median(seen.map(({ offDeg }) => offDeg)), name).toBeLessThanOrEqual(3);
     }
   });
 
