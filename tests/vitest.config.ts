@@ -63,8 +63,8 @@ function browser<P extends ReturnType<typeof quick>>({ test }: P) {
   return { root, test: { ...test, globalSetup: [join(import.meta.dirname, 'e2e/one-browser.ts')] } };
 }
 
-const core: Kind = { name: 'core', folders: ['core'] };
-const reference: Kind = { name: 'reference', folders: ['reference'] };
+/** One project: its processes compile the core once for both. */
+const core: Kind = { name: 'core', folders: ['core', 'reference'] };
 const house: Kind = { name: 'house', folders: ['house', 'bench', 'words'] };
 const renderer: Kind = { name: 'renderer', folders: ['renderer'] };
 /** Starting a PostgreSQL leaves handlers of signals in the process. */
@@ -79,7 +79,7 @@ export default defineConfig({
     // One more than there are processors: tests of the browser and of processes also wait.
     maxWorkers: availableParallelism() + 1,
     projects: [
-      ...[core, reference, house, renderer, app, library].map(quick),
+      ...[core, house, renderer, app, library].map(quick),
       browser(quick(e2e)),
       long(pure),
       long({ ...app, name: 'app-long', isolate: true }),

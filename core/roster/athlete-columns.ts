@@ -116,7 +116,7 @@ export function readHeadings(cells: readonly string[]): (ReadHeading | null)[] {
 
 function readHeading(text: string): ReadHeading {
   const [, name = text, unit] = /^(.*?)\s*[[(]\s*([^\])]*?)\s*[\])]\s*$/.exec(text) ?? [];
-  const column = ATHLETE_COLUMNS.find((known) => namesOf(known).some((one) => plain(one) === plain(name)));
+  const column = COLUMN_OF.get(plain(name));
   if (!column) return { ok: false, text, problem: 'unknown' };
   if (unit === undefined || column.unit === null) return { ok: true, column };
   const said = unitNamed(unit.toLowerCase(), column.unit);
@@ -134,6 +134,13 @@ function namesOf({ name, field }: AthleteColumn): readonly string[] {
   const ends = field.of === 'spread' ? SPREAD_WORDS : TAKEN_WORDS;
   return measures.flatMap((measure) => ends.map((end) => `${measure}: ${end}`));
 }
+
+/** The column that each plain name stands for. A name that two columns share is the first one's. */
+const COLUMN_OF: ReadonlyMap<string, AthleteColumn> = new Map(
+  [...ATHLETE_COLUMNS]
+    .reverse()
+    .flatMap((column) => namesOf(column).map((name): [string, AthleteColumn] => [plain(name), column])),
+);
 
 /** The unit of that name, if it measures the same thing as `like`. */
 function unitNamed(name: string, like: LengthUnit | MassUnit): LengthUnit | MassUnit | null {

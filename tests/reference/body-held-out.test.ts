@@ -54,7 +54,7 @@ const MODELS = [0, 1].map((half) =>
 );
 
 /** As many persons of each sex as the test has time for, from both halves. */
-const EACH = cases(200, 800);
+const EACH = cases(80, 800);
 
 /** The joint spread of the ten alone, in their order: all that is conditioned on here, and quicker. */
 function onlyTen({ mean, covariance }: Gaussian): Gaussian {
@@ -151,7 +151,7 @@ describe('95 % intervals of persons that the regressions have not seen', () => {
     expect(FORETOLD.filter(({ person }) => person.sex === 'female')).toHaveLength(2 * EACH);
   });
 
-  const sets = setsOfTapes(16);
+  const sets = setsOfTapes(cases(4, 16));
 
   it.each([
     ['sex said', 'own', perfect],

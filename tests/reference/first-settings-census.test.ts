@@ -5,7 +5,7 @@ import type { SampleHull } from './hydro-sample-hulls.ts';
 import { boatOf, crewFit, randomAthletes } from './proposal-random.ts';
 
 const SEED = 20_261_125;
-const ATHLETES = cases(8, 300);
+const ATHLETES = cases(4, 300);
 
 /** Findings that are not good at each seat (its share of the boat's among them), and at how many seats each is on. */
 function censusOf(name: SampleHull) {

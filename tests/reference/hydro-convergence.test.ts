@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { TAPE_SECTION_POINTS, TAPE_STATIONS } from '../../core/hull/hull-from-tape.ts';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { LONG } from '../cases.ts';
 import { draughtForm } from './hydro-shapes.ts';
 
 /**
@@ -41,7 +42,8 @@ function errors(
 /** Order between the first and the last of errors at counts that double. */
 const order = (all: readonly number[]) => Math.log2(all[0]! / all.at(-1)!) / (all.length - 1);
 
-describe.each(attitudes)('$name', (at) => {
+// The quick run takes one attitude.
+describe.each(LONG ? attitudes : attitudes.slice(1, 2))('$name', (at) => {
   it('stations: fourth order', () => {
     const all = errors([21, 41, 81], at, (stations) => form(stations, 33));
     expect(order(all)).toBeGreaterThan(3.7);

@@ -15,7 +15,7 @@ import { boatOf, crewFit, randomAthletes } from './proposal-random.ts';
 
 const SEED = 41;
 const BOATS = ['single', 'training', 'pair', 'four'] as const;
-const COUNT = cases(2, 60);
+const COUNT = cases(1, 60);
 const ATHLETES = Math.max(60, COUNT);
 
 /** Fits in which a fold at its kink (11) and the difference of a waterplane's area (41) once widened; taken in the quick run too. */

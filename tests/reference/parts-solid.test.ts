@@ -19,7 +19,7 @@ import { loftedSections, solidGeometry, solidOf } from './hydro-solid.ts';
  */
 
 /** Fits tried. */
-const FITS = cases(6, 100);
+const FITS = cases(2, 100);
 /** The library counts in single precision: 2⁻²⁴ of a metre, and a mesh of chords between lofted sections; and the program's millimetre. */
 const MESH_M = 1.2e-3;
 /** Distances in a section pass those in space by the slope of the side along the boat: to 12° here. */

@@ -6,6 +6,7 @@ import { findQuantity, type QuantityId } from '../../core/evaluation/quantities.
 import { propose } from '../../core/optimise/propose.ts';
 import { whyUncleared } from '../../core/optimise/why-uncleared.ts';
 import { cases, LONG } from '../cases.ts';
+import { notEmpty } from '../not-empty.ts';
 import { evolvedChange } from './proposal-by-evolution.ts';
 import { firstFit, randomAthletes, sampleBoat } from './proposal-random.ts';
 
@@ -40,7 +41,7 @@ describe.each(JOINTS)('a personal limit on %s', (joint, quantity, motionOf) => {
   };
 
   it.each(LONG ? [5, 10] : [10])('%i° past the natural posture leaves nothing to change or stop', (by) => {
-    for (const fit of fits) {
+    for (const fit of notEmpty(fits)) {
       const { uncleared, report } = propose(evaluator, limited(fit, joint, limitOf(fit, by)));
       expect(uncleared.map(({ id }) => id)).toEqual([]);
       const angle = (findQuantity(report.quantities, quantity, 0)!.value * 180) / Math.PI;

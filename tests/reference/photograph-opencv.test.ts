@@ -47,7 +47,7 @@ describe('the camera, against solvePnP of OpenCV', () => {
     const cv = await openCv();
     const random = seeded(41);
     let compared = 0;
-    for (let i = 0; i < cases(10, 80); i++) {
+    for (let i = 0; i < cases(4, 80); i++) {
       const points = markedBoat(randomCamera(random, { oblique: 35 }), random);
       if (points.length < 6) continue;
       const ours = solveCamera({ points, image: IMAGE });
@@ -58,6 +58,6 @@ describe('the camera, against solvePnP of OpenCV', () => {
       expect(dot(theirs.forward, ours.camera.forward)).toBeGreaterThan(Math.cos(0.001));
       compared += 1;
     }
-    expect(compared).toBeGreaterThanOrEqual(cases(7, 60));
+    expect(compared).toBeGreaterThanOrEqual(cases(3, 60));
   });
 });

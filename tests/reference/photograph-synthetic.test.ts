@@ -78,7 +78,7 @@ function expectHonest(seen: readonly Seen[], name: string) {
 
 describe('postures of synthetic pictures', () => {
   it('lie within their stated doubt, up to 35° oblique, and are off by under 3°', () => {
-    const taken = SEEDS.map((seed) => pictures(cases(4, 500), { oblique: 35, seed }));
+    const taken = SEEDS.map((seed) => pictures(cases(2, 500), { oblique: 35, seed }));
     for (const name of SAGITTAL) {
       const seen = taken.flatMap((of) => of[name]);
       expectHonest(seen, name);
@@ -87,8 +87,8 @@ describe('postures of synthetic pictures', () => {
   });
 
   it('are off by under 1.5° side-on', () => {
-    const seen = pictures(cases(3, 500), { oblique: 5, seed: 7 });
-    // The median of three pictures scatters: twice is allowed for.
+    const seen = pictures(cases(1, 500), { oblique: 5, seed: 7 });
+    // One picture scatters: twice is allowed for.
     const most = LONG ? 1.5 : 3;
     for (const name of SAGITTAL)
       expect(median(seen[name].map(({ offDeg }) => offDeg)), name).toBeLessThanOrEqual(most);

@@ -75,7 +75,7 @@ describe('an independent least-squares library on the same objective reaches the
   );
 });
 
-const CASES = cases(12, 60);
+const CASES = cases(6, 60);
 
 describe('over the whole plausible range of bodies and fittings', () => {
   /** Our stance of a case, the library's, and the problem both solved. */

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { notEmpty } from '../not-empty.ts';
 import { filesOf, flawsOf, languageFolders, placesOf, wordCount } from './catalogue.ts';
 import { textsOutside } from './outside.ts';
 
 describe('the catalogue of messages', () => {
   it('is sound ICU in every language, with the places and choices of English', () => {
-    for (const language of languageFolders()) expect(flawsOf(language).wrong, language).toEqual([]);
+    for (const language of notEmpty(languageFolders())) expect(flawsOf(language).wrong, language).toEqual([]);
   });
 
   it('has each key once', () => {

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import viteConfig from '../../../app/electron/vite.config.ts';
 import { LEFT_OUT } from '../../bench/dependencies.ts';
+import { notEmpty } from '../../not-empty.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
 const CONFIG = readFileSync(join(ROOT, 'electron-builder.yml'), 'utf8');
@@ -36,7 +37,9 @@ describe('the files that go into the installers', () => {
   });
 
   it('are there: no entry names what is gone', () => {
-    for (const entry of list('files').filter((one) => !one.includes('dist') && !one.startsWith('!')))
+    for (const entry of notEmpty(
+      list('files').filter((one) => !one.includes('dist') && !one.startsWith('!')),
+    ))
       expect(globSync(entry, { cwd: ROOT }), entry).not.toEqual([]);
     // Left out are packages that are installed, or the line is a dead name.
     for (const name of leftOut().flat())
@@ -55,7 +58,7 @@ describe('the files that go into the installers', () => {
   it('have every package that the scripts do not carry within them', () => {
     const { devDependencies } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
     const { resolve } = viteConfig.environments!.worker!;
-    for (const name of resolve!.external as string[]) {
+    for (const name of notEmpty(resolve!.external as string[])) {
       if (name === 'electron') continue;
       // A package for development only is left out of the installers.
       expect(Object.keys(devDependencies)).not.toContain(name);

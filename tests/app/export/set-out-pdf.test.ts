@@ -88,7 +88,7 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
   });
 
   it('lists the holes and marks those of this setting', () => {
-    for (const { rows } of out.holes) {
+    for (const { rows } of notEmpty(out.holes)) {
       for (const { at, number } of rows[0]!.holes) {
         const along = Math.round(at[0]);
         if (along !== 0)
@@ -98,7 +98,7 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
   });
 
   it('says who it is for, which revision and of when', () => {
-    for (const { texts } of file.pages) {
+    for (const { texts } of notEmpty(file.pages)) {
       const page = texts.map(({ text }) => text).join('');
       expect(page).toContain('Žofie Łuczak');
       expect(page).toContain('Heron 4');
@@ -108,7 +108,7 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
   });
 
   it('keeps every word on its page', () => {
-    for (const { texts, width, height } of file.pages) {
+    for (const { texts, width, height } of notEmpty(file.pages)) {
       for (const { at } of texts) {
         expect(at[0]).toBeGreaterThan(8);
         expect(at[0]).toBeLessThan(width - 8);

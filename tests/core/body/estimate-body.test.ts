@@ -7,6 +7,7 @@ import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { SEGMENT_COUNT } from '../../../core/body/segment-table.ts';
 import { tapePercentile } from '../../../core/body/tape-percentile.ts';
 import { TAPE_MEASURES, type TapeMeasure } from '../../../core/document/athlete-schema.ts';
+import { cases } from '../../cases.ts';
 
 const MAN = { stature: 1.8, mass: 80, sex: 'male' } as const;
 const codes = (body: BodyEstimate) => body.notes.map((note) => note.code);
@@ -248,7 +249,7 @@ describe('any body', () => {
           expect(Number.isFinite(body.segments[segment].centreFraction)).toBe(true);
         }
       }),
-      { seed: 304, numRuns: 200 },
+      { seed: 304, numRuns: cases(40, 200) },
     );
   });
 
@@ -260,7 +261,7 @@ describe('any body', () => {
           expect(posterior.lengths[name].sd).toBeLessThanOrEqual(prior.lengths[name].sd + 1e-12);
         }
       }),
-      { seed: 305, numRuns: 150 },
+      { seed: 305, numRuns: cases(30, 150) },
     );
   });
 
@@ -278,7 +279,7 @@ describe('any body', () => {
           });
         });
       }),
-      { seed: 306, numRuns: 100 },
+      { seed: 306, numRuns: cases(20, 100) },
     );
   });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { athleteSchema, predictTapes } from '../../../core/index.ts';
+import { cases } from '../../cases.ts';
 
 const MAN = { stature: 1.8, mass: 80, sex: 'male' } as const;
 
@@ -73,7 +74,7 @@ describe('predictTapes', () => {
           expect(with_[measure].sd).toBeGreaterThan(0);
         }
       }),
-      { seed: 308, numRuns: 150 },
+      { seed: 308, numRuns: cases(30, 150) },
     );
   });
 });

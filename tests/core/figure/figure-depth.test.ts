@@ -109,12 +109,11 @@ function crossedIn(drawn: Drawn, view: ViewName): Crossed[] {
 const statureOf = ({ head }: Figure) => head.height / 0.13;
 
 describe('the order of depth, of any fit at any instant of the stroke', () => {
-  const crossed = drawnAtRandom(cases(16, 500))
-    .flat()
-    .flatMap((drawn) => VIEWS.flatMap((view) => crossedIn(drawn, view)));
+  const figures = drawnAtRandom(cases(6, 500)).flat();
+  const crossed = figures.flatMap((drawn) => VIEWS.flatMap((view) => crossedIn(drawn, view)));
 
   it('paints what is nearer over what is farther, wherever two limbs cross', () => {
-    expect(crossed.length).toBeGreaterThan(1000);
+    expect(crossed.length).toBeGreaterThan(20 * figures.length);
     expect(crossed.filter(({ nearerIsOver }) => !nearerIsOver).map(({ what }) => what)).toEqual([]);
   });
 

@@ -9,6 +9,7 @@ import { reachOf } from '../../../core/graphics/oval.ts';
 import { pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
 import { VIEWS } from '../../../core/graphics/view.ts';
 import type { Phase } from '../../../core/posture/stance.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 
@@ -54,7 +55,7 @@ describe('the figure in space', () => {
   it('lies inside its box in every view', () => {
     const figure = figureIn(exampleFit());
     const { least, most } = figureBox(figure);
-    for (const [x, z] of ringsOf(figureShapes(figure, 'profile')).flatMap(pointsOf)) {
+    for (const [x, z] of notEmpty(ringsOf(figureShapes(figure, 'profile')).flatMap(pointsOf))) {
       expect(x).toBeGreaterThan(least.x - 0.02);
       expect(x).toBeLessThan(most.x + 0.02);
       expect(z).toBeGreaterThan(least.z - 0.02);
@@ -64,7 +65,7 @@ describe('the figure in space', () => {
 
   it('is the mirror image for the other side', () => {
     const [left, right] = SIDES.map((side) => ovalsOf(figureIn(exampleFit([exampleSeat({ side })]))));
-    for (const { at } of left!) {
+    for (const { at } of notEmpty(left!)) {
       const nearest = Math.min(
         ...right!.map((other) => Math.hypot(other.at.x - at.x, other.at.y + at.y, other.at.z - at.z)),
       );
@@ -108,7 +109,7 @@ describe('whatever is asked of it', () => {
   ];
 
   it('every point of it is a number in every view', () => {
-    for (const fit of strange) {
+    for (const fit of notEmpty(strange)) {
       const figure = figureIn(fit);
       for (const view of VIEWS) {
         for (const ring of ringsOf(figureShapes(figure, view))) {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fairSections } from '../../../core/hull/fair-sections.ts';
 import type { SectionPoint, Station } from '../../../core/hull/hull.ts';
 import { monotoneCubic } from '../../../core/hull/monotone-cubic.ts';
+import { cases } from '../../cases.ts';
 
 const SEED = 3;
 
@@ -88,7 +89,7 @@ describe('sections of equal point counts', () => {
           for (const p of given) expect(common).toContainEqual(p);
         });
       }),
-      { seed: SEED, numRuns: 300 },
+      { seed: SEED, numRuns: cases(60, 300) },
     );
   });
 });

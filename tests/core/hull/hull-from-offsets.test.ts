@@ -6,6 +6,7 @@ import type { SectionPoint, Station } from '../../../core/hull/hull.ts';
 import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import type { Words } from '../../../core/text/words.ts';
+import { cases } from '../../cases.ts';
 import { english } from '../../english.ts';
 
 /** A problem as it is read. */
@@ -249,7 +250,7 @@ describe('checkOffsets', () => {
         }
         expect(built).toBe(sound);
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: cases(100, 400) },
     );
   });
 });

@@ -4,6 +4,7 @@ import type { HullSource, TapeHull } from '../../../core/document/hull-kinds-sch
 import { hullFromTape } from '../../../core/hull/hull-from-tape.ts';
 import { halfBreadth, keelHeight, sheerHalfBreadth, sheerHeight } from '../../../core/hull/section-at.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { sampleHull } from '../../reference/hydro-sample-hulls.ts';
 
 const tape = (source: unknown) => hullSchema.parse(source) as Extract<HullSource, { kind: 'tape' }>;
@@ -30,7 +31,7 @@ describe('hullFromTape', () => {
   const hull = hullFromTape(measured, 'by tape');
 
   it('runs exactly through everything measured', () => {
-    for (const { xM, keelM, sheerM, sheerBeamM, beams } of measured.stations) {
+    for (const { xM, keelM, sheerM, sheerBeamM, beams } of notEmpty(measured.stations)) {
       expect(keelHeight(hull, xM)).toBeCloseTo(keelM, 12);
       expect(sheerHeight(hull, xM)).toBeCloseTo(sheerM, 12);
       expect(sheerHalfBreadth(hull, xM)).toBeCloseTo(sheerBeamM / 2, 12);
@@ -51,7 +52,7 @@ describe('hullFromTape', () => {
   });
 
   it('sections are monotone between keel and sheer, and the plan narrows to the ends', () => {
-    for (const { section } of hull.stations) {
+    for (const { section } of notEmpty(hull.stations)) {
       section.forEach(([y, z], j) => {
         if (j === 0) return;
         expect(y).toBeGreaterThanOrEqual(section[j - 1]![0] - 1e-9);

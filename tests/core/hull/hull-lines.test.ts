@@ -3,6 +3,7 @@ import { hullLines } from '../../../core/hull/hull-lines.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { halfBreadth, keelHeight, sheerHeight } from '../../../core/hull/section-at.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { SAMPLE_HULLS, sampleHull } from '../../reference/hydro-sample-hulls.ts';
 import { box, wigley } from '../../reference/hydro-shapes.ts';
 
@@ -80,7 +81,7 @@ describe('hullLines', () => {
 
   it('buttocks run fair: no corner where the cut passes from one pair of a section’s points to the next', () => {
     const hull = hullOfBoat(usualHull({ boatClass: 'C1' }));
-    for (const { runs } of hullLines(hull).buttocks) {
+    for (const { runs } of notEmpty(hullLines(hull).buttocks)) {
       const run = runs[0]!;
       const [aft, fore] = [run[0]!.x + 0.15, run.at(-1)!.x - 0.15];
       const inner = run.filter(({ x }) => x > aft && x < fore);

@@ -8,6 +8,7 @@ import {
   sheerHalfBreadth,
   sheerHeight,
 } from '../../../core/hull/section-at.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { SAMPLE_HULLS, sampleHull } from '../../reference/hydro-sample-hulls.ts';
 import { cosinePlaces, ellipsoid, evenPlaces, wigley } from '../../reference/hydro-shapes.ts';
 
@@ -17,7 +18,7 @@ const places = (from: number, to: number, count: number) =>
 describe('lofted sections', () => {
   it('a station keeps every point it was given, in order, others only between them', () => {
     const hull = sampleHull('single');
-    for (const { x, section } of hull.stations) {
+    for (const { x, section } of notEmpty(hull.stations)) {
       let from = 0;
       const points = sectionAt(hull, x);
       for (const [y, z] of section) {

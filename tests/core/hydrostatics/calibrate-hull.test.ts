@@ -8,6 +8,7 @@ import { type Calibrated, calibrateHull } from '../../../core/hydrostatics/calib
 import { floatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { heightAboveWater } from '../../../core/hydrostatics/water-plane.ts';
+import { cases } from '../../cases.ts';
 import { SAMPLE_HULLS, sampleHull } from '../../reference/hydro-sample-hulls.ts';
 
 const SEED = 5;
@@ -59,7 +60,7 @@ describe('calibrateHull', () => {
           expect(immersedProperties(hull, at).volume).toBeCloseTo(immersedProperties(built, at).volume, 7);
         },
       ),
-      { seed: SEED, numRuns: 25 },
+      { seed: SEED, numRuns: cases(5, 25) },
     );
   });
 

@@ -16,7 +16,7 @@ import { SAMPLE_HULLS, sampleStations } from '../../reference/hydro-sample-hulls
 import { afloat, anyLoad, crewed, hulls, massesOf, SEED, WATER } from './float-cases.ts';
 
 describe('at rest', () => {
-  const LOADS = cases(100, 600);
+  const LOADS = cases(30, 600);
 
   it(`weight and buoyancy balance to 1e-9 and buoyancy stands plumb under the weight, seed ${SEED}`, () => {
     let floated = 0;
@@ -85,7 +85,7 @@ describe('at rest', () => {
         const rest = floatAtRest(given.hull, { masses, waterDensity: WATER, heel: given.heel });
         if (rest.kind === 'afloat') worst = Math.max(worst, rest.iterations);
       }),
-      { seed: SEED, numRuns: cases(300, 3000) },
+      { seed: SEED, numRuns: cases(60, 3000) },
     );
     expect(worst).toBeLessThanOrEqual(most);
     expect(worst).toBeGreaterThan(5);
@@ -208,7 +208,7 @@ describe('laws that hold for every hull', () => {
           centroid: { ...here.centroid, y: there.centroid.y },
         });
       }),
-      { seed: SEED, numRuns: cases(50, 150) },
+      { seed: SEED, numRuns: cases(15, 150) },
     );
   });
 

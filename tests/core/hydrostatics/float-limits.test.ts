@@ -5,6 +5,7 @@ import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { floatAtRest, lieAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
 import { lowestSheer } from '../../../core/hydrostatics/freeboard.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
+import { cases } from '../../cases.ts';
 import { box, cosinePlaces, ellipsoid } from '../../reference/hydro-shapes.ts';
 import { afloat, hulls, numbersIn, SEED, WATER } from './float-cases.ts';
 
@@ -135,7 +136,7 @@ describe(`finite input never gives NaN, seed ${SEED}`, () => {
           expect(numbersIn(usual).every(Number.isFinite)).toBe(true);
         },
       ),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: cases(80, 400) },
     );
   });
 });

@@ -6,6 +6,7 @@ import type { ImmersedProperties } from '../../../core/hydrostatics/afloat.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { heightAboveWater } from '../../../core/hydrostatics/water-plane.ts';
 import { toRadians } from '../../../core/units/angle.ts';
+import { cases } from '../../cases.ts';
 import { SAMPLE_HULLS, sampleHull } from '../../reference/hydro-sample-hulls.ts';
 import { box, wigley } from '../../reference/hydro-shapes.ts';
 
@@ -39,7 +40,7 @@ describe('immersedProperties', () => {
           expect(share).toBeGreaterThanOrEqual(0);
         }
       }),
-      { seed: SEED, numRuns: 500 },
+      { seed: SEED, numRuns: cases(100, 500) },
     );
   });
 
@@ -55,7 +56,7 @@ describe('immersedProperties', () => {
           centroid: { ...here.centroid, y: 0 },
         });
       }),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: cases(40, 200) },
     );
   });
 
@@ -70,7 +71,7 @@ describe('immersedProperties', () => {
         expect(deeper.volume).toBeGreaterThanOrEqual(here.volume - 1e-14);
         expect(deeper.volume - here.volume).toBeLessThan(most);
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: cases(80, 400) },
     );
   });
 

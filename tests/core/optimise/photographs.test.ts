@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { photographsFor, readingsOf } from '../../../core/optimise/photographs.ts';
+import { cases } from '../../cases.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
@@ -65,7 +66,7 @@ describe('photographsFor', () => {
   it('leaves nothing less sure, whatever is read', () => {
     // Shares and margin have kinks (a share ends at 0): their spread is a quadrature, true to a thousandth.
     const slack = { frontKnee: 1e-6, supportMargin: 1e-3, kneeShare: 1e-3, rearShare: 1e-3 };
-    for (const [id, share] of Object.entries(slack))
+    for (const [id, share] of Object.entries(slack).slice(0, cases(2, 4)))
       for (const { sdNow, sdAfter } of notEmpty(forGoal(id), id))
         expect(sdAfter, id).toBeLessThanOrEqual(sdNow * (1 + share));
   });

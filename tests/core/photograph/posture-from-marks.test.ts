@@ -75,7 +75,7 @@ describe('a posture from marks', () => {
     });
     const random = seeded(31);
     const far = { ...camera, position: { x: 0, y: -14, z: 0.9 }, focalPx: 2700 };
-    const drawn = Array.from({ length: cases(4, 60) }, () => {
+    const drawn = Array.from({ length: cases(3, 60) }, () => {
       const seen = measured(
         postureFromMarks({ ...input, camera: far, marks: markedJoints(far, stance, random) }),
       );

@@ -3,6 +3,7 @@ import { norm, subtract } from '../../../core/frame/vec3.ts';
 import { aimOf, axesOf, type Camera, projectPoint } from '../../../core/photograph/camera.ts';
 import { type SolvedCamera, solveCamera } from '../../../core/photograph/solve-camera.ts';
 import { cases } from '../../cases.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { BOAT_POINTS, IMAGE, markedBoat, randomCamera, seeded } from './synthetic-picture.ts';
 
 /** Half a turn short of abeam, 6 m off, a lens of 50 mm. */
@@ -59,7 +60,7 @@ describe('a camera solved from points of the boat', () => {
   it('stands within its own doubt of where it stood, over random cameras', () => {
     const random = seeded(7);
     const off: number[] = [];
-    for (let i = 0; i < cases(12, 120); i++) {
+    for (let i = 0; i < cases(5, 120); i++) {
       const camera = randomCamera(random, { oblique: 35 });
       const points = markedBoat(camera, random);
       if (points.length < 6) continue;
@@ -118,7 +119,7 @@ describe('a camera solved from points of the boat', () => {
       { azimuth: 0, position: { x: -6, y: 0, z: 1 }, points: sides },
       { azimuth: Math.PI, position: { x: 6, y: 0, z: 1 }, points: sides },
     ];
-    for (const { azimuth, position, points } of views) {
+    for (const { azimuth, position, points } of notEmpty(views)) {
       const camera = sideCamera({ ...axesOf({ azimuth, pitch: -0.05, roll: 0 }), position });
       const found = solved(solveCamera({ points: seenBy(camera, points), image: IMAGE }));
       expect(Math.cos(aimOf(found.camera).azimuth - azimuth)).toBeGreaterThan(0.99);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cross, dot, norm, plus, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import { cornerAngle, hipAngle, hipAngleSlope, spanAtAngle } from '../../../core/posture/angles.ts';
+import { cases } from '../../cases.ts';
 
 const O = { x: 0, y: 0, z: 0 };
 const X = { x: 1, y: 0, z: 0 };
@@ -32,7 +33,7 @@ describe('cornerAngle', () => {
         expect(cornerAngle(move(a), at, move(b))).toBeCloseTo(angle, 6);
         expect(cornerAngle(scale(b, 3), O, a)).toBeCloseTo(angle, 10);
       }),
-      { seed: 5, numRuns: 100 },
+      { seed: 5, numRuns: cases(25, 100) },
     );
   });
 });
@@ -77,7 +78,7 @@ describe('hipAngle', () => {
         const h = 1e-6;
         expect(hipAngleSlope(ways, change)).toBeCloseTo((at(h) - at(-h)) / (2 * h), 6);
       }),
-      { seed: 6, numRuns: 200 },
+      { seed: 6, numRuns: cases(50, 200) },
     );
   });
 
@@ -135,7 +136,7 @@ describe('turning the whole figure', () => {
         expect(Math.sin(there - here)).toBeCloseTo(0, 6);
         expect(Math.cos(there - here)).toBeCloseTo(1, 6);
       }),
-      { seed: 10, numRuns: 150 },
+      { seed: 10, numRuns: cases(38, 150) },
     );
   });
 });

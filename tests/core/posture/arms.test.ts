@@ -7,6 +7,7 @@ import { armsAt, armsHold, armsSlope } from '../../../core/posture/arms.ts';
 import { lengthsOf } from '../../../core/posture/contacts.ts';
 import { leaning } from '../../../core/posture/leaning.ts';
 import type { Phase } from '../../../core/posture/stance.ts';
+import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const lengths = lengthsOf(estimateBody({ stature: 1.8, mass: 80, sex: 'male' }));
@@ -107,7 +108,7 @@ describe('armsSlope', () => {
           }
         }
       }),
-      { seed: 22, numRuns: 120 },
+      { seed: 22, numRuns: cases(40, 120) },
     );
   });
 });

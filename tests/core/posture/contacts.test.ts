@@ -5,6 +5,7 @@ import { estimateBody } from '../../../core/body/estimate-body.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { norm, subtract } from '../../../core/frame/vec3.ts';
 import { type BodyLengths, contactsOf, lengthsOf, paddlingSign } from '../../../core/posture/contacts.ts';
+import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
@@ -74,7 +75,7 @@ describe('the rear foot', () => {
           expect(rearAnkle.z).toBeGreaterThan(rearBall.z);
         },
       ),
-      { seed: 21, numRuns: 80 },
+      { seed: 21, numRuns: cases(27, 80) },
     );
   });
 

@@ -11,6 +11,7 @@ import {
 } from '../../../core/posture/figure-masses.ts';
 import { figurePoints } from '../../../core/posture/figure-points.ts';
 import { stanceProblem } from '../../../core/posture/objective.ts';
+import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
@@ -64,7 +65,7 @@ describe('the centre of mass', () => {
         const centre = centreOf(figure, problem.weights, problem.lengths.headNeck);
         for (const axis of ['x', 'y', 'z'] as const) expect(centre[axis]).toBeCloseTo(mean[axis], 10);
       }),
-      { seed: 25, numRuns: 80 },
+      { seed: 25, numRuns: cases(27, 80) },
     );
   });
 
@@ -87,7 +88,7 @@ describe('the centre of mass', () => {
           }
         });
       }),
-      { seed: 26, numRuns: 60 },
+      { seed: 26, numRuns: cases(20, 60) },
     );
   });
 });

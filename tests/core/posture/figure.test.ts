@@ -5,6 +5,7 @@ import { norm, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import { type Figure, figureAt, figureSlopes } from '../../../core/posture/figure.ts';
 import { stanceProblem } from '../../../core/posture/objective.ts';
 import { STANCE_UNKNOWNS } from '../../../core/posture/stance.ts';
+import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const body = estimateBody({ stature: 1.74, mass: 70, sex: 'unspecified' });
@@ -37,7 +38,7 @@ describe('figureAt', () => {
         expect(apart(figure.midHip, figure.midShoulder)).toBeCloseTo(lengths.trunk, 9);
         expect(apart(figure.midShoulder, figure.headTop)).toBeCloseTo(lengths.headNeck, 9);
       }),
-      { seed: 23, numRuns: 100 },
+      { seed: 23, numRuns: cases(34, 100) },
     );
   });
 
@@ -84,7 +85,7 @@ describe('figureSlopes', () => {
           expect(slopes[k]!.legApart).toBeCloseTo((more.leg.apart - less.leg.apart) / (2 * h), 5);
         });
       }),
-      { seed: 24, numRuns: 60 },
+      { seed: 24, numRuns: cases(20, 60) },
     );
   });
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LeastSquares, minimise, STEP_TOLERANCE } from '../../../core/posture/minimise.ts';
+import { cases } from '../../cases.ts';
 
 type Row = (q: readonly number[]) => number;
 
@@ -110,7 +111,7 @@ describe('minimise', () => {
         );
         expect(cost).toBeLessThanOrEqual(began + 1e-12);
       }),
-      { seed: 41, numRuns: 100 },
+      { seed: 41, numRuns: cases(34, 100) },
     );
   });
 });

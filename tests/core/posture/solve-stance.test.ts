@@ -4,6 +4,7 @@ import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { stanceProblem } from '../../../core/posture/objective.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
 import { supportLoads } from '../../../core/support/support-loads.ts';
+import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 import { degrees, frame, place, plausible, unknownsOf } from './plausible.ts';
 import { residualsAt, slopesAt } from './residuals-at.ts';
@@ -69,7 +70,7 @@ describe('the objective', () => {
           });
         },
       ),
-      { seed: 12, numRuns: 60 },
+      { seed: 12, numRuns: cases(15, 60) },
     );
   });
 });
@@ -144,7 +145,7 @@ describe('whatever is asked of it', () => {
           expect(Number.isFinite(margin + padPressurePa)).toBe(true);
         },
       ),
-      { seed: 99, numRuns: 150 },
+      { seed: 99, numRuns: cases(38, 150) },
     );
   });
 
@@ -176,7 +177,7 @@ describe('whatever is asked of it', () => {
           expect(numbers.every(Number.isFinite)).toBe(true);
         },
       ),
-      { seed: 100, numRuns: 150 },
+      { seed: 100, numRuns: cases(38, 150) },
     );
   });
 
@@ -194,7 +195,7 @@ describe('whatever is asked of it', () => {
           expect(Math.hypot(n.x - p.x, n.y - p.y, n.z - p.z), name).toBeLessThan(0.03);
         }
       }),
-      { seed: 31, numRuns: 80 },
+      { seed: 31, numRuns: cases(20, 80) },
     );
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { norm, plus, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import { cornerAngle } from '../../../core/posture/angles.ts';
 import { twoLink, twoLinkSlope } from '../../../core/posture/two-link.ts';
+import { cases } from '../../cases.ts';
 
 const coordinate = fc.double({ min: -3, max: 3, noNaN: true });
 const point = fc.record({ x: coordinate, y: coordinate, z: coordinate });
@@ -35,7 +36,7 @@ describe('twoLink', () => {
         expect(Math.abs(norm(subtract(middle, a)) - 0.42)).toBeLessThan(0.002);
         expect(Math.abs(norm(subtract(middle, b)) - 0.43)).toBeLessThan(0.002);
       }),
-      { seed: 3, numRuns: 300 },
+      { seed: 3, numRuns: cases(60, 300) },
     );
   });
 
@@ -50,7 +51,7 @@ describe('twoLink', () => {
           expect(chain.excess).toBeCloseTo(apart - 0.85, 5);
         }
       }),
-      { seed: 4, numRuns: 200 },
+      { seed: 4, numRuns: cases(40, 200) },
     );
   });
 
@@ -100,7 +101,7 @@ describe('twoLinkSlope', () => {
           );
         }
       }),
-      { seed: 9, numRuns: 300 },
+      { seed: 9, numRuns: cases(60, 300) },
     );
   });
 });

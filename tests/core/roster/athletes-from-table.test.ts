@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Athlete, athleteSchema, TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
 import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
+import { cases } from '../../cases.ts';
 import { exampleAthlete } from '../example/example-fit.ts';
 
 const SEED = 20260313;
@@ -179,7 +180,7 @@ describe('a table', () => {
           );
         },
       ),
-      { seed: SEED, numRuns: 200 },
+      { seed: SEED, numRuns: cases(60, 400) },
     );
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { floorboardTemplate, markName } from '../../../core/setout/floorboard-template.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { english } from '../../english.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
@@ -37,7 +38,7 @@ describe('the drilling template of the floorboard', () => {
 
   it('numbers the holes at their places', () => {
     const letters = lettersOf(board.shapes);
-    for (const { at, number } of out.holes[0]!.rows[0]!.holes) {
+    for (const { at, number } of notEmpty(out.holes[0]!.rows[0]!.holes)) {
       const near = letters.find(
         ({ text, at: place }) =>
           text === String(number) && Math.hypot(place[0] - at[0], place[1] - at[1]) < 8,

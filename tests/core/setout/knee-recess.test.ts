@@ -10,6 +10,7 @@ import {
   kneeRecess,
   recessOutline,
 } from '../../../core/setout/knee-recess.ts';
+import { cases } from '../../cases.ts';
 import { inventedSetOut } from './invented-set-out.ts';
 import { areaOf, boxOf } from './read-shapes.ts';
 
@@ -71,7 +72,7 @@ describe('the hollow of knee and shin', () => {
         fc.pre(Math.abs((half ?? 0) - y) > 1.5 && Math.abs((floorLevel(RECESS, x, 0) ?? 99) - level) > 0.5);
         expect(half !== null && y < half).toBe(isHollow(RECESS, x, y, level));
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: cases(100, 400) },
     );
   });
 

@@ -5,6 +5,7 @@ import type { PaperShape } from '../../../core/setout/paper-marks.ts';
 import { heightAt, scaleFor, sheetDrawing } from '../../../core/setout/sheet-drawing.ts';
 import { firstSheet } from '../../../core/setout/sheet-layout.ts';
 import { sheetMarks } from '../../../core/setout/sheet-marks.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 import { allLines, boxOf, distance, fillsOf, wordsOn } from './read-shapes.ts';
 
@@ -49,7 +50,9 @@ describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
 
   it('writes every dimension that a tape is laid to', () => {
     const words = wordsOn(marks);
-    for (const { name, forwardMm } of out.marks.filter(({ name }) => ['K', 'F', 'T'].includes(name))) {
+    for (const { name, forwardMm } of notEmpty(
+      out.marks.filter(({ name }) => ['K', 'F', 'T'].includes(name)),
+    )) {
       expect(words, name).toContain(String(Math.abs(forwardMm)));
     }
     for (const text of ['130', '110', '50', '620', '35', '60', 'K  35 left', 'R  100 right', 'bow', 'M']) {

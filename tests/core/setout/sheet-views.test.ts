@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { keelHeight, sectionAt, sheerHeight } from '../../../core/hull/section-at.ts';
 import { planView, profileView, sectionView, viewStretch } from '../../../core/setout/sheet-views.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 import { areaOf, boxOf, circlesOn, linesOn } from './read-shapes.ts';
 
@@ -61,7 +62,7 @@ describe('the profile', () => {
 
   it('has keel and sheer of the hull', () => {
     const [sheer, keel] = linesOn(profile, 'hull').map(({ points }) => points);
-    for (const [x, y] of sheer!) expect(y).toBeCloseTo(1000 * sheerHeight(hull, x / 1000), 9);
+    for (const [x, y] of notEmpty(sheer!)) expect(y).toBeCloseTo(1000 * sheerHeight(hull, x / 1000), 9);
     for (const [x, y] of keel!) expect(y).toBeCloseTo(1000 * keelHeight(hull, x / 1000), 9);
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { FIGURE_POINTS } from '../../../core/posture/stance.ts';
 import { blendScenes, type ShowScene, showScene } from '../../../core/show/show-scene.ts';
+import { cases } from '../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 
@@ -81,7 +82,7 @@ describe('a scene between two others', () => {
           expect(Math.abs(value - (low + (high - low) * t)), path).toBeLessThan(1e-9);
         }
       }),
-      { seed: SEED, numRuns: 40 },
+      { seed: SEED, numRuns: cases(10, 40) },
     );
   });
 
@@ -95,7 +96,7 @@ describe('a scene between two others', () => {
           }
         }
       }),
-      { seed: SEED, numRuns: 40 },
+      { seed: SEED, numRuns: cases(10, 40) },
     );
   });
 

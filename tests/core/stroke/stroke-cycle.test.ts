@@ -9,6 +9,7 @@ import { midDrive } from '../../../core/paddle/mid-drive.ts';
 import type { Stance } from '../../../core/posture/stance.ts';
 import { strokeCycle, strokeRow } from '../../../core/stroke/stroke-cycle.ts';
 import { strokeSummary } from '../../../core/stroke/stroke-summary.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const fit = exampleFit();
@@ -69,7 +70,7 @@ describe('strokeCycle', () => {
 
   it('the loads hold up the weight at every instant, and only the drive has a blade force', () => {
     const weight = rows[0]!.seats[0]!.stance.totalMassKg * 9.80665;
-    for (const row of rows) {
+    for (const row of notEmpty(rows)) {
       const { loadsN, bladeForceN } = row.seats[0]!;
       if (!loadsN) throw new Error('not afloat');
       expect(loadsN.knee + loadsN.rearFoot + loadsN.frontFoot).toBeCloseTo(weight, 6);
@@ -104,7 +105,7 @@ describe('strokeCycle', () => {
     ] as const;
     const length = (points: Stance['points'], [a, b]: (typeof bones)[number]) =>
       norm(subtract(points[a], points[b]));
-    for (const bone of bones) {
+    for (const bone of notEmpty(bones)) {
       const whole = length(rows[0]!.seats[0]!.stance.points, bone);
       for (const row of rows) {
         const ratio = length(row.seats[0]!.stance.points, bone) / whole;

@@ -6,6 +6,7 @@ import type { Stance } from '../../../core/posture/stance.ts';
 import { CONTACTS } from '../../../core/support/support.ts';
 import { supportLoads } from '../../../core/support/support-loads.ts';
 import { sharesOf, supportTriangle } from '../../../core/support/support-triangle.ts';
+import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const seat = exampleSeat();
@@ -80,7 +81,7 @@ describe('three loads by statics, worked by hand', () => {
         expect(knee * a[0] + rearFoot * b[0] + frontFoot * c[0]).toBeCloseTo(g[0], 8);
         expect(knee * a[1] + rearFoot * b[1] + frontFoot * c[1]).toBeCloseTo(g[1], 8);
       }),
-      { seed: 17 },
+      { seed: 17, numRuns: cases(25, 400) },
     );
   });
 });

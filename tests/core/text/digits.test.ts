@@ -27,7 +27,7 @@ describe('a number shown has the digits its doubt allows', () => {
         return half ? [{ value: value!.split(': ').at(-1)!, half }] : [];
       }),
     );
-    for (const { value, half } of doubted) {
+    for (const { value, half } of notEmpty(doubted)) {
       const [shown, doubt] = [figureOf(value), figureOf(half)];
       const decimals = (text: string) => /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
       expect(decimals(value), `${value} ± ${half}`).toBe(decimals(half));

@@ -11,6 +11,7 @@ import { firstSetting } from '../../../core/optimise/first-setting.ts';
 import { BODY_PLACES, type Trial, trialSchema } from '../../../core/trial/observation.ts';
 import { rankChanges } from '../../../core/trial/rank-changes.ts';
 import { cases } from '../../cases.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -39,13 +40,23 @@ function usualFit(boatClass: UsualClass): Fit {
 
 const valueIn = (report: Report, id: string) => report.quantities.find((q) => q.id === id)!.value;
 
+const usual = new Map<UsualClass, Fit>();
+/** The same fit, made once. */
+function usualOf(boatClass: UsualClass): Fit {
+  const fit = usual.get(boatClass) ?? usualFit(boatClass);
+  usual.set(boatClass, fit);
+  return fit;
+}
+
 describe('rankChanges', () => {
   const fit = exampleFit();
+  const before = evaluator.evaluate(fit);
+  const forBow = rankChanges(evaluator, { fit, trial: trial([bow]) });
 
   it('answers a digging bow with a change that does raise the bow', () => {
-    const [best] = rankChanges(evaluator, { fit, trial: trial([bow]) }).changes;
+    const [best] = forBow.changes;
     const moved = withCoordinate(fit, { seat: 0, coordinate: best!.coordinate }, best!.to);
-    const [before, after] = [evaluator.evaluate(fit), evaluator.evaluate(moved)];
+    const after = evaluator.evaluate(moved);
     expect(valueIn(after, 'trimCatch')).toBeGreaterThan(valueIn(before, 'trimCatch'));
     expect(best!.answers[0]!.answered).toBeGreaterThan(0);
     expect(best!.answers[0]!.moved[0]).toMatchObject({
@@ -69,29 +80,32 @@ describe('rankChanges', () => {
   });
 
   it('brings the weight over the centreline when the boat pulls, whichever side it pulls to', () => {
+    // Free to lean, a paddler in a single is level by leaning: only one who was measured leaning pulls the boat.
+    const leaning = exampleFit([exampleSeat({ pins: { trunkRollDeg: -10, thighRollDeg: -8 } })]);
+    const report = evaluator.evaluate(leaning);
     for (const sign of ['pullsLeft', 'pullsRight'] as const) {
       const { changes } = rankChanges(evaluator, {
-        fit,
+        fit: leaning,
         trial: trial([{ kind: 'boat', sign, strength: 2 }]),
       });
-      for (const { coordinate, to } of changes) {
-        const after = evaluator.evaluate(withCoordinate(fit, { seat: 0, coordinate }, to));
-        expect(Math.abs(valueIn(after, 'offCentre'))).toBeLessThan(
-          Math.abs(valueIn(evaluator.evaluate(fit), 'offCentre')),
-        );
+      const answering = changes.filter(({ basis }) => basis === 'model');
+      for (const { coordinate, to } of notEmpty(answering)) {
+        const moved = withCoordinate(leaning, { seat: 0, coordinate }, to);
+        const after = valueIn(evaluator.evaluateHolding(moved, report), 'offCentre');
+        expect(Math.abs(after), coordinate).toBeLessThan(Math.abs(valueIn(report, 'offCentre')));
       }
     }
   });
 
   it('says how far what was changed since the trial answers it, and asks for less after that', () => {
-    const first = rankChanges(evaluator, { fit, trial: trial([bow]) });
+    const first = forBow;
     expect(first.soFar[0]!.answered).toBe(0);
     const { coordinate, to, answers } = first.changes[0]!;
     const now = withCoordinate(fit, { seat: 0, coordinate }, to);
     const then = rankChanges(evaluator, { fit: now, tried: fit, trial: trial([bow]) });
     expect(then.soFar[0]!.answered).toBeCloseTo(answers[0]!.answered, 6);
     // An answer beyond one and a half is no better: what is left to gain shrinks by what was done.
-    for (const { gains } of then.changes) {
+    for (const { gains } of notEmpty(then.changes)) {
       expect(gains[0]! + then.soFar[0]!.answered).toBeLessThanOrEqual(1.5 + 1e-9);
     }
   });
@@ -110,7 +124,7 @@ describe('rankChanges', () => {
   });
 
   it('tells what a change moves besides, but not what was asked to be moved', () => {
-    const { changes } = rankChanges(evaluator, { fit, trial: trial([bow]) });
+    const { changes } = forBow;
     for (const { sideEffects } of changes) {
       for (const { id, severityFrom, severityTo } of sideEffects) {
         if (severityFrom === severityTo) expect(['trimCatch', 'trimRest']).not.toContain(id);
@@ -134,24 +148,24 @@ describe('rankChanges', () => {
 
   it('answers numb rear toes at the rear rest, not by turning the front foot out', () => {
     const toes = trial([{ kind: 'body', place: 'rearToes', feeling: 'numb', strength: 2 }]);
-    const { changes } = rankChanges(evaluator, { fit: usualFit('training'), trial: toes });
+    const { changes } = rankChanges(evaluator, { fit: usualOf('training'), trial: toes });
     expect(changes[0]).toMatchObject({ coordinate: 'rearRest.aftM', basis: 'practice' });
     expect(changes[0]!.to).toBeGreaterThan(changes[0]!.from);
     const turned = changes.find(({ coordinate }) => coordinate === 'frontFoot.toeOutDeg');
     expect(turned?.relevance ?? 0).toBe(0);
   });
 
-  it.each(['training', 'C1'] as const)(
+  it.each((['training', 'C1'] as const).slice(0, cases(1, 2)))(
     'answers a bow that digs in by the pad aft, in a usual %s',
     (boatClass) => {
-      const { changes } = rankChanges(evaluator, { fit: usualFit(boatClass), trial: trial([bow]) });
+      const { changes } = rankChanges(evaluator, { fit: usualOf(boatClass), trial: trial([bow]) });
       expect(changes[0]).toMatchObject({ coordinate: 'kneePad.aftM', basis: 'model' });
       expect(changes[0]!.to).toBeGreaterThan(changes[0]!.from);
     },
   );
 
   it('puts every lever before what only moves the numbers', () => {
-    for (const place of BODY_PLACES.slice(0, cases(3, BODY_PLACES.length))) {
+    for (const place of BODY_PLACES.slice(0, cases(1, BODY_PLACES.length))) {
       const observed = trial([{ kind: 'body', place, feeling: 'ache', strength: 2 }]);
       const { changes } = rankChanges(evaluator, { fit, trial: observed });
       const known = changes.map(({ relevance }) => relevance);

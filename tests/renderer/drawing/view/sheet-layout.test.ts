@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { overlap } from '../../../../renderer/drawing/view/label-placer.ts';
 import { isShown, layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
 import { cockpitCamera, fitCamera, project, VIEWS } from '../../../../renderer/drawing/view/view-geometry.ts';
+import { notEmpty } from '../../../not-empty.ts';
 
 /** A cockpit: rest to toes, as broad as the hull, keel to crown. */
 const box = { least: { x: -0.72, y: -0.23, z: -0.07 }, most: { x: 0.74, y: 0.23, z: 1.42 } };
@@ -40,7 +41,7 @@ describe.each(SIZES)('a sheet of %i × %i', (width, height) => {
 
   it('leaves both lanes free: no view, and no card where leaders come in past it', () => {
     const past = layout.cardPlace === 'beside' ? rects.filter((rect) => rect !== layout.card) : rects;
-    for (const y of Object.values(layout.lanes)) {
+    for (const y of notEmpty(Object.values(layout.lanes))) {
       for (const { top, height: tall } of past) expect(y > top && y < top + tall).toBe(false);
     }
   });

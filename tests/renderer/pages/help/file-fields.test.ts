@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { fitSchema } from '../../../../core/document/fit-schema.ts';
 import { schemaParts } from '../../../../core/document/schema-parts.ts';
+import { notEmpty } from '../../../not-empty.ts';
 
 /** Every name of a property anywhere in a JSON schema, as zod itself writes it. */
 function propertyNames(schema: unknown): Set<string> {
@@ -22,7 +23,7 @@ describe('the fields that Help lists', () => {
 
   it('are those of the schema, by its JSON schema', () => {
     const known = propertyNames(z.toJSONSchema(fitSchema, { io: 'input' }));
-    for (const name of told) expect([...known], name).toContain(name);
+    for (const name of notEmpty([...told])) expect([...known], name).toContain(name);
   });
 
   it('have all that a pad, a rest, a foot and a paddle hold', () => {

@@ -4,6 +4,7 @@ import { BODY_PLACES } from '../../../../core/trial/observation.ts';
 import { PLACES_AFT, PLACES_FORWARD, placeInView } from '../../../../renderer/pages/trial/figure-places.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 import { valuesOf } from '../../../core/example/values-of.ts';
+import { notEmpty } from '../../../not-empty.ts';
 
 describe('places on the figure', () => {
   const fits = [exampleFit(), exampleFit([exampleSeat({ side: 'right' })])];
@@ -14,7 +15,7 @@ describe('places on the figure', () => {
   });
 
   it.each(BODY_PLACES)('%s lies on the figure and not on another place', (place) => {
-    for (const scene of scenes) {
+    for (const scene of notEmpty(scenes)) {
       const [forward, up] = placeInView(scene, place);
       expect(Math.abs(forward)).toBeLessThan(1);
       expect(up).toBeGreaterThan(-0.05);
@@ -28,7 +29,7 @@ describe('places on the figure', () => {
   });
 
   it('stand in the order of the body: toes aft of the knee, foot ahead of it, back above the hip', () => {
-    for (const scene of scenes) {
+    for (const scene of notEmpty(scenes)) {
       const at = (place: (typeof BODY_PLACES)[number]) => placeInView(scene, place);
       expect(at('rearToes')[0]).toBeLessThan(at('kneelingShin')[0]);
       expect(at('kneelingShin')[0]).toBeLessThan(at('kneelingKnee')[0]);

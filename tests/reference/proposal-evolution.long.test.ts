@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { COORDINATES } from '../../core/document/coordinates.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { propose } from '../../core/optimise/propose.ts';
-import { cases, LONG } from '../cases.ts';
+import { cases } from '../cases.ts';
 import { evolvedChange } from './proposal-by-evolution.ts';
 import { disturbedFits } from './proposal-disturbed.ts';
 
 const SEED = 7;
 const COUNT = cases(1, 25);
-const EVOLUTION = { members: 40, generations: LONG ? 60 : 15 } as const;
+const EVOLUTION = { members: 40, generations: 60 } as const;
 
 describe(`the least change of ${COUNT} disturbed singles against differential evolution (Storn and Price 1997)`, () => {
   const told = disturbedFits(SEED, COUNT).map((fit, i) => {
