@@ -7,6 +7,7 @@ import {
   Units,
 } from '@tarikjabiri/dxf';
 import { type Line, pointsOf, ringsOf, roleOf, type Text } from '../../core/graphics/shape.ts';
+import { withTrueArcs } from '../../core/graphics/true-arcs.ts';
 import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import {
@@ -30,7 +31,10 @@ const ALIGNMENT = {
 const CHAIN = 'CHAIN';
 const DASHED = 'DASHED';
 
-/** A template as DXF (2007, UTF-8), full size in millimetres, layers named in the words of the trade. */
+/**
+ * A template as DXF (2007, UTF-8), full size in millimetres, layers named in the words of the trade. Where a line is a true arc it
+ * is one in the file; an ellipse stays a fine line of chords.
+ */
 export function templateDxf(drawing: FullSizeDrawing, stamp: SheetStamp, words: Words): string {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
@@ -90,8 +94,9 @@ function add(dxf: DxfWriter, shape: PlainShape): void {
 
 function addLines(dxf: DxfWriter, lines: readonly Line[], flags: LWPolylineFlags): void {
   for (const line of lines) {
+    const corners = withTrueArcs(pointsOf(line));
     dxf.addLWPolyline(
-      pointsOf(line).map(([x, y]) => ({ point: { x, y } })),
+      corners.map(({ at: [x, y], bulge }) => ({ point: { x, y }, ...(bulge === 0 ? {} : { bulge }) })),
       { flags },
     );
   }

@@ -1,5 +1,5 @@
 import type { Hull } from '../hull/hull.ts';
-import { sectionAt } from '../hull/section-at.ts';
+import { type NumberedSection, numberedSections, STATION_AMIDSHIPS } from '../hull/sections-out.ts';
 import type { Words } from '../text/words.ts';
 import { figureOf, millimetres, type SheetUnits } from './sheet-length.ts';
 import {
@@ -10,8 +10,6 @@ import {
   type TemplateShape,
 } from './template-drawing.ts';
 
-/** Sections are drawn at the ends and so many equal parts of the length between, as stations are numbered: 0 at the stern, 10 at the bow. */
-const PARTS = 10;
 /** Waterlines and buttocks of the grid, every so many millimetres. */
 const GRID_MM = 50;
 /** How far the grid runs out beyond the hull, millimetres. */
@@ -26,9 +24,7 @@ export function sectionsDrawing(
   hull: Hull,
   { words, units }: { words: Words; units: SheetUnits },
 ): FullSizeDrawing {
-  const sections = Array.from({ length: PARTS + 1 }, (_, station) =>
-    sectionOf(hull, station, { words, units }),
-  ).flat();
+  const sections = numberedSections(hull).flatMap((section) => sectionShapes(section, { words, units }));
   const points = sections.flatMap((shape) => (shape.kind === 'line' ? shape.lines.flat() : []));
   const half = Math.max(...points.filter((_, k) => k % 2 === 0).map(Math.abs));
   const high = Math.max(...points.filter((_, k) => k % 2 === 1));
@@ -39,21 +35,14 @@ export function sectionsDrawing(
   };
 }
 
-function sectionOf(
-  hull: Hull,
-  station: number,
+function sectionShapes(
+  { station, fromSternM, points }: NumberedSection,
   { words, units }: { words: Words; units: SheetUnits },
 ): TemplateShape[] {
-  const x = hull.aftX + (hull.length * station) / PARTS;
-  const points = sectionAt(hull, x);
-  if (Math.max(...points.map(({ y }) => y)) < 1e-4) return [];
-  const middle = PARTS / 2;
-  const sides = station === middle ? [-1, 1] : station < middle ? [-1] : [1];
-  const from = figureOf(millimetres(x - hull.aftX), units);
+  const sides = station === STATION_AMIDSHIPS ? [-1, 1] : station < STATION_AMIDSHIPS ? [-1] : [1];
+  const from = figureOf(millimetres(fromSternM), units);
   return sides.flatMap((side) => {
-    const curve = points.map(
-      ({ y, z }): MillimetrePoint => [side * millimetres(y), millimetres(z - hull.lowestZ)],
-    );
+    const curve = points.map(({ y, z }): MillimetrePoint => [side * millimetres(y), millimetres(z)]);
     const [right, up] = curve.at(-1)!;
     return [
       line('hull', ...curve),

@@ -53,7 +53,7 @@ const PLACES = [0, -0.5, 0.5, -1, 1].flatMap((x) => [0, -0.5, 0.5, -1, 1].map((y
 
 /**
  * Lays a drawing out on a paper, landscape or portrait, whichever needs fewer pages (portrait when equal). Always full size;
- * pages that would show nothing are left out. Where its pages leave room it lies so that there are fewest of them, and that their
+ * pages that would show nothing of their own are left out. Where its pages leave room it lies so that there are fewest of them, and that their
  * edges cut the fewest words.
  */
 export function tilingOf(drawing: FullSizeDrawing, paper: PaperName): Tiling {
@@ -89,11 +89,25 @@ function placedBest(
   const words = parts.filter(({ shape }) => shape.kind === 'text').map(({ box }) => box);
   const tried = PLACES.map(([x, y]) => {
     const moved = movedTiling(tiling, [x * Math.max(0, roomX), y * Math.max(0, roomY)]);
-    const tiles = moved.tiles.filter(({ shows }) => parts.some((part) => partShows(part, shows)));
+    const tiles = moved.tiles.filter((tile) => parts.some((part) => partShows(part, ownOf(tile, tiling))));
     const cut = words.filter((box) => !tiles.some(({ shows }) => holds(shows, box))).length;
     return { tiling: { ...moved, tiles }, cost: tiles.length * (words.length + 1) + cut };
   });
   return tried.reduce((best, each) => (each.cost < best.cost ? each : best)).tiling;
+}
+
+/** What a page shows up to the seams, where it is cut: the strips beyond them are its neighbours'. */
+function ownOf(
+  { column, row, shows: { minX, maxX, minY, maxY } }: Tile,
+  { columns, rows }: Tiling,
+): DrawingBounds {
+  const half = OVERLAP_MM / 2;
+  return {
+    minX: minX + (column > 0 ? half : 0),
+    maxX: maxX - (column < columns - 1 ? half : 0),
+    minY: minY + (row < rows - 1 ? half : 0),
+    maxY: maxY - (row > 0 ? half : 0),
+  };
 }
 
 function holds(shows: DrawingBounds, box: DrawingBounds): boolean {

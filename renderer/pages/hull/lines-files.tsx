@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { offsetsOut } from '../../../core/hull/offsets-out.ts';
+import { sectionsOut } from '../../../core/hull/sections-out.ts';
 import { call } from '../../client/client.ts';
 import { fetchDelivery } from '../../client/upload.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
@@ -33,6 +34,15 @@ export function LinesFiles({ id, hull, name }: { id: string; hull: Hull; name: s
           onClick={() => void table.exportTable(say('hull.offsets.file', { name }), offsetsOut(hull))}
         >
           {say('hull.offsets.csv')}
+        </button>
+        <button
+          type="button"
+          className="button"
+          onClick={() =>
+            void table.exportTable([say('hull.sections.title'), name].join(', '), sectionsOut(hull))
+          }
+        >
+          {say('hull.sections.file', { format: 'CSV' })}
         </button>
         {(['pdf', 'svg', 'dxf'] as const).map((format) => (
           <button key={format} type="button" className="button" onClick={() => void sections(format)}>

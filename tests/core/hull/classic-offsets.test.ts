@@ -5,6 +5,7 @@ import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { offsetsOut } from '../../../core/hull/offsets-out.ts';
 import { halfBreadth } from '../../../core/hull/section-at.ts';
+import { numberedSections, sectionsOut } from '../../../core/hull/sections-out.ts';
 import { exampleFit } from '../example/example-fit.ts';
 
 /** A double-ended hull of my own making, in millimetres. */
@@ -69,6 +70,23 @@ describe('offsets given out', () => {
         expect(other.section[i]![0]).toBeCloseTo(y, 4);
         expect(other.section[i]![1]).toBeCloseTo(z, 4);
       }
+    }
+  });
+});
+
+describe('sections given out', () => {
+  it('are those of the body plan: each point on the hull, from keel to sheer, stern to bow', () => {
+    const hull = hullOfBoat(exampleFit().boat);
+    const [head, ...rows] = sectionsOut(hull);
+    expect(head).toEqual(['section', 'from stern [mm]', 'half-breadth [mm]', 'height [mm]']);
+    expect(new Set(rows.map(([section]) => section)).size).toBe(numberedSections(hull).length);
+    for (const [section, from, half, height] of rows.filter((_, k) => k % 5 === 2)) {
+      const x = hull.aftX + Number(from) / 1000;
+      expect(Number(from)).toBeCloseTo(100 * Number(section) * hull.length, 0);
+      expect(halfBreadth(hull, x, hull.lowestZ + Number(height) / 1000 - 1e-5)).toBeCloseTo(
+        Number(half) / 1000,
+        3,
+      );
     }
   });
 });
