@@ -101,15 +101,15 @@ function savedState(fit: Fit, { id, number, name, savedAt, reason }: RevisionSum
   return { fit, revision: { number, name, mark: revisionMark(id), keptAt: savedAt }, reason };
 }
 
-/** What stands now: the draft if there is one, else the newest revision. */
-function presentOf({ fit, draftSavedAt, revisions }: OpenedFit): FitMoment {
+/** What stands now: the draft if there is one, else the newest revision. What was never kept is of this moment. */
+export function presentOf({ fit, draftSavedAt, revisions }: OpenedFit): FitMoment {
   const [newest] = revisions;
   if (draftSavedAt === null && newest) {
     return savedState(fit, newest);
   }
   return {
     fit,
-    revision: { number: null, name: '', mark: '', keptAt: draftSavedAt ?? new Date(0).toISOString() },
+    revision: { number: null, name: '', mark: '', keptAt: draftSavedAt ?? new Date().toISOString() },
     reason: '',
   };
 }

@@ -190,7 +190,7 @@ function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
     if (!seat.athlete || !head) return [];
     return make({
       id: `name-${index}`,
-      text: seat.athlete.name,
+      text: shortName(seat.athlete.name),
       lettering: index === scene.seat ? 'strong' : 'note',
       colour: index === scene.seat ? 'ink' : 'ink-soft',
       anchor: to(head),
@@ -203,6 +203,14 @@ function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
 
 /** Height above the floorboard at which an empty seat says so, metres. */
 const EMPTY_SEAT_WORDS = 0.6;
+
+/** Letters of a name that stand over a head; more would lie on the next one's. */
+const NAME_LETTERS = 22;
+
+function shortName(name: string): string {
+  const letters = [...name];
+  return letters.length <= NAME_LETTERS ? name : `${letters.slice(0, NAME_LETTERS - 1).join('')}…`;
+}
 
 function nobodyLabel(scene: Scene, make: Make): DrawnLabel {
   const floor = seatFloor(scene);

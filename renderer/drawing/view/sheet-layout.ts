@@ -35,8 +35,8 @@ const LEFT_RULER = 40;
 /** The gutter where leader lines come in from the margin and run up or down to their lane. */
 const RIGHT_EDGE = 28;
 const TOP_EDGE = 5;
-const BOTTOM_RULER = 26;
-const UPPER_LANE = 17;
+const BOTTOM_RULER = 25;
+const UPPER_LANE = 16;
 const MIDDLE_LANE = 16;
 const COLUMN_GAP = 16;
 /** Room that the part's card needs, pixels. */
@@ -158,7 +158,7 @@ export function isShown({ windows }: Pick<SheetLayout, 'windows'>, view: ViewNam
 }
 
 function stripHeightOf({ height }: { height: number }): number {
-  return Math.round(Math.min(96, Math.max(46, height * 0.085 - 18)));
+  return Math.round(Math.min(96, Math.max(40, height * 0.085 - 24)));
 }
 
 /** The strip and the words beside it, in one row. */

@@ -106,7 +106,7 @@ export function fitCamera(windows: Windows, box: BoatBox): Camera {
 /** A cockpit is drawn at least this large where that costs little: a pixel is 3 mm. Pixels per metre. */
 const COCKPIT_SCALE = 1000 / 3;
 /** For that the crown may leave the sheet by this share of the height, and so much paper around the box, metres. */
-const CROWN_SHARE = 0.08;
+const CROWN_SHARE = 0.04;
 const PAPER_TO_SPARE = { along: 0.06, across: 0.03 };
 
 /** The scale to divide a height by for plan over profile, where a pixel of 3 mm can be had for a part of the crown. */

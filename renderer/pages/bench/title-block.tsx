@@ -39,7 +39,7 @@ export function TitleBlock(props: {
   ];
   return (
     <section className="title-block" aria-label={say('block.title')}>
-      <h1>{name}</h1>
+      <h1 title={name}>{name}</h1>
       <button type="button" className="button words title-save" onClick={props.onSave}>
         {say('revisions.save')}
       </button>

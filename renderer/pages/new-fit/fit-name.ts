@@ -1,13 +1,21 @@
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 
 /** Longest name that a document takes. */
 const LONGEST = 120;
 
-/** The name a fit is given: its athletes and its boat. "Ilse Ravn in Club single no. 4". */
+/** A crew's names longer than this together are told by the first. */
+const LONG_CREW = 60;
+
+/** The name a fit is given: its athletes and its boat. "Ilse Ravn in Club single no. 4"; of a long crew "Ilse Ravn and 3 more in …". */
 export function fitName(boat: string, athletes: readonly string[]): string {
-  if (athletes.length === 0) return boat;
-  const joined = athletes.reduce((first, second) => say('new-fit.and', { first, second }));
-  return say('new-fit.name.default', { athletes: joined, boat }).slice(0, LONGEST);
+  const [first, ...others] = athletes;
+  if (first === undefined) return boat;
+  const all = words().list(athletes);
+  const told =
+    others.length > 0 && all.length > LONG_CREW
+      ? say('new-fit.and-more', { first, count: others.length })
+      : all;
+  return say('new-fit.name.default', { athletes: told, boat }).slice(0, LONGEST);
 }
 
 /** A fit's name moved into another boat: the boat that the name ends with gives way, so that it grows no tail. */

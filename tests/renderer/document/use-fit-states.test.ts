@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import { momentsOf, PRESENT } from '../../../renderer/document/use-fit-states.ts';
+import { momentsOf, PRESENT, presentOf } from '../../../renderer/document/use-fit-states.ts';
 import { exampleFit } from '../../core/example/example-fit.ts';
 
 const revision = (number: number) =>
@@ -42,5 +42,13 @@ describe('states of a fit to choose from', () => {
 
   it('are the present alone where nothing was saved as a revision', () => {
     expect(moments('2026-05-05T08:00:00Z', [])).toEqual([['present', null]]);
+  });
+});
+
+describe('a state that was kept nowhere', () => {
+  it('is of now, and never of the first day that a computer knows', () => {
+    const opened = { fit: exampleFit(), draftSavedAt: null, revisions: [] } as unknown as OpenedFit;
+    const { keptAt } = presentOf(opened).revision;
+    expect(new Date(keptAt).getFullYear()).toBeGreaterThan(2000);
   });
 });

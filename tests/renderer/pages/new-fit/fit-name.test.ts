@@ -6,6 +6,9 @@ describe('a fit’s name', () => {
   it('is its athletes and its boat', () => {
     expect(fitName('No. 4', ['Ilse', 'Runa'])).toBe('Ilse and Runa in No. 4');
     expect(fitName('No. 4', [])).toBe('No. 4');
+    expect(fitName('No. 4', ['Ilse', 'Runa', 'Maja'])).toBe('Ilse, Runa and Maja in No. 4');
+    const long = 'Maximiliane Wolkenstein-Hohenfriedberg';
+    expect(fitName('No. 4', [long, 'Ilse Ravn', 'Runa Vadstrand'])).toBe(`${long} and 2 more in No. 4`);
   });
 
   it('grows no tail when it goes from boat to boat', () => {
