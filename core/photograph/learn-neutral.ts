@@ -4,10 +4,10 @@ import type { Fit } from '../document/fit-schema.ts';
 import { NEUTRAL_TERMS, type OwnNeutral } from '../document/neutral-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
-import { stanceProblem } from '../posture/objective.ts';
 import { postureResponse } from '../posture/posture-response.ts';
 import { solveStance, unknownsOf } from '../posture/solve-stance.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../posture/stance.ts';
+import { stanceProblem } from '../posture/stance-problem.ts';
 import { toRadians } from '../units/angle.ts';
 
 /** What a confirmed picture of the ready stance told: the fit at that time, the seat, and the angles as readings, radians. */

@@ -1,4 +1,5 @@
 import { cross, dot, norm, subtract, type Vec3 } from '../frame/vec3.ts';
+import { addTimes, blank, crossTo, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
 import type { Radians } from '../units/angle.ts';
 
 /*
@@ -41,14 +42,26 @@ export function hipAngle({ up, across, thigh }: HipWays): Radians {
 }
 
 /** How `hipAngle` changes while its three ways change by `change`. */
-export function hipAngleSlope({ up, across, thigh }: HipWays, change: HipWays): number {
-  const area = cross(up, thigh);
-  const sine = -dot(area, across);
+export function hipAngleSlope(ways: HipWays, change: HipWays): number {
+  const { up, across, thigh } = hipGradientTo({ up: blank(), across: blank(), thigh: blank() }, ways);
+  return dot(up, change.up) + dot(across, change.across) + dot(thigh, change.thigh);
+}
+
+/** What a hip angle gains for each part of a change of its ways, to be written over. */
+export type HipGradient = Readonly<Record<keyof HipWays, MutableVec3>>;
+
+/** The gradient of `hipAngle` by its three ways: with it the slope by each unknown is three scalar products. */
+export function hipGradientTo(into: HipGradient, { up, across, thigh }: HipWays): HipGradient {
+  crossTo(into.across, up, thigh);
+  const sine = -dot(into.across, across);
   const cosine = -dot(up, thigh);
-  const sineSlope =
-    -dot(cross(change.up, thigh), across) - dot(cross(up, change.thigh), across) - dot(area, change.across);
-  const cosineSlope = -dot(change.up, thigh) - dot(up, change.thigh);
-  return (sine * cosineSlope - cosine * sineSlope) / (sine * sine + cosine * cosine + LEAST);
+  const share = 1 / (sine * sine + cosine * cosine + LEAST);
+  scaleTo(into.across, into.across, cosine * share);
+  scaleTo(crossTo(into.up, thigh, across), into.up, cosine * share);
+  scaleTo(crossTo(into.thigh, across, up), into.thigh, cosine * share);
+  addTimes(into.up, -sine * share, thigh);
+  addTimes(into.thigh, -sine * share, up);
+  return into;
 }
 
 /** Distance of the ends of two links whose included angle is `angle`, and how it grows per radian. Law of cosines. */

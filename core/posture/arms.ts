@@ -1,10 +1,20 @@
 import type { Seat } from '../document/seat-schema.ts';
-import { add, dot, plus, scale, type Vec3 } from '../frame/vec3.ts';
+import { dot, plus, type Vec3 } from '../frame/vec3.ts';
+import { addTimes, blank, copyTo, type Mutable, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
 import { toRadians } from '../units/angle.ts';
 import { type BodyLengths, paddlingSign } from './contacts.ts';
 import { STROKE_POSTURE } from './neutral-posture.ts';
 import type { Phase } from './stance.ts';
-import { type Links, type TwoLink, twoLink, twoLinkSlope } from './two-link.ts';
+import {
+  aimTwoLink,
+  bendTwoLink,
+  blankTwoLink,
+  type Links,
+  type MutableLinkSlope,
+  type MutableTwoLink,
+  type TwoLink,
+  twoLinkSlopeTo,
+} from './two-link.ts';
 
 /**
  * How the hands hold the paddle: the top hand from mid-shoulder in arm lengths, and the way of the shaft from the top
@@ -109,33 +119,80 @@ function shoulderTurn({ stroke }: Seat, phase: Phase): number {
  * trunk leans under them: they belong to the paddle, and the elbows make up the difference.
  */
 export function armsAt(up: Vec3, hold: ArmsHold): Arms {
-  const tilted = plus(hold.square, -dot(hold.square, up), up);
-  const length = Math.sqrt(dot(tilted, tilted) + LEAST);
-  const line = scale(tilted, 1 / length);
-  const lowerShoulder = plus(hold.travel, hold.half, line);
-  const topShoulder = scale(line, -hold.half);
+  return armsTo(blankArms(hold), up);
+}
+
+/** Arms to be written over. */
+export interface MutableArms extends Mutable<Arms> {
+  readonly line: MutableVec3;
+  readonly lowerShoulder: MutableVec3;
+  readonly topShoulder: MutableVec3;
+  readonly lower: MutableTwoLink;
+  readonly top: MutableTwoLink;
+}
+
+/** Arms that hold the paddle so, the trunk's way up still to come. */
+export function blankArms(hold: ArmsHold): MutableArms {
   return {
     hold,
-    up,
-    line,
-    length,
-    lowerShoulder,
-    topShoulder,
-    lower: twoLink(lowerShoulder, hold.lowerHand, hold.lower),
-    top: twoLink(topShoulder, hold.topHand, hold.top),
+    up: blank(),
+    line: blank(),
+    length: 0,
+    lowerShoulder: blank(),
+    topShoulder: blank(),
+    lower: blankTwoLink(hold.lowerHand, hold.lower),
+    top: blankTwoLink(hold.topHand, hold.top),
+  };
+}
+
+/** The same arms for another hold. */
+export function holdWith(arms: MutableArms, hold: ArmsHold): void {
+  arms.hold = hold;
+  aimTwoLink(arms.lower, hold.lowerHand, hold.lower);
+  aimTwoLink(arms.top, hold.topHand, hold.top);
+}
+
+/** The same hold under another way up. */
+export function armsTo(arms: MutableArms, up: Vec3): MutableArms {
+  const { hold, line, lowerShoulder, topShoulder } = arms;
+  arms.up = up;
+  addTimes(copyTo(line, hold.square), -dot(hold.square, up), up);
+  arms.length = Math.sqrt(dot(line, line) + LEAST);
+  scaleTo(line, line, 1 / arms.length);
+  addTimes(copyTo(lowerShoulder, hold.travel), hold.half, line);
+  scaleTo(topShoulder, line, -hold.half);
+  bendTwoLink(arms.lower, lowerShoulder);
+  bendTwoLink(arms.top, topShoulder);
+  return arms;
+}
+
+/** How the arms' joints change, the hands standing still; to be written over. */
+export interface MutableArmsSlope {
+  readonly lowerShoulder: MutableVec3;
+  readonly topShoulder: MutableVec3;
+  readonly lower: MutableLinkSlope;
+  readonly top: MutableLinkSlope;
+}
+
+/** Room for a slope of the arms. */
+export function blankArmsSlope(): MutableArmsSlope {
+  return {
+    lowerShoulder: blank(),
+    topShoulder: blank(),
+    lower: { middle: blank(), apart: 0 },
+    top: { middle: blank(), apart: 0 },
   };
 }
 
 /** How the arms' joints change while the trunk's way up changes by `up`. The hands stay where they are. */
-export function armsSlope({ hold, up: at, line, length, lower, top }: Arms, up: Vec3) {
-  const tilt = add(scale(at, -dot(hold.square, up)), scale(up, -dot(hold.square, at)));
-  const turn = scale(plus(tilt, -dot(line, tilt), line), 1 / length);
-  const lowerShoulder = scale(turn, hold.half);
-  const topShoulder = scale(turn, -hold.half);
-  return {
-    lowerShoulder,
-    topShoulder,
-    lowerElbow: twoLinkSlope(lower, lowerShoulder).middle,
-    topElbow: twoLinkSlope(top, topShoulder).middle,
-  };
+export function armsSlopeTo(into: MutableArmsSlope, arms: Arms, up: Vec3): MutableArmsSlope {
+  const { hold, up: at, line, length, lower, top } = arms;
+  const { lowerShoulder, topShoulder } = into;
+  addTimes(scaleTo(lowerShoulder, at, -dot(hold.square, up)), -dot(hold.square, at), up);
+  addTimes(lowerShoulder, -dot(line, lowerShoulder), line);
+  scaleTo(lowerShoulder, lowerShoulder, hold.half / length);
+  scaleTo(topShoulder, lowerShoulder, -1);
+  twoLinkSlopeTo(into.lower, lower, lowerShoulder);
+  twoLinkSlopeTo(into.top, top, topShoulder);
+  return into;
 }

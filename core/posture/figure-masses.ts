@@ -1,9 +1,11 @@
 import type { BodyEstimate, BodySegment } from '../body/body.ts';
 import type { Seat } from '../document/seat-schema.ts';
-import { along, plus, scale, type Vec3 } from '../frame/vec3.ts';
-import { armsSlope } from './arms.ts';
+import { along, plus, type Vec3 } from '../frame/vec3.ts';
+import { addTimes, blank, copyTo, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
+import { armsSlopeTo, blankArmsSlope, type MutableArmsSlope } from './arms.ts';
 import type { Contacts } from './contacts.ts';
-import type { Figure, FigureSlope } from './figure.ts';
+import type { Figure } from './figure.ts';
+import type { FigureSlope } from './figure-slopes.ts';
 import type { FigurePoint } from './stance.ts';
 
 /** Where along the paddle its own centre lies, from the grip (a blade is heavier than the shaft; estimate). */
@@ -116,45 +118,70 @@ export function centreWeights(masses: readonly Spanned[], contacts: Contacts): C
  * Centre of mass of body and paddle, paddler's frame, metres; `headNeck` is that length in metres. The same as the mean of the
  * segments' own centres to 1e-10 (tests/core/posture/figure-masses.test.ts).
  */
-export function centreOf(figure: Figure, { held, of, upper }: CentreWeights, headNeck: number): Vec3 {
-  const { arms, leg } = figure;
-  let at = plus(held, of.kneelingHip ?? 0, figure.kneelingHip);
-  at = plus(at, of.frontHip ?? 0, figure.frontHip);
-  at = plus(at, of.midHip ?? 0, figure.midHip);
-  at = plus(at, of.frontKnee ?? 0, leg.middle);
-  at = plus(at, upper, figure.midShoulder);
-  at = plus(at, (of.headTop ?? 0) * headNeck, figure.trunk.up);
-  at = plus(at, of.lowerShoulder ?? 0, arms.lowerShoulder);
-  at = plus(at, of.topShoulder ?? 0, arms.topShoulder);
-  at = plus(at, of.lowerElbow ?? 0, arms.lower.middle);
-  at = plus(at, of.topElbow ?? 0, arms.top.middle);
-  at = plus(at, of.lowerHand ?? 0, arms.hold.lowerHand);
-  return plus(at, of.topHand ?? 0, arms.hold.topHand);
+export function centreOf(figure: Figure, weighing: Weighing): Vec3 {
+  return centreTo(blank(), figure, weighing);
+}
+
+/** How the weights of joints are told: with the length of head and neck, metres. */
+export interface Weighing {
+  readonly weights: CentreWeights;
+  readonly headNeck: number;
+}
+
+/** The same, written over an earlier one. */
+export function centreTo(
+  into: MutableVec3,
+  { kneelingHip, frontHip, midHip, midShoulder, trunk, leg, arms }: Figure,
+  { weights: { held, of, upper }, headNeck }: Weighing,
+): MutableVec3 {
+  copyTo(into, held);
+  addTimes(into, of.kneelingHip ?? 0, kneelingHip);
+  addTimes(into, of.frontHip ?? 0, frontHip);
+  addTimes(into, of.midHip ?? 0, midHip);
+  addTimes(into, of.frontKnee ?? 0, leg.middle);
+  addTimes(into, upper, midShoulder);
+  addTimes(into, (of.headTop ?? 0) * headNeck, trunk.up);
+  addTimes(into, of.lowerShoulder ?? 0, arms.lowerShoulder);
+  addTimes(into, of.topShoulder ?? 0, arms.topShoulder);
+  addTimes(into, of.lowerElbow ?? 0, arms.lower.middle);
+  addTimes(into, of.topElbow ?? 0, arms.top.middle);
+  addTimes(into, of.lowerHand ?? 0, arms.hold.lowerHand);
+  return addTimes(into, of.topHand ?? 0, arms.hold.topHand);
+}
+
+/** Room for the slope of a centre of mass, and of the arms on the way. */
+export interface CentreSlope {
+  readonly centre: MutableVec3;
+  readonly arms: MutableArmsSlope;
+}
+
+/** Room for a slope of the centre of mass. */
+export function blankCentreSlope(): CentreSlope {
+  return { centre: blank(), arms: blankArmsSlope() };
 }
 
 /**
- * How the centre of mass moves with one unknown, metres per radian. Where the trunk stands still so do head and arms, which
- * are then carried along with mid-shoulder.
+ * How the centre of mass moves with one unknown, metres per radian, written over an earlier one. Where the trunk stands still so
+ * do head and arms, which are then carried along with mid-shoulder.
  */
-export function centreSlope(
-  { arms }: Figure,
-  slope: FigureSlope,
-  { weights, headNeck }: { weights: CentreWeights; headNeck: number },
-): Vec3 {
-  const { of, upper } = weights;
-  let at = scale(slope.kneelingHip, of.kneelingHip ?? 0);
-  at = plus(at, of.frontHip ?? 0, slope.frontHip);
-  at = plus(at, of.midHip ?? 0, slope.midHip);
-  at = plus(at, of.frontKnee ?? 0, slope.frontKnee);
-  at = plus(at, upper, slope.midShoulder);
+export function centreSlopeTo(
+  { centre, arms: moved }: CentreSlope,
+  { figure: { arms }, slope }: { figure: Figure; slope: FigureSlope },
+  { weights: { of, upper }, headNeck }: Weighing,
+): MutableVec3 {
   const { trunkUp } = slope;
-  if (trunkUp.x === 0 && trunkUp.y === 0 && trunkUp.z === 0) return at;
-  const moved = armsSlope(arms, trunkUp);
-  at = plus(at, (of.headTop ?? 0) * headNeck, trunkUp);
-  at = plus(at, of.lowerShoulder ?? 0, moved.lowerShoulder);
-  at = plus(at, of.topShoulder ?? 0, moved.topShoulder);
-  at = plus(at, of.lowerElbow ?? 0, moved.lowerElbow);
-  return plus(at, of.topElbow ?? 0, moved.topElbow);
+  scaleTo(centre, slope.kneelingHip, of.kneelingHip ?? 0);
+  addTimes(centre, of.frontHip ?? 0, slope.frontHip);
+  addTimes(centre, of.midHip ?? 0, slope.midHip);
+  addTimes(centre, of.frontKnee ?? 0, slope.leg.middle);
+  addTimes(centre, upper, slope.midShoulder);
+  if (trunkUp.x === 0 && trunkUp.y === 0 && trunkUp.z === 0) return centre;
+  armsSlopeTo(moved, arms, trunkUp);
+  addTimes(centre, (of.headTop ?? 0) * headNeck, trunkUp);
+  addTimes(centre, of.lowerShoulder ?? 0, moved.lowerShoulder);
+  addTimes(centre, of.topShoulder ?? 0, moved.topShoulder);
+  addTimes(centre, of.lowerElbow ?? 0, moved.lower.middle);
+  return addTimes(centre, of.topElbow ?? 0, moved.top.middle);
 }
 
 /** Where each mass lies between the points of a figure, metres in the points' own frame: boat or paddler's, as given. */

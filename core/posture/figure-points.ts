@@ -1,8 +1,8 @@
 import { add, along, subtract, type Vec3 } from '../frame/vec3.ts';
 import { cornerAngle, hipAngle } from './angles.ts';
 import type { Figure } from './figure.ts';
-import type { StanceProblem } from './objective.ts';
 import type { FigurePoint, StanceAngle } from './stance.ts';
+import type { StanceProblem } from './stance-problem.ts';
 
 /** Where neck and the middle of the head lie from mid-shoulder to the top of the head (drawing only). */
 const NECK_SHARE = 0.28;

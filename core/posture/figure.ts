@@ -1,8 +1,16 @@
-import { plus, scale, type Vec3 } from '../frame/vec3.ts';
-import { type Arms, type ArmsHold, armsAt } from './arms.ts';
+import type { Vec3 } from '../frame/vec3.ts';
+import { addTimes, blank, copyTo, type MutableVec3 } from '../frame/vec3-in-place.ts';
+import { type Arms, type ArmsHold, armsTo, blankArms, holdWith, type MutableArms } from './arms.ts';
 import type { BodyLengths, Contacts } from './contacts.ts';
-import { type Leaning, leaning } from './leaning.ts';
-import { type TwoLink, twoLink, twoLinkSlope } from './two-link.ts';
+import { blankLeaning, type Leaning, leanTo, type MutableLeaning } from './leaning.ts';
+import {
+  aimTwoLink,
+  bendTwoLink,
+  blankTwoLink,
+  type Links,
+  type MutableTwoLink,
+  type TwoLink,
+} from './two-link.ts';
 
 /** What a figure is built from: fixed for one solve. Metres, paddler's frame. */
 export interface FigureParts {
@@ -42,114 +50,72 @@ const KNEE_UPWARD = 0.25;
  * and fixed joints come from `parts`; the result is finite for any finite unknowns. With all five at 0 hips, shoulders and head
  * stand in one upright plane over the kneeling knee.
  */
-export function figureAt(q: Float64Array, { lengths, contacts, hold, paddling }: FigureParts): Figure {
-  const thigh = leaning(q[0]!, q[1]!);
-  const trunk = leaning(q[3]!, q[4]! * paddling);
-  const sine = Math.sin(q[2]!);
-  const cosine = Math.cos(q[2]!);
-  const across = { x: sine, y: -cosine, z: 0 };
-  const kneelingHip = plus(contacts.knee, lengths.thigh, thigh.up);
-  const frontHip = plus(kneelingHip, lengths.hipSeparation, across);
-  const midHip = plus(kneelingHip, lengths.hipSeparation / 2, across);
-  const midShoulder = plus(midHip, lengths.trunk, trunk.up);
+export function figureAt(q: Float64Array, parts: FigureParts): Figure {
+  return figureTo(blankFigure(parts), q, parts);
+}
+
+/** A figure to be written over. */
+export interface MutableFigure extends Figure {
+  readonly thigh: MutableLeaning;
+  readonly trunk: MutableLeaning;
+  readonly across: MutableVec3;
+  readonly acrossTurn: MutableVec3;
+  readonly kneelingHip: MutableVec3;
+  readonly frontHip: MutableVec3;
+  readonly midHip: MutableVec3;
+  readonly midShoulder: MutableVec3;
+  readonly headTop: MutableVec3;
+  readonly leg: MutableTwoLink;
+  readonly arms: MutableArms;
+}
+
+/** A figure of these parts, its joints still to be found. */
+export function blankFigure(parts: FigureParts): MutableFigure {
+  return {
+    thigh: blankLeaning(),
+    trunk: blankLeaning(),
+    across: blank(),
+    acrossTurn: blank(),
+    kneelingHip: blank(),
+    frontHip: blank(),
+    midHip: blank(),
+    midShoulder: blank(),
+    headTop: blank(),
+    leg: blankTwoLink(parts.contacts.frontAnkle, legLinks(parts)),
+    arms: blankArms(parts.hold),
+  };
+}
+
+/** Makes a figure one of other parts, its joints still to be found. */
+export function refit(figure: MutableFigure, parts: FigureParts): void {
+  aimTwoLink(figure.leg, parts.contacts.frontAnkle, legLinks(parts));
+  holdWith(figure.arms, parts.hold);
+}
+
+function legLinks({ lengths, contacts }: FigureParts): Links {
   const { x, y } = contacts.frontDirection;
-  const bend = { x, y, z: KNEE_UPWARD };
-  return {
-    thigh,
-    trunk,
-    across,
-    acrossTurn: { x: cosine, y: sine, z: 0 },
-    kneelingHip,
-    frontHip,
-    midHip,
-    midShoulder,
-    headTop: plus(midShoulder, lengths.headNeck, trunk.up),
-    leg: twoLink(frontHip, contacts.frontAnkle, { first: lengths.thigh, second: lengths.shank, bend }),
-    arms: armsAt(trunk.up, hold),
-  };
+  return { first: lengths.thigh, second: lengths.shank, bend: { x, y, z: KNEE_UPWARD } };
 }
 
-/**
- * How the figure changes per radian of one unknown: points in metres per radian, directions per radian. Only what terms of the
- * objective are made of; arms follow the trunk and are found where they are needed, in `centreSlope`.
- */
-export interface FigureSlope {
-  readonly thighUp: Vec3;
-  readonly trunkUp: Vec3;
-  readonly across: Vec3;
-  readonly kneelingHip: Vec3;
-  readonly frontHip: Vec3;
-  readonly midHip: Vec3;
-  readonly midShoulder: Vec3;
-  readonly frontKnee: Vec3;
-  /** Of the distance from front hip to front ankle. */
-  readonly legApart: number;
-}
-
-const STILL: Vec3 = { x: 0, y: 0, z: 0 };
-
-/**
- * The five slopes of a figure, in the order of the unknowns. Each unknown moves only what hangs on it: the thigh everything
- * above the knee, the pelvis the off hip and the trunk's foot, the trunk only what is above it. Exact to 1 part in 10⁶
- * (tests/core/posture/figure.test.ts).
- */
-export function figureSlopes(figure: Figure, parts: FigureParts): FigureSlope[] {
-  const { thigh, trunk } = figure;
-  return [
-    thighSlope(figure, parts, thigh.byPitch),
-    thighSlope(figure, parts, thigh.byRoll),
-    yawSlope(figure, parts),
-    trunkSlope(trunk.byPitch, parts),
-    trunkSlope(scale(trunk.byRoll, parts.paddling), parts),
-  ];
-}
-
-/** The thigh carries the hips and everything above them, all alike. */
-function thighSlope({ leg }: Figure, { lengths }: FigureParts, thighUp: Vec3): FigureSlope {
-  const carried = scale(thighUp, lengths.thigh);
-  const { middle, apart } = twoLinkSlope(leg, carried);
-  return {
-    thighUp,
-    trunkUp: STILL,
-    across: STILL,
-    kneelingHip: carried,
-    frontHip: carried,
-    midHip: carried,
-    midShoulder: carried,
-    frontKnee: middle,
-    legApart: apart,
-  };
-}
-
-/** The pelvis turns about the kneeling hip. */
-function yawSlope({ leg, acrossTurn }: Figure, { lengths }: FigureParts): FigureSlope {
-  const frontHip = scale(acrossTurn, lengths.hipSeparation);
-  const midHip = scale(acrossTurn, lengths.hipSeparation / 2);
-  const { middle, apart } = twoLinkSlope(leg, frontHip);
-  return {
-    thighUp: STILL,
-    trunkUp: STILL,
-    across: acrossTurn,
-    kneelingHip: STILL,
-    frontHip,
-    midHip,
-    midShoulder: midHip,
-    frontKnee: middle,
-    legApart: apart,
-  };
-}
-
-/** The trunk turns about mid-hip. */
-function trunkSlope(trunkUp: Vec3, { lengths }: FigureParts): FigureSlope {
-  return {
-    thighUp: STILL,
-    trunkUp,
-    across: STILL,
-    kneelingHip: STILL,
-    frontHip: STILL,
-    midHip: STILL,
-    midShoulder: scale(trunkUp, lengths.trunk),
-    frontKnee: STILL,
-    legApart: 0,
-  };
+/** Finds every joint of a figure of these parts for other unknowns, written over the ones before. */
+export function figureTo(
+  figure: MutableFigure,
+  q: Float64Array,
+  { lengths, contacts, paddling }: FigureParts,
+): MutableFigure {
+  const { thigh, trunk, across, acrossTurn, kneelingHip, frontHip, midHip, midShoulder, headTop } = figure;
+  leanTo(thigh, q[0]!, q[1]!);
+  leanTo(trunk, q[3]!, q[4]! * paddling);
+  across.x = Math.sin(q[2]!);
+  across.y = -Math.cos(q[2]!);
+  acrossTurn.x = -across.y;
+  acrossTurn.y = across.x;
+  addTimes(copyTo(kneelingHip, contacts.knee), lengths.thigh, thigh.up);
+  addTimes(copyTo(frontHip, kneelingHip), lengths.hipSeparation, across);
+  addTimes(copyTo(midHip, kneelingHip), lengths.hipSeparation / 2, across);
+  addTimes(copyTo(midShoulder, midHip), lengths.trunk, trunk.up);
+  addTimes(copyTo(headTop, midShoulder), lengths.headNeck, trunk.up);
+  bendTwoLink(figure.leg, frontHip);
+  armsTo(figure.arms, trunk.up);
+  return figure;
 }

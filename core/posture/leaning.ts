@@ -1,4 +1,5 @@
-import { dot, plus, scale, type Vec3 } from '../frame/vec3.ts';
+import { dot, type Vec3 } from '../frame/vec3.ts';
+import { addTimes, blank, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
 
 /** A unit vector that leans, and how it changes with its pitch and with its roll (per radian). */
 export interface Leaning {
@@ -15,17 +16,40 @@ const LEAST = 1e-12;
  * (tan pitch, tan roll, 1) made a unit vector, written so that it holds past the level too. (0, 0) is straight up.
  */
 export function leaning(pitch: number, roll: number): Leaning {
+  return leanTo(blankLeaning(), pitch, roll);
+}
+
+/** A leaning to be written over. */
+export interface MutableLeaning {
+  readonly up: MutableVec3;
+  readonly byPitch: MutableVec3;
+  readonly byRoll: MutableVec3;
+}
+
+/** One still to be written. */
+export function blankLeaning(): MutableLeaning {
+  return { up: blank(), byPitch: blank(), byRoll: blank() };
+}
+
+/** The same, written over an earlier one. */
+export function leanTo(into: MutableLeaning, pitch: number, roll: number): MutableLeaning {
+  const { up, byPitch, byRoll } = into;
   const sinP = Math.sin(pitch);
   const cosP = Math.cos(pitch);
   const sinR = Math.sin(roll);
   const cosR = Math.cos(roll);
-  const way = { x: sinP * cosR, y: cosP * sinR, z: cosP * cosR };
-  const length = Math.sqrt(dot(way, way) + LEAST);
-  const up = scale(way, 1 / length);
-  const slope = (change: Vec3) => scale(plus(change, -dot(up, change), up), 1 / length);
-  return {
-    up,
-    byPitch: slope({ x: cosP * cosR, y: -sinP * sinR, z: -sinP * cosR }),
-    byRoll: slope({ x: -sinP * sinR, y: cosP * cosR, z: -cosP * sinR }),
-  };
+  up.x = sinP * cosR;
+  up.y = cosP * sinR;
+  up.z = cosP * cosR;
+  const share = 1 / Math.sqrt(dot(up, up) + LEAST);
+  scaleTo(up, up, share);
+  byPitch.x = cosP * cosR;
+  byPitch.y = -sinP * sinR;
+  byPitch.z = -sinP * cosR;
+  byRoll.x = -sinP * sinR;
+  byRoll.y = cosP * cosR;
+  byRoll.z = -cosP * sinR;
+  scaleTo(addTimes(byPitch, -dot(up, byPitch), up), byPitch, share);
+  scaleTo(addTimes(byRoll, -dot(up, byRoll), up), byRoll, share);
+  return into;
 }

@@ -1,3 +1,5 @@
+import { dampedStep, equationsFor, type NormalEquations, normalEquations } from './normal-equations.ts';
+
 /**
  * A sum of squares to be made small: `terms` residuals of some unknowns. Written into arrays that the caller keeps, for a solve
  * must not leave garbage behind while a hand is dragging.
@@ -37,7 +39,6 @@ const POOR_FACTOR = 4;
 /** Where a search ended. */
 export interface Minimum {
   readonly q: Float64Array;
-  readonly residuals: Float64Array;
   readonly cost: number;
   readonly iterations: number;
   readonly converged: boolean;
@@ -58,32 +59,28 @@ export function minimise(
     leastStep = STEP_TOLERANCE,
   }: { start: readonly number[]; free?: readonly boolean[]; farthest?: number; leastStep?: number },
 ): Minimum {
-  const n = start.length;
-  const { terms } = problem;
-  let q = Float64Array.from(start);
-  let next = new Float64Array(n);
-  let residuals = new Float64Array(terms);
-  let there = new Float64Array(terms);
-  const slopes = new Float64Array(n * terms);
-  const normal = new Float64Array(n * n);
-  const factor = new Float64Array(n * n);
-  const gradient = new Float64Array(n);
-  const step = new Float64Array(n);
+  const space = takeSpace(start.length, problem.terms);
+  const { slopes, equations, step } = space;
+  let { q, next, residuals, there } = space;
+  q.set(start);
   problem.residualsAt(q, residuals);
   let cost = sumOfSquares(residuals);
   let damping = FIRST_DAMPING;
-  for (let iterations = 1; iterations <= MOST_ITERATIONS; iterations++) {
+  let iterations = 0;
+  let converged = false;
+  while (!converged && iterations < MOST_ITERATIONS) {
+    iterations++;
     problem.slopesThere(slopes);
-    normalEquations({ slopes, residuals, free }, normal, gradient);
+    normalEquations(equations, { slopes, residuals, free });
     let moved = 0;
     while (damping < MOST_DAMPING) {
-      dampedStep({ normal, gradient, damping }, factor, step);
+      dampedStep(equations, damping, step);
       moveBy(q, step, { free, farthest, next });
       problem.residualsAt(next, there);
       const nextCost = sumOfSquares(there);
       if (nextCost <= cost) {
         moved = longestMove(q, next);
-        damping = nextDamping(damping, cost - nextCost, foretold({ normal, gradient, damping }, step));
+        damping = nextDamping(damping, cost - nextCost, foretold(equations, damping, step));
         [q, next] = [next, q];
         [residuals, there] = [there, residuals];
         cost = nextCost;
@@ -91,16 +88,48 @@ export function minimise(
       }
       damping *= DAMPING_FACTOR;
     }
-    if (moved < leastStep) return { q, residuals, cost, iterations, converged: true };
+    converged = moved < leastStep;
   }
-  return { q, residuals, cost, iterations: MOST_ITERATIONS, converged: false };
+  spare = space;
+  return { q: q.slice(), cost, iterations, converged };
+}
+
+/** Arrays that a search writes into. */
+interface SearchSpace {
+  readonly unknowns: number;
+  readonly terms: number;
+  readonly q: Float64Array;
+  readonly next: Float64Array;
+  readonly residuals: Float64Array;
+  readonly there: Float64Array;
+  readonly slopes: Float64Array;
+  readonly step: Float64Array;
+  readonly equations: NormalEquations;
+}
+
+/** Those of the last search, for the next one: to make them and clear them away costs as much again as a stance's search. */
+let spare: SearchSpace | null = null;
+
+/** The spare arrays where they fit; a search within a search gets its own. */
+function takeSpace(unknowns: number, terms: number): SearchSpace {
+  const kept = spare;
+  spare = null;
+  if (kept?.unknowns === unknowns && kept.terms === terms) return kept;
+  return {
+    unknowns,
+    terms,
+    q: new Float64Array(unknowns),
+    next: new Float64Array(unknowns),
+    residuals: new Float64Array(terms),
+    there: new Float64Array(terms),
+    slopes: new Float64Array(unknowns * terms),
+    step: new Float64Array(unknowns),
+    equations: equationsFor(unknowns, terms),
+  };
 }
 
 /** How much the linearised problem says that a damped step lowers the cost. */
-function foretold(
-  { normal, gradient, damping }: { normal: Float64Array; gradient: Float64Array; damping: number },
-  step: Float64Array,
-): number {
+function foretold({ normal, gradient }: NormalEquations, damping: number, step: Float64Array): number {
   const n = gradient.length;
   let sum = 0;
   for (let i = 0; i < n; i++) {
@@ -126,52 +155,6 @@ function longestMove(q: Float64Array, next: Float64Array): number {
   let most = 0;
   for (let i = 0; i < q.length; i++) most = Math.max(most, Math.abs(next[i]! - q[i]!));
   return most;
-}
-
-/** JᵀJ (its lower half) and Jᵀr; an unknown that is held gets a row of its own that asks for no step. */
-function normalEquations(
-  { slopes, residuals, free }: { slopes: Float64Array; residuals: Float64Array; free: readonly boolean[] },
-  normal: Float64Array,
-  gradient: Float64Array,
-): void {
-  const n = gradient.length;
-  const terms = residuals.length;
-  for (let i = 0; i < n; i++) {
-    let along = 0;
-    for (let t = 0; t < terms; t++) along += slopes[i * terms + t]! * residuals[t]!;
-    gradient[i] = free[i] ? along : 0;
-    for (let j = 0; j <= i; j++) {
-      let product = 0;
-      for (let t = 0; t < terms; t++) product += slopes[i * terms + t]! * slopes[j * terms + t]!;
-      normal[i * n + j] = free[i] && free[j] ? product : 0;
-    }
-    if (!free[i]) normal[i * n + i] = 1;
-  }
-}
-
-/** Solves (N + damping·diag N) d = −g by Cholesky; a pivot that vanishes is held up, so that an idle unknown takes no step. */
-function dampedStep(
-  { normal, gradient, damping }: { normal: Float64Array; gradient: Float64Array; damping: number },
-  l: Float64Array,
-  d: Float64Array,
-): void {
-  const n = gradient.length;
-  for (let i = 0; i < n; i++) {
-    let right = -gradient[i]!;
-    for (let j = 0; j <= i; j++) {
-      let sum = normal[i * n + j]!;
-      if (i === j) sum = sum * (1 + damping) + LEAST_DAMPING;
-      for (let k = 0; k < j; k++) sum -= l[i * n + k]! * l[j * n + k]!;
-      l[i * n + j] = i === j ? Math.sqrt(Math.max(sum, LEAST_DAMPING)) : sum / l[j * n + j]!;
-      if (j < i) right -= l[i * n + j]! * d[j]!;
-    }
-    d[i] = right / l[i * n + i]!;
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    let right = d[i]!;
-    for (let k = i + 1; k < n; k++) right -= l[k * n + i]! * d[k]!;
-    d[i] = right / l[i * n + i]!;
-  }
 }
 
 function moveBy(

@@ -1,7 +1,8 @@
 import { shareBelow } from '../body/normal.ts';
 import { inverseOf } from './inverse.ts';
-import { type StanceProblem, termDistances, termSlopes } from './objective.ts';
+import { termDistances, termSlopes } from './objective.ts';
 import { STANCE_UNKNOWNS } from './stance.ts';
+import type { StanceProblem } from './stance-problem.ts';
 
 const N = STANCE_UNKNOWNS.length;
 

@@ -4,12 +4,12 @@ import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
 import type { Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
 import { lazyProperty } from '../units/lazy-property.ts';
-import { type Figure, figureAt } from './figure.ts';
+import { type Figure, figureTo } from './figure.ts';
 import { centreOf, placedMasses } from './figure-masses.ts';
 import { figureAngles, figurePoints } from './figure-points.ts';
 import { type Minimum, minimise } from './minimise.ts';
 import { NEUTRAL } from './neutral-posture.ts';
-import { type StanceProblem, type Strays, stanceObjective, stanceProblem } from './objective.ts';
+import { stanceObjective } from './objective.ts';
 import {
   FIGURE_POINTS,
   type FigureMass,
@@ -20,6 +20,8 @@ import {
   type Stance,
   type StanceTerm,
 } from './stance.ts';
+import { type StanceProblem, type Strays, stanceProblem } from './stance-problem.ts';
+import { inStanceSpace } from './stance-space.ts';
 import { STANCE_TERMS } from './stance-terms.ts';
 import { strokePitch } from './stroke-pitch.ts';
 
@@ -53,7 +55,10 @@ export function solvedStance(
   const pins = pinsOf(problem);
   const free = pins.map((pin) => pin === null);
   const start = STANCE_UNKNOWNS.map((name, i) => pins[i] ?? input.start?.[i] ?? NEUTRAL[name].at);
-  return described(problem, minimise(stanceObjective(problem), { start, free }), input);
+  return inStanceSpace(problem, (space) => {
+    const minimum = minimise(stanceObjective(problem, space), { start, free });
+    return described({ problem, minimum, figure: figureTo(space.figure, minimum.q, problem) }, input);
+  });
 }
 
 /**
@@ -75,8 +80,10 @@ function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
  * least-squares place looks like. Boat frame; `masses` and `forcing` are empty.
  */
 export function stanceAt(problem: StanceProblem, q: Float64Array, frame: SeatFrame): Stance {
-  const none = { q, residuals: new Float64Array(0), cost: 0, iterations: 0, converged: true };
-  return described(problem, none, { frame, bare: true });
+  const minimum = { q, cost: 0, iterations: 0, converged: true };
+  return inStanceSpace(problem, (space) =>
+    described({ problem, minimum, figure: figureTo(space.figure, q, problem) }, { frame, bare: true }),
+  );
 }
 
 /** The unknowns that a stance was solved for, radians, order of `STANCE_UNKNOWNS`. */
@@ -89,27 +96,25 @@ const withForcing = lazyProperty<'forcing', readonly StanceTerm[]>('forcing');
 
 /** The answer in the boat's frame, with everything that is read off it. */
 function described(
-  problem: StanceProblem,
-  minimum: Minimum,
+  { problem, minimum, figure }: { problem: StanceProblem; minimum: Minimum; figure: Figure },
   { frame, bare = false }: { frame: SeatFrame; bare?: boolean },
 ): Stance {
-  const figure = figureAt(minimum.q, problem);
+  const { weighing } = problem;
   const points = figurePoints(problem, figure);
   const inBoat = pointsInBoat(points, frame);
-  const { massKg } = problem.weights;
   const stance = {
     phase: problem.phase,
     points: inBoat,
     angles: figureAngles(problem, { figure, points, q: minimum.q }),
-    centreOfMass: toBoatFrame(centreOf(figure, problem.weights, problem.lengths.headNeck), frame),
-    totalMassKg: massKg,
+    centreOfMass: toBoatFrame(centreOf(figure, weighing), frame),
+    totalMassKg: weighing.weights.massKg,
     shortfalls: shortfallsOf(problem, figure),
     iterations: minimum.iterations,
     converged: minimum.converged,
   };
   if (bare) return { ...stance, masses: [], forcing: [] };
   const weighed = withMasses(stance, () => placedMasses(problem.masses, inBoat));
-  return withForcing(weighed, () => forcingOf(minimum));
+  return withForcing(weighed, () => forcingOf(problem, minimum.q));
 }
 
 type Points = Record<FigurePoint, Vec3>;
@@ -121,8 +126,10 @@ function pointsInBoat(points: Points, frame: SeatFrame): Points {
 }
 
 /** The terms of the objective by their share of the cost, the strongest first; equal shares in the terms' own order. */
-function forcingOf({ residuals, cost }: Minimum): StanceTerm[] {
-  if (residuals.length === 0) return [];
+function forcingOf(problem: StanceProblem, q: Float64Array): StanceTerm[] {
+  const residuals = new Float64Array(STANCE_TERMS.length);
+  stanceObjective(problem).residualsAt(q, residuals);
+  const cost = residuals.reduce((sum, residual) => sum + residual * residual, 0);
   const whole = cost > 0 ? cost : 1;
   return STANCE_TERMS.map((term, i) => {
     const residual = residuals[i]!;

@@ -1,10 +1,22 @@
-import { dot, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { dot, type Vec3 } from '../frame/vec3.ts';
+import {
+  addTimes,
+  blank,
+  copyTo,
+  type Mutable,
+  type MutableVec3,
+  scaleTo,
+  subtractTo,
+} from '../frame/vec3-in-place.ts';
 
 /**
  * A solved two-link chain, metres. `middle` is its middle joint and `apart` the distance of its ends; the other fields
  * are what `twoLinkSlope` needs again.
  */
 export interface TwoLink {
+  /** Where its second end stands, and its links. */
+  readonly to: Vec3;
+  readonly links: Links;
   readonly middle: Vec3;
   readonly apart: number;
   /** `apart` less the chain's whole length: positive is missing length. */
@@ -12,7 +24,6 @@ export interface TwoLink {
   /** Unit vector from the first end to the second, and the unit vector square to it that the middle stands out along. */
   readonly unit: Vec3;
   readonly out: Vec3;
-  readonly bend: Vec3;
   /** Length of the bend's part square to `unit`. */
   readonly side: number;
   /** How far along `unit` and `out` the middle lies, and how both change with `apart`. */
@@ -48,65 +59,95 @@ const LEAST_APART = 1e-6;
  * apart leave the chain straight, both links stretched alike; ends too near leave it folded. Links of 3 and 4 with their
  * ends 5 apart bend square.
  */
-export function twoLink(from: Vec3, to: Vec3, { first, second, bend }: Links): TwoLink {
+export function twoLink(from: Vec3, to: Vec3, links: Links): TwoLink {
+  return bendTwoLink(blankTwoLink(to, links), from);
+}
+
+/** A chain to be written over, as `bendTwoLink` does. */
+export interface MutableTwoLink extends Mutable<TwoLink> {
+  readonly middle: MutableVec3;
+  readonly unit: MutableVec3;
+  readonly out: MutableVec3;
+}
+
+/** A chain that ends at `to`, not yet bent. */
+export function blankTwoLink(to: Vec3, links: Links): MutableTwoLink {
+  const none = { apart: 0, excess: 0, side: 0, along: 0, height: 0, alongSlope: 0, heightSlope: 0 };
+  return { to, links, middle: blank(), unit: blank(), out: blank(), ...none };
+}
+
+/** The same chain for another end and other links. */
+export function aimTwoLink(link: MutableTwoLink, to: Vec3, links: Links): void {
+  link.to = to;
+  link.links = links;
+}
+
+/** Solves a chain that ends where it did, from another `from`. Written in plain numbers: a search does this a thousand times. */
+export function bendTwoLink(link: MutableTwoLink, from: Vec3): MutableTwoLink {
+  const { to, unit, out, links } = link;
+  const { first, second, bend } = links;
   const whole = first + second;
-  const line = subtract(to, from);
-  const apart = Math.sqrt(dot(line, line) + (LEAST_APART * whole) ** 2);
-  const unit = scale(line, 1 / apart);
-  const { along, height, alongSlope, heightSlope } = triangle(apart, first, second);
-  const square = plus(bend, -dot(bend, unit), unit);
-  const side = Math.sqrt(dot(square, square) + LEAST_SIDE ** 2);
-  const out = scale(square, 1 / side);
-  const middle = plus(plus(from, along, unit), height, out);
-  return {
-    middle,
-    apart,
-    excess: apart - whole,
-    unit,
-    out,
-    bend,
-    side,
-    along,
-    height,
-    alongSlope,
-    heightSlope,
-  };
+  subtractTo(unit, to, from);
+  link.apart = Math.sqrt(dot(unit, unit) + (LEAST_APART * whole) ** 2);
+  link.excess = link.apart - whole;
+  scaleTo(unit, unit, 1 / link.apart);
+  bendTriangle(link, first, second);
+  addTimes(copyTo(out, bend), -dot(bend, unit), unit);
+  link.side = Math.sqrt(dot(out, out) + LEAST_SIDE ** 2);
+  scaleTo(out, out, 1 / link.side);
+  addTimes(addTimes(copyTo(link.middle, from), link.along, unit), link.height, out);
+  return link;
 }
 
 /** The middle joint in the chain's own plane by the law of cosines, softened at full stretch, with slopes to `apart`. */
-function triangle(apart: number, first: number, second: number) {
+function bendTriangle(link: MutableTwoLink, first: number, second: number): void {
   const low = Math.max(Math.abs(first - second), LEAST_APART * (first + second));
-  const folded = apart < low;
-  const span = folded ? low : apart;
-  const along = 0.5 * ((first ** 2 - second ** 2) / span + span);
-  const alongSlope = folded ? 0 : 0.5 * (1 - (first ** 2 - second ** 2) / span ** 2);
+  const folded = link.apart < low;
+  const span = folded ? low : link.apart;
+  const along = 0.5 * ((first * first - second * second) / span + span);
+  const alongSlope = folded ? 0 : 0.5 * (1 - (first * first - second * second) / (span * span));
   const soft = (STRAIGHT_BEND * (first + second)) ** 2;
-  const square = first ** 2 - along ** 2;
-  const curve = Math.sqrt(square ** 2 + soft ** 2);
+  const square = first * first - along * along;
+  const curve = Math.sqrt(square * square + soft * soft);
   const height = Math.sqrt((square + curve) / 2);
-  const heightSlope = (-along * alongSlope * (1 + square / curve)) / (2 * height);
-  return { along, height, alongSlope, heightSlope };
+  link.along = along;
+  link.height = height;
+  link.alongSlope = alongSlope;
+  link.heightSlope = (-along * alongSlope * (1 + square / curve)) / (2 * height);
+}
+
+/** How a chain's middle joint and the distance of its ends change. */
+export interface MutableLinkSlope {
+  readonly middle: MutableVec3;
+  apart: number;
 }
 
 /** How the middle joint and the distance of the ends change when the first end moves by `motion`, the second standing. */
 export function twoLinkSlope(link: TwoLink, motion: Vec3): { middle: Vec3; apart: number } {
-  const { unit, out, bend, side } = link;
-  const apart = -dot(unit, motion);
-  // How the way between the ends turns, and with it the bend's part square to that way.
-  const turn = scale(plus(motion, apart, unit), -1 / link.apart);
-  const square = sum(unit, turn, { a: -dot(bend, turn), b: -dot(bend, unit) });
-  const swing = link.height / side;
-  const alongUnit = link.alongSlope * apart;
-  const alongOut = link.heightSlope * apart - swing * dot(out, square);
-  const middle = {
-    x: motion.x + alongUnit * unit.x + alongOut * out.x + link.along * turn.x + swing * square.x,
-    y: motion.y + alongUnit * unit.y + alongOut * out.y + link.along * turn.y + swing * square.y,
-    z: motion.z + alongUnit * unit.z + alongOut * out.z + link.along * turn.z + swing * square.z,
-  };
-  return { middle, apart };
+  return twoLinkSlopeTo({ middle: blank(), apart: 0 }, link, motion);
 }
 
-/** a·p + b·q. */
-function sum(p: Vec3, q: Vec3, { a, b }: { a: number; b: number }): Vec3 {
-  return { x: a * p.x + b * q.x, y: a * p.y + b * q.y, z: a * p.z + b * q.z };
+/** The same, written over an earlier one. */
+export function twoLinkSlopeTo(into: MutableLinkSlope, link: TwoLink, motion: Vec3): MutableLinkSlope {
+  const { unit, out, links, side, along } = link;
+  const { bend } = links;
+  const apart = -dot(unit, motion);
+  // How the way between the ends turns, and with it the bend's part square to that way.
+  const share = -1 / link.apart;
+  const turnX = (motion.x + apart * unit.x) * share;
+  const turnY = (motion.y + apart * unit.y) * share;
+  const turnZ = (motion.z + apart * unit.z) * share;
+  const a = -(bend.x * turnX + bend.y * turnY + bend.z * turnZ);
+  const b = -dot(bend, unit);
+  const squareX = a * unit.x + b * turnX;
+  const squareY = a * unit.y + b * turnY;
+  const squareZ = a * unit.z + b * turnZ;
+  const swing = link.height / side;
+  const alongUnit = link.alongSlope * apart;
+  const alongOut = link.heightSlope * apart - swing * (out.x * squareX + out.y * squareY + out.z * squareZ);
+  into.middle.x = motion.x + alongUnit * unit.x + alongOut * out.x + along * turnX + swing * squareX;
+  into.middle.y = motion.y + alongUnit * unit.y + alongOut * out.y + along * turnY + swing * squareY;
+  into.middle.z = motion.z + alongUnit * unit.z + alongOut * out.z + along * turnZ + swing * squareZ;
+  into.apart = apart;
+  return into;
 }

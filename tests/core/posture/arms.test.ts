@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { dot, norm, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
-import { armsAt, armsHold, armsSlope } from '../../../core/posture/arms.ts';
+import { armsAt, armsHold, armsSlopeTo, blankArmsSlope } from '../../../core/posture/arms.ts';
 import { lengthsOf } from '../../../core/posture/contacts.ts';
 import { leaning } from '../../../core/posture/leaning.ts';
 import type { Phase } from '../../../core/posture/stance.ts';
@@ -82,7 +82,7 @@ describe('armsAt', () => {
   });
 });
 
-describe('armsSlope', () => {
+describe('armsSlopeTo', () => {
   it('is what differences say, for any lean of the trunk', () => {
     const angle = fc.double({ min: -0.6, max: 0.6, noNaN: true });
     fc.assert(
@@ -90,7 +90,8 @@ describe('armsSlope', () => {
         const held = hold(phase);
         const { up, byPitch } = leaning(pitch, roll);
         const h = 1e-6;
-        const slope = armsSlope(armsAt(up, held), byPitch);
+        const { lower, top, ...shoulders } = armsSlopeTo(blankArmsSlope(), armsAt(up, held), byPitch);
+        const slope = { ...shoulders, lowerElbow: lower.middle, topElbow: top.middle };
         const joints = (p: number) => {
           const arms = armsAt(leaning(p, roll).up, held);
           return {

@@ -2,15 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { plus, scale, type Vec3 } from '../../../core/frame/vec3.ts';
-import { figureAt, figureSlopes } from '../../../core/posture/figure.ts';
+import { figureAt } from '../../../core/posture/figure.ts';
 import {
+  blankCentreSlope,
   centreOf,
-  centreSlope,
+  centreSlopeTo,
   massesBetweenJoints,
   placedMasses,
 } from '../../../core/posture/figure-masses.ts';
 import { figurePoints } from '../../../core/posture/figure-points.ts';
-import { stanceProblem } from '../../../core/posture/objective.ts';
+import { figureSlopes } from '../../../core/posture/figure-slopes.ts';
+import { stanceProblem } from '../../../core/posture/stance-problem.ts';
 import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
@@ -62,7 +64,7 @@ describe('the centre of mass', () => {
           kg += massKg;
         }
         const mean = scale(sum, 1 / kg);
-        const centre = centreOf(figure, problem.weights, problem.lengths.headNeck);
+        const centre = centreOf(figure, problem.weighing);
         for (const axis of ['x', 'y', 'z'] as const) expect(centre[axis]).toBeCloseTo(mean[axis], 10);
       }),
       { seed: 25, numRuns: cases(27, 80) },
@@ -73,15 +75,15 @@ describe('the centre of mass', () => {
     fc.assert(
       fc.property(unknowns, fc.constantFrom(...PHASES), (q, phase) => {
         const problem = stanceProblem(body, seat, { phase });
-        const { weights, lengths } = problem;
+        const { weighing } = problem;
         const at = (x: readonly number[]) => {
           const figure = figureAt(Float64Array.from(x), problem);
-          return { figure, centre: centreOf(figure, weights, lengths.headNeck) };
+          return { figure, centre: centreOf(figure, weighing) };
         };
         const { figure } = at(q);
         const h = 1e-6;
         figureSlopes(figure, problem).forEach((slope, k) => {
-          const exact = centreSlope(figure, slope, { weights, headNeck: lengths.headNeck });
+          const exact = centreSlopeTo(blankCentreSlope(), { figure, slope }, weighing);
           const [more, less] = [h, -h].map((by) => at(q.map((v, i) => (i === k ? v + by : v))).centre);
           for (const axis of ['x', 'y', 'z'] as const) {
             expect(exact[axis]).toBeCloseTo((more![axis] - less![axis]) / (2 * h), 6);

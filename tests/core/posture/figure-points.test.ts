@@ -3,8 +3,8 @@ import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { norm, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import { figureAt } from '../../../core/posture/figure.ts';
 import { figureAngles, figurePoints } from '../../../core/posture/figure-points.ts';
-import { stanceProblem } from '../../../core/posture/objective.ts';
 import { FIGURE_POINTS, STANCE_ANGLES } from '../../../core/posture/stance.ts';
+import { stanceProblem } from '../../../core/posture/stance-problem.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { norm } from '../../../core/frame/vec3.ts';
 import { NEUTRAL } from '../../../core/posture/neutral-posture.ts';
-import { soleOf, stanceObjective, stanceProblem } from '../../../core/posture/objective.ts';
+import { stanceObjective } from '../../../core/posture/objective.ts';
 import { STANCE_UNKNOWNS } from '../../../core/posture/stance.ts';
+import { soleOf, stanceProblem } from '../../../core/posture/stance-problem.ts';
 import { STANCE_TERMS } from '../../../core/posture/stance-terms.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 import { residualsAt } from './residuals-at.ts';
@@ -23,7 +24,7 @@ describe('stanceProblem', () => {
   });
 
   it('weighs body and paddle', () => {
-    expect(problem.weights.massKg).toBeCloseTo(80.75, 9);
+    expect(problem.weighing.weights.massKg).toBeCloseTo(80.75, 9);
   });
 });
 

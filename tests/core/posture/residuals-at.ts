@@ -1,5 +1,6 @@
-import { type StanceProblem, stanceObjective } from '../../../core/posture/objective.ts';
+import { stanceObjective } from '../../../core/posture/objective.ts';
 import { STANCE_UNKNOWNS } from '../../../core/posture/stance.ts';
+import type { StanceProblem } from '../../../core/posture/stance-problem.ts';
 
 /** Residuals of a stance problem at some unknowns (radians), in the order of `STANCE_TERMS`. */
 export function residualsAt(q: readonly number[], problem: StanceProblem): number[] {

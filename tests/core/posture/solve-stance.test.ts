@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
-import { stanceProblem } from '../../../core/posture/objective.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
+import { stanceProblem } from '../../../core/posture/stance-problem.ts';
 import { supportLoads } from '../../../core/support/support-loads.ts';
 import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';

@@ -1,0 +1,61 @@
+import { blank, type MutableVec3 } from '../frame/vec3-in-place.ts';
+import type { HipGradient } from './angles.ts';
+import { blankFigure, type FigureParts, type MutableFigure, refit } from './figure.ts';
+import { blankCentreSlope, type CentreSlope } from './figure-masses.ts';
+import { blankFigureSlopes, type FigureSlopes } from './figure-slopes.ts';
+import { MEASURES } from './stance-terms.ts';
+
+/** What both hip angles are measured between: trunk, line of the hips, thigh from hip to knee. */
+export interface MutableHipWays {
+  readonly up: MutableVec3;
+  readonly across: MutableVec3;
+  readonly thigh: MutableVec3;
+}
+
+/** Everything that a stance's search writes over from one trial to the next. */
+export interface StanceSpace {
+  readonly figure: MutableFigure;
+  readonly slopes: FigureSlopes;
+  readonly centre: CentreSlope;
+  readonly kneeling: MutableHipWays;
+  readonly front: MutableHipWays;
+  readonly kneelingGradient: HipGradient;
+  readonly frontGradient: HipGradient;
+  /** By `MEASURES`: as they are, and how they change with one unknown. */
+  readonly measures: Float64Array;
+  readonly measureSlopes: Float64Array;
+}
+
+/** Room for the search of one problem. */
+export function stanceSpace(parts: FigureParts): StanceSpace {
+  const figure = blankFigure(parts);
+  const { up } = figure.trunk;
+  const { across } = figure;
+  const gradient = () => ({ up: blank(), across: blank(), thigh: blank() });
+  return {
+    figure,
+    slopes: blankFigureSlopes(figure),
+    centre: blankCentreSlope(),
+    kneeling: { up, across, thigh: blank() },
+    front: { up, across, thigh: blank() },
+    kneelingGradient: gradient(),
+    frontGradient: gradient(),
+    measures: new Float64Array(MEASURES.length),
+    measureSlopes: new Float64Array(MEASURES.length),
+  };
+}
+
+let spare: StanceSpace | null = null;
+
+/**
+ * Lends the room of the last search to the next one while `use` runs: a hand on the drawing asks for over a hundred searches a
+ * second, and to make the room anew for each would cost half as much as the search. What `use` gives back must hold none of it.
+ */
+export function inStanceSpace<Result>(parts: FigureParts, use: (space: StanceSpace) => Result): Result {
+  const space = spare ?? stanceSpace(parts);
+  spare = null;
+  refit(space.figure, parts);
+  const result = use(space);
+  spare = space;
+  return result;
+}
