@@ -154,7 +154,7 @@ function loftSpare(
   { row, share, leaving }: { row: number; share: number; leaving: boolean },
 ): void {
   const { rows, scratch } = hull;
-  fillRow(hull, rows.count, { interval: row >> 1, share });
+  fillRow(hull, rows.count, { interval: row >> 1, share, under: Number.POSITIVE_INFINITY });
   const water = {
     row: rows.count,
     height: plane.draft - plane.alongSlope * rows.x[rows.count]!,

@@ -113,38 +113,66 @@ export interface Between {
 }
 
 /** Writes the half-section at a place between stations. Metres; y stays ≥ 0. */
-export function loftSection(loft: LoftLines, { interval: i, share: u }: Between, into: LoftTarget): void {
+export function loftSection(loft: LoftLines, between: Between, into: LoftTarget): void {
+  const all = { first: 0, end: loft.points };
+  loftPoints(loft, between, { ...into, ...all });
+  loftSlopes(loft, between, { ...into, ...all });
+}
+
+/** Points of a section from `first` up to but not `end`, of those that are written from index `at` on. */
+export interface SomePoints extends Pick<LoftTarget, 'y' | 'z' | 'at'> {
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Writes some points of the half-section at a place between stations. Metres; y stays ≥ 0. */
+export function loftPoints(loft: LoftLines, { interval: i, share: u }: Between, into: SomePoints): void {
   const { points, x } = loft;
+  const { y, z, at, first, end } = into;
   const h = x[i + 1]! - x[i]!;
   const a = i * points;
   const b = a + points;
   const v = 1 - u;
-  // Hermite's basis: f for values, g for slopes; d, e the derivatives of both along x.
+  // Hermite's basis: f for values, g for slopes.
   const f0 = v * v * (1 + 2 * u);
   const f1 = u * u * (3 - 2 * u);
   const g0 = h * u * v * v;
   const g1 = -h * u * u * v;
-  const d = (6 * u * v) / h;
+  for (let j = first; j < end; j++) {
+    const across =
+      f0 * loft.y[a + j]! + f1 * loft.y[b + j]! + g0 * loft.slopeY[a + j]! + g1 * loft.slopeY[b + j]!;
+    y[at + j] = Math.max(0, across);
+    z[at + j] = f0 * loft.z[a + j]! + f1 * loft.z[b + j]! + g0 * loft.slopeZ[a + j]! + g1 * loft.slopeZ[b + j]!;
+  }
+  if (i === 0) bluntPoints(loft, bluntAt(loft, 'aft', u), into);
+  if (i === loft.count - 2) bluntPoints(loft, bluntAt(loft, 'fore', v), into);
+}
+
+/** Points whose slopes along x are written from index 0 on. */
+export interface SomeSlopes extends Pick<LoftTarget, 'slopeY' | 'slopeZ'> {
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Writes the slopes along x of those points. */
+export function loftSlopes(loft: LoftLines, { interval: i, share: u }: Between, into: SomeSlopes): void {
+  const { points, x } = loft;
+  const { slopeY, slopeZ, first, end } = into;
+  const a = i * points;
+  const b = a + points;
+  const v = 1 - u;
+  // The derivatives along x of Hermite's basis: d for values, e for slopes.
+  const d = (6 * u * v) / (x[i + 1]! - x[i]!);
   const e0 = v * (1 - 3 * u);
   const e1 = u * (3 * u - 2);
-  for (let j = 0; j < points; j++) {
-    const y0 = loft.y[a + j]!;
-    const y1 = loft.y[b + j]!;
-    const z0 = loft.z[a + j]!;
-    const z1 = loft.z[b + j]!;
-    const ty0 = loft.slopeY[a + j]!;
-    const ty1 = loft.slopeY[b + j]!;
-    const tz0 = loft.slopeZ[a + j]!;
-    const tz1 = loft.slopeZ[b + j]!;
-    into.y[into.at + j] = Math.max(0, f0 * y0 + f1 * y1 + g0 * ty0 + g1 * ty1);
-    into.z[into.at + j] = f0 * z0 + f1 * z1 + g0 * tz0 + g1 * tz1;
-    into.slopeY[j] = d * (y1 - y0) + e0 * ty0 + e1 * ty1;
-    into.slopeZ[j] = d * (z1 - z0) + e0 * tz0 + e1 * tz1;
+  for (let j = first; j < end; j++) {
+    slopeY[j] =
+      d * (loft.y[b + j]! - loft.y[a + j]!) + e0 * loft.slopeY[a + j]! + e1 * loft.slopeY[b + j]!;
+    slopeZ[j] =
+      d * (loft.z[b + j]! - loft.z[a + j]!) + e0 * loft.slopeZ[a + j]! + e1 * loft.slopeZ[b + j]!;
   }
-  if (i === 0) bluntSection(loft, { power: loft.aftPower, end: 0, next: 1, share: u, reach: h }, into);
-  if (i === loft.count - 2) {
-    bluntSection(loft, { power: loft.forePower, end: i + 1, next: i, share: v, reach: -h }, into);
-  }
+  if (i === 0) bluntSlopes(loft, bluntAt(loft, 'aft', u), into);
+  if (i === loft.count - 2) bluntSlopes(loft, bluntAt(loft, 'fore', v), into);
 }
 
 interface BluntEnd {
@@ -157,27 +185,43 @@ interface BluntEnd {
   readonly reach: number;
 }
 
-/** Nearest to a blunt end that its slope is taken, as a share of the interval: at the end itself it is infinite. */
-const LEAST_SHARE = 1e-3;
+/** An end of a boat, as far from it as a share of its interval. */
+function bluntAt({ count, x, aftPower, forePower }: LoftLines, which: 'aft' | 'fore', share: number): BluntEnd {
+  const end = which === 'aft' ? 0 : count - 1;
+  const next = which === 'aft' ? 1 : count - 2;
+  return { power: which === 'aft' ? aftPower : forePower, end, next, share, reach: x[next]! - x[end]! };
+}
 
 /** Writes over a lofted section those of its points that follow a power law to the end. */
-function bluntSection(loft: LoftLines, { power, end, next, share, reach }: BluntEnd, into: LoftTarget): void {
+function bluntPoints(loft: LoftLines, { power, end, next, share }: BluntEnd, into: SomePoints): void {
   const { points } = loft;
-  const near = Math.max(share, LEAST_SHARE);
-  for (let j = 0; j < points; j++) {
+  for (let j = into.first; j < into.end; j++) {
     const py = power[j]!;
     const pz = power[points + j]!;
     if (py > 0) {
       const y = loft.y[end * points + j]!;
-      const rise = loft.y[next * points + j]! - y;
-      into.y[into.at + j] = y + rise * share ** py;
-      into.slopeY[j] = (rise * py * near ** (py - 1)) / reach;
+      into.y[into.at + j] = y + (loft.y[next * points + j]! - y) * share ** py;
     }
     if (pz > 0) {
       const z = loft.z[end * points + j]!;
-      const rise = loft.z[next * points + j]! - z;
-      into.z[into.at + j] = z + rise * share ** pz;
-      into.slopeZ[j] = (rise * pz * near ** (pz - 1)) / reach;
+      into.z[into.at + j] = z + (loft.z[next * points + j]! - z) * share ** pz;
     }
+  }
+}
+
+/** Nearest to a blunt end that its slope is taken, as a share of the interval: at the end itself it is infinite. */
+const LEAST_SHARE = 1e-3;
+
+/** And those of their slopes. */
+function bluntSlopes(loft: LoftLines, { power, end, next, share, reach }: BluntEnd, into: SomeSlopes): void {
+  const { points } = loft;
+  const near = Math.max(share, LEAST_SHARE);
+  for (let j = into.first; j < into.end; j++) {
+    const py = power[j]!;
+    const pz = power[points + j]!;
+    const riseY = loft.y[next * points + j]! - loft.y[end * points + j]!;
+    const riseZ = loft.z[next * points + j]! - loft.z[end * points + j]!;
+    if (py > 0) into.slopeY[j] = (riseY * py * near ** (py - 1)) / reach;
+    if (pz > 0) into.slopeZ[j] = (riseZ * pz * near ** (pz - 1)) / reach;
   }
 }

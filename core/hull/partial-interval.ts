@@ -1,7 +1,7 @@
 import { addRow } from './add-row.ts';
 import { clipRow } from './clip-row.ts';
 import type { Hull } from './hull.ts';
-import { loftSection } from './loft.ts';
+import { loftPoints } from './loft.ts';
 import { rootsInside } from './roots-inside.ts';
 import { fillRow, SUM } from './section-rows.ts';
 import type { WaterPlane } from './water-plane.ts';
@@ -22,79 +22,102 @@ const MOST_STEPS = 30;
 /** And to a height of this share of it, metres. */
 const CROSSING_HEIGHT = 0.1;
 
-/** A height over the water that changes along the interval: of the lowest point, or of the sheer on one side. */
-type Clearance = (share: number) => number;
+/** Of which the height over the water is asked: the lowest point, or the sheer on one side. */
+type Of = 'lowest' | 'port' | 'starboard';
+
+/** One interval that is being cut; what is mutable in it is written over while it is. */
+interface Cut {
+  readonly hull: Hull;
+  readonly plane: WaterPlane;
+  /** Its first row, and x there; its length, metres. */
+  readonly row: number;
+  readonly x0: number;
+  readonly length: number;
+  /** A place on it, where a section is being lofted. */
+  readonly place: { interval: number; share: number; under: number };
+  /** Two places with a crossing between them, and the heights there. */
+  readonly low: { at: number; height: number };
+  readonly high: { at: number; height: number };
+}
 
 /**
  * Integrates an interval between stations that the waterline does not run through from end to end: the hull leaves the
  * water inside it, or the sheer goes under there. The crossings are found on the lofted surface itself; each part in the water
  * is integrated by Gauss's rule, its places drawn together toward the crossings, where breadths grow like a root.
- * `row` is the interval's first. Adds to `hull.scratch.sums`; metres.
+ * `row` is the interval's first. Adds to `hull.scratch.sums`; metres. A single has nine of these in each pass: nothing new is made.
  */
 export function addPartialInterval(hull: Hull, plane: WaterPlane, row: number): void {
-  const [lowest, ...sheers] = clearances(hull, plane, row);
+  const { x } = hull.rows;
+  const place = { interval: row >> 1, share: 0, under: 0 };
+  const [low, high] = [{ at: 0, height: 0 }, { at: 0, height: 0 }];
+  const cut = { hull, plane, row, x0: x[row]!, length: x[row + 2]! - x[row]!, place, low, high };
   const ends = [0, 1];
-  for (const clearance of [lowest!, ...sheers]) ends.push(...crossings(clearance));
-  ends.sort((a, b) => a - b);
+  addCrossings(ends, cut, 'lowest');
+  addCrossings(ends, cut, 'port');
+  if (plane.acrossSlope !== 0) addCrossings(ends, cut, 'starboard');
   for (let k = 1; k < ends.length; k++) {
-    const [from, to] = [ends[k - 1]!, ends[k]!];
-    if (to - from > CROSSING && lowest!((from + to) / 2) < 0) addPiece(hull, plane, { row, from, to });
+    const from = ends[k - 1]!;
+    const to = ends[k]!;
+    if (to - from > CROSSING && heightAt(cut, 'lowest', (from + to) / 2) < 0) addPiece(cut, from, to);
   }
 }
 
-/** Heights over the water, measured along z, of the lowest point and of both sides' sheer. */
-function clearances(hull: Hull, { draft, alongSlope, acrossSlope }: WaterPlane, row: number): Clearance[] {
-  const { rows, loft, scratch } = hull;
+/** Height over the water at a share of the interval, measured along z. The sheer alone is lofted where it alone is asked for. */
+function heightAt({ hull, plane, x0, length, place }: Cut, of: Of, share: number): number {
+  const { loft, rows } = hull;
   const { y, z, points } = rows;
   const at = rows.count * points;
-  const [x0, length] = [rows.x[row]!, rows.x[row + 2]! - rows.x[row]!];
-  const steep = Math.abs(acrossSlope);
-  const into = { y, z, slopeY: scratch.slopeY, slopeZ: scratch.slopeZ, at };
-  const interval = row >> 1;
-  const water = (share: number) => {
-    loftSection(loft, { interval, share }, into);
-    return draft - alongSlope * (x0 + share * length);
-  };
   const last = at + points - 1;
-  const sheer = (side: number) => (share: number) => -water(share) + z[last]! + side * acrossSlope * y[last]!;
-  const lowest = (share: number) => {
-    const height = water(share);
-    let least = Number.POSITIVE_INFINITY;
-    for (let k = at; k <= last; k++) least = Math.min(least, z[k]! - steep * y[k]!);
-    return least - height;
-  };
-  return acrossSlope === 0 ? [lowest, sheer(1)] : [lowest, sheer(1), sheer(-1)];
+  place.share = share;
+  loftPoints(loft, place, { y, z, at, first: of === 'lowest' ? 0 : points - 1, end: points });
+  const water = plane.draft - plane.alongSlope * (x0 + share * length);
+  if (of !== 'lowest') return -water + z[last]! + (of === 'port' ? 1 : -1) * plane.acrossSlope * y[last]!;
+  const steep = Math.abs(plane.acrossSlope);
+  let least = Number.POSITIVE_INFINITY;
+  for (let k = at; k <= last; k++) least = Math.min(least, z[k]! - steep * y[k]!);
+  return least - water;
 }
 
-/** Shares of the interval, strictly inside it, where a clearance changes sign. */
-function crossings(of: Clearance): number[] {
-  const c0 = of(0);
-  const cm = of(0.5);
-  const c1 = of(1);
-  const found: number[] = [];
-  if (c0 > 0 !== cm > 0) found.push(crossing(of, { at: 0, of: c0 }, { at: 0.5, of: cm }));
-  if (cm > 0 !== c1 > 0) found.push(crossing(of, { at: 0.5, of: cm }, { at: 1, of: c1 }));
-  if (found.length > 0 || c0 > 0 !== c1 > 0) return found;
+/** Adds, in order, the shares of the interval strictly inside it where a height over the water changes sign. */
+function addCrossings(ends: number[], cut: Cut, of: Of): void {
+  const { low, high } = cut;
+  const c0 = heightAt(cut, of, 0);
+  const cm = heightAt(cut, of, 0.5);
+  const c1 = heightAt(cut, of, 1);
+  const found = ends.length;
+  if (c0 > 0 !== cm > 0) {
+    low.at = 0;
+    low.height = c0;
+    high.at = 0.5;
+    high.height = cm;
+    putInOrder(ends, crossing(cut, of));
+  }
+  if (cm > 0 !== c1 > 0) {
+    low.at = 0.5;
+    low.height = cm;
+    high.at = 1;
+    high.height = c1;
+    putInOrder(ends, crossing(cut, of));
+  }
+  if (ends.length > found || c0 > 0 !== c1 > 0) return;
   // Ends and middle on one side: the parabola through them may still dip across between two of them.
-  return rootsInside(2 * (c0 - 2 * cm + c1), 4 * cm - 3 * c0 - c1, c0);
+  for (const root of rootsInside(2 * (c0 - 2 * cm + c1), 4 * cm - 3 * c0 - c1, c0)) putInOrder(ends, root);
 }
 
-/** A clearance at a share of the interval. */
-interface Reading {
-  readonly at: number;
-  readonly of: number;
+function putInOrder(rising: number[], value: number): void {
+  let at = rising.length;
+  while (at > 0 && rising[at - 1]! > value) at--;
+  rising.splice(at, 0, value);
 }
 
-/** The place between two points of opposite sign where a clearance is 0: false position, halving where it drags. */
-function crossing(of: Clearance, low: Reading, high: Reading): number {
-  let a = low.at;
-  let ca = low.of;
-  let b = high.at;
-  let cb = high.of;
+/** The place between `low` and `high`, of opposite sign, where a height is 0: false position, halving where it drags. */
+function crossing(cut: Cut, of: Of): number {
+  let { at: a, height: ca } = cut.low;
+  let { at: b, height: cb } = cut.high;
   for (let step = 0; step < MOST_STEPS && b - a > CROSSING; step++) {
     const drags = step % 3 === 2;
     const share = drags ? (a + b) / 2 : a + ((b - a) * ca) / (ca - cb);
-    const c = of(share);
+    const c = heightAt(cut, of, share);
     if (c === 0) return share;
     if (c > 0 === ca > 0) {
       a = share;
@@ -108,25 +131,18 @@ function crossing(of: Clearance, low: Reading, high: Reading): number {
   return (a + b) / 2;
 }
 
-/** A part of the interval that begins at `row`, in shares of its length. */
-interface Piece {
-  readonly row: number;
-  readonly from: number;
-  readonly to: number;
-}
-
 /** Adds one part: with u = from + (to − from)·s², or its like at the other end or both, a root becomes a polynomial. */
-function addPiece(hull: Hull, plane: WaterPlane, { row, from, to }: Piece): void {
+function addPiece({ hull, plane, x0, length, place }: Cut, from: number, to: number): void {
   const { rows, scratch } = hull;
-  const x0 = rows.x[row]!;
-  const length = rows.x[row + 2]! - x0;
   const ends = { aft: from > 0, fore: to < 1 };
   const water = { row: rows.count, height: 0, slope: plane.acrossSlope };
   for (let panel = 0; panel < PANELS; panel++) {
     for (let k = 0; k < PLACES.length; k++) {
       const s = (panel + PLACES[k]!) / PANELS;
-      fillRow(hull, rows.count, { interval: row >> 1, share: from + (to - from) * drawnTogether(s, ends) });
-      water.height = plane.draft - plane.alongSlope * rows.x[rows.count]!;
+      place.share = from + (to - from) * drawnTogether(s, ends);
+      water.height = plane.draft - plane.alongSlope * (x0 + place.share * length);
+      place.under = plane.acrossSlope === 0 ? water.height : Number.POSITIVE_INFINITY;
+      fillRow(hull, rows.count, place);
       clipRow(rows, water, scratch.values);
       addRow(hull, rows.count, (WEIGHTS[k]! / PANELS) * stretchAt(s, ends) * (to - from) * length);
     }

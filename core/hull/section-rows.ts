@@ -1,5 +1,5 @@
 import type { HullScratch, LoftLines, SectionRows } from './hull.ts';
-import { type Between, loftSection } from './loft.ts';
+import { type Between, loftPoints, loftSlopes } from './loft.ts';
 
 /** Numbers kept of each clipped row: see `ROW`. */
 export const VALUES_PER_ROW = 9;
@@ -66,9 +66,16 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
   };
   for (let row = 0; row < count; row++) {
     const interval = Math.min(loft.count - 2, row >> 1);
-    fillRow({ loft, rows, scratch }, row, { interval, share: (row - 2 * interval) / 2 });
+    const under = Number.POSITIVE_INFINITY;
+    fillRow({ loft, rows, scratch }, row, { interval, share: (row - 2 * interval) / 2, under });
   }
   return { rows, scratch };
+}
+
+/** A section to be lofted into a row. */
+export interface RowPlace extends Between {
+  /** Height of a level water plane over which nothing is asked of the section: there it needs no sums. Metres, or endless. */
+  readonly under: number;
 }
 
 /**
@@ -78,28 +85,50 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
 export function fillRow(
   { loft, rows, scratch }: { loft: LoftLines; rows: SectionRows; scratch: HullScratch },
   row: number,
-  { interval, share }: Between,
+  place: RowPlace,
 ): void {
-  const { points, y, z, area, momentY, momentZ, shell, rising } = rows;
+  const { points, y, z, rising } = rows;
   const { slopeY, slopeZ } = scratch;
   const at = row * points;
-  loftSection(loft, { interval, share }, { y, z, slopeY, slopeZ, at });
-  const x0 = loft.x[interval]!;
-  rows.x[row] = x0 + share * (loft.x[interval + 1]! - x0);
+  const x0 = loft.x[place.interval]!;
+  rows.x[row] = x0 + place.share * (loft.x[place.interval + 1]! - x0);
+  loftPoints(loft, place, { y, z, at, first: 0, end: points });
+  rising[row] = risesAll(rows, at) ? 1 : 0;
+  const end = rising[row] === 1 ? endUnder(rows, at, place.under) : points;
+  loftSlopes(loft, place, { slopeY, slopeZ, first: 0, end });
+  runningSums(rows, scratch, { at, end });
+}
+
+/** Whether no point of a section lies lower than the one before. */
+function risesAll({ z, points }: SectionRows, at: number): boolean {
+  for (let k = at + 1; k < at + points; k++) if (z[k]! < z[k - 1]!) return false;
+  return true;
+}
+
+/** How many points of a rising section there are up to the first that is not under a height, that one counted. */
+function endUnder({ z, points }: SectionRows, at: number, height: number): number {
+  let end = 1;
+  while (end < points && z[at + end - 1]! < height) end++;
+  return end;
+}
+
+/** Exact integrals along each straight edge of a section's first points; `tilt` is the shell's slope along x across the edge. */
+function runningSums(
+  { y, z, area, momentY, momentZ, shell }: SectionRows,
+  { slopeY, slopeZ }: HullScratch,
+  { at, end }: { at: number; end: number },
+): void {
   area[at] = 0;
   momentY[at] = 0;
   momentZ[at] = 0;
   shell[at] = 0;
-  rising[row] = 1;
-  // Exact integrals along each straight edge; `tilt` is the shell's slope along x across the edge.
-  for (let j = 1; j < points; j++) {
+  for (let j = 1; j < end; j++) {
     const k = at + j;
     const y0 = y[k - 1]!;
     const y1 = y[k]!;
     const z0 = z[k - 1]!;
     const z1 = z[k]!;
     const dz = z1 - z0;
-    if (dz < 0) rising[row] = 0;
     area[k] = area[k - 1]! + ((y0 + y1) * dz) / 2;
     momentY[k] = momentY[k - 1]! + ((y0 * y0 + y0 * y1 + y1 * y1) * dz) / 6;
     momentZ[k] = momentZ[k - 1]! + ((2 * (y0 * z0 + y1 * z1) + y0 * z1 + y1 * z0) * dz) / 6;
