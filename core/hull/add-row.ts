@@ -2,7 +2,7 @@ import type { Hull } from './hull.ts';
 import { ROW, SUM, VALUES_PER_ROW } from './section-rows.ts';
 
 /** Adds one clipped row to the sums with its weight, metres of x: the only place where an integral along x is taken. */
-export function addRow({ rows, scratch }: Hull, row: number, weight: number): void {
+export function addRow({ rows, scratch }: Pick<Hull, 'rows' | 'scratch'>, row: number, weight: number): void {
   const { values, sums } = scratch;
   const at = row * VALUES_PER_ROW;
   const x = rows.x[row]!;

@@ -5,6 +5,7 @@ import { addPartialInterval } from './partial-interval.ts';
 import { rootsInside } from './roots-inside.ts';
 import { fillRow, ROW, SUM, VALUES_PER_ROW } from './section-rows.ts';
 import type { WaterPlane } from './water-plane.ts';
+import { addWholeInterval } from './whole-interval.ts';
 
 /** How far above its lowest point a section is cut to see how flat its bottom is where it leaves the water, metres. */
 const BOTTOM_PROBE = 1e-9;
@@ -38,8 +39,9 @@ export function immersedSums(
   sums[SUM.wetAft] = Number.POSITIVE_INFINITY;
   sums[SUM.wetFore] = Number.NEGATIVE_INFINITY;
   for (let row = 0; row < rows.count - 1; row += 2) {
-    if (ends === 'fine' && isPartial(hull, plane, row)) addPartialInterval(hull, plane, row);
-    else weighInterval(hull, plane, row);
+    if (ends === 'steady' || !isPartial(hull, plane, row)) weighInterval(hull, plane, row);
+    else if (isWhollyWet(hull, plane, row)) addWholeInterval(hull, plane, row);
+    else addPartialInterval(hull, plane, row);
   }
   for (let row = 0; row < rows.count; row++) {
     if (weights[row] !== 0) addRow(hull, row, weights[row]!);
@@ -62,6 +64,32 @@ function isPartial(hull: Hull, plane: WaterPlane, row: number): boolean {
   const curve = c0 - 2 * cm + c1;
   if (c0 > 0 && cm > 0 && c1 > 0) return curve > 0;
   return curve < 0 || c0 > 0 || cm > 0 || c1 > 0 || sheerCrosses(hull, plane, row);
+}
+
+/** Heights this near to the water, metres, leave it to a closer look whether the water is crossed between them. */
+const CLOSE = 1e-6;
+
+/** Whether a height over the water stays under −`CLOSE` along the parabola through its three readings in an interval. */
+function staysUnder(c0: number, cm: number, c1: number): boolean {
+  return Math.max(c0, cm, c1) + Math.abs(c0 - 2 * cm + c1) / 8 < -CLOSE;
+}
+
+/** Whether an interval is plainly in the water from end to end, and both sides' sheer over it: most that are humped are. */
+function isWhollyWet(hull: Hull, plane: WaterPlane, row: number): boolean {
+  const [c0, cm, c1] = [
+    clearance(hull, plane, row),
+    clearance(hull, plane, row + 1),
+    clearance(hull, plane, row + 2),
+  ];
+  if (!staysUnder(c0, cm, c1)) return false;
+  const under = (r: number) => -sheerOver(hull, plane, r);
+  return staysUnder(under(row), under(row + 1), under(row + 2));
+}
+
+/** Height of the lower side's sheer over the water at a row. */
+function sheerOver({ rows }: Hull, { draft, alongSlope, acrossSlope }: WaterPlane, row: number): number {
+  const sheer = (row + 1) * rows.points - 1;
+  return rows.z[sheer]! - draft + alongSlope * rows.x[row]! - Math.abs(acrossSlope) * rows.y[sheer]!;
 }
 
 /** Whether the sheer of either side goes under the water, or comes out of it, between the three rows of an interval. */

@@ -142,7 +142,8 @@ export function loftPoints(loft: LoftLines, { interval: i, share: u }: Between, 
     const across =
       f0 * loft.y[a + j]! + f1 * loft.y[b + j]! + g0 * loft.slopeY[a + j]! + g1 * loft.slopeY[b + j]!;
     y[at + j] = Math.max(0, across);
-    z[at + j] = f0 * loft.z[a + j]! + f1 * loft.z[b + j]! + g0 * loft.slopeZ[a + j]! + g1 * loft.slopeZ[b + j]!;
+    z[at + j] =
+      f0 * loft.z[a + j]! + f1 * loft.z[b + j]! + g0 * loft.slopeZ[a + j]! + g1 * loft.slopeZ[b + j]!;
   }
   if (i === 0) bluntPoints(loft, bluntAt(loft, 'aft', u), into);
   if (i === loft.count - 2) bluntPoints(loft, bluntAt(loft, 'fore', v), into);
@@ -166,10 +167,8 @@ export function loftSlopes(loft: LoftLines, { interval: i, share: u }: Between, 
   const e0 = v * (1 - 3 * u);
   const e1 = u * (3 * u - 2);
   for (let j = first; j < end; j++) {
-    slopeY[j] =
-      d * (loft.y[b + j]! - loft.y[a + j]!) + e0 * loft.slopeY[a + j]! + e1 * loft.slopeY[b + j]!;
-    slopeZ[j] =
-      d * (loft.z[b + j]! - loft.z[a + j]!) + e0 * loft.slopeZ[a + j]! + e1 * loft.slopeZ[b + j]!;
+    slopeY[j] = d * (loft.y[b + j]! - loft.y[a + j]!) + e0 * loft.slopeY[a + j]! + e1 * loft.slopeY[b + j]!;
+    slopeZ[j] = d * (loft.z[b + j]! - loft.z[a + j]!) + e0 * loft.slopeZ[a + j]! + e1 * loft.slopeZ[b + j]!;
   }
   if (i === 0) bluntSlopes(loft, bluntAt(loft, 'aft', u), into);
   if (i === loft.count - 2) bluntSlopes(loft, bluntAt(loft, 'fore', v), into);
@@ -186,7 +185,11 @@ interface BluntEnd {
 }
 
 /** An end of a boat, as far from it as a share of its interval. */
-function bluntAt({ count, x, aftPower, forePower }: LoftLines, which: 'aft' | 'fore', share: number): BluntEnd {
+function bluntAt(
+  { count, x, aftPower, forePower }: LoftLines,
+  which: 'aft' | 'fore',
+  share: number,
+): BluntEnd {
   const end = which === 'aft' ? 0 : count - 1;
   const next = which === 'aft' ? 1 : count - 2;
   return { power: which === 'aft' ? aftPower : forePower, end, next, share, reach: x[next]! - x[end]! };

@@ -1,19 +1,11 @@
 import { addRow } from './add-row.ts';
 import { clipRow } from './clip-row.ts';
+import { GAUSS_PLACES, GAUSS_WEIGHTS } from './gauss-rule.ts';
 import type { Hull } from './hull.ts';
 import { loftPoints } from './loft.ts';
 import { rootsInside } from './roots-inside.ts';
 import { fillRow, SUM } from './section-rows.ts';
 import type { WaterPlane } from './water-plane.ts';
-
-/** Gauss–Legendre's rule of five points on 0 to 1 (exact to the ninth power): places and weights. */
-const PLACES = [0.046910077030668, 0.230765344947158, 0.5, 0.769234655052842, 0.953089922969332] as const;
-const WEIGHTS = [
-  0.118463442528095, 0.239314335249683, 0.284444444444444, 0.239314335249683, 0.118463442528095,
-] as const;
-
-/** Panels that the rule is applied to, one after another, in each part of an interval: corners of the sections pass by. */
-const PANELS = 2;
 
 /** A crossing is found to this share of an interval, in at most so many steps. */
 const CROSSING = 1e-9;
@@ -44,12 +36,15 @@ interface Cut {
  * Integrates an interval between stations that the waterline does not run through from end to end: the hull leaves the
  * water inside it, or the sheer goes under there. The crossings are found on the lofted surface itself; each part in the water
  * is integrated by Gauss's rule, its places drawn together toward the crossings, where breadths grow like a root.
- * `row` is the interval's first. Adds to `hull.scratch.sums`; metres. A single has nine of these in each pass: nothing new is made.
+ * `row` is the interval's first. Adds to `hull.scratch.sums`; metres.
  */
 export function addPartialInterval(hull: Hull, plane: WaterPlane, row: number): void {
   const { x } = hull.rows;
   const place = { interval: row >> 1, share: 0, under: 0 };
-  const [low, high] = [{ at: 0, height: 0 }, { at: 0, height: 0 }];
+  const [low, high] = [
+    { at: 0, height: 0 },
+    { at: 0, height: 0 },
+  ];
   const cut = { hull, plane, row, x0: x[row]!, length: x[row + 2]! - x[row]!, place, low, high };
   const ends = [0, 1];
   addCrossings(ends, cut, 'lowest');
@@ -136,16 +131,14 @@ function addPiece({ hull, plane, x0, length, place }: Cut, from: number, to: num
   const { rows, scratch } = hull;
   const ends = { aft: from > 0, fore: to < 1 };
   const water = { row: rows.count, height: 0, slope: plane.acrossSlope };
-  for (let panel = 0; panel < PANELS; panel++) {
-    for (let k = 0; k < PLACES.length; k++) {
-      const s = (panel + PLACES[k]!) / PANELS;
-      place.share = from + (to - from) * drawnTogether(s, ends);
-      water.height = plane.draft - plane.alongSlope * (x0 + place.share * length);
-      place.under = plane.acrossSlope === 0 ? water.height : Number.POSITIVE_INFINITY;
-      fillRow(hull, rows.count, place);
-      clipRow(rows, water, scratch.values);
-      addRow(hull, rows.count, (WEIGHTS[k]! / PANELS) * stretchAt(s, ends) * (to - from) * length);
-    }
+  for (let k = 0; k < GAUSS_PLACES.length; k++) {
+    const s = GAUSS_PLACES[k]!;
+    place.share = from + (to - from) * drawnTogether(s, ends);
+    water.height = plane.draft - plane.alongSlope * (x0 + place.share * length);
+    place.under = plane.acrossSlope === 0 ? water.height : Number.POSITIVE_INFINITY;
+    fillRow(hull, rows.count, place);
+    clipRow(rows, water, scratch.values);
+    addRow(hull, rows.count, GAUSS_WEIGHTS[k]! * stretchAt(s, ends) * (to - from) * length);
   }
   scratch.sums[SUM.wetAft] = Math.min(scratch.sums[SUM.wetAft]!, x0 + from * length);
   scratch.sums[SUM.wetFore] = Math.max(scratch.sums[SUM.wetFore]!, x0 + to * length);

@@ -44,19 +44,7 @@ const SUM_COUNT = 13;
 export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: HullScratch } {
   const { points } = loft;
   const count = 2 * loft.count - 1;
-  const size = (count + 1) * points;
-  const rows: SectionRows = {
-    count,
-    points,
-    x: new Float64Array(count + 1),
-    y: new Float64Array(size),
-    z: new Float64Array(size),
-    area: new Float64Array(size),
-    momentY: new Float64Array(size),
-    momentZ: new Float64Array(size),
-    shell: new Float64Array(size),
-    rising: new Uint8Array(count + 1),
-  };
+  const rows = { ...blankRows(count + 1, points), count };
   const scratch: HullScratch = {
     values: new Float64Array((count + 1) * VALUES_PER_ROW),
     weights: new Float64Array(count),
@@ -70,6 +58,32 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
     fillRow({ loft, rows, scratch }, row, { interval, share: (row - 2 * interval) / 2, under });
   }
   return { rows, scratch };
+}
+
+/** Rows of a hull to be lofted one by one, with room of their own for what is clipped; all else is the hull's scratch. */
+export function spareRows(
+  { points }: LoftLines,
+  count: number,
+  scratch: HullScratch,
+): { rows: SectionRows; scratch: HullScratch } {
+  const values = new Float64Array(count * VALUES_PER_ROW);
+  return { rows: blankRows(count, points), scratch: { ...scratch, values } };
+}
+
+function blankRows(count: number, points: number): SectionRows {
+  const size = count * points;
+  return {
+    count,
+    points,
+    x: new Float64Array(count),
+    y: new Float64Array(size),
+    z: new Float64Array(size),
+    area: new Float64Array(size),
+    momentY: new Float64Array(size),
+    momentZ: new Float64Array(size),
+    shell: new Float64Array(size),
+    rising: new Uint8Array(count),
+  };
 }
 
 /** A section to be lofted into a row. */
