@@ -6,7 +6,9 @@ import { type Board, boardHalfWidthAt, boardStations, boardTopAt } from '../part
 
 /** What of a boat is drawn. Boat frame, metres. */
 export interface DrawnBoat {
+  /** Where its lines come from. */
   readonly hull: Hull;
+  /** The floorboard, which is cut through where the view is from behind. */
   readonly board: Board;
   /** Ends of what is drawn along the boat; and where it is cut to be seen from behind. */
   readonly span: readonly [aft: number, fore: number];
@@ -18,8 +20,11 @@ const READINGS = 97;
 
 /** A boat in its parts, from the far to the near: what a painter lays water, holes or a body plan between. */
 export interface BoatParts {
+  /** The hull's area, without an outline: the edge is drawn apart, over what stands inside. */
   readonly hull: Area;
+  /** Sheer, keel and stems, or the cut section. */
   readonly edge: Lines;
+  /** The floorboard's area. */
   readonly board: Area;
 }
 
@@ -57,10 +62,12 @@ export function sectionLine(hull: Hull, x: number): ViewPoint[] {
   return [...port.toReversed(), ...port.map(([y, z]): ViewPoint => [-y, z])];
 }
 
+/** Lines of the hull, drawn as contours. */
 function edgeOf(lines: readonly (readonly ViewPoint[])[]): Lines {
   return { kind: 'line', of: 'hull', role: 'hullLine', weight: 'contour', lines: lines.map(lineThrough) };
 }
 
+/** The section at `cutX` with the board cut through; y to port is to the left, as seen from behind. */
 function fromBehind({ hull, board, cutX }: DrawnBoat): BoatParts {
   const outline = sectionLine(hull, cutX);
   const half = boardHalfWidthAt(board, cutX);

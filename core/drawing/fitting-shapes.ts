@@ -12,18 +12,25 @@ import type { SeatParts } from '../parts/seat-parts.ts';
 
 /** A seat's fittings where they stand, boat frame, metres. */
 export interface DrawnFittings {
+  /** The fittings as documented. */
   readonly seat: Pick<Seat, 'kneePad' | 'rearRest' | 'frontFoot'>;
+  /** Where the seat stands in the boat. */
   readonly frame: SeatFrame;
+  /** The same fittings as solids in the boat's frame, metres. */
   readonly parts: SeatParts;
 }
 
 /** What lies under the paddler, and what lies over: from behind the rest, and the strap over the foot. */
 export interface FittingShapes {
+  /** Painted before the paddler. */
   readonly under: readonly Shape[];
+  /** Painted after the paddler: what holds the foot. */
   readonly over: readonly Shape[];
 }
 
+/** Directions in which the recess's outline is looked for. */
 const DIRECTIONS = 48;
+/** How wood is painted. */
 const WOOD = { role: 'wood', outline: 'woodLine' } as const;
 /** Half-breadth of the recess as a share of the pad's width, and of its trough for the shin where it leaves the pad. */
 const RECESS = 0.34;
@@ -50,6 +57,7 @@ export function fittingShapes(fittings: DrawnFittings, view: ViewName): FittingS
   return { under: [...foot, pad], over: [...strap, rest] };
 }
 
+/** A solid's outline in a view: all its parts are convex. */
 function silhouette({ vertices }: Part, view: ViewName): Line {
   return ringThrough(convexRing(vertices.map((corner) => inView(view, corner))));
 }

@@ -6,16 +6,21 @@ import type { Form, Section } from './form.ts';
 
 /** What of a body the figure is drawn by. Metres. */
 export interface FigureBody {
+  /** Metres. */
   readonly stature: number;
   readonly sex: StatedSex;
+  /** Metres; of all lengths the figure reads the knee's alone. */
   readonly lengths: { readonly kneeRadius: { readonly value: number } };
 }
 
 /** A stance's points (boat frame, metres) and the body that takes it, with what is drawn from both. */
 export interface Posed {
+  /** Joints and ends of the stance, metres, in the frame of whoever asked for the figure. */
   readonly points: Readonly<Record<FigurePoint, Vec3>>;
   readonly body: FigureBody;
+  /** Sections of trunk and limbs, per metre of stature. */
   readonly form: Form;
+  /** How many sections are faired in between two that the form gives. */
   readonly between: number;
   /** Hands that hold nothing are open. */
   readonly open: boolean;
@@ -29,8 +34,11 @@ export type Cover = 'skin' | 'top' | 'shorts' | 'hair';
 
 /** Flesh of one cover: chains of ovals, neighbours joined by their tight hull, and hulls round several; together one area. */
 export interface Flesh {
+  /** Skin or cloth: it chooses the tone. */
   readonly cover: Cover;
+  /** Rows of ovals, each row joined from one oval to the next like a sleeve. */
   readonly chains: readonly (readonly Oval[])[];
+  /** Groups of ovals, each drawn as the one convex outline round them all. */
   readonly hulls?: readonly (readonly Oval[])[];
   /** The limb whose tone it has, where that is not the piece's own. */
   readonly limb?: Limb;
@@ -38,7 +46,9 @@ export interface Flesh {
 
 /** A round end of a piece, drawn without a line where it lies on a neighbour drawn before it. Metres. */
 export interface Opening {
+  /** Middle of the opening, metres. */
   readonly at: Vec3;
+  /** Half its width, metres. */
   readonly radius: number;
   /** The neighbour's name. */
   readonly into: string;
@@ -48,16 +58,21 @@ export interface Opening {
 
 /** One piece of the figure in space, boat frame, metres. */
 export interface BodyPart {
+  /** Says what is drawn over what: `draw-order.ts` and the openings find a part by it. */
   readonly name: string;
+  /** The limb that it belongs to; far limbs are toned down as a whole. */
   readonly limb: Limb;
   /** The lines that its place before or behind others is told by, and how far its flesh reaches from them. */
   readonly bones: readonly (readonly [Vec3, Vec3])[];
+  /** How far flesh reaches from the bones, metres. */
   readonly girth: number;
+  /** What is filled and outlined. */
   readonly flesh: readonly Flesh[];
   /** Where it grows out of a neighbour drawn before it: no line is drawn there. */
   readonly joins: readonly Flesh[];
   /** Joins are drawn only where this line is seen from its side; without it they always are. */
   readonly joinsAlong?: readonly [Vec3, Vec3];
+  /** Places where its outline is left open, because the flesh goes on in a neighbour. */
   readonly opens?: readonly Opening[];
   /** Lines within it, drawn where they are seen from their side. */
   readonly lines?: readonly (readonly Vec3[])[];
@@ -74,6 +89,7 @@ export function squareTo(v: Vec3, axis: Vec3): Vec3 {
   return unit(subtract(v, scale(axis, dot(v, axis))));
 }
 
+/** Where sums of vectors begin. */
 const NOTHING: Vec3 = { x: 0, y: 0, z: 0 };
 
 /** A ball. */
@@ -104,8 +120,11 @@ export function ovalsOf({ chains, hulls = [] }: Flesh): Oval[] {
 
 /** A limb's bone with the way its front looks (a unit vector square to it). */
 export interface Bone {
+  /** Near end, metres: the hip of a thigh. */
   readonly from: Vec3;
+  /** Far end, metres: the knee of a thigh. */
   readonly to: Vec3;
+  /** Unit vector across the bone toward the side that its sections call the front. */
   readonly front: Vec3;
   readonly stature: number;
 }

@@ -3,8 +3,11 @@ import { inView, nearness, type ViewName, type ViewPoint } from '../graphics/vie
 
 /** What is needed of a piece to tell its place before or behind another. Metres. */
 export interface Ordered {
+  /** The pair of names decides where depth alone cannot: a hand lies over the shaft that it holds. */
   readonly name: string;
+  /** Straight lines inside the part, end by end, metres. */
   readonly bones: readonly (readonly [Vec3, Vec3])[];
+  /** How far the part reaches from those lines, metres. */
   readonly girth: number;
 }
 
@@ -66,18 +69,23 @@ function sorted<T>(
   return made;
 }
 
+/** A part as one view sees it: bones in the picture's plane, with how near each end is to the eye. */
 interface Flat {
   readonly bones: readonly FlatBone[];
+  /** Mean nearness of all ends: it decides between parts that do not cross. */
   readonly middle: number;
   readonly girth: number;
 }
 
+/** One bone in the picture, metres. */
 interface FlatBone {
   readonly from: ViewPoint;
   readonly to: ViewPoint;
+  /** How near its two ends are to the eye, metres along the line of sight. */
   readonly near: readonly [number, number];
 }
 
+/** Projects a part's bones into a view. */
 function flatten({ bones, girth }: Ordered, view: ViewName): Flat {
   const flat = bones.map(([from, to]) => ({
     from: inView(view, from),

@@ -12,6 +12,7 @@ import { paddleShapes } from './paddle-shapes.ts';
 
 /** Directions in which a round is felt out, and points put between two of a head's outline, as finely as is needed. */
 const DIRECTIONS = { screen: 24, paper: 60 } as const;
+/** Points faired in between two of the head's outlines: paper is looked at more closely than a screen. */
 const HEAD_BETWEEN = { screen: 1, paper: 3 } as const;
 
 /** What follows what, however deep it lies: hands close over the shaft, the head stands on the trunk. */
@@ -38,6 +39,7 @@ export function figureShapes(figure: Figure, view: ViewName): readonly Shape[] {
   return shapes;
 }
 
+/** Limbs whose shapes may lie beyond both legs, and so beyond the fittings. */
 const HELD = new Set(['paddle', 'lowerArm', 'topArm']);
 
 /** A figure's shapes in two: paddle and arms beyond both legs, which lie behind the fittings too, and all else. */
@@ -46,12 +48,14 @@ export function aroundBoat(shapes: readonly Shape[]): [beyond: readonly Shape[],
   return [shapes.slice(0, first), shapes.slice(first)];
 }
 
+/** One part ready to be put in order: its bones tell its depth, its shapes are what is painted. */
 interface Piece extends Ordered {
   readonly limb?: Limb;
   readonly opens?: readonly Opening[];
   readonly shapes: readonly Shape[];
 }
 
+/** All shapes of a figure in one view, the farthest first. */
 function shapesFor(figure: Figure, view: ViewName): Shape[] {
   const { fineness, parts, paddle } = figure;
   const far = farLimbs(figure, view);
@@ -93,7 +97,9 @@ function openings(
   });
 }
 
+/** Names of the parts that make up both legs. */
 const LEGS = ['kneelingLeg', 'frontLeg'] as const;
+/** Names of the parts that make up both arms. */
 const ARMS = ['lowerArm', 'topArm'] as const;
 /** From behind a limb this much beyond the trunk is drawn paler, metres. */
 const BEYOND = 0.12;
@@ -110,18 +116,26 @@ function farLimbs({ parts }: Figure, view: ViewName): ReadonlySet<Limb> {
   return new Set([...LEGS, ...ARMS].filter((limb) => mean(limb) < trunk));
 }
 
+/** What every shape of one picture shares. */
 interface Seeing {
   readonly view: ViewName;
+  /** Directions in which an oval's outline is looked for; more are smoother and slower. */
   readonly directions: number;
+  /** Limbs on the side away from the eye, which are toned down. */
   readonly far: ReadonlySet<Limb>;
 }
 
+/** How the outline of a part is drawn. */
 const OUTLINE = { role: 'figureLine', weight: 'contour' } as const;
 
+/** The painter's role of a cover: toned down for a far limb, but for hair, which has one tone. */
 function roleOf(cover: Cover, far: boolean): Role {
   return cover === 'hair' || !far ? cover : `${cover}Far`;
 }
 
+/**
+ * A part's area with its outline, what joins it to a neighbour without an outline, and the lines within it.
+ */
 function partShapes(part: BodyPart, seeing: Seeing): Shape[] {
   const area = (flesh: readonly Flesh[], outline: typeof OUTLINE | null): Shape => ({
     kind: 'area',
@@ -138,6 +152,7 @@ function partShapes(part: BodyPart, seeing: Seeing): Shape[] {
   ];
 }
 
+/** One piece of flesh as rings: sleeves oval by oval, and convex outlines round groups. */
 function fillOf(
   { cover, chains, hulls = [], limb }: Flesh,
   own: Limb,
@@ -153,6 +168,7 @@ function fillOf(
   };
 }
 
+/** The head as areas with an outline, what is painted over that line, and the lines of face and hair. */
 function headShapes({ head, fineness }: Figure, view: ViewName, far: ReadonlySet<Limb>): Shape[] {
   const { fills, over, lines } = drawnHead(head, view, HEAD_BETWEEN[fineness]);
   const covers = (rings: typeof fills): Fill[] =>
@@ -178,6 +194,7 @@ function isAlong({ joinsAlong }: BodyPart, view: ViewName): boolean {
 /** Lines within a piece are drawn where at least this share of their length, and of the way between them, is seen. */
 const SEEN = 0.6;
 
+/** Lines within a part, such as those between fingers, left out where they are seen end on. */
 function innerLines({ lines = [], limb }: BodyPart, view: ViewName): Shape[] {
   if (lines.length < 2) return [];
   const flat = lines.map((line) => line.map((point) => inView(view, point)));

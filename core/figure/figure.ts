@@ -10,9 +10,12 @@ import { trunkParts } from './trunk.ts';
 
 /** A kneeling paddler with the paddle in the hands, boat frame, metres; made once for a stance, seen in every view. */
 export interface Figure {
+  /** Trunk, limbs, hands and feet. In no order: a view decides which lies over which. */
   readonly parts: readonly BodyPart[];
   readonly head: Head;
+  /** Null where nothing is held, as while somebody is being measured. */
   readonly paddle: PaddleShape | null;
+  /** How finely outlines are followed. */
   readonly fineness: Fineness;
 }
 

@@ -44,6 +44,7 @@ export function footHulls({ points, body, form }: Posed, which: 'kneeling' | 'fr
   ];
 }
 
+/** The toes as one flat oval that ends at the toe's point and rests on the line from there to the ball. */
 function toes(
   toeAt: Vec3,
   ballAt: Vec3,

@@ -23,6 +23,7 @@ interface Breadths {
   readonly footBreadth: number;
 }
 
+/** Shares of stature by sex, drawn by eye after the survey's means: they shape the picture and no figure. */
 const BREADTHS: Readonly<Record<'female' | 'male', Breadths>> = {
   male: {
     chestDepth: 0.13,
@@ -59,10 +60,15 @@ export type Section = readonly [at: number, breadth: number, depth: number, ahea
 
 /** The sections of a body from joint to joint, shares of stature, and sizes of what is no limb. */
 export interface Form {
+  /** From the seat up to the shoulders. */
   readonly trunk: readonly Section[];
+  /** From hip to knee. */
   readonly thigh: readonly Section[];
+  /** From knee to ankle. */
   readonly shank: readonly Section[];
+  /** From shoulder to elbow. */
   readonly upperArm: readonly Section[];
+  /** From elbow to wrist. */
   readonly forearm: readonly Section[];
   readonly neckRadius: number;
   readonly shoulderRadius: number;
@@ -91,8 +97,10 @@ export function formOf(sex: StatedSex, between: number): Form {
   return made;
 }
 
+/** Forms already made: there are only as many as sexes and finenesses. */
 const forms = new Map<string, Form>();
 
+/** The form with sections faired in between, so that outlines bend instead of breaking. */
 function fairForm(form: Form, between: number): Form {
   const fair = (sections: readonly Section[]) => fairRows(sections, between) as unknown as Section[];
   return {
@@ -137,6 +145,9 @@ function trunkSections(b: Breadths): Section[] {
   ];
 }
 
+/**
+ * Sections of thigh and shank: place along the bone from 0 to 1, half breadth, half depth, and offset to the front.
+ */
 function legSections(b: Breadths): Pick<Form, 'thigh' | 'shank'> {
   const thigh = b.thighDepth / 2;
   const knee = b.kneeDepth / 2;
@@ -161,6 +172,7 @@ function legSections(b: Breadths): Pick<Form, 'thigh' | 'shank'> {
   };
 }
 
+/** The same for the arm, from one radius. */
 function armSections(r: number): Pick<Form, 'upperArm' | 'forearm'> {
   return {
     upperArm: [

@@ -6,8 +6,11 @@ export type Curve = readonly (readonly [number, number])[];
 
 /** Hair as a view shows it: closed curves painted over the face, whether they leave the ears free, and lines in them. */
 export interface HairOutline {
+  /** Closed outlines of the hair. */
   readonly hair: readonly Curve[];
+  /** Whether the ears are seen. */
   readonly ears: boolean;
+  /** Strands, partings and bands. */
   readonly lines: readonly Curve[];
 }
 
@@ -29,6 +32,7 @@ const acrossFirst = (half: Curve): Curve => [
     .reverse()
     .map(([a, b]) => [-a, b] as const),
 ];
+/** A half outline made whole by mirroring it at the line where the second number is 0. */
 const acrossSecond = (half: Curve): Curve => [
   ...half,
   ...half
@@ -37,6 +41,7 @@ const acrossSecond = (half: Curve): Curve => [
     .map(([a, b]) => [a, -b] as const),
 ];
 
+/** Short hair, in heights of the head from its middle. */
 const SHORT: Readonly<Record<ViewName, HairOutline>> = {
   profile: {
     ears: true,
@@ -113,6 +118,7 @@ const TAIL_BEHIND: Curve = [
   [0.035, -0.45],
 ];
 
+/** Long hair tied at the back. */
 const TIED: Readonly<Record<ViewName, HairOutline>> = {
   profile: {
     ears: true,
@@ -212,6 +218,7 @@ const TIED: Readonly<Record<ViewName, HairOutline>> = {
   },
 };
 
+/** Hair that falls over the ears. */
 const FULL: Readonly<Record<ViewName, HairOutline>> = {
   profile: {
     ears: false,

@@ -4,8 +4,11 @@ import { ball, type Posed, squareTo, unit } from './body-part.ts';
 
 /** A closed hand in space: its flesh, and the lines between its fingers. */
 export interface DrawnHand {
+  /** Finger by finger, ovals from knuckle to tip; the thumb is the last. */
   readonly fingers: readonly (readonly Oval[])[];
+  /** The palm with the heel of the hand, and that with the wrist. */
   readonly hulls: readonly (readonly Oval[])[];
+  /** Lines between the fingers, metres. */
   readonly lines: readonly (readonly Vec3[])[];
 }
 

@@ -7,13 +7,17 @@ import type { Curve } from './hair-outlines.ts';
  * are those of the survey (0.86 and 0.68 of the height); how the curves run is drawn, the same face for everybody.
  */
 export interface HeadOutline {
+  /** Closed outline, in heights of the head from its middle. */
   readonly face: Curve;
+  /** None where hair or the head itself hides them. */
   readonly ears: readonly Curve[];
+  /** Eye, brow and mouth. */
   readonly lines: readonly Curve[];
   /** Where the head grows out of the neck, so that no line is drawn between them. */
   readonly nape: Curve;
 }
 
+/** From the side, looking to the right. */
 const PROFILE: HeadOutline = {
   nape: [
     [-0.3, -0.21],
@@ -95,6 +99,7 @@ const PROFILE: HeadOutline = {
   ],
 };
 
+/** Half of the outline from behind; the other half is its mirror image. */
 const BEHIND_HALF: Curve = [
   [0, 0.49],
   [0.15, 0.465],
@@ -106,6 +111,7 @@ const BEHIND_HALF: Curve = [
   [0.225, -0.38],
   [0.12, -0.43],
 ];
+/** The ear of that half. */
 const EAR_BEHIND: Curve = [
   [0.325, 0.055],
   [0.37, 0.065],
@@ -114,6 +120,7 @@ const EAR_BEHIND: Curve = [
   [0.335, -0.125],
   [0.312, -0.09],
 ];
+/** Half of the outline from above. */
 const ABOVE_HALF: Curve = [
   [0.395, 0],
   [0.385, 0.1],
@@ -136,9 +143,12 @@ const both = (
     .map(mirror)
     .filter(([a, b], k) => k < half.length - 1 || Math.abs(a) + Math.abs(b) > 9),
 ];
+/** Mirrors a point at the line where its first number is 0. */
 const acrossFirst = ([a, b]: readonly [number, number]) => [-a, b] as const;
+/** Mirrors a point at the line where its second number is 0. */
 const acrossSecond = ([a, b]: readonly [number, number]) => [a, -b] as const;
 
+/** From behind. */
 const SECTION: HeadOutline = {
   nape: [
     [-0.17, -0.2],
@@ -151,6 +161,7 @@ const SECTION: HeadOutline = {
   lines: [],
 };
 
+/** From above, looking to the right. */
 const PLAN: HeadOutline = {
   nape: [],
   face: [

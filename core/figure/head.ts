@@ -12,7 +12,9 @@ import { HEAD_OUTLINES } from './head-outlines.ts';
  * Heads differ less than statures do, and a child's is large for its body (from memory): by this power of the ratio.
  */
 const HEAD_OF_HEADNECK = 0.65;
+/** Neck and head of a person of 1.75 m, metres. */
 const USUAL_HEADNECK = 0.2 * 1.75;
+/** A neck and head longer than that have a head longer in proportion, less this power. */
 const LESS = 0.3;
 /** Paddlers look ahead: of the trunk's lean the head keeps less than half. */
 const UPRIGHT = 1.6;
@@ -21,8 +23,11 @@ const SKULL = [-0.14, -0.3] as const;
 
 /** The head in space: its middle, its height from chin to crown, and unit vectors. */
 export interface Head {
+  /** Middle of the head, metres. */
   readonly at: Vec3;
+  /** Chin to crown, metres: the unit of its outlines. */
   readonly height: number;
+  /** The three axes are unit vectors, square to each other. */
   readonly ahead: Vec3;
   readonly port: Vec3;
   readonly up: Vec3;
@@ -57,10 +62,12 @@ export function skullOf(head: Head): Vec3 {
   return onHead(head, SKULL[0], SKULL[1]);
 }
 
+/** A place on the head's middle plane, by shares of its height. */
 function onHead({ at, ahead, up, height }: Head, forward: number, high: number): Vec3 {
   return add(add(at, scale(ahead, forward * height)), scale(up, high * height));
 }
 
+/** One closed outline and what covers it. */
 interface CoverRing {
   readonly cover: Cover;
   readonly ring: Line;
@@ -68,12 +75,15 @@ interface CoverRing {
 
 /** Outlines and lines of a head in a view. */
 export interface DrawnHead {
+  /** Painted first, and outlined. */
   readonly fills: readonly CoverRing[];
   /** Painted over them without a line: the nape's skin, and the hair over it once more. */
   readonly over: readonly CoverRing[];
+  /** Lines of the face and the hair. */
   readonly lines: readonly Line[];
 }
 
+/** Points of a curve as rows of numbers, as the fairing wants them. */
 type Rows = readonly (readonly number[])[];
 
 /** A head's outlines in a view with fair points put between theirs, made once for each count. */
@@ -97,6 +107,7 @@ function fairOutline(
   return made;
 }
 
+/** Outlines already faired, by name: every head has the same ones, in its own size. */
 const faired = new Map<string, ReturnType<typeof fairOutline>>();
 
 /** The head's fixed outlines where the head is, turned as it is. */

@@ -20,6 +20,7 @@ export type FigurePoints = Posed['points'];
 
 /** How far shorts reach down the thigh and a sleeve down the arm, shares of the bone. */
 const SHORTS_TO = 0.42;
+/** Share of the upper arm that a sleeve covers. */
 const SLEEVE_TO = 0.42;
 /** Where the thigh knelt on has left the seat, share of its sections. */
 const GROWN = 0.4;
@@ -36,6 +37,7 @@ interface Leg {
   readonly kneecap: Oval;
 }
 
+/** A leg out of its three joints. Thigh and shin face the side to which the knee bends. */
 function legOf(posed: Posed, which: 'kneeling' | 'front'): Leg {
   const { points, form } = posed;
   const { stature } = posed.body;

@@ -32,6 +32,7 @@ function mappedVector(vector: Vec3, at: Vec3, map: SpaceMap): Vec3 {
   return scale(subtract(ahead, behind), 1 / (2 * STEP));
 }
 
+/** An oval moved, its axes taken along as the map turns and stretches them at its middle. */
 function mappedOval({ at, axes: [a, b, c] }: Oval, map: SpaceMap): Oval {
   return {
     at: map(at),
@@ -39,12 +40,14 @@ function mappedOval({ at, axes: [a, b, c] }: Oval, map: SpaceMap): Oval {
   };
 }
 
+/** Flesh moved oval by oval. */
 function mappedFlesh({ chains, hulls, ...flesh }: Flesh, map: SpaceMap): Flesh {
   const all = (groups: readonly (readonly Oval[])[]) =>
     groups.map((ovals) => ovals.map((oval) => mappedOval(oval, map)));
   return { ...flesh, chains: all(chains), ...(hulls && { hulls: all(hulls) }) };
 }
 
+/** A part with all that has a place moved; names and covers stay. */
 function mappedPart(part: BodyPart, map: SpaceMap): BodyPart {
   return {
     ...part,
@@ -80,6 +83,7 @@ function mappedHead({ at, height, ahead, port, up, hair }: Head, map: SpaceMap):
   };
 }
 
+/** The paddle moved point by point. */
 function mappedPaddle({ shaft, spine, grip, blade }: PaddleShape, map: SpaceMap): PaddleShape {
   return {
     shaft: [map(shaft[0]), map(shaft[1])],

@@ -25,11 +25,14 @@ export const POSED = {
 
 /** Height of hip and shoulder joints of somebody standing; sitting, that of the hip joint over the floor. */
 const STANDING_HIP = POSED.ankle + POSED.shank + POSED.thigh;
+/** Height of the hips on a stool, metres; the figure is 1.75 m tall. */
 const SITTING_HIP = 0.5;
 /** A kneeling knee's joint over the floor. */
 const KNEE_OVER_FLOOR = 0.056;
 
+/** Shorthand for a point: forward, to port, up. */
 const at = (x: number, y: number, z: number): Vec3 => ({ x, y, z });
+/** Which way each arm lies from the middle. */
 const sides = { lower: -1, top: 1 } as const;
 
 /** The figure of a person being measured: feet on the floor at z = 0, facing along x, y to the left. */
@@ -43,16 +46,19 @@ export function measuringFigure(pose: MeasuringPose): Figure {
   return figureOf(points, body, { paddle: null, fineness: 'paper' });
 }
 
+/** Upright with arms hanging: stature, heights of shoulder, crotch and shin. */
 function standing(): FigurePoints {
   return upright({ hip: at(0, 0, STANDING_HIP), ...legs((y) => standingLeg(y)), arms: hanging });
 }
 
+/** Arms level to both sides: the span. */
 function stretched(): FigurePoints {
   const level = (shoulder: Vec3, side: number) =>
     plus(shoulder, 0.995 * (POSED.upperArm + POSED.forearmToGrip), at(0, side, 0));
   return upright({ hip: at(0, 0, STANDING_HIP), ...legs((y) => standingLeg(y)), arms: level });
 }
 
+/** On a stool, thighs level, hands on them: sitting height, heights of knee and its hollow. */
 function sitting(): FigurePoints {
   const leg = (y: number) => ({
     hip: at(-POSED.thigh, y, SITTING_HIP),
@@ -63,6 +69,7 @@ function sitting(): FigurePoints {
   return upright({ hip: at(-POSED.thigh, 0, SITTING_HIP), ...legs(leg), arms: onThigh });
 }
 
+/** One knee and its foot's ball on the floor: the kneeling height. */
 function kneeling(): FigurePoints {
   const y = POSED.hipsApart / 2;
   const hipZ = KNEE_OVER_FLOOR + POSED.thigh;
@@ -83,6 +90,7 @@ function kneeling(): FigurePoints {
   return upright({ hip: at(0, 0, hipZ), knelt, front, arms: hanging });
 }
 
+/** Joints and ends of one leg, metres. */
 interface Leg {
   readonly hip: Vec3;
   readonly knee: Vec3;
@@ -92,6 +100,7 @@ interface Leg {
   readonly toe: Vec3;
 }
 
+/** Both legs alike, half the hips' distance to each side. */
 function legs(leg: (y: number) => Leg): { knelt: Leg; front: Leg } {
   return { knelt: leg(POSED.hipsApart / 2), front: leg(-POSED.hipsApart / 2) };
 }

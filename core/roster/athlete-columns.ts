@@ -15,10 +15,12 @@ export type AthleteField =
 /** One column as it is written: its name, and the unit that its bare numbers are in (null for words and dates). */
 export interface AthleteColumn {
   readonly field: AthleteField;
+  /** As the file's own format writes it, in English on every computer. */
   readonly name: string;
   readonly unit: LengthUnit | MassUnit | null;
 }
 
+/** A column of words or dates: without a unit. */
 const word = (of: 'id' | 'name' | 'side' | 'sex' | 'bornOn' | 'measuredOn', name: string): AthleteColumn => ({
   field: { of },
   name,
@@ -41,6 +43,7 @@ const TAPE_HEADS: Readonly<Record<TapeMeasure, string>> = {
   kneeToHipLength: 'Knee to hip',
 };
 
+/** A tape measure's three columns: value, spread and day. */
 function tapeColumns(measure: TapeMeasure): AthleteColumn[] {
   const name = TAPE_HEADS[measure];
   return [
@@ -114,6 +117,7 @@ export function readHeadings(cells: readonly string[]): (ReadHeading | null)[] {
   });
 }
 
+/** One heading: its name without the unit, then the unit if it has one. */
 function readHeading(text: string): ReadHeading {
   const [, name = text, unit] = /^(.*?)\s*[[(]\s*([^\])]*?)\s*[\])]\s*$/.exec(text) ?? [];
   const column = COLUMN_OF.get(plain(name));

@@ -6,14 +6,17 @@ import { type BadCell, type RowCells, readValues, type Values } from './row-valu
 
 /** What one row of the table would do. */
 export interface AthleteRow {
+  /** Counted as a spreadsheet does: the headings are row 1. */
   readonly row: number;
   /** As the row says it; empty where it does not. */
   readonly name: string;
+  /** Every cell that cannot be taken, with why. */
   readonly bad: readonly BadCell[];
   /** Null where a cell is bad: nothing of such a row is taken. */
   readonly outcome: RowOutcome | null;
 }
 
+/** What taking the row would do: somebody new, columns changed of somebody known, or nothing. */
 export type RowOutcome =
   | { readonly kind: 'new'; readonly athlete: Athlete }
   | { readonly kind: 'changed'; readonly athlete: Athlete; readonly changed: readonly AthleteColumn[] }
@@ -32,6 +35,7 @@ export type AthletesTable =
 
 /** What the table is read against. */
 export interface Known {
+  /** Everybody there is now, by identifier. */
   readonly athletes: readonly (Athlete & { readonly id: string })[];
   /** Stands as the day of measuring where a row brings new figures and no date, `YYYY-MM-DD`. */
   readonly today: string;
@@ -57,6 +61,7 @@ export function athletesFromTable(cells: readonly (readonly string[])[], known: 
 /** With these it cannot be told whose row it is, so that nothing else can be called missing. */
 const WHO_IS_UNCLEAR: readonly CellProblem['code'][] = ['unknown-identifier', 'several-of-this-name'];
 
+/** Reads one row against who is known. All that is wrong with it is told at once. */
 function readRow(cells: RowCells, known: Known, seen: Map<string, number>): AthleteRow {
   const values = readValues(cells, known.today);
   const before = whoIsMeant(values, known);
@@ -92,6 +97,7 @@ function plainName(name: string): string {
   return name.normalize('NFC').toLowerCase().replace(/\s+/g, ' ').trim();
 }
 
+/** Calls a row bad that speaks of somebody whom an earlier row spoke of. */
 function noteTwice({
   values,
   who,
@@ -109,6 +115,7 @@ function noteTwice({
   else seen.set(who, row);
 }
 
+/** Somebody new needs a name, a side, stature and mass. */
 function needAll(values: Values): void {
   for (const of of ['name', 'side', 'stature', 'mass'] as const) {
     if (values.get(of) === null) values.blame(of, { code: 'needed' });

@@ -32,10 +32,12 @@ export function athletesToTable(athletes: readonly Athlete[], words?: Words): st
   ];
 }
 
+/** An athlete's cells in the order of the columns. */
 function rowOf(athlete: Athlete, columns: readonly AthleteColumn[], words?: Words): string[] {
   return columns.map(({ field }) => cellOf(athlete, field, words));
 }
 
+/** One cell: numbers with a decimal point in the column's unit, choices in the reader's language. */
 function cellOf(athlete: Athlete, field: AthleteField, words?: Words): string {
   switch (field.of) {
     case 'stature':
@@ -57,6 +59,7 @@ function cellOf(athlete: Athlete, field: AthleteField, words?: Words): string {
   }
 }
 
+/** A number in its unit, without digits that conversion alone has made; empty where there is none. */
 function written(value: number | undefined, unit: number): string {
   return value === undefined ? '' : String(Number((value / unit).toFixed(DECIMALS)));
 }

@@ -36,7 +36,9 @@ export type ReadCell =
   | { readonly ok: true; readonly value: string | number | null }
   | { readonly ok: false; readonly problem: CellProblem };
 
+/** A cell that was read. */
 const good = (value: string | number | null): ReadCell => ({ ok: true, value });
+/** A cell that cannot be taken, and why. */
 const bad = (problem: CellProblem): ReadCell => ({ ok: false, problem });
 
 /** Reads one cell of a table of athletes; lengths come in metres, masses in kilograms, an empty cell as null. */
@@ -73,6 +75,7 @@ export function readAthleteCell(text: string, { field, unit }: AthleteColumn): R
  */
 const GUARDED = /^'(?=[=+\-@\t\r])/;
 
+/** A name, without the apostrophe that guards it from being read as a formula. */
 function readName(said: string): ReadCell {
   const read = label.safeParse(said.replace(GUARDED, ''));
   return read.success ? good(read.data) : bad({ code: 'too-long', most: label.maxLength ?? 0 });
@@ -83,6 +86,7 @@ const SIDES = {
   left: ['left', 'l', 'links', 'bal', 'izquierda', 'izquierdo', 'lewa', 'lewy', '左'],
   right: ['right', 'r', 'rechts', 'jobb', 'derecha', 'derecho', 'prawa', 'prawy', '右'],
 } as const;
+/** What clubs write for each sex, in six languages. */
 const SEXES = {
   female: ['female', 'f', 'w', 'weiblich', 'nő', 'mujer', 'femenino', 'kobieta', 'żeńska', 'k', '女'],
   male: ['male', 'm', 'männlich', 'férfi', 'hombre', 'masculino', 'mężczyzna', 'męska', '男'],
@@ -92,6 +96,7 @@ const SEXES = {
   ],
 } as const;
 
+/** A word out of a fixed list, in any letter case. */
 function readChoice(said: string, choices: Readonly<Record<string, readonly string[]>>): ReadCell {
   const chosen = Object.keys(choices).find((choice) => choices[choice]!.includes(said.toLowerCase()));
   return chosen ? good(chosen) : bad({ code: 'choice', allowed: Object.keys(choices) });
@@ -106,17 +111,24 @@ function readDate(said: string): ReadCell {
   return isoDate.safeParse(date).success ? good(date) : bad({ code: 'date' });
 }
 
+/**
+ * A date with slashes: told only where day and month are equal or one of them is over 12; else null, for a guess
+ * may be wrong.
+ */
 function slashed(year: string, first: string, second: string): string | null {
   if (first === second || Number(second) > 12) return iso(year, first, second);
   return Number(first) > 12 ? iso(year, second, first) : null;
 }
 
+/** `YYYY-MM-DD`. */
 function iso(year: string, month: string, day: string): string {
   return `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
 }
 
+/** The least and the most that a schema allows, SI. */
 type Limited = { readonly minValue: number | null; readonly maxValue: number | null };
 
+/** A length in any unit, or a bare number in the column's. */
 function readLength(said: string, unit: AthleteColumn['unit'], limits: Limited): ReadCell {
   return within(parseLength(said, { defaultUnit: unit as LengthUnit }), limits, 'length');
 }
@@ -124,6 +136,7 @@ function readLength(said: string, unit: AthleteColumn['unit'], limits: Limited):
 /** Dust of the decimal point's way through a unit does not belong in a value: a tenth of a micrometre, of a milligram. */
 const TIDY_DECIMALS = 7;
 
+/** A measure inside its limits, tidied of what conversion leaves behind. */
 function within(parsed: ParsedMeasure, limits: Limited, kind: 'length' | 'mass'): ReadCell {
   if (!parsed.ok) return bad({ code: 'measure', problem: parsed.problem });
   const value = Number(parsed.value.toFixed(TIDY_DECIMALS));

@@ -9,26 +9,33 @@ export interface BadCell {
   /** Place of its column, from 0; null where the column is not in the table at all. */
   readonly index: number | null;
   readonly column: AthleteColumn;
+  /** The cell as it stands. */
   readonly text: string;
+  /** Why it cannot be taken. */
   readonly problem: CellProblem;
 }
 
 /** A row as it stands in the table, under the columns that its headings name. */
 export interface RowCells {
   readonly row: number;
+  /** Null where a heading is not known: the cell is passed over. */
   readonly columns: readonly (AthleteColumn | null)[];
+  /** As many as the table has columns; short rows are filled with nothing. */
   readonly texts: readonly string[];
 }
 
 /** A row's cells by field: what was read, and where it stood. */
 export interface Values {
+  /** The cell of a field, SI or plain text; null where it is empty, bad or missing. */
   get(of: AthleteField['of'], measure?: TapeMeasure): string | number | null;
   readonly bad: BadCell[];
   /** Calls one of a row's cells bad after all, or one that the table does not have. */
   blame(of: AthleteField['of'], problem: CellProblem): void;
 }
 
+/** A field's key in the map. */
 const keyOf = (of: AthleteField['of'], measure?: TapeMeasure) => (measure ? `${of} ${measure}` : of);
+/** The same from the column's field. */
 const keyOfField = (field: AthleteField) => keyOf(field.of, 'measure' in field ? field.measure : undefined);
 
 /** Reads a row's cells. A date that has not come yet by `today` is bad. */
@@ -63,8 +70,10 @@ const NAMES: Partial<Record<AthleteField['of'], string>> = {
   mass: 'Mass',
 };
 
+/** Fields that are days. */
 const DATES: readonly AthleteField['of'][] = ['bornOn', 'measuredOn', 'takenOn'];
 
+/** A date that has not come yet is a slip of the keyboard. */
 function notAhead(read: ReadCell, { field }: AthleteColumn, today: string): ReadCell {
   const ahead = read.ok && DATES.includes(field.of) && String(read.value ?? '') > today;
   return ahead ? { ok: false, problem: { code: 'date-ahead' } } : read;

@@ -27,7 +27,9 @@ export interface BaseSection {
 
 /** The base of a block: what it stands on, and where it is cut to the hull's side. Millimetres. */
 export interface BlockBase {
+  /** Height of the rails between block and board; 0 where it stands on the board. */
   readonly railsMm: number;
+  /** Cross-sections under the two ends. */
   readonly fore: BaseSection;
   readonly aft: BaseSection;
   /** At the block's origin: K of the pad, the bearing edge of the rest. */

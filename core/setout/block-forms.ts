@@ -19,16 +19,21 @@ export type SolidId = (typeof SOLID_IDS)[number];
 
 /** A hole for a bolt or screw, from below up to `top`. Millimetres, the block's frame. */
 export interface BlockHole {
+  /** Middle in the block's own frame. */
   readonly x: number;
   readonly y: number;
   readonly radius: number;
+  /** How high it goes. */
   readonly top: number;
 }
 
 /** The hollow of a pad: its recess, the foam's thickness, and how high the finished bottom lies in the block. Millimetres. */
 export interface BlockHollow {
+  /** The finished hollow. */
   readonly recess: KneeRecess;
+  /** Thickness of the foam that will line it: the wood is cut deeper by that. */
   readonly foam: number;
+  /** How far above the block's top the solid that cuts it goes on. */
   readonly over: number;
 }
 
@@ -38,10 +43,13 @@ export interface BlockHollow {
  * made from it.
  */
 export interface BlockForm {
+  /** Names the file. */
   readonly id: SolidId;
   /** Side profile, x forward and z up, convex, either way round. */
   readonly profile: readonly MillimetrePoint[];
+  /** Half the block's width: the profile is drawn out to both sides by it. */
   readonly half: number;
+  /** Null for a block without a recess. */
   readonly hollow: BlockHollow | null;
   readonly holes: readonly BlockHole[];
   /** The hull's inner face under the base as a field of heights, rows along x and places across by growing y; null where it is clear. */
@@ -66,6 +74,7 @@ export function blockForms(out: SeatSetOut): BlockForm[] {
   ];
 }
 
+/** The knee's block: a box on its bed with the recess in its top. */
 function padForm(out: SeatSetOut, hull: Hull): BlockForm {
   const { pad } = out.fittings;
   const { foreEnd, aftEnd, bedFore, bedAft, topHeight, halfWidth } = pad;
@@ -90,6 +99,7 @@ function padForm(out: SeatSetOut, hull: Hull): BlockForm {
   };
 }
 
+/** The rear rest: its side profile drawn out to its width. */
 function restForm(out: SeatSetOut, hull: Hull): BlockForm {
   const { rest } = out.fittings;
   const lowest = Math.min(rest.bedFore, rest.bedAft);
@@ -106,6 +116,7 @@ function restForm(out: SeatSetOut, hull: Hull): BlockForm {
   };
 }
 
+/** The wedge under the front foot, where there is one. */
 function wedgeForm(out: SeatSetOut): BlockForm[] {
   const wedge = frontWedge(out.fittings.foot);
   if (wedge.kind !== 'wedge') return [];

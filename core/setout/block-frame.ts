@@ -5,7 +5,9 @@ import type { MillimetrePoint } from './template-drawing.ts';
  * floorboard: its origin as a floor point (millimetres) and how far it is turned, radians, counter-clockwise from above.
  */
 export interface BlockFrame {
+  /** On the floor, millimetres forward of the seat's mark and to port of the centreline. */
   readonly origin: MillimetrePoint;
+  /** Counter-clockwise as seen from above, radians. */
   readonly turn: number;
 }
 

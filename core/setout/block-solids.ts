@@ -6,8 +6,11 @@ import type { MillimetrePoint } from './template-drawing.ts';
 
 /** A block as a body and what is taken out of it: hollow, holes, the hull's side. The bodies overlap what they are cut from by a little. */
 export interface BlockSolid {
+  /** Names the file. */
   readonly id: SolidId;
+  /** The block before anything is cut out of it. */
   readonly body: SolidMesh;
+  /** What is cut away: recess, holes, the hull's skin under the base. */
   readonly away: readonly SolidMesh[];
   /** How high the frame's z = 0 lies over the floorboard at the seat's mark: slope of the board and rails. */
   readonly baseOverFloor: number;
@@ -21,6 +24,7 @@ export function blockSolids(out: SeatSetOut): BlockSolid[] {
   return blockForms(out).map(solidOf);
 }
 
+/** The meshes of one block, body and cuts, each closed. */
 function solidOf({ id, profile, half, hollow, holes, skin, baseOverFloor }: BlockForm): BlockSolid {
   const carved = hollow && hollowSolid(hollow.recess, hollow);
   return {
@@ -47,6 +51,7 @@ function drawnOut(profile: readonly MillimetrePoint[], half: number): SolidMesh 
   return loft([at(-half), at(half)]);
 }
 
+/** A hole from under the block to its top. */
 function cylinder({ x, y, radius: r, top }: BlockHole): SolidMesh {
   const ring = (z: number) =>
     Array.from({ length: ROUND }, (_, k): SolidPoint => {

@@ -31,6 +31,7 @@ const BEYOND_MM = 50;
 const RING_MM = 1.6;
 /** Height of the letters beside a hole, and of its number. */
 const LETTER_MM = 2.8;
+/** Height of the holes' numbers on the drawing. */
 const NUMBER_MM = 4;
 
 /** The layer of the paddler at a place in the list. */
@@ -90,6 +91,7 @@ function sides(
   ];
 }
 
+/** Every hole with its cross, one ring for each paddler who uses it, and its number. */
 function holeShapes({ holes, people }: BoardPlan): TemplateShape[] {
   const placeOf = (letter: string) => people.findIndex((one) => one.letter === letter);
   return holes.flatMap(({ number, xM, yM, diameterM, drilled, letters }) => {

@@ -60,6 +60,7 @@ export function dimensionLines(given: Dimension, scale: number): PlainShape[] {
   ];
 }
 
+/** Drawings smaller than full size have smaller figures, or they would not find room. */
 function letteringHeight(scale: number): number {
   return scale < 1 ? SMALL_LETTERING : LETTERING;
 }

@@ -5,6 +5,7 @@ import type { MillimetrePoint, TemplateShape } from './template-drawing.ts';
 
 /** Least and greatest x and y, millimetres at full size. */
 export interface DrawingBounds {
+  /** Least and greatest of each axis, millimetres. */
   readonly minX: number;
   readonly minY: number;
   readonly maxX: number;

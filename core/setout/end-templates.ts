@@ -39,6 +39,7 @@ export function restEndsTemplate(out: SeatSetOut): TemplateDrawing | null {
   return endsTemplate(out, { block: 'rearRest', id: 'rest-ends', half, top });
 }
 
+/** Both ends of a block side by side as they are cut to the hull; null where nothing is cut off. */
 function endsTemplate(
   out: SeatSetOut,
   given: EndSizes & { block: BlockName; id: 'pad-ends' | 'rest-ends' },

@@ -3,6 +3,7 @@ import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
 import { figureOf, millimetres, tapeReading, writtenLength } from './sheet-length.ts';
 
+/** Column of figures. */
 const FIGURE = { anchor: 'end', strong: true } as const;
 
 /**
@@ -58,6 +59,7 @@ export function finishedBlock(out: SeatSetOut): SheetBlock {
   };
 }
 
+/** The row of what is planed off under an end; none where the base stays square. */
 function cutRow(what: string, cutMm: number, size: (mm: number) => string): string[][] {
   return cutMm > 0 ? [[what, '', '', '', size(cutMm)]] : [];
 }

@@ -5,7 +5,9 @@ import { column, type SheetBlock } from './sheet-block.ts';
 import { figureOf, millimetres, tapeReading } from './sheet-length.ts';
 import { acrossText, alongText, writingOf } from './sheet-names.ts';
 
+/** Column of the figures that are worked to. */
 const FIGURE = { anchor: 'end', strong: true } as const;
+/** Column of figures beside them. */
 const PLAIN = { anchor: 'end' } as const;
 
 /** Every fixing: what it is and how long, how deep its hole goes, and how much room is left under and beside it. */
@@ -55,6 +57,7 @@ export function forceNote(out: SeatSetOut): string[] {
   return [words.say(margin < 2 ? 'work-note.margin.thin' : 'work-note.margin', values)];
 }
 
+/** Forces are known to tens of newtons at best. */
 const toTens = (newtons: number) => `${(Math.round(newtons / 10) * 10).toFixed(0)} N`;
 
 /** What is cut and what is bought, with sizes, grain and count. Nothing that lies on the shelf. */

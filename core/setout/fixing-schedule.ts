@@ -17,8 +17,11 @@ const WASHER = 1.6;
 
 /** One fixing of a block. Millimetres; the place as a floor point. */
 export interface Fixing {
+  /** The block that it holds. */
   readonly block: BlockName;
+  /** Bolts for rows of holes and for rails, else screws. */
   readonly kind: 'bolt' | 'screw';
+  /** Millimetres forward of the seat's mark and to port of the centreline. */
   readonly at: MillimetrePoint;
   /** Diameter of bolt or screw's hole in the board, and how deep the hole goes into the block. */
   readonly holeMm: number;
@@ -95,8 +98,10 @@ const DESIGN = 0.7 / 1.2;
 
 /** What the pad's fixings bear and what the board holds. Newtons; `margin` is the second over the first, null without a load. */
 export interface FixingForce {
+  /** What each must hold, and what one holds in this board by the tables. */
   readonly eachN: number;
   readonly holdsN: number;
+  /** The second over the first; null where nothing pulls. */
   readonly margin: number | null;
 }
 

@@ -91,6 +91,7 @@ function boardSides({ work }: SeatSetOut, { aft, fore }: { aft: number; fore: nu
   ];
 }
 
+/** Holes to drill, those in use now on a layer of their own, with their numbers. */
 function holeShapes({ holes }: SeatSetOut): TemplateShape[] {
   return holes.flatMap((list) => {
     const radius = list.diameterMm / 2;

@@ -14,9 +14,11 @@ const THINNEST_MM = 1;
  * Millimetres.
  */
 export interface FrontFootPlace {
+  /** The foot's own frame on the floor, turned as its toes point. */
   readonly place: BlockFrame;
   /** Which foot it is: the one not knelt on. */
   readonly foot: Side;
+  /** Sizes of the foot itself, millimetres. */
   readonly length: number;
   readonly breadth: number;
   readonly heelToBall: number;

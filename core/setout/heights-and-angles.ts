@@ -14,8 +14,11 @@ export type HeightName = (typeof HEIGHTS)[number];
  * and a second length that proves it. A pad of 110 with a recess of 20 gives `padTop` 130.
  */
 export interface HeightRow {
+  /** Which height it is. */
   readonly height: HeightName;
+  /** Over the top of the floorboard at the seat's mark. */
   readonly aboveFloorMm: number;
+  /** Either way. */
   readonly toleranceMm: number;
   /** What is measured to prove it: a depth under a straightedge, the face up its slope, the other end's height. */
   readonly check: {
@@ -33,9 +36,11 @@ export type AngleName = (typeof ANGLES)[number];
  * An angle twice over: in degrees for a bevel, and as a slope for a tape. A turn of 12° is 43 mm aside over 200 mm.
  */
 export interface AngleRow {
+  /** Which angle it is. */
   readonly angle: AngleName;
   /** Magnitude, degrees to 0.1. */
   readonly deg: number;
+  /** Either way. */
   readonly toleranceDeg: number;
   /** For turns: the side that the aft end of the axis (of the foot: the toes) points to; null for slopes and no turn. */
   readonly toward: 'left' | 'right' | null;
@@ -69,6 +74,7 @@ export function heightsOf({ pad, rest, foot }: Fittings, { options }: SeatWork):
   ];
 }
 
+/** A height with its usual tolerance. */
 function row(height: HeightName, aboveFloorMm: number, check: HeightRow['check']): HeightRow {
   return { height, aboveFloorMm: aboveFloorMm + 0, toleranceMm: HEIGHT_TOLERANCE_MM, check };
 }
@@ -99,6 +105,7 @@ export function anglesOf({ pad, rest, foot }: Fittings, { seat, options }: SeatW
   ];
 }
 
+/** A turn in plan: its size, the side it goes to, and the same with a tape over a length. */
 function turnRow(
   angle: AngleName,
   { turn, end, over }: { turn: number; end: 'aft' | 'fore'; over: number },
@@ -122,4 +129,5 @@ function laidOff(slope: number, over: number): Pick<AngleRow, 'overMm' | 'byMm'>
     : { overMm: Math.round(over / slope), byMm: over };
 }
 
+/** To a tenth, and never −0. */
 const tenth = (value: number) => Math.round(value * 10) / 10 + 0;

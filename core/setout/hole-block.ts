@@ -37,6 +37,7 @@ function holeEntries(row: HoleRow | undefined, writing: SheetWriting): GridEntry
   }));
 }
 
+/** Bolts or screws that stand in no row: each by its own place. */
 function screwEntries(
   { holes }: HoleRow,
   { tooFine, onRails }: HoleList,
@@ -58,10 +59,12 @@ function pitchText(pitchMm: number): string {
   return `${Math.round(pitchMm * 100) / 100} mm`;
 }
 
+/** A distance to either side of the centreline, in words. */
 function across(portMm: number, writing: SheetWriting): string {
   return acrossText({ portMm: Math.round(portMm) }, writing);
 }
 
+/** Where the rows lie, how they are counted, and which hole is in use. */
 function holesSentence(list: HoleList, out: SeatSetOut): string {
   const writing = writingOf(out);
   const { words } = writing;

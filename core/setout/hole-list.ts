@@ -10,6 +10,7 @@ const LEAST_BRIDGE_MM = 4;
 
 /** One hole of the floorboard. Hole `number` of a row sets its fitting that many pitches aft of the seat's mark. */
 export interface Hole {
+  /** Counted along the row; null without a pitch. */
   readonly number: number | null;
   /** Millimetres forward of the seat's mark and to port of the centreline, exact. */
   readonly at: MillimetrePoint;
@@ -19,6 +20,7 @@ export interface Hole {
 
 /** Holes of one fitting in a line fore and aft, on its own left or right, or in its middle where there is one row only. */
 export interface HoleRow {
+  /** Which row, as somebody in the boat sees it. */
   readonly row: 'left' | 'right' | 'middle';
   readonly holes: readonly Hole[];
 }
@@ -26,6 +28,7 @@ export interface HoleRow {
 /** The holes of one fitting. */
 export interface HoleList {
   readonly fitting: 'kneePad' | 'rearRest';
+  /** As drilled in the board. */
   readonly diameterMm: number;
   /** Pitch of the rows; null where screws may go anywhere, or where the pitch is too fine to be holes. */
   readonly pitchMm: number | null;
@@ -39,6 +42,7 @@ export interface HoleList {
   readonly nearest: { readonly number: number; readonly aftMm: number } | null;
   /** The present bolts or screws as floor points, whether or not there is a hole for them. */
   readonly bolts: readonly MillimetrePoint[];
+  /** The rows to drill. */
   readonly rows: readonly HoleRow[];
 }
 
@@ -64,6 +68,7 @@ export function restHoles(work: SeatWork): HoleList {
   });
 }
 
+/** How one fitting is held: its solid, the rows' pitch and where they end. */
 interface Fixing {
   readonly fitting: HoleList['fitting'];
   readonly part: Part;
@@ -71,6 +76,9 @@ interface Fixing {
   readonly travelM: readonly [number, number];
 }
 
+/**
+ * The list of one fitting: rows at the hardware's pitch within its travel, or else the present bolts alone.
+ */
 function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: Fixing): HoleList {
   const aftMm = millimetres(work.seat[fitting].aftM);
   const bolts = boltsOf(part, work);

@@ -49,8 +49,11 @@ export interface KneeRecess {
 
 /** The knee's breadth across its knuckles, and what may be wrong with it (half of a band that holds 95 of 100). */
 export interface KneeBreadth {
+  /** The knee with its ease. */
   readonly breadthMm: number;
+  /** One standard deviation. */
   readonly doubtMm: number;
+  /** False where it is estimated from the body. */
   readonly measured: boolean;
 }
 

@@ -4,10 +4,13 @@ import type { TemplateLayer } from './template-drawing.ts';
 /** How a layer's lines are drawn: ink by name, width and dashes in millimetres on the paper. */
 export interface LayerLine {
   readonly ink: SheetInk;
+  /** Millimetres on the paper. */
   readonly width: number;
+  /** Lengths of dash and gap in turn; empty for a whole line. */
   readonly dash: readonly number[];
 }
 
+/** One line of the table. */
 const line = (ink: SheetInk, width: number, ...dash: readonly number[]): LayerLine => ({ ink, width, dash });
 
 /** Line widths after ISO 128: outlines 0.5, hidden edges and dimensions about 0.25, chain lines for axes. Millimetres. */

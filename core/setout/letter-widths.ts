@@ -16,6 +16,7 @@ const WIDTHS: readonly (readonly [width: number, letters: string])[] = [
   [1.4, '@'],
   [1.6, 'MW'],
 ];
+/** Widths by letter. */
 const BY_LETTER = new Map(WIDTHS.flatMap(([width, letters]) => [...letters].map((one) => [one, width])));
 
 /** Other letters: as wide as the widest usual ones of their kind. */
@@ -23,6 +24,7 @@ const SMALL = 1.1;
 const CAPITAL = 1.5;
 /** Chinese and its kin stand on a square of the type's own size, 1 over 0.65 of its capitals. */
 const SQUARE = 1.55;
+/** From here on Unicode has letters that fill a square. */
 const FIRST_SQUARE = 0x2e80;
 
 /** Width of some words over the height of their capitals: `111` is 2.4. */
@@ -30,6 +32,7 @@ export function lettersWidth(text: string): number {
   return [...text].reduce((sum, letter) => sum + letterWidth(letter), 0);
 }
 
+/** One letter's width, in the units of the table; those it lacks are guessed wide. */
 function letterWidth(letter: string): number {
   // An accent takes no width of its own.
   const known = BY_LETTER.get(letter) ?? BY_LETTER.get(letter.normalize('NFD')[0]!);

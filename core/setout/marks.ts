@@ -15,25 +15,35 @@ export type MarkName = (typeof MARKS)[number];
 
 /** A mark as the sheet's tape finds it (whole millimetres, or whole 1/32 in): millimetres forward of the seat's mark (negative aft) and to port of the centreline. */
 export interface Mark {
+  /** The letter on sheet and wood. */
   readonly name: MarkName;
+  /** What it belongs to. */
   readonly fitting: 'datum' | 'kneePad' | 'rearRest' | 'frontFoot';
+  /** From the seat's mark toward the bow, rounded as a tape is read. */
   readonly forwardMm: number;
+  /** From the centreline to port. */
   readonly portMm: number;
+  /** Either way, on both. */
   readonly toleranceMm: number;
 }
 
 /** A length between two marks that proves them. Worked out from the rounded marks, so it is what the tape must read. */
 export interface CheckDimension {
+  /** Between these two marks. */
   readonly from: MarkName;
   readonly to: MarkName;
+  /** Straight from one to the other. */
   readonly lengthMm: number;
   readonly toleranceMm: number;
 }
 
 /** The three things that stand on the floorboard, each in its own frame. */
 export interface Fittings {
+  /** The knee's block. */
   readonly pad: PadBlock;
+  /** The block that the rear foot bears on. */
   readonly rest: RestBlock;
+  /** Where the front foot stands. */
   readonly foot: FrontFootPlace;
 }
 
@@ -96,6 +106,7 @@ export function marksOf({ pad, rest, foot }: Fittings, units: SheetUnits = 'mm')
   ];
 }
 
+/** Makes marks out of exact places, rounded to what a tape in these units reads. */
 function marker(units: SheetUnits) {
   return (name: MarkName, fitting: Mark['fitting'], [x, y]: MillimetrePoint): Mark => ({
     name,

@@ -3,7 +3,9 @@ export type SolidPoint = readonly [x: number, y: number, z: number];
 
 /** A closed surface of triangles, counter-clockwise as seen from outside. Points in millimetres. */
 export interface SolidMesh {
+  /** Corners, millimetres. */
   readonly points: readonly SolidPoint[];
+  /** Three corners each, counter-clockwise as seen from outside. */
   readonly triangles: readonly (readonly [number, number, number])[];
 }
 

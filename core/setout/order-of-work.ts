@@ -30,6 +30,7 @@ export function orderOfWork(out: SeatSetOut): string[] {
   ];
 }
 
+/** Making the knee's block, or fetching it from the shelf. */
 function padStep({ work: { shelf, options, words } }: SeatSetOut): string {
   const foam = writtenLength(millimetres(options.foamM), options.units);
   if (shelf.pad) return words.say('work-step.shelf.pad', { name: shelf.pad.name, foam });
@@ -44,6 +45,7 @@ function scribeStep({ bases: { kneePad, rearRest }, work }: SeatSetOut): string[
   return [work.words.say('work-step.scribe', { what, by: writtenLength(most, work.options.units) })];
 }
 
+/** Where the seat's mark goes, from the boat's own. */
 function seatMarkStep(out: SeatSetOut): string {
   const { words, options } = out.work;
   const from = out.seatMarkForwardMm;
@@ -94,4 +96,5 @@ export function fixingNotes(out: SeatSetOut): string[] {
   ];
 }
 
+/** Forces are known to tens of newtons at best. */
 const toTens = (newtons: number) => (Math.round(newtons / 10) * 10).toFixed(0);

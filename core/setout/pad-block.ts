@@ -9,10 +9,13 @@ import { blockFrame, workParts } from './work-parts.ts';
 
 /** The pad block as it is made, millimetres; x along the recess's axis from the bearing point, y to port, z from the floorboard at the seat's mark. */
 export interface PadBlock {
+  /** The bearing point K, turned as the recess is. */
   readonly place: BlockFrame;
+  /** Ends of the block along its axis, from K. */
   readonly foreEnd: number;
   /** Negative: the aft end lies behind the bearing point. */
   readonly aftEnd: number;
+  /** Half the block's width. */
   readonly halfWidth: number;
   /** Bottom of the finished recess over the floorboard at the seat's mark, and the top of the block. */
   readonly bearingHeight: number;
@@ -20,6 +23,7 @@ export interface PadBlock {
   /** Height of what it stands on under its ends, over the floorboard at the seat's mark: slope of the board and rails. */
   readonly bedFore: number;
   readonly bedAft: number;
+  /** The hollow for knee and shin. */
   readonly recess: KneeRecess;
   /** Direction of the shank in plan, radians counter-clockwise from the recess's axis (aft end), 0 when they agree. */
   readonly shankOffAxis: number;

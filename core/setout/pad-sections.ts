@@ -82,6 +82,10 @@ export function padSection({ fittings: { pad }, bases, work }: SeatSetOut): Temp
   ];
 }
 
+/**
+ * The hollow across at the knee, from starboard to port; levels lie closer together near the bottom, where it
+ * curves most.
+ */
 function hollowAcross(recess: PadBlock['recess'], bearingHeight: number, foam: number): MillimetrePoint[] {
   const steps = 24;
   const low = -foam;

@@ -27,6 +27,7 @@ const VIEW_GAP_MM = 34;
 const OVERRUN_MM = 12;
 /** Height of small lettering, millimetres, and where along the shank its name stands. */
 const SMALL_MM = 2.5;
+/** Share of the shank's line at which its name stands. */
 const NAME_OF_SHANK = 0.8;
 /** Figures across an axis stand aside of it. */
 const ASIDE = 0.2;
@@ -163,6 +164,7 @@ function axes({ place, foreEnd, aftEnd, halfWidth }: PadBlock, said: Words): Tem
   ];
 }
 
+/** The line along which the shin lies, named beside it. */
 function shankLine({ shankOffAxis, aftEnd }: PadBlock, said: Words): TemplateShape[] {
   const end: MillimetrePoint = [aftEnd, aftEnd * Math.tan(shankOffAxis)];
   // On the side of the line away from the axis, between the edge of the hollow and the block's end as a rule.

@@ -12,8 +12,10 @@ export const PAPER_NAMES = Object.keys(PAPERS) as PaperName[];
 
 /** A page landscape or portrait, millimetres. */
 export interface PageSize {
+  /** The size by name. */
   readonly paper: PaperName;
   readonly landscape: boolean;
+  /** Width and height as the page is held, millimetres. */
   readonly width: number;
   readonly height: number;
 }

@@ -51,6 +51,7 @@ export function woodLines(pad: PadBlock, foam: number, units: SheetUnits): Templ
   );
 }
 
+/** A line of equal depth with its depth written in it, on the side asked for. */
 function withDepth(
   layer: HollowLayer,
   pad: PadBlock,

@@ -12,8 +12,11 @@ import { blockFrame, workParts } from './work-parts.ts';
  * behind it. Millimetres; x forward from the bearing edge, y to port from its middle, z from the floorboard at the seat's mark.
  */
 export interface RestBlock {
+  /** The block's own frame on the floor, turned as the rest is. */
   readonly place: BlockFrame;
+  /** Half the rest's width. */
   readonly halfWidth: number;
+  /** The bearing edge over the floorboard at the seat's mark. */
   readonly height: number;
   /** Height of what it stands on under the foot of its face and under its back: slope of the board and rails. */
   readonly bedFore: number;

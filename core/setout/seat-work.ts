@@ -20,16 +20,24 @@ import type { MillimetrePoint } from './template-drawing.ts';
 
 /** One occupied seat that is to be built: what all tables and templates are made from. Boat frame, SI. */
 export interface SeatWork {
+  /** The whole document, and its boat. */
   readonly fit: Fit;
   readonly boat: Boat;
   /** Index of the seat, bow first. */
   readonly index: number;
+  /** The seat's own fittings. */
   readonly seat: Seat;
+  /** Who kneels there: an empty seat is not set out. */
   readonly athlete: Athlete;
+  /** Where the seat stands in the boat. */
   readonly frame: SeatFrame;
+  /** The body that the report was made with. */
   readonly body: BodyEstimate;
+  /** The whole boat's report. */
   readonly report: Report;
+  /** The seat's part of it. */
   readonly solved: SeatReport;
+  /** What the builder chose: paper, units, foam, bolts. */
   readonly options: SetOutOptions;
   /** What of it lies on the boat's shelf and is not sawn. */
   readonly shelf: ShelfPieces;

@@ -17,6 +17,7 @@ export interface SectionAtKnee {
   readonly block: readonly MillimetrePoint[];
   /** Surface of the finished hollow, and of the wood under its foam, from starboard to port. */
   readonly finished: readonly MillimetrePoint[];
+  /** The hollow as it is cut, deeper by the foam. */
   readonly wood: readonly MillimetrePoint[];
 }
 

@@ -88,12 +88,14 @@ export function cautionsOf(work: SeatWork, fittings: Fittings, holes: readonly H
   ];
 }
 
+/** A knee that nobody has measured. */
 function kneeCautions(work: SeatWork): SetOutCaution[] {
   if (work.shelf.pad) return [];
   const { measured, breadthMm, doubtMm } = kneeBreadth(work);
   return measured ? [] : [{ code: 'knee-estimated', breadthMm, doubtMm }];
 }
 
+/** What is wrong with the rows of holes: travel, pitch, a setting between two holes. */
 function holeCautions({ seat, boat, frame }: SeatWork, list: HoleList): SetOutCaution[] {
   const { fitting } = list;
   const aftMm = millimetres(seat[fitting].aftM);
@@ -116,6 +118,7 @@ function holeCautions({ seat, boat, frame }: SeatWork, list: HoleList): SetOutCa
   return cautions;
 }
 
+/** Rails that do not reach the bolts, or do not fit what stands on them. */
 function railCautions({ boat, frame }: SeatWork, holes: readonly HoleList[]): SetOutCaution[] {
   return (boat.hardware.rails ?? []).flatMap((pair): SetOutCaution[] => {
     const { fitting, apartM, heightM, holeM } = pair;
@@ -137,6 +140,7 @@ function railCautions({ boat, frame }: SeatWork, holes: readonly HoleList[]): Se
 /** A floorboard that is nearer to level than this needs no word, millimetres: what a pad's foam takes up. */
 const LEVEL_MM = 2;
 
+/** A floorboard that is not level under a fitting: heights are then not what a tape there reads. */
 function floorCautions({ boat, seat, frame }: SeatWork): SetOutCaution[] {
   const aft = {
     kneePad: seat.kneePad.aftM,
@@ -152,6 +156,7 @@ function floorCautions({ boat, seat, frame }: SeatWork): SetOutCaution[] {
 /** Cuts and overhangs smaller than this are lost in fitting, millimetres. */
 const FITTED_MM = 0.5;
 
+/** What meets the hull: board, blocks, holes. */
 function clearanceCautions({ report, index }: SeatWork): SetOutCaution[] {
   const valueMm = (id: QuantityId, seat: number | null = index) =>
     millimetres(findQuantity(report.quantities, id, seat)?.value ?? 0);
@@ -173,17 +178,20 @@ function clearanceCautions({ report, index }: SeatWork): SetOutCaution[] {
   return cautions;
 }
 
+/** Each block with the quantities of its bevel and its holes. */
 const BLOCKS = [
   ['kneePad', 'padBevel', 'padHolesToSkin'],
   ['rearRest', 'restBevel', 'restHolesToSkin'],
 ] as const;
 
+/** Each fitting with the quantity of how far it stands over the board's edge. */
 const OVERHANGS = [
   ['kneePad', 'padOverhang'],
   ['rearRest', 'restOverhang'],
   ['frontFoot', 'footOverhang'],
 ] as const;
 
+/** Wood left too thin beside or under the recess, or a shin that leaves its axis. */
 function recessCautions({ options }: SeatWork, { pad }: Fittings): SetOutCaution[] {
   const { recess } = pad;
   const foam = millimetres(options.foamM);
@@ -199,6 +207,7 @@ function recessCautions({ options }: SeatWork, { pad }: Fittings): SetOutCaution
   return cautions;
 }
 
+/** A foot that does not reach its place. */
 function reachCautions({ solved }: SeatWork): SetOutCaution[] {
   return solved.stances.ready.shortfalls.flatMap(({ part, shortfall }) =>
     (part === 'rearRest' || part === 'frontFoot') && shortfall > 0.001

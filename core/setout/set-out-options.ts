@@ -13,8 +13,11 @@ export type PaperOptions = z.infer<typeof paperOptionsSchema>;
 
 /** How a seat is made. Metres; a knee that is not measured is null and is estimated from the body. */
 export interface Making {
+  /** Foam that lines the recess, metres. */
   readonly foamM: number;
+  /** Diameter of bolts or screws, metres. */
   readonly boltM: number;
+  /** Measured across the knee, metres; null where it was not. */
   readonly kneeBreadthM: number | null;
 }
 
@@ -23,7 +26,9 @@ export interface SetOutOptions extends PaperOptions, Making {}
 
 /** The pieces of the boat's stock that a seat's pad and rest are; null where there is none, or none left to take. */
 export interface ShelfPieces {
+  /** Null where a pad is to be made. */
   readonly pad: StockPad | null;
+  /** Null where a rest is to be made. */
   readonly rest: StockRest | null;
 }
 

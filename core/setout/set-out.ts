@@ -17,7 +17,9 @@ import { workParts } from './work-parts.ts';
 
 /** Everything a builder needs to set out one seat, from datums that a tape reaches. Millimetres and degrees. */
 export interface SeatSetOut {
+  /** What it was made from. */
   readonly work: SeatWork;
+  /** The blocks and the foot. */
   readonly fittings: Fittings;
   /** The bases that pad and rest are cut to. */
   readonly bases: Readonly<Record<BlockName, BlockBase>>;
@@ -25,11 +27,17 @@ export interface SeatSetOut {
   readonly kneels: Side;
   /** Where the seat's mark lies from the boat's centre mark: positive toward the bow; 0 in a single boat. */
   readonly seatMarkForwardMm: number;
+  /** Marks to strike on the board, in the order of work. */
   readonly marks: readonly Mark[];
+  /** Lengths between them that prove the marks. */
   readonly checks: readonly CheckDimension[];
+  /** Heights to make, with what proves each. */
   readonly heights: readonly HeightRow[];
+  /** Angles to make, with the same by tape. */
   readonly angles: readonly AngleRow[];
+  /** Holes to drill. */
   readonly holes: readonly HoleList[];
+  /** What the builder must know first. */
   readonly cautions: readonly SetOutCaution[];
   /** The knee that the recess is drawn for. */
   readonly knee: KneeBreadth;

@@ -1,15 +1,22 @@
 /** A column of a table: its share of the width, and how its words stand. */
 export interface SheetColumn {
+  /** What stands over it. */
   readonly title: string;
+  /** Width as a share of all columns' sum. */
   readonly share: number;
+  /** Figures end at the right, words begin at the left. */
   readonly anchor: 'start' | 'end';
+  /** Whether it is what is worked to. */
   readonly strong: boolean;
 }
 
 /** A short entry of a grid: what, its figure, and whether the present setting uses it. */
 export interface GridEntry {
+  /** What it is called. */
   readonly label: string;
+  /** What it measures, with its unit where the heading has none. */
   readonly value: string;
+  /** Whether the present setting uses it. */
   readonly now: boolean;
 }
 

@@ -19,7 +19,9 @@ import {
   writingOf,
 } from './sheet-names.ts';
 
+/** Column of figures to work to. */
 const FIGURE = { anchor: 'end', strong: true } as const;
+/** Column of what they may be off. */
 const TOLERANCE = column('±', 9, { anchor: 'end' });
 
 /**
@@ -54,6 +56,7 @@ export function sheetBlocks(out: SeatSetOut): SheetBlock[] {
   ];
 }
 
+/** The table of marks. */
 function marksBlock(out: SeatSetOut): SheetBlock {
   const { units, words } = writingOf(out);
   return {
@@ -76,6 +79,7 @@ function marksBlock(out: SeatSetOut): SheetBlock {
   };
 }
 
+/** Lengths between marks, four to a row. */
 function checksBlock(out: SeatSetOut): SheetBlock {
   const { units, words } = writingOf(out);
   const tolerance = writtenLength(out.checks[0]?.toleranceMm ?? 0, units);
@@ -92,6 +96,7 @@ function checksBlock(out: SeatSetOut): SheetBlock {
   };
 }
 
+/** The table of heights. */
 function heightsBlock(out: SeatSetOut): SheetBlock {
   const { units, words } = writingOf(out);
   return {
@@ -112,6 +117,7 @@ function heightsBlock(out: SeatSetOut): SheetBlock {
   };
 }
 
+/** The table of angles. */
 function anglesBlock(out: SeatSetOut): SheetBlock {
   const { units, words } = writingOf(out);
   return {

@@ -20,9 +20,13 @@ const RIGHT_OF_SECTION = 8;
 
 /** The three views with what they need to be placed: sizes at full size, millimetres. */
 export interface SheetDrawing {
+  /** What is drawn. */
   readonly out: SeatSetOut;
+  /** Whose lines go round it. */
   readonly hull: Hull;
+  /** What part of the boat is in view. */
   readonly stretch: ViewStretch;
+  /** The three views, millimetres from the seat's mark, the floorboard or the centreline. */
   readonly plan: readonly TemplateShape[];
   readonly profile: readonly TemplateShape[];
   readonly section: readonly TemplateShape[];

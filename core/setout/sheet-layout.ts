@@ -17,6 +17,7 @@ const COLUMN_MM = 125;
 
 /** A rectangle on a page, millimetres from its top left corner. */
 export interface SheetBox {
+  /** Millimetres from the page's top left corner. */
   readonly left: number;
   readonly top: number;
   readonly width: number;
@@ -47,9 +48,13 @@ export function sheetColumns(box: SheetBox): SheetBox[] {
 
 /** The first sheet on a paper: its page (landscape), its room, the drawing's box, and the column beside it if there is one. */
 export interface FirstSheet {
+  /** The paper. */
   readonly page: PageSize;
+  /** All that lies inside margins and title. */
   readonly room: SheetBox;
+  /** Where the views go. */
   readonly drawing: SheetBox;
+  /** Room for tables beside the views; null on paper that has none. */
   readonly beside: SheetBox | null;
 }
 

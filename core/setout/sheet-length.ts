@@ -5,6 +5,7 @@ export const SHEET_UNITS = ['mm', 'in'] as const;
 /** `mm`: whole millimetres; `in`: inches and fractions to 1/32. */
 export type SheetUnits = (typeof SHEET_UNITS)[number];
 
+/** Exact, by the international yard and pound agreement of 1959. */
 const MM_PER_INCH = 25.4;
 
 /** A length as a bare figure for drawings and tables: `175`, or `6 7/8` to the nearest 1/32 in. Argument in mm. */

@@ -16,6 +16,7 @@ const FIRST_LEVEL = 8;
 const SECOND_LEVEL = 15;
 /** The floorboard's height is dimensioned this far outside the hull's greatest breadth, millimetres. */
 const OUTSIDE_HULL = 5;
+/** Layers whose closed lines are filled, with what. */
 const FILLS = { fitting: 'woodFill', edge: 'boardFill' } as const;
 const SMALL = { size: SHEET_TYPE.small } as const;
 
@@ -85,10 +86,12 @@ function sides(
   ];
 }
 
+/** Small lettering on a clear ground. */
 function small(text: string, at: MillimetrePoint, anchor: 'start' | 'end' = 'start'): PaperShape {
   return paperWords(text, at, { ...SMALL, role: 'soft', anchor, clear: true });
 }
 
+/** A view's name over it. */
 function caption(text: string, [x, y]: MillimetrePoint, up: number): PaperShape {
   return paperWords(text, [x, y - up], { size: SHEET_TYPE.body, strong: true, role: 'soft', clear: true });
 }
@@ -126,10 +129,12 @@ function hullFill(shapes: readonly TemplateShape[], placement: Placement): Paper
   return [areaOf('hull', { role: 'hullFill', outline: null }, [ring])];
 }
 
+/** A mark's dot. */
 function dot(centre: MillimetrePoint): PaperShape {
   return { kind: 'disc', of: 'mark', role: 'mark', at: centre, radius: 0.55, filled: true };
 }
 
+/** The view from above: distances along, from the seat's mark, and across. */
 function planMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
   const { out, stretch, halfBreadth, plan } = drawing;
   const { units } = out.work.options;
@@ -168,6 +173,7 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
   ];
 }
 
+/** The view from the side: heights over the floorboard. */
 function profileMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
   const { out, profile } = drawing;
   const { units } = out.work.options;
@@ -194,6 +200,7 @@ function profileMarks(drawing: SheetDrawing, placement: Placement): PaperShape[]
   ];
 }
 
+/** The view from behind, cut at the knee: how far out it lies and how high. */
 function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
   const { out, section, halfBreadth, low, high } = drawing;
   const { units } = out.work.options;

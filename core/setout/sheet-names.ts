@@ -7,7 +7,9 @@ import { figureOf, type SheetUnits, writtenLength } from './sheet-length.ts';
 
 /** What lengths and messages of a sheet are written with. */
 export interface SheetWriting {
+  /** Millimetres, centimetres or inches. */
   readonly units: SheetUnits;
+  /** The reader's language. */
   readonly words: Words;
 }
 

@@ -2,6 +2,7 @@ import type { Words } from '../text/words.ts';
 
 /** What every exported sheet says of itself: which fit, at which revision, of when, for whom. */
 export interface SheetStamp {
+  /** Names as the documents have them. */
   readonly fitName: string;
   readonly boatName: string;
   readonly athleteName: string;
@@ -9,6 +10,7 @@ export interface SheetStamp {
   readonly revision: number | null;
   /** The revision's mark, the same on every computer: see `revisionMark`. Left out for a draft. */
   readonly mark?: string;
+  /** What the revision was called when it was saved. */
   readonly revisionName: string;
   /** When that revision (or draft) was kept, ISO 8601; every date on the sheet is this one. */
   readonly keptAt: string;

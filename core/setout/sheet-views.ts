@@ -20,6 +20,7 @@ import { workParts } from './work-parts.ts';
 
 /** The stretch of boat that the views show, millimetres forward of the seat's mark. */
 export interface ViewStretch {
+  /** Negative where it begins behind the mark. */
   readonly aft: number;
   readonly fore: number;
 }
@@ -44,6 +45,7 @@ export function viewStretch(out: SeatSetOut, hull: Hull): ViewStretch {
   };
 }
 
+/** Places at which the hull is read. */
 function readings({ aft, fore }: ViewStretch): number[] {
   return Array.from({ length: READINGS }, (_, k) => aft + ((fore - aft) * k) / (READINGS - 1));
 }
@@ -107,6 +109,7 @@ export function profileView(out: SeatSetOut, hull: Hull, stretch: ViewStretch): 
   ];
 }
 
+/** A place as the view from the side has it: forward of the seat's mark, and up. */
 function seeSide({ work }: SeatSetOut, { x, z }: { x: number; z: number }): MillimetrePoint {
   return [millimetres(x - work.frame.stationX), millimetres(z)];
 }
@@ -120,6 +123,7 @@ function recessLevel({ fittings: { pad } }: SeatSetOut, floor: number): Millimet
   ];
 }
 
+/** The front foot's wedge from the side, where there is one. */
 function wedgeSide(foot: SeatSetOut['fittings']['foot'], floor: number): TemplateShape[] {
   const wedge = frontWedge(foot);
   if (wedge.kind !== 'wedge') return [];
@@ -173,6 +177,7 @@ function boardPlaces({ work }: SeatSetOut, { aft, fore }: ViewStretch): number[]
   return boardStations(work.boat.floorboard).map(within);
 }
 
+/** The board's outline in plan. */
 function boardFromAbove(out: SeatSetOut, stretch: ViewStretch): MillimetrePoint[] {
   const { boat, frame } = out.work;
   const port = boardPlaces(out, stretch).map(
@@ -184,6 +189,7 @@ function boardFromAbove(out: SeatSetOut, stretch: ViewStretch): MillimetrePoint[
   return [...port, ...port.map(([x, y]): MillimetrePoint => [x, -y]).reverse()];
 }
 
+/** The board's edge from the side, as thick as it is. */
 function boardFromSide(out: SeatSetOut, stretch: ViewStretch): MillimetrePoint[] {
   const { floorboard } = out.work.boat;
   const thick = millimetres(floorboard.thicknessM);

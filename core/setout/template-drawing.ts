@@ -41,10 +41,12 @@ export type TemplateLayer = (typeof TEMPLATE_LAYERS)[number];
 /** A dimension between two points of the drawing (millimetres at full size) with the figure that is written on it. */
 export interface Dimension {
   readonly kind: 'dimension';
+  /** What is measured, end to end, millimetres of the drawing. */
   readonly from: MillimetrePoint;
   readonly to: MillimetrePoint;
   /** How far to the left of from→to its line stands, millimetres on the paper; negative to the right. */
   readonly offset: number;
+  /** The figure as written. */
   readonly text: string;
   /** Where along from→to the figure stands, 0 to 1; left out, in the middle. Aside where an axis crosses the middle. */
   readonly figureAt?: number;
@@ -57,16 +59,19 @@ export type TemplateShape = PlainShape | Dimension;
 
 /** A drawing at full size. */
 export interface FullSizeDrawing {
+  /** What it is a template of. */
   readonly title: string;
   /** What x and y are, and from where the drawing is seen. */
   readonly seen: string;
   /** Which knee, which face is up, where bow and port lie; left out until it goes on paper. */
   readonly facing?: string;
+  /** All that is drawn, full size. */
   readonly shapes: readonly TemplateShape[];
 }
 
 /** One of a seat's templates. */
 export interface TemplateDrawing extends FullSizeDrawing {
+  /** Names its file. */
   readonly id: TemplateId;
 }
 
@@ -129,6 +134,7 @@ export function shifted(shapes: readonly TemplateShape[], by: MillimetrePoint): 
   return shapes.map((shape) => movedBy(shape, by));
 }
 
+/** A shape shifted, dimensions with their ends. */
 function movedBy(shape: TemplateShape, [dx, dy]: MillimetrePoint): TemplateShape {
   const move = ([x, y]: MillimetrePoint): MillimetrePoint => [x + dx, y + dy];
   if (shape.kind !== 'dimension') return placedShape(shape, move);

@@ -8,6 +8,7 @@ import type { SeatSetOut } from './set-out.ts';
 import type { TemplateDrawing } from './template-drawing.ts';
 import { TEMPLATE_IDS, type TemplateId } from './template-ids.ts';
 
+/** What draws each template; null where the fit has no use for it. */
 const MAKERS: Readonly<Record<TemplateId, (out: SeatSetOut) => TemplateDrawing | null>> = {
   'pad-recess': padRecessTemplate,
   'pad-block': padBlockTemplate,

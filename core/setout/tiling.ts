@@ -25,6 +25,7 @@ const AROUND_MM = 3;
 export interface Tile {
   /** Rows are lettered from the top, columns numbered from the left: A1, A2, B1 … */
   readonly name: string;
+  /** Counted from 0. */
   readonly column: number;
   readonly row: number;
   /** The part of the drawing in the tile's window, millimetres of the drawing. */
@@ -33,6 +34,7 @@ export interface Tile {
 
 /** A drawing laid out on pages at full size. */
 export interface Tiling {
+  /** The paper that it is printed on. */
   readonly page: PageSize;
   /** The window that the drawing shows through, millimetres from the page's top left corner. */
   readonly window: {
@@ -41,8 +43,10 @@ export interface Tiling {
     readonly width: number;
     readonly height: number;
   };
+  /** So many pages wide and high. */
   readonly columns: number;
   readonly rows: number;
+  /** Pages that show something, row by row. */
   readonly tiles: readonly Tile[];
   /** Crosses to lay neighbouring tiles over one another by, in the drawing's millimetres. */
   readonly registration: readonly MillimetrePoint[];
@@ -72,6 +76,7 @@ interface DrawnPart {
   readonly box: DrawingBounds;
 }
 
+/** All shapes, dimensions as the lines and figures that they are drawn by. */
 function partsOf(shapes: readonly TemplateShape[]): DrawnPart[] {
   return shapes
     .flatMap((shape) => (shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape]))
@@ -110,6 +115,7 @@ function ownOf(
   };
 }
 
+/** Whether a box lies wholly in a window. */
 function holds(shows: DrawingBounds, box: DrawingBounds): boolean {
   return box.minX >= shows.minX && box.maxX <= shows.maxX && box.minY >= shows.minY && box.maxY <= shows.maxY;
 }
@@ -129,6 +135,7 @@ export function showsIn(shape: TemplateShape, shows: DrawingBounds): boolean {
   return partsOf([shape]).some((part) => partShows(part, shows));
 }
 
+/** Whether anything of a part is seen in a window. */
 function partShows({ shape, box }: DrawnPart, shows: DrawingBounds): boolean {
   const apart =
     box.minX > shows.maxX || box.maxX < shows.minX || box.minY > shows.maxY || box.maxY < shows.minY;

@@ -5,9 +5,13 @@ import { revisionText, type SheetStamp, stampDay } from './sheet-stamp.ts';
 
 /** A cell of the title block: its share of the width, what it is, and two lines. */
 export interface TitleCell {
+  /** Width as a share of the title's. */
   readonly share: number;
+  /** Small, above. */
   readonly label: string;
+  /** What is read first. */
   readonly strong: string;
+  /** What stands under it. */
   readonly more: string;
 }
 

@@ -7,6 +7,7 @@ import { SHEET_TYPE } from './sheet-inks.ts';
 import { millimetres, writtenLength } from './sheet-length.ts';
 import { line, type MillimetrePoint, ring } from './template-drawing.ts';
 
+/** Usual scales of a lines plan, the largest that fits is taken. */
 const SCALES = [1 / 50, 1 / 100, 1 / 200] as const;
 /** Places along the hull where its sheer is read. */
 const READINGS = 60;

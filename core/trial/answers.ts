@@ -8,6 +8,7 @@ import type { Trial } from './observation.ts';
 export interface Moved {
   readonly quantity: QuantityId;
   readonly unit: Unit;
+  /** Before and after, in `unit`. */
   readonly from: number;
   readonly to: number;
 }
@@ -51,11 +52,16 @@ export function answersOf(trial: Trial, { tried, now }: { tried: Report; now: Re
   });
 }
 
+/**
+ * How fully one wish came true: 1 where the quantity moved by as much as is clearly felt, below 0 where it went the
+ * wrong way.
+ */
 function wishAnswered({ direction, clear }: Desire, was: number, is: number): number {
   if (direction === 'to zero') return (Math.abs(was) - Math.abs(is)) / clear;
   return ((is - was) * direction) / clear;
 }
 
+/** A quantity of a seat or else of the boat; null where it was not computed. */
 function readQuantity(quantities: readonly Quantity[], id: QuantityId, seat: number): number | null {
   return quantities.find((q) => q.id === id && (q.seat === seat || q.seat === null))?.value ?? null;
 }

@@ -1,6 +1,7 @@
 import type { QuantityId } from '../evaluation/quantities.ts';
 import type { BoatSign, BodyPlace, Observation } from './observation.ts';
 
+/** Degrees as radians. */
 const deg = (angle: number) => (angle * Math.PI) / 180;
 
 /** A quantity that should move, which way, and how much is a clear answer, in its SI unit. */
@@ -8,11 +9,13 @@ export interface Desire {
   readonly quantity: QuantityId;
   /** Greater, smaller, or nearer to zero from whichever side. */
   readonly direction: 1 | -1 | 'to zero';
+  /** A move of this size is clearly felt: SI, radians for angles. */
   readonly clear: number;
   /** The coaching reason: the message `desire.…` says it. */
   readonly reason: string;
 }
 
+/** A wish in one line. */
 const wish = (
   quantity: QuantityId,
   direction: Desire['direction'],
@@ -42,6 +45,7 @@ const OF_BODY: Readonly<Record<BodyPlace, readonly Desire[]>> = {
   frontFoot: [wish('frontShare', -1, 0.04, 'front-weight')],
 };
 
+/** The centre of mass over the centreline; 6 mm is clearly felt. */
 const LEVEL = wish('offCentre', 'to zero', 0.006, 'centred');
 
 /** What each sign of the boat asks for. Common coaching practice, no source. */

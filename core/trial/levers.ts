@@ -29,6 +29,7 @@ export type Cause =
 /** A coordinate that a coach would move for it, and which way; 0 where the model says which. */
 export interface Lever {
   readonly coordinate: FittingCoordinate;
+  /** +1 raises the coordinate, −1 lowers it, 0 tries both ways. */
   readonly direction: 1 | -1 | 0;
   /** 2: the first thing to try; 1: what comes after it. */
   readonly weight: 1 | 2;
@@ -36,12 +37,16 @@ export interface Lever {
 
 /** What a sign most likely comes from, and what is moved for it. */
 export interface CausesAndLevers {
+  /** What may lie behind it, the likeliest first. */
   readonly causes: readonly Cause[];
+  /** What a coach would move, the first to try first. */
   readonly levers: readonly Lever[];
 }
 
+/** A coordinate and the way to move it. */
 type Listed = readonly [coordinate: FittingCoordinate, direction: Lever['direction']];
 
+/** Causes with their levers: those to try first, then the others. */
 function entry(causes: readonly Cause[], first: readonly Listed[], then: readonly Listed[]): CausesAndLevers {
   const lever =
     (weight: Lever['weight']) =>
@@ -161,6 +166,7 @@ const OF_BODY: Readonly<Record<BodyPlace, CausesAndLevers>> = {
   ),
 };
 
+/** What to look at where a boat pulls to either side. */
 const OFF_CENTRE = entry(
   ['weightOffCentre'],
   [['kneePad.outM', 0]],

@@ -41,6 +41,7 @@ export const BOAT_SIGNS = [
   'frontFootSlips',
 ] as const;
 
+/** 1 a little, 2 clearly, 3 so that it cannot go on. */
 const strength = z.int().min(1).max(3);
 
 /** One observation of a trial: on the body, or of the boat; strength 1 slight, 2 moderate, 3 strong. */
@@ -66,10 +67,15 @@ export const trialSchema = z.strictObject({
   notes: note.default(''),
 });
 
+/** One thing that the paddler felt or the coach saw. */
 export type Observation = z.infer<typeof observationSchema>;
+/** An outing in a setting: who sat where, on which day, and what was observed. */
 export type Trial = z.infer<typeof trialSchema>;
+/** Where in the body something was felt. */
 export type BodyPlace = (typeof BODY_PLACES)[number];
+/** What was felt there. */
 export type BodyFeeling = (typeof BODY_FEELINGS)[number];
+/** What the boat did. */
 export type BoatSign = (typeof BOAT_SIGNS)[number];
 
 /** Feelings that mean: stop, change the fit, and see a clinician if they last. */

@@ -1,5 +1,6 @@
 import { CHINESE_PAIN, PAIN_WORDS, type PainWords } from './pain-table.ts';
 
+/** All lists at once: coaches mix languages, and a note does not say in which it was written. */
 const LANGUAGES: readonly PainWords[] = Object.values(PAIN_WORDS);
 
 /** A negation holds for so many words after it. */
@@ -35,6 +36,7 @@ function folded(text: string): string {
     .replaceAll('ß', 'ss');
 }
 
+/** What one clause says of pain: a word for it counts unless it is taken back, before or after it. */
 function inClause(clause: string): SaidOfPain {
   const words = clause.match(/[\p{L}\p{N}]+/gu) ?? [];
   let negated = false;
@@ -51,6 +53,7 @@ function inClause(clause: string): SaidOfPain {
   return perhaps ? 'perhaps' : null;
 }
 
+/** Whether a word begins like one for pain, and not like "painless". */
 function isPain(word: string): boolean {
   return begins(word, 'pain') && !begins(word, 'free');
 }
@@ -63,6 +66,7 @@ function isTakenBack(words: readonly string[], at: number): boolean {
   return words.slice(at + 1, at + 3).some((word) => isIn(word, 'notAfter'));
 }
 
+/** Whether any language's list has the word. */
 function isIn(word: string | undefined, list: 'not' | 'notAfter' | 'only' | 'and'): boolean {
   return word !== undefined && LANGUAGES.some((language) => language[list].includes(word));
 }
@@ -74,6 +78,7 @@ function begins(word: string, list: 'pain' | 'free' | 'perhaps'): boolean {
   );
 }
 
+/** The same for Chinese, which has no spaces: a word for pain counts unless a "not" stands just before it. */
 function inChinese(text: string): SaidOfPain {
   const plain = CHINESE_PAIN.free.reduce((rest, word) => rest.replaceAll(word, ''), text);
   const not = new RegExp(`(?:${CHINESE_PAIN.not.join('|')})[\\p{Script=Han}]{0,3}$`, 'u');

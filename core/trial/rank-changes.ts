@@ -36,6 +36,10 @@ export interface RankedChange {
   readonly relevance: number;
   /** What it rests on: the model, or practice alone where the model sees no clear effect on what was observed. */
   readonly basis: 'model' | 'practice';
+  /**
+   * What it gains over all observations, less what it costs elsewhere; of equal relevance, the higher is listed
+   * first.
+   */
   readonly score: number;
 }
 
@@ -98,6 +102,7 @@ function relevantFirst(a: RankedChange, b: RankedChange): number {
   return b.relevance - a.relevance || Number(a.worsens) - Number(b.worsens) || b.score - a.score;
 }
 
+/** Changes that gain next to nothing, or cost more than they bring, are not offered. */
 function isWorthSaying({ score, gains, relevance }: RankedChange): boolean {
   const most = Math.max(...gains);
   return (score > 0 && most >= WORTH_SAYING) || (relevance > 0 && most >= LEVER_WORTH && score > -MOST_COST);
@@ -122,15 +127,23 @@ function isFirstLever(observation: Observation, { coordinate, from, to }: Ranked
   return lever !== undefined && lever.weight === 2 && lever.direction === Math.sign(to - from);
 }
 
+/** What every trial move is judged by. */
 interface Work {
   readonly evaluator: Evaluator;
   readonly fit: Fit;
   readonly trial: Trial;
+  /** The report of the setting as it is now. */
   readonly before: Report;
+  /** The report of the setting that was on the water. */
   readonly tried: Report;
+  /** What has been answered between the two. */
   readonly soFar: readonly Answer[];
 }
 
+/**
+ * One coordinate moved by some of its steps, onto its grain or hole; null where it would pass an end of its rule or
+ * rail.
+ */
 function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): RankedChange | null {
   const { evaluator, fit, trial, before } = work;
   const from = coordinateOf(fit.seats[trial.seat]!, coordinate);

@@ -18,10 +18,13 @@ const MOST_PANELS = 40;
 
 /** How far one panel may be off: a share of the integral, or so much, whichever is more. */
 export interface Tolerance {
+  /** Share of the whole integral. */
   readonly relative: number;
+  /** Units of the integral; whichever allows more counts. */
   readonly absolute: number;
 }
 
+/** What the error of one interval may be. */
 const allowed = ({ relative, absolute }: Tolerance, sum: number) =>
   Math.max(relative * Math.abs(sum), absolute, Number.MIN_VALUE);
 
@@ -44,6 +47,7 @@ export function integrateToInfinity(f: (u: number) => number, asked: Tolerance):
   return sum;
 }
 
+/** Halves an interval until its error is allowed, or it has been halved often enough. */
 function adaptive(
   f: (u: number) => number,
   { from, to }: { from: number; to: number },
@@ -60,6 +64,9 @@ function adaptive(
 const ERROR_POWER = 1.5;
 const ERROR_SCALE = 200;
 
+/**
+ * The integral over one interval by 15 points, and its error, told by the 7 of them that make a Gauss rule.
+ */
 function kronrod(f: (u: number) => number, from: number, to: number) {
   const [half, middle] = [(to - from) / 2, (to + from) / 2];
   const values = new Float64Array(2 * NODES.length);

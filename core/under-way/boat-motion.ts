@@ -4,6 +4,7 @@ import type { StripSums } from './strips.ts';
 
 /** What moves: masses, stiffness and the water's answer. About mid-length at the water plane; x forward, z up, bow up positive. SI. */
 export interface MovingBoat {
+  /** Boat, crew and paddles. */
   readonly massKg: number;
   /** Σ m·x, Σ m·z (kg·m) and Σ m·(x² + z²) (kg·m²) of everything aboard at rest. */
   readonly momentX: number;
@@ -22,8 +23,11 @@ export interface MovingBoat {
 
 /** Amplitudes of the forces of one harmonic: surge and heave in N, pitch in N·m. */
 export interface ForceAmplitudes {
+  /** Along the course, N. */
   readonly surge: Complex;
+  /** Up, N. */
   readonly heave: Complex;
+  /** Bow up, N·m. */
   readonly pitch: Complex;
 }
 

@@ -32,9 +32,13 @@ const DOUBTS: readonly {
 
 /** The bow through one stroke, metres over where it lies at rest with the crew ready; from the catch on, even instants. */
 export interface BowMotion {
+  /** It is a model's, never measured. */
   readonly kind: 'estimate';
+  /** Seconds. */
   readonly strokePeriod: number;
+  /** Seconds: how fast the boat would bob by itself, told by its stiffness and the water it takes along. */
   readonly naturalPeriods: { readonly heave: number; readonly pitch: number };
+  /** Its height at each instant. */
   readonly bow: readonly number[];
   /** One standard deviation of each. */
   readonly sd: readonly number[];
@@ -94,11 +98,13 @@ export function bowMotion(crew: StrokeCrew, afloat: Afloat, question: BowQuestio
   };
 }
 
+/** The water's answer with its two parts off by factors: how doubts of strip theory are tried. */
 const scaled = ({ added, damping }: StripSums, byAdded: number, byDamping: number): StripSums => ({
   added: [added[0] * byAdded, added[1] * byAdded, added[2] * byAdded],
   damping: [damping[0] * byDamping, damping[1] * byDamping, damping[2] * byDamping],
 });
 
+/** All that does not change through a stroke. */
 function movingBoat(
   crew: StrokeCrew,
   {
@@ -130,6 +136,7 @@ function movingBoat(
   };
 }
 
+/** A stroke that is to be answered: what pushes, how fast, and where the bow's highest point lies. */
 interface Driven {
   readonly instants: readonly Instant[];
   readonly omega: number;

@@ -1,6 +1,8 @@
 /** A complex number. */
 export interface Complex {
+  /** Real part. */
   readonly re: number;
+  /** Imaginary part. */
   readonly im: number;
 }
 

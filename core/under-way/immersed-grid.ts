@@ -4,7 +4,9 @@ import type { Attitude, ImmersedProperties } from '../hydrostatics/afloat.ts';
 
 /** Stations and depths that a hull is read at for its waves. */
 export interface GridSize {
+  /** Places along the boat, ends included. */
   readonly stations: number;
+  /** Levels under water, surface included. */
   readonly depths: number;
 }
 
@@ -15,8 +17,11 @@ export interface GridSize {
  * at the surface.
  */
 export interface ImmersedGrid {
+  /** Place along the boat, metres. */
   readonly x: Float64Array;
+  /** Depths from the deepest to the surface, metres, none above 0. */
   readonly z: Float64Array;
+  /** Areas station by station, each from the deepest depth to the surface, m². */
   readonly area: Float64Array;
 }
 
@@ -44,6 +49,7 @@ export function immersedGrid(
   return { x, z, area };
 }
 
+/** Depth of the deepest point under water, metres. */
 function greatestDepth(
   hull: Hull,
   {
@@ -60,6 +66,7 @@ function greatestDepth(
   return deepest;
 }
 
+/** One section as lofted, and its breadths at the grid's levels. */
 interface WetSection {
   readonly y: Float64Array;
   readonly heights: Float64Array;

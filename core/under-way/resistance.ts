@@ -7,12 +7,14 @@ import { waveResistance } from './wave-resistance.ts';
 
 /** How the hull lies and what it runs through. SI; trim in radians, positive bow up. */
 export interface Running {
+  /** Attitude as `Afloat` gives it. */
   readonly draft: number;
   readonly trim: Radians;
   /** Positive starboard down; 0 unless given. It counts for wetted surface only. */
   readonly heel?: Radians;
   /** Speed through still water, m/s. */
   readonly speed: number;
+  /** kg/m³. */
   readonly waterDensity: number;
   /** m²/s: `kinematicViscosity` gives it. */
   readonly kinematicViscosity: number;
@@ -26,10 +28,12 @@ export interface Running {
 
 /** Newtons. `sd` is the standard deviation of the total: of the formulas, not of the hull's own shape. */
 export interface Resistance {
+  /** Newtons each. */
   readonly friction: number;
   readonly wave: number;
   readonly air: number;
   readonly total: number;
+  /** One standard deviation of the total. */
   readonly sd: number;
   /** Square metres. */
   readonly wettedSurface: number;
@@ -47,6 +51,7 @@ const AIR_DENSITY = 1.225;
 /** Waves are told to this share of friction, where that is less sharp than their own tolerance. */
 const NEGLIGIBLE = 1e-4;
 
+/** As fine as the figures settle within their doubt. */
 const GRID: GridSize = { stations: 81, depths: 21 };
 
 /**

@@ -4,18 +4,22 @@ import { waveSource } from './wave-source.ts';
 
 /** The immersed half of a section: y ≥ 0 and z ≤ 0 from keel to waterline, metres, the water plane at z = 0. */
 export interface WetHalf {
+  /** From keel to waterline: half breadth and height over the surface, metres; under water z is negative. */
   readonly y: Float64Array | readonly number[];
   readonly z: Float64Array | readonly number[];
 }
 
 /** Heave of a section per metre of length and kg/m³ of water: added mass in m² and damping in m²/s. */
 export interface HeaveCoefficients {
+  /** m²: times the water's density, kg per metre of length. */
   readonly addedMass: number;
+  /** m²/s: times the water's density, N·s/m per metre of length; from the pressure on the section. */
   readonly damping: number;
   /** The damping again, from the waves far away: it tells how well the section is resolved. */
   readonly farDamping: number;
 }
 
+/** One straight piece of the section: its middle and length, metres. */
 interface Panel {
   readonly y: number;
   readonly z: number;
@@ -70,6 +74,7 @@ export function sectionHeave(
   return { addedMass: -re, damping: omega * im, farDamping: omega * (farRe ** 2 + farIm ** 2) };
 }
 
+/** A vector's part along the panel's normal. */
 const along = (panel: Panel, y: number, z: number) => panel.normalY * y + panel.normalZ * z;
 
 /** Straight panels of the half contour, keel first; those of no length are left out. */

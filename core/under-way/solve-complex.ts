@@ -38,11 +38,13 @@ export function solveComplex(matrix: readonly Complex[], right: readonly Complex
   return x.map((each, i) => over(each, { re: re[i * n + i]!, im: im[i * n + i]! }));
 }
 
+/** a − f·b. */
 const minus = (a: Complex, f: Complex, b: Complex): Complex => ({
   re: a.re - (f.re * b.re - f.im * b.im),
   im: a.im - (f.re * b.im + f.im * b.re),
 });
 
+/** a / b. */
 const over = (a: Complex, b: Complex): Complex => {
   const square = b.re ** 2 + b.im ** 2;
   return { re: (a.re * b.re + a.im * b.im) / square, im: (a.im * b.re - a.re * b.im) / square };

@@ -10,14 +10,19 @@ const PANELS = 14;
 
 /** One immersed section and the length of hull it stands for, metres. */
 export interface Strip {
+  /** Middle of the strip, metres, boat frame. */
   readonly x: number;
+  /** Along the boat, metres. */
   readonly length: number;
+  /** Half its section under water. */
   readonly half: WetHalf;
 }
 
 /** Sums over the strips of added mass a and damping b per metre: Σ c·xⁿ·dx for n = 0, 1, 2, with the water's density in. */
 export interface StripSums {
+  /** Σ over strips of added mass times 1, x and x². */
   readonly added: readonly [number, number, number];
+  /** The same of damping. */
   readonly damping: readonly [number, number, number];
 }
 
@@ -74,6 +79,7 @@ function wetHalf({ y, z }: { y: Float64Array; z: Float64Array }, water: number):
   return evenly(wetY, wetZ);
 }
 
+/** A section's outline with points evenly along it. */
 function evenly(y: readonly number[], z: readonly number[]): WetHalf {
   if (y.length < 2) return { y: [], z: [] };
   const along = [0];

@@ -26,6 +26,7 @@ export interface Instant {
   readonly momentZ: number;
   /** x and z of every mass, in the same order at every instant. */
   readonly places: readonly { readonly mass: number; readonly x: number; readonly z: number }[];
+  /** Forces of all blades together, N. */
   readonly forward: number;
   readonly up: number;
   /** Moment of the blades' forces. */
@@ -44,6 +45,7 @@ export function strokeInstants(
   return Array.from({ length: count }, (_, i) => instantAt(crew, afloat, { time: i / count, shape }));
 }
 
+/** Everybody aboard at one time of the stroke: masses, and what the blades push. */
 function instantAt(
   crew: StrokeCrew,
   afloat: Afloat,

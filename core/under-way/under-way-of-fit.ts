@@ -15,8 +15,11 @@ import { AIR_DRAG_AREA, FORM_FACTOR, type Resistance, towed, WAVE_DOUBT } from '
 
 /** What the tab is asked: a speed in m/s, and the water's depth in metres (null: deep). */
 export interface UnderWayQuestion {
+  /** Metres in a second, in still water. */
   readonly speed: number;
+  /** Depth of the water, metres; null for deep. */
   readonly depth: number | null;
+  /** Strokes in a minute. */
   readonly ratePerMin: number;
   /** Another state of the fit to compare with. */
   readonly against?: { readonly fit: Fit; readonly report: Report } | null;
@@ -34,7 +37,9 @@ export const usualSpeed = (seats: number): number =>
 
 /** What one change costs against this setting at the same power. Newtons and seconds; positive is slower. */
 export interface Cost {
+  /** What is changed. */
   readonly of: CostOf;
+  /** What the change adds to the resistance at the speed asked for. */
   readonly newtons: number;
   /** Standard deviation of `newtons`: what both share cancels. */
   readonly sd: number;
@@ -48,9 +53,13 @@ export interface Cost {
 
 /** What the water says of a setting. */
 export interface UnderWay {
+  /** The speed asked for. */
   readonly speed: number;
+  /** Resistance there. */
   readonly at: Resistance;
+  /** Resistance over a usual range of speeds. */
   readonly curve: readonly (Resistance & { readonly speed: number })[];
+  /** What small changes cost. */
   readonly costs: readonly Cost[];
   /** The bow through one stroke; null where nobody paddles. */
   readonly bow: BowMotion | null;
@@ -117,6 +126,7 @@ export function towedFit(
   return lying && towedAt(lying, lying.afloat);
 }
 
+/** How the boat lies, and in what water. */
 interface Lying {
   readonly crew: StrokeCrew;
   readonly hull: Hull;
@@ -129,6 +139,7 @@ interface Lying {
   readonly depth: number | undefined;
 }
 
+/** Null where the boat does not float. */
 function lyingOf(fit: Fit, report: Report, depth: number | null): Lying | null {
   const afloat = report.afloat.ready;
   if (afloat.kind !== 'afloat') return null;
@@ -149,6 +160,7 @@ function lyingOf(fit: Fit, report: Report, depth: number | null): Lying | null {
   };
 }
 
+/** Resistance at any speed, in the attitude given. */
 function towedAt(lying: Lying, { draft, trim, heel }: Afloat) {
   return towed(lying.hull, {
     draft,
@@ -186,12 +198,16 @@ export function costOf({ of, at, changed, speed, watts }: CostQuestion): Cost {
 /** Resistance now, that of the changed boat by speed, the speed in m/s and the power in watts. */
 export interface CostQuestion {
   readonly of: CostOf;
+  /** As it is. */
   readonly at: Resistance;
+  /** As it would be, at any speed. */
   readonly changed: (speed: number) => Resistance;
   readonly speed: number;
+  /** Power that goes into the resistance as it is. */
   readonly watts: number;
 }
 
+/** The curve's speeds, evenly spaced, ends included. */
 function speeds(): number[] {
   const count = Math.round((CURVE.to - CURVE.from) / CURVE.step) + 1;
   return Array.from({ length: count }, (_, i) => CURVE.from + i * CURVE.step);

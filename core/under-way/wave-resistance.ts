@@ -5,8 +5,11 @@ import { waveNumber } from './wave-number.ts';
 
 /** Speed in m/s, density in kg/m³, depth of the water in metres (undefined: deep). */
 export interface Wavy {
+  /** Metres in a second. */
   readonly speed: number;
+  /** kg/m³. */
   readonly waterDensity: number;
+  /** Metres; deep unless given. */
   readonly depth?: number;
   /** Relative tolerance of the integral over wave directions. */
   readonly tolerance?: number;
@@ -64,6 +67,7 @@ function depthFactor(k: number, depth: number | undefined): number {
   return 1 / (Math.tanh(kh) * bracket);
 }
 
+/** One of the waves that move with the boat. */
 interface Wave {
   /** Wave number, and its part along the course, per metre. */
   readonly k: number;

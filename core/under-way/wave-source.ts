@@ -2,6 +2,7 @@ import { type Complex, scaledExponentialIntegral } from './exponential-integral.
 
 /** A straight piece of a contour: its middle, length, and unit normal into the water. Metres. */
 export interface SourcePanel {
+  /** Middle of a straight piece of the section, metres; z is negative under water. */
   readonly y: number;
   readonly z: number;
   readonly length: number;
@@ -11,6 +12,7 @@ export interface SourcePanel {
 
 /** Potential of a panel of unit strength at a point, and its slopes across and up. */
 export interface Influence {
+  /** Potential, and its slopes across and up. */
   readonly phi: Complex;
   readonly y: Complex;
   readonly z: Complex;
