@@ -7,7 +7,7 @@ import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS } from './class-limits.ts';
 import { type Finding, type Quantity, SEVERITIES } from './finding.ts';
 import { PERSONAL_LIMIT, withPersonalLimits } from './personal-limits.ts';
-import { distanceToBand, judgedOf, probabilityOutside, severityOf } from './probability.ts';
+import { distanceToBand, judgedOf, probabilityOutside, severityOf, shownOf } from './probability.ts';
 import { findQuantity, quantityDefinition } from './quantities.ts';
 import { keyOf } from './value-table.ts';
 
@@ -106,8 +106,9 @@ interface Judgement {
 
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | undefined): void {
   if (!quantity) return;
-  const { value, sd, unit, seat, uninformed, byHull, unreached, range } = quantity;
+  const { unit, seat, uninformed, byHull, unreached, range } = quantity;
   const { min, max, stopMin, stopMax, source, sourceKey, reason } = rule;
+  const { value, sd } = shownOf(quantity);
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
   const inBand = distanceToBand(judged.value, rule) <= 0;

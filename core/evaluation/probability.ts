@@ -47,6 +47,17 @@ export function judgedOf({ value, sd, judged }: Pick<Quantity, 'value' | 'sd' | 
 }
 
 /**
+ * What is shown of a quantity: its value and spread; of a reach that is cut at 0 the whole distance, negative by what is to spare. "0 mm
+ * ± 0 mm" of a limb that reaches by 5 ± 2 cm would hide both.
+ */
+export function shownOf({ value, sd, judged }: Pick<Quantity, 'value' | 'sd' | 'judged'>): {
+  readonly value: number;
+  readonly sd: number | null;
+} {
+  return judged?.smooth ? judged : { value, sd };
+}
+
+/**
  * Probability that a normally spread value lies outside a band: below its lower edge or above its upper one. Without doubt 0 or 1,
  * a value on an edge counting as inside. A value at an edge gives 0.5, one spread inside it 0.16.
  */

@@ -53,7 +53,12 @@ export function forceNote(out: SeatSetOut): string[] {
   const count = fixingsOf(out.work).filter(({ block }) => block === 'kneePad').length;
   const { eachN, holdsN, margin } = padForce(out.work, count);
   if (margin === null) return [];
-  const values = { each: toTens(eachN), holds: toTens(holdsN), margin: words.number(margin, 1), count };
+  const values = {
+    each: toTens(eachN),
+    holds: toTens(holdsN),
+    margin: words.number(margin, margin < 10 ? 1 : 0),
+    count,
+  };
   return [words.say(margin < 2 ? 'work-note.margin.thin' : 'work-note.margin', values)];
 }
 

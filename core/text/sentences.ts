@@ -40,7 +40,7 @@ export function findingTitle(finding: Finding, words: Words, format: FormatValue
   if (fromMiddleM !== undefined)
     return words.say('finding-title.middle', { name, value: text, middle: signed(fromMiddleM) });
   if (range) {
-    const [least, most] = [format(range.least, unit), format(range.most, unit)];
+    const [least, most] = [format(range.least, unit, how), format(range.most, unit, how)];
     return words.say('finding-title.range', { name, value: text, least, most });
   }
   if (half === undefined) return words.say('finding-title.plain', { name, value: text });

@@ -21,6 +21,8 @@ const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
   offCentre: 'sides',
   steadyMoment: 'sides',
   hipFlexorStretch: 'to-spare',
+  rearReach: 'to-spare',
+  frontReach: 'to-spare',
   supportMargin: 'outside',
   trunkPitch: 'back',
   trunkRoll: 'away',

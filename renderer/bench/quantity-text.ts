@@ -1,20 +1,21 @@
 import type { Format } from '../../app/language/format.ts';
 import type { Quantity } from '../../core/evaluation/finding.ts';
-import { SIGMAS_95 } from '../../core/evaluation/probability.ts';
+import { SIGMAS_95, shownOf } from '../../core/evaluation/probability.ts';
 import { isYesOrNo } from '../../core/text/sentences.ts';
 import { say } from '../language/messages.ts';
 import { rangeText } from '../language/range-text.ts';
 import { signedText } from '../language/sentences.ts';
 
 /** A value of the report as a person reads it; with its range where it has one: "64 % (55–71 %)". */
-export function quantityText({ id, value, sd, unit, unreached, range }: Quantity, format: Format): string {
+export function quantityText(quantity: Quantity, format: Format): string {
+  const { id, unit, unreached, range } = quantity;
+  const { value, sd } = shownOf(quantity);
   if (unreached) return say('values.unreached');
   if (id === 'strapReleases') return say(`measures.strap.${strapKind(value)}`);
   if (isYesOrNo(id)) return say(value >= 0.5 ? 'values.yes' : 'values.no');
-  const text = signedText({ id, value, unit }, (size) =>
-    format.quantity(id)(size, unit, { half: halfOf(sd) }),
-  );
-  return range ? `${text} (${rangeText({ range, unit }, format.quantity(id))})` : text;
+  const write = (size: number) => format.quantity(id)(size, unit, { half: halfOf(sd) });
+  const text = signedText({ id, value, unit }, write);
+  return range ? `${text} (${rangeText({ range, unit }, write)})` : text;
 }
 
 const halfOf = (sd: number | null) => (sd === null ? undefined : SIGMAS_95 * sd);

@@ -15,7 +15,12 @@ const newtonsOf = async (row: string) => {
 beforeAll(async () => {
   program = await startProgram();
   page = await program.openBrowser();
-  const { id } = await callFromPage(page, 'fits.create', { fit: { ...exampleFit(), name: 'Under way' } });
+  const fit = { ...exampleFit(), name: 'Under way' };
+  const { id } = await callFromPage(page, 'fits.create', { fit });
+  await callFromPage(page, 'revisions.save', { fitId: id, fit, name: 'First', reason: '' });
+  const [seat] = fit.seats;
+  const back = { ...seat!, kneePad: { ...seat!.kneePad, aftM: seat!.kneePad.aftM + 0.03 } };
+  await callFromPage(page, 'drafts.save', { id, fit: { ...fit, seats: [back] } });
   await goTo(page, `#/fits/${id}`);
   await page.getByRole('tab', { name: 'Under way' }).click();
 });
@@ -27,6 +32,10 @@ describe('what the water says', () => {
     const [mass, bow] = [await newtonsOf('10.0 kg more on board'), await newtonsOf('bow 35 mm higher')];
     expect(mass).toBeGreaterThan(2);
     expect(Math.abs(bow)).toBeLessThan(mass / 3);
+  });
+
+  it('holds the setting against the first revision while none is compared: 3 cm of pad are no matter of speed', async () => {
+    expect(Math.abs(await newtonsOf('revision 1'))).toBeLessThan(1);
   });
 
   it('follows the speed', async () => {

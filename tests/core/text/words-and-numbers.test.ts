@@ -209,6 +209,15 @@ describe('where the words were wrong', () => {
     expect(of(seat, 'rearReach').value).toBeGreaterThan(0.1);
   });
 
+  it('a leg that reaches has so much to spare, with its doubt, not 0 mm ± 0 mm', () => {
+    const reach = of(exampleSeat(), 'frontReach');
+    expect(reach.value).toBeLessThan(-0.02);
+    expect(reach.sd).toBeGreaterThan(0.005);
+    expect(findingTitle(reach)).toMatch(
+      /^Gap to the front foot’s place none, [1-9]\d+ mm to spare ± [1-9]\d* mm$/,
+    );
+  });
+
   it('a mark that is not amidships: both distances, and neither called the other', () => {
     const marked = of(exampleSeat(), 'padAft', 0.05);
     expect(findingTitle(marked)).toBe('Knee aft of the seat’s mark 17.5 cm; from the boat’s middle 12.5 cm');

@@ -1,6 +1,6 @@
 import type { Format } from '../../../../app/language/format.ts';
 import type { Finding } from '../../../../core/evaluation/finding.ts';
-import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import { SIGMAS_95, shownOf } from '../../../../core/evaluation/probability.ts';
 import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { isYesOrNo } from '../../../../core/text/sentences.ts';
@@ -99,8 +99,9 @@ function Band({ id, report, format }: Row) {
 /** Half the width of a value's 95 % interval, in words; empty where there is none to tell. */
 function halfOf({ id, report, format }: Row, seat: number): string {
   const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
-  if (!quantity?.sd || isYesOrNo(id)) return '';
-  const half = SIGMAS_95 * quantity.sd;
+  const sd = quantity && shownOf(quantity).sd;
+  if (!sd || isYesOrNo(id)) return '';
+  const half = SIGMAS_95 * sd;
   return say('crew.bands.sure', { half: format.quantity(id)(half, quantity.unit, { half }) });
 }
 

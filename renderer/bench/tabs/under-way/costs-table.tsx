@@ -50,10 +50,12 @@ export function CostsTable({
   );
 }
 
-/** A difference and twice its standard deviation, to a tenth. */
+/** A difference and twice its standard deviation, to a tenth; of a doubt under that the difference alone. */
 function withDoubt(value: number, sd: number, format: Format): string {
+  const shown = format.number(value, { decimals: 1, signed: true, half: 2 * sd });
+  if (2 * sd < 0.05) return shown;
   return say('under-way.with-doubt', {
-    value: format.number(value, { decimals: 1, signed: true, half: 2 * sd }),
+    value: shown,
     doubt: format.number(2 * sd, { decimals: 1, half: 2 * sd }),
   });
 }

@@ -13,6 +13,7 @@ import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { SelectField } from '../../../ui/fields/select-field.tsx';
 import { useFit } from '../../bench-context.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
+import { useTried } from '../trials/use-tried.ts';
 import { BowThroughStroke } from './bow-through-stroke.tsx';
 import { CostsTable } from './costs-table.tsx';
 import { ResistancePlot } from './resistance-plot.tsx';
@@ -31,14 +32,19 @@ type CourseChoice = (typeof CHOICES)[number];
 const courseName = (course: CourseChoice, format: Format) =>
   `${format.number(Number(course), { decimals: 0 })} m`;
 
-/** The tab of the margin for what the water says: resistance over speed, and what changes it. */
-export function UnderWayTab({ compared }: BenchTabProps) {
+/**
+ * The tab of the margin for what the water says: resistance over speed, and what changes it. The setting is held against the revision
+ * that is compared, else against the first of its revisions.
+ */
+export function UnderWayTab({ compared, revisions }: BenchTabProps) {
   const fit = useFit((state) => state.fit);
   const [speed, setSpeed] = useState(usualSpeed(fit.seats.length));
   const [depth, setDepth] = useState<DepthChoice>('deep');
   const [course, setCourse] = useState<CourseChoice>('1000');
   const format = useFormat();
-  const against = compared?.fit ?? null;
+  const first = useTried(compared ? null : (revisions.at(-1)?.id ?? null)) ?? null;
+  const other = compared ?? first;
+  const against = other?.fit ?? null;
   const question = useMemo(
     () => ({ fit, speed, depth: depth === 'deep' ? null : Number(depth), against }),
     [fit, speed, depth, against],
@@ -73,7 +79,7 @@ export function UnderWayTab({ compared }: BenchTabProps) {
         />
       </div>
       {state.kind === 'done' ? (
-        <Found found={state.result} course={course} comparedNumber={compared?.revision.number ?? null} />
+        <Found found={state.result} course={course} comparedNumber={other?.revision.number ?? null} />
       ) : (
         <p className="note-looking">{say('proposal.working')}</p>
       )}

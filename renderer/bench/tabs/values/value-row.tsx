@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 
-import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import { SIGMAS_95, shownOf } from '../../../../core/evaluation/probability.ts';
 import { isQuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { useFormat } from '../../../display/use-display.ts';
@@ -65,8 +65,9 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
   const finding = useFit(({ report }) => findingOf(report, id, seat));
   const definition = quantityDefinition(id);
   if (!quantity) return null;
-  const half = SIGMAS_95 * (quantity.sd ?? 0);
-  const sure = quantity.sd
+  const { sd } = shownOf(quantity);
+  const half = SIGMAS_95 * (sd ?? 0);
+  const sure = sd
     ? say('values.sure.text', { half: write(half, quantity.unit, { half }) })
     : say('values.sure.as-set');
   return (

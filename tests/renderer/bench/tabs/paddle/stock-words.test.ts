@@ -13,7 +13,7 @@ import { readForm } from '../../../../../renderer/ui/form/form-rules.ts';
 import { exampleFit, exampleSeat } from '../../../../core/example/example-fit.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
-const spaced = (text: string) => text.replaceAll('\u{202f}', ' ');
+const spaced = (text: string) => text.replaceAll(/[\u{202f}\u{a0}]/gu, ' ');
 const fit = exampleFit();
 const report = evaluateFit(fit);
 const paddleIn = (of: typeof fit) => {
