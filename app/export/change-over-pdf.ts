@@ -23,6 +23,9 @@ const FOOT_MM = 8;
 /** Room for the small plan of the board under the rows, millimetres. */
 const PLAN_MM = 46;
 
+/** Lines of the floorboard that the card's small plan shows: its edges, the centreline, rails. */
+const ON_CARD: ReadonlySet<string> = new Set(['outline', 'centreline', 'fitting']);
+
 /** Holes closer on the card than a number is wide, millimetres. */
 const CROWDED_MM = 6;
 
@@ -53,10 +56,11 @@ export function* changeOverPdf(card: Card): Generator<void, PrintedPdf> {
   const room = page.height - 2 * MARGIN_MM - HEAD_MM - PLAN_MM - FOOT_MM;
   const perPage = Math.max(1, Math.floor(room / ROW_MM));
   const pages = Math.ceil(plan.people.length / perPage);
+  const onRails = plan.people.some(({ padRailsXM, restRailsXM }) => padRailsXM ?? restRailsXM);
   for (let at = 0; at < pages; at++) {
     pdf.addPage(page);
     const width = page.width - 2 * MARGIN_MM;
-    drawHead(pdf, { title, width, words });
+    drawHead(pdf, { title, width, words, onRails });
     for (const [k, person] of plan.people.slice(at * perPage, (at + 1) * perPage).entries()) {
       const top = MARGIN_MM + HEAD_MM + k * ROW_MM;
       drawRow(pdf, person, { place: at * perPage + k, top, width, words });
@@ -83,10 +87,11 @@ const COLUMNS = { name: 0.09, pad: 0.5, rest: 0.76 } as const;
 
 function drawHead(
   pdf: SheetPdf,
-  { title, width, words }: { title: string; width: number; words: Words },
+  { title, width, words, onRails }: { title: string; width: number; words: Words; onRails: boolean },
 ): void {
   fittedText(pdf, title, { at: [MARGIN_MM, MARGIN_MM + 7], width, size: 8, weight: 'strong', tag: 'H1' });
-  fittedText(pdf, words.say('board.paper.how'), {
+  const how = ['board.paper.how', ...(onRails ? ['board.paper.rails' as const] : [])] as const;
+  fittedText(pdf, words.sentences(how.map((key) => words.say(key))), {
     at: [MARGIN_MM, MARGIN_MM + 13.5],
     width,
     size: 3.6,
@@ -155,12 +160,16 @@ function drawPlan(
       box.top + 2 + (maxY - y) * scale,
     ] as const;
   for (const edge of edges) {
-    if (edge.role !== 'outline' && edge.role !== 'centreline') continue;
+    if (!ON_CARD.has(edge.role)) continue;
     const { ink, width, dash } = LAYER_STYLES[edge.role];
     for (const points of edge.lines.map(pointsOf)) {
       pdf.path(points.map(place), { stroke: ink, width: width / 2, dash });
     }
   }
+  const bow = place([maxX, 0]);
+  pdf.text(words.say('template.bow'), [bow[0] + 2, bow[1] + 1], { size: 3.4 });
+  const port = place([minX, maxY]);
+  pdf.text(words.say('template.left'), [port[0], port[1] - 1], { size: 3.4 });
   const spots = plan.holes.map(({ xM, yM, number }) => ({ number, at: place([1000 * xM, 1000 * yM]) }));
   for (const { number, at } of spots) {
     pdf.circle(at, 0.9, { fill: SHEET_INK.ink });

@@ -33,6 +33,8 @@ const RING_MM = 1.6;
 const LETTER_MM = 2.8;
 /** Height of the holes' numbers on the drawing. */
 const NUMBER_MM = 4;
+/** White between rings and lettering. */
+const BESIDE_MM = 0.8;
 
 /** The layer of the paddler at a place in the list. */
 export function paddlerLayer(place: number): TemplateLayer {
@@ -40,8 +42,9 @@ export function paddlerLayer(place: number): TemplateLayer {
 }
 
 /**
- * The floorboard at full size with every hole: drilled, new, unused and plugged, each with its number, and a ring and a letter in the
- * colour of everybody whose fittings stand in it. x forward of mid-length, y to port, millimetres.
+ * The floorboard at full size with every hole: drilled, new, unused and plugged, each with its number, the letters of all
+ * whose fittings stand in it, and a ring in the colour of each, in their order from the hole outward: in grey the letters tell. x
+ * forward of mid-length, y to port, millimetres.
  */
 export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): FullSizeDrawing {
   const marks = [...holeShapes(plan), ...unusedShapes(plan), ...onRailShapes(boat, plan)];
@@ -103,13 +106,16 @@ function holeShapes({ holes, people }: BoardPlan): TemplateShape[] {
       circle(layer, at, radius),
       ...cross(layer, at, radius + 1.2),
       ...letters.map((letter, k) => circle(paddlerLayer(placeOf(letter)), at, radius + RING_MM * (k + 1))),
-      lettering(String(number), [at[0] - outer, at[1] + outer * 0.6], { height: NUMBER_MM, anchor: 'end' }),
-      ...letters.map((letter, k) =>
-        lettering(letter, [at[0] + outer + k * LETTER_MM * 1.4, at[1] + outer * 0.6], {
-          role: paddlerLayer(placeOf(letter)),
+      // Number over the rings, letters under them: holes in a row along the boat stand closer than any across it.
+      lettering(String(number), [at[0], at[1] + outer + BESIDE_MM], { height: NUMBER_MM, anchor: 'middle' }),
+      ...letters.map((letter, k) => {
+        const aside = (k - (letters.length - 1) / 2) * LETTER_MM * 1.4;
+        return lettering(letter, [at[0] + aside, at[1] - outer - BESIDE_MM - LETTER_MM], {
           height: LETTER_MM,
-        }),
-      ),
+          anchor: 'middle',
+          strong: true,
+        });
+      }),
     ];
   });
 }
@@ -127,27 +133,34 @@ function railLines({ floorboard, hardware }: Boat, shown: { aft: number; fore: n
   });
 }
 
-/** Where each paddler's bolts stand in the rails: a ring and a letter in both. */
+/** Where each paddler's bolts stand in the rails: a ring in both, and a letter that stands farther out where it would meet another. */
 function onRailShapes({ hardware }: Boat, { people }: BoardPlan): TemplateShape[] {
-  return (hardware.rails ?? []).flatMap(({ fitting, apartM, holeM }) =>
-    people.flatMap((person, place) => {
-      const station = fitting === 'kneePad' ? person.padRailsXM : person.restRailsXM;
+  return (hardware.rails ?? []).flatMap(({ fitting, apartM, holeM }) => {
+    const stationOf = (person: BoardPlan['people'][number]) =>
+      fitting === 'kneePad' ? person.padRailsXM : person.restRailsXM;
+    return people.flatMap((person, place) => {
+      const station = stationOf(person);
       if (station === undefined) return [];
       const layer = paddlerLayer(place);
+      const near = people.slice(0, place).filter((other) => {
+        const there = stationOf(other);
+        return there !== undefined && Math.abs(millimetres(there - station)) < 1.4 * LETTER_MM;
+      });
+      const out = 1 + near.length * 1.3 * LETTER_MM;
       return [1, -1].flatMap((side) => {
         const at: MillimetrePoint = [millimetres(station), (side * millimetres(apartM)) / 2];
         const radius = millimetres(holeM) / 2 + RING_MM;
         return [
           circle(layer, at, radius),
-          lettering(person.letter, [at[0], at[1] + side * (radius + 1) - (side < 0 ? LETTER_MM : 0)], {
-            role: layer,
+          lettering(person.letter, [at[0], at[1] + side * (radius + out) - (side < 0 ? LETTER_MM : 0)], {
             height: LETTER_MM,
             anchor: 'middle',
+            strong: true,
           }),
         ];
       });
-    }),
-  );
+    });
+  });
 }
 
 /** Holes that nobody uses: bare where they are drilled, crossed out where they are plugged. */

@@ -8,14 +8,14 @@ import {
 } from '../../../../app/export/solids/solid-geometry.ts';
 import { stlOf } from '../../../../app/export/solids/stl.ts';
 import { threeMfOf } from '../../../../app/export/solids/three-mf.ts';
-import type { Seat } from '../../../../core/document/seat-schema.ts';
 import type { SolidId } from '../../../../core/setout/block-forms.ts';
 import { blockSolids } from '../../../../core/setout/block-solids.ts';
 import type { SolidMesh, SolidPoint } from '../../../../core/setout/mesh.ts';
 import type { SeatSetOut } from '../../../../core/setout/set-out.ts';
 import { cases } from '../../../cases.ts';
-import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../../core/setout/invented-set-out.ts';
+import { inventedSetOut, ROWS_OF_HOLES } from '../../../core/setout/invented-set-out.ts';
 import { notEmpty } from '../../../not-empty.ts';
+import { randomSeats, randomSetOut } from './random-seats.ts';
 
 /**
  * Solids for machines against checks of their own: edges counted one by one, a volume summed over triangles, a ray straight down
@@ -29,37 +29,6 @@ beforeAll(async () => {
 });
 
 const SEED = 20261126;
-const { seat } = inventedSetOut().work;
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const seats = fc.record({
-  side: fc.constantFrom('left' as const, 'right' as const),
-  hardware: fc.constantFrom({}, ROWS_OF_HOLES),
-  foamM: between(0, 0.015),
-  kneePad: fc
-    .record({
-      aftM: between(0.05, 0.3),
-      outM: between(-0.02, 0.1),
-      heightM: between(0.05, 0.18),
-      recessTurnDeg: between(-10, 30),
-      recessDepthM: between(0.005, 0.035),
-      lengthM: between(0.2, 0.32),
-      widthM: between(0.14, 0.22),
-    })
-    .map((pad): Seat['kneePad'] => ({ ...seat.kneePad, ...pad })),
-  rearRest: fc
-    .record({ heightM: between(0.03, 0.1), tiltDeg: between(30, 90), widthM: between(0.08, 0.2) })
-    .map((rest): Seat['rearRest'] => ({ ...seat.rearRest, ...rest })),
-});
-
-function made({
-  side,
-  hardware,
-  foamM,
-  ...fittings
-}: typeof seats extends fc.Arbitrary<infer T> ? T : never) {
-  return inventedSetOut({ side, hardware, options: { foamM }, seat: { ...fittings, frontFoot: ON_A_WEDGE } });
-}
-
 const solidOf = (out: SeatSetOut, id: SolidId): SolidMesh =>
   cutSolid(geometry, blockSolids(out).find((block) => block.id === id)!);
 
@@ -118,8 +87,8 @@ const FACETS_MM = 0.15;
 describe('a block for a machine', () => {
   it('is watertight, within its bounds, of its volume, and as deep as the formula at 20 places', () => {
     fc.assert(
-      fc.property(seats, (given) => {
-        const out = made(given);
+      fc.property(randomSeats, (given) => {
+        const out = randomSetOut(given);
         const { pad } = out.fittings;
         for (const block of notEmpty(blockSolids(out))) {
           const solid = cutSolid(geometry, block);

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { strFromU8, unzipSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadSolidGeometry, type SolidGeometry } from '../../../../app/export/solids/solid-geometry.ts';
@@ -13,6 +14,7 @@ import type { SolidMesh } from '../../../../core/setout/mesh.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../../core/setout/invented-set-out.ts';
 import { notEmpty } from '../../../not-empty.ts';
 import { exportedSolids } from './exported-solids.ts';
+import { randomSeats, randomSetOut } from './random-seats.ts';
 
 /** Exact solids by OpenCascade against the same blocks as meshes cut by manifold-3d: two libraries that share no code. */
 let modeller: SolidModeller;
@@ -79,6 +81,29 @@ describe('a block as an exact solid', () => {
       }
     },
   );
+});
+
+describe('blocks of 100 random seats', () => {
+  it('have the same volume and bounds as exact solids and as meshes', () => {
+    fc.assert(
+      fc.property(randomSeats, (given) => {
+        const out = randomSetOut(given);
+        const meshes = blockSolids(out);
+        for (const [k, form] of notEmpty(blockForms(out)).entries()) {
+          const shape = modelled(modeller, form);
+          const { body, away } = meshes[k]!;
+          const share = Math.abs(modeller.measureVolume(shape) / cutVolume(body, away) - 1);
+          expect(share, form.id).toBeLessThan(SHARE);
+          const [low, high] = shape.boundingBox.bounds;
+          const tall = Math.max(...form.profile.map(([, z]) => z));
+          expect(low[2]).toBeGreaterThan(-1e-3);
+          expect(high[2]).toBeLessThan(tall + 1e-3);
+          expect(high[1] - low[1]).toBeLessThan(2 * form.half + 1e-3);
+        }
+      }),
+      { seed: 20261126, numRuns: 100 },
+    );
+  });
 });
 
 describe('an export of STEP files', () => {
