@@ -253,6 +253,8 @@ export const contract = {
     z.strictObject({ groupId: id, athleteId: id, isIn: z.boolean() }),
     libraryGroups,
   ),
+  /** Removes an athlete who is among `kept`, with what could not be sent. */
+  'library.letGo': entry(z.strictObject({ athleteId: id }), libraryState),
   /** Says which fit is open here, null for none: others see it, and news of it waits. */
   'library.open': entry(z.strictObject({ fitId: id.nullable() }), libraryState),
   /** A set-out sheet, full-size templates or a take-home page, handed to the person as a file. */

@@ -28,6 +28,8 @@ export const libraryState = z.strictObject({
   present: z.array(z.strictObject({ fitId: id, name: z.string() })),
   /** Fits of which something new waits until they are closed here. */
   held: z.array(id),
+  /** Athletes whom this person may no longer see; they stay here for changes that could not be sent, until they are removed. */
+  kept: z.array(z.strictObject({ id, name: z.string() })),
 });
 
 /** Who is in which group, as the head coach sees it. */

@@ -8,16 +8,22 @@ export interface AuditEntry {
   readonly what: 'read' | 'export' | 'backup' | 'erase';
   /** Identifiers of athletes. */
   readonly athletes: readonly string[];
+  /** Those of them who were minors then, or whose birth date was not known. */
+  readonly minors: readonly string[];
 }
 
 /** Longest list that is read at once. */
 const MOST = 10_000;
 
-/** The audit, newest first; of one athlete, or all of it. */
-export async function readAudit(sql: Library, athlete: string | null): Promise<AuditEntry[]> {
+/** The audit, newest first; of one athlete, or all of it; or only what was about minors. */
+export async function readAudit(
+  sql: Library,
+  athlete: string | null,
+  of: 'all' | 'minors' = 'all',
+): Promise<AuditEntry[]> {
   const rows = await sql<AuditEntry[]>`
-    SELECT at, coalesce(people.name, audit.login::text) AS person, what, athletes FROM kneelwright.audit
+    SELECT at, coalesce(people.name, audit.login::text) AS person, what, athletes, minors FROM kneelwright.audit
     LEFT JOIN kneelwright.logins ON logins.login = audit.login LEFT JOIN kneelwright.people ON people.id = person_id
-    WHERE ${athlete}::uuid IS NULL OR ${athlete}::uuid = ANY (athletes) ORDER BY n DESC LIMIT ${MOST}`;
+    WHERE (${athlete}::uuid IS NULL OR ${athlete}::uuid = ANY (athletes)) AND (${of} = 'all' OR minors <> '{}') ORDER BY n DESC LIMIT ${MOST}`;
   return [...rows];
 }

@@ -18,6 +18,7 @@ const { values, positionals } = parseArgs({
     from: { type: 'string' },
     folder: { type: 'string' },
     port: { type: 'string' },
+    minors: { type: 'boolean' },
     json: { type: 'boolean' },
     help: { type: 'boolean' },
   },

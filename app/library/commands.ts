@@ -30,6 +30,7 @@ interface Options {
   readonly from?: string | undefined;
   readonly folder?: string | undefined;
   readonly port?: string | undefined;
+  readonly minors?: boolean | undefined;
   readonly json?: boolean | undefined;
 }
 type Print = (line: string) => void;
@@ -98,7 +99,7 @@ const COMMANDS: Readonly<Record<string, (sql: Library, run: Run) => Promise<numb
     return count === 0 ? 1 : 0;
   },
   async audit(sql, { options, print }) {
-    const rows = await readAudit(sql, options.athlete?.[0] ?? null);
+    const rows = await readAudit(sql, options.athlete?.[0] ?? null, options.minors ? 'minors' : 'all');
     if (options.json) print(JSON.stringify(rows));
     else
       for (const { at, person, what, athletes } of rows)

@@ -1,9 +1,11 @@
 import { addErased, erasedButHere, listErased } from '../store/erased-people.ts';
+import { forgetRecords } from '../store/forget-records.ts';
 import { atomically, type Store } from '../store/store.ts';
 import { storeId } from '../store/store-identity.ts';
 import type { Library } from './address.ts';
 import { pull, pullHeld, pullPhotos, type Taking } from './pull.ts';
 import { push } from './push.ts';
+import { findTakenAway, fitsWith } from './taken-away.ts';
 import { transaction } from './transaction.ts';
 
 /** Who calls, as the library knows them. */
@@ -21,12 +23,16 @@ export interface Caller {
 export interface Contact extends Caller {
   readonly fetched: number;
   readonly sent: number;
+  /** Athletes whom this person may no longer see, and who are here yet: changes of theirs could not be sent. */
+  readonly kept: readonly string[];
 }
 
 /** What a call needs of the program around it. */
 export interface Calling extends Taking {
   /** Erases whoever was erased elsewhere and is here, with every copy. */
   eraseErased(): Promise<void>;
+  /** Takes an athlete out of this computer, copies and journal too; no tombstone, and nothing of it travels. */
+  takeAway(athlete: { id: string; name: string }): Promise<void>;
 }
 
 /** The library refused a person who was erased meanwhile. */
@@ -56,16 +62,45 @@ export async function call(sql: Library, store: Store, calling: Calling): Promis
     fetched += await pull(sql, store, calling);
     await sendTombstones(sql, store);
     try {
-      const went = await push(sql, store, { state: calling.state, writes: caller.writes });
+      const { refs } = await findTakenAway(sql, store, { ...calling, writes: caller.writes });
+      const went = await push(sql, store, { state: calling.state, writes: caller.writes, not: refs });
       sent += went;
       if (went === 0) break;
     } catch (error) {
       if ((error as { code?: unknown }).code !== ERASED) throw error;
     }
   }
+  const kept = await giveBack(sql, store, { calling, writes: caller.writes });
   await pullHeld(sql, store, calling);
   fetched += await pullPhotos(sql, store, calling);
-  return { ...caller, fetched, sent };
+  return { ...caller, fetched, sent, kept };
+}
+
+/** Whom this person may no longer see goes from here; crews in which they knelt come anew, with an empty seat. Gives who stays. */
+async function giveBack(
+  sql: Library,
+  store: Store,
+  { calling, writes }: { calling: Calling; writes: readonly string[] },
+): Promise<readonly string[]> {
+  const { state } = calling;
+  const { go, stay, refs } = await findTakenAway(sql, store, { ...calling, writes });
+  const unseen = new Set(refs.map(({ id }) => id));
+  for (const athlete of go) {
+    const crews = fitsWith(store, athlete.id).filter((id) => !unseen.has(id));
+    await calling.takeAway(athlete);
+    const sent = crews.filter((id) => !state.waiting(writes).refs.has(`fit ${id}`));
+    const records = sent.map((id) => ({ kind: 'fit', id }) as const);
+    await calling.write(() => {
+      for (const _ of forgetRecords(store, records));
+    });
+    for (const ref of records) {
+      state.went(ref);
+      state.want(ref);
+    }
+  }
+  // What went with them, of this person's or in their fits.
+  for (const ref of refs) if (!state.shared(ref.kind).includes(ref.id)) state.went(ref);
+  return stay;
 }
 
 /** Whoever was erased elsewhere goes here too; then the library hears that this laptop has done so. */

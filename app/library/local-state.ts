@@ -32,6 +32,10 @@ export interface LocalState {
   fetched(wanted: Wanted): void;
   /** Notes that a record came from others, and was not here before. */
   came(ref: RecordRef): void;
+  /** Records of a kind that are here and were in the library once. */
+  shared(kind: RecordRef['kind']): string[];
+  /** Notes that a record went from here because it may no longer be seen: if it comes again, it is new. */
+  went(ref: RecordRef): void;
   /** Everything that came from others. */
   listCame(): RecordRef[];
   note(name: string, value: string): void;
@@ -93,12 +97,32 @@ export function openLocalState(store: Store): LocalState {
     want: ({ kind, id }) => void want.run(kind, id),
     fetched: ({ kind, id }) => void fetched.run(kind, id),
     came: ({ kind, id }) => void came.run(kind, id),
+    shared: (kind) => {
+      const here = store.db.prepare<[string], number>(HERE[kind]).pluck();
+      const ids = db.prepare(
+        'SELECT id FROM known WHERE kind = @kind UNION SELECT id FROM came WHERE kind = @kind',
+      );
+      return (ids.pluck().all({ kind }) as string[]).filter((id) => here.get(id) !== undefined);
+    },
+    went: ({ kind, id }) => {
+      forget.run(kind, id);
+      db.prepare('DELETE FROM came WHERE kind = ? AND id = ?').run(kind, id);
+    },
     listCame: () => db.prepare('SELECT kind, id FROM came').all() as RecordRef[],
     note: (name, value) => void put.run(name, value),
     noted,
     close: () => void db.close(),
   };
 }
+
+const HERE: Readonly<Record<RecordRef['kind'], string>> = {
+  athlete: 'SELECT 1 FROM athletes WHERE id = ?',
+  boat: 'SELECT 1 FROM boats WHERE id = ?',
+  paddle: 'SELECT 1 FROM paddles WHERE id = ?',
+  fit: 'SELECT 1 FROM fits WHERE id = ?',
+  photo: 'SELECT 1 FROM boat_photos WHERE id = ?',
+  trial: 'SELECT 1 FROM trials WHERE id = ?',
+};
 
 function openFile(path: string): Database.Database {
   try {

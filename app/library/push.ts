@@ -36,10 +36,11 @@ interface About {
 export async function push(
   sql: Library,
   store: Store,
-  { state, writes }: { state: LocalState; writes: readonly string[] },
+  { state, writes, not = [] }: { state: LocalState; writes: readonly string[]; not?: readonly RecordRef[] },
 ): Promise<number> {
   const { refs, revisions } = state.waiting(writes);
-  const queue = [...refs.values()];
+  const unseen = new Set(not.map(({ kind, id }) => `${kind} ${id}`));
+  const queue = [...refs.values()].filter((ref) => !unseen.has(keyOf(ref)));
   let sent = 0;
   while (queue.length > 0) {
     const [{ kind }] = queue as [RecordRef];

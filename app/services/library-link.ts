@@ -50,6 +50,7 @@ const NOBODY: State = {
   arrivals: 0,
   present: [],
   held: [],
+  kept: [],
 };
 
 /** Everything that is open while this computer shares. */
@@ -235,6 +236,10 @@ async function callOnce(link: Link): Promise<void> {
           await program.turn.alone(() => eraseEntry(program, entry, 'full-names'));
         link.arrivals += 1;
       },
+      async takeAway(athlete) {
+        await program.turn.alone(() => eraseEntry(program, { ...athlete, takenAway: true }, 'none'));
+        link.arrivals += 1;
+      },
     });
     link.problem = contact ? null : 'gone';
     if (contact) {
@@ -244,6 +249,7 @@ async function callOnce(link: Link): Promise<void> {
         JSON.stringify({ club: contact.club, person: contact.person, role: contact.role }),
       );
       local.note('writes', JSON.stringify(contact.writes));
+      local.note(KEPT, JSON.stringify(contact.kept));
       local.note('sharedAt', now(program.store));
       await tellExports(link);
       await tellPresence(link);
@@ -268,6 +274,8 @@ function written<T>({ writeLock, store }: Program, work: () => T): Promise<T> {
 }
 
 const EXPORTS = 'exports';
+/** Athletes whom this person may no longer see, kept for changes that could not be sent. */
+const KEPT = 'kept';
 
 function exportsIn(local: LocalState): string[] {
   return JSON.parse(local.noted(EXPORTS) ?? '[]') as string[];
@@ -306,6 +314,16 @@ export function problemOf(error: unknown): Exclude<State['problem'], null> {
   return 'failed';
 }
 
+/** Those who are kept, with their names; whoever was removed by hand meanwhile is not. */
+function keptHere({ program, local }: Link): State['kept'] {
+  const ids = JSON.parse(local.noted(KEPT) ?? '[]') as string[];
+  const name = program.store.db.prepare<[string], string>('SELECT name FROM athletes WHERE id = ?').pluck();
+  return ids.flatMap((id) => {
+    const known = name.get(id);
+    return known === undefined ? [] : [{ id, name: known }];
+  });
+}
+
 function waitingOf({ local, caller }: Link): number {
   const known = local.noted('writes');
   const writes = caller?.writes ?? (known ? (JSON.parse(known) as string[]) : []);
@@ -325,5 +343,6 @@ function stateOf(link: Link): State {
     arrivals,
     present,
     held: local.wanted('fit'),
+    kept: keptHere(link),
   };
 }

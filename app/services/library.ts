@@ -4,7 +4,8 @@ import { type Library, openLibrary } from '../library/address.ts';
 import { accept, readCode } from '../library/invitation.ts';
 import { forgetRecords } from '../store/forget-records.ts';
 import { problemOf } from './library-link.ts';
-import { done, type Program, refused } from './program.ts';
+import { done, missing, type Program, refused } from './program.ts';
+import { eraseEntry } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
 
 type Preview = CallOutput<'library.preview'>;
@@ -78,11 +79,23 @@ export async function callLibrary({ library }: Program): State {
 }
 
 /** Shares no more. What came from others stays here, or goes. */
-export function leaveLibrary(program: Program, { remove }: ParsedInput<'library.leave'>): State {
+export async function leaveLibrary(program: Program, { remove }: ParsedInput<'library.leave'>): State {
   const { library, store, turn, work } = program;
+  // A call that is under way may wait for its turn: it ends first.
+  const came = await library.leave();
   return turn.alone(async () => {
-    const came = await library.leave();
     if (remove) await work.run({ what: 'erase', of: came.length, mustEnd: true }, forgetRecords(store, came));
+    return done(library.state());
+  });
+}
+
+/** Removes an athlete whom this person may no longer see, with changes that could not be sent. */
+export function letGo(program: Program, { athleteId }: ParsedInput<'library.letGo'>): State {
+  const { library, turn } = program;
+  return turn.alone(async () => {
+    const athlete = library.state().kept.find(({ id }) => id === athleteId);
+    if (!athlete) return missing('athlete');
+    await eraseEntry(program, { ...athlete, takenAway: true }, 'none');
     return done(library.state());
   });
 }

@@ -97,7 +97,7 @@ export function erase(
  */
 export async function eraseEntry(
   program: Program,
-  entry: NamedEntry,
+  entry: NamedEntry & { takenAway?: boolean },
   clear: ParsedInput<'athletes.erase'>['clear'],
 ): Promise<ErasedEverywhere> {
   const { store, work } = program;

@@ -38,6 +38,8 @@ export interface ErasedEverywhere extends Erasure, ErasedCopies {}
 interface Listed {
   readonly id: string;
   readonly name: string;
+  /** Only from this computer: no tombstone keeps the person away, and nothing of it travels. */
+  readonly takenAway?: boolean;
 }
 
 /** Says what erasing would take away, by doing it and taking it back. */
@@ -62,6 +64,7 @@ const unfinished = personSchema.extend({
   clear: z.enum(['none', 'full-names', 'parts-too']).default('full-names'),
   /** Missing in the note of an older program. */
   mark: erasedPerson.optional(),
+  takenAway: z.boolean().default(false),
 });
 
 /**
@@ -84,10 +87,12 @@ export function eraseEverywhere(
 /** The first part: from the store itself. From here on the erasure is finished at the next start if it is cut short. */
 export function eraseFromStore(store: Store, listed: Listed, clear: ClearWords): Erasure {
   sweepLeftovers(store.folder);
-  const person = knownEverywhere(store, { formerNames: [], guardians: [], ...listed });
-  const mark = erasedMark(listErased(store.db), person.id);
-  writeNote(store.folder, { ...person, clear, mark });
+  const { takenAway = false, ...named } = listed;
+  const person = knownEverywhere(store, { formerNames: [], guardians: [], ...named });
+  const mark = takenAway ? undefined : erasedMark(listErased(store.db), person.id);
+  writeNote(store.folder, { ...person, clear, mark, takenAway });
   const erasure = atomically(store, () => {
+    if (!mark) return eraseAthlete(store.db, person, { clear, touch: () => {} });
     addErased(store.db, mark);
     return eraseHere(store, person, clear);
   });
@@ -98,8 +103,8 @@ export function eraseFromStore(store: Store, listed: Listed, clear: ClearWords):
 /** The second part: from every copy in the folder, of whoever the note names. Edits may go on meanwhile. */
 export function eraseFromCopies(folder: string): ErasedCopies {
   const noted = readNote(folder);
-  if (!noted?.mark) throw new Error('no erasure is under way');
-  const { clear, mark, ...person } = noted;
+  if (!noted || (!noted.mark && !noted.takenAway)) throw new Error('no erasure is under way');
+  const { clear, mark, takenAway: _, ...person } = noted;
   const copies = copiesOf(folder);
   const left = copies.filter((path) => !rewritten(path, { person, clear, mark }));
   return { copiesRewritten: copies.length - left.length, copiesLeft: left };
@@ -187,7 +192,7 @@ function compact({ db }: Store): void {
 /** Rewrites one copy beside itself and puts it in its place; false leaves it exactly as it was. */
 function rewritten(
   path: string,
-  { person, clear, mark }: { person: Person; clear: ClearWords; mark: ErasedPerson },
+  { person, clear, mark }: { person: Person; clear: ClearWords; mark: ErasedPerson | undefined },
 ): boolean {
   const beside = `${path}.part`;
   let copy: Database.Database | null = null;
@@ -199,7 +204,8 @@ function rewritten(
     const db = copy;
     db.transaction(() => {
       eraseAthlete(db, person, { clear, touch: () => {} });
-      if (db.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'erased_people'").get()) addErased(db, mark);
+      if (mark && db.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'erased_people'").get())
+        addErased(db, mark);
       if (hasSums(db)) renewSums(db);
     }).immediate();
     db.pragma('journal_mode = DELETE');

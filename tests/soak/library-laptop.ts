@@ -1,7 +1,7 @@
 import { type LibraryAddress, openLibrary } from '../../app/library/address.ts';
 import { type Calling, type Contact, call } from '../../app/library/contact.ts';
 import { type LocalState, openLocalState } from '../../app/library/local-state.ts';
-import { eraseErased } from '../../app/store/erase-everywhere.ts';
+import { eraseErased, eraseEverywhere } from '../../app/store/erase-everywhere.ts';
 import type { Store } from '../../app/store/store.ts';
 
 /** What a call needs of a program, where there is none around the store. */
@@ -13,6 +13,9 @@ export function callingOf(store: Store, state: LocalState, more: Partial<Calling
     took() {},
     eraseErased: async () => {
       eraseErased(store);
+    },
+    takeAway: async (athlete) => {
+      eraseEverywhere(store, { ...athlete, takenAway: true }, 'none');
     },
     ...more,
   };

@@ -229,11 +229,11 @@ function troubleOf(
     due.cuts -= 1;
     return 'cut';
   }
-  if (chance < 0.5 && due.laptopKills > 0) {
+  if (chance < 0.55 && due.laptopKills > 0) {
     due.laptopKills -= 1;
     return 'kill';
   }
-  if (chance < 0.55 && due.serverKills > 0) {
+  if (chance < 0.7 && due.serverKills > 0) {
     due.serverKills -= 1;
     return 'server';
   }

@@ -130,6 +130,18 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
     <>
       <p>{say('library.joined', { club, person, host, role: choice(role) })}</p>
       <p role="status">{state.isCalling ? say('library.calling') : sharedText(state, Date.now())}</p>
+      {state.kept.map(({ id, name }) => (
+        <p key={id} className="row">
+          <span>{say('library.kept', { name })}</span>
+          <button
+            type="button"
+            className="button"
+            onClick={() => void ask(call('library.letGo', { athleteId: id }))}
+          >
+            {say('library.kept.remove', { name })}
+          </button>
+        </p>
+      ))}
       {role === 'head-coach' && <ClubGroups onRefused={onRefused} />}
       {leaving && <p>{say('library.leave.about')}</p>}
       <div className="row">

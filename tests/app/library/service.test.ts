@@ -119,6 +119,35 @@ describe('a program that joins a library', () => {
     expect(exports.map(({ person }) => person)).toEqual(['Gus']);
   });
 
+  it('tells of an athlete who left the coach’s groups and is kept for changes, until the coach removes her', async () => {
+    const [a, b] = [await program(), await program()];
+    const [left, kept] = await Promise.all(
+      ['Leaves Invented', 'Kept Invented'].map(async (name) =>
+        value(await a.call('athletes.save', { athlete: inventedAthlete(name) })),
+      ),
+    );
+    value(await a.call('library.join', { code: await invitation('Hal', 'head-coach') }));
+    const { groups } = value(await a.call('library.makeGroup', { name: 'Sprinters' }));
+    const groupId = groups.find(({ name }) => name === 'Sprinters')!.id;
+    const setIn = (athleteId: string, isIn: boolean) =>
+      a.call('library.setInGroup', { groupId, athleteId, isIn });
+    for (const { id } of [left!, kept!]) value(await setIn(id, true));
+    const guest = { name: 'Ivy', role: 'coach', groups: ['Sprinters'] } as const;
+    value(
+      await b.call('library.join', { code: (await invite(club.owner, club.server.address, guest)).code }),
+    );
+    value(await b.call('athletes.save', { athlete: { ...kept!.athlete, massKg: 71 } }));
+    for (const { id } of [left!, kept!]) value(await setIn(id, false));
+    const called = value(await b.call('library.call', {}));
+    expect(called.kept).toEqual([{ id: kept!.id, name: 'Kept Invented' }]);
+    const here = async () => value(await b.call('athletes.list', {})).map(({ id }) => id);
+    expect(await here()).toEqual([kept!.id]);
+    expect(value(await b.call('library.letGo', { athleteId: kept!.id })).kept).toEqual([]);
+    expect(await here()).toEqual([]);
+    value(await a.call('library.call', {}));
+    expect(value(await a.call('athletes.open', { id: kept!.id })).athlete.massKg).not.toBe(71);
+  });
+
   it('goes on as ever without the server, and says so', async () => {
     const a = await program();
     value(await a.call('library.join', { code: await invitation('Cal', 'coach') }));

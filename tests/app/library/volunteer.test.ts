@@ -58,6 +58,30 @@ describe('the audit', () => {
     expect(await readersOf(athleteId)).toContain(`Reader of ${what}`);
   });
 
+  it('says who was a minor at the reading; an age that is not known counts as a minor’s', async () => {
+    const { store, login, athleteId } = await shared('Unknown Age');
+    const year = new Date().getUTCFullYear();
+    const born = (bornOn: string) => athletes.save(store, inventedAthlete(`Born ${bornOn}`, { bornOn })).id;
+    const [young, grown] = [born(`${year - 17}-01-01`), born(`${year - 19}-01-01`)];
+    await callOnce(store, login);
+    const reader = club.as(await club.member('Reads All Ages', 'viewer', ['Everyone']));
+    await reader`SELECT value FROM fields WHERE kind = 'athlete' AND id = ANY (${[athleteId, young, grown]}::uuid[])`;
+    await reader`INSERT INTO audit (what, athletes) VALUES ('export', ${[young, grown]}::uuid[])`;
+    const minors = (await readAudit(club.owner, null, 'minors')).filter(
+      ({ person }) => person === 'Reads All Ages',
+    );
+    expect(minors.find(({ what }) => what === 'export')).toMatchObject({ minors: [young] });
+    const read = minors.flatMap(({ what, athletes: whom }) => (what === 'read' ? whom : []));
+    expect(read.sort()).toEqual([athleteId, young].sort());
+    // Nobody can say otherwise, and growing up changes no entry.
+    await expect(
+      reader`INSERT INTO audit (what, athletes, minors) VALUES ('export', ${[young]}::uuid[], '{}')`,
+    ).resolves.toBeDefined();
+    await club.owner`UPDATE kneelwright.fields SET value = '"1990-01-01"' WHERE kind = 'athlete' AND path = 'bornOn'`;
+    const later = await readAudit(club.owner, young, 'minors');
+    expect(later.filter(({ person }) => person === 'Reads All Ages')).toHaveLength(3);
+  });
+
   it('names nobody who has read nothing: who may not see the athlete, and who asked for somebody else', async () => {
     const { athleteId } = await shared('Not Read');
     const apart = club.as(await club.member('Apart', 'coach', ['Seniors']));
