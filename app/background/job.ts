@@ -55,7 +55,12 @@ export interface Jobs {
   };
   /** Erases one entry from the store itself. The main thread writes nothing meanwhile. */
   readonly 'erase-store': {
-    input: { folder: string; at: number; entry: NamedEntry & { takenAway?: boolean }; clear: 'none' | 'full-names' | 'parts-too' };
+    input: {
+      folder: string;
+      at: number;
+      entry: NamedEntry & { takenAway?: boolean };
+      clear: 'none' | 'full-names' | 'parts-too';
+    };
     output: { erasure: Erasure; needsBackup: boolean };
   };
   /** Erases the person from the copies of the store; gives those that could not be rewritten. */

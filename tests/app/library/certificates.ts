@@ -8,8 +8,8 @@ import type { Club } from './club.ts';
 export interface Authority {
   /** Its own certificate, PEM. */
   readonly ca: string;
-  /** Makes a certificate for a host; gives the files. */
-  certificateFor(host: string): { cert: string; key: string };
+  /** Makes a certificate for a host, that holds for so many days from now (fewer than none: it held until then); gives the files. */
+  certificateFor(host: string, days?: number): { cert: string; key: string };
 }
 
 const openssl = (folder: string, ...words: string[]) =>
@@ -23,7 +23,7 @@ export function newAuthority(name: string): Authority {
   let made = 0;
   return {
     ca: readFileSync(join(folder, 'ca.pem'), 'utf8'),
-    certificateFor(host) {
+    certificateFor(host, days = 2) {
       made += 1;
       const [key, asked, cert] = [`${made}.key`, `${made}.csr`, `${made}.pem`];
       openssl(folder, 'req', ...NEW_KEY, '-keyout', key, '-out', asked, '-subj', `/CN=${host}`);
@@ -37,7 +37,7 @@ export function newAuthority(name: string): Authority {
         '-extfile',
         'names',
         '-days',
-        '2',
+        String(days),
       ];
       openssl(folder, 'x509', '-req', '-in', asked, '-out', cert, ...signing);
       return { cert: join(folder, cert), key: join(folder, key) };

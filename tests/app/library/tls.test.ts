@@ -4,6 +4,7 @@ import { type LibraryAddress, openLibrary } from '../../../app/library/address.t
 import { invite } from '../../../app/library/club.ts';
 import { accept, readCode } from '../../../app/library/invitation.ts';
 import { problemOf } from '../../../app/services/library-link.ts';
+import { say } from '../../../app/shell/say.ts';
 import { athletes } from '../../../app/store/roster.ts';
 import { callOnce } from '../../soak/library-laptop.ts';
 import { type ShakyNetwork, shakyNetwork } from '../../soak/shaky-network.ts';
@@ -28,8 +29,8 @@ beforeEach(async () => {
 afterEach(() => way.close());
 
 /** What the server presents is as good as taken over when a new connection meets it. */
-async function present(host: string, by = authority): Promise<void> {
-  await speakTls(club, by.certificateFor(host));
+async function present(host: string, by = authority, days?: number): Promise<void> {
+  await speakTls(club, by.certificateFor(host, days));
   await vi.waitFor(async () => {
     const [on] = await club.owner<{ ssl: string }[]>`SHOW ssl`;
     expect(on!.ssl).toBe('on');
@@ -42,13 +43,14 @@ async function elsewhere(more: Partial<LibraryAddress> = {}): Promise<LibraryAdd
   return { ...address, host: HOST, port: way.port, ...more };
 }
 
+/** What the page is told, and why. */
 async function refusalOf(address: LibraryAddress): Promise<string> {
   const sql = openLibrary(address);
   try {
     await sql`SELECT 1`;
     return 'answered';
   } catch (error) {
-    return problemOf(error);
+    return `${problemOf(error)}: ${(error as { code?: string }).code}`;
   } finally {
     await sql.end({ timeout: 0 });
   }
@@ -73,18 +75,39 @@ describe('a library elsewhere, whose certificate the club has signed itself', ()
   });
 
   it.each([
-    ['whose authority is not known here', async () => present(HOST), () => ({})],
+    [
+      'whose authority is not known here',
+      async () => present(HOST),
+      () => ({}),
+      'UNABLE_TO_VERIFY_LEAF_SIGNATURE',
+    ],
     [
       'that another authority has signed',
       async () => present(HOST, newAuthority('Somebody else')),
       () => ({ ca: authority.ca }),
+      'UNABLE_TO_VERIFY_LEAF_SIGNATURE',
     ],
-    ['that is another host’s', async () => present('library.example.org'), () => ({ ca: authority.ca })],
-  ] as const)('is refused with a certificate %s, before a login is sent', async (_, before, more) => {
+    [
+      'that has expired',
+      async () => present(HOST, authority, -1),
+      () => ({ ca: authority.ca }),
+      'CERT_HAS_EXPIRED',
+    ],
+    [
+      'that is another host’s',
+      async () => present('library.example.org'),
+      () => ({ ca: authority.ca }),
+      'ERR_TLS_CERT_ALTNAME_INVALID',
+    ],
+  ] as const)('is refused with a certificate %s, before a login is sent', async (_, before, more, code) => {
     await before();
     const address = await elsewhere(more());
-    await vi.waitFor(async () => expect(await refusalOf(address)).toBe('not-secure'), 20_000);
+    await vi.waitFor(async () => expect(await refusalOf(address)).toBe(`not-secure: ${code}`), 20_000);
     expect(way.met()).toBeGreaterThan(0);
     expect(way.said()).not.toContain(address.login);
+    // The page says it in a sentence, and nothing was kept.
+    expect(say('library.problem', { problem: 'not_secure' })).toMatch(
+      /certificate is not valid, so nothing was sent/,
+    );
   });
 });
