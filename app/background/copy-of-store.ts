@@ -1,7 +1,7 @@
 import { rmSync } from 'node:fs';
 import Database from 'better-sqlite3';
-import { makePrivateFile } from '../shell/private-files.ts';
-import type { Store } from '../store/store.ts';
+import { copyAside } from '../store/aside.ts';
+import { NOT_GUARDED, type Store } from '../store/store.ts';
 import type { JobHooks } from './job.ts';
 
 /**
@@ -14,7 +14,7 @@ export function inCopy<T>(
   work: (store: Store) => T,
 ): T {
   try {
-    makeCopy(file, copy);
+    copyAside(file, copy);
     hooks.goOn();
     const db = new Database(copy);
     try {
@@ -25,7 +25,7 @@ export function inCopy<T>(
         folder: '',
         file: copy,
         clock: () => at,
-        safeguard: NOTHING,
+        safeguard: NOT_GUARDED,
         lock: { release() {} },
       });
     } finally {
@@ -35,26 +35,3 @@ export function inCopy<T>(
     for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(copy + ending, { force: true });
   }
 }
-
-function makeCopy(file: string, copy: string): void {
-  makePrivateFile(copy);
-  const db = new Database(file, { readonly: true });
-  try {
-    db.prepare('VACUUM INTO ?').run(copy);
-  } finally {
-    db.close();
-  }
-}
-
-/** What is tried out is not to be guarded. */
-const NOTHING: Store['safeguard'] = {
-  flush() {},
-  look() {},
-  looked() {},
-  needsBackup: () => false,
-  rewrite: () => false,
-  close() {},
-  lend() {},
-  isLent: () => false,
-  takeBack() {},
-};

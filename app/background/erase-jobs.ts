@@ -1,4 +1,13 @@
-import { endErasure, eraseFromCopies, eraseFromStore, previewErasure } from '../store/erase-everywhere.ts';
+import Database from 'better-sqlite3';
+import { copyAside, workAside } from '../store/aside.ts';
+import {
+  beginErasure,
+  endErasure,
+  eraseFromCopies,
+  eraseFromStore,
+  eraseNoted,
+  previewErasure,
+} from '../store/erase-everywhere.ts';
 import { openBeside } from '../store/open-beside.ts';
 import { inCopy } from './copy-of-store.ts';
 import type { JobHooks, Jobs } from './job.ts';
@@ -15,6 +24,27 @@ export function erasePreview(
       return previewErasure(store, entry);
     }),
   );
+}
+
+/** Erases one entry from the copies of the store, and from a copy aside. Edits go on meanwhile. */
+export function eraseAside({
+  folder,
+  file,
+  part,
+  at,
+  entry,
+  clear,
+}: Jobs['erase-aside']['input']): Jobs['erase-aside']['output'] {
+  const db = new Database(file, { readonly: true });
+  try {
+    beginErasure({ db, folder }, entry, clear);
+  } finally {
+    db.close();
+  }
+  const copies = eraseFromCopies(folder);
+  copyAside(file, part);
+  const erasure = workAside({ folder, part, clock: () => at }, eraseNoted);
+  return { ...erasure, ...copies };
 }
 
 /** Erases one entry from the store. */

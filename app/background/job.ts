@@ -1,7 +1,7 @@
 import type { BlockForm } from '../../core/setout/block-forms.ts';
 import type { LanguageTag } from '../contract/display.ts';
 import type { Erasure } from '../store/erase.ts';
-import type { ErasedCopies } from '../store/erase-everywhere.ts';
+import type { ErasedCopies, ErasedEverywhere } from '../store/erase-everywhere.ts';
 import type { NamedEntry } from '../store/join-people.ts';
 import type { MergeCounts } from '../store/merge-counts.ts';
 import type { Restored, RestoreHow } from '../store/restore.ts';
@@ -43,11 +43,6 @@ export interface Jobs {
     input: { folder: string; path: string };
     output: StagedBundle;
   };
-  /** Restores a backup into the store itself. The main thread writes nothing meanwhile. */
-  readonly restore: {
-    input: { folder: string; at: number; name: string; how: RestoreHow };
-    output: { restored: Restored; needsBackup: boolean };
-  };
   /** Says what erasing each of these entries would take away, by doing it in a copy. */
   readonly 'erase-preview': {
     input: { file: string; copy: string; entries: readonly NamedEntry[] };
@@ -62,6 +57,23 @@ export interface Jobs {
       clear: 'none' | 'full-names' | 'parts-too';
     };
     output: { erasure: Erasure; needsBackup: boolean };
+  };
+  /** Erases one entry from the copies of the store, and from a copy aside that is to take its place. */
+  readonly 'erase-aside': {
+    input: {
+      folder: string;
+      file: string;
+      part: string;
+      at: number;
+      entry: NamedEntry & { takenAway?: boolean };
+      clear: 'none' | 'full-names' | 'parts-too';
+    };
+    output: ErasedEverywhere;
+  };
+  /** Prepares the store as it is to be after restoring a backup. */
+  readonly 'restore-aside': {
+    input: { folder: string; file: string; part: string; at: number; name: string; how: RestoreHow };
+    output: Restored;
   };
   /** Erases the person from the copies of the store; gives those that could not be rewritten. */
   readonly 'erase-copies': { input: { folder: string }; output: ErasedCopies };

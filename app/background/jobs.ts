@@ -1,9 +1,9 @@
 import { backup, settleBackup } from './backup-job.ts';
 import { decryptBundle, previewBundle, stageBundle } from './bundle-jobs.ts';
-import { eraseCopies, eraseJournal, erasePreview, eraseStore } from './erase-jobs.ts';
+import { eraseAside, eraseCopies, eraseJournal, erasePreview, eraseStore } from './erase-jobs.ts';
 import { exportEverything } from './export-job.ts';
 import type { JobHooks, JobName, Jobs } from './job.ts';
-import { restore } from './restore-job.ts';
+import { restoreAside } from './restore-job.ts';
 import { modelBlocks } from './step-job.ts';
 
 /** One function for each job. */
@@ -18,7 +18,8 @@ export const jobs: {
   'bundle-decrypt': decryptBundle,
   'bundle-preview': previewBundle,
   'bundle-stage': stageBundle,
-  restore,
+  'restore-aside': restoreAside,
+  'erase-aside': eraseAside,
   'erase-preview': erasePreview,
   'erase-store': eraseStore,
   'erase-copies': eraseCopies,

@@ -1,18 +1,10 @@
-import { openBeside } from '../store/open-beside.ts';
-import { restoreBackup } from '../store/restore.ts';
+import { prepareRestored } from '../store/restore.ts';
 import type { JobHooks, Jobs } from './job.ts';
 
-/** Restores a backup, in one transaction. The main thread writes nothing meanwhile. */
-export function restore(
-  { folder, at, name, how }: Jobs['restore']['input'],
+/** Prepares aside what the store is to be. Edits go on meanwhile. */
+export function restoreAside(
+  input: Jobs['restore-aside']['input'],
   hooks: JobHooks,
-): Jobs['restore']['output'] {
-  const store = openBeside(folder, () => at);
-  try {
-    const restored = restoreBackup(store, { name, how }, hooks);
-    return { restored, needsBackup: store.safeguard.needsBackup() };
-  } finally {
-    store.safeguard.close();
-    store.db.close();
-  }
+): Jobs['restore-aside']['output'] {
+  return prepareRestored(input, hooks);
 }

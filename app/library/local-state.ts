@@ -65,7 +65,7 @@ export function openLocalState(store: Store): LocalState {
   }
   const know = db.prepare('INSERT OR REPLACE INTO known (kind, id, digest) VALUES (?, ?, ?)');
   const forget = db.prepare('DELETE FROM known WHERE kind = ? AND id = ?');
-  let looked: { key: string; found: ReturnType<typeof waiting> } | null = null;
+  let looked: { key: string; in: Database.Database; found: ReturnType<typeof waiting> } | null = null;
   const changesOf = (of: Database.Database) =>
     `${of.pragma('data_version', { simple: true })} ${of.prepare('SELECT total_changes()').pluck().get()}`;
   const want = db.prepare('INSERT OR IGNORE INTO wanted (kind, id) VALUES (?, ?)');
@@ -89,7 +89,8 @@ export function openLocalState(store: Store): LocalState {
     },
     waiting(kinds) {
       const key = [changesOf(store.db), changesOf(db), ...kinds].join(' ');
-      if (looked?.key !== key) looked = { key, found: waiting(store, db, kinds) };
+      if (looked?.key !== key || looked.in !== store.db)
+        looked = { key, in: store.db, found: waiting(store, db, kinds) };
       return looked.found;
     },
     wanted: (kind) =>

@@ -1,13 +1,24 @@
 import { randomUUID } from 'node:crypto';
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
 import type { JobName, Jobs } from '../background/job.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { type Backup, takeBackup } from '../store/backups.ts';
+import { carryOver, type RowKey, takeAside } from '../store/aside.ts';
+import { type Backup, backupFolder, takeBackup } from '../store/backups.ts';
 import type { Erasure } from '../store/erase.ts';
-import type { ErasedCopies, ErasedEverywhere } from '../store/erase-everywhere.ts';
+import {
+  type ErasedCopies,
+  type ErasedEverywhere,
+  namesErased,
+  settleErasure,
+} from '../store/erase-everywhere.ts';
 import { entriesOf, type NamedEntry } from '../store/join-people.ts';
+import { keepManifest } from '../store/keep-manifest.ts';
 import { recordTitle } from '../store/record-title.ts';
+import type { Restored } from '../store/restore.ts';
 import { athletes } from '../store/roster.ts';
+import { guardedTables, keyValues, whereKey } from '../store/row-guard.ts';
 import { dropStaged } from '../store/staged-import.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
@@ -36,13 +47,74 @@ export function restore(
 ): Promise<CallResult<CallOutput<'backups.restore'>>> {
   return program.turn.alone(async () => {
     const presentKeptAs = await backUp(program, 'before-restore');
-    const { folder, clock } = program.store;
-    const input = { folder, at: clock(), name, how };
-    const { restored } = await inLentStore(program, 'restore', { name: 'restore', input });
+    const restored = await restoreIn(program, { name, how, presentKeptAs });
     if (restored === 'no-such-backup') return refused('not-found', SENTENCES['no-such-backup']);
     if (restored === 'unreadable') return refused('damaged', SENTENCES['backup-unreadable']);
     return done({ presentKeptAs });
   });
+}
+
+/**
+ * Restores: the new file is prepared aside and takes the store's place in a moment. What was written meanwhile is in the backup of
+ * the present where everything is replaced, and stays where only something is added.
+ */
+async function restoreIn(
+  program: Program,
+  { name, how, presentKeptAs }: ParsedInput<'backups.restore'> & { presentKeptAs: Backup },
+): Promise<Restored> {
+  const { store, work } = program;
+  return withAside(program, async (aside) => {
+    const { folder, file, clock } = store;
+    const input = { folder, file, part: aside.part, at: clock(), name, how };
+    const restored = await work.inWorker('restore', { name: 'restore-aside', input });
+    if (restored !== 'restored') return restored;
+    await aside.take((changed) => {
+      if (how === 'bring-back') carryOver(store, aside.part, changed);
+      return how === 'replace' && changed.length > 0 ? join(backupFolder(folder), presentKeptAs.name) : null;
+    });
+    keepManifest(store);
+    await backUpSoon(program);
+    return restored;
+  });
+}
+
+/** The journal has begun anew: a backup makes it whole. Where that cannot be taken now, a later one does it. */
+async function backUpSoon(program: Program): Promise<void> {
+  try {
+    await backUp(program, 'daily');
+  } catch {
+    // The safeguard knows that one is needed, and the next look tells what is in the way.
+  }
+}
+
+/** A file aside, and how it takes the store's place. */
+interface Aside {
+  readonly part: string;
+  /**
+   * Takes the store's place, after what `before` does with the rows that were written meanwhile. `before` gives where the old file
+   * goes, null for nowhere; where it gives false, nothing is taken.
+   */
+  take(before: (changed: readonly RowKey[]) => string | null | false): Promise<boolean>;
+}
+
+async function withAside<T>({ store, writeLock }: Program, work: (aside: Aside) => Promise<T>): Promise<T> {
+  const part = unfinishedFile(store);
+  const watch = store.safeguard.watch();
+  try {
+    return await work({
+      part,
+      take: (before) =>
+        writeLock.alone(async () => {
+          const oldTo = before(watch.changed());
+          if (oldTo === false) return false;
+          takeAside(store, part, oldTo);
+          return true;
+        }),
+    });
+  } finally {
+    watch.end();
+    for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(part + ending, { force: true });
+  }
 }
 
 /** Says what erasing an athlete would take away. A worker finds out, in a copy; edits go on meanwhile. */
@@ -82,6 +154,7 @@ export function erase(
       each.push(one);
       copies = one;
     }
+    if (store.safeguard.needsBackup()) await backUpSoon(program);
     const { copiesRewritten, copiesLeft } = copies;
     const erased = { ...together(each), copiesRewritten, copiesLeft };
     return done({
@@ -91,11 +164,51 @@ export function erase(
   });
 }
 
+/** So often a file is prepared aside; then edits wait while the store itself is written. */
+const TRIES = 3;
+
 /**
- * Erases one entry, in workers. Edits wait while the store itself is written; they go on while the copies of it are,
- * which takes longer. Cut short anywhere, it is finished at the next start.
+ * Erases one entry: a worker erases from the copies and from a copy aside, which takes the store's place in a moment. Where somebody
+ * wrote of that person meanwhile it begins anew. Cut short anywhere, it is finished at the next start.
  */
 export async function eraseEntry(
+  program: Program,
+  entry: NamedEntry & { takenAway?: boolean },
+  clear: ParsedInput<'athletes.erase'>['clear'],
+): Promise<ErasedEverywhere> {
+  const { store, work } = program;
+  for (let i = 0; i < TRIES; i++) {
+    const erased = await withAside(program, async (aside) => {
+      const { folder, file, clock } = store;
+      const input = { folder, file, part: aside.part, at: clock(), entry, clear };
+      const made = await work.inWorker('erase', { name: 'erase-aside', input });
+      const isTaken = await aside.take((changed) => {
+        if (changed.some((row) => isNamedIn(store, row))) return false;
+        carryOver(store, aside.part, changed);
+        return null;
+      });
+      if (!isTaken) return null;
+      settleErasure(store);
+      return made;
+    });
+    if (erased) return erased;
+  }
+  return eraseInPlace(program, entry, clear);
+}
+
+/** Whether a row as it is now names whoever is being erased. */
+function isNamedIn({ db, folder }: Program['store'], { table, key }: RowKey): boolean {
+  const names = namesErased(folder);
+  const guarded = guardedTables(db).find(({ name }) => name === table)!;
+  const row = db
+    .prepare(`SELECT * FROM "${table}" WHERE ${whereKey(guarded)}`)
+    .raw()
+    .get(...keyValues(key));
+  return ((row ?? []) as unknown[]).some((value) => typeof value === 'string' && names(value));
+}
+
+/** Erases one entry from the store itself. Edits wait while it is written; they go on while the copies of it are. */
+async function eraseInPlace(
   program: Program,
   entry: NamedEntry & { takenAway?: boolean },
   clear: ParsedInput<'athletes.erase'>['clear'],

@@ -6,6 +6,7 @@ import type { Leaves } from '../changes/record-state.ts';
 import { atomicWrite } from '../shell/atomic-write.ts';
 import { copiesOf, sweepLeftovers } from './copies.ts';
 import { type ClearWords, type Erasure, eraseAthlete } from './erase.ts';
+import { nameCleaner } from './erase-from-fit.ts';
 import {
   addErased,
   type ErasedPerson,
@@ -17,7 +18,7 @@ import {
 import { damageOf } from './integrity.ts';
 import { forgetErased, keepManifest } from './keep-manifest.ts';
 import { syncFile } from './migrate.ts';
-import { knownIn, type Person, personSchema } from './person.ts';
+import { fullNames, knownIn, type Person, personSchema } from './person.ts';
 import { readLeaves } from './record-rows.ts';
 import type { RecordRef } from './record-versions.ts';
 import { hasSums, renewSums } from './row-sums.ts';
@@ -86,25 +87,50 @@ export function eraseEverywhere(
 
 /** The first part: from the store itself. From here on the erasure is finished at the next start if it is cut short. */
 export function eraseFromStore(store: Store, listed: Listed, clear: ClearWords): Erasure {
+  beginErasure(store, listed, clear);
+  const erasure = eraseNoted(store);
+  compact(store);
+  return erasure;
+}
+
+/** Notes whom to erase. From here on the erasure is finished at the next start if it is cut short. */
+export function beginErasure(store: Pick<Store, 'db' | 'folder'>, listed: Listed, clear: ClearWords): void {
   sweepLeftovers(store.folder);
   const { takenAway = false, ...named } = listed;
   const person = knownEverywhere(store, { formerNames: [], guardians: [], ...named });
   const mark = takenAway ? undefined : erasedMark(listErased(store.db), person.id);
   writeNote(store.folder, { ...person, clear, mark, takenAway });
-  const erasure = atomically(store, () => {
+}
+
+/** Erases whoever the note in the folder names from this store, which may be a copy aside. */
+export function eraseNoted(store: Store): Erasure {
+  const { person, clear, mark } = underWay(store.folder);
+  return atomically(store, () => {
     if (!mark) return eraseAthlete(store.db, person, { clear, touch: () => {} });
     addErased(store.db, mark);
     return eraseHere(store, person, clear);
   });
-  compact(store);
-  return erasure;
+}
+
+/** Finds out whether a text names whoever is being erased. */
+export function namesErased(folder: string): (text: string) => boolean {
+  const { person } = underWay(folder);
+  const cleaned = nameCleaner(person, 'full-names');
+  const quoted = fullNames(person).map((name) => JSON.stringify(name).slice(1, -1));
+  return (text) =>
+    text.includes(person.id) || cleaned(text) !== text || quoted.some((name) => text.includes(name));
+}
+
+function underWay(folder: string) {
+  const noted = readNote(folder);
+  if (!noted || (!noted.mark && !noted.takenAway)) throw new Error('no erasure is under way');
+  const { clear, mark, takenAway: _, ...person } = noted;
+  return { person, clear, mark };
 }
 
 /** The second part: from every copy in the folder, of whoever the note names. Edits may go on meanwhile. */
 export function eraseFromCopies(folder: string): ErasedCopies {
-  const noted = readNote(folder);
-  if (!noted || (!noted.mark && !noted.takenAway)) throw new Error('no erasure is under way');
-  const { clear, mark, takenAway: _, ...person } = noted;
+  const { person, clear, mark } = underWay(folder);
   const copies = copiesOf(folder);
   const left = copies.filter((path) => !rewritten(path, { person, clear, mark }));
   return { copiesRewritten: copies.length - left.length, copiesLeft: left };
@@ -113,6 +139,11 @@ export function eraseFromCopies(folder: string): ErasedCopies {
 /** The last part: from the journal. The note goes last: a kill before that is finished at the next start. */
 export function endErasure(store: Store): void {
   forgetErased(store);
+  settleErasure(store);
+}
+
+/** The same where the journal has begun anew. */
+export function settleErasure(store: Store): void {
   keepManifest(store);
   rmSync(join(store.folder, UNFINISHED), { force: true });
 }
@@ -162,7 +193,7 @@ function eraseHere(store: Store, person: Person, clear: ClearWords): Erasure {
 }
 
 /** A person with the names and guardians that this store and its copies know of. */
-function knownEverywhere({ db, folder }: Store, person: Person): Person {
+function knownEverywhere({ db, folder }: Pick<Store, 'db' | 'folder'>, person: Person): Person {
   return copiesOf(folder).reduce(
     (known, path) => {
       let copy: Database.Database | null = null;

@@ -104,16 +104,21 @@ function claim(db: Database.Database, file: string, trust: 'check' | 'trust'): S
   if (version > STORE_VERSION) return { code: 'newer', file, found: version, known: STORE_VERSION };
   const damage = trust === 'check' ? damageOf(db, depthFor(file)) : null;
   if (damage !== null) return { code: 'damaged', file, detail: damage };
+  settlePragmas(db);
+  if (fresh) db.pragma(`application_id = ${APPLICATION_ID}`);
+  // A program of an older version, which has no lock file, is met here and not at the first save.
+  db.transaction(() => db.pragma(`user_version = ${version}`)).exclusive();
+  return null;
+}
+
+/** How every store is read and written. */
+export function settlePragmas(db: Database.Database): void {
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = FULL');
   db.pragma('foreign_keys = ON');
   db.pragma('trusted_schema = OFF');
   db.pragma('secure_delete = ON');
   db.pragma(`journal_size_limit = ${WAL_LIMIT}`);
-  if (fresh) db.pragma(`application_id = ${APPLICATION_ID}`);
-  // A program of an older version, which has no lock file, is met here and not at the first save.
-  db.transaction(() => db.pragma(`user_version = ${version}`)).exclusive();
-  return null;
 }
 
 const READ_ONLY = /^(EACCES|EPERM|EROFS|SQLITE_READONLY|SQLITE_CANTOPEN)/;

@@ -1,6 +1,7 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { copyAside, workAside } from './aside.ts';
 import { backupFolder, listBackups } from './backups.ts';
 import { addRowsOf, mergeSteps, otherTables } from './merge.ts';
 import { closeStore, openStore, STORE_FILE } from './open-store.ts';
@@ -41,6 +42,41 @@ export function restoreBackup(
     withAttached(store, copy, () =>
       atomically(store, () =>
         how === 'replace' ? replaceEveryRow(store, hooks) : bringBack(store, copy, hooks),
+      ),
+    );
+    return 'restored';
+  } finally {
+    rmSync(workplace, { recursive: true, force: true });
+  }
+}
+
+/**
+ * Prepares a file aside that holds what the store is to be after a restoring; the store itself, `file`, is only read. It then
+ * takes the store's place (`takeAside`).
+ */
+export function prepareRestored(
+  where: { folder: string; file: string; part: string; at: number; name: string; how: RestoreHow },
+  hooks: RestoreHooks,
+): Restored {
+  const { folder, file, part, at, name, how } = where;
+  if (!listBackups(folder).some((backup) => backup.name === name)) return 'no-such-backup';
+  const workplace = mkdtempSync(join(folder, 'restoring-'));
+  try {
+    const copy = join(workplace, STORE_FILE);
+    copyFileSync(join(backupFolder(folder), name), copy);
+    const opening = openStore(workplace, () => at);
+    if (opening.kind === 'refused') return 'unreadable';
+    closeStore(opening.store);
+    hooks.goOn();
+    if (how === 'replace') renameSync(copy, part);
+    else copyAside(file, part);
+    workAside({ folder: workplace, part, clock: () => at }, (store) =>
+      withAttached(store, how === 'replace' ? file : copy, () =>
+        atomically(store, () => {
+          if (how === 'bring-back') return bringBack(store, copy, hooks);
+          renewIdentity(store);
+          addRowsOf(store, 'erased_people', 'other');
+        }),
       ),
     );
     return 'restored';

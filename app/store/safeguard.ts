@@ -60,6 +60,8 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
   let pending: RowChange[] = [];
   let pendingBytes = 0;
   guardRows(db, (change) => {
+    const { table, key } = change;
+    for (const rows of watching) rows.set(`${table} ${key}`, { table, key });
     const last = pending.at(-1);
     if (last && last.n >= change.n) pending = pending.filter((one) => one.n < change.n);
     pendingBytes += sizeOf(change);
@@ -67,6 +69,7 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
   });
   let seen: SeenFiles | null = null;
   let lent = false;
+  const watching = new Set<Map<string, { table: string; key: string }>>();
 
   function flush({ unjournalled = false } = {}): void {
     const at = position.get()!.n;
@@ -84,6 +87,11 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
     flush,
     needsBackup: () => needsBackup,
     isLent: () => lent,
+    watch() {
+      const rows = new Map<string, { table: string; key: string }>();
+      watching.add(rows);
+      return { changed: () => [...rows.values()], end: () => void watching.delete(rows) };
+    },
     look() {
       // The worker writes the file; whoever else might is found out when it gives the store back.
       if (lent) return;

@@ -22,6 +22,11 @@ export function nextWrite(store: Store): Write {
   return { store: id, counter, at: now(store) };
 }
 
+/** The counter of this store's last write. */
+export function counterOf({ db }: Pick<Store, 'db'>): number {
+  return identity(db).counter;
+}
+
 /** Counts on from what has been seen elsewhere, so that a later write also has a higher counter. */
 export function countOnFrom({ db }: Pick<Store, 'db'>, counter: number): void {
   db.prepare('UPDATE this_store SET counter = max(counter, ?)').run(counter);
@@ -46,9 +51,14 @@ export function settleIdentity(store: Store): void {
   });
 }
 
+/** Notes that a store's file, which lies at `file` yet, will lie at `at`, where another file lies now: it is no copy of a folder. */
+export function settlePlace({ db, file, at }: Pick<Store, 'db' | 'file'> & { at: string }): void {
+  db.prepare('UPDATE this_store SET place = ?').run(placeOf(at, file));
+}
+
 /** This computer, this folder and this file, as a digest: nothing of it can be read back. */
-function placeOf(file: string): string {
-  const { ino } = statSync(file, { bigint: true });
+function placeOf(file: string, now = file): string {
+  const { ino } = statSync(now, { bigint: true });
   const words = [hostname(), realpathSync(file), String(ino)];
   return createHash('sha256').update(words.join('\0')).digest('hex').slice(0, 32);
 }

@@ -35,6 +35,8 @@ export interface Safeguard {
     more?: { backedUpAt?: number; isNeeded?: (removed: { table: string; key: string }) => boolean },
   ): boolean;
   close(): void;
+  /** Notes from now on which rows are written, until it ends. */
+  watch(): { changed(): readonly { table: string; key: string }[]; end(): void };
   /** Writes down what is left and lets go of the journal, so that a worker can write the store meanwhile. */
   lend(): void;
   /** Whether a worker has the store: it may be read here, not written. */
@@ -65,3 +67,17 @@ export function atomically<T>(store: Store, work: () => T, how: { unjournalled?:
     })
     .immediate();
 }
+
+/** For a copy in which something is tried out or prepared. */
+export const NOT_GUARDED: Safeguard = {
+  flush() {},
+  look() {},
+  looked() {},
+  needsBackup: () => false,
+  rewrite: () => false,
+  close() {},
+  lend() {},
+  isLent: () => false,
+  watch: () => ({ changed: () => [], end() {} }),
+  takeBack() {},
+};

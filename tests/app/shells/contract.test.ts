@@ -135,6 +135,7 @@ describe.each([
     });
     const revision = value(await call('revisions.save', { fitId: made.id, fit: moved, name: 'Pad aft' }));
     expect(value(await call('revisions.open', { id: revision.id }))).toEqual({ revision, fit: moved });
+    expect(value(await call('revisions.list', { fitId: made.id, before: 2 }))).toEqual([revision]);
     await call('drafts.save', { id: made.id, fit: inventedFit({ padAftM: 0.2 }) });
     expect(value(await call('drafts.discard', { id: made.id }))).toMatchObject({
       fit: moved,
@@ -277,6 +278,7 @@ describe.each([
     expect(value(await call('library.makeGroup', { name: 'Juniors' }))).toEqual({ groups: [] });
     const change = { groupId: crypto.randomUUID(), athleteId: crypto.randomUUID(), isIn: true };
     expect(value(await call('library.setInGroup', change))).toEqual({ groups: [] });
+    expect(await call('library.letGo', { athleteId: crypto.randomUUID() })).toMatchObject({ ok: false });
     expect(value(await call('library.leave', {}))).toMatchObject(none);
   });
 
