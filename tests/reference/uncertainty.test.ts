@@ -9,13 +9,16 @@ import { sampledSpreads } from './doubt-samples.ts';
 import { boatOf, crewFit, randomAthletes } from './proposal-random.ts';
 
 const SEED = 20_261_125;
-const SAMPLES = cases(250, 10_000);
+const SAMPLES = cases(400, 10_000);
 
 /** Sampling alone leaves a spread uncertain by 1/√(2n): three times that is allowed beside the tenth. */
 const ALLOWED = 0.1 + 3 / Math.sqrt(2 * SAMPLES);
 
 /** Spreads under a tenth of the smallest change worth showing are not compared. */
 const SMALL = 0.1;
+
+/** What a stroke is set to is a choice: the report gives it no doubt, while the samples draw how far somebody leans in fact. */
+const AS_SET = ['strokeLean'];
 
 /** A shortfall whose mean is under this share of its spread is missing in fewer than one sample of six: a spread of rare cases. */
 const OFTEN_SHORT = 0.3;
@@ -67,7 +70,8 @@ describe.each(FITS.slice(0, cases(2, FITS.length)))(
     it('are within a tenth for every quantity', () => {
       const wrong = quantities.flatMap(({ id, sd }) => {
         const { mean, sd: real } = sampled.get(id)!;
-        const step = QUANTITIES[id as keyof typeof QUANTITIES].step;
+        if (AS_SET.includes(id)) return [];
+      const step = QUANTITIES[id as keyof typeof QUANTITIES].step;
         if (Math.max(sd ?? 0, real) < SMALL * step) return [];
         // What is missing of a reach has a spread of its own only where it is missing now and then.
         if (id.endsWith('Reach') && mean <= OFTEN_SHORT * real) return [];
