@@ -30,7 +30,6 @@ export interface FittingShapes {
 
 /** Directions in which the recess's outline is looked for. */
 const DIRECTIONS = 48;
-/** How wood is painted. */
 const WOOD = { role: 'wood', outline: 'woodLine' } as const;
 /** Half-breadth of the recess as a share of the pad's width, and of its trough for the shin where it leaves the pad. */
 const RECESS = 0.34;

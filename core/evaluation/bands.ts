@@ -2,11 +2,13 @@ import { PART_LIMITS } from '../parts/limits.ts';
 import type { Finding, SourceKind } from './finding.ts';
 import type { QuantityId } from './quantities.ts';
 
+/** Degrees as radians. */
 const deg = (angle: number) => (angle * Math.PI) / 180;
 const cm = (length: number) => length / 100;
 
 /** One row of the band table. */
 export interface BandRule {
+  /** What it judges. */
   readonly quantity: QuantityId;
   /** Edges in the quantity's SI unit; null is open. */
   readonly min: number | null;
@@ -14,9 +16,11 @@ export interface BandRule {
   /** Past these the finding says stop, whatever the uncertainty. */
   readonly stopMin?: number;
   readonly stopMax?: number;
+  /** The kind of thing it rests on: a rule, a study, practice. */
   readonly source: SourceKind;
   /** The message `band-source.…` names what the row rests on. */
   readonly sourceKey: string;
+  /** What is lit on the drawing. */
   readonly part: Finding['part'];
   /** Number of seats of the boats it holds for; left out, all. */
   readonly crews?: readonly number[];
@@ -29,6 +33,7 @@ export interface BandRule {
   readonly needsCrew?: boolean;
 }
 
+/** Boats of one. */
 const single = [1] as const;
 const crew = [2, 3, 4] as const;
 
@@ -239,6 +244,7 @@ export const BANDS: readonly BandRule[] = [
   model('leastFreeboard', 0.05, null, 'hull', { stopMin: 0.02 }),
 ];
 
+/** A row that rests on common practice, no source. */
 function practice(
   quantity: QuantityId,
   min: number | null,
@@ -266,6 +272,7 @@ function because(
   };
 }
 
+/** A row that rests on the model itself. */
 function model(
   quantity: QuantityId,
   min: number | null,

@@ -9,6 +9,7 @@ export type BoatValues = Partial<Record<QuantityId, number | null>>;
 
 /** How a boat lies with its crew ready, and its trim at the catch, metres bow over stern; null where it does not float then. */
 export interface LyingBoat {
+  /** With everybody at rest. */
   readonly ready: FloatResult;
   readonly trimCatch: number | null;
 }

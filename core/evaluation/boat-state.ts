@@ -23,8 +23,11 @@ const REST_MASS_KG = 0.4;
 export interface BoatState {
   readonly boat: Boat;
   readonly hull: Hull;
+  /** What the boat itself weighs, at its centre. */
   readonly ownMass: PointMass;
+  /** kg/m³. */
   readonly density: number;
+  /** The heel that the document asks to look at, radians. */
   readonly heel: number;
   /** How the floorboard fits the hull. */
   readonly boardRoom: BoardRoom;
@@ -72,6 +75,7 @@ export function seatLoads(
   return [...fittingMasses(support), { mass: totalMassKg, x, y, z }];
 }
 
+/** Pad and rest, at the points that bear on them. */
 function fittingMasses({ contacts: { knee, rearFoot } }: Pick<Support, 'contacts'>): PointMass[] {
   return [
     { mass: PAD_MASS_KG, x: knee.x, y: knee.y, z: knee.z },
@@ -114,6 +118,7 @@ export function lieCrew(
   return lieAtRest(state.hull, loadIn(state, seats, options));
 }
 
+/** All that is aboard in a phase of the stroke, and where the search for its attitude begins. */
 function loadIn(
   state: BoatState,
   seats: readonly (SeatState | null)[],

@@ -7,9 +7,11 @@ export interface ClassRule {
   readonly rule: 'greatest-length' | 'least-mass';
   /** Metres or kilograms, as the rule is. */
   readonly value: number;
+  /** What the class asks for, in the same unit. */
   readonly limit: number;
   /** How far within the limit, in the same unit; negative is outside. */
   readonly within: number;
+  /** Whether it is kept: a value at the limit is. */
   readonly kept: boolean;
 }
 

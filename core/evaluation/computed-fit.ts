@@ -11,11 +11,15 @@ import type { SeatState } from './seat-state.ts';
 
 /** What was computed before spreads and findings; the pieces that the spreads vary. */
 export interface Computed {
+  /** The boat ready to be floated. */
   readonly boat: BoatState;
+  /** Null where a seat is empty. */
   readonly seats: readonly (SeatState | null)[];
   /** Null where a seat is empty or the boat does not float. */
   readonly drives: readonly (DriveLoads | null)[];
+  /** How it lies in each phase. */
   readonly afloat: AfloatByPhase;
+  /** Every value, still without a spread. */
   readonly quantities: readonly Quantity[];
 }
 

@@ -17,8 +17,11 @@ import { keyOf, put, type ValueTable } from './value-table.ts';
 
 /** A computed fit, the one seat of it that is displaced, and how the boat answers what is aboard. */
 export interface DisplacedFit {
+  /** The fit as solved. */
   readonly computed: Computed;
+  /** Which seat. */
   readonly index: number;
+  /** How the boat lies and answers, at rest and at the catch. */
   readonly floats: Readonly<Record<'ready' | 'catch', FloatSlopes>>;
 }
 
@@ -38,8 +41,11 @@ export interface Displacement {
 /** The values of a seat and its boat that doubts may move, as they were computed; and how to find those of a displaced seat. */
 export interface Displaceable {
   readonly fit: DisplacedFit;
+  /** Where each value stands in the array. */
   readonly table: ValueTable;
+  /** Values as solved. */
   readonly base: Float64Array;
+  /** Edges of the support polygon as solved: its margin is followed edge by edge. */
   readonly edges: readonly PolygonEdge[];
 }
 

@@ -39,6 +39,8 @@ export const DRIVE_FORCE_SD = 0.15;
 
 /** Sources of doubt to leave out, for studies of the others; all are counted unless said otherwise. */
 export interface SpreadSources {
+  /** How somebody kneels. */
   readonly posture?: boolean;
+  /** How truly the boat's lines are known. */
   readonly hull?: boolean;
 }

@@ -117,6 +117,7 @@ function keptSeats(bodyFor: (athlete: Athlete) => BodyEstimate) {
   };
 }
 
+/** Whether two frames stand at the same place of the boat, on the same side. */
 function sameFrame(a: SeatFrame, b: SeatFrame): boolean {
   return a.stationX === b.stationX && a.floorZ === b.floorZ && a.side === b.side;
 }
@@ -132,6 +133,7 @@ interface Known {
   unknowns(judged: readonly Finding[], quantities: readonly Quantity[]): readonly Unknown[];
 }
 
+/** Puts a report together: values with their spreads, findings judged by them, and what is not known. */
 function reportOf(fit: Fit, computed: Computed, known: Known): Report {
   const { boat, seats, drives, afloat } = computed;
   const quantities = withSpreads(computed.quantities, known.spreads);

@@ -4,6 +4,7 @@ import type { Support } from '../support/support.ts';
 
 /** Severities, mildest first. *Unknown* is no finding: body and fittings hardly inform the value, and a look would. */
 export const SEVERITIES = ['good', 'unknown', 'check', 'change', 'stop'] as const;
+/** How grave a finding is, mildest first in `SEVERITIES`. */
 export type Severity = (typeof SEVERITIES)[number];
 
 /** Kind of source of a band or value. */
@@ -14,9 +15,11 @@ export type Unit = 'm' | 'rad' | 'kg' | 'N' | 'N·m' | 'N·m/°' | 'Pa' | '1';
 
 /** One value of the report: the same id on the drawing, in the table, in findings and in `evaluate`. */
 export interface Quantity {
+  /** As in `QUANTITIES`. */
   readonly id: string;
   /** Index of the seat, bow first; null for the whole boat. */
   readonly seat: number | null;
+  /** SI. */
   readonly value: number;
   /** Standard deviation, same unit; null where none is known. */
   readonly sd: number | null;
@@ -59,12 +62,16 @@ export interface Band {
 
 /** What a change does besides: a judged quantity before and after, SI, and how its severity moves. */
 export interface SideEffect {
+  /** The quantity that moves with it. */
   readonly id: string;
+  /** Index of the seat; null for the whole boat. */
   readonly seat: number | null;
   readonly unit: Unit;
   readonly from: number;
   readonly to: number;
+  /** What was said of it before. */
   readonly severityFrom: Severity;
+  /** What would be said of it then. */
   readonly severityTo: Severity;
 }
 
@@ -103,12 +110,15 @@ export interface Instead {
 
 /** One finding. The sentences are made by `sentences.ts` from this record. */
 export interface Finding {
+  /** Quantity and seat in one: no two findings of a report share it. */
   readonly id: string;
   readonly seat: number | null;
+  /** What was judged. */
   readonly quantity: string;
   readonly value: number;
   readonly sd: number | null;
   readonly unit: Unit;
+  /** What it was held against. */
   readonly band: Band;
   /** Signed distance to the nearest edge in the quantity's unit; negative inside the band. */
   readonly distance: number;

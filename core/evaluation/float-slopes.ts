@@ -5,6 +5,7 @@ import type { BoatState } from './boat-state.ts';
 
 /** Steps of the differences: kilograms and metres of the common centre. Large against the search's 1e-9 m, small against a hull. */
 const STEPS = { mass: 0.5, x: 0.004, y: 0.004, z: 0.01 } as const;
+/** What the boat carries: mass and the three coordinates of its centre. */
 type Total = keyof typeof STEPS;
 
 /** Numbers of a floating boat that quantities are told from, and that answer its load. */
@@ -24,8 +25,11 @@ type Level = Float64Array;
 
 /** A floating boat and how it answers its load: what it would be under a slightly other load, without a search. */
 export interface FloatSlopes {
+  /** As it lies. */
   readonly base: FloatResult;
+  /** What is aboard, as one mass. */
   readonly load: PointMass;
+  /** Change of every level for each kilogram or metre. */
   readonly slopes: Readonly<Record<Total, Level>>;
 }
 
@@ -57,8 +61,10 @@ export function floatSlopes(state: BoatState, masses: readonly PointMass[], base
   };
 }
 
+/** No change at all. */
 const STILL: Level = new Float64Array(LEVELS.length + 1);
 
+/** The figures of a floating boat as one row of numbers. */
 function levelOf(afloat: Afloat): Level {
   const level = new Float64Array(LEVELS.length + 1);
   LEVELS.forEach((name, i) => {
@@ -93,4 +99,5 @@ export function floatNear({ base, load, slopes }: FloatSlopes, now: PointMass): 
   };
 }
 
+/** In the order in which slopes are summed. */
 const TOTALS = ['mass', 'x', 'y', 'z'] as const;

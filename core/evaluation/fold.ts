@@ -7,6 +7,7 @@ import { squareRootOf } from '../body/covariance-root.ts';
 export interface Fold {
   /** Keys of the smooth values that it is made of: one to four. */
   readonly of: readonly string[];
+  /** The folded value where the smooth ones are these. */
   value(at: readonly number[]): number;
   /** What a probability is told by: the mean of the folded value, the smooth value itself, or the value as shown. */
   readonly judgedBy: 'mean' | 'smooth' | 'value';
@@ -20,7 +21,9 @@ export interface Moments {
 
 /** A point of a quadrature and its weight. */
 interface Node {
+  /** In standard deviations from the mean, one for each smooth value. */
   readonly at: readonly number[];
+  /** All weights of a rule sum to 1. */
   readonly weight: number;
 }
 
@@ -32,6 +35,10 @@ const NINE: readonly (readonly [at: number, weight: number])[] = [
   [3.2054290028564703, 0.002789141321231763],
   [4.512745863399783, 0.00002234584400774653],
 ];
+/**
+ * Gauss–Hermite rule of five points for a standard normal (Abramowitz and Stegun 25.4.46, in standard deviations); the mirrored
+ * points follow in `nodesIn`.
+ */
 const FIVE: readonly (readonly [at: number, weight: number])[] = [
   [0, 0.5333333333333333],
   [1.3556261799742659, 0.2220759220056126],

@@ -89,21 +89,25 @@ function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding 
     : { ...finding, fromMiddleM: fromMiddle };
 }
 
+/** Tells a finding of the support margin to which edge it was measured. */
 function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
   const support = finding.quantity === 'supportMargin' && finding.seat !== null && supports[finding.seat];
   if (!support) return finding;
   return { ...finding, support: { nearestEdge: support.nearestEdge, inLine: support.inLine } };
 }
 
+/** A row of the table with the reason of a coach who changed it; empty where nobody did. */
 interface ReasonedRule extends BandRule {
   readonly reason: string;
 }
 
+/** A finding and the row that it comes from. */
 interface Judgement {
   readonly finding: Finding;
   readonly rule: BandRule;
 }
 
+/** Judges one value by one row. A value that nothing informs is not told as doubtful: it is an unknown. */
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | undefined): void {
   if (!quantity) return;
   const { unit, seat, uninformed, byHull, unreached, range } = quantity;
@@ -150,6 +154,7 @@ const STROKE_LEAN: BandRule = {
   part: 'trunk',
 };
 
+/** What the boat's class asks of length and mass; nothing for a boat of no class. */
 function classRules(fit: Fit): BandRule[] {
   if (fit.boat.boatClass === 'none') return [];
   const limits = CLASS_LIMITS[fit.boat.boatClass];
@@ -164,6 +169,7 @@ function classRules(fit: Fit): BandRule[] {
   ];
 }
 
+/** Rows of the table as they are, made once. */
 const plain = new WeakMap<BandRule, ReasonedRule>();
 
 /** A rule as it stands in the table, for which nobody gave a reason: the same object each time. */
@@ -179,11 +185,13 @@ function boatRule(fit: Fit, rule: BandRule): ReasonedRule {
   return override ? ownBand(rule, override) : plainRule(rule);
 }
 
+/** The row that holds at a seat: a coach's band instead of the usual one, then personal limits. */
 function seatRule(seat: Seat, rule: BandRule): ReasonedRule {
   const override = seat.bands.find((b) => b.quantity === rule.quantity);
   return withPersonalLimits(override ? ownBand(rule, override) : plainRule(rule), seat);
 }
 
+/** A row with the edges that a coach set, from degrees where it is an angle. */
 function ownBand(rule: BandRule, override: BandOverride): ReasonedRule {
   const angle = quantityDefinition(rule.quantity)?.unit === 'rad';
   const edge = (value: number | null) => (value !== null && angle ? toRadians(value) : value);

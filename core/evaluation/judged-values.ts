@@ -25,15 +25,20 @@ export type JudgedValues = ReadonlyMap<string, number>;
 
 /** A seat as far as findings ask for it. */
 interface JudgedSeat extends SeatInput {
+  /** The two stances that findings read. */
   readonly stances: Readonly<Record<'ready' | 'catch', Stance>>;
+  /** The seat's own values by id, SI. */
   readonly values: Readonly<Partial<Record<string, number>>>;
+  /** What the seat weighs on the boat with, in either stance. */
   readonly loads: Readonly<Record<'ready' | 'catch', readonly PointMass[]>>;
 }
 
 /** What is known for a search: the boat, the bodies, and the doubts that are held. */
 export interface JudgedBy {
   readonly boat: BoatState;
+  /** Null for an empty seat. */
   bodyOf(seat: Seat): BodyEstimate | null;
+  /** An earlier report, whose spreads are taken. */
   readonly held: Report;
   readonly spreads: Spreads;
 }
@@ -74,6 +79,7 @@ export function judgedValuesFinder(): (fit: Fit, by: JudgedBy) => JudgedValues {
   };
 }
 
+/** Solves a seat for a search: two stances of three, and of those only what findings read. */
 function judgedSeat(input: SeatInput, index: number, boat: BoatState): JudgedSeat {
   const { body, seat, frame } = input;
   const problem = stanceProblem(body, seat, { phase: 'ready' });

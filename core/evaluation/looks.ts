@@ -2,6 +2,7 @@ import type { StanceUnknown } from '../posture/stance.ts';
 
 /** Where a photograph of the athlete in the boat is taken from. */
 export const LOOKS = ['beside', 'behind', 'above'] as const;
+/** A photograph that can be taken of a paddler, by the side it is taken from. */
 export type Look = (typeof LOOKS)[number];
 
 /** The angles of the posture that each look shows straight on. */
@@ -16,6 +17,7 @@ export type SpreadsAfter = ReadonlyMap<string, number>;
 
 /** The looks at one seat that have not been taken, each with what it would make of the spreads. */
 export interface SeatLooks {
+  /** Index of the seat. */
   readonly seat: number;
   readonly looks: Readonly<Partial<Record<Look, SpreadsAfter>>>;
 }

@@ -2,7 +2,9 @@ import type { Row } from './seat-rows.ts';
 
 /** A value that was measured: its key, and the doubt of the reading in the value's unit. */
 export interface Measured {
+  /** As `keyOf` makes it. */
   readonly key: string;
+  /** One standard deviation. */
   readonly sd: number;
 }
 
@@ -34,6 +36,7 @@ export function conditionedRows(
   return now;
 }
 
+/** A row less a share of another. */
 function without(row: Row, h: Row, share: number): Row {
   return share === 0 ? row : row.map((value, i) => value - share * h[i]!);
 }

@@ -3,6 +3,7 @@ import { type HullSpread, hullSpread } from './hull-spread.ts';
 
 /** One figure that became surer: its standard deviation before and after, metres (radians for the trim's angle). */
 export interface Narrowed {
+  /** Which figure it is. */
   readonly figure: keyof HullSpread;
   readonly before: number;
   readonly after: number;

@@ -12,6 +12,7 @@ type Neighbour = Pick<SeatState, 'seat' | 'frame' | 'body'> & {
 /** A value that two seats have together; the seat nearer to the bow bears it. */
 interface Between {
   readonly id: 'toNextSeat' | 'bladeSpacing';
+  /** Index of the seat nearer to the bow. */
   readonly seat: number;
   readonly value: number;
 }

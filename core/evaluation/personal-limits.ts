@@ -17,12 +17,18 @@ const LEAST_ROOM = toRadians(20);
 /** How a personal limit (degrees of motion) bounds quantities (radians, included angles), and from which side. */
 interface Bound {
   readonly quantities: readonly QuantityId[];
+  /** Which edge of the band it moves. */
   readonly edge: 'min' | 'max';
+  /** The quantity at so many degrees of motion, radians. */
   readonly at: (deg: number) => number;
   /** The limit holds the other way as well. */
   readonly bothWays?: true;
 }
 
+/**
+ * Flexion is counted from the straight limb, quantities are included angles: 130° of flexion are 50° between the
+ * bones.
+ */
 const LIMIT_OF: Readonly<Record<LimitedJoint, Bound>> = {
   kneelingKneeFlexion: { quantities: ['kneelingKnee'], edge: 'min', at: (d) => toRadians(180 - d) },
   frontKneeFlexion: { quantities: ['frontKnee'], edge: 'min', at: (d) => toRadians(180 - d) },

@@ -15,7 +15,9 @@ export type QuantitySource =
 
 /** What a quantity is: its unit, whether it belongs to a seat or the boat, and its source. */
 export interface QuantityDefinition {
+  /** SI; it decides how the value is written. */
   readonly unit: Unit;
+  /** Whose value it is. */
   readonly scope: 'seat' | 'boat';
   /** What the value rests on: the message `source.…` says it. How it is found says `quantity.….how`. */
   readonly source: QuantitySource;
@@ -25,20 +27,24 @@ export interface QuantityDefinition {
   readonly inMillimetres?: true;
 }
 
+/** One degree, radians. */
 const degree = Math.PI / 180;
 
+/** A value of each seat. */
 const seat = (unit: Unit, step: number, source: QuantitySource): QuantityDefinition => ({
   unit,
   scope: 'seat',
   source,
   step,
 });
+/** A value of the whole boat. */
 const boat = (unit: Unit, step: number, source: QuantitySource): QuantityDefinition => ({
   unit,
   scope: 'boat',
   source,
   step,
 });
+/** The same, written in millimetres. */
 const fine = (definition: QuantityDefinition): QuantityDefinition => ({ ...definition, inMillimetres: true });
 
 /** Every quantity of a report by its id. The drawing, the table, findings and `evaluate` all use these. */
@@ -134,6 +140,7 @@ export const QUANTITIES = {
   boardInsideHull: fine(boat('m', 1e-3, 'hydrostatics')),
 } as const satisfies Record<string, QuantityDefinition>;
 
+/** The id of any value: the same on screen, on paper and in `evaluate`. */
 export type QuantityId = keyof typeof QUANTITIES;
 
 /** Whether an id is that of a quantity which this program knows. */

@@ -19,6 +19,7 @@ import { keyOf } from './value-table.ts';
 
 /** What is known of a value's doubt, in its own unit. */
 export interface Spread {
+  /** One standard deviation. */
   readonly sd: number;
   /** How far from the value the mean of a folded one lies, by which its probability is told. */
   readonly shift?: number;
@@ -35,7 +36,9 @@ export type Spreads = ReadonlyMap<string, Spread>;
 
 /** What a fit's doubts come to: the spread of every quantity, and what looking at each seat would make of it. */
 export interface Doubt {
+  /** By quantity and seat. */
   readonly spreads: Spreads;
+  /** Looks not yet taken, seat by seat. */
   readonly looks: readonly SeatLooks[];
 }
 
@@ -73,6 +76,7 @@ export function doubtOf(solved: Computed, sources: SpreadSources = {}): Doubt {
   return { spreads, looks: parts.map((part) => looksAt(part)) };
 }
 
+/** One seat's share in all doubts. A row has one number for each independent source, in spreads of it. */
 interface SeatPart {
   readonly index: number;
   readonly seat: SeatState;
@@ -82,11 +86,13 @@ interface SeatPart {
   readonly usual: ReadonlyMap<string, number>;
 }
 
+/** Variances that the hull's own data bring. */
 function hullVariances({ boat, afloat }: Computed): ReadonlyMap<string, number> {
   const spread = Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready, boat.hull) });
   return new Map(spread.map(([id, sd]) => [keyOf(id, null), sd ** 2]));
 }
 
+/** Variance of every value: rows of all seats, and the hull. Sources are independent, so squares add. */
 function summedVariances(
   parts: readonly SeatPart[],
   ofHull: ReadonlyMap<string, number>,
@@ -132,6 +138,7 @@ function measuredOf(seat: Seat, index: number): Measured[] {
   );
 }
 
+/** An angle of the stance that was read, and its doubt. */
 function readingOf(name: StanceUnknown, index: number, sdDeg: number): Measured {
   return { key: keyOf(name, index), sd: toRadians(sdDeg) };
 }
@@ -211,6 +218,7 @@ export function withSpreads(quantities: readonly Quantity[], spreads: Spreads): 
   });
 }
 
+/** What a probability is told by, where that is not the value itself. */
 function judgedWith({ value, judged }: Quantity, { sd, shift, judgedSd }: Spread): Pick<Quantity, 'judged'> {
   if (judged?.smooth && judgedSd !== undefined) return { judged: { ...judged, sd: judgedSd } };
   return shift === undefined ? {} : { judged: { value: value + shift, sd } };

@@ -7,9 +7,11 @@ import type { Unknown } from './unknowns.ts';
 
 /** Everything computed for one occupied seat. Boat frame, SI. */
 export interface SeatReport {
+  /** The body that was used. */
   readonly body: BodyEstimate;
   /** The three stances of the stroke; `ready` is the one the fittings are set by. */
   readonly stances: Readonly<Record<Phase, Stance>>;
+  /** How the weight rests at ready. */
   readonly support: Support;
   /** Null when the boat does not float. */
   readonly drive: DriveLoads | null;
@@ -18,6 +20,7 @@ export interface SeatReport {
 /** The whole evaluation of a fit: what the screen shows and what `evaluate` prints. */
 export interface Report {
   readonly format: 'kneelwright-report/1';
+  /** As the document has it. */
   readonly fitName: string;
   /** Null where a seat is empty. */
   readonly seats: readonly (SeatReport | null)[];
@@ -25,6 +28,7 @@ export interface Report {
   readonly afloat: Readonly<Record<Phase, FloatResult>>;
   /** Null when the boat does not float. */
   readonly balance: BalanceDemand | null;
+  /** Every value with its spread, of all seats and the boat. */
   readonly quantities: readonly Quantity[];
   /** Most severe first. */
   readonly findings: readonly Finding[];

@@ -45,6 +45,7 @@ export function driveSmooth(drive: DriveLoads | null): Record<string, number> {
   return drive ? pressOn('drive', drive.loadsN) : {};
 }
 
+/** What of a seat its folds are made from. */
 interface PatchedSeat extends Pick<SeatState, 'body'> {
   readonly stances: Pick<SeatState['stances'], 'ready'>;
   readonly support: Pick<Support, 'patches'>;
@@ -83,6 +84,7 @@ function held(when: 'rest' | 'drive', contact: Contact, as: 'share' | 'load'): F
   return { of: CONTACTS.map((name) => `${when}:${name}`), value, judgedBy: 'value' };
 }
 
+/** An included angle from its cosine. */
 const angle = ([cosine]: readonly number[]) => Math.acos(Math.min(1, Math.max(-1, cosine!)));
 const overZero = ([excess]: readonly number[]) => Math.max(0, excess!);
 

@@ -19,6 +19,7 @@ import { partsOfSeat } from './parts-of.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
+/** Values by id, SI; what does not apply is left out. */
 type Values = Partial<Record<QuantityId, number>>;
 
 /** Every quantity of one occupied seat, without spreads. SI; definitions in `findings/quantities.ts`. */
@@ -57,15 +58,18 @@ export function bodyClearances(state: Placed, index: number, place: BoatState): 
   };
 }
 
+/** The room of a seat's part in its boat. */
 const roomsOf =
   ({ seat }: Placed, { roomOf }: BoatState) =>
   (part: Part) =>
     roomOf(part, seat[part.part]);
 
+/** The seat's fittings as solids. */
 function partsOfState({ seat, frame, body }: Placed, index: number, boat: Boat): SeatParts {
   return partsOfSeat(boat, seat, { index, frame, footLength: body.lengths.footLength.value });
 }
 
+/** A seat's values as quantities, with what their probability is told by. */
 function listed(values: Values, state: SeatState, index: number): Quantity[] {
   const { stances, body, support } = state;
   const ranges = loadRanges(support, stances.ready.totalMassKg * GRAVITY);
@@ -96,6 +100,7 @@ export function smoothReaches({ stances, body }: Pick<Placed, 'stances' | 'body'
 /** Angles of a leg that is drawn straight because it does not reach. */
 const ANGLES_OF = { rearRest: ['rearAnkle'], frontFoot: ['frontKnee', 'frontAnkle'] } as const;
 
+/** Whether an angle is that of a limb drawn straight because it does not reach its fitting. */
 function unreached({ stances }: SeatState, id: string): boolean {
   return (['rearRest', 'frontFoot'] as const).some(
     (part) => ANGLES_OF[part].some((angle) => angle === id) && shortfall(stances.ready, part) > 0,
@@ -151,6 +156,7 @@ export function postureValues({ stances, frame }: Pick<Placed, 'stances' | 'fram
   };
 }
 
+/** How much a limb is short of its fitting, metres; 0 where it reaches. */
 function shortfall(stance: Stance, part: 'rearRest' | 'frontFoot'): number {
   return stance.shortfalls.find((s) => s.part === part)?.shortfall ?? 0;
 }

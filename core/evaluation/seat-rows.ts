@@ -31,6 +31,7 @@ export type Row = Float64Array;
 /** Steps of the differences: of an unknown, radians; of a body length, metres; of all else, shares of its own doubt. */
 const STEP = { unknown: 1e-3, length: 1e-3, share: 0.05 } as const;
 
+/** Unknowns of the stance. */
 const N = STANCE_UNKNOWNS.length;
 const TRUNK_PITCH = STANCE_UNKNOWNS.indexOf('trunkPitch');
 const FREE = {
@@ -40,15 +41,21 @@ const FREE = {
 
 /** One phase of a seat: its problem, its unknowns as solved, their terms' distances there, and how they answer. */
 interface PhaseAnswer {
+  /** What was solved. */
   readonly problem: StanceProblem;
+  /** The unknowns as solved. */
   readonly q: Float64Array;
+  /** How far each term lies from what it takes as usual, in spreads. */
   readonly distances: Float64Array;
+  /** How the unknowns follow when a term's usual value moves. */
   readonly response: PostureResponse;
 }
 
 /** What every column is made from. */
 interface Work {
+  /** Values of seat and boat, and how they follow a displaced seat. */
   readonly of: Displaceable;
+  /** The seat as solved. */
   readonly state: SeatState;
   readonly ready: PhaseAnswer;
   readonly catch: PhaseAnswer;
@@ -81,6 +88,7 @@ export function seatRows(
   return { rows: new Map(rows), usual: usualVariances(work) };
 }
 
+/** What all columns of one seat share. */
 function workOf(fit: DisplacedFit): Work {
   const state = fit.computed.seats[fit.index]!;
   return { of: displaceable(fit), state, ready: answerOf(state, 'ready'), catch: answerOf(state, 'catch') };
@@ -118,6 +126,7 @@ function usualVariances(work: Work): ReadonlyMap<string, number> {
   return new Map(keys.map((key, i) => [key, sums[i]!]));
 }
 
+/** A phase as solved, with its response. */
 function answerOf({ body, seat, stances }: SeatState, phase: 'ready' | 'catch'): PhaseAnswer {
   const problem = stanceProblem(body, seat, { phase });
   const q = unknownsOf(stances[phase]);
@@ -169,6 +178,7 @@ function lengthColumns(work: Work): Column[] {
   );
 }
 
+/** Change of every value for a body that is off by `step`: both stances follow the body. */
 function bodyColumn(
   work: Work,
   body: BodyEstimate,
@@ -179,6 +189,7 @@ function bodyColumn(
   return columnOf(work, { body, stances, clearances }, step);
 }
 
+/** The body with one length longer by the step. */
 function longer(body: BodyEstimate, name: BodyLength): BodyEstimate {
   const estimate = body.lengths[name];
   const value = estimate.value + STEP.length;
@@ -204,6 +215,7 @@ function plainColumns(work: Work): Column[] {
   ];
 }
 
+/** The body heavier by a share of its scales' doubt, every segment alike. */
 function heavier(body: BodyEstimate): BodyEstimate {
   const factor = 1 + (STEP.share * BODY_MASS_SD_KG) / body.mass;
   const segments = Object.fromEntries(

@@ -21,7 +21,9 @@ export interface SeatInput {
 
 /** An occupied seat, solved: its three stances and how the weight rests. Boat frame, SI. */
 export interface SeatState extends SeatInput {
+  /** All three phases. */
   readonly stances: Readonly<Record<Phase, Stance>>;
+  /** At ready. */
   readonly support: Support;
   /** Lift and part across of the blade's force, as shares of it; nothing unless said. */
   readonly free?: FreeForce;

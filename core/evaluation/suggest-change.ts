@@ -23,8 +23,10 @@ const MOST_STEPS = 10;
 /** Moves smaller than this share of a snap step do not matter. */
 const SNAP_SHARE = 0.25;
 
+/** A suggestion to move a fitting. */
 type Move = Extract<Suggestion, { kind: 'move' }>;
 
+/** What a search for one finding's cure needs. */
 interface Search {
   readonly evaluator: Evaluator;
   readonly fit: Fit;
@@ -44,6 +46,7 @@ interface Way extends Along {
   readonly foretold: number;
 }
 
+/** A coordinate of a seat. */
 interface Along {
   readonly seat: number;
   readonly coordinate: FittingCoordinate;
@@ -73,6 +76,7 @@ export function suggestChange(given: Search): Suggestion {
   return best ?? { kind: 'none', locked: seats.flatMap((seat) => fit.seats[seat]!.locks) };
 }
 
+/** A move that spoils nothing comes first, then the smaller one. */
 function isBetter(a: Move, b: Move): boolean {
   return (Number(b.clean) - Number(a.clean) || trouble(a) - trouble(b)) < 0;
 }
@@ -80,6 +84,7 @@ function isBetter(a: Move, b: Move): boolean {
 /** Findings that are cleared by a choice, not by a move. */
 const CHOICES = ['strapReleases', 'floorNonSlip', 'padBraced', 'kneelsOnSide'] as const;
 
+/** What is chosen instead of moved, such as a strap that releases; null for everything else. */
 function choiceFor({ quantity, seat }: Finding): Suggestion | null {
   if (seat === null) return null;
   const choice = CHOICES.find((c) => c === quantity);
@@ -102,6 +107,7 @@ function wayAlong(search: Search, along: Along): Way | null {
   return { ...along, slope, foretold: start / Math.abs(slope) / moveUnit };
 }
 
+/** The least move along one coordinate that clears the finding; null where none does within its rule. */
 function moveAlong(search: Search, way: Way, most: number): Move | null {
   const { fit, report, evaluator, finding } = search;
   const { seat, coordinate } = way;

@@ -6,6 +6,7 @@ import { type KnownValues, suggestChange } from './suggest-change.ts';
 
 /** A finding's id with the smallest single change that clears it. */
 export interface SuggestionFor {
+  /** The finding's id. */
   readonly finding: string;
   readonly suggestion: Suggestion;
 }

@@ -7,9 +7,11 @@ import { judgedOf, severityOf } from './probability.ts';
  * which look would tell. SI.
  */
 export interface Unknown {
+  /** As in `Finding`. */
   readonly id: string;
   readonly quantity: string;
   readonly seat: number;
+  /** What everybody's is taken for. */
   readonly value: number;
   readonly sd: number;
   readonly unit: Unit;
@@ -53,6 +55,7 @@ export function unknownsOf(
     .sort((a, b) => b.decides - a.decides);
 }
 
+/** The look that narrows a value most, if any narrows it enough to be worth a picture. */
 function bestLook(
   { id, sd }: Finding,
   seat: SeatLooks | undefined,

@@ -7,6 +7,7 @@ import { hullOfBoat } from '../hull/hull-of-boat.ts';
 const LENGTHS = [3, 12] as const;
 const BEAMS = [0.25, 1.5] as const;
 
+/** A value brought between two ends. */
 const within = (value: number, [least, most]: readonly [number, number]) =>
   Math.min(most, Math.max(least, value));
 

@@ -42,6 +42,7 @@ export function withUsualPlace(
   return { ...finding, instead };
 }
 
+/** An outcome of the seat, or else of the boat. */
 function outcomeIn(quantities: readonly Quantity[], id: QuantityId, seat: number): Quantity | null {
   return findQuantity(quantities, id, seat) ?? findQuantity(quantities, id, null);
 }

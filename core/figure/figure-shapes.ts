@@ -12,7 +12,6 @@ import { paddleShapes } from './paddle-shapes.ts';
 
 /** Directions in which a round is felt out, and points put between two of a head's outline, as finely as is needed. */
 const DIRECTIONS = { screen: 24, paper: 60 } as const;
-/** Points faired in between two of the head's outlines: paper is looked at more closely than a screen. */
 const HEAD_BETWEEN = { screen: 1, paper: 3 } as const;
 
 /** What follows what, however deep it lies: hands close over the shaft, the head stands on the trunk. */
@@ -99,7 +98,6 @@ function openings(
 
 /** Names of the parts that make up both legs. */
 const LEGS = ['kneelingLeg', 'frontLeg'] as const;
-/** Names of the parts that make up both arms. */
 const ARMS = ['lowerArm', 'topArm'] as const;
 /** From behind a limb this much beyond the trunk is drawn paler, metres. */
 const BEYOND = 0.12;

@@ -145,7 +145,6 @@ const both = (
 ];
 /** Mirrors a point at the line where its first number is 0. */
 const acrossFirst = ([a, b]: readonly [number, number]) => [-a, b] as const;
-/** Mirrors a point at the line where its second number is 0. */
 const acrossSecond = ([a, b]: readonly [number, number]) => [a, -b] as const;
 
 /** From behind. */

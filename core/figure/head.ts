@@ -12,9 +12,7 @@ import { HEAD_OUTLINES } from './head-outlines.ts';
  * Heads differ less than statures do, and a child's is large for its body (from memory): by this power of the ratio.
  */
 const HEAD_OF_HEADNECK = 0.65;
-/** Neck and head of a person of 1.75 m, metres. */
 const USUAL_HEADNECK = 0.2 * 1.75;
-/** A neck and head longer than that have a head longer in proportion, less this power. */
 const LESS = 0.3;
 /** Paddlers look ahead: of the trunk's lean the head keeps less than half. */
 const UPRIGHT = 1.6;

@@ -20,7 +20,6 @@ export type FigurePoints = Posed['points'];
 
 /** How far shorts reach down the thigh and a sleeve down the arm, shares of the bone. */
 const SHORTS_TO = 0.42;
-/** Share of the upper arm that a sleeve covers. */
 const SLEEVE_TO = 0.42;
 /** Where the thigh knelt on has left the seat, share of its sections. */
 const GROWN = 0.4;

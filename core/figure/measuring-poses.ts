@@ -25,14 +25,12 @@ export const POSED = {
 
 /** Height of hip and shoulder joints of somebody standing; sitting, that of the hip joint over the floor. */
 const STANDING_HIP = POSED.ankle + POSED.shank + POSED.thigh;
-/** Height of the hips on a stool, metres; the figure is 1.75 m tall. */
 const SITTING_HIP = 0.5;
 /** A kneeling knee's joint over the floor. */
 const KNEE_OVER_FLOOR = 0.056;
 
 /** Shorthand for a point: forward, to port, up. */
 const at = (x: number, y: number, z: number): Vec3 => ({ x, y, z });
-/** Which way each arm lies from the middle. */
 const sides = { lower: -1, top: 1 } as const;
 
 /** The figure of a person being measured: feet on the floor at z = 0, facing along x, y to the left. */

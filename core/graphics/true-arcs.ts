@@ -2,9 +2,7 @@ import type { ViewPoint } from './view.ts';
 
 /** Points of an arc lie on its circle within this, in the drawing's own unit (millimetres of a template): rounding and no more. */
 const ON_CIRCLE = 1e-4;
-/** So many points at least: a circle goes through any three, and nearly through a few of any curve. */
 const LEAST_POINTS = 7;
-/** An arc turns by less than this, radians: it is never a whole circle, whose ends would be one. */
 const MOST_SWEEP = 1.9 * Math.PI;
 
 /** A corner of a line and how its next stretch runs: straight (0), or as an arc, the tangent of a quarter of the angle it turns by. */

@@ -27,6 +27,7 @@ export const BOAT_MARKS = [
   'restPort',
   'restStarboard',
 ] as const;
+/** A point of the boat that can be marked in a picture. */
 export type BoatMark = (typeof BOAT_MARKS)[number];
 
 /** How far before and behind the seat's mark the sheer is marked, metres: two arm's lengths, laid off with a tape. */

@@ -3,8 +3,11 @@ import type { PostureProblem } from './posture-problem.ts';
 
 /** A length of the body that the marks show otherwise than tape and survey have it, metres. */
 export interface Contradiction {
+  /** Which length it is. */
   readonly length: BodyLength;
+  /** As the marks show it. */
   readonly seen: number;
+  /** As tape and survey have it. */
   readonly taken: number;
   /** Seen over taken, less one: 0.12 is 12 % longer. */
   readonly share: number;

@@ -31,15 +31,20 @@ export interface CameraPrior {
   readonly logFocal: Expected;
   /** Share by which the radial term moves the corner of the picture. */
   readonly corner: Expected;
+  /** Which way it looks, from forward toward port. */
   readonly azimuth?: Expected;
+  /** How far it looks up. */
   readonly pitch?: Expected;
+  /** How far the picture is turned clockwise. */
   readonly roll?: Expected;
 }
 
 /** A camera to be solved: points, and what is taken of the camera. `sdPx` is how truly a point is marked, pixels. */
 export interface CameraProblem {
+  /** What was marked, in the order in which residuals name it. */
   readonly points: readonly MarkedPoint[];
   readonly image: ImageSize;
+  /** What keeps the camera from what no camera is, where points tell too little. */
   readonly prior: CameraPrior;
   readonly sdPx: number;
 }
@@ -47,9 +52,11 @@ export interface CameraProblem {
 /** A camera and how well it meets its problem. */
 export interface CameraFit {
   readonly camera: Camera;
+  /** What the search for it brought down, in squared spreads: less is better. */
   readonly cost: number;
 }
 
+/** Focal length, radial term and the three angles. */
 const PRIOR_TERMS = 5;
 /** A point that lies farther off than this many spreads pulls less and less (Cauchy's loss). */
 const ROBUST_AT = 3;
@@ -89,6 +96,7 @@ function softened(length: number): number {
   return square < 1e-8 ? 1 : Math.sqrt(Math.log1p(square) / square);
 }
 
+/** How far a camera lies from what is taken of it, in spreads; 0 where nothing is taken. */
 function writePrior(
   camera: Camera,
   { prior, image }: Pick<CameraProblem, 'prior' | 'image'>,
@@ -107,6 +115,7 @@ function writePrior(
   into[4] = offAngle('roll');
 }
 
+/** An angle as it lies between −π and π. */
 const wrapped = (angle: number) => Math.atan2(Math.sin(angle), Math.cos(angle));
 
 /** The camera that meets a problem best, from a start (Levenberg–Marquardt). */

@@ -45,6 +45,7 @@ function gridOf(azimuth: number | undefined, pitch: number | undefined): Aim[] {
   );
 }
 
+/** A camera before it is put in its place. */
 type Aimed = Pick<Camera, 'right' | 'down' | 'forward' | 'focalPx'>;
 
 /** The place from which an aimed camera sees the points most nearly where they are marked; null where there is none before it. */
@@ -92,6 +93,7 @@ function solvedThree(m: readonly number[], r: readonly number[]): Vec3 | null {
   };
 }
 
+/** Sum of the distances between marks and where the camera sees their points, pixels. */
 function offOf(camera: Camera, points: readonly MarkedPoint[]): number {
   let sum = 0;
   for (const { world, pixel } of points) {

@@ -17,9 +17,13 @@ export interface ImageSize {
  * one another: the picture's two axes and the way that the camera looks.
  */
 export interface Camera {
+  /** Where its pinhole is. */
   readonly position: Vec3;
+  /** To the right in the picture. */
   readonly right: Vec3;
+  /** Down in the picture. */
   readonly down: Vec3;
+  /** Away from the camera, along its axis. */
   readonly forward: Vec3;
   /** Focal length in pixels. A lens of 50 mm on a frame 36 mm wide has 1.39 widths of the picture. */
   readonly focalPx: number;
@@ -27,6 +31,7 @@ export interface Camera {
   readonly radial: number;
   /** Where the axis meets the picture. */
   readonly centre: Pixel;
+  /** The picture that its pixels count in. */
   readonly image: ImageSize;
   /** How surely the camera is known: covariance of its `CAMERA_UNKNOWNS`. Without it the camera counts as exact. */
   readonly covariance?: readonly (readonly number[])[];

@@ -3,7 +3,9 @@ import type { Radians } from '../units/angle.ts';
 
 /** An angle that was seen otherwise than planned: seen less planned, and its doubt (one standard deviation), radians. */
 export interface ClearDifference {
+  /** Which angle it is. */
   readonly angle: StanceAngle;
+  /** Positive where more was seen than planned. */
   readonly by: Radians;
   readonly sd: Radians;
 }

@@ -3,6 +3,7 @@ import type { Pixel } from './camera.ts';
 
 /** A circle in a picture, pixels. */
 export interface FaceCircle {
+  /** Middle of the head. */
   readonly centre: Pixel;
   readonly radius: number;
 }

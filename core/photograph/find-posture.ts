@@ -19,10 +19,13 @@ const LEAST_STEP = 1e-4;
 
 /** A problem and a place of its unknowns. */
 export interface Place {
+  /** The problem. */
   readonly ready: ReadyProblem;
+  /** Its unknowns, in the problem's own order. */
   readonly x: Float64Array;
 }
 
+/** A place that was found, and what it costs. */
 interface Found extends Place {
   readonly cost: number;
 }
@@ -74,6 +77,7 @@ function withThoseThatAgree(found: Found, problem: PostureProblem): Found {
   return best;
 }
 
+/** The best posture with some marks left out. */
 function foundWithout(problem: PostureProblem, left: readonly PlacedMark[], start: Float64Array): Found {
   const ready = readyProblem(
     { ...problem, marks: problem.marks.filter((mark) => !left.includes(mark)) },
@@ -83,6 +87,7 @@ function foundWithout(problem: PostureProblem, left: readonly PlacedMark[], star
   return { ready, x: q, cost };
 }
 
+/** Where the search begins: everybody's posture, the body as estimated, the cameras as solved. */
 function startOf({ problem, unknowns }: ReadyProblem): Float64Array {
   const start = new Float64Array(unknowns);
   STANCE_UNKNOWNS.forEach((name, i) => {
@@ -93,6 +98,7 @@ function startOf({ problem, unknowns }: ReadyProblem): Float64Array {
   return start;
 }
 
+/** The least cost from a start, with derivatives by differences. */
 function leastFrom({ residualsAt, terms }: ReadyProblem, start: Float64Array): Minimum {
   return minimise(byDifferences(residualsAt, terms), {
     start: Array.from(start),

@@ -10,8 +10,11 @@ export interface Landmark extends Pixel {
 
 /** A joint that a pose model proposes, to be confirmed by a person. */
 export interface ProposedJoint {
+  /** Which joint of the model it would be. */
   readonly joint: FigurePoint;
+  /** Where it is proposed. */
   readonly pixel: Pixel;
+  /** 0 to 1, as the pose model has it. */
   readonly confidence: number;
 }
 
@@ -22,24 +25,29 @@ const LANDMARKS = 33;
 /** A landmark that is less sure than this is not proposed. */
 const LEAST_VISIBILITY = 0.3;
 
+/** A joint and its landmark on the body's left. */
 type Named = readonly [joint: FigurePoint, left: number];
 
+/** The leg knelt on. */
 const KNEELING: readonly Named[] = [
   ['kneelingHip', LEG.hip[0]],
   ['kneelingKnee', LEG.knee[0]],
   ['kneelingAnkle', LEG.ankle[0]],
 ];
+/** The leg with its foot forward. */
 const FRONT: readonly Named[] = [
   ['frontHip', LEG.hip[0]],
   ['frontKnee', LEG.knee[0]],
   ['frontAnkle', LEG.ankle[0]],
   ['frontToe', LEG.toe[0]],
 ];
+/** The arm of the lower hand. */
 const LOWER: readonly Named[] = [
   ['lowerShoulder', ARM.shoulder[0]],
   ['lowerElbow', ARM.elbow[0]],
   ['lowerHand', ARM.hand[0]],
 ];
+/** The arm of the top hand. */
 const TOP: readonly Named[] = [
   ['topShoulder', ARM.shoulder[0]],
   ['topElbow', ARM.elbow[0]],
@@ -79,12 +87,14 @@ function sided(
   });
 }
 
+/** The middle of the shoulders, as sure as the less sure of the two. */
 function middle(landmarks: readonly Landmark[]): ProposedJoint[] {
   const [a, b] = [landmarks[ARM.shoulder[0]]!, landmarks[ARM.shoulder[1]]!];
   const pixel = { u: (a.u + b.u) / 2, v: (a.v + b.v) / 2 };
   return [{ joint: 'midShoulder', pixel, confidence: Math.min(a.visibility, b.visibility) }];
 }
 
+/** Sum of distances between proposed joints and those of the plan, pixels: it tells left from right. */
 function distance(
   joints: readonly ProposedJoint[],
   plan: Readonly<Partial<Record<FigurePoint, Pixel>>>,

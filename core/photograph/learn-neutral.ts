@@ -12,8 +12,11 @@ import { toRadians } from '../units/angle.ts';
 
 /** What a confirmed picture of the ready stance told: the fit at that time, the seat, and the angles as readings, radians. */
 export interface ConfirmedLook {
+  /** What the paddler knelt in when the picture was taken. */
   readonly fit: Fit;
+  /** Index of the seat. */
   readonly seat: number;
+  /** Left out where the picture told next to nothing. */
   readonly readings: Readonly<
     Partial<Record<StanceUnknown, { readonly value: number; readonly sd: number }>>
   >;
@@ -43,6 +46,7 @@ export function learnNeutral(looks: readonly ConfirmedLook[], learntOn: string):
   };
 }
 
+/** What is believed of somebody's posture: means and covariance of the unknowns, radians. */
 interface Belief {
   mean: number[];
   covariance: number[][];
@@ -91,6 +95,8 @@ function condition(
   belief.covariance = covariance.map((row, i) => row.map((c, j) => c - (towards[i]! * towards[j]!) / whole));
 }
 
+/** The unit matrix. */
 const identity = (n: number) =>
   Array.from({ length: n }, (_, i) => Array.from({ length: n }, (_, j) => (i === j ? 1 : 0)));
+/** To a millionth. */
 const round = (value: number) => Math.round(1e6 * value) / 1e6;

@@ -10,9 +10,13 @@ import { type BoatMark, boatMarks } from './boat-marks.ts';
 
 /** The planned paddler in the boat, with the place of every mark. Metres to the right and up in the view. */
 export interface MarkGuide {
+  /** The picture of boat and paddler. */
   readonly picture: ShowPicture;
+  /** The part of it that is shown. */
   readonly window: ShowWindow;
+  /** Where each mark of the boat is. */
   readonly boat: Readonly<Record<BoatMark, ViewPoint>>;
+  /** Where each joint is. */
   readonly joints: Readonly<Record<FigurePoint, ViewPoint>>;
 }
 

@@ -13,8 +13,11 @@ const SD_RANGE_DEG = [0.1, 25] as const;
 
 /** A posture that was seen, to be taken into a fit. */
 export interface TakenPosture {
+  /** Index of the seat. */
   readonly seat: number;
+  /** The moment of the stroke: it decides what of the posture can be kept. */
   readonly phase: SeenMoment;
+  /** What was read off the pictures. */
   readonly posture: SeenPosture;
   /** The day of the picture, `YYYY-MM-DD`. */
   readonly takenOn?: string;
@@ -32,6 +35,7 @@ export function measuredFit(fit: Fit, taken: TakenPosture): Fit {
   };
 }
 
+/** A seat with what was seen: angles of the ready stance as pins, of catch and exit as the stroke's own. */
 function measuredSeat(seat: Seat, taken: TakenPosture): Seat {
   const { phase, posture } = taken;
   const { angles, shoulderTurn, topHandOver } = posture;
@@ -45,6 +49,10 @@ function measuredSeat(seat: Seat, taken: TakenPosture): Seat {
   return stroke({ topHandOverM: Math.round(1000 * Math.min(0.6, Math.max(-0.3, topHandOver.value))) / 1000 });
 }
 
+/**
+ * A seat with its angles pinned, each with the reading and its doubt. A day's own scatter is added to the picture's
+ * doubt.
+ */
 function pinnedSeat(seat: Seat, { posture, takenOn }: TakenPosture): Seat {
   const pins: Record<string, number> = { ...seat.pins };
   const readings: NonNullable<Seat['pinReadings']> = { ...seat.pinReadings };

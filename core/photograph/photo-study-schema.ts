@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { isoDate } from '../document/measure-schema.ts';
 import { FIGURE_POINTS, STANCE_ANGLES, STANCE_UNKNOWNS } from '../posture/stance.ts';
 
+/** A mark may lie outside the picture, where a joint is cut off. */
 const pixel = z.strictObject({
   u: z.number().min(-20_000).max(40_000),
   v: z.number().min(-20_000).max(40_000),

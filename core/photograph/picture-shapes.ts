@@ -13,7 +13,9 @@ import { type Camera, depthOf, type Pixel, projectPoint } from './camera.ts';
  * as long as they are seen at the head's distance.
  */
 export interface PictureShapes {
+  /** The figure, the farthest shape first. */
   readonly shapes: readonly Shape[];
+  /** Where the shapes' zero lies in the picture. */
   readonly origin: Pixel;
   readonly pxPerMetre: number;
 }

@@ -26,11 +26,15 @@ import { MARK_SD_PX } from './solve-camera.ts';
 
 /** What `postureFromMarks` is given. */
 export interface PostureInput {
+  /** Plan and athlete: what is taken of the posture before anything is marked. */
   readonly fit: Fit;
   /** Which seat of the fit, from 0. */
   readonly seat: number;
+  /** The moment of the stroke that the picture shows. */
   readonly phase: SeenMoment;
+  /** The first picture's camera, solved or known. */
   readonly camera: Camera;
+  /** Joints marked in the first picture. */
   readonly marks: Readonly<Partial<Record<FigurePoint, Pixel>>>;
   /** More pictures of the same moment, joined with the first. */
   readonly others?: readonly PostureView[];
@@ -42,6 +46,7 @@ export interface PostureInput {
 
 /** A mark that lies off, and by how much: pixels, and millimetres at the joint's distance. */
 export interface MarkResidual {
+  /** Which picture, from 0. */
   readonly view: number;
   readonly joint: FigurePoint;
   readonly px: number;
@@ -51,7 +56,9 @@ export interface MarkResidual {
 /** A posture read off pictures, with its doubt. Radians, metres (boat frame), pixels. */
 export interface SeenPosture {
   readonly kind: 'measured';
+  /** Every angle of the stance, those included that follow from others. */
   readonly angles: Readonly<Record<StanceAngle, Radians>>;
+  /** One standard deviation of each, with body, marks and camera in doubt. */
   readonly sd: Readonly<Record<StanceAngle, Radians>>;
   /** How far each joint marked in the first picture lies from where the posture has it, pixels. */
   readonly residuals: Readonly<Partial<Record<FigurePoint, number>>>;
@@ -61,8 +68,11 @@ export interface SeenPosture {
   readonly bad: readonly MarkResidual[];
   /** Lengths that the marks show otherwise than the body has them. */
   readonly contradictions: readonly Contradiction[];
+  /** Joints and ends in the boat. */
   readonly points: Readonly<Record<FigurePoint, BoatPoint>>;
+  /** Top hand over the middle of the shoulders, metres. */
   readonly topHandOver: { readonly value: number; readonly sd: number };
+  /** Turn of the shoulders against the boat. */
   readonly shoulderTurn: { readonly value: Radians; readonly sd: Radians };
   /**
    * The doubt of each unknown of the stance as a measurement of its own, what was taken before it not counted in, radians. Left out
@@ -78,6 +88,7 @@ export type PostureResult =
   | { readonly kind: 'tooFew'; readonly marks: number; readonly needed: number }
   | { readonly kind: 'invalid' };
 
+/** With fewer marks nothing is said. */
 const LEAST_MARKS = 3;
 /** While bad marks are looked for each length is doubted by this share more: a long thigh is no bad mark. */
 const LOOSE_BODY = 0.06;
@@ -116,6 +127,7 @@ export function postureFromMarks(input: PostureInput): PostureResult {
   return described(problem, findPosture({ ...problem, bodyDoubt: 0 }, left), []);
 }
 
+/** Marks of all pictures as one list. */
 function placedMarks(views: readonly PostureView[]): PlacedMark[] {
   return views.flatMap(({ marks }, view) =>
     (Object.entries(marks) as [FigurePoint, Pixel | undefined][]).flatMap(([joint, pixel]) =>
@@ -142,6 +154,10 @@ function writeRead({ angles, topHandOver, shoulderTurn }: SeenFigure, into: Floa
   into[STANCE_ANGLES.length + 1] = shoulderTurn;
 }
 
+/**
+ * What is told of the posture found: its angles and their doubt, and what of that doubt the marks alone would
+ * leave.
+ */
 function described(
   problem: PostureProblem,
   found: Place,
@@ -181,6 +197,7 @@ function described(
   };
 }
 
+/** How far each mark lies from where the posture has its joint. */
 function residualsOf(
   marks: readonly PlacedMark[],
   cameras: readonly Camera[],

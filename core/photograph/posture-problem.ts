@@ -21,6 +21,7 @@ export interface PostureView {
 
 /** One mark of one picture. */
 export interface PlacedMark {
+  /** Which picture, from 0. */
   readonly view: number;
   readonly joint: FigurePoint;
   readonly pixel: Pixel;
@@ -28,11 +29,17 @@ export interface PlacedMark {
 
 /** A posture to be found: whose, where, when, and from which marks. */
 export interface PostureProblem {
+  /** The body as estimated, with its covariance. */
   readonly body: BodyEstimate;
+  /** The fittings that knee and feet stand on. */
   readonly seat: Seat;
+  /** Where the seat stands in the boat. */
   readonly frame: SeatFrame;
+  /** The moment of the stroke. */
   readonly moment: SeenMoment;
+  /** The pictures. */
   readonly views: readonly PostureView[];
+  /** The marks that count. */
   readonly marks: readonly PlacedMark[];
   /** How truly a mark is set in the picture (pixels), and how truly the joint is felt for under it (metres). */
   readonly sdPx: number;
@@ -43,7 +50,9 @@ export interface PostureProblem {
 
 /** A posture: the unknowns of the stance and everything that follows from them. Points in the boat frame. */
 export interface SeenFigure {
+  /** The stance of the body with these lengths. */
   readonly stance: StanceProblem;
+  /** The same as the solver has it. */
   readonly figure: Figure;
   readonly points: Readonly<Record<FigurePoint, BoatPoint>>;
   readonly angles: Readonly<Record<StanceAngle, number>>;
@@ -52,6 +61,7 @@ export interface SeenFigure {
   readonly shoulderTurn: number;
 }
 
+/** Unknowns of the stance. */
 const Q = STANCE_UNKNOWNS.length;
 const BODY = BODY_LENGTHS.length;
 const HOLD = HOLD_SD.length;
@@ -67,10 +77,15 @@ const LEAST_SHARE = 0.3;
 /** A problem made ready to be evaluated: roots of the covariances, and where each kind of unknown begins. */
 export interface ReadyProblem {
   readonly problem: PostureProblem;
+  /** How many unknowns there are. */
   readonly unknowns: number;
+  /** How many residuals there are. */
   readonly terms: number;
+  /** The posture that the unknowns stand for. */
   readonly figureOf: (x: Float64Array) => SeenFigure;
+  /** The body's lengths there, metres. */
   readonly lengthsOf: (x: Float64Array) => number[];
+  /** The cameras there. */
   readonly camerasOf: (x: Float64Array) => Camera[];
   /** Residuals in spreads: first `marks`, two each, then those of the stance, the body, the hold and the cameras. */
   readonly residualsAt: (x: Float64Array, into: Float64Array) => void;
@@ -141,6 +156,7 @@ function keptFigure(problem: PostureProblem, lengthsOf: (x: Float64Array) => num
   };
 }
 
+/** Whether a stretch of unknowns stands as before: then what follows from it needs no work. */
 function sameBetween(a: Float64Array, b: Float64Array, { from, to }: { from: number; to: number }): boolean {
   for (let i = from; i < to; i++) if (a[i] !== b[i]) return false;
   return true;
@@ -198,6 +214,7 @@ export function markSd({ sdPx, jointSdM }: PostureProblem, camera: Camera, at: B
   return Math.hypot(sdPx, (jointSdM * camera.focalPx) / Math.max(0.1, depthOf(camera, at)));
 }
 
+/** Residuals of the marks, across and down, in spreads; far ones count less where they are taken robustly. */
 function writeMarks(
   {
     problem,

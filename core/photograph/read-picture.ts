@@ -21,6 +21,7 @@ export const JOINT_SD_M = 0.01;
 
 /** What the marks of a picture say. */
 export interface ReadPicture {
+  /** The camera, or why there is none. */
   readonly camera: SolvedCamera;
   /** Boat points in the order in which the camera was given them: its residuals name them by their place. */
   readonly points: readonly BoatMark[];
@@ -77,6 +78,7 @@ export function readPicture(fit: Fit, study: PhotoStudy, others: readonly PhotoS
   };
 }
 
+/** How the boat was seen to float, beside what the plan expects. */
 function afloatIn(camera: Camera, fit: Fit, { boat }: PhotoStudy): ReadPicture['afloat'] {
   const seen = seenWaterline(camera, boat);
   if (!seen) return null;
@@ -85,6 +87,7 @@ function afloatIn(camera: Camera, fit: Fit, { boat }: PhotoStudy): ReadPicture['
   return { seen, planned: value === null ? null : { value, sd: trim?.sd ?? null } };
 }
 
+/** The camera by the boat's marks that are known on this boat. */
 function cameraOf(fit: Fit, { seat, boat, image }: PhotoStudy): { points: BoatMark[]; camera: SolvedCamera } {
   const places = boatMarks(fit, seat);
   const points = (Object.keys(boat) as BoatMark[]).filter((name) => places && name in places);
@@ -92,6 +95,7 @@ function cameraOf(fit: Fit, { seat, boat, image }: PhotoStudy): { points: BoatMa
   return { points, camera: solveCamera({ points: marked, image }) };
 }
 
+/** Joints that are marked. */
 function defined(joints: PhotoStudy['joints']): Partial<Record<FigurePoint, Pixel>> {
   return Object.fromEntries(Object.entries(joints).filter(([, pixel]) => pixel !== undefined));
 }
@@ -112,6 +116,7 @@ function planIn(camera: Camera, fit: Fit, { seat: index, moment }: PhotoStudy): 
   };
 }
 
+/** Where the camera sees each point. */
 function projected(
   camera: Camera,
   points: Readonly<Record<FigurePoint, BoatPoint>>,

@@ -35,6 +35,7 @@ export function holdAt(lengths: BodyLengths, seat: Seat, moment: SeenMoment): Ar
   };
 }
 
+/** From the top hand to the lower one: along the shaft. */
 const wayOf = ({ topHand, lowerHand }: ArmsHold) => subtract(lowerHand, topHand);
 const unit = (v: Vec3) => scale(v, 1 / norm(v));
 

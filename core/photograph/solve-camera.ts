@@ -45,6 +45,7 @@ export type SolvedCamera =
 
 /** What `solveCamera` is given: points in metres (boat frame) and pixels. */
 export interface CameraInput {
+  /** At least two. */
   readonly points: readonly MarkedPoint[];
   readonly image: ImageSize;
   /** How truly a point is marked, one standard deviation, pixels; 3 unless said otherwise. */
@@ -104,6 +105,7 @@ export function solveCamera(input: CameraInput): SolvedCamera {
   };
 }
 
+/** Why a camera cannot be told from these points before it is tried; null where it may be. */
 function failureOf(points: readonly MarkedPoint[], image: ImageSize): SolvedCamera | null {
   if (points.length < LEAST_POINTS) return { kind: 'tooFew', points: points.length, needed: LEAST_POINTS };
   const numbers = [
@@ -124,6 +126,7 @@ function failureOf(points: readonly MarkedPoint[], image: ImageSize): SolvedCame
   return null;
 }
 
+/** Whether all points lie on one line in the boat: the camera may then turn about it. */
 function onOneLine(points: readonly MarkedPoint[]): boolean {
   const first = points[0]!.world;
   const ways = points.map(({ world }) => subtract(world, first));
@@ -203,6 +206,7 @@ function withoutBad(problem: CameraProblem): { fit: CameraFit | null; left: numb
   return { fit, left };
 }
 
+/** Infinite where there is no camera. */
 const costOf = (fit: CameraFit | null) => fit?.cost ?? Number.POSITIVE_INFINITY;
 
 /** Places in the list of the points farthest off, `SUSPECTS` of them, less those left out already. */
@@ -215,6 +219,7 @@ function farthestOff({ points }: CameraProblem, camera: Camera, left: readonly n
     .map(({ index }) => index);
 }
 
+/** The problem without some of its points. */
 function withoutPoints(problem: CameraProblem, left: readonly number[]): CameraProblem {
   return { ...problem, points: problem.points.filter((_, i) => !left.includes(i)) };
 }
@@ -235,11 +240,13 @@ function spreadScale({ points, sdPx }: CameraProblem, camera: Camera): number {
   return Math.max(0.5, Math.sqrt((SPREAD_WORTH + squares) / (SPREAD_WORTH + free)));
 }
 
+/** How far one point lies off, in the picture and at its distance. */
 function residualOf(camera: Camera, { world, pixel }: MarkedPoint, index: number): PointResidual {
   const seen = projectPoint(camera, world);
   const px = Math.hypot(seen.u - pixel.u, seen.v - pixel.v);
   return { index, px, mm: (1000 * px * Math.max(0, depthOf(camera, world))) / camera.focalPx };
 }
 
+/** Root mean square. */
 const rms = (values: readonly number[]) =>
   Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / Math.max(1, values.length));

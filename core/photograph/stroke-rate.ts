@@ -1,5 +1,6 @@
 /** A rate read off a video, strokes per minute, and its doubt. */
 export interface SeenRate {
+  /** Strokes in a minute. */
   readonly perMin: number;
   readonly sd: number;
   /** Strokes between the first catch and the last. */

@@ -6,6 +6,7 @@ import { MARK_SD_PX } from './solve-camera.ts';
 
 /** Where the water meets both ends of the boat: told in a picture, and no ruler, for nobody knows them before. */
 export const WATER_MARKS = ['waterBow', 'waterStern'] as const;
+/** Where the water meets an end of the boat. */
 export type WaterMark = (typeof WATER_MARKS)[number];
 
 /** How a boat was seen to float. */
@@ -61,6 +62,7 @@ export function seenWaterline(
   return { ...here, trimSd, draftSd };
 }
 
+/** Unknowns of a camera. */
 const N = CAMERA_UNKNOWNS.length;
 
 /** Spread of a value with these slopes along the camera's unknowns, two marks (u, v) and two ripples. */
@@ -76,6 +78,9 @@ function spreadOf({ covariance }: Camera, slope: (i: number) => number): number 
   return Math.sqrt(Math.max(0, variance));
 }
 
+/**
+ * Trim and draft of the water through two places on the hull; null where bow and stern are the wrong way round.
+ */
 function lineThrough(bow: Vec3, stern: Vec3): { trim: number; draft: number } | null {
   const length = bow.x - stern.x;
   if (!(length > 0)) return null;

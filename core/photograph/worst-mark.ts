@@ -3,6 +3,7 @@ import type { PlacedMark, ReadyProblem } from './posture-problem.ts';
 
 /** A mark, and its squared distance in spreads. */
 export interface FarMark {
+  /** The mark that agrees least with the others. */
   readonly mark: PlacedMark;
   readonly square: number;
 }

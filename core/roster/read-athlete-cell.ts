@@ -38,7 +38,6 @@ export type ReadCell =
 
 /** A cell that was read. */
 const good = (value: string | number | null): ReadCell => ({ ok: true, value });
-/** A cell that cannot be taken, and why. */
 const bad = (problem: CellProblem): ReadCell => ({ ok: false, problem });
 
 /** Reads one cell of a table of athletes; lengths come in metres, masses in kilograms, an empty cell as null. */

@@ -35,7 +35,6 @@ export interface Values {
 
 /** A field's key in the map. */
 const keyOf = (of: AthleteField['of'], measure?: TapeMeasure) => (measure ? `${of} ${measure}` : of);
-/** The same from the column's field. */
 const keyOfField = (field: AthleteField) => keyOf(field.of, 'measure' in field ? field.measure : undefined);
 
 /** Reads a row's cells. A date that has not come yet by `today` is bad. */

@@ -31,7 +31,6 @@ const BEYOND_MM = 50;
 const RING_MM = 1.6;
 /** Height of the letters beside a hole, and of its number. */
 const LETTER_MM = 2.8;
-/** Height of the holes' numbers on the drawing. */
 const NUMBER_MM = 4;
 /** White between rings and lettering. */
 const BESIDE_MM = 0.8;

@@ -4,7 +4,6 @@ import { label, metres } from '../document/measure-schema.ts';
 
 /** Numbers of holes. */
 const numbers = z.array(z.int().min(1).max(400)).max(20);
-/** Letter by which a paddler is told on the plan. */
 const letter = z.string().min(1).max(3);
 
 /** A plan of holes for paper: holes by number with the letters of those who use them, people by letter with their holes. Metres, boat frame. */

@@ -7,7 +7,6 @@ import { acrossText, alongText, writingOf } from './sheet-names.ts';
 
 /** Column of the figures that are worked to. */
 const FIGURE = { anchor: 'end', strong: true } as const;
-/** Column of figures beside them. */
 const PLAIN = { anchor: 'end' } as const;
 
 /** Every fixing: what it is and how long, how deep its hole goes, and how much room is left under and beside it. */

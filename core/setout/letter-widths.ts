@@ -22,9 +22,7 @@ const BY_LETTER = new Map(WIDTHS.flatMap(([width, letters]) => [...letters].map(
 /** Other letters: as wide as the widest usual ones of their kind. */
 const SMALL = 1.1;
 const CAPITAL = 1.5;
-/** Chinese and its kin stand on a square of the type's own size, 1 over 0.65 of its capitals. */
 const SQUARE = 1.55;
-/** From here on Unicode has letters that fill a square. */
 const FIRST_SQUARE = 0x2e80;
 
 /** Width of some words over the height of their capitals: `111` is 2.4. */

@@ -25,9 +25,7 @@ import {
 const VIEW_GAP_MM = 34;
 /** How far axes run out beyond the block, millimetres. */
 const OVERRUN_MM = 12;
-/** Height of small lettering, millimetres, and where along the shank its name stands. */
 const SMALL_MM = 2.5;
-/** Share of the shank's line at which its name stands. */
 const NAME_OF_SHANK = 0.8;
 /** Figures across an axis stand aside of it. */
 const ASIDE = 0.2;

@@ -25,7 +25,6 @@ export function hollowLevel(recess: KneeRecess, [x, y]: MillimetrePoint, foam: n
 
 /** Distance between two stations along the axis, and between two lines across it, millimetres. */
 const STATION_MM = 20;
-/** How far aside of the axis the floor is told, millimetres. */
 const ACROSS_MM = [0, 20, 40] as const;
 
 /** Depths of the hollow below the block's top at one station of its axis, millimetres. */

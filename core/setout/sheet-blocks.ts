@@ -21,7 +21,6 @@ import {
 
 /** Column of figures to work to. */
 const FIGURE = { anchor: 'end', strong: true } as const;
-/** Column of what they may be off. */
 const TOLERANCE = column('±', 9, { anchor: 'end' });
 
 /**

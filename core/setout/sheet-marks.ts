@@ -16,7 +16,6 @@ const FIRST_LEVEL = 8;
 const SECOND_LEVEL = 15;
 /** The floorboard's height is dimensioned this far outside the hull's greatest breadth, millimetres. */
 const OUTSIDE_HULL = 5;
-/** Layers whose closed lines are filled, with what. */
 const FILLS = { fitting: 'woodFill', edge: 'boardFill' } as const;
 const SMALL = { size: SHEET_TYPE.small } as const;
 
