@@ -71,7 +71,7 @@ describe.each(FITS.slice(0, cases(2, FITS.length)))(
       const wrong = quantities.flatMap(({ id, sd }) => {
         const { mean, sd: real } = sampled.get(id)!;
         if (AS_SET.includes(id)) return [];
-      const step = QUANTITIES[id as keyof typeof QUANTITIES].step;
+        const step = QUANTITIES[id as keyof typeof QUANTITIES].step;
         if (Math.max(sd ?? 0, real) < SMALL * step) return [];
         // What is missing of a reach has a spread of its own only where it is missing now and then.
         if (id.endsWith('Reach') && mean <= OFTEN_SHORT * real) return [];
