@@ -29,6 +29,7 @@ export function bodyNotes(input: BodyInput, prior: Gaussian, readings: readonly 
   return [...notes, ...readings.flatMap((reading) => disagreement(prior, reading))];
 }
 
+/** Tells a reading that lies far from what stature, mass and earlier readings foretell. */
 function disagreement(prior: Gaussian, { measure, index, value, sd }: TapeReading): BodyNote[] {
   const spread = Math.sqrt(prior.covariance[index]![index]! + sd ** 2);
   const sigmas = Math.abs(value - prior.mean[index]!) / spread;

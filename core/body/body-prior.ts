@@ -34,6 +34,7 @@ export function bodyPrior(known: PriorInput, models: SurveyModels = SURVEY_MODEL
   return mixed(tablesOf(known.sex).map((table) => priorOfTable(surveyPerson(known, table, models))));
 }
 
+/** Joint spread of the body's lengths and of what a tape would read, by one sex's table. */
 function priorOfTable(person: SurveyPerson): Gaussian {
   const lengths = figureLengths(person);
   const tapes = tapeModels(person, lengths);

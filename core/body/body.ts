@@ -29,6 +29,7 @@ export const BODY_LENGTHS = [
   /** Knee joint centre to the kneeling surface with the knee bent square. */
   'kneeRadius',
 ] as const;
+/** A length of the figure, from joint to joint. */
 export type BodyLength = (typeof BODY_LENGTHS)[number];
 
 /** Segments that carry mass; the paired ones are counted once each side. */
@@ -42,6 +43,7 @@ export const BODY_SEGMENTS = [
   'shank',
   'foot',
 ] as const;
+/** A part of the body that has a mass of its own. */
 export type BodySegment = (typeof BODY_SEGMENTS)[number];
 
 /** Where a figure comes from. */
@@ -51,6 +53,7 @@ export type ValueKind = 'measured' | 'survey' | 'combined' | 'published' | 'esti
 export interface Estimate {
   readonly value: number;
   readonly sd: number;
+  /** Measured, from the survey, or our own estimate. */
   readonly kind: ValueKind;
 }
 
@@ -77,11 +80,14 @@ export interface BodyEstimate {
   /** Standard deviations of the two, metres and kilograms; the stature's is part of the lengths' spread already. */
   readonly statureSd: number;
   readonly massSd: number;
+  /** Each with its doubt and where it comes from. */
   readonly lengths: Readonly<Record<BodyLength, Estimate>>;
   /** Covariance of the lengths, m², rows and columns in the order of `BODY_LENGTHS`. */
   readonly covariance: readonly (readonly number[])[];
   /** The second opinion: the older ratio table's lengths for the same stature, metres; null where it gives none. */
   readonly ratioLengths: Readonly<Record<BodyLength, number | null>>;
+  /** Masses, one side's for paired ones. */
   readonly segments: Readonly<Record<BodySegment, SegmentMass>>;
+  /** What a coach should know of the estimate. */
   readonly notes: readonly BodyNote[];
 }

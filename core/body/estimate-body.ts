@@ -43,6 +43,7 @@ export function estimateBody(input: BodyInput): BodyEstimate {
   };
 }
 
+/** What is expected before any tape is laid. */
 function priorOf(input: BodyInput): Gaussian {
   const { stature, mass, sex, statureSd = STATURE_SD, massSd = MASS_SD, ageYears = null } = input;
   return bodyPrior({ stature, statureSd, mass, massSd, sex, ageYears, spread: personSpread(input) });
@@ -56,6 +57,7 @@ export function bodySpread(input: BodyInput): Gaussian {
   return readingsOf(input.tape ?? {}).reduce(conditioned, priorOf(input));
 }
 
+/** Tape readings in the order of the measures, each with its doubt. */
 function readingsOf(tape: NonNullable<BodyInput['tape']>): TapeReading[] {
   return TAPE_MEASURES.flatMap((measure) => {
     const reading = tape[measure];
@@ -64,6 +66,7 @@ function readingsOf(tape: NonNullable<BodyInput['tape']>): TapeReading[] {
   });
 }
 
+/** The lengths with what is left of their doubt, each told by where it comes from. */
 function lengthsOf(
   prior: Gaussian,
   posterior: Gaussian,
@@ -85,6 +88,7 @@ function lengthsOf(
   return Object.fromEntries(entries) as Record<BodyLength, Estimate>;
 }
 
+/** A length that the readings narrowed is a combination of both; else it is what it was. */
 function kindOf(name: BodyLength, variances: { before: number; after: number }): ValueKind {
   if (variances.after < (1 - NARROWED) * variances.before) return 'combined';
   return ESTIMATED.includes(name) ? 'estimate' : 'survey';

@@ -47,6 +47,7 @@ export function figureLengths(person: SurveyPerson): Record<BodyLength, Uncertai
   };
 }
 
+/** Lengths of the arm between joint centres, from the survey's bony points. */
 function armLengths(person: SurveyPerson): Record<'upperArm' | 'forearm' | 'hand', Uncertain> {
   const sized = sizing(person);
   const elbow = shareOf(person.acromionRadialeLength, ELBOW_ABOVE_RADIALE);
@@ -66,10 +67,12 @@ function armLengths(person: SurveyPerson): Record<'upperArm' | 'forearm' | 'hand
 /** Brings corrections to this person's size. */
 const sizing = (person: SurveyPerson) => (by: Correction) => sizedFor(person.stature.mean, by);
 
+/** How far the shoulder's centre lies below its bony point. */
 function shoulderDrop(person: SurveyPerson): Uncertain {
   return shareOf(person.acromionRadialeLength, SHOULDER_BELOW_ACROMION);
 }
 
+/** One uncertain length less another, what both share in doubt counted out. */
 function difference(a: Uncertain, b: Uncertain): Uncertain {
   return combine([
     [1, a],

@@ -6,6 +6,7 @@ export interface Gaussian {
 
 /** A reading of one of the values: which, what was read, and the standard deviation of the reading. */
 export interface Reading {
+  /** Its place among the values. */
   readonly index: number;
   readonly value: number;
   readonly sd: number;

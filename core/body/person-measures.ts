@@ -21,6 +21,7 @@ export const PERSON_MEASURES = [
   'span',
   'trochanterionHeight',
 ] as const;
+/** A measure of the survey. */
 export type PersonMeasure = (typeof PERSON_MEASURES)[number];
 
 /** *value = constant + perMm × stature + perKg × mass*, and the standard deviation of what it leaves: mm, mm/mm, mm/kg, mm. */

@@ -60,6 +60,7 @@ export function tapesOf({ mean, covariance }: Gaussian): Record<TapeMeasure, Pre
   return Object.fromEntries(entries) as Record<TapeMeasure, PredictedTape>;
 }
 
+/** A tape reading with its doubt, however it was written down. */
 function readingOf(measure: TapeMeasure, taken: TapeTaken): { value: number; sd: number } {
   if (typeof taken === 'number') return { value: taken, sd: TAPE_SD[measure] };
   if ('valueM' in taken) return { value: taken.valueM, sd: taken.sdM ?? TAPE_SD[measure] };

@@ -16,4 +16,5 @@ export const RATIO_TABLE = {
   eyeHeight: 0.936,
   chinHeight: 0.87,
 } as const;
+/** A length that the ratio table has. */
 export type RatioMeasure = keyof typeof RATIO_TABLE;

@@ -18,6 +18,7 @@ const USUAL_WORTH = 4;
 
 /** Several readings of one measure taken together, metres. */
 export interface RepeatedReading {
+  /** The mean of two, the median of more. */
   readonly valueM: number;
   /** Standard deviation of the value, for the body estimate. */
   readonly sdM: number;
@@ -49,6 +50,7 @@ export function repeatedReading(measure: TapeMeasure, readings: readonly number[
   };
 }
 
+/** The middle value, or the mean of the two in the middle. */
 function median(values: readonly number[]): number {
   const sorted = values.toSorted((a, b) => a - b);
   const middle = Math.floor(sorted.length / 2);

@@ -62,6 +62,9 @@ export function massShare(segment: BodySegment, sex: Sex): number {
   return table[segment].massPercent / total;
 }
 
+/**
+ * Where a segment's mass lies along it. The table's end points are not this figure's everywhere: there it is moved.
+ */
 function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: SegmentInput): number {
   const printed = SEGMENT_TABLE[sex][segment].centrePercent / 100;
   switch (segment) {

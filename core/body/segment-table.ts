@@ -57,4 +57,5 @@ export const SEGMENT_COUNT: Readonly<Record<BodySegment, 1 | 2>> = {
   foot: 2,
 };
 
+/** Mass and centre of every segment. */
 export type SegmentMasses = Readonly<Record<BodySegment, SegmentMass>>;

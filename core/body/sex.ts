@@ -1,5 +1,6 @@
 /** A survey table: the survey measured men and women apart. */
 export const SEXES = ['female', 'male'] as const;
+/** A sex that the survey has a table of. */
 export type Sex = (typeof SEXES)[number];
 
 /** What an athlete may say: a table, or nothing, in which case the mean of both tables is used. */

@@ -28,6 +28,7 @@ export interface SurveyModel {
   /** Columns of the root of these correlations: how independent unit doubts make up the departures. */
   readonly root: readonly (readonly number[])[];
 }
+/** A model for each sex. */
 export type SurveyModels = Readonly<Record<Sex, SurveyModel>>;
 
 /**
@@ -41,6 +42,7 @@ export function surveyModels(regressions: RegressionsBySex): SurveyModels {
 /** The models of the survey's persons. */
 export const SURVEY_MODELS: SurveyModels = surveyModels(SURVEY_REGRESSIONS);
 
+/** One sex's regressions as lines, with their joint spread. */
 function modelOf(regressions: RegressionsBySex, sex: Sex): SurveyModel {
   const { rows, massOnStature, correlations } = regressions[sex];
   const correlation = (a: PersonMeasure, b: PersonMeasure): number => {

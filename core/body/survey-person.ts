@@ -57,8 +57,10 @@ function massOf({ stature, statureSd, mass, massSd, spread }: KnownPerson, model
   return { mean: usual.value, sources: { stature: usual.perMetre * statureSd, mass: usual.sd * spread } };
 }
 
+/** The doubt of a value alone. */
 const withoutMean = ({ sources }: Uncertain): Uncertain => ({ mean: 0, sources });
 
+/** How far somebody may lie off the line of a measure, shared rightly with all other measures. */
 function departure(measure: PersonMeasure, { root }: SurveyModel): Uncertain {
   const i = PERSON_MEASURES.indexOf(measure);
   const sources = PERSON_MEASURES.map((source, k) => [source, root[k]?.[i] ?? 0] as const);

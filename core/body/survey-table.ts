@@ -57,8 +57,10 @@ export const SURVEY_MEASURES = [
   'toeLength',
   'cervicaleLessTrochanterion',
 ] as const;
+/** A measure that the table has. */
 export type SurveyMeasure = (typeof SURVEY_MEASURES)[number];
 
+/** One row as it is written in the table. */
 type Line = readonly [
   mean: number,
   sd: number,

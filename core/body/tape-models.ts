@@ -48,6 +48,7 @@ export function tapeModels(
   };
 }
 
+/** From the floor up: knee, thigh, trunk and head of somebody who kneels upright. */
 function kneelingHeight(lengths: Readonly<Record<BodyLength, Uncertain>>): Uncertain {
   return combine([
     [1, lengths.kneeRadius],
@@ -57,6 +58,7 @@ function kneelingHeight(lengths: Readonly<Record<BodyLength, Uncertain>>): Uncer
   ]);
 }
 
+/** From the front of the knee to the point of the hip that a hand can feel. */
 function kneeToHip(person: SurveyPerson, thigh: Uncertain): Uncertain {
   const toTrochanterion = moved(thigh, sizedFor(person.stature.mean, HIP_ABOVE_TROCHANTERION), -1);
   const fromFront = combine([

@@ -4,8 +4,11 @@ import { type TapePlace, tapePercentile } from './tape-percentile.ts';
 
 /** A tape measure that few persons of that stature have, metres. */
 export interface UnusualTape {
+  /** Which measure. */
   readonly measure: TapeMeasure;
+  /** As it was read. */
   readonly valueM: number;
+  /** Where it stands among others. */
   readonly place: TapePlace;
 }
 

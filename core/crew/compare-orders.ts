@@ -60,11 +60,13 @@ export function rankOrders(orders: readonly SeatingOrder[]): SeatingOrder[] {
   return orders.toSorted((a, b) => a.score - b.score || a.serious - b.serious);
 }
 
+/** The crew as it sits now, and what towing it takes. */
 interface Present {
   readonly report: Report;
   readonly towed: ReturnType<typeof towedFit>;
 }
 
+/** How the boat lies in one order, and what that is worth. */
 function judgeOrder(
   fit: Fit,
   order: readonly number[],

@@ -78,6 +78,7 @@ export function levelCrew(evaluator: Evaluator, fit: Fit, target: LevelTarget = 
   return { fit: moved, report: after, shifts, missing: missing(after, target) };
 }
 
+/** What is missing of trim and balance, metres; null where the boat does not float. */
 function missing(report: Report, target: LevelTarget): { trim: number; offCentre: number } | null {
   const afloat = report.afloat.ready;
   if (afloat.kind !== 'afloat' || !report.balance) return null;

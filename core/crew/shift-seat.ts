@@ -7,6 +7,7 @@ export interface SeatShift {
   readonly out: number;
 }
 
+/** To a thousandth of a millimetre. */
 const tidy = (value: number) => Number(value.toFixed(6));
 
 /** The seat with pad, rest and front foot moved together, so that its stance is kept exactly. */

@@ -80,6 +80,9 @@ export const athleteSchema = z.strictObject({
 
 /** An athlete as written in a fit: lengths in metres, mass in kilograms, limits in degrees. */
 export type Athlete = z.infer<typeof athleteSchema>;
+/** What somebody has agreed to. */
 export type Consent = (typeof CONSENTS)[number];
+/** A length that is taken with a tape. */
 export type TapeMeasure = (typeof TAPE_MEASURES)[number];
+/** A joint's motion that a personal limit may bound. */
 export type LimitedJoint = (typeof LIMITED_JOINTS)[number];

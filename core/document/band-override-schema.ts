@@ -9,4 +9,5 @@ export const bandOverride = z.strictObject({
   reason: label,
 });
 
+/** A coach's own band for one quantity. */
 export type BandOverride = z.infer<typeof bandOverride>;

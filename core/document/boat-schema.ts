@@ -107,5 +107,7 @@ export const boatSchema = z.strictObject({
 
 /** A boat as written in a fit. Metres, kilograms; boat frame. */
 export type Boat = z.infer<typeof boatSchema>;
+/** A hole of the floorboard: there, planned, or filled again. */
 export type BoardHole = z.infer<typeof boardHoleSchema>;
+/** A pair of rails along the board that a fitting is bolted to. */
 export type Rails = z.infer<typeof railsSchema>;

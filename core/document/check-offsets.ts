@@ -62,6 +62,7 @@ function stationProblems({ x, section }: Station, station: number, isEnd: boolea
   return problems;
 }
 
+/** Whether a number can be a coordinate of a boat at all. */
 const within = (value: number) => Number.isFinite(value) && Math.abs(value) <= FARTHEST;
 
 /** Stations that stand at the place of an earlier one. */

@@ -1,5 +1,6 @@
 /** The fittings of a seat. Each may be locked. */
 export const FITTINGS = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const;
+/** What is set: pad, rest, foot or paddle. */
 export type Fitting = (typeof FITTINGS)[number];
 
 /**
@@ -10,10 +11,13 @@ export type CoordinateAxis = 'forward' | 'across' | 'height' | 'turn' | 'wedge' 
 
 /** Everything that is fixed about one coordinate of a fitting. Limits are in its own unit: metres or degrees. */
 export interface Coordinate<F extends Fitting = Fitting> {
+  /** Whose coordinate it is. */
   readonly fitting: F;
   /** Its field in the fitting's record. */
   readonly field: string;
+  /** The unit of its field in documents. */
   readonly unit: 'm' | 'deg';
+  /** What it moves along, or turns about. */
   readonly axis: CoordinateAxis;
   /** −1 where the coordinate grows against its axis: `aftM` grows aft. Turns count from x toward y. */
   readonly sign: 1 | -1;
@@ -33,11 +37,13 @@ export interface Coordinate<F extends Fitting = Fitting> {
   readonly longestMove: number;
 }
 
+/** What a row of the table says; the rest follows from its unit. */
 type Given<F extends Fitting> = Pick<
   Coordinate<F>,
   'fitting' | 'field' | 'axis' | 'allowed' | 'reachable' | 'usual'
 > & { readonly sign?: 1 | -1 };
 
+/** A coordinate in metres. */
 function length<F extends Fitting>(given: Given<F>): Coordinate<F> {
   return {
     sign: 1,
@@ -50,6 +56,7 @@ function length<F extends Fitting>(given: Given<F>): Coordinate<F> {
   };
 }
 
+/** A coordinate in degrees. */
 function angle<F extends Fitting>(given: Given<F>): Coordinate<F> {
   return { sign: 1, ...given, unit: 'deg', snapStep: 0.5, arrowStep: 1, moveUnit: 3, longestMove: 30 };
 }
@@ -189,6 +196,7 @@ export const COORDINATES = {
   }),
 } as const satisfies Readonly<Record<string, Coordinate>>;
 
+/** The name of a coordinate: fitting and field, `kneePad.aftM`. */
 export type FittingCoordinate = keyof typeof COORDINATES;
 
 /** The coordinates of fittings that may be moved; each is a path in a seat. */

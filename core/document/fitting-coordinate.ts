@@ -36,6 +36,7 @@ export function freeCoordinates(seat: Seat): FittingCoordinate[] {
   );
 }
 
+/** Coordinates that a coach sets by eye: nothing proposes them. */
 const COACHES_OWN: readonly FittingCoordinate[] = ['paddle.lowerHandM', 'frontFoot.heightM'];
 
 /** The pitch of the hardware's holes along a coordinate, metres; null where it may stand anywhere. */

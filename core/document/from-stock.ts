@@ -16,6 +16,7 @@ export function restFromStock(rest: RearRest, piece: StockRest): RearRest {
 /** Lengths nearer than this are one, metres: a tenth of a millimetre, far below what is cut. */
 const SAME_M = 1e-4;
 
+/** Whether a fitting has a piece's sizes, to what can be sawn. */
 const sameAs = (now: object, piece: object) =>
   Object.entries(piece).every(
     ([key, value]) => Math.abs((now as Record<string, number>)[key]! - value) < SAME_M,

@@ -106,11 +106,19 @@ export const hullCorrection = z.strictObject({
 /** The kinds of hull document, each field within its own limits. */
 export const hullKinds = z.discriminatedUnion('kind', [offsetsHull, tapeHull, usualHullSource]);
 
+/** A hull as documented, in one of three ways. */
 export type HullSource = z.infer<typeof hullKinds>;
+/** A hull by a table of offsets. */
 export type OffsetsHull = z.infer<typeof offsetsHull>;
+/** A hull measured by tape. */
 export type TapeHull = z.infer<typeof tapeHull>;
+/** A hull of a class, by length and beam. */
 export type UsualHull = z.infer<typeof usualHullSource>;
+/** How one end is raked. */
 export type StemShape = z.infer<typeof stemShape>;
+/** Both ends. */
 export type Stems = z.infer<typeof stemsSchema>;
+/** How the boat was seen to float under a known load. */
 export type FloatCheck = z.infer<typeof floatCheck>;
+/** What a float check taught of the hull. */
 export type HullCorrection = z.infer<typeof hullCorrection>;

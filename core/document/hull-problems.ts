@@ -20,6 +20,7 @@ export function hullProblems(hull: HullSource): HullProblem[] {
   return hull.kind === 'offsets' ? offsetsProblems(hull) : tapeProblems(hull);
 }
 
+/** Problems of a table of offsets, each at its field. */
 function offsetsProblems({ stations }: OffsetsHull): HullProblem[] {
   const problems = checkOffsets(stations.map(({ xM, section }) => ({ x: xM, section })));
   return problems.map(({ station, row, ...message }) => ({
@@ -32,6 +33,7 @@ function offsetsProblems({ stations }: OffsetsHull): HullProblem[] {
   }));
 }
 
+/** Problems of a taped hull: two stations at one place, a sheer under its keel. */
 function tapeProblems({ lengthM, stations }: TapeHull): HullProblem[] {
   const problems: HullProblem[] = [];
   const tell = (station: number, field: string, message: Message) =>

@@ -1,5 +1,6 @@
 /** Letters and digits that are not taken for one another when they are read aloud or written by hand. */
 const SIGNS = '23456789ABCDEFGHJKLMNPQRSTUVWXY';
+/** Letters of a mark. */
 const LENGTH = 5;
 /** So many hexadecimal digits of an identifier are read: more than five signs can tell apart. */
 const DIGITS = 8;

@@ -8,6 +8,7 @@ export interface SchemaPart {
   readonly fields: readonly string[];
 }
 
+/** What is read of a schema's definition. */
 type Def = {
   readonly type: string;
   readonly shape?: Readonly<Record<string, z.core.$ZodType>>;
@@ -19,6 +20,7 @@ type Def = {
   readonly entries?: Readonly<Record<string, unknown>>;
 };
 
+/** A schema's definition, which zod keeps from its types. */
 const defOf = (schema: z.core.$ZodType): Def => schema._zod.def as unknown as Def;
 
 /** Every object within a schema, the outermost first; the fields are those that the schema itself knows. */
@@ -37,6 +39,7 @@ export function schemaParts(schema: z.core.$ZodType, path = ''): SchemaPart[] {
   return inner ? schemaParts(inner, path) : [];
 }
 
+/** What a field may hold, where that is fixed. */
 function fixedValue(field: z.core.$ZodType): string {
   const { type, values, entries, innerType } = defOf(field);
   if (type === 'literal' && values) return `: ${JSON.stringify(values[0])}`;

@@ -120,10 +120,15 @@ export const seatSchema = z.strictObject({
   stroke: strokeSchema.default({}),
 });
 
+/** The knee's pad, as set. */
 export type KneePad = z.infer<typeof kneePadSchema>;
+/** The rest that the rear foot bears on, as set. */
 export type RearRest = z.infer<typeof rearRestSchema>;
+/** The paddle, and where it is held. */
 export type Paddle = z.infer<typeof paddleSchema>;
+/** Angles of the stance that were measured and are held. */
 export type Pins = z.infer<typeof pinsSchema>;
 /** One seat of a fit: lengths in metres, angles in degrees, in the seat's own datum. */
 export type Seat = z.infer<typeof seatSchema>;
+/** What can be locked against proposals. */
 export type Lockable = Fitting;

@@ -12,4 +12,5 @@ export const stockPaddleSchema = z.strictObject({
   note: z.string().max(500).default(''),
 });
 
+/** A paddle on the shelf. */
 export type StockPaddleDocument = z.infer<typeof stockPaddleSchema>;

@@ -39,5 +39,7 @@ export const stockSchema = z.strictObject({
   rests: z.array(stockRest).max(24).default([]),
 });
 
+/** A pad on the shelf. */
 export type StockPad = z.infer<typeof stockPad>;
+/** A rest on the shelf. */
 export type StockRest = z.infer<typeof stockRest>;

@@ -1,5 +1,6 @@
 /** An interval of a figure that is not known more closely, in the unit of its context. */
 export interface Range {
+  /** Ends of the interval, both of them possible. */
   readonly least: number;
   readonly most: number;
 }

@@ -1,5 +1,6 @@
 /** Kinds of boat that a usual hull is drawn for. */
 export const USUAL_CLASSES = ['C1', 'C2', 'C4', 'training'] as const;
+/** A class that has usual lines. */
 export type UsualClass = (typeof USUAL_CLASSES)[number];
 
 /** How truly the drawing of a class describes one boat of it, one standard deviation. */

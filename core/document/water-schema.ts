@@ -7,4 +7,5 @@ export const waterSchema = z.strictObject({
   densityKgM3: z.number().min(950).max(1100).optional(),
 });
 
+/** The water that the boat floats in. */
 export type Water = z.infer<typeof waterSchema>;

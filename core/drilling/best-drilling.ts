@@ -53,6 +53,7 @@ export function bestDrilling(
   return proven({ model: coarser.model, chosen: other.chosen, of: model, bound });
 }
 
+/** The standing chosen for each wish; null where there is none. */
 type Chosen = readonly (number | null)[];
 
 /** The first answer that breaks no rule, with the greatest bound on the way. */

@@ -58,12 +58,14 @@ function targets(bolts: readonly PlanPoint[], holes: readonly PlanPoint[]): Plan
   );
 }
 
+/** Mean of some places. */
 function middleOf(points: readonly PlanPoint[]): PlanPoint {
   const mean = (of: (point: PlanPoint) => number) =>
     points.reduce((sum, point) => sum + of(point), 0) / points.length;
   return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
 }
 
+/** Whether a hole will take a bolt. */
 const near = (hole: PlanPoint, bolt: PlanPoint) =>
   Math.abs(hole.x - bolt.x) <= LEVEL_M && Math.abs(hole.y - bolt.y) <= SPACING_M;
 

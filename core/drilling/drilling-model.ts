@@ -105,6 +105,7 @@ export function apart(a: PlanPoint, b: PlanPoint): number {
   return Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
 }
 
+/** Mean of some places. */
 function middleOf(points: readonly PlanPoint[]): PlanPoint {
   const mean = (of: (point: PlanPoint) => number) =>
     points.reduce((sum, point) => sum + of(point), 0) / points.length;
@@ -137,6 +138,7 @@ function movesOf(
   return [...onDrilled, ...along.flatMap((x) => across.map((y) => ({ x, y })))];
 }
 
+/** Places of the grid within reach. */
 function gridPlaces(at: number, reach: number, step: number): number[] {
   const least = Math.ceil((at - reach) / step - 1e-9);
   const most = Math.floor((at + reach) / step + 1e-9);
@@ -150,6 +152,9 @@ function mayBeDrilled(at: PlanPoint, { board, edgeM, apartM, known }: DrillingRu
   return there.every(({ xM, yM }) => apart(at, { x: xM, y: yM }) >= apartM - 1e-9);
 }
 
+/**
+ * Whether the holes of one standing leave enough wood between them; those drilled already are as they are.
+ */
 function clearOfOneAnother(
   used: readonly number[],
   holes: readonly PlanHole[],

@@ -68,6 +68,7 @@ function platesOf({ standings }: DrillingModel): string[][][] {
   return [...users.values()].map((ofPlate) => [...ofPlate.values()]);
 }
 
+/** Terms added up, broken into lines that a solver reads. */
 function sum(terms: readonly string[]): string {
   return terms.map((term, k) => (k > 0 && k % TERMS === 0 ? `\n ${term}` : term)).join(' + ');
 }

@@ -33,6 +33,7 @@ export interface MarkedPlan {
   readonly unused: readonly BoardHole[];
 }
 
+/** What stands on holes. */
 const FITTINGS = ['kneePad', 'rearRest'] as const;
 
 /**
@@ -76,6 +77,7 @@ export function markedPlan(
   return { holes, paddlers: marked, unused };
 }
 
+/** A, B … Z, AA, AB … */
 function letterOf(place: number): string {
   const last = String.fromCharCode(65 + (place % 26));
   return place < 26 ? last : `${letterOf(Math.floor(place / 26) - 1)}${last}`;

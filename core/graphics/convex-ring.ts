@@ -17,6 +17,7 @@ export function convexRing(points: readonly ViewPoint[]): ViewPoint[] {
   return [...half(sorted), ...half(sorted.reverse())];
 }
 
+/** Whether the way from a over b to c turns to the left. */
 function turnsLeft(a: ViewPoint, b: ViewPoint, c: ViewPoint): boolean {
   return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 0;
 }

@@ -26,6 +26,7 @@ export const ROLES = [
   'woodLine',
   'strap',
 ] as const;
+/** What something on a drawing is: each painter knows how it looks. */
 export type Role = (typeof ROLES)[number];
 
 /** How heavy a line is: a contour, or what lies inside it. Painters give the width; it does not grow with the picture. */

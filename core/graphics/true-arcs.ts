@@ -52,6 +52,7 @@ function circleThrough(a?: ViewPoint, b?: ViewPoint, c?: ViewPoint) {
   return { middle: [a[0] + x, a[1] + y] as const, radius: Math.hypot(x, y), way: Math.sign(area) };
 }
 
+/** Between two points of the drawing. */
 function distance(a: ViewPoint, b: ViewPoint): number {
   return Math.hypot(a[0] - b[0], a[1] - b[1]);
 }

@@ -2,8 +2,10 @@ import type { Vec3 } from '../frame/vec3.ts';
 
 /** The three views of a drawing: from above and from starboard with the bow to the right; from behind, port to the left. */
 export const VIEWS = ['plan', 'profile', 'section'] as const;
+/** A side that boat and paddler are seen from. */
 export type ViewName = (typeof VIEWS)[number];
 
+/** An axis of the boat frame. */
 type Axis = keyof Vec3;
 
 /** Boat axes shown to the right and upward in each view, with their signs. */

@@ -52,6 +52,7 @@ export function athleteForFit(copy: Athlete, newest: Athlete): Athlete {
   return { ...now, tape: { ...now.tape, ...kept } };
 }
 
+/** One tape reading as the document has it. */
 type Reading = NonNullable<Athlete['tape'][TapeMeasure]>;
 
 /** Whether the roster still has the reading that a copy took: the same one, or one that the copy has scaled since. */

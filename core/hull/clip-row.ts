@@ -9,6 +9,7 @@ export const SHEER_TOUCH = 1e-9;
 
 /** A water line across one row: z = height − slope·y, metres and tangent. */
 export interface WaterLine {
+  /** Index of the row in `SectionRows`. */
   row: number;
   height: number;
   slope: number;

@@ -2,6 +2,7 @@ import type { SectionPoint, Station } from './hull.ts';
 
 /** One hull of this project's own family of canoe lines: metres, and shape numbers without dimension. */
 export interface FamilyLines {
+  /** Between the ends. */
   readonly lengthM: number;
   /** Full beam at the sheer, greatest. */
   readonly beamM: number;

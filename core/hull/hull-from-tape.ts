@@ -16,6 +16,7 @@ const AT_END = 1e-3;
 /** Least height of the sheer over the keel where the ends are carried on, metres. */
 const LEAST_STEM = 0.02;
 
+/** A station as the tape was laid. */
 type Measured = TapeHull['stations'][number];
 
 /**
@@ -39,6 +40,7 @@ export function hullFromTape(tape: TapeHull, name = 'tape'): Hull {
   return withMoreStations(hullFromOffsets({ name, stations, between: 'chords' }));
 }
 
+/** The same at its place along the boat, ends included. */
 interface Placed {
   readonly x: number;
   readonly station: Measured;

@@ -12,6 +12,7 @@ export interface HullLines {
   readonly waterlines: readonly { readonly z: number; readonly runs: readonly BoatPoint[][] }[];
   /** Cuts at one half-breadth, in runs from aft forward. */
   readonly buttocks: readonly { readonly y: number; readonly runs: readonly BoatPoint[][] }[];
+  /** From aft forward. */
   readonly sheer: readonly BoatPoint[];
   readonly keel: readonly BoatPoint[];
 }
@@ -61,6 +62,7 @@ function sectionPoints(rows: LineRows, row: number): BoatPoint[] {
   return Array.from({ length: rows.points }, (_, j) => rowPoint(rows, row, j));
 }
 
+/** A point of the lofted sections, port side. */
 function rowPoint(rows: LineRows, row: number, j: number): BoatPoint {
   const at = row * rows.points + j;
   return { x: rows.x[row]!, y: rows.y[at]!, z: rows.z[at]! };
@@ -68,6 +70,7 @@ function rowPoint(rows: LineRows, row: number, j: number): BoatPoint {
 
 /** A cut at one row: how far inside the hull it runs there (below 0 outside), and its point. */
 interface Cut {
+  /** Metres. */
   readonly inside: number;
   readonly point: BoatPoint;
 }
@@ -116,6 +119,7 @@ function buttockCut(rows: LineRows, row: number, y: number): Cut {
   return { inside: last.y - y, point: { x: last.x, y, z: height(Math.max(y, rising[0]!.y)) } };
 }
 
+/** One row's half-section, without copying it. */
 function sectionOf(rows: LineRows, row: number): { y: Float64Array; z: Float64Array } {
   const [from, to] = [row * rows.points, (row + 1) * rows.points];
   return { y: rows.y.subarray(from, to), z: rows.z.subarray(from, to) };

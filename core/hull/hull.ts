@@ -3,13 +3,17 @@ export type SectionPoint = readonly [y: number, z: number];
 
 /** One transverse section: station x in metres, half-section from keel to sheer. Boat frame. */
 export interface Station {
+  /** Forward of amidships. */
   readonly x: number;
+  /** From keel to sheer. */
   readonly section: readonly SectionPoint[];
 }
 
 /** A table of offsets. The hull is symmetric about the centreline; a flat deck closes it at the sheer. */
 export interface Offsets {
+  /** As the boat is called, for what is said of it. */
   readonly name: string;
+  /** At least two, in any order. */
   readonly stations: readonly Station[];
   /** How a section runs between two given points: fair curves unless said otherwise. */
   readonly between?: 'curves' | 'chords';
@@ -21,12 +25,16 @@ export interface Offsets {
  * blunt end, where half-breadths grow like a root, it is a power of the distance from the end.
  */
 export interface LoftLines {
+  /** Stations. */
   readonly count: number;
+  /** Points in each half-section: the same number in all. */
   readonly points: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly z: Float64Array;
+  /** Slopes along the boat, per metre, of the half-breadths. */
   readonly slopeY: Float64Array;
+  /** The same of the heights. */
   readonly slopeZ: Float64Array;
   /** Exponents in the aftmost interval (y of each line, then z); 0 where the cubic holds. */
   readonly aftPower: Float64Array;

@@ -147,6 +147,7 @@ function weighWhole({ rows, scratch }: Hull, row: number): void {
 
 /** A part of the interval that begins at `row`, in shares of its length. */
 interface Piece {
+  /** Index of the interval's first row. */
   readonly row: number;
   readonly from: number;
   readonly to: number;

@@ -84,6 +84,7 @@ export function leastInside(distance: InnerSkin, { vertices, edges }: Wire): num
   return least;
 }
 
+/** Part of an edge: its two ends, and the distance to the skin at each, metres. */
 interface Stretch {
   readonly a: Vec3;
   readonly b: Vec3;

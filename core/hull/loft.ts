@@ -36,6 +36,7 @@ export function loftLines(stations: readonly Station[], sections: readonly Secti
   return { count, points, x, y, z, slopeY, slopeZ, aftPower, forePower };
 }
 
+/** One line fore and aft, as one coordinate of it is interpolated. */
 interface Line {
   readonly x: Float64Array;
   readonly value: Float64Array;
@@ -108,6 +109,7 @@ export interface LoftTarget {
 
 /** A place between two stations: a share (0 to 1) of the interval that begins at the station. */
 export interface Between {
+  /** Index of the station behind. */
   readonly interval: number;
   readonly share: number;
 }
@@ -174,6 +176,7 @@ export function loftSlopes(loft: LoftLines, { interval: i, share: u }: Between, 
   if (i === loft.count - 2) bluntSlopes(loft, bluntAt(loft, 'fore', v), into);
 }
 
+/** An interval at a blunt end, and a place in it. */
 interface BluntEnd {
   readonly power: Float64Array;
   readonly end: number;

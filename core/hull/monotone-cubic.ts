@@ -21,6 +21,10 @@ export function monotoneCubic(xs: readonly number[], ys: readonly number[]): (x:
   };
 }
 
+/**
+ * Slopes that let no curve overshoot its points: weighted harmonic means of the secants (Fritsch and Butland 1984),
+ * 0 at a turn.
+ */
 function limitedSlopes(xs: readonly number[], ys: readonly number[]): number[] {
   const n = xs.length;
   const secants = xs.slice(1).map((x, i) => (ys[i + 1]! - ys[i]!) / (x - xs[i]!));

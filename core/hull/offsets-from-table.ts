@@ -81,6 +81,7 @@ export function offsetsFromTable(rows: readonly (readonly string[])[]): OffsetsT
 /** A problem of the whole table. */
 const WHOLE = { row: null, column: null } as const;
 
+/** One row of the table in metres, with its number for what is said of it. */
 interface TablePoint {
   readonly row: number;
   readonly x: number;
@@ -88,11 +89,13 @@ interface TablePoint {
   readonly z: number;
 }
 
+/** Rows of one station, keel first. */
 interface TableStation {
   readonly x: number;
   readonly points: TablePoint[];
 }
 
+/** Blank rows and rows that begin with # are no data. */
 const isPassedOver = (row: readonly string[]) =>
   row.every((cell) => cell.trim() === '') || row[0]!.trim().startsWith('#');
 

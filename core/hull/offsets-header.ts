@@ -5,7 +5,9 @@ export type OffsetsColumn = 'station' | 'half-breadth' | 'height';
 
 /** One column found in a header: where it stands and what one of its units is in metres. */
 export interface FoundColumn {
+  /** Place of the column, from 0. */
   readonly index: number;
+  /** Metres in one unit. */
   readonly unitM: number;
 }
 
@@ -16,6 +18,7 @@ const NAMES: Readonly<Record<OffsetsColumn, readonly string[]>> = {
   height: ['height', 'z'],
 };
 
+/** Metres in each unit that a heading may name. */
 const UNITS_M: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001, in: 0.0254, ft: 0.3048 };
 
 /** The columns in the order in which problems speak of them. */

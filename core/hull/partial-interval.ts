@@ -99,6 +99,7 @@ function addCrossings(ends: number[], cut: Cut, of: Of): void {
   for (const root of rootsInside(2 * (c0 - 2 * cm + c1), 4 * cm - 3 * c0 - c1, c0)) putInOrder(ends, root);
 }
 
+/** Puts a value where it belongs among rising ones. */
 function putInOrder(rising: number[], value: number): void {
   let at = rising.length;
   while (at > 0 && rising[at - 1]! > value) at--;

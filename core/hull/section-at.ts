@@ -4,6 +4,7 @@ import { loftSection } from './loft.ts';
 
 /** A lofted half-section in arrays of its own: metres, keel to sheer. */
 export interface LoftedSection {
+  /** Half-breadths and heights of the same points. */
   readonly y: Float64Array;
   readonly z: Float64Array;
 }

@@ -70,6 +70,7 @@ export function spareRows(
   return { rows: blankRows(count, points), scratch: { ...scratch, values } };
 }
 
+/** Rows full of zeros, to be written. */
 function blankRows(count: number, points: number): SectionRows {
   const size = count * points;
   return {

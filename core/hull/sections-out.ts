@@ -7,7 +7,9 @@ const CLOSED_M = 1e-4;
 
 /** One of the body plan's sections: its number and its points from keel to sheer, metres; heights over the hull's lowest point. */
 export interface NumberedSection {
+  /** 0 at the stern, 10 at the bow. */
   readonly station: number;
+  /** Place along the boat. */
   readonly fromSternM: number;
   readonly points: readonly { readonly y: number; readonly z: number }[];
 }

@@ -7,6 +7,7 @@ import { USUAL_NUMBERS } from './usual-lines.ts';
 
 /** The four numbers; all but the class are filled in with the class's when left out. Metres, kilograms. */
 export interface FourNumbers {
+  /** What kind of boat it is. */
   readonly boatClass: UsualClass;
   readonly lengthM?: number;
   /** Greatest beam, at the sheer. */

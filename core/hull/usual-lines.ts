@@ -24,6 +24,7 @@ export const USUAL_NUMBERS: Readonly<
   training: { boatClass: 'training', lengthM: 4.9, beamM: 0.82, depthM: 0.29, massKg: 19 },
 };
 
+/** What a class fixes besides the four numbers. */
 type Shape = Omit<FamilyLines, 'lengthM' | 'beamM' | 'depthM'>;
 
 /**

@@ -5,6 +5,7 @@ import type { Hull, LoftLines } from './hull.ts';
 import { fillRow, SUM, spareRows } from './section-rows.ts';
 import type { WaterPlane } from './water-plane.ts';
 
+/** What is read and written here of a hull. */
 type Sampled = Pick<Hull, 'rows' | 'scratch'>;
 
 /** The samples of intervals that were asked for before: they belong to the hull and not to the water. */

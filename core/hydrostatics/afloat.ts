@@ -89,6 +89,7 @@ export type NotAfloat =
   | { readonly kind: 'swamped'; readonly atX: number }
   | { readonly kind: 'no-equilibrium'; readonly reason: NoEquilibrium };
 
+/** A boat at rest, or why it does not float. */
 export type FloatResult = Afloat | NotAfloat;
 
 /** What the paddler must balance. SI. */

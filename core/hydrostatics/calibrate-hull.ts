@@ -88,13 +88,17 @@ export function calibrateHull(hull: Hull, check: FloatCheck, boat: CheckedBoat):
   };
 }
 
+/** The two corrections: fullness of the whole hull, and of its fore part against its aft part. */
 type Parameters = readonly [fullness: number, foreAftFullness: number];
 
+/** The hull with both corrections made. */
 const correctedBy = (hull: Hull, [fullness, foreAftFullness]: Parameters) =>
   correctHull(hull, { fullness, foreAftFullness });
 
+/** What the search makes small. */
 const sumOfSquares = (values: readonly number[]) => values.reduce((sum, v) => sum + v * v, 0);
 
+/** The four freeboards in the order in which they are compared. */
 const freeboardsOf = ([a, b, c, d]: readonly number[]): CheckFreeboards => ({
   alone: { bow: a!, stern: b! },
   loaded: { bow: c!, stern: d! },

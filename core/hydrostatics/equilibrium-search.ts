@@ -49,6 +49,7 @@ export interface Found {
   readonly steps: number;
 }
 
+/** A change of the water plane: metres, tangent. */
 interface Step {
   readonly draft: number;
   readonly alongSlope: number;

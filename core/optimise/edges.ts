@@ -25,10 +25,12 @@ const KEPT = 0.01;
 /** What is set without doubt is asked this far inside its band, in units of trouble (8 µm): on the edge, rounding decides. A grid line there still serves. */
 const EXACT = 0.0015;
 
+/** A report's values by id and seat. */
 function quantityTable({ quantities }: Report): Map<string, Quantity> {
   return new Map(quantities.map((q) => [`${q.id}@${q.seat}`, q]));
 }
 
+/** What a finding's probability is told by, from the values as they are now. */
 function judged(finding: Finding, quantities: ReadonlyMap<string, Quantity>) {
   return judgedOf(quantities.get(`${finding.quantity}@${finding.seat}`) ?? finding);
 }
@@ -80,6 +82,7 @@ export function middleEdges(report: Report, keep: (finding: Finding) => boolean)
     });
 }
 
+/** The least doubt that counts: a share of the band, or a usual one where the band is open. */
 function setDoubt({ band: { min, max }, unit }: Finding): number {
   if (min !== null && max !== null) return SET_DOUBT.share * (max - min);
   return unit === 'rad' ? SET_DOUBT.rad : SET_DOUBT.m;
@@ -95,6 +98,7 @@ export function clearingEdges(report: Report, cleared: string): Edges[] {
   });
 }
 
+/** Edges widened so far that a value lies inside. */
 function reachingTo(edges: Edges, value: number): Edges {
   return {
     ...edges,

@@ -121,4 +121,5 @@ function inMillimetres(setting: SeatSetting): SeatSetting {
   };
 }
 
+/** Rounded to the grain that wood is worked to, metres. */
 const whole = (metres: number) => Number((Math.round(metres / GRAIN) * GRAIN).toFixed(3));

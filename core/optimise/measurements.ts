@@ -66,6 +66,7 @@ function slopesToLengths(fit: Fit, goal: MeasuringGoal): number[] {
   });
 }
 
+/** The body with one length longer. */
 function longer(body: BodyEstimate, name: BodyLength, by: number): BodyEstimate {
   const estimate = body.lengths[name];
   return { ...body, lengths: { ...body.lengths, [name]: { ...estimate, value: estimate.value + by } } };

@@ -93,11 +93,13 @@ export function aimOf({ id, value, band, sd, unit }: Finding): Aim {
   };
 }
 
+/** Least value that is still not serious; a stop is never passed. */
 function lowest({ min, stopMin }: Band, outside: number): number | null {
   if (min === null) return stopMin ?? null;
   return Math.max(min - outside, stopMin ?? Number.NEGATIVE_INFINITY);
 }
 
+/** Greatest value that is still not serious. */
 function highest({ max, stopMax }: Band, outside: number): number | null {
   if (max === null) return stopMax ?? null;
   return Math.min(max + outside, stopMax ?? Number.POSITIVE_INFINITY);

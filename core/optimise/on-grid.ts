@@ -89,6 +89,7 @@ function dived(
   return x;
 }
 
+/** Places of the moves that are not 0, the smallest move first: it is the likeliest to be left out. */
 function smallestFirst(x: readonly number[]): number[] {
   return x.flatMap((d, i) => (d === 0 ? [] : [i])).sort((a, b) => Math.abs(x[a]!) - Math.abs(x[b]!));
 }

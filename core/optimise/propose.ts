@@ -80,6 +80,7 @@ function withSpreadsOf({ quantities }: Report, spreads: Report): Report['quantit
   });
 }
 
+/** A setting that was tried: its report, and the size of the moves that lead there. */
 interface Found {
   readonly report: Report;
   readonly size: number;
@@ -92,6 +93,7 @@ function isBetter(a: Found, b: Found): boolean {
   return by < 0;
 }
 
+/** Coordinates that may be moved: those of occupied seats, of the named ones alone where some are named. */
 function placesOf(fit: Fit, seats?: readonly number[]): CoordinatePlace[] {
   return fit.seats.flatMap((seat, index) =>
     seat.athlete && (seats?.includes(index) ?? true)

@@ -62,6 +62,7 @@ function alongFloor(setting: SeatSetting, place: Place): SeatSetting {
   };
 }
 
+/** The setting's parts as solids in the boat. */
 function partsIn(setting: SeatSetting, { boat, frame, footLength }: Place) {
   return partsOfSeat(boat, setting, { index: 0, frame, footLength });
 }
@@ -92,6 +93,7 @@ function left(room: PartRoom, limits: { bevel: number; overhang: number }): numb
   );
 }
 
+/** The pad at the nearest place across where it fits; in a crew it is brought out onto the hull. */
 function padInBoat(setting: SeatSetting, place: Place): SeatSetting {
   const crew = place.boat.seats.length > 1;
   const overhang = crew ? PART_LIMITS.crewPadOverhang : PART_LIMITS.padOverhang;
@@ -102,6 +104,7 @@ function padInBoat(setting: SeatSetting, place: Place): SeatSetting {
   return atOut(setting, 'kneePad', outM);
 }
 
+/** Room that the rest has at a place across; negative where it has none. */
 function restRoom(setting: SeatSetting, outM: number, place: Place): number {
   const { restBevel: bevel, restOverhang: overhang } = PART_LIMITS;
   return left(roomAt(setting, 'rearRest', { outM, place }), { bevel, overhang });

@@ -69,15 +69,18 @@ export function smallestChange(
   return settledOnGrid(search, edges, { linear: { here, slopes }, box });
 }
 
+/** The same box with some coordinates held where they are. */
 function boxWithout({ low, high }: Box, still: ReadonlySet<number> = new Set()): Box {
   const held = (side: readonly number[]) => side.map((end, i) => (still.has(i) ? 0 : end));
   return { low: held(low), high: held(high) };
 }
 
+/** Greatest difference between two points, in units of moves. */
 function longest(a: readonly number[], b: readonly number[]): number {
   return a.reduce((most, d, i) => Math.max(most, Math.abs(d - b[i]!)), 0);
 }
 
+/** Where a change begins, and what it may take. */
 type Way = Allowed & { readonly from: Linear };
 
 /** Moves smaller than this in all are not worth looking for another way, in units of moves. */

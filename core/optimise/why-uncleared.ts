@@ -9,7 +9,9 @@ import type { Report } from '../evaluation/report.ts';
 import { suggestChange } from '../evaluation/suggest-change.ts';
 import { isSerious, placeable } from './objective.ts';
 
+/** A move that would clear a finding. */
 type Move = Extract<Suggestion, { kind: 'move' }>;
+/** What is chosen instead of moved. */
 type Choice = Extract<Suggestion, { kind: 'choose' }>['choice'];
 
 /** Why a proposal could not clear a finding. */

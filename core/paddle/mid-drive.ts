@@ -80,6 +80,7 @@ export function topHandSd({ body, seat }: Pick<MidDriveInput, 'body' | 'seat'>):
 
 /** Places of the head and shoulders that a hand's height is told by, the lowest first. */
 export const HEAD_LEVELS = ['shoulder', 'chin', 'eyes', 'crown'] as const;
+/** A place on the head that a hand can be compared with. */
 export type HeadLevel = (typeof HEAD_LEVELS)[number];
 
 /**

@@ -41,8 +41,10 @@ export function rankStock<Paddle extends StockPaddle>(
 /** Differences under a micrometre are rounding of sums of centimetres. */
 const ROUNDING_M = 1e-6;
 
+/** A difference that rounding alone has made is none. */
 const nearness = (by: number) => (Math.abs(by) < ROUNDING_M ? 0 : by);
 
+/** The same order on every computer, whatever its language. */
 function compareNames(a: string, b: string): number {
   if (a === b) return 0;
   return a < b ? -1 : 1;

@@ -80,6 +80,7 @@ function isWithin(place: PartPlace, { baseFore, baseAft, half }: PartShape, at: 
   return along <= baseFore - edge && along >= baseAft + edge && Math.abs(across) <= half - edge;
 }
 
+/** A hole that would lie at an end of the base comes in from it. */
 function inward(along: number, { baseFore, baseAft }: PartShape): number {
   if (along !== baseFore && along !== baseAft) return along;
   return inwardAcross(along, Math.abs(along));

@@ -33,6 +33,7 @@ function cornerDistance(a: readonly PlanPoint[], b: readonly PlanPoint[]): numbe
   return best;
 }
 
+/** Distance of a point from a stretch between two others. */
 function edgeDistance(p: PlanPoint, q: PlanPoint, o: PlanPoint): number {
   const dx = q.x - p.x;
   const dy = q.y - p.y;

@@ -63,6 +63,7 @@ export function seatParts({ kneePad, rearRest, frontFoot }: SeatFittings, place:
   };
 }
 
+/** One part of the seat with its holes. */
 function part(
   name: Part['part'],
   shaped: Shaped,
@@ -125,8 +126,10 @@ function railHoles(
   return holes({ ...fixed, raisedM: pair.heightM }, boltsOnRails(fixed, pair, along), pair.holeM);
 }
 
+/** The hole that a bolt goes through with clearance. */
 const boltHole = (boltM = USUAL_BOLT) => boltM + BOLT_CLEARANCE;
 
+/** Holes of a part at the given places. */
 function holes(fixed: Fixed, places: readonly PlanPoint[], diameterM: number): FixingHole[] {
   return places.map((at) => holeAt(fixed, at, diameterM));
 }

@@ -92,6 +92,7 @@ export function refit(figure: MutableFigure, parts: FigureParts): void {
   holdWith(figure.arms, parts.hold);
 }
 
+/** The front leg as two links; its knee bends forward and up. */
 function legLinks({ lengths, contacts }: FigureParts): Links {
   const { x, y } = contacts.frontDirection;
   return { first: lengths.thigh, second: lengths.shank, bend: { x, y, z: KNEE_UPWARD } };

@@ -58,6 +58,7 @@ export function jointLimits({ athlete }: Pick<Seat, 'athlete'>): JointLimits {
   return limits;
 }
 
+/** Limits that hold for everybody, each with the usual tolerance. */
 function anatomyLimits(): Record<keyof typeof LIMITS, JointLimit> {
   const names = Object.keys(LIMITS) as (keyof typeof LIMITS)[];
   const entries = names.map((name) => [

@@ -145,18 +145,21 @@ function nextDamping(damping: number, brought: number, promised: number): number
   return brought > GOOD_SHARE * promised ? Math.max(LEAST_DAMPING, damping / DAMPING_FACTOR) : damping;
 }
 
+/** The residuals squared and added up. */
 function sumOfSquares(residuals: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < residuals.length; i++) sum += residuals[i]! * residuals[i]!;
   return sum;
 }
 
+/** Greatest change of any unknown. */
 function longestMove(q: Float64Array, next: Float64Array): number {
   let most = 0;
   for (let i = 0; i < q.length; i++) most = Math.max(most, Math.abs(next[i]! - q[i]!));
   return most;
 }
 
+/** A step of the free unknowns, none going farther out than allowed. */
 function moveBy(
   q: Float64Array,
   step: Float64Array,

@@ -117,8 +117,10 @@ function described(
   return withForcing(weighed, () => forcingOf(problem, minimum.q));
 }
 
+/** Every point of the figure. */
 type Points = Record<FigurePoint, Vec3>;
 
+/** Points from the paddler's frame to the boat's. */
 function pointsInBoat(points: Points, frame: SeatFrame): Points {
   const out = {} as Points;
   for (const name of FIGURE_POINTS) out[name] = toBoatFrame(points[name], frame);
@@ -137,6 +139,7 @@ function forcingOf(problem: StanceProblem, q: Float64Array): StanceTerm[] {
   }).sort((a, b) => b.share - a.share);
 }
 
+/** Limbs that do not reach what they should hold, and by how much. */
 function shortfallsOf({ contacts }: StanceProblem, { leg, arms }: Figure): ReachShortfall[] {
   const all: ReachShortfall[] = [
     { part: 'rearRest', shortfall: contacts.rearShortfall },

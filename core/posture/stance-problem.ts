@@ -66,6 +66,7 @@ export function inPhase(problem: StanceProblem, phase: Phase): StanceProblem {
   return { ...problem, phase, hold: armsHold(problem.lengths, problem.seat, phase) };
 }
 
+/** Unit vector from one point to another. */
 function wayBetween(from: Vec3, to: Vec3): Vec3 {
   const line = subtract(to, from);
   return scale(line, 1 / Math.max(norm(line), 1e-9));

@@ -25,6 +25,7 @@ export const MEASURES = [
   /** Front shank along the sole, over the shank's length: the cosine of the front ankle's angle. */
   'frontAnkleCosine',
 ] as const;
+/** What a term of the objective looks at. */
 export type Measure = (typeof MEASURES)[number];
 
 /**
@@ -54,6 +55,7 @@ export const STANCE_TERMS = [
   'thighPitchLimit',
   'thighRollLimit',
 ] as const;
+/** A term's name, as a stance tells what forces it. */
 export type StanceTermName = (typeof STANCE_TERMS)[number];
 
 /** A departure counts both ways; the one-sided terms cost nothing on their free side. `within` is free from −at to at. */
@@ -67,7 +69,9 @@ export interface Term {
   readonly tolerance: number;
 }
 
+/** Place of a measure. */
 const on = (measure: Measure) => MEASURES.indexOf(measure);
+/** A term that counts only past a joint's limit. */
 const limit = (measure: Measure, sense: Sense, { at, tolerance }: JointLimit): Term => ({
   measure: on(measure),
   sense,
@@ -86,6 +90,7 @@ const ANGLE_TERMS = {
   thighRoll: near('thighRoll'),
 };
 
+/** A term that draws a measure to its usual value. */
 function near(name: Measure & keyof typeof NEUTRAL): Term {
   const { at, tolerance } = NEUTRAL[name];
   return { measure: on(name), sense: 'near', at, tolerance };

@@ -33,6 +33,7 @@ export const FIGURE_POINTS = [
   'topElbow',
   'topHand',
 ] as const;
+/** A joint or an end of a limb. */
 export type FigurePoint = (typeof FIGURE_POINTS)[number];
 
 /** Angles a coach reads, radians; the definitions stand with their computation in `stance/angles.ts`. */
@@ -58,10 +59,12 @@ export const STANCE_ANGLES = [
   /** Kneeling thigh from the vertical seen from behind, toward the kneeling side positive. */
   'thighRoll',
 ] as const;
+/** An angle that a stance is told by. */
 export type StanceAngle = (typeof STANCE_ANGLES)[number];
 
 /** The five unknowns of the solve, in this order. */
 export const STANCE_UNKNOWNS = ['thighPitch', 'thighRoll', 'pelvisYaw', 'trunkPitch', 'trunkRoll'] as const;
+/** An angle that the solve is free to choose. */
 export type StanceUnknown = (typeof STANCE_UNKNOWNS)[number];
 
 /** One term of the objective: what it is, its residual in units of its tolerance, and its share of the cost (0–1). */

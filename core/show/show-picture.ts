@@ -10,6 +10,7 @@ import type { ShowScene } from './show-scene.ts';
 
 /** From where the paddler is seen. From the side the bow is to the right; from behind port is on the left. */
 export const SHOW_VIEWS = ['side', 'behind', 'above'] as const;
+/** The sides that an athlete is shown from. */
 export type ShowView = (typeof SHOW_VIEWS)[number];
 
 /** The drawing's view of each. */
@@ -54,6 +55,7 @@ export function showPicture(scene: ShowScene, hull: Hull, view: ShowView): ShowP
   };
 }
 
+/** The water and its surface: a slope where the boat trims, level from behind; nothing from above. */
 function waterShapes({ water, frame }: ShowScene, view: ShowView): { water: Shape[]; surface: Shape[] } {
   if (!water || view === 'above') return { water: [], surface: [] };
   const wide = BOAT_EACH_WAY + WATER_BEYOND;

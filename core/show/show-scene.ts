@@ -63,6 +63,7 @@ function blend(from: unknown, to: unknown, t: number): unknown {
   return t < 0.5 ? from : to;
 }
 
+/** Whether something is an object with fields. */
 function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

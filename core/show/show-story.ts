@@ -100,10 +100,12 @@ function goodNews(findings: readonly Finding[], words: Words): string[] {
     .filter(distinct);
 }
 
+/** Whether a finding is for the athlete: a check only where the value itself lies outside its band. */
 function needsLooking({ severity, distance }: Finding): boolean {
   return severity === 'change' || severity === 'stop' || (severity === 'check' && distance > 0);
 }
 
+/** Sentences of what to look at, each told once. */
 function watched(findings: readonly Finding[], words: Words): { sentence: string; stop: boolean }[] {
   const told = findings
     .filter(needsLooking)

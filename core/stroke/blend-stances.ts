@@ -29,6 +29,7 @@ export function blendStances(from: Stance, to: Stance, share: number): Stance {
   };
 }
 
+/** Masses on their way from one stance to another. */
 function blendMasses(from: readonly FigureMass[], to: readonly FigureMass[], share: number): FigureMass[] {
   return from.map((mass, i) => ({ ...mass, centre: along(mass.centre, to[i]!.centre, share) }));
 }

@@ -74,6 +74,9 @@ export function strokeRow({ boat, seats, afloat }: StrokeCrew, at: number): Stro
   };
 }
 
+/**
+ * One paddler at one instant: the stance, how far the body has gone, and how contacts bear under the blade's force.
+ */
 function seatRow(
   { seat, body, stances }: SeatState,
   stance: Stance,

@@ -28,6 +28,7 @@ export function strokeSummary(rows: readonly StrokeRow[]): StrokeSummary | null 
   };
 }
 
+/** Least, greatest and the way between. */
 function swing(values: readonly number[]): Swing {
   const least = Math.min(...values);
   const most = Math.max(...values);

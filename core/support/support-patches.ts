@@ -51,6 +51,7 @@ function squareTo(from: InPlan, to: InPlan): InPlan {
   return length > 1e-6 ? { x: -(to.y - from.y) / length, y: (to.x - from.x) / length } : { x: 0, y: 1 };
 }
 
+/** A point moved some way along a direction. */
 const beside = (at: InPlan, way: InPlan, by: number): InPlan => ({
   x: at.x + by * way.x,
   y: at.y + by * way.y,

@@ -111,6 +111,7 @@ export function shareRanges(
   return { knee: range(0), rearFoot: range(1), frontFoot: range(2) };
 }
 
+/** Distance from a point to a stretch between two others, metres. */
 function toEdge(at: InPlan, p: InPlan, q: InPlan): number {
   const along = { x: q.x - p.x, y: q.y - p.y };
   const squared = along.x ** 2 + along.y ** 2;

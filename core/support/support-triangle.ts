@@ -3,6 +3,7 @@ import { CONTACTS, type Contact } from './support.ts';
 
 /** A place in plan, metres, boat frame. */
 export type InPlan = Pick<BoatPoint, 'x' | 'y'>;
+/** The three contacts in plan. */
 type Corners = Readonly<Record<Contact, InPlan>>;
 
 /**
@@ -11,6 +12,7 @@ type Corners = Readonly<Record<Contact, InPlan>>;
  */
 export const LEAST_HEIGHT = 0.01;
 
+/** The edge that lies over against each contact. */
 const EDGES = CONTACTS.map((_, k): readonly [Contact, Contact] => [
   CONTACTS[k === 0 ? 1 : 0]!,
   CONTACTS[k === 2 ? 1 : 2]!,
@@ -85,7 +87,9 @@ function sharesAlong(corners: Corners, at: InPlan): Record<Contact, number> {
   return { knee: share('knee'), rearFoot: share('rearFoot'), frontFoot: share('frontFoot') };
 }
 
+/** Distance in plan. */
 const between = (p: InPlan, q: InPlan) => planeNorm(p.x - q.x, p.y - q.y);
+/** Length of an edge. */
 const lengthOf = (corners: Corners, [p, q]: readonly [Contact, Contact]) => between(corners[p], corners[q]);
 
 /** Twice the signed area of a triangle. */

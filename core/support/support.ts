@@ -5,6 +5,7 @@ import type { InPlan } from './support-triangle.ts';
 
 /** The three contacts, in the order of the support triangle. */
 export const CONTACTS = ['knee', 'rearFoot', 'frontFoot'] as const;
+/** Where the paddler touches the boat. */
 export type Contact = (typeof CONTACTS)[number];
 
 /** How the paddler's weight rests on knee, rear foot and front foot. Statics; boat frame; SI. */
