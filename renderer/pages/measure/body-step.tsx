@@ -7,6 +7,7 @@ import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { beforeText } from './before-text.ts';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
 import { isEarlier, oddName, type Session, slipsOf, stepAfter } from './session.ts';
@@ -69,7 +70,7 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
             kind="length"
             value={session.statureM}
             {...limitsOf(statureM)}
-            hint={`${say('athlete.stature.hint')} ${say('measure.before', { value: format.length(athlete.statureM), day })}`}
+            hint={`${say('athlete.stature.hint')} ${beforeText(format.length(athlete.statureM), athlete.measuredOn)}`}
             onEnter={(value) => change({ statureM: value })}
             onEmpty={() => change({ statureM: null })}
           />
@@ -78,7 +79,7 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
             kind="mass"
             value={session.massKg}
             {...limitsOf(massKg)}
-            hint={`${say('athlete.mass.hint')} ${say('measure.before', { value: format.mass(athlete.massKg), day })}`}
+            hint={`${say('athlete.mass.hint')} ${beforeText(format.mass(athlete.massKg), athlete.measuredOn)}`}
             onEnter={(value) => change({ massKg: value })}
             onEmpty={() => change({ massKg: null })}
           />

@@ -3,10 +3,10 @@ import { MOST_READINGS, type RepeatedReading } from '../../../core/body/repeated
 import type { TapePerson } from '../../../core/body/tape-percentile.ts';
 import { type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
+import { beforeText } from './before-text.ts';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
 import { oddName, stepAfter, type TapeTaken, tapePerson, tapeTaken } from './session.ts';
@@ -67,11 +67,7 @@ function HowToTake({ record, measure }: TapeProps) {
         {say(`tape.${measure}.posture`)} {say('measure.from-to', { from, to })}
       </p>
       <p className="soft">{say(`tape.${measure}.hint`)}</p>
-      {before && (
-        <p className="soft">
-          {say('measure.before', { value: format.length(before.valueM), day: dateText(before.takenOn) })}
-        </p>
-      )}
+      {before && <p className="soft">{beforeText(format.length(before.valueM), before.takenOn)}</p>}
     </div>
   );
 }

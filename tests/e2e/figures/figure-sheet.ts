@@ -22,9 +22,9 @@ function themeColours(theme: SheetTheme): Record<string, string> {
 
 /** Where a view begins and how large a cell of it is, metres. */
 const CELLS: Readonly<Record<ShowView, { left: number; top: number; width: number; height: number }>> = {
-  side: { left: -1.05, top: 1.95, width: 2.35, height: 2.5 },
-  behind: { left: -0.8, top: 1.95, width: 1.6, height: 2.5 },
-  above: { left: -1, top: 0.65, width: 2.2, height: 1.3 },
+  side: { left: -1.05, top: 1.95, width: 2.65, height: 2.6 },
+  behind: { left: -1.35, top: 1.95, width: 2.7, height: 2.5 },
+  above: { left: -1, top: 1.3, width: 2.6, height: 2.6 },
 };
 
 /** What one contact sheet shows. */
