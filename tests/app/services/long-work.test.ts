@@ -5,6 +5,7 @@ import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
 import { type OpenedProgram, openProgram } from '../../../app/services/open-program.ts';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
+import type { Fit } from '../../../core/document/fit-schema.ts';
 import { fill } from '../../bench/filled-store.ts';
 import { cases } from '../../cases.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
@@ -74,6 +75,50 @@ describe('long work in a thread of its own', () => {
     expect(unfinished()).toEqual(before);
     expect(await call('athletes.previewErase', { id: athleteId })).toMatchObject({ fits: ['Hers alone'] });
     expect((await call('athletes.open', { id: athleteId })).athlete).toMatchObject({ name: NAME });
+  });
+
+  it.each(['bring-back', 'replace'] as const)(
+    'lets edits through while a backup is restored (%s); what is added stays, what is replaced is in the backup of the present',
+    async (how) => {
+      const { name } = (await call('backups.take', {})) as never as { name: string };
+      const order: string[] = [];
+      const restoring = call('backups.restore', { name, how }).then((done) => {
+        order.push('restored');
+        return done as never as { presentKeptAs: { name: string } };
+      });
+      while (opened.program.work.progress()?.what !== 'restore')
+        await new Promise((resolve) => setImmediate(resolve));
+      await draft(0.31);
+      order.push('edit');
+      const { presentKeptAs } = await restoring;
+      expect(order).toEqual(['edit', 'restored']);
+      const aftM = async () => ((await call('fits.open', { id: fitId })).fit as Fit).seats[0]!.kneePad.aftM;
+      expect((await aftM()) === 0.31).toBe(how === 'bring-back');
+      await call('backups.restore', { name: presentKeptAs.name, how: 'replace' });
+      // What was written while everything was replaced is in the backup of the present.
+      expect((await aftM()) === 0.31).toBe(how === 'replace');
+      expect((await startedAgain()).findings).toEqual([]);
+    },
+  );
+
+  it('erases beside edits that are kept; one that names the person makes it begin anew', async () => {
+    const { id } = await call('athletes.save', { athlete: inventedAthlete('Goes Soonest') });
+    const order: string[] = [];
+    const erasing = call('athletes.erase', { id, name: 'Goes Soonest' }).then(() => order.push('erased'));
+    while (opened.program.work.progress()?.what !== 'erase')
+      await new Promise((resolve) => setImmediate(resolve));
+    await call('drafts.save', {
+      id: fitId,
+      fit: { ...inventedFit({ padAftM: 0.41 }), notes: 'asked Goes Soonest' },
+    });
+    order.push('edit');
+    await erasing;
+    expect(order).toEqual(['edit', 'erased']);
+    const { fit } = (await call('fits.open', { id: fitId })) as never as { fit: Fit };
+    expect(fit).toMatchObject({ notes: 'asked (erased)', seats: [{ kneePad: { aftM: 0.41 } }] });
+    for (const entry of readdirSync(folder, { withFileTypes: true }))
+      if (entry.isFile())
+        expect(readFileSync(join(folder, entry.name)).includes('Goes Soonest'), entry.name).toBe(false);
   });
 
   it('erases from store, copies and journal; what is saved during and after it is kept over a new start', async () => {

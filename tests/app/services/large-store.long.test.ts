@@ -1,0 +1,37 @@
+import { execFileSync } from 'node:child_process';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { closeStore } from '../../../app/store/open-store.ts';
+import { fill } from '../../bench/filled-store.ts';
+import { cases } from '../../cases.ts';
+import { filesWith } from '../store/marked-person.ts';
+import { temporaryFolder, temporaryStore } from '../temporary.ts';
+
+const ROOT = join(import.meta.dirname, '../../..');
+const CHILD = join(import.meta.dirname, 'memory-child.ts');
+/** Revisions of one athlete in the filled store. */
+const OF_ONE = 50;
+const SMALL = 10_000;
+const LARGE = cases(10_000, 100_000);
+/** So much more memory a store ten times as large may take: what it holds is streamed, lists of identifiers are not. */
+const MOST_RATIO = 1.5;
+
+/** Exports, previews an erasure and erases in a process of its own; gives its memory at most, bytes. */
+function memoryWith(revisions: number): number {
+  const store = temporaryStore(temporaryFolder());
+  fill(store, { from: 0, to: revisions });
+  const { name } = store.db.prepare<[], { name: string }>('SELECT name FROM athletes ORDER BY rowid').get()!;
+  const { folder } = store;
+  closeStore(store);
+  const said = execFileSync(process.execPath, [CHILD, ROOT, folder], { encoding: 'utf8' });
+  const { bytes, left } = JSON.parse(said.trim().split('\n').at(-1)!) as { bytes: number; left: number };
+  expect(left).toBe(revisions - OF_ONE);
+  expect(filesWith(folder, `"${name}"`)).toEqual([]);
+  return bytes;
+}
+
+describe('a store of 100,000 revisions', () => {
+  it('is exported, and somebody in it is looked up and erased, in the memory that a tenth of it takes', () => {
+    expect(memoryWith(LARGE) / memoryWith(SMALL)).toBeLessThan(MOST_RATIO);
+  });
+});
