@@ -1,5 +1,6 @@
 import type { BaseSection } from './block-base.ts';
 import type { BlockName } from './block-bed.ts';
+import { lettersWidth } from './letter-widths.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { figureOf, writtenLength } from './sheet-length.ts';
 import {
@@ -15,6 +16,9 @@ import {
 
 /** Gap between two ends on one drawing, millimetres. */
 const GAP_MM = 40;
+
+/** Height of the sentence inside the first end, where there is room for it, millimetres. */
+const HOW_MM = 3;
 
 /** What an end of a block is cut to: its width and its top, millimetres over the floorboard at the seat's mark. */
 interface EndSizes {
@@ -49,7 +53,8 @@ function endsTemplate(
   const { units } = out.work.options;
   const { say } = out.work.words;
   const right = 2 * given.half + GAP_MM;
-  const lowest = Math.min(aft.bed - 12, fore.bed - 12, ...[...aft.skin, ...fore.skin].map(([, z]) => z));
+  const how = say('template.ends.saw', { by: writtenLength(cutMm, units) });
+  const height = Math.min(HOW_MM, (2 * given.half - 8) / lettersWidth(how));
   return {
     id: given.id,
     title: say(`template.${given.id}`),
@@ -57,7 +62,7 @@ function endsTemplate(
     shapes: [
       ...end(say('template.end.aft'), aft, { ...given, out }),
       ...shifted(end(say('template.end.fore'), fore, { ...given, out }), [right, 0]),
-      words(say('template.ends.saw', { by: writtenLength(cutMm, units) }), [-given.half, lowest - 12]),
+      words(how, [-given.half + 4, (aft.bed + given.top) / 2], { height, clear: true }),
     ],
   };
 }
@@ -82,7 +87,7 @@ function end(
     line('edge', [-half - 6, bed], [half + 6, bed]),
     ...side(starboard, -10),
     ...side(port, 10),
-    words(name, [-half, bed - 8]),
+    words(name, [-half + 4, top - 7], { clear: true }),
     words(say('template.port'), [-half, top + 2], { height: 2.5 }),
     words(say('template.starboard'), [half, top + 2], { height: 2.5, anchor: 'end' }),
   ];

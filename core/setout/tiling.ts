@@ -53,7 +53,8 @@ export interface Tiling {
 }
 
 /** Where in the room that its pages leave a drawing is tried, along and across: in the middle first. */
-const PLACES = [0, -0.5, 0.5, -1, 1].flatMap((x) => [0, -0.5, 0.5, -1, 1].map((y) => [x, y] as const));
+const ACROSS = [0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1, 1] as const;
+const PLACES = [0, -0.5, 0.5, -1, 1].flatMap((x) => ACROSS.map((y) => [x, y] as const));
 
 /**
  * Lays a drawing out on a paper, landscape or portrait, whichever needs fewer pages (portrait when equal). Always full size;
@@ -94,28 +95,38 @@ function placedBest(
   const words = parts.filter(({ shape }) => shape.kind === 'text').map(({ box }) => box);
   const tried = PLACES.map(([x, y]) => {
     const moved = movedTiling(tiling, [x * Math.max(0, roomX), y * Math.max(0, roomY)]);
-    const tiles = moved.tiles.filter((tile) => parts.some((part) => partShows(part, ownOf(tile, tiling))));
+    const tiles = needed(moved, parts);
     const cut = words.filter((box) => !tiles.some(({ shows }) => holds(shows, box))).length;
     return { tiling: { ...moved, tiles }, cost: tiles.length * (words.length + 1) + cut };
   });
   return tried.reduce((best, each) => (each.cost < best.cost ? each : best)).tiling;
 }
 
-/** What a page shows up to the seams, where it is cut: the strips beyond them are its neighbours'. */
+/** The pages that show something no other page shows; of two that show the same in their overlap one is kept. */
+function needed(tiling: Tiling, parts: readonly DrawnPart[]): Tile[] {
+  let kept = [...tiling.tiles];
+  for (const tile of tiling.tiles) {
+    const own = ownOf(tile, kept);
+    if (!parts.some((part) => partShows(part, own))) kept = kept.filter((other) => other !== tile);
+  }
+  return kept;
+}
+
+/** What a page shows and none beside, over or under it: its window without the strips of those that are kept. */
 function ownOf(
   { column, row, shows: { minX, maxX, minY, maxY } }: Tile,
-  { columns, rows }: Tiling,
+  kept: readonly Tile[],
 ): DrawingBounds {
-  const half = OVERLAP_MM / 2;
+  const strip = (columns: number, rows: number) =>
+    kept.some((other) => other.column === column + columns && other.row === row + rows) ? OVERLAP_MM : 0;
   return {
-    minX: minX + (column > 0 ? half : 0),
-    maxX: maxX - (column < columns - 1 ? half : 0),
-    minY: minY + (row < rows - 1 ? half : 0),
-    maxY: maxY - (row > 0 ? half : 0),
+    minX: minX + strip(-1, 0),
+    maxX: maxX - strip(1, 0),
+    minY: minY + strip(0, 1),
+    maxY: maxY - strip(0, -1),
   };
 }
 
-/** Whether a box lies wholly in a window. */
 function holds(shows: DrawingBounds, box: DrawingBounds): boolean {
   return box.minX >= shows.minX && box.maxX <= shows.maxX && box.minY >= shows.minY && box.maxY <= shows.maxY;
 }

@@ -124,6 +124,32 @@ describe.each(PAPER_NAMES)('every template on %s', (paper) => {
   });
 });
 
+describe('a page that would show what its neighbour shows already', () => {
+  it('is left out, and of two that share the same strip one is kept', () => {
+    // A standing A4 page shows 253 mm; with the white around it this drawing takes 254, itself 248.
+    const board = drawing(
+      line('outline', [0, 0], [600, 0]),
+      line('outline', [0, 246], [600, 246]),
+      line('centreMark', [300, -1], [300, 247]),
+    );
+    const { tiles, rows } = tilingOf(board, 'A4');
+    const seen = ([x, y]: readonly number[]) =>
+      tiles.some(({ shows }) => x! >= shows.minX && x! <= shows.maxX && y! >= shows.minY && y! <= shows.maxY);
+    expect(rows).toBe(2);
+    expect(new Set(tiles.map(({ row }) => row)).size).toBe(1);
+    for (const point of [
+      [0, 0],
+      [600, 0],
+      [0, 246],
+      [600, 246],
+      [300, -1],
+      [300, 247],
+    ]) {
+      expect(seen(point), String(point)).toBe(true);
+    }
+  });
+});
+
 describe('words that seams would cut', () => {
   const along = (length: number, at: number) =>
     drawing(line('outline', [0, 0], [length, 0]), words('A LONG NAME', [at, 5]));
