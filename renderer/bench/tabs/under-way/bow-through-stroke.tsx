@@ -2,6 +2,7 @@ import type { BowMotion } from '../../../../core/under-way/bow-motion.ts';
 import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { signedText } from '../../../language/sentences.ts';
 import { useFit } from '../../bench-context.tsx';
 import { PlotFigure } from '../stroke/plot-figure.tsx';
 
@@ -16,6 +17,7 @@ export function BowThroughStroke({ bow }: { bow: BowMotion }) {
   const seconds = (value: number) => format.number(value, { decimals: 2 });
   const half = 2 * bow.swing.sd;
   const length = (value: number) => format.quantity('trimRest')(value, 'm', { half });
+  const over = (value: number) => signedText({ id: 'trimRest', value, unit: 'm' }, length);
   return (
     <>
       <PlotFigure
@@ -43,8 +45,8 @@ export function BowThroughStroke({ bow }: { bow: BowMotion }) {
         {ready.kind === 'afloat' &&
           atCatch.kind === 'afloat' &&
           say('under-way.bow.limits', {
-            ready: length(ready.bowOverStern),
-            catch: length(atCatch.bowOverStern),
+            ready: over(ready.bowOverStern),
+            catch: over(atCatch.bowOverStern),
           })}
       </p>
       <p className="soft">{say('under-way.bow.how')}</p>
