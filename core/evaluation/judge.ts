@@ -3,9 +3,10 @@ import type { Fit } from '../document/fit-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
+import type { Mutable } from '../units/mutable.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS } from './class-limits.ts';
-import { type Finding, type Quantity, SEVERITIES } from './finding.ts';
+import { type Band, type Finding, type Quantity, SEVERITIES } from './finding.ts';
 import { PERSONAL_LIMIT, withPersonalLimits } from './personal-limits.ts';
 import { distanceToBand, judgedOf, probabilityOutside, severityOf, shownOf } from './probability.ts';
 import { findQuantity, quantityDefinition } from './quantities.ts';
@@ -22,7 +23,8 @@ export function judge(
   supports: readonly (Support | null)[] = [],
 ): Finding[] {
   const judged: Judgement[] = [];
-  const byKey = new Map(quantities.map((q) => [keyOf(q.id, q.seat), q]));
+  const byKey = new Map<string, Quantity>();
+  for (const quantity of quantities) byKey.set(keyOf(quantity.id, quantity.seat), quantity);
   const occupied = fit.seats.some((seat) => seat.athlete);
   for (const rule of rulesFor(fit)) {
     if (quantityDefinition(rule.quantity)?.scope === 'boat') {
@@ -38,10 +40,23 @@ export function judge(
     });
   }
   const findings = judged.map(({ finding }) => finding);
-  return oneTrim(judged.map(({ finding, rule }) => servingOutcomes(finding, rule, findings)))
-    .map((finding) => withSupport(finding, supports))
-    .map((finding) => withMiddle(finding, quantities))
-    .sort((a, b) => SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity));
+  const told = tellsTrim(findings);
+  return mostSevereFirst(
+    judged.map(({ finding, rule }) => {
+      const one = told ? oneTrim(finding) : finding;
+      return withMiddle(withSupport(servingOutcomes(one, rule, findings), supports), quantities);
+    }),
+  );
+}
+
+/** The most severe first, each severity in the order given. */
+function mostSevereFirst(findings: readonly Finding[]): Finding[] {
+  const sorted: Finding[] = [];
+  for (let rank = SEVERITIES.length - 1; rank >= 0; rank--) {
+    const severity = SEVERITIES[rank];
+    for (const finding of findings) if (finding.severity === severity) sorted.push(finding);
+  }
+  return sorted;
 }
 
 /** Where the datum of a seat is not amidships, the usual place of its knee is still counted from the boat's centre. */
@@ -68,13 +83,13 @@ function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: re
  * One doubt is told once: where the boat's own lines put both trims in doubt, they do so together, and a float check settles both.
  * The trim at rest says so; the trim at the catch, which no move would decide either, is then no finding of its own.
  */
-function oneTrim(findings: readonly Finding[]): Finding[] {
-  const told = findings.some(({ quantity, settledBy }) => quantity === 'trimRest' && settledBy);
-  return findings.map((finding) =>
-    told && finding.quantity === 'trimCatch' && finding.settledBy
-      ? { ...finding, severity: 'good' as const }
-      : finding,
-  );
+function oneTrim(finding: Finding): Finding {
+  return finding.quantity === 'trimCatch' && finding.settledBy ? { ...finding, severity: 'good' } : finding;
+}
+
+/** Whether the trim at rest says so. */
+function tellsTrim(findings: readonly Finding[]): boolean {
+  return findings.some(({ quantity, settledBy }) => quantity === 'trimRest' && settledBy);
 }
 
 /** A mark within this of the boat's middle is amidships, metres. */
@@ -111,38 +126,56 @@ interface Judgement {
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | undefined): void {
   if (!quantity) return;
   const { unit, seat, uninformed, byHull, unreached, range } = quantity;
-  const { min, max, stopMin, stopMax, source, sourceKey, reason } = rule;
   const { value, sd } = shownOf(quantity);
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
-  const inBand = distanceToBand(judged.value, rule) <= 0;
+  const distance = distanceToBand(judged.value, rule);
   // A personal limit keeps somebody from harm: its doubt is told, however little is known.
-  const quiet = uninformed && sourceKey !== PERSONAL_LIMIT;
+  const quiet = uninformed && rule.sourceKey !== PERSONAL_LIMIT;
   const hidden = quiet && (severity === 'check' || severity === 'change');
-  const finding: Finding = {
-    id: seat === null ? rule.quantity : `${rule.quantity}@${seat}`,
+  const finding: Mutable<Finding> = {
+    id: seat === null ? rule.quantity : keyOf(rule.quantity, seat),
     seat,
     quantity: rule.quantity,
     value,
     sd,
     unit,
-    band: { min, max, stopMin, stopMax, source, sourceKey, reason },
-    distance: distanceToBand(judged.value, rule),
+    band: bandOf(rule),
+    distance,
     probability: probabilityOutside(judged, rule),
     severity: hidden ? 'unknown' : severity,
     part: rule.part,
-    ...(byHull && inBand && severity === 'check' && { settledBy: 'floatCheck' as const }),
-    ...(unreached && { unreached }),
-    ...(range && { range }),
   };
+  if (byHull && distance <= 0 && severity === 'check') finding.settledBy = 'floatCheck';
+  if (unreached) finding.unreached = unreached;
+  if (range) finding.range = range;
   into.push({ finding, rule });
 }
 
-/** The rows of the band table that hold for this boat, with the class rules of its class. */
-function rulesFor(fit: Fit): BandRule[] {
-  const seats = fit.boat.seats.length;
-  return [...BANDS.filter((rule) => rule.crews?.includes(seats) ?? true), ...classRules(fit), STROKE_LEAN];
+const bands = new WeakMap<ReasonedRule, Band>();
+
+/** What a finding says of its rule: for a rule of the table the same object in each step of a drag. */
+function bandOf(rule: ReasonedRule): Band {
+  const known = bands.get(rule);
+  if (known) return known;
+  const { min, max, stopMin, stopMax, source, sourceKey, reason } = rule;
+  const band = { min, max, stopMin, stopMax, source, sourceKey, reason };
+  bands.set(rule, band);
+  return band;
 }
+
+/** The rows of the band table that hold for this boat, with the class rules of its class. */
+function rulesFor(fit: Fit): readonly BandRule[] {
+  const known = rulesOf.get(fit.boat);
+  if (known) return known;
+  const seats = fit.boat.seats.length;
+  const inBoat = BANDS.filter((rule) => rule.crews?.includes(seats) ?? true);
+  const rules = [...inBoat, ...classRules(fit), STROKE_LEAN];
+  rulesOf.set(fit.boat, rules);
+  return rules;
+}
+
+const rulesOf = new WeakMap<Fit['boat'], readonly BandRule[]>();
 
 /** Nothing is usual of it but what the athlete's own limit says: open on both sides, it is no finding. */
 const STROKE_LEAN: BandRule = {

@@ -1,6 +1,7 @@
 import type { Seat } from '../document/seat-schema.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../posture/stance.ts';
 import { toRadians } from '../units/angle.ts';
+import type { Mutable } from '../units/mutable.ts';
 import { loadsAboard } from './boat-state.ts';
 import type { Computed } from './computed-fit.ts';
 import { PINNED_SD_DEG, pinnedSdDeg, type SpreadSources } from './doubt-sources.ts';
@@ -211,15 +212,17 @@ export function heldSpreads(report: Report): Spreads {
 export function withSpreads(quantities: readonly Quantity[], spreads: Spreads): Quantity[] {
   return quantities.map((q) => {
     const spread = spreads.get(keyOf(q.id, q.seat));
-    if (!spread || q.unreached) return { ...q, sd: null };
-    const { sd, uninformed, byHull } = spread;
-    const marks = { ...(uninformed && { uninformed }), ...(byHull && { byHull }) };
-    return { ...q, sd, ...marks, ...judgedWith(q, spread) };
+    if (spread && !q.unreached) return withSpread(q, spread);
+    return q.sd === null ? q : { ...q, sd: null };
   });
 }
 
-/** What a probability is told by, where that is not the value itself. */
-function judgedWith({ value, judged }: Quantity, { sd, shift, judgedSd }: Spread): Pick<Quantity, 'judged'> {
-  if (judged?.smooth && judgedSd !== undefined) return { judged: { ...judged, sd: judgedSd } };
-  return shift === undefined ? {} : { judged: { value: value + shift, sd } };
+/** Written over one copy, not gathered from parts: a crew has four hundred of them in each step of a drag. */
+function withSpread(q: Quantity, { sd, shift, judgedSd, uninformed, byHull }: Spread): Quantity {
+  const copy: Mutable<Quantity> = { ...q, sd };
+  if (uninformed) copy.uninformed = uninformed;
+  if (byHull) copy.byHull = byHull;
+  if (q.judged?.smooth && judgedSd !== undefined) copy.judged = { ...q.judged, sd: judgedSd };
+  else if (shift !== undefined) copy.judged = { value: q.value + shift, sd };
+  return copy;
 }

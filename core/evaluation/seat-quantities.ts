@@ -10,8 +10,8 @@ import { strokePitch } from '../posture/stroke-pitch.ts';
 import type { Support } from '../support/support.ts';
 import type { ShareRange } from '../support/support-polygon.ts';
 import { toRadians } from '../units/angle.ts';
-import { entriesOf } from '../units/entries.ts';
 import { GRAVITY } from '../units/gravity.ts';
+import type { Mutable } from '../units/mutable.ts';
 import type { BoatState } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
 import { footClearances, partClearances } from './part-clearances.ts';
@@ -26,11 +26,7 @@ type Values = Partial<Record<QuantityId, number>>;
 export function seatQuantities(state: SeatState, index: number, place: BoatState): readonly Quantity[] {
   const known = place.listed.get(state);
   if (known?.index === index) return known.quantities;
-  const values: Values = {
-    ...postureValues(state),
-    ...loadValues(state),
-    ...fittingValues(state, index, place),
-  };
+  const values = [postureValues(state), loadValues(state), fittingValues(state, index, place)];
   const quantities = listed(values, state, index);
   place.listed.set(state, { index, quantities });
   return quantities;
@@ -70,26 +66,27 @@ function partsOfState({ seat, frame, body }: Placed, index: number, boat: Boat):
 }
 
 /** A seat's values as quantities, with what their probability is told by. */
-function listed(values: Values, state: SeatState, index: number): Quantity[] {
+function listed(all: readonly Values[], state: SeatState, index: number): Quantity[] {
   const { stances, body, support } = state;
   const ranges = loadRanges(support, stances.ready.totalMassKg * GRAVITY);
   const smooth = smoothReaches({ stances, body });
-  return entriesOf(values).map(([id, value]) => {
-    const whole = smooth[id];
-    const unit = QUANTITIES[id].unit;
-    const range = ranges[id];
-    const quantity: Quantity = {
-      id,
-      seat: index,
-      value,
-      sd: null,
-      unit,
-      ...(unreached(state, id) && { unreached: true }),
-      ...(range && { range }),
-    };
-    return whole === undefined ? quantity : { ...quantity, judged: { value: whole, sd: 0, smooth: true } };
-  });
+  const missed = unreached(state);
+  const quantities: Quantity[] = [];
+  for (const values of all)
+    for (const id of idsOf(values)) {
+      const value = values[id];
+      if (value === undefined) continue;
+      const quantity: Mutable<Quantity> = { id, seat: index, value, sd: null, unit: QUANTITIES[id].unit };
+      const [whole, range] = [smooth[id], ranges[id]];
+      if (missed.includes(id)) quantity.unreached = true;
+      if (range) quantity.range = range;
+      if (whole !== undefined) quantity.judged = { value: whole, sd: 0, smooth: true };
+      quantities.push(quantity);
+    }
+  return quantities;
 }
+
+const idsOf = (values: Values) => Object.keys(values) as QuantityId[];
 
 /** The whole distances that reaches are cut from: negative by what is to spare. Metres. */
 export function smoothReaches({ stances, body }: Pick<Placed, 'stances' | 'body'>): Values {
@@ -100,10 +97,10 @@ export function smoothReaches({ stances, body }: Pick<Placed, 'stances' | 'body'
 /** Angles of a leg that is drawn straight because it does not reach. */
 const ANGLES_OF = { rearRest: ['rearAnkle'], frontFoot: ['frontKnee', 'frontAnkle'] } as const;
 
-/** Whether an angle is that of a limb drawn straight because it does not reach its fitting. */
-function unreached({ stances }: SeatState, id: string): boolean {
-  return (['rearRest', 'frontFoot'] as const).some(
-    (part) => ANGLES_OF[part].some((angle) => angle === id) && shortfall(stances.ready, part) > 0,
+/** Angles of limbs that are drawn straight because they do not reach their fitting. */
+function unreached({ stances }: SeatState): readonly QuantityId[] {
+  return (['rearRest', 'frontFoot'] as const).flatMap((part) =>
+    shortfall(stances.ready, part) > 0 ? ANGLES_OF[part] : [],
   );
 }
 

@@ -11,8 +11,18 @@ export interface ValueTable {
 /** Places in the array by name. */
 export type Places = ReadonlyMap<string, number>;
 
+/** Keys by id, of the boat and then of each seat: a drag asks for some hundreds each step, and texts made anew are costly to look up. */
+const keys = new Map<string, string[]>();
+
 /** Key of a quantity of a seat, or of the boat (null). */
-export const keyOf = (id: string, seat: number | null) => `${id}@${seat ?? 'boat'}`;
+export function keyOf(id: string, seat: number | null): string {
+  const known = keys.get(id) ?? [];
+  const place = seat === null ? 0 : seat + 1;
+  const key = known[place] ?? `${id}@${seat ?? 'boat'}`;
+  if (known.length === 0) keys.set(id, known);
+  known[place] = key;
+  return key;
+}
 
 /** Writes values by their ids into an array, those without a place left out. */
 export function put(

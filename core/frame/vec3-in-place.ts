@@ -1,3 +1,4 @@
+import type { Mutable } from '../units/mutable.ts';
 import type { Vec3 } from './vec3.ts';
 
 /*
@@ -5,9 +6,6 @@ import type { Vec3 } from './vec3.ts';
  * thousands of short-lived vectors behind if every sum made a new one; the search keeps its vectors and writes into them.
  * Everywhere else `vec3.ts` is plainer and does as well.
  */
-
-/** The same fields, to be written over. */
-export type Mutable<T> = { -readonly [Name in keyof T]: T[Name] };
 
 /** A vector that its owner writes over. */
 export type MutableVec3 = Mutable<Vec3>;

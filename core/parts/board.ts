@@ -18,10 +18,7 @@ export interface Board {
  */
 export function boardTopAt({ heightM, profile }: Pick<Board, 'heightM' | 'profile'>, x: number): number {
   if (!profile || profile.length === 0) return heightM;
-  return between(
-    profile.map(({ xM, heightM: value }) => [xM, value] as const),
-    x,
-  );
+  return between(lineOf(profile, 'heightM'), x);
 }
 
 /**
@@ -31,12 +28,7 @@ export function boardTopAt({ heightM, profile }: Pick<Board, 'heightM' | 'profil
  */
 export function boardHalfWidthAt({ widthM, outline }: Pick<Board, 'widthM' | 'outline'>, x: number): number {
   if (!outline || outline.length === 0) return widthM / 2;
-  return (
-    between(
-      outline.map(({ xM, widthM: value }) => [xM, value] as const),
-      x,
-    ) / 2
-  );
+  return between(lineOf(outline, 'widthM'), x) / 2;
 }
 
 /** The board's ends along the boat, aft one first, metres. */
@@ -60,12 +52,33 @@ export function boardStations(board: Board): number[] {
   return [...new Set([aft, ...bends.filter((x) => x > aft && x < fore), fore])].sort((a, b) => a - b);
 }
 
+/** Places along the boat, aftmost first, and the values there. */
+interface Line {
+  readonly x: readonly number[];
+  readonly value: readonly number[];
+}
+
+/** Lines by the list that they were read from: parts ask at every corner and hole, in each step of a drag. */
+const lines = new WeakMap<object, Line>();
+
+function lineOf<Name extends string>(
+  given: readonly ({ readonly xM: number } & { readonly [Key in Name]: number })[],
+  name: Name,
+): Line {
+  const known = lines.get(given);
+  if (known) return known;
+  const sorted = given.toSorted((a, b) => a.xM - b.xM);
+  const line = { x: sorted.map(({ xM }) => xM), value: sorted.map((point) => point[name]) };
+  lines.set(given, line);
+  return line;
+}
+
 /** A value between given points along straight lines; beyond them that of the nearest. */
-function between(given: readonly (readonly [x: number, value: number])[], x: number): number {
-  const points = given.toSorted((a, b) => a[0] - b[0]);
-  const after = points.findIndex(([at]) => at >= x);
-  const [before, next] = [points[after - 1], points[after]];
-  if (!next) return points.at(-1)![1];
-  if (!before || next[0] === before[0]) return next[1];
-  return before[1] + ((next[1] - before[1]) * (x - before[0])) / (next[0] - before[0]);
+function between({ x: places, value }: Line, x: number): number {
+  let next = 0;
+  while (next < places.length && !(places[next]! >= x)) next++;
+  if (next === places.length) return value[next - 1]!;
+  if (next === 0 || places[next] === places[next - 1]) return value[next]!;
+  const share = (x - places[next - 1]!) / (places[next]! - places[next - 1]!);
+  return value[next - 1]! + (value[next]! - value[next - 1]!) * share;
 }

@@ -1,7 +1,8 @@
 import type { Seat } from '../document/seat-schema.ts';
 import { dot, plus, type Vec3 } from '../frame/vec3.ts';
-import { addTimes, blank, copyTo, type Mutable, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
+import { addTimes, blank, copyTo, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
 import { toRadians } from '../units/angle.ts';
+import type { Mutable } from '../units/mutable.ts';
 import { type BodyLengths, paddlingSign } from './contacts.ts';
 import { STROKE_POSTURE } from './neutral-posture.ts';
 import type { Phase } from './stance.ts';

@@ -1,13 +1,6 @@
 import { dot, type Vec3 } from '../frame/vec3.ts';
-import {
-  addTimes,
-  blank,
-  copyTo,
-  type Mutable,
-  type MutableVec3,
-  scaleTo,
-  subtractTo,
-} from '../frame/vec3-in-place.ts';
+import { addTimes, blank, copyTo, type MutableVec3, scaleTo, subtractTo } from '../frame/vec3-in-place.ts';
+import type { Mutable } from '../units/mutable.ts';
 
 /**
  * A solved two-link chain, metres. `middle` is its middle joint and `apart` the distance of its ends; the other fields

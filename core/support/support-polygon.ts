@@ -70,6 +70,12 @@ export interface ShareRange {
 /** Slack of a barycentric coordinate for rounding. */
 const ROUNDING = 1e-9;
 
+/** Areas this small, m², have no side: far over the slack of any triangle on a floorboard. */
+const NO_SIDE = 1e-7;
+
+/** Whether two signed areas are clearly of different signs. */
+const differ = (a: number, b: number) => (a < -NO_SIDE && b > NO_SIDE) || (a > NO_SIDE && b < -NO_SIDE);
+
 /**
  * The least and the greatest share that each contact may carry of a weight over `at`, wherever in its patch it bears: the
  * extremes of a linear programme (forces at the corners at least 0, their sum the weight, their moments balanced), which lie at
@@ -88,12 +94,20 @@ export function shareRanges(
     for (let j = i + 1; j < corners.length; j++)
       for (let k = j + 1; k < corners.length; k++) {
         // Barycentric coordinates, without records: there are some hundred triples.
-        const [p, q, r] = [corners[i]!, corners[j]!, corners[k]!];
+        const p = corners[i]!;
+        const q = corners[j]!;
+        const r = corners[k]!;
+        // The weight is on different sides of two edges in most triples: it is outside, whatever the triangle's area.
+        const overR = cross(p, q, at);
+        const overP = cross(q, r, at);
+        if (differ(overR, overP)) continue;
+        const overQ = cross(r, p, at);
+        if (differ(overR, overQ)) continue;
         const whole = cross(p, q, r);
         if (Math.abs(whole) < 1e-12) continue;
-        const a = cross(q, r, at) / whole;
-        const b = cross(r, p, at) / whole;
-        const c = cross(p, q, at) / whole;
+        const a = overP / whole;
+        const b = overQ / whole;
+        const c = overR / whole;
         if (!(a >= -ROUNDING && b >= -ROUNDING && c >= -ROUNDING)) continue;
         found = true;
         sums.fill(0);
