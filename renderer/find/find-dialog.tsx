@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { say } from '../language/messages.ts';
+import { Name } from '../language/name.tsx';
 import { go } from '../route/route.ts';
 import { thingName, thingPlace, thingRoute } from './found-thing.ts';
 import { matchingActions } from './matching.ts';
@@ -181,7 +182,9 @@ function ChoiceGroup(
           onPointerMove={() => props.onPoint(index)}
           onClick={() => props.onTake(choice)}
         >
-          <span>{choice.name}</span>
+          <span>
+            <Name text={choice.name} />
+          </span>
           <span className="soft">{choice.about}</span>
         </div>
       ))}

@@ -1,6 +1,7 @@
 import type { FoundThing } from '../../app/contract/trials.ts';
 import { instantText } from '../language/dates.ts';
 import { say } from '../language/messages.ts';
+import { Name } from '../language/name.tsx';
 import { hrefOf } from '../route/route.ts';
 import { thingName, thingPlace, thingRoute } from './found-thing.ts';
 
@@ -11,9 +12,11 @@ export function FoundList({ things }: { things: readonly FoundThing[] }) {
       {things.map((thing) => (
         <li key={`${thing.kind} ${thing.id}`}>
           <a href={hrefOf(thingRoute(thing))}>
-            <span className="found-name">{thingName(thing)}</span>
+            <span className="found-name">
+              <Name text={thingName(thing)} />
+            </span>
             <span className="soft">
-              {thingPlace(thing)}
+              <Name text={thingPlace(thing)} />
               {thing.archived && ` · ${say('boat.fitted.aside')}`}
             </span>
             {thing.words && <span className="found-words soft">{thing.words}</span>}

@@ -1,9 +1,10 @@
 import { say } from '../language/messages.ts';
+import { inShownWords } from '../language/shown-words.tsx';
 
 const CAUTIONS = ['pain', 'strap', 'water', 'minors', 'rules'] as const;
 
 /** The cautions that the product carries: plain and short. */
-export function CautionList() {
+export const CautionList = inShownWords(() => {
   return (
     <ul className="cautions">
       {CAUTIONS.map((caution) => (
@@ -11,4 +12,4 @@ export function CautionList() {
       ))}
     </ul>
   );
-}
+});

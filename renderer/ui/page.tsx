@@ -1,3 +1,4 @@
+import { Name } from '../language/name.tsx';
 import { usePageTitle } from './use-page-title.ts';
 
 /** A page of text or entries: its title, what can be done with it, and its body. The drawing's page has its own. */
@@ -12,7 +13,9 @@ export function Page(props: {
     <main className="sheet-body" id="content" tabIndex={-1}>
       <div className={props.wide ? 'page wide' : 'page'}>
         <div className="page-head">
-          <h1>{props.title}</h1>
+          <h1>
+            <Name text={props.title} />
+          </h1>
           <div className="row">{props.tools}</div>
         </div>
         {props.children}

@@ -4,6 +4,7 @@ import type { CallError, CallResult } from '../../app/contract/result.ts';
 import { call } from '../client/client.ts';
 import { useCall } from '../client/use-call.ts';
 import { say } from '../language/messages.ts';
+import { Name } from '../language/name.tsx';
 import { ErrorMessage } from './error-message.tsx';
 import { TextField } from './fields/text-field.tsx';
 import { type Selection, SelectionBar, selectionColumn } from './list-selection.tsx';
@@ -152,7 +153,7 @@ function rosterColumns<T extends Listable>(
     sortBy: nameOf,
     cell: (record) => (
       <a className="row-link" href={hrefOf(record)}>
-        {nameOf(record)}
+        <Name text={nameOf(record)} />
       </a>
     ),
   };

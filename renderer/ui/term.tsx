@@ -1,4 +1,5 @@
 import { say } from '../language/messages.ts';
+import { inShownWords } from '../language/shown-words.tsx';
 
 /** Words of the trade that are explained, in the order of the glossary. */
 export const TERMS = [
@@ -18,6 +19,8 @@ export const TERMS = [
 ] as const;
 
 /** A word of the trade, explained on hover and by the same words in Help. */
-export function Term({ term, children }: { term: (typeof TERMS)[number]; children: React.ReactNode }) {
-  return <abbr title={say(`term.${term}.about`)}>{children}</abbr>;
-}
+export const Term = inShownWords(
+  ({ term, children }: { term: (typeof TERMS)[number]; children: React.ReactNode }) => (
+    <abbr title={say(`term.${term}.about`)}>{children}</abbr>
+  ),
+);

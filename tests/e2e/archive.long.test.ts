@@ -55,15 +55,15 @@ describe('the archive, through its own screen', () => {
   it('encrypts the file with a passphrase, and opens it with that one alone', async () => {
     const passphrase = 'four invented words of a test';
     await goTo(page, '#/archive');
-    await page.getByText('Encrypt the file with a passphrase').click();
+    await page.getByText('Encrypt with a passphrase').click();
     const exports = page.getByRole('button', { name: 'Export everything' });
     expect(await exports.isDisabled()).toBe(true);
-    await page.getByLabel('Passphrase for the file').fill(passphrase);
-    await page.getByLabel('The same passphrase again').fill('another one entirely');
-    await page.getByText('Not the same as above.').waitFor();
+    await page.getByLabel('Passphrase').fill(passphrase);
+    await page.getByLabel('The same again').fill('another one entirely');
+    await page.getByText('Not the same.').waitFor();
     expect(await exports.isDisabled()).toBe(true);
-    await page.getByLabel('The same passphrase again').fill(passphrase);
-    await page.getByText(/If the passphrase is lost, nobody can open the file/).waitFor();
+    await page.getByLabel('The same again').fill(passphrase);
+    await page.getByText(/Without the passphrase nobody can open the file/).waitFor();
     const download = page.waitForEvent('download');
     await exports.click();
     const file = join(folder, (await download).suggestedFilename());
@@ -75,7 +75,7 @@ describe('the archive, through its own screen', () => {
     await (await chooser).setFiles(file);
     await page.getByLabel('Passphrase', { exact: true }).fill('not this one');
     await page.getByRole('button', { name: 'Open', exact: true }).click();
-    await page.getByText('This is not the passphrase of this file.').waitFor();
+    await page.getByText('Not this file’s passphrase.').waitFor();
     await page.getByLabel('Passphrase', { exact: true }).fill(passphrase);
     await page.getByRole('button', { name: 'Open', exact: true }).click();
     // It is this store's own file: it opens, and brings nothing.

@@ -59,7 +59,7 @@ describe('from a blank start', () => {
     const [boat] = await callFromPage(page, 'boats.list', {});
     await goTo(page, `#/boats/${boat!.id}`);
     const known = page.locator('.hull-known');
-    await known.getByText('An estimate: the usual lines').waitFor();
+    await known.getByText('Estimated: usual lines').waitFor();
     await soon(() => known.getByRole('row').count()).toBe(4);
     expect(await barriersInBothThemes(page)).toEqual([]);
   });
@@ -68,7 +68,7 @@ describe('from a blank start', () => {
     await goTo(page, '#/boats/new');
     await page.getByLabel('Name', { exact: true }).fill('Ours');
     await page.getByText('C2', { exact: true }).click();
-    await page.getByRole('img', { name: /^Sections of the hull/ }).waitFor();
+    await page.getByRole('img', { name: /^Hull sections/ }).waitFor();
     await page.getByLabel('Name', { exact: true }).press('Enter');
     await page.getByRole('heading', { level: 1, name: 'Ours' }).waitFor();
     const boats = await callFromPage(page, 'boats.list', { search: 'Ours' });

@@ -34,16 +34,16 @@ afterAll(() => program.dispose());
 describe('one board for everybody', () => {
   it('plans the fewest holes for three pads 5 mm apart, and the boat keeps them', async () => {
     await page.getByRole('button', { name: 'Plan the holes' }).click();
-    await soon(() => page.getByText('No plan has fewer new holes.').count()).toBe(1);
+    await soon(() => page.getByText('None has fewer.').count()).toBe(1);
     // Two bolts of a pad, and what the rests ask for: all three stand in the same holes.
     await soon(() => page.getByText(/^4 new holes/).count()).toBe(1);
-    await page.getByRole('button', { name: 'Save the new holes with the boat' }).click();
+    await page.getByRole('button', { name: 'Save the holes with the boat' }).click();
     await soon(async () => (await callFromPage(page, 'boats.open', { id: boatId })).boat.holes?.length).toBe(
       4,
     );
     // The form has them at once, and says so when they are drilled.
     await soon(() => page.getByRole('button', { name: 'Remove this hole' }).count()).toBe(4);
-    await page.getByRole('button', { name: 'All planned holes are drilled now' }).click();
+    await page.getByRole('button', { name: 'All planned are drilled now' }).click();
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await soon(async () => {
       const { holes = [] } = (await callFromPage(page, 'boats.open', { id: boatId })).boat;

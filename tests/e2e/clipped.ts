@@ -11,7 +11,8 @@ export function clippedOn(page: Page): Promise<string[]> {
         const around = box.getBoundingClientRect();
         // A box of a pixel or two is for readers of the screen alone.
         if (around.width <= 2 || around.height <= 2) return false;
-        if (rolls(overflowX) || rolls(overflowY)) return false;
+        // What lies left of a rolling box's beginning cannot be rolled to.
+        if (rolls(overflowX) || rolls(overflowY)) return rect.left + box.scrollLeft < around.left - 1;
         if (hides(overflowX) && (rect.right > around.right + 1 || rect.left < around.left - 1)) return true;
         if (hides(overflowY) && rect.bottom > around.bottom + 4) return true;
       }

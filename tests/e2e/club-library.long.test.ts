@@ -44,7 +44,7 @@ async function joinAs(page: Page, guest: Parameters<typeof invite>[2]): Promise<
   await goTo(page, '#/archive');
   await page.getByLabel('Invitation').fill(code);
   await page.getByRole('button', { name: 'Test the invitation' }).click();
-  const preview = page.getByRole('status').filter({ hasText: 'Joining sends this from here' });
+  const preview = page.getByRole('status').filter({ hasText: 'Joining sends:' });
   const shares = (await preview.textContent()) ?? '';
   await page.getByRole('button', { name: 'Join and share' }).click();
   await page.getByText(`Invented Canoe Club: ${guest.name}`).waitFor();
@@ -148,7 +148,7 @@ storyOf('a head coach and a coach who share a library', ({ step }) => {
 
   step('leave the library and keep what is there', async () => {
     await head.getByRole('button', { name: 'Leave the library' }).click();
-    await head.getByRole('button', { name: 'Leave and keep everything' }).click();
+    await head.getByRole('button', { name: 'Leave, keep everything' }).click();
     await head.getByLabel('Invitation').waitFor();
     expect(await callFromPage(head, 'athletes.list', {})).toHaveLength(1);
   });

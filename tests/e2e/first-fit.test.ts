@@ -92,7 +92,7 @@ afterAll(async () => {
 storyOf('from nothing to a fit that outlives a killed program', ({ step }) => {
   step('makes an athlete', async () => {
     await page.getByRole('link', { name: 'Start empty' }).click();
-    await page.getByRole('link', { name: /^Birth date, tape measures/ }).click();
+    await page.getByRole('link', { name: /^Birth date, tapes/ }).click();
     await page.getByLabel('Name', { exact: true }).fill('Ilse Ravn');
     await page.getByText('left', { exact: true }).click();
     await enter(page, 'Stature', '1 m 71');
@@ -114,7 +114,7 @@ storyOf('from nothing to a fit that outlives a killed program', ({ step }) => {
     for (const [i, row] of STATIONS.entries()) {
       for (const [j, text] of row.entries()) await enter(page, `Station ${i + 1}: ${COLUMNS[j]}`, text);
     }
-    await page.getByRole('img', { name: /^Sections of the hull/ }).waitFor();
+    await page.getByRole('img', { name: /^Hull sections/ }).waitFor();
     await enter(page, 'Centre mark from the stern', '260');
     await enter(page, 'Top above the base line', '3');
     await enter(page, 'Width', '26');

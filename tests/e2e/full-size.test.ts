@@ -32,8 +32,8 @@ async function barScale(): Promise<number> {
 }
 
 describe('full size on the screen', () => {
-  it('says plainly that a screen is not measured', async () => {
-    expect(await status()).toContain('is not measured');
+  it('says plainly that a screen not measured', async () => {
+    expect(await status()).toContain('not measured');
     expect(await page.locator('.check-bar').textContent()).toContain('not checked');
     expect(await drawnScale()).toBeCloseTo(96 / 25.4, 2);
     expect(await page.getByRole('button', { name: 'Save for this screen' }).isDisabled()).toBe(true);
@@ -42,7 +42,7 @@ describe('full size on the screen', () => {
   it('is measured with a ruler: the drawing and its check bar are then at that scale', async () => {
     await enter(page, 'Length of the bar', '91 mm');
     await page.getByRole('button', { name: 'Save for this screen' }).click();
-    await soon(status).toContain('is at full size');
+    await soon(status).toContain('At full size');
     expect(await drawnScale()).toBeCloseTo(400 / 91, 2);
     expect(await barScale()).toBeCloseTo(400 / 91, 1);
   });
@@ -58,7 +58,7 @@ describe('full size on the screen', () => {
     expect(after.width - before.width).toBeGreaterThan(10);
     expect(after.width / after.height).toBeCloseTo(85.6 / 53.98, 3);
     await page.getByRole('button', { name: 'Save for this screen' }).click();
-    await soon(status).toContain('is at full size');
+    await soon(status).toContain('At full size');
     expect(await drawnScale()).toBeCloseTo(after.width / 85.6, 3);
   });
 
@@ -67,12 +67,12 @@ describe('full size on the screen', () => {
     await soon(async () => (await callFromPage(page, 'display.read', {})).screens.length).toBe(1);
     await page.reload();
     await page.locator('.full-size-drawing').waitFor();
-    expect(await status()).toContain('is at full size');
+    expect(await status()).toContain('At full size');
     expect(await drawnScale()).toBeCloseTo(scale, 3);
     const other = await program.openBrowser({ deviceScaleFactor: 2 });
     await goTo(other, `#/fits/${fitId}/full-size`);
     await other.locator('.full-size-drawing').waitFor();
-    expect(await other.locator('.measure-screen [role="status"]').textContent()).toContain('is not measured');
+    expect(await other.locator('.measure-screen [role="status"]').textContent()).toContain('not measured');
     await other.context().close();
   });
 
@@ -92,12 +92,8 @@ describe('on a printer', () => {
   it('says to print the templates instead, and shows no drawing', async () => {
     await page.emulateMedia({ media: 'print' });
     await soon(() => page.locator('.full-size-drawing').isVisible()).toBe(false);
-    await soon(() => page.getByText('Print the templates of the workshop page instead').isVisible()).toBe(
-      true,
-    );
+    await soon(() => page.getByText('Print the workshop page’s templates instead').isVisible()).toBe(true);
     await page.emulateMedia({ media: 'screen' });
-    await soon(() => page.getByText('Print the templates of the workshop page instead').isVisible()).toBe(
-      false,
-    );
+    await soon(() => page.getByText('Print the workshop page’s templates instead').isVisible()).toBe(false);
   });
 });

@@ -109,7 +109,7 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
     await checkBoth();
     await page.getByRole('dialog').getByRole('textbox').first().fill('First');
     await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: /^Compare with/ }).click();
+    await page.getByRole('button', { name: /^Compare/ }).click();
     await checkBoth();
     await page.getByRole('button', { name: /^View / }).click();
     await page.getByRole('button', { name: 'Back to the bench' }).waitFor();

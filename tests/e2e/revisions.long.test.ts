@@ -56,7 +56,7 @@ describe('revisions', () => {
   it('compare with what is drawn, also while it is edited', async () => {
     await withTwoRevisions();
     await revisionsTab();
-    await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
+    await page.getByRole('button', { name: /^Compare revision 1/ }).click();
     expect(await textOf(row())).toMatch(/17\.5 cm\s*21\.0 cm/);
     await enter(page, PAD_AFT, '22');
     await soon(() => textOf(row())).toMatch(/22\.0 cm/);
@@ -65,7 +65,7 @@ describe('revisions', () => {
   it('are looked at without losing the bench, and any two are compared so', async () => {
     await withTwoRevisions();
     await revisionsTab();
-    await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
+    await page.getByRole('button', { name: /^Compare revision 1/ }).click();
     await page.getByRole('button', { name: /^View revision 2/ }).click();
     await soon(() => textOf(row())).toMatch(/17\.5 cm\s*20\.0 cm/);
     await page.getByRole('button', { name: 'Back to the bench' }).click();

@@ -94,7 +94,7 @@ describe('the boatbuilder’s page', () => {
     const headings = await sheet.getByRole('heading', { level: 3 }).allTextContents();
     for (const part of [
       'Before cutting',
-      'Marks on the floorboard',
+      'Marks',
       'Check dimensions',
       'Heights',
       'Angles',
@@ -150,7 +150,7 @@ describe('the boatbuilder’s page', () => {
     for (const cell of ['200 aft', '35 left', 'saved', 'drawing 1:10 on A4']) {
       expect(words).toContain(cell);
     }
-    await page.getByText('The file is in your browser’s downloads.').waitFor();
+    await page.getByText('See your browser’s downloads.').waitFor();
   });
 
   it('changes setting, paper and lengths', async () => {
@@ -190,7 +190,7 @@ describe('templates from the page', () => {
 
   it('cannot be had with none ticked', async () => {
     for (const tick of await ticks().all()) await tick.press('Space');
-    await page.getByText('Tick at least one template.').waitFor();
+    await page.getByText('Tick one at least.').waitFor();
     expect(await page.getByRole('button', { name: 'Templates as PDF' }).isDisabled()).toBe(true);
   });
 

@@ -233,7 +233,7 @@ describe('the paddle’s leaf', () => {
   it('a measured height of the top hand moves the length by as much', async () => {
     const before = await paddleNow();
     const over = Math.round(before.midDrive.topHandOver * 100) - 10;
-    await enter(page, 'Top hand over the shoulders in the middle of the drive', String(over));
+    await enter(page, 'Top hand over the shoulders, mid-drive', String(over));
     const change = () =>
       value('By the stance').then((text) => numberIn(text) - 100 * before.byStance.lengthM);
     await soon(change).toBeCloseTo(over - 100 * before.midDrive.topHandOver, 0);
@@ -274,7 +274,7 @@ describe('what one centimetre does, and what would tighten a value', () => {
 
   it('the table has the core’s derivatives, and the handle tells the same', async () => {
     await leaf('Values').click();
-    await page.getByRole('button', { name: 'What one centimetre changes, for every value' }).click();
+    await page.getByRole('button', { name: 'Effect of one centimetre on every value' }).click();
     const cell = (quantity: string, column: number) =>
       textOf(page.locator(`.centimetre tr[data-quantity="${quantity}"] td`).nth(column));
     await page.locator('.centimetre').waitFor();
@@ -298,7 +298,7 @@ describe('what one centimetre does, and what would tighten a value', () => {
       .getByRole('button', { name: /^Trunk forward/ })
       .first()
       .click();
-    await page.getByRole('button', { name: /^What would make it more sure\? trunk/i }).click();
+    await page.getByRole('button', { name: /^What would make it surer\? trunk/i }).click();
     const first = page.locator('.tighten li').first();
     await first.waitFor();
     expect(await first.getAttribute('data-measure')).toBe('photo.trunkPitch');

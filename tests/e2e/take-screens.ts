@@ -105,7 +105,7 @@ async function compareTheFirst(page: Page): Promise<void> {
   await goTo(page, `#/fits/${await changedFit(page)}`);
   await measure(page, PAD_AFT).waitFor();
   await page.getByRole('tab', { name: 'Revisions' }).click();
-  await page.getByRole('button', { name: /^Compare with revision 1/ }).click();
+  await page.getByRole('button', { name: /^Compare revision 1/ }).click();
   await page.locator('.differences table').waitFor();
 }
 
@@ -118,7 +118,7 @@ async function openAValue(page: Page): Promise<void> {
 
 async function openTheCentimetre(page: Page): Promise<void> {
   await page.getByRole('searchbox').fill('');
-  await page.getByRole('button', { name: 'What one centimetre changes, for every value' }).click();
+  await page.getByRole('button', { name: 'Effect of one centimetre on every value' }).click();
   await page.locator('.centimetre').waitFor();
 }
 
@@ -152,7 +152,7 @@ async function openABoat(page: Page): Promise<void> {
   const boats = await callFromPage(page, 'boats.list', {});
   const measured = boats.find(({ boat }) => boat.hull.kind === 'tape') ?? boats[0]!;
   await goTo(page, `#/boats/${measured.id}`);
-  await page.getByRole('img', { name: /^Sections of the hull/ }).waitFor();
+  await page.getByRole('img', { name: /^Hull sections/ }).waitFor();
 }
 
 /** The demo's single with two revisions. */

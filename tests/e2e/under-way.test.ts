@@ -46,9 +46,9 @@ describe('what the water says', () => {
 
   it('shows the bow through a stroke as a range, with the boat’s own periods', async () => {
     await page.getByRole('img', { name: /The bow through one stroke/ }).waitFor();
-    await page.getByText(/moves by about \d+\s*mm ± \d+\s*mm in each stroke/).waitFor();
     await page.getByText(/bow over stern: \d+\s*mm at ready, \d+\s*mm lower at the catch/).waitFor();
-    await page.getByText(/pitches in 0\.\d\d s and heaves in 0\.\d\d s; a stroke lasts 1\.00 s/).waitFor();
+    await page.getByText(/moves \d+\s*mm ± \d+\s*mm in each stroke/).waitFor();
+    await page.getByText(/pitch 0\.\d\d s, heave 0\.\d\d s, stroke 1\.00 s/).waitFor();
   });
 
   it('tells seconds over the course that is chosen', async () => {

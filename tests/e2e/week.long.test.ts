@@ -121,7 +121,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
     await page.getByLabel('Boat').selectOption({ label: SINGLE });
     await page.getByLabel('Athlete').selectOption({ label: NAME });
     await button('Propose a first setting').click();
-    await page.getByText('The fit starts from this:').first().waitFor();
+    await page.getByText('The fit starts from:').first().waitFor();
     await button('Create').click();
     await measure(page, PAD_AFT).waitFor();
     fitId = fitInAddress();
@@ -354,7 +354,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
     async () => {
       await goTo(page, `#/fits/${fitId}`);
       await page.getByText(`${NAME} has grown`).first().waitFor();
-      await page.getByRole('link', { name: 'See what it changes' }).click();
+      await page.getByRole('link', { name: 'See what changes' }).click();
       await page.locator('.finding-changes').waitFor();
       const before = await keptFit();
       const told = await textOf(page.locator('.finding-changes'));

@@ -44,7 +44,7 @@ describe('a boy nobody has measured for a year', () => {
     });
     await goTo(page, `#/fits/${id}`);
     await page.getByText('Tove Lillevik was measured').first().waitFor();
-    await page.getByRole('link', { name: 'See what it changes' }).click();
+    await page.getByRole('link', { name: 'See what changes' }).click();
     await page.locator('.finding-changes').waitFor();
     expect(await button(/^Update this fit/).count()).toBe(0);
     expect(await barriers()).toEqual([]);

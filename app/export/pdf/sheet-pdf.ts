@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
+import { scriptRuns } from '../../language/script-runs.ts';
 import { onOneLine } from '../../shell/plain-text.ts';
 import { fontBytes, fontRuns, fontsOf, type Glyphs, type Weight } from './font-shelf.ts';
 import { createTags, type Tag, type Tags } from './tags.ts';
@@ -71,7 +72,7 @@ export function createSheetPdf(about: {
   subject: string;
   author: string;
   keptAt: string;
-  /** Language of the words, BCP 47. */
+  /** Language of the words, BCP 47. Names in other scripts are marked with their own. */
   lang: string;
 }): SheetPdf {
   const date = new Date(about.keptAt);
@@ -183,10 +184,14 @@ export function createSheetPdf(about: {
         doc.translate(x * POINTS, y * POINTS);
         if (turnDeg !== 0) doc.rotate(-turnDeg);
         let at = -back * POINTS;
-        for (const { font, text } of runsOf(words, weight)) {
-          doc.font(font).fontSize(size * POINTS);
-          doc.text(text, at, 0, { lineBreak: false, baseline: 'alphabetic' });
-          at += doc.widthOfString(text);
+        for (const { text: part, lang } of scriptRuns(words, about.lang)) {
+          tags.foreign(lang, () => {
+            for (const { font, text } of runsOf(part, weight)) {
+              doc.font(font).fontSize(size * POINTS);
+              doc.text(text, at, 0, { lineBreak: false, baseline: 'alphabetic' });
+              at += doc.widthOfString(text);
+            }
+          });
         }
         doc.restore();
       });

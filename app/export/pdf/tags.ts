@@ -7,6 +7,8 @@ export interface Tags {
   leaf(tag: Tag, draw: () => void, alt?: string): void;
   /** Draws pieces that belong together. Groups with the same `within` stand in one element of that tag. */
   group(tag: Tag, draw: () => void, within?: { readonly tag: Tag; readonly key: object }): void;
+  /** Draws words of another language within a piece (ISO 32000-1, 14.9.2); `null`: of the document's own. */
+  foreign(lang: string | null, draw: () => void): void;
   /** Draws what is not read: rules, frames. */
   artifact(draw: () => void): void;
   /** Ends every element. Nothing may be drawn after. */
@@ -61,6 +63,11 @@ export function createTags(doc: Doc): Tags {
       draw();
       open.pop();
       element.end();
+    },
+    foreign(lang, draw) {
+      if (lang !== null) doc.markContent('Span', { lang });
+      draw();
+      if (lang !== null) doc.endMarkedContent();
     },
     artifact: (draw) =>
       alone((inside) => {

@@ -5,6 +5,7 @@ import { quantityDefinition } from '../../../core/evaluation/quantities.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
 import { quantityName } from '../../language/sentences.ts';
+import { explainedTitle } from '../../ui/explained.tsx';
 import { useFit, useSlow } from '../bench-context.tsx';
 import { coordinateName } from '../coordinates.ts';
 import { CoordinateField } from './coordinate-field.tsx';
@@ -67,7 +68,7 @@ interface RowProps {
 function CoordinateRow({ coordinate, fitting, occupied }: RowProps) {
   return (
     <tr data-coordinate={coordinate}>
-      <th scope="row" title={coordinateName(coordinate)}>
+      <th scope="row" title={explainedTitle(coordinateName(coordinate), words())}>
         {directionWord(coordinate)}
       </th>
       <td className="card-field">

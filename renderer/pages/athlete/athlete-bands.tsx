@@ -4,6 +4,7 @@ import { isYesOrNo } from '../../../core/text/sentences.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { bandText, quantityName } from '../../language/sentences.ts';
+import { Explained } from '../../ui/explained.tsx';
 import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Field } from '../../ui/form/field.tsx';
@@ -26,7 +27,9 @@ export function AthleteBands({ form }: { form: FormState<AthleteValues> }) {
   const free = BANDED.filter((id) => !bands.some(({ quantity }) => quantity === id));
   return (
     <section>
-      <h2>{say('athlete-bands.title')}</h2>
+      <h2>
+        <Explained text={say('athlete-bands.title')} />
+      </h2>
       <p className="soft">{say('athlete-bands.about')}</p>
       {bands.map(({ quantity }, i) => (
         <BandFields key={quantity} form={form} at={i} choices={[quantity, ...free]} />

@@ -12,6 +12,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { type FindAction, useOfferedActions } from '../../find/offered-actions.ts';
 import { today } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
 import { quantityName } from '../../language/sentences.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -65,7 +66,7 @@ function FitTable({ fits, athlete }: { fits: readonly KneltFit[]; athlete: Athle
           isName: true,
           cell: ({ id, fit }) => (
             <a className="row-link" href={hrefOf({ page: 'fit', id })}>
-              {fit.name}
+              <Name text={fit.name} />
             </a>
           ),
         },

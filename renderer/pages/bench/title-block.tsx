@@ -2,6 +2,7 @@ import type { RevisionSummary } from '../../../app/contract/records.ts';
 import { useFit } from '../../bench/bench-context.tsx';
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say, words } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { LibraryLine } from './library-line.tsx';
@@ -39,7 +40,9 @@ export function TitleBlock(props: {
   ];
   return (
     <section className="title-block" aria-label={say('block.title')}>
-      <h1 title={name}>{name}</h1>
+      <h1 title={name}>
+        <Name text={name} />
+      </h1>
       <button type="button" className="button words title-save" onClick={props.onSave}>
         {say('revisions.save')}
       </button>

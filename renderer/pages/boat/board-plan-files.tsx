@@ -1,11 +1,13 @@
+import { useState } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { MarkedPlan } from '../../../core/drilling/marked-plan.ts';
 import type { BoardPlan } from '../../../core/setout/board-plan.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
 import { useDisplay } from '../../display/use-display.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 
 /** The plan as papers take it. */
@@ -35,16 +37,19 @@ function onPaper({ holes, paddlers, unused }: MarkedPlan, diameterM: number): Bo
 export function BoardPlanFiles(props: { fit: Fit; boat: Boat; marked: MarkedPlan; diameterM: number }) {
   const { fit, boat, marked, diameterM } = props;
   const { busy, told, refusal, make } = usePaperExport();
+  const [language, setLanguage] = useState(words().language);
   const paper = useDisplay().length === 'in' ? 'Letter' : 'A4';
   const file = (what: 'floorboard' | 'card', format: 'pdf' | 'svg' | 'dxf') =>
     void make({
+      language,
       fit: { ...fit, boat },
       revision: { number: null, keptAt: new Date().toISOString() },
       wanted: { kind: 'board-plan', seat: 0, what, format, paper, plan: onPaper(marked, diameterM) },
     });
   return (
     <>
-      <p className="row">
+      <div className="row">
+        <LanguageChoice value={language} onChange={setLanguage} />
         <button type="button" className="button" disabled={busy} onClick={() => file('card', 'pdf')}>
           {say('board.card')}
         </button>
@@ -59,7 +64,7 @@ export function BoardPlanFiles(props: { fit: Fit; boat: Boat; marked: MarkedPlan
             {say('board.full-size', { format: format.toUpperCase() })}
           </button>
         ))}
-      </p>
+      </div>
       <WorkLine active={busy} />
       <p role="status">{told}</p>
       {refusal && <ErrorMessage error={refusal} />}

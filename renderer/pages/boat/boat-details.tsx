@@ -7,6 +7,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import { say, sayCount, words } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
@@ -176,7 +177,9 @@ function FittedTable({ fits }: { fits: readonly FitSummary[] }) {
           title: say('boat.fitted.fit'),
           cell: ({ id, name, archived }) => (
             <>
-              <a href={hrefOf({ page: 'fit', id })}>{name}</a>{' '}
+              <a href={hrefOf({ page: 'fit', id })}>
+                <Name text={name} />
+              </a>{' '}
               {archived && <span className="soft">({say('boat.fitted.aside')})</span>}
             </>
           ),

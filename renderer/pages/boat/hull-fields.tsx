@@ -1,5 +1,6 @@
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
+import { Explained } from '../../ui/explained.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { BoardFit } from './board-fit.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
@@ -26,7 +27,9 @@ export function HullFields({ form }: BoatSectionProps) {
       {hullKind === 'tape' && (
         <>
           <h3 className="lettering">{say('boat.stations')}</h3>
-          <p className="soft">{say('boat.stations.about')}</p>
+          <p className="soft">
+            <Explained text={say('boat.stations.about')} />
+          </p>
           <StationTable form={form} />
         </>
       )}

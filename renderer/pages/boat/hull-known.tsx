@@ -4,6 +4,7 @@ import { type HullSpread, hullSpread } from '../../../core/evaluation/hull-sprea
 import { unmeasuredBoat } from '../../../core/evaluation/unmeasured-boat.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { Explained } from '../../ui/explained.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
 /** The figures that are told of a hull, and how many times its spread the figure's is: a breadth has two halves. */
@@ -42,7 +43,7 @@ export function HullKnown({ boat }: { boat: Boat }) {
           {
             title: say('boat.known.figure'),
             isName: true,
-            cell: ([figure]) => say(`boat.known.${figure}`),
+            cell: ([figure]) => <Explained text={say(`boat.known.${figure}`)} />,
           },
           {
             title: say('boat.known.before'),

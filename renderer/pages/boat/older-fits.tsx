@@ -5,6 +5,7 @@ import type { Boat } from '../../../core/document/boat-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { say, sayCount } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** What of a boat a fit's figures depend on. */
@@ -57,7 +58,9 @@ export function OlderFits({ id, boat }: { id: string; boat: Boat }) {
       <p>{sayCount('boat.older', older.length)}</p>
       <ul>
         {older.map(({ id: fitId, fit }) => (
-          <li key={fitId}>{fit.name}</li>
+          <li key={fitId}>
+            <Name text={fit.name} />
+          </li>
         ))}
       </ul>
       <p>

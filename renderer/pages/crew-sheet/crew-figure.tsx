@@ -5,10 +5,11 @@ import { nameInSeat } from '../../bench/crew-names.ts';
 import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { pictureOf } from '../../drawing/view/picture.ts';
 import { say, words } from '../../language/messages.ts';
+import { inShownWords } from '../../language/shown-words.tsx';
 import { type CrewDrawing, crewDrawing } from './crew-scene.ts';
 
 /** The whole boat from above and from the side, as vectors: crisp on any screen and any paper. */
-export function CrewFigure({ fit, report }: { fit: Fit; report: Report }) {
+export const CrewFigure = inShownWords(({ fit, report }: { fit: Fit; report: Report }) => {
   const drawn = useMemo(() => crewDrawing(pictureOf(fit, report)), [fit, report]);
   const { width, height, views, pixelsPerMetre } = drawn;
   const names = words().row(fit.seats.map((_, seat) => nameInSeat(fit, seat)));
@@ -39,10 +40,10 @@ export function CrewFigure({ fit, report }: { fit: Fit; report: Report }) {
       </svg>
     </figure>
   );
-}
+});
 
 /** The seats' marks and the centre mark through both views, with their names over each; bow and stern named. */
-function Marks({ drawn: { views, marks, ends } }: { drawn: CrewDrawing }) {
+const Marks = inShownWords(({ drawn: { views, marks, ends } }: { drawn: CrewDrawing }) => {
   return (
     <g className="crew-marks">
       {views.flatMap(({ top, height }) =>
@@ -63,4 +64,4 @@ function Marks({ drawn: { views, marks, ends } }: { drawn: CrewDrawing }) {
       </text>
     </g>
   );
-}
+});

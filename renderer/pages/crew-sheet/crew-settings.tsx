@@ -11,6 +11,7 @@ import { coordinateText } from '../../bench/change-text.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { inShownWords } from '../../language/shown-words.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
 const FITTINGS = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const satisfies readonly Lockable[];
@@ -60,7 +61,7 @@ function coordinateRows(coordinate: FittingCoordinate, format: Format): readonly
 const sideName = (side: 'left' | 'right') => say(side === 'left' ? 'crew.left' : 'crew.right');
 
 /** Every seat's setting side by side. */
-export function CrewSettings({ fit }: { fit: Fit }) {
+export const CrewSettings = inShownWords(({ fit }: { fit: Fit }) => {
   const format = useFormat();
   const seats = fit.seats.map((seat, index) => ({
     seat,
@@ -94,4 +95,4 @@ export function CrewSettings({ fit }: { fit: Fit }) {
       ]}
     />
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
@@ -8,27 +8,38 @@ import { CrewContributions } from '../../bench/tabs/crew/crew-contributions.tsx'
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { balanceSentence, bandText, findingTitle } from '../../language/sentences.ts';
+import { inShownWords, ShownWordsProvider } from '../../language/shown-words.tsx';
+import { useTranslator } from '../../language/use-translator.ts';
 import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import { Explained } from '../../ui/explained.tsx';
+import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 import { Page } from '../../ui/page.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { CrewFigure } from './crew-figure.tsx';
 import { CrewSettings } from './crew-settings.tsx';
 import './crew-sheet.css';
 
-/** A crew on one sheet, to look at and to print: the whole boat, every seat's setting, trim, and who brings what. */
+/**
+ * A crew on one sheet, to look at and to print: the whole boat, every seat's setting, trim, and who brings what. It may be in
+ * another language than the page.
+ */
 export function CrewSheetPage({ fitId }: { fitId: string }) {
   const opened = useCall('fits.open', { id: fitId });
+  const [language, setLanguage] = useState(words().language);
+  const shown = useTranslator(language);
   return (
     <Page
       title={opened.value?.fit.name ?? say('crew.sheet.title')}
       wide
       tools={
         <>
+          <LanguageChoice value={language} onChange={setLanguage} />
           <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
             {say('trial.leave')}
           </a>
@@ -40,18 +51,24 @@ export function CrewSheetPage({ fitId }: { fitId: string }) {
     >
       {opened.error && <ErrorMessage error={opened.error} onRetry={opened.reload} />}
       {!opened.value && !opened.error && <p className="soft">{say('sheet.loading')}</p>}
-      {opened.value && <CrewSheet opened={opened.value} />}
+      {opened.value && (
+        <ShownWordsProvider value={shown}>
+          <div className="crew-sheet" lang={shown.language} key={shown.language}>
+            <CrewSheet opened={opened.value} />
+          </div>
+        </ShownWordsProvider>
+      )}
     </Page>
   );
 }
 
-function CrewSheet({ opened }: { opened: OpenedFit }) {
+const CrewSheet = inShownWords(({ opened }: { opened: OpenedFit }) => {
   const { fit } = opened;
   const report = useMemo(() => evaluateFit(fit), [fit]);
   return (
-    <div className="crew-sheet">
+    <>
       <p className="crew-sheet-of">
-        {[fit.boat.name, ...fit.seats.map((_, seat) => nameInSeat(fit, seat))].join(' · ')}
+        <Name text={[fit.boat.name, ...fit.seats.map((_, seat) => nameInSeat(fit, seat))].join(' · ')} />
         <span className="soft">{stateText(opened)}</span>
       </p>
       <CrewFigure fit={fit} report={report} />
@@ -69,15 +86,17 @@ function CrewSheet({ opened }: { opened: OpenedFit }) {
         <CrewContributions fit={fit} report={report} />
       </section>
       <section>
-        <h2>{say('crew.bands')}</h2>
+        <h2>
+          <Explained text={say('crew.bands')} />
+        </h2>
         <CrewBands report={report} ids={[...PLACES, ...POSTURES]} sure />
       </section>
       <section className="crew-cautions">
         <CautionList />
       </section>
-    </div>
+    </>
   );
-}
+});
 
 /** Which state of the fit this is. */
 function stateText({ revisions, draftSavedAt }: OpenedFit): string {
@@ -92,7 +111,7 @@ function stateText({ revisions, draftSavedAt }: OpenedFit): string {
 }
 
 /** Trim and balance of the whole boat, with their bands; and what the crew must hold. */
-function Afloat({ report }: { report: Report }) {
+const Afloat = inShownWords(({ report }: { report: Report }) => {
   const format = useFormat();
   const ofBoat = report.findings.filter(({ seat }) => seat === null);
   return (
@@ -118,4 +137,4 @@ function Afloat({ report }: { report: Report }) {
       </p>
     </>
   );
-}
+});

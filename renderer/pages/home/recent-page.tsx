@@ -5,6 +5,7 @@ import { FoundList } from '../../find/found-list.tsx';
 import { useFound } from '../../find/use-found.ts';
 import { instantText } from '../../language/dates.ts';
 import { type MessageKey, say, sayCount } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
 import { hrefOf, type Route } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
@@ -69,9 +70,11 @@ function Lately({ things }: { things: readonly FoundThing[] }) {
       {fit && (
         <div className="go-on">
           <a className="button chief" href={hrefOf({ page: 'fit', id: fit.id })}>
-            {say('recent.go-on', { name: fit.title })}
+            <Name text={say('recent.go-on', { name: fit.title })} />
           </a>
-          <span className="soft">{[fit.of, instantText(fit.at)].filter(Boolean).join(' · ')}</span>
+          <span className="soft">
+            <Name text={[fit.of, instantText(fit.at)].filter(Boolean).join(' · ')} />
+          </span>
         </div>
       )}
       <FirstSteps />

@@ -9,15 +9,16 @@ import { useTableExport } from '../../client/use-table-export.ts';
 import { useDisplay } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
+import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 
 /** Buttons for a hull's offsets as a table and its sections at full size. */
 export function LinesFiles({ id, hull, name }: { id: string; hull: Hull; name: string }) {
   const table = useTableExport();
   const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [language, setLanguage] = useState(words().language);
   const inches = useDisplay().length === 'in';
 
   async function sections(format: 'pdf' | 'svg' | 'dxf'): Promise<void> {
-    const { language } = words();
     const [paper, units] = inches ? (['Letter', 'in'] as const) : (['A4', 'mm'] as const);
     const result = await call('boats.sections', { id, format, paper, units, language });
     setRefusal(result.ok ? null : result.error);
@@ -27,7 +28,8 @@ export function LinesFiles({ id, hull, name }: { id: string; hull: Hull; name: s
   const problem = table.refusal ?? refusal;
   return (
     <>
-      <p className="row">
+      <div className="row">
+        <LanguageChoice value={language} onChange={setLanguage} />
         <button
           type="button"
           className="button"
@@ -49,7 +51,7 @@ export function LinesFiles({ id, hull, name }: { id: string; hull: Hull; name: s
             {say('hull.sections.file', { format: format.toUpperCase() })}
           </button>
         ))}
-      </p>
+      </div>
       <p role="status">{table.told}</p>
       {problem && <ErrorMessage error={problem} />}
     </>

@@ -3,7 +3,7 @@ import { type Athlete, athleteSchema } from '../../../core/document/athlete-sche
 import type { BodySlip } from '../../../core/growth/body-change.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
@@ -70,7 +70,10 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
             kind="length"
             value={session.statureM}
             {...limitsOf(statureM)}
-            hint={`${say('athlete.stature.hint')} ${beforeText(format.length(athlete.statureM), athlete.measuredOn)}`}
+            hint={words().sentences([
+              say('athlete.stature.hint'),
+              beforeText(format.length(athlete.statureM), athlete.measuredOn),
+            ])}
             onEnter={(value) => change({ statureM: value })}
             onEmpty={() => change({ statureM: null })}
           />
@@ -79,7 +82,10 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
             kind="mass"
             value={session.massKg}
             {...limitsOf(massKg)}
-            hint={`${say('athlete.mass.hint')} ${beforeText(format.mass(athlete.massKg), athlete.measuredOn)}`}
+            hint={words().sentences([
+              say('athlete.mass.hint'),
+              beforeText(format.mass(athlete.massKg), athlete.measuredOn),
+            ])}
             onEnter={(value) => change({ massKg: value })}
             onEmpty={() => change({ massKg: null })}
           />

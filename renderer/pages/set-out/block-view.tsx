@@ -1,11 +1,14 @@
 import type { SheetBlock } from '../../../core/setout/sheet-block.ts';
+import { Explained } from '../../ui/explained.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
 /** A headed part of the sheet: sentences, a table, or short entries side by side. */
 export function BlockView({ block }: { block: SheetBlock }) {
   return (
     <section className="sheet-block">
-      <h3>{block.heading}</h3>
+      <h3>
+        <Explained text={block.heading} />
+      </h3>
       <Body block={block} />
     </section>
   );

@@ -8,6 +8,7 @@ import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Explained } from '../../ui/explained.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
@@ -61,7 +62,9 @@ function WhichSetting({ opened, seats, choices, onChange }: PanelProps) {
         }))}
       />
       {choices.state === PRESENT && opened.draftSavedAt !== null && (
-        <p className="field-hint">{say('setout.which.draft')}</p>
+        <p className="field-hint">
+          <Explained text={say('setout.which.draft')} />
+        </p>
       )}
     </fieldset>
   );

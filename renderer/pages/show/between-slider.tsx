@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Translator } from '../../../app/language/translator.ts';
-import { useShownWords } from './shown-words.tsx';
+import { useShownWords } from '../../language/shown-words.tsx';
 
 /** The slider's whole way, and how long a move from end to end takes, milliseconds. */
 const WHOLE = 100;

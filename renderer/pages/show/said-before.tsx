@@ -1,5 +1,5 @@
+import { useShownWords } from '../../language/shown-words.tsx';
 import type { AfterWater } from './after-water.ts';
-import { useShownWords } from './shown-words.tsx';
 
 /** Show begins with what the athlete said after the last trial, and what was changed for it or not yet. */
 export function SaidBefore({ said }: { said: AfterWater | null }) {

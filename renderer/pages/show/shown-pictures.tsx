@@ -6,9 +6,9 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { useShownWords } from '../../language/shown-words.tsx';
 import { ConsentNote } from '../../ui/consent-note.tsx';
 import { burntPicture, useBurntPicture } from './burnt-picture.ts';
-import { useShownWords } from './shown-words.tsx';
 
 /** So many pictures go onto the page to take home. */
 const MOST_PRINTED = 2;

@@ -10,6 +10,8 @@ import { usePaperExport } from '../../client/use-paper-export.ts';
 import { useDisplay, useFormatIn } from '../../display/use-display.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
+import { ShownWordsProvider, useShownWords } from '../../language/shown-words.tsx';
 import { useTranslator } from '../../language/use-translator.ts';
 import { ConsentNote } from '../../ui/consent-note.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -21,7 +23,6 @@ import { ChooseShown } from './choose-shown.tsx';
 import type { ShowChoices } from './show-choices.ts';
 import { ShowFigure } from './show-figure.tsx';
 import { picturesToPrint, ShownPictures } from './shown-pictures.tsx';
-import { ShownWordsProvider, useShownWords } from './shown-words.tsx';
 import { StoryWords } from './story-words.tsx';
 import { type Shown, useShown } from './use-shown.ts';
 
@@ -101,11 +102,18 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
     });
   };
   const moving = () =>
-    make({ fit, revision, wanted: { kind: 'moving-picture', seat: choices.seat, view: choices.view } });
+    make({
+      language: choices.language,
+      fit,
+      revision,
+      wanted: { kind: 'moving-picture', seat: choices.seat, view: choices.view },
+    });
   return (
     <header className="show-head">
       <div>
-        <h1>{shown.story.athleteName}</h1>
+        <h1>
+          <Name text={shown.story.athleteName} />
+        </h1>
         <p>
           {words.say('athlete-page.kneels', { side: shown.story.kneels })}
           {choices.showsMass && massKg !== undefined && (

@@ -1,9 +1,9 @@
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { ATHLETE_CAUTIONS } from '../../../app/language/athlete-cautions.ts';
 import type { ShowStory } from '../../../core/show/show-story.ts';
+import { useShownWords } from '../../language/shown-words.tsx';
 import type { AfterWater } from './after-water.ts';
 import { SaidBefore } from './said-before.tsx';
-import { useShownWords } from './shown-words.tsx';
 
 /** The words beside the picture: how it is now and, where something moved, what changes, why, and what to feel for. */
 export function StoryWords(props: { story: ShowStory; reason: string; said: AfterWater | null }) {

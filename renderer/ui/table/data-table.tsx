@@ -1,4 +1,7 @@
+import { saidIn } from '../../../app/language/spoken.ts';
 import { say } from '../../language/messages.ts';
+import { Name } from '../../language/name.tsx';
+import { useShownWords } from '../../language/shown-words.tsx';
 import { type Sorting, useSortedRows } from './use-sorted-rows.ts';
 
 /** What is written on a row or cell for the style sheet and for tests. */
@@ -138,7 +141,11 @@ function Heading<T>(props: Column<T> & HeadProps & { at: number }) {
   );
 }
 
+/** A plain text's names in other scripts are marked with their language. */
+const marked = (cell: React.ReactNode) => (typeof cell === 'string' ? <Name text={cell} /> : cell);
+
 function Row<T>({ columns, row, index, marks }: DataTableProps<T> & { row: T; index: number }) {
+  const words = useShownWords();
   return (
     <tr {...marks?.(row)}>
       {columns.map((column) => {
@@ -151,7 +158,7 @@ function Row<T>({ columns, row, index, marks }: DataTableProps<T> & { row: T; in
             className={[numeric && 'numeric', className].filter(Boolean).join(' ') || undefined}
             {...cellMarks?.(row)}
           >
-            {column.cell(row, index)}
+            {marked(saidIn(words, () => column.cell(row, index)))}
           </Cell>
         );
       })}

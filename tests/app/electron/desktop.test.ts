@@ -210,7 +210,7 @@ describe('a second start', () => {
     expect(window.sent.at(-1)).toEqual({ channel: MENU_CHANNEL, args: ['import-bundle'] });
     expect(await way.call('bundle.preview', { upload: null })).toMatchObject({
       ok: false,
-      error: { code: 'bad-input', problems: [{ message: expect.stringContaining('not a bundle') }] },
+      error: { code: 'bad-input', problems: [{ message: expect.stringContaining('Not a bundle') }] },
     });
   });
 });
@@ -221,7 +221,7 @@ describe('a folder that is in use', () => {
     expect(second).not.toBeInstanceOf(Error);
     const { standIn } = second as ThroughElectron;
     expect(standIn.errorBoxes).toMatchObject([
-      { text: expect.stringContaining('in use by another Kneelwright') },
+      { text: expect.stringContaining('Another Kneelwright is using') },
     ]);
     expect(standIn.app.exitCode).toBe(1);
     expect(standIn.windows).toEqual([]);

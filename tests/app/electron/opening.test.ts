@@ -30,7 +30,7 @@ describe('a bundle that the system opens with the program', () => {
     expect(way.standIn.windows[0]!.sent).toEqual([IMPORT]);
     expect(await way.call('bundle.preview', { upload: null })).toMatchObject({
       ok: false,
-      error: { problems: [{ message: expect.stringContaining('not a bundle') }] },
+      error: { problems: [{ message: expect.stringContaining('Not a bundle') }] },
     });
     await way.close();
   });
@@ -42,7 +42,7 @@ describe('a bundle that the system opens with the program', () => {
     way.standIn.app.emit('second-instance', {}, ['kneelwright', 'near.kneelwright'], folder);
     expect(way.standIn.windows[0]!.sent).toEqual([IMPORT]);
     expect(await way.call('bundle.preview', { upload: null })).toMatchObject({
-      error: { problems: [{ message: expect.stringContaining('not a bundle') }] },
+      error: { problems: [{ message: expect.stringContaining('Not a bundle') }] },
     });
     await way.close();
   });
@@ -79,9 +79,7 @@ describe('what the launcher hears', () => {
       },
     });
     expect(way.reports).toEqual([{ kind: 'failed', detail: expect.stringContaining('Anna Example') }]);
-    expect(way.standIn.errorBoxes).toMatchObject([
-      { text: expect.stringContaining('could not open its window') },
-    ]);
+    expect(way.standIn.errorBoxes).toMatchObject([{ text: expect.stringContaining('window did not open') }]);
     expect(way.standIn.app.exitCode).toBe(1);
     const log = readFileSync(logPath(join(folder, 'data')), 'utf8');
     expect(log).toContain('desktop: TypeError');
@@ -92,7 +90,7 @@ describe('what the launcher hears', () => {
     const folder = temporaryFolder();
     const first = await throughElectron(folder);
     const second = await throughElectron(folder);
-    expect(second.reports).toEqual([{ kind: 'refused', sentence: expect.stringContaining('in use') }]);
+    expect(second.reports).toEqual([{ kind: 'refused', sentence: expect.stringContaining('is using') }]);
     await first.close();
   });
 });

@@ -99,7 +99,7 @@ const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | nu
       const { size } = statSync(`${store(folder)}-wal`);
       fill(`${store(folder)}-wal`, size - 3 * 4096, size - 3 * 4096 + 1);
     },
-    /lost its last \d+ changes; the journal restored them/,
+    /journal restored the last \d+ changes/,
   ],
   [
     'of another store',
@@ -107,7 +107,7 @@ const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | nu
       remove(`${store(folder)}-wal`, `${store(folder)}-shm`);
       copyFileSync(store(other), store(folder));
     },
-    /data file of another folder/,
+    /Another folder’s data file/,
   ],
   [
     'an older one',

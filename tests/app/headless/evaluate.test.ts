@@ -83,23 +83,23 @@ describe('evaluate', () => {
     const boat = { ...fit.boat, hull: { kind: 'offsets', stations: [station(0), station(0), station(1)] } };
     const lines = refusal(file('hull.json', { ...fit, boat }));
     expect(lines).toHaveLength(1);
-    expect(lines).toEqual(['boat.hull.stations[1]: This station is at the same place as station 1.']);
+    expect(lines).toEqual(['boat.hull.stations[1]: At the same place as station 1.']);
   });
 
   it('refuses what is no fit at all, in one line each', () => {
-    expect(refusal()).toEqual(['Needed: the path of one fit as JSON.']);
+    expect(refusal()).toEqual(['Needed: one fit as a JSON file.']);
     expect(refusal('a', 'b')).toHaveLength(1);
-    expect(refusal('--frobnicate')).toEqual(['--frobnicate is not known; allowed: --help or one file.']);
+    expect(refusal('--frobnicate')).toEqual(['--frobnicate is not known.']);
     expect(refusal(join(folder, 'none.json'))[0]).toContain('there is no such file');
     mkdirSync(join(folder, 'dir.json'));
     expect(refusal(join(folder, 'dir.json'))[0]).toContain('is a folder');
-    expect(refusal(file('text.json', 'not json\nat all'))[0]).toContain('is not JSON');
-    expect(refusal(file('empty.json', ''))[0]).toContain('is not JSON');
+    expect(refusal(file('text.json', 'not json\nat all'))[0]).toContain('is not a JSON object');
+    expect(refusal(file('empty.json', ''))[0]).toContain('is not a JSON object');
     for (const [i, text] of ['7', 'null', '[]', '"x"'].entries()) {
       expect(refusal(file(`odd${i}.json`, text))).toEqual([expect.stringContaining('is not an object')]);
     }
     truncateSync(file('huge.json', ''), 65 * 1024 * 1024);
-    expect(refusal(join(folder, 'huge.json'))[0]).toContain('64 MB, the most allowed');
+    expect(refusal(join(folder, 'huge.json'))[0]).toContain('larger than 64 MB');
   });
 
   it.runIf(process.platform === 'linux')('says that the report could not be written, and ends so', () => {
@@ -112,7 +112,7 @@ describe('evaluate', () => {
     });
     closeSync(full);
     expect(status).toBe(1);
-    expect(stderr).toMatch(/^The report could not be written \(ENOSPC\)\. .*\n$/);
+    expect(stderr).toMatch(/^The report could not be written \(ENOSPC\)\.\s/);
   });
 
   it.runIf(process.platform === 'linux')('does not read on for ever where a file has no end', () => {
@@ -122,7 +122,7 @@ describe('evaluate', () => {
   it('refuses a name with a line break or half a character in it', () => {
     const fit = inventedFit();
     expect(refusal(file('break.json', { ...fit, name: 'one\n0\nCIRCLE' }))).toEqual([
-      'name: has a line break or tab; one line is allowed',
+      'name: has a line break or tab',
     ]);
     expect(refusal(file('half.json', { ...fit, name: 'half \ud83d' }))[0]).toContain('half a character');
     expect(refusal(file('bell.json', { ...fit, notes: 'bell \u0007' }))[0]).toContain('control character');

@@ -19,10 +19,10 @@ describe('the command line of npm start', () => {
   });
 
   it.each([
-    [['--shell', 'window'], '--shell window is not known; allowed are electron and loopback'],
-    [['--port', '70000'], '--port 70000 is not a port'],
+    [['--shell', 'window'], '--shell window is not known: electron or loopback'],
+    [['--port', '70000'], '--port 70000 is not from 1 to 65535'],
     [['--port', '-1'], ''],
-    [['--port', '1e3'], '--port 1e3 is not a port'],
+    [['--port', '1e3'], '--port 1e3 is not from 1 to 65535'],
     [['--data', ''], '--data needs a folder'],
     [['--dta', 'x'], '--dta is not known'],
     [['extra'], 'extra is not known'],

@@ -52,7 +52,7 @@ describe('the program as a process', () => {
     const folder = dataIn(temporaryFolder());
     const first = await startChild(folder);
     const refused = await refusalOf(startChild(folder));
-    expect(refused.said).toContain('in use by another Kneelwright');
+    expect(refused.said).toContain('Another Kneelwright is using');
     expectPlain(refused);
     value(await first.call('fits.create', { fit: inventedFit() }));
     first.process.kill('SIGTERM');
@@ -96,7 +96,7 @@ describe('the program as a process', () => {
     const child = await startChild(folder);
     const { recovery } = value(await child.call('program.state', {}));
     expect(recovery).toMatchObject({ newestGoodBackup: { name: backup.name } });
-    expect(recovery!.message).toMatch(/was quarantined unchanged .* nothing is missing\.$/);
+    expect(recovery!.message).toMatch(/uarantined unchanged .* nothing is missing\.$/);
     value(await child.call('backups.restore', { name: backup.name, how: 'bring-back' }));
     expect(value(await child.call('fits.list', {}))).toHaveLength(1);
     child.process.kill('SIGTERM');

@@ -107,7 +107,7 @@ describe('a library elsewhere, whose certificate the club has signed itself', ()
     expect(way.said()).not.toContain(address.login);
     // The page says it in a sentence, and nothing was kept.
     expect(say('library.problem', { problem: 'not_secure' })).toMatch(
-      /certificate is not valid, so nothing was sent/,
+      /certificate is not valid; nothing was sent/,
     );
   });
 });

@@ -73,14 +73,14 @@ describe('what the program says', () => {
     const base = { name: 'b', takenAt: '2026-03-01T08:00:00.000Z', cause: 'daily' as const, bytes: 1 };
     const whole = { ...rebuilding, cause: 'missing' as const, setAsideAt: '', base, complete: true };
     expect(rebuildingSentence(whole, null)).toBe(
-      'The data file was missing. The data was restored from the backup of 2026-03-01 and the journal; nothing is missing.',
+      'The data file was missing. Restored from the backup of 2026-03-01 and the journal; nothing is missing.',
     );
     const partly = rebuildingSentence(rebuilding, base.takenAt);
-    expect(partly).toContain('quarantined unchanged at F/set-aside/k.db');
-    expect(partly).toMatch(/2 rows could not be read\..*is good: restore from it\.$/);
+    expect(partly).toContain('Quarantined unchanged at F/set-aside/k.db');
+    expect(partly).toMatch(/2 rows could not be read\..*is good: restore it\.$/);
     const pages = { rows: 40, unreadableRows: 3, unreadablePages: 1 };
     expect(rebuildingSentence({ ...rebuilding, pages }, null)).toMatch(
-      /page by page 40 rows were found\. 3 rows and 1 pages are lost/,
+      /40 rows were found page by page\. 3 rows and 1 pages are lost/,
     );
     expect(rebuildingSentence(rebuilding, null)).toMatch(/Import a bundle if you have one\.$/);
   });

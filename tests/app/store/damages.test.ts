@@ -94,7 +94,7 @@ describe('the file replaced under the running program', () => {
     const late = await way.call('drafts.save', { id, fit: inventedFit({ padAftM: 0.3 }) });
     expect(late).toMatchObject({
       ok: false,
-      error: { message: expect.stringContaining('Start the program again') },
+      error: { message: expect.stringContaining('Start again') },
     });
     await way.close();
     const again = await throughLoopback(folder);

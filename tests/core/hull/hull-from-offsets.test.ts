@@ -111,7 +111,7 @@ describe('checkOffsets', () => {
   });
 
   it.each([
-    ['too few stations', boxStations.slice(0, 2), null, null, /at least 3 stations; there are 2/],
+    ['too few stations', boxStations.slice(0, 2), null, null, /2 stations; at least 3/],
     ['no stations', [], null, null, /at least 3/],
     ['a station twice', [...boxStations, boxStations[1]!], 3, null, /same place as station 2/],
     [
@@ -125,7 +125,7 @@ describe('checkOffsets', () => {
       })),
       null,
       null,
-      /holds no water/,
+      /Every breadth is 0/,
     ],
   ] as const)('%s', (_, stations, station, row, message) => {
     const [problem, ...rest] = checkOffsets(stations);
@@ -182,10 +182,10 @@ describe('checkOffsets', () => {
         ],
       },
       1,
-      /height must be a number of metres/,
+      /height must be a number in metres/,
     ],
-    ['one point', { x: 0, section: [[0.1, 0]] }, null, /at least a keel and a sheer/],
-    ['empty', { x: 0, section: [] }, null, /at least a keel and a sheer/],
+    ['one point', { x: 0, section: [[0.1, 0]] }, null, /needs keel and sheer points/],
+    ['empty', { x: 0, section: [] }, null, /needs keel and sheer points/],
     [
       'upside down',
       {
@@ -196,7 +196,7 @@ describe('checkOffsets', () => {
         ],
       },
       1,
-      /sheer must be the last point and higher/,
+      /sheer must be the last point, above/,
     ],
   ] as [string, Station, number | null, RegExp][])('%s', (_, station, row, message) => {
     const problems = withStation(station);

@@ -99,7 +99,7 @@ describe('offsetsFromTable', () => {
     ['short row', withLine('1000; 180; 100', '1000; 180'), 5, 'height', /empty/],
     ['thousands', withLine('1000; 180; 100', '1.000,5; 180; 100'), 5, 'station', /is not a number/],
     ['negative', withLine('1000; 180; 100', '1000; -180; 100'), 5, 'half-breadth', /negative/],
-    ['falling', withLine('1000; 200; 280', '1000; 200; 90'), 6, 'height', /lower than in the row before/],
+    ['falling', withLine('1000; 200; 280', '1000; 200; 90'), 6, 'height', /Lower than the row before/],
     ['one point', withLine('4000; 0; 40', '3000; 0; 40'), 10, 'station', /one point/],
     ['too long', withLine('4000; 0; 40', '4e6; 0; 40'), 10, 'station', /m long/],
     ['too broad', withLine('1000; 200; 280', '1000; 20000; 280'), 6, 'half-breadth', /m broad/],
@@ -132,9 +132,13 @@ describe('offsetsFromTable', () => {
     ['nothing', [], /empty/],
     ['blanks', [[''], ['  ', '']], /empty/],
     ['a header alone', rowsOf('x [m]; y [m]; z [m]'), /no points/],
-    ['two stations', rowsOf('x [m]; y [m]; z [m]\n0;0;0\n0;0.1;1\n1;0;0\n1;0.2;1'), /at least 3 stations/],
-    ['no water', rowsOf('x [m]; y [m]; z [m]\n0;0;0\n0;0;1\n1;0;0\n1;0;1\n2;0;0\n2;0;1'), /holds no water/],
-    ['a flood of rows', Array.from({ length: 100_002 }, () => ['1', '2', '3']), /too many/],
+    ['two stations', rowsOf('x [m]; y [m]; z [m]\n0;0;0\n0;0.1;1\n1;0;0\n1;0.2;1'), /at least 3/],
+    [
+      'no water',
+      rowsOf('x [m]; y [m]; z [m]\n0;0;0\n0;0;1\n1;0;0\n1;0;1\n2;0;0\n2;0;1'),
+      /Every breadth is 0/,
+    ],
+    ['a flood of rows', Array.from({ length: 100_002 }, () => ['1', '2', '3']), /at most 100000/],
   ] as const)('%s: says so', (_, rows, message) => {
     const read = offsetsFromTable(rows);
     expect(read.ok).toBe(false);
@@ -196,8 +200,8 @@ describe('readOffsetsHeader', () => {
     const read = readOffsetsHeader(['station', 'half-breadth [yd]', 'beam [mm]']);
     if (read.ok) throw new Error('read');
     expect(read.problems.map((p) => p.column)).toEqual(['station', 'half-breadth', 'height']);
-    expect(said(read.problems[0]!)).toMatch(/must say the unit of “station”/);
-    expect(said(read.problems[1]!)).toMatch(/unit of “half-breadth \[yd\]”: .*\[in\]/);
-    expect(said(read.problems[2]!)).toMatch(/has no column “height/);
+    expect(said(read.problems[0]!)).toMatch(/“station” needs its unit/);
+    expect(said(read.problems[1]!)).toMatch(/“half-breadth \[yd\].*\[in\]/);
+    expect(said(read.problems[2]!)).toMatch(/No column “height/);
   });
 });

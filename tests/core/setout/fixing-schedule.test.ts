@@ -57,7 +57,7 @@ describe('what a fixing bears', () => {
     const [two, four] = [2, 4].map((count) => padForce(out.work, count));
     expect(two!.eachN).toBeCloseTo(2 * four!.eachN, 9);
     expect(two!.margin! * 2).toBeCloseTo(four!.margin!, 9);
-    expect(forceNote(out).join(' ')).toContain('times as much');
+    expect(forceNote(out).join(' ')).toContain('times that');
   });
 });
 

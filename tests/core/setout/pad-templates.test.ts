@@ -59,11 +59,9 @@ describe('the template of the recess', () => {
   });
 
   it('says for which knee it is drawn, how sure that is, and what to do about it', () => {
-    expect(textsOf(recess.shapes)).toContain(
-      'Drawn for a knee of 107 mm ± 14 mm, an estimate: measure the knee',
-    );
+    expect(textsOf(recess.shapes)).toContain('Knee 107 mm ± 14 mm, estimated: measure it');
     const measured = padRecessTemplate(inventedSetOut({ options: { kneeBreadthM: 0.104 } }));
-    expect(textsOf(measured.shapes)).toContain('Drawn for a measured knee of 104 mm');
+    expect(textsOf(measured.shapes)).toContain('Knee 104 mm, measured');
   });
 
   it('writes inches where the sheet does, and stays full size', () => {

@@ -12,7 +12,7 @@ describe('the block of knee and recess', () => {
       'Knee breadth, across the bone',
       '107',
       '14',
-      'estimate; measure the knee before carving',
+      'estimate: measure before carving',
     ]);
   });
 

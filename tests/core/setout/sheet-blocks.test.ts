@@ -17,7 +17,7 @@ describe('the blocks of a sheet', () => {
   it('come in the order they are worked through: what to heed before cutting first, cautions last', () => {
     expect(blocks.map(({ heading }) => heading.split(/[:,]/)[0])).toEqual([
       'Before cutting',
-      'Marks on the floorboard',
+      'Marks',
       'Check dimensions',
       'Heights over the floorboard',
       'Angles',
@@ -26,7 +26,7 @@ describe('the blocks of a sheet', () => {
       'Recess',
       'Holes',
       'Holes',
-      'Fixing schedule',
+      'Fixings',
       'Cut list',
       'Order of work',
       'Fixing and strap',
@@ -55,7 +55,7 @@ describe('the blocks of a sheet', () => {
 
   it('give every check dimension once, with one tolerance for all', () => {
     const checks = block('Check dimensions');
-    expect(checks.heading).toBe('Check dimensions, mark to mark, ± 3 mm');
+    expect(checks.heading).toBe('Check dimensions, ± 3 mm');
     if (checks.kind !== 'grid') throw new Error('it is no grid');
     expect(checks.entries.map(({ label }) => label)).toEqual(
       out.checks.map(({ from, to }) => `${from} – ${to}`),

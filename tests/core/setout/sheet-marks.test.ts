@@ -66,7 +66,7 @@ describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
         'Plan, from above',
         'Profile, from starboard',
         'Section at K, from behind',
-        'datum for heights: top of the floorboard',
+        'heights from the floorboard’s top',
       ]),
     );
   });

@@ -41,9 +41,9 @@ describe('the words of a sheet', () => {
     const checks = out.heights.map((row) => heightCheck(row, MM));
     expect(checks).toEqual([
       'all four corners',
-      '20 mm down from a straightedge across the block',
+      '20 mm below a straightedge on the block',
       '10 mm foam brings it up to K',
-      '58 mm up the slope of the face',
+      '58 mm up the face',
       '24 mm between heel and toes',
       '24 mm between heel and toes',
     ]);

@@ -68,7 +68,7 @@ describe('an athlete’s story', () => {
     const { changes, reasons } = story(exampleFit(), poor())!;
     const what = changes.map((change) => change.what);
     expect(what).toContain('Your knee pad goes 12.5 cm back.');
-    expect(what).toContain('Your foot strap now opens by itself.');
+    expect(what).toContain('Your foot strap opens by itself now.');
     expect(reasons.length).toBeGreaterThan(0);
     for (const { before, now } of reasons) expect(before).not.toBe(now);
   });

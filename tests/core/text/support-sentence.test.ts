@@ -42,7 +42,7 @@ describe('the support margin in words', () => {
 
   it('says when there is no triangle at all', () => {
     const line = margin({ support: { nearestEdge: ['knee', 'rearFoot'], inLine: true } });
-    expect(coachSentence(line)).toMatch(/in one line/);
+    expect(coachSentence(line)).toMatch(/in line/);
   });
 
   it('has nothing to say where the edge is not known, and the usual words stand', () => {
@@ -73,7 +73,7 @@ describe('in a whole report', () => {
     const report = evaluateFit(exampleFit([{ ...seat, kneePad: { ...seat.kneePad, outM } }]));
     expect(report.seats[0]!.support.inLine).toBe(true);
     const finding = report.findings.find((f) => f.quantity === 'supportMargin')!;
-    expect(coachSentence(finding)).toMatch(/in one line/);
+    expect(coachSentence(finding)).toMatch(/in line/);
     expect(Math.max(...Object.values(report.seats[0]!.support.shares).map(Math.abs))).toBeLessThan(2);
   });
 });

@@ -7,6 +7,7 @@ import { isYesOrNo } from '../../../../core/text/sentences.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { bandText, quantityName } from '../../../language/sentences.ts';
+import { inShownWords } from '../../../language/shown-words.tsx';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import { quantityText } from '../../quantity-text.ts';
@@ -38,45 +39,53 @@ export const POSTURES = [
   'supportMargin',
 ] as const satisfies readonly QuantityId[];
 
-/** Places and postures of every seat side by side, each with its mark; the band stands beside the name. */
-export function CrewBands(props: {
-  report: Report;
-  ids: readonly QuantityId[];
+interface CrewBandsProps {
+  readonly report: Report;
+  readonly ids: readonly QuantityId[];
   /** Whether each value's uncertainty is written with it; there is no room for it in the margin. */
-  sure?: boolean;
-}) {
-  const { report, ids, sure = false } = props;
+  readonly sure?: boolean;
+}
+
+/** Places and postures of every seat side by side, each with its mark; the band stands beside the name. */
+export const CrewBands = inShownWords(({ report, ids, sure = false }: CrewBandsProps) => {
   const format = useFormat();
-  const shown = ids.filter((id) => report.quantities.some((quantity) => quantity.id === id));
+  const shown = ids
+    .filter((id) => report.quantities.some((quantity) => quantity.id === id))
+    .map((id) => ({ id, name: quantityName(id) }));
   return (
     <DataTable
       className="crew-table crew-bands"
       caption={say('crew.bands.caption')}
       captionHidden
       rows={shown}
-      rowKey={(id) => id}
+      rowKey={({ id }) => id}
       columns={[
         {
           title: say(sure ? 'crew.bands.what.sure' : 'crew.bands.what'),
           isName: true,
-          cell: (id) => (
+          cell: ({ id, name }) => (
             <>
-              {quantityName(id)}
+              {name}
               <Band id={id} report={report} format={format} />
             </>
           ),
         },
         ...report.seats.map((_, seat) => ({
           title: say('new-fit.seat', { number: seat + 1 }),
-          cellMarks: (id: QuantityId) => ({
+          cellMarks: ({ id }: NamedRow) => ({
             'data-severity': findingOf(report, id, seat)?.severity,
             title: halfOf({ id, report, format }, seat) || undefined,
           }),
-          cell: (id: QuantityId) => <Judged seat={seat} sure={sure} {...{ id, report, format }} />,
+          cell: ({ id }: NamedRow) => <Judged seat={seat} sure={sure} {...{ id, report, format }} />,
         })),
       ]}
     />
   );
+});
+
+interface NamedRow {
+  readonly id: QuantityId;
+  readonly name: string;
 }
 
 interface Row {
@@ -90,11 +99,11 @@ function findingOf(report: Report, id: QuantityId, seat: number): Finding | unde
 }
 
 /** The band that most of the row is judged by; a seat with its coach's own band says so in its cell. */
-function Band({ id, report, format }: Row) {
+const Band = inShownWords(({ id, report, format }: Row) => {
   const finding = report.findings.find((f) => f.quantity === id && f.band.source !== "coach's own");
   const band = finding && !isYesOrNo(id) && bandText(finding.band, finding.unit, format.quantity(id));
   return band ? <span className="crew-band">{band}</span> : null;
-}
+});
 
 /** Half the width of a value's 95 % interval, in words; empty where there is none to tell. */
 function halfOf({ id, report, format }: Row, seat: number): string {
@@ -105,7 +114,7 @@ function halfOf({ id, report, format }: Row, seat: number): string {
   return say('crew.bands.sure', { half: format.quantity(id)(half, quantity.unit, { half }) });
 }
 
-function Judged({ id, seat, report, format, sure }: Row & { seat: number; sure: boolean }) {
+const Judged = inShownWords(({ id, seat, report, format, sure }: Row & { seat: number; sure: boolean }) => {
   const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
   if (!quantity) return '–';
   const finding = findingOf(report, id, seat);
@@ -121,4 +130,4 @@ function Judged({ id, seat, report, format, sure }: Row & { seat: number; sure: 
       {own && <span className="crew-band">{say('crew.bands.own', { band: own })}</span>}
     </>
   );
-}
+});

@@ -3,13 +3,14 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { inShownWords } from '../../../language/shown-words.tsx';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 
 const CENTIMETRE = 0.01;
 
 /** A table: each paddler's part of bow over stern, moment across, and what one centimetre aft does. */
-export function CrewContributions({ fit, report }: { fit: Fit; report: Report }) {
+export const CrewContributions = inShownWords(({ fit, report }: { fit: Fit; report: Report }) => {
   const format = useFormat();
   const rows = contributions(fit, report);
   if (rows.length === 0) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
@@ -55,4 +56,4 @@ export function CrewContributions({ fit, report }: { fit: Fit; report: Report })
       ]}
     />
   );
-}
+});

@@ -1,5 +1,6 @@
 import { say } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
+import { Explained } from '../../../ui/explained.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { CrewBands, PLACES } from './crew-bands.tsx';
 import { CrewContributions } from './crew-contributions.tsx';
@@ -27,7 +28,9 @@ export function CrewTab() {
         <CrewContributions fit={fit} report={report} />
       </section>
       <section>
-        <h2 className="lettering">{say('crew.bands')}</h2>
+        <h2 className="lettering">
+          <Explained text={say('crew.bands')} />
+        </h2>
         <CrewBands report={report} ids={PLACES} />
       </section>
       <section>

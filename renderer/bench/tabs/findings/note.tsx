@@ -6,6 +6,7 @@ import { onLiveFrame } from '../../../document/live-frame.ts';
 import { writeText } from '../../../document/write-text.ts';
 import { say } from '../../../language/messages.ts';
 import { bandText } from '../../../language/sentences.ts';
+import { Explained } from '../../../ui/explained.tsx';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { NoteChange } from './note-change.tsx';
@@ -60,7 +61,12 @@ export function Note({ finding }: { finding: Finding }) {
       </h3>
       <p className="note-sentence">
         <span data-text="sentence">{text.sentence}</span>
-        {band && <span className="note-band"> {say('notes.band', { band })}</span>}
+        {band && (
+          <span className="note-band">
+            {' '}
+            <Explained text={say('notes.band', { band })} />
+          </span>
+        )}
         {isTrim(finding) && <span> {say('notes.trim.handling')}</span>}
       </p>
       <div className="note-more">{finding.severity !== 'good' && <NoteChange finding={finding} />}</div>

@@ -7,7 +7,7 @@ import { topHandSd } from '../../../../core/paddle/mid-drive.ts';
 import type { LengthPart, PaddleFit } from '../../../../core/paddle/paddle-fit.ts';
 import { toDegrees } from '../../../../core/units/angle.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 
@@ -96,7 +96,8 @@ export function whyText(
     }),
   });
   if (!paddle.longerThanAthlete) return why;
-  return `${say('paddle.longer', { reason: say(`paddle.longer.${mainReason(changes)}`) })} ${why}`;
+  const longer = say('paddle.longer', { reason: say(`paddle.longer.${mainReason(changes)}`) });
+  return words().sentences([longer, why]);
 }
 
 /** The parts of the length by the stance, each as long as it is. Bars are drawn after a gesture, numbers follow the hand. */

@@ -6,6 +6,7 @@ import { instantText } from '../../../language/dates.ts';
 import { say, words } from '../../../language/messages.ts';
 import { revisionNumber } from '../../../language/revision-number.ts';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
+import { Explained } from '../../../ui/explained.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
 import type { FetchedRevision } from '../../fetched-revision.ts';
 import { observationText } from '../trials/observation-text.ts';
@@ -38,7 +39,11 @@ export function Revisions(props: BenchTabProps) {
       </p>
       {refusal && <ErrorMessage error={refusal} />}
       {compared && <DifferencesTable revision={compared.revision} older={compared.fit} />}
-      {revisions.length === 0 && <p className="soft">{say('revisions.none')}</p>}
+      {revisions.length === 0 && (
+        <p className="soft">
+          <Explained text={say('revisions.none')} />
+        </p>
+      )}
       <ol className="revision-list">
         {revisions.map((revision) => (
           <RevisionLine

@@ -1,3 +1,4 @@
+import { inflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { createSheetPdf, type SheetPdf } from '../../../../app/export/pdf/sheet-pdf.ts';
 
@@ -8,6 +9,19 @@ function fileOf(draw: (pdf: SheetPdf) => void, lang = 'hu'): string {
   pdf.addPage({ width: 100, height: 60 });
   draw(pdf);
   return Buffer.from(pdf.bytes()).toString('latin1');
+}
+
+/** What is drawn, unpacked. */
+function streamsOf(file: string): string {
+  return [...file.matchAll(/stream\n([\s\S]*?)\nendstream/g)]
+    .map(([, packed]) => {
+      try {
+        return inflateSync(Buffer.from(packed!, 'latin1')).toString('latin1');
+      } catch {
+        return '';
+      }
+    })
+    .join('\n');
 }
 
 /** Names of the structure's elements with the names of their parents, from the file's objects (ISO 32000-1, 14.7.2). */
@@ -57,6 +71,14 @@ describe('a tagged PDF', () => {
         'Document > P',
       ].sort(),
     );
+  });
+
+  it('marks a name in another script with its language (ISO 32000-1, 14.9.2)', () => {
+    const name = (text: string, lang: string) => fileOf((pdf) => pdf.text(text, [5, 10], { size: 4 }), lang);
+    const marked = (file: string) =>
+      [...streamsOf(file).matchAll(/\/Span\s*<<\s*\/Lang \(([^)]+)\)/g)].map(([, l]) => l);
+    expect(marked(name('Nagy ანა, 李娜', 'hu'))).toEqual(['ka', 'und-Hani']);
+    expect(marked(name('李娜', 'zh'))).toEqual([]);
   });
 
   it('reads a figure by its alternative text alone', () => {

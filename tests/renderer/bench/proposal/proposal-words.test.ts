@@ -150,7 +150,7 @@ describe('why something was left', () => {
   it('names the locked fitting and the move it would make, and what a move would spoil', () => {
     const text = (why: WhyUncleared) => spaced(whyText({ finding: finding!, why }, format));
     expect(text(whys[2]!)).toContain(
-      'Front foot is locked. If unlocked, this would clear it: Front foot 2.0 cm forward, to 42.0 cm.',
+      'Front foot is locked. Unlocked, this clears it: Front foot 2.0 cm forward, to 42.0 cm.',
     );
     expect(text(whys[3]!)).toContain('But then: Bow over stern at rest is 20 mm (change).');
   });

@@ -22,7 +22,7 @@ describe('a proposed change in words', () => {
     expect(move('kneePad.aftM', 0.175, 0.16)).toBe('Knee pad 1.5 cm forward, to 16.0 cm');
     expect(move('frontFoot.forwardM', 0.4, 0.43)).toBe('Front foot 3.0 cm forward, to 43.0 cm');
     expect(move('rearRest.outM', -0.1, -0.076)).toBe(
-      'Rear rest 2.4 cm toward the kneeling side: 7.6 cm to the off side',
+      'Rear rest 2.4 cm to the kneeling side: 7.6 cm to the off side',
     );
     expect(move('rearRest.turnDeg', 10, 15)).toBe('Rear rest turned 5° more, to 15°');
   });

@@ -130,11 +130,9 @@ describe('the boat’s values', () => {
       });
       return 'problem' in made ? made.problem : null;
     };
-    expect(change({ sheerM: 0 })).toContain('station 3 the sheer');
-    expect(change({ fromSternM: 99 })).toContain('Station 3 is not between');
-    expect(change({ fromSternM: values.stations[1]!.fromSternM })).toContain(
-      'Stations 2 and 3 are at the same place',
-    );
+    expect(change({ sheerM: 0 })).toContain('Station 3: sheer');
+    expect(change({ fromSternM: 99 })).toContain('Station 3 is outside');
+    expect(change({ fromSternM: values.stations[1]!.fromSternM })).toContain('Stations 2 and 3 coincide');
     expect(change({})).toBeNull();
   });
 

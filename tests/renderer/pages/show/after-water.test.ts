@@ -50,7 +50,7 @@ describe('what an athlete said after the last trial', () => {
     expect(open.told[0]!.done).toContain('Not changed yet');
     const done = afterWater(trials, [revision({ answers: [{ trialId: 't1', observation: NUMB }] })], 0)!;
     expect(done).toMatchObject({ open: false, stop: false });
-    expect(done.told[0]!.done).toContain('It was changed for this');
+    expect(done.told[0]!.done).toContain('It was changed');
   });
 
   it('is closed where all felt good, and open after words alone until something is saved', () => {

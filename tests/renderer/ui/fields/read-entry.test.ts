@@ -24,9 +24,9 @@ describe('an entry', () => {
 
   it('explains what it does not understand', () => {
     expect(plain(readEntry('a hand', pad))).toContain('“a hand” is not a number');
-    expect(plain(readEntry('4 ells', pad))).toContain('“ells” is not a known unit');
+    expect(plain(readEntry('4 ells', pad))).toContain('“ells” is no known unit');
     expect(plain(readEntry('1.2.3', pad))).toContain('which mark is the decimal one?');
-    expect(plain(readEntry('', pad))).toBe('A number is needed here.');
+    expect(plain(readEntry('', pad))).toBe('A number is needed.');
   });
 
   it('may be emptied where that is allowed', () => {

@@ -49,7 +49,7 @@ describe('reasonText', () => {
 
   it('says how it differs and what its band says', () => {
     expect(texts).toEqual({
-      Larch: 'as long as wanted, 10.0 cm under stature: in its band',
+      Larch: 'as wanted, 10.0 cm under stature: in its band',
       Alder: '2.0 cm longer, 8.0 cm under stature: in its band',
       Rowan: '13.0 cm longer, blade 2.0 cm shorter, 3.0 cm over stature: outside its band',
     });
@@ -66,11 +66,11 @@ describe('why the two lengths differ', () => {
     const text = (of: typeof fit) =>
       spaced(whyText(paddleIn(of), { fit: of, report: evaluateFit(of), seat: 0, format }));
     expect(text(fit)).toMatch(
-      /trunk in the drive 0\.0 cm, top hand 0\.0 cm.*Top hand 1\d cm over the shoulders, nearest to the \w+, ± 6 cm and not measured/,
+      /trunk in the drive 0\.0 cm, top hand 0\.0 cm.*Top hand 1\d cm over the shoulders, nearest the \w+, ± 6 cm, not measured/,
     );
     const measured = exampleFit([exampleSeat({ stroke: { topHandOverM: 0.12 } })]);
     expect(text(measured)).toMatch(
-      /top hand −\d\.\d cm.*Top hand 12 cm over the shoulders, nearest to the chin, as measured, ± 4 cm/,
+      /top hand −\d\.\d cm.*Top hand 12 cm over the shoulders, nearest the chin, as measured, ± 4 cm/,
     );
   });
 
@@ -78,7 +78,7 @@ describe('why the two lengths differ', () => {
     const usual = exampleSeat();
     const high = exampleFit([{ ...usual, kneePad: { ...usual.kneePad, heightM: 0.26 } }]);
     const text = whyText(paddleIn(high), { fit: high, report: evaluateFit(high), seat: 0, format });
-    expect(text).toMatch(/longer than the athlete: the knee is higher over the water/);
+    expect(text).toMatch(/Longer than the athlete: knee higher over the water/);
   });
 
   it('says nothing where there is no paddle to speak of', () => {
@@ -105,7 +105,9 @@ describe('the entries of a paddle', () => {
       problems: { name: 'This is needed.', lengthM: 'This is needed.', bladeLengthM: 'This is needed.' },
     });
     const wrong = readForm(PADDLE_RULES, { ...blank, name: 'Reed', lengthM: 0.9, bladeLengthM: 0.9 });
-    expect(wrong).toMatchObject({ problems: { bladeLengthM: expect.stringContaining('shorter') } });
+    expect(wrong).toMatchObject({
+      problems: { bladeLengthM: expect.stringContaining('Longer than the paddle') },
+    });
   });
   it('make a paddle, with the id of the one that is edited', () => {
     const id = '3b241101-e2bb-4255-8caf-4136c566a962';

@@ -74,7 +74,7 @@ describe('what would tighten a value, in words', () => {
 
   it('gives the interval now and then', () => {
     expect(lines[0]).toMatchObject({
-      what: 'Read off a photograph: trunk forward, side view',
+      what: 'From a photograph: trunk forward, side view',
       change: '± 9.0° to ± 5.6°',
     });
     expect(lines[1]!.what).toBe('Measure Una: Crotch height');

@@ -1,0 +1,64 @@
+import type { Translator } from '../../app/language/translator.ts';
+import { inShownWords, useShownWords } from '../language/shown-words.tsx';
+import { TERMS, Term } from './term.tsx';
+
+type TermId = (typeof TERMS)[number];
+
+/** Letters that an ending may add to a trade word: "bands", "Marken", "változatok". Chinese adds none. */
+const ENDING: Partial<Record<Translator['language'], number>> = { en: 1, zh: 0 };
+const LONGEST_ENDING = 4;
+
+/** A piece of a text: plain, or a trade word with its explanation. */
+export interface Piece {
+  readonly text: string;
+  readonly term: TermId | null;
+}
+
+/** A text in pieces, each trade word of the glossary set off at its first place. Pieces together are the text. */
+export function explainedPieces(text: string, words: Translator): Piece[] {
+  const found = TERMS.flatMap((term) => {
+    const at = placeOf(text, words.say(`term.${term}`), words.language);
+    return at ? [{ term, ...at }] : [];
+  }).sort((a, b) => a.start - b.start || b.end - a.end);
+  const pieces: Piece[] = [];
+  let done = 0;
+  for (const { term, start, end } of found) {
+    if (start < done) continue;
+    if (start > done) pieces.push({ text: text.slice(done, start), term: null });
+    pieces.push({ text: text.slice(start, end), term });
+    done = end;
+  }
+  if (done < text.length) pieces.push({ text: text.slice(done), term: null });
+  return pieces;
+}
+
+function placeOf(text: string, word: string, language: Translator['language']) {
+  const ending = ENDING[language] ?? LONGEST_ENDING;
+  const edge = language === 'zh' ? ['', ''] : ['(?<!\\p{L})', `\\p{L}{0,${ending}}(?!\\p{L})`];
+  const match = new RegExp(`${edge[0]}${escaped(word)}${edge[1]}`, 'iu').exec(text);
+  return match && { start: match.index, end: match.index + match[0].length };
+}
+
+const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** A text whose trade words are explained on hover, in the language that is shown. */
+export const Explained = inShownWords(({ text }: { text: string }) => {
+  const pieces = explainedPieces(text, useShownWords());
+  return pieces.map(({ text: piece, term }) =>
+    term ? (
+      <Term key={piece} term={term}>
+        {piece}
+      </Term>
+    ) : (
+      piece
+    ),
+  );
+});
+
+/** The same for a tooltip: the text, then what its trade words mean. */
+export function explainedTitle(text: string, words: Translator): string {
+  const about = explainedPieces(text, words).flatMap(({ term }) =>
+    term ? [`${words.say(`term.${term}`)}: ${words.say(`term.${term}.about`)}`] : [],
+  );
+  return [text, ...about].join('\n');
+}

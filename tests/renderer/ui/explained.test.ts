@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { translatorOf } from '../../../app/language/spoken.ts';
+import { explainedPieces, explainedTitle } from '../../../renderer/ui/explained.tsx';
+import { TERMS } from '../../../renderer/ui/term.tsx';
+
+const english = await translatorOf('en');
+const terms = (text: string, words = english) =>
+  explainedPieces(text, words).flatMap(({ text: piece, term }) => (term ? [`${term}: ${piece}`] : []));
+
+describe('trade words in a text', () => {
+  it('are each set off once, where they stand first', () => {
+    expect(terms('Places and their bands; another band')).toEqual(['band: bands']);
+    expect(terms('A draft: save a revision')).toEqual(['revision: revision']);
+    expect(terms('Fitting, outfit, marker')).toEqual([]);
+  });
+
+  it('are found with the endings of a language', async () => {
+    for (const language of ['de', 'hu', 'pl', 'es', 'zh'] as const) {
+      const words = await translatorOf(language);
+      for (const term of TERMS) {
+        const word = words.say(`term.${term}`);
+        expect(terms(word, words).length, `${language} ${term}`).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  it('leave the text as it is', () => {
+    const text = 'At each: distance from the stern, keel and sheer above the base line.';
+    expect(
+      explainedPieces(text, english)
+        .map(({ text: piece }) => piece)
+        .join(''),
+    ).toBe(text);
+    expect(explainedTitle('Aft of the mark', english)).toMatch(/^Aft of the mark\nMark: The line across/);
+  });
+});
