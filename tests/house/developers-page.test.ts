@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { notEmpty } from '../not-empty.ts';
@@ -26,6 +26,16 @@ describe('the page for developers', () => {
       ([, file]) => file!,
     );
     for (const file of notEmpty(files)) expect(() => readFileSync(join(ROOT, file)), file).not.toThrow();
+  });
+
+  it('has beside it the promises, each with a test that is there', () => {
+    const promises = readFileSync(join(ROOT, 'SECURITY.md'), 'utf8')
+      .split('\n')
+      .filter((line) => line.startsWith('| ') && !line.startsWith('| promise'));
+    for (const promise of notEmpty(promises)) {
+      const named = [...promise.matchAll(/`(tests\/[\w./-]+)`/g)].map(([, path]) => path!);
+      for (const path of notEmpty(named)) expect(existsSync(join(ROOT, path)), path).toBe(true);
+    }
   });
 
   it.each(['core', 'renderer'])(
