@@ -18,53 +18,20 @@ import { LAYERS, type LayerName } from './view/scene.ts';
 import type { SheetLayout } from './view/sheet-layout.ts';
 import './drawing.css';
 
+interface BenchDrawingProps {
+  readonly document: FitDocument;
+  readonly view: BenchView;
+  readonly hand: HandStore;
+}
+
 /** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
-export function BenchDrawing({
-  document: fitDocument,
-  view,
-  hand,
-}: {
-  document: FitDocument;
-  view: BenchView;
-  hand: HandStore;
-}) {
+export function BenchDrawing(props: BenchDrawingProps) {
+  const { document: fitDocument, hand } = props;
   const host = useRef<HTMLDivElement>(null);
-  const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
-  const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
+  const { canvas, takeLayer } = useBenchCanvas(host, props);
   const { width, height } = useSize(host);
   const density = useDensity();
   const about = useId();
-
-  useEffect(() => {
-    const element = host.current;
-    if (!element) return;
-    const made = new BenchCanvas({
-      document: fitDocument,
-      view,
-      host: element,
-      layers: layers.current as Record<LayerName, KonvaLayer>,
-      format: currentFormat(),
-    });
-    const pointer = new PointerHand({
-      host: element,
-      canvas: made,
-      document: fitDocument,
-      store: hand,
-      focusGrip: (grip) => focusGrip(element, grip),
-    });
-    let placed: SheetLayout | null = null;
-    const stopPlacing = made.onDrawn(({ layout }) => {
-      if (layout !== placed) placeCard(element.parentElement ?? element, layout);
-      placed = layout;
-    });
-    setCanvas(made);
-    return () => {
-      setCanvas(null);
-      stopPlacing();
-      pointer.dispose();
-      made.dispose();
-    };
-  }, [fitDocument, view, hand]);
 
   useEffect(() => canvas?.setDensity(density), [canvas, density]);
   // What stands over the paper is placed by the new layout, so it is drawn again once that is known.
@@ -90,13 +57,7 @@ export function BenchDrawing({
       </p>
       <Stage width={width} height={height} listening={false} aria-hidden="true">
         {LAYERS.map((name) => (
-          <Layer
-            key={name}
-            listening={false}
-            ref={(layer: KonvaLayer | null) => {
-              if (layer) layers.current[name] = layer;
-            }}
-          />
+          <Layer key={name} listening={false} ref={(layer: KonvaLayer | null) => takeLayer(name, layer)} />
         ))}
       </Stage>
       {canvas && (
@@ -108,6 +69,49 @@ export function BenchDrawing({
       )}
     </div>
   );
+}
+
+/** The canvas over the layers that React makes, with the pointer that works on it; null until they are there. */
+function useBenchCanvas(
+  host: React.RefObject<HTMLDivElement | null>,
+  { document, view, hand }: BenchDrawingProps,
+) {
+  const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
+  const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
+  useEffect(() => {
+    const element = host.current;
+    if (!element) return;
+    const made = new BenchCanvas({
+      document,
+      view,
+      host: element,
+      layers: layers.current as Record<LayerName, KonvaLayer>,
+      format: currentFormat(),
+    });
+    const pointer = new PointerHand({
+      host: element,
+      canvas: made,
+      document,
+      store: hand,
+      focusGrip: (grip) => focusGrip(element, grip),
+    });
+    let placed: SheetLayout | null = null;
+    const stopPlacing = made.onDrawn(({ layout }) => {
+      if (layout !== placed) placeCard(element.parentElement ?? element, layout);
+      placed = layout;
+    });
+    setCanvas(made);
+    return () => {
+      setCanvas(null);
+      stopPlacing();
+      pointer.dispose();
+      made.dispose();
+    };
+  }, [host, document, view, hand]);
+  const takeLayer = (name: LayerName, layer: KonvaLayer | null) => {
+    if (layer) layers.current[name] = layer;
+  };
+  return { canvas, takeLayer };
 }
 
 /** Tells the part's card, which stands beside the drawing in the page, where the drawing has left room for it. */
