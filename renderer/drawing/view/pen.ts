@@ -1,7 +1,8 @@
-import type { Area, Disc, Line, Lines, Shape, Weight } from '../../../core/graphics/shape.ts';
+import type { Area, Disc, Line, Lines, Shape } from '../../../core/graphics/shape.ts';
 import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { type ColourName, type Palette, ROLE_COLOURS, washed } from './palette.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
+import { keptPaths, type Placed, stepsOf, traceLine } from './traced.ts';
 
 export interface Ink {
   readonly fill?: ColourName;
@@ -35,12 +36,6 @@ export const FONTS = Object.values(FONT_OF);
 
 /** A letter of each alphabet that the drawing may show: fonts are fetched alphabet by alphabet. */
 export const ALPHABETS = 'aőжωệ→✓';
-
-/** Where a view's origin lies on the paper (pixels), pixels to the metre, and how wide its lines are drawn (pixels). */
-export interface Placed extends ScreenPoint {
-  readonly scale: number;
-  readonly widths: Readonly<Record<Weight, number>>;
-}
 
 /** Draughtsman's dashes: hidden edges, centrelines, projection lines. */
 export const DASH = { hidden: [5, 3], centre: [14, 4, 2, 4], fine: [2, 3] } as const;
@@ -117,13 +112,29 @@ export class Pen {
     }
   }
 
-  private lines({ lines, closed, role, weight }: Lines, placed: Placed): void {
-    this.context.beginPath();
-    for (const line of lines) {
-      this.traceLine(line, placed);
-      if (closed) this.context.closePath();
+  private lines(shape: Lines, placed: Placed): void {
+    const { role, weight } = shape;
+    this.traced(shape, placed, (_, path) => {
+      this.ink({ stroke: ROLE_COLOURS[role], width: placed.widths[weight] }, path);
+    });
+  }
+
+  /** Traces a shape step by step, or takes the paths of it that are kept; `paint` puts each on the paper. */
+  private traced(
+    shape: Area | Lines,
+    placed: Placed,
+    paint: (step: number, path: Path2D | undefined) => void,
+  ): void {
+    const paths = keptPaths(shape, placed);
+    if (paths) {
+      for (const [k, path] of paths.entries()) paint(k, path);
+      return;
     }
-    this.ink({ stroke: ROLE_COLOURS[role], width: placed.widths[weight] });
+    for (const [k, trace] of stepsOf(shape, placed).entries()) {
+      this.context.beginPath();
+      trace(this.context);
+      paint(k, undefined);
+    }
   }
 
   private discAt({ at, radius, role, filled }: Disc, placed: Placed): void {
@@ -136,31 +147,21 @@ export class Pen {
    * Areas with one line round their union: the same rings grown by the line's width are filled first and the areas over
    * them. Stroking them took half of a frame.
    */
-  private area({ fills, outline }: Area, placed: Placed): void {
+  private area(area: Area, placed: Placed): void {
     const { context, palette } = this;
-    if (outline) {
-      context.beginPath();
-      for (const { rings } of fills) {
-        for (const ring of rings) this.traceGrown(ring, placed, placed.widths[outline.weight]);
-      }
-      context.fillStyle = palette[ROLE_COLOURS[outline.role]];
-      context.fill();
-    }
-    for (const { role, rings } of fills) {
-      context.beginPath();
-      for (const ring of rings) {
-        this.traceLine(ring, placed);
-        context.closePath();
-      }
-      context.fillStyle = palette[ROLE_COLOURS[role]];
-      context.fill();
-    }
+    const roles = area.fills.map(({ role }) => role);
+    if (area.outline) roles.unshift(area.outline.role);
+    this.traced(area, placed, (k, path) => {
+      context.fillStyle = palette[ROLE_COLOURS[roles[k]!]];
+      if (path) context.fill(path);
+      else context.fill();
+    });
   }
 
   /** One closed ring of a view. */
   placedRing(ring: Line, placed: Placed, ink: Ink): void {
     this.context.beginPath();
-    this.traceLine(ring, placed);
+    traceLine(this.context, ring, placed);
     this.context.closePath();
     this.ink(ink);
   }
@@ -168,32 +169,8 @@ export class Pen {
   /** One open line of a view. */
   placedLine(line: Line, placed: Placed, ink: Ink): void {
     this.context.beginPath();
-    this.traceLine(line, placed);
+    traceLine(this.context, line, placed);
     this.ink(ink);
-  }
-
-  private traceLine(line: Line, { x, y, scale }: Placed): void {
-    const { context } = this;
-    context.moveTo(x + line[0]! * scale, y - line[1]! * scale);
-    for (let k = 2; k < line.length; k += 2) context.lineTo(x + line[k]! * scale, y - line[k + 1]! * scale);
-  }
-
-  /** A counter-clockwise ring grown outward by so many pixels. */
-  private traceGrown(ring: Line, { x, y, scale }: Placed, by: number): void {
-    const { context } = this;
-    const length = ring.length;
-    for (let k = 0; k < length; k += 2) {
-      const next = k + 2 === length ? 0 : k + 2;
-      const last = k === 0 ? length - 2 : k - 2;
-      const dx = ring[next]! - ring[last]!;
-      const dy = ring[next + 1]! - ring[last + 1]!;
-      const grow = by / (Math.sqrt(dx * dx + dy * dy) || 1);
-      const px = x + ring[k]! * scale + dy * grow;
-      const py = y - ring[k + 1]! * scale + dx * grow;
-      if (k === 0) context.moveTo(px, py);
-      else context.lineTo(px, py);
-    }
-    context.closePath();
   }
 
   disc({ x, y }: ScreenPoint, radius: number, ink: Ink): void {
@@ -293,13 +270,15 @@ export class Pen {
     }
   }
 
-  private ink({ fill, stroke, width = 1, dash = [], alpha = 1 }: Ink): void {
+  /** Inks the path that was traced last, or one that is kept. */
+  private ink({ fill, stroke, width = 1, dash = [], alpha = 1 }: Ink, path?: Path2D): void {
     const { context, palette } = this;
     const before = context.globalAlpha;
     context.globalAlpha = before * alpha;
     if (fill) {
       context.fillStyle = palette[fill];
-      context.fill();
+      if (path) context.fill(path);
+      else context.fill();
     }
     if (stroke) {
       context.strokeStyle = palette[stroke];
@@ -307,7 +286,8 @@ export class Pen {
       context.lineJoin = 'round';
       context.lineCap = dash.length > 0 ? 'butt' : 'round';
       context.setLineDash(dash as number[]);
-      context.stroke();
+      if (path) context.stroke(path);
+      else context.stroke();
     }
     context.globalAlpha = before;
   }

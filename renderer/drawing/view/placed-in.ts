@@ -1,5 +1,5 @@
-import type { Placed } from './pen.ts';
 import { isOverview, onto, type Scene } from './scene.ts';
+import type { Placed } from './traced.ts';
 import type { ViewName } from './view-geometry.ts';
 
 /** Widths of lines, pixels: the same at every scale, finer where the whole boat is shown. */
