@@ -1,4 +1,5 @@
-import { messages } from '../app/language/catalogues/en.ts';
+import * as catalogue from '../app/language/catalogues/en.ts';
+import { allOf } from '../app/language/messages.ts';
 import { translator } from '../app/language/translator.ts';
 import type { BodyNote } from '../core/body/body.ts';
 import type { Band, Finding, Unit } from '../core/evaluation/finding.ts';
@@ -7,6 +8,8 @@ import * as balance from '../core/text/balance-sentence.ts';
 import { plainFormat } from '../core/text/format.ts';
 import * as sentences from '../core/text/sentences.ts';
 import * as support from '../core/text/support-sentence.ts';
+
+const messages = allOf(catalogue);
 
 /** The English translator, and core's sentences said by it: what tests read. */
 export const english = translator('en', messages);

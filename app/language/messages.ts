@@ -1,13 +1,18 @@
-import type { messages } from './catalogues/en.ts';
+import type * as english from './catalogues/en.ts';
 import type { Language } from './languages.ts';
 
+type English = typeof english;
+
 /** A message's name; English has them all. */
-export type MessageKey = keyof typeof messages;
+export type MessageKey = { [Subject in keyof English]: keyof English[Subject] }[keyof English];
 
 /** All messages of one language: ICU texts by key. */
 export type Messages = Readonly<Record<string, string>>;
 
-const LOADERS: Readonly<Record<Language, () => Promise<{ messages: Messages }>>> = {
+/** Messages as their files have them, by subject. */
+type Catalogue = Readonly<Record<string, Messages>>;
+
+const LOADERS: Readonly<Record<Language, () => Promise<Catalogue>>> = {
   en: () => import('./catalogues/en.ts'),
   de: () => import('./catalogues/de.ts'),
   hu: () => import('./catalogues/hu.ts'),
@@ -22,6 +27,11 @@ const LOADERS: Readonly<Record<Language, () => Promise<{ messages: Messages }>>>
  */
 export async function loadMessages(language: Language): Promise<Messages> {
   const own = LOADERS[language]();
-  if (language === 'en') return (await own).messages;
-  return { ...(await LOADERS.en()).messages, ...(await own).messages };
+  if (language === 'en') return allOf(await own);
+  return { ...allOf(await LOADERS.en()), ...allOf(await own) };
+}
+
+/** The messages of every subject together. */
+export function allOf(catalogue: Catalogue): Messages {
+  return Object.assign({}, ...Object.values(catalogue));
 }

@@ -1,6 +1,6 @@
 import type { Values, Words } from '../text/words.ts';
 import type { SetOutCaution } from './set-out-caution.ts';
-import { type SheetUnits, writtenLength } from './sheet-length.ts';
+import { type SheetUnits, writtenAngle, writtenLength } from './sheet-length.ts';
 
 /** Cautions of every sheet, by their messages. They defer to local rules, makers and people licensed to say more. */
 export const STANDING_CAUTIONS = [
@@ -48,7 +48,7 @@ function formOf(
     case 'thin-floor':
       return ['', { left: length(Math.max(0, caution.woodMm)) }];
     case 'shank-off-axis':
-      return ['', { by: `${caution.offDeg.toFixed(0)}°` }];
+      return ['', { by: writtenAngle(caution.offDeg) }];
     case 'strap':
       return [`.${caution.strap}`, {}];
     default:

@@ -2,7 +2,7 @@ import { type Fixing, fixingsOf, padForce } from './fixing-schedule.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
-import { figureOf, millimetres, tapeReading } from './sheet-length.ts';
+import { figureOf, millimetres, tapeReading, writtenForce } from './sheet-length.ts';
 import { acrossText, alongText, writingOf } from './sheet-names.ts';
 
 /** Column of the figures that are worked to. */
@@ -53,16 +53,13 @@ export function forceNote(out: SeatSetOut): string[] {
   const { eachN, holdsN, margin } = padForce(out.work, count);
   if (margin === null) return [];
   const values = {
-    each: toTens(eachN),
-    holds: toTens(holdsN),
+    each: writtenForce(eachN),
+    holds: writtenForce(holdsN),
     margin: words.number(margin, margin < 10 ? 1 : 0),
     count,
   };
   return [words.say(margin < 2 ? 'work-note.margin.thin' : 'work-note.margin', values)];
 }
-
-/** Forces are known to tens of newtons at best. */
-const toTens = (newtons: number) => `${(Math.round(newtons / 10) * 10).toFixed(0)} N`;
 
 /** What is cut and what is bought, with sizes, grain and count. Nothing that lies on the shelf. */
 export function cutListBlock(out: SeatSetOut): SheetBlock {

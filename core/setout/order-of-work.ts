@@ -2,7 +2,7 @@ import { findQuantity } from '../evaluation/quantities.ts';
 import { seatOf } from './floorboard-template.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { millimetres, writtenLength } from './sheet-length.ts';
+import { millimetres, writtenForce, writtenLength } from './sheet-length.ts';
 import { CHECK_TOLERANCE_MM, HEIGHT_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
 
 /**
@@ -87,14 +87,11 @@ export function fixingNotes(out: SeatSetOut): string[] {
       : [
           words.say('work-note.force', {
             side: seat.side,
-            forward: `${toTens(forward)} N`,
-            sideways: `${toTens(sideways)} N`,
+            forward: writtenForce(forward),
+            sideways: writtenForce(sideways),
           }),
         ]),
     words.say(`work-note.strap.${seat.rearRest.strap}`),
     words.say(seat.frontFoot.nonSlip ? 'work-note.grip' : 'work-note.no-grip'),
   ];
 }
-
-/** Forces are known to tens of newtons at best. */
-const toTens = (newtons: number) => (Math.round(newtons / 10) * 10).toFixed(0);

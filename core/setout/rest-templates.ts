@@ -2,7 +2,7 @@ import { toBlock } from './block-frame.ts';
 import { frontWedge } from './front-foot.ts';
 import { restBaseCorners, restProfile } from './rest-block.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf } from './sheet-length.ts';
+import { figureOf, writtenAngle } from './sheet-length.ts';
 import {
   circle,
   cross,
@@ -78,7 +78,7 @@ function restSide(out: SeatSetOut): TemplateShape[] {
       offset: 10,
       text: figureOf(height - bedAft, out.work.options.units),
     }),
-    words(`${tiltDeg.toFixed(0)}°`, [footAhead + 3, 2]),
+    words(writtenAngle(tiltDeg), [footAhead + 3, 2]),
     words(out.work.words.say('template.profile'), [-depthBehind, -8]),
   ];
 }

@@ -19,6 +19,16 @@ export function writtenLength(lengthMm: number, units: SheetUnits): string {
   return `${figureOf(lengthMm, units)} ${units}`;
 }
 
+/** An angle for drawings and sentences, whole degrees: `12°`. */
+export function writtenAngle(deg: number): string {
+  return `${Math.round(deg) + 0}°`;
+}
+
+/** A force for sentences, to tens of newtons: what a joint must hold is not known finer. 347 gives `350 N`. */
+export function writtenForce(newtons: number): string {
+  return `${Math.round(newtons / 10) * 10 + 0} N`;
+}
+
 /** Metres to millimetres. */
 export function millimetres(lengthM: number): number {
   return lengthM * 1000;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { messages as MESSAGES } from '../../../app/language/catalogues/en.ts';
+import * as english from '../../../app/language/catalogues/en.ts';
+import { allOf } from '../../../app/language/messages.ts';
 import { say, sayCount } from '../../../renderer/language/messages.ts';
 import { sources } from './page-sources.ts';
 
@@ -8,6 +9,7 @@ const FINDINGS = ['finding.', 'told.'];
 /** Beginnings of messages that the program says next: papers, errors, menus. */
 const COMING =
   /^(work-|template\.|paper\.|problem\.|start-problem|found\.|bundle\.|input\.|menu\.|launch\.|evaluate\.|page\.|offsets\.|measuring\.|fit\.|table\.|hull\.|desire\.|passphrase$)/;
+const MESSAGES = allOf(english);
 const KEYS = Object.keys(MESSAGES);
 
 /** Keys named in the sources, and the beginnings of keys that are put together there. */
