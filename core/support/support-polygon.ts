@@ -73,9 +73,6 @@ const ROUNDING = 1e-9;
 /** Areas this small, m², have no side: far over the slack of any triangle on a floorboard. */
 const NO_SIDE = 1e-7;
 
-/** Whether two signed areas are clearly of different signs. */
-const differ = (a: number, b: number) => (a < -NO_SIDE && b > NO_SIDE) || (a > NO_SIDE && b < -NO_SIDE);
-
 /**
  * The least and the greatest share that each contact may carry of a weight over `at`, wherever in its patch it bears: the
  * extremes of a linear programme (forces at the corners at least 0, their sum the weight, their moments balanced), which lie at
@@ -85,6 +82,7 @@ export function shareRanges(
   corners: readonly PolygonCorner[],
   at: InPlan,
 ): Record<Contact, ShareRange> | null {
+  const { x, y } = at;
   const own = corners.map(({ contact }) => CONTACTS.indexOf(contact));
   const least = [1, 1, 1];
   const most = [0, 0, 0];
@@ -98,11 +96,13 @@ export function shareRanges(
         const q = corners[j]!;
         const r = corners[k]!;
         // The weight is on different sides of two edges in most triples: it is outside, whatever the triangle's area.
-        const overR = cross(p, q, at);
-        const overP = cross(q, r, at);
-        if (differ(overR, overP)) continue;
-        const overQ = cross(r, p, at);
-        if (differ(overR, overQ)) continue;
+        // Written out: a call for each would leave its number behind, 60 KB in each step of a drag.
+        const overR = (q.x - p.x) * (y - p.y) - (q.y - p.y) * (x - p.x);
+        const overP = (r.x - q.x) * (y - q.y) - (r.y - q.y) * (x - q.x);
+        const overQ = (p.x - r.x) * (y - r.y) - (p.y - r.y) * (x - r.x);
+        const left = overP > NO_SIDE || overQ > NO_SIDE || overR > NO_SIDE;
+        const right = overP < -NO_SIDE || overQ < -NO_SIDE || overR < -NO_SIDE;
+        if (left && right) continue;
         const whole = cross(p, q, r);
         if (Math.abs(whole) < 1e-12) continue;
         const a = overP / whole;
