@@ -66,8 +66,6 @@ export function openLocalState(store: Store): LocalState {
   const know = db.prepare('INSERT OR REPLACE INTO known (kind, id, digest) VALUES (?, ?, ?)');
   const forget = db.prepare('DELETE FROM known WHERE kind = ? AND id = ?');
   let looked: { key: string; in: Database.Database; found: ReturnType<typeof waiting> } | null = null;
-  const changesOf = (of: Database.Database) =>
-    `${of.pragma('data_version', { simple: true })} ${of.prepare('SELECT total_changes()').pluck().get()}`;
   const want = db.prepare('INSERT OR IGNORE INTO wanted (kind, id) VALUES (?, ?)');
   const came = db.prepare('INSERT OR IGNORE INTO came (kind, id) VALUES (?, ?)');
   const fetched = db.prepare('DELETE FROM wanted WHERE kind = ? AND id = ?');
@@ -114,6 +112,11 @@ export function openLocalState(store: Store): LocalState {
     noted,
     close: () => void db.close(),
   };
+}
+
+/** Tells states of a database apart, whoever changed it. */
+function changesOf(db: Database.Database): string {
+  return `${db.pragma('data_version', { simple: true })} ${db.prepare('SELECT total_changes()').pluck().get()}`;
 }
 
 const HERE: Readonly<Record<RecordRef['kind'], string>> = {

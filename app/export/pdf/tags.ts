@@ -64,11 +64,7 @@ export function createTags(doc: Doc): Tags {
       open.pop();
       element.end();
     },
-    foreign(lang, draw) {
-      if (lang !== null) doc.markContent('Span', { lang });
-      draw();
-      if (lang !== null) doc.endMarkedContent();
-    },
+    foreign: (lang, draw) => inLanguage(doc, lang, draw),
     artifact: (draw) =>
       alone((inside) => {
         doc.markContent('Artifact', { type: 'Layout' });
@@ -80,4 +76,11 @@ export function createTags(doc: Doc): Tags {
       root.end();
     },
   };
+}
+
+/** Draws words of another language than the document's; null for its own. */
+function inLanguage(doc: Doc, lang: string | null, draw: () => void): void {
+  if (lang !== null) doc.markContent('Span', { lang });
+  draw();
+  if (lang !== null) doc.endMarkedContent();
 }

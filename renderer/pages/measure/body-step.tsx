@@ -96,13 +96,21 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
               onKeep={() => change({ keptAnyway: [...session.keptAnyway, slipName(slip, session)] })}
             />
           ))}
-          <p>
-            <button type="button" className="button chief" onClick={() => onStep(stepAfter('body'))}>
-              {say('measure.next', { step: stepName(stepAfter('body')) })}
-            </button>
-          </p>
+          <Onward onStep={onStep} />
         </div>
       </div>
     </section>
+  );
+}
+
+/** On to the next step. */
+function Onward({ onStep }: Pick<StepProps, 'onStep'>) {
+  const next = stepAfter('body');
+  return (
+    <p>
+      <button type="button" className="button chief" onClick={() => onStep(next)}>
+        {say('measure.next', { step: stepName(next) })}
+      </button>
+    </p>
   );
 }

@@ -82,12 +82,11 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
   const format = useFormatIn(words.language);
   const { fit, revision, reason } = moments.now;
   const massKg = fit.seats[choices.seat]?.athlete?.massKg;
+  const asked = { language: choices.language, fit, revision };
   const takeHome = async () => {
     const athleteId = props.opened.fit.seats[choices.seat]?.athlete?.id;
     await make({
-      language: choices.language,
-      fit,
-      revision,
+      ...asked,
       wanted: {
         kind: 'take-home',
         seat: choices.seat,
@@ -102,12 +101,7 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
     });
   };
   const moving = () =>
-    make({
-      language: choices.language,
-      fit,
-      revision,
-      wanted: { kind: 'moving-picture', seat: choices.seat, view: choices.view },
-    });
+    make({ ...asked, wanted: { kind: 'moving-picture', seat: choices.seat, view: choices.view } });
   return (
     <header className="show-head">
       <div>
@@ -131,13 +125,22 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
         </button>
         {props.children}
       </div>
+      <Told busy={busy} told={told} refusal={refusal} />
+      <ConsentNote athletes={[fit.seats[choices.seat]?.athlete]} wanted={['bodyData']} />
+    </header>
+  );
+}
+
+/** What became of a file that was asked for. */
+function Told({ busy, told, refusal }: Pick<ReturnType<typeof usePaperExport>, 'busy' | 'told' | 'refusal'>) {
+  return (
+    <>
       <div className="show-told" role="status">
         <WorkLine active={busy} />
         {told !== '' && <p>{told}</p>}
       </div>
       {refusal && <ErrorMessage error={refusal} />}
-      <ConsentNote athletes={[fit.seats[choices.seat]?.athlete]} wanted={['bodyData']} />
-    </header>
+    </>
   );
 }
 
