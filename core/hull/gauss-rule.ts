@@ -12,10 +12,11 @@ const PANELS = 2;
 
 const panels = Array.from({ length: PANELS }, (_, panel) => panel);
 
-/** Where an interval from 0 to 1 is sampled, and what each sample weighs there; the weights sum to 1. */
+/** Where an interval from 0 to 1 is sampled. */
 export const GAUSS_PLACES = Float64Array.from(
   panels.flatMap((panel) => FIVE.map(([at]) => (panel + at) / PANELS)),
 );
+/** What each of these samples weighs; the weights sum to 1. */
 export const GAUSS_WEIGHTS = Float64Array.from(
   panels.flatMap(() => FIVE.map(([, weight]) => weight / PANELS)),
 );

@@ -1,3 +1,4 @@
+import { scratch } from '../units/scratch.ts';
 import { dampedStep, equationsFor, type NormalEquations, normalEquations } from './normal-equations.ts';
 
 /**
@@ -59,7 +60,26 @@ export function minimise(
     leastStep = STEP_TOLERANCE,
   }: { start: readonly number[]; free?: readonly boolean[]; farthest?: number; leastStep?: number },
 ): Minimum {
-  const space = takeSpace(start.length, problem.terms);
+  const { length: unknowns } = start;
+  const { terms } = problem;
+  const room = {
+    fits: (spare: SearchSpace) => spare.unknowns === unknowns && spare.terms === terms,
+    make: () => searchSpace(unknowns, terms),
+  };
+  return spaces.lend(room, (space) => search(problem, space, { start, free, farthest, leastStep }));
+}
+
+/** The search itself, in room of its own. */
+function search(
+  problem: LeastSquares,
+  space: SearchSpace,
+  {
+    start,
+    free,
+    farthest,
+    leastStep,
+  }: { start: readonly number[]; free: readonly boolean[]; farthest: number; leastStep: number },
+): Minimum {
   const { slopes, equations, step } = space;
   let { q, next, residuals, there } = space;
   q.set(start);
@@ -90,7 +110,6 @@ export function minimise(
     }
     converged = moved < leastStep;
   }
-  spare = space;
   return { q: q.slice(), cost, iterations, converged };
 }
 
@@ -107,14 +126,9 @@ interface SearchSpace {
   readonly equations: NormalEquations;
 }
 
-/** Those of the last search, for the next one: to make them and clear them away costs as much again as a stance's search. */
-let spare: SearchSpace | null = null;
+const spaces = scratch<SearchSpace>();
 
-/** The spare arrays where they fit; a search within a search gets its own. */
-function takeSpace(unknowns: number, terms: number): SearchSpace {
-  const kept = spare;
-  spare = null;
-  if (kept?.unknowns === unknowns && kept.terms === terms) return kept;
+function searchSpace(unknowns: number, terms: number): SearchSpace {
   return {
     unknowns,
     terms,

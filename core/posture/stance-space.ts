@@ -1,4 +1,5 @@
 import { blank, type MutableVec3 } from '../frame/vec3-in-place.ts';
+import { scratch } from '../units/scratch.ts';
 import type { HipGradient } from './angles.ts';
 import { blankFigure, type FigureParts, type MutableFigure, refit } from './figure.ts';
 import { blankCentreSlope, type CentreSlope } from './figure-masses.ts';
@@ -45,17 +46,12 @@ export function stanceSpace(parts: FigureParts): StanceSpace {
   };
 }
 
-let spare: StanceSpace | null = null;
+const spaces = scratch<StanceSpace>();
 
-/**
- * Lends the room of the last search to the next one while `use` runs: a hand on the drawing asks for over a hundred searches a
- * second, and to make the room anew for each would cost half as much as the search. What `use` gives back must hold none of it.
- */
+/** Lends the room of the last search to the next one while `use` runs. What `use` gives back must hold none of it. */
 export function inStanceSpace<Result>(parts: FigureParts, use: (space: StanceSpace) => Result): Result {
-  const space = spare ?? stanceSpace(parts);
-  spare = null;
-  refit(space.figure, parts);
-  const result = use(space);
-  spare = space;
-  return result;
+  return spaces.lend({ fits: () => true, make: () => stanceSpace(parts) }, (space) => {
+    refit(space.figure, parts);
+    return use(space);
+  });
 }

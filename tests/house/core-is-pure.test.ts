@@ -23,6 +23,13 @@ describe('core', () => {
     }
   });
 
+  it('keeps scratch room between calls in two searches only', () => {
+    const keepers = notEmpty(sources('core')).filter((file) =>
+      / = scratch</.test(readFileSync(join(root, file), 'utf8')),
+    );
+    expect(keepers.sort()).toEqual(['core/posture/minimise.ts', 'core/posture/stance-space.ts']);
+  });
+
   it('documents every exported function and constant', () => {
     const bare: string[] = [];
     for (const file of notEmpty(sources('core'))) {

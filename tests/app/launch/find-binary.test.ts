@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { findBinary } from '../../../app/launch/electron-binary.ts';
 import { temporaryFolder } from '../temporary.ts';
 
@@ -49,11 +49,12 @@ describe("fetching Electron's program file", () => {
 
   it('ends with Ctrl+C, and that is no failure to remember', async () => {
     const { root, tries } = installation('setInterval(() => {}, 1000)');
-    const finding = findBinary(root);
-    setTimeout(() => process.emit('SIGINT', 'SIGINT'), 300);
-    expect(await finding).toEqual({ kind: 'interrupted' });
-    await findBinary(root, { limitMs: 200 });
-    expect(tries()).toBe(2);
+    for (const times of [1, 2]) {
+      const finding = findBinary(root);
+      await vi.waitFor(() => expect(tries()).toBe(times), { timeout: 60_000 });
+      process.emit('SIGINT', 'SIGINT');
+      expect(await finding).toEqual({ kind: 'interrupted' });
+    }
   });
 
   it('gives the file once it is there, and forgets earlier failures', async () => {
