@@ -2,6 +2,7 @@ import { type ChildProcess, type SpawnOptions, spawn } from 'node:child_process'
 import { join } from 'node:path';
 import type { CallInput, CallName, CallOutput } from '../../../app/contract/contract.ts';
 import type { CallResult } from '../../../app/contract/result.ts';
+import { say } from '../../../app/shell/say.ts';
 import { enter } from '../shells/enter.ts';
 import { writePage } from '../shells/page-folder.ts';
 
@@ -45,7 +46,7 @@ export async function startChild(
     const hear = (chunk: Buffer) => {
       said += chunk;
       const [found] = /http:\/\/\S+/.exec(said) ?? [];
-      if (found && said.includes('Press Enter')) resolve(found);
+      if (found && said.includes(say('launch.enter'))) resolve(found);
     };
     child.stdout!.on('data', hear);
     child.stderr!.on('data', hear);
