@@ -58,7 +58,7 @@ describe('the archive, through its own screen', () => {
     await page.getByText('Encrypt with a passphrase').click();
     const exports = page.getByRole('button', { name: 'Export everything' });
     expect(await exports.isDisabled()).toBe(true);
-    await page.getByLabel('Passphrase').fill(passphrase);
+    await page.getByLabel('New passphrase').fill(passphrase);
     await page.getByLabel('The same again').fill('another one entirely');
     await page.getByText('Not the same.').waitFor();
     expect(await exports.isDisabled()).toBe(true);

@@ -226,7 +226,7 @@ function holdOrdersAfterThree(): void {
 describe('the crew on paper', () => {
   beforeEach(async () => {
     await page.getByRole('link', { name: 'Print the crew sheet' }).click();
-    await page.getByRole('img', { name: /^The whole No. 7, pair/ }).waitFor();
+    await page.getByRole('img', { name: /^No. 7, pair/ }).waitFor();
   });
 
   it('has the whole boat, every seat’s places from both marks, trim, and who brings what', async () => {

@@ -95,7 +95,7 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
 
   it('the values, with one of them opened', async () => {
     await page.getByRole('tab', { name: 'Values' }).click();
-    await page.getByRole('button', { name: /^Trunk forward/ }).click();
+    await page.getByRole('button', { name: /^Trunk forward at ready/ }).click();
     await page.getByRole('button', { name: 'Hold this angle' }).click();
     await page.getByRole('button', { name: 'Own band for this athlete' }).click();
     await checkBoth();
