@@ -49,10 +49,11 @@ async function speakLonger(page: Page): Promise<void> {
   })))`;
   await page.route('**/assets/texts-en-*.js', async (route) => {
     const answer = await route.fetch();
-    const script = (await answer.text()).replace(
-      /export\s*\{\s*([\w$]+) as messages\s*\}/,
-      (_, name) => `const longer=${longer}(${name});export{longer as messages}`,
-    );
+    const script = (await answer.text()).replace(/export\s*\{([^}]*)\}/, (_, list: string) => {
+      const names = list.split(',').map((one) => one.trim().split(/\s+as\s+/));
+      const own = names.map(([name], i) => `longer${i}=longer(${name})`);
+      return `const longer=${longer},${own};export{${names.map(([, as], i) => `longer${i} as ${as}`)}}`;
+    });
     await route.fulfill({ response: answer, body: script });
   });
   await page.reload();

@@ -55,7 +55,12 @@ beforeAll(async () => {
 afterAll(() => program?.dispose());
 
 describe('the stroke’s slider', () => {
-  beforeAll(() => leaf('Stroke').click());
+  beforeAll(async () => {
+    await leaf('Stroke').click();
+    // At the catch the lower hand is ahead of the cockpit's view.
+    await page.getByRole('button', { name: 'Whole boat' }).click();
+    await nextFrame(page);
+  });
 
   it('moves the figure on the drawing: the lower hand goes forward to the catch and aft to the exit', async () => {
     const at = async () => (await handlePlace(page, 'lowerHand/profile')).x;

@@ -240,7 +240,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
     const ticks = dialog.getByRole('checkbox');
     await soon(() => ticks.count()).toBe(2);
     expect(await barriers()).toEqual([]);
-    for (const tick of await ticks.all()) await tick.check();
+    for (const tick of await ticks.all()) await tick.locator('xpath=ancestor::label').click();
     await dialog.getByRole('textbox').first().fill('After Wednesday');
     await dialog.getByRole('button', { name: 'Save', exact: true }).click();
     await soon(async () => (await revisions())[0]!.answers.length).toBe(2);

@@ -43,7 +43,7 @@ describe('a boy nobody has measured for a year', () => {
       fit: { ...fit, name: 'Tove, last year', seats },
     });
     await goTo(page, `#/fits/${id}`);
-    await page.getByText('Tove Lillevik was measured').first().waitFor();
+    await page.getByText('Tove Lillevik: measured').first().waitFor();
     await page.getByRole('link', { name: 'See what changes' }).click();
     await page.locator('.finding-changes').waitFor();
     expect(await button(/^Update this fit/).count()).toBe(0);
