@@ -57,12 +57,12 @@ export function pageAnswer(file: PageFile | undefined): Answer {
 }
 
 /**
- * A page that keeps a tab's secret in that tab and goes on to the program. Neither another tab nor another server on
- * this computer gets to see it.
+ * A page that keeps a tab's secret in that tab and goes on to the program, at the place in it that the address names after `#`.
+ * Neither another tab nor another server on this computer gets to see the secret.
  */
 export function entryAnswer(secret: string): Answer {
   const nonce = randomBytes(16).toString('base64url');
-  const script = `sessionStorage.setItem(${JSON.stringify(SESSION_KEY)}, ${JSON.stringify(secret)}); location.replace('/');`;
+  const script = `sessionStorage.setItem(${JSON.stringify(SESSION_KEY)}, ${JSON.stringify(secret)}); location.replace('/' + location.hash);`;
   const body = `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Kneelwright</title></head><body><script nonce="${nonce}">${script}</script></body></html>`;
   const policy = `default-src 'none'; script-src 'nonce-${nonce}'; base-uri 'none'; frame-ancestors 'none'`;
   return answer(200, 'text/html; charset=utf-8', { body, headers: { 'content-security-policy': policy } });

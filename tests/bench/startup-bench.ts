@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core';
 import { exampleFit } from '../core/example/example-fit.ts';
-import { handlePlace, nextFrame } from '../e2e/hand.ts';
+import { handlePlace } from '../e2e/hand.ts';
 import { type RunningProgram, startProgram } from '../e2e/harness.ts';
 import { callFromPage } from '../e2e/screens.ts';
 import { launchTestBrowser } from '../e2e/test-browser.ts';
@@ -100,7 +100,7 @@ async function starts(given: Stored & { context: () => Promise<BrowserContext> }
 async function openBench(page: Page, program: RunningProgram, fitId: string): Promise<void> {
   await page.goto(`${program.firstAddress}#/fits/${fitId}`, { waitUntil: 'commit' });
   await handlePlace(page, 'kneePad/plan');
-  await nextFrame(page);
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(drawn)));
 }
 
 /** The runtime that does nothing: no program of this kind starts sooner. */

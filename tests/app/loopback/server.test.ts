@@ -1,6 +1,7 @@
 import { request } from 'node:http';
 import { type AddressInfo, connect, createServer } from 'node:net';
 import { networkInterfaces } from 'node:os';
+import { runInNewContext } from 'node:vm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CALL_LIMIT } from '../../../app/loopback/server.ts';
 import { notEmpty } from '../../not-empty.ts';
@@ -99,6 +100,16 @@ describe('the loopback server', () => {
     for (const body of [`token=${token}`, 'token=', '', 'x'.repeat(5000)]) {
       expect((await post(body).catch(() => ({ status: 403 }))).status, body).toBe(403);
     }
+  });
+
+  it('goes on to the place that the address names after its token', async () => {
+    const { pathname, search } = new URL(way.server.address());
+    const { body } = await ask(pathname + search);
+    const [, script] = /<script[^>]*>(.*)<\/script>/.exec(body)!;
+    const places: string[] = [];
+    const location = { hash: '#/fits/7', replace: (to: string) => places.push(to) };
+    runInNewContext(script!, { location, sessionStorage: { setItem() {} } });
+    expect(places).toEqual(['/#/fits/7']);
   });
 
   it('gives each tab a secret of its own', async () => {
