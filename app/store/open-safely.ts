@@ -2,7 +2,7 @@ import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { listBackups } from './backup-list.ts';
 import { type Healing, heal } from './heal.ts';
-import { dropPutAway, readJournal } from './journal-file.ts';
+import { bringPutAwayBack, dropPutAway, readJournal } from './journal-file.ts';
 import { keepManifest } from './keep-manifest.ts';
 import { type Manifest, readManifest } from './manifest.ts';
 import { closeStore, isChecked, openStore, STORE_FILE, type StoreRefusal } from './open-store.ts';
@@ -38,7 +38,17 @@ export type SafeOpening =
  * as far as journal and backups reach, and told.
  */
 export function openSafely(folder: string, clock: () => number = Date.now): SafeOpening {
+  bringPutAwayBack(folder);
   const beside = lookBeside(folder);
+  try {
+    return openWith(folder, beside, clock);
+  } finally {
+    beside.known.journal?.close();
+  }
+}
+
+/** Opens the store, given what was found beside it. */
+function openWith(folder: string, beside: Beside, clock: () => number): SafeOpening {
   const gone = beside.expected ? missingOrEmpty(join(folder, STORE_FILE)) : null;
   if (gone) return rebuilt(folder, gone, { beside, clock });
   const check = isChecked(join(folder, STORE_FILE));

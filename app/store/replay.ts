@@ -30,11 +30,13 @@ export function replay(db: Database.Database, changes: readonly RowChange[]): vo
       const table = tables.get(change.table);
       if (!table) continue;
       db.prepare(`DELETE FROM "${table.name}" WHERE ${whereKey(table)}`).run(...keyValues(change.key));
-      if (change.row === null) continue;
-      const columns = table.columns.filter((column) => column in change.row!);
+      // Read anew at each asking: once is enough.
+      const { row } = change;
+      if (row === null) continue;
+      const columns = table.columns.filter((column) => column in row);
       const names = columns.map((column) => `"${column}"`).join(', ');
       db.prepare(`INSERT INTO "${table.name}" (${names}) VALUES (${columns.map(() => '?').join(', ')})`).run(
-        ...columns.map((column) => change.row![column]),
+        ...columns.map((column) => row[column]),
       );
     }
     db.exec('DELETE FROM erasing');

@@ -33,7 +33,9 @@ export function* oddRows(db: Database.Database): Generator<OddRow | null> {
 
 /** All odd rows at once. */
 export function listOddRows(db: Database.Database): OddRow[] {
-  return [...oddRows(db)].filter((row) => row !== null);
+  const odd: OddRow[] = [];
+  for (const row of oddRows(db)) if (row) odd.push(row);
+  return odd;
 }
 
 /** Writes every row's checksum anew: after the tables themselves have changed, or rows were changed without the guard. */
@@ -41,7 +43,9 @@ export function renewSums(db: Database.Database): void {
   db.exec('DELETE FROM row_sums');
   const add = db.prepare('INSERT INTO row_sums (table_name, row_key, sum) VALUES (?, ?, ?)');
   for (const table of guardedTables(db)) {
-    const sums = [...rowsOf(db, table)].map(([key, ...values]) => [key as string, rowSum(values)] as const);
+    // Nothing is written while rows are read; only the sums are in memory together.
+    const sums = new Map<string, number>();
+    for (const [key, ...values] of rowsOf(db, table)) sums.set(key as string, rowSum(values));
     for (const [key, sum] of sums) add.run(table.name, key, sum);
   }
 }

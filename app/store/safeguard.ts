@@ -1,13 +1,13 @@
 import type Database from 'better-sqlite3';
 import {
-  gapLine,
   type JournalEnd,
-  journalLines,
   openJournalEnd,
   putJournalAway,
+  type ReadJournal,
   readJournal,
   writeJournal,
 } from './journal-file.ts';
+import { gapLine, journalLines } from './journal-lines.ts';
 import { guardedTables, guardRows, keyValues, type RowChange, type RowValue, whereKey } from './row-guard.ts';
 import { renewSums } from './row-sums.ts';
 import { type SeenFiles, sameFiles, samePlaces, seenFiles } from './seen-files.ts';
@@ -44,18 +44,7 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
   const { db, folder, file } = store;
   if (upgraded) db.transaction(() => renewSums(db))();
   const position = db.prepare<[], Position>('SELECT line, n FROM journal_position');
-  const journal = readJournal(folder);
-  const known = journal !== null && journal !== 'headless' ? journal : null;
-  const { line, n } = position.get()!;
-  let needsBackup = false;
-  if (!known || known.line !== line || upgraded || (known.changes.at(-1)?.n ?? known.from) < n) {
-    // Nothing is known of how this state came about: a backup of it must become the ground to build on.
-    if (known && known.line !== line) putJournalAway(folder);
-    writeJournal(folder, { line, from: n }, []);
-    needsBackup = n > 0;
-  } else if (known.damagedLines > 0 || known.torn) {
-    writeJournal(folder, { line, from: known.from }, known.changes);
-  }
+  let needsBackup = settleJournal(folder, position.get()!, upgraded);
   let end: JournalEnd | null = null;
   let pending: RowChange[] = [];
   let pendingBytes = 0;
@@ -109,13 +98,13 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
     rewrite(from, { backedUpAt, isNeeded = () => true } = {}) {
       end?.close();
       end = null;
-      const read = readJournal(folder);
+      const read = soundJournal(folder);
       const now = position.get()!;
-      const old = read !== null && read !== 'headless' && read.line === now.line ? read : null;
+      const old = read?.line === now.line ? read : null;
       const least = Math.max(from, old?.from ?? now.n);
       const kept = (old?.changes ?? []).filter((change) => change.n > least);
-      const changes = refreshed(db, kept).filter((change) => change.row !== null || isNeeded(change));
-      writeJournal(folder, { line: now.line, from: least }, changes);
+      read?.close();
+      writeJournal(folder, { line: now.line, from: least }, refreshed(db, kept, isNeeded));
       const settled = backedUpAt !== undefined && backedUpAt >= least;
       if (settled) needsBackup = false;
       return settled;
@@ -140,23 +129,52 @@ export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgrade
   };
 }
 
+function soundJournal(folder: string): ReadJournal | null {
+  const journal = readJournal(folder);
+  return journal === 'headless' ? null : journal;
+}
+
+/** Makes the journal in the folder one that goes with a store at this position; gives whether that needs a backup. */
+function settleJournal(folder: string, { line, n }: Position, upgraded: boolean): boolean {
+  const known = soundJournal(folder);
+  try {
+    if (!known || known.line !== line || upgraded || (known.changes.at(-1)?.n ?? known.from) < n) {
+      // Nothing is known of how this state came about: a backup of it must become the ground to build on.
+      if (known && known.line !== line) putJournalAway(folder);
+      writeJournal(folder, { line, from: n }, []);
+      return n > 0;
+    }
+    if (known.damagedLines > 0 || known.torn) writeJournal(folder, { line, from: known.from }, known.changes);
+    return false;
+  } finally {
+    known?.close();
+  }
+}
+
 /**
- * The same rows as they are now, each once: what was kept in between is dropped, and of somebody who has been erased
- * nothing stays.
+ * The same rows as they are now, each once, one at a time: what was kept in between is dropped, and of somebody who has been
+ * erased nothing stays.
  */
-function refreshed(db: Database.Database, changes: readonly RowChange[]): RowChange[] {
-  const tables = new Map(guardedTables(db).map((table) => [table.name, table]));
+function* refreshed(
+  db: Database.Database,
+  changes: readonly RowChange[],
+  isNeeded: (removed: RowChange) => boolean,
+): Generator<RowChange> {
+  const tables = new Map(
+    guardedTables(db).map((table) => {
+      const row = db.prepare<RowValue[], Record<string, RowValue>>(
+        `SELECT * FROM "${table.name}" WHERE ${whereKey(table)}`,
+      );
+      return [table.name, row];
+    }),
+  );
   const last = new Map(changes.map((change) => [`${change.table} ${change.key}`, change]));
-  return [...last.values()]
-    .sort((a, b) => a.n - b.n)
-    .flatMap((change) => {
-      const table = tables.get(change.table);
-      if (!table) return [];
-      const row = db
-        .prepare<RowValue[], Record<string, never>>(`SELECT * FROM "${table.name}" WHERE ${whereKey(table)}`)
-        .get(...keyValues(change.key));
-      return [{ ...change, row: row ?? null }];
-    });
+  for (const { n, table, key } of [...last.values()].sort((a, b) => a.n - b.n)) {
+    const found = tables.get(table);
+    if (!found) continue;
+    const change = { n, table, key, row: found.get(...keyValues(key)) ?? null };
+    if (change.row !== null || isNeeded(change)) yield change;
+  }
 }
 
 function sizeOf({ row }: RowChange): number {

@@ -1,11 +1,14 @@
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, rmSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
 import { openProgram } from '../../../app/services/open-program.ts';
+import { STORE_FILE } from '../../../app/store/open-store.ts';
 
 /**
- * Exports the store in one folder, imports what came out into the store of another, and says how large the file was, how many
- * photographs arrived and how much memory the process had at most, bytes.
+ * Loses the store's file in one folder, so that everything comes back from the journal; takes a backup, exports the store,
+ * imports what came out into the store of another folder, and opens that again. Says how large the file was, how many photographs came
+ * back and arrived, and how much memory the process had at most, bytes.
  */
 const [root, fromFolder, intoFolder] = process.argv.slice(2) as [string, string, string];
 
@@ -21,7 +24,14 @@ function opened(folder: string) {
   return { ...program, shell, call };
 }
 
+function photosIn({ program }: ReturnType<typeof opened>): unknown {
+  return program.store.db.prepare('SELECT count(*) FROM boat_photos').pluck().get();
+}
+
+for (const ending of ['', '-wal', '-shm']) rmSync(join(fromFolder, STORE_FILE + ending), { force: true });
 const from = opened(fromFolder);
+const back = photosIn(from);
+await from.call('backups.take', {});
 const { href } = await from.call('bundle.export', {});
 const file = from.shell.fetch(href.split('/').at(-1)!)!;
 if (!('path' in file)) throw new Error('the bundle is in memory');
@@ -31,7 +41,9 @@ from.close();
 const into = opened(intoFolder);
 const { handle } = await into.call('bundle.preview', { upload: into.shell.accept(file.path) });
 await into.call('bundle.import', { handle });
-const photos = into.program.store.db.prepare('SELECT count(*) FROM boat_photos').pluck().get();
 into.close();
+const again = opened(intoFolder);
+const photos = photosIn(again);
+again.close();
 const bytes = process.resourceUsage().maxRSS * 1024;
-console.log(JSON.stringify({ bytes, size, photos, leftBehind: existsSync(file.path) }));
+console.log(JSON.stringify({ bytes, size, back, photos, leftBehind: existsSync(file.path) }));

@@ -1,4 +1,4 @@
-import { copyFileSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rebuildingSentence } from '../../../app/services/finding-sentences.ts';
@@ -8,10 +8,11 @@ import { createFit, saveDraft } from '../../../app/store/fits.ts';
 import { journalPath, readJournal } from '../../../app/store/journal-file.ts';
 import { openSafely } from '../../../app/store/open-safely.ts';
 import { closeStore, STORE_FILE } from '../../../app/store/open-store.ts';
-import { athletes } from '../../../app/store/roster.ts';
+import { addPhoto, openPhoto } from '../../../app/store/photos.ts';
+import { athletes, boats } from '../../../app/store/roster.ts';
 import { cases } from '../../cases.ts';
 import { DAMAGES, damageAndLook } from '../../soak/damages.ts';
-import { inventedAthlete, inventedFit } from '../invented.ts';
+import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 import { throughLoopback } from '../shells/through-loopback.ts';
 import { value } from '../shells/way-in.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';
@@ -122,6 +123,7 @@ describe('the journal', () => {
     const read = readJournal(folder);
     if (read === null || read === 'headless') throw new Error('no journal');
     expect(read).toMatchObject({ damagedLines: 0, from: 0, torn: false });
+    read.close();
     writeFileSync(journalPath(folder), `${text.replace('"kept"', '"kepz"')}half a li`);
     expect(readJournal(folder)).toMatchObject({ torn: true });
   });
@@ -137,6 +139,27 @@ describe('the journal', () => {
     if (read === null || read === 'headless') throw new Error('no journal');
     expect(read.from).toBeGreaterThan(0);
     expect(read.changes.filter(({ table }) => table === 'drafts')).toHaveLength(1);
+    read.close();
+  });
+
+  it('brings a picture back byte by byte, also after a start that was cut short while the store was put together', () => {
+    const folder = temporaryFolder();
+    const store = temporaryStore(folder);
+    const boatId = boats.save(store, inventedBoat('Photographed')).id;
+    const bytes = Buffer.from(Array.from({ length: 300_000 }, (_, i) => (i * i) % 251));
+    bytes.set([0xff, 0xd8, 0xff, 0xe0]);
+    const photo = addPhoto(store, { boatId, caption: 'with a "quote", a\nbreak', bytes });
+    if (typeof photo === 'string') throw new Error(photo);
+    closeStore(store);
+    for (const ending of ['', '-wal', '-shm']) rmSync(join(folder, STORE_FILE + ending), { force: true });
+    // Cut short: an empty store has been begun, with a journal of its own.
+    renameSync(journalPath(folder), `${journalPath(folder)}.other`);
+    closeStore(temporaryStore(folder));
+    const opened = openSafely(folder);
+    if (opened.kind === 'refused') throw new Error(opened.refusal.code);
+    expect(openPhoto(opened.store, photo.id)?.bytes.equals(bytes)).toBe(true);
+    expect(readdirSync(folder).filter((name) => name.startsWith('journal'))).toEqual(['journal']);
+    closeStore(opened.store);
   });
 });
 
