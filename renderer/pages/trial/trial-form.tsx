@@ -57,7 +57,7 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
       className="entries trial-form"
       buttons={<TrialButtons fitId={opened.id} record={record} />}
     >
-      <TrialSubject opened={opened} fit={fit} form={form} />
+      <TrialSubject opened={opened} fit={fit} revision={tried?.revision ?? null} form={form} />
       {cautious(values) && <TrialCaution />}
       <div className="trial-columns">
         <section>

@@ -1,16 +1,18 @@
-import type { OpenedFit } from '../../../app/contract/records.ts';
+import type { OpenedFit, RevisionSummary } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { say } from '../../language/messages.ts';
-import { revisionNumber } from '../../language/revision-number.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { TRIED_NOW } from './keep-trial.ts';
 import type { TrialSectionProps } from './trial-values.ts';
+import { triedOptions } from './tried-options.ts';
 
 interface SubjectProps extends TrialSectionProps {
   readonly opened: OpenedFit;
   /** The setting that was tried. */
   readonly fit: Fit;
+  /** The revision that was tried, once it is fetched. */
+  readonly revision: RevisionSummary | null;
 }
 
 const waters = () =>
@@ -54,23 +56,14 @@ export function TrialSubject(props: SubjectProps) {
 }
 
 /** Which revision was tried; or the setting as it stands, where that is none yet. */
-function TriedField({ opened: { draftSavedAt, revisions }, form }: SubjectProps) {
+function TriedField({ opened, revision, form }: SubjectProps) {
   const { tried } = form.values;
-  const now = draftSavedAt !== null || revisions.length === 0 || tried === TRIED_NOW;
-  const listed = tried === TRIED_NOW || revisions.some(({ id }) => id === tried);
   return (
     <Field
       as="select"
       {...form.at('tried')}
       label={say('trial.tried')}
-      options={[
-        ...(now ? [{ value: TRIED_NOW, name: say('trial.tried.now') }] : []),
-        ...(listed ? [] : [{ value: tried, name: say('trial.tried.kept') }]),
-        ...revisions.map(({ id, number, name }) => ({
-          value: id,
-          name: say('trial.tried.revision', { number: revisionNumber({ id, number }), name }),
-        })),
-      ]}
+      options={triedOptions(opened, tried, revision)}
       hint={tried === TRIED_NOW ? say('trial.tried.now.hint') : undefined}
     />
   );
