@@ -117,8 +117,8 @@ function noteTwice({
 
 /** Somebody new needs a name, a side, stature and mass. */
 function needAll(values: Values): void {
-  for (const of of ['name', 'side', 'stature', 'mass'] as const) {
-    if (values.get(of) === null) values.blame(of, { code: 'needed' });
+  for (const field of ['name', 'side', 'stature', 'mass'] as const) {
+    if (values.get(field) === null) values.blame(field, { code: 'needed' });
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Manifold, ManifoldToplevel, Vec3 } from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { recessOutline } from '../../core/setout/knee-recess.ts';
-import { LONG } from '../cases.ts';
+import { cases, LONG } from '../cases.ts';
 import { inventedSetOut, ON_A_WEDGE } from '../core/setout/invented-set-out.ts';
 import { areaOf, boxOf } from '../core/setout/read-shapes.ts';
 import { solidGeometry } from './hydro-solid.ts';
@@ -14,7 +14,7 @@ import { solidGeometry } from './hydro-solid.ts';
 
 /** Points round an ellipse and slices along the shin: chords lie up to r (π/POINTS)²/2, 0.02 mm, inside their curve. */
 const POINTS = 128;
-const SLICES = 40;
+const SLICES = cases(16, 40);
 /** Areas agree to this share (5 mm over the bottom those 0.02 mm are 0.4 % of it), extents to this many millimetres. */
 const AREA_SHARE = 5e-3;
 const EXTENT_MM = 0.3;

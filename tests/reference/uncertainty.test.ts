@@ -9,7 +9,7 @@ import { sampledSpreads } from './doubt-samples.ts';
 import { boatOf, crewFit, randomAthletes } from './proposal-random.ts';
 
 const SEED = 20_261_125;
-const SAMPLES = cases(400, 10_000);
+const SAMPLES = cases(200, 10_000);
 
 /** Sampling alone leaves a spread uncertain by 1/√(2n): three times that is allowed beside the tenth. */
 const ALLOWED = 0.1 + 3 / Math.sqrt(2 * SAMPLES);

@@ -142,8 +142,8 @@ describe('the first settings of four bodies from 163 to 182 cm', () => {
   });
 
   it('differ in place and height, and stand at no edge of the bands', () => {
-    for (const of of ['aftM', 'heightM'] as const)
-      expect(new Set(pads.map((pad) => pad[of])).size, of).toBeGreaterThanOrEqual(3);
+    for (const axis of ['aftM', 'heightM'] as const)
+      expect(new Set(pads.map((pad) => pad[axis])).size, axis).toBeGreaterThanOrEqual(3);
     for (const { aftM, outM, heightM } of pads) {
       expect(Math.min(aftM - 0.15, 0.2 - aftM)).toBeGreaterThan(0.004);
       expect(Math.min(outM - 0.02, 0.05 - outM)).toBeGreaterThan(0.003);

@@ -84,11 +84,11 @@ describe('check dimensions', () => {
   });
 
   it('hold both diagonals of the pad block, equal within rounding, as a right angle asks', () => {
-    const of = (from: MarkName, to: MarkName) =>
+    const length = (from: MarkName, to: MarkName) =>
       out.checks.find((check) => check.from === from && check.to === to)!.lengthMm;
-    expect(Math.abs(of('P1', 'P3') - Math.hypot(260, 160))).toBeLessThan(1.5);
-    expect(Math.abs(of('P1', 'P3') - of('P2', 'P4'))).toBeLessThanOrEqual(1);
-    expect(Math.abs(of('R1', 'R2') - 140)).toBeLessThanOrEqual(1);
+    expect(Math.abs(length('P1', 'P3') - Math.hypot(260, 160))).toBeLessThan(1.5);
+    expect(Math.abs(length('P1', 'P3') - length('P2', 'P4'))).toBeLessThanOrEqual(1);
+    expect(Math.abs(length('R1', 'R2') - 140)).toBeLessThanOrEqual(1);
   });
 
   it('tie every mark but M to at least three others', () => {
@@ -115,9 +115,9 @@ describe('check dimensions', () => {
   };
 
   it.each(Object.entries(FELT_MM))('feel a mark %s that is %i mm off in any direction', (name, off) => {
-    for (const of of [out, mirrored]) {
+    for (const side of [out, mirrored]) {
       for (let turn = 0; turn < 360; turn += 10) {
-        const moved = of.marks.map((mark) =>
+        const moved = side.marks.map((mark) =>
           mark.name === name
             ? {
                 ...mark,
@@ -127,7 +127,7 @@ describe('check dimensions', () => {
             : mark,
         );
         const felt = checksOf(moved).some(
-          ({ lengthMm, toleranceMm }, k) => Math.abs(lengthMm - of.checks[k]!.lengthMm) > toleranceMm,
+          ({ lengthMm, toleranceMm }, k) => Math.abs(lengthMm - side.checks[k]!.lengthMm) > toleranceMm,
         );
         expect(felt, `${name} at ${turn}°`).toBe(true);
       }
