@@ -2,7 +2,14 @@ import { type Minimum, minimise } from '../posture/minimise.ts';
 import { NEUTRAL } from '../posture/neutral-posture.ts';
 import { STANCE_UNKNOWNS } from '../posture/stance.ts';
 import { byDifferences, covarianceAt, slopesAt } from './differences.ts';
-import { type PlacedMark, type PostureProblem, type ReadyProblem, readyProblem } from './posture-problem.ts';
+import { addedVariance, type DoubtedMark } from './hidden-bad-marks.ts';
+import {
+  type Place,
+  type PlacedMark,
+  type PostureProblem,
+  type ReadyProblem,
+  readyProblem,
+} from './posture-problem.ts';
 import { pitchTaken } from './seen-moment.ts';
 import { farthestMarks, worstMarks } from './worst-mark.ts';
 
@@ -16,14 +23,6 @@ const BAD_SHARE = 4;
 const FARTHEST = 12;
 /** A step under this ends the search, radians and standard deviations: a hundredth of a degree is far below any doubt. */
 const LEAST_STEP = 1e-4;
-
-/** A problem and a place of its unknowns. */
-export interface Place {
-  /** The problem. */
-  readonly ready: ReadyProblem;
-  /** Its unknowns, in the problem's own order. */
-  readonly x: Float64Array;
-}
 
 /** A place that was found, and what it costs. */
 interface Found extends Place {
@@ -107,9 +106,9 @@ function leastFrom({ residualsAt, terms }: ReadyProblem, start: Float64Array): M
   });
 }
 
-/** Standard deviations of `count` values that follow from the unknowns, to first order. */
+/** Standard deviations of `count` values that follow from the unknowns, to first order; `doubted` are marks that may be bad. */
 export function spreadsOf(
-  { ready, x }: Place,
+  { ready, x, doubted = [] }: Place & { readonly doubted?: readonly DoubtedMark[] },
   count: number,
   valuesAt: (x: Float64Array, into: Float64Array) => void,
 ): number[] {
@@ -117,7 +116,7 @@ export function spreadsOf(
   const slopes = slopesAt(valuesAt, x, { terms: count });
   const n = x.length;
   return Array.from({ length: count }, (_, v) => {
-    let variance = 0;
+    let variance = addedVariance(doubted, (i) => slopes[i * count + v]!);
     for (let i = 0; i < n; i++)
       for (let j = 0; j < n; j++)
         variance += slopes[i * count + v]! * covariance[i * n + j]! * slopes[j * count + v]!;

@@ -13,8 +13,10 @@ import {
 import type { Radians } from '../units/angle.ts';
 import { type Contradiction, contradictionsOf } from './body-contradictions.ts';
 import { type Camera, depthOf, type Pixel, projectPoint } from './camera.ts';
-import { findPosture, type Place, spreadsOf } from './find-posture.ts';
+import { findPosture, spreadsOf } from './find-posture.ts';
+import { doubtedMarks } from './hidden-bad-marks.ts';
 import {
+  type Place,
   type PlacedMark,
   type PostureProblem,
   type PostureView,
@@ -167,7 +169,7 @@ function described(
   const seen = ready.figureOf(x);
   const count = STANCE_ANGLES.length + 2;
   const read = (at: Float64Array, into: Float64Array) => writeRead(ready.figureOf(at), into);
-  const sds = spreadsOf(found, count, read);
+  const sds = spreadsOf({ ...found, doubted: doubtedMarks(found) }, count, read);
   const bare = readyProblem({ ...ready.problem, marks: [] }, null);
   const before = spreadsOf({ ready: bare, x }, count, read);
   const sd = Object.fromEntries(STANCE_ANGLES.map((name, i) => [name, sds[i]!])) as Record<

@@ -91,6 +91,14 @@ export interface ReadyProblem {
   readonly residualsAt: (x: Float64Array, into: Float64Array) => void;
 }
 
+/** A problem and a place of its unknowns. */
+export interface Place {
+  /** The problem. */
+  readonly ready: ReadyProblem;
+  /** Its unknowns, in the problem's own order. */
+  readonly x: Float64Array;
+}
+
 /**
  * Makes a problem ready. Its unknowns are the stance's five angles (radians), then in standard deviations: the body's lengths along
  * the roots of their covariance, the hold of arms and shoulders, and each camera along the roots of its own.

@@ -149,6 +149,42 @@ describe('a photograph, in a real browser', () => {
     await soon(async () => (await studies())[0]!.study!.boat.stern).toBeUndefined();
   });
 
+  it('is marked by a finger, the place under it magnified at the other side', async () => {
+    const touched = await program.openBrowser({ hasTouch: true, viewport: { width: 800, height: 1200 } });
+    await goTo(touched, `#/fits/${fitId}/photograph`);
+    await touched.getByRole('button', { name: 'Stern, at the deck', exact: true }).tap();
+    const stage = touched.getByRole('application');
+    await stage.scrollIntoViewIfNeeded();
+    const fingers = await touched.context().newCDPSession(touched);
+    const box = (await stage.boundingBox())!;
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', ...shares: number[]) => {
+      const points = shares.map((share) => ({ x: box.x + share * box.width, y: box.y + 0.5 * box.height }));
+      return fingers.send('Input.dispatchTouchEvent', { type, touchPoints: points });
+    };
+    const magnifier = touched.locator('.photograph-magnifier');
+    await touch('touchStart', 0.2);
+    for (let share = 0.22; share < 0.3; share += 0.02) await touch('touchMove', share);
+    await touch('touchMove', 0.3);
+    await expect.poll(() => magnifier.getAttribute('class')).toContain('on-right');
+    const [left, , size] = (await magnifier.getAttribute('viewBox'))!.split(' ').map(Number);
+    const { width, height } = (await studies())[0]!.study!.image;
+    expect((left! + size! / 2) / width).toBeCloseTo(0.3, 2);
+    await touch('touchEnd');
+    const set = { u: expect.closeTo(0.3 * width, -1), v: expect.closeTo(0.5 * height, -1) };
+    await soon(async () => (await studies())[0]!.study!.boat.stern).toEqual(set);
+    // A finger on a mark takes that one; it moves, and nothing else does.
+    await touched.getByRole('button', { name: 'Bow, at the deck', exact: true }).tap();
+    await touch('touchStart', 0.3);
+    await touch('touchMove', 0.5);
+    await touch('touchMove', 0.7);
+    await expect.poll(() => magnifier.getAttribute('class')).toContain('on-left');
+    const bow = (await studies())[0]!.study!.boat.bow;
+    await touch('touchEnd');
+    await soon(async () => (await studies())[0]!.study!.boat.stern!.u / width).toBeCloseTo(0.7, 2);
+    expect((await studies())[0]!.study!.boat.bow).toEqual(bow);
+    await touched.context().close();
+  });
+
   it('shows plan and seen over the picture, and takes the difference into the fit', async () => {
     const [photo] = await studies();
     const { image, ...study } = photo!.study!;

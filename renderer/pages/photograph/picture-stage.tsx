@@ -131,6 +131,7 @@ function useMarkingHand(props: StageProps) {
       if (held) onMark(held, place(event), true);
       setHeld(null);
     },
+    onPointerCancel: () => setHeld(null),
     onPointerLeave: () => setPointer(null),
   };
 }

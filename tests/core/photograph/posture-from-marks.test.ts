@@ -4,10 +4,18 @@ import { seatFrame } from '../../../core/evaluation/seat-state.ts';
 import { axesOf, type Camera, projectPoint } from '../../../core/photograph/camera.ts';
 import { type PostureResult, postureFromMarks } from '../../../core/photograph/posture-from-marks.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
-import { STANCE_UNKNOWNS, type Stance } from '../../../core/posture/stance.ts';
+import { type FigurePoint, STANCE_UNKNOWNS, type Stance } from '../../../core/posture/stance.ts';
 import { cases } from '../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
-import { drawnStance, IMAGE, JOINTS, type Marks, markedJoints, seeded } from './synthetic-picture.ts';
+import {
+  drawnStance,
+  IMAGE,
+  JOINTS,
+  type Marks,
+  markedJoints,
+  seeded,
+  UNCHECKED,
+} from './synthetic-picture.ts';
 
 const camera: Camera = {
   ...axesOf({ azimuth: Math.PI / 2, pitch: -0.05, roll: 0 }),
@@ -180,6 +188,16 @@ describe('a posture from marks', () => {
     const loose = measured(postureFromMarks({ ...input, camera: { ...camera, covariance }, marks }));
     expect(felt.sd.trunkPitch).toBeGreaterThan(1.2 * exact.sd.trunkPitch);
     expect(loose.sd.trunkPitch).toBeGreaterThan(1.2 * exact.sd.trunkPitch);
+  });
+
+  it('is in much more doubt where one shoulder mark alone shows the trunk: nothing else would tell that it is bad', () => {
+    const marks = marksOf(drawnStance(fit, 'ready', seeded(11)));
+    const sdOf = (joints: readonly FigurePoint[]) => {
+      const only = Object.fromEntries(joints.map((joint) => [joint, marks[joint]]));
+      return measured(postureFromMarks({ ...input, marks: only })).sd.trunkPitch;
+    };
+    const checked = sdOf([...UNCHECKED, 'lowerShoulder', 'topShoulder', 'headTop']);
+    expect(sdOf(UNCHECKED)).toBeGreaterThan(2.5 * checked);
   });
 
   it('says why there is none', () => {

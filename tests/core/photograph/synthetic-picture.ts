@@ -71,6 +71,15 @@ export const JOINTS: readonly FigurePoint[] = [
   'topElbow',
 ];
 
+/** One mark for each joint of the legs, and one alone for the trunk: nothing else tells whether the shoulder's is bad. */
+export const UNCHECKED: readonly FigurePoint[] = [
+  'kneelingKnee',
+  'kneelingHip',
+  'kneelingAnkle',
+  'frontKnee',
+  'midShoulder',
+];
+
 /** A camera about `aroundDeg` from straight abeam (port or starboard) or, with `rear`, from straight astern. */
 export function randomCamera(
   random: Seeded,
