@@ -77,11 +77,14 @@ function thighFlesh({ thigh, kneecap }: Leg, limb: Limb): Flesh[] {
   ];
 }
 
-/** The thigh of the leg knelt on, grown together with the seat at `hip`. */
-export function kneelingThigh(posed: Posed, hip: Oval): Flesh[] {
+/** The thigh of the leg knelt on, grown together with the seat at `hip`; the buttock over it goes over into it. */
+export function kneelingThigh(posed: Posed, hip: Oval, buttock: readonly Oval[]): Flesh[] {
   const leg = legOf(posed, 'kneeling');
   const grown = leg.thigh[Math.round((leg.thigh.length - 1) * GROWN)]!;
-  return [...thighFlesh(leg, 'kneelingLeg'), { cover: 'shorts', chains: [[hip, grown]] }];
+  return [
+    ...thighFlesh(leg, 'kneelingLeg'),
+    { cover: 'shorts', chains: [[hip, grown]], hulls: [[...buttock, grown]] },
+  ];
 }
 
 /** The front thigh. */

@@ -108,7 +108,7 @@ export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
       ],
       girth: SEAT * stature,
       flesh: [
-        ...kneelingThigh(posed, hipOval(posed, trunk)),
+        ...kneelingThigh(posed, hipOval(posed, trunk), buttock(posed, trunk)),
         { cover: 'shorts', chains: [ovals.slice(0, belt + 1)] },
       ],
     },
@@ -123,6 +123,15 @@ function hipOval({ points, body }: Posed, { front, across, up }: Trunk): Oval {
     at,
     axes: [scale(across, 0.034 * stature), scale(front, 0.058 * stature), scale(up, 0.02 * stature)],
   };
+}
+
+/** The lower seat's half over the thigh knelt on: its lowest section and the next that the form gives, kept within the seat. */
+function buttock({ points, between }: Posed, { ovals }: Trunk): Oval[] {
+  const aside = scale(subtract(points.kneelingHip, points.midHip), 0.5);
+  return [ovals[0]!, ovals[1 + between]!].map(({ at, axes: [across, front, up] }) => ({
+    at: add(at, aside),
+    axes: [scale(across, 0.5), scale(front, 0.93), up],
+  }));
 }
 
 /** The collar: an oval round the neck, higher at the nape than at the throat. */
