@@ -88,7 +88,10 @@ async function makeGroups({ owner }: Club): Promise<void> {
     );
 }
 
-/** So many coaches, each of one group, edit and call, a few at a time; then all call again and fetch what the others of the group did. */
+/**
+ * So many coaches, each of one group, edit and call, one after the other; then all call again and fetch what the others of the group
+ * did. At last all edit and call, a few at the same time, from this one machine: how many calls the server carries.
+ */
 async function withCoaches(club: Club, coaches: number): Promise<Fact[]> {
   const laptops: { store: Store; address: LibraryAddress }[] = [];
   const joined: number[] = [];
@@ -101,6 +104,10 @@ async function withCoaches(club: Club, coaches: number): Promise<Fact[]> {
   for (const { store } of laptops) workADay(store, DAY_EACH);
   const sent = await timeOfCalls(laptops);
   const fetched = await timeOfCalls(laptops);
+  for (const { store } of laptops) workADay(store, DAY_EACH);
+  const began = performance.now();
+  await timeOfCalls(laptops, AT_ONCE);
+  const apart = (performance.now() - began) / 1000 / coaches;
   for (const { store } of laptops) {
     closeStore(store);
     rmSync(store.folder, { recursive: true });
@@ -109,6 +116,7 @@ async function withCoaches(club: Club, coaches: number): Promise<Fact[]> {
     fact(`${coaches} coaches: first call of one with a group, middle one`, middle(joined), 's'),
     fact(`${coaches} coaches: a call that sends, middle one`, sent, 's'),
     fact(`${coaches} coaches: the call after it, middle one`, fetched, 's'),
+    fact(`${coaches} coaches: all send at the same time, ${AT_ONCE} at most; time for each`, apart, 's'),
   ];
 }
 
@@ -116,12 +124,15 @@ function middle(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 }
 
-/** Every laptop calls once, some at the same time; gives how long the middle call took, seconds. */
-async function timeOfCalls(laptops: readonly { store: Store; address: LibraryAddress }[]): Promise<number> {
+/** Every laptop calls once, so many at the same time; gives how long the middle call took, seconds. */
+async function timeOfCalls(
+  laptops: readonly { store: Store; address: LibraryAddress }[],
+  atOnce = 1,
+): Promise<number> {
   const took: number[] = [];
-  for (let at = 0; at < laptops.length; at += AT_ONCE)
+  for (let at = 0; at < laptops.length; at += atOnce)
     await Promise.all(
-      laptops.slice(at, at + AT_ONCE).map(async ({ store, address }) => {
+      laptops.slice(at, at + atOnce).map(async ({ store, address }) => {
         const began = performance.now();
         await callOnce(store, address);
         took.push((performance.now() - began) / 1000);
@@ -130,12 +141,16 @@ async function timeOfCalls(laptops: readonly { store: Store; address: LibraryAdd
   return middle(took);
 }
 
+/** Edits so far: no two write the same. */
+let edits = 0;
+
 function workADay(store: Store, { edited, revised }: typeof DAY): void {
   const ids = store.db.prepare('SELECT id FROM fits ORDER BY id LIMIT ?').pluck().all(edited) as string[];
   for (const [i, id] of ids.entries()) {
     const open = openFit(store, id);
     if (typeof open === 'string') throw new Error(open);
-    const fit = { ...open.fit, notes: `edited in ${store.folder}` };
+    edits += 1;
+    const fit = { ...open.fit, notes: `edit ${edits} in ${store.folder}` };
     saveDraft(store, { id, fit });
     if (i < revised) saveRevision(store, { fitId: id, fit, name: `day ${i}`, reason: 'because' });
   }

@@ -76,3 +76,30 @@ describe('an older library', () => {
     expect(kept).toEqual({ records: 1, name: 'Older' });
   });
 });
+
+describe('what a coach may see', () => {
+  it('is found out once for each question, however many athletes and fields there are', async () => {
+    const { owner } = club;
+    const coach = await club.member('Counted', 'coach', ['Few']);
+    await owner`INSERT INTO kneelwright.records (kind, id, created_at, changed_at, base_seen, base_writes)
+      SELECT 'athlete', gen_random_uuid(), '2026-01-01', '2026-01-01', '{}', '[]' FROM generate_series(1, 50)`;
+    const [one] = await owner<
+      { id: string }[]
+    >`SELECT id FROM kneelwright.records WHERE kind = 'athlete' LIMIT 1`;
+    await owner`INSERT INTO kneelwright.fields (kind, id, path, value)
+      SELECT 'athlete', ${one!.id}, 'field' || i, '1' FROM generate_series(1, 50) AS i`;
+    await owner`ALTER DATABASE postgres SET track_functions = 'all'`;
+    const sql = openLibrary(coach);
+    expect(await sql`SELECT * FROM hidden_fields('athlete', ${one!.id})`).toHaveLength(50);
+    // What a connection counted is there when it has ended.
+    await sql.end();
+    await owner`ALTER DATABASE postgres RESET track_functions`;
+    const calls = async (name: string) => {
+      const [found] = await owner<{ calls: number }[]>`
+        SELECT calls::int FROM pg_stat_user_functions WHERE funcname = ${name}`;
+      return found?.calls ?? 0;
+    };
+    await expect.poll(() => calls('hidden_fields')).toBe(1);
+    expect(await calls('me')).toBeLessThan(15);
+  });
+});
