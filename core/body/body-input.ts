@@ -3,13 +3,17 @@ import type { StatedSex } from './sex.ts';
 
 /** One tape reading, metres; without a standard deviation the usual one of that measure is taken, `TAPE_SD`. */
 export interface TapeValue {
+  /** What was read, metres. */
   readonly value: number;
+  /** Standard deviation of the reading, metres. */
   readonly sd?: number | undefined;
 }
 
 /** What is known of a person: metres, kilograms, years. */
 export interface BodyInput {
+  /** Standing height without shoes, metres. */
   readonly stature: number;
+  /** Body mass, kilograms. */
   readonly mass: number;
   readonly sex: StatedSex;
   readonly tape?: Readonly<Partial<Record<TapeMeasure, TapeValue>>> | undefined;

@@ -51,7 +51,9 @@ export type ValueKind = 'measured' | 'survey' | 'combined' | 'published' | 'esti
 
 /** A value with its standard deviation, same unit (metres or kilograms), and where it comes from. */
 export interface Estimate {
+  /** Metres or kilograms. */
   readonly value: number;
+  /** One standard deviation, in the value's unit. */
   readonly sd: number;
   /** Measured, from the survey, or our own estimate. */
   readonly kind: ValueKind;
@@ -62,7 +64,9 @@ export interface Estimate {
  * endpoint to its second; the endpoints stand in `SEGMENT_ENDPOINTS`.
  */
 export interface SegmentMass {
+  /** Kilograms, of one side where there are two. */
   readonly massKg: number;
+  /** 0 at the first endpoint, 1 at the second. */
   readonly centreFraction: number;
 }
 
@@ -75,7 +79,9 @@ export type BodyNote =
 
 /** The body that the stance is solved for. Lengths in metres, masses in kilograms. */
 export interface BodyEstimate {
+  /** Standing height, metres. */
   readonly stature: number;
+  /** Whole body, kilograms. */
   readonly mass: number;
   /** Standard deviations of the two, metres and kilograms; the stature's is part of the lengths' spread already. */
   readonly statureSd: number;

@@ -1,6 +1,8 @@
 /** Values with a joint normal spread: means and covariance in the same order. */
 export interface Gaussian {
+  /** Expected values, each in its own unit. */
   readonly mean: readonly number[];
+  /** Square and symmetric, row by row; units are products of the values' units. */
   readonly covariance: readonly (readonly number[])[];
 }
 
@@ -8,7 +10,9 @@ export interface Gaussian {
 export interface Reading {
   /** Its place among the values. */
   readonly index: number;
+  /** What was read, in that value's unit. */
   readonly value: number;
+  /** Standard deviation of the reading itself; 0 for a perfect one. */
   readonly sd: number;
 }
 

@@ -13,6 +13,7 @@ const SITTING_SHARE: Readonly<Record<Sex, readonly number[]>> = {
   female: [0.5331, 0.5284, 0.5244, 0.5206, 0.5172, 0.5157, 0.5169, 0.5201, 0.5232, 0.5242, 0.5244],
   male: [0.5334, 0.5282, 0.5229, 0.5181, 0.5143, 0.5107, 0.5079, 0.5085, 0.5109, 0.5125, 0.5141],
 };
+/** Age of the first entry of each list, years. */
 const FIRST_AGE = 7;
 
 /**

@@ -5,7 +5,9 @@ import { combine, type Uncertain, uncertain } from './uncertain.ts';
  * it to another's size), or a share where it says so, with the spread between persons and the doubt of the rule itself.
  */
 export interface Correction {
+  /** Expected distance from the bony point to the joint's centre. */
   readonly mean: number;
+  /** One standard deviation of it, in the same unit. */
   readonly sd: number;
   /** Name of this doubt: the same doubt wherever the correction is used. */
   readonly source: string;

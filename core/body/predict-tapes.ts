@@ -10,6 +10,7 @@ export type TapeTaken = number | { readonly valueM: number; readonly sdM?: numbe
 
 /** Of whom tape measures are foretold: metres, kilograms, whole years. */
 export interface PredictedPerson {
+  /** Standing height, metres. */
   readonly stature: number;
   readonly mass?: number | null | undefined;
   readonly sex?: StatedSex | undefined;
@@ -23,7 +24,9 @@ export interface PredictedPerson {
 
 /** What a perfect tape would read, metres: expectation and standard deviation. */
 export interface PredictedTape {
+  /** Expected reading, metres. */
   readonly value: number;
+  /** One standard deviation between persons of that stature and mass, metres. */
   readonly sd: number;
 }
 

@@ -31,7 +31,9 @@ const FIST_CENTRE = 1;
 
 /** What the segments depend on: metres, kilograms. */
 export interface SegmentInput {
+  /** Standing height, metres. */
   readonly stature: number;
+  /** Whole body, kilograms. */
   readonly mass: number;
   readonly sex: StatedSex;
   /** The figure's lengths, metres. */

@@ -3,7 +3,9 @@ import type { Sex } from './sex.ts';
 
 /** A segment's share of the body's mass in per cent, and its centre in per cent of the way from its first endpoint. */
 export interface SegmentRow {
+  /** Per cent of the whole body, one side's where there are two. */
   readonly massPercent: number;
+  /** Per cent of the way from the first endpoint. */
   readonly centrePercent: number;
 }
 

@@ -23,7 +23,9 @@ export function beyondSurvey(stature: number): { nearest: number; scale: number;
 
 /** One measure by one table: the regression's value and the standard deviation of what it leaves, metres. */
 export interface SurveyLine {
+  /** Expected value at the stature asked for, metres. */
   readonly value: number;
+  /** Standard deviation about the line, metres. */
   readonly sd: number;
   /** Metres per metre of stature. */
   readonly slope: number;

@@ -7,13 +7,18 @@ import { SURVEY_REGRESSIONS } from './survey-regressions.ts';
 /** Body mass index between which the survey's persons lie, kg/m²; beyond it the mass tells no more of the lengths. */
 export const SURVEYED_MASS_INDEX = { low: 15, high: 43 } as const;
 
+/** Millimetres in a metre: the survey's tables are in millimetres. */
 const MM = 1000;
 
 /** One measure of a person of known stature and mass: metres, metres per metre of stature, metres per kilogram. */
 export interface PersonLine {
+  /** Expected value for this stature and mass, metres. */
   readonly value: number;
+  /** Standard deviation between persons of this stature and mass, metres. */
   readonly sd: number;
+  /** Change with stature at the same mass, metres per metre. */
   readonly perMetre: number;
+  /** Change with mass at the same stature, metres per kilogram. */
   readonly perKg: number;
 }
 

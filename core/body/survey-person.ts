@@ -11,9 +11,11 @@ export type SurveyPerson = Readonly<Record<PersonMeasure | 'stature', Uncertain>
 export interface KnownPerson {
   /** Metres. */
   readonly stature: number;
+  /** One standard deviation of the stature, metres. */
   readonly statureSd: number;
   /** Kilograms; null where not known, and then that which goes with the stature is taken, with its spread. */
   readonly mass: number | null;
+  /** One standard deviation of the mass, kilograms. */
   readonly massSd: number;
   /** Factor on all departures from the survey's lines: 1 for an adult. */
   readonly spread: number;

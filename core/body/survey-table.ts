@@ -6,13 +6,21 @@ import type { Sex } from './sex.ts';
  * the slope in kg/mm).
  */
 export interface SurveyRow {
+  /** Mean of all persons of that sex. */
   readonly mean: number;
+  /** Standard deviation between those persons. */
   readonly sd: number;
+  /** 5 in 100 persons are below this. */
   readonly p05: number;
+  /** Median. */
   readonly p50: number;
+  /** 5 in 100 persons are above this. */
   readonly p95: number;
+  /** Change with stature, millimetres per millimetre. */
   readonly slope: number;
+  /** Value of the line at stature 0: only a place on the line, not a person. */
   readonly intercept: number;
+  /** Standard deviation about the line; less than `sd` by what stature explains. */
   readonly residualSd: number;
 }
 

@@ -7,6 +7,7 @@ import { MASS_SD, STATURE_SD, TAPE_SD } from './tape-sd.ts';
 
 /** Whom the reading is of: stature in metres, mass in kilograms, age in whole years, null or left out where not known. */
 export interface TapePerson {
+  /** Standing height, metres. */
   readonly stature: number;
   readonly mass?: number | null | undefined;
   readonly sex: StatedSex;
@@ -15,6 +16,7 @@ export interface TapePerson {
 
 /** Where a tape reading stands among persons of that stature and mass; lengths in metres. */
 export interface TapePlace {
+  /** What the tape reads on the average of such persons. */
   readonly expected: number;
   /** Spread of readings: of persons, of the stature and of the tape. */
   readonly sd: number;
@@ -22,6 +24,7 @@ export interface TapePlace {
   readonly percentile: number;
   /** The 1st and 99th percentile: a reading outside is more likely a slip than a person. */
   readonly low: number;
+  /** As `low`, at the other end. */
   readonly high: number;
   readonly usual: boolean;
 }

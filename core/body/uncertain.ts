@@ -4,6 +4,7 @@
  * construction and can never fail to be positive semidefinite.
  */
 export interface Uncertain {
+  /** Expected value, in the quantity's unit. */
   readonly mean: number;
   readonly sources: Readonly<Record<string, number>>;
 }

@@ -11,6 +11,7 @@ export interface SeatingOrder {
   readonly order: readonly number[];
   /** Bow over stern and combined centre of mass from the centreline, metres, ready; null when it does not float. */
   readonly trim: number | null;
+  /** Positive to port. */
   readonly offCentre: number | null;
   /** How much deeper than in the present order the boat lies amidships, metres. */
   readonly sinkage: number | null;

@@ -4,7 +4,9 @@ import { GRAVITY } from '../units/gravity.ts';
 
 /** What one paddler with paddle brings to the boat's trim and balance, ready stance. */
 export interface Contribution {
+  /** Index of the seat, bow first. */
   readonly seat: number;
+  /** Paddler and paddle together. */
   readonly massKg: number;
   /** Moment about the centre of flotation, N·m: positive lifts the bow (weight aft of it). */
   readonly trimMoment: number;

@@ -3,7 +3,9 @@ import type { Seat } from '../document/seat-schema.ts';
 
 /** A seat's whole setting moved together, metres: aft of where it was, and toward its kneeling side. */
 export interface SeatShift {
+  /** Negative moves it forward. */
   readonly aft: number;
+  /** Negative moves it to the paddling side. */
   readonly out: number;
 }
 

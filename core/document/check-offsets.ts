@@ -2,13 +2,16 @@ import type { Message } from './message.ts';
 
 /** One station of a table of offsets: its place and its half-section, keel to sheer, metres. */
 interface Station {
+  /** Place along the boat, forward of amidships. */
   readonly x: number;
   readonly section: readonly (readonly [y: number, z: number])[];
 }
 
 /** Something wrong with a table of offsets. `station` and `row` count from 0, as given; null when it is the whole. */
 export interface OffsetsProblem extends Message {
+  /** Index of the station. */
   readonly station: number | null;
+  /** Index of the point within its station. */
   readonly row: number | null;
 }
 

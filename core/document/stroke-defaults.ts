@@ -2,6 +2,7 @@
 export interface Range {
   /** Ends of the interval, both of them possible. */
   readonly least: number;
+  /** As `least`, at the other end. */
   readonly most: number;
 }
 

@@ -12,6 +12,7 @@ export interface DrawnBoat {
   readonly board: Board;
   /** Ends of what is drawn along the boat; and where it is cut to be seen from behind. */
   readonly span: readonly [aft: number, fore: number];
+  /** x of that cut, metres. */
   readonly cutX: number;
 }
 

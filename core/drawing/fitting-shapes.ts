@@ -33,6 +33,7 @@ const DIRECTIONS = 48;
 const WOOD = { role: 'wood', outline: 'woodLine' } as const;
 /** Half-breadth of the recess as a share of the pad's width, and of its trough for the shin where it leaves the pad. */
 const RECESS = 0.34;
+/** The shin is narrower than the knee, and so is its trough. */
 const TROUGH = 0.22;
 /** A front foot's sheet thinner than this is not seen, metres. */
 const THINNEST_SEEN = 0.003;

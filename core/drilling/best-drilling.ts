@@ -4,9 +4,11 @@ import { chosenOf, drillingProgramme } from './drilling-programme.ts';
 
 /** What a solver of integer programmes answers: each column's value, and the least cost that any answer could have. */
 export interface Solved {
+  /** Value of the column of that name; 0 or 1 for a choice. */
   readonly value: (column: string) => number;
   /** True where the solver proved its answer the best of the programme it was given. */
   readonly optimal: boolean;
+  /** No answer costs less; equal to the cost of an optimal one. */
   readonly bound: number;
 }
 
@@ -19,6 +21,7 @@ export type Solve = (programme: string) => Solved | 'none' | 'late';
  */
 export interface ProvenPlan {
   readonly plan: DrillingPlan;
+  /** 0 to 1, no unit. */
   readonly gap: number;
   readonly model: DrillingModel;
 }

@@ -7,7 +7,9 @@ import { ANY_FOOT, type DrilledFitting, onRows } from './drilling-wish.ts';
 
 /** Where a fitting stands on holes that are there, in its own coordinates, metres. */
 export interface DrilledPlace {
+  /** Aft of the seat's datum. */
   readonly aftM: number;
+  /** Toward the kneeling side from the seat's centreline. */
   readonly outM: number;
 }
 

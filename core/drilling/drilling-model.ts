@@ -30,9 +30,13 @@ export interface PlanHole extends PlanPoint {
 
 /** One way to stand a fitting: how far it is moved from its wish, and the holes its bolts go through (places in `holes`; none on rails). */
 export interface Standing {
+  /** Moved forward by so many metres, boat frame. */
   readonly dx: number;
+  /** Moved to port by so many metres, boat frame. */
   readonly dy: number;
+  /** Length of that move, millimetres. */
   readonly movedMm: number;
+  /** Empty where the fitting stands on rails. */
   readonly holes: readonly number[];
 }
 

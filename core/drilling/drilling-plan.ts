@@ -2,12 +2,15 @@ import { apart, type DrillingModel, type PlanHole, type Standing } from './drill
 
 /** A plan: for each wish how its fitting stands (null where it finds no place), and what is drilled for it. */
 export interface DrillingPlan {
+  /** One entry for each wish, in the order of the wishes. */
   readonly standings: readonly (Standing | null)[];
   /** Holes that are used, drilled already or new. */
   readonly used: readonly PlanHole[];
+  /** New holes that must be drilled. */
   readonly fresh: readonly PlanHole[];
   /** Sets of holes that are different: with a base plate on each, every fitting finds its own. */
   readonly plates: number;
+  /** Sum over all fittings, millimetres. */
   readonly movedMm: number;
 }
 
@@ -33,7 +36,9 @@ export function plateOf({ holes }: Standing): string {
 
 /** What a new hole and a base plate cost beside a millimetre of moving. */
 export interface DrillingWeights {
+  /** Millimetres of moving that one new hole is worth. */
   readonly hole: number;
+  /** Millimetres of moving that one more base plate is worth. */
   readonly plate: number;
 }
 

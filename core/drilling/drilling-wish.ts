@@ -11,9 +11,12 @@ export type DrilledFitting = 'kneePad' | 'rearRest';
 export interface DrillingWish {
   /** Which fit and seat, and what of it. */
   readonly fit: number;
+  /** Index of the seat, bow first. */
   readonly seat: number;
   readonly fitting: DrilledFitting;
+  /** Where the bolts stand if nothing is moved. */
   readonly bolts: readonly PlanPoint[];
+  /** How far the fitting may be moved from there. */
   readonly toleranceM: number;
   /** Where it is bolted to rails that exist: stations between which its bolts may stand. It needs no hole in the board. */
   readonly rails?: readonly [aft: number, fore: number];

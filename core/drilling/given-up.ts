@@ -8,11 +8,15 @@ import type { DrillingWish } from './drilling-wish.ts';
 
 /** What one paddler gives up for a shared board: how far the fittings are moved, and what that changes. SI, radians. */
 export interface GivenUp {
+  /** Distance that the knee pad is moved, millimetres. */
   readonly padMm: number;
+  /** Distance that the rear rest is moved, millimetres. */
   readonly restMm: number;
   /** Bend of the kneeling knee, the load on it, and the boat's trim: after less before. */
   readonly kneeRad: number;
+  /** Newtons; positive is more load on the knee. */
   readonly kneeLoadN: number;
+  /** Positive raises the bow. */
   readonly trimRad: number;
 }
 

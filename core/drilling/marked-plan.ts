@@ -5,13 +5,16 @@ import type { DrilledFitting } from './drilling-wish.ts';
 
 /** A paddler of a plan: fit and seat as its wishes have them. */
 export interface PlannedPaddler {
+  /** Index of the fit among those planned for. */
   readonly fit: number;
+  /** Index of the seat, bow first. */
   readonly seat: number;
   readonly name: string;
 }
 
 /** A hole with the number that is painted beside it, and the letters of those whose fittings stand in it. */
 export interface MarkedHole extends PlanHole {
+  /** Counts from 1. */
   readonly number: number;
   readonly letters: readonly string[];
 }
@@ -19,7 +22,9 @@ export interface MarkedHole extends PlanHole {
 /** A paddler with a letter, and the numbers of the holes of pad and rest; none where a fitting needs no hole or finds none. */
 export interface MarkedPaddler extends PlannedPaddler {
   readonly letter: string;
+  /** Numbers as painted. */
   readonly holes: Readonly<Record<DrilledFitting, readonly number[]>>;
+  /** How each fitting stands; null where it finds no place. */
   readonly standings: Readonly<Record<DrilledFitting, Standing | null>>;
   /** Station of the bolts of what stands on rails, metres; null for all else. */
   readonly onRails: Readonly<Record<DrilledFitting, number | null>>;

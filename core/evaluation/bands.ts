@@ -12,9 +12,11 @@ export interface BandRule {
   readonly quantity: QuantityId;
   /** Edges in the quantity's SI unit; null is open. */
   readonly min: number | null;
+  /** As `min`, at the other end. */
   readonly max: number | null;
   /** Past these the finding says stop, whatever the uncertainty. */
   readonly stopMin?: number;
+  /** As `stopMin`, at the other end. */
   readonly stopMax?: number;
   /** The kind of thing it rests on: a rule, a study, practice. */
   readonly source: SourceKind;

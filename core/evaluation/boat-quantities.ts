@@ -11,6 +11,7 @@ export type BoatValues = Partial<Record<QuantityId, number | null>>;
 export interface LyingBoat {
   /** With everybody at rest. */
   readonly ready: FloatResult;
+  /** Positive bow up. */
   readonly trimCatch: number | null;
 }
 

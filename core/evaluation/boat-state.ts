@@ -17,6 +17,7 @@ import type { SeatState } from './seat-state.ts';
 
 /** Mass of a knee pad with its brace and of a rear rest, kilograms: estimates, they shift trim by well under 1 mm. */
 const PAD_MASS_KG = 0.9;
+/** The rest is the smaller of the two. */
 const REST_MASS_KG = 0.4;
 
 /** A boat ready to be floated: its hull, its own mass, and the water. SI, boat frame. */

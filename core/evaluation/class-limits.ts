@@ -2,7 +2,9 @@ import type { Boat } from '../document/boat-schema.ts';
 
 /** Limits of a racing class as known on a date. */
 export interface ClassLimits {
+  /** Length over all, metres. */
   readonly greatestLengthM: number;
+  /** Of the empty boat, kilograms. */
   readonly leastMassKg: number;
 }
 

@@ -41,17 +41,22 @@ export interface Quantity {
  * shortfall the whole distance, negative while it reaches (`smooth`).
  */
 export interface Judged {
+  /** Mean of that spread. */
   readonly value: number;
+  /** Its standard deviation. */
   readonly sd: number;
   readonly smooth?: true;
 }
 
 /** A band: null means open on that side. Values in the quantity's SI unit. */
 export interface Band {
+  /** Least value that is good. */
   readonly min: number | null;
+  /** Greatest value that is good. */
   readonly max: number | null;
   /** Past these the finding says stop, whatever the doubt; left out where nothing does. */
   readonly stopMin?: number | undefined;
+  /** As `stopMin`, at the other end. */
   readonly stopMax?: number | undefined;
   readonly source: SourceKind;
   /** The message `band-source.…` names the publication, or who says so. */
@@ -67,7 +72,9 @@ export interface SideEffect {
   /** Index of the seat; null for the whole boat. */
   readonly seat: number | null;
   readonly unit: Unit;
+  /** Value before the change. */
   readonly from: number;
+  /** Value after it. */
   readonly to: number;
   /** What was said of it before. */
   readonly severityFrom: Severity;
@@ -104,7 +111,9 @@ export interface Instead {
   /** The outcome, its value here and there. */
   readonly quantity: string;
   readonly unit: Unit;
+  /** Its value in this setting. */
   readonly from: number;
+  /** Its value with the place at the edge of its band. */
   readonly to: number;
 }
 
@@ -112,10 +121,13 @@ export interface Instead {
 export interface Finding {
   /** Quantity and seat in one: no two findings of a report share it. */
   readonly id: string;
+  /** Index of the seat, bow first; null for the whole boat. */
   readonly seat: number | null;
   /** What was judged. */
   readonly quantity: string;
+  /** In the quantity's SI unit. */
   readonly value: number;
+  /** One standard deviation, same unit; null where the doubt is not known. */
   readonly sd: number | null;
   readonly unit: Unit;
   /** What it was held against. */

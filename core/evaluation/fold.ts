@@ -15,7 +15,9 @@ export interface Fold {
 
 /** Mean and standard deviation of a folded value. */
 export interface Moments {
+  /** Expected value. */
   readonly mean: number;
+  /** Square root of the variance about that mean. */
   readonly sd: number;
 }
 

@@ -12,14 +12,23 @@ import { GRAVITY } from '../units/gravity.ts';
  * of lean for the moment.
  */
 export interface HullSpread {
+  /** Water over the lowest point of the keel line amidships. */
   readonly draft: number;
+  /** Bow over stern with everybody ready. */
   readonly trimRest: number;
+  /** Bow over stern with everybody at the catch. */
   readonly trimCatch: number;
+  /** The trim with everybody ready, as an angle. */
   readonly trimAngle: number;
+  /** Sheer over water at the foremost station. */
   readonly freeboardBow: number;
+  /** Sheer over water at the aftmost station. */
   readonly freeboardStern: number;
+  /** Sheer over water where it is least. */
   readonly leastFreeboard: number;
+  /** Height of the transverse metacentre over the centre of mass. */
   readonly transverseGm: number;
+  /** What the crew must hold for each degree of lean. */
   readonly leanMoment: number;
   /** Half-breadth of the hull's face at a height, for clearances. */
   readonly halfBreadth: number;

@@ -5,7 +5,9 @@ import { type HullSpread, hullSpread } from './hull-spread.ts';
 export interface Narrowed {
   /** Which figure it is. */
   readonly figure: keyof HullSpread;
+  /** One standard deviation without what was measured. */
   readonly before: number;
+  /** The same with it; never more than `before`. */
   readonly after: number;
 }
 

@@ -14,6 +14,7 @@ interface Between {
   readonly id: 'toNextSeat' | 'bladeSpacing';
   /** Index of the seat nearer to the bow. */
   readonly seat: number;
+  /** Metres along the boat. */
   readonly value: number;
 }
 

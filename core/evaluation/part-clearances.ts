@@ -16,6 +16,7 @@ export interface PartRoom {
   readonly insideHull: number;
   /** Least distances of its holes to the inner face, and in plan to the board's edges. */
   readonly holesToSkin: number;
+  /** Counted from the middle of a hole. */
   readonly holesOnBoard: number;
   /** Board left all round its base; negative where the base overhangs. */
   readonly onBoard: number;

@@ -18,13 +18,17 @@ const EDGE_SLACK = 1e-9;
 
 /** Edges in the quantity's unit; null is open. */
 export interface EdgePair {
+  /** Least value that is good. */
   readonly min: number | null;
+  /** Greatest value that is good. */
   readonly max: number | null;
 }
 
 /** Edges, and the limits past which a value says *stop*. */
 export interface JudgedEdges extends EdgePair {
+  /** A value below this says stop. */
   readonly stopMin?: number | undefined;
+  /** A value above this says stop. */
   readonly stopMax?: number | undefined;
 }
 

@@ -79,10 +79,12 @@ export function doubtOf(solved: Computed, sources: SpreadSources = {}): Doubt {
 
 /** One seat's share in all doubts. A row has one number for each independent source, in spreads of it. */
 interface SeatPart {
+  /** Index of the seat, bow first. */
   readonly index: number;
   readonly seat: SeatState;
   /** Rows before and after what was measured of the posture. */
   readonly raw: ReadonlyMap<string, Row>;
+  /** As `raw`, after it. */
   readonly rows: ReadonlyMap<string, Row>;
   readonly usual: ReadonlyMap<string, number>;
 }

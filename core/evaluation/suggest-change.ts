@@ -43,11 +43,13 @@ export type KnownValues = Map<string, JudgedValues>;
 interface Way extends Along {
   /** Change of the excess for each unit of the coordinate, and the move that the slope foretells, in steps of trouble. */
   readonly slope: number;
+  /** What a linear step would gain. */
   readonly foretold: number;
 }
 
 /** A coordinate of a seat. */
 interface Along {
+  /** Index of the seat, bow first. */
   readonly seat: number;
   readonly coordinate: FittingCoordinate;
 }

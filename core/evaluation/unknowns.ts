@@ -10,9 +10,11 @@ export interface Unknown {
   /** As in `Finding`. */
   readonly id: string;
   readonly quantity: string;
+  /** Index of the seat, bow first. */
   readonly seat: number;
   /** What everybody's is taken for. */
   readonly value: number;
+  /** One standard deviation between persons. */
   readonly sd: number;
   readonly unit: Unit;
   readonly band: Band;

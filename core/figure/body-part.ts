@@ -126,6 +126,7 @@ export interface Bone {
   readonly to: Vec3;
   /** Unit vector across the bone toward the side that its sections call the front. */
   readonly front: Vec3;
+  /** Of the whole figure, metres: sections are shares of it. */
   readonly stature: number;
 }
 

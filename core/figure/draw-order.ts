@@ -74,12 +74,15 @@ interface Flat {
   readonly bones: readonly FlatBone[];
   /** Mean nearness of all ends: it decides between parts that do not cross. */
   readonly middle: number;
+  /** How far flesh reaches from the bones, metres. */
   readonly girth: number;
 }
 
 /** One bone in the picture, metres. */
 interface FlatBone {
+  /** Near end. */
   readonly from: ViewPoint;
+  /** Far end. */
   readonly to: ViewPoint;
   /** How near its two ends are to the eye, metres along the line of sight. */
   readonly near: readonly [number, number];

@@ -9,17 +9,29 @@ import { fairRows } from '../graphics/fair.ts';
  * shares, so that the drawing says nothing of anyone's weight.
  */
 interface Breadths {
+  /** Front to back at the breast. */
   readonly chestDepth: number;
+  /** Side to side at the breast, without the arms. */
   readonly chestBreadth: number;
+  /** Side to side at the narrowest. */
   readonly waistBreadth: number;
+  /** Front to back at the narrowest. */
   readonly waistDepth: number;
+  /** Side to side at the widest, standing. */
   readonly hipBreadth: number;
+  /** Front to back, near the hip. */
   readonly thighDepth: number;
+  /** Front to back of the kneecap's level. */
   readonly kneeDepth: number;
+  /** Round the thickest of the lower leg: a girth, not a breadth. */
   readonly calfGirth: number;
+  /** Half of its breadth. */
   readonly neckRadius: number;
+  /** Half of the arm's breadth near the shoulder. */
   readonly armRadius: number;
+  /** Across the knuckles, without the thumb. */
   readonly handBreadth: number;
+  /** Across the ball of the foot. */
   readonly footBreadth: number;
 }
 
@@ -70,10 +82,15 @@ export interface Form {
   readonly upperArm: readonly Section[];
   /** From elbow to wrist. */
   readonly forearm: readonly Section[];
+  /** Half of the neck's breadth. */
   readonly neckRadius: number;
+  /** Radius of the round end at the top of the arm. */
   readonly shoulderRadius: number;
+  /** Half of the knee's depth. */
   readonly kneeRadius: number;
+  /** Across the knuckles. */
   readonly handBreadth: number;
+  /** Across the ball of the foot. */
   readonly footBreadth: number;
 }
 

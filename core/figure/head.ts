@@ -27,7 +27,9 @@ export interface Head {
   readonly height: number;
   /** The three axes are unit vectors, square to each other. */
   readonly ahead: Vec3;
+  /** Square to `ahead` and `up`, toward the head's own left. */
   readonly port: Vec3;
+  /** From the chin to the crown. */
   readonly up: Vec3;
   readonly hair: HairStyle;
 }

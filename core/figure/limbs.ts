@@ -20,6 +20,7 @@ export type FigurePoints = Posed['points'];
 
 /** How far shorts reach down the thigh and a sleeve down the arm, shares of the bone. */
 const SHORTS_TO = 0.42;
+/** Measured from the shoulder. */
 const SLEEVE_TO = 0.42;
 /** Where the thigh knelt on has left the seat, share of its sections. */
 const GROWN = 0.4;
@@ -28,8 +29,11 @@ const JOIN = { reach: 1.1, radius: 0.97, end: 0.87 };
 
 /** Bones and ovals of a leg: the leg knelt on or the front leg. */
 interface Leg {
+  /** Joint centre, metres. */
   readonly hip: Vec3;
+  /** Joint centre, metres. */
   readonly knee: Vec3;
+  /** Joint centre, metres. */
   readonly ankle: Vec3;
   readonly thigh: readonly Oval[];
   readonly shank: readonly Oval[];

@@ -90,11 +90,17 @@ function kneeling(): FigurePoints {
 
 /** Joints and ends of one leg, metres. */
 interface Leg {
+  /** Joint centre. */
   readonly hip: Vec3;
+  /** Joint centre. */
   readonly knee: Vec3;
+  /** Joint centre. */
   readonly ankle: Vec3;
+  /** Lowest point of the heel, on the sole. */
   readonly heel: Vec3;
+  /** Ball of the foot, on the sole. */
   readonly ball: Vec3;
+  /** Tip of the longest toe, on the sole. */
   readonly toe: Vec3;
 }
 

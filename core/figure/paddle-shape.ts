@@ -8,6 +8,7 @@ export interface PaddleShape {
   readonly shaft: readonly [Vec3, Vec3];
   /** Where the shaft, tapering, dies away in the blade. */
   readonly spine: Vec3;
+  /** Its two ends, across the shaft. */
   readonly grip: readonly [Vec3, Vec3];
   /** Outline of the blade in its own plane. */
   readonly blade: readonly Vec3[];
@@ -15,6 +16,7 @@ export interface PaddleShape {
 
 /** Greatest breadth of a sprint canoe blade, metres (drawing only; estimate from the trade's usual 20–21 cm). */
 const BLADE_BREADTH = 0.205;
+/** Breadth of the grip across the shaft, metres (drawing only, estimate). */
 const GRIP_BREADTH = 0.115;
 
 /** Share of the blade's length from its throat, and of its breadth. */

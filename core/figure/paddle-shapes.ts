@@ -7,6 +7,7 @@ import type { PaddleShape } from './paddle-shape.ts';
 
 /** Shaft of a paddle, metres (drawing only; usual tube of 28–30 mm), and half the thickness of a blade. */
 const SHAFT_RADIUS = 0.0145;
+/** Half of the blade's thickness, metres. */
 const BLADE_HALF = 0.004;
 /** A blade's thickness ends short of its tip. */
 const NEARLY = 0.985;

@@ -11,6 +11,7 @@ const LAT = 0.6;
 /** The chest's own shoulder beside the arm's, so that the arm's covers it. */
 const CAP = 1;
 const CHEST = 0.085;
+/** As `CHEST`, for the seat. */
 const SEAT = 0.09;
 /** The back bends this much more than straight, as a share of stature for each radian that the trunk leans forward. */
 const BOW = 0.03;
@@ -25,10 +26,15 @@ const ROUNDED = 0.013;
 const COLLAR = { up: 0.042, behind: 0.01, across: 0.039, deep: 0.034, tilt: 0.017 };
 
 interface Trunk {
+  /** Cross-sections from hips to shoulders. */
   readonly ovals: readonly Oval[];
+  /** Where each lies, 0 at the hips and 1 at the shoulders. */
   readonly shares: readonly number[];
+  /** Unit vector from hips to shoulders. */
   readonly up: Vec3;
+  /** Unit vector toward the breast, square to the other two. */
   readonly front: Vec3;
+  /** Unit vector from one shoulder to the other. */
   readonly across: Vec3;
 }
 

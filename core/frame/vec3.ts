@@ -2,8 +2,11 @@ declare const frame: unique symbol;
 
 /** Three components, metres unless said otherwise. */
 export interface Vec3 {
+  /** Forward in the boat frame. */
   readonly x: number;
+  /** To port in the boat frame. */
   readonly y: number;
+  /** Up in the boat frame. */
   readonly z: number;
 }
 

@@ -40,6 +40,7 @@ export function chainRings(ovals: readonly FlatOval[], directions: number): Line
   return whole ? [whole] : ovals.slice(1).map((oval, k) => hullRing([ovals[k]!, oval], directions));
 }
 
+/** Keeps a square root and a quotient finite where an oval shrinks to a point, m². */
 const LEAST = 1e-12;
 /** Middles nearer to each other than this have no way from one to the next, metres. */
 const SHORT = 1e-4;

@@ -4,16 +4,23 @@ import { VIEW_AXES, type ViewName } from './view.ts';
 
 /** An ellipsoid in the boat frame, metres: its centre and its three semi-axes, any of which may be nothing. */
 export interface Oval {
+  /** Centre, metres. */
   readonly at: Vec3;
+  /** Square to each other; each as long as the oval reaches that way. */
   readonly axes: readonly [Vec3, Vec3, Vec3];
 }
 
 /** An oval as a view shows it: its centre, and the sums that give how far it reaches in a direction. */
 export interface FlatOval {
+  /** Centre, to the right of the view, metres. */
   readonly x: number;
+  /** Centre, up in the view, metres. */
   readonly y: number;
+  /** Sum of the axes' x components squared, m². */
   readonly xx: number;
+  /** Sum of the products of x and y components, m². */
   readonly xy: number;
+  /** Sum of the axes' y components squared, m². */
   readonly yy: number;
 }
 

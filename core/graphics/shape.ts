@@ -44,6 +44,7 @@ export interface Area<R extends string = Role> {
   /** What thing it belongs to. */
   readonly of: string;
   readonly fills: readonly Fill<R>[];
+  /** Drawn round the union, never between the fills. */
   readonly outline: { readonly role: R; readonly weight: Weight } | null;
 }
 
@@ -62,7 +63,9 @@ export interface Disc<R extends string = Role> {
   readonly kind: 'disc';
   readonly of: string;
   readonly role: R;
+  /** Middle, in metres of the view or millimetres of the template. */
   readonly at: ViewPoint;
+  /** In the same unit. */
   readonly radius: number;
   readonly filled?: boolean;
 }
@@ -72,11 +75,13 @@ export interface Text<R extends string = Role> {
   readonly kind: 'text';
   readonly of: string;
   readonly role: R;
+  /** Left end, middle or right end of the baseline, as `anchor` says. */
   readonly at: ViewPoint;
   /** Height of capitals, millimetres on the paper. */
   readonly height: number;
   readonly text: string;
   readonly anchor: 'start' | 'middle' | 'end';
+  /** 0 reads from left to right. */
   readonly turnDeg: number;
   readonly strong?: boolean;
   /** Its ground stands clear behind it, so that no line runs through it. */

@@ -2,8 +2,10 @@ import type { Line } from './shape.ts';
 
 /** How lines become path data: units of the picture to one of the shapes, whether up is turned to down, places written. */
 export interface PathScale {
+  /** Picture units for each unit of the shape. */
   readonly perUnit: number;
   readonly flip: boolean;
+  /** Digits after the point. */
   readonly decimals: number;
 }
 

@@ -2,11 +2,14 @@ import type { ViewPoint } from './view.ts';
 
 /** Points of an arc lie on its circle within this, in the drawing's own unit (millimetres of a template): rounding and no more. */
 const ON_CIRCLE = 1e-4;
+/** Fewer points may lie on one circle by chance: three always do. */
 const LEAST_POINTS = 7;
+/** A bulge tells no full circle (tan of a quarter of it has no end): an arc stops short of one, radians. */
 const MOST_SWEEP = 1.9 * Math.PI;
 
 /** A corner of a line and how its next stretch runs: straight (0), or as an arc, the tangent of a quarter of the angle it turns by. */
 export interface ArcCorner {
+  /** Place of the corner. */
   readonly at: ViewPoint;
   /** Positive where the arc turns counter-clockwise, as in DXF. */
   readonly bulge: number;

@@ -4,6 +4,7 @@ import { daysBetween } from './calendar-days.ts';
 export interface DatedValue {
   /** `YYYY-MM-DD`. */
   readonly takenOn: string;
+  /** Metres for lengths, kilograms for mass. */
   readonly value: number;
 }
 
@@ -11,7 +12,9 @@ export interface DatedValue {
 export interface BodyChange {
   readonly from: DatedValue;
   readonly to: DatedValue;
+  /** Later less earlier: positive is growth. */
   readonly by: number;
+  /** Whole days between the two dates. */
   readonly days: number;
 }
 

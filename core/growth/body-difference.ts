@@ -11,6 +11,7 @@ const SAME_MASS_KG = 1;
 export interface BodyDifference {
   /** Metres and kilograms, now less then. */
   readonly statureM: number;
+  /** Positive where the athlete is heavier now. */
   readonly massKg: number;
   /** Tape measures that read otherwise, or are new. */
   readonly tape: readonly TapeMeasure[];

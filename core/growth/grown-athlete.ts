@@ -3,7 +3,9 @@ import type { Fit } from '../document/fit-schema.ts';
 
 /** What an athlete measures now, metres and kilograms. */
 export interface NewMeasures {
+  /** Standing height, metres. */
   readonly statureM: number;
+  /** Kilograms. */
   readonly massKg: number;
   readonly measuredOn?: string;
 }

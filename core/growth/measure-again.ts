@@ -10,18 +10,23 @@ const YEARLY_GROWTH_M: Readonly<Record<'female' | 'male', readonly number[]>> = 
   female: [0.056, 0.058, 0.064, 0.064, 0.045, 0.025, 0.012, 0.006, 0.002],
   male: [0.051, 0.05, 0.05, 0.054, 0.067, 0.07, 0.051, 0.028, 0.012],
 };
+/** Age of the first entry of each list, years. */
 const FIRST_AGE = 9;
 
 /** A reminder is due once a body of that age has grown this much on average, metres: a front knee opens by about 2°. */
 const DUE_M = 0.015;
 
+/** Mean length of a year of the Julian calendar, days. */
 const DAYS_A_YEAR = 365.25;
 const DAYS_A_MONTH = DAYS_A_YEAR / 12;
 
 /** Why somebody should be measured again: whole months since the last time, age now, growth to be expected, metres. */
 export interface GrowthDue {
+  /** Whole months since the last measurement. */
   readonly months: number;
+  /** Whole years. */
   readonly ageYears: number;
+  /** Growth of the stature since then, metres. */
   readonly likelyM: number;
 }
 

@@ -8,15 +8,19 @@ export interface FamilyLines {
   readonly beamM: number;
   /** Keel to sheer amidships, and how much the sheer rises to bow and stern. */
   readonly depthM: number;
+  /** Sheer at the bow over the sheer amidships. */
   readonly bowRiseM: number;
+  /** Sheer at the stern over the sheer amidships. */
   readonly sternRiseM: number;
   /** How high the keel line stands at its ends. */
   readonly rockerM: number;
   /** Fullness of the plan ahead of mid-length and abaft it: 2 is a parabola, more is fuller toward the end. */
   readonly planFore: number;
+  /** As `planFore`, abaft mid-length. */
   readonly planAft: number;
   /** Superellipse exponents: bottom flatness and turn of the bilge. */
   readonly flatness: number;
+  /** Exponent of the turn of the bilge; no unit. */
   readonly bilge: number;
   /** Share of straight flare in a half-section, 0–1. */
   readonly flare: number;
@@ -24,7 +28,9 @@ export interface FamilyLines {
 
 /** Stations along the boat, and points of a half-section, close together at the keel where it turns fastest. */
 const STATIONS = 41;
+/** Points of each half-section, keel and sheer included. */
 const POINTS = 25;
+/** Power of the spacing; 1 would space the heights evenly. */
 const CROWDING = 2.6;
 
 /**

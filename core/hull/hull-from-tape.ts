@@ -42,6 +42,7 @@ export function hullFromTape(tape: TapeHull, name = 'tape'): Hull {
 
 /** The same at its place along the boat, ends included. */
 interface Placed {
+  /** Forward of amidships, metres. */
   readonly x: number;
   readonly station: Measured;
 }

@@ -14,6 +14,7 @@ export interface HullLines {
   readonly buttocks: readonly { readonly y: number; readonly runs: readonly BoatPoint[][] }[];
   /** From aft forward. */
   readonly sheer: readonly BoatPoint[];
+  /** From aft forward. */
   readonly keel: readonly BoatPoint[];
 }
 
@@ -25,6 +26,7 @@ const PER_INTERVAL_STEEP = 24;
 const LEAST_RISE = 1e-6;
 /** Waterlines and buttocks drawn unless others are asked for. */
 const WATERLINES = 6;
+/** Fewer than waterlines: half a beam has less room than a depth. */
 const BUTTOCKS = 3;
 
 /**
@@ -72,6 +74,7 @@ function rowPoint(rows: LineRows, row: number, j: number): BoatPoint {
 interface Cut {
   /** Metres. */
   readonly inside: number;
+  /** Boat frame, metres. */
   readonly point: BoatPoint;
 }
 

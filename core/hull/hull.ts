@@ -50,9 +50,13 @@ export interface LoftLines {
 export interface SectionRows {
   /** Rows that are part of the hull, 2 × stations − 1; the spare row has this index. */
   readonly count: number;
+  /** Points of each row. */
   readonly points: number;
+  /** One value a row, metres. */
   readonly x: Float64Array;
+  /** Half-breadths, metres: row by row, keel to sheer. */
   readonly y: Float64Array;
+  /** Heights, in the same order. */
   readonly z: Float64Array;
   /** ∫ y dz, ∫ y²/2 dz and ∫ y·z dz along the half-section: area and its moments, m², m³, m³. */
   readonly area: Float64Array;
@@ -85,10 +89,13 @@ export interface Hull {
   readonly name: string;
   /** x of the aftmost and foremost stations, and the distance between them. */
   readonly aftX: number;
+  /** Foremost station. */
   readonly foreX: number;
+  /** Foremost less aftmost station. */
   readonly length: number;
   /** Lowest point of the keel line and highest point of the sheer. */
   readonly lowestZ: number;
+  /** Highest point of the sheer. */
   readonly highestZ: number;
   /** The sections as given, aftmost first. The lofted ones may have more points between these. */
   readonly stations: readonly Station[];

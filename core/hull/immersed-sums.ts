@@ -149,7 +149,9 @@ function weighWhole({ rows, scratch }: Hull, row: number): void {
 interface Piece {
   /** Index of the interval's first row. */
   readonly row: number;
+  /** 0 at the first row. */
   readonly from: number;
+  /** 1 at the next row. */
   readonly to: number;
 }
 

@@ -65,7 +65,9 @@ const GRAIN = 0.002;
 
 /** Corners, and the straight edges between them as places in their list. */
 export interface Wire {
+  /** Boat frame, metres. */
   readonly vertices: readonly Vec3[];
+  /** Places in `vertices`. */
   readonly edges: readonly (readonly [from: number, to: number])[];
 }
 
@@ -86,9 +88,13 @@ export function leastInside(distance: InnerSkin, { vertices, edges }: Wire): num
 
 /** Part of an edge: its two ends, and the distance to the skin at each, metres. */
 interface Stretch {
+  /** One end, boat frame, metres. */
   readonly a: Vec3;
+  /** The other end. */
   readonly b: Vec3;
+  /** Distance from `a` to the skin, metres. */
   readonly atA: number;
+  /** The same at `b`. */
   readonly atB: number;
 }
 

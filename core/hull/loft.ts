@@ -41,7 +41,9 @@ interface Line {
   readonly x: Float64Array;
   readonly value: Float64Array;
   readonly slope: Float64Array;
+  /** Points of a section: the stride from one station to the next. */
   readonly points: number;
+  /** Index of the point within its section. */
   readonly line: number;
   readonly aftPower: Float64Array;
   readonly forePower: Float64Array;
@@ -104,6 +106,7 @@ export interface LoftTarget {
   readonly z: Float64Array;
   readonly slopeY: Float64Array;
   readonly slopeZ: Float64Array;
+  /** Where the section's first point is written. */
   readonly at: number;
 }
 
@@ -111,6 +114,7 @@ export interface LoftTarget {
 export interface Between {
   /** Index of the station behind. */
   readonly interval: number;
+  /** 0 at the station, 1 at the next. */
   readonly share: number;
 }
 
@@ -123,7 +127,9 @@ export function loftSection(loft: LoftLines, between: Between, into: LoftTarget)
 
 /** Points of a section from `first` up to but not `end`, of those that are written from index `at` on. */
 export interface SomePoints extends Pick<LoftTarget, 'y' | 'z' | 'at'> {
+  /** Index of the first point, 0 at the keel. */
   readonly first: number;
+  /** Index after the last one. */
   readonly end: number;
 }
 
@@ -153,7 +159,9 @@ export function loftPoints(loft: LoftLines, { interval: i, share: u }: Between, 
 
 /** Points whose slopes along x are written from index 0 on. */
 export interface SomeSlopes extends Pick<LoftTarget, 'slopeY' | 'slopeZ'> {
+  /** Index of the first point, 0 at the keel. */
   readonly first: number;
+  /** Index after the last one. */
   readonly end: number;
 }
 
@@ -179,7 +187,9 @@ export function loftSlopes(loft: LoftLines, { interval: i, share: u }: Between, 
 /** An interval at a blunt end, and a place in it. */
 interface BluntEnd {
   readonly power: Float64Array;
+  /** Index of the end's station. */
   readonly end: number;
+  /** Index of the station beside it. */
   readonly next: number;
   /** Distance from the end as a share of the interval. */
   readonly share: number;

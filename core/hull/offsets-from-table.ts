@@ -10,7 +10,9 @@ import {
 
 /** One thing wrong with a table. `row` counts from 1, the header included, as the rows were given; null: the whole table. */
 export interface TableProblem extends Message {
+  /** The header is row 1. */
   readonly row: number | null;
+  /** Null where it is the whole row. */
   readonly column: OffsetsColumn | null;
 }
 
@@ -83,14 +85,19 @@ const WHOLE = { row: null, column: null } as const;
 
 /** One row of the table in metres, with its number for what is said of it. */
 interface TablePoint {
+  /** As the table's own rows are numbered, from 1. */
   readonly row: number;
+  /** Forward, metres. */
   readonly x: number;
+  /** Half-breadth, metres. */
   readonly y: number;
+  /** Height, metres. */
   readonly z: number;
 }
 
 /** Rows of one station, keel first. */
 interface TableStation {
+  /** Forward, metres. */
   readonly x: number;
   readonly points: TablePoint[];
 }

@@ -9,6 +9,7 @@ import type { WaterPlane } from './water-plane.ts';
 
 /** A crossing is found to this share of an interval, in at most so many steps. */
 const CROSSING = 1e-9;
+/** Halving alone would reach 1e-9 in 30 steps. */
 const MOST_STEPS = 30;
 
 /** And to a height of this share of it, metres. */
@@ -23,12 +24,15 @@ interface Cut {
   readonly plane: WaterPlane;
   /** Its first row, and x there; its length, metres. */
   readonly row: number;
+  /** x of the first row, metres. */
   readonly x0: number;
+  /** Distance to the next row, metres. */
   readonly length: number;
   /** A place on it, where a section is being lofted. */
   readonly place: { interval: number; share: number; under: number };
   /** Two places with a crossing between them, and the heights there. */
   readonly low: { at: number; height: number };
+  /** As `low`, on the other side of the crossing. */
   readonly high: { at: number; height: number };
 }
 

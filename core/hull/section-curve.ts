@@ -5,6 +5,7 @@ const KNUCKLE_TURN = Math.PI / 3;
 
 /** A turn under this, radians (2°), or under this share of a neighbour's, leaves the edges beside it straight. */
 const STRAIGHT_TURN = Math.PI / 90;
+/** Share of the larger turn beside it. */
 const STRAIGHT_SHARE = 0.1;
 
 /** A half-section as one curve: the place p runs from 0 at the keel; a whole number k is the given point k, exactly. */
@@ -33,9 +34,13 @@ export function sectionCurve(section: readonly SectionPoint[]): SectionCurve {
 
 /** One edge: its length and directions, metres and radians from the horizontal; the tangents at both ends. */
 interface Edge {
+  /** Metres. */
   readonly length: number;
+  /** Radians from the horizontal, counter-clockwise. */
   readonly direction: number;
+  /** Tangent where it begins, radians. */
   start: number;
+  /** Tangent where it ends, radians. */
   end: number;
 }
 

@@ -38,6 +38,7 @@ export const SUM = {
   wetFore: 12,
 } as const;
 
+/** One more than the last place above. */
 const SUM_COUNT = 13;
 
 /** Rows of a lofted hull: stations at even indices, the sections midway between them at odd ones, then the spare row. */

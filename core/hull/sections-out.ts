@@ -3,6 +3,7 @@ import { sectionAt } from './section-at.ts';
 
 /** Sections are drawn at the ends and so many equal parts of the length between, as stations are numbered: 0 at the stern, 10 at the bow. */
 const PARTS = 10;
+/** A section narrower than this is closed, metres: a stem. */
 const CLOSED_M = 1e-4;
 
 /** One of the body plan's sections: its number and its points from keel to sheer, metres; heights over the hull's lowest point. */

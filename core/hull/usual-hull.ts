@@ -9,9 +9,11 @@ import { USUAL_NUMBERS } from './usual-lines.ts';
 export interface FourNumbers {
   /** What kind of boat it is. */
   readonly boatClass: UsualClass;
+  /** Over all. */
   readonly lengthM?: number;
   /** Greatest beam, at the sheer. */
   readonly beamM?: number;
+  /** Of the empty boat. */
   readonly massKg?: number;
   readonly name?: string;
 }
@@ -27,6 +29,7 @@ const LAYOUTS: Readonly<Record<UsualClass, { readonly seats: readonly number[]; 
 
 /** The board runs from the aftmost rear rest to the foremost front foot: this far beyond the end seats' marks, metres. */
 const BOARD_AFT = 0.9;
+/** As `BOARD_AFT`, at the fore end; metres. */
 const BOARD_FORE = 0.8;
 
 /** Room kept on either side between the board and the hull's inner face, metres. */
@@ -35,6 +38,7 @@ const BOARD_ROOM = 0.003;
 /** Heights of the board's top that are tried, metres: the lowest that takes the wanted width. */
 const BOARD_HEIGHTS = [0.03, 0.035, 0.04, 0.045, 0.05, 0.055, 0.06, 0.065, 0.07] as const;
 
+/** Thickness of the hull's shell, metres (estimate). */
 const SKIN = 0.004;
 
 /** Boats are told to the centimetre along and the board to whole centimetres in width. */

@@ -4,6 +4,7 @@ import type { FamilyLines } from './hull-family.ts';
 /** What a usual hull is drawn from. Metres; the depth amidships is the class's unless given. */
 export interface UsualNumbers {
   readonly boatClass: UsualClass;
+  /** Over all. */
   readonly lengthM: number;
   /** Greatest beam, at the sheer. */
   readonly beamM: number;

@@ -4,5 +4,6 @@ export interface WaterPlane {
   readonly draft: number;
   /** Tangent of the trim: bow up makes the water lower forward. */
   readonly alongSlope: number;
+  /** Tangent of the heel: starboard down makes the water lower to port. */
   readonly acrossSlope: number;
 }

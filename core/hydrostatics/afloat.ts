@@ -3,9 +3,13 @@ import type { Radians } from '../units/angle.ts';
 
 /** A point mass in the boat frame: kilograms and metres. */
 export interface PointMass {
+  /** Kilograms. */
   readonly mass: number;
+  /** Forward of amidships. */
   readonly x: number;
+  /** To port of the centreline. */
   readonly y: number;
+  /** Above the lowest point of the keel line. */
   readonly z: number;
 }
 
@@ -21,9 +25,11 @@ export interface Attitude {
 
 /** What is under water at one attitude. Metres, square and cubic metres; boat frame. */
 export interface ImmersedProperties {
+  /** Displaced volume, cubic metres. */
   readonly volume: number;
   /** Centre of buoyancy: x is LCB, y is TCB, z is VCB. */
   readonly centroid: BoatPoint;
+  /** Where the water plane cuts the hull. */
   readonly waterplane: {
     /** Area in the water plane itself. */
     readonly area: number;
@@ -46,6 +52,7 @@ export interface ImmersedProperties {
   readonly blockCoefficient: number;
   /** Volume over waterline length × greatest section. */
   readonly prismaticCoefficient: number;
+  /** Area of the waterplane over its length × beam. */
   readonly waterplaneCoefficient: number;
   /** Least plumb height of the sheer above the water, metres, and where; stems and other closed tops do not count. */
   readonly leastFreeboard: { readonly value: number; readonly x: number };
@@ -56,15 +63,19 @@ export interface Afloat extends ImmersedProperties, Attitude {
   readonly kind: 'afloat';
   /** Newton steps that it took. */
   readonly iterations: number;
+  /** Everything aboard and the boat itself. */
   readonly massKg: number;
+  /** Of all that together. */
   readonly centreOfMass: BoatPoint;
   /** Plumb height of the sheer above the water at the foremost and aftmost stations, low side, metres. */
   readonly freeboardBow: number;
+  /** As `freeboardBow`, at the aftmost station. */
   readonly freeboardStern: number;
   /** Difference in height of bow over stern against the level boat, metres: length × tan(trim). */
   readonly bowOverStern: number;
   /** Slopes of the righting arms across and along the boat, metres; at an upright heel KB + BM − KG. */
   readonly transverseGm: number;
+  /** As `transverseGm`, along the boat. */
   readonly longitudinalGm: number;
   /** Kilograms that sink it one centimetre. */
   readonly massPerCentimetre: number;
@@ -94,6 +105,7 @@ export type FloatResult = Afloat | NotAfloat;
 
 /** What the paddler must balance. SI. */
 export interface BalanceDemand {
+  /** Negative: the boat turns over unless it is held. */
   readonly transverseGm: number;
   /** y of the combined centre of mass: positive to port, metres. */
   readonly offCentre: number;

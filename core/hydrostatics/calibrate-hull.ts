@@ -7,14 +7,19 @@ import { heightAboveWater } from './water-plane.ts';
 
 /** What the float check was taken with: the bare boat in kilograms and metres, boat frame; kg/m³. */
 export interface CheckedBoat {
+  /** Kilograms. */
   readonly boatMass: number;
+  /** Centre of mass of the bare boat, metres. */
   readonly boatCentre: { readonly x: number; readonly z: number };
+  /** Kilograms per cubic metre. */
   readonly waterDensity: number;
 }
 
 /** Freeboards at the two marks, alone and loaded, metres. */
 export interface CheckFreeboards {
+  /** The bare boat. */
   readonly alone: { readonly bow: number; readonly stern: number };
+  /** With the known mass aboard. */
   readonly loaded: { readonly bow: number; readonly stern: number };
 }
 
@@ -57,7 +62,9 @@ const MOST_CORRECTION = 0.5;
 
 /** Steps of the two parameters for the slopes of the misses, and when the search has settled; dimensionless. */
 const PROBE = 1e-3;
+/** A pass that changes both parameters by less than this is the last. */
 const SETTLED = 1e-7;
+/** A search that has not settled by then is taken as it stands. */
 const MOST_PASSES = 12;
 
 /**
@@ -130,6 +137,7 @@ function misses(hull: Hull, check: FloatCheck, boat: CheckedBoat): number[] | nu
 /** Where the search stands. */
 interface Fitted {
   readonly at: Parameters;
+  /** Computed less measured freeboards, metres. */
   readonly miss: readonly number[];
   /** A parameter was stopped at its limit. */
   readonly bound: boolean;

@@ -6,11 +6,15 @@ import { immersedProperties } from './immersed-properties.ts';
 
 /** One line of the curves of form: what is under water at one draft, and what follows for the boat. SI, boat frame. */
 export interface FormAtDraft extends ImmersedProperties {
+  /** Water over the lowest point of the keel line amidships. */
   readonly draft: number;
+  /** Mass of the displaced water. */
   readonly displacementKg: number;
   /** Heights of the metacentres above the origin. */
   readonly transverseKm: number;
+  /** As `transverseKm`, for trim. */
   readonly longitudinalKm: number;
+  /** Kilograms that sink it one centimetre. */
   readonly massPerCentimetre: number;
   /**
    * Newton metres that change the trim by one centimetre, with BM in place of GM as curves of form do: the boat's weight

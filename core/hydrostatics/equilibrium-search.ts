@@ -18,6 +18,7 @@ const CORNERS = 1000;
 
 /** One step may sink the boat by this share of its depth, and turn it by this slope: keeps far starts on the hull. */
 const SINK_SHARE = 0.3;
+/** A tangent, no unit. */
 const MOST_TURN = 0.25;
 
 /** A step is halved at most this often when it does not bring the boat nearer to rest. */
@@ -31,14 +32,19 @@ const SINGULAR = 1e-12;
 
 /** What is sought: a displaced volume with its buoyancy plumb under the centre of mass, at a fixed heel. */
 export interface Sought {
+  /** Cubic metres. */
   readonly volume: number;
+  /** Mass and centre of all that floats, kilograms and metres. */
   readonly centre: PointMass;
+  /** Tangent of the heel at which it is held. */
   readonly acrossSlope: number;
 }
 
 /** Where a search begins: metres, tangent. */
 export interface Start {
+  /** Height of the water amidships on the centreline. */
   readonly draft: number;
+  /** Tangent of the trim. */
   readonly alongSlope: number;
 }
 
@@ -46,19 +52,24 @@ export interface Start {
 export interface Found {
   readonly settled: boolean;
   readonly plane: WaterPlane;
+  /** Newton steps taken. */
   readonly steps: number;
 }
 
 /** A change of the water plane: metres, tangent. */
 interface Step {
+  /** Added to the draft. */
   readonly draft: number;
+  /** Added to the tangent of the trim. */
   readonly alongSlope: number;
 }
 
 /** A plane tried: how far it is from rest (dimensionless) and the Newton step from it; null where there is none. */
 interface Tried {
   readonly plane: WaterPlane;
+  /** 0 at rest. */
   readonly miss: number;
+  /** Null where the slopes tell no direction. */
   readonly step: Step | null;
 }
 

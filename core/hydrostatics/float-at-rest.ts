@@ -14,6 +14,7 @@ import { STEEPEST } from './water-plane.ts';
 /** What floats: masses aboard (the hull's own too) in kilograms and metres, kg/m³, radians. */
 export interface Load {
   readonly masses: readonly PointMass[];
+  /** 1000 in fresh water, about 1025 in the sea. */
   readonly waterDensity: number;
   /** Heel the boat is held at, positive starboard down; 0 unless given. */
   readonly heel?: Radians;
@@ -45,6 +46,7 @@ export function floatAtRest(hull: Hull, load: Load): FloatResult {
 /** A water plane that was found, and the load that it was found for. */
 interface Rest {
   readonly found: Found;
+  /** Mass and centre of the whole load. */
   readonly centre: PointMass;
   readonly load: Load;
 }

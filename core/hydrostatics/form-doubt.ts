@@ -14,13 +14,21 @@ export interface FormSpread {
 
 /** Standard deviations of a line of the curves of form: kilograms, metres, newton metres. */
 export interface FormDoubt {
+  /** Kilograms. */
   readonly displacementKg: number;
+  /** Kilograms per centimetre. */
   readonly massPerCentimetre: number;
+  /** LCB, metres. */
   readonly centroidX: number;
+  /** Centre of flotation, metres. */
   readonly lcf: number;
+  /** Height of the metacentre, metres. */
   readonly transverseKm: number;
+  /** Newton metres per centimetre. */
   readonly momentPerCentimetreTrim: number;
+  /** Square metres. */
   readonly wettedSurface: number;
+  /** Metres. */
   readonly leastFreeboard: number;
 }
 

@@ -10,12 +10,15 @@ export interface GzPoint {
   /** Positive turns the boat back from a heel to starboard. */
   readonly gz: number;
   readonly trim: Radians;
+  /** Sheer over water where it is least; negative where water comes in. */
   readonly leastFreeboard: number;
 }
 
 /** A GZ curve: its points up to where water comes in, and that heel (the first asked for that has no place). */
 export interface GzCurve {
+  /** In the order of the heels asked for. */
   readonly points: readonly GzPoint[];
+  /** Null where water comes in at none of them. */
   readonly endsAt: Radians | null;
 }
 

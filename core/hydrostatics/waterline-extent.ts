@@ -5,13 +5,17 @@ import type { WaterPlane } from '../hull/water-plane.ts';
 
 /** Greatest measures of what is under water, metres and square metres. All 0 when nothing is. */
 export interface WaterlineExtent {
+  /** x of the aft end of the waterline. */
   readonly aftEnd: number;
+  /** x of the fore end. */
   readonly foreEnd: number;
+  /** Fore end less aft end. */
   readonly length: number;
   /** Greatest breadth of the waterline across the boat, seen from above. */
   readonly beam: number;
   /** Greatest depth of the hull under the water plane, measured along z. */
   readonly depth: number;
+  /** Area of the largest section under water. */
   readonly greatestSection: number;
 }
 

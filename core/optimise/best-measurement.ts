@@ -3,6 +3,7 @@ export interface MeasureModel<Name extends string = string> {
   readonly measure: Name;
   /** In the order of the lengths. */
   readonly withLengths: readonly number[];
+  /** Of the reading, m². */
   readonly variance: number;
 }
 
@@ -11,6 +12,7 @@ export interface Tightening<Name extends string = string> {
   readonly measure: Name;
   /** Standard deviation now and after, in the value's unit. */
   readonly sdNow: number;
+  /** Never more than `sdNow`. */
   readonly sdAfter: number;
 }
 

@@ -1,6 +1,8 @@
 /** A least-squares problem linearised at the present point: residuals r (m) and Jacobian J (m × n, row by row). */
 export interface Linearised {
+  /** m numbers. */
   readonly residuals: readonly number[];
+  /** m rows of n slopes. */
   readonly jacobian: readonly (readonly number[])[];
 }
 

@@ -10,9 +10,13 @@ import { isSerious, placeable, VIOLATION_SCALE } from './objective.ts';
 export interface Edges {
   /** The finding's id. */
   readonly id: string;
+  /** Least value that is wanted. */
   readonly low: number | null;
+  /** Greatest value that is wanted. */
   readonly high: number | null;
+  /** Positive, in the value's unit. */
   readonly scale: number;
+  /** In units of moves: 1 cm or 3°. */
   readonly weight: number;
 }
 

@@ -23,6 +23,7 @@ const GRAIN = 0.001;
 export interface FirstGiven {
   readonly body: BodyEstimate;
   readonly boat: Boat;
+  /** Forward of amidships. */
   readonly stationX: number;
   readonly side: Side;
   /** The paddler's setting in a single, which a seat in a crew begins from. */

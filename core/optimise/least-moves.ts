@@ -3,24 +3,32 @@
  * nothing may be.
  */
 export interface Condition {
+  /** One for each move, in the value's unit per unit of that move. */
   readonly slopes: readonly number[];
   readonly sign: 1 | -1;
+  /** Positive; makes conditions on different values comparable. */
   readonly scale: number;
+  /** In multiples of `scale`. */
   readonly least: number;
+  /** Cost of one missing multiple; null forbids it. */
   readonly weight: number | null;
 }
 
 /** The moves found, their size, and what the conditions still miss, weighted. */
 export interface LeastMoves {
+  /** One entry for each move, in its unit. */
   readonly x: readonly number[];
   /** Sum of |x|. */
   readonly size: number;
+  /** 0 where every condition holds. */
   readonly missing: number;
 }
 
 /** How far each move may go. */
 interface Box {
+  /** Least value of each move. */
   readonly low: readonly number[];
+  /** Greatest value of each move. */
   readonly high: readonly number[];
 }
 
@@ -37,12 +45,14 @@ const MOST_PIVOTS = 400;
  */
 interface Dictionary {
   readonly rows: Float64Array[];
+  /** Values of the basic variables. */
   readonly rhs: number[];
   readonly cost: Float64Array;
   /** Columns in use. */
   width: number;
   /** The variable in each row and each column: forward parts of the moves, backward parts, and −1 for all others. */
   readonly basic: number[];
+  /** As `basic`, for the columns. */
   readonly nonbasic: number[];
   /** Where each forward and backward part stands: in row k, or as −1 − c in column c. */
   readonly places: Int32Array;

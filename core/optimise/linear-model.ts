@@ -4,13 +4,16 @@ import { type Point, type Slopes, sizeOf } from './moves.ts';
 
 /** Where the slopes are known: a point, and the slopes there or carried to there. */
 export interface Linear {
+  /** Where the values themselves were computed. */
   readonly here: Point;
   readonly slopes: Slopes;
 }
 
 /** How far each coordinate may go, in units of moves. */
 export interface Box {
+  /** Least value of each move. */
   readonly low: readonly number[];
+  /** Greatest value of each move. */
   readonly high: readonly number[];
 }
 

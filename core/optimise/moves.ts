@@ -15,6 +15,7 @@ export interface Search {
 
 /** A point of the search: moves in each coordinate's unit of moves, the fit there and its judged values. */
 export interface Point {
+  /** One move for each free coordinate; zeros are the fit as given. */
   readonly x: readonly number[];
   readonly fit: Fit;
   readonly values: ReadonlyMap<string, number>;

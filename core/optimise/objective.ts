@@ -59,14 +59,18 @@ const SERIOUS_WEIGHT = 8;
 
 /** Edges that a proposal wants a value within (null is open), and how much one unit of trouble outside them counts. */
 export interface Edges {
+  /** Least value that is wanted. */
   readonly low: number | null;
+  /** Greatest value that is wanted. */
   readonly high: number | null;
+  /** Positive, no unit. */
   readonly weight: number;
 }
 
 /** Where a proposal wants a finding's value: edges it should keep, and wider ones it should keep first. SI. */
 export interface Aim {
   readonly id: string;
+  /** As it is now. */
   readonly value: number;
   /** What one unit of trouble is, in the value's unit. */
   readonly unit: number;

@@ -83,6 +83,7 @@ function withSpreadsOf({ quantities }: Report, spreads: Report): Report['quantit
 /** A setting that was tried: its report, and the size of the moves that lead there. */
 interface Found {
   readonly report: Report;
+  /** In units of moves: 1 cm or 3° each. */
   readonly size: number;
 }
 

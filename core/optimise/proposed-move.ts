@@ -5,7 +5,9 @@ import type { CoordinatePlace } from './sensitivity.ts';
 
 /** One fitting's move in a proposal, in the coordinate's own unit. */
 export interface ProposedMove extends CoordinatePlace {
+  /** Before. */
   readonly from: number;
+  /** After, on the coordinate's snap steps. */
   readonly to: number;
 }
 

@@ -13,6 +13,7 @@ export interface Place {
   readonly boat: Boat;
   readonly hull: Hull;
   readonly frame: SeatFrame;
+  /** Heel to toe, of the paddler. */
   readonly footLength: number;
 }
 

@@ -11,13 +11,16 @@ const HALF_STEP = { m: 0.002, deg: 0.5 } as const;
 /** How one quantity answers a move: its change per metre or per degree of the coordinate, in its own SI unit. */
 export interface Derivative {
   readonly id: string;
+  /** Seat that the quantity is of; null for the whole boat. */
   readonly seat: number | null;
   readonly unit: Unit;
+  /** Change of the quantity for one unit of the coordinate. */
   readonly perUnit: number;
 }
 
 /** Where a coordinate stands: the seat and the fitting's field. */
 export interface CoordinatePlace {
+  /** Index of the seat, bow first. */
   readonly seat: number;
   readonly coordinate: FittingCoordinate;
 }

@@ -21,6 +21,7 @@ const NOTHING = 1e-6;
 
 /** What a smallest change may take: how often slopes may be measured again, and the coordinates that stay. */
 export interface Allowed {
+  /** Each costs an evaluation for every free coordinate. */
   readonly measurings: number;
   readonly still?: ReadonlySet<number>;
 }

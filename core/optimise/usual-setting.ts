@@ -7,14 +7,19 @@ export type SeatSetting = Omit<Seat, 'athlete'>;
 
 /** Where a knee, a rear foot and a front foot usually go, metres. */
 interface UsualPlaces {
+  /** Knee aft of the seat's mark. */
   readonly padAftM: number;
+  /** Knee from the centreline, to its own side. */
   readonly padOutM: number;
+  /** Bottom of the recess over the floorboard. */
   readonly padHeightM: number;
   /** Rear rest and front foot to the off side of the knee. */
   readonly restAcrossM: number;
+  /** Front foot to the off side of the knee. */
   readonly footAcrossM: number;
   /** Longer or shorter than the body's own proportions give: knee to rear rest, knee to front heel. */
   readonly restAddM: number;
+  /** Knee to front heel. */
   readonly footAddM: number;
 }
 
@@ -59,6 +64,7 @@ const SHANK_DROP = 0.1;
 
 /** Paddle (common practice, no source): stature less 10 cm, a blade of slightly over a third, and how far apart the hands are. */
 const PADDLE_UNDER_STATURE = 0.1;
+/** Blade's share of the paddle's length. */
 const BLADE_SHARE = 0.35;
 
 /**
@@ -67,6 +73,7 @@ const BLADE_SHARE = 0.35;
  * blade's neck; practice says 15 to 25 cm (common practice, no source). Never nearer to the neck than practice.
  */
 const HANDS_APART = 1.38;
+/** The lower hand stays at least so far above the neck of the blade, metres. */
 const LEAST_ABOVE_NECK = 0.15;
 
 /**

@@ -15,10 +15,13 @@ export interface MidDrive {
    * limit on the trunk.
    */
   readonly trunkPitch: Radians;
+  /** Middle of the two hip joints. */
   readonly hipZ: number;
+  /** Middle of the two shoulder joints. */
   readonly shoulderZ: number;
   /** Top hand over mid-shoulder: the athlete's own, measured, or half way between the holds of catch and exit. */
   readonly topHandOver: number;
+  /** Top hand on the grip. */
   readonly topHandZ: number;
 }
 
@@ -35,6 +38,7 @@ export interface MidDriveInput {
  * another's 2 cm.
  */
 const TOP_HAND_SD = 0.03;
+/** The stature that the heights above are stated for, metres. */
 const STATED_FOR_STATURE = 1.8;
 
 /** The same once it is read off a side photograph, metres (estimate). */

@@ -17,6 +17,7 @@ export interface LengthPart {
 
 /** A hand's height over the shoulders, metres, and the place of the head that it is nearest to. */
 export interface HandPlace {
+  /** Over mid-shoulder; negative below. */
   readonly over: number;
   readonly level: HeadLevel;
 }
@@ -38,9 +39,11 @@ export interface PaddleFit {
   readonly longerThanAthlete: boolean;
   /** The paddle at hand less the length by the stance: negative where the blade is not covered. */
   readonly againstStance: number;
+  /** Blade over the whole length, 0–1. */
   readonly bladeShare: number;
   /** Between the hands along the shaft, and that over the paddle's length. */
   readonly handSpacing: number;
+  /** 0–1, no unit. */
   readonly handShare: number;
   /** Lower hand above the neck of the blade, along the shaft. */
   readonly handAboveNeck: number;
@@ -48,6 +51,7 @@ export interface PaddleFit {
   readonly catchReach: number;
   /** Lower hand at mid-drive, shaft upright and the blade just covered, above the gunwale beside it and the water. */
   readonly handOverGunwale: number;
+  /** Negative where the hand would be wet. */
   readonly handOverWater: number;
   /** Blade turned against the shaft, as set. */
   readonly bladeAngle: Radians;
@@ -58,7 +62,9 @@ export interface PaddleInput {
   readonly body: Pick<BodyEstimate, 'stature' | 'lengths'>;
   readonly seat: Pick<Seat, 'paddle' | 'stroke'>;
   readonly stances: Readonly<Record<'ready' | 'catch', Stance>>;
+  /** Height of the water beside the seat. */
   readonly waterZ: number;
+  /** Height of the sheer beside the seat. */
   readonly gunwaleZ: number;
 }
 

@@ -1,14 +1,18 @@
 /** One paddle of the club's stock. Metres. */
 export interface StockPaddle {
   readonly name: string;
+  /** Grip to tip. */
   readonly lengthM: number;
+  /** Throat to tip. */
   readonly bladeLengthM: number;
 }
 
 /** A paddle of the stock beside the wanted one: how much longer it is, and its blade; negative is shorter. Metres. */
 export interface RankedPaddle<Paddle extends StockPaddle = StockPaddle> {
   readonly paddle: Paddle;
+  /** Whole length, against the wanted one. */
   readonly longerBy: number;
+  /** Blade, against the wanted one. */
   readonly bladeLongerBy: number;
   /** What the ranking goes by, metres: 0 is the wanted paddle itself. */
   readonly apart: number;

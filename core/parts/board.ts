@@ -4,10 +4,15 @@ export interface Board {
   readonly heightM: number;
   /** Width, where no outline says otherwise. */
   readonly widthM: number;
+  /** x of its aft end. */
   readonly aftEndXM: number;
+  /** x of its fore end. */
   readonly foreEndXM: number;
+  /** Of the plank itself. */
   readonly thicknessM: number;
+  /** Heights of the top at places along the boat, straight lines between. */
   readonly profile?: readonly { readonly xM: number; readonly heightM: number }[] | undefined;
+  /** Widths at places along the boat, straight lines between. */
   readonly outline?: readonly { readonly xM: number; readonly widthM: number }[] | undefined;
 }
 
@@ -54,7 +59,9 @@ export function boardStations(board: Board): number[] {
 
 /** Places along the boat, aftmost first, and the values there. */
 interface Line {
+  /** Metres, rising. */
   readonly x: readonly number[];
+  /** One for each place. */
   readonly value: readonly number[];
 }
 

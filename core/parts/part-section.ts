@@ -2,7 +2,9 @@ import type { Part } from './part.ts';
 
 /** A place in a section across the boat: y to port and z up, metres, boat frame. */
 export interface SectionPlace {
+  /** Negative to starboard. */
   readonly y: number;
+  /** Above the lowest point of the keel line. */
   readonly z: number;
 }
 

@@ -19,33 +19,51 @@ export const FOOT_SHEET = 0.002;
 
 /** The fields of a knee pad that its shape rests on: those of the document. */
 export interface PadSizes {
+  /** Where the knee bears, aft of the seat's datum. */
   readonly aftM: number;
+  /** Where the knee bears, from the centreline, to the kneeling side. */
   readonly outM: number;
+  /** Bottom of the recess over the floorboard's top. */
   readonly heightM: number;
+  /** Its aft end turned to the off side, degrees; 0 lies fore and aft. */
   readonly recessTurnDeg: number;
+  /** Top of the pad over the bottom of the recess. */
   readonly recessDepthM: number;
   /** Foam that lines the recess; left out, what is usual. */
   readonly foamM?: number | undefined;
+  /** Along the recess. */
   readonly lengthM: number;
+  /** Across the recess. */
   readonly widthM: number;
 }
 
 /** Those of a rear rest. */
 export interface RestSizes {
+  /** Where the ball of the rear foot bears, aft of the seat's datum. */
   readonly aftM: number;
+  /** From the centreline, to the kneeling side; negative to the off side. */
   readonly outM: number;
+  /** Where the foot bears, over the floorboard's top. */
   readonly heightM: number;
+  /** Turned to the off side, degrees; 0 is square to the boat. */
   readonly turnDeg: number;
+  /** Face from the floorboard, degrees; 90 is upright. */
   readonly tiltDeg: number;
+  /** Across its face. */
   readonly widthM: number;
 }
 
 /** Those of a front foot's place. */
 export interface FootSizes {
+  /** Heel forward of the seat's datum. */
   readonly forwardM: number;
+  /** Heel from the centreline, to the kneeling side; negative to the off side. */
   readonly outM: number;
+  /** Under the heel, over the floorboard's top. */
   readonly heightM: number;
+  /** Foot turned outward from fore-and-aft. */
   readonly toeOutDeg: number;
+  /** Sole raised at the toes. */
   readonly wedgeDeg: number;
 }
 

@@ -8,7 +8,9 @@ export type PartName = (typeof PART_NAMES)[number];
 
 /** A place in plan, metres, boat frame. */
 export interface PlanPoint {
+  /** Forward of amidships. */
   readonly x: number;
+  /** To port of the centreline. */
   readonly y: number;
 }
 
@@ -18,6 +20,7 @@ export interface FixingHole {
   readonly from: BoatPoint;
   /** Upper end, in the wood. */
   readonly to: BoatPoint;
+  /** Metres. */
   readonly diameterM: number;
 }
 
@@ -28,19 +31,25 @@ export interface FixingHole {
 export interface PartShape {
   /** Ends of the base, and of the top. */
   readonly baseFore: number;
+  /** As `baseFore`, at the aft end. */
   readonly baseAft: number;
+  /** Fore end of the top. */
   readonly topFore: number;
+  /** Aft end of the top. */
   readonly topAft: number;
   /** Half of its width. */
   readonly half: number;
   /** Heights of the top at its fore end and at its aft end. */
   readonly foreHeight: number;
+  /** As `foreHeight`, at the aft end. */
   readonly aftHeight: number;
 }
 
 /** Where a part's own frame stands: its bearing point's place and its turn, radians, counter-clockwise from above. */
 export interface PartPlace {
+  /** Forward of amidships, metres. */
   readonly x: number;
+  /** To port of the centreline, metres. */
   readonly y: number;
   readonly turn: number;
 }
@@ -53,9 +62,11 @@ export interface Part {
   /** Index of the seat, bow first. */
   readonly seat: number;
   readonly part: PartName;
+  /** Eight corners, in the order told above. */
   readonly vertices: readonly BoatPoint[];
   /** Places of corners in `vertices`, counter-clockwise as seen from outside. */
   readonly faces: readonly (readonly number[])[];
+  /** Pairs of places in `vertices`. */
   readonly edges: readonly (readonly [number, number])[];
   readonly holes: readonly FixingHole[];
   readonly place: PartPlace;

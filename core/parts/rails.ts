@@ -6,11 +6,15 @@ const EDGE = 0.012;
 /** A pair of rails under a fitting, each as far from the centreline. Metres, boat frame. */
 export interface RailPair {
   readonly fitting: 'kneePad' | 'rearRest';
+  /** Middle to middle. */
   readonly apartM: number;
+  /** Top of the rails over the floorboard's top. */
   readonly heightM: number;
+  /** Diameter of the holes along a rail. */
   readonly holeM: number;
   /** Where the rails end; left out, they run as far as the board. */
   readonly aftEndXM?: number | undefined;
+  /** As `aftEndXM`, at the fore end. */
   readonly foreEndXM?: number | undefined;
 }
 

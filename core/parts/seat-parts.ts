@@ -28,12 +28,15 @@ export interface SeatFittings {
 
 /** What the parts of a seat stand in and on. Metres. */
 export interface PartsPlace {
+  /** Index of the seat, bow first. */
   readonly seat: number;
   readonly frame: SeatFrame;
+  /** Heel to toe, of the paddler. */
   readonly footLength: number;
   readonly board: Board;
   /** Pitch of the hardware's holes; null for screws that may go anywhere. */
   readonly padHolePitchM: number | null;
+  /** As `padHolePitchM`, for the rear rest. */
   readonly restHolePitchM: number | null;
   /** Diameter of the bolts; 6 mm unless given. */
   readonly boltM?: number | undefined;

@@ -15,13 +15,17 @@ import { byDifferences, covarianceAt, type Residuals } from './differences.ts';
 
 /** A point of the boat (metres, boat frame) and where it is seen in the picture. */
 export interface MarkedPoint {
+  /** Boat frame, metres. */
   readonly world: Vec3;
+  /** As the person set it. */
   readonly pixel: Pixel;
 }
 
 /** A value that is expected, and by how much it may differ: one standard deviation. */
 export interface Expected {
+  /** Expected value, in its own unit. */
   readonly at: number;
+  /** One standard deviation, same unit. */
   readonly sd: number;
 }
 

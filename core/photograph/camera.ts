@@ -2,13 +2,17 @@ import { add, cross, dot, norm, plus, scale, subtract, type Vec3 } from '../fram
 
 /** A place in a picture, pixels: u to the right, v down, from the upper left corner. */
 export interface Pixel {
+  /** To the right. */
   readonly u: number;
+  /** Down. */
   readonly v: number;
 }
 
 /** Size of a picture, pixels. */
 export interface ImageSize {
+  /** To the right. */
   readonly width: number;
+  /** Down. */
   readonly height: number;
 }
 
@@ -104,8 +108,11 @@ function rotated(vector: Vec3, turn: Vec3): Vec3 {
 
 /** Which way a camera looks: `azimuth` of its axis from forward toward port, `pitch` of it above the level, `roll` clockwise. */
 export interface Aim {
+  /** 0 looks forward along the boat, a quarter turn to port. */
   readonly azimuth: number;
+  /** Negative looks down. */
   readonly pitch: number;
+  /** Turn about the camera's own axis. */
   readonly roll: number;
 }
 

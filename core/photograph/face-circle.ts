@@ -5,6 +5,7 @@ import type { Pixel } from './camera.ts';
 export interface FaceCircle {
   /** Middle of the head. */
   readonly centre: Pixel;
+  /** Pixels. */
   readonly radius: number;
 }
 

@@ -26,6 +26,7 @@ const LEAST_STEP = 1e-4;
 
 /** A place that was found, and what it costs. */
 interface Found extends Place {
+  /** No unit: the less, the better the place. */
   readonly cost: number;
 }
 

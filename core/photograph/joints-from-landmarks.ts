@@ -21,6 +21,7 @@ export interface ProposedJoint {
 /** Landmarks of one side, by their numbers in the topology of 33 points that BlazePose has (left, right). */
 const ARM = { shoulder: [11, 12], elbow: [13, 14], hand: [19, 20] } as const;
 const LEG = { hip: [23, 24], knee: [25, 26], ankle: [27, 28], toe: [31, 32] } as const;
+/** Landmarks that the pose model tells of one person. */
 const LANDMARKS = 33;
 /** A landmark that is less sure than this is not proposed. */
 const LEAST_VISIBILITY = 0.3;

@@ -48,7 +48,9 @@ export function learnNeutral(looks: readonly ConfirmedLook[], learntOn: string):
 
 /** What is believed of somebody's posture: means and covariance of the unknowns, radians. */
 interface Belief {
+  /** One for each unknown. */
   mean: number[];
+  /** Square and symmetric, rad². */
   covariance: number[][];
 }
 

@@ -17,6 +17,7 @@ export interface PictureShapes {
   readonly shapes: readonly Shape[];
   /** Where the shapes' zero lies in the picture. */
   readonly origin: Pixel;
+  /** At the head's distance; nearer things are drawn as if they were there. */
   readonly pxPerMetre: number;
 }
 

@@ -50,8 +50,11 @@ export interface PostureInput {
 export interface MarkResidual {
   /** Which picture, from 0. */
   readonly view: number;
+  /** Which joint was marked. */
   readonly joint: FigurePoint;
+  /** Distance in the picture. */
   readonly px: number;
+  /** The same at the joint's distance from the camera. */
   readonly mm: number;
 }
 

@@ -16,6 +16,7 @@ import { HOLD_SD, holdAt, pitchTaken, type SeenMoment, strayedHold } from './see
 /** One picture of the moment: its camera and the joints marked in it, pixels. */
 export interface PostureView {
   readonly camera: Camera;
+  /** Joints that are not marked are left out. */
   readonly marks: Readonly<Partial<Record<FigurePoint, Pixel>>>;
 }
 
@@ -23,7 +24,9 @@ export interface PostureView {
 export interface PlacedMark {
   /** Which picture, from 0. */
   readonly view: number;
+  /** Which joint it shows. */
   readonly joint: FigurePoint;
+  /** As the person set it. */
   readonly pixel: Pixel;
 }
 
@@ -43,6 +46,7 @@ export interface PostureProblem {
   readonly marks: readonly PlacedMark[];
   /** How truly a mark is set in the picture (pixels), and how truly the joint is felt for under it (metres). */
   readonly sdPx: number;
+  /** One standard deviation, metres. */
   readonly jointSdM: number;
   /** Each length of the body is doubted by this share of it besides, independently: 0 takes the body as it is. */
   readonly bodyDoubt: number;
@@ -54,10 +58,13 @@ export interface SeenFigure {
   readonly stance: StanceProblem;
   /** The same as the solver has it. */
   readonly figure: Figure;
+  /** Metres. */
   readonly points: Readonly<Record<FigurePoint, BoatPoint>>;
+  /** Radians. */
   readonly angles: Readonly<Record<StanceAngle, number>>;
   /** Top hand over mid-shoulder, metres, and the turn of the shoulders, radians. */
   readonly topHandOver: number;
+  /** Radians. */
   readonly shoulderTurn: number;
 }
 

@@ -43,7 +43,9 @@ export interface ReadPicture {
 
 /** The trim that is expected of a fit, and its doubt, radians. */
 export interface PlannedTrim {
+  /** Positive bow up. */
   readonly value: number;
+  /** Null where the doubt is not known. */
   readonly sd: number | null;
 }
 

@@ -5,7 +5,9 @@ import type { SeenRate } from './stroke-rate.ts';
 
 /** A value and its standard deviation: radians or metres. */
 export interface SeenValue {
+  /** As the picture shows it. */
   readonly value: number;
+  /** One standard deviation, same unit. */
   readonly sd: number;
 }
 

@@ -4,9 +4,13 @@ import type { FaceCircle } from './face-circle.ts';
 
 /** A part of a picture, pixels. */
 export interface PictureBox {
+  /** From the picture's left edge. */
   readonly left: number;
+  /** From the picture's upper edge. */
   readonly top: number;
+  /** To the right. */
   readonly width: number;
+  /** Down. */
   readonly height: number;
 }
 

@@ -15,7 +15,9 @@ import { cameraStarts } from './camera-starts.ts';
 export interface PointResidual {
   /** Its place in the list of points. */
   readonly index: number;
+  /** Distance in the picture. */
   readonly px: number;
+  /** The same at the point's distance from the camera. */
   readonly mm: number;
 }
 
@@ -56,9 +58,11 @@ export interface CameraInput {
 export const MARK_SD_PX = 3;
 /** From this many points on nothing is taken of the way the camera was held. */
 const FULL_FROM = 6;
+/** Fewer points tell no camera. */
 const LEAST_POINTS = 2;
 /** Points nearer to one another than this count as one place: metres, and share of the picture's diagonal. */
 const ONE_PLACE_M = 0.02;
+/** Share of the picture's diagonal. */
 const ONE_PLACE_SHARE = 0.005;
 /** Points nearer to a line than this share of their extent lie on it. */
 const ONE_LINE_SHARE = 0.01;

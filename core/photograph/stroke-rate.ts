@@ -2,6 +2,7 @@
 export interface SeenRate {
   /** Strokes in a minute. */
   readonly perMin: number;
+  /** One standard deviation, strokes in a minute. */
   readonly sd: number;
   /** Strokes between the first catch and the last. */
   readonly strokes: number;

@@ -13,9 +13,11 @@ export type WaterMark = (typeof WATER_MARKS)[number];
 export interface SeenWaterline {
   /** Positive bow up, radians. */
   readonly trim: Radians;
+  /** One standard deviation, radians. */
   readonly trimSd: Radians;
   /** The water over the lowest point of the keel line amidships, metres. */
   readonly draft: number;
+  /** One standard deviation, metres. */
   readonly draftSd: number;
 }
 

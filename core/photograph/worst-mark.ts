@@ -5,6 +5,7 @@ import type { PlacedMark, ReadyProblem } from './posture-problem.ts';
 export interface FarMark {
   /** The mark that agrees least with the others. */
   readonly mark: PlacedMark;
+  /** No unit: compared with a chi-squared value. */
   readonly square: number;
 }
 

@@ -25,8 +25,11 @@ export function cornerAngle(from: Vec3, corner: Vec3, to: Vec3): Radians {
 
 /** What a hip angle is measured between: the trunk's way up, the unit vector from kneeling to front hip, hip to knee. */
 export interface HipWays {
+  /** Unit vector from the hips to the shoulders. */
   readonly up: Vec3;
+  /** Unit vector from the kneeling to the front hip. */
   readonly across: Vec3;
+  /** From hip to knee, any length. */
   readonly thigh: Vec3;
 }
 

@@ -23,7 +23,9 @@ import {
  * straight, and the shaft leans 11° from upright in the side view; the blade leads at the catch and trails at the exit.
  */
 interface Hold {
+  /** Top hand from mid-shoulder, in arm lengths. */
   readonly top: readonly [number, number, number];
+  /** Direction of the shaft from the top hand down. */
   readonly shaft: readonly [number, number, number];
 }
 
@@ -57,10 +59,13 @@ const LEAST = 1e-12;
 export interface ArmsHold {
   /** Way from the top to the lower shoulder with the trunk upright, and half the distance between them. */
   readonly square: Vec3;
+  /** Half the distance between the shoulder joints. */
   readonly half: number;
   /** What the shoulder blade brings the lower shoulder toward its hand. */
   readonly travel: Vec3;
+  /** Place of the top hand. */
   readonly topHand: Vec3;
+  /** Place of the lower hand. */
   readonly lowerHand: Vec3;
   readonly top: Links;
   readonly lower: Links;
@@ -69,11 +74,15 @@ export interface ArmsHold {
 /** Both arms, metres from mid-shoulder. */
 export interface Arms {
   readonly hold: ArmsHold;
+  /** Unit vector of the trunk, from hips to shoulders. */
   readonly up: Vec3;
   /** Unit vector from the top to the lower shoulder, square to the trunk, and the length it had before. */
   readonly line: Vec3;
+  /** Length of `line` before it was made a unit vector. */
   readonly length: number;
+  /** Joint of the arm whose hand is low on the shaft. */
   readonly lowerShoulder: Vec3;
+  /** Joint of the arm whose hand is on the grip. */
   readonly topShoulder: Vec3;
   readonly lower: TwoLink;
   readonly top: TwoLink;
@@ -125,8 +134,11 @@ export function armsAt(up: Vec3, hold: ArmsHold): Arms {
 
 /** Arms to be written over. */
 export interface MutableArms extends Mutable<Arms> {
+  /** Unit vector, as in `Arms`. */
   readonly line: MutableVec3;
+  /** Metres from mid-shoulder. */
   readonly lowerShoulder: MutableVec3;
+  /** Metres from mid-shoulder. */
   readonly topShoulder: MutableVec3;
   readonly lower: MutableTwoLink;
   readonly top: MutableTwoLink;
@@ -169,7 +181,9 @@ export function armsTo(arms: MutableArms, up: Vec3): MutableArms {
 
 /** How the arms' joints change, the hands standing still; to be written over. */
 export interface MutableArmsSlope {
+  /** Metres per radian of the unknown. */
   readonly lowerShoulder: MutableVec3;
+  /** Metres per radian of the unknown. */
   readonly topShoulder: MutableVec3;
   readonly lower: MutableLinkSlope;
   readonly top: MutableLinkSlope;

@@ -37,15 +37,25 @@ export function paddlingSign(seat: Pick<Seat, 'side' | 'kneels'>): 1 | -1 {
  * of the solve move all others.
  */
 export interface Contacts {
+  /** Where the kneeling knee bears on its pad. */
   readonly kneeContact: Vec3;
+  /** Joint centre of the kneeling knee. */
   readonly knee: Vec3;
+  /** Joint centre of the ankle knelt on. */
   readonly rearAnkle: Vec3;
+  /** Heel of the foot knelt on. */
   readonly rearHeel: Vec3;
+  /** Ball of that foot, on the rear rest. */
   readonly rearBall: Vec3;
+  /** Tip of its toes. */
   readonly rearToe: Vec3;
+  /** Heel of the front foot, on its place. */
   readonly frontHeel: Vec3;
+  /** Ball of the front foot. */
   readonly frontBall: Vec3;
+  /** Tip of its toes. */
   readonly frontToe: Vec3;
+  /** Joint centre of the front ankle. */
   readonly frontAnkle: Vec3;
   /** Where the front knee bends to: along the foot, flat. */
   readonly frontDirection: Vec3;

@@ -14,9 +14,13 @@ const PADDLE_CENTRE_SHARE = 0.58;
 /** One mass between two points of the figure: kilograms, and how far its centre lies from the first to the second. */
 export interface Spanned {
   readonly segment: string;
+  /** Kilograms, one side's where there are two. */
   readonly massKg: number;
+  /** First point of the segment. */
   readonly from: FigurePoint;
+  /** Second point. */
   readonly to: FigurePoint;
+  /** 0 at the first point, 1 at the second. */
   readonly share: number;
 }
 
@@ -67,9 +71,13 @@ export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: S
  * that the fittings hold bring; `upper` all that hangs on mid-shoulder; `topHand` and `lowerHand` stand still from there.
  */
 export interface CentreWeights {
+  /** Body and paddle together. */
   readonly massKg: number;
+  /** Sum of share × place, metres. */
   readonly held: Vec3;
+  /** Shares of the joints that move; no unit. */
   readonly of: Readonly<Partial<Record<FigurePoint, number>>>;
+  /** Share that hangs on mid-shoulder; no unit. */
   readonly upper: number;
 }
 
@@ -125,6 +133,7 @@ export function centreOf(figure: Figure, weighing: Weighing): Vec3 {
 /** How the weights of joints are told: with the length of head and neck, metres. */
 export interface Weighing {
   readonly weights: CentreWeights;
+  /** From mid-shoulder to the crown. */
   readonly headNeck: number;
 }
 
@@ -151,6 +160,7 @@ export function centreTo(
 
 /** Room for the slope of a centre of mass, and of the arms on the way. */
 export interface CentreSlope {
+  /** Metres per radian of the unknown. */
   readonly centre: MutableVec3;
   readonly arms: MutableArmsSlope;
 }

@@ -6,6 +6,7 @@ import type { StanceProblem } from './stance-problem.ts';
 
 /** Where neck and the middle of the head lie from mid-shoulder to the top of the head (drawing only). */
 const NECK_SHARE = 0.28;
+/** Middle of the head, on the same line. */
 const HEAD_SHARE = 0.64;
 
 /**

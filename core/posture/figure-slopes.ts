@@ -8,12 +8,19 @@ import { type MutableLinkSlope, twoLinkSlopeTo } from './two-link.ts';
  * objective are made of; arms follow the trunk and are found where they are needed, in `centreSlope`.
  */
 export interface FigureSlope {
+  /** Of the unit vector from the kneeling knee to its hip. */
   readonly thighUp: Vec3;
+  /** Of the unit vector from the hips to the shoulders. */
   readonly trunkUp: Vec3;
+  /** Of the unit vector from the kneeling to the front hip. */
   readonly across: Vec3;
+  /** Of the joint over the kneeling knee. */
   readonly kneelingHip: Vec3;
+  /** Of the other hip joint. */
   readonly frontHip: Vec3;
+  /** Of the point half way between the hips. */
   readonly midHip: Vec3;
+  /** Of the point half way between the shoulders. */
   readonly midShoulder: Vec3;
   /** Of the front leg's chain: its middle is the front knee, `apart` the distance from front hip to front ankle. */
   readonly leg: { readonly middle: Vec3; readonly apart: number };

@@ -30,11 +30,17 @@ export interface Figure {
   readonly trunk: Leaning;
   /** Unit vector from the kneeling to the front hip, and how it turns with the pelvis. */
   readonly across: Vec3;
+  /** Slope of `across` per radian of the pelvis's turn. */
   readonly acrossTurn: Vec3;
+  /** Joint over the kneeling knee. */
   readonly kneelingHip: Vec3;
+  /** Joint of the front leg. */
   readonly frontHip: Vec3;
+  /** Half way between the hip joints. */
   readonly midHip: Vec3;
+  /** Half way between the shoulder joints. */
   readonly midShoulder: Vec3;
+  /** Crown of the head. */
   readonly headTop: Vec3;
   /** Front hip to front ankle; its middle is the front knee. */
   readonly leg: TwoLink;
@@ -58,6 +64,7 @@ export function figureAt(q: Float64Array, parts: FigureParts): Figure {
 export interface MutableFigure extends Figure {
   readonly thigh: MutableLeaning;
   readonly trunk: MutableLeaning;
+  /** As in `Figure`, and all the others too. */
   readonly across: MutableVec3;
   readonly acrossTurn: MutableVec3;
   readonly kneelingHip: MutableVec3;

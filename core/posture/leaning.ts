@@ -3,8 +3,11 @@ import { addTimes, blank, type MutableVec3, scaleTo } from '../frame/vec3-in-pla
 
 /** A unit vector that leans, and how it changes with its pitch and with its roll (per radian). */
 export interface Leaning {
+  /** Length 1. */
   readonly up: Vec3;
+  /** Slope as it leans forward. */
   readonly byPitch: Vec3;
+  /** Slope as it leans to the side. */
   readonly byRoll: Vec3;
 }
 

@@ -6,6 +6,7 @@ import { dampedStep, equationsFor, type NormalEquations, normalEquations } from 
  * must not leave garbage behind while a hand is dragging.
  */
 export interface LeastSquares {
+  /** Number of residuals. */
   readonly terms: number;
   /** Writes the residuals at `q`. */
   residualsAt(q: Float64Array, into: Float64Array): void;
@@ -24,8 +25,11 @@ const FARTHEST = 1.4;
 
 /** Damping, a share of each unknown's own curvature: next to none at first, never quite none; past the most no step is left. */
 const FIRST_DAMPING = 1e-3;
+/** Never none: the equations stay solvable where an unknown changes nothing. */
 const LEAST_DAMPING = 1e-9;
+/** Past this no step is left: the search ends. */
 const MOST_DAMPING = 1e9;
+/** Change of the damping after a good step, and after one that is refused. */
 const DAMPING_FACTOR = 10;
 
 /**
@@ -34,13 +38,17 @@ const DAMPING_FACTOR = 10;
  * curvature is twice the linearised: 1 in 1000 of random fittings had not ended after 250 steps.
  */
 const POOR_SHARE = 0.25;
+/** A step that brings more of what it promised lowers the damping. */
 const GOOD_SHARE = 0.75;
+/** Change of the damping after a poor step that is kept. */
 const POOR_FACTOR = 4;
 
 /** Where a search ended. */
 export interface Minimum {
   readonly q: Float64Array;
+  /** What is left of the sum of squares; no unit. */
   readonly cost: number;
+  /** Steps of the search. */
   readonly iterations: number;
   readonly converged: boolean;
 }
@@ -115,7 +123,9 @@ function search(
 
 /** Arrays that a search writes into. */
 interface SearchSpace {
+  /** Number of unknowns. */
   readonly unknowns: number;
+  /** Number of residuals. */
   readonly terms: number;
   readonly q: Float64Array;
   readonly next: Float64Array;

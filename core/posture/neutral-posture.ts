@@ -2,7 +2,9 @@ const deg = (angle: number) => (angle * Math.PI) / 180;
 
 /** Where a joint or an offset likes to be, how far off counts as one unit, and who says so. Radians or metres. */
 export interface Neutral {
+  /** Value in the middle of comfort. */
   readonly at: number;
+  /** Same unit, positive. */
   readonly tolerance: number;
   readonly source: string;
 }

@@ -4,8 +4,11 @@ import type { Stance } from './stance.ts';
 
 /** A leg's two links between places that hold it: its own length, and how far apart the places are, metres. */
 interface Chain {
+  /** Length of the first link. */
   readonly first: number;
+  /** Length of the second link. */
   readonly second: number;
+  /** Distance between the places. */
   readonly apart: number;
 }
 

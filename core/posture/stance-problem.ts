@@ -23,6 +23,7 @@ export interface StanceProblem extends FigureParts {
   readonly terms: readonly Term[];
   /** Unit vectors: kneeling shank from the knee down, and the front sole from heel to toe. */
   readonly shankWay: Vec3;
+  /** From heel to toe. */
   readonly soleWay: Vec3;
 }
 

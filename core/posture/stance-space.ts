@@ -8,8 +8,11 @@ import { MEASURES } from './stance-terms.ts';
 
 /** What both hip angles are measured between: trunk, line of the hips, thigh from hip to knee. */
 export interface MutableHipWays {
+  /** Unit vector from the hips to the shoulders. */
   readonly up: MutableVec3;
+  /** Unit vector from the kneeling to the front hip. */
   readonly across: MutableVec3;
+  /** From hip to knee, any length. */
   readonly thigh: MutableVec3;
 }
 

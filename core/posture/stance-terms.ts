@@ -63,9 +63,12 @@ type Sense = 'near' | 'most' | 'least' | 'within';
 
 /** One term: (measure − at) / tolerance where its sense counts, else 0. */
 export interface Term {
+  /** Place of the value among those that the stance computes. */
   readonly measure: number;
   readonly sense: Sense;
+  /** Where the value likes to be, radians or metres. */
   readonly at: number;
+  /** How far off counts as one unit of the residual, same unit. */
   readonly tolerance: number;
 }
 

@@ -70,35 +70,43 @@ export type StanceUnknown = (typeof STANCE_UNKNOWNS)[number];
 /** One term of the objective: what it is, its residual in units of its tolerance, and its share of the cost (0–1). */
 export interface StanceTerm {
   readonly term: string;
+  /** Signed; 0 where nothing pulls. */
   readonly residual: number;
+  /** All shares of a stance add up to 1. */
   readonly share: number;
 }
 
 /** A part that cannot be reached, and by how much, metres (positive is missing length). */
 export interface ReachShortfall {
   readonly part: 'rearRest' | 'frontFoot' | 'lowerHand' | 'topHand';
+  /** Metres, always positive. */
   readonly shortfall: number;
 }
 
 /** One mass of the figure (or the paddle): kilograms, centre in the boat frame. */
 export interface FigureMass {
   readonly segment: string;
+  /** Kilograms, one side's where there are two. */
   readonly massKg: number;
+  /** Centre of mass, metres. */
   readonly centre: BoatPoint;
 }
 
 /** A solved kneeling figure. Points in the boat frame (metres), angles in radians, never NaN. */
 export interface Stance {
   readonly phase: Phase;
+  /** Joints and ends of the body. */
   readonly points: Readonly<Record<FigurePoint, BoatPoint>>;
   readonly angles: Readonly<Record<StanceAngle, Radians>>;
   readonly masses: readonly FigureMass[];
   /** Of body and paddle together. */
   readonly centreOfMass: BoatPoint;
+  /** Body and paddle, kilograms. */
   readonly totalMassKg: number;
   readonly shortfalls: readonly ReachShortfall[];
   /** Terms of the objective, the strongest first: what is forcing this stance. */
   readonly forcing: readonly StanceTerm[];
+  /** Steps of the solve. */
   readonly iterations: number;
   readonly converged: boolean;
 }

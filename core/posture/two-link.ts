@@ -10,26 +10,35 @@ export interface TwoLink {
   /** Where its second end stands, and its links. */
   readonly to: Vec3;
   readonly links: Links;
+  /** Place of the middle joint. */
   readonly middle: Vec3;
+  /** From the first end to the second. */
   readonly apart: number;
   /** `apart` less the chain's whole length: positive is missing length. */
   readonly excess: number;
   /** Unit vector from the first end to the second, and the unit vector square to it that the middle stands out along. */
   readonly unit: Vec3;
+  /** Square to `unit`: the joint bends that way. */
   readonly out: Vec3;
   /** Length of the bend's part square to `unit`. */
   readonly side: number;
   /** How far along `unit` and `out` the middle lies, and how both change with `apart`. */
   readonly along: number;
+  /** Along `out`. */
   readonly height: number;
+  /** Change of `along` per metre of `apart`. */
   readonly alongSlope: number;
+  /** Change of `height` per metre of `apart`. */
   readonly heightSlope: number;
 }
 
 /** The two links' lengths, metres, and which way the middle joint bends (any vector; its part along the chain is idle). */
 export interface Links {
+  /** Length of the link at the first end. */
   readonly first: number;
+  /** Length of the link at the second end. */
   readonly second: number;
+  /** Any length but zero. */
   readonly bend: Vec3;
 }
 
@@ -58,8 +67,11 @@ export function twoLink(from: Vec3, to: Vec3, links: Links): TwoLink {
 
 /** A chain to be written over, as `bendTwoLink` does. */
 export interface MutableTwoLink extends Mutable<TwoLink> {
+  /** Metres, as in `TwoLink`. */
   readonly middle: MutableVec3;
+  /** Unit vector. */
   readonly unit: MutableVec3;
+  /** Unit vector. */
   readonly out: MutableVec3;
 }
 
@@ -111,7 +123,9 @@ function bendTriangle(link: MutableTwoLink, first: number, second: number): void
 
 /** How a chain's middle joint and the distance of its ends change. */
 export interface MutableLinkSlope {
+  /** Metres per radian of the unknown. */
   readonly middle: MutableVec3;
+  /** Metres per radian of the unknown. */
   apart: number;
 }
 

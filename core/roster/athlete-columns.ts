@@ -17,6 +17,7 @@ export interface AthleteColumn {
   readonly field: AthleteField;
   /** As the file's own format writes it, in English on every computer. */
   readonly name: string;
+  /** Null for words and dates. */
   readonly unit: LengthUnit | MassUnit | null;
 }
 

@@ -17,6 +17,7 @@ export interface BadCell {
 
 /** A row as it stands in the table, under the columns that its headings name. */
 export interface RowCells {
+  /** As the table's own rows are numbered. */
   readonly row: number;
   /** Null where a heading is not known: the cell is passed over. */
   readonly columns: readonly (AthleteColumn | null)[];

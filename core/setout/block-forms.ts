@@ -21,7 +21,9 @@ export type SolidId = (typeof SOLID_IDS)[number];
 export interface BlockHole {
   /** Middle in the block's own frame. */
   readonly x: number;
+  /** To port in the block's own frame. */
   readonly y: number;
+  /** Half the diameter of the hole. */
   readonly radius: number;
   /** How high it goes. */
   readonly top: number;

@@ -31,6 +31,7 @@ const BEYOND_MM = 50;
 const RING_MM = 1.6;
 /** Height of the letters beside a hole, and of its number. */
 const LETTER_MM = 2.8;
+/** Millimetres; larger than the letters, for it is read first. */
 const NUMBER_MM = 4;
 /** White between rings and lettering. */
 const BESIDE_MM = 0.8;

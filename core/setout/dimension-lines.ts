@@ -3,9 +3,13 @@ import { type Dimension, line, type MillimetrePoint, type PlainShape, words } fr
 
 /** Sizes on the paper, millimetres, after ISO 129-1: gap at the object, overshoot, arrowhead, lettering. */
 const GAP = 1.5;
+/** How far a witness line runs past the dimension line. */
 const OVERSHOOT = 2;
+/** Length of an arrowhead. */
 const ARROW = 2.5;
+/** Half the breadth of an arrowhead. */
 const ARROW_HALF = 0.45;
+/** Height of capitals. */
 const LETTERING = 3;
 /** On drawings to scale lettering is smaller: ISO 3098's next size down. */
 const SMALL_LETTERING = 2.5;
@@ -13,6 +17,7 @@ const SMALL_LETTERING = 2.5;
 const ROOM_FOR_ARROWS = 9;
 /** Length of the tail of an outside arrow, and white beside its figure. */
 const TAIL = 5;
+/** White left and right of the figure, millimetres. */
 const BESIDE_FIGURE = 1;
 
 /** Unit vector square to from→to, on its left; straight up for two equal points. */

@@ -7,8 +7,11 @@ import type { MillimetrePoint, TemplateShape } from './template-drawing.ts';
 export interface DrawingBounds {
   /** Least and greatest of each axis, millimetres. */
   readonly minX: number;
+  /** As `minX`, for y. */
   readonly minY: number;
+  /** As `minX`, at the other end. */
   readonly maxX: number;
+  /** As `maxX`, for y. */
   readonly maxY: number;
 }
 

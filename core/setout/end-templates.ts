@@ -22,7 +22,9 @@ const HOW_MM = 3;
 
 /** What an end of a block is cut to: its width and its top, millimetres over the floorboard at the seat's mark. */
 interface EndSizes {
+  /** Half of the width. */
   readonly half: number;
+  /** Height of the top. */
   readonly top: number;
 }
 

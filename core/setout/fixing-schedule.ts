@@ -25,11 +25,13 @@ export interface Fixing {
   readonly at: MillimetrePoint;
   /** Diameter of bolt or screw's hole in the board, and how deep the hole goes into the block. */
   readonly holeMm: number;
+  /** Into the block, from its underside. */
   readonly depthMm: number;
   /** The longest that is sold and ends inside its hole; null where even the shortest is too long. */
   readonly lengthMm: number | null;
   /** From under the board's head to the hull's inner face, and from the hole's middle to the board's edge. */
   readonly skinMm: number;
+  /** From the hole's middle, in plan. */
   readonly edgeMm: number;
 }
 
@@ -100,6 +102,7 @@ const DESIGN = 0.7 / 1.2;
 export interface FixingForce {
   /** What each must hold, and what one holds in this board by the tables. */
   readonly eachN: number;
+  /** By the tables, for one fixing. */
   readonly holdsN: number;
   /** The second over the first; null where nothing pulls. */
   readonly margin: number | null;

@@ -20,10 +20,13 @@ export interface FrontFootPlace {
   readonly foot: Side;
   /** Sizes of the foot itself, millimetres. */
   readonly length: number;
+  /** Across the ball. */
   readonly breadth: number;
+  /** Along the sole. */
   readonly heelToBall: number;
   /** Height of heel and toes over the floorboard. */
   readonly heelHeight: number;
+  /** As `heelHeight`, at the toes. */
   readonly toeHeight: number;
   /** Length of the foot's shadow on the floorboard. */
   readonly run: number;

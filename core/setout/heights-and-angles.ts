@@ -46,6 +46,7 @@ export interface AngleRow {
   readonly toward: 'left' | 'right' | null;
   /** The same angle with a tape: over `overMm` it goes `byMm` aside or up. Whole millimetres. */
   readonly overMm: number;
+  /** Whole millimetres aside or up. */
   readonly byMm: number;
 }
 

@@ -72,7 +72,9 @@ export function restHoles(work: SeatWork): HoleList {
 interface Fixing {
   readonly fitting: HoleList['fitting'];
   readonly part: Part;
+  /** Metres; null where there is no row of holes. */
   readonly pitchM: number | null;
+  /** Metres aft of the mark, least and greatest. */
   readonly travelM: readonly [number, number];
 }
 

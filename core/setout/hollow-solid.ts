@@ -3,7 +3,9 @@ import { loft, type SolidMesh, type SolidPoint } from './mesh.ts';
 
 /** Sections along the shin and round the front of the knee, and places round each: chords lie within 0.05 mm of the curve. */
 const BEHIND = 24;
+/** More than behind: the front of a knee is round, a shin nearly straight. */
 const BEFORE = 48;
+/** Places round each section. */
 const ROUND = 64;
 /** The hollow reaches past the block's aft end and above its top by so much, millimetres. */
 const PAST_MM = 4;

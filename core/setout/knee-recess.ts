@@ -23,6 +23,7 @@ const EASE_MM = 4;
 
 /** Half-breadth and front-to-joint depth of the leg at the ankle as shares of the knee's (estimate, drawing of a shin). */
 const ANKLE_BREADTH_SHARE = 0.62;
+/** As the share above, for the depth. */
 const ANKLE_DEPTH_SHARE = 0.7;
 
 /** Points along each end of an outline, closer where it is rounder: a round of 60 mm radius is true to 0.05 mm. */
@@ -36,14 +37,17 @@ const POINTS = 40;
 export interface KneeRecess {
   /** Knee joint above the bottom, and half the breadth of knee with its ease. */
   readonly kneeDepth: number;
+  /** Half the breadth of the knee, its ease counted in. */
   readonly halfBreadth: number;
   /** From knee joint to ankle joint along the axis, and how much the shin rises on the way (negative: falls). */
   readonly shankRun: number;
+  /** Negative where the shin falls toward the ankle. */
   readonly shankRise: number;
   /** Depth of the finished recess, bottom to the top of the block. */
   readonly depth: number;
   /** Ends of the block on the axis. */
   readonly foreEnd: number;
+  /** Negative: behind the bearing point. */
   readonly aftEnd: number;
 }
 

@@ -21,8 +21,11 @@ const BY_LETTER = new Map(WIDTHS.flatMap(([width, letters]) => [...letters].map(
 
 /** Other letters: as wide as the widest usual ones of their kind. */
 const SMALL = 1.1;
+/** Any other capital. */
 const CAPITAL = 1.5;
+/** Chinese and other square letters. */
 const SQUARE = 1.55;
+/** The first code point of the square scripts (CJK Radicals Supplement, Unicode). */
 const FIRST_SQUARE = 0x2e80;
 
 /** Width of some words over the height of their capitals: `111` is 2.4. */

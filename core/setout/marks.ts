@@ -34,6 +34,7 @@ export interface CheckDimension {
   readonly to: MarkName;
   /** Straight from one to the other. */
   readonly lengthMm: number;
+  /** Either way. */
   readonly toleranceMm: number;
 }
 

@@ -19,9 +19,11 @@ export interface PadBlock {
   readonly halfWidth: number;
   /** Bottom of the finished recess over the floorboard at the seat's mark, and the top of the block. */
   readonly bearingHeight: number;
+  /** Top of the block over the floorboard at the seat's mark. */
   readonly topHeight: number;
   /** Height of what it stands on under its ends, over the floorboard at the seat's mark: slope of the board and rails. */
   readonly bedFore: number;
+  /** As `bedFore`, under the aft end. */
   readonly bedAft: number;
   /** The hollow for knee and shin. */
   readonly recess: KneeRecess;

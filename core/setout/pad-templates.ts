@@ -25,7 +25,9 @@ import {
 const VIEW_GAP_MM = 34;
 /** How far axes run out beyond the block, millimetres. */
 const OVERRUN_MM = 12;
+/** Height of small lettering, millimetres. */
 const SMALL_MM = 2.5;
+/** Where the shank's name stands on its line, as a share of the line's length. */
 const NAME_OF_SHANK = 0.8;
 /** Figures across an axis stand aside of it. */
 const ASIDE = 0.2;

@@ -17,6 +17,7 @@ export interface PageSize {
   readonly landscape: boolean;
   /** Width and height as the page is held, millimetres. */
   readonly width: number;
+  /** Of the page as it is held. */
   readonly height: number;
 }
 

@@ -20,9 +20,11 @@ export interface RestBlock {
   readonly height: number;
   /** Height of what it stands on under the foot of its face and under its back: slope of the board and rails. */
   readonly bedFore: number;
+  /** As `bedFore`, under the back. */
   readonly bedAft: number;
   /** Foot of the face ahead of the bearing edge (0 for an upright face), and depth of the top behind it. */
   readonly footAhead: number;
+  /** Fore and aft, of the flat top. */
   readonly depthBehind: number;
   /** Length of the face up its slope. */
   readonly slope: number;

@@ -17,6 +17,7 @@ import type { MillimetrePoint } from './template-drawing.ts';
 const SHANK_OFF_AXIS_DEG = 5;
 /** Least wood beside and under a recess, millimetres (common practice, no source). */
 const LEAST_WALL_MM = 12;
+/** Wood left under the recess. */
 const LEAST_FLOOR_MM = 15;
 
 /** What the builder of this very seat must be told before cutting. Lengths in millimetres, angles in degrees. */

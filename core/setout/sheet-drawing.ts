@@ -32,7 +32,9 @@ export interface SheetDrawing {
   readonly section: readonly TemplateShape[];
   /** Greatest half-breadth, least and greatest height in view. */
   readonly halfBreadth: number;
+  /** Least height in view. */
   readonly low: number;
+  /** Greatest height in view. */
   readonly high: number;
 }
 

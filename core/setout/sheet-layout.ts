@@ -19,8 +19,11 @@ const COLUMN_MM = 125;
 export interface SheetBox {
   /** Millimetres from the page's top left corner. */
   readonly left: number;
+  /** From the upper edge of the page. */
   readonly top: number;
+  /** To the right. */
   readonly width: number;
+  /** Down. */
   readonly height: number;
 }
 

@@ -13,6 +13,7 @@ import { wholeBoatMarks } from './whole-boat.ts';
 
 /** Where dimension lines stand under the plan, millimetres: two rows. */
 const FIRST_LEVEL = 8;
+/** Far enough below the first that its lettering stands clear. */
 const SECOND_LEVEL = 15;
 /** The floorboard's height is dimensioned this far outside the hull's greatest breadth, millimetres. */
 const OUTSIDE_HULL = 5;

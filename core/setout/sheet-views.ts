@@ -22,6 +22,7 @@ import { workParts } from './work-parts.ts';
 export interface ViewStretch {
   /** Negative where it begins behind the mark. */
   readonly aft: number;
+  /** Positive where it ends ahead of the mark. */
   readonly fore: number;
 }
 

@@ -27,6 +27,7 @@ export interface Tile {
   readonly name: string;
   /** Counted from 0. */
   readonly column: number;
+  /** From the top. */
   readonly row: number;
   /** The part of the drawing in the tile's window, millimetres of the drawing. */
   readonly shows: DrawingBounds;
@@ -45,6 +46,7 @@ export interface Tiling {
   };
   /** So many pages wide and high. */
   readonly columns: number;
+  /** One below the other. */
   readonly rows: number;
   /** Pages that show something, row by row. */
   readonly tiles: readonly Tile[];

@@ -24,6 +24,7 @@ export const SHOWN_IN = {
 const BOAT_EACH_WAY = 1.45;
 /** Water shown beyond it, and how deep it is drawn under the hull, metres. */
 const WATER_BEYOND = 0.15;
+/** Depth of that water, metres. */
 const WATER_DEPTH = 1;
 
 /** A picture in two halves: what does not move between before and now, and the paddler with the fittings. */

@@ -10,8 +10,10 @@ import { FIGURE_POINTS, type FigurePoint } from '../posture/stance.ts';
 
 /** What the picture of one paddler is drawn from. Boat frame, metres and radians; degrees where a seat has them. */
 export interface ShowScene {
+  /** Joints and ends of the body. */
   readonly points: Readonly<Record<FigurePoint, Vec3>>;
   readonly body: FigureBody;
+  /** Heel to toe. */
   readonly footLength: number;
   readonly frame: SeatFrame;
   readonly seat: Pick<Seat, 'kneePad' | 'rearRest' | 'frontFoot' | 'paddle'>;

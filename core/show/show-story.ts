@@ -23,8 +23,11 @@ const GOOD_ORDER: readonly QuantityId[] = [
   'rearAnkle',
   'strapReleases',
 ];
+/** Lines of what is good: more is not read. */
 const MOST_GOOD = 4;
+/** Lines of what to watch. */
 const MOST_WATCHED = 4;
+/** Lines of why the setting is as it is. */
 const MOST_REASONS = 3;
 
 /** One revision of a fit with its report. */

@@ -5,8 +5,11 @@ import type { ShowScene } from './show-scene.ts';
 
 /** What of a view is shown, metres in the view: from its lower left corner. */
 export interface ShowWindow {
+  /** Lower left corner. */
   readonly from: ViewPoint;
+  /** To the right. */
   readonly width: number;
+  /** Up. */
   readonly height: number;
 }
 
@@ -18,6 +21,7 @@ const WIDE = {
 } as const;
 /** Water that is shown at least, metres under the hull's lowest point, and under a blade that reaches deeper. */
 const UNDER = 0.36;
+/** Water shown under a blade's tip, metres. */
 const UNDER_BLADE = 0.05;
 /** White over the head or the top hand, metres. */
 const OVER_HEAD = 0.08;

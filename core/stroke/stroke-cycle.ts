@@ -19,6 +19,7 @@ export interface StrokeSeatRow {
   readonly loadsN: Readonly<Record<Contact, number>> | null;
   /** Where the weight seems to act under that force, metres, boat frame; null where the boat does not float. */
   readonly seemsAt: InPlan | null;
+  /** Along the boat; 0 while the blade is in the air. */
   readonly bladeForceN: number;
 }
 
@@ -37,6 +38,7 @@ export interface StrokeRow {
 /** What moves through a stroke: the boat and its solved crew, all in the same instant. */
 export interface StrokeCrew {
   readonly boat: BoatState;
+  /** Null where nobody sits. */
   readonly seats: readonly (SeatState | null)[];
   /** Where the boat lies with the crew ready, if known: saves iterations and changes nothing. */
   readonly afloat?: FloatResult;

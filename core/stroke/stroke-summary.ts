@@ -3,6 +3,7 @@ import type { StrokeRow } from './stroke-cycle.ts';
 
 /** How far a figure goes during the stroke: least, most, and between them. Its own unit. */
 export interface Swing extends Range {
+  /** Most less least, never negative. */
   readonly by: number;
 }
 

@@ -12,7 +12,9 @@ export const PEAK_FORCE_SPREAD = 4.8 / 16.3;
 
 /** The parts of a blade's force that no rule gives, as shares of its forward part: lift, and across the boat from the paddler out. */
 export interface FreeForce {
+  /** Positive lifts the boat. */
   readonly lift: number;
+  /** Positive away from the paddler. */
   readonly out: number;
 }
 

@@ -9,11 +9,17 @@ import { sharesOf, supportTriangle } from './support-triangle.ts';
  * part across the boat (toward port) are nothing unless they are given; the place along the boat counts for those two alone.
  */
 export interface BladeForce {
+  /** Positive drives the boat forward. */
   readonly forceN: number;
+  /** Height over the lowest point of the keel line. */
   readonly atZ: number;
+  /** To port of the centreline. */
   readonly atY: number;
+  /** Forward of amidships; 0 unless given. */
   readonly atX?: number;
+  /** Newtons; 0 unless given. */
   readonly liftN?: number;
+  /** Newtons; 0 unless given. */
   readonly acrossN?: number;
 }
 

@@ -14,6 +14,7 @@ const KNEE_RADIUS = { least: 0.035, most: 0.05 } as const;
 const KNEE_CORNERS = 8;
 /** Half the breadth of the toes on the rest and of the front foot between heel and ball, metres (estimates). */
 const HALF_TOES = 0.035;
+/** Metres. */
 const HALF_FOOT = 0.03;
 
 /**
@@ -60,6 +61,7 @@ const beside = (at: InPlan, way: InPlan, by: number): InPlan => ({
 /** A corner of the support polygon: the contact that it belongs to, and which of its patch's corners it is. */
 export interface PolygonCorner extends InPlan {
   readonly contact: Contact;
+  /** Counted from 0 in its own patch. */
   readonly corner: number;
 }
 

@@ -63,7 +63,9 @@ export function polygonArea(polygon: readonly InPlan[]): number {
 
 /** A share that is not known more closely, 0 to 1. */
 export interface ShareRange {
+  /** 0 where it may bear nothing. */
   readonly least: number;
+  /** 1 where it may bear all. */
   readonly most: number;
 }
 

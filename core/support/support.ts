@@ -50,6 +50,7 @@ export interface DriveLoads {
   readonly padForwardN: number;
   /** The same across the boat, newtons, positive toward the blade. */
   readonly padSidewaysN: number;
+  /** The force that these loads are worked out for, newtons. */
   readonly bladeForceN: number;
 }
 

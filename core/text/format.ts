@@ -23,6 +23,7 @@ const PLAIN_DECIMALS: Readonly<Record<Exclude<Unit, 'm'>, number>> = {
   '1': 0,
 };
 
+/** How a number is written. */
 export interface NumberOptions {
   /** Places after the decimal mark; −1 rounds to tens. */
   readonly decimals: number;
@@ -44,7 +45,9 @@ export interface LengthOptions {
 /** How changes of a quantity are written: in which shown unit, so many of them to one of its SI unit. */
 export interface ChangeUnit {
   readonly unit: string;
+  /** Shown units for one SI unit. */
   readonly perSi: number;
+  /** Digits after the point. */
   readonly decimals: number;
 }
 
@@ -72,9 +75,11 @@ export interface Format {
 
 /** How finely a value is written. */
 interface Fineness {
+  /** Least difference that is written, in the shown unit. */
   readonly step: number;
   readonly inMillimetres: boolean;
   readonly signed?: boolean | undefined;
+  /** Half of the 95 % interval, same unit. */
   readonly half?: number | undefined;
 }
 

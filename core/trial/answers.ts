@@ -10,6 +10,7 @@ export interface Moved {
   readonly unit: Unit;
   /** Before and after, in `unit`. */
   readonly from: number;
+  /** After the change. */
   readonly to: number;
 }
 

@@ -23,6 +23,7 @@ export interface RankedChange {
   readonly coordinate: FittingCoordinate;
   /** In the coordinate's own unit: metres or degrees. */
   readonly from: number;
+  /** After the change. */
   readonly to: number;
   /** How fully each observation would be answered, against the setting that was tried. */
   readonly answers: readonly Answer[];

@@ -13,7 +13,9 @@ const GAUSS = [0, 0.1294849661688697, 0, 0.2797053914892767, 0, 0.38183005050511
 const MOST_HALVINGS = 12;
 /** Width of the first panels; and how many small ones in a row end the integral. */
 const PANEL = 0.5;
+/** One alone may be small by chance: the integrand swings. */
 const SMALL_PANELS = 2;
+/** The integral ends here in any case. */
 const MOST_PANELS = 40;
 
 /** How far one panel may be off: a share of the integral, or so much, whichever is more. */
@@ -62,6 +64,7 @@ function adaptive(
 
 /** The rule's error is told as QUADPACK tells it: the two rules' difference over the function's own spread, to this power. */
 const ERROR_POWER = 1.5;
+/** Factor on the difference before the power is taken, as in QUADPACK. */
 const ERROR_SCALE = 200;
 
 /**

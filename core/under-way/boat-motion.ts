@@ -8,12 +8,15 @@ export interface MovingBoat {
   readonly massKg: number;
   /** Σ m·x, Σ m·z (kg·m) and Σ m·(x² + z²) (kg·m²) of everything aboard at rest. */
   readonly momentX: number;
+  /** Σ m·z; positive where the centre lies above the water plane. */
   readonly momentZ: number;
+  /** Σ m·(x² + z²) about mid-length at the water plane. */
   readonly inertia: number;
   /** Restoring force per metre of heave, per radian of pitch, and moment per radian: N/m, N, N·m. */
   readonly stiffness: { readonly heave: number; readonly coupled: number; readonly pitch: number };
   /** Added mass in surge, kg, and what drag gains per m/s, N·s/m. */
   readonly surgeAdded: number;
+  /** Positive: it takes energy out. */
   readonly surgeDamping: number;
   /** Speed through the water, m/s. */
   readonly speed: number;
@@ -74,6 +77,7 @@ export function restAt({ stiffness: c }: MovingBoat, { heave, pitch }: { heave: 
 
 /** Where the search for natural periods starts, per second, and its steps: added mass changes little with frequency. */
 const START_OMEGA = 10;
+/** Each step takes the added mass at the frequency of the last. */
 const SETTLING_STEPS = 4;
 
 /** Natural periods of heave and pitch alone, seconds: ω² = C/(M + A(ω)), by repeated substitution. */

@@ -10,6 +10,7 @@ import { type Instant, type StrokeShape, strokeInstants, USUAL_STROKE } from './
 
 /** Instants of one stroke, and harmonics of its rate that are followed. */
 export const INSTANTS = 64;
+/** Harmonics of the stroke's rate above this one are left out. */
 const HIGHEST = 5;
 
 /** Added mass in surge over the boat's mass: our estimate for a slender hull. */
@@ -52,8 +53,11 @@ export interface BowMotion {
 
 /** What is asked: strokes per minute, speed in m/s, and what drag gains per m/s (N·s/m, twice drag over speed is usual). */
 export interface BowQuestion {
+  /** Strokes in a minute. */
   readonly ratePerMin: number;
+  /** Through the water, m/s. */
   readonly speed: number;
+  /** N·s/m. */
   readonly surgeDamping: number;
 }
 
@@ -139,8 +143,11 @@ function movingBoat(
 /** A stroke that is to be answered: what pushes, how fast, and where the bow's highest point lies. */
 interface Driven {
   readonly instants: readonly Instant[];
+  /** Circular frequency of the stroke, radians per second. */
   readonly omega: number;
+  /** x of the bow, metres. */
   readonly foremost: number;
+  /** Height at which drag acts, metres; negative under water. */
   readonly dragZ: number;
 }
 

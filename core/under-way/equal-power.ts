@@ -3,6 +3,7 @@ import { type Resistance, type Running, towed } from './resistance.ts';
 
 /** Steps of the secant that are enough for a speed to a hundredth of a millimetre a second. */
 const MOST_STEPS = 12;
+/** The hundredth of a millimetre a second, in m/s. */
 const CLOSE = 1e-5;
 
 /** Power that goes into the water and air at a speed, watts: resistance × speed. Errors as `resistance`. */

@@ -10,6 +10,7 @@ export interface Complex {
 const GAMMA = 0.5772156649015329;
 /** Up to here the power series keeps 10 digits; beyond, the asymptotic one has more than 5. */
 const SERIES_REACH = 12;
+/** Enough for the series at the end of its reach. */
 const MOST_TERMS = 120;
 
 /**

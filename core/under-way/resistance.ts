@@ -30,8 +30,11 @@ export interface Running {
 export interface Resistance {
   /** Newtons each. */
   readonly friction: number;
+  /** Of the waves that the hull makes. */
   readonly wave: number;
+  /** Of the air on boat and crew. */
   readonly air: number;
+  /** Sum of the three. */
   readonly total: number;
   /** One standard deviation of the total. */
   readonly sd: number;

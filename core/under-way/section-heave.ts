@@ -6,6 +6,7 @@ import { waveSource } from './wave-source.ts';
 export interface WetHalf {
   /** From keel to waterline: half breadth and height over the surface, metres; under water z is negative. */
   readonly y: Float64Array | readonly number[];
+  /** As many as `y`. */
   readonly z: Float64Array | readonly number[];
 }
 
@@ -21,11 +22,15 @@ export interface HeaveCoefficients {
 
 /** One straight piece of the section: its middle and length, metres. */
 interface Panel {
+  /** Middle of the piece. */
   readonly y: number;
+  /** Negative under water. */
   readonly z: number;
+  /** Metres. */
   readonly length: number;
   /** Unit normal into the water. */
   readonly normalY: number;
+  /** Up is positive. */
   readonly normalZ: number;
 }
 

@@ -6,6 +6,7 @@ import { sectionHeave, type WetHalf } from './section-heave.ts';
 
 /** Sections along the hull that its motion is summed over, and panels on each half. */
 const STATIONS = 13;
+/** From the keel to the waterline. */
 const PANELS = 14;
 
 /** One immersed section and the length of hull it stands for, metres. */

@@ -23,11 +23,13 @@ export const USUAL_STROKE: StrokeShape = { driveShare: 0.5, lift: 0, strength: 1
 export interface Instant {
   /** Σ m·x and Σ m·z of everything aboard, z from the water plane; kg·m. */
   readonly momentX: number;
+  /** As `momentX`, with z. */
   readonly momentZ: number;
   /** x and z of every mass, in the same order at every instant. */
   readonly places: readonly { readonly mass: number; readonly x: number; readonly z: number }[];
   /** Forces of all blades together, N. */
   readonly forward: number;
+  /** Positive lifts the boat. */
   readonly up: number;
   /** Moment of the blades' forces. */
   readonly bladeMoment: number;

@@ -131,11 +131,17 @@ interface Lying {
   readonly crew: StrokeCrew;
   readonly hull: Hull;
   readonly afloat: Afloat;
+  /** Everything aboard, the boat itself too. */
   readonly masses: readonly PointMass[];
+  /** Of the water, kg/m³. */
   readonly density: number;
+  /** Kinematic, of the water, m²/s. */
   readonly viscosity: number;
+  /** Radians, starboard down. */
   readonly heel: number;
+  /** Drag coefficient × frontal area, m². */
   readonly airDragArea: number;
+  /** Of the water, metres; undefined where it is deep. */
   readonly depth: number | undefined;
 }
 
@@ -202,6 +208,7 @@ export interface CostQuestion {
   readonly at: Resistance;
   /** As it would be, at any speed. */
   readonly changed: (speed: number) => Resistance;
+  /** m/s. */
   readonly speed: number;
   /** Power that goes into the resistance as it is. */
   readonly watts: number;

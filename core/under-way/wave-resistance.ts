@@ -71,7 +71,9 @@ function depthFactor(k: number, depth: number | undefined): number {
 interface Wave {
   /** Wave number, and its part along the course, per metre. */
   readonly k: number;
+  /** Wave number × cosine of its direction. */
   readonly along: number;
+  /** Of the water, metres; undefined where it is deep. */
   readonly depth: number | undefined;
 }
 

@@ -4,9 +4,13 @@ import { type Complex, scaledExponentialIntegral } from './exponential-integral.
 export interface SourcePanel {
   /** Middle of a straight piece of the section, metres; z is negative under water. */
   readonly y: number;
+  /** Negative under water. */
   readonly z: number;
+  /** Metres. */
   readonly length: number;
+  /** Outward is positive. */
   readonly normalY: number;
+  /** Up is positive. */
   readonly normalZ: number;
 }
 

@@ -2,6 +2,7 @@ import { type ParsedMeasure, parseMeasure, type WrittenUnit } from './measure-te
 
 /** Metres in each unit of length that may be shown or entered. The inch is exact (international yard and pound, 1959). */
 export const LENGTH_UNITS = { mm: 0.001, cm: 0.01, m: 1, in: 0.0254, ft: 0.3048 } as const;
+/** Units that lengths are written and read in. */
 export type LengthUnit = keyof typeof LENGTH_UNITS;
 
 const WRITTEN: readonly WrittenUnit[] = [

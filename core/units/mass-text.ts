@@ -2,6 +2,7 @@ import { type ParsedMeasure, parseMeasure, type WrittenUnit } from './measure-te
 
 /** Kilograms in each unit of mass that may be shown or entered. The pound is exact (international yard and pound, 1959). */
 export const MASS_UNITS = { kg: 1, lb: 0.45359237 } as const;
+/** Units that masses are written and read in. */
 export type MassUnit = keyof typeof MASS_UNITS;
 
 /** Pounds in a stone; a stone is understood but never shown. */

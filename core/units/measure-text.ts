@@ -1,6 +1,7 @@
 /** A unit that people write: the names it goes by, and how many SI units one of it is. */
 export interface WrittenUnit {
   readonly names: readonly string[];
+  /** SI units in one of it: 0.01 for a centimetre. */
   readonly factor: number;
 }
 
@@ -13,6 +14,7 @@ export type MeasureProblem =
   /** 1.234,5.6 or 1,2,3: which mark is the decimal one cannot be told. */
   | { readonly code: 'unclear-separator'; readonly text: string };
 
+/** What a text was read as: the value in SI, or why it is no measure. */
 export type ParsedMeasure =
   | { readonly ok: true; readonly value: number }
   | { readonly ok: false; readonly problem: MeasureProblem };
