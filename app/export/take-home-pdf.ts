@@ -225,16 +225,7 @@ function columnsOf({ story, reason, said, words }: TakeHome): [Section[], Sectio
   };
   const watch: Section = {
     heading: words.say('athlete-page.watch'),
-    items:
-      story.watch.length === 0
-        ? [{ text: words.say(said.open ? 'athlete-page.besides' : 'athlete-page.nothing') }]
-        : [
-            ...story.watch.map(({ sentence, stop }) => ({
-              text: stop ? words.say('athlete-page.stop', { sentence }) : sentence,
-              strong: stop,
-            })),
-            ...(story.more ? [{ text: words.say('athlete-page.more') }] : []),
-          ],
+    items: watched(story, said.open, words),
   };
   const why: Section = {
     heading: words.say('athlete-page.why'),
@@ -251,7 +242,18 @@ function columnsOf({ story, reason, said, words }: TakeHome): [Section[], Sectio
     { heading: words.say('athlete-page.feel'), items: story.feel.map((text) => ({ text })) },
   ].filter(({ items }) => items.length > 0);
   const begin = first.items.length > 0 ? [first] : [];
-  return right.length > 0 ? [[...begin, good, watch], right] : [[...begin, good], [watch]];
+  const looked = watch.items.length > 0 ? [watch] : [];
+  return right.length > 0 ? [[...begin, good, ...looked], right] : [[...begin, good], looked];
+}
+
+/** What to look after. While a trial is unanswered "nothing" is never said. */
+function watched({ watch, more }: ShowStory, open: boolean, words: Translator): Section['items'] {
+  if (watch.length === 0) return open ? [] : [{ text: words.say('athlete-page.nothing') }];
+  const sentences = watch.map(({ sentence, stop }) => ({
+    text: stop ? words.say('athlete-page.stop', { sentence }) : sentence,
+    strong: stop,
+  }));
+  return more ? [...sentences, { text: words.say('athlete-page.more') }] : sentences;
 }
 
 /** Longest reason that a page has room for, letters. */

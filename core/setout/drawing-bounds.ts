@@ -1,7 +1,7 @@
 import { pointsOf, ringsOf, type Shape, type Text } from '../graphics/shape.ts';
 import { dimensionLines, leftNormal } from './dimension-lines.ts';
 import { lettersWidth } from './letter-widths.ts';
-import type { MillimetrePoint, TemplateShape } from './template-drawing.ts';
+import type { Dimension, MillimetrePoint } from './template-drawing.ts';
 
 /** Least and greatest x and y, millimetres at full size. */
 export interface DrawingBounds {
@@ -22,7 +22,7 @@ const DESCENT = 0.4;
  * Bounds of shapes as drawn at a scale (paper over full size; 1 for templates): lettering by the widths of its letters,
  * dimensions with their lines. Millimetres at full size. Throws a RangeError for no shapes: there is nothing to draw.
  */
-export function boundsOf(shapes: readonly TemplateShape[], scale = 1): DrawingBounds {
+export function boundsOf(shapes: readonly (Shape<string> | Dimension)[], scale = 1): DrawingBounds {
   const plain = shapes.flatMap((shape) =>
     shape.kind === 'dimension' ? dimensionLines(shape, scale) : [shape],
   );

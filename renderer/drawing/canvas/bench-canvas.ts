@@ -18,15 +18,16 @@ import { leaderRouter } from '../layers/leaders.ts';
 import { strip } from '../layers/strip.ts';
 import { strokeOutline } from '../layers/stroke-outline.ts';
 import { support } from '../layers/support.ts';
+import { cockpitView } from '../view/cockpit-view.ts';
 import type { Grip } from '../view/handle.ts';
 import { type HullLines, hullLines } from '../view/hull-lines.ts';
 import { type Palette, readPalette } from '../view/palette.ts';
 import { forgetWidths, Pen } from '../view/pen.ts';
-import { boatBox, pictureOf, seatBox } from '../view/picture.ts';
+import { boatBox, pictureOf } from '../view/picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from '../view/scene.ts';
-import { CARD, layOutSheet, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
+import { CARD, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
 import { strokePictures } from '../view/stroke-pictures.ts';
-import { type Camera, cockpitCamera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
+import { type Camera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
 import { PaperLayer } from './paper-layer.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
@@ -206,13 +207,17 @@ export class BenchCanvas {
     if (this.size.width === 0) return;
     const lines = this.hullLines();
     const { seat } = this.document.getState();
-    const mine = seatBox(this.picture, lines, Math.min(seat, this.picture.fit.seats.length - 1));
     const card = window.matchMedia('(pointer: coarse)').matches ? TOUCH_CARD : CARD;
-    const box = showing === 'seat' ? mine : boatBox(this.picture, lines);
-    this.layout =
-      showing === 'seat' ? layOutSheet(this.size, mine, card) : layOutWholeBoat(this.size, box, card);
-    const camera = showing === 'seat' ? cockpitCamera : fitCamera;
-    this.camera = camera(this.layout.windows, box);
+    if (showing === 'seat') {
+      const worked = Math.min(seat, this.picture.fit.seats.length - 1);
+      const view = cockpitView(this.size, { picture: this.picture, lines, seat: worked }, card);
+      this.layout = view.layout;
+      this.camera = view.camera;
+    } else {
+      const box = boatBox(this.picture, lines);
+      this.layout = layOutWholeBoat(this.size, box, card);
+      this.camera = fitCamera(this.layout.windows, box);
+    }
     this.fitted = true;
     this.invalidate(ALL);
   }

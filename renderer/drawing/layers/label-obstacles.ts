@@ -16,7 +16,8 @@ import type { Leader } from './leaders.ts';
 
 /** A line that a label should not lie on is felt as beads this wide, this far apart, pixels. */
 const BEAD = { radius: 4, apart: 9 };
-const SHAFT_BEADS = 14;
+/** The paddle's shaft is broader than a line, pixels. */
+const SHAFT = { radius: 8, apart: 14 };
 /** After a view's name, pixels: a figure right behind it reads as part of it. */
 const CAPTION_AIR = 16;
 /** Room that the view's buttons take in the longest of the languages, with a gap: a figure beside them reads as one of them. */
@@ -83,23 +84,20 @@ function lineBeads(scene: Scene): Disc[] {
   ];
 }
 
-/** Discs along the shaft and on into the water. */
+/** Discs along the shaft and on into the water, near enough that no word finds room between two. */
 function alongShaft(top: Vec3, lower: Vec3, to: (p: Vec3) => ScreenPoint): Disc[] {
-  return Array.from({ length: SHAFT_BEADS }, (_, k) => ({
-    ...to(along(top, lower, (2 * k) / SHAFT_BEADS)),
-    radius: 6,
-  }));
+  return beads([to(top), to(along(top, lower, 2))], SHAFT);
 }
 
 /** Small discs strung along a line. */
-function beads(path: readonly ScreenPoint[]): Disc[] {
+function beads(path: readonly ScreenPoint[], { radius, apart } = BEAD): Disc[] {
   return path.slice(1).flatMap((to, k) => {
     const from = path[k]!;
-    const count = Math.max(1, Math.round(Math.hypot(to.x - from.x, to.y - from.y) / BEAD.apart));
+    const count = Math.max(1, Math.round(Math.hypot(to.x - from.x, to.y - from.y) / apart));
     return Array.from({ length: count }, (_, j) => ({
       x: from.x + ((to.x - from.x) * (j + 0.5)) / count,
       y: from.y + ((to.y - from.y) * (j + 0.5)) / count,
-      radius: BEAD.radius,
+      radius,
     }));
   });
 }

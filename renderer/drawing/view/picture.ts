@@ -46,16 +46,31 @@ const FLESH = 0.015;
 /** What an empty seat shows around its mark: ahead and aft, and above the floorboard, metres. */
 const EMPTY = { ahead: 0.8, aft: 0.9, above: 1.0 };
 
+/** Half of what is worked on across a broad hull: the floorboard and a little beside it, metres. */
+const WORKED_HALF = 0.22;
+
+/** How broad a seat is shown: across the whole beam, or across what is worked on. */
+export type Breadth = 'beam' | 'worked';
+
 /**
- * The box of the boat that the views show for one seat: the cockpit, from the rest to the toes, as broad as the hull, from
- * the keel to the crown. Hands and blade may stand out of it.
+ * The box of the boat that the views show for one seat: the cockpit, from the rest to the toes, as broad as is asked, from the
+ * keel to the crown. Hands and blade may stand out of it.
  */
-export function seatBox(picture: Picture, lines: HullLines, index: number): BoatBox {
-  const { frame } = seatPlace(picture.fit, picture.report, index);
-  const points = picture.report.seats[index]?.stances.ready.points;
+export function seatBox(
+  { picture, lines, seat }: { picture: Picture; lines: HullLines; seat: number },
+  breadth: Breadth,
+): BoatBox {
+  const { frame } = seatPlace(picture.fit, picture.report, seat);
+  const points = picture.report.seats[seat]?.stances.ready.points;
   const along = points ? COCKPIT.flatMap((name) => beside(points[name])) : [];
   const crown = points ? [{ x: frame.stationX, y: 0, z: points.headTop.z + FLESH }] : [];
-  return grown(boxAround([...along, ...crown, ...standing(picture, lines, index)]));
+  const half = breadth === 'beam' ? Number.POSITIVE_INFINITY : WORKED_HALF;
+  const stands = standing(picture, lines, seat).map(({ x, y, z }) => ({
+    x,
+    y: Math.max(-half, Math.min(half, y)),
+    z,
+  }));
+  return grown(boxAround([...along, ...crown, ...stands]));
 }
 
 /** Flesh ahead of and behind a point, on the centreline. */

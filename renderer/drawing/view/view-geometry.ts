@@ -104,7 +104,7 @@ export function fitCamera(windows: Windows, box: BoatBox): Camera {
 }
 
 /** A cockpit is drawn at least this large where that costs little: a pixel is 3 mm. Pixels per metre. */
-const COCKPIT_SCALE = 1000 / 3;
+export const COCKPIT_SCALE = 1000 / 3;
 /** For that the crown may leave the sheet by this share of the height, and so much paper around the box, metres. */
 const CROWN_SHARE = 0.04;
 const PAPER_TO_SPARE = { along: 0.06, across: 0.03 };

@@ -45,11 +45,11 @@ export function SectionsView({ source }: { source: HullSource | null }) {
   return (
     <figure className="sections">
       <svg viewBox={`${-w / 2} ${top} ${w} ${h}`} role="img" aria-label={spoken}>
-        <g fill="none" stroke="var(--rule)" strokeWidth="1" vectorEffect="non-scaling-stroke">
+        <g fill="none" stroke="var(--rule)" strokeWidth="1">
           <path d={`M0 ${top}V${top + h}`} strokeDasharray="12 4 2 4" />
           <path d={`M${-w / 2} ${-hull.lowestZ * 1000}H${w / 2}`} />
         </g>
-        <g fill="none" stroke="var(--hull-line)" strokeWidth="1.4">
+        <g fill="none" stroke="var(--hull-line)" strokeWidth="1.2">
           {half(hull, 1).map((s) => (
             <path key={`fore ${s.x}`} d={line(s.section, 1)} />
           ))}

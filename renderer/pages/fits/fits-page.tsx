@@ -24,7 +24,7 @@ async function duplicateStored(id: string): Promise<CallResult<unknown>> {
 /** Straight to paper, and to showing the athlete. */
 function FitWays({ fit: { id, name } }: { fit: FitSummary }) {
   return (
-    <span className="row">
+    <span className="row fit-ways">
       <a href={hrefOf({ page: 'set-out', id })} aria-label={say('setout.title', { name })}>
         {say('setout.way')}
       </a>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { CallError } from '../../../app/contract/result.ts';
 import type { Format } from '../../../app/language/format.ts';
+import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import { type Athlete, TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
@@ -122,6 +123,9 @@ function ResultTable(props: { athlete: Athlete; result: ReturnType<typeof sessio
   );
 }
 
+/** As they were asked for. */
+const ORDER = [...FIRST_TAPES, ...TAPE_MEASURES.filter((measure) => !FIRST_TAPES.includes(measure))];
+
 /** What was measured in the session, each beside what is known now. */
 function resultRows(
   { athlete, result }: { athlete: Athlete; result: ReturnType<typeof sessionResult> },
@@ -135,11 +139,11 @@ function resultRows(
     add(say('athlete.stature'), format.length(statureM), { now: format.length(athlete.statureM) });
   }
   if (massKg !== null) add(say('athlete.mass'), format.mass(massKg), { now: format.mass(athlete.massKg) });
-  for (const measure of TAPE_MEASURES) {
+  for (const measure of ORDER) {
     const taken = tape[measure];
     const before = athlete.tape[measure];
     if (!taken) continue;
-    add(say(`tape.${measure}.name`), format.length(taken.valueM, { exact: true }), {
+    add(say(`tape.${measure}.name`), format.length(taken.valueM), {
       doubt: format.length(taken.sdM ?? 0, { unit: 'mm' }),
       ...(before ? { now: format.length(before.valueM) } : {}),
     });

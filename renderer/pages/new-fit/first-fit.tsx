@@ -52,7 +52,7 @@ export function FirstFit() {
     },
   });
   return (
-    <>
+    <div className="stack">
       <p className="soft">{say('first-fit.about')}</p>
       <Form
         form={form}
@@ -67,7 +67,7 @@ export function FirstFit() {
         <WhichBoat form={form} />
         <CautionList />
       </Form>
-    </>
+    </div>
   );
 }
 

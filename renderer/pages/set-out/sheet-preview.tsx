@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Hull } from '../../../core/hull/hull.ts';
+import { boundsOf } from '../../../core/setout/drawing-bounds.ts';
 import type { PaperName } from '../../../core/setout/paper.ts';
 import type { SeatSetOut } from '../../../core/setout/set-out.ts';
 import { sheetBlocks } from '../../../core/setout/sheet-blocks.ts';
@@ -21,19 +22,30 @@ export interface SheetMatter {
   readonly stamp: SheetStamp;
 }
 
+/** Air around what is drawn, millimetres on the paper: the screen shows the drawing and not the paper beside it. */
+const AIR_MM = 4;
+
 /** The set-out sheet on the screen, from the very drawing and words that the PDF is made from. */
 export function SheetPreview({ out, hull, paper, stamp }: SheetMatter) {
-  const { drawn, part, scale } = useMemo(() => {
+  const { drawn, part, margin, scale } = useMemo(() => {
     const drawing = sheetDrawing(out, hull);
     const { drawing: box } = firstSheet(paper);
     const chosen = scaleFor(drawing, box);
+    const marks = sheetMarks(drawing, { box, scale: chosen });
+    const { minX, maxX } = boundsOf(marks);
     return {
-      drawn: sheetMarks(drawing, { box, scale: chosen }),
-      part: { ...box, height: heightAt(drawing, chosen) },
+      drawn: marks,
+      margin: box.left,
+      part: {
+        ...box,
+        left: minX - AIR_MM,
+        width: maxX - minX + 2 * AIR_MM,
+        height: heightAt(drawing, chosen),
+      },
       scale: scaleText(chosen),
     };
   }, [out, hull, paper]);
-  usePageSize(paper, part.left);
+  usePageSize(paper, margin);
   const blocks = useMemo(() => sheetBlocks(out), [out]);
   const cells = titleCells(out, { stamp, paper, scale, count: '' }).filter(({ strong }) => strong !== '');
   return (

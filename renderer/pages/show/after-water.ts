@@ -17,6 +17,8 @@ export interface AfterWater {
   readonly open: boolean;
   /** It spoke of pain or numbness and is open: that comes before anything else. */
   readonly stop: boolean;
+  /** Number of the revision that was tried, if something was changed for it; null if not. */
+  readonly changedFrom: number | null;
 }
 
 /** The last trial of the seat's athlete; null while there is none. */
@@ -29,6 +31,7 @@ export function afterWater(
   if (!record) return null;
   const { trial, id, createdAt } = record;
   const by = (observation: Observation) => answeredBy(revisions, id, observation);
+  const triedNumber = revisions.find((revision) => revision.id === record.revisionId)?.number ?? null;
   const wordsAlone = trial.observations.length === 0 && !trial.allGood;
   const open = wordsAlone
     ? revisions.every(({ savedAt }) => savedAt <= createdAt)
@@ -46,6 +49,7 @@ export function afterWater(
     ],
     open,
     stop: open && needsCaution(trial),
+    changedFrom: trial.observations.some((observation) => by(observation) !== null) ? triedNumber : null,
   };
 }
 

@@ -1,8 +1,18 @@
+import type { ToldChange } from '../../../core/show/change-words.ts';
 import { useShownWords } from '../../language/shown-words.tsx';
 import type { AfterWater } from './after-water.ts';
 
-/** Show begins with what the athlete said after the last trial, and what was changed for it or not yet. */
-export function SaidBefore({ said }: { said: AfterWater | null }) {
+/**
+ * Show begins with what the athlete said after the last trial, and what was changed for it or not yet. `changes` are what was
+ * moved since then; empty where they stand elsewhere.
+ */
+export function SaidBefore({
+  said,
+  changes = [],
+}: {
+  said: AfterWater | null;
+  changes?: readonly ToldChange[];
+}) {
   const { say } = useShownWords();
   if (!said) return null;
   return (
@@ -21,6 +31,13 @@ export function SaidBefore({ said }: { said: AfterWater | null }) {
           </li>
         ))}
       </ul>
+      {changes.length > 0 && (
+        <ul className="show-list" data-kind="moves">
+          {changes.map(({ what }) => (
+            <li key={what}>{what}</li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }

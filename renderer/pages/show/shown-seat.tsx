@@ -68,7 +68,12 @@ export function ShownSeat(props: ShownSeatProps) {
       <Head {...props} shown={shown} units={units} said={said} />
       <div className="show-body" lang={words.language}>
         <Picture shown={shown} choices={choices} onChange={props.onChange} />
-        <StoryWords story={shown.story} reason={moments.now.reason} said={said} />
+        <StoryWords
+          story={shown.story}
+          reason={moments.now.reason}
+          said={said}
+          triedNumber={moments.before?.revision.number ?? null}
+        />
       </div>
       <Photographs {...props} />
     </ShownWordsProvider>

@@ -5,15 +5,24 @@ import { useShownWords } from '../../language/shown-words.tsx';
 import type { AfterWater } from './after-water.ts';
 import { SaidBefore } from './said-before.tsx';
 
+interface StoryWordsProps {
+  readonly story: ShowStory;
+  readonly reason: string;
+  readonly said: AfterWater | null;
+  /** Number of the revision that the story compares with; null where it is none. */
+  readonly triedNumber: number | null;
+}
+
 /** The words beside the picture: how it is now and, where something moved, what changes, why, and what to feel for. */
-export function StoryWords(props: { story: ShowStory; reason: string; said: AfterWater | null }) {
+export function StoryWords(props: StoryWordsProps) {
   const { say } = useShownWords();
-  const { story, reason, said } = props;
+  const { story, reason, said, triedNumber } = props;
+  const since = said && said.changedFrom !== null && said.changedFrom === triedNumber ? story.changes : [];
   if (story.changes.length === 0) {
     return (
       // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys
       <section className="show-words" aria-label={say('athlete-page.title')} tabIndex={0}>
-        <HowItIs story={story} said={said} />
+        <HowItIs story={story} said={said} since={[]} />
       </section>
     );
   }
@@ -28,7 +37,7 @@ export function StoryWords(props: { story: ShowStory; reason: string; said: Afte
         </Tab>
       </TabList>
       <TabPanel id="now" className="show-words">
-        <HowItIs story={story} said={said} />
+        <HowItIs story={story} said={said} since={since} />
       </TabPanel>
       <TabPanel id="changes" className="show-words">
         <SaidBefore said={said} />
@@ -39,11 +48,12 @@ export function StoryWords(props: { story: ShowStory; reason: string; said: Afte
   );
 }
 
-function HowItIs({ story, said }: { story: ShowStory; said: AfterWater | null }) {
+function HowItIs(props: { story: ShowStory; said: AfterWater | null; since: ShowStory['changes'] }) {
   const { say } = useShownWords();
+  const { story, said, since } = props;
   return (
     <>
-      <SaidBefore said={said} />
+      <SaidBefore said={said} changes={since} />
       {story.good.length > 0 && (
         <section>
           <h2>{say('athlete-page.good')}</h2>
@@ -54,23 +64,32 @@ function HowItIs({ story, said }: { story: ShowStory; said: AfterWater | null })
           </ul>
         </section>
       )}
-      <section>
-        <h2>{say('athlete-page.watch')}</h2>
-        {story.watch.length === 0 ? (
-          <p>{say(said?.open ? 'athlete-page.besides' : 'athlete-page.nothing')}</p>
-        ) : (
-          <ul className="show-list" data-kind="watch">
-            {story.watch.map(({ sentence, stop }) => (
-              <li key={sentence} data-stop={stop || undefined}>
-                {stop ? say('athlete-page.stop', { sentence }) : sentence}
-              </li>
-            ))}
-          </ul>
-        )}
-        {story.more && <p className="soft">{say('athlete-page.more')}</p>}
-      </section>
+      <Watched story={story} open={said?.open ?? false} />
       <Cautions />
     </>
+  );
+}
+
+/** What to look after. While a trial is unanswered "nothing" is never said. */
+function Watched({ story: { watch, more }, open }: { story: ShowStory; open: boolean }) {
+  const { say } = useShownWords();
+  if (watch.length === 0 && open) return null;
+  return (
+    <section>
+      <h2>{say('athlete-page.watch')}</h2>
+      {watch.length === 0 ? (
+        <p>{say('athlete-page.nothing')}</p>
+      ) : (
+        <ul className="show-list" data-kind="watch">
+          {watch.map(({ sentence, stop }) => (
+            <li key={sentence} data-stop={stop || undefined}>
+              {stop ? say('athlete-page.stop', { sentence }) : sentence}
+            </li>
+          ))}
+        </ul>
+      )}
+      {more && <p className="soft">{say('athlete-page.more')}</p>}
+    </section>
   );
 }
 

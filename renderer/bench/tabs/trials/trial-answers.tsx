@@ -39,7 +39,7 @@ export function TrialAnswersOf({
   const ranked = state.kind === 'done' ? state.result : null;
   return (
     <div className="trial-answers">
-      {needsCaution(trial) && <TrialCaution />}
+      {needsCaution(open) && <TrialCaution />}
       <p className="soft">{conditionsText(trial)}</p>
       {trial.notes && <blockquote className="trial-notes">{trial.notes}</blockquote>}
       {trial.observations.length > 0 && (

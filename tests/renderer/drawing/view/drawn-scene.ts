@@ -2,16 +2,22 @@ import { formatFor } from '../../../../app/language/format.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
 import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';
+import { type CockpitView, cockpitView } from '../../../../renderer/drawing/view/cockpit-view.ts';
 import { hullLines } from '../../../../renderer/drawing/view/hull-lines.ts';
-import { boatBox, pictureOf, seatBox } from '../../../../renderer/drawing/view/picture.ts';
+import { boatBox, pictureOf } from '../../../../renderer/drawing/view/picture.ts';
 import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
-import { layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
-import { cockpitCamera, fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
+import { layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
+import { type BoatBox, fitCamera } from '../../../../renderer/drawing/view/view-geometry.ts';
 import { valuesOf } from '../../../core/example/values-of.ts';
 
 /** Widths of texts without a browser: a mean letter of each size. The page's own font is a little narrower. */
 export const roughWidth: Measure = (text, lettering) =>
   text.length * { label: 8.4, note: 7, strong: 7.4, caption: 8 }[lettering];
+
+function wholeBoat(size: { width: number; height: number }, box: BoatBox): CockpitView {
+  const layout = layOutWholeBoat(size, box);
+  return { layout, camera: fitCamera(layout.windows, box) };
+}
 
 /** The scene of a fit on a sheet of this size, at rest, fitted to a seat or to the whole boat. */
 export function drawnScene(
@@ -21,10 +27,10 @@ export function drawnScene(
 ): Scene {
   const picture = pictureOf(fit, valuesOf(fit));
   const lines = hullLines(fit.boat);
-  const mine = seatBox(picture, lines, seat);
-  const box = showing === 'seat' ? mine : boatBox(picture, lines);
-  const layout = showing === 'seat' ? layOutSheet(size, mine) : layOutWholeBoat(size, box);
-  const camera = (showing === 'seat' ? cockpitCamera : fitCamera)(layout.windows, box);
+  const { layout, camera } =
+    showing === 'seat'
+      ? cockpitView(size, { picture, lines, seat })
+      : wholeBoat(size, boatBox(picture, lines));
   return {
     picture,
     ghost: null,

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { usualHull } from '../../../../core/hull/usual-hull.ts';
 import { overlap } from '../../../../renderer/drawing/view/label-placer.ts';
 import { isShown, layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
 import { cockpitCamera, fitCamera, project, VIEWS } from '../../../../renderer/drawing/view/view-geometry.ts';
+import { exampleFit } from '../../../core/example/example-fit.ts';
 import { notEmpty } from '../../../not-empty.ts';
+import { drawnScene } from './drawn-scene.ts';
 
 /** A cockpit: rest to toes, as broad as the hull, keel to crown. */
 const box = { least: { x: -0.72, y: -0.23, z: -0.07 }, most: { x: 0.74, y: 0.23, z: 1.42 } };
@@ -104,6 +107,29 @@ describe('the first view in a window of 1280 × 800', () => {
     const keel = project({ windows: layout.windows, camera }, 'profile', { x: 0, y: 0, z: -0.05 });
     const { top, height } = layout.windows.profile;
     expect(keel.y).toBeLessThan(top + height);
+  });
+});
+
+describe('the first view of a broad training single', () => {
+  const scene = drawnScene(
+    { ...exampleFit(), boat: usualHull({ boatClass: 'training' }) },
+    { width: 919, height: 758 },
+  );
+  const { windows, camera } = scene.geometry;
+
+  it('is as near as that of a narrow one, the head in it: what is worked on is shown, not all of the beam', () => {
+    expect(1000 / camera.pixelsPerMetre).toBeLessThanOrEqual(3.0001);
+    const { headTop } = scene.picture.report.seats[0]!.stances.ready.points;
+    const crown = project(scene.geometry, 'profile', headTop).y;
+    expect(windows.profile.top - crown).toBeLessThan(0.04 * windows.profile.height);
+    const { floorboard } = scene.picture.fit.boat;
+    expect(windows.plan.height / camera.pixelsPerMetre).toBeGreaterThan(floorboard.widthM);
+  });
+
+  it('shows the whole beam where there is room for it', () => {
+    const large = drawnScene(scene.picture.fit, { width: 1488, height: 1038 }).geometry;
+    expect(1000 / large.camera.pixelsPerMetre).toBeLessThanOrEqual(3);
+    expect(large.windows.plan.height / large.camera.pixelsPerMetre).toBeGreaterThan(0.82);
   });
 });
 

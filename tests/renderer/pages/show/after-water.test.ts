@@ -51,6 +51,10 @@ describe('what an athlete said after the last trial', () => {
     const done = afterWater(trials, [revision({ answers: [{ trialId: 't1', observation: NUMB }] })], 0)!;
     expect(done).toMatchObject({ open: false, stop: false });
     expect(done.told[0]!.done).toContain('It was changed');
+    expect(open.changedFrom).toBeNull();
+    const tried = revision({ id: 'r1', number: 1 });
+    const answer = revision({ answers: [{ trialId: 't1', observation: NUMB }] });
+    expect(afterWater(trials, [answer, tried], 0)!.changedFrom).toBe(1);
   });
 
   it('is closed where all felt good, and open after words alone until something is saved', () => {
