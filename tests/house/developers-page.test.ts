@@ -21,11 +21,31 @@ describe('the page for developers', () => {
     expect(unnamed).toEqual([]);
   });
 
-  it('names no file that is not there', () => {
-    const files = [...page.matchAll(/`((?:core|app|renderer|tests)\/[\w./-]+\.tsx?)`/g)].map(
-      ([, file]) => file!,
+  it('names no file, no folder and no command that is not there', () => {
+    const tree = ['core', 'app', 'renderer', 'tests', 'assets', '.ci', '.github'].flatMap((top) =>
+      readdirSync(join(ROOT, top), { recursive: true, encoding: 'utf8' }).map((path) => `${top}/${path}`),
     );
-    for (const file of notEmpty(files)) expect(() => readFileSync(join(ROOT, file)), file).not.toThrow();
+    const there = new Set(tree.map((path) => `/${path}`));
+    const names = new Set([...tree.map((path) => path.split('/').at(-1)!), ...readdirSync(ROOT)]);
+    const quoted = [...page.matchAll(/`([\w./-]+)`/g)].map(([, text]) => text!);
+    const paths = quoted.filter((text) => /^(core|app|renderer|tests|assets)\/./.test(text));
+    for (const path of notEmpty(paths)) expect(there, path).toContain(`/${path.replace(/\/$/, '')}`);
+    const files = quoted.filter((text) => /\w\.(tsx?|json|md|css|sql)$/.test(text));
+    for (const file of notEmpty(files)) expect(names, file).toContain(file.split('/').at(-1));
+    const { scripts } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
+    const commands = [...page.matchAll(/npm run ([\w:-]+)/g)].map(([, name]) => name!);
+    for (const name of notEmpty(commands)) expect(Object.keys(scripts)).toContain(name);
+  });
+
+  it('names no value, function or table that the sources do not have', () => {
+    const sources = ['core', 'app', 'renderer', 'tests'].flatMap((top) =>
+      readdirSync(join(ROOT, top), { recursive: true, encoding: 'utf8' })
+        .filter((path) => /\.(tsx?|sql)$/.test(path) && !/(^|\/)dist\//.test(path))
+        .map((path) => readFileSync(join(ROOT, top, path), 'utf8')),
+    );
+    const text = sources.join('\n');
+    const named = [...page.matchAll(/`([a-z]\w*[A-Z]\w*|[A-Z]+_[A-Z_]+)`/g)].map(([, word]) => word!);
+    for (const word of notEmpty(named)) expect(text.includes(word), word).toBe(true);
   });
 
   it('has beside it the promises, each with a test that is there', () => {
