@@ -127,7 +127,7 @@ export function createLibraryLink(): LibraryLink {
       link.openFit = fitId;
       const current = link;
       if (closed && link.local.wanted('fit').includes(closed)) void queue(link);
-      else current.under = current.under.then(() => tellPresence(current).catch(() => {}));
+      current.under = current.under.then(() => tellOpening(current).catch(() => {}));
     },
     stop() {
       void end();
@@ -195,7 +195,8 @@ function listen(link: Link): void {
     soon = setTimeout(() => void queue(link), SOON_MS);
     soon.unref();
   };
-  link.ears.listen('kneelwright', later).catch(() => {
+  const heard = (what: string) => (what === OPENED ? void hearPresence(link).catch(() => {}) : later());
+  link.ears.listen('kneelwright', heard).catch(() => {
     link.ears = null;
   });
 }
@@ -292,12 +293,27 @@ async function tellExports({ sql, local }: Link): Promise<void> {
   local.note(EXPORTS, JSON.stringify(exportsIn(local).filter((id) => !told.includes(id))));
 }
 
+/** What the library's listeners are told when somebody has opened or left a fit. */
+const OPENED = 'opened';
+
+/** Tells the library which fit is open here now, and the others that it has been told. */
+async function tellOpening(link: Link): Promise<void> {
+  await tellPresence(link);
+  await link.sql`SELECT pg_notify('kneelwright', ${OPENED})`;
+}
+
 async function tellPresence(link: Link): Promise<void> {
   const { sql, openFit } = link;
   await sql`DELETE FROM presence WHERE login = session_user AND fit_id IS DISTINCT FROM ${openFit}`;
   if (openFit)
     await sql`INSERT INTO presence (fit_id) SELECT ${openFit}::uuid ON CONFLICT (login, fit_id) DO UPDATE SET at = now()`;
-  const others = await sql<State['present'][number][]>`SELECT fit_id AS "fitId", name FROM who_is_there()`;
+  await hearPresence(link);
+}
+
+async function hearPresence(link: Link): Promise<void> {
+  const others = await link.sql<
+    State['present'][number][]
+  >`SELECT fit_id AS "fitId", name FROM who_is_there()`;
   link.present = others.map(({ fitId, name }) => ({ fitId, name }));
 }
 

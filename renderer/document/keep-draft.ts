@@ -8,6 +8,11 @@ export function draftsAnswered(): Promise<unknown> {
   return lastKept;
 }
 
+/** Waits for a document's end as well: a draft that is being sent may be followed by a newer one. */
+export function ending(closed: Promise<void>): void {
+  lastKept = Promise.allSettled([lastKept, closed]);
+}
+
 /** Keeps a fit's draft through the contract. */
 export const keepDraft: Keep = async (draft) => {
   const asked = call('drafts.save', draft);

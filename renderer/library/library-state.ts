@@ -32,10 +32,27 @@ export function useLibraryNews(): void {
   }, []);
 }
 
-/** Tells the library which fit is open here, as long as it is. */
-export function useOpenInLibrary(fitId: string): void {
+/** The fit that is open on this page; null for none. */
+let openHere: string | null = null;
+
+/**
+ * Tells the library which fit is open here, as long as it is. After the page is left it stays open until `kept` has settled: what
+ * others changed is taken in then, and a draft that came after that would be refused.
+ */
+export function useOpenInLibrary(fitId: string, kept: () => Promise<unknown>): void {
   useEffect(() => {
+    openHere = fitId;
     void call('library.open', { fitId });
-    return () => void call('library.open', { fitId: null });
-  }, [fitId]);
+    return () => {
+      openHere = null;
+      void tellLeft(kept);
+    };
+  }, [fitId, kept]);
+}
+
+async function tellLeft(kept: () => Promise<unknown>): Promise<void> {
+  // Whatever else ends with the page has begun to end by then.
+  await Promise.resolve();
+  await kept();
+  if (openHere === null) await call('library.open', { fitId: null });
 }

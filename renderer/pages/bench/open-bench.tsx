@@ -8,6 +8,7 @@ import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { GrowthBanner } from '../../bench/tabs/growth/growth-banner.tsx';
 import { useFitTrials } from '../../bench/use-fit-trials.ts';
 import { useGrown } from '../../bench/use-grown.ts';
+import { draftsAnswered } from '../../document/keep-draft.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
 import { createHandStore } from '../../drawing/interaction/hand-state.ts';
 import { say } from '../../language/messages.ts';
@@ -68,7 +69,7 @@ function BenchSheet(props: {
   const trials = useFitTrials(opened.id);
   const grown = useGrown();
   useBenchActions(opened.id);
-  useOpenInLibrary(opened.id);
+  useOpenInLibrary(opened.id, draftsAnswered);
   const [compared, setCompared] = useState<FetchedRevision | null>(null);
   const [saving, setSaving] = useState(false);
   const openSaving = useCallback(() => setSaving(true), []);

@@ -5,7 +5,7 @@ import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Bench } from '../../bench/bench-context.tsx';
 import { createBenchView } from '../../document/bench-view.ts';
 import { createFitDocument } from '../../document/fit-document.ts';
-import { keepDraft } from '../../document/keep-draft.ts';
+import { ending, keepDraft } from '../../document/keep-draft.ts';
 import { historyFor, keepHistory } from '../../document/kept-histories.ts';
 import { followSlowly } from '../../document/slow-answers.ts';
 import { createJobRunner } from '../../jobs/job-runner.ts';
@@ -65,7 +65,7 @@ function useDocumentWithAnswers(key: unknown, make: () => Made): Bench | null {
       window.removeEventListener('pagehide', leaving);
       window.removeEventListener('visibilitychange', leaving);
       slow.stop();
-      void document.close();
+      ending(document.close());
       leave();
       setBench(null);
     };

@@ -59,10 +59,12 @@ describe('a program that joins a library', () => {
     await vi.waitFor(async () => expect(value(await b.call('fits.list', {}))).toHaveLength(1), 20_000);
 
     // What is open at Bea's waits, and Ann sees that it is open.
+    const presentAtAnn = async () => value(await a.call('library.state', {})).present;
     value(await b.call('library.open', { fitId: fit.id }));
-    value(await b.call('library.call', {}));
-    value(await a.call('library.call', {}));
-    expect(value(await a.call('library.state', {})).present).toEqual([{ fitId: fit.id, name: 'Bea' }]);
+    await vi.waitFor(
+      async () => expect(await presentAtAnn()).toEqual([{ fitId: fit.id, name: 'Bea' }]),
+      20_000,
+    );
     value(await a.call('drafts.save', { id: fit.id, fit: { ...fit.fit, notes: 'new' } }));
     value(await a.call('library.call', {}));
     value(await b.call('library.call', {}));
@@ -73,6 +75,8 @@ describe('a program that joins a library', () => {
       async () => expect(value(await b.call('fits.open', { id: fit.id })).fit.notes).toBe('new'),
       20_000,
     );
+
+    await vi.waitFor(async () => expect(await presentAtAnn()).toEqual([]), 20_000);
 
     expect(readdirSync(b.folder)).toContain('library.db');
     expect(value(await b.call('library.leave', {})).joined).toBeNull();
