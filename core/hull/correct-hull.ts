@@ -1,6 +1,6 @@
 import type { HullCorrection } from '../document/hull-kinds-schema.ts';
 import type { Hull, Station } from './hull.ts';
-import { hullFromOffsets } from './hull-from-offsets.ts';
+import { loftHull } from './loft-hull.ts';
 
 /**
  * The hull with a float check's correction: every half-breadth becomes
@@ -22,5 +22,5 @@ export function correctHull(
       depth > 0 ? Math.max(0, 1 + fuller * (1 - Math.min(1, Math.max(0, (z - keel) / depth)))) : 1;
     return { x, section: section.map(([y, z]) => [y * factor(z), z] as const) };
   });
-  return hullFromOffsets({ name: hull.name, stations, between: hull.between });
+  return loftHull({ name: hull.name, stations, between: hull.between });
 }

@@ -1,7 +1,9 @@
 import type { TapeHull } from '../document/hull-kinds-schema.ts';
 import type { Hull, SectionPoint, Station } from './hull.ts';
 import { hullFromOffsets } from './hull-from-offsets.ts';
+import { loftHull } from './loft-hull.ts';
 import { monotoneCubic } from './monotone-cubic.ts';
+import type { NoHull } from './no-hull.ts';
 import { loftedSection } from './section-at.ts';
 
 /** Points along each half-section. The polygon then holds 0.05 % less than the curve (error falls as 1/n²). */
@@ -27,9 +29,9 @@ type Measured = TapeHull['stations'][number];
  *
  * Near the keel a half-section follows the root of the height above it, as a round bottom does (a V is a straight line
  * in the same terms); a station with no beams but the sheer's becomes a parabola, which holds two thirds of its box.
- * @throws RangeError when nothing is left to make a hull of.
+ * A `NoHull` when too little is left to make a hull of.
  */
-export function hullFromTape(tape: TapeHull, name = 'tape'): Hull {
+export function hullFromTape(tape: TapeHull, name = 'tape'): Hull | NoHull {
   const half = tape.lengthM / 2;
   const measured = tape.stations
     .filter(({ xM, sheerM, keelM }) => Math.abs(xM) <= half + AT_END && sheerM > keelM)
@@ -37,7 +39,8 @@ export function hullFromTape(tape: TapeHull, name = 'tape'): Hull {
   const stations = withStems(measured, half).map(
     ({ x, station }): Station => ({ x, section: fairSection(station) }),
   );
-  return withMoreStations(hullFromOffsets({ name, stations, between: 'chords' }));
+  const coarse = hullFromOffsets({ name, stations, between: 'chords' });
+  return coarse.kind === 'hull' ? withMoreStations(coarse) : coarse;
 }
 
 /** The same at its place along the boat, ends included. */
@@ -108,5 +111,5 @@ function withMoreStations(coarse: Hull): Hull {
       stations.push({ x, section: Array.from(y, (breadth, j) => [breadth, z[j]!] as const) });
     }
   });
-  return hullFromOffsets({ name: coarse.name, stations, between: 'chords' });
+  return loftHull({ name: coarse.name, stations, between: 'chords' });
 }

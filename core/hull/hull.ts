@@ -86,6 +86,8 @@ export interface HullScratch {
 
 /** A hull ready for computing. Immutable but for its scratch; two hulls never share any. Metres, boat frame. */
 export interface Hull {
+  /** Tells it from a `NoHull`. */
+  readonly kind: 'hull';
   readonly name: string;
   /** x of the aftmost and foremost stations, and the distance between them. */
   readonly aftX: number;

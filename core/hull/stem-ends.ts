@@ -1,6 +1,6 @@
 import type { StemShape, Stems } from '../document/hull-kinds-schema.ts';
 import type { Hull, Station } from './hull.ts';
-import { hullFromOffsets } from './hull-from-offsets.ts';
+import { loftHull } from './loft-hull.ts';
 import { loftedSection } from './section-at.ts';
 
 /** Sections between the foot of a stem and its head. */
@@ -52,7 +52,7 @@ export function withStems(
     }
   }
   const stations = [...at.values()].sort((a, b) => a.x - b.x);
-  return hullFromOffsets({ name: hull.name, stations, between: hull.between });
+  return loftHull({ name: hull.name, stations, between: hull.between });
 }
 
 /** The section at x, its heights from the keel to the sheer drawn together to those from the stem to the sheer. */

@@ -3,7 +3,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
 import type { Hull } from '../../core/hull/hull.ts';
-import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
+import { hullOrNot } from '../../core/hull/hull-of-boat.ts';
 import { whyNot } from '../language/why-not.ts';
 
 /** A fit with its report and its hull: what every picture of it is made from. */
@@ -15,18 +15,12 @@ export interface SolvedFit {
 
 /** Evaluates a fit; a text says why its boat cannot be drawn. */
 export function solveFit(fit: Fit): SolvedFit | string {
-  return orWhyNot(() => ({ fit, report: evaluateFit(fit), hull: hullOfBoat(fit.boat) }));
+  const hull = hullOrWhyNot(fit.boat);
+  return typeof hull === 'string' ? hull : { fit, report: evaluateFit(fit), hull };
 }
 
 /** The hull of a boat; a text says why it is none. */
 export function hullOrWhyNot(boat: Pick<Boat, 'hull' | 'name' | 'correction'>): Hull | string {
-  return orWhyNot(() => hullOfBoat(boat));
-}
-
-function orWhyNot<T>(work: () => T): T | string {
-  try {
-    return work();
-  } catch (error) {
-    return whyNot(error);
-  }
+  const hull = hullOrNot(boat);
+  return hull.kind === 'hull' ? hull : whyNot(hull);
 }

@@ -1,10 +1,10 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import type { Hull } from '../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { sectionAt } from '../../core/hull/section-at.ts';
 import type { WaterPlane } from '../../core/hull/water-plane.ts';
 import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 import { sampleHull } from '../reference/hydro-sample-hulls.ts';
 import { loftedSections, solidGeometry, solidOf, solidUnder } from '../reference/hydro-solid.ts';
 import { bytesPerCall, growthExponent, ratioOf, sideBySide } from './measure.ts';
@@ -158,7 +158,7 @@ function onePass({ rows, lowestZ }: Hull): number {
 
 /** The hull through other counts of stations and points, lofted and sampled anew. */
 function refined(hull: Hull, stations: number, points: number): Hull {
-  return hullFromOffsets({
+  return madeHull({
     name: 'refined',
     stations: Array.from({ length: stations }, (_, i) => {
       const x = hull.aftX + (hull.length * i) / (stations - 1);

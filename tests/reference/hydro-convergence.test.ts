@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { TAPE_SECTION_POINTS, TAPE_STATIONS } from '../../core/hull/hull-from-tape.ts';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { LONG } from '../cases.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 import { draughtForm } from './hydro-shapes.ts';
 
 /**
@@ -14,7 +14,7 @@ const [L, B, T] = [3, 0.3, 0.1875];
 
 /** Polygons as they are: fairing between their points would hide what more of them bring. */
 const form = (stations: number, points: number) =>
-  hullFromOffsets({ name: 'form', stations: faired(stations, points).stations, between: 'chords' });
+  madeHull({ name: 'form', stations: faired(stations, points).stations, between: 'chords' });
 
 const faired = (stations: number, points: number) =>
   draughtForm({ L, T }, { stations, points }, (x, zeta) => {

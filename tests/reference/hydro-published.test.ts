@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { waterSchema } from '../../core/document/water-schema.ts';
 import type { SectionPoint } from '../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { seaWaterDensity, waterDensity } from '../../core/hydrostatics/water-density.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 
 describe('Series 60, C_B .60 (Todd, DTMB report 1712, table 3, secondary source)', () => {
   // Half-breadths as shares of each waterline's greatest, whose own half-breadth over B/2 is the last row;
@@ -22,7 +22,7 @@ describe('Series 60, C_B .60 (Todd, DTMB report 1712, table 3, secondary source)
     x: L / 2 - Number(cells[0]) * L,
     section: heights.map((h, i): SectionPoint => [(B / 2) * Number(cells[i + 1]) * greatest[i]!, h * T]),
   }));
-  const hull = hullFromOffsets({ name: 'Series 60', stations });
+  const hull = madeHull({ name: 'Series 60', stations });
   const p = immersedProperties(hull, { draft: T, trim: 0, heel: 0 });
   const midship = p.volume / (p.prismaticCoefficient * L * B * T);
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Hull, Station } from '../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { offsetsFromTable } from '../../core/hull/offsets-from-table.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 
 export const SAMPLE_HULLS = ['single', 'pair', 'four', 'training'] as const;
 export type SampleHull = (typeof SAMPLE_HULLS)[number];
@@ -15,5 +15,4 @@ export function sampleStations(name: SampleHull): readonly Station[] {
 }
 
 /** A sample hull ready for computing. */
-export const sampleHull = (name: SampleHull): Hull =>
-  hullFromOffsets({ name, stations: sampleStations(name) });
+export const sampleHull = (name: SampleHull): Hull => madeHull({ name, stations: sampleStations(name) });

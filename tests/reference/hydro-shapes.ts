@@ -1,6 +1,6 @@
 import type { Hull, Station } from '../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { toRadians } from '../../core/units/angle.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 
 /** Half-section through a function of its own parameter, 0 keel to 1 sheer. */
 type Curve = (s: number) => [y: number, z: number];
@@ -29,7 +29,7 @@ export function box(L = 5, B = 0.5, D = 0.4): Hull {
     [B / 2, 0],
     [B / 2, D],
   ];
-  return hullFromOffsets({ name: 'box', stations: [-L / 2, 0, L / 2].map((x) => ({ x, section })) });
+  return madeHull({ name: 'box', stations: [-L / 2, 0, L / 2].map((x) => ({ x, section })) });
 }
 
 /** V wedge of length L, half angle alpha, depth D, keel at 0. */
@@ -38,7 +38,7 @@ export function wedge(L: number, alpha: number, D: number): Hull {
     [0, 0],
     [D * Math.tan(alpha), D],
   ];
-  return hullFromOffsets({ name: 'wedge', stations: [-L / 2, 0, L / 2].map((x) => ({ x, section })) });
+  return madeHull({ name: 'wedge', stations: [-L / 2, 0, L / 2].map((x) => ({ x, section })) });
 }
 
 /** Horizontal cylinder of radius R, its lowest line at 0, as a polygon of `points` points a side. */
@@ -47,7 +47,7 @@ export function cylinder(L: number, R: number, points: number): Hull {
     R * Math.abs(Math.sin(Math.PI * s)),
     R * (1 - Math.cos(Math.PI * s)),
   ]);
-  return hullFromOffsets({ name: 'cylinder', stations });
+  return madeHull({ name: 'cylinder', stations });
 }
 
 /** Ellipsoid of half-axes a, b, c, centre at the origin: a closed body with blunt ends. */
@@ -60,7 +60,7 @@ export function ellipsoid(
     const r = Math.sqrt(Math.max(0, 1 - (x / a) ** 2));
     return (s) => [b * r * Math.max(0, Math.sin(Math.PI * s)), -c * r * Math.cos(Math.PI * s)];
   });
-  return hullFromOffsets({ name: 'ellipsoid', stations });
+  return madeHull({ name: 'ellipsoid', stations });
 }
 
 /**
@@ -80,7 +80,7 @@ export function draughtForm(
     x,
     section: above > 0 ? [...section, [section.at(-1)![0], T + above] as const] : section,
   }));
-  return hullFromOffsets({ name: 'form', stations: walls });
+  return madeHull({ name: 'form', stations: walls });
 }
 
 /** Wigley's parabolic hull, B/2 · (1 − (2x/L)²)(1 − (z/T)²). */

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { boatSchema } from '../../core/document/boat-schema.ts';
 import { hullSpread } from '../../core/evaluation/hull-spread.ts';
 import type { Hull, SectionPoint } from '../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import type { Afloat } from '../../core/hydrostatics/afloat.ts';
 import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 
 /**
  * Offsets as they are ordinarily given: half-breadths at waterlines 5 cm apart, up to the sheer. The hulls are analytic,
@@ -64,7 +64,7 @@ function afloatOf(hull: Hull, { mass }: Case): Afloat {
 }
 
 const asHull = (given: Case, heights: (D: number) => number[], between: 'curves' | 'chords') =>
-  hullFromOffsets({
+  madeHull({
     name: given.name,
     stations: stationsOf(given, heights).map(({ xM, section }) => ({ x: xM, section })),
     between,
@@ -92,7 +92,7 @@ describe.each(cases)('waterlines 5 cm apart, $form, $name', (given) => {
 
 describe('what must not be rounded', () => {
   const prism = (section: SectionPoint[]) =>
-    hullFromOffsets({ name: 'prism', stations: [-1, 0, 1].map((x) => ({ x, section })) });
+    madeHull({ name: 'prism', stations: [-1, 0, 1].map((x) => ({ x, section })) });
   const area = (section: SectionPoint[], draft: number) =>
     immersedProperties(prism(section), { draft, trim: 0, heel: 0 }).volume / 2;
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { combinedMass } from '../../core/hydrostatics/combined-mass.ts';
 import { floatAtRest } from '../../core/hydrostatics/float-at-rest.ts';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
 import { rightingArm } from '../../core/hydrostatics/righting-arm.ts';
 import { toRadians } from '../../core/units/angle.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 import { box } from './hydro-shapes.ts';
 
 const upright = (draft: number) => ({ draft, trim: 0, heel: 0 });
@@ -12,7 +12,7 @@ const upright = (draft: number) => ({ draft, trim: 0, heel: 0 });
 /** A wall-sided body whose every waterline has these half-ordinates, equally spaced over a length, aft first. */
 function wallSided(length: number, halfOrdinates: readonly number[], depth = 1) {
   const step = length / (halfOrdinates.length - 1);
-  return hullFromOffsets({
+  return madeHull({
     name: 'waterplane',
     stations: halfOrdinates.map((y, i) => ({
       x: -length / 2 + i * step,

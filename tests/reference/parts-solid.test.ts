@@ -5,11 +5,11 @@ import type { Seat } from '../../core/document/seat-schema.ts';
 import { partsOfSeat } from '../../core/evaluation/parts-of.ts';
 import { along } from '../../core/frame/vec3.ts';
 import type { Hull } from '../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../core/hull/hull-from-offsets.ts';
 import { innerSkin, leastInside } from '../../core/hull/inner-skin.ts';
 import type { Part } from '../../core/parts/part.ts';
 import { cases } from '../cases.ts';
 import { exampleAthlete, exampleBoat, exampleSeat } from '../core/example/example-fit.ts';
+import { madeHull } from '../core/hull/made-hull.ts';
 import { notEmpty } from '../not-empty.ts';
 import { loftedSections, solidGeometry, solidOf } from './hydro-solid.ts';
 
@@ -56,7 +56,7 @@ function chanceHull(next: () => number): Hull {
     });
     return { x: 2.5 * share, section };
   });
-  return hullFromOffsets({ name: 'by chance', stations });
+  return madeHull({ name: 'by chance', stations });
 }
 
 function chanceSeat(next: () => number): Seat {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { boardRoom } from '../../../core/evaluation/board-room.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { straightEdges } from '../example/straight-edges.ts';
+import { madeHull } from '../hull/made-hull.ts';
 
 /** Sides at 45° from a flat bottom 16 cm wide, 4 m long. */
-const hull = hullFromOffsets({
+const hull = madeHull({
   name: 'flared',
   stations: [-2, -1, 0, 1, 2].map((x) => ({
     x,

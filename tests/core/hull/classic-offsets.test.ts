@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { classicOffsets } from '../../../core/hull/classic-offsets.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { offsetsOut } from '../../../core/hull/offsets-out.ts';
 import { halfBreadth } from '../../../core/hull/section-at.ts';
 import { numberedSections, sectionsOut } from '../../../core/hull/sections-out.ts';
 import { exampleFit } from '../example/example-fit.ts';
+import { madeHull } from './made-hull.ts';
 
 /** A double-ended hull of my own making, in millimetres. */
 const TABLE = [
@@ -21,7 +21,7 @@ const TABLE = [
 const read = (rows: readonly (readonly string[])[]) => {
   const table = offsetsFromTable(classicOffsets(rows) ?? rows);
   if (!table.ok) throw new Error(table.problems[0]!.key);
-  return hullFromOffsets({ name: 'classic', stations: table.stations });
+  return madeHull({ name: 'classic', stations: table.stations });
 };
 
 describe('a classic table of offsets', () => {

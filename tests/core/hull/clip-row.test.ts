@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clipRow } from '../../../core/hull/clip-row.ts';
 import type { SectionPoint } from '../../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { ROW, VALUES_PER_ROW } from '../../../core/hull/section-rows.ts';
+import { madeHull } from './made-hull.ts';
 
 const SEED = 7;
 
 /** A prism of one section; its first row is that section. */
 const prism = (section: SectionPoint[]) =>
-  hullFromOffsets({ name: 'prism', stations: [0, 1, 2].map((x) => ({ x, section })), between: 'chords' });
+  madeHull({ name: 'prism', stations: [0, 1, 2].map((x) => ({ x, section })), between: 'chords' });
 
 function clipped(section: SectionPoint[], height: number, slope: number) {
   const { rows, scratch } = prism(section);

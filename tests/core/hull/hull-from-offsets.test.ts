@@ -8,6 +8,7 @@ import { immersedProperties } from '../../../core/hydrostatics/immersed-properti
 import type { Words } from '../../../core/text/words.ts';
 import { cases } from '../../cases.ts';
 import { english } from '../../english.ts';
+import { madeHull } from './made-hull.ts';
 
 /** A problem as it is read. */
 const said = ({ key, values }: Message) => (english as Words).say(key, values);
@@ -26,7 +27,7 @@ describe('hullFromOffsets', () => {
       x,
       section: section.map(([y, z]): [number, number] => [y, z]),
     }));
-    const hull = hullFromOffsets({ name: 'box', stations });
+    const hull = madeHull({ name: 'box', stations });
     stations[0]!.section[0]![0] = 99;
     expect(hull.name).toBe('box');
     expect(hull.stations.map((s) => s.x)).toEqual([-2.5, 0, 2.5]);
@@ -36,7 +37,7 @@ describe('hullFromOffsets', () => {
   });
 
   it('starts solves from volumes at even levels', () => {
-    const { levelVolumes } = hullFromOffsets({ name: 'box', stations: boxStations });
+    const { levelVolumes } = madeHull({ name: 'box', stations: boxStations });
     expect(levelVolumes[0]).toBe(0);
     levelVolumes.forEach((v, i) => {
       expect(v).toBeCloseTo((i / (levelVolumes.length - 1)) * 5 * 0.5 * 0.4, 12);
@@ -70,7 +71,7 @@ describe('hullFromOffsets', () => {
         ],
       },
     ];
-    const hull = hullFromOffsets({ name: 'odd', stations, between: 'chords' });
+    const hull = madeHull({ name: 'odd', stations, between: 'chords' });
     expect(hull.rows.points).toBe(4);
     // The V of x = .5 keeps its area whatever points were laid on its edge.
     const at = hull.rows.count - 3;
@@ -79,14 +80,14 @@ describe('hullFromOffsets', () => {
   });
 
   it('two hulls share nothing that a computation changes', () => {
-    const [a, b] = [1, 2].map(() => hullFromOffsets({ name: 'box', stations: boxStations }));
+    const [a, b] = [1, 2].map(() => madeHull({ name: 'box', stations: boxStations }));
     const before = immersedProperties(a!, { draft: 0.1, trim: 0, heel: 0 });
     immersedProperties(b!, { draft: 0.3, trim: 0.01, heel: 0.2 });
     expect(immersedProperties(a!, { draft: 0.1, trim: 0, heel: 0 })).toEqual(before);
     expect(a!.scratch.values).not.toBe(b!.scratch.values);
   });
 
-  it('throws a RangeError that names the first problem', () => {
+  it('gives the first problem of a table that is no hull as a value', () => {
     const stations = [
       boxStations[0]!,
       {
@@ -98,8 +99,11 @@ describe('hullFromOffsets', () => {
       },
       boxStations[2]!,
     ];
-    expect(() => hullFromOffsets({ name: 'bad', stations })).toThrow(RangeError);
-    expect(() => hullFromOffsets({ name: 'bad', stations })).toThrow('station 2: offsets.half-negative');
+    expect(hullFromOffsets({ name: 'bad', stations })).toEqual({
+      kind: 'no-hull',
+      station: 1,
+      reason: { key: 'offsets.half-negative' },
+    });
   });
 });
 
@@ -241,13 +245,7 @@ describe('checkOffsets', () => {
     fc.assert(
       fc.property(stations, (table) => {
         const sound = checkOffsets(table).length === 0;
-        let built = true;
-        try {
-          hullFromOffsets({ name: 'random', stations: table });
-        } catch (error) {
-          expect(error).toBeInstanceOf(RangeError);
-          built = false;
-        }
+        const built = hullFromOffsets({ name: 'random', stations: table }).kind === 'hull';
         expect(built).toBe(sound);
       }),
       { seed: SEED, numRuns: cases(100, 400) },

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { innerSkin, leastInside } from '../../../core/hull/inner-skin.ts';
 import { straightEdges } from '../example/straight-edges.ts';
+import { madeHull } from './made-hull.ts';
 
 /** A hull of the same half-section all along, 4 m long. */
 const prism = (section: readonly (readonly [number, number])[]) =>
-  hullFromOffsets({
+  madeHull({
     name: 'prism',
     stations: [-2, -1, 0, 1, 2].map((x) => ({ x, section: straightEdges(section) })),
   });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { SectionPoint } from '../../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import {
   halfBreadth,
   keelHeight,
@@ -11,6 +10,7 @@ import {
 import { notEmpty } from '../../not-empty.ts';
 import { SAMPLE_HULLS, sampleHull } from '../../reference/hydro-sample-hulls.ts';
 import { cosinePlaces, ellipsoid, evenPlaces, wigley } from '../../reference/hydro-shapes.ts';
+import { madeHull } from './made-hull.ts';
 
 const places = (from: number, to: number, count: number) =>
   Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
@@ -36,7 +36,7 @@ describe('lofted sections', () => {
       [0, 0],
       [0.2 * (1 - (x / 2.6) ** 2), 0.3 + 0.01 * x * x],
     ];
-    const hull = hullFromOffsets({ name: 'parabola', stations: xs.map((x) => ({ x, section: section(x) })) });
+    const hull = madeHull({ name: 'parabola', stations: xs.map((x) => ({ x, section: section(x) })) });
     for (const x of places(-2.6, 2.6, 53)) {
       expect(sheerHalfBreadth(hull, x)).toBeCloseTo(section(x)[1]![0], 12);
       expect(sheerHeight(hull, x)).toBeCloseTo(section(x)[1]![1], 12);
@@ -57,7 +57,7 @@ describe('lofted sections', () => {
 
   it('a stem that rises from a straight keel does not make the keel dip before it', () => {
     const keel = [0, 0, 0, 0, 0, 0.2];
-    const hull = hullFromOffsets({
+    const hull = madeHull({
       name: 'plumb',
       stations: keel.map((z, i) => ({
         x: i,
@@ -73,7 +73,7 @@ describe('lofted sections', () => {
 
   it('half-breadths never fall below 0 between ragged stations', () => {
     const beams = [0, 0.3, 0.001, 0.3, 0];
-    const hull = hullFromOffsets({
+    const hull = madeHull({
       name: 'ragged',
       stations: beams.map((y, i) => ({
         x: i,

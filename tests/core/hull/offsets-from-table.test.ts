@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import type { Message } from '../../../core/document/message.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
 import { readOffsetsHeader } from '../../../core/hull/offsets-header.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import type { Words } from '../../../core/text/words.ts';
 import { english } from '../../english.ts';
 import { sampleStations } from '../../reference/hydro-sample-hulls.ts';
+import { madeHull } from './made-hull.ts';
 
 /** A problem as it is read. */
 const said = ({ key, values }: Message) => (english as Words).say(key, values);
@@ -162,7 +162,7 @@ describe('offsetsFromTable', () => {
     fc.assert(
       fc.property(table, fc.boolean(), (rows, headed) => {
         const read = offsetsFromTable(headed ? [['x [m]', 'y [cm]', 'z [mm]'], ...rows] : rows);
-        if (read.ok) hullFromOffsets({ name: 'random', stations: read.stations });
+        if (read.ok) madeHull({ name: 'random', stations: read.stations });
         else expect(read.problems.length).toBeGreaterThan(0);
       }),
       { seed: SEED, numRuns: 500 },
@@ -177,7 +177,7 @@ describe('offsetsFromTable', () => {
     if (!read.ok) throw new Error(read.problems[0]!.key);
     const at = { draft: 0.13, trim: 0.003, heel: 0.05 };
     const [a, b] = [stations, read.stations].map((s) =>
-      immersedProperties(hullFromOffsets({ name: 'p', stations: s }), at),
+      immersedProperties(madeHull({ name: 'p', stations: s }), at),
     );
     expect(b).toEqual(a);
   });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { shellCentre } from '../../../core/hull/shell-centre.ts';
 import { SAMPLE_HULLS, sampleHull, sampleStations } from '../../reference/hydro-sample-hulls.ts';
 import { box, cylinder } from '../../reference/hydro-shapes.ts';
+import { madeHull } from './made-hull.ts';
 
 describe('shellCentre', () => {
   it('an open box: by hand', () => {
@@ -24,7 +24,7 @@ describe('shellCentre', () => {
     expect(Math.abs(centre.x)).toBeLessThan(0.03 * hull.length);
     expect(centre.z).toBeGreaterThan(0.2 * hull.highestZ);
     expect(centre.z).toBeLessThan(0.5 * hull.highestZ);
-    const moved = hullFromOffsets({
+    const moved = madeHull({
       name,
       stations: sampleStations(name).map(({ x, section }) => ({
         x: x + 0.7,

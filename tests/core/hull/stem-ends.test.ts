@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { halfBreadth, keelHeight, sheerHeight } from '../../../core/hull/section-at.ts';
 import { stemRise, withStems } from '../../../core/hull/stem-ends.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { exampleBoat } from '../example/example-fit.ts';
+import { madeHull } from './made-hull.ts';
 
 const usual = usualHull({ boatClass: 'C1' });
 const single = hullOfBoat(usual);
@@ -42,7 +42,7 @@ describe('raked ends', () => {
       [0.25, 0],
       [0.25, 0.4],
     ] as const;
-    const box = hullFromOffsets({
+    const box = madeHull({
       name: 'box',
       stations: [-2.5, 0, 2.5].map((x) => ({ x, section })),
       between: 'chords',

@@ -4,7 +4,6 @@ import { USUAL_CLASSES } from '../../../core/document/usual-classes.ts';
 import { hullSpread } from '../../../core/evaluation/hull-spread.ts';
 import { narrowedBy } from '../../../core/evaluation/narrowed-by.ts';
 import { type FamilyLines, familyStations } from '../../../core/hull/hull-family.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { USUAL_NUMBERS, usualLines } from '../../../core/hull/usual-lines.ts';
@@ -12,6 +11,7 @@ import type { Afloat, PointMass } from '../../../core/hydrostatics/afloat.ts';
 import { floatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
 import { cases } from '../../cases.ts';
 import { exampleBoat } from '../example/example-fit.ts';
+import { madeHull } from './made-hull.ts';
 
 /** Hulls drawn of each family: the spread of 100 is known to 7 %. */
 const DRAWN = cases(100, 300);
@@ -19,7 +19,7 @@ const DRAWN = cases(100, 300);
 const CREW = { C1: 1, C2: 2, C4: 4, training: 1 } as const;
 
 function afloatIn(lines: FamilyLines, masses: PointMass[]): Afloat | null {
-  const hull = hullFromOffsets({ name: 'drawn', stations: familyStations(lines), between: 'chords' });
+  const hull = madeHull({ name: 'drawn', stations: familyStations(lines), between: 'chords' });
   const rest = floatAtRest(hull, { masses, waterDensity: 1000 });
   return rest.kind === 'afloat' ? rest : null;
 }

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { USUAL_CLASSES } from '../../../core/document/usual-classes.ts';
 import type { SectionPoint } from '../../../core/hull/hull.ts';
 import { familyStations } from '../../../core/hull/hull-family.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { sheerHeight } from '../../../core/hull/section-at.ts';
 import { USUAL_NUMBERS, usualLines } from '../../../core/hull/usual-lines.ts';
 import type { Afloat } from '../../../core/hydrostatics/afloat.ts';
@@ -13,6 +12,7 @@ import { heightAboveWater } from '../../../core/hydrostatics/water-plane.ts';
 import { GRAVITY } from '../../../core/units/gravity.ts';
 import { cases } from '../../cases.ts';
 import { SAMPLE_HULLS, sampleStations } from '../../reference/hydro-sample-hulls.ts';
+import { madeHull } from '../hull/made-hull.ts';
 import { afloat, anyLoad, crewed, hulls, massesOf, SEED, WATER } from './float-cases.ts';
 
 describe('at rest', () => {
@@ -61,7 +61,7 @@ describe('at rest', () => {
     const { lengthM, beamM } = USUAL_NUMBERS[boatClass];
     return [0.8, 1.15].map((by) => {
       const lines = usualLines({ boatClass, lengthM: lengthM * by, beamM: beamM / by });
-      return hullFromOffsets({ name: boatClass, stations: familyStations(lines) });
+      return madeHull({ name: boatClass, stations: familyStations(lines) });
     });
   });
 
@@ -214,7 +214,7 @@ describe('laws that hold for every hull', () => {
 
   it('moving hull and masses together moves the answer with them', () => {
     const [dx, dz] = [1.3, -0.2];
-    const moved = hullFromOffsets({
+    const moved = madeHull({
       name: 'moved',
       stations: sampleStations('single').map(({ x, section }) => ({
         x: x + dx,
@@ -237,7 +237,7 @@ describe('laws that hold for every hull', () => {
 
   it('a boat s times as large carries s³ the mass at s the draft and the same trim', () => {
     const s = 1.7;
-    const large = hullFromOffsets({
+    const large = madeHull({
       name: 'large',
       stations: sampleStations('single').map(({ x, section }) => ({
         x: x * s,

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SectionPoint } from '../../../core/hull/hull.ts';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { floatAtRest, lieAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
 import { lowestSheer } from '../../../core/hydrostatics/freeboard.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { cases } from '../../cases.ts';
 import { box, cosinePlaces, ellipsoid } from '../../reference/hydro-shapes.ts';
+import { madeHull } from '../hull/made-hull.ts';
 import { afloat, hulls, numbersIn, SEED, WATER } from './float-cases.ts';
 
 describe('when it does not float', () => {
@@ -127,7 +127,7 @@ describe(`finite input never gives NaN, seed ${SEED}`, () => {
         finite,
         (table, list, heel) => {
           if (!table.some(({ section }) => section.some(([y]) => y > 0))) return;
-          const hull = hullFromOffsets({ name: 'random', stations: table });
+          const hull = madeHull({ name: 'random', stations: table });
           const masses = list.map(([mass, x, y, z]) => ({ mass, x, y, z }));
           const result = floatAtRest(hull, { masses, waterDensity: WATER, heel });
           expect(numbersIn(result).filter(Number.isNaN)).toEqual([]);

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { hullFromOffsets } from '../../../core/hull/hull-from-offsets.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { stripSums, stripsOf } from '../../../core/under-way/strips.ts';
+import { madeHull } from '../hull/made-hull.ts';
 
 /** A box of 4 × 0.5 × 0.4 m, floating 0.2 m deep. */
 const [LENGTH, BEAM, DRAFT] = [4, 0.5, 0.2];
-const hull = hullFromOffsets({
+const hull = madeHull({
   name: 'box',
   stations: [-2, 0, 2].map((x) => ({
     x,
