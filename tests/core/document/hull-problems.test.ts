@@ -55,6 +55,8 @@ describe('what keeps a hull document from being a hull', () => {
     expect(hullProblems(tape(() => ({ sheerBeamM: 0 })))).toMatchObject([{ path: ['stations'] }]);
     const beyond = { ...tape(() => ({})), lengthM: 1 } as HullSource;
     expect(hullProblems(beyond)).toMatchObject([{ path: ['stations'] }]);
+    // Stations at the very ends of the boat are on it: −1, 0 and 1 of 2 m.
+    expect(hullProblems({ ...tape(() => ({})), lengthM: 2 } as HullSource)).toEqual([]);
   });
 
   it('is told by the schema, at its place in the document', () => {

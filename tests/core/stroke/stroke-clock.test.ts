@@ -7,6 +7,9 @@ describe('the clock of a stroke', () => {
     expect(strokeAt(0, 60)).toBe(0);
     expect(strokeAt(0.3, 60)).toBeCloseTo(1, 9);
     expect(strokeAt(0.7, 60)).toBeCloseTo(2, 9);
+    // The way back to ready takes the last three tenths: half of it is done after 0.85 s.
+    expect(strokeAt(0.85, 60)).toBeCloseTo(2.5, 9);
+    expect(secondsAt(2.5, 60)).toBeCloseTo(0.85, 9);
     expect(strokeAt(1.15, 60)).toBeCloseTo(strokeAt(0.15, 60), 9);
     expect(strokeAt(0.3, 30)).toBeCloseTo(strokeAt(0.15, 60), 9);
   });

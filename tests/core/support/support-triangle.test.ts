@@ -42,6 +42,14 @@ describe('shares over contacts in one line', () => {
     expect(shares.frontFoot).toBeCloseTo(1 / 3 + 0.06 / 0.72, 12);
   });
 
+  it('are told along the longest side, also where the third contact lies a little off it', () => {
+    // The knee lies 9 mm off the line of the feet; places along that line alone count: 0, −0.5 and 0.5, the weight at 0.1.
+    const shares = sharesOf(triangle([0, 0.009], [-0.5, 0], [0.5, 0]), at(0.1, 0.05));
+    expect(shares.knee).toBeCloseTo(1 / 3, 12);
+    expect(shares.rearFoot).toBeCloseTo(1 / 3 - 0.05 / 0.5, 12);
+    expect(shares.frontFoot).toBeCloseTo(1 / 3 + 0.05 / 0.5, 12);
+  });
+
   it('stay of the size of shares whatever the line, and sum to 1, seed 29', () => {
     const place = fc.double({ min: -1, max: 1, noNaN: true });
     const nearly = fc.double({ min: -0.004, max: 0.004, noNaN: true });

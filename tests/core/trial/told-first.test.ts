@@ -34,6 +34,11 @@ describe('what is told first', () => {
     expect(toldFirst(parted, 2).map(({ to }) => to)).toEqual([1, 2, 3]);
   });
 
+  it('takes the best alone before it looks at what nobody answers', () => {
+    const alike = [change(1, [1, 0]), change(2, [1, 0]), change(3, [1, 0]), change(4, [0, 1])];
+    expect(toldFirst(alike, 2).map(({ to }) => to)).toEqual([1, 4]);
+  });
+
   it('is nothing of nothing, and skips what nothing helps with', () => {
     expect(toldFirst([], 3)).toEqual([]);
     expect(toldFirst(toes, 2)).toEqual(toes.slice(0, 2));
