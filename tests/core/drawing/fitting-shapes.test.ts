@@ -11,7 +11,7 @@ const base = exampleSeat();
 const seat = {
   ...base,
   kneePad: { ...base.kneePad, recessTurnDeg: 0 },
-  rearRest: { ...base.rearRest, turnDeg: 0, strap: 'releases' as const },
+  rearRest: { ...base.rearRest, turnDeg: 0, strap: 'releases' as 'releases' | 'none' },
   frontFoot: { ...base.frontFoot, wedgeDeg: 10, heightM: 0, toeOutDeg: 0 },
 };
 
