@@ -1,3 +1,4 @@
+import { insideBoard } from '../parts/board.ts';
 import type { Part } from '../parts/part.ts';
 import { type SeatWork, sideOf } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
@@ -5,7 +6,7 @@ import type { MillimetrePoint } from './template-drawing.ts';
 import { ON_HOLE_MM } from './tolerances.ts';
 import { boltsOf, workParts } from './work-parts.ts';
 
-/** Wood between two holes of a row, millimetres, under which they run into one another. */
+/** Wood between two holes of a row, or a hole and the board's edge, millimetres, under which they run into one another. */
 const LEAST_BRIDGE_MM = 4;
 
 /** One hole of the floorboard. Hole `number` of a row sets its fitting that many pitches aft of the seat's mark. */
@@ -38,7 +39,7 @@ export interface HoleList {
   readonly onRails: boolean;
   /** The hole that the setting stands on; null between two holes, or without a pitch. */
   readonly numberNow: number | null;
-  /** The nearest hole of the row within its travel; null without a pitch or without any hole. */
+  /** The nearest hole of the row within its travel and on the board; null without a pitch or without any hole. */
   readonly nearest: { readonly number: number; readonly aftMm: number } | null;
   /** The present bolts or screws as floor points, whether or not there is a hole for them. */
   readonly bolts: readonly MillimetrePoint[];
@@ -79,7 +80,8 @@ interface Fixing {
 }
 
 /**
- * The list of one fitting: rows at the hardware's pitch within its travel, or else the present bolts alone.
+ * The list of one fitting: rows at the hardware's pitch within its travel and on the board, or else the present bolts alone. The
+ * place of the present setting is listed wherever it is.
  */
 function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: Fixing): HoleList {
   const aftMm = millimetres(work.seat[fitting].aftM);
@@ -92,8 +94,13 @@ function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: Fixing): H
   if (pitchMm === null || tooFine) {
     return { ...common, pitchMm: null, tooFine, rows: rowsAt(bolts, [{ number: null, aftMm }], aftMm) };
   }
-  const places = placesOf(pitchMm, travelM);
   const gap = (place: { aftMm: number }) => Math.abs(place.aftMm - aftMm);
+  const edgeMm = diameterMm / 2 + LEAST_BRIDGE_MM;
+  const places = placesOf(pitchMm, travelM).filter(
+    (place) =>
+      gap(place) <= ON_HOLE_MM ||
+      bolts.every(([x, y]) => insideMm(work, [x + aftMm - place.aftMm, y]) >= edgeMm),
+  );
   const nearest = places.reduce<(typeof places)[number] | null>(
     (best, place) => (best && gap(best) <= gap(place) ? best : place),
     null,
@@ -106,6 +113,11 @@ function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: Fixing): H
     nearest,
     rows: rowsAt(bolts, places, aftMm),
   };
+}
+
+/** How far a floor point lies inside the board's outline, millimetres; negative outside. */
+function insideMm({ boat, frame }: SeatWork, [x, y]: MillimetrePoint): number {
+  return millimetres(insideBoard(boat.floorboard, { x: x / 1000 + frame.stationX, y: y / 1000 }));
 }
 
 /** Every place of a fitting within its travel: a whole number of pitches aft of the seat's mark. */

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { HoleList } from '../../../core/setout/hole-list.ts';
+import type { HoleList, HoleRow } from '../../../core/setout/hole-list.ts';
+import { setOutSeat } from '../../../core/setout/set-out.ts';
+import { english } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ROWS_OF_HOLES, type Wanted } from './invented-set-out.ts';
 
@@ -23,6 +25,24 @@ describe('rows of holes at the hardware’s pitch', () => {
     const travel = [0.1, 0.26] as const;
     const { rows: made } = padOf({ hardware: { ...ROWS_OF_HOLES, padTravelM: [...travel] } });
     expect(made[0]!.holes.map(({ number }) => number)).toEqual([4, 5, 6, 7, 8, 9, 10]);
+  });
+
+  it('end with the board: no hole is listed where there is no wood to drill', () => {
+    const { boat, frame } = inventedSetOut(rows).work;
+    const short = { ...boat.floorboard, aftEndXM: frame.stationX - 0.8 };
+    const listed = (board: Partial<typeof short>) => {
+      const { fit, report, options } = inventedSetOut(rows).work;
+      const cut = { ...fit, boat: { ...boat, floorboard: { ...boat.floorboard, ...board } } };
+      return setOutSeat({ fit: cut, report, index: 0, options, words: english })!.holes[1]!.rows;
+    };
+    const aftmost = (given: readonly HoleRow[]) =>
+      Math.min(...given.flatMap(({ holes }) => holes.map(({ at }) => at[0])));
+    // Of 20 mm steps the last that leaves 4 mm of wood beside a hole of 6.5 mm.
+    expect(aftmost(listed({}))).toBeLessThan(-800);
+    expect(aftmost(listed(short))).toBeGreaterThanOrEqual(-800 + 3.25 + 4);
+    expect(aftmost(listed(short))).toBeLessThan(-800 + 3.25 + 4 + 20);
+    // The present place is listed even off the board, where a caution names it.
+    expect(listed({ aftEndXM: frame.stationX - 0.5 })[0]!.holes.map(({ now }) => now)).toContain(true);
   });
 
   it('mark the hole in use, in both rows: 175 aft is the seventh at 25', () => {
