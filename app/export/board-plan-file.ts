@@ -1,10 +1,11 @@
 import { boardPlanDrawing } from '../../core/setout/board-plan-drawing.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
+import { pageCount } from '../../core/setout/template-pages.ts';
 import type { ExportInput } from '../contract/paper-export.ts';
 import type { Translator } from '../language/translator.ts';
 import { changeOverPdf } from './change-over-pdf.ts';
 import type { FilesOf } from './export-file.ts';
-import { templatePages, templatePdf } from './template-pdf.ts';
+import { templatePdf } from './template-pdf.ts';
 
 type Wanted = Extract<ExportInput['wanted'], { kind: 'board-plan' }>;
 
@@ -36,7 +37,7 @@ export function boardPlanWork(
   if (wanted.format === 'pdf') {
     const pages = templatePdf(drawings, { paper, stamp, words });
     return {
-      of: templatePages(drawings, paper),
+      of: pageCount(drawings, paper),
       steps: files.pdf(pages, 'board.paper.floorboard.file', stamp),
     };
   }

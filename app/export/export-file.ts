@@ -4,6 +4,7 @@ import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { type SeatSetOut, setOutSeat } from '../../core/setout/set-out.ts';
 import { revisionText, type SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import type { FullSizeDrawing } from '../../core/setout/template-drawing.ts';
+import { pageCount } from '../../core/setout/template-pages.ts';
 import { templatesOf } from '../../core/setout/templates.ts';
 import type { ExportInput } from '../contract/paper-export.ts';
 import type { MessageKey } from '../language/messages.ts';
@@ -18,7 +19,7 @@ import type { SolidGeometry } from './solids/solid-geometry.ts';
 import { takeHomeOf } from './take-home-of-fit.ts';
 import { takeHomePdf } from './take-home-pdf.ts';
 import { templateDxf } from './template-dxf.ts';
-import { type PrintedPdf, templatePages, templatePdf } from './template-pdf.ts';
+import { type PrintedPdf, templatePdf } from './template-pdf.ts';
 import { templateSvg } from './template-svg.ts';
 
 /** A file ready to be handed over. */
@@ -92,7 +93,7 @@ export function exportWork(
       templatePdf(drawings, { ...wanted, stamp, words }),
       name(words.say('paper.templates.file'), 'pdf'),
     );
-    return { of: templatePages(drawings, wanted.paper), steps };
+    return { of: pageCount(drawings, wanted.paper), steps };
   }
   const { format } = wanted;
   return { of: drawings.length, steps: drawingFiles(drawings, { format, stamp, name, words }) };

@@ -1,17 +1,17 @@
 import type { DrawingBounds } from '../../core/setout/drawing-bounds.ts';
+import { showsIn } from '../../core/setout/drawn-parts.ts';
 import type { PaperName } from '../../core/setout/paper.ts';
 import { onPage, onPaper, type Placement } from '../../core/setout/paper-marks.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
 import type { FullSizeDrawing, MillimetrePoint } from '../../core/setout/template-drawing.ts';
+import { pagesOf } from '../../core/setout/template-pages.ts';
 import {
   FOOT_STRIP_MM,
   OVERLAP_MM,
   PAGE_MARGIN_MM,
   SIDE_STRIP_MM,
-  showsIn,
   type Tile,
   type Tiling,
-  tilingOf,
 } from '../../core/setout/tiling.ts';
 import type { Words } from '../../core/text/words.ts';
 import { CHECK_BAR_MM } from './check-bars.ts';
@@ -36,11 +36,6 @@ export interface PrintedPdf {
   readonly missing: ReadonlySet<string>;
 }
 
-/** How many pages a set of templates takes on a paper. */
-export function templatePages(drawings: readonly FullSizeDrawing[], paper: PaperName): number {
-  return drawings.reduce((sum, drawing) => sum + tilingOf(drawing, paper).tiles.length, 0);
-}
-
 /**
  * Templates at full size on as many pages as they need, one page a step. Every page carries two check bars of 100 mm, a
  * page map, paper, scale and units; neighbouring pages overlap and share registration marks.
@@ -56,10 +51,10 @@ export function* templatePdf(
     keptAt: stamp.keptAt,
     lang: words.language,
   });
-  const pages = templatePages(drawings, paper);
+  const laid = drawings.flatMap((drawing) => pagesOf(drawing, paper));
+  const pages = laid.reduce((sum, { tiling }) => sum + tiling.tiles.length, 0);
   let page = 0;
-  for (const drawing of drawings) {
-    const tiling = tilingOf(drawing, paper);
+  for (const { drawing, tiling } of laid) {
     for (const tile of tiling.tiles) {
       page += 1;
       pdf.addPage(tiling.page);

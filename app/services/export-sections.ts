@@ -1,11 +1,12 @@
 import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { sectionsDrawing } from '../../core/setout/sections-drawing.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
+import { pageCount } from '../../core/setout/template-pages.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { fileName } from '../export/file-name.ts';
 import { templateDxf } from '../export/template-dxf.ts';
-import { templatePages, templatePdf } from '../export/template-pdf.ts';
+import { templatePdf } from '../export/template-pdf.ts';
 import { templateSvg } from '../export/template-svg.ts';
 import { translatorOf } from '../language/spoken.ts';
 import { boats } from '../store/roster.ts';
@@ -36,7 +37,7 @@ export async function exportSections(
     const text = format === 'svg' ? templateSvg(drawing, stamp, words) : templateDxf(drawing, stamp, words);
     return done(await shell.deliver({ name, mime: MIME[format], bytes: new TextEncoder().encode(text) }));
   }
-  const of = templatePages([drawing], paper);
+  const of = pageCount([drawing], paper);
   const pages = templatePdf([drawing], { paper, stamp, words });
   const { bytes } = await turn.alone(() => work.run({ what: 'export', of }, pages));
   return done(await shell.deliver({ name, mime: MIME.pdf, bytes }));

@@ -5,6 +5,7 @@ import type { Words } from '../text/words.ts';
 import type { BoardPlan } from './board-plan.ts';
 import { millimetres } from './sheet-length.ts';
 import {
+  BOARD_ASIDE,
   circle,
   cross,
   type FullSizeDrawing,
@@ -61,6 +62,7 @@ export function boardPlanDrawing(boat: Boat, plan: BoardPlan, words: Words): Ful
     title: words.say('board.paper.floorboard'),
     seen: words.say('template.floorboard.seen'),
     facing: words.say('board.paper.facing'),
+    aside: BOARD_ASIDE,
     shapes: [
       ...sides(boat, { aft, fore, halfAt }),
       ...railLines(boat, { aft, fore }),

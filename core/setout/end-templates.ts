@@ -5,6 +5,7 @@ import type { SeatSetOut } from './set-out.ts';
 import { figureOf, writtenLength } from './sheet-length.ts';
 import {
   dimension,
+  inViews,
   line,
   type MillimetrePoint,
   ring,
@@ -61,11 +62,13 @@ function endsTemplate(
     id: given.id,
     title: say(`template.${given.id}`),
     seen: say('template.ends.seen'),
-    shapes: [
-      ...end(say('template.end.aft'), aft, { ...given, out }),
-      ...shifted(end(say('template.end.fore'), fore, { ...given, out }), [right, 0]),
-      words(how, [-given.half + 4, (aft.bed + given.top) / 2], { height, clear: true }),
-    ],
+    ...inViews(
+      [
+        ...end(say('template.end.aft'), aft, { ...given, out }),
+        words(how, [-given.half + 4, (aft.bed + given.top) / 2], { height, clear: true }),
+      ],
+      shifted(end(say('template.end.fore'), fore, { ...given, out }), [right, 0]),
+    ),
   };
 }
 

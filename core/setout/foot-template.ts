@@ -1,8 +1,17 @@
 import { bowInBlock } from './block-frame.ts';
+import { type NamePlaces, withNames } from './clear-place.ts';
 import { footPrint } from './foot-print.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { figureOf } from './sheet-length.ts';
-import { cross, dimension, line, ring, type TemplateDrawing, words } from './template-drawing.ts';
+import {
+  cross,
+  dimension,
+  line,
+  type MillimetrePoint,
+  ring,
+  type TemplateDrawing,
+  words,
+} from './template-drawing.ts';
 
 /** How far the axis runs out beyond heel and toes, millimetres: no more, so that most feet find room on one page. */
 const AXIS_OVERRUN_MM = 4;
@@ -19,33 +28,39 @@ export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
   const { units } = out.work.options;
   const half = foot.breadth / 2 + LINE_OVERRUN_MM;
   const [bx, by] = bowInBlock(foot.place);
+  const turned = Math.abs(by) > 1e-6;
+  const bow: MillimetrePoint = [bx * foot.length, by * foot.length];
   const across = (x: number) => [[x, -half] as const, [x, half] as const];
   return {
     id: 'front-foot',
     title: say('template.foot', { side: foot.foot }),
     seen: say('template.foot.seen'),
-    shapes: [
-      ring('outline', footPrint(foot)),
-      line('axis', [-AXIS_OVERRUN_MM, 0], [foot.length + AXIS_OVERRUN_MM, 0]),
-      line('toeLine', ...across(foot.length)),
-      line('edge', ...across(0)),
-      line('depthLine', ...across(foot.heelToBall)),
-      ...cross('centreMark', [0, 0], AXIS_OVERRUN_MM),
-      words('F', [3, 3]),
-      words('T', [foot.length - 3, 3], { anchor: 'end' }),
-      words(say('template.toe-line'), [foot.length - 2, half - 1], { height: 2.5, anchor: 'end' }),
-      words(say('template.ball'), [foot.heelToBall + 2, half - 1], { height: 2.5 }),
-      words(say('template.heel-back'), [2, half - 1], { height: 2.5 }),
-      ...(Math.abs(by) > 1e-6
-        ? [
-            line('centreline', [0, 0], [bx * foot.length, by * foot.length]),
-            words(say('template.to-bow'), [bx * foot.length * 0.55, by * foot.length * 0.55 + 1.5], {
-              height: 2.5,
-              anchor: 'end',
-            }),
-          ]
-        : []),
-      dimension([0, -half], [foot.length, -half], { offset: -8, text: figureOf(foot.length, units) }),
-    ],
+    shapes: withNames(
+      [
+        ring('outline', footPrint(foot)),
+        line('axis', [-AXIS_OVERRUN_MM, 0], [foot.length + AXIS_OVERRUN_MM, 0]),
+        line('toeLine', ...across(foot.length)),
+        line('edge', ...across(0)),
+        line('depthLine', ...across(foot.heelToBall)),
+        ...cross('centreMark', [0, 0], AXIS_OVERRUN_MM),
+        words('F', [3, 3]),
+        words('T', [foot.length - 3, 3], { anchor: 'end' }),
+        words(say('template.toe-line'), [foot.length - 2, half - 1], { height: 2.5, anchor: 'end' }),
+        words(say('template.ball'), [foot.heelToBall + 2, half - 1], { height: 2.5 }),
+        words(say('template.heel-back'), [2, half - 1], { height: 2.5 }),
+        ...(turned ? [line('centreline', [0, 0], bow)] : []),
+        dimension([0, -half], [foot.length, -half], { offset: -8, text: figureOf(foot.length, units) }),
+      ],
+      turned ? [besideLine(say('template.to-bow'), bow)] : [],
+    ),
   };
+}
+
+/** Places for small words beside a line that starts at the origin: over and under it, from its middle outward. */
+function besideLine(text: string, [x, y]: MillimetrePoint): NamePlaces {
+  return [0.55, 0.7, 0.4, 0.85].flatMap((share) =>
+    [1.5, -4, 4, -6.5].map((lift) =>
+      words(text, [x * share, y * share + lift], { height: 2.5, anchor: 'middle' }),
+    ),
+  );
 }

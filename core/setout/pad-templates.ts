@@ -12,6 +12,7 @@ import {
   circle,
   cross,
   dimension,
+  inViews,
   line,
   type MillimetrePoint,
   ring,
@@ -114,37 +115,41 @@ function kneeText({ knee, work }: SeatSetOut): string {
  */
 export function padBlockTemplate(out: SeatSetOut): TemplateDrawing {
   const { say } = out.work.words;
-  const { pad } = out.fittings;
-  const { units } = out.work.options;
-  const { foreEnd, aftEnd, halfWidth, topHeight } = pad;
+  const { foreEnd, halfWidth, topHeight } = out.fittings.pad;
   const down = -halfWidth - VIEW_GAP_MM - topHeight;
   const right = foreEnd + VIEW_GAP_MM + halfWidth;
   return {
     id: 'pad-block',
     title: say('template.block'),
     seen: say('template.block.seen'),
-    shapes: [
-      ring('outline', padCorners(pad)),
-      ...hollowAt('recess', pad, { level: pad.recess.depth, foam: 0 }),
-      ...axes(pad, out.work.words),
-      ...boltMarks(
-        pad,
-        out.holes.find(({ fitting }) => fitting === 'kneePad'),
-      ),
-      dimension([aftEnd, halfWidth], [foreEnd, halfWidth], {
-        offset: 10,
-        text: figureOf(foreEnd - aftEnd, units),
-      }),
-      dimension([aftEnd, -halfWidth], [aftEnd, halfWidth], {
-        offset: 10,
-        text: figureOf(2 * halfWidth, units),
-        figureAt: ASIDE,
-      }),
-      words(say('template.block.plan'), [aftEnd, -halfWidth - 8]),
-      ...shifted(padProfile(out), [0, down]),
-      ...shifted(padSection(out), [right, down]),
-    ],
+    ...inViews(padPlan(out), shifted(padProfile(out), [0, down]), shifted(padSection(out), [right, down])),
   };
+}
+
+/** The block from above with its bolts, millimetres from K. */
+function padPlan(out: SeatSetOut): TemplateShape[] {
+  const { pad } = out.fittings;
+  const { units } = out.work.options;
+  const { foreEnd, aftEnd, halfWidth } = pad;
+  return [
+    ring('outline', padCorners(pad)),
+    ...hollowAt('recess', pad, { level: pad.recess.depth, foam: 0 }),
+    ...axes(pad, out.work.words),
+    ...boltMarks(
+      pad,
+      out.holes.find(({ fitting }) => fitting === 'kneePad'),
+    ),
+    dimension([aftEnd, halfWidth], [foreEnd, halfWidth], {
+      offset: 10,
+      text: figureOf(foreEnd - aftEnd, units),
+    }),
+    dimension([aftEnd, -halfWidth], [aftEnd, halfWidth], {
+      offset: 10,
+      text: figureOf(2 * halfWidth, units),
+      figureAt: ASIDE,
+    }),
+    words(out.work.words.say('template.block.plan'), [aftEnd, -halfWidth - 8]),
+  ];
 }
 
 /** The recess's axis, the boat's fore-and-aft line through the bearing point, and the bearing point itself. */

@@ -7,6 +7,7 @@ import {
   circle,
   cross,
   dimension,
+  inViews,
   line,
   ring,
   shifted,
@@ -31,11 +32,11 @@ export function rearRestTemplate(out: SeatSetOut): TemplateDrawing {
     id: 'rear-rest',
     title: say('template.rest'),
     seen: say('template.rest.seen'),
-    shapes: [
-      ...restPlan(out),
-      ...shifted(restSide(out), [0, down]),
-      ...shifted(restFace(out), [footAhead + VIEW_GAP_MM, down]),
-    ],
+    ...inViews(
+      restPlan(out),
+      shifted(restSide(out), [0, down]),
+      shifted(restFace(out), [footAhead + VIEW_GAP_MM, down]),
+    ),
   };
 }
 
@@ -120,15 +121,19 @@ export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
     id: 'front-wedge',
     title: say('template.wedge'),
     seen: say('template.wedge.seen'),
-    shapes: [
-      ring('outline', profile),
-      dimension(first!, [first![0] + length, 0], { offset: -10, text: figureOf(length, units) }),
-      ...profile
-        .filter(([, y]) => y > 1)
-        .map(([x, y]) => dimension([x, 0], [x, y], { offset: x > aft ? -10 : 10, text: figureOf(y, units) })),
-      words(say('template.heel'), [aft, -18]),
-      words(say('template.toes'), [aft + length, -18], { anchor: 'end' }),
-      ...shifted(
+    ...inViews(
+      [
+        ring('outline', profile),
+        dimension(first!, [first![0] + length, 0], { offset: -10, text: figureOf(length, units) }),
+        ...profile
+          .filter(([, y]) => y > 1)
+          .map(([x, y]) =>
+            dimension([x, 0], [x, y], { offset: x > aft ? -10 : 10, text: figureOf(y, units) }),
+          ),
+        words(say('template.heel'), [aft, -18]),
+        words(say('template.toes'), [aft + length, -18], { anchor: 'end' }),
+      ],
+      shifted(
         [
           ring('outline', [
             [aft, -halfWidth],
@@ -146,6 +151,6 @@ export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
         ],
         [0, up],
       ),
-    ],
+    ),
   };
 }

@@ -38,6 +38,15 @@ export const TEMPLATE_LAYERS = [
 /** A layer's name; its line stands in `layer-lines.ts`, its name in CAD files with the files. */
 export type TemplateLayer = (typeof TEMPLATE_LAYERS)[number];
 
+/** What on a board is for laying the template on and looking, not for drilling: a page with nothing else is left out. */
+export const BOARD_ASIDE = [
+  'outline',
+  'centreline',
+  'centreMark',
+  'fitting',
+  'edge',
+] as const satisfies readonly TemplateLayer[];
+
 /** A dimension between two points of the drawing (millimetres at full size) with the figure that is written on it. */
 export interface Dimension {
   readonly kind: 'dimension';
@@ -67,6 +76,10 @@ export interface FullSizeDrawing {
   readonly facing?: string;
   /** All that is drawn, full size. */
   readonly shapes: readonly TemplateShape[];
+  /** Layers that are worth no page by themselves; left out, each is. */
+  readonly aside?: readonly TemplateLayer[];
+  /** What is drawn by views that may lie apart on paper; left out where it is one view. */
+  readonly views?: readonly (readonly TemplateShape[])[];
 }
 
 /** One of a seat's templates. */
@@ -127,6 +140,13 @@ export function dimension(
 /** A small cross of two lines through a point, arms of `arm` millimetres. */
 export function cross(layer: TemplateLayer, [x, y]: MillimetrePoint, arm: number): Lines<TemplateLayer>[] {
   return [line(layer, [x - arm, y], [x + arm, y]), line(layer, [x, y - arm], [x, y + arm])];
+}
+
+/** Views as they stand together in one drawing. */
+export function inViews(
+  ...views: readonly (readonly TemplateShape[])[]
+): Required<Pick<FullSizeDrawing, 'shapes' | 'views'>> {
+  return { shapes: views.flat(), views };
 }
 
 /** The same shapes moved by dx and dy, millimetres. */

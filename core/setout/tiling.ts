@@ -1,14 +1,8 @@
-import { type Lines, pointsOf } from '../graphics/shape.ts';
-import { dimensionLines } from './dimension-lines.ts';
+import { roleOf } from '../graphics/shape.ts';
 import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
+import { type DrawnPart, holds, partShows, partsOf } from './drawn-parts.ts';
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
-import type {
-  FullSizeDrawing,
-  MillimetrePoint,
-  PlainShape,
-  TemplateLayer,
-  TemplateShape,
-} from './template-drawing.ts';
+import type { FullSizeDrawing, MillimetrePoint, PlainShape, TemplateLayer } from './template-drawing.ts';
 
 /** Printers leave this much of a page's edge white, millimetres (office printers: 4 to 6.4). */
 export const PAGE_MARGIN_MM = 8;
@@ -55,63 +49,114 @@ export interface Tiling {
 }
 
 /** Where in the room that its pages leave a drawing is tried, along and across: in the middle first. */
-const ACROSS = [0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1, 1] as const;
-const PLACES = [0, -0.5, 0.5, -1, 1].flatMap((x) => ACROSS.map((y) => [x, y] as const));
+const SHARES = [0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1, 1] as const;
+const PLACES = SHARES.flatMap((x) => SHARES.map((y): MillimetrePoint => [x, y]));
+/** Where none of them is free of cuts, finer ones are tried along and across the best. */
+const FINE = Array.from({ length: 33 }, (_, k) => (k - 16) / 16);
 
 /**
  * Lays a drawing out on a paper, landscape or portrait, whichever needs fewer pages (portrait when equal). Always full size;
- * pages that would show nothing of their own are left out. Where its pages leave room it lies so that there are fewest of them, and that their
- * edges cut the fewest words.
+ * pages that would show nothing of their own are left out. Where its pages leave room it lies so that there are fewest of them, that their
+ * edges cut the fewest words, and that the seams run through the fewest words and centre marks.
  */
 export function tilingOf(drawing: FullSizeDrawing, paper: PaperName): Tiling {
   const parts = partsOf(drawing.shapes);
   const bounds = boundsOf(drawing.shapes);
   const on = (orientation: { landscape: boolean }) =>
-    placedBest(laidOut(pageOf(paper, orientation), bounds), { bounds, parts });
+    placedBest(laidOut(pageOf(paper, orientation), bounds), { bounds, parts, aside: drawing.aside ?? [] });
   const portrait = on({ landscape: false });
   const landscape = on({ landscape: true });
   return landscape.tiles.length < portrait.tiles.length ? landscape : portrait;
 }
 
-/** A piece of a drawing with the box round it. */
-interface DrawnPart {
-  readonly shape: PlainShape;
-  readonly box: DrawingBounds;
-}
-
-/** All shapes, dimensions as the lines and figures that they are drawn by. */
-function partsOf(shapes: readonly TemplateShape[]): DrawnPart[] {
-  return shapes
-    .flatMap((shape) => (shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape]))
-    .map((shape) => ({ shape, box: boundsOf([shape]) }));
-}
-
-/** A tiling moved within the room that it leaves: fewest pages, then fewest words that lie whole on none of them. */
+/**
+ * A tiling moved within the room that it leaves: fewest pages, then fewest words that lie whole on none of them, then fewest words
+ * and centre marks that a seam runs through.
+ */
 function placedBest(
   tiling: Tiling,
-  { bounds, parts }: { bounds: DrawingBounds; parts: readonly DrawnPart[] },
+  {
+    bounds,
+    parts,
+    aside,
+  }: { bounds: DrawingBounds; parts: readonly DrawnPart[]; aside: readonly TemplateLayer[] },
 ): Tiling {
   if (tiling.tiles.length === 1) return tiling;
   const { minX, maxY } = tiling.tiles[0]!.shows;
   const [roomX, roomY] = [bounds.minX - AROUND_MM - minX, maxY - bounds.maxY - AROUND_MM];
-  const words = parts.filter(({ shape }) => shape.kind === 'text').map(({ box }) => box);
-  const tried = PLACES.map(([x, y]) => {
+  const words = boxesOf(parts, ({ kind }) => kind === 'text');
+  const kept = [...words, ...boxesOf(parts, (shape) => roleOf(shape) === 'centreMark')];
+  const placed = ([x, y]: MillimetrePoint) => {
     const moved = movedTiling(tiling, [x * Math.max(0, roomX), y * Math.max(0, roomY)]);
-    const tiles = needed(moved, parts);
+    const tiles = needed(moved, parts, aside);
     const cut = words.filter((box) => !tiles.some(({ shows }) => holds(shows, box))).length;
-    return { tiling: { ...moved, tiles }, cost: tiles.length * (words.length + 1) + cut };
-  });
-  return tried.reduce((best, each) => (each.cost < best.cost ? each : best)).tiling;
+    const crossed = kept.filter((box) => onSeam(box, tiles)).length;
+    const step = kept.length + 1;
+    return {
+      place: [x, y] as const,
+      tiling: { ...moved, tiles },
+      faults: cut + crossed,
+      cost: (tiles.length * step + cut) * step + crossed,
+    };
+  };
+  const bestOf = (places: readonly MillimetrePoint[]) =>
+    places.map(placed).reduce((best, each) => (each.cost < best.cost ? each : best));
+  const coarse = bestOf(PLACES);
+  if (coarse.faults === 0) return coarse.tiling;
+  const along = bestOf([coarse.place, ...FINE.map((x): MillimetrePoint => [x, coarse.place[1]])]);
+  return bestOf([along.place, ...FINE.map((y): MillimetrePoint => [along.place[0], y])]).tiling;
 }
 
-/** The pages that show something no other page shows; of two that show the same in their overlap one is kept. */
-function needed(tiling: Tiling, parts: readonly DrawnPart[]): Tile[] {
+/** Boxes round the parts of a kind. */
+function boxesOf(parts: readonly DrawnPart[], isWanted: (shape: PlainShape) => boolean): DrawingBounds[] {
+  return parts.filter(({ shape }) => isWanted(shape)).map(({ box }) => box);
+}
+
+/** Whether the line that is cut along between two pages runs through a box. */
+function onSeam(box: DrawingBounds, tiles: readonly Tile[]): boolean {
+  return tiles.some(({ column, row, shows }) => {
+    const next = (columns: number, rows: number) =>
+      tiles.some((other) => other.column === column + columns && other.row === row + rows);
+    const [x, y] = [shows.maxX - OVERLAP_MM / 2, shows.minY + OVERLAP_MM / 2];
+    const [tall, wide] = [
+      box.maxY > shows.minY && box.minY < shows.maxY,
+      box.maxX > shows.minX && box.minX < shows.maxX,
+    ];
+    return (
+      (tall && box.minX < x && box.maxX > x && next(1, 0)) ||
+      (wide && box.minY < y && box.maxY > y && next(0, 1))
+    );
+  });
+}
+
+/**
+ * The pages that show something no other page shows; of two that show the same in their overlap one is kept. One that shows only
+ * what is worth no page by itself is kept where the others would fall apart without it.
+ */
+function needed(tiling: Tiling, parts: readonly DrawnPart[], aside: readonly TemplateLayer[]): Tile[] {
   let kept = [...tiling.tiles];
   for (const tile of tiling.tiles) {
     const own = ownOf(tile, kept);
-    if (!parts.some((part) => partShows(part, own))) kept = kept.filter((other) => other !== tile);
+    const others = kept.filter((other) => other !== tile);
+    const seen = parts.filter((part) => partShows(part, own));
+    const telling = seen.some(
+      ({ shape }) => shape.kind === 'text' || !aside.some((layer) => layer === shape.of),
+    );
+    if (seen.length === 0 || (!telling && others.length > 0 && hangTogether(others))) kept = others;
   }
   return kept;
+}
+
+/** Whether pages can be glued to one sheet: each is reached from the first over common edges. */
+function hangTogether(tiles: readonly Tile[]): boolean {
+  const reached = [tiles[0]!];
+  for (const { column, row } of reached) {
+    for (const tile of tiles) {
+      const beside = Math.abs(tile.column - column) + Math.abs(tile.row - row) === 1;
+      if (beside && !reached.includes(tile)) reached.push(tile);
+    }
+  }
+  return reached.length === tiles.length;
 }
 
 /** What a page shows and none beside, over or under it: its window without the strips of those that are kept. */
@@ -129,10 +174,6 @@ function ownOf(
   };
 }
 
-function holds(shows: DrawingBounds, box: DrawingBounds): boolean {
-  return box.minX >= shows.minX && box.maxX <= shows.maxX && box.minY >= shows.minY && box.maxY <= shows.maxY;
-}
-
 /** The same pages over another part of the drawing. */
 function movedTiling(tiling: Tiling, [dx, dy]: MillimetrePoint): Tiling {
   const tiles = tiling.tiles.map((tile) => {
@@ -143,55 +184,27 @@ function movedTiling(tiling: Tiling, [dx, dy]: MillimetrePoint): Tiling {
   return { ...tiling, tiles, registration };
 }
 
-/** Whether any of a shape may show in a part of a drawing; false only where none of it does. */
-export function showsIn(shape: TemplateShape, shows: DrawingBounds): boolean {
-  return partsOf([shape]).some((part) => partShows(part, shows));
-}
-
-/** Whether anything of a part is seen in a window. */
-function partShows({ shape, box }: DrawnPart, shows: DrawingBounds): boolean {
-  const apart =
-    box.minX > shows.maxX || box.maxX < shows.minX || box.minY > shows.maxY || box.maxY < shows.minY;
-  if (apart) return false;
-  return shape.kind !== 'line' || holds(shows, box) || crossesBox(shape, shows);
-}
-
-/** Whether any stretch of a line, or a lone point of it, lies in a box: a ring round a page leaves that page blank. */
-function crossesBox({ lines, closed }: Lines<TemplateLayer>, box: DrawingBounds): boolean {
-  return lines.map(pointsOf).some((points) => {
-    const ends = closed ? [...points, points[0]!] : points;
-    return ends.some((point, k) => segmentInBox(ends[k - 1] ?? point, point, box));
-  });
-}
-
-/** Whether a straight stretch passes through a box (Liang and Barsky's clipping, 1984). */
-function segmentInBox(a: MillimetrePoint, b: MillimetrePoint, box: DrawingBounds): boolean {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  let [from, to] = [0, 1];
-  const sides = [
-    [-dx, a[0] - box.minX],
-    [dx, box.maxX - a[0]],
-    [-dy, a[1] - box.minY],
-    [dy, box.maxY - a[1]],
-  ] as const;
-  for (const [into, room] of sides) {
-    if (into === 0 && room < 0) return false;
-    if (into < 0) from = Math.max(from, room / into);
-    if (into > 0) to = Math.min(to, room / into);
-  }
-  return from <= to;
+/** The window of a page, from its top left corner, and the room in it for what has to lie on one page. Millimetres. */
+export function windowOf({ width, height }: PageSize): Pick<Tiling, 'window'> & {
+  readonly room: { readonly width: number; readonly height: number };
+} {
+  const window = {
+    left: PAGE_MARGIN_MM + SIDE_STRIP_MM,
+    top: PAGE_MARGIN_MM,
+    width: width - 2 * PAGE_MARGIN_MM - SIDE_STRIP_MM,
+    height: height - 2 * PAGE_MARGIN_MM - FOOT_STRIP_MM,
+  };
+  return {
+    window,
+    room: { width: window.width - 2 * AROUND_MM, height: window.height - 2 * AROUND_MM },
+  };
 }
 
 /** Pages of a drawing that lies in the middle of them. */
 function laidOut(page: PageSize, { minX, minY, maxX, maxY }: DrawingBounds): Tiling {
   const size = { width: maxX - minX + 2 * AROUND_MM, height: maxY - minY + 2 * AROUND_MM };
   const [midX, midY] = [(minX + maxX) / 2, (minY + maxY) / 2];
-  const window = {
-    left: PAGE_MARGIN_MM + SIDE_STRIP_MM,
-    top: PAGE_MARGIN_MM,
-    width: page.width - 2 * PAGE_MARGIN_MM - SIDE_STRIP_MM,
-    height: page.height - 2 * PAGE_MARGIN_MM - FOOT_STRIP_MM,
-  };
+  const { window } = windowOf(page);
   const stepX = window.width - OVERLAP_MM;
   const stepY = window.height - OVERLAP_MM;
   const columns = Math.max(1, Math.ceil((size.width - OVERLAP_MM) / stepX));

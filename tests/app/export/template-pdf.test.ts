@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { templatePages, templatePdf } from '../../../app/export/template-pdf.ts';
+import { templatePdf } from '../../../app/export/template-pdf.ts';
 import { PAPER_NAMES, PAPERS, type PaperName } from '../../../core/setout/paper.ts';
 import type { MillimetrePoint, TemplateDrawing } from '../../../core/setout/template-drawing.ts';
+import { pageCount } from '../../../core/setout/template-pages.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { tilingOf } from '../../../core/setout/tiling.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from '../../core/setout/invented-set-out.ts';
@@ -55,7 +56,7 @@ describe.each(PAPER_NAMES)('templates on %s', (paper) => {
   const { short, long } = PAPERS[paper];
 
   it('has pages of exactly that paper, portrait or landscape', () => {
-    expect(file.pages).toHaveLength(templatePages(templates, paper));
+    expect(file.pages).toHaveLength(pageCount(templates, paper));
     for (const { width, height } of file.pages) {
       const [low, high] = [Math.min(width, height), Math.max(width, height)];
       expect(Math.abs(low - short)).toBeLessThan(SCALE_TOLERANCE_MM);
@@ -66,7 +67,7 @@ describe.each(PAPER_NAMES)('templates on %s', (paper) => {
   it('draws every line of every template at full size', () => {
     let page = 0;
     for (const drawing of notEmpty(templates)) {
-      const count = tilingOf(drawing, paper).tiles.length;
+      const count = pageCount([drawing], paper);
       const paths = file.pages.slice(page, page + count).flatMap((each) => each.paths);
       page += count;
       for (const points of notEmpty(linesOf(drawing))) {
@@ -198,6 +199,6 @@ describe('a template file', () => {
     const { steps } = finished(
       templatePdf(templates, { paper: 'A3', stamp: inventedStamp(), words: english }),
     );
-    expect(steps).toBe(templatePages(templates, 'A3'));
+    expect(steps).toBe(pageCount(templates, 'A3'));
   });
 });

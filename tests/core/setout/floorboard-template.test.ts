@@ -47,14 +47,52 @@ describe('the drilling template of the floorboard', () => {
     }
   });
 
-  it('shows pad, rest and foot where the marks say', () => {
-    const outlines = linesOn(board.shapes, 'fitting').map(({ points }) => points);
-    expect(outlines).toHaveLength(3);
+  it('shows pad and rest where the marks say; the foot, which needs no hole, has a print of its own', () => {
+    const wide = inventedSetOut({ hardware: ROWS_OF_HOLES, floorWidthM: 0.4 });
+    const { shapes } = floorboardTemplate(wide);
+    const outlines = linesOn(shapes, 'fitting').map(({ points }) => points);
+    expect(outlines).toHaveLength(2);
     expect(Math.abs(areaOf(outlines[0]!))).toBeCloseTo(260 * 160, 6);
-    const corner = out.marks.find(({ name }) => name === 'P3')!;
+    const corner = wide.marks.find(({ name }) => name === 'P3')!;
     const [x, y] = outlines[0]![2]!;
     expect([Math.round(x), Math.round(y)]).toEqual([corner.forwardMm, corner.portMm]);
-    for (const { name } of out.marks) expect(textsOf(board.shapes)).toContain(name);
+    for (const { name } of wide.marks) expect(textsOf(shapes).includes(name), name).toBe(!/[FT]/.test(name));
+  });
+
+  it('shows of a fitting that stands out over the board’s edge no more than is of use to a drill', () => {
+    for (const { points } of linesOn(board.shapes, 'fitting')) {
+      expect(Math.max(...points.map(([, y]) => Math.abs(y)))).toBeLessThanOrEqual(120 + 5 + 1e-9);
+    }
+    const { kneePad } = out.work.seat;
+    const beside = inventedSetOut({ floorWidthM: 0.24, seat: { kneePad: { ...kneePad, outM: 0.09 } } });
+    const [left] = linesOn(floorboardTemplate(beside).shapes, 'fitting');
+    expect(boxOf(left!.points).high).toBeCloseTo(125, 6);
+  });
+
+  it('leaves out board without a hole on paper, and says by which line each stretch is laid', () => {
+    for (const units of ['mm', 'in'] as const) {
+      const screwed = floorboardTemplate(
+        inventedSetOut({
+          hardware: { padHolePitchM: null, restHolePitchM: null },
+          seat: { rearRest: { ...out.work.seat.rearRest, aftM: 0.8 } },
+          options: { units },
+        }),
+      );
+      const [rest, pad] = screwed.views!;
+      expect(screwed.views).toHaveLength(2);
+      const ends = (view: typeof rest) => boxOf(linesOn(view!, 'outline')[0]!.points);
+      expect(ends(pad).left - ends(rest).right).toBeGreaterThan(100);
+      expect(ends(pad)).toMatchObject({ right: 40 });
+      // A line square across at a round distance: 800 mm, or 32 in.
+      const across = linesOn(rest!, 'centreMark').find(({ points: [a, b] }) => a![0] === b![0])!;
+      const at = across.points[0]![0];
+      expect(-at).toBeCloseTo(units === 'mm' ? 800 : 32 * 25.4, 6);
+      expect(textsOf(rest!)).toContain(units === 'mm' ? '800 mm aft' : '32 in aft');
+      expect(textsOf(pad!)).toEqual(expect.arrayContaining(['M', 'K', 'centre mark']));
+      // Every hole is on paper.
+      const holes = [...circlesOn(rest!, 'drillNow'), ...circlesOn(pad!, 'drillNow')];
+      expect(holes).toHaveLength(circlesOn(screwed.shapes, 'drillNow').length);
+    }
   });
 
   it('says which way round it lies', () => {
@@ -70,16 +108,16 @@ describe('the drilling template of the floorboard', () => {
     const { work } = out;
     const short = {
       ...work.boat,
-      floorboard: { ...work.boat.floorboard, aftEndXM: -0.7, foreEndXM: 0.71 },
+      floorboard: { ...work.boat.floorboard, aftEndXM: -0.7, foreEndXM: 0.02 },
     };
     const fit = { ...work.fit, boat: short };
     const cut = floorboardTemplate(
       setOutSeat({ fit, report: valuesOf(fit), index: 0, options: work.options, words: english })!,
     );
     const edges = linesOn(cut.shapes, 'outline').map(({ points }) => boxOf(points));
-    expect(edges[0]).toMatchObject({ left: -700, right: 710 });
+    expect(edges[0]).toMatchObject({ left: -700, right: 20 });
     // Both ends of the board are drawn square across.
-    expect(edges.filter(({ left, right }) => left === right).map(({ left }) => left)).toEqual([-700, 710]);
+    expect(edges.filter(({ left, right }) => left === right).map(({ left }) => left)).toEqual([-700, 20]);
   });
 
   it('of a crew’s seat is named after its seat', () => {
