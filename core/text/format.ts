@@ -61,6 +61,8 @@ export interface Format {
   degrees(valueDeg: number, options?: Partial<NumberOptions>): string;
   /** The writer for one quantity of the report, in the form that core's sentences take. */
   quantity(id: string, options?: { signed?: boolean }): FormatValue;
+  /** A quantity's value (SI) as its writer rounds it without a doubt: shown ends and their shown difference agree by it. */
+  shownValue(quantity: { readonly id: string; readonly unit: Unit; readonly value: number }): number;
   /** A value in SI with its unit: the form that core's sentences take. */
   readonly value: FormatValue;
   /** A length as one says it to an athlete: `4 mm`, `1.5 cm`, or inches to 1/32. */
@@ -121,11 +123,20 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     return (value, unit, { half } = {}) => write(value, unit, { step, inMillimetres, signed, half });
   };
 
+  const lengthUnitOf = (inMillimetres: boolean) => (inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit);
+
+  const shownValue: Format['shownValue'] = ({ id, unit, value }) => {
+    const { step = 1, inMillimetres = false } = quantityDefinition(id) ?? {};
+    const shown = lengthUnitOf(inMillimetres);
+    const { perSi, decimals } =
+      unit === 'm'
+        ? { perSi: 1 / LENGTH_UNITS[shown], decimals: LENGTH_DECIMALS[shown] }
+        : plainUnit(unit, step, massUnit);
+    return Number((value * perSi).toFixed(decimals)) / perSi;
+  };
+
   const write = (value: number, unit: Unit, { step, inMillimetres, signed, half }: Fineness): string => {
-    if (unit === 'm') {
-      const shown = inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit;
-      return length(value, { signed, unit: shown, half });
-    }
+    if (unit === 'm') return length(value, { signed, unit: lengthUnitOf(inMillimetres), half });
     const { perSi, decimals, sign } = plainUnit(unit, step, massUnit);
     return `${number(value * perSi, { decimals, signed, half: (half ?? 0) * perSi })}${sign}`;
   };
@@ -145,6 +156,7 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     mass: (valueKg) => `${number(valueKg / MASS_UNITS[massUnit], { decimals: 1 })}${GAP}${massUnit}`,
     degrees,
     quantity,
+    shownValue,
     value: (value, unit, { inMillimetres = false, half } = {}) =>
       write(value, unit, { step: 1, inMillimetres, half }),
     lengthUnit,

@@ -35,6 +35,10 @@ export function differencesOf(
   return [...measures, ...valueDifferences(older.report, drawn.report, { seat, format })];
 }
 
+/**
+ * Judged values are told to the usual step, not to their doubt: both states share nearly all of it. The change is that between the
+ * two values as they are told, so that the line adds up.
+ */
 function valueDifferences(
   older: Report,
   drawn: Report,
@@ -49,9 +53,10 @@ function valueDifferences(
     const write = format.quantity(now.id);
     const changed = format.quantity(now.id, { signed: true });
     const [a, b] = [write(then.value, then.unit), write(now.value, now.unit)];
+    const change = changed(format.shownValue(now) - format.shownValue(then), now.unit);
     return a === b || Math.abs(then.value - now.value) < definition.step
       ? []
-      : [{ what: quantityName(now.id), older: a, now: b, change: changed(now.value - then.value, now.unit) }];
+      : [{ what: quantityName(now.id), older: a, now: b, change }];
   });
 }
 

@@ -7,6 +7,7 @@ import { changeText, withChange } from '../../../../renderer/bench/change-text.t
 import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
 import { keptText } from '../../../../renderer/pages/bench/saved-state.tsx';
 import { exampleFit } from '../../../core/example/example-fit.ts';
+import { notEmpty } from '../../../not-empty.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const plain = (text: string) => text.replaceAll('\u{202f}', ' ');
@@ -60,6 +61,21 @@ describe('the table of differences', () => {
     expect(rest.map(({ what }) => what)).toContain('Bow over stern at rest');
     for (const { older, now } of rest) expect(older).not.toBe(now);
   });
+
+  it.each(['cm', 'in'] as const)(
+    'adds up as it is read, in %s: what is now less what was is the change',
+    (length) => {
+      const shown = formatFor({ length, mass: 'kg', decimal: 'point' });
+      const told = (text: string) => Number(/[-+]?[\d.]+/.exec(text.replace('\u{2212}', '-'))![0]);
+      const rows = [0.19, 0.195, 0.2, 0.215].flatMap((aftM) => {
+        const other = withCoordinate(fit, { seat: 0, coordinate: 'kneePad.aftM' }, aftM);
+        const now = { fit: other, report: evaluator.evaluate(other) };
+        return differencesOf({ fit, report }, now, { seat: 0, format: shown });
+      });
+      for (const { what, older, now, change } of notEmpty(rows))
+        expect(told(now) - told(older), `${what}: ${older}, ${now}, ${change}`).toBeCloseTo(told(change), 6);
+    },
+  );
 
   it('says in words that the boat or somebody changed', () => {
     expect(otherChanges(fit, fit)).toEqual([]);
