@@ -29,6 +29,12 @@ export interface Translator {
 /** What `Intl` is asked for: spelling and lists as the program's own English and Chinese have them. */
 const LOCALES: Partial<Record<Language, string>> = { en: 'en-GB', zh: 'zh-CN' };
 
+/** A number or its place in a message, a space, and a unit that stands alone. */
+const MEASURE = /([\d}°]) (?=(?:[mck]?m|s|N|kg|lb|px|kPa|%)(?![\p{L}\d’]))/gu;
+
+/** A message in which no line ends between a number and its unit: a narrow space that does not break parts them, as the writer of numbers has it. */
+const unbroken = (text: string) => text.replace(MEASURE, '$1\u{202f}');
+
 /** A translator over the messages of a language. Messages are compiled when they are first said, and kept. */
 export function translator(language: Language, messages: Messages): Translator {
   const locale = LOCALES[language] ?? language;
@@ -39,7 +45,7 @@ export function translator(language: Language, messages: Messages): Translator {
   const compile = (key: string, text: string): IntlMessageFormat => {
     const known = compiled.get(key);
     if (known) return known;
-    const message = new IntlMessageFormat(text, locale, undefined, { ignoreTag: true });
+    const message = new IntlMessageFormat(unbroken(text), locale, undefined, { ignoreTag: true });
     compiled.set(key, message);
     return message;
   };
@@ -50,7 +56,7 @@ export function translator(language: Language, messages: Messages): Translator {
     say(key, values) {
       const text = messages[key];
       if (text === undefined) return key;
-      if (!text.includes('{')) return text;
+      if (!text.includes('{')) return unbroken(text);
       return String(compile(key, text).format(values));
     },
     number: (value, decimals) =>

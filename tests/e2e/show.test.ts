@@ -131,7 +131,7 @@ describe('between before and now', () => {
     expect(await padAft()).toBeGreaterThan(now + PAD_BACK_MM - WRITTEN_MM);
     expect(await padAft()).toBeLessThan(now + PAD_BACK_MM + WRITTEN_MM);
     for (let press = 0; press < 10; press++) await page.keyboard.press('ArrowRight');
-    expect(await place()).toBe('10 % of the way');
+    expect(await place()).toBe('10\u{202f}% of the way');
     expect(Math.abs((await padAft()) - (now + 0.9 * PAD_BACK_MM))).toBeLessThan(WRITTEN_MM);
     await page.keyboard.press('End');
     expect(await place()).toBe('Now');

@@ -28,7 +28,7 @@ afterAll(() => program.dispose());
 
 describe('what the water says', () => {
   it('tells resistance with its doubt and parts, and what ten kilograms cost beside what trim costs', async () => {
-    await page.getByText(/hold this boat back with \d+ ± \d+ N/).waitFor();
+    await page.getByText(/hold this boat back with \d+ ± \d+\sN/).waitFor();
     const [mass, bow] = [await newtonsOf('10.0 kg more on board'), await newtonsOf('bow 35 mm higher')];
     expect(mass).toBeGreaterThan(2);
     expect(Math.abs(bow)).toBeLessThan(mass / 3);
@@ -40,7 +40,7 @@ describe('what the water says', () => {
 
   it('follows the speed', async () => {
     await enter(page, 'Speed, m/s', '3');
-    await page.getByText(/At 3\.0 m\/s/).waitFor();
+    await page.getByText(/At 3\.0\sm\/s/).waitFor();
     await page.getByText('5:33 over 1000 m').waitFor();
   });
 
@@ -48,7 +48,7 @@ describe('what the water says', () => {
     await page.getByRole('img', { name: /The bow through one stroke/ }).waitFor();
     await page.getByText(/bow over stern: \d+\s*mm at ready, \d+\s*mm lower at the catch/).waitFor();
     await page.getByText(/moves \d+\s*mm ± \d+\s*mm in each stroke/).waitFor();
-    await page.getByText(/pitch 0\.\d\d s, heave 0\.\d\d s, stroke 1\.00 s/).waitFor();
+    await page.getByText(/pitch 0\.\d\d\ss, heave 0\.\d\d\ss, stroke 1\.00\ss/).waitFor();
   });
 
   it('tells seconds over the course that is chosen', async () => {
@@ -67,7 +67,7 @@ describe('what the water says', () => {
 
   it('follows the depth of the water', async () => {
     await page.getByLabel('Depth of the water').selectOption('2');
-    await page.getByText(/At 3\.0 m\/s/).waitFor();
+    await page.getByText(/At 3\.0\sm\/s/).waitFor();
     expect(await newtonsOf('in 2 m of water')).toBe(0);
   });
 });

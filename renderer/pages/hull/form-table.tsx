@@ -60,8 +60,8 @@ function formColumns(hull: Hull, spread: FormSpread, format: Format): readonly C
   const kilos = { write: format.mass };
   const lengths = { write: (value: number) => format.length(value) };
   const places = { write: fromMid, by: lengths.write };
-  const moments = { write: (value: number) => `${plain(value, 1)} N·m` };
-  const areas = { write: (value: number) => `${plain(value, 2)} m²` };
+  const moments = { write: (value: number) => `${plain(value, 1)}\u{202f}N·m` };
+  const areas = { write: (value: number) => `${plain(value, 2)}\u{202f}m²` };
   const figures: readonly (readonly [title: string, cell: (row: FormRow) => string])[] = [
     [say('hull.form.mass'), give('displacementKg', (row) => row.displacementKg, kilos)],
     [say('hull.form.per-cm'), give('massPerCentimetre', (row) => row.massPerCentimetre, kilos)],

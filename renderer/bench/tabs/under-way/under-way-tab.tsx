@@ -30,7 +30,7 @@ type CourseChoice = (typeof CHOICES)[number];
 
 /** A course is told in metres in every unit: races are. */
 const courseName = (course: CourseChoice, format: Format) =>
-  `${format.number(Number(course), { decimals: 0 })} m`;
+  `${format.number(Number(course), { decimals: 0 })}\u{202f}m`;
 
 /**
  * The tab of the margin for what the water says: resistance over speed, and what changes it. The setting is held against the revision

@@ -91,7 +91,7 @@ describe('the table of differences', () => {
 describe('kept', () => {
   const savedAt = '2031-05-01T10:00:00.000Z';
   const kept = (seconds: number) =>
-    keptText({ keeping: 'kept', savedAt, retrying: false }, Date.parse(savedAt) + seconds * 1000);
+    plain(keptText({ keeping: 'kept', savedAt, retrying: false }, Date.parse(savedAt) + seconds * 1000));
 
   it.each([
     [0.4, 'saved just now'],
