@@ -37,33 +37,22 @@ export function immersedGrid(
     (_, i) =>
       (aftEnd + foreEnd) / 2 - ((foreEnd - aftEnd) / 2) * Math.cos((Math.PI * i) / (size.stations - 1)),
   );
-  const section = { y: new Float64Array(hull.loft.points), z: new Float64Array(hull.loft.points) };
-  const deepest = greatestDepth(hull, { x, attitude, section });
+  const { points } = hull.loft;
+  const lofted = new Float64Array(2 * points * size.stations);
+  const sections = Array.from(x, (at, i) => {
+    const from = 2 * points * i;
+    const y = lofted.subarray(from, from + points);
+    return loftedInto(hull, at, { y, z: lofted.subarray(from + points, from + 2 * points) });
+  });
+  const waterAt = (i: number) => attitude.draft - slope * x[i]!;
+  const deepest = sections.reduce((most, section, i) => Math.max(most, waterAt(i) - section.z[0]!), 0);
   const z = Float64Array.from({ length: size.depths }, (_, j) => -deepest * (1 - j / (size.depths - 1)) ** 2);
   const area = new Float64Array(size.stations * size.depths);
-  for (let i = 0; i < size.stations; i++) {
-    const water = attitude.draft - slope * x[i]!;
-    const { y, z: heights } = loftedInto(hull, x[i]!, section);
-    fillAreas({ y, heights, water, z }, area.subarray(i * size.depths, (i + 1) * size.depths));
-  }
+  sections.forEach(({ y, z: heights }, i) => {
+    const areas = area.subarray(i * size.depths, (i + 1) * size.depths);
+    fillAreas({ y, heights, water: waterAt(i), z }, areas);
+  });
   return { x, z, area };
-}
-
-/** Depth of the deepest point under water, metres. */
-function greatestDepth(
-  hull: Hull,
-  {
-    x,
-    attitude,
-    section,
-  }: { x: Float64Array; attitude: Attitude; section: Parameters<typeof loftedInto>[2] },
-): number {
-  let deepest = 0;
-  for (const at of x) {
-    const { z } = loftedInto(hull, at, section);
-    deepest = Math.max(deepest, attitude.draft - Math.tan(attitude.trim) * at - z[0]!);
-  }
-  return deepest;
 }
 
 /** One section as lofted, and its breadths at the grid's levels. */

@@ -51,8 +51,8 @@ export const AIR_DRAG_AREA = { value: 0.4, sd: 0.12 };
 /** Density of air at 15 °C and sea level, kg/m³ (ISO 2533 standard atmosphere). */
 const AIR_DENSITY = 1.225;
 
-/** Waves are told to this share of friction, where that is less sharp than their own tolerance. */
-const NEGLIGIBLE = 1e-4;
+/** Waves are told to this share of friction, where that is less sharp than their own tolerance; the rule’s own error stays a tenth of it. */
+const NEGLIGIBLE = 3e-4;
 
 /** As fine as the figures settle within their doubt. */
 const GRID: GridSize = { stations: 81, depths: 21 };

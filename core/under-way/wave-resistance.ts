@@ -83,31 +83,33 @@ function sectionTransform({ x, z, area }: ImmersedGrid): (wave: Wave) => number 
   const powerAlong = powerAlongStations(x);
   const depths = depthWeights(z);
   return (wave) => {
-    const { weights } = depths;
     const first = depths.weigh(wave);
-    for (let i = 0; i < x.length; i++) value[i] = weighed(weights, area, { first, row: i * z.length });
+    weighInto(value, depths.weights, { area, first });
     return powerAlong(value, wave.along);
   };
 }
 
-/** Σ weights·area of one station, in three sums so that none waits for the other. */
-function weighed(
+/** Σ weights·area of each station from depth `first` on, in three sums so that none waits for the other. */
+function weighInto(
+  value: Float64Array,
   weights: Float64Array,
-  area: Float64Array,
-  { first, row }: { first: number; row: number },
-): number {
-  const { length } = weights;
-  let one = 0;
-  let two = 0;
-  let three = 0;
-  let j = first;
-  for (; j + 2 < length; j += 3) {
-    one += weights[j]! * area[row + j]!;
-    two += weights[j + 1]! * area[row + j + 1]!;
-    three += weights[j + 2]! * area[row + j + 2]!;
+  { area, first }: { area: Float64Array; first: number },
+): void {
+  const depths = weights.length;
+  for (let i = 0; i < value.length; i++) {
+    const row = i * depths;
+    let one = 0;
+    let two = 0;
+    let three = 0;
+    let j = first;
+    for (; j + 2 < depths; j += 3) {
+      one += weights[j]! * area[row + j]!;
+      two += weights[j + 1]! * area[row + j + 1]!;
+      three += weights[j + 2]! * area[row + j + 2]!;
+    }
+    for (; j < depths; j++) one += weights[j]! * area[row + j]!;
+    value[i] = one + two + three;
   }
-  for (; j < length; j++) one += weights[j]! * area[row + j]!;
-  return one + two + three;
 }
 
 /**
@@ -143,8 +145,8 @@ function powerAlongStations(x: Float64Array): (value: Float64Array, along: numbe
   };
 }
 
-/** Where a wave has decayed below e to the minus this, the hull under it adds nothing that a double can hold. */
-const GONE = 40;
+/** Where a wave has decayed below e to the minus this, 10⁻⁷, the hull under it adds nothing that the tolerance can see. */
+const GONE = 16;
 
 /**
  * Weights w with Σ wⱼ·areaⱼ = ∫ y e(z) dz, where e is the wave's decay with depth and area = ∫ y dz: by parts it is

@@ -6,7 +6,7 @@ import { ratioOf, sideBySide } from './measure.ts';
 import { type Found, rowOf, type Times } from './row.ts';
 
 const POINT = 'resistance at one speed, hull known';
-const FIRST = 'resistance of a hull, from its offsets';
+const FIRST = 'resistance at one speed, its immersed part read first';
 const CURVE = 'resistance curve of 19 speeds';
 const INDEPENDENT = 'waves of a Wigley hull by Gauss panels, inner integrals in closed form, as near';
 
