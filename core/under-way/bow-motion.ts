@@ -37,8 +37,10 @@ export interface BowMotion {
   readonly kind: 'estimate';
   /** Seconds. */
   readonly strokePeriod: number;
-  /** Seconds: how fast the boat would bob by itself, told by its stiffness and the water it takes along. */
-  readonly naturalPeriods: { readonly heave: number; readonly pitch: number };
+  /** Seconds, with one standard deviation: how fast the boat would bob by itself, by its stiffness and the water it takes along. */
+  readonly naturalPeriods: Readonly<
+    Record<'heave' | 'pitch', { readonly value: number; readonly sd: number }>
+  >;
   /** Its height at each instant. */
   readonly bow: readonly number[];
   /** One standard deviation of each. */
@@ -93,12 +95,24 @@ export function bowMotion(crew: StrokeCrew, afloat: Afloat, question: BowQuestio
   return {
     kind: 'estimate',
     strokePeriod: 60 / question.ratePerMin,
-    naturalPeriods: naturalPeriods(boat),
+    naturalPeriods: doubtedPeriods(boat),
     bow: value.moving,
     sd: value.moving.map((at, i) => Math.hypot(...others.map(({ moving }) => moving[i]! - at))),
     swing: { value: swing, sd: Math.hypot(...others.map(({ moving }) => swingOf(moving) - swing)) },
     stillSwing: swingOf(value.still),
     exitAt: USUAL_STROKE.driveShare,
+  };
+}
+
+/** Natural periods with what the doubt of the water's added mass makes of them. */
+function doubtedPeriods(boat: MovingBoat): BowMotion['naturalPeriods'] {
+  const { heave, pitch } = naturalPeriods(boat);
+  const others = DOUBTS.flatMap(({ added }) =>
+    added ? [naturalPeriods({ ...boat, water: (at) => scaled(boat.water(at), added, 1) })] : [],
+  );
+  return {
+    heave: { value: heave, sd: Math.hypot(...others.map((other) => other.heave - heave)) },
+    pitch: { value: pitch, sd: Math.hypot(...others.map((other) => other.pitch - pitch)) },
   };
 }
 

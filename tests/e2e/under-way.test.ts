@@ -46,9 +46,11 @@ describe('what the water says', () => {
 
   it('shows the bow through a stroke as a range, with the boat’s own periods', async () => {
     await page.getByRole('img', { name: /The bow through one stroke/ }).waitFor();
-    await page.getByText(/bow over stern: \d+\s*mm at ready, \d+\s*mm lower at the catch/).waitFor();
+    await page
+      .getByText(/bow over stern: \d+\s*mm ± \d+\s*mm at ready, \d+\s*mm lower ± \d+\s*mm at the catch/)
+      .waitFor();
     await page.getByText(/moves \d+\s*mm ± \d+\s*mm in each stroke/).waitFor();
-    await page.getByText(/pitch 0\.\d\d\ss, heave 0\.\d\d\ss, stroke 1\.00\ss/).waitFor();
+    await page.getByText(/pitch 0\.\d\d ± 0\.\d+\ss, heave 0\.\d\d ± 0\.\d+\ss, stroke 1\.00\ss/).waitFor();
   });
 
   it('tells seconds over the course that is chosen', async () => {

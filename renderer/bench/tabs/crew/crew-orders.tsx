@@ -1,6 +1,7 @@
 import { rankOrders, type SeatingOrder } from '../../../../core/crew/compare-orders.ts';
 import { reseat } from '../../../../core/crew/swap-seats.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import { usualSpeed } from '../../../../core/under-way/under-way-of-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
@@ -8,6 +9,7 @@ import { say } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { orderText } from '../../crew-names.ts';
+import { withDoubt } from '../under-way/costs-table.tsx';
 
 /** Every seating order in a table, best first, judged in a worker with progress and a way to stop. */
 export function CrewOrders() {
@@ -73,7 +75,7 @@ function OrdersTable({ fit, ranked }: { fit: Fit; ranked: readonly SeatingOrder[
         {
           title: say('crew.orders.water'),
           cell: ({ water, order }) =>
-            water && !isPresent(order) ? format.number(water.newtons, { decimals: 2, signed: true }) : '–',
+            water && !isPresent(order) ? withDoubt(water.newtons, water.sd, format) : '–',
         },
         { title: say('crew.orders.neighbours'), cell: ({ sameSideNeighbours }) => sameSideNeighbours },
       ]}
@@ -90,16 +92,24 @@ function Worth({ seats, orders }: { seats: number; orders: readonly SeatingOrder
   const costs = orders.flatMap(({ water }) => water ?? []);
   if (costs.length === 0) return null;
   const most = costs.reduce((a, b) => (Math.abs(b.newtons) > Math.abs(a.newtons) ? b : a));
+  const newtons = Math.abs(most.newtons);
+  const half = SIGMAS_95 * most.sd;
+  /** Digits of what goes with the newtons are as sure as they are. */
+  const goingWith = (value: number) =>
+    format.number(Math.abs(value), {
+      decimals: 2,
+      half: newtons === 0 ? 0 : (half * Math.abs(value)) / newtons,
+    });
   return (
     <p>
       {say(Math.abs(most.share) < WORTH ? 'crew.orders.worth.handling' : 'crew.orders.worth.speed', {
         speed: format.number(usualSpeed(seats), { decimals: 1 }),
         newtons: say('under-way.with-doubt', {
-          value: format.number(Math.abs(most.newtons), { decimals: 2 }),
-          doubt: format.number(2 * most.sd, { decimals: 2 }),
+          value: format.number(newtons, { decimals: 2, half }),
+          doubt: format.number(half, { decimals: 2, half }),
         }),
-        share: format.number(100 * Math.abs(most.share), { decimals: 2 }),
-        seconds: format.number(Math.abs(most.seconds.at(-1)!), { decimals: 2 }),
+        share: goingWith(100 * most.share),
+        seconds: goingWith(most.seconds.at(-1)!),
       })}
     </p>
   );

@@ -1,4 +1,5 @@
 import type { Format } from '../../../../app/language/format.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import type { Cost, CostOf } from '../../../../core/under-way/under-way-of-fit.ts';
 import { CHANGES } from '../../../../core/under-way/under-way-of-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
@@ -37,7 +38,10 @@ export function CostsTable({
         {
           title: say('under-way.costs.share'),
           numeric: true,
-          cell: ({ share }) => format.number(share * 100, { decimals: 1, signed: true }),
+          cell: ({ share, newtons, sd }) => {
+            const half = newtons === 0 ? 0 : 100 * SIGMAS_95 * Math.abs((share * sd) / newtons);
+            return format.number(share * 100, { decimals: 1, signed: true, half });
+          },
         },
         {
           title: say('under-way.costs.seconds', { course: course.name }),
@@ -50,14 +54,16 @@ export function CostsTable({
   );
 }
 
-/** A difference and twice its standard deviation, to a tenth; of a doubt under that the difference alone. */
-function withDoubt(value: number, sd: number, format: Format): string {
-  const shown = format.number(value, { decimals: 1, signed: true, half: 2 * sd });
-  if (2 * sd < 0.05) return shown;
-  return say('under-way.with-doubt', {
-    value: shown,
-    doubt: format.number(2 * sd, { decimals: 1, half: 2 * sd }),
-  });
+/** A doubt under this is told to a hundredth, else it would be 0.0; under a tenth of it there is none worth telling. */
+const FINE_DOUBT = 0.05;
+
+/** A difference with half of its 95 % interval, to a tenth or, where that is all its doubt, to a hundredth. */
+export function withDoubt(value: number, sd: number, format: Format): string {
+  const half = SIGMAS_95 * sd;
+  const decimals = half < FINE_DOUBT && half > FINE_DOUBT / 10 ? 2 : 1;
+  const shown = format.number(value, { decimals, signed: true, half });
+  if (half <= FINE_DOUBT / 10) return shown;
+  return say('under-way.with-doubt', { value: shown, doubt: format.number(half, { decimals, half }) });
 }
 
 function changeName(of: CostOf, comparedNumber: number | null, format: Format): string {

@@ -1,5 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Format } from '../../../../app/language/format.ts';
+import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import { AIR_DRAG_AREA, FORM_FACTOR, WAVE_DOUBT } from '../../../../core/under-way/resistance.ts';
 import {
   CHANGES,
   type COURSES,
@@ -83,9 +85,19 @@ export function UnderWayTab({ compared, revisions }: BenchTabProps) {
       ) : (
         <p className="note-looking">{say('proposal.working')}</p>
       )}
-      <p className="soft">{say('under-way.left-out')}</p>
+      <p className="soft">{say('under-way.left-out', doubts(format))}</p>
     </div>
   );
+}
+
+/** How sure each part of the resistance is, per cent at 95 %: as the formulas hold it. */
+function doubts(format: Format) {
+  const percent = (sd: number) => format.number(100 * SIGMAS_95 * sd, { decimals: 0, half: 0 });
+  return {
+    friction: percent(FORM_FACTOR.sd / (1 + FORM_FACTOR.value)),
+    wave: percent(WAVE_DOUBT),
+    air: percent(AIR_DRAG_AREA.sd / AIR_DRAG_AREA.value),
+  };
 }
 
 function Found({
@@ -101,7 +113,7 @@ function Found({
   if (!found) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
   const { at, speed } = found;
   const index = CHOICES.indexOf(course);
-  const half = 2 * at.sd;
+  const half = SIGMAS_95 * at.sd;
   const newtons = (value: number) => format.number(value, { decimals: 0, half });
   return (
     <>
@@ -137,10 +149,11 @@ function handling(
 ): string {
   const trims = costs.filter(({ of }) => of === 'bowUp' || of === 'bowDown');
   const worst = Math.max(...trims.map(({ share }) => Math.abs(share)));
-  const seconds = Math.max(...trims.map((cost) => Math.abs(cost.seconds[index]!)));
+  const most = trims.reduce((a, b) => (Math.abs(b.seconds[index]!) > Math.abs(a.seconds[index]!) ? b : a));
+  const seconds = Math.abs(most.seconds[index]!);
   return say(worst < HANDLING_SHARE ? 'under-way.handling' : 'under-way.trim-counts', {
     bow: format.length(CHANGES.bow, { unit: 'mm' }),
-    seconds: format.number(seconds, { decimals: 1 }),
+    seconds: format.number(seconds, { decimals: 1, half: SIGMAS_95 * most.secondsSd[index]! }),
     course: courseName(course, format),
   });
 }
