@@ -1,3 +1,4 @@
+import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { findQuantity } from '../evaluation/quantities.ts';
 import { seatOf } from './floorboard-template.ts';
 import { frontWedge } from './front-foot.ts';
@@ -76,8 +77,10 @@ function holesText({ holes, work }: SeatSetOut): string {
 /** Notes on fixing, brace, strap and floor. */
 export function fixingNotes(out: SeatSetOut): string[] {
   const { seat, report, index, words } = out.work;
-  const forceOf = (id: 'padFixing' | 'padFixingSide') =>
-    findQuantity(report.quantities, id, index)?.value ?? null;
+  const forceOf = (id: 'padFixing' | 'padFixingSide') => {
+    const { value, sd } = findQuantity(report.quantities, id, index) ?? {};
+    return value === undefined ? null : writtenForce(value, SIGMAS_95 * (sd ?? 0));
+  };
   const [forward, sideways] = [forceOf('padFixing'), forceOf('padFixingSide')];
   return [
     words.say('work-note.bolts'),
@@ -87,8 +90,8 @@ export function fixingNotes(out: SeatSetOut): string[] {
       : [
           words.say('work-note.force', {
             side: seat.side,
-            forward: writtenForce(forward),
-            sideways: writtenForce(sideways),
+            forward,
+            sideways,
           }),
         ]),
     words.say(`work-note.strap.${seat.rearRest.strap}`),

@@ -1,4 +1,5 @@
 import { inchFraction } from '../units/inch-fraction.ts';
+import { shownPlaces } from '../units/shown-places.ts';
 
 /** Units that lengths on a sheet are written in. Templates are full size in either. */
 export const SHEET_UNITS = ['mm', 'in'] as const;
@@ -24,9 +25,13 @@ export function writtenAngle(deg: number): string {
   return `${Math.round(deg) + 0}°`;
 }
 
-/** A force for sentences, to tens of newtons: what a joint must hold is not known finer. 347 gives `350 N`. */
-export function writtenForce(newtons: number): string {
-  return `${Math.round(newtons / 10) * 10 + 0} N`;
+/**
+ * A force for sentences, to tens of newtons: what a joint must hold is not known finer; to hundreds where half of its 95 % interval,
+ * `half` in newtons, asks for it. 347 gives `350 N`, and `300 N` where it is known to 400.
+ */
+export function writtenForce(newtons: number, half = 0): string {
+  const grain = 10 ** -shownPlaces(half, -1);
+  return `${Math.round(newtons / grain) * grain + 0} N`;
 }
 
 /** Metres to millimetres. */
