@@ -14,6 +14,22 @@ function figureOf(text: string) {
   return { figure: Number(figure), places: part ? part.length : whole === '0' ? 0 : 0 - zeros };
 }
 
+describe('a change', () => {
+  const metric = formatOf({ length: 'cm', mass: 'kg', mark: '.' });
+
+  it('of an angle that matters by hundredths of a degree is written finely, that of a joint is not', () => {
+    expect(metric.changeUnit({ id: 'trimAngle', unit: 'rad' })).toMatchObject({
+      unit: '°',
+      decimals: 3,
+    });
+    expect(metric.changeUnit({ id: 'frontKnee', unit: 'rad' })).toMatchObject({
+      unit: '°',
+      decimals: 1,
+    });
+    expect(metric.changeUnit({ id: 'frontKnee', unit: 'rad' }).perSi).toBeCloseTo(57.29578, 5);
+  });
+});
+
 describe('a number shown has the digits its doubt allows', () => {
   const evaluator = createEvaluator();
   const { findings, quantities } = evaluator.evaluate(
