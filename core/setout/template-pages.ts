@@ -44,11 +44,12 @@ function countOf(laid: readonly LaidDrawing[]): number {
 function onOnePage(views: readonly View[], paper: PaperName): [taken: readonly View[], shapes: View] {
   const [first, ...others] = views;
   const together = subsetsOf(others)
-    .map((some) => [first!, ...some])
-    .sort((a, b) => b.length - a.length);
-  for (const landscape of [false, true]) {
-    const page = pageOf(paper, { landscape });
-    for (const taken of together.filter(({ length }) => length > 1)) {
+    .filter(({ length }) => length > 0)
+    .sort((a, b) => b.length - a.length)
+    .map((some) => [first!, ...some]);
+  const pages = [false, true].map((landscape) => pageOf(paper, { landscape }));
+  for (const taken of together) {
+    for (const page of pages) {
       const shapes = packed(taken, page);
       if (shapes) return [taken, shapes];
     }

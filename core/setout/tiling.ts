@@ -57,7 +57,7 @@ const FINE = Array.from({ length: 33 }, (_, k) => (k - 16) / 16);
 /**
  * Lays a drawing out on a paper, landscape or portrait, whichever needs fewer pages (portrait when equal). Always full size;
  * pages that would show nothing of their own are left out. Where its pages leave room it lies so that there are fewest of them, that their
- * edges cut the fewest words, and that the seams run through the fewest words and centre marks.
+ * edges cut the fewest words, and that the seams run through the fewest words and marks of points.
  */
 export function tilingOf(drawing: FullSizeDrawing, paper: PaperName): Tiling {
   const parts = partsOf(drawing.shapes);
@@ -71,7 +71,7 @@ export function tilingOf(drawing: FullSizeDrawing, paper: PaperName): Tiling {
 
 /**
  * A tiling moved within the room that it leaves: fewest pages, then fewest words that lie whole on none of them, then fewest words
- * and centre marks that a seam runs through.
+ * and marks of points that a seam runs through.
  */
 function placedBest(
   tiling: Tiling,
@@ -85,7 +85,8 @@ function placedBest(
   const { minX, maxY } = tiling.tiles[0]!.shows;
   const [roomX, roomY] = [bounds.minX - AROUND_MM - minX, maxY - bounds.maxY - AROUND_MM];
   const words = boxesOf(parts, ({ kind }) => kind === 'text');
-  const kept = [...words, ...boxesOf(parts, (shape) => roleOf(shape) === 'centreMark')];
+  const points = boxesOf(parts, (shape) => POINT_LAYERS.has(roleOf(shape))).filter(isSmall);
+  const kept = [...words, ...points];
   const placed = ([x, y]: MillimetrePoint) => {
     const moved = movedTiling(tiling, [x * Math.max(0, roomX), y * Math.max(0, roomY)]);
     const tiles = needed(moved, parts, aside);
@@ -105,6 +106,15 @@ function placedBest(
   if (coarse.faults === 0) return coarse.tiling;
   const along = bestOf([coarse.place, ...FINE.map((x): MillimetrePoint => [x, coarse.place[1]])]);
   return bestOf([along.place, ...FINE.map((y): MillimetrePoint => [along.place[0], y])]).tiling;
+}
+
+/** What marks a point that is worked at. */
+const POINT_LAYERS: ReadonlySet<string> = new Set(['centreMark', 'drillNow'] satisfies TemplateLayer[]);
+/** Marks of points are smaller than this, millimetres; a longer line runs over seams as it must. */
+const POINT_MM = 30;
+
+function isSmall({ minX, maxX, minY, maxY }: DrawingBounds): boolean {
+  return Math.max(maxX - minX, maxY - minY) < POINT_MM;
 }
 
 /** Boxes round the parts of a kind. */

@@ -22,6 +22,10 @@ describe('views of a template on A4', () => {
   it('share a page that has room for all, however far apart they stand in the drawing', () => {
     const wedge = drawing(plate(69, 120), plate(69, 50, [0, -120]), plate(120, 58, [110, -120]));
     expect(tilesOf(wedge)).toEqual([1]);
+    // Three that find no room on a standing page lie on one on its side.
+    const lying = drawing(plate(93, 140), plate(93, 62, [0, -120]), plate(134, 75, [130, -120]));
+    expect(tilesOf(lying)).toEqual([1]);
+    expect(pagesOf(lying, 'A4')[0]!.tiling.page.landscape).toBe(true);
   });
 
   it('have a page each where they have room on none together', () => {
