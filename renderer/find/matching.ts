@@ -3,11 +3,14 @@ import type { FindAction } from './offered-actions.ts';
 /** Text without accents and capitals. */
 const plain = (text: string) => text.normalize('NFKD').replace(/\p{M}/gu, '').toLocaleLowerCase();
 
+/** A word with an ending is known by its beginning where that has so many letters. */
+const LEAST_STEM = 4;
+
 /** The words that were typed. */
 const wordsOf = (text: string) => plain(text).split(/\s+/).filter(Boolean);
 
 /**
- * Actions that hold every word typed, those in which the words begin words first; all of them in their own order where
+ * Actions that hold every word typed, or the beginning of it ("photos", "schmerzt"), those in which the words begin words first; all of them in their own order where
  * nothing was typed.
  */
 export function matchingActions(actions: readonly FindAction[], text: string): FindAction[] {
@@ -15,7 +18,9 @@ export function matchingActions(actions: readonly FindAction[], text: string): F
   const found = actions.flatMap((action) => {
     const name = plain(action.name);
     const all = `${name} ${plain(action.words ?? '')}`;
-    if (!words.every((word) => all.includes(word))) return [];
+    const called = wordsOf(all).filter(({ length }) => length >= LEAST_STEM);
+    if (!words.every((word) => all.includes(word) || called.some((begin) => word.startsWith(begin))))
+      return [];
     const begun = words.filter((word) => ` ${name}`.includes(` ${word}`)).length;
     return [{ action, begun }];
   });

@@ -75,6 +75,39 @@ describe('a window of 1024 × 700', () => {
   });
 });
 
+describe('an upright window of 800 × 1200', () => {
+  it('has the drawing across the whole of it, card and margin side by side below', async () => {
+    await page.setViewportSize({ width: 800, height: 1200 });
+    const boxOf = async (what: string) => (await page.locator(what).boundingBox())!;
+    await soon(async () => (await boxOf('.drawing')).width).toBeGreaterThan(790);
+    const [drawing, card, margin] = [
+      await boxOf('.drawing'),
+      await boxOf('.part-card'),
+      await boxOf('.margin'),
+    ];
+    expect(card.y).toBeGreaterThanOrEqual(drawing.y + drawing.height);
+    expect(margin.y).toBeGreaterThanOrEqual(drawing.y + drawing.height);
+    expect(margin.x).toBeGreaterThanOrEqual(card.x + card.width - 1);
+    const { kneePad, frontFoot } = exampleSeat();
+    const [pad, foot] = [await handlePlace(page, 'kneePad/plan'), await handlePlace(page, 'frontFoot/plan')];
+    expect((1000 * (kneePad.aftM + frontFoot.forwardM)) / (foot.x - pad.x)).toBeLessThanOrEqual(3.6);
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+});
+
+describe('a crew in a window of 1280 × 800', () => {
+  it('has its eight tabs in one row', async () => {
+    const other = exampleSeat({ side: 'right', athlete: exampleAthlete({ name: 'The other one' }) });
+    await openOnBench(page, exampleFit([exampleSeat(), other]));
+    const tops = await page
+      .locator('.margin-leaves')
+      .getByRole('tab')
+      .evaluateAll((tabs) => tabs.map((tab) => Math.round(tab.getBoundingClientRect().top)));
+    expect(tops).toHaveLength(8);
+    expect(new Set(tops).size).toBe(1);
+  });
+});
+
 describe('a photograph page without a picture', () => {
   it('shows where to stand, and both pictures as they should be', async () => {
     const athlete = await callFromPage(page, 'athletes.save', { athlete: exampleAthlete() });

@@ -25,7 +25,7 @@ import { type Palette, readPalette } from '../view/palette.ts';
 import { forgetWidths, Pen } from '../view/pen.ts';
 import { boatBox, pictureOf } from '../view/picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from '../view/scene.ts';
-import { CARD, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
+import { CARD, type CardSize, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
 import { strokePictures } from '../view/stroke-pictures.ts';
 import { type Camera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
 import { PaperLayer } from './paper-layer.ts';
@@ -40,6 +40,15 @@ const HAND: readonly LayerName[] = ['hand'];
 
 /** While a hand moves something its figures are placed and written this often, milliseconds: nobody reads them faster. */
 const LABELS_EVERY_MS = 50;
+
+/** Upright windows have the card under the drawing, beside the margin: the bench's style sheet asks the same. */
+const UPRIGHT = '(min-width: 700px) and (orientation: portrait)';
+
+/** Room that the part's card takes on the drawing's sheet; null where it stands elsewhere. */
+function cardOnSheet(): CardSize | null {
+  if (window.matchMedia(UPRIGHT).matches) return null;
+  return window.matchMedia('(pointer: coarse)').matches ? TOUCH_CARD : CARD;
+}
 
 /** Called after every drawing, with the scene drawn and whether a hand is moving it. */
 export type Drawn = (scene: Scene) => void;
@@ -207,7 +216,7 @@ export class BenchCanvas {
     if (this.size.width === 0) return;
     const lines = this.hullLines();
     const { seat } = this.document.getState();
-    const card = window.matchMedia('(pointer: coarse)').matches ? TOUCH_CARD : CARD;
+    const card = cardOnSheet();
     if (showing === 'seat') {
       const worked = Math.min(seat, this.picture.fit.seats.length - 1);
       const view = cockpitView(this.size, { picture: this.picture, lines, seat: worked }, card);

@@ -98,11 +98,14 @@ function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
   });
 }
 
-/** The place of a mark that rises out of its view, at the view's upper edge: its figure is still told. */
+/** How far under the upper edge such a mark's figure stands, pixels. */
+const EDGE_PX = 10;
+
+/** The place of a mark that rises out of its view, beside the head at the view's upper edge: its figure is still told. */
 function underTop<P extends Pick<LabelWish, 'anchor' | 'toward'>>(place: P, { top }: ScreenRect): P {
   const { x, y } = place.anchor;
   return y < top && y > top - MOST_OVER_TOP
-    ? { ...place, anchor: { x, y: top }, toward: Math.PI / 2 }
+    ? { ...place, anchor: { x, y: top + EDGE_PX }, toward: 0 }
     : place;
 }
 

@@ -48,6 +48,9 @@ export function lookRoom({ layout: { width, look } }: Scene): ScreenRect {
   return { left: width - look.right - LOOK_ROOM.width, top: look.top, ...LOOK_ROOM };
 }
 
+/** A head is the last of a figure to be covered: it counts as so many. */
+const HEAD_WEIGHT = 3;
+
 function figureDiscs(scene: Scene): Disc[] {
   const discs: Disc[] = [];
   const scale = scene.geometry.camera.pixelsPerMetre;
@@ -61,7 +64,8 @@ function figureDiscs(scene: Scene): Disc[] {
       const { xx, yy } = flatOval(oval, view);
       discs.push({ ...to(oval.at), radius: Math.sqrt((xx + yy) / 2) * scale });
     }
-    discs.push({ ...to(figure.head.at), radius: (figure.head.height / 2) * scale });
+    const head = { ...to(figure.head.at), radius: (figure.head.height / 2) * scale };
+    discs.push(...Array.from({ length: HEAD_WEIGHT }, () => head));
   }
   return discs;
 }

@@ -17,7 +17,7 @@ export interface CockpitView {
 export function cockpitView(
   size: { width: number; height: number },
   shown: { picture: Picture; lines: HullLines; seat: number },
-  card: CardSize = CARD,
+  card: CardSize | null = CARD,
 ): CockpitView {
   const view = (breadth: Breadth): CockpitView => {
     const box = seatBox(shown, breadth);

@@ -49,6 +49,7 @@ export interface CardSize {
 export const CARD: CardSize = { width: 336, height: 218 };
 /** The same for a finger: fields, steppers and choices of 44 px. */
 export const TOUCH_CARD: CardSize = { width: 388, height: 352 };
+const NO_CARD: CardSize = { width: 0, height: 0 };
 /** A sheet narrower than this has no room for the card; one lower than this none beside the plan. */
 const LEAST_FOR_CARD = { width: 700, height: 520 } as const;
 /** What the view from behind shows of a figure with its elbows, metres; and the least that it makes sense with, pixels. */
@@ -60,13 +61,14 @@ const PLAN_SHARE_OF_REST = 0.25;
 /** Words beside the strip: as much as their longest line, but no more than this share of its width. */
 const STRIP_WORDS = { px: 172, share: 0.42 } as const;
 
-/** Divides a sheet of this size so that a box of the boat is shown as large as all three views allow. */
+/** Divides a sheet of this size so that a box of the boat is shown as large as all three views allow. No card: it has a place elsewhere. */
 export function layOutSheet(
   size: { width: number; height: number },
   box: BoatBox,
-  card: CardSize = CARD,
+  asked: CardSize | null = CARD,
 ): SheetLayout {
-  const cardPlace = cardPlaceOn(size);
+  const cardPlace = asked ? cardPlaceOn(size) : 'after';
+  const card = asked ?? NO_CARD;
   const aside = cardPlace === 'beside' ? card.width + COLUMN_GAP : 0;
   const sheet = { width: size.width - aside, height: size.height };
   const need = boxSize(box);
@@ -119,13 +121,14 @@ const WHOLE_SHARES = { plan: 0.2, profile: 0.3 };
 export function layOutWholeBoat(
   size: { width: number; height: number },
   box: BoatBox,
-  card: CardSize = CARD,
+  asked: CardSize | null = CARD,
 ): SheetLayout {
+  const card = asked ?? NO_CARD;
   const need = boxSize(box);
   const stripHeight = stripHeightOf(size);
   const planTop = TOP_EDGE + stripHeight + UPPER_LANE;
   const width = Math.max(200, size.width - LEFT_RULER - RIGHT_EDGE);
-  const cardPlace = cardPlaceOn(size) === 'after' ? 'after' : 'foot';
+  const cardPlace = !asked || cardPlaceOn(size) === 'after' ? 'after' : 'foot';
   const leastFoot = cardPlace === 'after' ? 0 : card.height + UNDER_CARD;
   const tall = Math.max(160, size.height - planTop - MIDDLE_LANE - BOTTOM_RULER - leastFoot);
   const scale = Math.min(width / need.x, tall / (need.y + need.z));

@@ -52,22 +52,19 @@ export function FirstFit() {
     },
   });
   return (
-    <div className="stack">
-      <p className="soft">{say('first-fit.about')}</p>
-      <Form
-        form={form}
-        className="entries first-fit"
-        buttons={
-          <button className="button chief" type="submit">
-            {say('new-fit.begin')}
-          </button>
-        }
-      >
-        <Who form={form} />
-        <WhichBoat form={form} />
-        <CautionList />
-      </Form>
-    </div>
+    <Form
+      form={form}
+      className="entries first-fit"
+      buttons={
+        <button className="button chief" type="submit">
+          {say('new-fit.begin')}
+        </button>
+      }
+    >
+      <Who form={form} />
+      <WhichBoat form={form} />
+      <CautionList />
+    </Form>
   );
 }
 
@@ -112,8 +109,8 @@ function WhichBoat({ form }: SectionProps) {
         <Field as="length" {...form.at('beamM')} label={say('boat.beam')} />
         <Field as="mass" {...form.at('boatMassKg')} label={say('boat.mass')} />
       </div>
-      <p className="soft">{say('first-fit.estimate')}</p>
-      <p>
+      <p className="row">
+        <span className="soft">{say('first-fit.estimate')}</span>
         <a
           href={hrefOf({ page: 'boat', id: 'new' })}
           onClick={() => chosen.setState({ awaited: { what: 'boat' } })}
