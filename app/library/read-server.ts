@@ -146,7 +146,7 @@ export function photoItem(record: ServerRecord, bytes: Uint8Array | null): Incom
   if (!document) return { kind: 'removed-photo', item: { id, versions } };
   if (!bytes || !owner || !mime) return null;
   const item = { id, boatId: owner, mime, addedAt: created_at, ...document, bytes, versions };
-  return { kind: 'photo', item: item as unknown as Item<'photo'> };
+  return { kind: 'photo', item: item as Item<'photo'> };
 }
 
 function contentOf({ row, state }: ServerRecord): RecordContent {

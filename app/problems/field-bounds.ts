@@ -7,7 +7,7 @@ export interface FieldBounds {
   readonly unit: string | null;
 }
 
-type Def = { readonly type: string } & Record<string, unknown>;
+type Def = { readonly type: string } & { readonly [rule: string]: unknown };
 
 /** The schema that a path leads to; null where the path leaves what the schema knows. */
 export function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.ZodType | null {
@@ -53,7 +53,7 @@ export function namesIn(schema: z.ZodType | null): string[] {
 }
 
 function defOf(schema: z.ZodType): Def {
-  return schema._zod.def as unknown as Def;
+  return schema._zod.def as Def;
 }
 
 /** Steps through defaults, optionals, nullables and pipes to the schema that holds the rules. */

@@ -21,7 +21,7 @@ type Def = {
 };
 
 /** A schema's definition, which zod keeps from its types. */
-const defOf = (schema: z.core.$ZodType): Def => schema._zod.def as unknown as Def;
+const defOf = (schema: z.core.$ZodType): Def => schema._zod.def as Def;
 
 /** Every object within a schema, the outermost first; the fields are those that the schema itself knows. */
 export function schemaParts(schema: z.core.$ZodType, path = ''): SchemaPart[] {

@@ -103,12 +103,10 @@ export function formOf(sex: StatedSex, between: number): Form {
   const known = forms.get(key);
   if (known) return known;
   const tables = tablesOf(sex).map((each) => BREADTHS[each]);
-  const mean = Object.fromEntries(
-    Object.keys(tables[0]!).map((key) => [
-      key,
-      tables.reduce((sum, table) => sum + table[key as keyof Breadths], 0) / tables.length,
-    ]),
-  ) as unknown as Breadths;
+  const mean: Record<keyof Breadths, number> = { ...tables[0]! };
+  for (const key of Object.keys(mean) as (keyof Breadths)[]) {
+    mean[key] = tables.reduce((sum, table) => sum + table[key], 0) / tables.length;
+  }
   const made = fairForm(formFrom(mean), between);
   forms.set(key, made);
   return made;
@@ -119,7 +117,7 @@ const forms = new Map<string, Form>();
 
 /** The form with sections faired in between, so that outlines bend instead of breaking. */
 function fairForm(form: Form, between: number): Form {
-  const fair = (sections: readonly Section[]) => fairRows(sections, between) as unknown as Section[];
+  const fair = (sections: readonly Section[]) => fairRows<Section>(sections, between);
   return {
     ...form,
     trunk: fair(form.trunk),

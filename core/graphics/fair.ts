@@ -4,7 +4,11 @@ export function catmullRom([a, b, c, d]: readonly [number, number, number, numbe
 }
 
 /** Rows of numbers with `between` fair ones put between each two; `closed` goes on from the last to the first. */
-export function fairRows(rows: readonly (readonly number[])[], between: number, closed = false): number[][] {
+export function fairRows<Row extends readonly number[] = number[]>(
+  rows: readonly Readonly<NoInfer<Row>>[],
+  between: number,
+  closed = false,
+): Row[] {
   const last = rows.length - 1;
   const row = (k: number) => rows[closed ? (k + rows.length) % rows.length : Math.min(last, Math.max(0, k))]!;
   const spans = closed ? rows.length : last;
@@ -17,5 +21,6 @@ export function fairRows(rows: readonly (readonly number[])[], between: number, 
       );
     }
   }
-  return closed ? made : [...made, [...rows[last]!]];
+  // A row put between two has as many numbers as they have.
+  return (closed ? made : [...made, [...rows[last]!]]) as readonly (readonly number[])[] as Row[];
 }

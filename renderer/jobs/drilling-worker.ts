@@ -1,9 +1,9 @@
-import loadHighs from 'highs';
 import wasmUrl from 'highs/runtime?url';
 import { bestDrilling, type ProvenPlan, type Solve } from '../../core/drilling/best-drilling.ts';
 import { type DrillingRules, drillingModel } from '../../core/drilling/drilling-model.ts';
 import type { DrillingWish } from '../../core/drilling/drilling-wish.ts';
 import { dualBound } from './dual-bound.ts';
+import { type Highs, loadHighs } from './load-highs.ts';
 
 /** What the planner of holes is asked. */
 export interface DrillingQuestion {
@@ -26,22 +26,6 @@ const COARSE_M = 0.003;
 /** Where there is no plan, so much more moving is tried, metres. */
 const MORE_M = [0.001, 0.002, 0.003, 0.005, 0.008, 0.012] as const;
 
-interface Answer {
-  readonly Status: string;
-  readonly ObjectiveValue: number;
-  readonly Columns: Readonly<Record<string, { readonly Primal?: number }>>;
-}
-
-interface Highs {
-  solve(text: string, options: object): Answer;
-}
-
-// The package's types are those of a script; what it exports as a module is the loader itself.
-const load = loadHighs as unknown as (options: {
-  locateFile: () => string;
-  print: (line: string) => void;
-}) => Promise<Highs>;
-
 self.onmessage = ({ data }: MessageEvent<DrillingQuestion>) => {
   void answer(data).then(
     (found) => self.postMessage(found),
@@ -51,7 +35,7 @@ self.onmessage = ({ data }: MessageEvent<DrillingQuestion>) => {
 
 async function answer({ wishes, rules }: DrillingQuestion): Promise<DrillingAnswer> {
   const log: string[] = [];
-  const highs = await load({ locateFile: () => wasmUrl, print: (line) => void log.push(line) });
+  const highs = await loadHighs({ locateFile: () => wasmUrl, print: (line) => void log.push(line) });
   const within = (seconds: number) => solver(highs, { seconds, log });
   const coarse = drillingModel(wishes, { ...rules, stepM: COARSE_M });
   const found = bestDrilling(drillingModel(wishes, rules), within(SECONDS), {

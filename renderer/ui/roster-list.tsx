@@ -49,7 +49,13 @@ function useRoster<T extends Listable>(of: Listed, { aside, search }: { aside: b
   }
   const moveName = `${of}.${aside ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
   const move = (ids: readonly string[]) => each(ids, (id) => call(moveName, { id }));
-  return { listed, records: listed.value as unknown as readonly T[] | null, refusal, each, move };
+  return {
+    listed,
+    records: listed.value as readonly Listable[] | null as readonly T[] | null,
+    refusal,
+    each,
+    move,
+  };
 }
 
 /** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */

@@ -59,13 +59,6 @@ export interface SheetPdf {
   bytes(): Uint8Array;
 }
 
-/** What pdfkit keeps to itself: the current font as fontkit reads it, the catalogue, and how a picture is read before it is placed. */
-interface Inside {
-  openImage(bytes: Buffer): { readonly width: number; readonly height: number };
-  readonly _font: { readonly font: Glyphs };
-  readonly _root: { readonly data: Record<string, unknown> };
-}
-
 /** Begins a document. Every date in it is `keptAt`. */
 export function createSheetPdf(about: {
   title: string;
@@ -80,7 +73,7 @@ export function createSheetPdf(about: {
   const doc = new PDFDocument({
     autoFirstPage: false,
     // No standard font: every font of the file is embedded.
-    font: null as unknown as string,
+    font: '',
     pdfVersion: '1.7',
     lang: about.lang,
     tagged: true,
@@ -94,10 +87,9 @@ export function createSheetPdf(about: {
       ModDate: date,
     },
   });
-  const inside = doc as unknown as Inside;
   // Tells a viewer not to fit the pages to its paper.
   const preferences = { PrintScaling: 'None', DisplayDocTitle: true };
-  inside._root.data.ViewerPreferences = (doc as unknown as { ref(data: object): object }).ref(preferences);
+  doc._root.data.ViewerPreferences = doc.ref(preferences);
   const tags = createTags(doc);
   const fonts = new Map<string, Glyphs>();
   const missing = new Set<string>();
@@ -107,7 +99,7 @@ export function createSheetPdf(about: {
     if (known) return known;
     doc.registerFont(font, fontBytes(font));
     doc.font(font);
-    const glyphs = inside._font.font;
+    const glyphs = doc._font.font;
     fonts.set(font, glyphs);
     return glyphs;
   }
@@ -127,7 +119,11 @@ export function createSheetPdf(about: {
       .lineWidth(width * POINTS)
       .lineJoin('round')
       .lineCap('butt');
-    if (dash.length > 0) doc.dash(dash.map((length) => length * POINTS) as unknown as number, {});
+    if (dash.length > 0)
+      doc.dash(
+        dash.map((length) => length * POINTS),
+        {},
+      );
     if (opacity !== 1) doc.opacity(opacity);
     if (fill && stroke) doc.fillAndStroke(fill, stroke);
     else if (fill) doc.fill(fill);
@@ -207,11 +203,11 @@ export function createSheetPdf(about: {
       doc.restore();
     },
     picture(jpeg, { left, top, width, height }) {
-      const image = inside.openImage(Buffer.from(jpeg));
+      const image = doc.openImage(Buffer.from(jpeg));
       const scale = Math.min(width / image.width, height / image.height);
       const [wide, tall] = [image.width * scale, image.height * scale];
       tags.leaf('Figure', () => {
-        doc.image(image as unknown as Buffer, (left + (width - wide) / 2) * POINTS, top * POINTS, {
+        doc.image(image, (left + (width - wide) / 2) * POINTS, top * POINTS, {
           width: wide * POINTS,
           height: tall * POINTS,
         });

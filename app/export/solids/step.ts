@@ -24,9 +24,8 @@ export async function loadSolidModeller(): Promise<SolidModeller> {
     import('replicad-opencascadejs'),
   ]);
   const wasmBinary = readFileSync(fileURLToPath(import.meta.resolve('replicad-opencascadejs/wasm')));
-  // The package's types name no options; these are Emscripten's. What it prints is statistics.
-  const start = load as unknown as (options: object) => ReturnType<typeof load>;
-  modeller.setOC(await start({ wasmBinary, print() {}, printErr() {} }));
+  // The options are Emscripten's. What it prints is statistics.
+  modeller.setOC(await load({ wasmBinary, print() {}, printErr() {} }));
   return modeller;
 }
 

@@ -9,9 +9,11 @@ export interface PoseModel {
 const FOLDER = 'pose/';
 const fileUrl = (name: string) => new URL(`${FOLDER}${name}`, document.baseURI).href;
 
-/** What of `@mediapipe/pose` is used: its script makes one global. */
-interface PoseScript {
-  readonly Pose: new (options: { locateFile: (name: string) => string }) => PoseSolution;
+declare global {
+  /** What of `@mediapipe/pose` is used: its script makes one global. */
+  interface Window {
+    readonly Pose: new (options: { locateFile: (name: string) => string }) => PoseSolution;
+  }
 }
 
 interface PoseSolution {
@@ -38,7 +40,7 @@ export function loadPoseModel(): Promise<PoseModel> {
 
 async function startModel(): Promise<PoseModel> {
   await loadScript(fileUrl('pose.js'));
-  const { Pose } = window as unknown as PoseScript;
+  const { Pose } = window;
   const solution = new Pose({ locateFile: fileUrl });
   solution.setOptions({ modelComplexity: 1, smoothLandmarks: false, selfieMode: false });
   let last: PoseResults = {};
