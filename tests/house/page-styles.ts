@@ -83,3 +83,52 @@ function classesWritten(module: string, source: string): string[] {
   );
   return lists.flatMap((list) => list.split(/\s+/)).filter((name) => name !== '');
 }
+
+/** A selector of a sheet: the classes of what it styles, and all that it names. */
+interface Styled {
+  readonly sheet: string;
+  readonly subject: readonly string[];
+  readonly all: readonly string[];
+}
+
+/**
+ * Classes that several sheets style, each with those sheets. A page may place a shared control within a part of its own: a selector that
+ * also names a class whose home is the same sheet does not count. `root`: the folder of the page's sources.
+ */
+export function manyHomes(root: string): ReadonlyMap<string, readonly string[]> {
+  const styled = [...sourcesIn(root)].flatMap(([path, css]) =>
+    path.endsWith('.css') ? styledIn(relative(root, path), css) : [],
+  );
+  const homes = sheetsOf(styled.filter(({ all, subject }) => all.length === 1 && subject.length === 1));
+  const within = ({ sheet, all }: Styled, name: string) =>
+    all.some((other) => other !== name && [...(homes.get(other) ?? [sheet])].every((home) => home === sheet));
+  const sheets = sheetsOf(
+    styled.map((each) => ({ ...each, subject: each.subject.filter((name) => !within(each, name)) })),
+  );
+  return new Map([...sheets].filter(([, set]) => set.size > 1).map(([name, set]) => [name, [...set].sort()]));
+}
+
+function styledIn(sheet: string, css: string): Styled[] {
+  const bare = css.replace(/\/\*.*?\*\//gs, '');
+  const classes = (text: string) => [...text.matchAll(CLASS)].map(([, name]) => name!);
+  return [...bare.matchAll(/^\s*([^{}@;]+)\{/gm)].flatMap(([, head]) =>
+    partedByCommas(head!)
+      .split(',')
+      .map((selector) => {
+        const last = selector
+          .replace(/\[[^\]]*\]/g, '')
+          .trim()
+          .split(/[\s>+~]+/)
+          .at(-1)!;
+        return { sheet, subject: classes(last), all: classes(selector) };
+      }),
+  );
+}
+
+function sheetsOf(styled: readonly Styled[]): Map<string, Set<string>> {
+  const sheets = new Map<string, Set<string>>();
+  for (const { sheet, subject } of styled) {
+    for (const name of subject) sheets.set(name, (sheets.get(name) ?? new Set()).add(sheet));
+  }
+  return sheets;
+}

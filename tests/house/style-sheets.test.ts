@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { notEmpty } from '../not-empty.ts';
-import { missedRules } from './page-styles.ts';
+import { manyHomes, missedRules } from './page-styles.ts';
 
 const RENDERER = join(import.meta.dirname, '../../renderer');
 const ORDER = '@layer base, controls, pages, bench;';
@@ -36,6 +36,11 @@ describe('style sheets beside their pages', () => {
       'sheet.css',
       'theme.css',
     ]);
+  });
+
+  it('style a class in one place: three parts share one with another sheet, each in a corner of its own', () => {
+    const many = manyHomes(RENDERER);
+    expect([...many.keys()].sort()).toEqual(['button', 'field', 'sheet-head']);
   });
 
   it('come with every page that writes their classes, whichever page is opened first', () => {
