@@ -68,7 +68,9 @@ const CrewSheet = inShownWords(({ opened }: { opened: OpenedFit }) => {
   return (
     <>
       <p className="crew-sheet-of">
-        <Name text={[fit.boat.name, ...fit.seats.map((_, seat) => nameInSeat(fit, seat))].join(' · ')} />
+        <span>
+          <Name text={[fit.boat.name, ...fit.seats.map((_, seat) => nameInSeat(fit, seat))].join(' · ')} />
+        </span>
         <span className="soft">{stateText(opened)}</span>
       </p>
       <CrewFigure fit={fit} report={report} />
