@@ -1,6 +1,6 @@
 import { paddleShape } from '../figure/paddle-shape.ts';
-import type { ViewPoint } from '../graphics/view.ts';
-import type { ShowView } from './show-picture.ts';
+import { inView, type ViewPoint } from '../graphics/view.ts';
+import { SHOWN_IN, type ShowView } from './show-picture.ts';
 import type { ShowScene } from './show-scene.ts';
 
 /** What of a view is shown, metres in the view: from its lower left corner. */
@@ -21,8 +21,8 @@ const WIDE = {
 } as const;
 /** Water that is shown at least, metres under the hull's lowest point, and under a blade that reaches deeper. */
 const UNDER = 0.36;
-/** Water shown under a blade's tip, metres. */
-const UNDER_BLADE = 0.05;
+/** What is shown beyond a blade on every side, metres. */
+const BESIDE_BLADE = 0.05;
 /** White over the head or the top hand, metres. */
 const OVER_HEAD = 0.08;
 /** Half of what is shown across the boat from above, metres. */
@@ -32,14 +32,21 @@ const ACROSS = 0.62;
 export function showWindow(scenes: readonly ShowScene[], view: ShowView): ShowWindow {
   const { left, width } = WIDE[view];
   const station = view === 'behind' ? 0 : (scenes[0]?.frame.stationX ?? 0);
-  if (view === 'above') return { from: [station + left, -ACROSS], width, height: 2 * ACROSS };
+  const blades = scenes.flatMap((scene) => bladeIn(scene, view));
+  const rights = blades.map(([right]) => right);
+  const ups = blades.map(([, up]) => up);
+  const first = Math.min(station + left, ...rights.map((right) => right - BESIDE_BLADE));
+  const last = Math.max(station + left + width, ...rights.map((right) => right + BESIDE_BLADE));
   const tops = scenes.flatMap(({ points }) => [points.headTop.z, points.topHand.z]);
-  const low = Math.min(-UNDER, ...scenes.map(bladeTip).map((z) => z - UNDER_BLADE));
-  return { from: [station + left, low], width, height: Math.max(0, ...tops) + OVER_HEAD - low };
+  const above = view === 'above';
+  const low = Math.min(above ? -ACROSS : -UNDER, ...ups.map((up) => up - BESIDE_BLADE));
+  const most = above ? ACROSS : Math.max(0, ...tops) + OVER_HEAD;
+  const high = Math.max(most, ...ups.map((up) => up + BESIDE_BLADE));
+  return { from: [first, low], width: last - first, height: high - low };
 }
 
-/** Lowest point of a paddle's blade; 0 where the hands hold none. */
-function bladeTip({ seat, points }: ShowScene): number {
+/** The outline of a paddle's blade in a view; empty where the hands hold none. */
+function bladeIn({ seat, points }: ShowScene, view: ShowView): ViewPoint[] {
   const paddle = paddleShape(seat.paddle, { top: points.topHand, lower: points.lowerHand });
-  return Math.min(0, ...(paddle?.blade ?? []).map(({ z }) => z));
+  return (paddle?.blade ?? []).map((point) => inView(SHOWN_IN[view], point));
 }

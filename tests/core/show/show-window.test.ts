@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { paddleShape } from '../../../core/figure/paddle-shape.ts';
 import { pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
+import { inView } from '../../../core/graphics/view.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
-import { type ShowView, showPicture } from '../../../core/show/show-picture.ts';
+import { SHOWN_IN, type ShowView, showPicture } from '../../../core/show/show-picture.ts';
 import { showScene } from '../../../core/show/show-scene.ts';
 import { showWindow } from '../../../core/show/show-window.ts';
+import { strokeScenes } from '../../../core/show/stroke-scenes.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 
@@ -36,6 +40,23 @@ describe.each(people)('the window on %s', (_, fit) => {
     expect(Math.max(...rights)).toBeLessThan(from[0] + width);
     expect(Math.min(...ups)).toBeGreaterThan(from[1]);
     expect(Math.max(...ups)).toBeLessThan(from[1] + height);
+  });
+});
+
+describe('the window on a whole stroke', () => {
+  const fit = exampleFit();
+  const { scenes } = strokeScenes({ fit, report: evaluateFit(fit) }, 0, 24)!;
+
+  it.each(VIEWS)('from the %s holds the blade on its way back to the catch too', (view) => {
+    const { from, width, height } = showWindow(scenes, view);
+    const points = scenes.flatMap(({ seat, points: { topHand: top, lowerHand: lower } }) =>
+      paddleShape(seat.paddle, { top, lower })!.blade.map((point) => inView(SHOWN_IN[view], point)),
+    );
+    expect(points.length).toBeGreaterThan(24);
+    for (const [right, up] of points) {
+      expect(Math.abs(right - from[0] - width / 2)).toBeLessThan(width / 2);
+      expect(Math.abs(up - from[1] - height / 2)).toBeLessThan(height / 2);
+    }
   });
 });
 
