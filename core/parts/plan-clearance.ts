@@ -17,9 +17,14 @@ function separation(a: readonly PlanPoint[], b: readonly PlanPoint[]): number {
     const p = a[i]!;
     const q = a[(i + 1) % a.length]!;
     const length = planeNorm(q.x - p.x, q.y - p.y) || 1;
-    const across = (o: PlanPoint) => ((o.x - p.x) * (q.y - p.y) - (o.y - p.y) * (q.x - p.x)) / length;
-    const inward = Math.sign(a.reduce((sum, o) => sum + across(o), 0)) || 1;
-    best = Math.max(best, Math.min(...b.map((o) => -inward * across(o))));
+    // The normal's two parts, and without records: a drag asks for every pair of outlines in each step.
+    const [x, y] = [(q.y - p.y) / length, (p.x - q.x) / length];
+    let own = 0;
+    for (const o of a) own += (o.x - p.x) * x + (o.y - p.y) * y;
+    const inward = Math.sign(own) || 1;
+    let gap = Number.POSITIVE_INFINITY;
+    for (const o of b) gap = Math.min(gap, -inward * ((o.x - p.x) * x + (o.y - p.y) * y));
+    best = Math.max(best, gap);
   }
   return best;
 }

@@ -71,6 +71,16 @@ export const COURSES = [200, 500, 1000] as const;
 /** Sizes of the changes that are always told: bow over stern in metres, kilograms, radians of heel, metres of water. */
 export const CHANGES = { bow: 0.035, massKg: 10, heel: Math.PI / 18, depthM: 2 } as const;
 
+/** Trim that changes resistance by less than this share is told as a matter of handling: our estimate. */
+const HANDLING_SHARE = 0.015;
+
+/** Whether trim is a matter of handling here: neither `CHANGES.bow` up nor down changes resistance by a share worth telling. */
+export function trimIsForHandling({ costs }: Pick<UnderWay, 'costs'>): boolean {
+  return costs.every(
+    ({ of, share }) => (of !== 'bowUp' && of !== 'bowDown') || Math.abs(share) < HANDLING_SHARE,
+  );
+}
+
 /** Speeds of the curve, m/s. */
 const CURVE = { from: 1.5, to: 6, step: 0.25 };
 

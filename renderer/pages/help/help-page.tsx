@@ -12,6 +12,7 @@ const STEPS = [
   'notes',
   'proposal',
   'values',
+  'paddle',
   'stroke',
   'under-way',
   'revisions',

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
-import { CHANGES, COURSES, underWayOfFit } from '../../../core/under-way/under-way-of-fit.ts';
+import {
+  CHANGES,
+  COURSES,
+  trimIsForHandling,
+  underWayOfFit,
+  usualSpeed,
+} from '../../../core/under-way/under-way-of-fit.ts';
+import { cases } from '../../cases.ts';
+import { boatOf, crewFit, randomAthletes } from '../../reference/proposal-random.ts';
 import { exampleFit } from '../example/example-fit.ts';
 
 const fit = exampleFit();
@@ -24,6 +32,30 @@ describe('underWayOfFit', () => {
     expect(cost('mass').share).toBeGreaterThan(0.05);
     expect(Math.abs(cost('heel').share)).toBeLessThan(0.01);
   });
+
+  // What stands at trim's finding: “For handling”, or that it counts for speed too.
+  it.each(
+    (
+      [
+        ['single', true],
+        ['training', false],
+        ['pair', true],
+        ['four', true],
+      ] as const
+    ).slice(0, cases(1, 4)),
+  )(
+    'in the sample %s trim is for handling alone: %s; half a millimetre is nothing in any',
+    (name, handling) => {
+      const crewed = crewFit(boatOf(name), randomAthletes(3, 4));
+      const question = { speed: usualSpeed(crewed.seats.length), depth: null, ratePerMin: 60 };
+      const water = underWayOfFit(crewed, evaluateFit(crewed), question)!;
+      expect(trimIsForHandling(water)).toBe(handling);
+      const trims = water.costs.filter(({ of }) => of === 'bowUp' || of === 'bowDown');
+      expect(trims).toHaveLength(2);
+      // Half a millimetre is at most its part of 35, were the cost straight; it is curved, and less.
+      for (const { share } of trims) expect((Math.abs(share) * 0.5) / 35).toBeLessThan(0.0003);
+    },
+  );
 
   it('tells seconds in proportion to the course, slower where resistance is higher', () => {
     const { seconds, newtons } = cost('mass');

@@ -11,6 +11,7 @@ import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { NoteChange } from './note-change.tsx';
 import { type NoteText, noteText } from './note-text.ts';
+import { TrimWorth } from './trim-worth.tsx';
 
 /**
  * One margin note: mark and word, name and number, a sentence, and a way out. Its texts follow the hand without React;
@@ -67,14 +68,14 @@ export function Note({ finding }: { finding: Finding }) {
             <Explained text={say('notes.band', { band })} />
           </span>
         )}
-        {isTrim(finding) && <span> {say('notes.trim.handling')}</span>}
+        {isTrim(finding) && finding.severity !== 'good' && <TrimWorth />}
       </p>
       <div className="note-more">{finding.severity !== 'good' && <NoteChange finding={finding} />}</div>
     </li>
   );
 }
 
-/** Trim is judged for handling; what it costs in speed stands under way. */
+/** Trim is judged for handling; what it costs in speed is asked of the water. */
 const isTrim = ({ quantity }: Finding) => quantity === 'trimRest' || quantity === 'trimCatch';
 
 function showNote(item: HTMLElement, severity: string, text: NoteText): void {

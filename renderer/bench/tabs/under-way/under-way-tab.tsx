@@ -5,6 +5,7 @@ import { AIR_DRAG_AREA, FORM_FACTOR, WAVE_DOUBT } from '../../../../core/under-w
 import {
   CHANGES,
   type COURSES,
+  trimIsForHandling,
   type UnderWay,
   usualSpeed,
 } from '../../../../core/under-way/under-way-of-fit.ts';
@@ -139,19 +140,15 @@ function Found({
   );
 }
 
-/** Trim that changes resistance by less than this share is told as a matter of handling. */
-const HANDLING_SHARE = 0.015;
-
 /** Whether trim matters for speed here, from the table's own figures. */
 function handling(
-  { costs }: UnderWay,
+  found: UnderWay,
   { index, course, format }: { index: number; course: CourseChoice; format: Format },
 ): string {
-  const trims = costs.filter(({ of }) => of === 'bowUp' || of === 'bowDown');
-  const worst = Math.max(...trims.map(({ share }) => Math.abs(share)));
+  const trims = found.costs.filter(({ of }) => of === 'bowUp' || of === 'bowDown');
   const most = trims.reduce((a, b) => (Math.abs(b.seconds[index]!) > Math.abs(a.seconds[index]!) ? b : a));
   const seconds = Math.abs(most.seconds[index]!);
-  return say(worst < HANDLING_SHARE ? 'under-way.handling' : 'under-way.trim-counts', {
+  return say(trimIsForHandling(found) ? 'under-way.handling' : 'under-way.trim-counts', {
     bow: format.length(CHANGES.bow, { unit: 'mm' }),
     seconds: format.number(seconds, { decimals: 1, half: SIGMAS_95 * most.secondsSd[index]! }),
     course: courseName(course, format),
