@@ -41,12 +41,12 @@ const HAND: readonly LayerName[] = ['hand'];
 /** While a hand moves something its figures are placed and written this often, milliseconds: nobody reads them faster. */
 const LABELS_EVERY_MS = 50;
 
-/** Upright windows have the card under the drawing, beside the margin: the bench's style sheet asks the same. */
-const UPRIGHT = '(min-width: 700px) and (orientation: portrait)';
-
-/** Room that the part's card takes on the drawing's sheet; null where it stands elsewhere. */
+/**
+ * Room that the part's card takes on the drawing's sheet. Null in upright windows: there it stands under the drawing, beside the
+ * margin, as the bench's style sheet says; and in narrow ones, where it follows the drawing.
+ */
 function cardOnSheet(): CardSize | null {
-  if (window.matchMedia(UPRIGHT).matches) return null;
+  if (window.matchMedia('(orientation: portrait)').matches) return null;
   return window.matchMedia('(pointer: coarse)').matches ? TOUCH_CARD : CARD;
 }
 
