@@ -15,7 +15,7 @@ const WHOLE = 'whole evaluation with spreads';
 const PROPOSAL = 'proposal';
 
 const WHY_NOT_ZERO =
-  'not zero: every step gives a new report, for views compare by identity and the old one stays with whoever holds it';
+  'not zero: every step gives a new report, for views compare by identity and the old one stays with whoever holds it; that report alone keeps 54 KB';
 
 /** Single, pair and four: a drag's step, an equilibrium, a whole evaluation, a proposal, and how each grows with seats. */
 export async function evaluationBench(): Promise<Found> {

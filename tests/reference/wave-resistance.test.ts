@@ -73,7 +73,9 @@ describe("Michell's integral for a Wigley hull, inner integrals in closed form",
  * others 1983). Its wetted surface 0.1487 L² and the humps and hollows of its curve are published there; here they are from
  * memory, read to about 0.01 of Froude number. Thin-ship theory's own value is printed by L. J. Doctors and R. F. Beck, "Numerical
  * Aspects of the Neumann–Kelvin Problem", Journal of Ship Research 31 (1987) 1–13, table 1: 1000 C_W = 1.2486 at a Froude number of
- * 0.35, by the wetted surface. It is taken from works that quote the table, not from the journal's page.
+ * 0.35, by the wetted surface. It is taken from works that quote the
+ * table, not from the journal's page: second-hand. No other printed figure of this hull was found; the closed forms and quadratures above do not
+ * depend on it.
  */
 describe('the Wigley hull of the towing tanks', () => {
   const standard = { L: 4, B: 0.4, T: 0.25 };
