@@ -96,6 +96,25 @@ export interface Writing {
   readonly mark: '.' | ',';
 }
 
+/** Unit that a length is shown in: what is set to a millimetre is told in millimetres where others are in centimetres. */
+function shownLength(inMillimetres: boolean, lengthUnit: Format['lengthUnit']): Format['lengthUnit'] {
+  return inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit;
+}
+
+/** A quantity's value as it is shown: rounded in the shown unit, in SI again. */
+function valueAsShown(
+  { id, unit, value }: Parameters<Format['shownValue']>[0],
+  { lengthUnit, massUnit }: Pick<Format, 'lengthUnit' | 'massUnit'>,
+): number {
+  const { step = 1, inMillimetres = false } = quantityDefinition(id) ?? {};
+  const shown = shownLength(inMillimetres, lengthUnit);
+  const { perSi, decimals } =
+    unit === 'm'
+      ? { perSi: 1 / LENGTH_UNITS[shown], decimals: LENGTH_DECIMALS[shown] }
+      : plainUnit(unit, step, massUnit);
+  return Number((value * perSi).toFixed(decimals)) / perSi;
+}
+
 /** The writer for some choices. It is the one place where numbers become text, on screen, on paper and in scripts. */
 export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing): Format {
   const number = (value: number, { decimals, signed = false, half = 0 }: NumberOptions): string => {
@@ -123,20 +142,8 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     return (value, unit, { half } = {}) => write(value, unit, { step, inMillimetres, signed, half });
   };
 
-  const lengthUnitOf = (inMillimetres: boolean) => (inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit);
-
-  const shownValue: Format['shownValue'] = ({ id, unit, value }) => {
-    const { step = 1, inMillimetres = false } = quantityDefinition(id) ?? {};
-    const shown = lengthUnitOf(inMillimetres);
-    const { perSi, decimals } =
-      unit === 'm'
-        ? { perSi: 1 / LENGTH_UNITS[shown], decimals: LENGTH_DECIMALS[shown] }
-        : plainUnit(unit, step, massUnit);
-    return Number((value * perSi).toFixed(decimals)) / perSi;
-  };
-
   const write = (value: number, unit: Unit, { step, inMillimetres, signed, half }: Fineness): string => {
-    if (unit === 'm') return length(value, { signed, unit: lengthUnitOf(inMillimetres), half });
+    if (unit === 'm') return length(value, { signed, unit: shownLength(inMillimetres, lengthUnit), half });
     const { perSi, decimals, sign } = plainUnit(unit, step, massUnit);
     return `${number(value * perSi, { decimals, signed, half: (half ?? 0) * perSi })}${sign}`;
   };
@@ -156,7 +163,7 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     mass: (valueKg) => `${number(valueKg / MASS_UNITS[massUnit], { decimals: 1 })}${GAP}${massUnit}`,
     degrees,
     quantity,
-    shownValue,
+    shownValue: (quantity) => valueAsShown(quantity, { lengthUnit, massUnit }),
     value: (value, unit, { inMillimetres = false, half } = {}) =>
       write(value, unit, { step: 1, inMillimetres, half }),
     lengthUnit,
