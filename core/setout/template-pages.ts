@@ -10,12 +10,15 @@ export interface LaidDrawing {
   readonly tiling: Tiling;
 }
 
+/** Whole views are worth so many pages more. */
+const SEAMLESS_PAGES = 1;
+
 type View = readonly TemplateShape[];
 
 /**
  * A drawing on pages of a paper. Views that have room on one page share it, whole; one that is greater than a page has pages of
- * its own. So no seam runs through a view that could do without, and no name of a view is torn off it. Where it takes fewer pages
- * the drawing is laid out as one.
+ * its own. So no seam runs through a view that could do without, and no name of a view is torn off it. Where that takes more than
+ * one page more than the drawing laid out as one, it is laid out so.
  */
 export function pagesOf(drawing: FullSizeDrawing, paper: PaperName): LaidDrawing[] {
   const asOne = { drawing, tiling: tilingOf(drawing, paper) };
@@ -28,7 +31,7 @@ export function pagesOf(drawing: FullSizeDrawing, paper: PaperName): LaidDrawing
     laid.push({ drawing: part, tiling: tilingOf(part, paper) });
     left = left.filter((view) => !taken.includes(view));
   }
-  return countOf(laid) <= asOne.tiling.tiles.length ? laid : [asOne];
+  return countOf(laid) <= asOne.tiling.tiles.length + SEAMLESS_PAGES ? laid : [asOne];
 }
 
 /** How many pages drawings take on a paper. */

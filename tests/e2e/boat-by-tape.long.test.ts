@@ -41,7 +41,7 @@ describe('a boat measured with a tape', () => {
     expect(await shown(page, 'Station 7: from the stern')).toBe(460);
     expect(await shown(page, 'Station 4: beam at the sheer')).toBe(48);
     await enter(page, 'Length overall', '520');
-    await page.getByRole('img', { name: /^Sections of the hull/ }).waitFor();
+    await page.getByRole('img', { name: /^Hull sections, / }).waitFor();
   });
 
   it('goes on with Enter, entry by entry', async () => {
@@ -66,7 +66,7 @@ describe('a boat measured with a tape', () => {
   it('names the two stations that are at one place', async () => {
     await enter(page, 'Station 3: from the stern', '120');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await page.getByText('Stations 2 and 3 are at the same place.').first().waitFor();
+    await page.getByText(/At the same place as station [23]/).first().waitFor();
     await enter(page, 'Station 3: from the stern', '190');
   });
 });
@@ -84,7 +84,7 @@ describe('a table of offsets whose zero is not the boat’s', () => {
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Read a CSV file' }).click();
     await (await chooser).setFiles({ name: 'lines.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
-    const told = page.getByText(/zero was moved amidships/).first();
+    const told = page.getByText(/^Zero moved amidships/).first();
     await told.waitFor();
     expect((await told.textContent())!.replaceAll('\u{202f}', ' ')).toMatch(/250.*cm along, 4.*cm up/);
   });

@@ -83,7 +83,7 @@ describe('a block as an exact solid', () => {
   );
 });
 
-describe('blocks of 100 random seats', () => {
+describe('blocks of random seats', () => {
   it('have the same volume and bounds as exact solids and as meshes', () => {
     fc.assert(
       fc.property(randomSeats, (given) => {
@@ -101,7 +101,8 @@ describe('blocks of 100 random seats', () => {
           expect(high[1] - low[1]).toBeLessThan(2 * form.half + 1e-3);
         }
       }),
-      { seed: 20261126, numRuns: 100 },
+      // OpenCascade takes seconds a block; the meshes alone are checked for 100 seats in block-solids.test.ts.
+      { seed: 20261126, numRuns: 30 },
     );
   });
 });
