@@ -66,7 +66,7 @@ describe('a boat measured with a tape', () => {
   it('names the two stations that are at one place', async () => {
     await enter(page, 'Station 3: from the stern', '120');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await page.getByText(/At the same place as station [23]/).first().waitFor();
+    await page.getByText('Stations 2 and 3 coincide.').first().waitFor();
     await enter(page, 'Station 3: from the stern', '190');
   });
 });
@@ -84,7 +84,7 @@ describe('a table of offsets whose zero is not the boat’s', () => {
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Read a CSV file' }).click();
     await (await chooser).setFiles({ name: 'lines.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
-    const told = page.getByText(/^Zero moved amidships/).first();
+    const told = page.getByText(/Zero moved amidships/).first();
     await told.waitFor();
     expect((await told.textContent())!.replaceAll('\u{202f}', ' ')).toMatch(/250.*cm along, 4.*cm up/);
   });
