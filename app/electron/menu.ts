@@ -14,7 +14,7 @@ export function setMenu({ Menu }: ElectronApi, choose: (command: MenuCommand) =>
   const template: MenuItemConstructorOptions[] = [
     ...(process.platform === 'darwin' ? [{ role: 'appMenu' } as const] : []),
     {
-      label: say('menu.fit'),
+      label: say('term.fit'),
       submenu: [
         item(say('fits.new'), 'new-fit', 'CmdOrCtrl+N'),
         item(say('menu.athletes'), 'open-roster', 'CmdOrCtrl+O'),

@@ -26,11 +26,7 @@ export function boardPlanWork(
     keptAt: revision.keptAt,
   };
   if (wanted.what === 'card') {
-    const steps = files.pdf(
-      changeOverPdf({ boat, plan, paper, stamp, words }),
-      'board.paper.card.file',
-      stamp,
-    );
+    const steps = files.pdf(changeOverPdf({ boat, plan, paper, stamp, words }), 'board.card', stamp);
     return { of: 1, steps };
   }
   const drawings = [boardPlanDrawing(boat, plan, words)];
@@ -38,7 +34,7 @@ export function boardPlanWork(
     const pages = templatePdf(drawings, { paper, stamp, words });
     return {
       of: pageCount(drawings, paper),
-      steps: files.pdf(pages, 'board.paper.floorboard.file', stamp),
+      steps: files.pdf(pages, 'board.paper.floorboard', stamp),
     };
   }
   return { of: 1, steps: files.drawings(drawings, wanted.format, stamp) };

@@ -63,15 +63,13 @@ export function exportWork(
     return (
       page && {
         of: 1,
-        steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name(words.say('paper.athlete.file'), 'pdf')),
+        steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name(words.say('show.way'), 'pdf')),
       }
     );
   }
   if (wanted.kind === 'moving-picture') {
     const picture = movingPicture(fit, { ...wanted, index: wanted.seat, words });
-    return picture === null
-      ? null
-      : { of: 1, steps: asSvg(picture, name(words.say('paper.moving.file'), 'svg')) };
+    return picture === null ? null : { of: 1, steps: asSvg(picture, name(words.say('stroke.title'), 'svg')) };
   }
   const out = setOut(input, words);
   if (!out) return null;
@@ -79,7 +77,7 @@ export function exportWork(
     const hull = hullOfBoat(fit.boat);
     return {
       of: 3,
-      steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name(words.say('paper.sheet.file'), 'pdf')),
+      steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name(words.say('setout.way'), 'pdf')),
     };
   }
   if (wanted.kind === 'solids') {

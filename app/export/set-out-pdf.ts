@@ -40,13 +40,7 @@ export function* setOutPdf(
   const sheets = sheetsOf(placed);
   for (let sheet = 0; sheet < sheets; sheet++) {
     pdf.addPage(layout.page);
-    if (sheet === 0) {
-      const alt = out.work.words.say('setout.sheet.drawing', { scale: scaleText(scale), paper });
-      pdf.figure(alt, () => drawPaper(pdf, sheetMarks(views, { box: layout.drawing, scale })));
-    }
-    for (const { page, row, left, top, width } of placed) {
-      if (page === sheet) row.draw(pdf, { left, top, width });
-    }
+    // First, though it stands at the foot: who and what the sheet is for is read before all else.
     drawTitleBlock(pdf, {
       page: layout.page,
       stamp,
@@ -55,6 +49,13 @@ export function* setOutPdf(
       sheet: sheet + 1,
       sheets,
     });
+    if (sheet === 0) {
+      const alt = out.work.words.say('setout.sheet.drawing', { scale: scaleText(scale), paper });
+      pdf.figure(alt, () => drawPaper(pdf, sheetMarks(views, { box: layout.drawing, scale })));
+    }
+    for (const { page, row, left, top, width } of placed) {
+      if (page === sheet) row.draw(pdf, { left, top, width });
+    }
     yield;
   }
   return { bytes: pdf.bytes(), missing: pdf.missing };

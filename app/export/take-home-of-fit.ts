@@ -76,9 +76,9 @@ export function takeHomeOf(
 /** Places along the stroke that are shown in a strip, in legs of its cycle. */
 const INSTANTS: readonly { at: number; caption: MessageKey }[] = [
   { at: 0, caption: 'athlete-page.stroke.ready' },
-  { at: 1, caption: 'athlete-page.stroke.catch' },
+  { at: 1, caption: 'term.catch' },
   { at: 1.5, caption: 'athlete-page.stroke.drive' },
-  { at: 2, caption: 'athlete-page.stroke.exit' },
+  { at: 2, caption: 'term.exit' },
   { at: 2.5, caption: 'athlete-page.stroke.recovery' },
 ];
 

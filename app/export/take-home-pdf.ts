@@ -56,7 +56,7 @@ export function* takeHomePdf(
   const { words } = page;
   const pdf = createSheetPdf({
     title: words.say('athlete-page.title.of', { name: stamp.athleteName }),
-    subject: words.say('athlete-page.subject'),
+    subject: words.say('show.way'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
     lang: words.language,

@@ -177,7 +177,7 @@ function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: s
   const room = right - left - PAGE_MAP_MM - 4;
   const line = (text: string, down: number, type: Type) =>
     fittedText(pdf, text, { ...type, at: [left, top + down], width: room });
-  line(`${drawing.title}${tileText}`, 6, { size: 4.4, weight: 'strong' });
+  line(`${drawing.title}${tileText}`, 6, { size: 4.4, weight: 'strong', tag: 'H1' });
   line(stampLine(stamp, words), 10.6, { size: 3.1 });
   const how = `${paper}${landscape ? ` ${words.say('paper.landscape')}` : ''} · 1:1 · ${words.say('paper.full-size', { seen: drawing.seen })}`;
   line(how, 14.6, { size: 2.8, colour: SOFT });

@@ -2,6 +2,7 @@ import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import { schemaParts } from '../../core/document/schema-parts.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { suggestionsFor } from '../../core/evaluation/suggestions.ts';
+import { commandTable } from '../shell/command-table.ts';
 import { say, speakAsTerminal } from '../shell/say.ts';
 import { readFit } from './read-fit.ts';
 
@@ -10,9 +11,8 @@ function helpText(): string {
   const fields = schemaParts(fitSchema).map(
     ({ path, fields: names }) => `  ${path || '{ }'}: ${names.join(', ')}`,
   );
-  return [say('evaluate.help'), '', say('help.files.units'), say('help.files.frame'), '', ...fields].join(
-    '\n',
-  );
+  const command = commandTable([['npm run evaluate -- FILE', say('evaluate.help')]]);
+  return [command, '', say('help.files.units'), say('help.files.frame'), '', ...fields].join('\n');
 }
 
 /** Runs the command; gives its exit code. */

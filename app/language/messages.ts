@@ -28,10 +28,17 @@ const LOADERS: Readonly<Record<Language, () => Promise<Catalogue>>> = {
 export async function loadMessages(language: Language): Promise<Messages> {
   const own = LOADERS[language]();
   if (language === 'en') return allOf(await own);
-  return { ...allOf(await LOADERS.en()), ...allOf(await own) };
+  return allOf(await LOADERS.en(), await own);
 }
 
-/** The messages of every subject together. */
-export function allOf(catalogue: Catalogue): Messages {
-  return Object.assign({}, ...Object.values(catalogue));
+/**
+ * The messages of every subject together, later catalogues over earlier ones. A text `@key` is the text of that other message:
+ * what is said in several places stands, and is translated, once.
+ */
+export function allOf(...catalogues: readonly Catalogue[]): Messages {
+  const all: Record<string, string> = Object.assign({}, ...catalogues.flatMap(Object.values));
+  for (const [key, text] of Object.entries(all)) {
+    if (text.startsWith('@')) all[key] = all[text.slice(1)] ?? text;
+  }
+  return all;
 }

@@ -41,7 +41,7 @@ export function saidIn<T>(translator: Translator, work: () => T): T {
   }
 }
 
-/** A text of the catalogue with its places filled: `say('bench.undo.step', { step: 'move the pad' })`. */
+/** A text of the catalogue with its places filled: `say('do.undo', { step: 'move the pad' })`. */
 export function say(key: MessageKey, values?: Values): string {
   return words().say(key, values);
 }

@@ -7,6 +7,7 @@ import { buildPage } from './build-page.ts';
 import { parseOptions, type StartOptions } from './options.ts';
 import { runElectron } from './run-electron.ts';
 import { runLoopback } from './run-loopback.ts';
+import { usage } from './usage.ts';
 
 /** So many lines of the log are shown when the window did not come up. */
 const SHOWN_LINES = 6;
@@ -48,7 +49,7 @@ function sayUnavailable(
 await speakAsTerminal();
 const parsed = parseOptions(process.argv.slice(2));
 if (parsed.kind === 'help') {
-  console.log(say('launch.help'));
+  console.log(usage());
 } else if (parsed.kind === 'wrong') {
   console.error(parsed.sentence);
   process.exitCode = 2;

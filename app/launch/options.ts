@@ -25,7 +25,7 @@ export function parseOptions(args: readonly string[]): ParsedOptions {
   try {
     values = read(args);
   } catch (error) {
-    return wrong(say('launch.bad-option', { option: unknownOption(error) ?? args.join(' ') }));
+    return wrong(say('evaluate.unknown', { option: unknownOption(error) ?? args.join(' ') }));
   }
   if (values.help) return { kind: 'help' };
   const { shell = null, port: portText = '0' } = values;

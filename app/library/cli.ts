@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { speakAsTerminal } from '../shell/say.ts';
 import { runCommand } from './commands.ts';
+import { ADDRESS_VARIABLE } from './usage.ts';
 
 /** `npm run library -- <command>`: what a club's volunteer does with the library. */
 const { values, positionals } = parseArgs({
@@ -24,7 +25,7 @@ const { values, positionals } = parseArgs({
   },
 });
 await speakAsTerminal();
-const url = values.at ?? process.env.KNEELWRIGHT_LIBRARY;
+const url = values.at ?? process.env[ADDRESS_VARIABLE];
 // A password on the command line is seen by everybody on this machine: a file holds it as well.
 const at = url?.startsWith('@') ? readFileSync(url.slice(1), 'utf8').trim() : url;
 process.exitCode = await runCommand(

@@ -16,6 +16,7 @@ import {
 } from './club.ts';
 import { startLocalServer } from './local-server.ts';
 import { restoreLibrary } from './restore.ts';
+import { ADDRESS, usage } from './usage.ts';
 
 /** What stands behind a command. */
 interface Options {
@@ -35,15 +36,13 @@ interface Options {
 }
 type Print = (line: string) => void;
 
-const usage = () => say('library-cli.usage', { roles: PERSON_ROLES.join(', ') });
-
 /** Carries out a command; gives the exit code. */
 export async function runCommand(command: string, options: Options, print: Print): Promise<number> {
   if (command === 'local') return local(options, print);
   const work = Object.hasOwn(COMMANDS, command) ? COMMANDS[command] : undefined;
   const address = addressOf(options.at ?? '');
   if (!work || !address) {
-    print(work ? `${say('library-cli.needs-address')}\n\n${usage()}` : usage());
+    print(work ? `${say('library-cli.needs-address', { address: ADDRESS })}\n\n${usage()}` : usage());
     return command === 'help' ? 0 : 2;
   }
   const sql = openLibrary(address);

@@ -122,7 +122,7 @@ export const SENTENCES = {
     return unchanged('problem.no-such-bundle');
   },
   get 'nobody-there'() {
-    return say('problem.nobody-there');
+    return say('drawing.nobody');
   },
   get 'file-disk-full'() {
     return say('problem.file-disk-full');
@@ -154,7 +154,7 @@ export const SENTENCES = {
     return unchanged('problem.photos-too-large');
   },
   get 'page-gone'() {
-    return say('problem.page-gone');
+    return say('problem.page-gone', { saved: say('trouble.saved') });
   },
   'desktop-failed': (log: string) => kept('problem.window-failed', { log }),
   get 'demo-not-empty'() {

@@ -18,5 +18,6 @@ const LIES: Readonly<Record<TemplateId, 'board' | 'above' | 'plan' | 'behind'>> 
  * and port lie. A right knee's pad is the mirror image of a left one's.
  */
 export function facingText({ kneels, work }: Pick<SeatSetOut, 'kneels' | 'work'>, id: TemplateId): string {
-  return work.words.say(`template.facing.${LIES[id]}`, { side: kneels });
+  const knee = work.words.say('template.knee', { side: kneels });
+  return work.words.say(`template.facing.${LIES[id]}`, { knee });
 }

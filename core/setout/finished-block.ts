@@ -37,7 +37,7 @@ export function finishedBlock(out: SeatSetOut): SheetBlock {
       row(
         shelfPad
           ? say('work-sheet.finished.pad.shelf', { name: shelfPad.name })
-          : say('work-sheet.finished.pad'),
+          : say('work-part.pad'),
         [size(pad.foreEnd - pad.aftEnd), size(2 * pad.halfWidth)],
         [size(pad.topHeight - pad.bedFore), size(pad.topHeight - pad.bedAft)],
       ),

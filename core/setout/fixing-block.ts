@@ -58,7 +58,8 @@ export function forceNote(out: SeatSetOut): string[] {
     margin: words.number(margin, margin < 10 ? 1 : 0),
     count,
   };
-  return [words.say(margin < 2 ? 'work-note.margin.thin' : 'work-note.margin', values)];
+  const note = words.say('work-note.margin', values);
+  return [margin < 2 ? words.sentences([note, words.say('work-note.margin.thin')]) : note];
 }
 
 /** What is cut and what is bought, with sizes, grain and count. Nothing that lies on the shelf. */

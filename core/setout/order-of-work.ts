@@ -35,7 +35,8 @@ export function orderOfWork(out: SeatSetOut): string[] {
 function padStep({ work: { shelf, options, words } }: SeatSetOut): string {
   const foam = writtenLength(millimetres(options.foamM), options.units);
   if (shelf.pad) return words.say('work-step.shelf.pad', { name: shelf.pad.name, foam });
-  return options.foamM > 0 ? words.say('work-step.pad.foam', { foam }) : words.say('work-step.pad');
+  const saw = words.say('work-step.pad');
+  return options.foamM > 0 ? words.sentences([saw, words.say('work-step.pad.foam', { foam })]) : saw;
 }
 
 /** How the bases that the hull cuts into are cut to it. */
@@ -52,8 +53,7 @@ function seatMarkStep(out: SeatSetOut): string {
   const from = out.seatMarkForwardMm;
   const way = from === 0 ? 'on' : from > 0 ? 'forward' : 'aft';
   const values = { ...seatOf(out), way, by: writtenLength(Math.abs(from), options.units) };
-  if (values.seats > 1) return words.say('work-step.crew', values);
-  return words.say(from === 0 ? 'work-step.single' : 'work-step.single.moved', values);
+  return words.say(values.seats > 1 ? 'work-step.crew' : 'work-step.single', values);
 }
 
 /** Holes by their size: one entry where pad and rest have the same, and the pitch where every row has one. */

@@ -53,7 +53,7 @@ export function sheetMarks(
       width: 2 * halfBreadth * scale + beside - 8,
     }),
     ...[onPage([stretch.fore, 0], plan), onPage([stretch.fore, (low + high) / 2], profile)].map(([x, y]) =>
-      small(say('work-view.bow'), [x + 1.5, y + 0.9]),
+      small(say('stroke.line.bow'), [x + 1.5, y + 0.9]),
     ),
     ...sides(drawing, { plan, section }),
     small(say('work-view.datum'), onPage([stretch.aft, low - 6 / scale], profile)),

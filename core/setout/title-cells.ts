@@ -38,10 +38,10 @@ export function titleCells(
       strong: stamp.athleteName,
       more: words.say(kneels, { side: out.kneels, seat, seats }),
     },
-    { share: 34, label: words.say('work-title.boat'), strong: stamp.boatName, more: stamp.fitName },
+    { share: 34, label: words.say('fitting.boat'), strong: stamp.boatName, more: stamp.fitName },
     {
       share: 28,
-      label: words.say('work-title.revision'),
+      label: words.say('term.revision'),
       strong: revisionText(stamp, words),
       more: words.say('work-title.saved', { day: stampDay(stamp) }),
     },

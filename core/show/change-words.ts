@@ -1,9 +1,10 @@
-import { COORDINATES, FITTING_COORDINATES } from '../document/coordinates.ts';
+import { COORDINATES, FITTING_COORDINATES, type FittingCoordinate } from '../document/coordinates.ts';
 import { coordinateOf } from '../document/fitting-coordinate.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { type Side, sideSign } from '../frame/mirror.ts';
+import { MOVES } from '../text/coordinate-move.ts';
 import type { Format } from '../text/format.ts';
-import type { Values, Words } from '../text/words.ts';
+import type { Words } from '../text/words.ts';
 
 /** Smallest change worth telling an athlete: a tape and a bevel read no finer. Metres and degrees. */
 const LEAST_CHANGE = { m: 0.001, deg: 0.5 } as const;
@@ -26,9 +27,16 @@ export function toldChanges(
     if (Math.abs(by) < LEAST_CHANGE[unit] - 1e-9) return [];
     const amount = unit === 'm' ? format.spokenLength(Math.abs(by)) : turnText(Math.abs(by), format);
     const side: Side = by * sideSign(kneels) > 0 ? 'left' : 'right';
-    return [told(words, `change.${coordinate}.${by > 0 ? 'more' : 'less'}`, { by: amount, side })];
+    const [part, more, less] = MOVES[coordinate];
+    const movement = COORDINATES[coordinate].axis === 'across' ? 'aside' : by > 0 ? more : less;
+    const values = { part: words.say(`change.part.${part}`), by: amount, side };
+    return [{ what: words.say(`change.${movement}`, values), feel: feelOf(coordinate, by, words) }];
   });
-  return [...moves, ...choices(before, after).map((choice) => told(words, `change.${choice}`))];
+  const chosen = choices(before, after).map((choice) => ({
+    what: words.say(`change.${choice}`),
+    feel: words.say(`change.${choice}.feel`),
+  }));
+  return [...moves, ...chosen];
 }
 
 /** A turn to a tenth of a degree, whole where it is whole. */
@@ -36,11 +44,10 @@ function turnText(deg: number, format: Format): string {
   return format.degrees(deg, { decimals: Number.isInteger(Math.round(deg * 10) / 10) ? 0 : 1 });
 }
 
-/** A change by its message, and what to feel for by the one beside it. */
-function told(words: Words, key: string, values?: Values): ToldChange {
-  const own = `${key}.feel`;
-  const feel = words.has(own) ? own : own.replace('.less.', '.more.');
-  return { what: words.say(key, values), feel: words.say(feel) };
+/** What to feel for. Where less has no words of its own, those of more hold. */
+function feelOf(coordinate: FittingCoordinate, by: number, words: Words): string {
+  const less = `change.${coordinate}.less.feel`;
+  return words.say(by < 0 && words.has(less) ? less : `change.${coordinate}.more.feel`);
 }
 
 /** Changes of a kind rather than a place. */

@@ -4,6 +4,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../core/document/seat-schema.ts';
 import type { SideEffect, Suggestion } from '../../core/evaluation/finding.ts';
+import { MOVES } from '../../core/text/coordinate-move.ts';
 import { say, words } from '../language/messages.ts';
 import { quantityName } from '../language/sentences.ts';
 
@@ -35,7 +36,9 @@ export function signedAmountText(coordinate: FittingCoordinate, by: number, form
 export function changeText(suggestion: Change, format: Format): string {
   if (suggestion.kind === 'choose') return say(`choose.${suggestion.choice}`);
   const { coordinate, from, to } = suggestion;
-  return say(`move.${coordinate}.${to > from ? 'more' : 'less'}`, {
+  const [part, more, less] = MOVES[coordinate];
+  return say(`move.${to > from ? more : less}`, {
+    part: say(`move.part.${part}`),
     by: amountText(coordinate, Math.abs(to - from), format),
     to: coordinateText(coordinate, to, format),
   });

@@ -44,6 +44,6 @@ function deliveryText(
     case 'download':
       return say('paper.fetched');
     case 'cancelled':
-      return say('paper.not-saved');
+      return say('board.not-kept');
   }
 }

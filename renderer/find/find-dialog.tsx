@@ -93,7 +93,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
       </div>
       {choices.length === 0 && settled && (
         <p className="soft" role="status">
-          {say('reach.nothing', { text })}
+          {say('find.nothing', { text })}
         </p>
       )}
       <p className="field-hint" id={`${id}-hint`}>

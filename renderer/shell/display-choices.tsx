@@ -14,9 +14,9 @@ export function DisplayChoices() {
   const now = useDisplay();
   return (
     <DialogTrigger>
-      <Button className="button bare">{say('display.open')}</Button>
+      <Button className="button bare">{say('menu.settings')}</Button>
       <Popover placement="bottom end" offset={6}>
-        <Dialog className="popover stack" aria-label={say('display.open')}>
+        <Dialog className="popover stack" aria-label={say('menu.settings')}>
           <ChoiceField
             label={say('display.language')}
             value={now.language}
@@ -43,7 +43,7 @@ export function DisplayChoices() {
             options={(['cm', 'mm', 'in'] as const).map((unit) => ({ value: unit, name: unit }))}
           />
           <ChoiceField
-            label={say('display.mass')}
+            label={say('boat.class-check.least-mass')}
             value={now.mass}
             onChange={(mass) => set({ mass })}
             options={(['kg', 'lb'] as const).map((unit) => ({ value: unit, name: unit }))}

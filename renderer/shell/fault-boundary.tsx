@@ -14,7 +14,7 @@ export class FaultBoundary extends Component<{ children: React.ReactNode }, { fa
     return (
       <main className="page stack" role="alert">
         <h1>{say('trouble.title')}</h1>
-        <p>{say('trouble.fault')}</p>
+        <p>{say('trouble.fault', { saved: say('trouble.saved') })}</p>
         <p>
           <button className="button chief" type="button" onClick={() => window.location.reload()}>
             {say('trouble.reload')}

@@ -11,12 +11,12 @@ import './sheet-head.css';
 const MENU_ID = 'sheet-menu';
 
 const PAGES = [
-  { to: { page: 'fits' }, name: 'sheet.fits' },
-  { to: { page: 'athletes' }, name: 'sheet.athletes' },
-  { to: { page: 'boats' }, name: 'sheet.boats' },
-  { to: { page: 'paddles' }, name: 'paddles.title' },
+  { to: { page: 'fits' }, name: 'archive.counts.fits' },
+  { to: { page: 'athletes' }, name: 'archive.counts.athletes' },
+  { to: { page: 'boats' }, name: 'archive.counts.boats' },
+  { to: { page: 'paddles' }, name: 'archive.counts.paddles' },
   { to: { page: 'archive' }, name: 'archive.title' },
-  { to: { page: 'help' }, name: 'sheet.help' },
+  { to: { page: 'help' }, name: 'menu.help' },
 ] as const satisfies readonly { to: Route; name: string }[];
 
 /** The strip along the head of the sheet; in a narrow window its ways and tools are in one menu. */

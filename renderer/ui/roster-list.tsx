@@ -75,7 +75,7 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
       {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
       {isEmpty && (aside ? <p className="soft">{say('list.archived.none')}</p> : props.empty)}
       {records.length === 0 && !isEmpty && (
-        <p className="soft">{say('list.nothing-found', { text: search })}</p>
+        <p className="soft">{say('find.nothing', { text: search })}</p>
       )}
       {records.length > 0 && (
         <RosterTable {...props} {...roster} records={records} aside={aside} selection={{ ids, choose }} />
@@ -109,7 +109,7 @@ function RosterTable<T extends Listable>(
   const { ids, choose } = selection;
   const actions = [{ name: say(aside ? 'archive.back.replace' : 'list.set-aside'), run: move }];
   if (duplicate && !aside)
-    actions.push({ name: say('list.duplicate'), run: (some) => each(some, duplicate) });
+    actions.push({ name: say('boat.duplicate'), run: (some) => each(some, duplicate) });
   return (
     <>
       <SelectionBar

@@ -37,13 +37,13 @@ describe('one board for everybody', () => {
     await soon(() => page.getByText('None has fewer.').count()).toBe(1);
     // Two bolts of a pad, and what the rests ask for: all three stand in the same holes.
     await soon(() => page.getByText(/^4 new holes/).count()).toBe(1);
-    await page.getByRole('button', { name: 'Save the holes with the boat' }).click();
+    await page.getByRole('button', { name: 'Save holes with the boat' }).click();
     await soon(async () => (await callFromPage(page, 'boats.open', { id: boatId })).boat.holes?.length).toBe(
       4,
     );
     // The form has them at once, and says so when they are drilled.
-    await soon(() => page.getByRole('button', { name: 'Remove this hole' }).count()).toBe(4);
-    await page.getByRole('button', { name: 'All planned are drilled now' }).click();
+    await soon(() => page.getByRole('button', { name: 'Remove hole' }).count()).toBe(4);
+    await page.getByRole('button', { name: 'All drilled now' }).click();
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await soon(async () => {
       const { holes = [] } = (await callFromPage(page, 'boats.open', { id: boatId })).boat;

@@ -115,7 +115,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
   });
 
   it('warns of a paddler who kneels on the knee of the other side', async () => {
-    const row = page.locator('.crew-bands tr', { hasText: 'Knee of the paddling side' });
+    const row = page.locator('.crew-bands tr', { hasText: 'Paddling side’s knee' });
     expect(await row.locator('td[data-severity="good"]').count()).toBe(2);
     await page.getByText('Kneels on the other knee', { exact: true }).click();
     await row.locator('td[data-severity="change"]', { hasText: 'no' }).waitFor();
@@ -240,9 +240,9 @@ describe('the crew on paper', () => {
     const aft = fit.seats.map(({ kneePad }) => kneePad.aftM);
     const written = (texts: readonly string[]) => texts.map((text) => Number.parseFloat(text).toFixed(1));
     expect(await cells('Paddler')).toEqual([...PAIR]);
-    const fromSeat = await cells('Bearing point from the seat’s mark');
+    const fromSeat = await cells('Bearing point from seat’s mark');
     expect(written(fromSeat)).toEqual(aft.map((a) => (a * 100).toFixed(1)));
-    const fromCentre = await cells('Bearing point from the centre mark');
+    const fromCentre = await cells('Bearing point from centre mark');
     expect(fromCentre.map((text) => text.split(' ').at(-1))).toEqual(
       aft.map((a, i) =>
         place(a - fit.boat.seats[i]!.stationM)

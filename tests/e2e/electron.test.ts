@@ -14,7 +14,7 @@ const isRoot = process.getuid?.() === 0;
 const hindrance = !binary
   ? "Electron's program file is not here"
   : !hasDisplay()
-    ? 'There is no display.'
+    ? 'No display.'
     : isRoot
       ? 'Electron does not run as the root user'
       : null;

@@ -28,7 +28,7 @@ const STATIONS = [
   ['400', '0.8', '33', '36', '22', '28'],
   ['460', '3', '36', '24', '6', '14'],
 ] as const;
-const COLUMNS = ['from the stern', 'keel', 'sheer', 'beam at the sheer', 'beam 5.0 cm up', 'beam 12.0 cm up'];
+const COLUMNS = ['from stern', 'keel', 'sheer', 'beam at sheer', 'beam 5.0 cm up', 'beam 12.0 cm up'];
 
 let dataDir: string;
 let program: RunningProgram;
@@ -115,11 +115,11 @@ storyOf('from nothing to a fit that outlives a killed program', ({ step }) => {
       for (const [j, text] of row.entries()) await enter(page, `Station ${i + 1}: ${COLUMNS[j]}`, text);
     }
     await page.getByRole('img', { name: /^Hull sections/ }).waitFor();
-    await enter(page, 'Centre mark from the stern', '260');
-    await enter(page, 'Top above the base line', '3');
+    await enter(page, 'Centre mark from stern', '260');
+    await enter(page, 'Top above base line', '3');
     await enter(page, 'Width', '26');
-    await enter(page, 'After end from the stern', '130');
-    await enter(page, 'Fore end from the stern', '390');
+    await enter(page, 'After end from stern', '130');
+    await enter(page, 'Fore end from stern', '390');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('heading', { name: 'New fit' }).waitFor();
     expect(await page.getByRole('combobox', { name: 'Boat' }).inputValue()).not.toBe('');

@@ -178,7 +178,7 @@ describe('two windows on one fit', () => {
     };
     await callFromPage(page, 'drafts.save', { id: fitId, fit: other });
     await enter(page, PAD_AFT, '19');
-    await page.getByRole('button', { name: 'Load the fit again' }).click();
+    await page.getByRole('button', { name: 'Load again' }).click();
     await soon(padAft).toBe('15.5 cm');
   });
 });
@@ -187,7 +187,7 @@ describe('a program that is gone', () => {
   it('is told of, and what was edited meanwhile is kept when it is back', async () => {
     await page.route('**/call', (route) => route.abort());
     await enter(page, PAD_AFT, '18,5');
-    await page.getByText('not saved yet; trying again').waitFor();
+    await page.getByText('not saved yet; retrying').waitFor();
     await enter(page, PAD_AFT, '18,6');
     await page.getByRole('button', { name: 'Try again' }).waitFor();
     await page.unroute('**/call');

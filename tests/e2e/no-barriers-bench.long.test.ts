@@ -97,7 +97,7 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
     await page.getByRole('tab', { name: 'Values' }).click();
     await page.getByRole('button', { name: /^Trunk forward at ready/ }).click();
     await page.getByRole('button', { name: 'Hold this angle' }).click();
-    await page.getByRole('button', { name: 'Own band for this athlete' }).click();
+    await page.getByRole('button', { name: 'This athlete’s band' }).click();
     await checkBoth();
   });
 

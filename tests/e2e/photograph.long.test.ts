@@ -105,7 +105,7 @@ describe('a photograph, in a real browser', () => {
     for (const share of Object.values(proposed)) expect(share).toBeGreaterThan(0.29);
     const one = Object.keys(proposed).length - 1;
     await page.getByRole('button', { name: 'Right: Top hand', exact: true }).click();
-    await page.getByRole('button', { name: `All ${one} are right` }).click();
+    await page.getByRole('button', { name: `All ${one} right` }).click();
     await soon(async () => (await studies())[0]!.study!.proposed).toEqual({});
     expect((await studies())[0]!.study!.joints).toEqual(joints);
   });
@@ -119,12 +119,12 @@ describe('a photograph, in a real browser', () => {
   });
 
   it('has its marks set by pointer and moved by keys, a pixel at a time', async () => {
-    await page.getByRole('button', { name: 'Bow, at the deck', exact: true }).click();
+    await page.getByRole('button', { name: 'Bow, deck', exact: true }).click();
     const stage = page.getByRole('application');
     await stage.click({ position: { x: 60, y: 80 } });
     await soon(async () => (await studies())[0]!.study!.boat.bow).toBeDefined();
     const before = (await studies())[0]!.study!.boat.bow!;
-    await page.getByRole('button', { name: 'Bow, at the deck', exact: true }).click();
+    await page.getByRole('button', { name: 'Bow, deck', exact: true }).click();
     await stage.focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Shift+ArrowDown');
@@ -135,7 +135,7 @@ describe('a photograph, in a real browser', () => {
   it('is marked by keys alone: on to the next, set, taken away, another in hand', async () => {
     const stage = page.getByRole('application');
     const inHand = () => stage.getAttribute('aria-label');
-    await page.getByRole('button', { name: 'Stern, at the deck', exact: true }).press('Enter');
+    await page.getByRole('button', { name: 'Stern, deck', exact: true }).press('Enter');
     await stage.focus();
     await page.keyboard.press('ArrowUp');
     const { width, height } = (await studies())[0]!.study!.image;
@@ -211,7 +211,7 @@ describe('a photograph, in a real browser', () => {
     const neutral = async () =>
       (await callFromPage(page, 'athletes.open', { id: athleteId })).athlete.neutral;
     await soon(async () => (await neutral())?.pictures).toBe(1);
-    await page.getByText('Use it in new fits').click();
+    await page.getByText('Use in new fits').click();
     await soon(async () => (await neutral())?.setAside).toBe(true);
   });
 
@@ -225,14 +225,14 @@ describe('a photograph, in a real browser', () => {
   });
 
   it('is shown and printed with the face blurred in its own pixels, unless the coach chooses otherwise', async () => {
-    await page.getByText('Show the athlete, face blurred, on screen and the take-home page').click();
+    await page.getByText('Show the athlete, face blurred, on screen and page').click();
     await soon(async () => (await studies())[0]!.study!.shown).toBe(true);
     await goTo(page, `#/fits/${fitId}/show`);
     const blurred = page.locator('img[data-face="blurred"]');
     await blurred.waitFor();
     const soft = await detailAtTheHead(await blurred.getAttribute('src'));
     const asked = page.waitForRequest((request) => (request.postData() ?? '').includes('take-home'));
-    await page.getByRole('button', { name: 'Page for the athlete (PDF)' }).click();
+    await page.getByRole('button', { name: 'Athlete’s page (PDF)' }).click();
     const { photographs } = (await asked).postDataJSON().input.wanted;
     expect(photographs).toHaveLength(1);
     expect(`data:image/jpeg;base64,${photographs[0].data}`).toBe(await blurred.getAttribute('src'));
@@ -283,7 +283,7 @@ describe('a photograph, in a real browser', () => {
     await choose({ name: 'turned.jpg', mimeType: 'image/jpeg', buffer: turnedJpeg(inventedJpeg()) });
     await soon(async () => (await studies()).length).toBe(before + 1);
     // It is of the same moment and day as the first: their marks are joined.
-    await page.getByText('Join pictures of this moment').waitFor();
+    await page.getByText('Join this moment’s pictures').waitFor();
     const turned = (await studies()).at(-1)!;
     expect(turned.study!.image).toEqual({ width: 12, height: 16 });
     expect((await storedBytes(turned.id)).includes('Secretcam')).toBe(false);

@@ -134,7 +134,7 @@ storyOf('a guided measuring session', ({ step }) => {
     await page.getByRole('button', { name: 'Check and save', exact: true }).click();
     await page.getByRole('row', { name: /Sitting height/ }).waitFor();
     await expectNoBarriers();
-    await page.getByRole('button', { name: 'Save these measurements' }).click();
+    await page.getByRole('button', { name: 'Save measurements' }).click();
     await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
     const { athlete } = await athleteNamed('Νεφέλη');
     expect(athlete).toMatchObject({ statureM: 1.525, massKg: 45, measuredOn: today() });
@@ -177,7 +177,7 @@ describe('somebody new', () => {
     await page.getByRole('button', { name: 'Next: Sitting height' }).click();
     await enter(page, 'First reading', '84');
     await page.getByRole('button', { name: 'Check and save', exact: true }).click();
-    await page.getByRole('button', { name: 'Save these measurements' }).click();
+    await page.getByRole('button', { name: 'Save measurements' }).click();
     await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
     const { id, athlete } = await athleteNamed('Nova');
     expect(athlete).toMatchObject({ statureM: 1.6, massKg: 52, tape: { sittingHeight: { valueM: 0.84 } } });
@@ -203,7 +203,7 @@ describe('a minor', () => {
       expect(await textOf(note)).toContain('body data.');
     }
     await note.getByRole('link', { name: 'Note consent' }).click();
-    const given = page.getByRole('group', { name: 'Body data are saved and shown' });
+    const given = page.getByRole('group', { name: 'Body data are saved, shown' });
     await given.getByLabel('Given by').fill('A guardian');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await given.getByText('Needed: who, and the day.').waitFor();
@@ -249,7 +249,7 @@ storyOf('a table of athletes', ({ step }) => {
     await page.getByRole('row', { name: /Bohuš Křivolák changes: .*mass/i }).waitFor();
     await page.getByRole('row', { name: /Tomé Açoreiro no change/ }).waitFor();
     const odd = page.getByRole('row', { name: /Sound Newcomer new/ });
-    expect(await textOf(odd)).toMatch(/unusual: Foot length 35\.2 cm; 98 of 100 like this measure/);
+    expect(await textOf(odd)).toMatch(/unusual: Foot length 35\.2 cm; 98 of 100 measure/);
     await expectNoBarriers();
   });
 
@@ -343,14 +343,14 @@ storyOf('a boat', ({ step }) => {
       ['150', '5'],
       ['370', '3'],
     ].entries()) {
-      await points.nth(i).getByLabel('From the stern').fill(fromStern!);
+      await points.nth(i).getByLabel('From stern').fill(fromStern!);
       await points.nth(i).getByLabel('Height').fill(height!);
     }
     await page.getByRole('button', { name: 'Add a pad' }).click();
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByText('This is needed.').first().waitFor();
     const added = page.locator('.kept-row', { hasText: 'This is needed.' });
-    await added.getByLabel('Height of recess bottom').fill('13');
+    await added.getByLabel('Recess bottom’s height').fill('13');
     await added.getByLabel('Name').fill('Middle pad');
     await expectNoBarriers();
     await page.getByRole('button', { name: 'Save', exact: true }).click();
@@ -371,11 +371,11 @@ storyOf('a boat', ({ step }) => {
   step('has a band of the athlete’s own kept for every new fit, from the bench', async () => {
     await page.getByRole('tab', { name: 'Values' }).click();
     await page.getByRole('button', { name: /^Front knee/ }).click();
-    await page.getByRole('button', { name: 'Own band for this athlete' }).click();
+    await page.getByRole('button', { name: 'This athlete’s band' }).click();
     const own = page.locator('.own-band');
     await own.getByLabel('Why').fill('short hamstrings');
-    await own.getByRole('button', { name: 'Save this band' }).click();
-    await own.getByRole('button', { name: 'Also in new fits of Ylva Tornqvarn' }).click();
+    await own.getByRole('button', { name: 'Save band' }).click();
+    await own.getByRole('button', { name: 'Also in Ylva Tornqvarn’s new fits' }).click();
     await own.getByText('Also saved for Ylva Tornqvarn.').waitFor();
     const { athlete } = await athleteNamed('Ylva');
     expect(athlete.bands).toMatchObject([{ quantity: 'frontKnee', reason: 'short hamstrings' }]);

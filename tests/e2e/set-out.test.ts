@@ -90,7 +90,7 @@ describe('the boatbuilder’s page', () => {
 
   it('shows the drawing, the marks with their tolerance, checks, holes, order of work and cautions', async () => {
     const sheet = page.getByRole('region', { name: 'Workshop sheet' });
-    await sheet.getByRole('img', { name: /^Plan, profile and section of the seat, 1:10 on A4/ }).waitFor();
+    await sheet.getByRole('img', { name: /^Plan, profile, section of the seat, 1:10 on A4/ }).waitFor();
     const headings = await sheet.getByRole('heading', { level: 3 }).allTextContents();
     for (const part of [
       'Before cutting',
@@ -112,7 +112,7 @@ describe('the boatbuilder’s page', () => {
     }
     const row = sheet.getByRole('row', { name: /^K bottom of the recess/ });
     expect(await row.getByRole('cell').allTextContents()).toEqual([
-      'bottom of the recess, under the knee',
+      'recess bottom, under the knee',
       '200 aft',
       '35 left',
       '2',
@@ -190,7 +190,7 @@ describe('templates from the page', () => {
 
   it('cannot be had with none ticked', async () => {
     for (const tick of await ticks().all()) await tick.press('Space');
-    await page.getByText('Tick one at least.').waitFor();
+    await page.getByText('Tick at least one.').waitFor();
     expect(await page.getByRole('button', { name: 'Templates as PDF' }).isDisabled()).toBe(true);
   });
 

@@ -173,7 +173,7 @@ describe('between before and now', () => {
 describe('the page to take home', () => {
   async function takenHome(): Promise<string> {
     const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Page for the athlete (PDF)' }).click();
+    await page.getByRole('button', { name: 'Athlete’s page (PDF)' }).click();
     const path = join(folder, 'home.pdf');
     await (await download).saveAs(path);
     const { pages } = readPdf(new Uint8Array(readFileSync(path)));
@@ -221,7 +221,7 @@ describe('the screen', () => {
       return [scrollWidth - clientWidth, scrollHeight - clientHeight];
     });
     expect(over).toEqual([0, 0]);
-    for (const name of ['What is shown', 'Page for the athlete (PDF)', 'Full screen', 'Before', 'Now']) {
+    for (const name of ['What is shown', 'Athlete’s page (PDF)', 'Full screen', 'Before', 'Now']) {
       const box = (await page.getByRole('button', { name, exact: true }).boundingBox())!;
       expect(box.x + box.width).toBeLessThanOrEqual(size.width);
       expect(box.y + box.height).toBeLessThanOrEqual(size.height);

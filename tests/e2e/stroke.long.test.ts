@@ -197,13 +197,13 @@ describe('the paddle’s leaf', () => {
 
   it('follows the pad’s height while the hand still holds it', async () => {
     const before = numberIn(await value('By the stance'));
-    const overWater = numberIn(await value('Lower hand over the water, mid-drive'));
+    const overWater = numberIn(await value('Lower hand over water, mid-drive'));
     const { x, y } = await handlePlace(page, 'kneePad/profile');
     await page.mouse.move(x, y);
     await page.mouse.down();
     await page.mouse.move(x, y - 12, { steps: 5 });
     await soon(async () => numberIn(await value('By the stance')) - before).toBeGreaterThan(1);
-    expect(numberIn(await value('Lower hand over the water, mid-drive'))).toBeGreaterThan(overWater + 1);
+    expect(numberIn(await value('Lower hand over water, mid-drive'))).toBeGreaterThan(overWater + 1);
     await page.keyboard.press('Escape');
     await page.mouse.up();
     await soon(async () => numberIn(await value('By the stance'))).toBe(before);
@@ -238,7 +238,7 @@ describe('the paddle’s leaf', () => {
   it('a measured height of the top hand moves the length by as much', async () => {
     const before = await paddleNow();
     const over = Math.round(before.midDrive.topHandOver * 100) - 10;
-    await enter(page, 'Top hand over the shoulders, mid-drive', String(over));
+    await enter(page, 'Top hand over shoulders, mid-drive', String(over));
     const change = () =>
       value('By the stance').then((text) => numberIn(text) - 100 * before.byStance.lengthM);
     await soon(change).toBeCloseTo(over - 100 * before.midDrive.topHandOver, 0);
@@ -279,7 +279,7 @@ describe('what one centimetre does, and what would tighten a value', () => {
 
   it('the table has the core’s derivatives, and the handle tells the same', async () => {
     await leaf('Values').click();
-    await page.getByRole('button', { name: 'Effect of one centimetre on every value' }).click();
+    await page.getByRole('button', { name: 'Effect of 1 cm on every value' }).click();
     const cell = (quantity: string, column: number) =>
       textOf(page.locator(`.centimetre tr[data-quantity="${quantity}"] td`).nth(column));
     await page.locator('.centimetre').waitFor();

@@ -118,7 +118,7 @@ async function openAValue(page: Page): Promise<void> {
 
 async function openTheCentimetre(page: Page): Promise<void> {
   await page.getByRole('searchbox').fill('');
-  await page.getByRole('button', { name: 'Effect of one centimetre on every value' }).click();
+  await page.getByRole('button', { name: 'Effect of 1 cm on every value' }).click();
   await page.locator('.centimetre').waitFor();
 }
 

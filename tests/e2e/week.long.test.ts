@@ -108,7 +108,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
       expect(await button('Use it anyway').count(), tape).toBe(0);
     }
     await button(`Next: ${english.say('measure.step.end')}`).click();
-    await button('Save these measurements').click();
+    await button('Save measurements').click();
     await soon(async () => {
       const all = await callFromPage(page, 'athletes.list', { search: NAME });
       athleteId = all[0]!.id;
@@ -214,7 +214,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
       const told = page.locator('.trial-change');
       expect(await told.count()).toBe(toldFirst(changes, TOLD_FIRST).length);
       const text = await textOf(page.locator('.trial-answers'));
-      expect(text.indexOf('Stop and change')).toBeLessThan(text.indexOf('Changes that help'));
+      expect(text.indexOf('Stop and change')).toBeLessThan(text.indexOf('Helpful changes'));
       expect(await barriers()).toEqual([]);
     },
   );

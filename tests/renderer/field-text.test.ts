@@ -52,6 +52,6 @@ describe('the name of a field in the list of what is to be decided', () => {
 
   it('names seat, part and place, and leaves what a person named as it stands', () => {
     expect(fieldName('seats/0/kneePad/aftM')).toBe('Seat 1 › Knee pad › Aft of the mark');
-    expect(fieldName('stock/pads/MyOwnPad')).toBe('This boat’s pads and rests › Knee pads › MyOwnPad');
+    expect(fieldName('stock/pads/MyOwnPad')).toBe('This boat’s pads, rests › Knee pads › MyOwnPad');
   });
 });

@@ -35,4 +35,5 @@ export const ALLOWED: readonly Allowed[] = [
   at(/^app\/shell\/log-file\.ts$/, 'a line of the log, for whoever looks for a fault', /was thrown$/),
   at(/^app\/store\/(integrity|quarantine)\.ts$/, 'what is wrong with a row, for whoever looks for a fault'),
   at(/^app\/library\/commands\.ts$/, 'a command to copy', /^npm run library/),
+  at(/^app\/(library\/usage|launch\/usage|headless\/evaluate)\.ts$/, 'what is typed', /^npm |--/),
 ];

@@ -18,8 +18,9 @@ export function filesOf(language: string): Files {
   return new Map(names.map((name) => [name, JSON.parse(readFileSync(join(ROOT, language, name), 'utf8'))]));
 }
 
-/** Words of a message as it is read: runs of letters, of one case where it chooses; names of places are none. */
+/** Words of a message as it is read: runs of letters, of one case where it chooses; names of places are none, nor `@key`. */
 export function wordCount(text: string): number {
+  if (text.startsWith('@')) return 0;
   return (spokenPart(text, true).match(/\p{L}[\p{L}\p{M}’'-]*/gu) ?? []).length;
 }
 
@@ -58,6 +59,13 @@ function walk(
   }
 }
 
+/** A text, or the text of the message that `@key` names; null where there is none, or it is itself another's. */
+function ownText(text: string, files: Files): string | null {
+  if (!text.startsWith('@')) return text;
+  const found = [...files.values()].find((messages) => text.slice(1) in messages)?.[text.slice(1)];
+  return found === undefined || found.startsWith('@') ? null : found;
+}
+
 /** What is wrong with a language against English: syntax, places, keys that English has not. */
 export function flawsOf(language: string): { missing: string[]; wrong: string[] } {
   const english = filesOf('en');
@@ -69,7 +77,10 @@ export function flawsOf(language: string): { missing: string[]; wrong: string[] 
     for (const [key, text] of Object.entries(messages)) {
       const translated = own[key];
       if (translated === undefined || translated.trim() === '') missing.push(`${name}: ${key}`);
-      else wrong.push(...flawsOfMessage(text, translated).map((flaw) => `${name}: ${key}: ${flaw}`));
+      else {
+        const flaws = flawsOfMessage(ownText(text, english), ownText(translated, files));
+        wrong.push(...flaws.map((flaw) => `${name}: ${key}: ${flaw}`));
+      }
     }
     for (const key of Object.keys(own)) if (!(key in messages)) wrong.push(`${name}: ${key}: not in English`);
   }
@@ -77,7 +88,8 @@ export function flawsOf(language: string): { missing: string[]; wrong: string[] 
   return { missing, wrong };
 }
 
-function flawsOfMessage(english: string, text: string): string[] {
+function flawsOfMessage(english: string | null, text: string | null): string[] {
+  if (english === null || text === null) return ['names no text of the catalogue'];
   try {
     const [want, have] = [placesOf(english), placesOf(text)];
     return want.join() === have.join()

@@ -2,9 +2,10 @@ import { parseSync } from 'oxc-parser';
 import { describe, expect, it } from 'vitest';
 import { notEmpty } from '../not-empty.ts';
 import { sources } from '../renderer/language/page-sources.ts';
-import { filesOf, placesOf } from './catalogue.ts';
+import { englishMessages } from '../english.ts';
+import { placesOf } from './catalogue.ts';
 
-const english = new Map([...filesOf('en').values()].flatMap((file) => Object.entries(file)));
+const english = new Map(englishMessages(''));
 
 interface Said {
   readonly at: string;

@@ -45,7 +45,8 @@ export function drawTitleBlock(pdf: SheetPdf, given: TitleBlock): void {
   });
   const total = cells.reduce((sum, { share }) => sum + share, 0);
   let left = frame.left;
-  for (const { share, label, strong, more } of cells) {
+  for (const [index, { share, label, strong, more }] of cells.entries()) {
+    const tag = sheet === 1 && index === 0 ? 'H1' : 'P';
     const width = (frame.width * share) / total;
     if (left > frame.left)
       pdf.path(
@@ -56,7 +57,13 @@ export function drawTitleBlock(pdf: SheetPdf, given: TitleBlock): void {
         { stroke: SHEET_INK.ink, width: 0.2 },
       );
     pdf.text(label, [left + 2.5, top + 4.2], { size: SHEET_TYPE.small, colour: SHEET_INK.soft });
-    fittedText(pdf, strong, { at: [left + 2.5, top + 9.4], width: width - 5, size: 4, weight: 'strong' });
+    fittedText(pdf, strong, {
+      at: [left + 2.5, top + 9.4],
+      width: width - 5,
+      size: 4,
+      weight: 'strong',
+      tag,
+    });
     fittedText(pdf, more, {
       at: [left + 2.5, top + 14],
       width: width - 5,

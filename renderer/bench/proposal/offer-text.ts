@@ -35,7 +35,7 @@ export function offerText({ finding, moves, sideEffects }: Offer, fit: Fit, form
     price:
       effects.length === 0
         ? say('proposal.offers.alone')
-        : say('proposal.offers.also', { effects: words().row(effects) }),
+        : say('notes.side-effects', { effects: words().row(effects) }),
   };
 }
 

@@ -39,7 +39,7 @@ export function captionsOf(
 }
 
 const CAPTION = {
-  plan: 'drawing.from-above',
-  profile: 'drawing.from-side',
-  section: 'drawing.from-behind',
+  plan: 'athlete-page.above',
+  profile: 'athlete-page.side',
+  section: 'athlete-page.behind',
 } as const;

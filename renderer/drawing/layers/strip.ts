@@ -106,11 +106,11 @@ function marks(pen: Pen, scene: Scene, place: StripPlace): void {
   const caption = { lettering: 'caption', colour: 'ink-soft', baseline: 'middle' } as const;
   const y = place.waterY - 14;
   pen.text(
-    say('drawing.stern').toUpperCase(),
+    say('stroke.line.stern').toUpperCase(),
     { x: place.along(hull.aftX) - 5, y },
     { ...caption, align: 'right' },
   );
-  pen.text(say('drawing.bow').toUpperCase(), { x: place.along(hull.foreX) + 8, y }, caption);
+  pen.text(say('stroke.line.bow').toUpperCase(), { x: place.along(hull.foreX) + 8, y }, caption);
   const { boat } = scene.picture.fit;
   boat.seats.forEach(({ stationM }, index) => {
     const x = crisp(place.along(stationM));

@@ -40,7 +40,7 @@ export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | 
 
   return (
     <section className="archived">
-      <h2>{say('list.archived')}</h2>
+      <h2>{say('trials.aside')}</h2>
       <p className="soft">{say('list.archived.about')}</p>
       <DataTable
         rows={rows}

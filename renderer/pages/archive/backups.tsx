@@ -89,7 +89,7 @@ function BackupTable(props: {
         { title: say('archive.backups.when'), isName: true, cell: ({ takenAt }) => instantText(takenAt) },
         { title: say('archive.backups.cause'), cell: ({ cause }) => say(`archive.cause.${cause}`) },
         {
-          title: say('archive.backups.size'),
+          title: say('measures.block'),
           numeric: true,
           cell: (backup) => say('archive.backups.mb', { size: size(backup) }),
         },

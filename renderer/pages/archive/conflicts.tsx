@@ -49,7 +49,7 @@ export function Conflicts(props: {
                 ),
               },
               {
-                title: say('conflicts.value'),
+                title: say('values.title'),
                 cell: (conflict) => (
                   <Values conflict={conflict} busy={busy} onDecide={(value) => decide(conflict, value)} />
                 ),

@@ -49,7 +49,7 @@ export function ExportEverything({ onRefused }: { onRefused: (error: CallError |
       {encrypts && <NewPassphrase typed={typed} onChange={setTyped} />}
       <p>
         <button type="button" className="button" disabled={busy || !ready} onClick={start}>
-          {say('archive.out.do')}
+          {say('menu.export')}
         </button>
       </p>
       <WorkLine active={busy} />

@@ -24,7 +24,7 @@ export function fieldName(path: string): string {
 
 function stepName(step: string): string {
   const name = step.replace(/^@/, '');
-  if (name === 'archived') return say('conflicts.field.archived');
+  if (name === 'archived') return say('boat.fitted.aside');
   if (name === 'joined') return say('conflicts.field.joined');
   if (DAY.test(step)) return say('conflicts.field.measured', { day: step });
   if (/^[0-3]$/.test(step)) return say('new-fit.seat', { number: Number(step) + 1 });
@@ -36,7 +36,7 @@ export function fieldValueText(path: string, value: string | null, format: Forma
   if (value === null) return say('conflicts.removed');
   const text = valueText(path.split('/').at(-1) ?? '', JSON.parse(value), format);
   const short = text.length > MOST_SIGNS ? `${text.slice(0, MOST_SIGNS)} …` : text;
-  return short || say('conflicts.empty');
+  return short || say('input.empty');
 }
 
 function valueText(name: string, value: unknown, format: Format): string {

@@ -124,7 +124,7 @@ function ReadyToImport(props: { preview: Ready; busy: boolean; onImport: () => v
           </button>
         )}
         <button type="button" className="button" onClick={props.onLeave}>
-          {say(nothing ? 'archive.in.close' : 'revisions.cancel')}
+          {say(nothing ? 'menu.close' : 'revisions.cancel')}
         </button>
       </p>
     </div>

@@ -31,7 +31,7 @@ export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {
         rowKey={(kind) => kind}
         columns={[
           {
-            title: say('archive.counts.what'),
+            title: say('transfer.what'),
             isName: true,
             cell: (kind) => say(`archive.counts.${kind}`),
           },

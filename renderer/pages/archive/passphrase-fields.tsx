@@ -76,7 +76,7 @@ export function AskPassphrase(props: {
       <Tick name={say('passphrase.show')} isOn={shown} onChange={setShown} />
       <p className="row">
         <button type="submit" className="button chief" disabled={props.busy || passphrase === ''}>
-          {say('passphrase.open')}
+          {say('fits.use')}
         </button>
         <button type="button" className="button" onClick={props.onLeave}>
           {say('revisions.cancel')}

@@ -64,7 +64,7 @@ function BandFields(props: { form: FormState<AthleteValues>; at: number; choices
     <div>
       <div className="entry-row">
         <SelectField
-          label={say('athlete-bands.what')}
+          label={say('centimetre.value')}
           value={id}
           onChange={(quantity) => form.change({ bands: measured(quantity) })}
           options={choices.map((value) => ({ value, name: quantityName(value) }))}
@@ -77,7 +77,7 @@ function BandFields(props: { form: FormState<AthleteValues>; at: number; choices
           problem={form.problems[`bands.${at}`] ?? null}
         />
         <Field as={kind} {...form.at('bands', at, 'max')} {...EDGE} label={say('athlete-bands.to')} />
-        <Field as="text" {...form.at('bands', at, 'reason')} label={say('athlete.limits.reason')} />
+        <Field as="text" {...form.at('bands', at, 'reason')} label={say('athlete-page.why')} />
         <button
           type="button"
           className="button words"

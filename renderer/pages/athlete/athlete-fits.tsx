@@ -29,7 +29,7 @@ export function AthleteFits({ record }: { record: AthleteRecord }) {
   return (
     <section className="stack athlete-fits">
       <GrowthDue record={record} />
-      <h2>{say('week.fits')}</h2>
+      <h2>{say('archive.counts.fits')}</h2>
       {error && <ErrorMessage error={error} />}
       {value && <FitTable fits={fits} athlete={record.athlete} />}
     </section>
@@ -62,7 +62,7 @@ function FitTable({ fits, athlete }: { fits: readonly KneltFit[]; athlete: Athle
       }
       columns={[
         {
-          title: say('week.fit'),
+          title: say('term.fit'),
           isName: true,
           cell: ({ id, fit }) => (
             <a className="row-link" href={hrefOf({ page: 'fit', id })}>
@@ -82,7 +82,7 @@ function FitTable({ fits, athlete }: { fits: readonly KneltFit[]; athlete: Athle
             </a>
           ),
         },
-        { title: say('week.boat'), cell: ({ fit }) => fit.boat.name, className: 'fit-boat' },
+        { title: say('fitting.boat'), cell: ({ fit }) => fit.boat.name, className: 'fit-boat' },
         {
           title: say('week.body'),
           cell: (one) => <BodyThen one={one} athlete={athlete} changes={answers.get(one.id) ?? null} />,

@@ -29,7 +29,7 @@ export function AthleteLimits({ form }: { form: FormState<AthleteValues> }) {
               options={joints()}
             />
             <Field as="angle" {...form.at('limits', i, 'maxDeg')} label={say('athlete.limits.angle')} />
-            <Field as="text" {...form.at('limits', i, 'reason')} label={say('athlete.limits.reason')} />
+            <Field as="text" {...form.at('limits', i, 'reason')} label={say('athlete-page.why')} />
           </>
         )}
       />

@@ -25,7 +25,7 @@ export function AthletePage({ id }: { id: string }) {
         record && (
           <>
             <a className="button" href={hrefOf({ page: 'timeline', id: record.id })}>
-              {say('week.timeline')}
+              {say('athlete.timeline')}
             </a>
             <a className="button chief" href={hrefOf({ page: 'measure', id: record.id })}>
               {say('measure.begin')}

@@ -125,7 +125,7 @@ function HistoryTable(props: HistoryProps) {
           numeric: true,
           cell: ({ [kind]: value }: Measuring) => (value === null ? '–' : writer(kind, format)(value)),
         })),
-        { title: say('history.tapes'), numeric: true, cell: ({ tape }) => Object.keys(tape).length },
+        { title: say('athlete.tape'), numeric: true, cell: ({ tape }) => Object.keys(tape).length },
         {
           title: '',
           className: 'row-tool',

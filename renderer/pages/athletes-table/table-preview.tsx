@@ -62,9 +62,9 @@ function RowList({ rows }: { rows: readonly AthleteRow[] }) {
         rowKey={({ row }) => row}
         columns={[
           { title: say('table.bad.row'), numeric: true, cell: ({ row }) => row },
-          { title: say('table.rows.name'), isName: true, cell: ({ name }) => name || say('table.no-name') },
+          { title: say('conflicts.kind.athlete'), isName: true, cell: ({ name }) => name || say('table.no-name') },
           {
-            title: say('table.rows.what'),
+            title: say('transfer.what'),
             cell: ({ outcome }) => (
               <>
                 {outcomeText(outcome)}
@@ -113,7 +113,7 @@ function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cell
   ];
   const give = () =>
     exportTable(say('table.rest.file'), [
-      full(cells[0] ?? [], say('table.rest.column')),
+      full(cells[0] ?? [], say('table.bad.wrong')),
       ...rows
         .filter(({ outcome }) => !outcome)
         .map(({ row, bad }) => {

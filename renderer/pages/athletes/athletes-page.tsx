@@ -14,7 +14,7 @@ import type { Column } from '../../ui/table/data-table.tsx';
 export function AthletesPage() {
   return (
     <Page
-      title={say('athletes.title')}
+      title={say('archive.counts.athletes')}
       tools={
         <>
           <a className="button" href={hrefOf({ page: 'athletes-table' })}>

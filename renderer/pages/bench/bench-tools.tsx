@@ -63,7 +63,7 @@ function Steps() {
         type="button"
         className="button bare"
         disabled={undoName === null}
-        title={undoName === null ? undefined : say('bench.undo.step', { step: undoName })}
+        title={undoName === null ? undefined : say('do.undo', { step: undoName })}
         onClick={() => undo(document)}
       >
         {say('bench.undo')}
@@ -72,7 +72,7 @@ function Steps() {
         type="button"
         className="button bare"
         disabled={redoName === null}
-        title={redoName === null ? undefined : say('bench.redo.step', { step: redoName })}
+        title={redoName === null ? undefined : say('do.redo', { step: redoName })}
         onClick={() => redo(document)}
       >
         {say('bench.redo')}

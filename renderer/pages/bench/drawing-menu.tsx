@@ -78,8 +78,8 @@ function useFitActions(): MenuAction[] {
   const undo = { id: 'undo', run: () => sendCommand('undo') };
   const redo = { id: 'redo', run: () => sendCommand('redo') };
   return [
-    ...(undoName === null ? [] : [{ ...undo, name: say('bench.undo.step', { step: undoName }) }]),
-    ...(redoName === null ? [] : [{ ...redo, name: say('bench.redo.step', { step: redoName }) }]),
+    ...(undoName === null ? [] : [{ ...undo, name: say('do.undo', { step: undoName }) }]),
+    ...(redoName === null ? [] : [{ ...redo, name: say('do.redo', { step: redoName }) }]),
     { id: 'save', name: say('revisions.save'), run: () => sendCommand('save-revision') },
     {
       id: 'duplicate',

@@ -74,11 +74,11 @@ function RevisionForm(props: RevisionProps) {
       <Field
         as="text"
         {...form.at('name')}
-        label={say('revisions.save.name')}
+        label={say('boat.name')}
         hint={say('revisions.save.name.hint')}
         autoFocus
       />
-      <Field as="notes" {...form.at('reason')} label={say('athlete.limits.reason')} lines={3} />
+      <Field as="notes" {...form.at('reason')} label={say('athlete-page.why')} lines={3} />
       <TrialAnswerTicks {...ticks} />
     </Form>
   );

@@ -17,7 +17,7 @@ export function useBenchActions(fitId: string): void {
       athlete?.id ? [{ id: athlete.id, name: athlete.name }] : [],
     );
     return [
-      { id: 'save', name: say('do.save'), run: () => sendCommand('save-revision') },
+      { id: 'save', name: say('revisions.save'), run: () => sendCommand('save-revision') },
       {
         id: 'duplicate',
         name: say('menu.duplicate'),
@@ -35,16 +35,16 @@ export function useBenchActions(fitId: string): void {
       ...(redoName === null
         ? []
         : [{ id: 'redo', name: say('do.redo', { step: redoName }), run: () => sendCommand('redo') }]),
-      { id: 'trials', name: say('do.trials'), run: () => go({ page: 'fit', id: fitId, tab: 'trials' }) },
+      { id: 'trials', name: say('archive.counts.trials'), run: () => go({ page: 'fit', id: fitId, tab: 'trials' }) },
       {
         id: 'revisions',
-        name: say('do.revisions'),
+        name: say('archive.counts.revisions'),
         run: () => go({ page: 'fit', id: fitId, tab: 'revisions' }),
       },
       { id: 'photograph', name: say('do.photograph'), run: () => go({ page: 'photograph', id: fitId }) },
       { id: 'transfer', name: say('do.transfer'), run: () => go({ page: 'transfer', id: fitId }) },
-      { id: 'set-out', name: say('do.set-out'), run: () => go({ page: 'set-out', id: fitId }) },
-      { id: 'show', name: say('do.show'), run: () => go({ page: 'show', id: fitId }) },
+      { id: 'set-out', name: say('setout.way'), run: () => go({ page: 'set-out', id: fitId }) },
+      { id: 'show', name: say('show.way'), run: () => go({ page: 'show', id: fitId }) },
       ...people.flatMap(({ id, name }) => [
         { id: `athlete ${id}`, name: say('do.athlete', { name }), run: () => go({ page: 'athlete', id }) },
         { id: `timeline ${id}`, name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },

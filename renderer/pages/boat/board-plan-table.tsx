@@ -103,7 +103,7 @@ function Paddlers({ fits, marked }: { fits: readonly Fit[]; marked: MarkedPlan }
         rowKey={({ letter }) => letter}
         columns={[
           { title: say('board.letter'), isName: true, cell: ({ letter }) => letter },
-          { title: say('board.who'), cell: ({ name }) => name },
+          { title: say('conflicts.kind.athlete'), cell: ({ name }) => name },
           { title: say('board.pad'), cell: (one) => placeOf(one, 'kneePad') },
           { title: say('board.rest'), cell: (one) => placeOf(one, 'rearRest') },
           {
@@ -122,12 +122,12 @@ function Paddlers({ fits, marked }: { fits: readonly Fit[]; marked: MarkedPlan }
             cell: ({ change }) => format.degrees(toDegrees(change.kneeRad), { decimals: 1 }),
           },
           {
-            title: say('board.load'),
+            title: say('quantity.kneeLoad.name'),
             numeric: true,
             cell: ({ change }) => format.value(change.kneeLoadN, 'N'),
           },
           {
-            title: say('board.trim'),
+            title: say('term.trim'),
             numeric: true,
             cell: ({ change }) => format.degrees(toDegrees(change.trimRad), { decimals: 2 }),
           },
@@ -154,7 +154,7 @@ function Holes({ marked }: { marked: MarkedPlan }) {
         { title: say('board.from-middle'), numeric: true, cell: ({ x }) => format.length(x) },
         { title: say('board.to-port'), numeric: true, cell: ({ y }) => format.length(y) },
         { title: say('board.letters'), cell: ({ letters }) => letters.join(' ') },
-        { title: say('board.state'), cell: ({ drilled }) => say(drilled ? 'board.drilled' : 'board.new') },
+        { title: say('board.state'), cell: ({ drilled }) => say(drilled ? 'boat.holes.drilled' : 'table.row.new') },
       ]}
     />
   );

@@ -52,7 +52,7 @@ function ClassCheck({ boat }: { boat: Boat }) {
   const rules = classCheck(boat);
   return (
     <section>
-      <h2>{say('boat.class-check')}</h2>
+      <h2>{say('boat.class')}</h2>
       {rules.length === 0 ? (
         <p className="soft">{say('boat.class-check.none')}</p>
       ) : (
@@ -110,7 +110,7 @@ function FloatState({ id, boat }: { id: string; boat: Boat }) {
   const day = floatCheck?.takenOn ? dateText(floatCheck.takenOn) : say('boat.float.undated');
   return (
     <section>
-      <h2>{say('boat.float')}</h2>
+      <h2>{say('term.float-check')}</h2>
       <p>
         {!floatCheck && say('boat.float.none')}
         {floatCheck &&
@@ -169,12 +169,12 @@ function FittedTable({ fits }: { fits: readonly FitSummary[] }) {
       rowKey={({ id }) => id}
       columns={[
         {
-          title: say('boat.fitted.who'),
+          title: say('archive.counts.athletes'),
           isName: true,
           cell: ({ athleteNames }) => words().row(athleteNames) || say('fits.no-athlete'),
         },
         {
-          title: say('boat.fitted.fit'),
+          title: say('term.fit'),
           cell: ({ id, name, archived }) => (
             <>
               <a href={hrefOf({ page: 'fit', id })}>
@@ -184,7 +184,7 @@ function FittedTable({ fits }: { fits: readonly FitSummary[] }) {
             </>
           ),
         },
-        { title: say('boat.fitted.changed'), cell: ({ changedAt }) => dateText(changedAt) },
+        { title: say('list.changed'), cell: ({ changedAt }) => dateText(changedAt) },
       ]}
     />
   );

@@ -28,7 +28,7 @@ function Floorboard({ form }: BoatSectionProps) {
       <h2>{say('boat.floorboard')}</h2>
       <div className="entry-grid">
         <Field as="length" {...form.at('floorboard', 'heightM')} label={say('boat.floorboard.height')} />
-        <Field as="length" {...form.at('floorboard', 'widthM')} label={say('boat.floorboard.width')} />
+        <Field as="length" {...form.at('floorboard', 'widthM')} label={say('measures.block.widthM')} />
         <Field
           as="length"
           {...form.at('floorboard', 'thicknessM')}

@@ -22,7 +22,7 @@ export function BoatHoles({ form }: BoatSectionProps) {
           <Field
             as="select"
             {...form.at('holes', i, 'state')}
-            label={say('boat.holes.state')}
+            label={say('board.state')}
             options={states()}
           />
           <button

@@ -62,7 +62,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
   const photos = asked.value;
   return (
     <section>
-      <h2>{say('photos.title')}</h2>
+      <h2>{say('archive.counts.photos')}</h2>
       <p className="soft">{say('photos.about')}</p>
       {asked.error && <ErrorMessage error={asked.error} onRetry={asked.reload} />}
       {photos?.length === 0 && <p className="soft">{say('photos.none')}</p>}

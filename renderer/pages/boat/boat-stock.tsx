@@ -61,10 +61,10 @@ function Pieces(props: {
 function PadFields({ form, at }: BoatSectionProps & { at: number }) {
   return (
     <>
-      <Field as="text" {...form.at('pads', at, 'name')} label={say('boat.stock.name')} />
+      <Field as="text" {...form.at('pads', at, 'name')} label={say('boat.name')} />
       <Field as="number" {...form.at('pads', at, 'count')} label={say('boat.stock.count')} />
-      <Field as="length" {...form.at('pads', at, 'lengthM')} label={say('boat.stock.length')} />
-      <Field as="length" {...form.at('pads', at, 'widthM')} label={say('boat.stock.width')} />
+      <Field as="length" {...form.at('pads', at, 'lengthM')} label={say('measure.paddle.lengthM')} />
+      <Field as="length" {...form.at('pads', at, 'widthM')} label={say('measures.block.widthM')} />
       <Field as="length" {...form.at('pads', at, 'heightM')} label={say('boat.stock.pad-height')} />
       <Field as="length" {...form.at('pads', at, 'recessDepthM')} label={say('boat.stock.recess')} />
       <Field as="length" {...form.at('pads', at, 'foamM')} label={say('boat.stock.foam')} />
@@ -76,9 +76,9 @@ function PadFields({ form, at }: BoatSectionProps & { at: number }) {
 function RestFields({ form, at }: BoatSectionProps & { at: number }) {
   return (
     <>
-      <Field as="text" {...form.at('rests', at, 'name')} label={say('boat.stock.name')} />
+      <Field as="text" {...form.at('rests', at, 'name')} label={say('boat.name')} />
       <Field as="number" {...form.at('rests', at, 'count')} label={say('boat.stock.count')} />
-      <Field as="length" {...form.at('rests', at, 'widthM')} label={say('boat.stock.width')} />
+      <Field as="length" {...form.at('rests', at, 'widthM')} label={say('measures.block.widthM')} />
       <Field as="length" {...form.at('rests', at, 'heightM')} label={say('boat.stock.rest-height')} />
       <Field as="angle" {...form.at('rests', at, 'tiltDeg')} label={say('boat.stock.tilt')} />
       <Field as="length" {...form.at('rests', at, 'foamM')} label={say('boat.stock.foam')} />

@@ -20,9 +20,9 @@ export function FloorProfile({ form }: BoatSectionProps) {
             as="length"
             {...form.at('profile', i, 'fromSternM')}
             max={lengthM ?? 15}
-            label={say('boat.profile.from-stern')}
+            label={say('boat.holes.from-stern')}
           />
-          <Field as="length" {...form.at('profile', i, 'heightM')} label={say('boat.profile.height')} />
+          <Field as="length" {...form.at('profile', i, 'heightM')} label={say('measure.rearRest.heightM')} />
           <button
             type="button"
             className="button words"

@@ -11,7 +11,7 @@ export function BoatsPage() {
   const format = useFormat();
   return (
     <Page
-      title={say('boats.title')}
+      title={say('archive.counts.boats')}
       tools={
         <a className="button chief" href={hrefOf({ page: 'boat', id: 'new' })}>
           {say('boats.new')}
@@ -20,30 +20,30 @@ export function BoatsPage() {
     >
       <RosterList<BoatRecord>
         of="boats"
-        nameTitle={say('boats.name')}
+        nameTitle={say('fitting.boat')}
         nameOf={({ boat }) => boat.name}
         hrefOf={({ id }) => hrefOf({ page: 'boat', id })}
         columns={[
           {
-            title: say('boats.class'),
+            title: say('boat.class'),
             cell: ({ boat }) => (boat.boatClass === 'none' ? say('boat.class.none') : boat.boatClass),
             sortBy: ({ boat }) => boat.boatClass,
           },
           {
-            title: say('boats.seats'),
+            title: say('boat.seats'),
             numeric: true,
             cell: ({ boat }) => boat.seats.length,
             sortBy: ({ boat }) => boat.seats.length,
           },
           {
-            title: say('boats.length'),
+            title: say('measure.paddle.lengthM'),
             numeric: true,
             sortBy: ({ boat }) => hullLengthOf(boat.hull),
             cell: ({ boat }) =>
               format.length(hullLengthOf(boat.hull), format.lengthUnit === 'in' ? {} : { unit: 'm' }),
           },
           {
-            title: say('boats.mass'),
+            title: say('boat.class-check.least-mass'),
             numeric: true,
             cell: ({ boat }) => format.mass(boat.massKg),
             sortBy: ({ boat }) => boat.massKg,

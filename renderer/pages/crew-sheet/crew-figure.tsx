@@ -57,10 +57,10 @@ const Marks = inShownWords(({ drawn: { views, marks, ends } }: { drawn: CrewDraw
         )),
       )}
       <text className="crew-stern" x={ends.stern} y={ends.y}>
-        {say('drawing.stern')}
+        {say('stroke.line.stern')}
       </text>
       <text className="crew-bow" x={ends.bow} y={ends.y}>
-        {say('drawing.bow')}
+        {say('stroke.line.bow')}
       </text>
     </g>
   );

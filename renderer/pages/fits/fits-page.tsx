@@ -42,7 +42,7 @@ function FitWays({ fit: { id, name } }: { fit: FitSummary }) {
 export function FitsPage() {
   return (
     <Page
-      title={say('fits.title')}
+      title={say('archive.counts.fits')}
       wide
       tools={
         <a className="button chief" href={hrefOf({ page: 'new-fit' })}>
@@ -54,15 +54,15 @@ export function FitsPage() {
       <RosterList<FitSummary>
         duplicate={duplicateStored}
         of="fits"
-        nameTitle={say('fits.name')}
+        nameTitle={say('term.fit')}
         nameOf={({ name }) => name}
         hrefOf={({ id }) => hrefOf({ page: 'fit', id })}
         columns={[
           {
-            title: say('fits.athletes'),
+            title: say('archive.counts.athletes'),
             cell: (fit) => words().row(fit.athleteNames) || say('fits.no-athlete'),
           },
-          { title: say('fits.boat'), cell: (fit) => fit.boatName },
+          { title: say('fitting.boat'), cell: (fit) => fit.boatName },
           { title: say('fits.kept'), cell: keptText, className: 'whole' },
           { title: say('fits.use'), cell: (fit) => <FitWays fit={fit} /> },
           { title: say('list.changed'), cell: (fit) => instantText(fit.changedAt), className: 'whole' },

@@ -53,7 +53,7 @@ function FullSize({ fit }: { fit: Fit }) {
   const drawings = useDrawings(fit, seat, display.length === 'in' ? 'in' : 'mm');
   const [thing, setThing] = useState<TemplateId>('pad-recess');
   const drawing = drawings?.find(({ id }) => id === thing) ?? drawings?.[0];
-  if (!drawing) return <p>{say('setout.nobody')}</p>;
+  if (!drawing) return <p>{say('show.nobody')}</p>;
   return (
     <div className="full-size">
       <MeasureScreen
@@ -77,7 +77,7 @@ function FullSize({ fit }: { fit: Fit }) {
           />
         )}
         <ChoiceField
-          label={say('fullsize.what')}
+          label={say('transfer.what')}
           value={drawing.id}
           onChange={setThing}
           options={drawings!.map(({ id, title }) => ({ value: id, name: title }))}

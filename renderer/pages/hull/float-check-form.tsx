@@ -63,7 +63,7 @@ export function FloatCheckForm({ boat, onChanged }: { boat: Boat; onChanged: () 
   return (
     <section className="float-check">
       <h2>
-        <Term term="float-check">{say('hull.check')}</Term>
+        <Term term="float-check">{say('term.float-check')}</Term>
       </h2>
       <p className="soft">{say('hull.check.about')}</p>
       {boat.correction && <CorrectionStands correction={boat.correction} onUndo={() => void takeOff()} />}

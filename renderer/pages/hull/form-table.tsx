@@ -70,10 +70,10 @@ function formColumns(hull: Hull, spread: FormSpread, format: Format): readonly C
     [say('hull.form.km'), give('transverseKm', (row) => row.transverseKm, lengths)],
     [say('hull.form.moment'), give('momentPerCentimetreTrim', (row) => row.momentPerCentimetreTrim, moments)],
     [say('hull.form.wetted'), give('wettedSurface', (row) => row.wettedSurface, areas)],
-    [say('hull.form.freeboard'), give('leastFreeboard', (row) => row.leastFreeboard.value, lengths)],
+    [say('quantity.leastFreeboard.name'), give('leastFreeboard', (row) => row.leastFreeboard.value, lengths)],
   ];
   return [
-    { title: say('hull.form.draft'), isName: true, cell: ({ draft }) => format.length(draft) },
+    { title: say('boat.known.draft'), isName: true, cell: ({ draft }) => format.length(draft) },
     ...figures.map(([title, cell]) => ({ title, numeric: true, cell })),
   ];
 }

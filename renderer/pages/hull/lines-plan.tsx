@@ -66,10 +66,10 @@ export function LinesPlan({ id, hull, name }: { id: string; hull: Hull; name: st
             </text>
             <ScaleBar x={left + 20} y={bodyY + GAP * 0.25} />
             <text x={hull.foreX * 1000 + 20} y={profileY - depth / 2}>
-              {say('hull.lines.bow')}
+              {say('stroke.line.bow')}
             </text>
             <text x={hull.aftX * 1000 - 20} y={profileY - depth / 2} textAnchor="end">
-              {say('hull.lines.stern')}
+              {say('stroke.line.stern')}
             </text>
           </g>
         </svg>

@@ -20,7 +20,7 @@ export function MeasurePage({ id }: { id: string }) {
   const { record, error } = useAthlete(id);
   return (
     <Page
-      title={say('measure.title', { name: record?.athlete.name ?? '' })}
+      title={say('do.measure', { name: record?.athlete.name ?? '' })}
       wide
       tools={
         <a className="button" href={hrefOf({ page: 'athlete', id })}>

@@ -100,7 +100,7 @@ interface ResultRow {
 }
 
 const COLUMNS = [
-  ['value', 'measure.end.value'],
+  ['value', 'centimetre.value'],
   ['doubt', 'measure.end.doubt'],
   ['now', 'athlete-page.before'],
 ] as const;

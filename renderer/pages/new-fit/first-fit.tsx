@@ -75,7 +75,7 @@ interface SectionProps {
 function Who({ form }: SectionProps) {
   return (
     <section>
-      <h2>{say('first-fit.who')}</h2>
+      <h2>{say('conflicts.kind.athlete')}</h2>
       <div className="entry-grid">
         <Field as="text" {...form.at('name')} label={say('athlete.name')} autoFocus />
         <Field
@@ -102,10 +102,10 @@ function Who({ form }: SectionProps) {
 function WhichBoat({ form }: SectionProps) {
   return (
     <section>
-      <h2>{say('first-fit.boat')}</h2>
+      <h2>{say('fitting.boat')}</h2>
       <Field as="choice" {...form.at('boatClass')} label={say('boat.class')} options={usualOptions()} />
       <div className="entry-grid">
-        <Field as="length" {...form.at('lengthM')} label={say('boat.length')} />
+        <Field as="length" {...form.at('lengthM')} label={say('boat.class-check.greatest-length')} />
         <Field as="length" {...form.at('beamM')} label={say('boat.beam')} />
         <Field as="mass" {...form.at('boatMassKg')} label={say('boat.mass')} />
       </div>

@@ -118,13 +118,13 @@ function BoatChoice({ boats, record, form }: InForm & { boats: Listed['boats']; 
       {boats.length > 0 ? (
         <SelectField
           {...form.at('boatId')}
-          label={say('new-fit.boat')}
+          label={say('fitting.boat')}
           value={record?.id ?? null}
           placeholder={say('new-fit.choose')}
           options={boats.map(({ id, boat }) => ({ value: id, name: boat.name }))}
         />
       ) : (
-        <p>{say('new-fit.no-boat')}</p>
+        <p>{say('boats.empty')}</p>
       )}
       <a
         className="button"

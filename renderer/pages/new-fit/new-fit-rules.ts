@@ -63,7 +63,7 @@ export function newFitRules(listed: Listed): FormRules<NewFitValues, z.infer<typ
       return { boatId: record?.id, seats: seats ?? [], name: record ? named.trim() : '–' };
     },
     wordsFor: (path) => {
-      if (path === 'boatId' && listed.boats.length === 0) return say('new-fit.no-boat');
+      if (path === 'boatId' && listed.boats.length === 0) return say('boats.empty');
       return path.startsWith('seats.') && listed.athletes.length === 0 ? say('new-fit.no-athlete') : null;
     },
     check: (values) => {

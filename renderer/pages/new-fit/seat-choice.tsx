@@ -11,7 +11,7 @@ import { type ChosenSeat, chosen, type NewFitValues, withSeat } from './chosen.t
 const NOBODY = 'nobody';
 
 function seatLabel(index: number, seats: number): string {
-  if (seats === 1) return say('new-fit.seat.only');
+  if (seats === 1) return say('conflicts.kind.athlete');
   return say(index === 0 ? 'new-fit.seat.bow' : 'new-fit.seat', { number: index + 1 });
 }
 

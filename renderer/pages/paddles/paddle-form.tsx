@@ -38,7 +38,7 @@ export function PaddleForm({ paddle, id }: { paddle: StockPaddleDocument | null;
           hint={say('paddles.entry.blade.hint')}
         />
         <Field as="angle" {...form.at('bladeAngleDeg')} label={say('paddle.blade-angle')} stepped />
-        <Field as="mass" {...form.at('massKg')} label={say('paddles.mass')} />
+        <Field as="mass" {...form.at('massKg')} label={say('boat.class-check.least-mass')} />
         <Field as="text" {...form.at('note')} label={say('paddles.note')} />
       </section>
     </Form>

@@ -17,7 +17,7 @@ function Stock() {
   const format = useFormat();
   return (
     <Page
-      title={say('paddles.title')}
+      title={say('archive.counts.paddles')}
       tools={
         <a className="button chief" href={hrefOf({ page: 'paddles', id: 'new' })}>
           {say('paddles.new')}
@@ -26,12 +26,12 @@ function Stock() {
     >
       <RosterList<PaddleRecord>
         of="paddles"
-        nameTitle={say('paddles.name')}
+        nameTitle={say('kind.paddle')}
         nameOf={({ paddle }) => paddle.name}
         hrefOf={({ id }) => hrefOf({ page: 'paddles', id })}
         columns={[
           {
-            title: say('paddles.length'),
+            title: say('measure.paddle.lengthM'),
             numeric: true,
             cell: ({ paddle }) => format.length(paddle.lengthM),
           },
@@ -45,7 +45,7 @@ function Stock() {
             numeric: true,
             cell: ({ paddle }) => format.degrees(paddle.bladeAngleDeg),
           },
-          { title: say('paddles.mass'), numeric: true, cell: ({ paddle }) => format.mass(paddle.massKg) },
+          { title: say('boat.class-check.least-mass'), numeric: true, cell: ({ paddle }) => format.mass(paddle.massKg) },
           { title: say('paddles.note'), cell: ({ paddle }) => paddle.note },
         ]}
         empty={<p>{say('paddles.empty')}</p>}

@@ -102,7 +102,7 @@ function RateOfCatches(props: {
       )}
       {catches.length > 0 && (
         <button type="button" className="button words" onClick={props.onClear}>
-          {say('photograph.rate.clear')}
+          {say('measure.forget')}
         </button>
       )}
     </div>

@@ -20,7 +20,7 @@ export function MarkList(props: {
   const groups = [
     { title: say('photograph.points.boat'), about: say('photograph.points.boat.about'), kind: 'boat.' },
     { title: say('photograph.points.joints'), about: say('photograph.points.joints.about'), kind: 'joint.' },
-    { title: say('photograph.points.water'), about: say('photograph.points.water.about'), kind: 'water.' },
+    { title: say('trial.water'), about: say('photograph.points.water.about'), kind: 'water.' },
   ];
   const proposals = Object.keys(props.study.proposed).length;
   return (

@@ -44,7 +44,7 @@ function Seats({ opened, onApplied }: { opened: OpenedFit; onApplied: () => void
       <ConsentNote athletes={[seat.athlete]} wanted={['photographs']} />
       {people.length > 1 && (
         <SelectField
-          label={say('photograph.seat')}
+          label={say('conflicts.kind.athlete')}
           value={String(seat.index)}
           options={people.map(({ athlete, index }) => ({ value: String(index), name: athlete.name }))}
           onChange={(value) => setChosen(Number(value))}

@@ -45,7 +45,7 @@ export function ReadResult(props: {
 
   return (
     <section className="stack" aria-live="polite">
-      <h3>{say('photograph.result')}</h3>
+      <h3>{say('photograph.moment')}</h3>
       <CameraLine camera={camera} />
       <AfloatLine afloat={afloat} />
       {posture?.kind === 'tooFew' && <p>{say('photograph.posture.too-few', { needed: posture.needed })}</p>}

@@ -51,7 +51,7 @@ function WhichSetting({ opened, seats, choices, onChange }: PanelProps) {
         />
       )}
       <SelectField
-        label={say('setout.which.state')}
+        label={say('trial.tried')}
         value={choices.state}
         onChange={(state) => onChange({ state })}
         options={momentsOf(opened).map(({ key, revision }) => ({
@@ -76,13 +76,13 @@ function WhichPaper({ choices, onChange }: PanelProps) {
     <fieldset className="stack">
       <legend>{say('setout.paper')}</legend>
       <ChoiceField
-        label={say('setout.paper.size')}
+        label={say('measures.block')}
         value={choices.paper}
         onChange={(paper) => onChange({ paper })}
         options={PAPER_NAMES.map((name) => ({ value: name, name }))}
       />
       <ChoiceField
-        label={say('setout.paper.units')}
+        label={say('display.length')}
         value={options.units}
         onChange={(units) => onChange({ options: { ...options, units } })}
         options={SHEET_UNITS.map((unit) => ({ value: unit, name: unit }))}
@@ -114,8 +114,8 @@ function HowItIsBuilt({ fit, choices: { seat } }: PanelProps) {
         {rest && <li>{say('setout.making.shelf.rest', { name: rest.name })}</li>}
       </ul>
       <p className="row">
-        {athlete && <a href={hrefOf({ page: 'athlete', id: athlete })}>{say('setout.making.athlete')}</a>}
-        {boat && <a href={hrefOf({ page: 'boat', id: boat })}>{say('setout.making.boat')}</a>}
+        {athlete && <a href={hrefOf({ page: 'athlete', id: athlete })}>{say('conflicts.kind.athlete')}</a>}
+        {boat && <a href={hrefOf({ page: 'boat', id: boat })}>{say('fitting.boat')}</a>}
       </p>
     </fieldset>
   );

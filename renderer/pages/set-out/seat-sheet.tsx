@@ -33,7 +33,7 @@ export function SeatSheet(props: {
     [fit, known, seat, options, words],
   );
   if (typeof known === 'string') return <p role="alert">{say('setout.broken', { why: known })}</p>;
-  if (!out) return <p>{say('setout.nobody')}</p>;
+  if (!out) return <p>{say('show.nobody')}</p>;
   return <Papers {...props} out={out} hull={known.hull} />;
 }
 

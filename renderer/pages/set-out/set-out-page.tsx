@@ -45,7 +45,7 @@ function OpenSetOut({ opened }: { opened: OpenedFit }) {
   }));
   const moment = useFitMoment(opened, choices.state);
   const change = (changed: Partial<Choices>) => setChoices((before) => ({ ...before, ...changed }));
-  if (seats.length === 0) return <p>{say('setout.nobody')}</p>;
+  if (seats.length === 0) return <p>{say('show.nobody')}</p>;
   return (
     <div className="set-out">
       <div className="set-out-choices entries">

@@ -30,7 +30,7 @@ export function ShownPictures({ athlete, fitId }: { athlete: Athlete & { id: str
   const shown = (value ?? []).filter((photo) => isShown(photo, fitId));
   if (shown.length === 0) return null;
   return (
-    <section className="show-photographs" aria-label={say('photograph.shown')}>
+    <section className="show-photographs" aria-label={say('archive.counts.photos')}>
       <ConsentNote athletes={[athlete]} wanted={['photographs']} />
       {shown.map((photo) => (
         <ShownPicture key={photo.id} photo={photo} />

@@ -25,7 +25,7 @@ export function TimelinePage({ id }: { id: string }) {
   const trouble = error ?? refused;
   return (
     <Page
-      title={say('timeline.title', { name: record?.athlete.name ?? '' })}
+      title={say('do.timeline', { name: record?.athlete.name ?? '' })}
       tools={
         <a className="button" href={hrefOf({ page: 'athlete', id })}>
           {say('timeline.back')}
@@ -86,7 +86,7 @@ function Kept({ entry }: { entry: Extract<TimelineEntry, { kind: 'revision' }> }
       {reason && <p className="timeline-words">{reason}</p>}
       {answers.length > 0 && (
         <p>
-          {say('timeline.answers', {
+          {say('answers.of', {
             what: words().row(answers.map(({ observation }) => observationText(observation))),
           })}
         </p>

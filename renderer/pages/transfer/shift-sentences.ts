@@ -14,7 +14,7 @@ function bowOf({ afloat: { ready } }: Report): number | null {
 
 function trimText(bow: number, format: Format): string {
   const by = format.length(Math.abs(bow), { unit: 'mm' });
-  return say(bow < 0 ? 'transfer.trim.down' : 'transfer.trim.up', { by });
+  return say(bow < 0 ? 'drawing.strip.down' : 'drawing.strip.up', { by });
 }
 
 /** What the other boat asks for, in words: the shift, what the holes leave over, or why there is none. */

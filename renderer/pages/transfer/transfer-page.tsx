@@ -73,9 +73,9 @@ function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
       <p className="soft">{say('transfer.about')}</p>
       <div className="transfer-boat">
         <SelectField
-          label={say('transfer.boat')}
+          label={say('fitting.boat')}
           value={boatId}
-          placeholder={say('transfer.choose')}
+          placeholder={say('new-fit.choose')}
           options={others.map(({ id, boat: { name } }) => ({ value: id, name }))}
           onChange={setBoatId}
         />

@@ -220,9 +220,7 @@ describe('a folder that is in use', () => {
     const second = await throughElectron(folder).catch((error: unknown) => error);
     expect(second).not.toBeInstanceOf(Error);
     const { standIn } = second as ThroughElectron;
-    expect(standIn.errorBoxes).toMatchObject([
-      { text: expect.stringContaining('Another Kneelwright is using') },
-    ]);
+    expect(standIn.errorBoxes).toMatchObject([{ text: expect.stringContaining('Another Kneelwright uses') }]);
     expect(standIn.app.exitCode).toBe(1);
     expect(standIn.windows).toEqual([]);
   });

@@ -86,7 +86,7 @@ const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | nu
       fill(store(folder), 0, 4096);
       withoutHelp(folder);
     },
-    /Restored as far as readable\. From the damaged file came 5 athletes/,
+    /Restored as far as readable\. From the damaged file: 5 athletes/,
   ],
   [
     'with a log that is damaged at its beginning',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseOptions } from '../../../app/launch/options.ts';
-import { english } from '../../english.ts';
+import { usage } from '../../../app/launch/usage.ts';
 
 describe('the command line of npm start', () => {
   it('asks for nothing when nothing is said', () => {
@@ -38,7 +38,7 @@ describe('the command line of npm start', () => {
   it('has help that names every option', () => {
     expect(parseOptions(['--help'])).toEqual({ kind: 'help' });
     for (const name of ['--shell electron', '--shell loopback', '--port', '--data DIR', '--no-browser']) {
-      expect(english.say('launch.help')).toContain(name);
+      expect(usage()).toContain(name);
     }
   });
 });

@@ -52,7 +52,7 @@ describe('the program as a process', () => {
     const folder = dataIn(temporaryFolder());
     const first = await startChild(folder);
     const refused = await refusalOf(startChild(folder));
-    expect(refused.said).toContain('Another Kneelwright is using');
+    expect(refused.said).toContain('Another Kneelwright uses');
     expectPlain(refused);
     value(await first.call('fits.create', { fit: inventedFit() }));
     first.process.kill('SIGTERM');

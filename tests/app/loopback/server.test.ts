@@ -146,7 +146,7 @@ describe('the loopback server', () => {
       `127.0.0.1.evil.example:${port}`,
     ]) {
       const got = await ask('/', { headers: { host, ...way.tab } });
-      expect(got, host).toMatchObject({ status: 403, body: 'This address is for its own page only.\n' });
+      expect(got, host).toMatchObject({ status: 403, body: 'Only for the program’s own page.\n' });
     }
   });
 

@@ -80,7 +80,7 @@ describe('the drive in a report', () => {
   });
 
   it('says of each rule’s unknown part that it is an estimate', () => {
-    expect(english.say('quantity.driveKneeLoad.how')).toContain('estimates');
+    expect(english.say('quantity.driveKneeLoad.how')).toContain('estimated');
     expect(english.say('quantity.padFixingSide.how')).toContain('estimate');
   });
 

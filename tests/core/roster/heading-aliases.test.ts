@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { LANGUAGE_TAGS } from '../../../app/contract/display.ts';
+import { loadMessages } from '../../../app/language/messages.ts';
 import { translator } from '../../../app/language/translator.ts';
 import { type Athlete, athleteSchema, TAPE_MEASURES } from '../../../core/document/athlete-schema.ts';
 import { ATHLETE_COLUMNS, readHeadings } from '../../../core/roster/athlete-columns.ts';
 import { athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
 import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
 import { HEADING_ALIASES, TAPE_ALIASES } from '../../../core/roster/heading-aliases.ts';
-import { filesOf } from '../../words/catalogue.ts';
 import { exampleAthlete } from '../example/example-fit.ts';
 
 const ID = '0d1f3a4e-2b61-4c0f-9a52-6f1f2c3d4e5f';
@@ -97,8 +97,8 @@ describe('a table exported in any language', () => {
     }),
   );
 
-  it.each(LANGUAGE_TAGS)('%s is read back column by column, sides and sexes too', (language) => {
-    const messages = Object.assign({}, ...filesOf(language).values());
+  it.each(LANGUAGE_TAGS)('%s is read back column by column, sides and sexes too', async (language) => {
+    const messages = await loadMessages(language);
     const [headings, row] = athletesToTable([athlete], translator(language, messages));
     expect(readHeadings(headings!).filter((heading) => !heading?.ok)).toEqual([]);
     expect(headings).toHaveLength(ATHLETE_COLUMNS.length);

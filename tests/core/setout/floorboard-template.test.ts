@@ -131,7 +131,7 @@ describe('the drilling template of the floorboard', () => {
     ]);
     const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
-    expect(markName(stern)).toBe('mark of seat 2');
-    expect(textsOf(floorboardTemplate(stern).shapes)).toContain('mark of seat 2');
+    expect(markName(stern)).toBe('seat 2’s mark');
+    expect(textsOf(floorboardTemplate(stern).shapes)).toContain('seat 2’s mark');
   });
 });

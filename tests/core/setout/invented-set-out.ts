@@ -3,6 +3,7 @@ import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
 import { type SeatSetOut, setOutSeat } from '../../../core/setout/set-out.ts';
 import type { SetOutOptions } from '../../../core/setout/set-out-options.ts';
+import type { Words } from '../../../core/text/words.ts';
 import { english } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
@@ -16,6 +17,7 @@ export interface Wanted {
   readonly hardware?: Partial<Hardware>;
   readonly options?: Partial<SetOutOptions>;
   readonly floorWidthM?: number;
+  readonly words?: Words;
 }
 
 /** A made-up fit in a boat with the wanted hardware. */
@@ -42,7 +44,8 @@ function withWidth({ outline, ...board }: Fit['boat']['floorboard'], widthM?: nu
 export function inventedSetOut(wanted: Wanted = {}): SeatSetOut {
   const fit = madeWith(inventedFit(wanted), wanted.options ?? {});
   const { units = 'mm' } = wanted.options ?? {};
-  const out = setOutSeat({ fit, report: valuesOf(fit), index: 0, options: { units }, words: english });
+  const { words = english } = wanted;
+  const out = setOutSeat({ fit, report: valuesOf(fit), index: 0, options: { units }, words });
   if (!out) throw new Error('the made-up seat is empty');
   return out;
 }

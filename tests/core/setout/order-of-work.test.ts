@@ -43,8 +43,8 @@ describe('the order of work', () => {
   });
 
   it('speaks of foam and of a wedge only where there is one', () => {
-    expect(steps().join(' ')).toContain('10 mm deeper for the foam');
-    expect(steps({ options: { foamM: 0 } }).join(' ')).not.toMatch(/deeper for the foam/);
+    expect(steps().join(' ')).toContain('For the foam, carve to the dashed lines, 10 mm deeper');
+    expect(steps({ options: { foamM: 0 } }).join(' ')).not.toMatch(/For the foam/);
     expect(place(steps(), /wedge/)).toBe(-1);
     expect(place(steps({ seat: { frontFoot: ON_A_WEDGE } }), /front wedge/)).toBeGreaterThan(0);
   });
@@ -57,7 +57,7 @@ describe('the order of work', () => {
     const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     expect(orderOfWork(stern)[1]).toBe(
-      'Square the mark of seat 2 across 575 mm aft of the centre mark: M, on the centreline.',
+      'Square seat 2’s mark across 575 mm aft of the centre mark: M, on the centreline.',
     );
   });
 
@@ -69,8 +69,8 @@ describe('the order of work', () => {
 describe('notes on fixing', () => {
   it('speak of bolts, brace, strap and floor as they are planned', () => {
     const notes = fixingNotes(inventedSetOut()).join(' ');
-    expect(notes).toContain('Brace the pad forward and to the kneeling side');
-    expect(notes).toContain('opens by itself when the foot is pulled back');
+    expect(notes).toContain('Brace the pad forward and to kneeling side');
+    expect(notes).toContain('opens by itself when the foot pulls back');
     expect(notes).toContain('Non-slip face');
   });
 
@@ -84,7 +84,7 @@ describe('notes on fixing', () => {
         },
       }),
     ).join(' ');
-    expect(bare).toContain('No brace is planned');
+    expect(bare).toContain('No brace planned');
     expect(bare).toContain('replace it before anyone paddles');
     expect(bare).toContain('No non-slip face');
   });

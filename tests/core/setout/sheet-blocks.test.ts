@@ -19,7 +19,7 @@ describe('the blocks of a sheet', () => {
       'Before cutting',
       'Marks',
       'Check dimensions',
-      'Heights over the floorboard',
+      'Heights over floorboard',
       'Angles',
       'Finished sizes',
       'Knee and recess at K',
@@ -42,8 +42,8 @@ describe('the blocks of a sheet', () => {
   it('tell every mark with its tolerance, the datum without one', () => {
     const cells = cellsOf(block('Marks'));
     expect(cells).toHaveLength(out.marks.length);
-    expect(cells[0]).toEqual(['M', 'Centre mark on the centreline', 'on the mark', 'on the line', '']);
-    expect(cells[1]).toEqual(['K', 'bottom of the recess, under the knee', '175 aft', '35 left', '2']);
+    expect(cells[0]).toEqual(['M', 'Centre mark on centreline', 'on the mark', 'on the line', '']);
+    expect(cells[1]).toEqual(['K', 'recess bottom, under the knee', '175 aft', '35 left', '2']);
   });
 
   it('fill every column of every row', () => {

@@ -66,7 +66,7 @@ describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
         'Plan, from above',
         'Profile, from starboard',
         'Section at K, from behind',
-        'heights from the floorboard’s top',
+        'heights from floorboard’s top',
       ]),
     );
   });

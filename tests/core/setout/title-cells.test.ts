@@ -21,7 +21,7 @@ describe('the title block', () => {
   it('stands in the title block with scale, units and paper', () => {
     const cells = titleCells(inventedSetOut(), { stamp, paper: 'A4', scale: '1:10', count: '1 of 3' });
     const words = cells.map(({ strong, more }) => `${strong}; ${more}`).join(' | ');
-    expect(words).toContain('Žofie Łuczak; kneels on the left knee');
+    expect(words).toContain('Žofie Łuczak; kneels on left knee');
     expect(words).toContain('Grey Heron; Spring');
     expect(words).toContain('revision 7, pad back; saved 2026-05-04');
     expect(words).toContain('drawing 1:10 on A4; millimetres; print at 100\u{a0}%');
@@ -42,7 +42,7 @@ describe('the title block', () => {
     const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
     const [who] = titleCells(stern, { stamp, paper: 'A4', scale: '1:10', count: '1 of 3' });
-    expect(who!.more).toBe('kneels on the right knee, seat 2 of 2; left is port');
+    expect(who!.more).toBe('kneels on right knee, seat 2 of 2; left is port');
   });
 
   it('gives every cell a share of the width', () => {

@@ -23,7 +23,7 @@ describe('the small plan of the whole boat', () => {
   });
 
   it('says how far the mark lies from the bow’s end', () => {
-    expect(wordsOn(wholeBoatMarks(drawing, at))).toContain('M is 2600 mm aft of the bow’s end');
+    expect(wordsOn(wholeBoatMarks(drawing, at))).toContain('M 2600 mm aft of bow’s end');
   });
 
   it('marks every seat of a crew boat, this one’s apart', () => {

@@ -33,13 +33,13 @@ describe('sentences', () => {
   it('put name, value and 95 % half-interval in the heading', () => {
     expect(findingTitle(finding())).toBe('Front knee 104° ± 4°');
     expect(findingTitle(finding({ sd: null }))).toBe('Front knee 104°');
-    expect(findingTitle(finding({ quantity: 'padBraced', value: 0, unit: '1' }))).toBe('Brace of the pad');
+    expect(findingTitle(finding({ quantity: 'padBraced', value: 0, unit: '1' }))).toBe('Pad’s brace');
   });
 
   it('speak of the side of the band that the value is on', () => {
-    expect(coachSentence(finding())).toBe('Too bent to push from.');
+    expect(coachSentence(finding())).toBe('Too bent to push.');
     const straight = finding({ value: deg(170), distance: deg(10) });
-    expect(coachSentence(straight)).toBe('Too straight to take up the stroke.');
+    expect(coachSentence(straight)).toBe('Too straight for the stroke.');
     expect(athleteSentence(straight)).toBe('Your front knee is too straight.');
   });
 
@@ -48,7 +48,7 @@ describe('sentences', () => {
     expect(coachSentence(close)).toBe('Probably: In its band. Otherwise: about 1 in 4.');
     expect(athleteSentence(close)).toBe('Probably: Your front leg can push well.');
     const out = finding({ value: deg(109), distance: deg(1), severity: 'check', probability: 0.7 });
-    expect(coachSentence(out)).toBe('Probably: Too bent to push from.');
+    expect(coachSentence(out)).toBe('Probably: Too bent to push.');
   });
 
   it('say of an unusual place that works what the usual one would bring', () => {
@@ -63,7 +63,7 @@ describe('sentences', () => {
       severity: 'check',
       instead: { at: 0.2, quantity: 'trimRest', unit: 'm', from: 0.02, to: 0.008 },
     });
-    expect(coachSentence(place)).toBe('Unusual, and it works. At 20.0 cm the bow would be 12 mm lower.');
+    expect(coachSentence(place)).toBe('Unusual, and it works. At 20.0 cm, bow 12 mm lower.');
     expect(
       coachSentence({ ...place, fromMiddleM: 0.28, instead: { ...place.instead!, at: 0.15 } }),
     ).toContain('At 20.0 cm from mid-boat');

@@ -24,7 +24,7 @@ describe('the support margin in words', () => {
   it.each([
     ['knee', 'rearFoot', 'knee and rear foot'],
     ['knee', 'frontFoot', 'knee and front foot'],
-    ['rearFoot', 'frontFoot', 'rear foot and front foot'],
+    ['rearFoot', 'frontFoot', 'the feet'],
   ] as const)('past the edge from %s to %s it names it', (a: Contact, b: Contact, words) => {
     const sentence = supportSentence(margin({ support: { nearestEdge: [a, b], inLine: false } }));
     expect(sentence).toBe(`Outside the supports, past the edge between ${words}.`);
@@ -37,7 +37,7 @@ describe('the support margin in words', () => {
       support: { nearestEdge: ['knee', 'rearFoot'], inLine: false },
     });
     expect(coachSentence(near)).toBe('Near the edge between knee and rear foot.');
-    expect(athleteSentence(near)).toBe('Your weight is near the edge of your supports.');
+    expect(athleteSentence(near)).toBe('Your weight is near your supports’ edge.');
   });
 
   it('says when there is no triangle at all', () => {

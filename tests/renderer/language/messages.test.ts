@@ -31,7 +31,7 @@ function usesInSources(): { whole: Set<string>; beginnings: string[] } {
 
 describe('the catalogue', () => {
   it('fills places with what it is given', () => {
-    expect(say('bench.undo.step', { step: 'move the knee pad' })).toBe('Undo: move the knee pad');
+    expect(say('do.undo', { step: 'move the knee pad' })).toBe('Undo: move the knee pad');
     expect(say('kept.seconds', { count: 2 })).toBe('saved 2\u{202f}s ago');
   });
 
@@ -40,7 +40,7 @@ describe('the catalogue', () => {
       'Periods: pitch 0.41\u{202f}s, heave 0.40\u{202f}s, stroke 1.00\u{202f}s.',
     );
     expect(say('band-source.trimCatch')).toMatch(/^10\u{202f}mm down/u);
-    expect(say('move.kneePad.outM.less', { by: '1', to: '2' })).toBe('Knee pad 1 in: 2');
+    expect(say('move.in', { part: 'Knee pad', by: '1', to: '2' })).toBe('Knee pad 1 in: 2');
   });
 
   it('counts', () => {

@@ -25,12 +25,12 @@ describe('trade words in a text', () => {
   });
 
   it('leave the text as it is', () => {
-    const text = 'At each: distance from the stern, keel and sheer above the base line.';
+    const text = 'At each: distance from stern, keel and sheer above the base line.';
     expect(
       explainedPieces(text, english)
         .map(({ text: piece }) => piece)
         .join(''),
     ).toBe(text);
-    expect(explainedTitle('Aft of the mark', english)).toMatch(/^Aft of the mark\nMark: The line across/);
+    expect(explainedTitle('Aft of the mark', english)).toMatch(/^Aft of the mark\nMark: Line on the floorboard/);
   });
 });

@@ -5,7 +5,7 @@ import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import { usualSpeed } from '../../../../core/under-way/under-way-of-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { orderText } from '../../crew-names.ts';
@@ -100,19 +100,17 @@ function Worth({ seats, orders }: { seats: number; orders: readonly SeatingOrder
       decimals: 2,
       half: newtons === 0 ? 0 : (half * Math.abs(value)) / newtons,
     });
-  return (
-    <p>
-      {say(Math.abs(most.share) < WORTH ? 'crew.orders.worth.handling' : 'crew.orders.worth.speed', {
-        speed: format.number(usualSpeed(seats), { decimals: 1 }),
-        newtons: say('under-way.with-doubt', {
-          value: format.number(newtons, { decimals: 2, half }),
-          doubt: format.number(half, { decimals: 2, half }),
-        }),
-        share: goingWith(100 * most.share),
-        seconds: goingWith(most.seconds.at(-1)!),
-      })}
-    </p>
-  );
+  const worth = say('crew.orders.worth', {
+    speed: format.number(usualSpeed(seats), { decimals: 1 }),
+    newtons: say('under-way.with-doubt', {
+      value: format.number(newtons, { decimals: 2, half }),
+      doubt: format.number(half, { decimals: 2, half }),
+    }),
+    share: goingWith(100 * most.share),
+    seconds: goingWith(most.seconds.at(-1)!),
+  });
+  const isSmall = Math.abs(most.share) < WORTH;
+  return <p>{isSmall ? words().sentences([worth, say('crew.orders.worth.advice')]) : worth}</p>;
 }
 
 function TakeOrder({ fit, order }: { fit: Fit; order: SeatingOrder['order'] }) {

@@ -14,7 +14,7 @@ export function GrowthBanner({ fitId, grown }: { fitId: string; grown: readonly 
     <div className="bench-banner" role="status">
       <p>{words().sentences(grown.map((one) => bannerText(one, format)))}</p>
       <a className="button" href={hrefOf({ page: 'fit', id: fitId, tab: 'growth' })}>
-        {say('growth.banner.see')}
+        {say('week.see')}
       </a>
       <button type="button" className="button bare" onClick={() => setLeft(true)}>
         {say('growth.banner.not-now')}

@@ -62,7 +62,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
       <p className="row">
         {due ? (
           <a className="button chief" href={hrefOf({ page: 'measure', id: athleteId })}>
-            {say('growth.measure', { name })}
+            {say('do.measure', { name })}
           </a>
         ) : (
           <button

@@ -13,7 +13,7 @@ import { type PaddleReader, sdOf } from './use-paddle.ts';
 
 /** The values of the solved paddle that carry a doubt of their own. */
 const SOLVED = [
-  ['paddle.reach', 'catchReach', 'catchReach'],
+  ['quantity.catchReach.name', 'catchReach', 'catchReach'],
   ['paddle.over-gunwale', 'handOverGunwale', 'handOverGunwale'],
   ['paddle.over-water', 'handOverWater', 'handOverWater'],
 ] as const satisfies readonly (readonly [string, QuantityId, keyof PaddleFit])[];
@@ -44,7 +44,7 @@ export function PaddleHeld({ read }: { read: PaddleReader }) {
           { name: say('paddle.blade-share'), value: (p) => percent('bladeShare')(p.bladeShare) },
           { name: say('paddle.lower-hand'), value: (p) => format.length(p.handSpacing) },
           { name: say('paddle.hand-share'), value: (p) => percent('handShare')(p.handShare) },
-          { name: say('paddle.above-neck'), value: (p) => format.length(p.handAboveNeck) },
+          { name: say('quantity.handAboveNeck.name'), value: (p) => format.length(p.handAboveNeck) },
           ...SOLVED.map(([name, id, key]) => ({
             name: say(name),
             value: (p: PaddleFit, report: Report) => format.length(p[key], { half: halfOf(id, report) }),

@@ -35,7 +35,7 @@ export function PaddleLength({ read }: { read: PaddleReader }) {
       name: say('paddle.by-stature'),
       value: ({ byStature }) => length(byStature.lengthM),
       beside: ({ byStature: { leastM, mostM } }) =>
-        say('paddle.by-stature.range', { least: length(leastM), most: length(mostM) }),
+        say('band.between', { least: length(leastM), most: length(mostM) }),
     },
     {
       name: say('paddle.by-stance'),

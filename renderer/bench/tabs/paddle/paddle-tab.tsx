@@ -18,7 +18,7 @@ function SeatPaddle() {
   if (!floats) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
   return (
     <div className="paddle-leaf">
-      <h2 className="lettering">{say('paddle.length')}</h2>
+      <h2 className="lettering">{say('measure.paddle.lengthM')}</h2>
       <PaddleLength read={read} />
       <h2 className="lettering">{say('paddle.held')}</h2>
       <PaddleHeld read={read} />

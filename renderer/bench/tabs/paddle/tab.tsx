@@ -1,4 +1,4 @@
 import type { BenchTab } from '../../bench-tab.ts';
 import { PaddleTab } from './paddle-tab.tsx';
 
-export const tab: BenchTab = { id: 'paddle', order: 3, title: 'paddle.title', Panel: PaddleTab };
+export const tab: BenchTab = { id: 'paddle', order: 3, title: 'kind.paddle', Panel: PaddleTab };

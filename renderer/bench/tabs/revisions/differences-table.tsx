@@ -30,14 +30,14 @@ export function DifferencesTable({ revision, older }: { revision: RevisionSummar
           rows={differences}
           rowKey={({ what }) => what}
           columns={[
-            { title: say('revisions.differences.what'), isName: true, cell: ({ what }) => what },
+            { title: say('transfer.what'), isName: true, cell: ({ what }) => what },
             {
-              title: say('revisions.differences.then', { number }),
+              title: say('revisions.number', { number }),
               numeric: true,
               cell: ({ older: was }) => was,
             },
             { title: say('revisions.differences.now'), numeric: true, cell: ({ now }) => now },
-            { title: say('revisions.differences.change'), numeric: true, cell: ({ change }) => change },
+            { title: say('photograph.table.difference'), numeric: true, cell: ({ change }) => change },
           ]}
         />
       )}

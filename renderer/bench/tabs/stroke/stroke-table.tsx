@@ -49,7 +49,7 @@ export function StrokeTable({ plots, perLeg }: { plots: readonly StrokePlot[]; p
         rowKey={({ id }) => id}
         marks={({ id }) => ({ 'data-row': id })}
         columns={[
-          { title: say('stroke.table.what'), isName: true, cell: ({ what }) => what },
+          { title: say('transfer.what'), isName: true, cell: ({ what }) => what },
           ...COLUMNS.map(([name], i) => ({
             title: say(name),
             numeric: true,

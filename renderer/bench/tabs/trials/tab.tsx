@@ -1,4 +1,4 @@
 import type { BenchTab } from '../../bench-tab.ts';
 import { TrialsTab } from './trials-tab.tsx';
 
-export const tab: BenchTab = { id: 'trials', order: 7, title: 'trials.title', Panel: TrialsTab };
+export const tab: BenchTab = { id: 'trials', order: 7, title: 'archive.counts.trials', Panel: TrialsTab };

@@ -27,7 +27,7 @@ function answerLines(change: RankedChange, trial: Trial): string[] {
   const named = (holds: (gain: number) => boolean) =>
     words().row(trial.observations.filter((_, i) => holds(change.gains[i] ?? 0)).map((o) => observedText(o)));
   const lines = [
-    ['trials.answer.much', named((gain) => gain >= MUCH)],
+    ['answers.of', named((gain) => gain >= MUCH)],
     ['trials.answer.some', named((gain) => gain >= HELPS && gain < MUCH)],
     ['trials.answer.against', named((gain) => gain <= -HELPS)],
   ] as const;

@@ -62,7 +62,7 @@ function OpenTrial(props: { record: TrialRecord; revisions: readonly RevisionSum
           href={hrefOf({ page: 'trial', id: fitId, trial: record.id })}
           aria-label={say('trials.edit.of', { date: dateText(record.trial.heldOn) })}
         >
-          {say('trials.edit')}
+          {say('menu.edit')}
         </a>
       </div>
       {crew && name && <p className="soft">{say('trials.whose', { name })}</p>}

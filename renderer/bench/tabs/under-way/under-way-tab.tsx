@@ -11,7 +11,7 @@ import {
 } from '../../../../core/under-way/under-way-of-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJobOn } from '../../../jobs/use-job.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { SelectField } from '../../../ui/fields/select-field.tsx';
 import { useFit } from '../../bench-context.tsx';
@@ -148,11 +148,12 @@ function handling(
   const trims = found.costs.filter(({ of }) => of === 'bowUp' || of === 'bowDown');
   const most = trims.reduce((a, b) => (Math.abs(b.seconds[index]!) > Math.abs(a.seconds[index]!) ? b : a));
   const seconds = Math.abs(most.seconds[index]!);
-  return say(trimIsForHandling(found) ? 'under-way.handling' : 'under-way.trim-counts', {
+  const counts = say('under-way.trim-counts', {
     bow: format.length(CHANGES.bow, { unit: 'mm' }),
     seconds: format.number(seconds, { decimals: 1, half: SIGMAS_95 * most.secondsSd[index]! }),
     course: courseName(course, format),
   });
+  return trimIsForHandling(found) ? words().sentences([counts, say('under-way.trim-for-handling')]) : counts;
 }
 
 function depthName(depth: DepthChoice): string {

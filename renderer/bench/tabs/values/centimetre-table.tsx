@@ -36,7 +36,7 @@ export function CentimetreTable() {
                     {say(inches ? 'centimetre.title.inch' : 'centimetre.title')}
                   </Heading>
                   <button type="button" className="button" onClick={close}>
-                    {say('archive.in.close')}
+                    {say('menu.close')}
                   </button>
                 </div>
                 <p className="soft">{say(inches ? 'centimetre.about.inch' : 'centimetre.about')}</p>

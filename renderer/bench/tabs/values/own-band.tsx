@@ -84,7 +84,7 @@ function BandFields(props: {
         {edge('max', say('athlete-bands.to'))}
       </div>
       <TextField
-        label={say('athlete.limits.reason')}
+        label={say('athlete-page.why')}
         value={values.reason}
         onChange={(typed) => setValues({ ...values, reason: typed })}
       />

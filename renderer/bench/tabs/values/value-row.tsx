@@ -69,12 +69,12 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
   const half = SIGMAS_95 * (sd ?? 0);
   const sure = sd
     ? say('values.sure.text', { half: write(half, quantity.unit, { half }) })
-    : say('values.sure.as-set');
+    : say('source.as-set');
   return (
     <div className="value-details">
       <dl>
         <dt>
-          <Term term="band">{say('values.band')}</Term>
+          <Term term="band">{say('term.band')}</Term>
         </dt>
         <dd>{(finding && bandText(finding.band, finding.unit, write)) || say('values.no-band')}</dd>
         {finding && (

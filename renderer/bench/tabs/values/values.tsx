@@ -38,8 +38,8 @@ export function Values() {
     <div className="values">
       <TextField label={say('values.filter')} type="search" value={search} onChange={setSearch} />
       {occupied && <CentimetreTable />}
-      {part(seat, say('values.of-seat'))}
-      {part(null, say('values.of-boat'))}
+      {part(seat, say('crew.paddler'))}
+      {part(null, say('fitting.boat'))}
       <p className="soft">
         <LiveText write={(_, { balance }) => (balance ? balanceSentence(balance, format.value) : '')} />
       </p>

@@ -152,6 +152,6 @@ describe('why something was left', () => {
     expect(text(whys[2]!)).toContain(
       'Front foot is locked. Unlocked, this clears it: Front foot 2.0 cm forward, to 42.0 cm.',
     );
-    expect(text(whys[3]!)).toContain('But then: Bow over stern at rest is 20 mm (change).');
+    expect(text(whys[3]!)).toContain('but then: Bow over stern at rest is 20 mm (change).');
   });
 });

@@ -104,7 +104,7 @@ describe('kept', () => {
 
   it('says what is going on', () => {
     expect(keptText({ keeping: 'keeping', savedAt, retrying: false }, 0)).toBe('saving …');
-    expect(keptText({ keeping: 'failed', savedAt, retrying: true }, 0)).toBe('not saved yet; trying again');
+    expect(keptText({ keeping: 'failed', savedAt, retrying: true }, 0)).toBe('not saved yet; retrying');
     expect(keptText({ keeping: 'failed', savedAt, retrying: false }, 0)).toBe('not saved');
   });
 });

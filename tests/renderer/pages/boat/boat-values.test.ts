@@ -131,7 +131,7 @@ describe('the boat’s values', () => {
       return 'problem' in made ? made.problem : null;
     };
     expect(change({ sheerM: 0 })).toContain('Station 3: sheer');
-    expect(change({ fromSternM: 99 })).toContain('Station 3 is outside');
+    expect(change({ fromSternM: 99 })).toContain('Station 3 is off the boat');
     expect(change({ fromSternM: values.stations[1]!.fromSternM })).toContain('Stations 2 and 3 coincide');
     expect(change({})).toBeNull();
   });

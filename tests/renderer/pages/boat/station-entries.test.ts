@@ -45,7 +45,7 @@ describe('a beam that stands out', () => {
 });
 
 describe('a table pasted from a spreadsheet', () => {
-  const text = 'from the stern\tkeel\tsheer\n60\t3,5\t36\n120\t\t33\n190\tabout 2\t31\n';
+  const text = 'from stern\tkeel\tsheer\n60\t3,5\t36\n120\t\t33\n190\tabout 2\t31\n';
 
   it('fills rows and columns from the entry that it was pasted into, its heading passed over', () => {
     const pasted = pasteStations(blank, { entry: 'stations.1.fromSternM', text }, format)!;

@@ -48,7 +48,7 @@ describe('a boat known by its class', () => {
     const open = changed(begin, { lengthM: null });
     expect(open.floorboard).toEqual(begin.floorboard);
     const read = readForm(boatRules(null), { ...open, name: 'x' });
-    expect(!read.ok && read.problems.hull).toBe('Needed: length and greatest beam.');
+    expect(!read.ok && read.problems.hull).toBe('Needed: length, greatest beam.');
   });
 
   it('begins from empty entries where a new boat is measured, and keeps those of an old one', () => {

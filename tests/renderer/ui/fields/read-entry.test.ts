@@ -24,7 +24,7 @@ describe('an entry', () => {
 
   it('explains what it does not understand', () => {
     expect(plain(readEntry('a hand', pad))).toContain('“a hand” is not a number');
-    expect(plain(readEntry('4 ells', pad))).toContain('“ells” is no known unit');
+    expect(plain(readEntry('4 ells', pad))).toContain('“ells” is no unit');
     expect(plain(readEntry('1.2.3', pad))).toContain('which mark is the decimal one?');
     expect(plain(readEntry('', pad))).toBe('A number is needed.');
   });

@@ -66,11 +66,11 @@ describe('why the two lengths differ', () => {
     const text = (of: typeof fit) =>
       spaced(whyText(paddleIn(of), { fit: of, report: evaluateFit(of), seat: 0, format }));
     expect(text(fit)).toMatch(
-      /trunk in the drive 0\.0 cm, top hand 0\.0 cm.*Top hand 1\d cm over the shoulders, nearest the \w+, ± 6 cm, not measured/,
+      /trunk in drive 0\.0 cm, top hand 0\.0 cm.*Top hand 1\d cm over shoulders, nearest the \w+, ± 6 cm, not measured/,
     );
     const measured = exampleFit([exampleSeat({ stroke: { topHandOverM: 0.12 } })]);
     expect(text(measured)).toMatch(
-      /top hand −\d\.\d cm.*Top hand 12 cm over the shoulders, nearest the chin, as measured, ± 4 cm/,
+      /top hand −\d\.\d cm.*Top hand 12 cm over shoulders, nearest the chin, as measured, ± 4 cm/,
     );
   });
 
@@ -78,7 +78,7 @@ describe('why the two lengths differ', () => {
     const usual = exampleSeat();
     const high = exampleFit([{ ...usual, kneePad: { ...usual.kneePad, heightM: 0.26 } }]);
     const text = whyText(paddleIn(high), { fit: high, report: evaluateFit(high), seat: 0, format });
-    expect(text).toMatch(/Longer than the athlete: knee higher over the water/);
+    expect(text).toMatch(/Longer than the athlete: knee higher over water/);
   });
 
   it('says nothing where there is no paddle to speak of', () => {
