@@ -50,7 +50,7 @@ const SQL =
   /\b(SELECT|INSERT|UPDATE|DELETE|CREATE|PRAGMA|DROP|ISOLATION LEVEL|SET LOCAL|CONFLICT|LIKE|AS|AND|isolation level|ALTER|WHERE|FROM|SAVEPOINT|ROLLBACK|BEGIN|COMMIT|VACUUM|ATTACH|DETACH|RELEASE|ORDER BY)\b/;
 /** Texts of formats that no person reads: media types, policies, media queries, commands of a shell. */
 const FOR_MACHINES =
-  /^[a-z_]+, [a-z_]+$|^(text|application|image)\/|^[a-z-]+-src |^attachment;|^\([a-z-]+: [a-z-]+\)$|^@(page|keyframes|media)|^color-mix\(|^\{…\} sudo /;
+  /^[a-z_]+, [a-z_]+$|^(text|application|image)\/|^[a-z-]+-src |^attachment;|^\([a-z-]+: [a-z0-9-]+\)( and \([a-z-]+: [a-z0-9-]+\))*$|^@(page|keyframes|media)|^color-mix\(|^\{…\} sudo /;
 /** A key of the catalogue, as the text of a title says it. */
 const KEY = /^[a-z][\w-]*(\.[\w-]+)+$/;
 const CSS = /^[\w\s.#:>~+*[\]="()-]*[.#[:][\w-]+|\bvar\(--|\bpx\b|sans-serif/;
