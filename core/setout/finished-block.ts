@@ -35,9 +35,7 @@ export function finishedBlock(out: SeatSetOut): SheetBlock {
     ],
     cells: [
       row(
-        shelfPad
-          ? say('work-sheet.finished.pad.shelf', { name: shelfPad.name })
-          : say('work-part.pad'),
+        shelfPad ? say('work-sheet.finished.pad.shelf', { name: shelfPad.name }) : say('work-part.pad'),
         [size(pad.foreEnd - pad.aftEnd), size(2 * pad.halfWidth)],
         [size(pad.topHeight - pad.bedFore), size(pad.topHeight - pad.bedAft)],
       ),

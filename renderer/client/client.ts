@@ -15,7 +15,14 @@ export async function call<N extends CallName>(
   try {
     return await (window.kneelwright ? window.kneelwright.call(name, input) : callOver(name, input));
   } catch {
-    return { ok: false, error: { code: 'internal', message: say('trouble.gone', { saved: say('trouble.saved') }), problems: [] } };
+    return {
+      ok: false,
+      error: {
+        code: 'internal',
+        message: say('trouble.gone', { saved: say('trouble.saved') }),
+        problems: [],
+      },
+    };
   }
 }
 

@@ -12,7 +12,14 @@ export async function upload(file: File): Promise<CallResult<{ upload: string }>
     });
     return (await response.json()) as CallResult<{ upload: string }>;
   } catch {
-    return { ok: false, error: { code: 'internal', message: say('trouble.gone', { saved: say('trouble.saved') }), problems: [] } };
+    return {
+      ok: false,
+      error: {
+        code: 'internal',
+        message: say('trouble.gone', { saved: say('trouble.saved') }),
+        problems: [],
+      },
+    };
   }
 }
 

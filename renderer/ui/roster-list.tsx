@@ -74,9 +74,7 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
       {!isEmpty && refusal && <ErrorMessage error={refusal} />}
       {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
       {isEmpty && (aside ? <p className="soft">{say('list.archived.none')}</p> : props.empty)}
-      {records.length === 0 && !isEmpty && (
-        <p className="soft">{say('find.nothing', { text: search })}</p>
-      )}
+      {records.length === 0 && !isEmpty && <p className="soft">{say('find.nothing', { text: search })}</p>}
       {records.length > 0 && (
         <RosterTable {...props} {...roster} records={records} aside={aside} selection={{ ids, choose }} />
       )}

@@ -1,8 +1,8 @@
 import { parseSync } from 'oxc-parser';
 import { describe, expect, it } from 'vitest';
+import { englishMessages } from '../english.ts';
 import { notEmpty } from '../not-empty.ts';
 import { sources } from '../renderer/language/page-sources.ts';
-import { englishMessages } from '../english.ts';
 import { placesOf } from './catalogue.ts';
 
 const english = new Map(englishMessages(''));

@@ -62,7 +62,11 @@ function RowList({ rows }: { rows: readonly AthleteRow[] }) {
         rowKey={({ row }) => row}
         columns={[
           { title: say('table.bad.row'), numeric: true, cell: ({ row }) => row },
-          { title: say('conflicts.kind.athlete'), isName: true, cell: ({ name }) => name || say('table.no-name') },
+          {
+            title: say('conflicts.kind.athlete'),
+            isName: true,
+            cell: ({ name }) => name || say('table.no-name'),
+          },
           {
             title: say('transfer.what'),
             cell: ({ outcome }) => (

@@ -35,7 +35,11 @@ export function useBenchActions(fitId: string): void {
       ...(redoName === null
         ? []
         : [{ id: 'redo', name: say('do.redo', { step: redoName }), run: () => sendCommand('redo') }]),
-      { id: 'trials', name: say('archive.counts.trials'), run: () => go({ page: 'fit', id: fitId, tab: 'trials' }) },
+      {
+        id: 'trials',
+        name: say('archive.counts.trials'),
+        run: () => go({ page: 'fit', id: fitId, tab: 'trials' }),
+      },
       {
         id: 'revisions',
         name: say('archive.counts.revisions'),

@@ -154,7 +154,10 @@ function Holes({ marked }: { marked: MarkedPlan }) {
         { title: say('board.from-middle'), numeric: true, cell: ({ x }) => format.length(x) },
         { title: say('board.to-port'), numeric: true, cell: ({ y }) => format.length(y) },
         { title: say('board.letters'), cell: ({ letters }) => letters.join(' ') },
-        { title: say('board.state'), cell: ({ drilled }) => say(drilled ? 'boat.holes.drilled' : 'table.row.new') },
+        {
+          title: say('board.state'),
+          cell: ({ drilled }) => say(drilled ? 'boat.holes.drilled' : 'table.row.new'),
+        },
       ]}
     />
   );

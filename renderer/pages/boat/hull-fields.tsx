@@ -20,7 +20,9 @@ export function HullFields({ form }: BoatSectionProps) {
       <h2>{say('boat.hull')}</h2>
       <div className="entry-grid known-from">
         <Field as="choice" {...form.at('hullKind')} label={say('boat.hull.how')} options={kinds()} />
-        {hullKind === 'tape' && <Field as="length" {...form.at('lengthM')} label={say('boat.class-check.greatest-length')} />}
+        {hullKind === 'tape' && (
+          <Field as="length" {...form.at('lengthM')} label={say('boat.class-check.greatest-length')} />
+        )}
         {hullKind !== 'usual' && <Field as="length" {...form.at('skinM')} label={say('boat.skin')} />}
       </div>
       {hullKind === 'usual' && <UsualDoubt values={form.values} />}

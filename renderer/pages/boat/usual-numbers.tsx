@@ -16,7 +16,12 @@ export function UsualNumbers({ form }: BoatSectionProps) {
   return (
     <>
       <Field as="choice" {...form.at('usualClass')} label={say('boat.class')} options={usualOptions()} />
-      <Field as="length" {...form.at('lengthM')} {...LENGTHS} label={say('boat.class-check.greatest-length')} />
+      <Field
+        as="length"
+        {...form.at('lengthM')}
+        {...LENGTHS}
+        label={say('boat.class-check.greatest-length')}
+      />
       <Field as="length" {...form.at('beamM')} label={say('boat.beam')} hint={say('boat.beam.hint')} />
     </>
   );

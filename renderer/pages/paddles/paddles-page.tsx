@@ -45,7 +45,11 @@ function Stock() {
             numeric: true,
             cell: ({ paddle }) => format.degrees(paddle.bladeAngleDeg),
           },
-          { title: say('boat.class-check.least-mass'), numeric: true, cell: ({ paddle }) => format.mass(paddle.massKg) },
+          {
+            title: say('boat.class-check.least-mass'),
+            numeric: true,
+            cell: ({ paddle }) => format.mass(paddle.massKg),
+          },
           { title: say('paddles.note'), cell: ({ paddle }) => paddle.note },
         ]}
         empty={<p>{say('paddles.empty')}</p>}

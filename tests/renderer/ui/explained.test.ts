@@ -31,6 +31,8 @@ describe('trade words in a text', () => {
         .map(({ text: piece }) => piece)
         .join(''),
     ).toBe(text);
-    expect(explainedTitle('Aft of the mark', english)).toMatch(/^Aft of the mark\nMark: Line on the floorboard/);
+    expect(explainedTitle('Aft of the mark', english)).toMatch(
+      /^Aft of the mark\nMark: Line on the floorboard/,
+    );
   });
 });
