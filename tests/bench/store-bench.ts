@@ -1,11 +1,12 @@
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { CallOutput } from '../../app/contract/contract.ts';
 import { createLoopbackShell } from '../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../app/services/dispatch.ts';
 import { openProgram } from '../../app/services/open-program.ts';
 import type { Program } from '../../app/services/program.ts';
-import { inventedFit } from '../app/invented.ts';
+import type { Fit } from '../../core/document/fit-schema.ts';
 import { bundleBench } from './bundle-bench.ts';
 import { type Filled, fill } from './filled-store.ts';
 import { longWorkBench } from './long-work-bench.ts';
@@ -79,7 +80,7 @@ function openings(folder: string): Times {
   );
 }
 
-function calls({ fitId, revisionId, athleteId }: Filled) {
+function calls({ fitId, revisionId, athleteId }: Filled, fit: Fit) {
   const page = { limit: 200 };
   return [
     ['athletes: first page', 'athletes.list', page],
@@ -95,15 +96,18 @@ function calls({ fitId, revisionId, athleteId }: Filled) {
     ['revision: open', 'revisions.open', { id: revisionId }],
     ['athlete: timeline', 'athletes.timeline', { id: athleteId }],
     ['athlete: fits', 'athletes.fits', { id: athleteId }],
-    ['draft: save', 'drafts.save', { id: fitId, fit: inventedFit() }],
-    ['revision: save', 'revisions.save', { fitId, fit: inventedFit(), name: 'Saved', reason: '' }],
+    ['draft: save', 'drafts.save', { id: fitId, fit }],
+    ['revision: save', 'revisions.save', { fitId, fit, name: 'Saved', reason: '' }],
   ] as const;
 }
 
 async function callTimes(folder: string, filled: Filled): Promise<AtSize> {
   const { program, close } = opened(folder);
   const times: Record<string, Times> = {};
-  for (const [what, name, input] of calls(filled)) times[what] = await timesOfCall(program, name, input);
+  const found = await dispatch(program, 'fits.open', { id: filled.fitId });
+  if (!found.ok) throw new Error(found.error.message);
+  const { fit } = found.value as CallOutput<'fits.open'>;
+  for (const [what, name, input] of calls(filled, fit)) times[what] = await timesOfCall(program, name, input);
   close();
   return times;
 }
