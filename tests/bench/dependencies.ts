@@ -28,6 +28,7 @@ export const PURPOSES: Readonly<Record<string, string>> = {
   zustand: 'the document being edited, and who listens to it',
   '@formatjs/icu-messageformat-parser': 'the words check: syntax and places of messages',
   'oxc-parser': 'the words check: finds sentences that stand outside the catalogue',
+  'pdfjs-dist': 'tests: tags, reading order and texts of the papers, read by a second program',
   'text-readability': 'tests: how hard the athlete’s sentences are to read',
   '@axe-core/playwright': 'tests: barriers on every page',
   '@biomejs/biome': 'format, lint and import rules',

@@ -59,7 +59,7 @@ describe('from a blank start', () => {
     const [boat] = await callFromPage(page, 'boats.list', {});
     await goTo(page, `#/boats/${boat!.id}`);
     const known = page.locator('.hull-known');
-    await known.getByText('Estimated: usual lines').waitFor();
+    await known.getByText('Usual lines of its class: estimated').waitFor();
     await soon(() => known.getByRole('row').count()).toBe(4);
     expect(await barriersInBothThemes(page)).toEqual([]);
   });

@@ -53,7 +53,7 @@ describe('the keyboard', () => {
     }
     expect(walked[0]!.replaceAll('\u{202f}', ' ')).toContain('17.5 cm aft');
     expect(walked[1]).toContain('from the side');
-    expect(walked[2]).toContain('recess');
+    expect(walked[2]).toContain('Recess');
   });
 
   it('zooms with + and −; 0 shows the cockpit, again 0 the whole boat', async () => {

@@ -92,8 +92,8 @@ describe('on a printer', () => {
   it('says to print the templates instead, and shows no drawing', async () => {
     await page.emulateMedia({ media: 'print' });
     await soon(() => page.locator('.full-size-drawing').isVisible()).toBe(false);
-    await soon(() => page.getByText('Print the workshop page’s templates instead').isVisible()).toBe(true);
+    await soon(() => page.getByText('Print the workshop templates instead').isVisible()).toBe(true);
     await page.emulateMedia({ media: 'screen' });
-    await soon(() => page.getByText('Print the workshop page’s templates instead').isVisible()).toBe(false);
+    await soon(() => page.getByText('Print the workshop templates instead').isVisible()).toBe(false);
   });
 });

@@ -110,7 +110,7 @@ describe('the boatbuilder’s page', () => {
         part,
       ).toBe(true);
     }
-    const row = sheet.getByRole('row', { name: /^K bottom of the recess/ });
+    const row = sheet.getByRole('row', { name: /^K recess bottom/ });
     expect(await row.getByRole('cell').allTextContents()).toEqual([
       'recess bottom, under the knee',
       '200 aft',
@@ -274,7 +274,7 @@ describe('a setting that has just been changed at the bench', () => {
     const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await sheet.getByRole('row', { name: /^K .* 210 aft/ }).waitFor();
     expect(await sheet.textContent()).toContain('draft');
-    await page.getByText(/^A draft: save a revision/).waitFor();
+    await page.getByText(/^Draft: save a revision/).waitFor();
     const { name } = await fileFrom('Sheet as PDF');
     expect(name).toBe('Workshop sheet, Žofie Łuczak, Example hull, draft.pdf');
   });

@@ -247,7 +247,7 @@ describe('the screen', () => {
     }
     const order = [
       'What is shown',
-      'Page for the athlete',
+      'Athlete’s page',
       'Full screen',
       'Back to the bench',
       'Between',

@@ -133,9 +133,9 @@ describe('a bundle with photographs', () => {
         .map(([file, bytes]) => [file, Buffer.from(bytes).toString('utf8')]),
     );
     expect(() => read(packed(texts))).toThrow('is missing');
-    expect(() => read(packed({ ...texts, [name]: 'GIF89a' }))).toThrow('not a picture');
+    expect(() => read(packed({ ...texts, [name]: 'GIF89a' }))).toThrow('no such picture');
     const other = `photos/${crypto.randomUUID()}.png`;
-    expect(() => read(packed({ 'boats.json': '[]', [other]: 'x' }))).toThrow('does not belong to a bundle');
+    expect(() => read(packed({ 'boats.json': '[]', [other]: 'x' }))).toThrow('does not belong there');
   });
 
   it('carries everything an athlete ever measured', () => {
@@ -245,11 +245,11 @@ describe('a bundle', () => {
   });
 
   it.each([
-    ['../../evil.json', 'does not belong to a bundle'],
-    ['/etc/passwd', 'does not belong to a bundle'],
-    ['fits\\..\\..\\x.json', 'does not belong to a bundle'],
-    ['fits/../athletes.json', 'does not belong to a bundle'],
-    ['fits/not-a-fit.json', 'does not belong to a bundle'],
+    ['../../evil.json', 'does not belong there'],
+    ['/etc/passwd', 'does not belong there'],
+    ['fits\\..\\..\\x.json', 'does not belong there'],
+    ['fits/../athletes.json', 'does not belong there'],
+    ['fits/not-a-fit.json', 'does not belong there'],
   ])('holding a file named %s is refused', (name, why) => {
     expect(() => read(packed({ [name]: '{}' }))).toThrow(why);
   });
@@ -258,7 +258,7 @@ describe('a bundle', () => {
     const named = Buffer.from(packed({ xxprotoxx: '{}' }));
     for (let at = named.indexOf('xxprotoxx'); at >= 0; at = named.indexOf('xxprotoxx'))
       named.write('__proto__', at);
-    expect(() => read(named)).toThrow('does not belong to a bundle');
+    expect(() => read(named)).toThrow('does not belong there');
   });
 
   it('that swells is stopped at the limit, long before it is unpacked', () => {
@@ -292,14 +292,14 @@ describe('a bundle', () => {
     for (let at = twice.indexOf('coats'); at >= 0; at = twice.indexOf('coats')) twice.write('b', at);
     expect(() => read(twice)).toThrow('twice');
     const oneAfterAnother = Buffer.concat([packed({ 'boats.json': '[]' }), packed({ 'boats.json': '[]' })]);
-    expect(() => read(oneAfterAnother)).toThrow('damaged');
+    expect(() => read(oneAfterAnother)).toThrow(/damaged/i);
     const digest = createHash('sha256').update('[]').digest('hex');
     const listing = (files: unknown) =>
       strToU8(JSON.stringify({ format: BUNDLE_FORMAT, program: 't', madeAt: '2026-01-01T00:00:00Z', files }));
     const boat = { name: 'boats.json', bytes: 2, sha256: digest };
     expect(() => read(zipSync({ 'bundle.json': listing([boat]) }))).toThrow('is missing');
     expect(() => read(zipSync({ 'boats.json': strToU8('[]'), 'bundle.json': listing([]) }))).toThrow(
-      'does not belong to a bundle',
+      'does not belong there',
     );
     expect(() => read(zipSync({ 'boats.json': strToU8('[ ]'), 'bundle.json': listing([boat]) }))).toThrow(
       'is not as it was written',
@@ -340,12 +340,12 @@ describe('a bundle', () => {
       return packed({ 'athletes.json': JSON.stringify([{ ...item, versions }]) });
     };
     expect(read(bundle('61'))).toHaveLength(1);
-    expect(() => read(bundle('61 kg'))).toThrow('damaged');
+    expect(() => read(bundle('61 kg'))).toThrow(/damaged/i);
   });
 
   it('that is no zip at all is refused', () => {
     for (const bytes of [new Uint8Array(), strToU8('SQLite format 3'), new Uint8Array(5000)]) {
-      expect(() => read(bytes)).toThrow('Not a bundle of this program');
+      expect(() => read(bytes)).toThrow('Not a bundle');
     }
   });
 });

@@ -90,7 +90,9 @@ describe('what the launcher hears', () => {
     const folder = temporaryFolder();
     const first = await throughElectron(folder);
     const second = await throughElectron(folder);
-    expect(second.reports).toEqual([{ kind: 'refused', sentence: expect.stringContaining('is using') }]);
+    expect(second.reports).toEqual([
+      { kind: 'refused', sentence: expect.stringContaining('Another Kneelwright uses') },
+    ]);
     await first.close();
   });
 });

@@ -21,7 +21,7 @@ const log = () => openLog(temporaryFolder());
 describe('watching the window', () => {
   it('takes a window that stays silent for hung, ends it and says so', async () => {
     const run = await watchWindow(windowThat(STAY), { log: log(), readyWithinMs: 400 });
-    expect(run).toMatchObject({ kind: 'not-opened', reason: expect.stringContaining('did not appear') });
+    expect(run).toMatchObject({ kind: 'not-opened', reason: expect.stringContaining('No window') });
   });
 
   it('ends a hung window that does not listen', async () => {

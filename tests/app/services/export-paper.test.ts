@@ -147,7 +147,7 @@ describe('an export that cannot be', () => {
   });
 
   /** Each sentence says that there is no file now. */
-  const NO_FILE = /could not be written|no file was made|choose another/i;
+  const NO_FILE = /not written|could not be written|no file was made|choose another/i;
 
   const FAILURES = [
     ['the folder is gone', (folder: string) => join(folder, 'gone', 'x.pdf')],
