@@ -1,6 +1,7 @@
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
 import { openProgram } from '../../../app/services/open-program.ts';
+import { peakMemory } from './peak-memory.ts';
 
 /** Opens the store in a folder, does long work in it, and says how much memory the process had at most, bytes. */
 const [root, folder] = process.argv.slice(2) as [string, string];
@@ -20,4 +21,4 @@ for (const [call, input] of [
 }
 const left = program.store.db.prepare('SELECT count(*) FROM revisions').pluck().get();
 close();
-console.log(JSON.stringify({ bytes: process.resourceUsage().maxRSS * 1024, left }));
+console.log(JSON.stringify({ bytes: peakMemory(), left }));

@@ -4,6 +4,7 @@ import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
 import { openProgram } from '../../../app/services/open-program.ts';
 import { STORE_FILE } from '../../../app/store/open-store.ts';
+import { peakMemory } from './peak-memory.ts';
 
 /**
  * Loses the store's file in one folder, so that everything comes back from the journal; takes a backup, exports the store,
@@ -45,5 +46,5 @@ into.close();
 const again = opened(intoFolder);
 const photos = photosIn(again);
 again.close();
-const bytes = process.resourceUsage().maxRSS * 1024;
+const bytes = peakMemory();
 console.log(JSON.stringify({ bytes, size, back, photos, leftBehind: existsSync(file.path) }));
