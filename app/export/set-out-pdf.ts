@@ -8,7 +8,8 @@ import { sheetMarks } from '../../core/setout/sheet-marks.ts';
 import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import { drawPaper } from './pdf/draw-shapes.ts';
 import { createSheetPdf } from './pdf/sheet-pdf.ts';
-import { BLOCK_GAP_MM, type Column, flow, type Placed } from './sheet/flow.ts';
+import { fewestSheets, sheetsOf } from './sheet/fewest-sheets.ts';
+import { type Column, flow } from './sheet/flow.ts';
 import { flowing } from './sheet/flowing-block.ts';
 import { drawTitleBlock } from './sheet/title-block.ts';
 import type { PrintedPdf } from './template-pdf.ts';
@@ -32,11 +33,10 @@ export function* setOutPdf(
   const views = sheetDrawing(out, hull);
   const scale = scaleFor(views, layout.drawing);
   const blocks = sheetBlocks(out).map((block) => flowing(block, out.work.words));
-  const flowed = (gapMm: number) =>
-    flow(pdf, blocks, { columns: columnsAfter(layout, heightAt(views, scale)), gapMm });
-  const usual = flowed(BLOCK_GAP_MM.usual);
-  const tight = flowed(BLOCK_GAP_MM.tight);
-  const placed = sheetsOf(tight) < sheetsOf(usual) ? tight : usual;
+  const placed = fewestSheets(
+    (spacing) => flow(pdf, blocks, { columns: columnsAfter(layout, heightAt(views, scale)), ...spacing }),
+    { blocks: blocks.length, leastMm: layout.room.height / 2 },
+  );
   const sheets = sheetsOf(placed);
   for (let sheet = 0; sheet < sheets; sheet++) {
     pdf.addPage(layout.page);
@@ -59,10 +59,6 @@ export function* setOutPdf(
     yield;
   }
   return { bytes: pdf.bytes(), missing: pdf.missing };
-}
-
-function sheetsOf(placed: readonly Placed[]): number {
-  return 1 + Math.max(0, ...placed.map(({ page }) => page));
 }
 
 /** Columns one after another: under the drawing if there is room, beside it, then those of the sheets that follow. */

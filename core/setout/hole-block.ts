@@ -2,6 +2,7 @@ import { seatOf } from './floorboard-template.ts';
 import type { HoleList, HoleRow } from './hole-list.ts';
 import type { SeatSetOut } from './set-out.ts';
 import type { GridEntry, SheetBlock } from './sheet-block.ts';
+import { tapeReading } from './sheet-length.ts';
 import { acrossText, alongText, type SheetWriting, writingOf } from './sheet-names.ts';
 
 /**
@@ -32,7 +33,7 @@ export function holeBlock(list: HoleList, out: SeatSetOut): SheetBlock {
 function holeEntries(row: HoleRow | undefined, writing: SheetWriting): GridEntry[] {
   return (row?.holes ?? []).map(({ at, number, now }) => ({
     label: `${number}`,
-    value: alongText({ forwardMm: Math.round(at[0]) }, writing),
+    value: alongText({ forwardMm: tapeReading(at[0], writing.units) }, writing),
     now,
   }));
 }
@@ -47,7 +48,7 @@ function screwEntries(
   return holes.map(({ at, now }) => ({
     label: words.say(tooFine || onRails ? 'work-sheet.bolt' : 'work-sheet.screw'),
     value: words.say('work-sheet.place', {
-      along: alongText({ forwardMm: Math.round(at[0]) }, writing),
+      along: alongText({ forwardMm: tapeReading(at[0], writing.units) }, writing),
       across: across(at[1], writing),
     }),
     now,
@@ -61,7 +62,7 @@ function pitchText(pitchMm: number): string {
 
 /** A distance to either side of the centreline, in words. */
 function across(portMm: number, writing: SheetWriting): string {
-  return acrossText({ portMm: Math.round(portMm) }, writing);
+  return acrossText({ portMm: tapeReading(portMm, writing.units) }, writing);
 }
 
 /** Where the rows lie, how they are counted, and which hole is in use. */

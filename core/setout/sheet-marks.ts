@@ -6,7 +6,7 @@ import { padCorners } from './pad-block.ts';
 import { onPage, onPaper, type PaperShape, type Placement, paperWords } from './paper-marks.ts';
 import { type SheetDrawing, VIEW_ROOM } from './sheet-drawing.ts';
 import { SHEET_TYPE } from './sheet-inks.ts';
-import { figureOf, millimetres } from './sheet-length.ts';
+import { figureOf, millimetres, tapeReading } from './sheet-length.ts';
 import { acrossText, writingOf } from './sheet-names.ts';
 import { dimension, line, type MillimetrePoint, type TemplateShape } from './template-drawing.ts';
 import { wholeBoatMarks } from './whole-boat.ts';
@@ -163,7 +163,7 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
     ...places(drawing).flatMap(({ name, at }) => {
       const [x, y] = onPage([at[0], halfBreadth], placement);
       const text =
-        name === 'T' ? 'T' : `${name}  ${acrossText({ portMm: Math.round(at[1]) }, writingOf(out))}`;
+        name === 'T' ? 'T' : `${name}  ${acrossText({ portMm: tapeReading(at[1], units) }, writingOf(out))}`;
       return [
         dot(onPage(at, placement)),
         paperWords(text, [x, y - 3], { ...SMALL, anchor: 'middle', role: 'measure', strong: true }),

@@ -38,8 +38,16 @@ export interface Placed {
 }
 
 const HEADING_MM = 7.5;
-/** White over a heading, millimetres: as usual, and where a page is saved by less. */
-export const BLOCK_GAP_MM = { usual: 3.5, tight: 1.5 } as const;
+
+/** How close blocks stand. */
+export interface Spacing {
+  /** White over a heading, millimetres. */
+  readonly gapMm: number;
+  /** Under a heading and a table's heads so many rows are enough; without it, as many as the block asks for. */
+  readonly keep?: number;
+  /** This block begins a page (0 first); without it, none must. */
+  readonly pageBefore?: number;
+}
 
 /**
  * Flows blocks through columns, top to bottom; `columns` is asked for one after another and never ends. A row that is
@@ -48,7 +56,7 @@ export const BLOCK_GAP_MM = { usual: 3.5, tight: 1.5 } as const;
 export function flow(
   pdf: SheetPdf,
   blocks: readonly Block[],
-  { columns, gapMm }: { columns: Iterator<Column>; gapMm: number },
+  { columns, gapMm, keep = Infinity, pageBefore }: Spacing & { columns: Iterator<Column> },
 ): Placed[] {
   const placed: Placed[] = [];
   let column = columns.next().value as Column;
@@ -63,10 +71,14 @@ export function flow(
     placed.push({ page: column.page, row, left: column.box.left, top, width: column.box.width });
     top += row.height;
   };
-  for (const block of blocks) {
+  for (const [number, block] of blocks.entries()) {
+    const { page } = column;
+    while (number === pageBefore && column.page === page) advance();
     if (!empty()) top += gapMm;
     const rows = block.rows(pdf, column.box.width);
-    const first = rows.slice(0, block.keep).reduce((sum, row) => sum + row.height, HEADING_MM);
+    const first = rows
+      .slice(0, Math.min(block.keep, block.heads + keep))
+      .reduce((sum, row) => sum + row.height, HEADING_MM);
     if (room() < first && !empty()) advance();
     put(headingRow(block.heading));
     for (const [index, row] of rows.entries()) {

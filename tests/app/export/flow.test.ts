@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { createSheetPdf } from '../../../app/export/pdf/sheet-pdf.ts';
-import { type Block, type Column, flow, type Row } from '../../../app/export/sheet/flow.ts';
+import { fewestSheets, sheetsOf } from '../../../app/export/sheet/fewest-sheets.ts';
+import {
+  type Block,
+  type Column,
+  flow,
+  type Placed,
+  type Row,
+  type Spacing,
+} from '../../../app/export/sheet/flow.ts';
 import { notEmpty } from '../../not-empty.ts';
 
 const pdf = createSheetPdf({
@@ -54,5 +62,34 @@ describe('rows flowing through columns', () => {
     expect(pages.size).toBeGreaterThan(1);
     expect(placed.filter(({ row }) => row === head).map(({ page }) => page)).toEqual([...pages]);
     for (const row of others) expect(placed.filter((other) => other.row === row)).toHaveLength(1);
+  });
+});
+
+describe('sheets', () => {
+  const flowed = (blocks: readonly Block[]) => (spacing: Spacing) =>
+    flow(pdf, blocks, { columns: columns(100), ...spacing });
+  const lastMm = (placed: readonly Placed[]) =>
+    placed.filter(({ page }) => page === sheetsOf(placed) - 1).reduce((sum, { row }) => sum + row.height, 0);
+
+  it('are as few as closer blocks give, and as usual where that saves none', () => {
+    const close = flowed([block(7), block(8)]);
+    expect(sheetsOf(close({ gapMm: 12 }))).toBe(2);
+    expect(sheetsOf(fewestSheets(close, { blocks: 2, leastMm: 50 }))).toBe(1);
+    const loose = flowed([block(3), block(3)]);
+    const tops = (placed: readonly Placed[]) => placed.map(({ top }) => top);
+    expect(tops(fewestSheets(loose, { blocks: 2, leastMm: 50 }))).toEqual(tops(loose({ gapMm: 3.5 })));
+  });
+
+  it('do not end with one that is nearly blank, lose nothing and keep the order', () => {
+    for (let rows = 4; rows < 40; rows++) {
+      const blocks = [block(rows), block(9), block(6), block(5)];
+      const placed = fewestSheets(flowed(blocks), { blocks: 4, leastMm: 50 });
+      const fewest = sheetsOf(flowed(blocks)({ gapMm: 1, keep: 2 }));
+      expect(sheetsOf(placed)).toBe(fewest);
+      if (fewest > 1) expect(lastMm(placed)).toBeGreaterThanOrEqual(50);
+      expect(placed.filter(({ row }) => row.height === 5)).toHaveLength(rows + 20);
+      const at = placed.map(({ page, top }) => 1000 * page + top);
+      expect(at).toEqual([...at].sort((a, b) => a - b));
+    }
   });
 });

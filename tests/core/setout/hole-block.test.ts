@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fixingBlock } from '../../../core/setout/fixing-block.ts';
 import { holeBlock } from '../../../core/setout/hole-block.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
 
@@ -39,5 +40,23 @@ describe('the block of holes', () => {
   it('keeps the hardware’s own pitch in millimetres where inches are asked for', () => {
     const inches = inventedSetOut({ hardware: ROWS_OF_HOLES, options: { units: 'in' } });
     expect(holeBlock(inches.holes[0]!, inches).heading).toContain('every 25 mm');
+  });
+
+  it('gives a bolt the place that the table of fixings gives it, in inches too', () => {
+    const { seat } = out.work;
+    for (const mm of [500, 505, 511]) {
+      const inches = inventedSetOut({
+        hardware: { padHolePitchM: null, restHolePitchM: null },
+        seat: { rearRest: { ...seat.rearRest, aftM: (mm + 0.4) / 1000 } },
+        options: { units: 'in' },
+      });
+      const holes = inches.holes.flatMap((list) => {
+        const block = holeBlock(list, inches);
+        return block.kind === 'grid' ? block.entries.map(({ value }) => value) : [];
+      });
+      const fixings = fixingBlock(inches);
+      if (fixings.kind !== 'table') throw new Error('it is no table');
+      expect(holes).toEqual(fixings.cells.map(([, place]) => place));
+    }
   });
 });

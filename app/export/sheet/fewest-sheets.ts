@@ -1,0 +1,34 @@
+import type { Placed, Spacing } from './flow.ts';
+
+/** From as usual to close: a closer one is taken only where it saves a sheet. */
+const SPACINGS: readonly Spacing[] = [{ gapMm: 3.5 }, { gapMm: 1 }, { gapMm: 1, keep: 2 }];
+
+/** How many sheets rows take; one where there are none. */
+export function sheetsOf(placed: readonly Placed[]): number {
+  return 1 + Math.max(0, ...placed.map(({ page }) => page));
+}
+
+/** Height of the rows on the last sheet, one under the other, millimetres. */
+function lastSheetMm(placed: readonly Placed[]): number {
+  const last = sheetsOf(placed) - 1;
+  return placed.filter(({ page }) => page === last).reduce((sum, { row }) => sum + row.height, 0);
+}
+
+/**
+ * The rows on as few sheets as any spacing gives. Where the last sheet is still nearly blank (rows for less than `leastMm`), the last
+ * blocks move there, as few of them as fill it so far, if that adds no sheet. `blocks` is how many there are.
+ */
+export function fewestSheets(
+  flowed: (spacing: Spacing) => Placed[],
+  { blocks, leastMm }: { blocks: number; leastMm: number },
+): Placed[] {
+  const tried = SPACINGS.map(flowed);
+  const fewest = Math.min(...tried.map(sheetsOf));
+  const best = tried.find((placed) => sheetsOf(placed) === fewest)!;
+  if (fewest === 1 || lastSheetMm(best) >= leastMm) return best;
+  for (let pageBefore = blocks - 1; pageBefore > 0; pageBefore--) {
+    const moved = flowed({ ...SPACINGS[0]!, pageBefore });
+    if (sheetsOf(moved) === fewest && lastSheetMm(moved) >= leastMm) return moved;
+  }
+  return best;
+}
