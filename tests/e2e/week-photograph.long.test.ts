@@ -76,7 +76,7 @@ storyOf('Tuesday: the photograph of a junior', ({ step }) => {
     ).toBeLessThan(3);
     const sd = (of: Fit) => evaluateFit(of).quantities.find(({ id }) => id === 'trunkPitch')!.sd!;
     expect(sd(await now())).toBeLessThan(0.6 * sd({ ...fit, seats: [{ ...fit.seats[0]!, pins: {} }] }));
-    await page.getByRole('link', { name: 'Back to the drawing' }).click();
+    await page.getByRole('link', { name: 'Back to the bench' }).click();
     await page.locator('.kept').first().waitFor();
   });
 });

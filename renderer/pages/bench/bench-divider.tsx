@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { say } from '../../language/messages.ts';
 
 /** Share of the height that the drawing has in a narrow window, percent. */
-const SHARE = { least: 30, most: 80, usual: 62, step: 5 } as const;
+const SHARE = { least: 30, most: 80, usual: 66, step: 5 } as const;
 
 /** Lives as long as the program: the next bench opens as the last was left. */
 let lastShare: number = SHARE.usual;

@@ -20,7 +20,7 @@ export function PhotographPage({ fitId }: { fitId: string }) {
       wide
       tools={
         <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
-          {say('photograph.back')}
+          {say('trial.leave')}
         </a>
       }
     >

@@ -59,7 +59,9 @@ describe('a thing that was found', () => {
 
   it('is called by its name, a revision with its number, a trial by its day', () => {
     expect(thingName(thing({}))).toBe('Spring');
-    expect(thingName(thing({ kind: 'revision', number: 3 }))).toBe(`Rev. 3 · ${revisionMark(ID)}, Spring`);
+    expect(thingName(thing({ kind: 'revision', number: 3 }))).toBe(
+      `Rev. 3\u{a0}·\u{a0}${revisionMark(ID)}, Spring`,
+    );
     expect(thingName(thing({ kind: 'trial', title: '', heldOn: '2026-05-02' }))).toMatch(/^Trial of .*2026/);
     expect(thingPlace(thing({ of: 'Grey Heron' }))).toBe('Fit · Grey Heron');
     expect(thingPlace(thing({ kind: 'athlete' }))).toBe('Athlete');

@@ -17,7 +17,7 @@ const opened = { draftSavedAt: null, revisions };
 it('calls a revision older than those that come with the fit by its own number and name', () => {
   const old = revision(7);
   const named = triedOptions(opened, old.id, old).find(({ value }) => value === old.id);
-  expect(named?.name).toBe(`Rev. 7 · ${revisionMark(old.id)}, Setting 7`);
+  expect(named?.name).toBe(`Rev. 7\u{a0}·\u{a0}${revisionMark(old.id)}, Setting 7`);
   const awaited = triedOptions(opened, old.id, null).find(({ value }) => value === old.id);
   expect(awaited?.name).toBe(revisionMark(old.id));
   expect(triedOptions(opened, revisions[0]!.id, revisions[0]!)).toHaveLength(200);
