@@ -63,7 +63,7 @@ describe('the archive, through its own screen', () => {
     await page.getByText('Not the same.').waitFor();
     expect(await exports.isDisabled()).toBe(true);
     await page.getByLabel('The same again').fill(passphrase);
-    await page.getByText(/Without the passphrase nobody can open the file/).waitFor();
+    await page.getByText(/Without it nobody can open the file/).waitFor();
     const download = page.waitForEvent('download');
     await exports.click();
     const file = join(folder, (await download).suggestedFilename());

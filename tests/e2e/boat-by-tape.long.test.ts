@@ -84,7 +84,7 @@ describe('a table of offsets whose zero is not the boat’s', () => {
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Read a CSV file' }).click();
     await (await chooser).setFiles({ name: 'lines.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
-    const told = page.getByText(/Zero moved amidships/).first();
+    const told = page.getByText(/Zero moved to the keel/).first();
     await told.waitFor();
     expect((await told.textContent())!.replaceAll('\u{202f}', ' ')).toMatch(/250.*cm along, 4.*cm up/);
   });

@@ -86,7 +86,7 @@ storyOf('a guided measuring session', ({ step }) => {
     await enter(page, 'Stature', '152,5');
     await enter(page, 'Body mass', '45');
     await soon(() => page.locator('.odd-value').count()).toBe(0);
-    expect(await page.getByRole('img', { name: /^Stature: floor/ }).count()).toBe(1);
+    expect(await page.getByRole('img', { name: /^Floor to top of head/ }).count()).toBe(1);
     await expectNoBarriers();
   });
 
@@ -320,7 +320,7 @@ storyOf('a boat', ({ step }) => {
   step('keeps photographs, made smaller, with their captions; removed ones come back', async () => {
     const text = { name: 'notes.png', mimeType: 'image/png', buffer: Buffer.from('no picture at all') };
     await chooseFiles('Add a photograph', [await picture(), text]);
-    await page.getByRole('alert').filter({ hasText: 'notes.png cannot be read' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'notes.png: choose JPEG' }).waitFor();
     const shown = page.getByRole('img', { name: 'Photograph 1' });
     await soon(() => shown.evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(2048);
     await page.getByLabel('Caption of photograph 1').fill('The bow');
