@@ -1,3 +1,4 @@
+import type { Boat } from '../../../core/document/boat-schema.ts';
 import { say } from '../../language/messages.ts';
 import { Field } from '../../ui/form/field.tsx';
 import { BoardFit } from './board-fit.tsx';
@@ -8,10 +9,10 @@ import type { BoatSectionProps } from './boat-values.ts';
 import { FloorProfile } from './floor-profile.tsx';
 
 /** The floorboard that everything is fixed to, and the fixings. */
-export function BoatFittings({ form }: BoatSectionProps) {
+export function BoatFittings({ form, boat }: BoatSectionProps & { boat: Boat | null }) {
   return (
     <>
-      <Floorboard form={form} />
+      <Floorboard form={form} boat={boat} />
       <FloorProfile form={form} />
       <Fixings form={form} />
       <BoatRails form={form} />
@@ -21,7 +22,7 @@ export function BoatFittings({ form }: BoatSectionProps) {
   );
 }
 
-function Floorboard({ form }: BoatSectionProps) {
+function Floorboard({ form, boat }: BoatSectionProps & { boat: Boat | null }) {
   const most = form.values.lengthM ?? 15;
   return (
     <section>
@@ -47,7 +48,7 @@ function Floorboard({ form }: BoatSectionProps) {
           label={say('boat.floorboard.fore')}
         />
       </div>
-      <BoardFit values={form.values} />
+      <BoardFit values={form.values} boat={boat} />
     </section>
   );
 }

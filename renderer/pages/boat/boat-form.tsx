@@ -54,21 +54,22 @@ export function BoatForm(props: { boat: Boat | null; id: string; onChanged?: () 
       <div className="boat-columns">
         <div className="stack">
           <BoatName form={form} />
-          <HullFields form={form} />
+          <HullFields form={form} boat={boat} />
         </div>
         <BoatDrawn values={form.values} />
       </div>
-      <SeatsAndFittings form={form} filledIn={boat === null && form.values.hullKind === 'usual'} />
+      <SeatsAndFittings form={form} boat={boat} />
     </Form>
   );
 }
 
 /** Seats, floorboard and fixings; folded away where a usual boat has filled them in. */
-function SeatsAndFittings({ form, filledIn }: BoatSectionProps & { filledIn: boolean }) {
+function SeatsAndFittings({ form, boat }: BoatSectionProps & { boat: Boat | null }) {
+  const filledIn = boat === null && form.values.hullKind === 'usual';
   const fields = (
     <>
       <SeatMarks form={form} />
-      <BoatFittings form={form} />
+      <BoatFittings form={form} boat={boat} />
     </>
   );
   if (!filledIn) return fields;

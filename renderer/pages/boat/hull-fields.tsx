@@ -1,3 +1,4 @@
+import type { Boat } from '../../../core/document/boat-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
 import { Explained } from '../../ui/explained.tsx';
@@ -13,7 +14,7 @@ const kinds = () =>
   (['usual', 'tape', 'offsets'] as const).map((value) => ({ value, name: say(`boat.hull.${value}`) }));
 
 /** The hull: the usual lines of its class, by tape, or by a table of offsets. */
-export function HullFields({ form }: BoatSectionProps) {
+export function HullFields({ form, boat }: BoatSectionProps & { boat: Boat | null }) {
   const { hullKind, offsets } = form.values;
   return (
     <section>
@@ -42,7 +43,7 @@ export function HullFields({ form }: BoatSectionProps) {
             offsets={offsets}
             onRead={(read) => form.change({ offsets: read, lengthM: hullLengthOf(read) })}
           />
-          <BoardFit values={form.values} />
+          <BoardFit values={form.values} boat={boat} />
         </>
       )}
     </section>
