@@ -49,7 +49,7 @@ describe('the page for developers', () => {
   });
 
   it('has beside it the promises, each with a test that is there', () => {
-    const promises = readFileSync(join(ROOT, 'SECURITY.md'), 'utf8')
+    const promises = readFileSync(join(ROOT, '.github/SECURITY.md'), 'utf8')
       .split('\n')
       .filter((line) => line.startsWith('| ') && !line.startsWith('| promise'));
     for (const promise of notEmpty(promises)) {
