@@ -88,7 +88,7 @@ export function exportWork(
   const drawings = templatesOf(out, wanted.templates);
   if (wanted.format === 'pdf') {
     const steps = asFile(
-      templatePdf(drawings, { ...wanted, stamp, words }),
+      templatePdf(drawings, { ...wanted, stamp, words, units: out.work.options.units }),
       name(words.say('paper.templates.file'), 'pdf'),
     );
     return { of: pageCount(drawings, wanted.paper), steps };

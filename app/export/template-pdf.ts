@@ -2,6 +2,7 @@ import type { DrawingBounds } from '../../core/setout/drawing-bounds.ts';
 import { showsIn } from '../../core/setout/drawn-parts.ts';
 import type { PaperName } from '../../core/setout/paper.ts';
 import { onPage, onPaper, type Placement } from '../../core/setout/paper-marks.ts';
+import type { SheetUnits } from '../../core/setout/sheet-length.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
 import type { FullSizeDrawing, MillimetrePoint } from '../../core/setout/template-drawing.ts';
 import { pagesOf } from '../../core/setout/template-pages.ts';
@@ -38,12 +39,13 @@ export interface PrintedPdf {
 
 /**
  * Templates at full size on as many pages as they need, one page a step. Every page carries two check bars of 100 mm, a
- * page map, paper, scale and units; neighbouring pages overlap and share registration marks.
+ * page map, paper, scale and the units of its figures; neighbouring pages overlap and share registration marks.
  */
 export function* templatePdf(
   drawings: readonly FullSizeDrawing[],
-  { paper, stamp, words }: { paper: PaperName; stamp: SheetStamp; words: Words },
+  given: { paper: PaperName; stamp: SheetStamp; words: Words; units?: SheetUnits },
 ): Generator<void, PrintedPdf> {
+  const { paper, stamp, words, units = 'mm' } = given;
   const pdf = createSheetPdf({
     title: words.say('paper.templates.title', { athlete: stamp.athleteName, boat: stamp.boatName }),
     subject: words.say('paper.templates.subject'),
@@ -62,7 +64,7 @@ export function* templatePdf(
         drawTile(pdf, { drawing, tiling, tile, words }),
       );
       const count = words.say('work-title.count', { page, pages });
-      drawFoot(pdf, { drawing, tiling, tile, stamp, count, words });
+      drawFoot(pdf, { drawing, tiling, tile, stamp, count, words, units });
       yield;
     }
   }
@@ -163,9 +165,19 @@ function drawSeams(
   });
 }
 
+/** Columns by rows, as far as there are pages: `3 × 1` where nothing lies on the second row. */
+function gridText({ tiles }: Tiling): string {
+  const columns = 1 + Math.max(...tiles.map(({ column }) => column));
+  const rows = 1 + Math.max(...tiles.map(({ row }) => row));
+  return `${columns} × ${rows}`;
+}
+
 /** Title, who for, how to print, page map, and the two check bars. */
-function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: string; words: Words }): void {
-  const { drawing, tiling, tile, stamp, count, words } = given;
+function drawFoot(
+  pdf: SheetPdf,
+  given: TilePage & { stamp: SheetStamp; count: string; words: Words; units: SheetUnits },
+): void {
+  const { drawing, tiling, tile, stamp, count, words, units } = given;
   const { width, height, paper, landscape } = tiling.page;
   const left = PAGE_MARGIN_MM + SIDE_STRIP_MM;
   const right = width - PAGE_MARGIN_MM;
@@ -173,13 +185,13 @@ function drawFoot(pdf: SheetPdf, given: TilePage & { stamp: SheetStamp; count: s
   const tileText =
     tiling.tiles.length === 1
       ? ''
-      : `   ${words.say('work-title.count', { page: tile.name, pages: `${tiling.columns} × ${tiling.rows}` })}`;
+      : `   ${words.say('work-title.count', { page: tile.name, pages: gridText(tiling) })}`;
   const room = right - left - PAGE_MAP_MM - 4;
   const line = (text: string, down: number, type: Type) =>
     fittedText(pdf, text, { ...type, at: [left, top + down], width: room });
   line(`${drawing.title}${tileText}`, 6, { size: 4.4, weight: 'strong', tag: 'H1' });
   line(stampLine(stamp, words), 10.6, { size: 3.1 });
-  const how = `${paper}${landscape ? ` ${words.say('paper.landscape')}` : ''} · 1:1 · ${words.say('paper.full-size', { seen: drawing.seen })}`;
+  const how = `${paper}${landscape ? ` ${words.say('paper.landscape')}` : ''} · 1:1 · ${words.say('paper.full-size', { units, seen: drawing.seen })}`;
   line(how, 14.6, { size: 2.8, colour: SOFT });
   if (drawing.facing) line(drawing.facing, 22.2, { size: 3.1, weight: 'strong' });
   pdf.text(words.say('paper.print-full'), [left, top + 18.4], {

@@ -41,7 +41,7 @@ export function templateSvg(drawing: FullSizeDrawing, stamp: SheetStamp, words: 
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}">`,
     `<title>${xmlText(drawing.title)}</title>`,
-    `<desc>${xmlText(`${stampLine(stamp, words)}. ${words.say('paper.full-size', { seen: drawing.seen })}`)}</desc>`,
+    `<desc>${xmlText(`${stampLine(stamp, words)}. ${words.say('paper.full-size', { units: 'mm', seen: drawing.seen })}`)}</desc>`,
     ...groups,
     '</svg>',
     '',

@@ -19,7 +19,7 @@ export function withTitleAndBars(
     words(title, [minX, maxY + GAP_MM + 18], { height: 5 }),
     ...(facing ? [words(facing, [minX, maxY + GAP_MM + 12])] : []),
     words(stampLine(stamp, said), [minX, maxY + GAP_MM + 6]),
-    words(said.say('paper.full-size', { seen }), [minX, maxY + GAP_MM], { height: 2.5 }),
+    words(said.say('paper.full-size', { units: 'mm', seen }), [minX, maxY + GAP_MM], { height: 2.5 }),
     ...checkBars([minX - GAP_MM, minY - GAP_MM], said),
   ];
 }

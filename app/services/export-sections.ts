@@ -38,7 +38,7 @@ export async function exportSections(
     return done(await shell.deliver({ name, mime: MIME[format], bytes: new TextEncoder().encode(text) }));
   }
   const of = pageCount([drawing], paper);
-  const pages = templatePdf([drawing], { paper, stamp, words });
+  const pages = templatePdf([drawing], { paper, stamp, words, units });
   const { bytes } = await turn.alone(() => work.run({ what: 'export', of }, pages));
   return done(await shell.deliver({ name, mime: MIME.pdf, bytes }));
 }

@@ -7,7 +7,7 @@ import { padProfile, padSection } from './pad-sections.ts';
 import { DEPTH_STEP_MM, figuresLast, finishedLines, hollowAt, woodLines } from './recess-contours.ts';
 import { smallestRadius } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
+import { figureOf, millimetres, tapeReadingBelow, writtenLength } from './sheet-length.ts';
 import {
   circle,
   cross,
@@ -96,7 +96,9 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
 /** What a cutter must be able to do: the smallest radius of the wood's surface, rounded down. */
 function radiusText({ fittings, work }: SeatSetOut): string {
   const radius = smallestRadius(fittings.pad.recess, millimetres(work.options.foamM));
-  return work.words.say('template.recess.radius', { radius: `${Math.floor(radius)} mm` });
+  const { units } = work.options;
+  const least = writtenLength(tapeReadingBelow(radius, units), units);
+  return work.words.say('template.recess.radius', { radius: least });
 }
 
 /** The knee that the recess is drawn for, and how sure that is. */

@@ -55,3 +55,9 @@ export function tapeReading(lengthMm: number, units: SheetUnits): number {
   const grain = GRAIN[units];
   return Math.round(lengthMm / grain) * grain + 0;
 }
+
+/** The same, never more than the length: for a least size that must not be overstated. 59.9 mm reads 59, or 59.53 (2 11/32). */
+export function tapeReadingBelow(lengthMm: number, units: SheetUnits): number {
+  const grain = GRAIN[units];
+  return Math.floor(lengthMm / grain + 1e-9) * grain + 0;
+}

@@ -202,3 +202,39 @@ describe('a template file', () => {
     expect(steps).toBe(pageCount(templates, 'A3'));
   });
 });
+
+describe('the foot of a page', () => {
+  const pagesWith = (width: number, units: 'mm' | 'in', paper: PaperName) => {
+    const out = inventedSetOut({ floorWidthM: width, options: { units } });
+    const given = { paper, stamp: inventedStamp(), words: english, units };
+    return readPdf(finished(templatePdf(templatesOf(out), given)).made.bytes).pages.map(({ texts }) =>
+      texts.map(({ text }) => text),
+    );
+  };
+
+  it('names the unit of the figures, and the least radius has it too', () => {
+    for (const page of notEmpty(pagesWith(0.24, 'in', 'A3'))) {
+      expect(page.join('|')).toContain('Full size, inches');
+      expect(page.join('|')).not.toContain('millimetres');
+    }
+    expect(pagesWith(0.24, 'in', 'A3').flat().join('|')).toMatch(/least radius \d+( \d+\/\d+)? in/);
+    expect(pagesWith(0.24, 'mm', 'A3').flat().join('|')).toMatch(
+      /least radius \d+ mm.*Full size, millimetres/,
+    );
+  });
+
+  it('counts rows and columns as far as there are pages: no second row is looked for in vain', () => {
+    const labels = pagesWith(0.22, 'mm', 'Letter').flatMap((page) =>
+      page.flatMap((text) => {
+        const found = /^Floorboard.* ([A-Z])(\d+) of (\d+ × \d+)$/.exec(text);
+        return found ? [{ row: found[1]!, column: Number(found[2]), grid: found[3]! }] : [];
+      }),
+    );
+    for (const { grid } of notEmpty(labels)) {
+      const same = labels.filter((label) => label.grid === grid);
+      const rows = Math.max(...same.map(({ row }) => row.charCodeAt(0) - 64));
+      const columns = Math.max(...same.map(({ column }) => column));
+      expect(grid).toBe(`${columns} × ${rows}`);
+    }
+  });
+});
