@@ -117,7 +117,7 @@ describe('checkOffsets', () => {
   it.each([
     ['too few stations', boxStations.slice(0, 2), null, null, /2 stations; at least 3/],
     ['no stations', [], null, null, /at least 3/],
-    ['a station twice', [...boxStations, boxStations[1]!], 3, null, /same place as station 2/],
+    ['a station twice', [...boxStations, boxStations[1]!], 3, null, /Same place as station 2/],
     [
       'no water in it',
       boxStations.map(({ x }) => ({
@@ -139,7 +139,7 @@ describe('checkOffsets', () => {
   });
 
   it.each([
-    ['place', { x: Number.NaN, section: boxSection }, null, /place must be a number/],
+    ['place', { x: Number.NaN, section: boxSection }, null, /place: a number/],
     [
       'breadth',
       {
@@ -150,7 +150,7 @@ describe('checkOffsets', () => {
         ],
       },
       0,
-      /half-breadth must be a number/,
+      /half-breadth: a number/,
     ],
     [
       'negative',
@@ -162,7 +162,7 @@ describe('checkOffsets', () => {
         ],
       },
       1,
-      /must not be negative/,
+      /half-breadth is negative/,
     ],
     [
       'height',
@@ -174,7 +174,7 @@ describe('checkOffsets', () => {
         ],
       },
       1,
-      /height must be a number/,
+      /height: a number/,
     ],
     [
       'absurd',
@@ -186,10 +186,10 @@ describe('checkOffsets', () => {
         ],
       },
       1,
-      /height must be a number in metres/,
+      /height: a number in metres/,
     ],
-    ['one point', { x: 0, section: [[0.1, 0]] }, null, /needs keel and sheer points/],
-    ['empty', { x: 0, section: [] }, null, /needs keel and sheer points/],
+    ['one point', { x: 0, section: [[0.1, 0]] }, null, /needs keel and sheer/],
+    ['empty', { x: 0, section: [] }, null, /needs keel and sheer/],
     [
       'upside down',
       {
@@ -200,7 +200,7 @@ describe('checkOffsets', () => {
         ],
       },
       1,
-      /sheer must be the last point, above/,
+      /sheer must be last, above/,
     ],
   ] as [string, Station, number | null, RegExp][])('%s', (_, station, row, message) => {
     const problems = withStation(station);

@@ -89,14 +89,8 @@ describe('offsetsFromTable', () => {
       'half-breadth',
       /“wide” is not a number; a half-breadth is needed/,
     ],
-    [
-      'empty cell',
-      withLine('1000; 180; 100', '1000; 180;'),
-      5,
-      'height',
-      /cell is empty; a height is needed/,
-    ],
-    ['short row', withLine('1000; 180; 100', '1000; 180'), 5, 'height', /empty/],
+    ['empty cell', withLine('1000; 180; 100', '1000; 180;'), 5, 'height', /Empty; a height is needed/],
+    ['short row', withLine('1000; 180; 100', '1000; 180'), 5, 'height', /Empty/],
     ['thousands', withLine('1000; 180; 100', '1.000,5; 180; 100'), 5, 'station', /is not a number/],
     ['negative', withLine('1000; 180; 100', '1000; -180; 100'), 5, 'half-breadth', /negative/],
     ['falling', withLine('1000; 200; 280', '1000; 200; 90'), 6, 'height', /Lower than the row before/],
@@ -109,7 +103,7 @@ describe('offsetsFromTable', () => {
       withLine('1000; 180; 100', '1000; 180; 10').replace('1000; 200; 280', '1000; 200; 10'),
       6,
       null,
-      /sheer must be the last point/,
+      /sheer must be last/,
     ],
   ] as const)('%s: one line, with its row and column', (_, text, row, column, message) => {
     const problems = problemsOf(text);
@@ -129,9 +123,9 @@ describe('offsetsFromTable', () => {
   });
 
   it.each([
-    ['nothing', [], /empty/],
-    ['blanks', [[''], ['  ', '']], /empty/],
-    ['a header alone', rowsOf('x [m]; y [m]; z [m]'), /no points/],
+    ['nothing', [], /No rows/],
+    ['blanks', [[''], ['  ', '']], /No rows/],
+    ['a header alone', rowsOf('x [m]; y [m]; z [m]'), /No points/],
     ['two stations', rowsOf('x [m]; y [m]; z [m]\n0;0;0\n0;0.1;1\n1;0;0\n1;0.2;1'), /at least 3/],
     [
       'no water',
