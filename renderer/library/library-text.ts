@@ -1,9 +1,8 @@
-import { instantText } from '../language/dates.ts';
+import { agoText } from '../language/dates.ts';
 import { say } from '../language/messages.ts';
 import type { LibraryState } from './library-state.ts';
 
 const MINUTE_MS = 60_000;
-const HOUR_MS = 60 * MINUTE_MS;
 
 /** Whether everything is shared, or what waits; empty without a library. */
 export function sharedText(state: LibraryState | null, now: number): string {
@@ -15,8 +14,7 @@ export function sharedText(state: LibraryState | null, now: number): string {
   if (state.sharedAt === null) return say(state.isCalling ? 'library.calling' : 'library.shared.never');
   const age = now - Date.parse(state.sharedAt);
   if (age < MINUTE_MS) return say('library.shared.now');
-  if (age < HOUR_MS) return say('library.shared.minutes', { count: Math.floor(age / MINUTE_MS) });
-  return say('library.shared.at', { when: instantText(state.sharedAt) });
+  return say('library.shared.at', { when: agoText(state.sharedAt, now) });
 }
 
 /** A code as the messages' choices write it. */

@@ -53,16 +53,16 @@ describe('the offers', () => {
     const before = await keptFit();
     const { offers } = proposed(before);
     await ask().click();
-    await button(/^Show the option/)
+    await button(/^Show: /)
       .first()
       .waitFor();
     expect(await page.locator('.proposal-offers > li').count()).toBe(offers.length);
     const told = await textOf(page.locator('.proposal-offers > li').first());
     expect(told).toMatch(/Also changes: .* to |Nothing else changes/);
-    await button(/^Show the option/)
+    await button(/^Show: /)
       .first()
       .click();
-    await button(/^Hide the option/)
+    await button(/^Hide: /)
       .first()
       .waitFor();
     expect(await keptFit()).toEqual(before);
@@ -74,7 +74,7 @@ describe('the offers', () => {
     const { fit, offers } = proposed(before);
     const [offer] = offers;
     await ask().click();
-    await button(/^Apply the option/)
+    await button(/^Apply: /)
       .first()
       .click();
     await soon(keptFit).toEqual(withMoves(fit, offer!));
@@ -98,7 +98,7 @@ describe('a crew', () => {
     await leave().waitFor();
     expect(await moves()).toHaveLength(own.length);
     await page
-      .getByRole('button', { name: /^Apply the option/ })
+      .getByRole('button', { name: /^Apply: / })
       .first()
       .click();
     await soon(keptFit).toEqual(withMoves(fit, offers[0]!));

@@ -25,10 +25,10 @@ export function CoordinateTable({ fitting }: { fitting: Lockable }) {
   const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete !== null);
   const coordinates = coordinatesOfFitting(fitting);
   const turns = coordinates.some(isAngle);
-  const step = format.lengthUnit === 'in' ? 'inch' : 'centimetre';
+  const step = format.spokenLength(stepsFor(format).placeM);
   return (
     <table className="card-table">
-      <caption className="only-spoken">{say('measures.effects.about')}</caption>
+      <caption className="only-spoken">{say('centimetre.about', { step })}</caption>
       <colgroup>
         <col className="card-name" />
         <col className="card-entry" />
@@ -39,7 +39,7 @@ export function CoordinateTable({ fitting }: { fitting: Lockable }) {
       <thead>
         <tr>
           <th scope="col" colSpan={2}>
-            {occupied && say(`card.step.${step}`)}
+            {occupied && say('card.step', { step })}
             {occupied && turns && <span className="card-turns"> {say('card.step.degrees')}</span>}
           </th>
           {occupied &&

@@ -61,7 +61,7 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
         <button
           type="button"
           className="button words"
-          aria-label={say(isShown ? 'proposal.offers.hide.of' : 'proposal.offers.show.of', { finding })}
+          aria-label={say(isShown ? 'notes.hide.of' : 'notes.show.of', { change: finding })}
           onClick={() => document.showGhost(isShown ? null : changed(fit))}
         >
           {say(isShown ? 'notes.hide' : 'notes.show')}
@@ -70,7 +70,7 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
           type="button"
           className="button words"
           disabled={looking}
-          aria-label={say('proposal.offers.apply.of', { finding })}
+          aria-label={say('notes.take.of', { change: finding })}
           onClick={apply}
         >
           {say('notes.take')}

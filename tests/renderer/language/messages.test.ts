@@ -32,7 +32,7 @@ function usesInSources(): { whole: Set<string>; beginnings: string[] } {
 describe('the catalogue', () => {
   it('fills places with what it is given', () => {
     expect(say('do.undo', { step: 'move the knee pad' })).toBe('Undo: move the knee pad');
-    expect(say('kept.seconds', { count: 2 })).toBe('saved 2\u{202f}s ago');
+    expect(say('centimetre.title', { step: '1\u{202f}cm' })).toBe('Effect of 1\u{202f}cm');
   });
 
   it('ends no line between a number and its unit: a space that does not break parts them', () => {

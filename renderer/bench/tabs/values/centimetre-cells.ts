@@ -14,6 +14,11 @@ export function stepOf(coordinate: FittingCoordinate, format: Format): number {
   return format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01;
 }
 
+/** The step of place as it is written: "1 cm", "1/2 in". */
+export function stepText(format: Format): string {
+  return format.spokenLength(format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01);
+}
+
 /** Quantities that have a slope at all: yes and no, and what is given, have none. */
 export function hasSlope({ id }: Quantity): boolean {
   return !isYesOrNo(id) && id !== 'boatLength' && id !== 'boatMass';

@@ -8,7 +8,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { useFit, useSlow } from '../../bench-context.tsx';
-import { cellText, hasSlope, stepOf } from './centimetre-cells.ts';
+import { cellText, hasSlope, stepOf, stepText } from './centimetre-cells.ts';
 
 /** The coordinates of each fitting, in the table's order of columns. */
 const COLUMNS = LOCKABLE.map((fitting) => ({
@@ -20,11 +20,11 @@ const COLUMNS = LOCKABLE.map((fitting) => ({
 export function CentimetreTable() {
   const format = useFormat();
   const [open, setOpen] = useState(false);
-  const inches = format.lengthUnit === 'in';
+  const step = stepText(format);
   return (
     <>
       <button type="button" className="button" onClick={() => setOpen(true)}>
-        {say('centimetre.ask')}
+        {say('centimetre.ask', { step })}
       </button>
       <ModalOverlay className="veil" isOpen={open} onOpenChange={setOpen} isDismissable>
         <Modal className="leaf wide-leaf">
@@ -33,13 +33,13 @@ export function CentimetreTable() {
               <div className="stack">
                 <div className="row spread">
                   <Heading slot="title" level={2}>
-                    {say(inches ? 'centimetre.title.inch' : 'centimetre.title')}
+                    {say('centimetre.title', { step })}
                   </Heading>
                   <button type="button" className="button" onClick={close}>
                     {say('menu.close')}
                   </button>
                 </div>
-                <p className="soft">{say(inches ? 'centimetre.about.inch' : 'centimetre.about')}</p>
+                <p className="soft">{say('centimetre.about', { step })}</p>
                 <Slopes />
               </div>
             )}
@@ -56,11 +56,11 @@ function Slopes() {
   const quantities = useFit(({ report }) => report.quantities);
   const derivatives = useSlow((answers) => (answers.seat === seat ? answers.derivatives : null));
   if (!derivatives?.['kneePad.aftM']) return <p role="status">{say('proposal.working')}</p>;
-  const inches = format.lengthUnit === 'in';
+  const step = stepText(format);
   const rows = quantities.filter((q) => hasSlope(q) && (q.seat === seat || q.seat === null));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keys
-    <section className="centimetre-scroll" tabIndex={0} aria-label={say('centimetre.title')}>
+    <section className="centimetre-scroll" tabIndex={0} aria-label={say('centimetre.title', { step })}>
       <table className="centimetre">
         <thead>
           <tr>
@@ -78,13 +78,7 @@ function Slopes() {
               <th key={coordinate} scope="col" className="numeric" data-coordinate={coordinate}>
                 {say(`measure.${coordinate}`)}
                 <span className="centimetre-step">
-                  {say(
-                    isAngle(coordinate)
-                      ? 'centimetre.by-turn'
-                      : inches
-                        ? 'centimetre.by-place.inch'
-                        : 'centimetre.by-place',
-                  )}
+                  {isAngle(coordinate) ? say('centimetre.by-turn') : say('centimetre.by-place', { step })}
                 </span>
               </th>
             ))}

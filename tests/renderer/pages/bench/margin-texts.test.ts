@@ -95,8 +95,8 @@ describe('kept', () => {
 
   it.each([
     [0.4, 'saved just now'],
-    [2, 'saved 2 s ago'],
-    [59.9, 'saved 59 s ago'],
+    [2, 'saved 2 sec ago'],
+    [59.9, 'saved 59 sec ago'],
     [61, 'saved 1 min ago'],
   ])('%s s ago', (seconds, text) => {
     expect(kept(seconds)).toBe(text);
