@@ -34,7 +34,7 @@ afterAll(() => program.dispose());
 describe('one board for everybody', () => {
   it('plans the fewest holes for three pads 5 mm apart, and the boat keeps them', async () => {
     await page.getByRole('button', { name: 'Plan the holes' }).click();
-    await soon(() => page.getByText('None has fewer.').count()).toBe(1);
+    await soon(() => page.getByText('No plan has fewer.').count()).toBe(1);
     // Two bolts of a pad, and what the rests ask for: all three stand in the same holes.
     await soon(() => page.getByText(/^4 new holes/).count()).toBe(1);
     await page.getByRole('button', { name: 'Save holes with the boat' }).click();

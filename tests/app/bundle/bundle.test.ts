@@ -133,7 +133,7 @@ describe('a bundle with photographs', () => {
         .map(([file, bytes]) => [file, Buffer.from(bytes).toString('utf8')]),
     );
     expect(() => read(packed(texts))).toThrow('is missing');
-    expect(() => read(packed({ ...texts, [name]: 'GIF89a' }))).toThrow('no such picture');
+    expect(() => read(packed({ ...texts, [name]: 'GIF89a' }))).toThrow('is not a picture');
     const other = `photos/${crypto.randomUUID()}.png`;
     expect(() => read(packed({ 'boats.json': '[]', [other]: 'x' }))).toThrow('does not belong there');
   });

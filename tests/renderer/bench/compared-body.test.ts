@@ -21,7 +21,7 @@ describe('the body that a fit is held against', () => {
     expect(due).toMatchObject({ months: 8, ageYears: 13 });
     expect(newest.statureM).toBeCloseTo(1.55 + due!.likelyM, 9);
     const banner = bannerText({ name: 'Tom', difference: difference!, due }, format);
-    expect(banner).toContain('measured 8 months ago; since then usual at 13: about ');
+    expect(banner).toContain('measured 8 months ago; usual growth since at 13: about ');
   });
 
   it('is the same soon after the tape, and of a grown-up', () => {
