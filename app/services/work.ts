@@ -43,8 +43,8 @@ interface WorkerJob<N extends JobName> {
   readonly hold?: (run: () => Promise<Jobs[N]['output']>) => Promise<Jobs[N]['output']>;
 }
 
-/** How long work goes on before others get a turn, milliseconds: well under a frame. */
-const TURN_MS = 8;
+/** How long work goes on before others get a turn, milliseconds: one transaction of an import, well under a frame. */
+const TURN_MS = 5;
 
 interface Current {
   readonly what: WorkKind;

@@ -1,4 +1,5 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
+import { prepared } from './prepared.ts';
 import { putBack } from './quarantine.ts';
 import { searchText } from './search-text.ts';
 import type { Store } from './store.ts';
@@ -23,22 +24,20 @@ export function athleteIds(fit: Fit): (string | null)[] {
 
 /** Brings a fit's entry in the list up to its newest state. */
 export function touchFit(store: Store, { id, fit, at }: { id: string; fit: Fit; at: string }): void {
-  store.db
-    .prepare(
-      `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames,
-         athlete_ids = @athleteIds, boat_id = @boatId, search = @search,
-         changed_at = @at WHERE id = @id`,
-    )
-    .run({ id, at, ...listEntry(fit) });
+  const put = prepared(
+    store.db,
+    `UPDATE fits SET name = @name, boat_name = @boatName, athlete_names = @athleteNames, athlete_ids = @athleteIds,
+       boat_id = @boatId, search = @search, changed_at = @at WHERE id = @id`,
+  );
+  put.run({ id, at, ...listEntry(fit) });
   putBack(store, { table: 'fits', rowId: id });
 }
 
 /** The instant of a fit's draft; null if it has none, `none` if there is no such fit. */
 export function newestDraft(store: Store, id: string): string | null | 'none' {
-  const row = store.db
-    .prepare<[string], { savedAt: string | null }>(
-      'SELECT drafts.saved_at AS savedAt FROM fits LEFT JOIN drafts ON fit_id = id WHERE id = ?',
-    )
-    .get(id);
+  const row = prepared<[string], { savedAt: string | null }>(
+    store.db,
+    'SELECT drafts.saved_at AS savedAt FROM fits LEFT JOIN drafts ON fit_id = id WHERE id = ?',
+  ).get(id);
   return row ? row.savedAt : 'none';
 }

@@ -4,6 +4,7 @@ import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { FitSummary, OpenedFit } from '../contract/records.ts';
 import { listEntry, newestDraft, touchFit } from './fit-list-entry.ts';
+import { prepared } from './prepared.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { listRevisions, newestReadableRevision } from './revisions.ts';
 import { searchPattern } from './search-text.ts';
@@ -152,12 +153,12 @@ export function laterThan(before: string | null, at: string): string {
 
 /** Writes a draft's row; part of a larger edit that is noted as a whole. */
 export function writeDraft(store: Store, { id, fit, at }: { id: string; fit: Fit; at: string }): void {
-  store.db
-    .prepare(
-      `INSERT INTO drafts (fit_id, saved_at, fit) VALUES (?, ?, ?)
-       ON CONFLICT (fit_id) DO UPDATE SET saved_at = excluded.saved_at, fit = excluded.fit`,
-    )
-    .run(id, at, JSON.stringify(fit));
+  const put = prepared(
+    store.db,
+    `INSERT INTO drafts (fit_id, saved_at, fit) VALUES (?, ?, ?)
+     ON CONFLICT (fit_id) DO UPDATE SET saved_at = excluded.saved_at, fit = excluded.fit`,
+  );
+  put.run(id, at, JSON.stringify(fit));
   putBack(store, { table: 'drafts', rowId: id });
 }
 

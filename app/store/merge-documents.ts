@@ -2,6 +2,7 @@ import type { RecordContent } from '../changes/record-content.ts';
 import { documentWords } from './document-words.ts';
 import type { Incoming, IncomingMeasuring } from './incoming.ts';
 import { type MergedRecord, mergeRecord } from './merge-record.ts';
+import { prepared } from './prepared.ts';
 import { putRecord } from './put-record.ts';
 import { readLeaves } from './record-rows.ts';
 import type { Store } from './store.ts';
@@ -52,29 +53,30 @@ function insertDocument(store: Store, incoming: IncomingDocument): void {
   const { kind, item } = incoming;
   const { id, createdAt, changedAt, archivedAt } = item;
   const document = documentOf(incoming);
-  store.db
-    .prepare(
-      `INSERT INTO ${kind}s (id, name, search, ${kind}, created_at, changed_at, archived_at)
-       VALUES (@id, @name, @search, @text, @createdAt, @changedAt, @archivedAt)
-       ON CONFLICT (id) DO UPDATE SET name = excluded.name, search = excluded.search, ${kind} = excluded.${kind},
-         changed_at = excluded.changed_at`,
-    )
-    .run({
-      id,
-      name: document.name,
-      search: documentWords(document),
-      text: JSON.stringify({ ...document, id }),
-      createdAt,
-      changedAt,
-      archivedAt,
-    });
+  const put = prepared(
+    store.db,
+    `INSERT INTO ${kind}s (id, name, search, ${kind}, created_at, changed_at, archived_at)
+     VALUES (@id, @name, @search, @text, @createdAt, @changedAt, @archivedAt)
+     ON CONFLICT (id) DO UPDATE SET name = excluded.name, search = excluded.search, ${kind} = excluded.${kind},
+       changed_at = excluded.changed_at`,
+  );
+  put.run({
+    id,
+    name: document.name,
+    search: documentWords(document),
+    text: JSON.stringify({ ...document, id }),
+    createdAt,
+    changedAt,
+    archivedAt,
+  });
   if (incoming.kind === 'athlete') addMeasurings(store, id, incoming.item.measurings);
   putRecord(store, { kind, id }, { content: contentOf(incoming), at: changedAt });
 }
 
 /** Adds days that are missing; gives how many. */
 function addMeasurings({ db }: Store, athleteId: string, measurings: readonly IncomingMeasuring[]): number {
-  const add = db.prepare(
+  const add = prepared(
+    db,
     'INSERT OR IGNORE INTO measurings (athlete_id, taken_on, measuring, saved_at) VALUES (?, ?, ?, ?)',
   );
   return measurings.filter(

@@ -6,6 +6,7 @@ import type { MergeCounts } from './merge-counts.ts';
 import { type MergedRecord, mergeRecord, tally } from './merge-record.ts';
 import { mergeRevision } from './merge-revision.ts';
 import { mergeTrial } from './merge-trial.ts';
+import { prepared } from './prepared.ts';
 import { putFitState } from './put-fit-state.ts';
 import { checkedDocument, readLeaves } from './record-rows.ts';
 import { fieldsOf, readVersions, writeVersions } from './record-versions.ts';
@@ -24,7 +25,7 @@ export function mergeFit(
   { counts, stays = false }: { counts: MergeCounts; stays?: boolean },
 ): void {
   const { id } = item;
-  const known = store.db.prepare('SELECT 1 FROM fits WHERE id = ?').get(id) !== undefined;
+  const known = prepared(store.db, 'SELECT 1 FROM fits WHERE id = ?').get(id) !== undefined;
   const here = known ? readLeaves(store, { kind: 'fit', id }, 'checked') : null;
   const older = here ? olderSide(store, item, { here, stays }) : 'neither';
   if (!known) insertFit(store, item);
@@ -40,7 +41,7 @@ export function mergeFitPart(
   { fitId, revisions, trials }: IncomingFitPart,
   { counts, stays = false }: { counts: MergeCounts; stays?: boolean },
 ): void {
-  if (!store.db.prepare('SELECT 1 FROM fits WHERE id = ?').get(fitId)) return;
+  if (!prepared(store.db, 'SELECT 1 FROM fits WHERE id = ?').get(fitId)) return;
   addRevisions(store, fitId, { revisions, counts });
   addTrials(store, fitId, { trials, counts, stays });
 }
@@ -114,13 +115,12 @@ function contentOf(item: IncomingFit): RecordContent & { document: object } {
 
 function insertFit(store: Store, item: IncomingFit): void {
   const { id, createdAt, changedAt, archivedAt } = item;
-  store.db
-    .prepare(
-      `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, boat_id, search, created_at, changed_at,
-         archived_at)
-       VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @boatId, @search, @createdAt, @changedAt, @archivedAt)`,
-    )
-    .run({ id, createdAt, changedAt, archivedAt, ...listEntry(presentFit(item)) });
+  const add = prepared(
+    store.db,
+    `INSERT INTO fits (id, name, boat_name, athlete_names, athlete_ids, boat_id, search, created_at, changed_at, archived_at)
+     VALUES (@id, @name, @boatName, @athleteNames, @athleteIds, @boatId, @search, @createdAt, @changedAt, @archivedAt)`,
+  );
+  add.run({ id, createdAt, changedAt, archivedAt, ...listEntry(presentFit(item)) });
 }
 
 /** Without versions, the revisions tell which side knew the other: a state that the other side has as a revision is older. */

@@ -1,6 +1,7 @@
 import type { Incoming } from './incoming.ts';
 import { type MergedRecord, mergeRecord } from './merge-record.ts';
 import { subjectRow } from './photos.ts';
+import { prepared } from './prepared.ts';
 import { putRecord } from './put-record.ts';
 import type { Store } from './store.ts';
 
@@ -11,12 +12,12 @@ export function mergePhoto(store: Store, item: Item<'photo'>): MergedRecord {
   const { id, boatId, mime, addedAt, bytes, versions, ...text } = item;
   const ref = { kind: 'photo', id } as const;
   const insert = () => {
-    store.db
-      .prepare(
-        `INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at, athlete_id, fit_id, study)
-         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING`,
-      )
-      .run(id, boatId, text.caption, mime, Buffer.from(bytes), addedAt, ...subjectRow(text));
+    const add = prepared(
+      store.db,
+      `INSERT INTO boat_photos (id, boat_id, caption, mime, bytes, added_at, athlete_id, fit_id, study)
+       VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING`,
+    );
+    add.run(id, boatId, text.caption, mime, Buffer.from(bytes), addedAt, ...subjectRow(text));
   };
   return mergeRecord(store, ref, {
     content: { document: text },

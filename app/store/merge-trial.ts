@@ -1,5 +1,6 @@
 import type { IncomingTrial } from './incoming.ts';
 import { type MergedRecord, mergeRecord } from './merge-record.ts';
+import { prepared } from './prepared.ts';
 import { putBack } from './quarantine.ts';
 import type { Store } from './store.ts';
 import { trialWords } from './trials.ts';
@@ -14,13 +15,13 @@ export function mergeTrial(store: Store, fitId: string, item: IncomingTrial): Me
 
 function insertTrial(store: Store, fitId: string, item: IncomingTrial): void {
   const { versions: _, trial, ...row } = item;
-  store.db
-    .prepare(
-      `INSERT INTO trials (id, fit_id, revision_id, athlete_id, trial, search, created_at, changed_at, archived_at)
-       VALUES (@id, @fitId, @revisionId, @athleteId, @text, @search, @createdAt, @changedAt, @archivedAt)
-       ON CONFLICT (id) DO UPDATE SET revision_id = excluded.revision_id, athlete_id = excluded.athlete_id,
-         trial = excluded.trial, search = excluded.search, changed_at = excluded.changed_at`,
-    )
-    .run({ ...row, fitId, text: JSON.stringify(trial), search: trialWords(trial) });
+  const put = prepared(
+    store.db,
+    `INSERT INTO trials (id, fit_id, revision_id, athlete_id, trial, search, created_at, changed_at, archived_at)
+     VALUES (@id, @fitId, @revisionId, @athleteId, @text, @search, @createdAt, @changedAt, @archivedAt)
+     ON CONFLICT (id) DO UPDATE SET revision_id = excluded.revision_id, athlete_id = excluded.athlete_id,
+       trial = excluded.trial, search = excluded.search, changed_at = excluded.changed_at`,
+  );
+  put.run({ ...row, fitId, text: JSON.stringify(trial), search: trialWords(trial) });
   putBack(store, { table: 'trials', rowId: item.id });
 }

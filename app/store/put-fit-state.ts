@@ -2,6 +2,7 @@ import { leavesOfContent, type RecordContent } from '../changes/record-content.t
 import { sameLeaves } from '../changes/record-state.ts';
 import { newestDraft, touchFit } from './fit-list-entry.ts';
 import { laterThan, writeDraft } from './fits.ts';
+import { prepared } from './prepared.ts';
 import { putBack } from './quarantine.ts';
 import { checkedDocument } from './record-rows.ts';
 import { newestReadableRevision } from './revisions.ts';
@@ -23,27 +24,28 @@ export function putFitState(
   const holds = (other: object | null | undefined) =>
     other != null && sameLeaves(leavesOfContent('fit', { document: other }), leaves);
   if (holds(newestReadableRevision(store, id)?.fit)) {
-    store.db.prepare('DELETE FROM drafts WHERE fit_id = ?').run(id);
+    prepared(store.db, 'DELETE FROM drafts WHERE fit_id = ?').run(id);
     putBack(store, { table: 'drafts', rowId: id });
   } else if (!holds(draftOf(store, id))) {
     writeDraft(store, { id, fit, at: laterThan(draft, at) });
   }
-  store.db
-    .prepare('UPDATE fits SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?')
-    .run(content.archived ? 1 : 0, at, id);
-  const changed = store.db.prepare<[string], string>('SELECT changed_at FROM fits WHERE id = ?').pluck();
-  const known = changed.get(id)!;
+  const archive = prepared(
+    store.db,
+    'UPDATE fits SET archived_at = CASE WHEN ? THEN coalesce(archived_at, ?) END WHERE id = ?',
+  );
+  archive.run(content.archived ? 1 : 0, at, id);
+  const { known } = prepared<[string], { known: string }>(
+    store.db,
+    'SELECT changed_at AS known FROM fits WHERE id = ?',
+  ).get(id)!;
   touchFit(store, { id, fit, at: known > at ? known : at });
   return true;
 }
 
 function draftOf({ db }: Store, id: string): object | null {
-  const text = db
-    .prepare<[string], string>('SELECT fit FROM drafts WHERE fit_id = ?')
-    .pluck()
-    .get(id) as unknown;
+  const row = prepared<[string], { fit: unknown }>(db, 'SELECT fit FROM drafts WHERE fit_id = ?').get(id);
   try {
-    return typeof text === 'string' ? checkedDocument('fit', JSON.parse(text)) : null;
+    return typeof row?.fit === 'string' ? checkedDocument('fit', JSON.parse(row.fit)) : null;
   } catch {
     return null;
   }

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { QuarantinedRow } from '../contract/records.ts';
+import { prepared } from './prepared.ts';
 import { now, type Store } from './store.ts';
 
 /** Where a row lies. */
@@ -62,14 +63,13 @@ function quarantineRow(store: Store, place: RowPlace, found: { problem: string; 
 
 /** Takes a row off the list, once it has been written afresh. */
 export function putBack(store: Store, place: RowPlace): void {
-  store.db
-    .prepare('DELETE FROM quarantine WHERE table_name = ? AND row_id = ?')
-    .run(place.table, place.rowId);
+  const remove = prepared(store.db, 'DELETE FROM quarantine WHERE table_name = ? AND row_id = ?');
+  remove.run(place.table, place.rowId);
 }
 
 /** Whether a row is on the list. */
 export function isQuarantined(store: Store, place: RowPlace): boolean {
-  const listed = store.db.prepare('SELECT 1 FROM quarantine WHERE table_name = ? AND row_id = ?');
+  const listed = prepared(store.db, 'SELECT 1 FROM quarantine WHERE table_name = ? AND row_id = ?');
   return listed.get(place.table, place.rowId) !== undefined;
 }
 

@@ -8,6 +8,7 @@ import { trialSchema } from '../../core/trial/observation.ts';
 import { leavesOfContent, type RecordContent } from '../changes/record-content.ts';
 import type { RecordKind } from '../changes/record-shapes.ts';
 import { photoText } from '../contract/photos.ts';
+import { prepared } from './prepared.ts';
 import type { RecordRef } from './record-versions.ts';
 import type { Store } from './store.ts';
 
@@ -95,7 +96,7 @@ const READERS: Readonly<Record<RecordKind, Reader>> = {
 };
 
 function row({ db }: Pick<Store, 'db'>, id: string, sql: string): RecordContent | null {
-  const found = db.prepare<[string], Row>(sql).get(id);
+  const found = prepared<[string], Row>(db, sql).get(id);
   const document = found && json(found.text);
   if (!found || !document) return null;
   const { text: _, archived, ...beside } = found;
@@ -103,10 +104,11 @@ function row({ db }: Pick<Store, 'db'>, id: string, sql: string): RecordContent 
 }
 
 function measuredDays({ db }: Pick<Store, 'db'>, athleteId: string): RecordContent['measured'] {
-  return db
-    .prepare<[string], { takenOn: string; text: string }>(
-      'SELECT taken_on AS takenOn, measuring AS text FROM measurings WHERE athlete_id = ? ORDER BY taken_on',
-    )
+  const days = prepared<[string], { takenOn: string; text: string }>(
+    db,
+    'SELECT taken_on AS takenOn, measuring AS text FROM measurings WHERE athlete_id = ? ORDER BY taken_on',
+  );
+  return days
     .all(athleteId)
     .flatMap(({ takenOn, text }) => measuringSchema.safeParse({ ...json(text), takenOn }).data ?? []);
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { RecordKind } from '../changes/record-shapes.ts';
 import { type FieldVersion, type RecordState, sameVersion } from '../changes/record-state.ts';
+import { prepared } from './prepared.ts';
 import type { Store } from './store.ts';
 
 /** Which record. */
@@ -39,11 +40,10 @@ interface Row {
 
 /** The versions of a record's fields; null if none are kept, or they do not read. */
 export function readVersions({ db }: Pick<Store, 'db'>, { kind, id }: RecordRef): RecordVersions | null {
-  const rows = db
-    .prepare<[string, string], Row>(
-      'SELECT path, seen, writes, others FROM field_versions WHERE kind = ? AND record_id = ?',
-    )
-    .all(kind, id);
+  const rows = prepared<[string, string], Row>(
+    db,
+    'SELECT path, seen, writes, others FROM field_versions WHERE kind = ? AND record_id = ?',
+  ).all(kind, id);
   const versions = new Map(
     rows.flatMap(({ path, ...row }) => {
       const read = fieldVersion.safeParse(parsed(row));
@@ -62,7 +62,8 @@ export function writeVersions(
   { kind, id }: RecordRef,
   { before, after }: { before: RecordVersions | null; after: Pick<RecordState, 'base' | 'fields'> },
 ): void {
-  const put = db.prepare(
+  const put = prepared(
+    db,
     `INSERT INTO field_versions (kind, record_id, path, seen, writes, others) VALUES (?, ?, ?, ?, ?, ?)
      ON CONFLICT DO UPDATE SET seen = excluded.seen, writes = excluded.writes, others = excluded.others`,
   );
@@ -73,7 +74,7 @@ export function writeVersions(
     const { seen, writes, others } = version;
     put.run(kind, id, path, JSON.stringify(seen), JSON.stringify(writes), JSON.stringify(others));
   }
-  const remove = db.prepare('DELETE FROM field_versions WHERE kind = ? AND record_id = ? AND path = ?');
+  const remove = prepared(db, 'DELETE FROM field_versions WHERE kind = ? AND record_id = ? AND path = ?');
   for (const path of Object.keys(before?.fields ?? {}))
     if (!after.fields.has(path)) remove.run(kind, id, path);
 }

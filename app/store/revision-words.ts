@@ -1,6 +1,7 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { type RevisionAnswer, type RevisionSummary, revisionAnswers } from '../contract/records.ts';
 import { athleteIds } from './fit-list-entry.ts';
+import { prepared } from './prepared.ts';
 import { readStored } from './quarantine.ts';
 import { searchText } from './search-text.ts';
 import type { Store } from './store.ts';
@@ -26,8 +27,10 @@ export function describeRevision(
   made: { id: string; fit: Fit; name: string; reason: string; answers: readonly RevisionAnswer[] },
 ): void {
   const { id, fit, name, reason, answers } = made;
-  db.prepare(
+  const add = prepared(
+    db,
     `INSERT INTO revision_words (revision_id, answers, athlete_ids, search, saved_at)
      SELECT id, ?, ?, ?, saved_at FROM revisions WHERE id = ?`,
-  ).run(JSON.stringify(answers), JSON.stringify(athleteIds(fit)), searchText(name, reason), id);
+  );
+  add.run(JSON.stringify(answers), JSON.stringify(athleteIds(fit)), searchText(name, reason), id);
 }

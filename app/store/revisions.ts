@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { type Fit, fitSchema } from '../../core/document/fit-schema.ts';
 import type { RevisionAnswer, RevisionSummary } from '../contract/records.ts';
 import { newestDraft, touchFit } from './fit-list-entry.ts';
+import { prepared } from './prepared.ts';
 import { readStored } from './quarantine.ts';
 import { describeRevision, REVISION_ROWS, type RevisionRow, summaryOfRow } from './revision-words.ts';
 import { now, type Store } from './store.ts';
@@ -22,12 +23,11 @@ export function listRevisions(
   fitId: string,
   { before, limit = REVISIONS_AT_ONCE }: { before?: number; limit?: number } = {},
 ): RevisionSummary[] {
-  return store.db
-    .prepare<[string, number, number], RevisionRow>(
-      `${REVISION_ROWS} WHERE fit_id = ? AND number < ? ORDER BY number DESC LIMIT ?`,
-    )
-    .all(fitId, before ?? Number.MAX_SAFE_INTEGER, limit)
-    .map((row) => summaryOfRow(store, row));
+  const rows = prepared<[string, number, number], RevisionRow>(
+    store.db,
+    `${REVISION_ROWS} WHERE fit_id = ? AND number < ? ORDER BY number DESC LIMIT ?`,
+  );
+  return rows.all(fitId, before ?? Number.MAX_SAFE_INTEGER, limit).map((row) => summaryOfRow(store, row));
 }
 
 /** The identifiers of a fit's revisions. */
@@ -37,7 +37,7 @@ export function revisionIdsOf({ db }: Pick<Store, 'db'>, fitId: string): string[
 }
 
 function revisionSummary(store: Store, id: string): RevisionSummary | null {
-  const row = store.db.prepare<[string], RevisionRow>(`${REVISION_ROWS} WHERE revisions.id = ?`).get(id);
+  const row = prepared<[string], RevisionRow>(store.db, `${REVISION_ROWS} WHERE revisions.id = ?`).get(id);
   return row ? summaryOfRow(store, row) : null;
 }
 
@@ -50,7 +50,10 @@ export function openRevision(store: Store, id: string): OpenedRevision | 'none' 
 }
 
 function readRevision(store: Store, id: string): Fit | null {
-  const text = store.db.prepare<[string], string>('SELECT fit FROM revisions WHERE id = ?').pluck().get(id)!;
+  const { fit: text } = prepared<[string], { fit: string }>(
+    store.db,
+    'SELECT fit FROM revisions WHERE id = ?',
+  ).get(id)!;
   return readStored(store, { table: 'revisions', rowId: id }, { text, schema: fitSchema });
 }
 

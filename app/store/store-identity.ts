@@ -2,6 +2,7 @@ import { createHash, randomBytes } from 'node:crypto';
 import { realpathSync, statSync } from 'node:fs';
 import { hostname } from 'node:os';
 import type { Write } from '../changes/register.ts';
+import { prepared } from './prepared.ts';
 import { atomically, now, type Store } from './store.ts';
 
 interface Identity {
@@ -17,7 +18,7 @@ export function storeId({ db }: Pick<Store, 'db'>): string {
 
 /** The next write of this store. Every edit has one of its own, and all fields of one edit share it. */
 export function nextWrite(store: Store): Write {
-  store.db.exec('UPDATE this_store SET counter = counter + 1');
+  prepared(store.db, 'UPDATE this_store SET counter = counter + 1').run();
   const { id, counter } = identity(store.db);
   return { store: id, counter, at: now(store) };
 }
@@ -29,7 +30,7 @@ export function counterOf({ db }: Pick<Store, 'db'>): number {
 
 /** Counts on from what has been seen elsewhere, so that a later write also has a higher counter. */
 export function countOnFrom({ db }: Pick<Store, 'db'>, counter: number): void {
-  db.prepare('UPDATE this_store SET counter = max(counter, ?)').run(counter);
+  prepared(db, 'UPDATE this_store SET counter = max(counter, ?)').run(counter);
 }
 
 /**
@@ -64,7 +65,7 @@ function placeOf(file: string, now = file): string {
 }
 
 function identity(db: Store['db']): Identity {
-  const row = db.prepare<[], Identity>('SELECT id, counter, place FROM this_store').get();
+  const row = prepared<[], Identity>(db, 'SELECT id, counter, place FROM this_store').get();
   if (!row) throw new Error('the store has no identity');
   return row;
 }

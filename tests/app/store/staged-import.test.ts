@@ -1,6 +1,6 @@
 import { cpSync, existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { packedBytes } from '../../../app/bundle/packed.ts';
 import { bundleItems } from '../../../app/bundle/read-bundle.ts';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
@@ -63,6 +63,22 @@ describe('an import that is made in short transactions', () => {
       store.db.prepare('SELECT fit_id, number, id FROM revisions ORDER BY 1, 2').all();
     expect(numbers(into)).toEqual(numbers(from));
     expect(readdirSync(into.folder).filter((name) => name.startsWith('import'))).toEqual([]);
+  });
+
+  it('takes in few revisions at a time, and prepares no statement for each: the program answers meanwhile', () => {
+    const into = temporaryStore();
+    stage(into.folder, filled());
+    expect(take(into, 1000)).toBe(true);
+    stage(into.folder, filled());
+    const staged = openStaged(into.folder)!;
+    const atOnce = [...staged.read()].map(({ item }) => ('revisions' in item ? item.revisions.length : 0));
+    staged.close();
+    expect(atOnce.reduce((sum, count) => sum + count)).toBe(REVISIONS + 3);
+    expect(Math.max(...atOnce)).toBeLessThanOrEqual(5);
+    const prepare = vi.spyOn(into.db, 'prepare');
+    expect(take(into, 1000)).toBe(true);
+    // Who was erased is asked before and after it.
+    expect(prepare.mock.calls.length).toBeLessThan(6);
   });
 
   it('leaves nothing where a bundle turns out damaged near its end', () => {
