@@ -44,18 +44,18 @@ export default defineConfig({
     target: 'es2024',
     // Both shells serve the page under a policy that forbids inline scripts and data: scripts.
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // The worker has no document that could load ahead.
+      resolveDependencies: (_, chunks, { hostId }) => (hostId.includes('-worker') ? [] : chunks),
+    },
     rolldownOptions: {
       // The solver asks for this module in Node only; in the page it is never reached.
       onLog: (level, log, print) => {
         if (!/node:module.*highs\.mjs/.test(log.message)) print(level, log);
       },
-      // The workers are built with the page, so that all load the one copy of the core.
-      input: {
-        index: `${root}/index.html`,
-        'analysis-worker': `${root}/jobs/analysis-worker.ts`,
-        'drilling-worker': `${root}/jobs/drilling-worker.ts`,
-      },
+      // The worker is built with the page, so that both load the one copy of the core.
+      input: { index: `${root}/index.html`, 'analysis-worker': `${root}/jobs/analysis-worker.ts` },
       output: {
         entryFileNames: ({ name }) =>
           name.endsWith('-worker') ? `assets/${name}.js` : 'assets/[name]-[hash].js',

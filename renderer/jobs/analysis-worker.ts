@@ -23,7 +23,7 @@ async function run({ turn, name, input }: JobQuestion): Promise<void> {
   for (;;) {
     await yieldToEventLoop();
     if (latest !== turn) return;
-    const step = steps.next();
+    const step = await steps.next();
     if (step.done) return post({ turn, kind: 'result', value: step.value });
     post({ turn, kind: 'progress', value: step.value });
   }

@@ -1,8 +1,8 @@
 import { bestMeasurements } from './best-measurements.ts';
 import { compareSeatingOrders } from './compare-seating-orders.ts';
 import { growthOfFits } from './growth-of-fits.ts';
-import type { Job } from './job.ts';
 import { leastChange } from './least-change.ts';
+import { planDrilling } from './plan-drilling.ts';
 import { readPicture } from './read-picture.ts';
 import { slowAnswersOf } from './slow-answers-of.ts';
 import { transferToBoat } from './transfer-to-boat.ts';
@@ -15,6 +15,7 @@ export const JOB_TABLE = {
   compareSeatingOrders,
   growthOfFits,
   leastChange,
+  planDrilling,
   readPicture,
   slowAnswersOf,
   transferToBoat,
@@ -25,10 +26,12 @@ export const JOB_TABLE = {
 type JobTable = typeof JOB_TABLE;
 export type JobName = keyof JobTable;
 
-type PartsOf<T> =
-  T extends Job<infer Input, infer Progress, infer Result>
-    ? { input: Input; progress: Progress; result: Result }
-    : never;
+type PartsOf<T> = T extends (
+  input: infer Input,
+  tools: never,
+) => Generator<infer Progress, infer Result, void> | AsyncGenerator<infer Progress, infer Result, void>
+  ? { input: Input; progress: Progress; result: Result }
+  : never;
 
 /** What a job is asked, tells on its way, and answers. */
 export type JobInput<Name extends JobName> = PartsOf<JobTable[Name]>['input'];

@@ -10,12 +10,12 @@ export interface JobTools<Progress> {
 
 /**
  * A long computation. It yields its progress step by step and returns its result. At every yield a newer question
- * may take its place.
+ * may take its place. One that first loads something is asynchronous.
  */
 export type Job<Input, Progress, Result> = (
   input: Input,
   tools: JobTools<Progress>,
-) => Generator<Progress, Result, void>;
+) => Generator<Progress, Result, void> | AsyncGenerator<Progress, Result, void>;
 
 /** A question on its way to the worker. `turn` counts the questions of one runner. */
 export interface JobQuestion {

@@ -24,7 +24,6 @@ export const ALLOWED: readonly Allowed[] = [
   at(/^core\/optimise\/|^renderer\/bench\/proposal\//, 'a code', /^out of reach$/),
   at(/^core\/trial\//, 'a code', /^to zero$/),
   at(/^core\/drilling\//, 'a section of the LP format', /^Subject To$/),
-  at(/^renderer\/jobs\/drilling-worker\.ts$/, 'a status of the solver', /^Time limit reached$/),
   at(/^renderer\/drawing\/view\/label-placer\.ts$/, 'a code', /^may meet$/),
   at(/^renderer\/pages\/boat\/station-paste\.ts$/, 'a code', /^no measure$/),
   at(/^renderer\//, 'where a menu opens: a code of its library', /^(top|bottom) (start|end)$/),

@@ -10,7 +10,7 @@ import { USUAL_BOLT } from '../../../core/parts/seat-parts.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
-import type { DrillingAnswer } from '../../jobs/drilling-worker.ts';
+import type { DrillingAnswer } from '../../jobs/plan-drilling.ts';
 import { say } from '../../language/messages.ts';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { BoardPlanFiles } from './board-plan-files.tsx';

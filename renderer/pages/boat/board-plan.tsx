@@ -6,13 +6,13 @@ import { USUAL_DRILLING } from '../../../core/drilling/drilling-model.ts';
 import { drillingWishes } from '../../../core/drilling/drilling-wish.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
-import type { DrillingAnswer } from '../../jobs/drilling-worker.ts';
+import type { DrillingAnswer } from '../../jobs/plan-drilling.ts';
+import { useJob } from '../../jobs/use-job.ts';
 import { say } from '../../language/messages.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import { BoardPlanTable } from './board-plan-table.tsx';
-import { useDrilling } from './use-drilling.ts';
 
 /** How far a fitting may usually be moved for a shared hole, metres, and the most that may be asked. */
 const USUAL_M = 0.003;
@@ -41,7 +41,8 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
   );
   const [tolerances, setTolerances] = useState<Readonly<Record<string, number>>>({});
   const [found, setFound] = useState<{ fits: readonly Fit[]; answer: DrillingAnswer } | null>(null);
-  const { busy, ask } = useDrilling();
+  const job = useJob('planDrilling');
+  const busy = job.state.kind === 'working';
   const toleranceOf = (fit: string | undefined) => tolerances[fit ?? ''] ?? USUAL_M;
 
   async function plan(): Promise<void> {
@@ -51,7 +52,11 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
     const moved = opened.map(({ fit }) => ({ ...fit, boat: { ...fit.boat, floorboard, hardware } }));
     const wishes = drillingWishes(moved, (at) => toleranceOf(opened[at]?.id));
     const rules = { ...USUAL_DRILLING, board: floorboard, known: holes };
-    ask({ wishes, rules }, (answer) => setFound({ fits: moved, answer }));
+    job.start({ wishes, rules }, (answer) => {
+      // The solver's memory goes with its worker.
+      job.stop();
+      setFound({ fits: moved, answer });
+    });
   }
 
   return (

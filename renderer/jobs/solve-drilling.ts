@@ -1,22 +1,9 @@
 import wasmUrl from 'highs/runtime?url';
-import { bestDrilling, type ProvenPlan, type Solve } from '../../core/drilling/best-drilling.ts';
-import { type DrillingRules, drillingModel } from '../../core/drilling/drilling-model.ts';
-import type { DrillingWish } from '../../core/drilling/drilling-wish.ts';
+import { bestDrilling, type Solve } from '../../core/drilling/best-drilling.ts';
+import { drillingModel } from '../../core/drilling/drilling-model.ts';
 import { dualBound } from './dual-bound.ts';
 import { type Highs, loadHighs } from './load-highs.ts';
-
-/** What the planner of holes is asked. */
-export interface DrillingQuestion {
-  readonly wishes: readonly DrillingWish[];
-  readonly rules: DrillingRules;
-}
-
-/** Its answer: the plan; or that there is none, and by how much more everybody would have to move for one; or why it failed. */
-export type DrillingAnswer =
-  | { readonly kind: 'plan'; readonly proven: ProvenPlan }
-  | { readonly kind: 'none'; readonly moreM: number | null }
-  | { readonly kind: 'late' }
-  | { readonly kind: 'failed'; readonly why: string };
+import type { DrillingAnswer, DrillingQuestion } from './plan-drilling.ts';
 
 /** A large plan ends after so many seconds with what is known then, and says how much better another might be. */
 const SECONDS = 30;
@@ -26,14 +13,8 @@ const COARSE_M = 0.003;
 /** Where there is no plan, so much more moving is tried, metres. */
 const MORE_M = [0.001, 0.002, 0.003, 0.005, 0.008, 0.012] as const;
 
-self.onmessage = ({ data }: MessageEvent<DrillingQuestion>) => {
-  void answer(data).then(
-    (found) => self.postMessage(found),
-    (error: unknown) => self.postMessage({ kind: 'failed', why: String(error) } satisfies DrillingAnswer),
-  );
-};
-
-async function answer({ wishes, rules }: DrillingQuestion): Promise<DrillingAnswer> {
+/** The plan of the fewest new holes, or why there is none. Throws where the solver itself fails. */
+export async function solveDrilling({ wishes, rules }: DrillingQuestion): Promise<DrillingAnswer> {
   const log: string[] = [];
   const highs = await loadHighs({ locateFile: () => wasmUrl, print: (line) => void log.push(line) });
   const within = (seconds: number) => solver(highs, { seconds, log });
