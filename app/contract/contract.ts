@@ -68,7 +68,7 @@ export const contract = {
       empty: z.boolean(),
       /** The program did not come to its end the last time: go on where the person was. */
       cutShort: z.boolean(),
-      /** Stored rows that do not read, set aside. */
+      /** Stored rows that do not read, in quarantine. */
       problems: z.array(quarantinedRow),
       /** Set when a damaged store was found at this start. */
       recovery: recoveryRecord.nullable(),
@@ -183,7 +183,7 @@ export const contract = {
     revisionSummary,
   ),
   'revisions.open': entry(byId, z.strictObject({ revision: revisionSummary, fit: fitSchema })),
-  /** Every trial of a fit, those set aside too, the latest first. */
+  /** Every trial of a fit, archived ones too, the latest first. */
   'trials.list': entry(z.strictObject({ fitId: id }), z.array(trialRecord)),
   /** Keeps a trial of a revision: a new one, or with `id` that one in a new state. */
   'trials.save': entry(
@@ -254,7 +254,7 @@ export const contract = {
     libraryGroups,
   ),
   /** Removes an athlete who is among `kept`, with what could not be sent. */
-  'library.letGo': entry(z.strictObject({ athleteId: id }), libraryState),
+  'library.discard': entry(z.strictObject({ athleteId: id }), libraryState),
   /** Says which fit is open here, null for none: others see it, and news of it waits. */
   'library.open': entry(z.strictObject({ fitId: id.nullable() }), libraryState),
   /** A set-out sheet, full-size templates or a take-home page, handed to the person as a file. */

@@ -65,7 +65,7 @@ export const openedFit = z.strictObject({
   revisions: z.array(revisionSummary),
 });
 
-/** A stored row that could not be read, set aside. */
+/** A stored row that could not be read, in quarantine. */
 export const quarantinedRow = z.strictObject({
   table: z.string(),
   rowId: z.string(),

@@ -39,7 +39,7 @@ export const mergeCounts = z.strictObject({
 export const recoveryRecord = z.strictObject({
   /** Plain sentences: what happened, what was kept, what to do. */
   message: z.string(),
-  setAsideAt: z.string(),
+  quarantinedAt: z.string(),
   salvaged: mergeCounts,
   unreadable: count,
   /** The newest backup that reads from end to end, to be offered; null if there is none. */

@@ -55,7 +55,7 @@ export async function openWindow(
     case 'refused':
       return ended(1, run.sentence);
     case 'broke-off':
-      return ended(1, say('launch.ended', { saved: say('trouble.saved'), detail: run.how, log: log.path }));
+      return ended(1, say('launch.ended', { saved: say('error.saved'), detail: run.how, log: log.path }));
     case 'not-opened': {
       const [binary] = command;
       const limit = process.platform === 'linux' ? sandboxLimit(sandboxFacts(binary), binary) : null;

@@ -65,7 +65,7 @@ const PASSES_LOCK: ReadonlySet<CallName> = new Set<CallName>([
   'library.join',
   'library.call',
   'library.leave',
-  'library.letGo',
+  'library.discard',
   'library.groups',
   'library.makeGroup',
   'library.setInGroup',

@@ -7,13 +7,13 @@ const dayOf = (instant: string) => instant.slice(0, 10);
 
 /** What to say after a store was put together again. `backupAt`: the newest good backup's instant. */
 export function rebuildingSentence(rebuilding: Rebuilding, backupAt: string | null): string {
-  const { cause, setAsideAt, base, complete } = rebuilding;
+  const { cause, quarantinedAt, base, complete } = rebuilding;
   const day = base ? dayOf(base.takenAt) : '';
   const whole = base ? say('found.restored.backup', { day }) : say('found.restored.journal');
   const partly = base ? say('found.partly.backup', { day }) : say('found.partly');
   return words().sentences([
     say(`found.${cause}`),
-    ...(setAsideAt ? [say('found.quarantined', { path: setAsideAt })] : []),
+    ...(quarantinedAt ? [say('found.quarantined', { path: quarantinedAt })] : []),
     ...(complete ? [whole] : [partly, ...remainder(rebuilding, backupAt)]),
   ]);
 }

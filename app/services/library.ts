@@ -90,7 +90,7 @@ export async function leaveLibrary(program: Program, { remove }: ParsedInput<'li
 }
 
 /** Removes an athlete whom this person may no longer see, with changes that could not be sent. */
-export function letGo(program: Program, { athleteId }: ParsedInput<'library.letGo'>): State {
+export function discard(program: Program, { athleteId }: ParsedInput<'library.discard'>): State {
   const { library, turn } = program;
   return turn.alone(async () => {
     const athlete = library.state().kept.find(({ id }) => id === athleteId);

@@ -103,9 +103,9 @@ function openOrRecover(folder: string, clock?: () => number): OpenedStore {
 
 function recoveryRecord(folder: string, rebuilding: Rebuilding): RecoveryRecord {
   const backup = newestGoodBackup(folder);
-  const { setAsideAt, salvaged, unreadable } = rebuilding;
+  const { quarantinedAt, salvaged, unreadable } = rebuilding;
   return {
-    setAsideAt,
+    quarantinedAt,
     salvaged,
     unreadable,
     newestGoodBackup: backup,

@@ -154,7 +154,7 @@ export const SENTENCES = {
     return unchanged('problem.photos-too-large');
   },
   get 'page-gone'() {
-    return say('problem.page-gone', { saved: say('trouble.saved') });
+    return say('problem.page-gone', { saved: say('error.saved') });
   },
   'desktop-failed': (log: string) => kept('problem.window-failed', { log }),
   get 'demo-not-empty'() {

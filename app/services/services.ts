@@ -29,9 +29,9 @@ import { installDemo } from './install-demo.ts';
 import { joinPerson } from './join-person.ts';
 import {
   callLibrary,
+  discard,
   joinLibrary,
   leaveLibrary,
-  letGo,
   listGroups,
   makeGroup,
   openInLibrary,
@@ -143,7 +143,7 @@ export const services: Services = {
   'library.join': joinLibrary,
   'library.call': callLibrary,
   'library.leave': leaveLibrary,
-  'library.letGo': letGo,
+  'library.discard': discard,
   'library.groups': listGroups,
   'library.makeGroup': makeGroup,
   'library.setInGroup': setInGroup,

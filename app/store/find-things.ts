@@ -41,7 +41,7 @@ const LATELY = [
 ];
 
 /**
- * Everything in the store that holds every word of `text`, those in use before those set aside, things whose name begins
+ * Everything in the store that holds every word of `text`, those in use before archived ones, things whose name begins
  * with the text first, then the last changed. With no words: what was changed last, revisions left out, for their fits
  * stand for them.
  */

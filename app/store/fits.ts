@@ -42,7 +42,7 @@ export function listFits(store: Store, { archived, search, limit, offset }: List
 /** At most so many fits of one boat are listed; a club's boat has far fewer. */
 const MOST_OF_A_BOAT = 1000;
 
-/** Every fit that stands in a boat now, those set aside too, last changed first. */
+/** Every fit that stands in a boat now, archived ones too, last changed first. */
 export function fitsOfBoat(store: Store, boatId: string): FitSummary[] {
   return store.db
     .prepare<[string, number], FitRow>(
@@ -71,7 +71,7 @@ function summaryOf(store: Store, row: FitRow): FitSummary | null {
   };
 }
 
-/** One fit's summary; null if there is none or its row is set aside. */
+/** One fit's summary; null if there is none or its row is quarantined. */
 function fitSummary(store: Store, id: string): FitSummary | null {
   const row = store.db.prepare<[string], FitRow>(`${SUMMARY} WHERE fits.id = ?`).get(id);
   return row ? summaryOf(store, row) : null;

@@ -73,7 +73,7 @@ export function isQuarantined(store: Store, place: RowPlace): boolean {
   return listed.get(place.table, place.rowId) !== undefined;
 }
 
-/** Every row set aside, newest first. */
+/** Every quarantined row, newest first. */
 export function listQuarantine(store: Store): QuarantinedRow[] {
   return store.db
     .prepare<[], QuarantinedRow>(

@@ -4,7 +4,7 @@ import { type GoodCopy, goodCopies } from './good-copies.ts';
 import { type ReadJournal, writeJournal } from './journal-file.ts';
 import { emptyCounts } from './merge-counts.ts';
 import { closeStore, openStore, STORE_FILE, type StoreRefusal } from './open-store.ts';
-import { type Recovery, recoverStore, salvage, setStoreAside } from './recover.ts';
+import { quarantineStore, type Recovery, recoverStore, salvage } from './recover.ts';
 import { replay } from './replay.ts';
 import { positionOf } from './safeguard.ts';
 import type { Store } from './store.ts';
@@ -36,7 +36,7 @@ export interface Rebuilding extends Recovery {
 }
 
 /**
- * Puts a store together again: what lies in its place is set aside, the backup that had come furthest takes its place,
+ * Puts a store together again: what lies in its place is quarantined, the backup that had come furthest takes its place,
  * and the journal brings back what was kept since. Where that leaves a gap, what still reads of the old file is added.
  */
 export function rebuildStore(
@@ -49,7 +49,7 @@ export function rebuildStore(
   );
   const base = copies[0] ?? null;
   if (!base && !journal) return fromWhatReads(folder, cause, clock);
-  const setAsideAt = existsSync(join(folder, STORE_FILE)) ? setStoreAside(folder, clock) : '';
+  const quarantinedAt = existsSync(join(folder, STORE_FILE)) ? quarantineStore(folder, clock) : '';
   if (base) putInPlace(base.path, folder);
   const opening = openStore(folder, clock);
   if (opening.kind === 'refused') return opening;
@@ -64,11 +64,11 @@ export function rebuildStore(
   const complete = gapless && reached >= known.n;
   const ownFile = cause === 'damaged' || cause === 'older';
   const found =
-    !complete && ownFile && setAsideAt !== ''
-      ? salvage(store, setAsideAt)
+    !complete && ownFile && quarantinedAt !== ''
+      ? salvage(store, quarantinedAt)
       : { salvaged: emptyCounts(), unreadable: 0, brokenTables: [], pages: null };
   renewIdentity(store);
-  const rebuilding = { ...found, cause, setAsideAt, base: base?.backup ?? null, complete };
+  const rebuilding = { ...found, cause, quarantinedAt, base: base?.backup ?? null, complete };
   return beginAgain(store, { journal: gapless ? journal : null, rebuilding });
 }
 

@@ -11,13 +11,13 @@ import { type PageSalvage, salvagePages } from './salvage-pages.ts';
 import { atomically, type Store } from './store.ts';
 
 const FOLDER = 'set-aside';
-/** A database is these three files; set aside apart, the log's last edits would be lost. */
+/** A database is these three files; quarantined apart, the log's last edits would be lost. */
 const FILES = ['', '-wal', '-shm'];
 
 /** What was done about a damaged store. */
 export interface Recovery {
   /** Where the damaged file now lies, unchanged. */
-  readonly setAsideAt: string;
+  readonly quarantinedAt: string;
   readonly salvaged: MergeCounts;
   /** Rows that were found but do not read. */
   readonly unreadable: number;
@@ -33,15 +33,15 @@ export type Recovered =
 
 /** Sets a damaged store aside, starts a new one, and brings in what can still be read of the old. */
 export function recoverStore(folder: string, clock: () => number = Date.now): Recovered {
-  const setAsideAt = setStoreAside(folder, clock);
+  const quarantinedAt = quarantineStore(folder, clock);
   const opening = openStore(folder, clock);
   if (opening.kind === 'refused') return opening;
   const { store } = opening;
-  return { kind: 'recovered', store, recovery: { setAsideAt, ...salvage(store, setAsideAt) } };
+  return { kind: 'recovered', store, recovery: { quarantinedAt, ...salvage(store, quarantinedAt) } };
 }
 
 /** Renames, never copies: the damaged file stays as it was found, byte for byte, until someone looks at it. */
-export function setStoreAside(folder: string, clock: () => number): string {
+export function quarantineStore(folder: string, clock: () => number): string {
   const place = join(folder, FOLDER);
   makePrivateFolder(place);
   const stamp = new Date(clock()).toISOString().replace(/[:.]/g, '-');
@@ -55,9 +55,9 @@ export function setStoreAside(folder: string, clock: () => number): string {
 
 /**
  * Brings in what can still be read of a damaged file: through SQLite, and where that breaks off or cannot begin, page by page.
- * Reads from a copy: opening a database writes its log back, and the file set aside must stay as it is.
+ * Reads from a copy: opening a database writes its log back, and the quarantined file must stay as it is.
  */
-export function salvage(store: Store, path: string): Omit<Recovery, 'setAsideAt'> {
+export function salvage(store: Store, path: string): Omit<Recovery, 'quarantinedAt'> {
   const read = throughSqlite(store, path);
   if (read.brokenTables.length === 0) return { ...read, pages: null };
   const found = salvagePages(path, store.clock, (file, pages) => ({ ...readInto(store, file), pages }));

@@ -13,7 +13,7 @@ export type RevisionRow = Omit<RevisionSummary, 'answers'> & { readonly answers:
 export const REVISION_ROWS = `SELECT revisions.id, number, name, reason, revisions.saved_at AS savedAt, answers
   FROM revisions LEFT JOIN revision_words ON revision_id = revisions.id`;
 
-/** Answers that do not read are left out of the list and listed as set aside; the revision itself stays. */
+/** Answers that do not read are left out of the list and listed as quarantined; the revision itself stays. */
 export function summaryOfRow(store: Store, row: RevisionRow): RevisionSummary {
   const place = { table: 'revision_words', rowId: row.id } as const;
   const answers =

@@ -16,7 +16,7 @@ import { tracked } from './track.ts';
 /** One of the lists that fits are made from. All tables have the same shape; only the document differs. */
 interface Roster<D extends { id?: string; name: string }, R> {
   list(store: Store, listing: Listing): R[];
-  /** Null when there is no such row, or it is set aside. */
+  /** Null when there is no such row, or it is quarantined. */
   get(store: Store, id: string): R | null;
   /** Writes a new row, or the row with the document's own id. */
   save(store: Store, document: D): R;

@@ -24,7 +24,7 @@ export const TRIAL_ROWS = `SELECT trials.id, trials.fit_id AS fitId, trials.revi
     trials.changed_at AS changedAt, trials.archived_at AS archivedAt
   FROM trials`;
 
-/** A row as a record; null when it does not read, and is then set aside. */
+/** A row as a record; null when it does not read, and is then quarantined. */
 export function trialOfRow(store: Store, row: TrialRow): TrialRecord | null {
   const place = { table: 'trials', rowId: row.id } as const;
   const trial = readStored(store, place, { text: row.trial, schema: trialSchema });
@@ -33,7 +33,7 @@ export function trialOfRow(store: Store, row: TrialRow): TrialRecord | null {
   return { ...rest, trial, archived: archivedAt !== null };
 }
 
-/** Trials of a fit, those set aside included; the latest held first. */
+/** Trials of a fit, archived ones included; the latest held first. */
 export function listTrials(store: Store, fitId: string): TrialRecord[] {
   return store.db
     .prepare<[string], TrialRow>(`${TRIAL_ROWS} WHERE trials.fit_id = ? ORDER BY created_at DESC, id`)

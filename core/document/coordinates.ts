@@ -31,7 +31,7 @@ export interface Coordinate<F extends Fitting = Fitting> {
   readonly reachable: readonly [least: number, most: number];
   /** What suggestions and proposals stay between: what wood and a kneeling body allow (estimate). */
   readonly usual: readonly [least: number, most: number];
-  /** One unit of trouble when moves are compared: 1 cm of wood, 3° of turn (estimate). */
+  /** One unit of cost when moves are compared: 1 cm of wood, 3° of turn (estimate). */
   readonly moveUnit: number;
   /** Farthest that a single suggestion moves it. */
   readonly longestMove: number;

@@ -16,7 +16,7 @@ export interface BoardRoom {
 const STRETCH = 0.1;
 
 /** A width that fits is found to this, metres. */
-const WIDTH_GRAIN = 0.0005;
+const WIDTH_STEP = 0.0005;
 
 /**
  * How much room a floorboard has in its hull, over its whole length and thickness: its edges at the top and at the underside,
@@ -68,7 +68,7 @@ function stationsAlong(board: Board): number[] {
 function widestHalf(inside: (half: number) => number, most: number): number {
   if (inside(most) >= 0) return most;
   let [low, high] = [0, most];
-  while (high - low > WIDTH_GRAIN) {
+  while (high - low > WIDTH_STEP) {
     const half = (low + high) / 2;
     if (inside(half) >= 0) low = half;
     else high = half;

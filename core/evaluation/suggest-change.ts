@@ -40,8 +40,8 @@ interface Search {
 export type KnownValues = Map<string, JudgedValues>;
 
 /** A coordinate of a seat, and how far the finding's value answers it. */
-interface Way extends Along {
-  /** Change of the excess for each unit of the coordinate, and the move that the slope foretells, in steps of trouble. */
+interface Direction extends Along {
+  /** Change of the excess for each unit of the coordinate, and the move that the slope foretells, in units of cost. */
   readonly slope: number;
   /** What a linear step would gain. */
   readonly foretold: number;
@@ -67,12 +67,14 @@ export function suggestChange(given: Search): Suggestion {
   if (finding.settledBy) return { kind: 'measure', what: finding.settledBy };
   const search = { ...given, known: given.known ?? new Map() };
   const seats = finding.seat === null ? fit.seats.map((_, i) => i) : [finding.seat];
-  const ways = seats.flatMap((seat) =>
-    freeCoordinates(fit.seats[seat]!).flatMap((coordinate) => wayAlong(search, { seat, coordinate }) ?? []),
+  const directions = seats.flatMap((seat) =>
+    freeCoordinates(fit.seats[seat]!).flatMap(
+      (coordinate) => directionAlong(search, { seat, coordinate }) ?? [],
+    ),
   );
   let best: Move | null = null;
-  for (const way of ways.toSorted((a, b) => a.foretold - b.foretold)) {
-    const move = moveAlong(search, way, best?.clean ? trouble(best) : Number.POSITIVE_INFINITY);
+  for (const direction of directions.toSorted((a, b) => a.foretold - b.foretold)) {
+    const move = moveAlong(search, direction, best?.clean ? moveCost(best) : Number.POSITIVE_INFINITY);
     if (move && (!best || isBetter(move, best))) best = move;
   }
   return best ?? { kind: 'none', locked: seats.flatMap((seat) => fit.seats[seat]!.locks) };
@@ -80,7 +82,7 @@ export function suggestChange(given: Search): Suggestion {
 
 /** A move that spoils nothing comes first, then the smaller one. */
 function isBetter(a: Move, b: Move): boolean {
-  return (Number(b.clean) - Number(a.clean) || trouble(a) - trouble(b)) < 0;
+  return (Number(b.clean) - Number(a.clean) || moveCost(a) - moveCost(b)) < 0;
 }
 
 /** Findings that are cleared by a choice, not by a move. */
@@ -93,13 +95,13 @@ function choiceFor({ quantity, seat }: Finding): Suggestion | null {
   return choice ? { kind: 'choose', seat, choice } : null;
 }
 
-/** Size of a move in steps of trouble. */
-function trouble(move: Move): number {
+/** Size of a move in units of cost. */
+function moveCost(move: Move): number {
   return Math.abs(move.to - move.from) / COORDINATES[move.coordinate].moveUnit;
 }
 
 /** How the finding answers a coordinate; null where its longest move brings next to nothing. */
-function wayAlong(search: Search, along: Along): Way | null {
+function directionAlong(search: Search, along: Along): Direction | null {
   const { snapStep, longestMove, moveUnit } = COORDINATES[along.coordinate];
   const start = excessAt(search, along, 0);
   if (start <= 0 || !Number.isFinite(start)) return null;
@@ -110,14 +112,14 @@ function wayAlong(search: Search, along: Along): Way | null {
 }
 
 /** The least move along one coordinate that clears the finding; null where none does within its rule. */
-function moveAlong(search: Search, way: Way, most: number): Move | null {
+function moveAlong(search: Search, direction: Direction, most: number): Move | null {
   const { fit, report, evaluator, finding } = search;
-  const { seat, coordinate } = way;
+  const { seat, coordinate } = direction;
   const from = coordinateOf(fit.seats[seat]!, coordinate);
   const rule = COORDINATES[coordinate];
   const longest = Math.min(rule.longestMove, most * rule.moveUnit);
-  const by = leastMove((move) => excessAt(search, way, move), {
-    slope: way.slope,
+  const by = leastMove((move) => excessAt(search, direction, move), {
+    slope: direction.slope,
     longest,
     step: rule.snapStep,
   });

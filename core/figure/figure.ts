@@ -60,8 +60,8 @@ export function figureBox({ parts, head, paddle }: Figure): { least: Vec3; most:
       .map((oval) => ({ at: oval.at, by: reachOf(oval) })),
     ...(paddle?.blade ?? []).map((at) => ({ at, by: nothing })),
   ];
-  const end = (way: 1 | -1, axis: keyof Vec3) =>
-    way * Math.max(...spans.map(({ at, by }) => way * at[axis] + by[axis]));
-  const corner = (way: 1 | -1) => ({ x: end(way, 'x'), y: end(way, 'y'), z: end(way, 'z') });
+  const end = (sign: 1 | -1, axis: keyof Vec3) =>
+    sign * Math.max(...spans.map(({ at, by }) => sign * at[axis] + by[axis]));
+  const corner = (sign: 1 | -1) => ({ x: end(sign, 'x'), y: end(sign, 'y'), z: end(sign, 'z') });
   return { least: corner(-1), most: corner(1) };
 }

@@ -50,11 +50,11 @@ function toes(
   ballAt: Vec3,
   { up, across, half, stature }: { up: Vec3; across: Vec3; half: number; stature: number },
 ): Oval {
-  const way = unit(subtract(toeAt, ballAt));
-  const lift = squareTo(up, way);
+  const direction = unit(subtract(toeAt, ballAt));
+  const lift = squareTo(up, direction);
   const back = 0.01 * stature;
   return {
-    at: add(add(toeAt, scale(way, -back)), scale(lift, HALF.toe * stature)),
-    axes: [scale(way, back), scale(lift, HALF.toe * stature), scale(across, 0.8 * half)],
+    at: add(add(toeAt, scale(direction, -back)), scale(lift, HALF.toe * stature)),
+    axes: [scale(direction, back), scale(lift, HALF.toe * stature), scale(across, 0.8 * half)],
   };
 }

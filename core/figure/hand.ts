@@ -75,17 +75,20 @@ const OPEN: readonly (readonly [number, number, number])[] = [
 export function openHand({ points, body }: Posed, which: 'lower' | 'top', wrist: Oval): DrawnHand {
   const hand = points[`${which}Hand`];
   const { stature } = body;
-  const way = unit(subtract(hand, wrist.at));
-  const broad = squareTo(Math.abs(way.z) > 0.7 ? { x: 1, y: 0, z: 0 } : { x: 0, y: 0, z: 1 }, way);
-  const thick = cross(way, broad);
+  const direction = unit(subtract(hand, wrist.at));
+  const broad = squareTo(
+    Math.abs(direction.z) > 0.7 ? { x: 1, y: 0, z: 0 } : { x: 0, y: 0, z: 1 },
+    direction,
+  );
+  const thick = cross(direction, broad);
   const ovals = OPEN.map(
     ([ahead, half, thin]): Oval => ({
-      at: add(hand, scale(way, ahead * stature)),
-      axes: [scale(broad, half * stature), scale(thick, thin * stature), scale(way, 0.004 * stature)],
+      at: add(hand, scale(direction, ahead * stature)),
+      axes: [scale(broad, half * stature), scale(thick, thin * stature), scale(direction, 0.004 * stature)],
     }),
   );
   const thumbAt = (ahead: number, aside: number) =>
-    add(add(hand, scale(way, ahead * stature)), scale(broad, aside * stature));
+    add(add(hand, scale(direction, ahead * stature)), scale(broad, aside * stature));
   const thumb = [
     ball(thumbAt(-0.014, 0.016), 0.008 * stature),
     ball(thumbAt(0.01, 0.026), 0.006 * stature),

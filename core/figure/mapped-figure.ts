@@ -62,12 +62,12 @@ function mappedPart(part: BodyPart, map: SpaceMap): BodyPart {
 
 /** A round end is as large as the map makes it where it makes it largest. */
 function mappedOpening({ at, radius, ...opening }: Opening, map: SpaceMap): Opening {
-  const ways = [
+  const directions = [
     { x: radius, y: 0, z: 0 },
     { x: 0, y: radius, z: 0 },
     { x: 0, y: 0, z: radius },
   ];
-  const mapped = ways.map((way) => norm(mappedVector(way, at, map)));
+  const mapped = directions.map((direction) => norm(mappedVector(direction, at, map)));
   return { ...opening, at: map(at), radius: Math.max(...mapped) };
 }
 

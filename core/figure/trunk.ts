@@ -40,8 +40,8 @@ interface Trunk {
 
 /** A line of hips or shoulders as a unit vector toward port. */
 function toPort(a: Vec3, b: Vec3): Vec3 {
-  const way = unit(subtract(b, a));
-  return way.y < 0 ? scale(way, -1) : way;
+  const direction = unit(subtract(b, a));
+  return direction.y < 0 ? scale(direction, -1) : direction;
 }
 
 /** The trunk's sections: they turn from the hips' line to the shoulders'. */
@@ -56,12 +56,12 @@ function trunkOf({ points, body, form }: Posed): Trunk {
   const ovals = form.trunk.map(([at, breadth, depth, ahead]) => {
     const share = Math.min(1, Math.max(0, at));
     const across = unit(along(hips, shoulders, share));
-    const way = unit(along(pelvis, up, Math.min(1, share / PELVIS.upTo)));
-    const front = unit(cross(across, way));
+    const direction = unit(along(pelvis, up, Math.min(1, share / PELVIS.upTo)));
+    const front = unit(cross(across, direction));
     const bow = BOW * lean * 4 * share * (1 - share);
     const centre = add(along(midHip, midShoulder, at), scale(front, (ahead - bow) * stature));
     const flat = disc(centre, [across, breadth * stature], [front, depth * stature]);
-    const rounding = scale(way, at < 0 ? ROUNDED * stature : 0);
+    const rounding = scale(direction, at < 0 ? ROUNDED * stature : 0);
     return { at: flat.at, axes: [flat.axes[0], flat.axes[1], rounding] } as const;
   });
   return {

@@ -20,8 +20,8 @@ export function svgPath(
   { perUnit, flip, decimals }: PathScale,
   closed: 'open' | 'closed',
 ): string {
-  const grain = 10 ** decimals;
-  const written = (value: number) => String(Math.round(value * perUnit * grain) / grain);
+  const steps = 10 ** decimals;
+  const written = (value: number) => String(Math.round(value * perUnit * steps) / steps);
   const up = flip ? -1 : 1;
   let path = '';
   for (const line of lines) {

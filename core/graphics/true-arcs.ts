@@ -37,7 +37,7 @@ function arcFrom(points: readonly ViewPoint[], from: number): { end: number; bul
   for (let k = from + 1; k < points.length; k++) {
     const turn = turnAbout(circle.middle, points[k - 1]!, points[k]!);
     const off = Math.abs(distance(points[k]!, circle.middle) - circle.radius);
-    const isOn = off <= ON_CIRCLE && turn * circle.way > 0 && Math.abs(sweep + turn) <= MOST_SWEEP;
+    const isOn = off <= ON_CIRCLE && turn * circle.sense > 0 && Math.abs(sweep + turn) <= MOST_SWEEP;
     if (!isOn) break;
     [end, sweep] = [k, sweep + turn];
   }
@@ -52,7 +52,7 @@ function circleThrough(a?: ViewPoint, b?: ViewPoint, c?: ViewPoint) {
   if (Math.abs(area) < 1e-9) return null;
   const [bb, cc] = [bx * bx + by * by, cx * cx + cy * cy];
   const [x, y] = [(cy * bb - by * cc) / area, (bx * cc - cx * bb) / area];
-  return { middle: [a[0] + x, a[1] + y] as const, radius: Math.hypot(x, y), way: Math.sign(area) };
+  return { middle: [a[0] + x, a[1] + y] as const, radius: Math.hypot(x, y), sense: Math.sign(area) };
 }
 
 /** Between two points of the drawing. */

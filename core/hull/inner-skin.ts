@@ -61,7 +61,7 @@ function insideSection({ y: ys, z: zs }: LoftedSection, y: number, z: number): n
 const ALONG_SHARE = 0.36;
 
 /** Least distances are true to half of this, metres: finer than wood is fitted. */
-const GRAIN = 0.002;
+const STEP = 0.002;
 
 /** Corners, and the straight edges between them as places in their list. */
 export interface Wire {
@@ -102,7 +102,7 @@ interface Stretch {
 function leastBetween(distance: InnerSkin, { a, b, atA, atB }: Stretch, least: number): number {
   const [dy, dz] = [b.y - a.y, b.z - a.z];
   const change = Math.sqrt(dy * dy + dz * dz) + ALONG_SHARE * Math.abs(b.x - a.x);
-  if (change < GRAIN || (atA + atB - change) / 2 >= least - GRAIN / 2) return least;
+  if (change < STEP || (atA + atB - change) / 2 >= least - STEP / 2) return least;
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 };
   const there = distance(middle);
   const first = leastBetween(distance, { a, b: middle, atA, atB: there }, Math.min(least, there));

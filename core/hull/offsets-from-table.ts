@@ -40,7 +40,7 @@ const LARGEST = { length: 30, halfBreadth: 2, depth: 2 } as const;
 const SAME_STATION = 1e-6;
 
 /** Coordinates are kept to a tenth of a micrometre: hides the dust of unit conversion. */
-const GRAIN = 1e7;
+const STEPS_PER_METRE = 1e7;
 
 /**
  * Reads a table of offsets from the cells of a text table.
@@ -156,10 +156,10 @@ function inBoatFrame(stations: readonly TableStation[]): OffsetsTable {
       Number.POSITIVE_INFINITY,
     ),
   };
-  const grain = (value: number) => Math.round(value * GRAIN) / GRAIN + 0;
+  const rounded = (value: number) => Math.round(value * STEPS_PER_METRE) / STEPS_PER_METRE + 0;
   const moved = stations.map(({ x, points }) => ({
-    x: grain(x - shift.x),
-    section: points.map(({ y, z }): SectionPoint => [grain(y), grain(z - shift.z)]),
+    x: rounded(x - shift.x),
+    section: points.map(({ y, z }): SectionPoint => [rounded(y), rounded(z - shift.z)]),
   }));
   if (problems.length === 0) {
     for (const { station, row, ...message } of checkOffsets(moved)) {
@@ -168,7 +168,7 @@ function inBoatFrame(stations: readonly TableStation[]): OffsetsTable {
     }
   }
   if (problems.length > 0) return { ok: false, problems: capped(problems) };
-  return { ok: true, stations: moved, shift: { x: grain(shift.x), z: grain(shift.z) } };
+  return { ok: true, stations: moved, shift: { x: rounded(shift.x), z: rounded(shift.z) } };
 }
 
 /** A station must run upward from keel to sheer and have both. */

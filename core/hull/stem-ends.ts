@@ -36,18 +36,18 @@ export function withStems(
   const middle = (hull.aftX + hull.foreX) / 2;
   const { aftX, foreX } = measured ?? { aftX: middle, foreX: middle };
   const raked = [
-    ...(stern ? [{ stem: within(stern, aftX - hull.aftX), end: hull.aftX, way: -1 as const }] : []),
-    ...(bow ? [{ stem: within(bow, hull.foreX - foreX), end: hull.foreX, way: 1 as const }] : []),
+    ...(stern ? [{ stem: within(stern, aftX - hull.aftX), end: hull.aftX, sign: -1 as const }] : []),
+    ...(bow ? [{ stem: within(bow, hull.foreX - foreX), end: hull.foreX, sign: 1 as const }] : []),
   ].filter(({ stem }) => stem.rakeM > LEAST_RAKE_M);
   if (raked.length === 0) return hull;
   const at = new Map<number, Station>(hull.stations.map((station) => [station.x, station]));
-  for (const { stem, end, way } of raked) {
-    const foot = end - way * stem.rakeM;
-    for (const x of at.keys()) if (way * (x - foot) > 0) at.delete(x);
+  for (const { stem, end, sign } of raked) {
+    const foot = end - sign * stem.rakeM;
+    for (const x of at.keys()) if (sign * (x - foot) > 0) at.delete(x);
     for (let k = 0; k <= SECTIONS; k++) {
       // Closer together toward the end, where a rounded stem rises fastest.
       const share = 1 - (1 - k / SECTIONS) ** 2;
-      const x = k === SECTIONS ? end : foot + way * stem.rakeM * share;
+      const x = k === SECTIONS ? end : foot + sign * stem.rakeM * share;
       at.set(x, { x, section: overStem(hull, x, stemRise(stem, share)) });
     }
   }

@@ -26,7 +26,7 @@ const FIRST = 50;
 /** Share of a doubt that values keep from the edge where their severity turns, so that p itself is clearly past it. */
 const KEPT = 0.01;
 
-/** What is set without doubt is asked this far inside its band, in units of trouble (8 µm): on the edge, rounding decides. A grid line there still serves. */
+/** What is set without doubt is asked this far inside its band, in units of violation (8 µm): on the edge, rounding decides. A grid line there still serves. */
 const EXACT = 0.0015;
 
 /** A report's values by id and seat. */

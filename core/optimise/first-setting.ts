@@ -17,7 +17,7 @@ import { beginning, smallestChange } from './smallest-change.ts';
 import { fromSingle, type SeatSetting, usualSetting } from './usual-setting.ts';
 
 /** Settings are whole millimetres. */
-const GRAIN = 0.001;
+const WOOD_STEP = 0.001;
 
 /** What a first setting is made of: whose body, in which boat, at which seat's datum (boat frame, metres), on which side. */
 export interface FirstGiven {
@@ -122,5 +122,5 @@ function inMillimetres(setting: SeatSetting): SeatSetting {
   };
 }
 
-/** Rounded to the grain that wood is worked to, metres. */
-const whole = (metres: number) => Number((Math.round(metres / GRAIN) * GRAIN).toFixed(3));
+/** Rounded to the step that wood is worked to, metres. */
+const whole = (metres: number) => Number((Math.round(metres / WOOD_STEP) * WOOD_STEP).toFixed(3));

@@ -2,7 +2,7 @@ import type { Band, Finding, Unit } from '../evaluation/finding.ts';
 import { DECIDED_SIGMAS } from '../evaluation/probability.ts';
 import type { Report } from '../evaluation/report.ts';
 
-/** How much of a quantity outside its band counts as one unit of trouble, by its SI unit (this project's weighing). */
+/** How much of a quantity outside its band counts as one unit of violation, by its SI unit (this project's weighing). */
 export const VIOLATION_SCALE: Readonly<Record<Unit, number>> = {
   m: 0.005,
   rad: (2.5 * Math.PI) / 180,
@@ -51,13 +51,13 @@ export function placeable(findings: readonly Finding[]): Finding[] {
 const NOT_YET_SERIOUS = 0.8;
 
 /**
- * How much more trouble counts that makes a finding say *change* or *stop*. Squares alone would set a pad 1 cm outside its
+ * How much more a violation counts that makes a finding say *change* or *stop*. Squares alone would set a pad 1 cm outside its
  * band, which says *change*, to spare three others half a doubt each, which say *check* either way: of 40 invented paddlers in
  * the sample single with its mark at mid-length, 15 were left so.
  */
 const SERIOUS_WEIGHT = 8;
 
-/** Edges that a proposal wants a value within (null is open), and how much one unit of trouble outside them counts. */
+/** Edges that a proposal wants a value within (null is open), and how much one unit of violation outside them counts. */
 export interface Edges {
   /** Least value that is wanted. */
   readonly low: number | null;
@@ -72,7 +72,7 @@ export interface Aim {
   readonly id: string;
   /** As it is now. */
   readonly value: number;
-  /** What one unit of trouble is, in the value's unit. */
+  /** What one unit of violation is, in the value's unit. */
   readonly unit: number;
   /** Inside the band by the value's doubt, as far as the band has room; and where the finding would turn serious. */
   readonly edges: readonly [aimed: Edges, serious: Edges];
@@ -109,20 +109,20 @@ function highest({ max, stopMax }: Band, outside: number): number | null {
   return Math.min(max + outside, stopMax ?? Number.POSITIVE_INFINITY);
 }
 
-/** How far a value is outside edges, in units of trouble times their weight; zero within. */
+/** How far a value is outside edges, in units of violation times their weight; zero within. */
 function outsideOf({ low, high, weight }: Edges, value: number, unit: number): number {
   const under = low === null ? 0 : low - value;
   const over = high === null ? 0 : value - high;
   return (weight * Math.max(0, under, over)) / unit;
 }
 
-/** How far a finding is from where a proposal wants it, in units of trouble; zero when it is there. */
+/** How far a finding is from where a proposal wants it, in units of violation; zero when it is there. */
 export function violation(finding: Finding): number {
   const { value, unit, edges } = aimOf(finding);
   return Math.hypot(...edges.map((e) => outsideOf(e, value, unit)));
 }
 
-/** Sum of squared troubles of a report: what a proposal brings down. */
+/** Sum of squared violations of a report: what a proposal brings down. */
 export function totalViolation(report: Report): number {
   return placeable(report.findings).reduce((sum, f) => sum + violation(f) ** 2, 0);
 }

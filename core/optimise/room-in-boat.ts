@@ -129,10 +129,10 @@ function movedOut(
 /** The hole (or millimetre) nearest to `at` within a travel; the nearer end of a travel that holds no hole. */
 function inHole(at: number, travel: readonly [number, number], pitch: number | null): number {
   const [low, high] = [Math.min(...travel), Math.max(...travel)];
-  const grain = pitch ?? STEP;
-  const [least, most] = [Math.ceil(low / grain - 1e-6), Math.floor(high / grain + 1e-6)];
+  const step = pitch ?? STEP;
+  const [least, most] = [Math.ceil(low / step - 1e-6), Math.floor(high / step + 1e-6)];
   if (least > most) return Math.min(high, Math.max(low, at));
-  return grain * Math.min(most, Math.max(least, Math.round(at / grain)));
+  return step * Math.min(most, Math.max(least, Math.round(at / step)));
 }
 
 /**

@@ -15,8 +15,8 @@ export interface Contradiction {
   readonly sigmas: number;
 }
 
-/** From so many standard deviations on it is told: one in four hundred of sound bodies for each length. */
-const TOLD = 3;
+/** From so many standard deviations on it is said: one in four hundred of sound bodies for each length. */
+const LEAST_SIGMAS = 3;
 /** A length is seen where the marks cut its variance, as loose as it is taken, by at least this share. */
 const SEEN_SHARE = 0.5;
 
@@ -38,7 +38,7 @@ export function contradictionsOf(
     const alone = taken + (after.value - taken) / gain;
     const own = 1 / (1 / after.sd ** 2 - 1 / before);
     const sigmas = (alone - taken) / Math.sqrt(sd ** 2 + own);
-    if (Math.abs(sigmas) < TOLD) return [];
+    if (Math.abs(sigmas) < LEAST_SIGMAS) return [];
     return [{ length, seen: alone, taken, share: alone / taken - 1, sigmas: Math.abs(sigmas) }];
   }).sort((a, b) => b.sigmas - a.sigmas);
 }

@@ -56,10 +56,10 @@ const NEAREST = 1e-3;
  * turn back on itself.
  */
 export function projectPoint(camera: Camera, world: Vec3): Pixel {
-  const way = subtract(world, camera.position);
-  const depth = Math.max(NEAREST, dot(way, camera.forward));
-  const x = dot(way, camera.right) / depth;
-  const y = dot(way, camera.down) / depth;
+  const direction = subtract(world, camera.position);
+  const depth = Math.max(NEAREST, dot(direction, camera.forward));
+  const x = dot(direction, camera.right) / depth;
+  const y = dot(direction, camera.down) / depth;
   const bend = radialFactor(camera.radial, x * x + y * y);
   return { u: camera.centre.u + camera.focalPx * bend * x, v: camera.centre.v + camera.focalPx * bend * y };
 }

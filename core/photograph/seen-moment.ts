@@ -46,7 +46,7 @@ export function strayedHold(
   { arm, side }: { arm: number; side: 1 | -1 },
 ): ArmsHold {
   const off = (i: number) => HOLD_SD[i]! * by[i]!;
-  const way = (first: number) => ({
+  const offset = (first: number) => ({
     x: arm * off(first),
     y: arm * off(first + 1) * side,
     z: arm * off(first + 2),
@@ -54,13 +54,13 @@ export function strayedHold(
   const shaft = wayOf(hold);
   const length = norm(shaft);
   const bent = unit(plus(scale(shaft, 1 / length), 1, { x: off(6), y: off(7) * side, z: 0 }));
-  const topHand = plus(hold.topHand, 1, way(0));
+  const topHand = plus(hold.topHand, 1, offset(0));
   const turn = Math.atan2(hold.square.x, hold.square.y * side) + off(TURN);
   return {
     ...hold,
     topHand,
     lowerHand: plus(topHand, length, bent),
-    travel: plus(hold.travel, 1, way(3)),
+    travel: plus(hold.travel, 1, offset(3)),
     square: { x: Math.sin(turn), y: Math.cos(turn) * side, z: 0 },
   };
 }

@@ -133,11 +133,11 @@ function failureOf(points: readonly MarkedPoint[], image: ImageSize): SolvedCame
 /** Whether all points lie on one line in the boat: the camera may then turn about it. */
 function onOneLine(points: readonly MarkedPoint[]): boolean {
   const first = points[0]!.world;
-  const ways = points.map(({ world }) => subtract(world, first));
-  const longest = ways.reduce((a, b) => (norm(b) > norm(a) ? b : a));
+  const directions = points.map(({ world }) => subtract(world, first));
+  const longest = directions.reduce((a, b) => (norm(b) > norm(a) ? b : a));
   const extent = norm(longest);
   const unit = scale(longest, 1 / extent);
-  return ways.every((way) => norm(cross(way, unit)) < ONE_LINE_SHARE * extent);
+  return directions.every((direction) => norm(cross(direction, unit)) < ONE_LINE_SHARE * extent);
 }
 
 /**

@@ -92,11 +92,11 @@ function lineThrough(bow: Vec3, stern: Vec3): { trim: number; draft: number } | 
 
 /** Where the ray of a pixel meets the plane y = 0; null where it hardly does, or behind the camera. */
 function inCentrePlane(camera: Camera, pixel: Pixel): Vec3 | null {
-  const way = rayOf(camera, pixel);
-  if (Math.abs(way.y) < LEAST_SINE * Math.sqrt(dot(way, way))) return null;
-  const reach = -camera.position.y / way.y;
+  const direction = rayOf(camera, pixel);
+  if (Math.abs(direction.y) < LEAST_SINE * Math.sqrt(dot(direction, direction))) return null;
+  const reach = -camera.position.y / direction.y;
   if (reach <= 0) return null;
-  const { x, y, z } = scale(way, reach);
+  const { x, y, z } = scale(direction, reach);
   return { x: camera.position.x + x, y: camera.position.y + y, z: camera.position.z + z };
 }
 

@@ -49,12 +49,12 @@ export function dimensionLines(given: Dimension, scale: number): PlainShape[] {
   const beyond = outside ? paper(TAIL + BESIDE_FIGURE + figureWidth(given, scale)) : 0;
   const witness = (point: MillimetrePoint) =>
     line('dimension', at(point, side * paper(GAP)), at(point, level + side * paper(OVERSHOOT)));
-  const arrow = (tip: MillimetrePoint, way: 1 | -1) =>
+  const arrow = (tip: MillimetrePoint, sign: 1 | -1) =>
     line(
       'dimension',
-      at(tip, level + paper(ARROW_HALF), way * paper(ARROW)),
+      at(tip, level + paper(ARROW_HALF), sign * paper(ARROW)),
       at(tip, level),
-      at(tip, level - paper(ARROW_HALF), way * paper(ARROW)),
+      at(tip, level - paper(ARROW_HALF), sign * paper(ARROW)),
     );
   return [
     ...(Math.abs(offset) > GAP ? [witness(from), witness(to)] : []),

@@ -30,8 +30,8 @@ export function writtenAngle(deg: number): string {
  * `half` in newtons, asks for it. 347 gives `350 N`, and `300 N` where it is known to 400.
  */
 export function writtenForce(newtons: number, half = 0): string {
-  const grain = 10 ** -shownPlaces(half, -1);
-  return `${Math.round(newtons / grain) * grain + 0} N`;
+  const step = 10 ** -shownPlaces(half, -1);
+  return `${Math.round(newtons / step) * step + 0} N`;
 }
 
 /** Metres to millimetres. */
@@ -45,19 +45,19 @@ export function wholeMillimetres(lengthM: number): number {
 }
 
 /** Finest division that a sheet is written to, millimetres: 1 mm, or 1/32 in. */
-const GRAIN: Readonly<Record<SheetUnits, number>> = { mm: 1, in: 25.4 / 32 };
+const SHOWN_STEP: Readonly<Record<SheetUnits, number>> = { mm: 1, in: 25.4 / 32 };
 
 /**
  * A length as the tape of a sheet reads it, millimetres: whole millimetres, or whole 1/32 in. Sums and differences of readings are
  * readings, so that a sheet agrees with itself in either unit. 175.4 mm reads 175 by a metric tape, 175.42 (6 29/32) by an inch one.
  */
 export function tapeReading(lengthMm: number, units: SheetUnits): number {
-  const grain = GRAIN[units];
-  return Math.round(lengthMm / grain) * grain + 0;
+  const step = SHOWN_STEP[units];
+  return Math.round(lengthMm / step) * step + 0;
 }
 
 /** The same, never more than the length: for a least size that must not be overstated. 59.9 mm reads 59, or 59.53 (2 11/32). */
 export function tapeReadingBelow(lengthMm: number, units: SheetUnits): number {
-  const grain = GRAIN[units];
-  return Math.floor(lengthMm / grain + 1e-9) * grain + 0;
+  const step = SHOWN_STEP[units];
+  return Math.floor(lengthMm / step + 1e-9) * step + 0;
 }

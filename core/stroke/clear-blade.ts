@@ -23,9 +23,13 @@ export function clearBlade(stance: Stance, share: number): Stance {
   const spacing = norm(shaft);
   if (lift === 0 || spacing === 0) return stance;
   const carried = { x: 0, y: out * CARRIED.out, z: -CARRIED.down };
-  const way = plus(scale(shaft, (1 - lift) / spacing), lift, carried);
+  const direction = plus(scale(shaft, (1 - lift) / spacing), lift, carried);
   const top = plus(topHand, lift * spacing, { x: 0, y: -out * INWARD, z: UPWARD });
-  const points = { ...stance.points, topHand: top, lowerHand: plus(top, spacing / norm(way), way) };
+  const points = {
+    ...stance.points,
+    topHand: top,
+    lowerHand: plus(top, spacing / norm(direction), direction),
+  };
   for (const arm of ['lower', 'top'] as const) points[`${arm}Elbow`] = elbowOf(stance.points, points, arm);
   return { ...stance, points };
 }

@@ -53,9 +53,9 @@ function squareTo(from: InPlan, to: InPlan): InPlan {
 }
 
 /** A point moved some way along a direction. */
-const beside = (at: InPlan, way: InPlan, by: number): InPlan => ({
-  x: at.x + by * way.x,
-  y: at.y + by * way.y,
+const beside = (at: InPlan, direction: InPlan, by: number): InPlan => ({
+  x: at.x + by * direction.x,
+  y: at.y + by * direction.y,
 });
 
 /** A corner of the support polygon: the contact that it belongs to, and which of its patch's corners it is. */

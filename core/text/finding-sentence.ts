@@ -12,7 +12,7 @@ const READERS = { coach: 'finding', athlete: 'told' } as const;
  * Quantities that are told in the same words: where a fitting is does not fit, the heading names the fitting, and an athlete is
  * told that it does not fit, not why.
  */
-const TOLD_AS: Readonly<Record<'coach' | 'athlete', Readonly<Record<string, string>>>> = {
+const WORDED_AS: Readonly<Record<'coach' | 'athlete', Readonly<Record<string, string>>>> = {
   coach: {
     restTravel: 'padTravel',
     restBevel: 'padBevel',
@@ -60,7 +60,7 @@ function sentenceOf(
   side: 'good' | 'low' | 'high',
   { words, reader }: { words: Words; reader: Reader },
 ): string {
-  const key = `${READERS[reader]}.${TOLD_AS[reader][quantity] ?? quantity}.${side}`;
+  const key = `${READERS[reader]}.${WORDED_AS[reader][quantity] ?? quantity}.${side}`;
   if (!words.has(key)) return '';
   const sign = value < 0 ? 'under' : 'over';
   return words.say(key, { sign, contact: value <= 0 ? 'touching' : 'close', severity });

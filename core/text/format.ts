@@ -175,8 +175,8 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
 /** Text of a number with so many places; fewer than none round to tens and hundreds. */
 function rounded(value: number, decimals: number): string {
   if (decimals >= 0) return value.toFixed(decimals);
-  const grain = 10 ** -decimals;
-  return (Math.round(value / grain) * grain).toFixed(0);
+  const step = 10 ** -decimals;
+  return (Math.round(value / step) * step).toFixed(0);
 }
 
 /** Units but for lengths: so many of the shown one to one of SI, places after the decimal mark, and the sign of the unit. */

@@ -55,8 +55,8 @@ export interface TrialAnswers {
 /** Moves tried along each coordinate, in its scale (1 cm, 3°): small ones first. */
 const TRIED = [-2, -1, 1, 2] as const;
 
-/** Trouble that a change brings elsewhere counts against it this much (this project's weighing). */
-const TROUBLE_WEIGHT = 0.4;
+/** Violation that a change brings elsewhere counts against it this much (this project's weighing). */
+const VIOLATION_WEIGHT = 0.4;
 
 /** Bigger moves must earn it: cost of one scale of movement. */
 const MOVE_COST = 0.05;
@@ -142,15 +142,15 @@ interface Work {
 }
 
 /**
- * One coordinate moved by some of its steps, onto its grain or hole; null where it would pass an end of its rule or
+ * One coordinate moved by some of its steps, onto its step or hole; null where it would pass an end of its rule or
  * rail.
  */
 function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): RankedChange | null {
   const { evaluator, fit, trial, before } = work;
   const from = coordinateOf(fit.seats[trial.seat]!, coordinate);
-  const grain = holePitch(fit, coordinate) ?? COORDINATES[coordinate].snapStep;
+  const step = holePitch(fit, coordinate) ?? COORDINATES[coordinate].snapStep;
   const wanted = from + steps * COORDINATES[coordinate].moveUnit;
-  const to = Number((Math.round(wanted / grain) * grain).toFixed(6));
+  const to = Number((Math.round(wanted / step) * step).toFixed(6));
   const { least, most } = endsOf(fit, coordinate);
   if (to === from || to < Math.min(least, from) || to > Math.max(most, from)) return null;
   const after = evaluator.evaluateHolding(withCoordinate(fit, { seat: trial.seat, coordinate }, to), before);
@@ -158,8 +158,8 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
   const enough = (answered: number) => Math.min(answered, ENOUGH);
   const gains = answers.map((a, i) => enough(a.answered) - enough(work.soFar[i]!.answered));
   const gain = gains.reduce((sum, g, i) => sum + g * trial.observations[i]!.strength, 0);
-  const worse = troubleAdded(before, after);
-  const score = gain - TROUBLE_WEIGHT * worse.trouble - MOVE_COST * Math.abs(steps);
+  const worse = violationAdded(before, after);
+  const score = gain - VIOLATION_WEIGHT * worse.added - MOVE_COST * Math.abs(steps);
   const sideEffects = askedForLeftOut(sideEffectsOf(before, after), trial);
   const relevance = trial.observations.reduce((sum, observation, i) => {
     const weight = gains[i]! >= HELPS ? leverWeight(observation, { coordinate, by: to - from }) : 0;
@@ -186,16 +186,16 @@ function askedForLeftOut(effects: readonly SideEffect[], trial: Trial): SideEffe
   return effects.filter((e) => !asked.has(e.id) || e.severityFrom !== e.severityTo);
 }
 
-/** Trouble that `after` has more than `before`, finding by finding; serious where one of them says change or stop. */
-function troubleAdded(before: Report, after: Report): { trouble: number; serious: boolean } {
+/** Violation that `after` has more than `before`, finding by finding; serious where one of them says change or stop. */
+function violationAdded(before: Report, after: Report): { added: number; serious: boolean } {
   const was = new Map(placeable(before.findings).map((f) => [f.id, violation(f)]));
-  let trouble = 0;
+  let added = 0;
   let serious = false;
   for (const finding of placeable(after.findings)) {
     const more = violation(finding) - (was.get(finding.id) ?? 0);
     if (more <= 0) continue;
-    trouble += more;
+    added += more;
     if (finding.severity === 'change' || finding.severity === 'stop') serious = true;
   }
-  return { trouble, serious };
+  return { added, serious };
 }

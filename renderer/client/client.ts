@@ -19,7 +19,7 @@ export async function call<N extends CallName>(
       ok: false,
       error: {
         code: 'internal',
-        message: say('trouble.gone', { saved: say('trouble.saved') }),
+        message: say('error.gone', { saved: say('error.saved') }),
         problems: [],
       },
     };

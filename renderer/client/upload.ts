@@ -16,7 +16,7 @@ export async function upload(file: File): Promise<CallResult<{ upload: string }>
       ok: false,
       error: {
         code: 'internal',
-        message: say('trouble.gone', { saved: say('trouble.saved') }),
+        message: say('error.gone', { saved: say('error.saved') }),
         problems: [],
       },
     };

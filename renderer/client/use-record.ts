@@ -24,7 +24,7 @@ function foundOf<T>(id: string, { value, error, reload }: Asked<T>): Found<T> {
 /** More than any club has. */
 const EVERYBODY = 1000;
 
-/** All athletes, those in use and those set aside. */
+/** All athletes, those in use and archived ones. */
 export interface Everybody {
   readonly inUse: readonly AthleteRecord[];
   readonly aside: readonly AthleteRecord[];

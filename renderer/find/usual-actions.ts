@@ -4,7 +4,7 @@ import { go, type Route } from '../route/route.ts';
 import { sendCommand } from '../ui/menu-commands.tsx';
 import type { FindAction } from './offered-actions.ts';
 
-const way = (id: string, name: MessageKey, route: Route): FindAction => ({
+const pageAction = (id: string, name: MessageKey, route: Route): FindAction => ({
   id,
   name: say(name),
   run: () => go(route),
@@ -12,21 +12,24 @@ const way = (id: string, name: MessageKey, route: Route): FindAction => ({
 
 /** What can be done from everywhere. */
 export const usualActions = (): readonly FindAction[] => [
-  way('new-fit', 'fits.new', { page: 'new-fit' }),
-  way('new-athlete', 'athletes.new', { page: 'athlete', id: 'new' }),
-  way('new-boat', 'boats.new', { page: 'boat', id: 'new' }),
-  way('recent', 'recent.title', { page: 'home' }),
-  way('fits', 'archive.counts.fits', { page: 'fits' }),
-  { ...way('athletes', 'archive.counts.athletes', { page: 'athletes' }), words: say('do.athletes.words') },
+  pageAction('new-fit', 'fits.new', { page: 'new-fit' }),
+  pageAction('new-athlete', 'athletes.new', { page: 'athlete', id: 'new' }),
+  pageAction('new-boat', 'boats.new', { page: 'boat', id: 'new' }),
+  pageAction('recent', 'recent.title', { page: 'home' }),
+  pageAction('fits', 'archive.counts.fits', { page: 'fits' }),
   {
-    ...way('athletes-table', 'do.athletes-table', { page: 'athletes-table' }),
+    ...pageAction('athletes', 'archive.counts.athletes', { page: 'athletes' }),
+    words: say('do.athletes.words'),
+  },
+  {
+    ...pageAction('athletes-table', 'do.athletes-table', { page: 'athletes-table' }),
     words: say('do.athletes-table.words'),
   },
-  { ...way('boats', 'archive.counts.boats', { page: 'boats' }), words: say('do.boats.words') },
-  way('paddles', 'archive.counts.paddles', { page: 'paddles' }),
-  { ...way('archive', 'archive.title', { page: 'archive' }), words: say('do.archive.words') },
-  { ...way('help', 'help.title', { page: 'help' }), words: say('do.help.words') },
-  { ...way('hurts', 'do.hurts', { page: 'help' }), words: say('do.hurts.words') },
+  { ...pageAction('boats', 'archive.counts.boats', { page: 'boats' }), words: say('do.boats.words') },
+  pageAction('paddles', 'archive.counts.paddles', { page: 'paddles' }),
+  { ...pageAction('archive', 'archive.title', { page: 'archive' }), words: say('do.archive.words') },
+  { ...pageAction('help', 'help.title', { page: 'help' }), words: say('do.help.words') },
+  { ...pageAction('hurts', 'do.hurts', { page: 'help' }), words: say('do.hurts.words') },
   ...(['light', 'dark', 'system'] as const).map((theme) => ({
     id: `paper-${theme}`,
     name: say(`do.paper-${theme}`),

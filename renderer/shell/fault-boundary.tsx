@@ -13,11 +13,11 @@ export class FaultBoundary extends Component<{ children: React.ReactNode }, { fa
     if (!this.state.fault) return this.props.children;
     return (
       <main className="page stack" role="alert">
-        <h1>{say('trouble.title')}</h1>
-        <p>{say('trouble.fault', { saved: say('trouble.saved') })}</p>
+        <h1>{say('error.title')}</h1>
+        <p>{say('error.fault', { saved: say('error.saved') })}</p>
         <p>
           <button className="button chief" type="button" onClick={() => window.location.reload()}>
-            {say('trouble.reload')}
+            {say('error.reload')}
           </button>
         </p>
       </main>

@@ -155,7 +155,7 @@ export function Sheet() {
   );
 }
 
-/** The page and what it is of: a leaf of the same bench is the same place. */
+/** The page and what it is of: a tab of the same bench is the same place. */
 function placeOf(route: Route): string {
   return JSON.stringify(route.page === 'fit' ? { page: route.page, id: route.id } : route);
 }

@@ -4,7 +4,7 @@ import { say } from '../language/messages.ts';
 /** A refused call: what happened, each problem with its place, and a way to try again. */
 export function ErrorMessage({ error, onRetry }: { error: CallError; onRetry?: () => void }) {
   return (
-    <div className="trouble stack" role="alert">
+    <div className="error-box stack" role="alert">
       <p>{error.message}</p>
       {error.problems.length > 0 && (
         <ul>
@@ -18,7 +18,7 @@ export function ErrorMessage({ error, onRetry }: { error: CallError; onRetry?: (
       {onRetry && (
         <p>
           <button className="button" type="button" onClick={onRetry}>
-            {say('trouble.retry')}
+            {say('error.retry')}
           </button>
         </p>
       )}

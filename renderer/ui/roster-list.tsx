@@ -32,9 +32,12 @@ interface RosterProps<T> {
 }
 
 /** The records of a list, and what is done with them. */
-function useRoster<T extends Listable>(of: Listed, { aside, search }: { aside: boolean; search: string }) {
+function useRoster<T extends Listable>(
+  of: Listed,
+  { archived, search }: { archived: boolean; search: string },
+) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
-  const listed = useCall(`${of}.list` as 'fits.list', { archived: aside, search, limit: 1000 });
+  const listed = useCall(`${of}.list` as 'fits.list', { archived, search, limit: 1000 });
 
   /** Does one thing to each of them in turn; the first refusal is told, and the list fetched anew. */
   async function each(
@@ -47,7 +50,7 @@ function useRoster<T extends Listable>(of: Listed, { aside, search }: { aside: b
     setRefusal(refused && !refused.ok ? refused.error : null);
     listed.reload();
   }
-  const moveName = `${of}.${aside ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
+  const moveName = `${of}.${archived ? 'restore' : 'archive'}` as CallName & `${Listed}.archive`;
   const move = (ids: readonly string[]) => each(ids, (id) => call(moveName, { id }));
   return {
     listed,
@@ -58,12 +61,12 @@ function useRoster<T extends Listable>(of: Listed, { aside, search }: { aside: b
   };
 }
 
-/** A ruled list of stored things: found by name, opened by a click, set aside and brought back. Nothing is deleted. */
+/** A ruled list of stored things: found by name, opened by a click, archived and restored. Nothing is deleted. */
 export function RosterList<T extends Listable>(props: RosterProps<T>) {
   const [search, setSearch] = useState('');
-  const [aside, setAside] = useState(false);
+  const [archived, showArchived] = useState(false);
   const [ids, choose] = useState<readonly string[]>([]);
-  const roster = useRoster<T>(props.of, { aside, search });
+  const roster = useRoster<T>(props.of, { archived, search });
   const { listed, records, refusal } = roster;
 
   if (listed.error) return <ErrorMessage error={listed.error} onRetry={listed.reload} />;
@@ -73,21 +76,27 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
     <div className="stack">
       {!isEmpty && refusal && <ErrorMessage error={refusal} />}
       {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
-      {isEmpty && (aside ? <p className="soft">{say('list.archived.none')}</p> : props.empty)}
+      {isEmpty && (archived ? <p className="soft">{say('list.archived.none')}</p> : props.empty)}
       {records.length === 0 && !isEmpty && <p className="soft">{say('find.nothing', { text: search })}</p>}
       {records.length > 0 && (
-        <RosterTable {...props} {...roster} records={records} aside={aside} selection={{ ids, choose }} />
+        <RosterTable
+          {...props}
+          {...roster}
+          records={records}
+          archived={archived}
+          selection={{ ids, choose }}
+        />
       )}
       <p>
         <button
           type="button"
           className="button words"
           onClick={() => {
-            setAside(!aside);
+            showArchived(!archived);
             choose([]);
           }}
         >
-          {say(aside ? 'list.hide-aside' : 'list.show-aside')}
+          {say(archived ? 'list.hide-archived' : 'list.show-archived')}
         </button>
       </p>
     </div>
@@ -99,14 +108,14 @@ function RosterTable<T extends Listable>(
   props: RosterProps<T> &
     Pick<ReturnType<typeof useRoster>, 'each' | 'move'> & {
       records: readonly T[];
-      aside: boolean;
+      archived: boolean;
       selection: Selection;
     },
 ) {
-  const { records, aside, selection, nameOf, duplicate, each, move } = props;
+  const { records, archived, selection, nameOf, duplicate, each, move } = props;
   const { ids, choose } = selection;
-  const actions = [{ name: say(aside ? 'archive.back.replace' : 'list.set-aside'), run: move }];
-  if (duplicate && !aside)
+  const actions = [{ name: say(archived ? 'archive.back.replace' : 'list.archive'), run: move }];
+  if (duplicate && !archived)
     actions.push({ name: say('boat.duplicate'), run: (some) => each(some, duplicate) });
   return (
     <>
@@ -165,7 +174,7 @@ function rosterColumns<T extends Listable>(
     title: '',
     className: 'row-tool',
     cell: (record) => {
-      const action = say(record.archived ? 'archive.back.replace' : 'list.set-aside');
+      const action = say(record.archived ? 'archive.back.replace' : 'list.archive');
       return (
         <button
           type="button"

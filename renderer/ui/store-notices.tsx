@@ -1,18 +1,18 @@
 import { useCall } from '../client/use-call.ts';
 import { sayCount } from '../language/messages.ts';
 
-/** What the store has to say: rows set aside, a backup that failed, a damaged file that was recovered. */
+/** What the store has to say: rows in quarantine, a backup that failed, a damaged file that was recovered. */
 export function StoreNotices() {
   const { value } = useCall('program.state', {});
   if (!value) return null;
   const sentences = [
     ...(value.recovery ? [value.recovery.message] : []),
     ...value.notices,
-    ...(value.problems.length > 0 ? [sayCount('trouble.set-aside', value.problems.length)] : []),
+    ...(value.problems.length > 0 ? [sayCount('error.quarantined', value.problems.length)] : []),
   ];
   if (sentences.length === 0) return null;
   return (
-    <ul className="trouble">
+    <ul className="error-box">
       {sentences.map((sentence) => (
         <li key={sentence}>{sentence}</li>
       ))}

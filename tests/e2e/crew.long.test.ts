@@ -53,7 +53,7 @@ beforeAll(async () => {
   await callFromPage(page, 'demo.install', {});
   for (const name of PAIR) await makeFit(`${name}, own single`, 'Broad single', [name]);
 });
-/** A pair that nobody has changed yet, with its crew's leaf open. */
+/** A pair that nobody has changed yet, with its crew’s tab open. */
 beforeEach(async () => {
   made += 1;
   const name = `Unequal pair ${made}`;
@@ -178,13 +178,13 @@ describe('the seating orders of a four', () => {
     await other.goto(`${program.origin}/#/fits/${id}`);
     await other.reload();
     await other.getByRole('tab', { name: 'Crew' }).click();
-    const leaf = other.locator('.crew');
-    await leaf.getByRole('button', { name: 'Compare every order' }).click();
-    await leaf.getByText('3 of 24 orders tried').waitFor();
-    await leaf.getByRole('button', { name: 'Stop' }).click();
-    await leaf.locator('progress').waitFor({ state: 'detached' });
+    const panel = other.locator('.crew');
+    await panel.getByRole('button', { name: 'Compare every order' }).click();
+    await panel.getByText('3 of 24 orders tried').waitFor();
+    await panel.getByRole('button', { name: 'Stop' }).click();
+    await panel.locator('progress').waitFor({ state: 'detached' });
     expect(await other.evaluate(() => (window as unknown as { ended: number }).ended)).toBe(1);
-    expect(await leaf.locator('.crew-table').last().locator('tbody tr').count()).toBe(3);
+    expect(await panel.locator('.crew-table').last().locator('tbody tr').count()).toBe(3);
     await other.context().close();
   });
 

@@ -33,7 +33,7 @@ describe('a window of 1280 × 800', () => {
   it('shows at least five findings whole, each with its price', async () => {
     const whole = () =>
       page.evaluate(() => {
-        const room = document.querySelector('.leaf-scroll')!.getBoundingClientRect();
+        const room = document.querySelector('.tab-scroll')!.getBoundingClientRect();
         const notes = [...document.querySelectorAll('.note:not([data-severity="good"])')];
         return notes.filter((note) => note.getBoundingClientRect().bottom <= room.bottom).length;
       });
@@ -43,7 +43,7 @@ describe('a window of 1280 × 800', () => {
 
   it('has its tabs in one row', async () => {
     const tops = await page
-      .locator('.margin-leaves')
+      .locator('.margin-tabs')
       .getByRole('tab')
       .evaluateAll((tabs) => tabs.map((tab) => Math.round(tab.getBoundingClientRect().top)));
     expect(tops.length).toBeGreaterThanOrEqual(7);
@@ -100,7 +100,7 @@ describe('a crew in a window of 1280 × 800', () => {
     const other = exampleSeat({ side: 'right', athlete: exampleAthlete({ name: 'The other one' }) });
     await openOnBench(page, exampleFit([exampleSeat(), other]));
     const tops = await page
-      .locator('.margin-leaves')
+      .locator('.margin-tabs')
       .getByRole('tab')
       .evaluateAll((tabs) => tabs.map((tab) => Math.round(tab.getBoundingClientRect().top)));
     expect(tops).toHaveLength(8);

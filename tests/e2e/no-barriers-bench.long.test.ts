@@ -76,7 +76,7 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
     await checkBoth('.part-card');
   });
 
-  it('the crew’s leaf, levelled and with every seating order', async () => {
+  it('the crew’s tab, levelled and with every seating order', async () => {
     await page.getByRole('tab', { name: 'Crew' }).click();
     await page.locator('.crew').getByRole('button', { name: 'Level the crew' }).click();
     await page.locator('.crew').getByRole('button', { name: 'Compare every order' }).click();

@@ -197,8 +197,8 @@ describe('a minor', () => {
     const note = page.getByRole('note').filter({ hasText: 'No consent noted' });
     expect(await textOf(note)).toContain(`for ${athlete.name}, a minor: body data and photographs`);
     const [fit] = await callFromPage(page, 'athletes.fits', { id });
-    for (const leaf of ['show', 'set-out']) {
-      await goTo(page, `#/fits/${fit!.id}/${leaf}`);
+    for (const subpage of ['show', 'set-out']) {
+      await goTo(page, `#/fits/${fit!.id}/${subpage}`);
       await note.waitFor();
       expect(await textOf(note)).toContain('body data.');
     }

@@ -31,7 +31,7 @@ let program: RunningProgram;
 let page: Page;
 let fitId: string;
 
-const leaf = (name: string) => page.locator('.margin-leaves').getByRole('tab', { name, exact: true });
+const tabNamed = (name: string) => page.locator('.margin-tabs').getByRole('tab', { name, exact: true });
 const slider = () => page.getByRole('slider', { name: 'Along the stroke' });
 const undo = () => page.getByRole('button', { name: 'Undo', exact: true });
 
@@ -56,7 +56,7 @@ afterAll(() => program?.dispose());
 
 describe('the stroke’s slider', () => {
   beforeAll(async () => {
-    await leaf('Stroke').click();
+    await tabNamed('Stroke').click();
     // At the catch the lower hand is ahead of the cockpit's view.
     await page.getByRole('button', { name: 'Whole boat' }).click();
     await nextFrame(page);
@@ -105,13 +105,13 @@ describe('the stroke’s slider', () => {
     expect((box.x - field.x) / field.width).toBeCloseTo(1 / 3, 1);
   });
 
-  it('lets go when the leaf is left: the drawing stands ready again', async () => {
+  it('lets go when the tab is left: the drawing stands ready again', async () => {
     const atCatch = (await handlePlace(page, 'lowerHand/profile')).x;
-    await leaf('Values').click();
+    await tabNamed('Values').click();
     await nextFrame(page);
     const left = (await handlePlace(page, 'lowerHand/profile')).x;
     expect(atCatch - left).toBeGreaterThan(30);
-    await leaf('Stroke').click();
+    await tabNamed('Stroke').click();
     expect(await slider().inputValue()).toBe('0');
   });
 });
@@ -161,13 +161,13 @@ describe('the plots', () => {
   });
 });
 
-describe('the paddle’s leaf', () => {
-  beforeAll(() => leaf('Paddle').click());
+describe('the paddle’s tab', () => {
+  beforeAll(() => tabNamed('Paddle').click());
 
   const value = (name: string) =>
     textOf(
       page
-        .locator('.paddle-leaf tr', { has: page.getByRole('rowheader', { name, exact: true }) })
+        .locator('.paddle-tab tr', { has: page.getByRole('rowheader', { name, exact: true }) })
         .locator('td')
         .first(),
     );
@@ -220,7 +220,7 @@ describe('the paddle’s leaf', () => {
         .evaluateAll((items) => items.map((li) => (li as HTMLElement).dataset.paddle));
     const paddle = await paddleNow();
     await soon(shown).toEqual(ranked('stature', paddle));
-    await page.locator('.paddle-leaf').getByText('by the stance', { exact: true }).click();
+    await page.locator('.paddle-tab').getByText('by the stance', { exact: true }).click();
     await soon(shown).toEqual(ranked('stance', paddle));
     await page.getByRole('button', { name: 'Apply: paddle Rush' }).click();
     await page.getByText('used now').waitFor();
@@ -278,7 +278,7 @@ describe('what one centimetre does, and what would tighten a value', () => {
   beforeAll(() => openFit(exampleFit([exampleSeat({ side: 'right' })])));
 
   it('the table has the core’s derivatives, and the handle tells the same', async () => {
-    await leaf('Values').click();
+    await tabNamed('Values').click();
     await page.getByRole('button', { name: 'Effect of 1 cm on every value' }).click();
     const cell = (quantity: string, column: number) =>
       textOf(page.locator(`.centimetre tr[data-quantity="${quantity}"] td`).nth(column));

@@ -130,7 +130,7 @@ async function openTheStroke(page: Page): Promise<void> {
 }
 
 async function openThePaddle(page: Page): Promise<void> {
-  await page.locator('.margin-leaves').getByRole('tab', { name: 'Paddle' }).click();
+  await page.locator('.margin-tabs').getByRole('tab', { name: 'Paddle' }).click();
   await page.locator('.paddle-stock li').first().waitFor();
 }
 

@@ -41,7 +41,7 @@ async function keptFit(id = fitId): Promise<Fit> {
 const revisions = async (id = fitId) => (await callFromPage(page, 'fits.open', { id })).revisions;
 const value = (report: Report, id: string) => report.quantities.find((q) => q.id === id)!.value;
 const quantity = (id: string) => page.locator(`[data-quantity="${id}"] .value-number`);
-const leaf = (name: string) => page.getByRole('tab', { name: new RegExp(`^${name}`) }).first();
+const tabNamed = (name: string) => page.getByRole('tab', { name: new RegExp(`^${name}`) }).first();
 const button = (name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' });
 
 /** The fit that the address names. */
@@ -132,7 +132,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
   step(
     'drags the pad a hole back: the bow comes up and the front knee opens, on the screen as in the core',
     async () => {
-      await leaf('Values').click();
+      await tabNamed('Values').click();
       const before = await shown(page, PAD_AFT);
       const was = evaluator.evaluate(await keptFit());
       const { x, y } = await handlePlace(page, 'kneePad/plan');
@@ -181,7 +181,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
 
   // Wednesday: on the water.
   step('has the trial entered by two touches, the caution first', async () => {
-    await leaf('Trials').click();
+    await tabNamed('Trials').click();
     await page.getByText('No trial yet.').first().waitFor();
     await page.getByRole('link', { name: 'Enter a trial' }).click();
     await button('Save').click();
@@ -247,7 +247,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
     await page.getByText('addressed in rev. 2').first().waitFor();
     await page.getByText(english.say('trials.changes.closed')).first().waitFor();
     expect(await page.locator('.trial-change').count()).toBe(0);
-    await leaf('Revisions').click();
+    await tabNamed('Revisions').click();
     await page
       .getByText(english.say('answers.of', { what: 'Rear toes: numb (moderate), Bow digs in (moderate)' }))
       .waitFor();
@@ -292,7 +292,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
     await button('Create').click();
     await measure(page, PAD_AFT).waitFor();
     const pairId = fitInAddress();
-    await leaf('Crew').click();
+    await tabNamed('Crew').click();
     const before = await keptFit(pairId);
     await button('Level the crew').click();
     await page.locator('.crew').getByRole('button', { name: 'Apply' }).first().click();

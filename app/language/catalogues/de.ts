@@ -18,6 +18,7 @@ export { default as conflictFields } from '../../../assets/messages/de/conflict-
 export { default as crew } from '../../../assets/messages/de/crew.json' with { type: 'json' };
 export { default as drawing } from '../../../assets/messages/de/drawing.json' with { type: 'json' };
 export { default as fields } from '../../../assets/messages/de/fields.json' with { type: 'json' };
+export { default as find } from '../../../assets/messages/de/find.json' with { type: 'json' };
 export { default as findings } from '../../../assets/messages/de/findings.json' with { type: 'json' };
 export { default as fullSize } from '../../../assets/messages/de/full-size.json' with { type: 'json' };
 export { default as glossary } from '../../../assets/messages/de/glossary.json' with { type: 'json' };
@@ -30,7 +31,6 @@ export { default as photograph } from '../../../assets/messages/de/photograph.js
 export { default as program } from '../../../assets/messages/de/program.json' with { type: 'json' };
 export { default as proposal } from '../../../assets/messages/de/proposal.json' with { type: 'json' };
 export { default as quantities } from '../../../assets/messages/de/quantities.json' with { type: 'json' };
-export { default as reach } from '../../../assets/messages/de/reach.json' with { type: 'json' };
 export { default as roster } from '../../../assets/messages/de/roster.json' with { type: 'json' };
 export { default as setOut } from '../../../assets/messages/de/set-out.json' with { type: 'json' };
 export { default as sheet } from '../../../assets/messages/de/sheet.json' with { type: 'json' };

@@ -18,6 +18,7 @@ export { default as conflictFields } from '../../../assets/messages/en/conflict-
 export { default as crew } from '../../../assets/messages/en/crew.json' with { type: 'json' };
 export { default as drawing } from '../../../assets/messages/en/drawing.json' with { type: 'json' };
 export { default as fields } from '../../../assets/messages/en/fields.json' with { type: 'json' };
+export { default as find } from '../../../assets/messages/en/find.json' with { type: 'json' };
 export { default as findings } from '../../../assets/messages/en/findings.json' with { type: 'json' };
 export { default as fullSize } from '../../../assets/messages/en/full-size.json' with { type: 'json' };
 export { default as glossary } from '../../../assets/messages/en/glossary.json' with { type: 'json' };
@@ -30,7 +31,6 @@ export { default as photograph } from '../../../assets/messages/en/photograph.js
 export { default as program } from '../../../assets/messages/en/program.json' with { type: 'json' };
 export { default as proposal } from '../../../assets/messages/en/proposal.json' with { type: 'json' };
 export { default as quantities } from '../../../assets/messages/en/quantities.json' with { type: 'json' };
-export { default as reach } from '../../../assets/messages/en/reach.json' with { type: 'json' };
 export { default as roster } from '../../../assets/messages/en/roster.json' with { type: 'json' };
 export { default as setOut } from '../../../assets/messages/en/set-out.json' with { type: 'json' };
 export { default as sheet } from '../../../assets/messages/en/sheet.json' with { type: 'json' };

@@ -18,6 +18,7 @@ export { default as conflictFields } from '../../../assets/messages/es/conflict-
 export { default as crew } from '../../../assets/messages/es/crew.json' with { type: 'json' };
 export { default as drawing } from '../../../assets/messages/es/drawing.json' with { type: 'json' };
 export { default as fields } from '../../../assets/messages/es/fields.json' with { type: 'json' };
+export { default as find } from '../../../assets/messages/es/find.json' with { type: 'json' };
 export { default as findings } from '../../../assets/messages/es/findings.json' with { type: 'json' };
 export { default as fullSize } from '../../../assets/messages/es/full-size.json' with { type: 'json' };
 export { default as glossary } from '../../../assets/messages/es/glossary.json' with { type: 'json' };
@@ -30,7 +31,6 @@ export { default as photograph } from '../../../assets/messages/es/photograph.js
 export { default as program } from '../../../assets/messages/es/program.json' with { type: 'json' };
 export { default as proposal } from '../../../assets/messages/es/proposal.json' with { type: 'json' };
 export { default as quantities } from '../../../assets/messages/es/quantities.json' with { type: 'json' };
-export { default as reach } from '../../../assets/messages/es/reach.json' with { type: 'json' };
 export { default as roster } from '../../../assets/messages/es/roster.json' with { type: 'json' };
 export { default as setOut } from '../../../assets/messages/es/set-out.json' with { type: 'json' };
 export { default as sheet } from '../../../assets/messages/es/sheet.json' with { type: 'json' };

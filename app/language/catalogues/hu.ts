@@ -18,6 +18,7 @@ export { default as conflictFields } from '../../../assets/messages/hu/conflict-
 export { default as crew } from '../../../assets/messages/hu/crew.json' with { type: 'json' };
 export { default as drawing } from '../../../assets/messages/hu/drawing.json' with { type: 'json' };
 export { default as fields } from '../../../assets/messages/hu/fields.json' with { type: 'json' };
+export { default as find } from '../../../assets/messages/hu/find.json' with { type: 'json' };
 export { default as findings } from '../../../assets/messages/hu/findings.json' with { type: 'json' };
 export { default as fullSize } from '../../../assets/messages/hu/full-size.json' with { type: 'json' };
 export { default as glossary } from '../../../assets/messages/hu/glossary.json' with { type: 'json' };
@@ -30,7 +31,6 @@ export { default as photograph } from '../../../assets/messages/hu/photograph.js
 export { default as program } from '../../../assets/messages/hu/program.json' with { type: 'json' };
 export { default as proposal } from '../../../assets/messages/hu/proposal.json' with { type: 'json' };
 export { default as quantities } from '../../../assets/messages/hu/quantities.json' with { type: 'json' };
-export { default as reach } from '../../../assets/messages/hu/reach.json' with { type: 'json' };
 export { default as roster } from '../../../assets/messages/hu/roster.json' with { type: 'json' };
 export { default as setOut } from '../../../assets/messages/hu/set-out.json' with { type: 'json' };
 export { default as sheet } from '../../../assets/messages/hu/sheet.json' with { type: 'json' };

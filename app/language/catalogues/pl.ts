@@ -18,6 +18,7 @@ export { default as conflictFields } from '../../../assets/messages/pl/conflict-
 export { default as crew } from '../../../assets/messages/pl/crew.json' with { type: 'json' };
 export { default as drawing } from '../../../assets/messages/pl/drawing.json' with { type: 'json' };
 export { default as fields } from '../../../assets/messages/pl/fields.json' with { type: 'json' };
+export { default as find } from '../../../assets/messages/pl/find.json' with { type: 'json' };
 export { default as findings } from '../../../assets/messages/pl/findings.json' with { type: 'json' };
 export { default as fullSize } from '../../../assets/messages/pl/full-size.json' with { type: 'json' };
 export { default as glossary } from '../../../assets/messages/pl/glossary.json' with { type: 'json' };
@@ -30,7 +31,6 @@ export { default as photograph } from '../../../assets/messages/pl/photograph.js
 export { default as program } from '../../../assets/messages/pl/program.json' with { type: 'json' };
 export { default as proposal } from '../../../assets/messages/pl/proposal.json' with { type: 'json' };
 export { default as quantities } from '../../../assets/messages/pl/quantities.json' with { type: 'json' };
-export { default as reach } from '../../../assets/messages/pl/reach.json' with { type: 'json' };
 export { default as roster } from '../../../assets/messages/pl/roster.json' with { type: 'json' };
 export { default as setOut } from '../../../assets/messages/pl/set-out.json' with { type: 'json' };
 export { default as sheet } from '../../../assets/messages/pl/sheet.json' with { type: 'json' };

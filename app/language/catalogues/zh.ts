@@ -18,6 +18,7 @@ export { default as conflictFields } from '../../../assets/messages/zh/conflict-
 export { default as crew } from '../../../assets/messages/zh/crew.json' with { type: 'json' };
 export { default as drawing } from '../../../assets/messages/zh/drawing.json' with { type: 'json' };
 export { default as fields } from '../../../assets/messages/zh/fields.json' with { type: 'json' };
+export { default as find } from '../../../assets/messages/zh/find.json' with { type: 'json' };
 export { default as findings } from '../../../assets/messages/zh/findings.json' with { type: 'json' };
 export { default as fullSize } from '../../../assets/messages/zh/full-size.json' with { type: 'json' };
 export { default as glossary } from '../../../assets/messages/zh/glossary.json' with { type: 'json' };
@@ -30,7 +31,6 @@ export { default as photograph } from '../../../assets/messages/zh/photograph.js
 export { default as program } from '../../../assets/messages/zh/program.json' with { type: 'json' };
 export { default as proposal } from '../../../assets/messages/zh/proposal.json' with { type: 'json' };
 export { default as quantities } from '../../../assets/messages/zh/quantities.json' with { type: 'json' };
-export { default as reach } from '../../../assets/messages/zh/reach.json' with { type: 'json' };
 export { default as roster } from '../../../assets/messages/zh/roster.json' with { type: 'json' };
 export { default as setOut } from '../../../assets/messages/zh/set-out.json' with { type: 'json' };
 export { default as sheet } from '../../../assets/messages/zh/sheet.json' with { type: 'json' };

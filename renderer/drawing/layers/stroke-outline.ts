@@ -4,7 +4,7 @@ import { onto, type Part, type Picture, type Scene } from '../view/scene.ts';
 import type { StrokePictures } from '../view/stroke-pictures.ts';
 import { outlinePart } from './ghost.ts';
 
-/** The figure at the catch or at the exit as a dashed outline, named at its head, while the stroke's leaf asks for it. */
+/** The figure at the catch or at the exit as a dashed outline, named at its head, while the stroke's tab asks for it. */
 export function strokeOutline(phase: 'catch' | 'exit', pictures: StrokePictures): Part {
   let kept: { seats: Report['seats'][number] | null; picture: Picture } | null = null;
   const pick = (scene: Scene): Picture | null => {

@@ -69,15 +69,15 @@ function BackupTable(props: {
 }) {
   const format = useFormat();
   const size = ({ bytes }: Backup) => format.number(bytes / MEGABYTE, { decimals: 1 });
-  const tool = (way: 'missing' | 'replace', backup: Backup, run: (backup: Backup) => void) => (
+  const tool = (mode: 'missing' | 'replace', backup: Backup, run: (backup: Backup) => void) => (
     <button
       type="button"
       className="button words"
       disabled={props.busy}
-      aria-label={say(`archive.back.${way}.of`, { when: instantText(backup.takenAt) })}
+      aria-label={say(`archive.back.${mode}.of`, { when: instantText(backup.takenAt) })}
       onClick={() => run(backup)}
     >
-      {say(`archive.back.${way}`)}
+      {say(`archive.back.${mode}`)}
     </button>
   );
   return (

@@ -136,7 +136,7 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
           <button
             type="button"
             className="button"
-            onClick={() => void ask(call('library.letGo', { athleteId: id }))}
+            onClick={() => void ask(call('library.discard', { athleteId: id }))}
           >
             {say('library.kept.remove', { name })}
           </button>

@@ -10,7 +10,7 @@ export function GoBack(props: { backup: Backup | null; onYes: (backup: Backup) =
   const { backup } = props;
   return (
     <ModalOverlay className="veil" isOpen={backup !== null} onOpenChange={props.onNo} isDismissable>
-      <Modal className="leaf">
+      <Modal className="dialog">
         <Dialog role="alertdialog" className="stack">
           {backup && (
             <>

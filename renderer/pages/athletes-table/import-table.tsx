@@ -83,7 +83,7 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
         </FileTrigger>
       </p>
       {wrong && (
-        <p className="trouble" role="alert">
+        <p className="error-box" role="alert">
           {wrong}
         </p>
       )}

@@ -11,7 +11,7 @@ export function AutosaveError({ onReload }: { onReload: () => void }) {
     <div className="bench-banner" role="alert">
       <p>{problem}</p>
       <button type="button" className="button" onClick={retrying ? () => void document.keepNow() : onReload}>
-        {say(retrying ? 'trouble.retry' : 'bench.load-again')}
+        {say(retrying ? 'error.retry' : 'bench.load-again')}
       </button>
     </div>
   );

@@ -35,10 +35,10 @@ export function BenchDivider({ sheet }: { sheet: React.RefObject<HTMLElement | n
       onPointerDown={({ currentTarget, pointerId }) => currentTarget.setPointerCapture(pointerId)}
       onPointerMove={drag}
       onKeyDown={(event) => {
-        const way = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0;
-        if (way === 0) return;
+        const sign = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0;
+        if (sign === 0) return;
         event.preventDefault();
-        set(share + way * SHARE.step);
+        set(share + sign * SHARE.step);
       }}
     />
   );

@@ -18,9 +18,9 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looked: F
     ({ id, isOffered }) => id === open || !isOffered || isOffered({ fit, grown }),
   );
   return (
-    <aside className="margin" aria-label={say('bench.margin')} data-held={held || undefined} data-leaf={open}>
+    <aside className="margin" aria-label={say('bench.margin')} data-held={held || undefined} data-tab={open}>
       <SeatChooser />
-      <Tabs className="margin-leaves" selectedKey={open} onSelectionChange={setOpen}>
+      <Tabs className="margin-tabs" selectedKey={open} onSelectionChange={setOpen}>
         <TabList className="tabs" aria-label={say('bench.margin')}>
           {tabs.map(({ id, title, Count }) => (
             <Tab key={id} id={id} className="tab">
@@ -30,7 +30,7 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looked: F
           ))}
         </TabList>
         {tabs.map(({ id, Panel }) => (
-          <TabPanel key={id} id={id} className="leaf-scroll">
+          <TabPanel key={id} id={id} className="tab-scroll">
             <Panel {...props} />
           </TabPanel>
         ))}

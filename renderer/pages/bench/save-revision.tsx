@@ -23,7 +23,7 @@ interface RevisionProps {
 export function SaveRevision(props: RevisionProps & { isOpen: boolean }) {
   return (
     <ModalOverlay className="veil" isOpen={props.isOpen} onOpenChange={props.onClose} isDismissable>
-      <Modal className="leaf">
+      <Modal className="dialog">
         <Dialog>{() => <RevisionForm {...props} />}</Dialog>
       </Modal>
     </ModalOverlay>

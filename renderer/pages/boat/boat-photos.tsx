@@ -86,7 +86,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
         </p>
       )}
       {problem && (
-        <p className="trouble" role="alert">
+        <p className="error-box" role="alert">
           {problem}
         </p>
       )}

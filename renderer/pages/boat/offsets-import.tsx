@@ -33,7 +33,7 @@ export function OffsetsImport(props: { offsets: OffsetsHull | null; onRead: (hul
         </FileTrigger>
       </div>
       {problems.length > 0 && (
-        <div className="trouble" role="alert">
+        <div className="error-box" role="alert">
           <ul>
             {problems.map((problem) => (
               <li key={problem}>{problem}</li>

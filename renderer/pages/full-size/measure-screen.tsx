@@ -43,7 +43,7 @@ export function MeasureScreen(props: {
       <p role="status">{say(kept === null ? 'fullsize.unmeasured' : 'fullsize.measured')}</p>
       {open ? (
         <>
-          <MeasureWays pixelsPerMm={pixelsPerMm} onTry={onTry} />
+          <MeasureMethods pixelsPerMm={pixelsPerMm} onTry={onTry} />
           <p className="row">
             <button
               type="button"
@@ -74,25 +74,25 @@ export function MeasureScreen(props: {
   );
 }
 
-interface Way {
+interface MeasureProps {
   readonly pixelsPerMm: number;
   readonly onTry: (pixelsPerMm: number) => void;
 }
 
-function MeasureWays(way: Way) {
+function MeasureMethods(props: MeasureProps) {
   return (
     <div className="measure-ways">
-      <CardFrame {...way} />
-      <RulerBar {...way} />
+      <CardFrame {...props} />
+      <RulerBar {...props} />
     </div>
   );
 }
 
 /** A frame of a bank card's size, made wider and narrower until a card held against the glass covers it. */
-function CardFrame({ pixelsPerMm, onTry }: Way) {
+function CardFrame({ pixelsPerMm, onTry }: MeasureProps) {
   const { width, height, corner } = CARD_MM;
   return (
-    <div className="measure-way">
+    <div className="measure-props">
       <h2>{say('fullsize.card')}</h2>
       <p className="soft">{say('fullsize.card.about')}</p>
       <div
@@ -115,9 +115,9 @@ function CardFrame({ pixelsPerMm, onTry }: Way) {
 }
 
 /** A bar of so many pixels: what a ruler says of it. */
-function RulerBar({ pixelsPerMm, onTry }: Way) {
+function RulerBar({ pixelsPerMm, onTry }: MeasureProps) {
   return (
-    <div className="measure-way">
+    <div className="measure-props">
       <h2>{say('fullsize.ruler')}</h2>
       <p className="soft">{say('fullsize.ruler.about')}</p>
       <div className="ruler-bar" style={{ width: BAR_PX }} />

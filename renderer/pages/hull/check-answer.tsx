@@ -5,8 +5,8 @@ import type { Calibrated, NotCalibrated } from '../../../core/hydrostatics/calib
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 
-/** The figures whose narrowing is told; the others follow from them. */
-const TOLD = ['draft', 'trimRest'] as const;
+/** The figures whose narrowing is shown; the others follow from them. */
+const SHOWN_FIGURES = ['draft', 'trimRest'] as const;
 
 /** What a float check makes of the hull and how much surer it makes draft and trim, or why it makes nothing of it. */
 export function CheckAnswer({ boat, answer }: { boat: Boat; answer: Calibrated | NotCalibrated }) {
@@ -22,11 +22,11 @@ export function CheckAnswer({ boat, answer }: { boat: Boat; answer: Calibrated |
 function Narrowed({ boat, correction }: { boat: Boat; correction: Calibrated['correction'] }) {
   const format = useFormat();
   const narrowed = narrowedBy({ ...boat, correction: null }, { ...boat, correction });
-  const told = TOLD.flatMap((figure) => narrowed.find((one) => one.figure === figure) ?? []);
-  if (told.length === 0) return <p>{say('hull.check.narrowed.none')}</p>;
+  const shown = SHOWN_FIGURES.flatMap((figure) => narrowed.find((one) => one.figure === figure) ?? []);
+  if (shown.length === 0) return <p>{say('hull.check.narrowed.none')}</p>;
   return (
     <ul>
-      {told.map(({ figure, before, after }) => (
+      {shown.map(({ figure, before, after }) => (
         <li key={figure}>
           {say('hull.check.narrowed', {
             figure: say(`boat.known.${figure === 'draft' ? 'draft' : 'trimRest'}`),

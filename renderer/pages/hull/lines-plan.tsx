@@ -184,10 +184,10 @@ function Body({ lines, hull }: { lines: HullLines; hull: Hull }) {
   );
   const nearest = (x: number) =>
     lines.sections.reduce((best, s) => (Math.abs(s.x - x) < Math.abs(best.x - x) ? s : best));
-  const sections = (way: 1 | -1) =>
+  const sections = (sign: 1 | -1) =>
     wanted
       .map((d) =>
-        path(nearest(middle + way * d).points.map(({ y, z }) => [way * y * TIMES, -z * TIMES] as const)),
+        path(nearest(middle + sign * d).points.map(({ y, z }) => [sign * y * TIMES, -z * TIMES] as const)),
       )
       .join('');
   const top = -hull.highestZ * TIMES * 1000 - 60;

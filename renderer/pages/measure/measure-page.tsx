@@ -40,14 +40,14 @@ function Steps({ record }: { record: AthleteRecord }) {
   const [step, setStep] = useState<Step>('body');
   const start = beginSession(today(), record.athlete);
   const { formValues: session, change, discard } = useFormValues(`measuring.${record.id}`, start);
-  const leaf = useEntryFocus(step);
+  const element = useEntryFocus(step);
   const props: StepProps = { record, session, change, onStep: setStep };
   return (
     <div className="stack">
       <p className="soft">{say('measure.about')}</p>
       <div className="measure-columns">
         <StepList {...props} step={step} />
-        <div className="measure-step" key={step} ref={leaf}>
+        <div className="measure-step" key={step} ref={element}>
           {step === 'body' && <BodyStep {...props} />}
           {step === 'end' && <ReviewStep {...props} discard={discard} />}
           {step !== 'body' && step !== 'end' && <TapeStep {...props} measure={step} />}
@@ -59,14 +59,14 @@ function Steps({ record }: { record: AthleteRecord }) {
 
 /** Each step that is gone to begins in its first entry, so that the hand need not leave the keys between two tapes. */
 function useEntryFocus(step: Step) {
-  const leaf = useRef<HTMLDivElement>(null);
+  const element = useRef<HTMLDivElement>(null);
   const before = useRef(step);
   useEffect(() => {
     if (before.current === step) return;
     before.current = step;
-    leaf.current?.querySelector<HTMLElement>('[role="spinbutton"], .button.chief')?.focus();
+    element.current?.querySelector<HTMLElement>('[role="spinbutton"], .button.chief')?.focus();
   }, [step]);
-  return leaf;
+  return element;
 }
 
 function StepList(props: StepProps & { step: Step }) {

@@ -53,7 +53,7 @@ export function AddPicture({ onPicture, onRate }: { onPicture: Taken; onRate: (r
       </FileTrigger>
       <span className="soft">{say('photograph.drop')}</span>
       {problem && (
-        <p className="trouble" role="alert">
+        <p className="error-box" role="alert">
           {problem}
         </p>
       )}

@@ -23,9 +23,9 @@ function keyAct({
   key,
   shiftKey,
 }: React.KeyboardEvent): 'next' | 'remove' | number | readonly [number, number] | null {
-  const way = ARROWS[key];
+  const arrow = ARROWS[key];
   const by = STEP_PX * (shiftKey ? 10 : 1);
-  if (way) return [by * way[0], by * way[1]];
+  if (arrow) return [by * arrow[0], by * arrow[1]];
   if (key === 'Enter') return 'next';
   if (key === 'Delete' || key === 'Backspace') return 'remove';
   if (key === 'PageDown') return 1;

@@ -94,7 +94,7 @@ function CameraLine({ camera }: { camera: SolvedCamera }) {
   const format = useFormat();
   if (camera.kind === 'tooFew') return <p>{say('photograph.camera.too-few')}</p>;
   if (camera.kind === 'degenerate') return <p>{say(`photograph.camera.${camera.why}`)}</p>;
-  if (camera.kind !== 'solved') return <p className="trouble">{say('photograph.camera.inconsistent')}</p>;
+  if (camera.kind !== 'solved') return <p className="error-box">{say('photograph.camera.inconsistent')}</p>;
   return (
     <p>
       {say(`photograph.camera.${camera.model}`, {

@@ -10,7 +10,7 @@ import { say } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 
-/** An athlete's own neutral posture: learnt from the applied pictures, dated, used in later fits or set aside. */
+/** An athlete's own neutral posture: learnt from the applied pictures, dated, used in later fits or not. */
 export function Remembered({ athleteId, pictures }: { athleteId: string; pictures: readonly PhotoRecord[] }) {
   const { record, reload } = useAthlete(athleteId);
   const [refusal, setRefusal] = useState<CallError | null>(null);

@@ -28,7 +28,7 @@ export function FormSummary<V>(props: {
   return (
     <div
       ref={box}
-      className="trouble stack"
+      className="error-box stack"
       role="alert"
       tabIndex={-1}
       hidden={Object.keys(form.problems).length === 0}

@@ -146,7 +146,7 @@ describe('a program that joins a library', () => {
     expect(called.kept).toEqual([{ id: kept!.id, name: 'Kept Invented' }]);
     const here = async () => value(await b.call('athletes.list', {})).map(({ id }) => id);
     expect(await here()).toEqual([kept!.id]);
-    expect(value(await b.call('library.letGo', { athleteId: kept!.id })).kept).toEqual([]);
+    expect(value(await b.call('library.discard', { athleteId: kept!.id })).kept).toEqual([]);
     expect(await here()).toEqual([]);
     value(await a.call('library.call', {}));
     expect(value(await a.call('athletes.open', { id: kept!.id })).athlete.massKg).not.toBe(71);

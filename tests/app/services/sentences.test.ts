@@ -58,7 +58,7 @@ describe('what the program says', () => {
 
   const rebuilding = {
     cause: 'damaged' as const,
-    setAsideAt: 'F/set-aside/k.db',
+    quarantinedAt: 'F/set-aside/k.db',
     salvaged: emptyCounts(),
     unreadable: 2,
     brokenTables: ['fits'],
@@ -69,7 +69,7 @@ describe('what the program says', () => {
 
   it('of a store put together again says what was found, what it was built from, and where to go on', () => {
     const base = { name: 'b', takenAt: '2026-03-01T08:00:00.000Z', cause: 'daily' as const, bytes: 1 };
-    const whole = { ...rebuilding, cause: 'missing' as const, setAsideAt: '', base, complete: true };
+    const whole = { ...rebuilding, cause: 'missing' as const, quarantinedAt: '', base, complete: true };
     expect(rebuildingSentence(whole, null)).toBe(
       'Data file missing. Restored from backup (2026-03-01) and journal; nothing is missing.',
     );

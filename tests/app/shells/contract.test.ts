@@ -278,7 +278,7 @@ describe.each([
     expect(value(await call('library.makeGroup', { name: 'Juniors' }))).toEqual({ groups: [] });
     const change = { groupId: crypto.randomUUID(), athleteId: crypto.randomUUID(), isIn: true };
     expect(value(await call('library.setInGroup', change))).toEqual({ groups: [] });
-    expect(await call('library.letGo', { athleteId: crypto.randomUUID() })).toMatchObject({ ok: false });
+    expect(await call('library.discard', { athleteId: crypto.randomUUID() })).toMatchObject({ ok: false });
     expect(value(await call('library.leave', {}))).toMatchObject(none);
   });
 

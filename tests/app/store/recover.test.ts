@@ -79,7 +79,7 @@ describe('a damaged store', () => {
     expect(recovery.salvaged.fits.added).toBeGreaterThan(FITS / 2);
     expect(recovery.salvaged.athletes.added).toBe(1);
     expect(listFits(store, page)).toHaveLength(recovery.salvaged.fits.added);
-    expect(readFileSync(recovery.setAsideAt).equals(damaged)).toBe(true);
+    expect(readFileSync(recovery.quarantinedAt).equals(damaged)).toBe(true);
     closeStore(store);
   });
 

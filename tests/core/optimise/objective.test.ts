@@ -107,7 +107,7 @@ describe('of a whole report', () => {
   const off = pad(0.25);
   const strap = pad(0, { id: 'strapReleases@0', quantity: 'strapReleases' });
 
-  it('troubles add by their squares', () => {
+  it('violations add by their squares', () => {
     expect(totalViolation(reportOf(settled, off, off))).toBeCloseTo(2 * violation(off) ** 2, 9);
   });
 

@@ -4,7 +4,7 @@ import type { NotePlace } from '../../../document/bench-view.ts';
 import { useBenchView } from '../../bench-context.tsx';
 
 function placesIn(list: HTMLElement): NotePlace[] {
-  const frame = (list.closest('.leaf-scroll') ?? list).getBoundingClientRect();
+  const frame = (list.closest('.tab-scroll') ?? list).getBoundingClientRect();
   // Under the drawing no line can lead to it from the right.
   if (frame.left < window.innerWidth / 3) return [];
   return [...list.querySelectorAll<HTMLElement>('.note[data-finding]')].flatMap((note): NotePlace[] => {
@@ -23,7 +23,7 @@ export function useNotePlaces(list: React.RefObject<HTMLElement | null>, drawnFo
   // biome-ignore lint/correctness/useExhaustiveDependencies: new findings stand in new places
   useEffect(() => {
     const element = list.current;
-    const scroller = element?.closest('.leaf-scroll');
+    const scroller = element?.closest('.tab-scroll');
     if (!element || !scroller) return;
     let frame = 0;
     const read = () => {

@@ -17,7 +17,7 @@ function SeatPaddle() {
   const floats = useFit(({ report }) => report.afloat.ready.kind === 'afloat');
   if (!floats) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
   return (
-    <div className="paddle-leaf">
+    <div className="paddle-tab">
       <h2 className="lettering">{say('measure.paddle.lengthM')}</h2>
       <PaddleLength read={read} />
       <h2 className="lettering">{say('paddle.held')}</h2>

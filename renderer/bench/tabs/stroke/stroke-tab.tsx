@@ -22,10 +22,10 @@ function Stroke() {
   const seat = useFit((state) => state.seat);
   const side = useFit(({ fit }) => fit.seats[seat]!.side);
   const stroke = useStroke();
-  const leaf = useCursor();
+  const element = useCursor();
   const plots = strokePlots(stroke.rows, { seat, side, format });
   return (
-    <div className="stroke" ref={leaf}>
+    <div className="stroke" ref={element}>
       <StrokeSlider crew={stroke.crew} />
       <Outlines />
       {plots ? (
@@ -57,15 +57,15 @@ function Outlines() {
   return <Tick name={say('stroke.outlines')} isOn={shown} onChange={show} />;
 }
 
-/** Keeps the cursor of every plot where the slider stands, by a style of the leaf alone. */
+/** Keeps the cursor of every plot where the slider stands, by a style of the tab alone. */
 function useCursor(): React.RefObject<HTMLDivElement | null> {
   const { strokeView } = useBenchView();
-  const leaf = useRef<HTMLDivElement>(null);
+  const element = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const show = ({ at }: { at: number }) =>
-      leaf.current?.style.setProperty('--stroke-at', (at / 3).toFixed(4));
+      element.current?.style.setProperty('--stroke-at', (at / 3).toFixed(4));
     show(strokeView.getState());
     return strokeView.subscribe(show);
   }, [strokeView]);
-  return leaf;
+  return element;
 }

@@ -57,8 +57,8 @@ function basisKey({ basis, relevance }: RankedChange) {
 /** One change that answers a trial: what it answers and why, what it costs; shown as an outline or taken in one step. */
 export function TrialChange({ change, trial }: { change: RankedChange; trial: Trial }) {
   const format = useFormat();
-  const way = benchChange(change, trial.seat);
-  const text = changeText(way, format);
+  const moves = benchChange(change, trial.seat);
+  const text = changeText(moves, format);
   const all = trial.observations.length > 1 && helpsAll(change);
   const whys = change.answers
     .filter((_, i) => (change.gains[i] ?? 0) >= HELPS)
@@ -83,7 +83,7 @@ export function TrialChange({ change, trial }: { change: RankedChange; trial: Tr
       {basisKey(change) && <p className="soft">{say(basisKey(change)!)}</p>}
       {told && <p className="note-effects soft">{say('notes.side-effects', { effects: told })}</p>}
       {change.worsens && <p>{say('notes.not-clean')}</p>}
-      <ChangeButtons change={way} text={text} />
+      <ChangeButtons change={moves} text={text} />
     </li>
   );
 }

@@ -27,7 +27,7 @@ export function CentimetreTable() {
         {say('centimetre.ask', { step })}
       </button>
       <ModalOverlay className="veil" isOpen={open} onOpenChange={setOpen} isDismissable>
-        <Modal className="leaf wide-leaf">
+        <Modal className="dialog wide-dialog">
           <Dialog>
             {({ close }) => (
               <div className="stack">
