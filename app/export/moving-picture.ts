@@ -34,7 +34,7 @@ export function movingPicture(
     const delay = ((stroke.period * k) / FRAMES).toFixed(3);
     return `<g class="f" style="animation-delay:${delay}s">${painted(person)}</g>`;
   });
-  const title = [fit.seats[index]!.athlete!.name, words.say(`show.picture.${view}`)].join(', ');
+  const title = words.row([fit.seats[index]!.athlete!.name, words.say(`show.picture.${view}`)]);
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${box.join(' ')}" role="img">`,

@@ -185,13 +185,17 @@ function drawFoot(
   const tileText =
     tiling.tiles.length === 1
       ? ''
-      : `   ${words.say('work-title.count', { page: tile.name, pages: gridText(tiling) })}`;
+      : words.say('work-title.count', { page: tile.name, pages: gridText(tiling) });
   const room = right - left - PAGE_MAP_MM - 4;
   const line = (text: string, down: number, type: Type) =>
     fittedText(pdf, text, { ...type, at: [left, top + down], width: room });
-  line(`${drawing.title}${tileText}`, 6, { size: 4.4, weight: 'strong', tag: 'H1' });
+  line(words.beside([drawing.title, tileText]), 6, { size: 4.4, weight: 'strong', tag: 'H1' });
   line(stampLine(stamp, words), 10.6, { size: 3.1 });
-  const how = `${paper}${landscape ? ` ${words.say('paper.landscape')}` : ''} · 1:1 · ${words.say('paper.full-size', { units, seen: drawing.seen })}`;
+  const how = words.beside([
+    landscape ? words.say('paper.landscape', { paper }) : paper,
+    '1:1',
+    words.say('paper.full-size', { units, seen: drawing.seen }),
+  ]);
   line(how, 14.6, { size: 2.8, colour: SOFT });
   if (drawing.facing) line(drawing.facing, 22.2, { size: 3.1, weight: 'strong' });
   pdf.text(words.say('paper.print-full'), [left, top + 18.4], {

@@ -37,11 +37,12 @@ export function templateSvg(drawing: FullSizeDrawing, stamp: SheetStamp, words: 
     const inLayer = shapes.filter((shape) => roleOf(shape) === layer);
     return inLayer.length === 0 ? [] : [group(layer, inLayer, place)];
   });
+  const full = words.say('paper.full-size', { units: 'mm', seen: drawing.seen });
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}">`,
     `<title>${xmlText(drawing.title)}</title>`,
-    `<desc>${xmlText(`${stampLine(stamp, words)}. ${words.say('paper.full-size', { units: 'mm', seen: drawing.seen })}`)}</desc>`,
+    `<desc>${xmlText(words.beside([stampLine(stamp, words), full]))}</desc>`,
     ...groups,
     '</svg>',
     '',
@@ -77,7 +78,7 @@ function element(shape: PlainShape, place: Place, ink: string): string {
       const [x, y] = place(shape.at).map(figure);
       const turn = shape.turnDeg === 0 ? '' : ` transform="rotate(${figure(-shape.turnDeg)} ${x} ${y})"`;
       const size = figure(shape.height / CAPITALS_OVER_SIZE);
-      return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', 'Gill Sans', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" ${shape.clear ? CLEAR : 'stroke="none"'} fill="${ink}"${turn}>${xmlText(shape.text)}</text>`;
+      return `<text x="${x}" y="${y}" font-family="'Ysabeau Office', sans-serif" font-size="${size}" text-anchor="${shape.anchor}" ${shape.clear ? CLEAR : 'stroke="none"'} fill="${ink}"${turn}>${xmlText(shape.text)}</text>`;
     }
   }
 }

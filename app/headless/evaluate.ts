@@ -3,13 +3,13 @@ import { schemaParts } from '../../core/document/schema-parts.ts';
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { suggestionsFor } from '../../core/evaluation/suggestions.ts';
 import { commandTable } from '../shell/command-table.ts';
-import { say, speakAsTerminal } from '../shell/say.ts';
+import { say, speakAsTerminal, words } from '../shell/say.ts';
 import { readFit } from './read-fit.ts';
 
 /** Units, places and every field of a fit's file, as the Help page has them. */
 function helpText(): string {
   const fields = schemaParts(fitSchema).map(
-    ({ path, fields: names }) => `  ${path || '{ }'}: ${names.join(', ')}`,
+    ({ path, fields: names }) => `  ${path || '{ }'}: ${words().row(names)}`,
   );
   const command = commandTable([['npm run evaluate -- FILE', say('evaluate.help')]]);
   return [command, '', say('help.files.units'), say('help.files.frame'), '', ...fields].join('\n');

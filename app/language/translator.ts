@@ -20,6 +20,8 @@ export interface Translator {
   list(texts: readonly string[]): string;
   /** The same without a last word: "a, b, c". (`Intl` has no such list: a list of units ends in "und" in German.) */
   row(texts: readonly string[]): string;
+  /** Names and values side by side in one line: "Anna · C1 · 2026-05-04". Empty ones are left out. */
+  beside(texts: readonly string[]): string;
   /** Whole sentences one after another. Chinese parts them by nothing, other languages by a space. */
   sentences(texts: readonly string[]): string;
   /** Orders texts as a reader of the language looks them up. */
@@ -68,6 +70,7 @@ export function translator(language: Language, messages: Messages): Translator {
     has: (key) => messages[key] !== undefined,
     list: (texts) => list.format(texts),
     row: (texts) => texts.join(language === 'zh' ? '、' : ', '),
+    beside: (texts) => texts.filter(Boolean).join(' · '),
     sentences: (texts) => texts.join(language === 'zh' ? '' : ' '),
     compare: collator.compare,
   };

@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { say } from '../shell/say.ts';
+import { say, words } from '../shell/say.ts';
 
 /** What of the system decides whether Chromium's sandbox can be set up. */
 export interface SandboxFacts {
@@ -28,7 +28,8 @@ export function sandboxLimit(facts: SandboxFacts, binary: string): string | null
   const forbids = FORBIDDING.some(([path, value]) => facts.setting(path)?.trim() === value);
   if (!forbids) return null;
   const helper = join(dirname(binary), 'chrome-sandbox');
-  return `${say('launch.sandbox')} sudo chown root:root "${helper}" && sudo chmod 4755 "${helper}"`;
+  const command = `sudo chown root:root "${helper}" && sudo chmod 4755 "${helper}"`;
+  return words().sentences([say('launch.sandbox'), command]);
 }
 
 /** The facts of this machine. */

@@ -1,7 +1,7 @@
 import { chmodSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { makePrivateFolder } from '../shell/private-files.ts';
-import { say } from '../shell/say.ts';
+import { say, words } from '../shell/say.ts';
 import { addressOf, type Library, type LibraryAddress, openLibrary } from './address.ts';
 import { readAudit } from './audit.ts';
 import { backUpLibrary } from './backup.ts';
@@ -71,7 +71,7 @@ const COMMANDS: Readonly<Record<string, (sql: Library, run: Run) => Promise<numb
   async invite(sql, { options, address, print }) {
     const role = PERSON_ROLES.find((one) => one === options.role);
     if (!role || !options.name) {
-      print(say('library-cli.invite-needs', { roles: PERSON_ROLES.join(', ') }));
+      print(say('library-cli.invite-needs', { roles: words().row(PERSON_ROLES) }));
       return 2;
     }
     const host = options.host ?? address.host;
@@ -133,8 +133,10 @@ function groupsOf(role: PersonRole, groups: readonly string[] | undefined): read
 
 function statusLines(status: Awaited<ReturnType<typeof statusOf>>): string[] {
   const when = (at: Date | null) => at?.toISOString().slice(0, 16).replace('T', ' ') ?? '–';
-  const counts = Object.entries(status.records).map(([kind, count]) => `${count} ${kind}`);
-  const held = [...counts, `${status.revisions} revision`].join(', ');
+  const counts = Object.entries({ ...status.records, revision: status.revisions });
+  const held = words().row(
+    counts.map(([kind, count]) => say('library.shares.kind', { kind: `${kind}s`, count })),
+  );
   return [
     say('library-cli.status', { club: status.club, version: status.version, held }),
     ...status.laptops.map(({ person, role, lastContact, accepted }) => {

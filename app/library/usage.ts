@@ -1,5 +1,5 @@
 import { commandTable } from '../shell/command-table.ts';
-import { say } from '../shell/say.ts';
+import { say, words } from '../shell/say.ts';
 import { PERSON_ROLES } from './club.ts';
 
 /** Where a library is, as it is typed. */
@@ -13,7 +13,7 @@ export function usage(): string {
     ['  init --club NAME', say('library-cli.help.init')],
     [
       '  invite --name NAME --role ROLE [--group GROUP] [--host HOST]',
-      say('library-cli.help.invite', { roles: PERSON_ROLES.join(', ') }),
+      say('library-cli.help.invite', { roles: words().row(PERSON_ROLES) }),
     ],
     ['  group --group GROUP --athlete ID', say('library-cli.help.group')],
     ['  revoke --name NAME', say('library-cli.help.revoke')],

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { Problem } from '../contract/result.ts';
 import type { MessageKey } from '../language/messages.ts';
 import type { Values } from '../language/translator.ts';
-import { say } from '../shell/say.ts';
+import { say, words } from '../shell/say.ts';
 import { boundsOf, formatOf, namesIn, schemaAt } from './field-bounds.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -104,17 +104,17 @@ function outside(
 }
 
 function notOneOf(allowed: readonly string[], value: unknown): string {
-  const list = allowed.join(', ');
+  const list = words().row(allowed);
   return value === undefined
     ? say('input.missing', { what: allowed.length > 1 ? say('input.kind.one-of', { allowed: list }) : list })
     : say('input.choice', { value: quoted(value), allowed: list });
 }
 
 function unknownNames(names: readonly string[], known: readonly string[]): string {
-  const keys = names.map((name) => `"${short(name)}"`).join(', ');
+  const keys = words().row(names.map((name) => `"${short(name)}"`));
   const count = names.length;
   return known.length > 0
-    ? say('input.keys.allowed', { count, keys, allowed: known.join(', ') })
+    ? say('input.keys.allowed', { count, keys, allowed: words().row(known) })
     : say('input.keys', { count, keys });
 }
 

@@ -90,7 +90,7 @@ export const SENTENCES = {
   'erase-reach': (copiesLeft: number) =>
     say(copiesLeft > 0 ? 'problem.erased.copies-left' : 'problem.erased'),
   'erase-unfinished': (paths: readonly string[]) =>
-    say('problem.erasure-finished', { paths: paths.join(', ') }),
+    say('problem.erasure-finished', { paths: words().row(paths) }),
   get 'choose-bundle'() {
     return say('problem.choose-bundle');
   },

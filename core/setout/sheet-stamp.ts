@@ -32,7 +32,5 @@ export function stampDay({ keptAt }: SheetStamp): string {
 
 /** The stamp in one line. */
 export function stampLine(stamp: SheetStamp, words: Words): string {
-  return [stamp.athleteName, stamp.boatName, revisionText(stamp, words), stampDay(stamp)]
-    .filter(Boolean)
-    .join(' · ');
+  return words.beside([stamp.athleteName, stamp.boatName, revisionText(stamp, words), stampDay(stamp)]);
 }

@@ -16,6 +16,8 @@ export interface Words {
   has(key: string): boolean;
   /** Texts as one list: "a, b and c". */
   list(texts: readonly string[]): string;
+  /** Names and values side by side in one line: "Anna · C1 · 2026-05-04". Empty ones are left out. */
+  beside(texts: readonly string[]): string;
   /** Whole sentences one after another, as the language parts them. */
   sentences(texts: readonly string[]): string;
 }

@@ -1,5 +1,5 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
-import { say } from '../language/messages.ts';
+import { say, words } from '../language/messages.ts';
 
 /** Name of whoever kneels in a seat. */
 export function nameInSeat(fit: Fit, seat: number): string {
@@ -8,5 +8,5 @@ export function nameInSeat(fit: Fit, seat: number): string {
 
 /** Names from bow to stern in an order of the present seats. */
 export function orderText(fit: Fit, order: readonly number[]): string {
-  return order.map((seat) => nameInSeat(fit, seat)).join(' – ');
+  return words().row(order.map((seat) => nameInSeat(fit, seat)));
 }

@@ -15,7 +15,7 @@ export function quantityText(quantity: Quantity, format: Format): string {
   if (isYesOrNo(id)) return say(value >= 0.5 ? 'values.yes' : 'values.no');
   const write = (size: number) => format.quantity(id)(size, unit, { half: halfOf(sd) });
   const text = signedText({ id, value, unit }, write);
-  return range ? `${text} (${rangeText({ range, unit }, write)})` : text;
+  return range ? say('sheet.bracketed', { text, more: rangeText({ range, unit }, write) }) : text;
 }
 
 const halfOf = (sd: number | null) => (sd === null ? undefined : SIGMAS_95 * sd);

@@ -1,6 +1,6 @@
 import type { FoundThing } from '../../app/contract/trials.ts';
 import { instantText } from '../language/dates.ts';
-import { say } from '../language/messages.ts';
+import { say, words } from '../language/messages.ts';
 import { Name } from '../language/name.tsx';
 import { hrefOf } from '../route/route.ts';
 import { thingName, thingPlace, thingRoute } from './found-thing.ts';
@@ -16,8 +16,9 @@ export function FoundList({ things }: { things: readonly FoundThing[] }) {
               <Name text={thingName(thing)} />
             </span>
             <span className="soft">
-              <Name text={thingPlace(thing)} />
-              {thing.archived && ` · ${say('boat.fitted.aside')}`}
+              <Name
+                text={words().beside([thingPlace(thing), thing.archived ? say('boat.fitted.aside') : ''])}
+              />
             </span>
             {thing.words && <span className="found-words soft">{thing.words}</span>}
             <span className="found-when soft">{instantText(thing.at)}</span>

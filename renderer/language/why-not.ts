@@ -4,5 +4,7 @@ import { type MessageKey, say } from './messages.ts';
 /** Why no hull can be drawn. */
 export function whyNot({ reason, station }: NoHull): string {
   const what = say(reason.key as MessageKey, reason.values);
-  return station === null ? what : `${say('boat.station', { number: station + 1 })}: ${what}`;
+  return station === null
+    ? what
+    : say('sheet.labelled', { label: say('boat.station', { number: station + 1 }), text: what });
 }

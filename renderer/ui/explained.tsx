@@ -58,7 +58,14 @@ export const Explained = inShownWords(({ text }: { text: string }) => {
 /** The same for a tooltip: the text, then what its trade words mean. */
 export function explainedTitle(text: string, words: Translator): string {
   const about = explainedPieces(text, words).flatMap(({ term }) =>
-    term ? [`${words.say(`term.${term}`)}: ${words.say(`term.${term}.about`)}`] : [],
+    term
+      ? [
+          words.say('sheet.labelled', {
+            label: words.say(`term.${term}`),
+            text: words.say(`term.${term}.about`),
+          }),
+        ]
+      : [],
   );
   return [text, ...about].join('\n');
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { notEmpty } from '../not-empty.ts';
 import { filesOf, flawsOf, languageFolders, placesOf, wordCount } from './catalogue.ts';
+import { joinsIn, joinsOf } from './joins.ts';
 import { textsOutside } from './outside.ts';
 
 describe('the catalogue of messages', () => {
@@ -27,5 +28,32 @@ describe('sentences outside the catalogue', () => {
       'The boat floats.',
       '{…} is too long',
     ]);
+  });
+});
+
+describe('texts joined by hand', () => {
+  it.each([
+    "say('boat.name') + name",
+    `\`\${say('boat.name')}: \${name}\``,
+    "names.join(', ')",
+    "[say('a'), say('b')].join('')",
+    '<p>{name}: {value}</p>',
+    "<p>{say('a')} {say('b')}</p>",
+  ])('are found: %s', (code) => {
+    expect(joinsOf('sample.tsx', code)).toHaveLength(1);
+  });
+
+  it.each([
+    "say('sheet.labelled', { label, text })",
+    'words().row(names)',
+    "[say('a'), say('b')].join('\\n')",
+    `\`\${id}-hint\``,
+    "<p>{say('a')} <b>{name}</b></p>",
+  ])('are not: %s', (code) => {
+    expect(joinsOf('sample.tsx', code)).toEqual([]);
+  });
+
+  it('stand nowhere in the program', () => {
+    expect(joinsIn(process.cwd(), ['core', 'app', 'renderer'])).toEqual([]);
   });
 });

@@ -92,7 +92,7 @@ function EffectCells({ coordinate, fitting }: Omit<RowProps, 'occupied'>) {
     const title = changes.map((change) => `${quantityName(change.id)} ${effectText(change, format)}`);
     return (
       <td colSpan={HEADLINE_EFFECTS[fitting].length} className="numeric card-own" title={words().row(title)}>
-        {derivatives && changes.map((change) => ownText(change, format)).join(' · ')}
+        {derivatives && words().beside(changes.map((change) => ownText(change, format)))}
       </td>
     );
   }

@@ -4,7 +4,7 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { fieldName, fieldValueText } from './field-text.ts';
 
@@ -72,8 +72,10 @@ function Values(props: { conflict: FieldConflictRecord; busy: boolean; onDecide:
         return (
           <div key={value.value ?? ''} className="row ends">
             <span>
-              <strong>{text}</strong> <span className="soft">{writtenBy(value)}</span>
-              {i === 0 && <span className="soft"> · {say('conflicts.counts')}</span>}
+              <strong>{text}</strong>{' '}
+              <span className="soft">
+                {words().beside([writtenBy(value), i === 0 ? say('conflicts.counts') : ''])}
+              </span>
             </span>
             <button
               type="button"

@@ -1,7 +1,7 @@
 import { CONSENTS } from '../../../core/document/athlete-schema.ts';
 import { isMinor } from '../../../core/document/consent.ts';
 import { today } from '../../language/dates.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { Field } from '../../ui/form/field.tsx';
 import type { FormState } from '../../ui/form/use-form.ts';
 import type { AthleteValues } from './athlete-values.ts';
@@ -16,7 +16,7 @@ export function AthleteConsents({ form }: { form: FormState<AthleteValues> }) {
     <section>
       <h2>{say('consent.title')}</h2>
       <p className="soft">
-        {say('consent.about')} {minor === null && say('consent.unknown-age')}
+        {words().sentences([say('consent.about'), ...(minor === null ? [say('consent.unknown-age')] : [])])}
       </p>
       {CONSENTS.map((one) => (
         <fieldset key={one} className="entry-row consent">

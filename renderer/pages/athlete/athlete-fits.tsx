@@ -119,10 +119,10 @@ function BodyThen(props: { one: KneltFit; athlete: Athlete; changes: GrowthChang
   const format = useFormat();
   return (
     <>
-      {bodyText(compared, format)}
+      {words().beside([bodyText(compared, format), compared.difference && changes ? worseText(changes) : ''])}
       {compared.difference && (
         <>
-          {changes && <span className="soft">; {worseText(changes)}</span>}{' '}
+          {' '}
           <a
             href={hrefOf({ page: 'fit', id: one.id, tab: 'growth' })}
             aria-label={say('week.see.of', { fit: one.fit.name })}

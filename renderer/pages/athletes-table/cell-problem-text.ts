@@ -34,7 +34,7 @@ export function cellProblemText({ column, text, problem }: BadCell, format: Form
 function allowedText(choices: readonly string[]): string {
   const name = (choice: string) =>
     [`side.${choice}`, `athlete.sex.${choice}`].find((key) => words().has(key)) ?? choice;
-  return choices.map((choice) => say(name(choice) as MessageKey)).join(', ');
+  return words().row(choices.map((choice) => say(name(choice) as MessageKey)));
 }
 
 function outsideText({ value, min, max, kind }: Extract<CellProblem, { code: 'outside' }>, format: Format) {

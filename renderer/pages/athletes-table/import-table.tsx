@@ -75,7 +75,7 @@ export function ImportTable({ everybody }: { everybody: Everybody }) {
       <p className="soft">{say('table.in.about')}</p>
       <details>
         <summary>{say('table.in.columns')}</summary>
-        <p>{ATHLETE_COLUMNS.map((column) => columnName(column, words())).join(' · ')}</p>
+        <p>{words().beside(ATHLETE_COLUMNS.map((column) => columnName(column, words())))}</p>
       </details>
       <p>
         <FileTrigger acceptedFileTypes={['.csv', 'text/csv', '.tsv', '.txt']} onSelect={choose}>

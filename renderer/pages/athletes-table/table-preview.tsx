@@ -121,8 +121,11 @@ function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cell
       ...rows
         .filter(({ outcome }) => !outcome)
         .map(({ row, bad }) => {
-          const wrong = bad.map(
-            (cell) => `${columnName(cell.column, words())}: ${cellProblemText(cell, format)}`,
+          const wrong = bad.map((cell) =>
+            say('sheet.labelled', {
+              label: columnName(cell.column, words()),
+              text: cellProblemText(cell, format),
+            }),
           );
           return full(cells[row - 1] ?? [], words().sentences(wrong));
         }),

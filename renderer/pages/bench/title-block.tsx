@@ -47,7 +47,7 @@ export function TitleBlock(props: {
         {say('revisions.save')}
       </button>
       <p className="title-about">
-        {unsaid.length > 0 && <span>{unsaid.join(' · ')}</span>}
+        {unsaid.length > 0 && <span>{words().beside(unsaid)}</span>}
         <span className="title-revision" data-looking={looked ? true : undefined}>
           {looked
             ? say('block.revision.looking', {

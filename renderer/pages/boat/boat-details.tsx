@@ -180,7 +180,7 @@ function FittedTable({ fits }: { fits: readonly FitSummary[] }) {
               <a href={hrefOf({ page: 'fit', id })}>
                 <Name text={name} />
               </a>{' '}
-              {archived && <span className="soft">({say('boat.fitted.aside')})</span>}
+              {archived && <span className="soft">{say('boat.fitted.aside')}</span>}
             </>
           ),
         },

@@ -69,7 +69,9 @@ const CrewSheet = inShownWords(({ opened }: { opened: OpenedFit }) => {
     <>
       <p className="crew-sheet-of">
         <span>
-          <Name text={[fit.boat.name, ...fit.seats.map((_, seat) => nameInSeat(fit, seat))].join(' · ')} />
+          <Name
+            text={words().beside([fit.boat.name, ...fit.seats.map((_, seat) => nameInSeat(fit, seat))])}
+          />
         </span>
         <span className="soft">{stateText(opened)}</span>
       </p>

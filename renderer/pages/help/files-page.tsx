@@ -1,6 +1,6 @@
 import { fitSchema } from '../../../core/document/fit-schema.ts';
 import { schemaParts } from '../../../core/document/schema-parts.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
@@ -34,7 +34,7 @@ export function FilesPage() {
             rowKey={(part) => part.path + part.fields.join()}
             columns={[
               { title: say('help.files.part'), isName: true, cell: ({ path }) => path || '{ }' },
-              { title: say('help.files.fields'), cell: ({ fields }) => fields.join(', ') },
+              { title: say('help.files.fields'), cell: ({ fields }) => words().row(fields) },
             ]}
           />
         </section>

@@ -4,7 +4,7 @@ import { useCall } from '../../client/use-call.ts';
 import { FoundList } from '../../find/found-list.tsx';
 import { useFound } from '../../find/use-found.ts';
 import { instantText } from '../../language/dates.ts';
-import { type MessageKey, say, sayCount } from '../../language/messages.ts';
+import { type MessageKey, say, sayCount, words } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { hrefOf, type Route } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -73,7 +73,7 @@ function Lately({ things }: { things: readonly FoundThing[] }) {
             <Name text={say('recent.go-on', { name: fit.title })} />
           </a>
           <span className="soft">
-            <Name text={[fit.of, instantText(fit.at)].filter(Boolean).join(' · ')} />
+            <Name text={words().beside([fit.of, instantText(fit.at)])} />
           </span>
         </div>
       )}

@@ -41,7 +41,7 @@ export function LinesFiles({ id, hull, name }: { id: string; hull: Hull; name: s
           type="button"
           className="button"
           onClick={() =>
-            void table.exportTable([say('hull.sections.title'), name].join(', '), sectionsOut(hull))
+            void table.exportTable(words().row([say('hull.sections.title'), name]), sectionsOut(hull))
           }
         >
           {say('hull.sections.file', { format: 'CSV' })}

@@ -57,7 +57,11 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
       {isEarlier(session, athlete) && (
         <p className="soft">{say('measure.older', { day: dateText(athlete.measuredOn) })}</p>
       )}
-      {ahead && <p className="field-problem">{`${say('athlete.measured')}: ${say('field.date-ahead')}`}</p>}
+      {ahead && (
+        <p className="field-problem">
+          {say('sheet.labelled', { label: say('athlete.measured'), text: say('field.date-ahead') })}
+        </p>
+      )}
       {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
         <button type="button" className="button chief" disabled={nothing || ahead} onClick={keep}>

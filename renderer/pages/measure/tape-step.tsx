@@ -3,7 +3,7 @@ import { MOST_READINGS, type RepeatedReading } from '../../../core/body/repeated
 import type { TapePerson } from '../../../core/body/tape-percentile.ts';
 import { type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { beforeText } from './before-text.ts';
@@ -63,9 +63,7 @@ function HowToTake({ record, measure }: TapeProps) {
   const before = record.athlete.tape[measure];
   return (
     <div>
-      <p>
-        {say(`tape.${measure}.posture`)} {say('measure.from-to', { from, to })}
-      </p>
+      <p>{words().sentences([say(`tape.${measure}.posture`), say('measure.from-to', { from, to })])}</p>
       <p className="soft">{say(`tape.${measure}.hint`)}</p>
       {before && <p className="soft">{beforeText(format.length(before.valueM), before.takenOn)}</p>}
     </div>

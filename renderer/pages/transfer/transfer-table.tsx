@@ -73,7 +73,7 @@ function useGroups(columns: readonly TransferColumn[]): readonly RowGroup<Transf
     if (subject === 'setting')
       return isCrew ? say('transfer.setting', { name }) : say('transfer.setting.only');
     const title = say(`transfer.${subject}`);
-    return isCrew ? `${title}: ${name}` : title;
+    return isCrew ? say('sheet.labelled', { label: title, text: name }) : title;
   };
   const ofSeats = SUBJECTS.flatMap((subject) =>
     seats.map(({ seat, athlete }) => ({

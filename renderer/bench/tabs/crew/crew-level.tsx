@@ -39,12 +39,13 @@ export function CrewLevel() {
   const levelled = found?.of === fit ? found.levelled : null;
   const trim = format.length(LEVEL_TARGET.trim, { unit: 'mm' });
 
+  const shiftOf = (shift: Levelled['shifts'][number], seat: number) =>
+    say('crew.level.shift', { name: nameInSeat(fit, seat), shift: shiftText(shift, format) });
+
   function find(): void {
     const answer = levelCrew(createEvaluator(), fit);
     setFound({ of: fit, levelled: answer });
-    announce(
-      answer.shifts.map((shift, i) => `${nameInSeat(fit, i)}: ${shiftText(shift, format)}`).join('. '),
-    );
+    announce(words().list(answer.shifts.map(shiftOf)));
   }
 
   function take(answer: Levelled): void {
@@ -65,9 +66,7 @@ export function CrewLevel() {
           <ul className="crew-shifts">
             {levelled.shifts.map((shift, i) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
-              <li key={i}>
-                {say('crew.level.shift', { name: nameInSeat(fit, i), shift: shiftText(shift, format) })}
-              </li>
+              <li key={i}>{shiftOf(shift, i)}</li>
             ))}
           </ul>
           <Missing levelled={levelled} format={format} />

@@ -7,12 +7,11 @@ import { useFit } from '../../bench-context.tsx';
 /** What is unknown of a seat, in one line: each look once, what it would settle before it. Empty where nothing is. */
 export function looksText(unknowns: readonly Unknown[]): string {
   const looks = [...new Set(unknowns.map(({ look }) => look))];
-  return looks
-    .map((look) => {
-      const names = unknowns.filter((u) => u.look === look).map((u) => quantityName(u.quantity));
-      return say(`notes.look.${look ?? 'none'}`, { names: words().row(names) });
-    })
-    .join('; ');
+  const texts = looks.map((look) => {
+    const names = unknowns.filter((u) => u.look === look).map((u) => quantityName(u.quantity));
+    return say(`notes.look.${look ?? 'none'}`, { names: words().row(names) });
+  });
+  return words().row(texts);
 }
 
 /** One quiet line on what body and fittings cannot tell, and which look would. */

@@ -28,7 +28,7 @@ export function tableRows(
   return plots.flatMap(({ id: plot, title, decimals, lines }) =>
     lines.map(({ id, name, values }) => ({
       id: `${plot}.${id}`,
-      what: lines.length === 1 ? title : `${title}: ${name}`,
+      what: lines.length === 1 ? title : say('sheet.labelled', { label: title, text: name }),
       at: COLUMNS.map(([, leg]) => format.number(values[Math.round(leg * perLeg)]!, { decimals })),
       swing: format.number(Math.max(...values) - Math.min(...values), { decimals }),
     })),
