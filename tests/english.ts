@@ -19,9 +19,12 @@ export function englishMessages(beginning: string): [key: string, text: string][
   return Object.entries<string>(messages).filter(([key]) => key.startsWith(beginning));
 }
 
+/** A text with plain spaces for those that do not break: what it says, without where lines may end. */
+export const plainSpaces = (text: string) => text.replaceAll(/[\u{a0}\u{202f}]/gu, ' ');
+
 export const quantityName = (id: string) => sentences.quantityName(id, english);
 export const findingTitle = (finding: Finding, format = plainFormat) =>
-  sentences.findingTitle(finding, english, format);
+  plainSpaces(sentences.findingTitle(finding, english, format));
 export const coachSentence = (finding: Finding, format = plainFormat) =>
   sentences.coachSentence(finding, english, format);
 export const athleteSentence = (finding: Finding) => sentences.athleteSentence(finding, english);

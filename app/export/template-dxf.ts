@@ -102,10 +102,13 @@ function addLines(dxf: DxfWriter, lines: readonly Line[], flags: LWPolylineFlags
   }
 }
 
+/** Spaces that end no line. Lettering of CAD programs often lacks them. */
+const NO_BREAK = /[\u{a0}\u{202f}]/gu;
+
 /** DXF places aligned text by its second point, and wants both. */
 function addText(dxf: DxfWriter, { at, height, text, anchor, turnDeg }: Text<TemplateLayer>): void {
   const point = point3d(at[0], at[1], 0);
-  dxf.addText(point, height, onOneLine(text), {
+  dxf.addText(point, height, onOneLine(text).replaceAll(NO_BREAK, ' '), {
     rotation: turnDeg,
     ...(anchor === 'start'
       ? {}

@@ -3,7 +3,7 @@
  * tenth, so that words never take more room than is reckoned.
  */
 const WIDTHS: readonly (readonly [width: number, letters: string])[] = [
-  [0.4, ' .:ijlí·’'],
+  [0.4, ' \u{a0}\u{202f}.:ijlí·’'],
   [0.5, "!',;IJ`ł"],
   [0.6, '()-/?[\\]frst|ś°'],
   [0.7, '"^ackvxz{}'],

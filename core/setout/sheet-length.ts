@@ -15,9 +15,12 @@ export function figureOf(lengthMm: number, units: SheetUnits): string {
   return inchFraction(lengthMm / MM_PER_INCH);
 }
 
+/** A space that does not break and is narrow: no line ends inside a measure. */
+const GAP = '\u{202f}';
+
 /** A length with its unit, for sentences: `175 mm`, `6 7/8 in`. Argument in millimetres. */
 export function writtenLength(lengthMm: number, units: SheetUnits): string {
-  return `${figureOf(lengthMm, units)} ${units}`;
+  return `${figureOf(lengthMm, units)} ${units}`.replaceAll(' ', GAP);
 }
 
 /** An angle for drawings and sentences, whole degrees: `12°`. */
@@ -31,7 +34,7 @@ export function writtenAngle(deg: number): string {
  */
 export function writtenForce(newtons: number, half = 0): string {
   const step = 10 ** -shownPlaces(half, -1);
-  return `${Math.round(newtons / step) * step + 0} N`;
+  return `${Math.round(newtons / step) * step + 0}${GAP}N`;
 }
 
 /** Metres to millimetres. */

@@ -149,7 +149,7 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
   };
 
   const spokenLength: Format['spokenLength'] = (valueM) => {
-    if (lengthUnit === 'in') return `${inchFraction(valueM / LENGTH_UNITS.in)}${GAP}in`;
+    if (lengthUnit === 'in') return `${inchFraction(valueM / LENGTH_UNITS.in).replace(' ', GAP)}${GAP}in`;
     const millimetres = Math.round(valueM * 1000);
     if (millimetres < 10) return `${millimetres}${GAP}mm`;
     return `${number(millimetres / 10, { decimals: millimetres % 10 === 0 ? 0 : 1 })}${GAP}cm`;

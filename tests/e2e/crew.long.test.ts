@@ -103,7 +103,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
     // What the order is worth on the water, with its doubt.
     await page
       .locator('.crew')
-      .getByText(/\d ± \d[\d.]*\sN \(\d[\d.]*\s%\)/)
+      .getByText(/\d\s±\s\d[\d.]*\sN \(\d[\d.]*\s%\)/)
       .waitFor();
     await crew(/seat them/)
       .first()

@@ -195,7 +195,7 @@ describe('a photograph, in a real browser', () => {
     await page.reload();
     await page.getByTestId('plan-figure').waitFor();
     expect(await page.getByTestId('plan-figure').locator('path').count()).toBeGreaterThan(20);
-    await page.getByText(/^Kneeling hip: \d+° ± \d+° more bent$/).waitFor();
+    await page.getByText(/^Kneeling hip: \d+°\s±\s\d+° more bent$/).waitFor();
     const row = page.getByRole('row', { name: /^Trunk, forward/ });
     await soon(async () =>
       Number.parseFloat((await row.getByRole('cell').nth(1).textContent()) ?? ''),
@@ -263,7 +263,7 @@ describe('a photograph, in a real browser', () => {
       );
       await page.getByRole('button', { name: 'Catch here' }).click();
     }
-    await page.getByText(/^60 ± \d+ per minute \(1 stroke\)$/).waitFor();
+    await page.getByText(/^60\s±\s\d+ per minute \(1 stroke\)$/).waitFor();
     const before = (await studies()).length;
     await page.locator('.photograph-film').getByText('exit').click();
     await page.getByRole('button', { name: 'Use this frame' }).click();

@@ -57,7 +57,7 @@ export async function shown(page: Page, name: string): Promise<number> {
 
 /** The text of an element, narrow spaces written plain. */
 export async function textOf(element: Locator): Promise<string> {
-  return ((await element.textContent()) ?? '').replaceAll('\u{202f}', ' ');
+  return ((await element.textContent()) ?? '').replaceAll(/[\u{a0}\u{202f}]/gu, ' ');
 }
 
 /** The first number in a text as the page writes numbers: true minus, point or comma. */

@@ -28,7 +28,7 @@ afterAll(() => program.dispose());
 
 describe('what the water says', () => {
   it('tells resistance with its doubt and parts, and what ten kilograms cost beside what trim costs', async () => {
-    await page.getByText(/drag is \d+ ± \d+\sN/).waitFor();
+    await page.getByText(/drag is \d+\s±\s\d+\sN/).waitFor();
     const [mass, bow] = [await newtonsOf('10.0 kg more on board'), await newtonsOf('bow 35 mm higher')];
     expect(mass).toBeGreaterThan(2);
     expect(Math.abs(bow)).toBeLessThan(mass / 3);
@@ -47,10 +47,10 @@ describe('what the water says', () => {
   it('shows the bow through a stroke as a range, with the boat’s own periods', async () => {
     await page.getByRole('img', { name: /The bow through one stroke/ }).waitFor();
     await page
-      .getByText(/bow over stern \d+\s*mm ± \d+\s*mm at ready, \d+\s*mm lower ± \d+\s*mm at catch/)
+      .getByText(/bow over stern \d+\s*mm\s±\s\d+\s*mm at ready, \d+\s*mm lower\s±\s\d+\s*mm at catch/)
       .waitFor();
-    await page.getByText(/Bow swing per stroke: \d+\s*mm ± \d+\s*mm/).waitFor();
-    await page.getByText(/pitch 0\.\d\d ± 0\.\d+\ss, heave 0\.\d\d ± 0\.\d+\ss, stroke 1\.00\ss/).waitFor();
+    await page.getByText(/Bow swing per stroke: \d+\s*mm\s±\s\d+\s*mm/).waitFor();
+    await page.getByText(/pitch 0\.\d\d\s±\s0\.\d+\ss, heave 0\.\d\d\s±\s0\.\d+\ss, stroke 1\.00\ss/).waitFor();
   });
 
   it('tells seconds over the course that is chosen', async () => {

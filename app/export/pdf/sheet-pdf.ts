@@ -222,18 +222,16 @@ export function createSheetPdf(about: {
   };
 }
 
-/** Spaces that no line is broken at: inside `5 15/16`, and between a figure and its unit. */
-const INSIDE_MEASURE = /(?<=\d) (?=\d+\/\d|(?:mm|in|N|kg)\b|°)|(?<=±) /g;
+/** Plain spaces that no line is broken at: inside `5 15/16`, between a figure and its unit, beside a ±. */
+const INSIDE_MEASURE = /(?<=\d) (?=\d+\/\d|(?:mm|in|N|kg)\b|°)|(?<=\d) (?=±)|(?<=±) /g;
 
-/** Words broken where they no longer fit; a single word that is too wide stands alone. A measure is one word. */
+/** Words broken where they no longer fit; a single word that is too wide stands alone. A measure with its doubt is one word. */
 function brokenLines(words: string, fits: (line: string) => boolean): string[] {
   const lines: string[] = [];
   let line = '';
-  const whole = words.replace(INSIDE_MEASURE, '\u2060');
-  for (const word of whole
-    .split(/\s+/)
-    .map((part) => part.replaceAll('\u2060', ' '))
-    .filter(Boolean)) {
+  // Not `\s`: it takes spaces that do not break, too.
+  const parts = words.replace(INSIDE_MEASURE, '\u{00a0}').split(/[ \t\r\n]+/);
+  for (const word of parts.filter(Boolean)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && !fits(longer)) {
       lines.push(line);

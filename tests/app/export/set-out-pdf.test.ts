@@ -83,7 +83,7 @@ describe.each(PAPER_NAMES)('set-out sheet on %s', (paper) => {
       expect(flat).toContain(`${from} – ${to} ${lengthMm}`);
     for (const { deg } of notEmpty(out.angles)) expect(flat).toContain(`${deg.toFixed(1)}°`);
     for (const sentence of [...orderOfWork(out), ...STANDING_CAUTIONS.map((key) => english.say(key))]) {
-      for (const part of sentence.split(' ')) expect(flat).toContain(part);
+      for (const part of sentence.split(/\s+/)) expect(flat).toContain(part);
     }
   });
 

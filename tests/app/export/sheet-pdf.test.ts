@@ -99,8 +99,19 @@ describe('a sheet', () => {
     for (let width = 6; width < 40; width++) {
       const lines = pdf.lines('10 1/4 × 6 5/16 × 5 15/16, ± 3 mm over 200 mm', width, { size: 3 });
       const all = lines.join('|');
-      for (const whole of ['10 1/4', '6 5/16', '5 15/16', '± 3 mm', '200 mm']) expect(all).toContain(whole);
+      for (const whole of ['10 1/4', '6 5/16', '5 15/16', '± 3 mm', '200 mm'])
+        expect(all.replaceAll('\u{a0}', ' ')).toContain(whole);
     }
+  });
+
+  it('breaks no value from its doubt, no figure from its unit', () => {
+    const pdf = createSheetPdf(about);
+    for (const whole of ['0.56 ± 0.06', '0.56\u{a0}±\u{a0}0.06\u{202f}s', '46\u{202f}cm', '6\u{202f}7/8\u{202f}in'])
+      expect(pdf.lines(`pitch ${whole} here`, 8, { size: 3 })).toEqual([
+        'pitch',
+        whole.replaceAll(' ', '\u{a0}'),
+        'here',
+      ]);
   });
 
   it('draws in millimetres from the top left corner', () => {

@@ -105,6 +105,10 @@ describe.each(templates)('$id as DXF', (drawing) => {
     expect(broken.entities.map(({ type }) => type)).toEqual(readDxf(plain).entities.map(({ type }) => type));
   });
 
+  it('has plain spaces: lettering of CAD programs may lack others', () => {
+    expect(text).not.toMatch(/[\u{a0}\u{202f}]/u);
+  });
+
   it('says millimetres', () => {
     expect(read.units).toBe('4');
     expect(read.metric).toBe('1');

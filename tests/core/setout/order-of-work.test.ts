@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { fixingNotes, orderOfWork } from '../../../core/setout/order-of-work.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
-import { english } from '../../english.ts';
+import { english, plainSpaces } from '../../english.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
 
 const { seat } = inventedSetOut().work;
-const steps = (wanted = {}) => orderOfWork(inventedSetOut(wanted));
+const steps = (wanted = {}) => orderOfWork(inventedSetOut(wanted)).map(plainSpaces);
 const place = (list: readonly string[], word: RegExp) => list.findIndex((step) => word.test(step));
 
 describe('the order of work', () => {
@@ -56,7 +56,7 @@ describe('the order of work', () => {
     ]);
     const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
-    expect(orderOfWork(stern)[1]).toBe(
+    expect(plainSpaces(orderOfWork(stern)[1]!)).toBe(
       'Square seat 2’s mark across 575 mm aft of the centre mark: M, on the centreline.',
     );
   });
@@ -90,7 +90,7 @@ describe('notes on fixing', () => {
   });
 
   it('give the pad’s load in whole tens of newtons, as the model’s', () => {
-    const load = fixingNotes(inventedSetOut()).find((note) => note.includes(' N'));
+    const load = fixingNotes(inventedSetOut()).map(plainSpaces).find((note) => note.includes(' N'));
     expect(load).toMatch(/pushes the pad forward.*estimate/);
     for (const [, newtons] of load!.matchAll(/(\d+) N/g)) expect(Number(newtons) % 10).toBe(0);
   });

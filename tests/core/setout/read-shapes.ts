@@ -6,6 +6,7 @@ import type {
   TemplateLayer,
   TemplateShape,
 } from '../../../core/setout/template-drawing.ts';
+import { plainSpaces } from '../../english.ts';
 
 /** A line of a drawing as its points. */
 export interface ReadLine {
@@ -51,12 +52,12 @@ export function lettersOf(shapes: readonly TemplateShape[]) {
 }
 
 export function textsOf(shapes: readonly TemplateShape[]): string[] {
-  return lettersOf(shapes).map(({ text }) => text);
+  return lettersOf(shapes).map(({ text }) => plainSpaces(text));
 }
 
 /** Words among shapes on the paper. */
 export function wordsOn(shapes: readonly PaperShape[]): string[] {
-  return shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+  return shapes.flatMap((shape) => (shape.kind === 'text' ? [plainSpaces(shape.text)] : []));
 }
 
 /** Filled rings of a role among shapes on the paper, each as its points. */

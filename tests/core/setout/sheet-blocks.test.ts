@@ -55,7 +55,7 @@ describe('the blocks of a sheet', () => {
 
   it('give every check dimension once, with one tolerance for all', () => {
     const checks = block('Check dimensions');
-    expect(checks.heading).toBe('Check dimensions, ± 3 mm');
+    expect(checks.heading).toBe('Check dimensions, ±\u{a0}3\u{202f}mm');
     if (checks.kind !== 'grid') throw new Error('it is no grid');
     expect(checks.entries.map(({ label }) => label)).toEqual(
       out.checks.map(({ from, to }) => `${from} – ${to}`),
@@ -69,7 +69,7 @@ describe('the blocks of a sheet', () => {
     const inches = sheetBlocks(inventedSetOut({ hardware: ROWS_OF_HOLES, options: { units: 'in' } }));
     expect(block('Marks', inches).heading).toContain(', in from');
     expect(cellsOf(block('Marks', inches))[1]).toContain('6 7/8 aft');
-    expect(block('Check', inches).heading).toContain('± 1/8 in');
+    expect(block('Check', inches).heading).toContain('±\u{a0}1/8\u{202f}in');
   });
 
   it('never print that anything is safe', () => {

@@ -63,8 +63,8 @@ describe('a length on a sheet', () => {
   });
 
   it('carries its unit in sentences', () => {
-    expect(writtenLength(175, 'mm')).toBe('175 mm');
-    expect(writtenLength(175, 'in')).toBe('6 7/8 in');
+    expect(writtenLength(175, 'mm')).toBe('175\u{202f}mm');
+    expect(writtenLength(175, 'in')).toBe('6\u{202f}7/8\u{202f}in');
   });
 
   it('comes from metres, whole ones never a minus nought', () => {

@@ -10,7 +10,7 @@ import {
   heightName,
   markWhat,
 } from '../../../core/setout/sheet-names.ts';
-import { english } from '../../english.ts';
+import { english, plainSpaces } from '../../english.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 
 const MM = { units: 'mm', words: english } as const;
@@ -38,7 +38,7 @@ describe('the words of a sheet', () => {
   });
 
   it('say how each height is proved', () => {
-    const checks = out.heights.map((row) => heightCheck(row, MM));
+    const checks = out.heights.map((row) => plainSpaces(heightCheck(row, MM)));
     expect(checks).toEqual([
       'all four corners',
       '20 mm below a straightedge on the block',
@@ -50,7 +50,7 @@ describe('the words of a sheet', () => {
   });
 
   it('say each angle with a tape', () => {
-    const texts = Object.fromEntries(out.angles.map((row) => [row.angle, angleText(row, MM)]));
+    const texts = Object.fromEntries(out.angles.map((row) => [row.angle, plainSpaces(angleText(row, MM))]));
     expect(texts.padTurn).toBe('aft end to the right: 43 mm aside over 200 mm');
     expect(texts.restTurn).toBe('aft end to the right: 73 mm aside over 200 mm');
     expect(texts.restTilt).toBe('50 mm up over 29 mm aft');
@@ -64,6 +64,6 @@ describe('the words of a sheet', () => {
     expect(angleText({ ...row, angle: 'footWedge' }, MM)).toBe('flat');
     expect(angleText({ ...row, angle: 'padTurn' }, MM)).toBe('straight fore and aft');
     const down = { ...row, angle: 'footWedge', deg: -3, overMm: 270, byMm: -14 } as const;
-    expect(angleText(down, MM)).toBe('toes 14 mm down over 270 mm');
+    expect(plainSpaces(angleText(down, MM))).toBe('toes 14 mm down over 270 mm');
   });
 });

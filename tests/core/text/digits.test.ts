@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { formatOf, plainFormat } from '../../../core/text/format.ts';
-import { findingTitle } from '../../../core/text/sentences.ts';
-import { english } from '../../english.ts';
+import { findingTitle } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
@@ -39,7 +38,7 @@ describe('a number shown has the digits its doubt allows', () => {
   it('in every heading: value and doubt end at the same place, the doubt with two figures at most', () => {
     const doubted = notEmpty(
       findings.flatMap((finding) => {
-        const [value, half] = findingTitle(finding, english).split(' ± ');
+        const [value, half] = findingTitle(finding).split(' ± ');
         return half ? [{ value: value!.split(': ').at(-1)!, half }] : [];
       }),
     );

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import * as german from '../../../app/language/catalogues/de.ts';
 import * as english from '../../../app/language/catalogues/en.ts';
-import { allOf } from '../../../app/language/messages.ts';
+import * as spanish from '../../../app/language/catalogues/es.ts';
+import * as hungarian from '../../../app/language/catalogues/hu.ts';
+import * as polish from '../../../app/language/catalogues/pl.ts';
+import * as chinese from '../../../app/language/catalogues/zh.ts';
+import { allOf, type MessageKey } from '../../../app/language/messages.ts';
+import { translator } from '../../../app/language/translator.ts';
 import { say, sayCount } from '../../../renderer/language/messages.ts';
 import { sources } from './page-sources.ts';
 
@@ -41,6 +47,20 @@ describe('the catalogue', () => {
     );
     expect(say('band-source.trimCatch')).toMatch(/^10\u{202f}mm down/u);
     expect(say('move.in', { part: 'Knee pad', by: '1', to: '2' })).toBe('Knee pad 1 in: 2');
+  });
+
+  it('ends no line between a value and its doubt, in any language', () => {
+    const catalogues = { en: english, de: german, hu: hungarian, es: spanish, pl: polish, zh: chinese } as const;
+    // Whatever place a message has, a figure stands in it.
+    const figures = new Proxy<Record<string, string>>({}, { has: () => true, get: () => '0.56' });
+    for (const tag of ['en', 'de', 'hu', 'es', 'pl', 'zh'] as const) {
+      const messages = allOf(catalogues[tag]);
+      const said = translator(tag, messages);
+      const doubted = Object.keys(messages).filter((key) => messages[key]!.includes('±'));
+      expect(doubted.length).toBeGreaterThan(20);
+      for (const key of doubted) expect(said.say(key as MessageKey, figures), key).not.toMatch(/[\d°%N] ±|± /u);
+    }
+    expect(say('under-way.with-doubt', { value: '0.56', doubt: '0.06' })).toBe('0.56\u{a0}±\u{a0}0.06');
   });
 
   it('counts', () => {

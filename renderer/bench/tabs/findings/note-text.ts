@@ -13,7 +13,7 @@ export interface NoteText {
 export function noteText(finding: Finding, format: Format): NoteText {
   return {
     word: say(`severity.${finding.severity}`),
-    title: findingTitle(finding, format.quantity(finding.quantity)).replace(' ± ', '\u{00a0}±\u{00a0}'),
+    title: findingTitle(finding, format.quantity(finding.quantity)),
     sentence: coachSentence(finding, (value, unit, how) =>
       unit === 'm' && how?.inMillimetres
         ? format.length(value, { unit: 'mm' })

@@ -63,8 +63,7 @@ export function withDoubt(value: number, sd: number, format: Format): string {
   const decimals = half < FINE_DOUBT && half > FINE_DOUBT / 10 ? 2 : 1;
   const shown = format.number(value, { decimals, signed: true, half });
   if (half <= FINE_DOUBT / 10) return shown;
-  const text = say('under-way.with-doubt', { value: shown, doubt: format.number(half, { decimals, half }) });
-  return text.replace(' ± ', '\u{00a0}±\u{00a0}');
+  return say('under-way.with-doubt', { value: shown, doubt: format.number(half, { decimals, half }) });
 }
 
 function changeName(of: CostOf, comparedNumber: number | null, format: Format): string {
