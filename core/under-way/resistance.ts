@@ -49,7 +49,7 @@ export const WAVE_DOUBT = 0.15;
 /** Drag area of a kneeling paddler with boat, m², and its doubt: our estimate from a frontal area of about 0.45 m². */
 export const AIR_DRAG_AREA = { value: 0.4, sd: 0.12 };
 /** Density of air at 15 °C and sea level, kg/m³ (ISO 2533 standard atmosphere). */
-const AIR_DENSITY = 1.225;
+export const AIR_DENSITY = 1.225;
 
 /** Waves are told to this share of friction, where that is less sharp than their own tolerance; the rule’s own error stays a tenth of it. */
 const NEGLIGIBLE = 3e-4;

@@ -51,12 +51,24 @@ export interface Cost {
   readonly secondsSd: readonly number[];
 }
 
+/** What the formulas of resistance take besides the hull and speed. */
+export interface Given {
+  /** kg/m³. */
+  readonly waterDensity: number;
+  /** Speed × length of the waterline / kinematic viscosity. */
+  readonly reynolds: number;
+  /** Drag coefficient × frontal area, m². */
+  readonly airDragArea: number;
+}
+
 /** What the water says of a setting. */
 export interface UnderWay {
   /** The speed asked for. */
   readonly speed: number;
   /** Resistance there. */
   readonly at: Resistance;
+  /** What the formulas were given there, so that a reader can follow them. */
+  readonly given: Given;
   /** Resistance over a usual range of speeds. */
   readonly curve: readonly (Resistance & { readonly speed: number })[];
   /** What small changes cost. */
@@ -72,7 +84,7 @@ export const COURSES = [200, 500, 1000] as const;
 export const CHANGES = { bow: 0.035, massKg: 10, heel: Math.PI / 18, depthM: 2 } as const;
 
 /** Trim that changes resistance by less than this share is told as a matter of handling: our estimate. */
-const HANDLING_SHARE = 0.015;
+export const HANDLING_SHARE = 0.015;
 
 /** Whether trim is a matter of handling here: neither `CHANGES.bow` up nor down changes resistance by a share worth telling. */
 export function trimIsForHandling({ costs }: Pick<UnderWay, 'costs'>): boolean {
@@ -85,7 +97,7 @@ export function trimIsForHandling({ costs }: Pick<UnderWay, 'costs'>): boolean {
 const CURVE = { from: 1.5, to: 6, step: 0.25 };
 
 /** How far a difference of the wave integral may be off, as a share of it: our estimate, twice that of the integral itself. */
-const WAVE_DIFFERENCE_DOUBT = 2 * WAVE_DOUBT;
+export const WAVE_DIFFERENCE_DOUBT = 2 * WAVE_DOUBT;
 
 /** Drag area of one more paddler in the shelter of the first, m²: our estimate. */
 const SHELTERED_AREA = 0.2;
@@ -108,6 +120,11 @@ export function underWayOfFit(fit: Fit, report: Report, question: UnderWayQuesti
   return {
     speed,
     at,
+    given: {
+      waterDensity: lying.density,
+      reynolds: (speed * lying.afloat.waterplane.length) / lying.viscosity,
+      airDragArea: lying.airDragArea,
+    },
     curve: speeds().map((each) => ({ speed: each, ...here(each) })),
     costs: [
       ...(other ? cost('other', towedAt(other, other.afloat)) : []),

@@ -13,7 +13,7 @@ beforeAll(() => {
 afterAll(() => rmSync(dataDir, { recursive: true, force: true }));
 
 /** What the page writes besides letters and figures. */
-const SYMBOLS = '→ ← ↑ ↓ ± ° ′ ″ × − ≤ ≥ ≈ · … – ‘’“” „ ✓ ½ ² ³ μ ω';
+const SYMBOLS = '→ ← ↑ ↓ ± ° ′ ″ × − ≤ ≥ ≈ · … – ‘’“” „ ✓ ½ ² ³ ⁷ ₁ ₂ ₃ μ ω ρ π θ τ Δ Σ √ ∫ ∂';
 
 /** Families of the fonts that the browser really draws a text with. */
 async function fontsOf(page: Page, text: string, weight: number): Promise<string[]> {

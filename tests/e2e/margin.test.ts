@@ -4,7 +4,7 @@ import { formatFor } from '../../app/language/format.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { quantityText } from '../../renderer/bench/quantity-text.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
-import { findingTitle } from '../english.ts';
+import { findingTitle, plainSpaces } from '../english.ts';
 import { inOneBurst } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { openOnBench, PAD_AFT, padAft as padAftOn } from './open-bench.ts';
@@ -125,7 +125,7 @@ describe('the numbers on the screen', () => {
     const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
     const titles = await page.locator('.note-title').allInnerTexts();
     const wanted = report.findings.map((finding) => findingTitle(finding, format.quantity(finding.quantity)));
-    expect(titles.map((title) => title.replaceAll('\u{00a0}', ' '))).toEqual(wanted);
+    expect(titles.map(plainSpaces)).toEqual(wanted);
   });
 });
 

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exampleFit } from '../core/example/example-fit.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, enter, goTo } from './screens.ts';
+import { callFromPage, enter, goTo, textOf } from './screens.ts';
 
 let program: RunningProgram;
 let page: Page;
@@ -51,6 +51,28 @@ describe('what the water says', () => {
       .waitFor();
     await page.getByText(/Bow swing per stroke: \d+\s*mm\s±\s\d+\s*mm/).waitFor();
     await page.getByText(/pitch 0\.\d\d\s±\s0\.\d+\ss, heave 0\.\d\d\s±\s0\.\d+\ss, stroke 1\.00\ss/).waitFor();
+  });
+
+  it('gives each figure its formula, source and doubt', async () => {
+    const rows = page.locator('.under-way-how dl > div');
+    await page.getByText('Calculation', { exact: true }).click();
+    await rows.first().waitFor();
+    for (const [name, formula, source] of [
+      ['friction', '½ρU²S·(1 + k)', 'ITTC 1957'],
+      ['waves', '∫|H|²', 'Michell 1898'],
+      ['air', '½ρU²·Cd·A', 'our estimate'],
+      ['all', 'R₁ + R₂ + R₃', '±₁²'],
+      ['Change', 'ΔR', '0.07·ΔR₁'],
+      ['s over 1000 m', 'R(U)·U', '±ΔR'],
+      ['Trim', '< 1.5', 'our estimate'],
+      ['Bow', 'sin(πt/τ)', 'Salvesen'],
+      ['Periods', '(M + A)/C', 'Frank 1967'],
+      ['Bow over stern', 'tan(trim)', 'hydrostatics'],
+    ] as const) {
+      const row = textOf(rows.filter({ has: page.locator('dt', { hasText: name }) }).first());
+      for (const part of [formula, source]) expect(await row, name).toContain(part);
+    }
+    expect(await textOf(rows.filter({ hasText: 'ISO 2533' }))).toMatch(/Cd·A = 0\.4 m²/);
   });
 
   it('tells seconds over the course that is chosen', async () => {

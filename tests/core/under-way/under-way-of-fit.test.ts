@@ -26,6 +26,16 @@ describe('underWayOfFit', () => {
     expect(found.at.total).toBeLessThan(above!.total);
   });
 
+  it('gives what its formulas took: friction (ITTC 1957) and air come out by hand', () => {
+    const { waterDensity, reynolds, airDragArea } = found.given;
+    const plate = 0.5 * waterDensity * asked.speed ** 2 * found.at.wettedSurface;
+    expect(found.at.friction / ((plate * 1.05 * 0.075) / (Math.log10(reynolds) - 2) ** 2)).toBeCloseTo(1, 12);
+    expect(found.at.air / (0.5 * 1.225 * airDragArea * asked.speed ** 2)).toBeCloseTo(1, 12);
+    // Fresh water of 15 °C and a waterline of some five metres: 4.2 × 5 / 1.14e-6.
+    expect(reynolds).toBeGreaterThan(1.5e7);
+    expect(reynolds).toBeLessThan(2.1e7);
+  });
+
   it('says that trim is a matter of handling: 35 mm of bow are under 1.2 %, ten kilograms over 5 %', () => {
     expect(Math.abs(cost('bowUp').share)).toBeLessThan(0.012);
     expect(Math.abs(cost('bowDown').share)).toBeLessThan(0.012);

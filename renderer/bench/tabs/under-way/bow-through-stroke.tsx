@@ -63,7 +63,6 @@ export function BowThroughStroke({ bow }: { bow: BowMotion }) {
             catch: over('trimCatch', atCatch.bowOverStern),
           })}
       </p>
-      <p className="soft">{say('under-way.bow.how')}</p>
     </>
   );
 }

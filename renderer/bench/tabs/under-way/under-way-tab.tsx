@@ -1,7 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { Format } from '../../../../app/language/format.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
-import { AIR_DRAG_AREA, FORM_FACTOR, WAVE_DOUBT } from '../../../../core/under-way/resistance.ts';
 import {
   CHANGES,
   type COURSES,
@@ -18,6 +17,7 @@ import { useFit } from '../../bench-context.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
 import { useTried } from '../trials/use-tried.ts';
 import { BowThroughStroke } from './bow-through-stroke.tsx';
+import { Calculation } from './calculation.tsx';
 import { CostsTable } from './costs-table.tsx';
 import { ResistancePlot } from './resistance-plot.tsx';
 
@@ -86,19 +86,8 @@ export function UnderWayTab({ compared, revisions }: BenchTabProps) {
       ) : (
         <p className="note-looking">{say('proposal.working')}</p>
       )}
-      <p className="soft">{say('under-way.left-out', doubts(format))}</p>
     </div>
   );
-}
-
-/** How sure each part of the resistance is, per cent at 95 %: as the formulas hold it. */
-function doubts(format: Format) {
-  const percent = (sd: number) => format.number(100 * SIGMAS_95 * sd, { decimals: 0, half: 0 });
-  return {
-    friction: percent(FORM_FACTOR.sd / (1 + FORM_FACTOR.value)),
-    wave: percent(WAVE_DOUBT),
-    air: percent(AIR_DRAG_AREA.sd / AIR_DRAG_AREA.value),
-  };
 }
 
 function Found({
@@ -136,6 +125,8 @@ function Found({
       />
       <p>{handling(found, { index, course, format })}</p>
       {found.bow && <BowThroughStroke bow={found.bow} />}
+      <Calculation found={found} course={courseName(course, format)} />
+      <p className="soft">{say('under-way.left-out')}</p>
     </>
   );
 }
