@@ -12,11 +12,10 @@ import { whyText } from '../../../../renderer/bench/proposal/why-text.ts';
 import { withMoves } from '../../../../renderer/bench/proposal/with-moves.ts';
 import { say } from '../../../../renderer/language/messages.ts';
 import { exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
-import { findingTitle } from '../../../english.ts';
+import { findingTitle, plainSpaces } from '../../../english.ts';
 import { notEmpty } from '../../../not-empty.ts';
 
 const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
-const spaced = (text: string) => text.replaceAll('\u{202f}', ' ');
 const evaluator = createEvaluator();
 const fit = exampleFit([exampleSeat({ kneePad: { ...exampleSeat().kneePad, aftM: 0.28 } })]);
 const report = evaluator.evaluate(fit);
@@ -53,7 +52,7 @@ describe('a proposal’s moves', () => {
     expect(proposal.moves.length).toBeGreaterThan(0);
     for (const move of proposal.moves) expect(moveText(move, format)).toMatch(/\d/);
     const pad = { seat: 0, coordinate: 'kneePad.aftM', from: 0.28, to: 0.265 } as const;
-    expect(spaced(moveText(pad, format))).toBe('Knee pad 1.5 cm forward, to 26.5 cm');
+    expect(plainSpaces(moveText(pad, format))).toBe('Knee pad 1.5 cm forward, to 26.5 cm');
   });
 
   it('count what wants doing, the most severe first', () => {
@@ -75,8 +74,8 @@ describe('an offer', () => {
 
   it('tells the check, its moves and its price, what turns first', () => {
     const { finding: told, moves, price } = offerText(offer, fit, format);
-    expect(told).toBe(findingTitle(finding!, format.quantity(finding!.quantity)));
-    expect(moves.map(spaced)).toEqual(['Front foot 1.0 cm aft, to 35.0 cm']);
+    expect(plainSpaces(told)).toBe(findingTitle(finding!, format.quantity(finding!.quantity)));
+    expect(moves.map(plainSpaces)).toEqual(['Front foot 1.0 cm aft, to 35.0 cm']);
     expect(price).toBe('Also changes: Rear ankle 60° to 58° (check), Front knee 121° to 119°.');
   });
 
@@ -148,7 +147,7 @@ describe('why something was left', () => {
   });
 
   it('names the locked fitting and the move it would make, and what a move would spoil', () => {
-    const text = (why: WhyUncleared) => spaced(whyText({ finding: finding!, why }, format));
+    const text = (why: WhyUncleared) => plainSpaces(whyText({ finding: finding!, why }, format));
     expect(text(whys[2]!)).toContain(
       'Front foot is locked. Unlocked, this clears it: Front foot 2.0 cm forward, to 42.0 cm.',
     );
