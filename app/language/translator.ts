@@ -41,8 +41,7 @@ const BESIDE_DOUBT = /(?<=[\d}°%N]) (?=±)|(?<=±) /gu;
  * A message in which no line ends between a number and its unit, or between a value and its doubt: spaces that do not break part
  * them, a narrow one before a unit, as the writer of numbers has it.
  */
-const unbroken = (text: string) =>
-  text.replace(MEASURE, '$1\u{202f}').replace(BESIDE_DOUBT, '\u{00a0}');
+const unbroken = (text: string) => text.replace(MEASURE, '$1\u{202f}').replace(BESIDE_DOUBT, '\u{00a0}');
 
 /** A translator over the messages of a language. Messages are compiled when they are first said, and kept. */
 export function translator(language: Language, messages: Messages): Translator {

@@ -22,7 +22,13 @@ const DRAG_DEPTH = 0.5;
  * One standard deviation of what nobody has measured, our estimates: the blade's share of the stroke's time, lift over forward
  * force, and the rest as shares of themselves.
  */
-export const BOW_DOUBTS = { driveShare: 0.07, lift: 0.15, strength: 0.25, added: 0.15, damping: 0.4 } as const;
+export const BOW_DOUBTS = {
+  driveShare: 0.07,
+  lift: 0.15,
+  strength: 0.25,
+  added: 0.15,
+  damping: 0.4,
+} as const;
 
 /** What is changed one at a time to see how far the answer may be off. */
 const DOUBTS: readonly {

@@ -50,7 +50,9 @@ describe('what the water says', () => {
       .getByText(/bow over stern \d+\s*mm\s±\s\d+\s*mm at ready, \d+\s*mm lower\s±\s\d+\s*mm at catch/)
       .waitFor();
     await page.getByText(/Bow swing per stroke: \d+\s*mm\s±\s\d+\s*mm/).waitFor();
-    await page.getByText(/pitch 0\.\d\d\s±\s0\.\d+\ss, heave 0\.\d\d\s±\s0\.\d+\ss, stroke 1\.00\ss/).waitFor();
+    await page
+      .getByText(/pitch 0\.\d\d\s±\s0\.\d+\ss, heave 0\.\d\d\s±\s0\.\d+\ss, stroke 1\.00\ss/)
+      .waitFor();
   });
 
   it('gives each figure its formula, source and doubt', async () => {

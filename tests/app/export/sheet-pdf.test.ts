@@ -106,7 +106,12 @@ describe('a sheet', () => {
 
   it('breaks no value from its doubt, no figure from its unit', () => {
     const pdf = createSheetPdf(about);
-    for (const whole of ['0.56 ± 0.06', '0.56\u{a0}±\u{a0}0.06\u{202f}s', '46\u{202f}cm', '6\u{202f}7/8\u{202f}in'])
+    for (const whole of [
+      '0.56 ± 0.06',
+      '0.56\u{a0}±\u{a0}0.06\u{202f}s',
+      '46\u{202f}cm',
+      '6\u{202f}7/8\u{202f}in',
+    ])
       expect(pdf.lines(`pitch ${whole} here`, 8, { size: 3 })).toEqual([
         'pitch',
         whole.replaceAll(' ', '\u{a0}'),

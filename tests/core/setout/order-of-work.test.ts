@@ -90,7 +90,9 @@ describe('notes on fixing', () => {
   });
 
   it('give the pad’s load in whole tens of newtons, as the model’s', () => {
-    const load = fixingNotes(inventedSetOut()).map(plainSpaces).find((note) => note.includes(' N'));
+    const load = fixingNotes(inventedSetOut())
+      .map(plainSpaces)
+      .find((note) => note.includes(' N'));
     expect(load).toMatch(/pushes the pad forward.*estimate/);
     for (const [, newtons] of load!.matchAll(/(\d+) N/g)) expect(Number(newtons) % 10).toBe(0);
   });

@@ -50,7 +50,14 @@ describe('the catalogue', () => {
   });
 
   it('ends no line between a value and its doubt, in any language', () => {
-    const catalogues = { en: english, de: german, hu: hungarian, es: spanish, pl: polish, zh: chinese } as const;
+    const catalogues = {
+      en: english,
+      de: german,
+      hu: hungarian,
+      es: spanish,
+      pl: polish,
+      zh: chinese,
+    } as const;
     // Whatever place a message has, a figure stands in it.
     const figures = new Proxy<Record<string, string>>({}, { has: () => true, get: () => '0.56' });
     for (const tag of ['en', 'de', 'hu', 'es', 'pl', 'zh'] as const) {
@@ -58,7 +65,8 @@ describe('the catalogue', () => {
       const said = translator(tag, messages);
       const doubted = Object.keys(messages).filter((key) => messages[key]!.includes('±'));
       expect(doubted.length).toBeGreaterThan(20);
-      for (const key of doubted) expect(said.say(key as MessageKey, figures), key).not.toMatch(/[\d°%N] ±|± /u);
+      for (const key of doubted)
+        expect(said.say(key as MessageKey, figures), key).not.toMatch(/[\d°%N] ±|± /u);
     }
     expect(say('under-way.with-doubt', { value: '0.56', doubt: '0.06' })).toBe('0.56\u{a0}±\u{a0}0.06');
   });

@@ -76,11 +76,7 @@ export function resistanceRows({ at, given, speed }: UnderWay, format: Format): 
     },
     {
       name: name('wave'),
-      formulas: [
-        '(4ρU²/π)·∫|H|²·k²·cosθ·dθ',
-        'H = ∫∫(∂y/∂x)·e^(kz + ikx·cosθ)·dx·dz',
-        'k = g/(U·cosθ)²',
-      ],
+      formulas: ['(4ρU²/π)·∫|H|²·k²·cosθ·dθ', 'H = ∫∫(∂y/∂x)·e^(kz + ikx·cosθ)·dx·dz', 'k = g/(U·cosθ)²'],
       source: 'Michell 1898; Wehausen & Laitone 1960',
       doubt: percent(WAVE_DOUBT, format),
     },
