@@ -44,13 +44,13 @@ export const ANKLE_ABOVE_MALLEOLUS: Correction = { mean: 0, sd: 0.005, source: '
 
 /**
  * Shoulder joint centre below the acromion, share of acromion–radiale length: 10.4 %, about 35 mm (de Leva 1996, J Biomech
- * 29:1231–1233, recalled). The spread is wide because adding up bone gives more: 9 mm from acromion to humeral head
+ * 29:1231–1233, from memory). The spread is wide because adding up bone gives more: 9 mm from acromion to humeral head
  * standing (upright tomography of 166 shoulders, J Orthop Surg Res 2020), a head's radius of 24 mm and the acromion's own
- * thickness (recalled) make 41 mm.
+ * thickness (from memory) make 41 mm.
  */
 export const SHOULDER_BELOW_ACROMION: Correction = { mean: 0.104, sd: 0.03, source: 'shoulder centre' };
 
-/** Elbow joint centre above the radiale, share of acromion–radiale length: 4.3 %, about 14 mm (same source, recalled). */
+/** Elbow joint centre above the radiale, share of acromion–radiale length: 4.3 %, about 14 mm (same source, from memory). */
 export const ELBOW_ABOVE_RADIALE: Correction = { mean: 0.043, sd: 0.015, source: 'elbow centre' };
 
 /**
@@ -64,7 +64,7 @@ export const ELBOW_BACK_TO_CENTRE: Correction = { mean: 0.018, sd: 0.005, source
 
 /**
  * Hip joint centres apart, share of stature: about a tenth. Each lies inward of its front iliac spine by 14 % of the distance
- * between the two (Bell, Brand & Pedersen 1989, Hum Mov Sci 8:3–16), so 0.72 of some 24 cm (recalled).
+ * between the two (Bell, Brand & Pedersen 1989, Hum Mov Sci 8:3–16), so 0.72 of some 24 cm (from memory).
  */
 export const HIPS_APART: Correction = { mean: 0.1, sd: 0.008, source: 'hips apart' };
 
@@ -84,7 +84,7 @@ export const HEEL_TO_ANKLE: Correction = { mean: 0.24, sd: 0.02, source: 'heel t
 /**
  * Knee joint centre to the kneeling surface, share of the knee's depth from front to back, bent square. The front of the
  * knee bears when one kneels, kneecap and top of the shin; the axis lies about half way through (estimate; bone
- * adds up alike: condyle 28, kneecap 24 and skin 5 mm, recalled, against half of 115 mm).
+ * adds up alike: condyle 28, kneecap 24 and skin 5 mm, from memory, against half of 115 mm).
  */
 export const KNEE_RADIUS_OF_DEPTH: Correction = { mean: 0.5, sd: 0.06, source: 'knee radius' };
 

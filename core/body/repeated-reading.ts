@@ -30,7 +30,7 @@ export interface RepeatedReading {
 
 /**
  * What two or more readings (metres) of one measure come to; null of none. The value is the mean of two and the median of
- * more (practice in anthropometry, recalled). The hand's part of the variance is pooled from its usual size and from the
+ * more (practice in anthropometry, from memory). The hand's part of the variance is pooled from its usual size and from the
  * readings' own spread, and falls with their number; the point's part stays. Two equal readings of a sitting height have a
  * standard deviation of 5.9 mm where one has 7 mm.
  */

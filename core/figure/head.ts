@@ -8,7 +8,7 @@ import { HAIR, HAIR_OF, type HairStyle } from './hair-outlines.ts';
 import { HEAD_OUTLINES } from './head-outlines.ts';
 
 /**
- * Chin to crown over mid-shoulder to crown: the survey's 0.13 of stature (recalled) over its 0.2, at a stature of 1.75 m.
+ * Chin to crown over mid-shoulder to crown: the survey's 0.13 of stature (from memory) over its 0.2, at a stature of 1.75 m.
  * Heads differ less than statures do, and a child's is large for its body (from memory): by this power of the ratio.
  */
 const HEAD_OF_HEADNECK = 0.65;

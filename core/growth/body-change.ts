@@ -38,7 +38,7 @@ export type BodySlip = 'shrunk' | 'shot-up' | 'mass-jumped';
 
 /** A stature may read this much less than before, metres: two hands, morning and evening (three of `STATURE_SD`). */
 const STATURE_DROP_M = 0.018;
-/** Fastest growth of a child in a spurt, metres a year, with room above the 9–12 cm of textbooks (recalled). */
+/** Fastest growth of a child in a spurt, metres a year, with room above the 9–12 cm of textbooks (from memory). */
 const FASTEST_GROWTH_M = 0.15;
 /** A mass may change by this share at once, and by as much again in every year (estimate). */
 const MASS_SHARE = 0.15;

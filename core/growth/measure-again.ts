@@ -3,7 +3,7 @@ import { ageOn } from '../units/age.ts';
 import { daysBetween } from './calendar-days.ts';
 
 /**
- * Mean growth in stature at each age in whole years, metres a year, from the ninth to the eighteenth birthday. Recalled from
+ * Mean growth in stature at each age in whole years, metres a year, from the ninth to the eighteenth birthday. From memory:
  * charts of height velocity (Tanner and Whitehouse 1976), not looked up: good for a reminder, for nothing else.
  */
 const YEARLY_GROWTH_M: Readonly<Record<'female' | 'male', readonly number[]>> = {

@@ -23,7 +23,7 @@ const ROOM = 0.006;
 /** And to the limits of holes and overhangs, which are marked on the board itself. */
 const MARKED = 0.002;
 
-/** How far inside the hull's face a crew's pad stands at most: it rests partly on the hull (this project's reading). */
+/** How far inside the hull's face a crew's pad stands at most: it rests partly on the hull (our estimate). */
 const PAD_ON_HULL = 0.013;
 
 /** A crew's knee goes no farther to the side than this for it, metres: well inside its band of 4 to 12 cm. */

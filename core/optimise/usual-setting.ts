@@ -37,7 +37,7 @@ const SINGLE: UsualPlaces = {
   footAddM: 0.07,
 };
 
-/** Pairs: the knee nearer the boat's side, the recess higher (this project's reading of common practice). */
+/** Pairs: the knee nearer the boat's side, the recess higher (our estimate, after common practice). */
 const PAIR: UsualPlaces = {
   padAftM: 0.155,
   padOutM: 0.075,

@@ -10,7 +10,7 @@ const WIDEST_HALF = 0.045;
 /** Bolts closer together than this do not stop a block from turning; one is used, and the builder told. Half of it, metres. */
 const NARROWEST_HALF = 0.015;
 
-/** What a bolt's head and washer stand out below the board, metres: 4.0 + 1.6 mm for M6 (ISO 4017, ISO 7089, recalled). */
+/** What a bolt's head and washer stand out below the board, metres: 4.0 + 1.6 mm for M6 (ISO 4017, ISO 7089, from memory). */
 const BELOW_BOARD = 0.006;
 /** How far a bolt's insert or a screw goes up into the block at most, metres (common practice, no source). */
 const INTO_WOOD = 0.03;

@@ -1,5 +1,5 @@
 /**
- * How far blocks may be cut to the hull and reach over the board, metres. They are this project's readings; each says what it
+ * How far blocks may be cut to the hull and reach over the board, metres. They are our estimates; each says what it
  * rests on. Findings judge by them and proposals keep them.
  */
 export const PART_LIMITS = {

@@ -52,16 +52,16 @@ export const LIMIT_TOLERANCE = deg(2.5);
 export const REACH_TOLERANCE = 0.006;
 
 /**
- * Anatomy limits, one-sided: they cost nothing inside. AAOS handbook values, recalled: hip extension 20–30°, flexion
+ * Anatomy limits, one-sided: they cost nothing inside. AAOS handbook values, from memory: hip extension 20–30°, flexion
  * 120°, knee flexion 135°, trunk flexion 80°, side 35°, rotation 45°.
  */
 export const LIMITS = {
   kneelingHipMost: deg(200),
   frontHipLeast: deg(60),
   frontKneeLeast: deg(45),
-  /** Full kneeling flexion, 142° (Soucie et al. 2011, recalled). */
+  /** Full kneeling flexion, 142° (Soucie et al. 2011, from memory). */
   kneelingKneeLeast: deg(38),
-  /** Toes drawn up by 17° (Soucie et al. 2011, recalled: 13–17°); past it the heel lifts. */
+  /** Toes drawn up by 17° (Soucie et al. 2011, from memory: 13–17°); past it the heel lifts. */
   frontAnkleLeast: deg(73),
   trunkPitchMost: deg(80),
   trunkRollMost: deg(35),

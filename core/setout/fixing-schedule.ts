@@ -10,9 +10,9 @@ import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { workParts } from './work-parts.ts';
 
-/** Lengths that bolts and screws are sold in, millimetres (ISO 888's nominal lengths; recalled). */
+/** Lengths that bolts and screws are sold in, millimetres (ISO 888's nominal lengths; from memory). */
 const LENGTHS = [10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100] as const;
-/** Thickness of a washer under a head, millimetres (ISO 7089 for M6: 1.6; recalled). */
+/** Thickness of a washer under a head, millimetres (ISO 7089 for M6: 1.6; from memory). */
 const WASHER = 1.6;
 
 /** One fixing of a block. Millimetres; the place as a floor point. */
@@ -94,7 +94,7 @@ export function lengthFor(given: {
 const PLY_DENSITY = 450;
 /**
  * From the characteristic to the design value: short loads in the wet (k_mod 0.70) and plywood's partial factor (γ_M 1.2), EN
- * 1995-1-1:2004, tables 3.1 and 2.3, recalled.
+ * 1995-1-1:2004, tables 3.1 and 2.3, from memory.
  */
 const DESIGN = 0.7 / 1.2;
 
@@ -110,7 +110,7 @@ export interface FixingForce {
 
 /**
  * The load that one fixing of the pad carries at the stroke's peak, by this athlete's own drive, and what the hole's wall in a
- * plywood board holds: f_h = 0.11 (1 − 0.01 d) ρ N/mm² over d × t (EN 1995-1-1:2004, 8.36, recalled). Bearing of the wall only: a
+ * plywood board holds: f_h = 0.11 (1 − 0.01 d) ρ N/mm² over d × t (EN 1995-1-1:2004, 8.36, from memory). Bearing of the wall only: a
  * screw's pull and the block's own wood are not judged. 6 mm in 8 mm of board hold 1300 N each.
  */
 export function padForce({ report, index, boat, options }: SeatWork, count: number): FixingForce {

@@ -6,19 +6,19 @@ import type { MillimetrePoint } from './template-drawing.ts';
 
 /**
  * Breadth of the bent knee across its knuckles over its depth from front to back. Estimate: bone is about 9.9 cm across in
- * men and 9.0 in women (recalled) and the kneeling knee spreads; the survey used here has the depth but not the breadth.
+ * men and 9.0 in women (from memory) and the kneeling knee spreads; the survey used here has the depth but not the breadth.
  */
 const BREADTH_OVER_DEPTH = 0.95;
 
 /**
  * Standard deviation of that estimate, millimetres (this project's): about 5 for the spread of bone breadths among people
- * of one stature (recalled), about 5 for how far a knee spreads when it is knelt on.
+ * of one stature (from memory), about 5 for how far a knee spreads when it is knelt on.
  */
 const ESTIMATE_SD_MM = 7;
 /** What callipers over a bent knee may be out by, millimetres (*common practice, no source*). */
 const MEASURED_DOUBT_MM = 3;
 
-/** The recess is wider than the knee by this on each side, millimetres (this project's reading of "shaped to the knee"). */
+/** The recess is wider than the knee by this on each side, millimetres (our estimate for "shaped to the knee"). */
 const EASE_MM = 4;
 
 /** Half-breadth and front-to-joint depth of the leg at the ankle as shares of the knee's (estimate, drawing of a shin). */

@@ -13,7 +13,7 @@ import type { SeatWork } from './seat-work.ts';
 import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
-/** The shank may lie off the recess's axis by this before it twists in it, degrees (this project's reading). */
+/** The shank may lie off the recess's axis by this before it twists in it, degrees (our estimate). */
 const SHANK_OFF_AXIS_DEG = 5;
 /** Least wood beside and under a recess, millimetres (common practice, no source). */
 const LEAST_WALL_MM = 12;

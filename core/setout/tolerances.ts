@@ -1,5 +1,5 @@
 /**
- * How closely wood must follow the sheet, millimetres and degrees. This project's reading of bench practice (*common
+ * How closely wood must follow the sheet, millimetres and degrees. Our estimate, after bench practice (*common
  * practice, no source*): a tape and a sharp pencil hold 1 mm, and a knee 2 mm off moves trim by about half a millimetre.
  */
 export const PLACE_TOLERANCE_MM = 2;

@@ -1,6 +1,6 @@
 /**
  * Share of a stroke's time from ready to the catch, in the drive and from the exit back to ready: the drive takes about
- * two fifths (recalled, low confidence). For playing the stroke only; nothing is computed from it.
+ * two fifths (our estimate). For playing the stroke only; nothing is computed from it.
  */
 const LEG_SHARES = [0.3, 0.4, 0.3];
 

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { notEmpty } from '../not-empty.ts';
 import { filesOf, flawsOf, languageFolders, placesOf, wordCount } from './catalogue.ts';
@@ -17,6 +18,29 @@ describe('the catalogue of messages', () => {
   it('counts words as they are read: one case of a choice, no names of places', () => {
     expect(wordCount('{count, plural, one {# fit} other {# fits of {name}}}')).toBe(2);
     expect(placesOf('{side, select, left {a {by}} other {b}}')).toEqual(['by', 'side: left other']);
+  });
+});
+
+describe('talk of the makers among themselves', () => {
+  // A figure has a source, or it is our estimate, or common practice: nobody reads who read or remembered what.
+  const INNER = /\brecalled\b|this project[’']s|low confidence|\bproject\b|we believe|as far as I/i;
+
+  it('is in no message', () => {
+    const messages = [...filesOf('en').values()].flatMap((file) => Object.entries(file));
+    expect(notEmpty(messages).filter(([, text]) => INNER.test(text))).toEqual([]);
+  });
+
+  it('is found where it stands', () => {
+    expect(INNER.test('50–65 (this project’s reading, low confidence)')).toBe(true);
+    expect(INNER.test('50–65 (our estimate)')).toBe(false);
+  });
+
+  it('is in no comment of what is computed', () => {
+    const sources = notEmpty(readdirSync('core', { recursive: true, encoding: 'utf8' })).filter((name) =>
+      name.endsWith('.ts'),
+    );
+    const told = /\brecalled\b|this project[’']s reading|low confidence/i;
+    expect(sources.filter((name) => told.test(readFileSync(`core/${name}`, 'utf8')))).toEqual([]);
   });
 });
 
