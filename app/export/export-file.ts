@@ -197,7 +197,10 @@ function* drawingFiles(
   const entries = Object.fromEntries(files.map((file) => [file.name, file.bytes]));
   const bytes = zipSync(entries, { mtime: archiveTime(stamp) });
   return {
-    name: name(`${words.say('paper.templates.file')} ${format.toUpperCase()}`, 'zip'),
+    name: name(
+      words.say('effect.written', { name: words.say('paper.templates.file'), change: format.toUpperCase() }),
+      'zip',
+    ),
     mime: MIME.zip,
     bytes,
     unprintable: [],

@@ -162,8 +162,8 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
     ),
     ...places(drawing).flatMap(({ name, at }) => {
       const [x, y] = onPage([at[0], halfBreadth], placement);
-      const text =
-        name === 'T' ? 'T' : `${name}  ${acrossText({ portMm: tapeReading(at[1], units) }, writingOf(out))}`;
+      const across = acrossText({ portMm: tapeReading(at[1], units) }, writingOf(out));
+      const text = name === 'T' ? 'T' : out.work.words.say('effect.written', { name, change: across });
       return [
         dot(onPage(at, placement)),
         paperWords(text, [x, y - 3], { ...SMALL, anchor: 'middle', role: 'measure', strong: true }),

@@ -93,7 +93,7 @@ describe('the stroke’s slider', () => {
       observer.observe(document.querySelector('.margin')!, whatever);
     });
     for (let i = 0; i < 20; i++) await page.keyboard.press('ArrowRight');
-    await soon(() => slider().getAttribute('aria-valuetext')).toMatch(/^Catch: bow [+−]?\d+.mm/);
+    await soon(() => slider().getAttribute('aria-valuetext')).toMatch(/^catch: bow [+−]?\d+.mm/);
     // The clock of what was kept when goes on meanwhile.
     await nextFrame(page);
     const changed = await page.evaluate(() => [...(globalThis as unknown as { seen: Set<string> }).seen]);

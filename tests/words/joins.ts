@@ -68,7 +68,8 @@ function isJoin(node: Tree): boolean {
     case 'TemplateLiteral':
       return (
         (node.expressions as Tree[]).some(isSaid) &&
-        (node.quasis as Tree[]).some((part) => /\S/u.test((part.value as { cooked: string }).cooked))
+        ((node.expressions as Tree[]).length > 1 ||
+          (node.quasis as Tree[]).some((part) => /\S/u.test((part.value as { cooked: string }).cooked)))
       );
     case 'BinaryExpression':
       return node.operator === '+' && [node.left, node.right].some((side) => isSaid(side as Tree));

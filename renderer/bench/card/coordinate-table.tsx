@@ -3,9 +3,9 @@ import { coordinatesOfFitting, type FittingCoordinate, isAngle } from '../../../
 import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { quantityDefinition } from '../../../core/evaluation/quantities.ts';
 import { useFormat } from '../../display/use-display.ts';
+import { explainedTitle } from '../../language/explained.tsx';
 import { say, words } from '../../language/messages.ts';
 import { quantityName } from '../../language/sentences.ts';
-import { explainedTitle } from '../../ui/explained.tsx';
 import { useFit, useSlow } from '../bench-context.tsx';
 import { coordinateName } from '../coordinates.ts';
 import { CoordinateField } from './coordinate-field.tsx';
@@ -89,7 +89,9 @@ function EffectCells({ coordinate, fitting }: Omit<RowProps, 'occupied'>) {
   const known = derivatives ?? [];
   const changes = stepEffects(coordinate, ids, { derivatives: known, seat, steps: stepsFor(format) });
   if (hasOwnEffects(coordinate)) {
-    const title = changes.map((change) => `${quantityName(change.id)} ${effectText(change, format)}`);
+    const title = changes.map((change) =>
+      say('effect.written', { name: quantityName(change.id), change: effectText(change, format) }),
+    );
     return (
       <td colSpan={HEADLINE_EFFECTS[fitting].length} className="numeric card-own" title={words().row(title)}>
         {derivatives && words().beside(changes.map((change) => ownText(change, format)))}

@@ -129,7 +129,9 @@ export function isFewer(before: Wanting, after: Wanting): boolean {
 export function wantingText(wanting: Wanting): string {
   const told = (['stop', 'change', 'check'] as const)
     .filter((severity) => wanting[severity] > 0)
-    .map((severity) => `${wanting[severity]} ${say(`severity.${severity}`)}`);
+    .map((severity) =>
+      say('proposal.count', { count: wanting[severity], severity: say(`severity.${severity}`) }),
+    );
   return words().row(told) || say('proposal.counts.nothing');
 }
 

@@ -51,7 +51,9 @@ function valueText(name: string, value: unknown, format: Format): string {
     return words().row(
       Object.entries(value)
         .filter(([key]) => key !== 'id')
-        .map(([key, held]) => `${stepName(key)} ${valueText(key, held, format)}`),
+        .map(([key, held]) =>
+          say('effect.written', { name: stepName(key), change: valueText(key, held, format) }),
+        ),
     );
   }
   return value === null ? '–' : (fieldWord(String(value)) ?? String(value));

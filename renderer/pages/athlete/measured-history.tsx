@@ -101,7 +101,7 @@ function growthText(measurings: readonly Measuring[], format: Format): string {
   const texts = told.map(({ kind, change }) => {
     const by = change!.by;
     const written = writer(kind, format)(Math.abs(by));
-    return `${say(NAMES[kind])} ${by < 0 ? '−' : '+'}${written}`;
+    return say('effect.written', { name: say(NAMES[kind]), change: `${by < 0 ? '−' : '+'}${written}` });
   });
   return say('history.since', { day: dateText(first.change.from.takenOn), changes: words().row(texts) });
 }

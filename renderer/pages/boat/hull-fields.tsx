@@ -1,7 +1,7 @@
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { hullLengthOf } from '../../../core/hull/hull-length.ts';
+import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
-import { Explained } from '../../ui/explained.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { BoardFit } from './board-fit.tsx';
 import type { BoatSectionProps } from './boat-values.ts';

@@ -3,8 +3,8 @@ import type { Boat } from '../../../core/document/boat-schema.ts';
 import { type HullSpread, hullSpread } from '../../../core/evaluation/hull-spread.ts';
 import { unmeasuredBoat } from '../../../core/evaluation/unmeasured-boat.ts';
 import { useFormat } from '../../display/use-display.ts';
+import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
-import { Explained } from '../../ui/explained.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
 /** The figures that are told of a hull, and how many times its spread the figure's is: a breadth has two halves. */

@@ -8,6 +8,7 @@ import { CrewContributions } from '../../bench/tabs/crew/crew-contributions.tsx'
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
+import { Explained } from '../../language/explained.tsx';
 import { say, words } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { revisionNumber } from '../../language/revision-number.ts';
@@ -17,7 +18,6 @@ import { useTranslator } from '../../language/use-translator.ts';
 import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
-import { Explained } from '../../ui/explained.tsx';
 import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 import { Page } from '../../ui/page.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';

@@ -2,6 +2,7 @@ import type { FitSummary } from '../../../app/contract/records.ts';
 import type { CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { instantText } from '../../language/dates.ts';
+import { Explained } from '../../language/explained.tsx';
 import { say, sayCount, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Page } from '../../ui/page.tsx';
@@ -69,7 +70,9 @@ export function FitsPage() {
         ]}
         empty={
           <div className="stack">
-            <p>{say('fits.empty')}</p>
+            <p>
+              <Explained text={say('fits.empty')} />
+            </p>
           </div>
         }
       />

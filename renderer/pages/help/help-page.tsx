@@ -1,9 +1,9 @@
 import { say } from '../../language/messages.ts';
+import { TERMS } from '../../language/term.tsx';
 import { hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { Page } from '../../ui/page.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
-import { TERMS } from '../../ui/term.tsx';
 
 const STEPS = [
   'athlete',

@@ -8,10 +8,10 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { Term } from '../../language/term.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
-import { Term } from '../../ui/term.tsx';
 import { CheckAnswer } from './check-answer.tsx';
 import {
   FLOAT_RULES,

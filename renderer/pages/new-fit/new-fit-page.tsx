@@ -23,6 +23,7 @@ import { type ChosenFit, chosenFit, type Listed, newFitRules, UNCHOSEN } from '.
 import { withSingles } from './own-singles.ts';
 import { SeatChoice } from './seat-choice.tsx';
 import './new-fit.css';
+import { Explained } from '../../language/explained.tsx';
 
 const EVERYTHING = { limit: 1000 };
 
@@ -101,7 +102,9 @@ function NewFitForm(listed: Listed) {
           />
         )}
       </section>
-      <p className="soft">{say('new-fit.about')}</p>
+      <p className="soft">
+        <Explained text={say('new-fit.about')} />
+      </p>
       {ready && <FirstSetting choice={choice} make={() => makeChosen(fit)} onProposed={setProposed} />}
       <CautionList />
     </Form>

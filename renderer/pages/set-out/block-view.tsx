@@ -1,5 +1,5 @@
 import type { SheetBlock } from '../../../core/setout/sheet-block.ts';
-import { Explained } from '../../ui/explained.tsx';
+import { Explained } from '../../language/explained.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
 /** A headed part of the sheet: sentences, a table, or short entries side by side. */

@@ -17,6 +17,7 @@ import { nameInBoat } from '../new-fit/fit-name.ts';
 import { shiftSentences } from './shift-sentences.ts';
 import { type TransferColumn, TransferTable } from './transfer-table.tsx';
 import './transfer.css';
+import { Explained } from '../../language/explained.tsx';
 
 const EVERYTHING = { limit: 1000 };
 /** What a name and a note may hold, characters. */
@@ -70,7 +71,9 @@ function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
   }
   return (
     <div className="stack">
-      <p className="soft">{say('transfer.about')}</p>
+      <p className="soft">
+        <Explained text={say('transfer.about')} />
+      </p>
       <div className="transfer-boat">
         <SelectField
           label={say('fitting.boat')}
@@ -119,7 +122,9 @@ function Answered({ answer }: { answer: TransferAnswer }) {
     <>
       <div role="status">
         {shiftSentences(answer, format).map((sentence) => (
-          <p key={sentence}>{sentence}</p>
+          <p key={sentence}>
+            <Explained text={sentence} />
+          </p>
         ))}
       </div>
       {refusal && <ErrorMessage error={refusal} />}

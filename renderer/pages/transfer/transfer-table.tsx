@@ -1,6 +1,7 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import { useFormat } from '../../display/use-display.ts';
+import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { DataTable, type RowGroup } from '../../ui/table/data-table.tsx';
@@ -32,7 +33,7 @@ export function TransferTable(props: TableProps) {
         rowKey={({ id }) => id}
         groups={groups}
         columns={[
-          { title: '', isName: true, cell: ({ name }: TransferRow) => name },
+          { title: '', isName: true, cell: ({ name }: TransferRow) => <Explained text={name} /> },
           ...columns.map((column, i) => ({
             title: column.title,
             tool: i > 0 && <MakeFit column={column} onMake={onMake} />,
@@ -79,10 +80,15 @@ function useGroups(columns: readonly TransferColumn[]): readonly RowGroup<Transf
     seats.map(({ seat, athlete }) => ({
       key: `${subject} ${seat}`,
       title: titleOf(subject, athlete.name),
+      head: isCrew ? undefined : <Explained text={titleOf(subject, '')} />,
       rows: transferRows(reports, { ids: SEAT_GROUPS[subject], seat, format }),
     })),
   );
-  const afloat = { key: 'afloat', title: say('crew.sheet.afloat') };
+  const afloat = {
+    key: 'afloat',
+    title: say('crew.sheet.afloat'),
+    head: <Explained text={say('crew.sheet.afloat')} />,
+  };
   return [{ ...afloat, rows: transferRows(reports, { seat: null, format }) }, ...ofSeats];
 }
 

@@ -1,4 +1,5 @@
 import { saidIn } from '../../../app/language/spoken.ts';
+import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { useShownWords } from '../../language/shown-words.tsx';
@@ -35,6 +36,8 @@ export interface Column<T> {
 export interface RowGroup<T> {
   readonly key: string | number;
   readonly title: string;
+  /** What stands in the heading in place of its title. */
+  readonly head?: React.ReactNode;
   readonly rows: readonly T[];
 }
 
@@ -72,7 +75,7 @@ export function DataTable<T>(props: DataTableProps<T>) {
         <tbody key={group.key}>
           <tr>
             <th scope="rowgroup" colSpan={columns.length} className="lettering">
-              {group.title}
+              {group.head ?? group.title}
             </th>
           </tr>
           {body(group.rows)}
@@ -117,7 +120,7 @@ function Heading<T>(props: Column<T> & HeadProps & { at: number }) {
   if (head) return <td>{head}</td>;
   if (title === '') return <td />;
   const here = sorting?.column === at ? sorting.direction : null;
-  const name = props.titleHidden ? <span className="only-spoken">{title}</span> : title;
+  const name = props.titleHidden ? <span className="only-spoken">{title}</span> : <Explained text={title} />;
   return (
     <th
       scope="col"

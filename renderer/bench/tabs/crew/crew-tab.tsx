@@ -1,6 +1,6 @@
+import { Explained } from '../../../language/explained.tsx';
 import { say } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
-import { Explained } from '../../../ui/explained.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { CrewBands, PLACES } from './crew-bands.tsx';
 import { CrewContributions } from './crew-contributions.tsx';

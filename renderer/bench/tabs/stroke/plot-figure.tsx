@@ -1,5 +1,6 @@
 import type { Format } from '../../../../app/language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
+import { Explained } from '../../../language/explained.tsx';
 import { say, words } from '../../../language/messages.ts';
 import { type Plot, type PlotScale, plotScale, spreadLabels } from './stroke-plots.ts';
 
@@ -31,7 +32,9 @@ export function PlotFigure({ plot, ruled = RULED, cursor = true }: PlotFigurePro
   );
   return (
     <figure className="plot">
-      <figcaption>{plot.title}</figcaption>
+      <figcaption>
+        <Explained text={plot.title} />
+      </figcaption>
       <div className="plot-field" style={{ height: HEIGHT }}>
         {scale.ticks.map((tick) => (
           <span key={tick} className="plot-tick" style={{ top: up(tick) }} aria-hidden="true">

@@ -5,7 +5,7 @@ import { STROKE_POSTURE } from '../../../../core/posture/neutral-posture.ts';
 import { strokePitch } from '../../../../core/posture/stroke-pitch.ts';
 import { usualDriveForce } from '../../../../core/support/blade-force.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { type MessageKey, say } from '../../../language/messages.ts';
+import { type MessageKey, say, words } from '../../../language/messages.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import type { MeasureKind } from '../../../ui/fields/measure-kinds.ts';
 import { useDocument, useFit } from '../../bench-context.tsx';
@@ -138,7 +138,9 @@ export function StrokeInputs() {
             from={usual}
             min={min}
             max={max}
-            hint={entry === 'ratePerMin' && isCrew ? `${hint} ${say('stroke.inputs.crew-rate')}` : hint}
+            hint={words().sentences(
+              entry === 'ratePerMin' && isCrew ? [hint, say('stroke.inputs.crew-rate')] : [hint],
+            )}
             onEnter={(value) => document.apply(step, set(value))}
             onNudge={(value) => document.nudge(step, set(value))}
             onEmpty={() => document.apply(step, set(null))}

@@ -3,8 +3,9 @@ import type { Format } from '../../../../app/language/format.ts';
 import { type StrokeCrew, type StrokeRow, strokeRow } from '../../../../core/stroke/stroke-cycle.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { READY_ALONE } from '../../../document/bench-view.ts';
+import { explainedTitle } from '../../../language/explained.tsx';
 import { INSTANTS, instantName, LEGS } from '../../../language/instant-name.ts';
-import { say } from '../../../language/messages.ts';
+import { say, words } from '../../../language/messages.ts';
 import { useBenchView } from '../../bench-context.tsx';
 import { StrokePlay } from './stroke-play.tsx';
 
@@ -13,7 +14,7 @@ const STEP = 0.05;
 
 /** What the boat does at one instant, in words. */
 export function readingText({ at, afloat }: StrokeRow, format: Format): string {
-  const phase = sentenceStart(instantName(at));
+  const phase = instantName(at);
   if (afloat.kind !== 'afloat') return say('stroke.reading.sunk', { phase });
   return say('stroke.reading', {
     phase,
@@ -21,8 +22,6 @@ export function readingText({ at, afloat }: StrokeRow, format: Format): string {
     freeboard: format.length(afloat.leastFreeboard.value),
   });
 }
-
-const sentenceStart = (words: string) => words.charAt(0).toLocaleUpperCase() + words.slice(1);
 
 /**
  * The slider ready–catch–exit–ready. It writes `strokeView` only: drawing, cursor and reading follow without a new drawing
@@ -55,6 +54,7 @@ export function StrokeSlider({ crew }: { crew: StrokeCrew }) {
               type="button"
               className="button words"
               style={{ left: `${(100 * at) / LEGS}%` }}
+              title={explainedTitle(say(`stroke.${phase}`), words())}
               aria-label={say('stroke.show', { phase: say(`stroke.${phase}`) })}
               onClick={() => strokeView.setState({ at })}
             >

@@ -10,6 +10,7 @@ import { StrokeSlider } from './stroke-slider.tsx';
 import { StrokeTable } from './stroke-table.tsx';
 import { ROWS_PER_LEG, useStroke } from './use-stroke.ts';
 import './stroke.css';
+import { Explained } from '../../../language/explained.tsx';
 
 /** The tab of the margin for the stroke: slider, plots, pitching, and how the paddler strokes. */
 export function StrokeTab() {
@@ -35,12 +36,16 @@ function Stroke() {
             <PlotFigure key={plot.id} plot={plot} />
           ))}
           <StrokeTable plots={plots} perLeg={ROWS_PER_LEG} />
-          <p className="soft">{say('stroke.about')}</p>
+          <p className="soft">
+            <Explained text={say('stroke.about')} />
+          </p>
         </>
       ) : (
         <p className="soft">{say('drawing.strip.not-afloat')}</p>
       )}
-      <h2 className="lettering">{say('stroke.inputs')}</h2>
+      <h2 className="lettering">
+        <Explained text={say('stroke.inputs')} />
+      </h2>
       <StrokeInputs />
     </div>
   );

@@ -7,8 +7,8 @@ import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { type MessageKey, say, words } from '../../../language/messages.ts';
 import { bandText, quantityName } from '../../../language/sentences.ts';
+import { Term } from '../../../language/term.tsx';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
-import { Term } from '../../../ui/term.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { quantityText } from '../../quantity-text.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { translatorOf } from '../../../app/language/spoken.ts';
-import { explainedPieces, explainedTitle } from '../../../renderer/ui/explained.tsx';
-import { TERMS } from '../../../renderer/ui/term.tsx';
+import { explainedPieces, explainedTitle } from '../../../renderer/language/explained.tsx';
+import { TERMS } from '../../../renderer/language/term.tsx';
 
 const english = await translatorOf('en');
 const terms = (text: string, words = english) =>
@@ -22,6 +22,17 @@ describe('trade words in a text', () => {
         expect(terms(word, words).length, `${language} ${term}`).toBeGreaterThan(0);
       }
     }
+  });
+
+  it('are not found in other words that begin alike', async () => {
+    const [german, hungarian] = [await translatorOf('de'), await translatorOf('hu')];
+    expect(terms('Standard, Markenzeichen', german)).toEqual([]);
+    expect(terms('Jelzés, jelent, sávos', hungarian)).toEqual([]);
+    expect(terms('a változatok, az ülés jele, sávban', hungarian)).toEqual([
+      'revision: változatok',
+      'mark: jele',
+      'band: sávban',
+    ]);
   });
 
   it('leave the text as it is', () => {

@@ -1,5 +1,5 @@
-import { say } from '../language/messages.ts';
-import { inShownWords } from '../language/shown-words.tsx';
+import { say } from './messages.ts';
+import { inShownWords } from './shown-words.tsx';
 
 /** Words of the trade that are explained, in the order of the glossary. */
 export const TERMS = [
@@ -8,13 +8,20 @@ export const TERMS = [
   'band',
   'mark',
   'recess',
+  'kneeling-side',
   'off-side',
+  'stance',
   'catch',
+  'drive',
   'exit',
   'trim',
   'sheer',
+  'gunwale',
   'freeboard',
   'float-check',
+  'station',
+  'base-line',
+  'metacentre',
   'offsets',
 ] as const;
 

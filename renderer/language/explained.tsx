@@ -1,12 +1,21 @@
 import type { Translator } from '../../app/language/translator.ts';
-import { inShownWords, useShownWords } from '../language/shown-words.tsx';
+import { inShownWords, useShownWords } from './shown-words.tsx';
 import { TERMS, Term } from './term.tsx';
 
 type TermId = (typeof TERMS)[number];
 
-/** Letters that an ending may add to a trade word: "bands", "Marken", "változatok". Chinese adds none. */
-const ENDING: Partial<Record<Translator['language'], number>> = { en: 1, zh: 0 };
-const LONGEST_ENDING = 4;
+/**
+ * Endings that a language may add to a trade word: "bands", "Marken", "változatok". Whatever else goes on after it is another
+ * word: "Standard" is no "Stand", "jelzés" no "jel". Chinese adds none.
+ */
+const ENDINGS: Readonly<Record<Translator['language'], string>> = {
+  en: 's?',
+  de: '(?:e|en|er|es|ern|n|s|em)?',
+  es: '(?:s|es)?',
+  hu: '(?:[aeoöá]?k)?(?:[aeoöáé]?(?:t|n|ban|ben|ba|be|ra|re|hoz|hez|höz|tól|től|ról|ről|ból|ből|nak|nek|val|vel|ig|a|e|ja|je|ai|ei))?',
+  pl: '(?:a|u|e|y|i|ę|ą|o|ów|em|ie|om|ami|ach|owi)?',
+  zh: '',
+};
 
 /** A piece of a text: plain, or a trade word with its explanation. */
 export interface Piece {
@@ -33,8 +42,7 @@ export function explainedPieces(text: string, words: Translator): Piece[] {
 }
 
 function placeOf(text: string, word: string, language: Translator['language']) {
-  const ending = ENDING[language] ?? LONGEST_ENDING;
-  const edge = language === 'zh' ? ['', ''] : ['(?<!\\p{L})', `\\p{L}{0,${ending}}(?!\\p{L})`];
+  const edge = language === 'zh' ? ['', ''] : ['(?<!\\p{L})', `${ENDINGS[language]}(?!\\p{L})`];
   const match = new RegExp(`${edge[0]}${escaped(word)}${edge[1]}`, 'iu').exec(text);
   return match && { start: match.index, end: match.index + match[0].length };
 }
