@@ -1,4 +1,5 @@
 import type { Hull } from '../hull/hull.ts';
+import type { Attitude, ImmersedProperties } from '../hydrostatics/afloat.ts';
 import { immersedProperties } from '../hydrostatics/immersed-properties.ts';
 import type { Radians } from '../units/angle.ts';
 import { ittcFriction } from './friction.ts';
@@ -10,7 +11,7 @@ export interface Running {
   /** Attitude as `Afloat` gives it. */
   readonly draft: number;
   readonly trim: Radians;
-  /** Positive starboard down; 0 unless given. It counts for wetted surface only. */
+  /** Positive starboard down; 0 unless given. It counts for wetted surface only: waves are those of the hull upright, as deep in volume. */
   readonly heel?: Radians;
   /** Speed through still water, m/s. */
   readonly speed: number;
@@ -67,6 +68,22 @@ export function resistance(hull: Hull, running: Running): Resistance {
   return towed(hull, running)(running.speed);
 }
 
+/** Newton steps that are enough for a draft to a micrometre. */
+const DRAFT_STEPS = 3;
+
+/** The hull at the same trim and volume without heel: a heeled hull's own draft would be another displacement upright. */
+function upright(hull: Hull, attitude: Attitude, immersed: ImmersedProperties) {
+  let lying = { attitude, immersed };
+  if (attitude.heel === 0 || !(immersed.volume > 0)) return lying;
+  let { draft } = attitude;
+  for (let step = 0; step <= DRAFT_STEPS; step++) {
+    const straight = { ...attitude, draft, heel: 0 };
+    lying = { attitude: straight, immersed: immersedProperties(hull, straight) };
+    draft += (immersed.volume - lying.immersed.volume) / lying.immersed.waterplane.area;
+  }
+  return lying;
+}
+
 /** Resistance by speed (m/s) of a hull that lies as it does: its immersed part is read once for all speeds. Errors as `resistance`. */
 export function towed(hull: Hull, running: Omit<Running, 'speed'>): (speed: number) => Resistance {
   const { waterDensity, kinematicViscosity, depth } = running;
@@ -74,7 +91,7 @@ export function towed(hull: Hull, running: Omit<Running, 'speed'>): (speed: numb
   const attitude = { draft: running.draft, trim: running.trim, heel: running.heel ?? 0 };
   const immersed = immersedProperties(hull, attitude);
   const { wettedSurface, volume, waterplane } = immersed;
-  const grid = immersedGrid(hull, { attitude, immersed, size: running.grid ?? GRID });
+  const grid = immersedGrid(hull, { ...upright(hull, attitude, immersed), size: running.grid ?? GRID });
   const airArea = running.airDragArea ?? AIR_DRAG_AREA.value;
   return (speed) => {
     if (!(speed >= 0 && Number.isFinite(speed)))

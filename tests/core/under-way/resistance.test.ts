@@ -52,6 +52,17 @@ describe('resistance of the sample single', () => {
     expect(Math.abs(heeled / resistance(hull, median).wettedSurface - 1)).toBeLessThan(0.01);
   });
 
+  it('takes no heel for less weight: 10° at the same weight change the whole by its wetted surface alone, 0.1 %', () => {
+    const masses = [{ mass: 95, x: 0, y: 0, z: 0.3 }];
+    const rest = floatAtRest(hull, { masses, waterDensity: 1000, heel: Math.PI / 18 });
+    if (rest.kind !== 'afloat') throw new Error(rest.kind);
+    const { draft, trim, heel } = rest;
+    const heeled = resistance(hull, { ...median, draft, trim, heel });
+    expect(heeled.wave / resistance(hull, median).wave).toBeCloseTo(1, 3);
+    expect(heeled.total).toBeGreaterThan(total(median));
+    expect(heeled.total / total(median)).toBeLessThan(1.002);
+  });
+
   it('adds up, grows with speed, and is 0 at rest', () => {
     const r = resistance(hull, median);
     expect(r.total).toBeCloseTo(r.friction + r.wave + r.air, 12);
