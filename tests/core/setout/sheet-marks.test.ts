@@ -55,7 +55,7 @@ describe.each(PAPER_NAMES)('the drawing on %s', (paper) => {
     )) {
       expect(words, name).toContain(String(Math.abs(forwardMm)));
     }
-    for (const text of ['130', '110', '50', '620', '35', '60', 'K 35 left', 'R  100 right', 'bow', 'M']) {
+    for (const text of ['130', '110', '50', '620', '35', '60', 'K 35 left', 'R 100 right', 'bow', 'M']) {
       expect(words).toContain(text);
     }
   });
