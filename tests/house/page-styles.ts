@@ -84,34 +84,54 @@ function classesWritten(module: string, source: string): string[] {
   return lists.flatMap((list) => list.split(/\s+/)).filter((name) => name !== '');
 }
 
-/** A selector of a sheet: the classes of what it styles, and all that it names. */
+/** A selector of a sheet: the classes of what it styles, all that it names, and the properties that it sets. */
 interface Styled {
   readonly sheet: string;
+  readonly selector: string;
   readonly subject: readonly string[];
   readonly all: readonly string[];
+  readonly properties: readonly string[];
+}
+
+/** What a thing looks like, wherever it stands. The rest places it: margins, grids, widths, heights. */
+const LOOK =
+  /^(?:background|border|box-shadow|color|cursor|fill|font|letter-spacing|opacity|outline|stroke|text-(?:decoration|transform)|transition)/;
+
+/** A class whose look several sheets write. */
+export interface ManyHomes {
+  /** The class, and the sheets that style it by itself. */
+  readonly shared: ReadonlyMap<string, readonly string[]>;
+  /** Rules of other sheets than the class's own that set more than its place: "sheet: selector". */
+  readonly elsewhere: readonly string[];
 }
 
 /**
- * Classes that several sheets style, each with those sheets. A page may place a shared control within a part of its own: a selector that
- * also names a class whose home is the same sheet does not count. `root`: the folder of the page's sources.
+ * Classes whose look stands in more than one sheet. A class's home is the sheet that gives it a look by itself, without another class around it;
+ * elsewhere it may be placed only (or be told its size by a custom property). `root`: the folder of the page's sources.
  */
-export function manyHomes(root: string): ReadonlyMap<string, readonly string[]> {
+export function manyHomes(root: string): ManyHomes {
   const styled = [...sourcesIn(root)].flatMap(([path, css]) =>
     path.endsWith('.css') ? styledIn(relative(root, path), css) : [],
   );
-  const homes = sheetsOf(styled.filter(({ all, subject }) => all.length === 1 && subject.length === 1));
-  const within = ({ sheet, all }: Styled, name: string) =>
-    all.some((other) => other !== name && [...(homes.get(other) ?? [sheet])].every((home) => home === sheet));
-  const sheets = sheetsOf(
-    styled.map((each) => ({ ...each, subject: each.subject.filter((name) => !within(each, name)) })),
-  );
-  return new Map([...sheets].filter(([, set]) => set.size > 1).map(([name, set]) => [name, [...set].sort()]));
+  const looks = styled.filter(({ properties }) => properties.some((property) => LOOK.test(property)));
+  const homes = sheetsOf(looks.filter(({ all, subject }) => all.length === subject.length));
+  const shared = [...homes]
+    .filter(([, set]) => set.size > 1)
+    .map(([name, set]) => [name, [...set].sort()] as const);
+  const elsewhere = looks
+    .filter(({ sheet, subject }) => {
+      const isAway = subject.some((name) => homes.has(name) && !homes.get(name)!.has(sheet));
+      const isOwn = subject.some((name) => homes.get(name)?.has(sheet));
+      return isAway && !isOwn;
+    })
+    .map(({ sheet, selector }) => `${sheet}: ${selector}`);
+  return { shared: new Map(shared), elsewhere: elsewhere.sort() };
 }
 
 function styledIn(sheet: string, css: string): Styled[] {
   const bare = css.replace(/\/\*.*?\*\//gs, '');
   const classes = (text: string) => [...text.matchAll(CLASS)].map(([, name]) => name!);
-  return [...bare.matchAll(/^\s*([^{}@;]+)\{/gm)].flatMap(([, head]) =>
+  return [...bare.matchAll(/^\s*([^{}@;]+)\{([^{}]*)/gm)].flatMap(([, head, body]) =>
     partedByCommas(head!)
       .split(',')
       .map((selector) => {
@@ -120,7 +140,14 @@ function styledIn(sheet: string, css: string): Styled[] {
           .trim()
           .split(/[\s>+~]+/)
           .at(-1)!;
-        return { sheet, subject: classes(last), all: classes(selector) };
+        const properties = [...body!.matchAll(/([\w-]+)\s*:/g)].map(([, name]) => name!);
+        return {
+          sheet,
+          selector: selector.trim(),
+          subject: classes(last),
+          all: classes(selector),
+          properties,
+        };
       }),
   );
 }

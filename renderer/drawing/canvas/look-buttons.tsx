@@ -20,7 +20,7 @@ export function LookButtons({ canvas, document }: { canvas: BenchCanvas; documen
     >
       <button
         type="button"
-        className="button bare"
+        className="button bare look-button"
         aria-label={say('drawing.farther')}
         onClick={() => zoomStep(canvas, -1)}
       >
@@ -28,7 +28,7 @@ export function LookButtons({ canvas, document }: { canvas: BenchCanvas; documen
       </button>
       <button
         type="button"
-        className="button bare"
+        className="button bare look-button"
         aria-label={say('drawing.closer')}
         onClick={() => zoomStep(canvas, 1)}
       >
@@ -36,7 +36,7 @@ export function LookButtons({ canvas, document }: { canvas: BenchCanvas; documen
       </button>
       <button
         type="button"
-        className="button bare"
+        className="button bare look-button"
         aria-keyshortcuts="0"
         title={say('drawing.fit.key')}
         onClick={() => fitAgain(canvas)}

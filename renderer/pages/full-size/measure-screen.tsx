@@ -81,7 +81,7 @@ interface MeasureProps {
 
 function MeasureMethods(props: MeasureProps) {
   return (
-    <div className="measure-ways">
+    <div className="measure-methods">
       <CardFrame {...props} />
       <RulerBar {...props} />
     </div>
@@ -92,7 +92,7 @@ function MeasureMethods(props: MeasureProps) {
 function CardFrame({ pixelsPerMm, onTry }: MeasureProps) {
   const { width, height, corner } = CARD_MM;
   return (
-    <div className="measure-props">
+    <div className="measure-method">
       <h2>{say('fullsize.card')}</h2>
       <p className="soft">{say('fullsize.card.about')}</p>
       <div
@@ -117,7 +117,7 @@ function CardFrame({ pixelsPerMm, onTry }: MeasureProps) {
 /** A bar of so many pixels: what a ruler says of it. */
 function RulerBar({ pixelsPerMm, onTry }: MeasureProps) {
   return (
-    <div className="measure-props">
+    <div className="measure-method">
       <h2>{say('fullsize.ruler')}</h2>
       <p className="soft">{say('fullsize.ruler.about')}</p>
       <div className="ruler-bar" style={{ width: BAR_PX }} />

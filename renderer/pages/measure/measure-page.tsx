@@ -99,11 +99,11 @@ function StepState({ record: { athlete }, session, of }: StepProps & { of: Step 
   if (of === 'body') {
     const { statureM, massKg } = countedBody(session, athlete);
     if (statureM !== null && massKg !== null)
-      return <span className="soft">{say('measure.step.taken')}</span>;
+      return <span className="soft step-state">{say('measure.step.taken')}</span>;
     const entered = session.statureM !== null && session.massKg !== null;
-    return entered ? <span className="odd-mark">{say('measure.step.asked')}</span> : null;
+    return entered ? <span className="odd-mark step-state">{say('measure.step.asked')}</span> : null;
   }
   const { read, odd } = tapeTaken(session, of, tapePerson(session, athlete));
-  if (odd.length > 0) return <span className="odd-mark">{say('measure.step.asked')}</span>;
-  return read ? <span className="soft">{say('measure.step.taken')}</span> : null;
+  if (odd.length > 0) return <span className="odd-mark step-state">{say('measure.step.asked')}</span>;
+  return read ? <span className="soft step-state">{say('measure.step.taken')}</span> : null;
 }

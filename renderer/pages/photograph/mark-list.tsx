@@ -55,7 +55,7 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
     <li className={bad.has(name) ? 'bad' : undefined}>
       <button
         type="button"
-        className="button words"
+        className="button words mark"
         aria-pressed={name === inHand}
         onClick={() => props.onTake(name)}
       >
@@ -65,7 +65,7 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
       {share !== undefined && (
         <button
           type="button"
-          className="button words confirm"
+          className="button words mark confirm"
           aria-label={say('photograph.confirm', { mark: markName(name) })}
           onClick={() => props.onConfirm(name)}
         >

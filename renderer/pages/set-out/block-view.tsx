@@ -30,7 +30,7 @@ function Sentences({ block }: { block: Extract<SheetBlock, { kind: 'list' }> }) 
   return block.numbered ? (
     <ol className="sheet-steps">{items}</ol>
   ) : (
-    <ul className="cautions" data-strong={block.strong || undefined}>
+    <ul className="sheet-cautions" data-strong={block.strong || undefined}>
       {items}
     </ul>
   );

@@ -60,7 +60,7 @@ export function SheetPreview({ out, hull, paper, stamp }: SheetMatter) {
             <dt className="lettering">{label}</dt>
             <dd>
               <strong>{strong}</strong>
-              <span className="soft">{more}</span>
+              <span className="sheet-title-more">{more}</span>
             </dd>
           </div>
         ))}

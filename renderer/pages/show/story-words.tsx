@@ -27,7 +27,7 @@ export function StoryWords(props: StoryWordsProps) {
     );
   }
   return (
-    <Tabs className="show-leaves">
+    <Tabs className="show-tabs">
       <TabList className="tabs" aria-label={say('show.leaves')}>
         <Tab id="now" className="tab">
           {say('athlete-page.title')}

@@ -102,7 +102,7 @@ function CellText({ cell, present }: { cell: TransferCell; present: TransferCell
       {turned && (
         <span className="transfer-mark">
           <SeverityMark />
-          <span className="note-word">{say(`severity.${cell.severity!}`)}</span>
+          <span>{say(`severity.${cell.severity!}`)}</span>
         </span>
       )}
       {cell.text}

@@ -15,7 +15,7 @@ export function BoatSigns(props: { seen: readonly Seen[]; onChange: (seen: reado
           <li key={sign}>
             <button
               type="button"
-              className="button"
+              className="button boat-sign"
               aria-pressed={entry !== undefined}
               onClick={() => onChange(withSign(seen, sign))}
             >

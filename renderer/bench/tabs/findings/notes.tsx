@@ -69,7 +69,7 @@ function GroupTitle({ title, findings }: NoteGroup) {
   return (
     <h2 className="lettering notes-group">
       <span className="notes-live">
-        {title} <span className="count">{findings.length}</span>
+        {title} <span className="group-count">{findings.length}</span>
       </span>
     </h2>
   );

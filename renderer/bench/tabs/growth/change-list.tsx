@@ -15,7 +15,7 @@ export function ChangeList({ changes }: { changes: readonly SideEffect[] }) {
           <li key={`${id} ${seat}`} data-severity={severityTo}>
             <SeverityMark />
             <span>
-              <span className="note-word">{say(`severity.${severityTo}`)}</span>
+              <span>{say(`severity.${severityTo}`)}</span>
               {severityFrom !== severityTo && (
                 <span className="soft">
                   {' '}

@@ -8,7 +8,7 @@ export function TrialCaution() {
     <div className="trial-caution" data-severity="stop" role="status">
       <SeverityMark />
       <div>
-        <span className="note-word">{say('severity.stop')}</span>
+        <span className="trial-caution-word">{say('severity.stop')}</span>
         <p>
           <strong>{say('trial.caution')}</strong>
         </p>
