@@ -72,6 +72,7 @@ async function restoreIn(
       if (how === 'bring-back') carryOver(store, aside.part, changed);
       return how === 'replace' && changed.length > 0 ? join(backupFolder(folder), presentKeptAs.name) : null;
     });
+    await aTurn();
     keepManifest(store);
     await backUpSoon(program);
     return restored;
@@ -97,6 +98,10 @@ interface Aside {
   take(before: (changed: readonly RowKey[]) => string | null | false): Promise<boolean>;
 }
 
+function aTurn(): Promise<void> {
+  return new Promise((resolve) => setImmediate(resolve));
+}
+
 async function withAside<T>({ store, writeLock }: Program, work: (aside: Aside) => Promise<T>): Promise<T> {
   const part = unfinishedFile(store);
   const watch = store.safeguard.watch();
@@ -107,6 +112,8 @@ async function withAside<T>({ store, writeLock }: Program, work: (aside: Aside) 
         writeLock.alone(async () => {
           const oldTo = before(watch.changed());
           if (oldTo === false) return false;
+          // Whoever reads has a turn between the two; whoever writes waits for both.
+          await aTurn();
           takeAside(store, part, oldTo);
           return true;
         }),
@@ -188,6 +195,7 @@ export async function eraseEntry(
         return null;
       });
       if (!isTaken) return null;
+      await aTurn();
       settleErasure(store);
       return made;
     });

@@ -11,15 +11,20 @@ export interface WriteLock {
 
 export function createWriteLock(): WriteLock {
   let last: Promise<unknown> = Promise.resolve();
+  let holding = 0;
+  // Whoever asked for the work hears of its failure; the lock only becomes free again.
+  const over = () => {
+    holding -= 1;
+  };
   return {
     async free() {
-      await last;
+      // Other work may have come in line meanwhile.
+      while (holding > 0) await last;
     },
     alone(work) {
+      holding += 1;
       const next = last.then(work);
-      last = next.catch(() => {
-        // Whoever asked for the work hears of its failure; the lock only becomes free again.
-      });
+      last = next.then(over, over);
       return next;
     },
   };

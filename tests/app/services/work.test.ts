@@ -62,6 +62,20 @@ describe('the write lock', () => {
     expect(log).toEqual(['work begins', 'work ends', 'second', 'others']);
   });
 
+  it('lets nobody in who waited for one work while the next one has begun', async () => {
+    const lock = createWriteLock();
+    const log: string[] = [];
+    const work = (name: string) => async () => {
+      log.push(`${name} begins`);
+      await turn();
+      log.push(`${name} ends`);
+    };
+    const first = lock.alone(work('first'));
+    const edit = lock.free().then(() => log.push('edit'));
+    await Promise.all([first, lock.alone(work('second')), edit]);
+    expect(log).toEqual(['first begins', 'first ends', 'second begins', 'second ends', 'edit']);
+  });
+
   it('is free again after work that failed', async () => {
     const lock = createWriteLock();
     await expect(lock.alone(() => Promise.reject(new Error('no luck')))).rejects.toThrow('no luck');
