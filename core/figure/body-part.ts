@@ -1,5 +1,5 @@
 import type { StatedSex } from '../body/sex.ts';
-import { add, along, cross, dot, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { along, cross, dot, norm, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { Oval } from '../graphics/oval.ts';
 import type { FigurePoint } from '../posture/stance.ts';
 import type { Form, Section } from './form.ts';
@@ -140,7 +140,7 @@ export const BETWEEN = { screen: 1, paper: 2 } as const satisfies Record<Finenes
 export function limbOvals({ from, to, front, stature }: Bone, sections: readonly Section[]): Oval[] {
   const across = cross(front, unit(subtract(to, from)));
   return sections.map(([at, breadth, depth, ahead]) => {
-    const centre = add(along(from, to, at), scale(front, ahead * stature));
+    const centre = plus(along(from, to, at), ahead * stature, front);
     return disc(centre, [across, breadth * stature], [front, depth * stature]);
   });
 }

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../frame/vec3.ts';
-import { inView, nearness, type ViewName, type ViewPoint } from '../graphics/view.ts';
+import { nearness, VIEW_AXES, type ViewName } from '../graphics/view.ts';
 
 /** What is needed of a piece to tell its place before or behind another. Metres. */
 export interface Ordered {
@@ -27,44 +27,48 @@ export function drawOrder<T extends Ordered>(
 ): T[] {
   const flat = pieces.map((piece) => flatten(piece, view));
   const count = pieces.length;
-  const place = new Map(pieces.map(({ name }, k) => [name, k]));
-  const given = new Int8Array(count * count);
+  /** Row by row: positive where the piece of the row is drawn after that of the column. */
+  const order = new Int8Array(count * count);
   for (const [late, early] of after) {
-    const [i, j] = [place.get(late), place.get(early)];
-    if (i === undefined || j === undefined) continue;
-    given[i * count + j] = 1;
-    given[j * count + i] = -1;
+    const i = pieces.findIndex(({ name }) => name === late);
+    const j = pieces.findIndex(({ name }) => name === early);
+    if (i < 0 || j < 0) continue;
+    order[i * count + j] = 1;
+    order[j * count + i] = -1;
   }
-  /** behind[i] holds what must be drawn before i. */
-  const behind: number[][] = pieces.map(() => []);
   for (let i = 0; i < count; i++) {
     for (let j = i + 1; j < count; j++) {
-      const sign = given[i * count + j] || nearer(flat[i]!, flat[j]!);
-      if (sign > 0) behind[i]!.push(j);
-      else if (sign < 0) behind[j]!.push(i);
+      if (order[i * count + j] !== 0) continue;
+      const sign = Math.sign(nearer(flat[i]!, flat[j]!));
+      order[i * count + j] = sign;
+      order[j * count + i] = -sign;
     }
   }
-  return sorted(
-    pieces,
-    behind,
-    flat.map(({ middle }) => middle),
-  );
+  return sorted(flat, order).map((k) => pieces[k]!);
 }
 
 /** Takes again and again the farthest of what has nothing left behind it; a round of pieces is broken at its farthest. */
-function sorted<T>(
-  pieces: readonly T[],
-  behind: readonly (readonly number[])[],
-  middle: readonly number[],
-): T[] {
-  const left = new Set(pieces.keys());
-  const made: T[] = [];
-  while (left.size > 0) {
-    const free = [...left].filter((i) => behind[i]!.every((j) => !left.has(j)));
-    const from = free.length > 0 ? free : [...left];
-    const next = from.reduce((a, b) => (middle[b]! < middle[a]! ? b : a));
-    left.delete(next);
-    made.push(pieces[next]!);
+function sorted(flat: readonly Flat[], order: Int8Array): number[] {
+  const count = flat.length;
+  const made: number[] = [];
+  const isLeft = new Array<boolean>(count).fill(true);
+  const isFree = (i: number) => {
+    for (let j = 0; j < count; j++) if (isLeft[j] && order[i * count + j]! > 0) return false;
+    return true;
+  };
+  while (made.length < count) {
+    let next = -1;
+    let free = false;
+    for (let i = 0; i < count; i++) {
+      if (!isLeft[i]) continue;
+      const now = isFree(i);
+      const isFarther = now === free && (next < 0 || flat[i]!.middle < flat[next]!.middle);
+      if (!isFarther && (free || !now)) continue;
+      next = i;
+      free = now;
+    }
+    isLeft[next] = false;
+    made.push(next);
   }
   return made;
 }
@@ -78,25 +82,31 @@ interface Flat {
   readonly girth: number;
 }
 
-/** One bone in the picture, metres. */
+/** One bone in the picture, metres: where it begins, the way to its end, and how near the two are to the eye. */
 interface FlatBone {
-  /** Near end. */
-  readonly from: ViewPoint;
-  /** Far end. */
-  readonly to: ViewPoint;
-  /** How near its two ends are to the eye, metres along the line of sight. */
-  readonly near: readonly [number, number];
+  readonly x: number;
+  readonly y: number;
+  readonly wayX: number;
+  readonly wayY: number;
+  readonly near: number;
+  readonly nearEnd: number;
 }
 
 /** Projects a part's bones into a view. */
 function flatten({ bones, girth }: Ordered, view: ViewName): Flat {
-  const flat = bones.map(([from, to]) => ({
-    from: inView(view, from),
-    to: inView(view, to),
-    near: [nearness(view, from), nearness(view, to)] as const,
-  }));
-  const middle = flat.reduce((sum, { near }) => sum + (near[0] + near[1]) / 2, 0) / flat.length;
-  return { bones: flat, middle, girth };
+  const { right, rightSign, up } = VIEW_AXES[view];
+  let sum = 0;
+  const flat = bones.map((bone): FlatBone => {
+    const from = bone[0];
+    const to = bone[1];
+    const near = nearness(view, from);
+    const nearEnd = nearness(view, to);
+    sum += (near + nearEnd) / 2;
+    const x = from[right] * rightSign;
+    const y = from[up];
+    return { x, y, wayX: to[right] * rightSign - x, wayY: to[up] - y, near, nearEnd };
+  });
+  return { bones: flat, middle: sum / flat.length, girth };
 }
 
 /** Positive where the first is nearer the eye, negative where the second is, 0 where they do not meet. */
@@ -117,37 +127,38 @@ function nearer(a: Flat, b: Flat): number {
 
 /** A distance that two bones are at least apart in the view: that of their boxes along one axis. */
 function gap(a: FlatBone, b: FlatBone): number {
-  let most = 0;
-  for (const axis of [0, 1] as const) {
-    const [p, q, r, s] = [a.from[axis], a.to[axis], b.from[axis], b.to[axis]];
-    most = Math.max(most, Math.min(p, q) - Math.max(r, s), Math.min(r, s) - Math.max(p, q));
-  }
-  return most;
+  return Math.max(
+    0,
+    Math.min(a.x, a.x + a.wayX) - Math.max(b.x, b.x + b.wayX),
+    Math.min(b.x, b.x + b.wayX) - Math.max(a.x, a.x + a.wayX),
+    Math.min(a.y, a.y + a.wayY) - Math.max(b.y, b.y + b.wayY),
+    Math.min(b.y, b.y + b.wayY) - Math.max(a.y, a.y + a.wayY),
+  );
 }
+
+/** A share of a bone's length; that of a point is its middle. */
+const within = (share: number) => (Number.isFinite(share) ? Math.min(1, Math.max(0, share)) : 0.5);
 
 /** Where two bones pass each other in the view: how far apart they are there, and how much nearer the first is. */
 function passing(a: FlatBone, b: FlatBone): { apart: number; deeper: number } {
-  const best = { apart: Number.POSITIVE_INFINITY, s: 0, t: 0 };
-  const [ax, ay] = [a.to[0] - a.from[0], a.to[1] - a.from[1]];
-  const [bx, by] = [b.to[0] - b.from[0], b.to[1] - b.from[1]];
-  const [rx, ry] = [a.from[0] - b.from[0], a.from[1] - b.from[1]];
+  const [ax, ay, bx, by] = [a.wayX, a.wayY, b.wayX, b.wayY];
+  const [rx, ry] = [a.x - b.x, a.y - b.y];
   const [aa, bb, ab] = [ax * ax + ay * ay, bx * bx + by * by, ax * bx + ay * by];
   const [ar, br] = [ax * rx + ay * ry, bx * rx + by * ry];
-  const within = (value: number) => (Number.isFinite(value) ? Math.min(1, Math.max(0, value)) : 0.5);
-  const take = (s: number, t: number) => {
-    const apart = Math.sqrt((rx + ax * s - bx * t) ** 2 + (ry + ay * s - by * t) ** 2);
-    if (apart >= best.apart) return;
-    best.apart = apart;
-    best.s = s;
-    best.t = t;
-  };
-  const cross = aa * bb - ab * ab;
-  const s = within((ab * br - bb * ar) / cross);
-  take(s, within((ab * s + br) / bb));
-  for (const end of [0, 1]) {
-    take(end, within((ab * end + br) / bb));
-    take(within((ab * end - ar) / aa), end);
+  let apart = Number.POSITIVE_INFINITY;
+  let deeper = 0;
+  // Where the whole lines are nearest, then each end of the one beside the other.
+  for (let k = 0; k < 5; k++) {
+    const end = (k - 1) >> 1;
+    const cross = aa * bb - ab * ab;
+    let s = k === 0 ? within((ab * br - bb * ar) / cross) : end;
+    let t = end;
+    if (k % 2 === 0 && k > 0) s = within((ab * end - ar) / aa);
+    else t = within((ab * s + br) / bb);
+    const here = Math.sqrt((rx + ax * s - bx * t) ** 2 + (ry + ay * s - by * t) ** 2);
+    if (here >= apart) continue;
+    apart = here;
+    deeper = a.near + (a.nearEnd - a.near) * s - (b.near + (b.nearEnd - b.near) * t);
   }
-  const depth = ({ near }: FlatBone, share: number) => near[0] + (near[1] - near[0]) * share;
-  return { apart: best.apart, deeper: depth(a, best.s) - depth(b, best.t) };
+  return { apart, deeper };
 }

@@ -1,7 +1,7 @@
 import { norm, subtract } from '../frame/vec3.ts';
 import { chainRings } from '../graphics/chain.ts';
 import { flatOval, hullRing, type Oval } from '../graphics/oval.ts';
-import { type Fill, lineThrough, type Role, ringsOf, type Shape } from '../graphics/shape.ts';
+import { type Fill, type Line, lineThrough, type Role, ringsOf, type Shape } from '../graphics/shape.ts';
 import { inView, nearness, type ViewName } from '../graphics/view.ts';
 import type { BodyPart, Cover, Flesh, Limb, Opening } from './body-part.ts';
 import { drawOrder, type Ordered } from './draw-order.ts';
@@ -157,13 +157,10 @@ function fillOf(
   { view, directions, far }: Seeing,
 ): Fill {
   const flat = (ovals: readonly Oval[]) => ovals.map((oval) => flatOval(oval, view));
-  return {
-    role: roleOf(cover, far.has(limb ?? own)),
-    rings: [
-      ...chains.flatMap((chain) => chainRings(flat(chain), directions)),
-      ...hulls.map((hull) => hullRing(flat(hull), directions)),
-    ],
-  };
+  const rings: Line[] = [];
+  for (const chain of chains) rings.push(...chainRings(flat(chain), directions));
+  for (const hull of hulls) rings.push(hullRing(flat(hull), directions));
+  return { role: roleOf(cover, far.has(limb ?? own)), rings };
 }
 
 /** The head as areas with an outline, what is painted over that line, and the lines of face and hair. */

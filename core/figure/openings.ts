@@ -1,4 +1,4 @@
-import { isInRing, type Line, lineThrough } from '../graphics/shape.ts';
+import { isInside, type Line, lineThrough } from '../graphics/shape.ts';
 import { inView, type ViewName, type ViewPoint } from '../graphics/view.ts';
 import type { Opening } from './body-part.ts';
 
@@ -13,7 +13,10 @@ const BEYOND = 0.3;
 /** Nothing is left out farther from the joint than this. */
 const FARTHEST = EDGES.at(-1)! + BEYOND;
 
-const isIn = (rings: readonly Line[], at: ViewPoint) => rings.some((ring) => isInRing(ring, at));
+function isIn(rings: readonly Line[], x: number, y: number): boolean {
+  for (const ring of rings) if (isInside(ring, x, y)) return true;
+  return false;
+}
 
 /** The rings that a square about a point may lie in, at least in part. */
 function ringsAbout(rings: readonly Line[], [x, y]: ViewPoint, half: number): Line[] {
@@ -43,18 +46,28 @@ export function openBands(
   const middle = inView(view, at);
   const [x, y] = middle;
   const neighbour = ringsAbout(outlines.neighbour, middle, radius * FARTHEST);
+  if (neighbour.length === 0) return [];
   const own = ringsAbout(outlines.own, middle, radius * FARTHEST);
+  const isOn = (rings: readonly Line[], k: number, share: number) =>
+    isIn(rings, x + share * radius * COS[k]!, y + share * radius * SIN[k]!);
+  /** Where the piece ends in a direction; 0 where it goes on, or where what lies there is not the neighbour. */
+  const edgeIn = (k: number): number => {
+    if (!isOn(neighbour, k, 1)) return 0;
+    for (const edge of EDGES) {
+      if (isOn(own, k, edge)) continue;
+      const isOpen =
+        isOn(neighbour, k, edge - WITHIN) &&
+        isOn(neighbour, k, edge + BEYOND) &&
+        !isOn(own, k, edge + BEYOND);
+      return isOpen ? edge : 0;
+    }
+    return 0;
+  };
+  const edges = COS.map((_, k) => edgeIn(k));
   const point = (k: number, share: number): ViewPoint => [
     x + share * radius * COS[k % DIRECTIONS]!,
     y + share * radius * SIN[k % DIRECTIONS]!,
   ];
-  /** Where the piece ends in a direction; 0 where it goes on, or where what lies there is not the neighbour. */
-  const edges = Array.from({ length: DIRECTIONS }, (_, k) => {
-    if (!isIn(neighbour, point(k, 1))) return 0;
-    const edge = EDGES.find((share) => !isIn(own, point(k, share))) ?? 0;
-    const [inner, outer] = [point(k, edge - WITHIN), point(k, edge + BEYOND)];
-    return edge > 0 && isIn(neighbour, inner) && isIn(neighbour, outer) && !isIn(own, outer) ? edge : 0;
-  });
   return runs(edges.map((edge) => edge > 0)).map(([first, last]) => {
     const inner: ViewPoint[] = [];
     const outer: ViewPoint[] = [];

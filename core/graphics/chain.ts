@@ -1,4 +1,4 @@
-import { type FlatOval, hullRing } from './oval.ts';
+import { directionsFor, type FlatOval, hullRing, turn } from './oval.ts';
 import type { Line } from './shape.ts';
 
 /**
@@ -10,8 +10,8 @@ export function chainRing(ovals: readonly FlatOval[], directions: number): Line 
   const ways = waysOf(ovals);
   if (!ways || !standApart(ovals, ways)) return null;
   const last = ovals.length - 1;
-  const cap = Math.max(3, Math.round(directions / 2) - 1);
-  const ring = new Array<number>(4 * ovals.length + 4 * cap);
+  const caps = [capOf(ovals[0]!, directions), capOf(ovals[last]!, directions)] as const;
+  const ring = new Array<number>(4 * ovals.length + 2 * (caps[0] + caps[1]));
   let at = 0;
   const put = (oval: FlatOval, u: number, v: number) => {
     const { x, y, xx, xy, yy } = oval;
@@ -20,18 +20,25 @@ export function chainRing(ovals: readonly FlatOval[], directions: number): Line 
     ring[at++] = y + (xy * u + yy * v) / reach;
   };
   /** Round an end, from the one side over `way` to the other. */
-  const round = (oval: FlatOval, wx: number, wy: number) => {
+  const round = (oval: FlatOval, cap: number, [wx, wy]: readonly [number, number]) => {
+    const { cos, sin } = turn(2 * (cap + 1));
     for (let k = 1; k <= cap; k++) {
-      const turn = Math.PI * (k / (cap + 1) - 0.5);
-      const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-      put(oval, wx * cos - wy * sin, wy * cos + wx * sin);
+      // A quarter turn to the right of the way, and on from there.
+      const u = sin[k]!;
+      const v = -cos[k]!;
+      put(oval, wx * u - wy * v, wy * u + wx * v);
     }
   };
   for (let k = 0; k <= last; k++) put(ovals[k]!, ways[2 * k + 1]!, -ways[2 * k]!);
-  round(ovals[last]!, ways[2 * last]!, ways[2 * last + 1]!);
+  round(ovals[last]!, caps[1], [ways[2 * last]!, ways[2 * last + 1]!]);
   for (let k = last; k >= 0; k--) put(ovals[k]!, -ways[2 * k + 1]!, ways[2 * k]!);
-  round(ovals[0]!, -ways[0]!, -ways[1]!);
-  return goesOn(ring, ways, { count: ovals.length, cap }) ? ring : null;
+  round(ovals[0]!, caps[0], [-ways[0]!, -ways[1]!]);
+  return goesOn(ring, ways, { count: ovals.length, cap: caps[1] }) ? ring : null;
+}
+
+/** How many points round an end: half as many as all round it, without the two at its sides. */
+function capOf(oval: FlatOval, directions: number): number {
+  return directionsFor([oval], directions) / 2 - 1;
 }
 
 /** The same as one ring where that can be, else as the hulls of neighbours. */
@@ -51,7 +58,8 @@ function waysOf(ovals: readonly FlatOval[]): number[] | null {
   for (let k = 0; k < ovals.length; k++) {
     const from = ovals[Math.max(0, k - 1)]!;
     const to = ovals[Math.min(ovals.length - 1, k + 1)]!;
-    const [x, y] = [to.x - from.x, to.y - from.y];
+    const x = to.x - from.x;
+    const y = to.y - from.y;
     const length = Math.sqrt(x * x + y * y);
     if (length < SHORT) return null;
     ways[2 * k] = x / length;
@@ -63,14 +71,20 @@ function waysOf(ovals: readonly FlatOval[]): number[] | null {
 /** An oval may grow along the chain by this much more than the way to it: a ball at the end of a limb does. */
 const GROWTH = 0.6;
 
+/** How far an oval reaches from its middle in a direction, metres. */
+function reachIn({ xx, xy, yy }: FlatOval, u: number, v: number): number {
+  return Math.sqrt(Math.max(0, xx * u * u + 2 * xy * u * v + yy * v * v));
+}
+
 /** Whether no oval of a chain swallows its neighbour, as they do where the chain is seen end on. */
 function standApart(ovals: readonly FlatOval[], ways: readonly number[]): boolean {
   for (let k = 0; k + 1 < ovals.length; k++) {
-    const [a, b] = [ovals[k]!, ovals[k + 1]!];
-    const [u, v] = [ways[2 * k]!, ways[2 * k + 1]!];
-    const reach = ({ xx, xy, yy }: FlatOval) =>
-      Math.sqrt(Math.max(0, xx * u * u + 2 * xy * u * v + yy * v * v));
-    if ((b.x - a.x) * u + (b.y - a.y) * v < GROWTH * Math.abs(reach(b) - reach(a))) return false;
+    const a = ovals[k]!;
+    const b = ovals[k + 1]!;
+    const u = ways[2 * k]!;
+    const v = ways[2 * k + 1]!;
+    const growth = Math.abs(reachIn(b, u, v) - reachIn(a, u, v));
+    if ((b.x - a.x) * u + (b.y - a.y) * v < GROWTH * growth) return false;
   }
   return true;
 }
@@ -82,14 +96,12 @@ function goesOn(
   { count, cap }: { count: number; cap: number },
 ): boolean {
   const left = 2 * (2 * count + cap - 1);
-  for (let k = 0; k + 1 < count; k++) {
-    const [wx, wy] = [ways[2 * k]! + ways[2 * k + 2]!, ways[2 * k + 1]! + ways[2 * k + 3]!];
-    for (const [a, b] of [
-      [2 * k, 2 * k + 2],
-      [left - 2 * k, left - 2 * k - 2],
-    ] as const) {
-      if ((ring[b]! - ring[a]!) * wx + (ring[b + 1]! - ring[a + 1]!) * wy <= 0) return false;
-    }
+  for (let k = 0; k < 2 * (count - 1); k += 2) {
+    const wx = ways[k]! + ways[k + 2]!;
+    const wy = ways[k + 1]! + ways[k + 3]!;
+    if ((ring[k + 2]! - ring[k]!) * wx + (ring[k + 3]! - ring[k + 1]!) * wy <= 0) return false;
+    const back = left - k;
+    if ((ring[back - 2]! - ring[back]!) * wx + (ring[back - 1]! - ring[back + 1]!) * wy <= 0) return false;
   }
   return true;
 }

@@ -44,7 +44,7 @@ export function flatOval({ at, axes }: Oval, view: ViewName): FlatOval {
 const turns = new Map<number, { cos: Float64Array; sin: Float64Array }>();
 
 /** Cosines and sines of a whole turn in so many steps, made once. */
-function turn(count: number): { cos: Float64Array; sin: Float64Array } {
+export function turn(count: number): { cos: Float64Array; sin: Float64Array } {
   const known = turns.get(count);
   if (known) return known;
   const at = (of: (angle: number) => number) =>
@@ -57,8 +57,8 @@ function turn(count: number): { cos: Float64Array; sin: Float64Array } {
 /** An oval of this mean radius gets all directions, metres; smaller ones fewer, evenly with the root of their size. */
 const WHOLE = 0.06;
 
-/** Small ovals need fewer directions to look round. */
-function directionsFor(ovals: readonly FlatOval[], most: number): number {
+/** In how many directions to look round some ovals, an even number: small ones need fewer. */
+export function directionsFor(ovals: readonly FlatOval[], most: number): number {
   let largest = 0;
   for (const { xx, yy } of ovals) largest = Math.max(largest, xx + yy);
   const share = Math.sqrt(Math.sqrt(largest / 2) / WHOLE);

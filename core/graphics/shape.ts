@@ -126,7 +126,12 @@ export function signedArea(ring: Line): number {
 }
 
 /** Whether a point lies inside a closed ring, however it turns (even–odd rule). */
-export function isInRing(ring: Line, [x, y]: ViewPoint): boolean {
+export function isInRing(ring: Line, point: ViewPoint): boolean {
+  return isInside(ring, point[0], point[1]);
+}
+
+/** The same for a point by its coordinates, metres. */
+export function isInside(ring: Line, x: number, y: number): boolean {
   let inside = false;
   const { length } = ring;
   let ax = ring[length - 2]!;

@@ -64,13 +64,14 @@ export function halfBreadth(hull: Hull, x: number, height: number): number | nul
 
 /** Greatest half-breadth of a section at a height, metres; null where it has none. */
 export function breadthAtHeight({ y, z }: LoftedSection, height: number): number | null {
-  let breadth: number | null = null;
+  let breadth = -1;
   for (let j = 1; j < y.length; j++) {
-    const [low, high] = [z[j - 1]!, z[j]!];
+    const low = z[j - 1]!;
+    const high = z[j]!;
     if (height < Math.min(low, high) || height > Math.max(low, high)) continue;
     const share = high === low ? 1 : (height - low) / (high - low);
     const here = y[j - 1]! + share * (y[j]! - y[j - 1]!);
-    breadth = Math.max(breadth ?? 0, here, high === low ? y[j - 1]! : 0);
+    breadth = Math.max(breadth, 0, here, high === low ? y[j - 1]! : 0);
   }
-  return breadth;
+  return breadth < 0 ? null : breadth;
 }

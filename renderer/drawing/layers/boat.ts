@@ -1,7 +1,7 @@
 import { boatParts } from '../../../core/drawing/boat-shapes.ts';
-import type { Lines } from '../../../core/graphics/shape.ts';
+import type { Shape } from '../../../core/graphics/shape.ts';
 import { boardTopAt } from '../../../core/parts/board.ts';
-import { mirrored, waterHeight, waterline } from '../view/hull-lines.ts';
+import { waterHeight, waterlines } from '../view/hull-lines.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
 import { afloatReady, onto, type Part, type Scene } from '../view/scene.ts';
@@ -14,6 +14,7 @@ const EDGE = 1.6;
 const LIT = 2.2;
 const BODY_PLAN = 0.26;
 const EDGE_INK = { stroke: 'hull-line', width: EDGE } as const;
+const LIT_INK = { stroke: 'accent', width: LIT } as const;
 /** Holes closer together than this on the screen are not drawn, pixels. */
 const LEAST_HOLE_GAP = 3;
 
@@ -33,24 +34,22 @@ export const boat: Part = {
 };
 
 function hullFromAbove(pen: Pen, scene: Scene): void {
-  const to = onto(scene, 'plan');
+  const placed = placedIn(scene, 'plan');
   const { hull, edge, board } = scene.lines.drawn.plan;
-  pen.shapes([hull, board], placedIn(scene, 'plan'));
+  pen.shapes(hull, placed);
+  pen.shapes(board, placed);
   const afloat = afloatReady(scene.picture);
   if (afloat) {
-    const line = waterline(scene.lines, afloat);
     const ink = { stroke: 'water-line', width: 1, dash: DASH.hidden } as const;
-    pen.line(line.map(to), ink);
-    pen.line(mirrored(line).map(to), ink);
+    for (const line of waterlines(scene.lines, afloat))
+      if (line.length > 0) pen.placedLine(line, placed, ink);
   }
   hullEdge(pen, scene, { edge, view: 'plan' });
 }
 
 /** The hull's line; in the accent while a finding about the hull is pointed at. */
-function hullEdge(pen: Pen, scene: Scene, { edge, view }: { edge: Lines; view: ViewName }): void {
-  const placed = placedIn(scene, view);
-  const ink = scene.lit === 'hull' ? ({ stroke: 'accent', width: LIT } as const) : EDGE_INK;
-  for (const line of edge.lines) pen.placedLine(line, placed, ink);
+function hullEdge(pen: Pen, scene: Scene, { edge, view }: { edge: readonly Shape[]; view: ViewName }): void {
+  pen.shapes(edge, placedIn(scene, view), scene.lit === 'hull' ? LIT_INK : EDGE_INK);
 }
 
 /** Holes of the hardware along the floorboard's centreline, where a fitting snaps to them. */
@@ -89,10 +88,10 @@ function boardHoles(pen: Pen, scene: Scene): void {
 function hullFromSide(pen: Pen, scene: Scene): void {
   const { hull, edge, board } = scene.lines.drawn.profile;
   const placed = placedIn(scene, 'profile');
-  pen.shapes([hull], placed);
+  pen.shapes(hull, placed);
   water(pen, scene, 'profile');
   hullEdge(pen, scene, { edge, view: 'profile' });
-  pen.shapes([board], placed);
+  pen.shapes(board, placed);
 }
 
 /** The water as it lies against the boat's own frame: its surface slopes by the trim, or from behind by the heel. */
@@ -136,7 +135,7 @@ function hullFromBehind(pen: Pen, scene: Scene): void {
   const placed = placedIn(scene, 'section');
   water(pen, scene, 'section');
   pen.shapes([hull], placed);
-  pen.faint(BODY_PLAN, () => pen.shapes([lines.bodyPlan], placed));
-  hullEdge(pen, scene, { edge, view: 'section' });
+  pen.faint(BODY_PLAN, () => pen.shapes(lines.bodyPlan, placed));
+  hullEdge(pen, scene, { edge: [edge], view: 'section' });
   pen.shapes([board], placed);
 }

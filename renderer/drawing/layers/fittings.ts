@@ -1,8 +1,8 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { type FittingShapes, fittingShapes } from '../../../core/drawing/fitting-shapes.ts';
-import { ringsOf, type Shape } from '../../../core/graphics/shape.ts';
-import { seatPlace } from '../view/handle-places.ts';
+import { ringsOf } from '../../../core/graphics/shape.ts';
+import { type SeatPlace, seatPlace } from '../view/handle-places.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
 import { isSeatInSight, type Part, type Picture, type Scene } from '../view/scene.ts';
@@ -44,7 +44,7 @@ export function fittingsFromAbove(pen: Pen, scene: Scene): void {
     drawShapes(pen, scene, { index, view: 'plan', of: 'under' });
     drawShapes(pen, scene, { index, view: 'plan', of: 'over' });
   });
-  pen.shapes([scene.lines.drawn.plan.edge], placedIn(scene, 'plan'));
+  pen.shapes(scene.lines.drawn.plan.edge, placedIn(scene, 'plan'));
 }
 
 function drawShapes(
@@ -54,14 +54,17 @@ function drawShapes(
 ): void {
   const placed = placedIn(scene, view);
   const shapes = shapesOf(scene.picture, index, view)[of];
-  const hidden = (shape: Shape) => view === 'section' && of === 'over' && shape.of === 'rearRest';
-  pen.shapes(
-    shapes.filter((shape) => !hidden(shape)),
-    placed,
-  );
-  for (const ring of ringsOf(shapes.filter(hidden))) {
-    pen.placedRing(ring, placed, { stroke: 'wood-line', width: 1, dash: DASH.hidden });
+  if (view === 'section' && of === 'over') {
+    pen.shapes(
+      shapes.filter((shape) => shape.of !== 'rearRest'),
+      placed,
+    );
+    for (const ring of ringsOf(shapes.filter((shape) => shape.of === 'rearRest'))) {
+      pen.placedRing(ring, placed, { stroke: 'wood-line', width: 1, dash: DASH.hidden });
+    }
+    return;
   }
+  pen.shapes(shapes, placed);
   if (index !== scene.seat || of === 'over') return;
   for (const ring of ringsOf(shapes.filter((shape) => shape.of === scene.lit))) {
     pen.placedRing(ring, placed, { stroke: 'accent', width: 2.4 });
@@ -71,7 +74,7 @@ function drawShapes(
 interface Made {
   readonly boat: Fit['boat'];
   readonly index: number;
-  readonly footLength: number;
+  readonly place: SeatPlace;
   readonly views: Map<ViewName, FittingShapes>;
 }
 
@@ -82,11 +85,11 @@ function shapesOf({ fit, report }: Picture, index: number, view: ViewName): Fitt
   const place = seatPlace(fit, report, index);
   const { seat, footLength } = place;
   let known = made.get(seat);
-  if (known?.boat !== fit.boat || known.index !== index || known.footLength !== footLength) {
-    known = { boat: fit.boat, index, footLength, views: new Map() };
+  if (known?.boat !== fit.boat || known.index !== index || known.place.footLength !== footLength) {
+    known = { boat: fit.boat, index, place, views: new Map() };
     made.set(seat, known);
   }
-  const shapes = known.views.get(view) ?? fittingShapes(place, view);
+  const shapes = known.views.get(view) ?? fittingShapes(known.place, view);
   known.views.set(view, shapes);
   return shapes;
 }

@@ -1,9 +1,8 @@
-import type { Vec3 } from '../../../core/frame/vec3.ts';
 import type { FloatResult } from '../../../core/hydrostatics/afloat.ts';
 import { say } from '../../language/messages.ts';
+import type { HullLines } from '../view/hull-lines.ts';
 import { crisp, DASH, type Pen } from '../view/pen.ts';
 import { afloatReady, type Part, type Scene } from '../view/scene.ts';
-import type { ScreenPoint } from '../view/screen-point.ts';
 import { unproject } from '../view/view-geometry.ts';
 
 /** How many times the tilt is drawn larger than it is; less only where the boat would leave the strip. */
@@ -26,6 +25,15 @@ export const strip: Part = {
       wateredHull(pen, scene, place);
       marks(pen, scene, place);
     });
+  },
+};
+
+/** What the strip says. */
+export const stripWords: Part = {
+  layer: 'labels',
+  paint(pen, scene) {
+    const place = stripPlace(scene);
+    names(pen, scene, place);
     words(pen, scene, place.times);
   },
 };
@@ -43,7 +51,7 @@ export function stripPlace({ layout, lines, picture }: Scene): StripPlace {
   const { strip: room } = layout;
   const { hull } = lines;
   const afloat = afloatReady(picture);
-  const overWater = Math.max(...lines.sheer.map(({ z }) => z)) - (afloat?.draft ?? 0);
+  const overWater = lines.sheerTop - (afloat?.draft ?? 0);
   const pixelsPerMetre = Math.min(
     (room.width - 2 * END_WORDS) / hull.length,
     (ROOM_OVER_WATER * room.height) / Math.max(overWater, 0.05),
@@ -59,21 +67,44 @@ export function stripPlace({ layout, lines, picture }: Scene): StripPlace {
   };
 }
 
-/** A point of the boat in the strip: height above the water, with the part that comes of the tilt drawn larger. */
-function floated(place: StripPlace, { draft, trim }: { draft: number; trim: number }) {
-  return ({ x, z }: Vec3): ScreenPoint => ({
-    x: place.along(x),
-    y: place.waterY - (z - draft + place.times * x * Math.tan(trim)) * place.pixelsPerMetre,
-  });
+/** Sheer and keel as a closed path, and the sheer alone, from the side in metres; made once for a hull. */
+interface SidePaths {
+  readonly outline: Path2D;
+  readonly sheer: Path2D;
+}
+const sides = new WeakMap<HullLines, SidePaths>();
+
+function sideOf(lines: HullLines): SidePaths {
+  const known = sides.get(lines);
+  if (known) return known;
+  const sheer = new Path2D();
+  for (const { x, z } of lines.sheer) sheer.lineTo(x, z);
+  const outline = new Path2D(sheer);
+  for (const { x, z } of lines.keel.toReversed()) outline.lineTo(x, z);
+  outline.closePath();
+  sides.set(lines, { outline, sheer });
+  return { outline, sheer };
+}
+
+/** A path of the boat's side in the strip: heights are above the water, with the part that comes of the tilt drawn larger. */
+function floated(
+  path: Path2D,
+  { along, waterY, pixelsPerMetre, times }: StripPlace,
+  { draft, trim }: { draft: number; trim: number },
+): Path2D {
+  const tilt = -times * Math.tan(trim) * pixelsPerMetre;
+  const placed = new Path2D();
+  const sunk = waterY + draft * pixelsPerMetre;
+  placed.addPath(path, new DOMMatrix([pixelsPerMetre, tilt, 0, -pixelsPerMetre, along(0), sunk]));
+  return placed;
 }
 
 function wateredHull(pen: Pen, scene: Scene, place: StripPlace): void {
   const { strip: room } = scene.layout;
   const afloat = afloatReady(scene.picture);
-  const { sheer, keel } = scene.lines;
-  const to = floated(place, afloat ?? { draft: 0, trim: 0 });
-  const outline = [...sheer.map(to), ...[...keel].reverse().map(to)];
-  pen.ring(outline, { fill: 'hull' });
+  const side = sideOf(scene.lines);
+  const outline = floated(side.outline, place, afloat ?? { draft: 0, trim: 0 });
+  pen.path(outline, { fill: 'hull' });
   if (afloat) {
     const low = room.top + room.height;
     pen.rect(
@@ -89,28 +120,30 @@ function wateredHull(pen: Pen, scene: Scene, place: StripPlace): void {
     );
     const atCatch = scene.picture.report.afloat.catch;
     if (atCatch.kind === 'afloat') {
-      const dipped = floated(place, atCatch);
-      pen.line(sheer.map(dipped), { stroke: 'ink-faint', width: 1, dash: DASH.hidden });
+      pen.path(floated(side.sheer, place, atCatch), { stroke: 'ink-faint', width: 1, dash: DASH.hidden });
     }
   }
-  pen.ring(outline, {
+  pen.path(outline, {
     stroke: scene.lit === 'hull' ? 'accent' : 'hull-line',
     width: scene.lit === 'hull' ? 2 : 1.4,
   });
 }
 
-/** Names of the ends, the seats' stations, and which stretch is seen below. */
-function marks(pen: Pen, scene: Scene, place: StripPlace): void {
-  const { strip: room, windows } = scene.layout;
-  const { hull } = scene.lines;
+/** Names of the ends. */
+function names(pen: Pen, { lines: { hull } }: Scene, { along, waterY }: StripPlace): void {
   const caption = { lettering: 'caption', colour: 'ink-soft', baseline: 'middle' } as const;
-  const y = place.waterY - 14;
+  const y = waterY - 14;
   pen.text(
     say('stroke.line.stern').toUpperCase(),
-    { x: place.along(hull.aftX) - 5, y },
+    { x: along(hull.aftX) - 5, y },
     { ...caption, align: 'right' },
   );
-  pen.text(say('stroke.line.bow').toUpperCase(), { x: place.along(hull.foreX) + 8, y }, caption);
+  pen.text(say('stroke.line.bow').toUpperCase(), { x: along(hull.foreX) + 8, y }, caption);
+}
+
+/** The seats' stations, and which stretch is seen below. */
+function marks(pen: Pen, scene: Scene, place: StripPlace): void {
+  const { strip: room, windows } = scene.layout;
   const { boat } = scene.picture.fit;
   boat.seats.forEach(({ stationM }, index) => {
     const x = crisp(place.along(stationM));

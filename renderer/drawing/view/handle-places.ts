@@ -33,13 +33,15 @@ export function seatPlace(fit: Fit, report: Report, index: number): SeatPlace {
   const points = seated?.stances.ready.points;
   const frame = seatFrame(fit.boat, seat, index);
   const footLength = seated?.body.lengths.footLength.value ?? USUAL_FOOT;
+  let parts: SeatParts | undefined;
   return {
     seat,
     frame,
     footLength,
     // Only the drawing asks for them: most who look a seat up do not.
     get parts() {
-      return partsOfSeat(fit.boat, seat, { index, frame, footLength });
+      parts ??= partsOfSeat(fit.boat, seat, { index, frame, footLength });
+      return parts;
     },
     hands: points ? { top: points.topHand, lower: points.lowerHand } : null,
   };

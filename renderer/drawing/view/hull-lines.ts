@@ -1,7 +1,7 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { type BoatParts, boatParts, sectionLine } from '../../../core/drawing/boat-shapes.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
-import { type Lines, lineThrough } from '../../../core/graphics/shape.ts';
+import { type Line, lineThrough, type Shape } from '../../../core/graphics/shape.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { breadthAtHeight, type LoftedSection, loftedSection } from '../../../core/hull/section-at.ts';
@@ -13,13 +13,18 @@ export interface HullLines {
   /** Sheer on the port side; starboard is its mirror. */
   readonly sheer: readonly Vec3[];
   readonly keel: readonly Vec3[];
+  /** Height of the sheer's highest place. */
+  readonly sheerTop: number;
   /** The whole half-sections at the same places: the waterline is read from them at every move. */
   readonly sections: readonly LoftedSection[];
   /** The whole boat from above and from the side as shapes; from behind it is cut anew wherever the pad goes. */
-  readonly drawn: Readonly<Record<'plan' | 'profile', BoatParts>>;
+  readonly drawn: Readonly<Record<'plan' | 'profile', DrawnParts>>;
   /** A few of the hull's own sections aft of its middle: the body plan behind the pad's section. */
-  readonly bodyPlan: Lines;
+  readonly bodyPlan: readonly Shape[];
 }
+
+/** The parts of a boat, each as a list of its own: the pen keeps the paths of lists that it paints again. */
+type DrawnParts = Readonly<Record<keyof BoatParts, readonly Shape[]>>;
 
 /** Places along the hull where its lines are read: 10 cm apart on a four is a quarter pixel of sag at most. */
 const READINGS = 97;
@@ -34,17 +39,25 @@ export function hullLines(boat: Fit['boat']): HullLines {
   return {
     hull,
     sections,
+    sheerTop: Math.max(...sections.map(({ z }) => z.at(-1)!)),
     sheer: sections.map(({ y, z }, k) => ({ x: xs[k]!, y: y.at(-1)!, z: z.at(-1)! })),
     keel: sections.map(({ z }, k) => ({ x: xs[k]!, y: 0, z: z[0]! })),
-    drawn: { plan: boatParts(whole, 'plan'), profile: boatParts(whole, 'profile') },
-    bodyPlan: {
-      kind: 'line',
-      of: 'hull',
-      role: 'hullLine',
-      weight: 'detail',
-      lines: AFT_SECTIONS.map((share) => lineThrough(sectionLine(hull, hull.aftX + share * hull.length))),
-    },
+    drawn: { plan: listed(boatParts(whole, 'plan')), profile: listed(boatParts(whole, 'profile')) },
+    bodyPlan: [
+      {
+        kind: 'line',
+        of: 'hull',
+        role: 'hullLine',
+        weight: 'detail',
+        lines: AFT_SECTIONS.map((share) => lineThrough(sectionLine(hull, hull.aftX + share * hull.length))),
+      },
+    ],
   };
+}
+
+/** Each part of a boat as a list. */
+function listed({ hull, edge, board }: BoatParts): DrawnParts {
+  return { hull: [hull], edge: [edge], board: [board] };
 }
 
 function stationsBetween({ aftX, length }: Hull): number[] {
@@ -56,16 +69,19 @@ export function waterHeight({ draft, trim, heel }: Attitude, x: number, y = 0): 
   return draft - x * Math.tan(trim) - y * Math.tan(heel);
 }
 
-/** The waterline on the port side (heel left out of account), boat frame; empty stretches above the keel are left out. */
-export function waterline({ sections, keel }: HullLines, attitude: Attitude): Vec3[] {
-  return keel.flatMap(({ x }, k) => {
-    const z = waterHeight(attitude, x);
-    const y = breadthAtHeight(sections[k]!, z);
-    return y === null ? [] : [{ x, y, z }];
-  });
-}
-
-/** The other side of a line. */
-export function mirrored(line: readonly Vec3[]): Vec3[] {
-  return line.map(({ x, y, z }) => ({ x, y: -y, z }));
+/** Both sides of the waterline from above (heel left out of account), metres; empty stretches above the keel are left out. */
+export function waterlines(
+  { sections, keel }: HullLines,
+  attitude: Attitude,
+): readonly [port: Line, starboard: Line] {
+  const port: number[] = [];
+  const starboard: number[] = [];
+  for (let k = 0; k < keel.length; k++) {
+    const { x } = keel[k]!;
+    const y = breadthAtHeight(sections[k]!, waterHeight(attitude, x));
+    if (y === null) continue;
+    port.push(x, y);
+    starboard.push(x, -y);
+  }
+  return [port, starboard];
 }

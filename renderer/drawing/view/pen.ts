@@ -2,7 +2,7 @@ import type { Area, Disc, Line, Lines, Shape } from '../../../core/graphics/shap
 import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { type ColourName, type Palette, ROLE_COLOURS, washed } from './palette.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
-import { keptPaths, type Placed, stepsOf, traceLine } from './traced.ts';
+import { keptPaths, type Placed, roleAt, stepsOf, traceLine, traceStep } from './traced.ts';
 
 export interface Ink {
   readonly fill?: ColourName;
@@ -88,52 +88,53 @@ export class Pen {
     this.ink(ink);
   }
 
-  /** Shapes of a view from the far to the near; see `core/graphics/shape.ts`. */
-  shapes(shapes: readonly Shape[], placed: Placed): void {
-    for (const shape of shapes) {
+  /** Shapes of a view from the far to the near; see `core/graphics/shape.ts`. Lines take `ink`, if it is given. */
+  shapes(shapes: readonly Shape[], placed: Placed, ink?: Ink): void {
+    const kept = keptPaths(shapes, placed);
+    shapes.forEach((shape, k) => {
       switch (shape.kind) {
         case 'area':
-          this.area(shape, placed);
-          break;
         case 'line':
-          this.lines(shape, placed);
+          this.steps(shape, { placed, paths: kept?.[k], ink });
           break;
         case 'disc':
           this.discAt(shape, placed);
           break;
         case 'text': {
-          const ink = {
-            lettering: shape.strong ? 'strong' : 'note',
-            colour: ROLE_COLOURS[shape.role],
-          } as const;
-          this.text(shape.text, placedPoint(shape.at, placed), { ...ink, align: ALIGNED[shape.anchor] });
+          const lettering = shape.strong ? 'strong' : 'note';
+          const colour = ROLE_COLOURS[shape.role];
+          this.text(shape.text, placedPoint(shape.at, placed), {
+            lettering,
+            colour,
+            align: ALIGNED[shape.anchor],
+          });
         }
       }
-    }
-  }
-
-  private lines(shape: Lines, placed: Placed): void {
-    const { role, weight } = shape;
-    this.traced(shape, placed, (_, path) => {
-      this.ink({ stroke: ROLE_COLOURS[role], width: placed.widths[weight] }, path);
     });
   }
 
-  /** Traces a shape step by step, or takes the paths of it that are kept; `paint` puts each on the paper. */
-  private traced(
+  /**
+   * Paints a shape step by step. Areas have one line round their union: the same rings grown by the line's width are filled first
+   * and the areas over them. Stroking them took half of a frame.
+   */
+  private steps(
     shape: Area | Lines,
-    placed: Placed,
-    paint: (step: number, path: Path2D | undefined) => void,
+    { placed, paths, ink }: { placed: Placed; paths?: readonly Path2D[] | null; ink?: Ink },
   ): void {
-    const paths = keptPaths(shape, placed);
-    if (paths) {
-      for (const [k, path] of paths.entries()) paint(k, path);
-      return;
-    }
-    for (const [k, trace] of stepsOf(shape, placed).entries()) {
-      this.context.beginPath();
-      trace(this.context);
-      paint(k, undefined);
+    const { context, palette } = this;
+    for (let step = 0; step < stepsOf(shape); step++) {
+      const path = paths?.[step];
+      if (!path) {
+        context.beginPath();
+        traceStep(context, shape, { placed, step });
+      }
+      if (shape.kind === 'line') {
+        this.ink(ink ?? { stroke: ROLE_COLOURS[shape.role], width: placed.widths[shape.weight] }, path);
+        continue;
+      }
+      context.fillStyle = palette[ROLE_COLOURS[roleAt(shape, step)]];
+      if (path) context.fill(path);
+      else context.fill();
     }
   }
 
@@ -141,21 +142,6 @@ export class Pen {
     const colour = ROLE_COLOURS[role];
     const ink = filled ? { fill: colour } : { stroke: colour, width: placed.widths.detail };
     this.disc(placedPoint(at, placed), radius * placed.scale, ink);
-  }
-
-  /**
-   * Areas with one line round their union: the same rings grown by the line's width are filled first and the areas over
-   * them. Stroking them took half of a frame.
-   */
-  private area(area: Area, placed: Placed): void {
-    const { context, palette } = this;
-    const roles = area.fills.map(({ role }) => role);
-    if (area.outline) roles.unshift(area.outline.role);
-    this.traced(area, placed, (k, path) => {
-      context.fillStyle = palette[ROLE_COLOURS[roles[k]!]];
-      if (path) context.fill(path);
-      else context.fill();
-    });
   }
 
   /** One closed ring of a view. */
@@ -171,6 +157,11 @@ export class Pen {
     this.context.beginPath();
     traceLine(this.context, line, placed);
     this.ink(ink);
+  }
+
+  /** A path that is kept. */
+  path(path: Path2D, ink: Ink): void {
+    this.ink(ink, path);
   }
 
   disc({ x, y }: ScreenPoint, radius: number, ink: Ink): void {

@@ -1,4 +1,4 @@
-import type { Area, Line, Lines, Weight } from '../../../core/graphics/shape.ts';
+import type { Area, Line, Lines, Role, Shape, Weight } from '../../../core/graphics/shape.ts';
 import type { ScreenPoint } from './screen-point.ts';
 
 /** Where a view's origin lies on the paper (pixels), pixels to the metre, and how wide its lines are drawn (pixels). */
@@ -40,60 +40,74 @@ function traceGrown(on: Traceable, ring: Line, { x, y, scale }: Placed, by: numb
   on.closePath();
 }
 
-/** What a shape is painted by, one after the other: for an area its outline first, if it has one, then each fill. */
-export type Step = (on: Traceable) => void;
+/** In how many steps a shape is painted: an area's outline first, if it has one, then each fill; lines in one. */
+export function stepsOf(shape: Area | Lines): number {
+  if (shape.kind === 'line') return 1;
+  return shape.fills.length + (shape.outline ? 1 : 0);
+}
 
-/** The steps of an area with one line round its union, or of lines. */
-export function stepsOf(shape: Area | Lines, placed: Placed): readonly Step[] {
+/** Traces one step of a shape. */
+export function traceStep(on: Traceable, shape: Area | Lines, at: { placed: Placed; step: number }): void {
+  const { placed, step } = at;
   if (shape.kind === 'line') {
-    const { lines, closed } = shape;
-    return [
-      (on) => {
-        for (const line of lines) {
-          traceLine(on, line, placed);
-          if (closed) on.closePath();
-        }
-      },
-    ];
+    for (const line of shape.lines) {
+      traceLine(on, line, placed);
+      if (shape.closed) on.closePath();
+    }
+    return;
   }
   const { fills, outline } = shape;
-  const filled = fills.map(
-    ({ rings }): Step =>
-      (on) =>
-        traceRings(on, rings, placed),
-  );
-  if (!outline) return filled;
-  const by = placed.widths[outline.weight];
-  const grown: Step = (on) => {
+  if (!outline) traceRings(on, fills[step]!.rings, placed);
+  else if (step > 0) traceRings(on, fills[step - 1]!.rings, placed);
+  else {
+    const by = placed.widths[outline.weight];
     for (const { rings } of fills) for (const ring of rings) traceGrown(on, ring, placed, by);
-  };
-  return [grown, ...filled];
+  }
 }
+
+/** What is painted in one step of an area. */
+export function roleAt({ fills, outline }: Area, step: number): Role {
+  if (!outline) return fills[step]!.role;
+  return step === 0 ? outline.role : fills[step - 1]!.role;
+}
+
+/** The paths of one shape, step by step. */
+type Paths = readonly Path2D[];
 
 interface Kept {
   readonly placed: Placed;
-  paths: readonly Path2D[] | null;
+  times: number;
+  paths: readonly (Paths | null)[] | null;
 }
 
-/** Paths of shapes that are painted again where they were. */
-const kept = new WeakMap<Area | Lines, Kept>();
+/** Paths of lists of shapes that are painted again where they were. */
+const kept = new WeakMap<readonly Shape[], Kept>();
+/** What the hand moves is painted twice in a frame and never again. */
+const BEFORE_KEPT = 2;
 
 /**
- * The paths of a shape that is painted a second time at the same place; null at the first. While a hand moves one fitting, hull,
- * board and the other paddlers stay where they are: tracing them anew took a quarter of a frame.
+ * The paths of shapes that have been painted at the same place before, for each shape that has any; null the first two times. While
+ * a hand moves one fitting, hull, board and the other paddlers stay where they are: tracing them anew took a quarter of a frame.
  */
-export function keptPaths(shape: Area | Lines, placed: Placed): readonly Path2D[] | null {
-  const known = kept.get(shape);
+export function keptPaths(shapes: readonly Shape[], placed: Placed): readonly (Paths | null)[] | null {
+  const known = kept.get(shapes);
   if (!known || !samePlace(known.placed, placed)) {
-    kept.set(shape, { placed, paths: null });
+    kept.set(shapes, { placed, times: 1, paths: null });
     return null;
   }
-  known.paths ??= stepsOf(shape, placed).map((trace) => {
+  if (known.times++ < BEFORE_KEPT) return null;
+  known.paths ??= shapes.map((shape) =>
+    shape.kind === 'area' || shape.kind === 'line' ? pathsOf(shape, placed) : null,
+  );
+  return known.paths;
+}
+
+function pathsOf(shape: Area | Lines, placed: Placed): Paths {
+  return Array.from({ length: stepsOf(shape) }, (_, step) => {
     const path = new Path2D();
-    trace(path);
+    traceStep(path, shape, { placed, step });
     return path;
   });
-  return known.paths;
 }
 
 function samePlace(a: Placed, b: Placed): boolean {

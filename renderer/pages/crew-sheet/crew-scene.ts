@@ -4,7 +4,7 @@ import { areaOf, lineThrough, ringThrough, type Shape } from '../../../core/grap
 import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { seatPlace } from '../../drawing/view/handle-places.ts';
-import { hullLines, mirrored, waterHeight, waterline } from '../../drawing/view/hull-lines.ts';
+import { hullLines, waterHeight, waterlines } from '../../drawing/view/hull-lines.ts';
 import { boatBox } from '../../drawing/view/picture.ts';
 import { afloatReady, type Picture } from '../../drawing/view/scene.ts';
 import { say } from '../../language/messages.ts';
@@ -101,19 +101,20 @@ function figuresOf({ figures }: Picture, view: 'plan' | 'profile'): Shape[] {
 function fromAbove(picture: Picture, lines: Drawn): CrewLayer[] {
   const { hull, edge, board } = lines.drawn.plan;
   const afloat = afloatReady(picture);
-  const wet = afloat ? waterline(lines, afloat) : [];
-  const water: Shape[] = [wet, mirrored(wet)].map((line) => ({
-    kind: 'line',
-    of: 'water',
-    role: 'waterLine',
-    weight: 'detail',
-    lines: [lineThrough(line.map(({ x, y }) => [x, y]))],
-  }));
+  const water: Shape[] = [
+    {
+      kind: 'line',
+      of: 'water',
+      role: 'waterLine',
+      weight: 'detail',
+      lines: afloat ? waterlines(lines, afloat) : [],
+    },
+  ];
   const { under, over } = fittingsOf(picture, 'plan');
   return [
-    { shapes: [hull, board, ...(afloat ? water : []), edge, ...under], opacity: 1 },
+    { shapes: [...hull, ...board, ...water, ...edge, ...under], opacity: 1 },
     { shapes: figuresOf(picture, 'plan'), opacity: FROM_ABOVE.figure },
-    { shapes: [...under, ...over, edge], opacity: FROM_ABOVE.fittingsOver },
+    { shapes: [...under, ...over, ...edge], opacity: FROM_ABOVE.fittingsOver },
   ];
 }
 
@@ -127,6 +128,6 @@ function fromSide(picture: Picture, lines: Drawn, [aft, fore]: readonly [number,
     { kind: 'line', of: 'water', role: 'waterLine', weight: 'contour', lines: [lineThrough(surface)] },
   ];
   const { under, over } = fittingsOf(picture, 'profile');
-  const boat = [hull, ...(afloat ? water : []), edge, board];
+  const boat = [...hull, ...(afloat ? water : []), ...edge, ...board];
   return [{ shapes: [...boat, ...under, ...figuresOf(picture, 'profile'), ...over], opacity: 1 }];
 }
