@@ -12,7 +12,7 @@ function migrationFiles(): string[] {
 }
 
 /** The version of the library that this program works with. */
-export const LIBRARY_VERSION = 7;
+export const LIBRARY_VERSION = 8;
 
 /** The first version that members could use. */
 const FIRST_WITH_MEMBERS = 4;

@@ -1,6 +1,13 @@
+import { randomUUID } from 'node:crypto';
 import { hostname } from 'node:os';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { addressOf, openLibrary, tlsFor } from '../../../app/library/address.ts';
+import {
+  addressOf,
+  type Library,
+  type LibraryAddress,
+  openLibrary,
+  tlsFor,
+} from '../../../app/library/address.ts';
 import { initLibrary, invite } from '../../../app/library/club.ts';
 import { accept, readCode } from '../../../app/library/invitation.ts';
 import { LIBRARY_VERSION, migrateLibrary } from '../../../app/library/migrate-library.ts';
@@ -77,7 +84,28 @@ describe('an older library', () => {
   });
 });
 
-describe('what a coach may see', () => {
+/** Asks something over a connection of its own; gives how often the database called each of its functions meanwhile. */
+async function countedCalls(coach: LibraryAddress, work: (sql: Library) => Promise<unknown>) {
+  const { owner } = club;
+  await owner`ALTER DATABASE postgres SET track_functions = 'all'`;
+  const sql = openLibrary(coach);
+  const all = async () =>
+    new Map(
+      (
+        await owner<
+          { name: string; calls: number }[]
+        >`SELECT funcname AS name, calls::int FROM pg_stat_user_functions`
+      ).map(({ name, calls }) => [name, calls]),
+    );
+  const before = await all();
+  await work(sql);
+  // What a connection counted is there when it has ended.
+  await sql.end();
+  await owner`ALTER DATABASE postgres RESET track_functions`;
+  return async (name: string) => ((await all()).get(name) ?? 0) - (before.get(name) ?? 0);
+}
+
+describe('who asks the library', () => {
   it('is found out once for each question, however many athletes and fields there are', async () => {
     const { owner } = club;
     const coach = await club.member('Counted', 'coach', ['Few']);
@@ -88,18 +116,22 @@ describe('what a coach may see', () => {
     >`SELECT id FROM kneelwright.records WHERE kind = 'athlete' LIMIT 1`;
     await owner`INSERT INTO kneelwright.fields (kind, id, path, value)
       SELECT 'athlete', ${one!.id}, 'field' || i, '1' FROM generate_series(1, 50) AS i`;
-    await owner`ALTER DATABASE postgres SET track_functions = 'all'`;
-    const sql = openLibrary(coach);
-    expect(await sql`SELECT * FROM hidden_fields('athlete', ${one!.id})`).toHaveLength(50);
-    // What a connection counted is there when it has ended.
-    await sql.end();
-    await owner`ALTER DATABASE postgres RESET track_functions`;
-    const calls = async (name: string) => {
-      const [found] = await owner<{ calls: number }[]>`
-        SELECT calls::int FROM pg_stat_user_functions WHERE funcname = ${name}`;
-      return found?.calls ?? 0;
-    };
+    const calls = await countedCalls(coach, async (sql) => {
+      expect(await sql`SELECT * FROM hidden_fields('athlete', ${one!.id})`).toHaveLength(50);
+    });
     await expect.poll(() => calls('hidden_fields')).toBe(1);
     expect(await calls('me')).toBeLessThan(15);
+  });
+
+  it('is found out once for each statement that writes, however many fields it writes', async () => {
+    const coach = await club.member('Writing', 'coach', ['Few']);
+    const id = randomUUID();
+    const calls = await countedCalls(coach, async (sql) => {
+      await sql`INSERT INTO records (kind, id, created_at, changed_at, base_seen, base_writes)
+        VALUES ('boat', ${id}, '2026-01-01', '2026-01-01', '{}', '[]')`;
+      await sql`INSERT INTO fields (kind, id, path, value) SELECT 'boat', ${id}::uuid, 'field' || i, '1' FROM generate_series(1, 50) AS i`;
+    });
+    await expect.poll(() => calls('begin_record')).toBe(1);
+    expect(await calls('my_role')).toBeLessThan(30);
   });
 });

@@ -90,7 +90,24 @@ describe('whoever asks the database itself, past the program', () => {
     expect(changed.count).toBe(0);
     const add = sql`INSERT INTO fields (kind, id, path, value) VALUES ('fit', ${ids.fit}, 'heelDeg2', '1')`;
     await expect(add).rejects.toThrow(/row-level security/);
+    for (const insert of [
+      sql`INSERT INTO records (kind, id, created_at, changed_at, base_seen, base_writes)
+        VALUES ('fit', gen_random_uuid(), '', '', '{}', '[]')`,
+      sql`INSERT INTO revisions (id, fit_id, number, saved_at, settings) VALUES (gen_random_uuid(), ${ids.fit}, 2, '', '{}')`,
+      sql`INSERT INTO revision_words (revision_id, name, reason, answers, private) VALUES (${ids.revision}, '', '', '[]', '{}')`,
+      sql`INSERT INTO revision_athletes (revision_id, path, value) VALUES (${ids.revision}, 'seats/1/athlete', 'null')`,
+    ])
+      await expect(insert).rejects.toThrow(/row-level security/);
     await expect(sql`SELECT erase('s', 'd')`).rejects.toThrow(/may not erase/);
+  });
+
+  it('a viewer adds no boat and no picture', async () => {
+    const sql = club.as(logins.viewer);
+    const boat = sql`INSERT INTO records (kind, id, created_at, changed_at, base_seen, base_writes)
+      VALUES ('boat', gen_random_uuid(), '', '', '{}', '[]')`;
+    await expect(boat).rejects.toThrow(/row-level security/);
+    const picture = sql`INSERT INTO photographs (hash, bytes) VALUES (encode(sha256('a'), 'hex'), 'a')`;
+    await expect(picture).rejects.toThrow(/row-level security/);
   });
 
   it.each(['head', 'own', 'other', 'builder', 'viewer'] as const)('%s changes no revision', async (who) => {
