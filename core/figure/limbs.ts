@@ -1,4 +1,4 @@
-import { along, scale, subtract, type Vec3 } from '../frame/vec3.ts';
+import { add, along, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { Oval } from '../graphics/oval.ts';
 import {
   type BodyPart,
@@ -146,11 +146,17 @@ function join(cover: Cover, [from, toward]: readonly [Vec3, Vec3], radius: numbe
   return { cover, chains: [[ball(from, JOIN.radius * radius), ball(end, JOIN.end * radius)]] };
 }
 
-/** The same for a limb that begins broad: it hides the whole of its first section. */
+/** At the crease of the hip the line stays, so that nothing shows over the belt: share of the section's half-depth. */
+const SEAM_BELOW = 0.08;
+
+/** The same for a limb that begins broad: it hides its first section but for the crease. */
 function seam(cover: Cover, [first, second]: readonly Oval[], radius: number): Flesh {
   const back = scale(unit(subtract(first!.at, second!.at)), radius * 0.25);
   const [across, ahead] = first!.axes;
-  const covering = { at: first!.at, axes: [scale(across, 1.03), scale(ahead, 1.03), back] } as const;
+  const covering = {
+    at: add(first!.at, scale(ahead, -SEAM_BELOW)),
+    axes: [scale(across, 1.03), scale(ahead, 1.03 - SEAM_BELOW), back],
+  } as const;
   return { cover, chains: [], hulls: [[covering]] };
 }
 

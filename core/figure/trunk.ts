@@ -17,6 +17,8 @@ const SEAT = 0.09;
 const BOW = 0.03;
 /** The pelvis leans less than the trunk: so much more upright, and up to this share of the way to the shoulders. */
 const PELVIS = { upright: 0.5, upTo: 0.7 };
+/** The form's lowest sections that are the buttock's. */
+const BUTTOCK = 3;
 /** The seat's lowest sections are rounded by this much, share of stature. */
 const ROUNDED = 0.013;
 /**
@@ -115,7 +117,12 @@ export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
       girth: SEAT * stature,
       flesh: [
         ...kneelingThigh(posed, hipOval(posed, trunk), buttock(posed, trunk)),
-        { cover: 'shorts', chains: [ovals.slice(0, belt + 1)] },
+        {
+          cover: 'shorts',
+          chains: [ovals.slice(0, belt + 1)],
+          // The buttock is round as a whole: bent forward its sections alone would leave a notch under it.
+          hulls: [ovals.slice(0, BUTTOCK * (1 + posed.between) + 1)],
+        },
       ],
     },
   ];

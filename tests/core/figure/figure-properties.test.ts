@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { squareTo, unit } from '../../../core/figure/body-part.ts';
+import { type Flesh, squareTo, unit } from '../../../core/figure/body-part.ts';
 import type { Figure } from '../../../core/figure/figure.ts';
 import { figureShapes } from '../../../core/figure/figure-shapes.ts';
 import { cross, dot, norm, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
-import type { Oval } from '../../../core/graphics/oval.ts';
-import { isInRing, type Line, ringsOf, type Shape } from '../../../core/graphics/shape.ts';
+import { chainRings } from '../../../core/graphics/chain.ts';
+import { flatOval, hullRing, type Oval } from '../../../core/graphics/oval.ts';
+import { isInRing, type Line, pointsOf, ringsOf, type Shape } from '../../../core/graphics/shape.ts';
 import { inView, VIEWS, type ViewName, type ViewPoint } from '../../../core/graphics/view.ts';
 import { cases } from '../../cases.ts';
 import { type Drawn, drawnAtRandom, INSTANTS } from './random-figures.ts';
@@ -19,6 +20,26 @@ const each = (check: (one: Drawn, instant: number) => void) => {
 
 const ringsIn = (figure: Figure, view: ViewName, of: string) =>
   ringsOf(figureShapes(figure, view).filter((shape) => shape.of === of));
+
+/** Outlines of one part in a view. */
+const partRings = (figure: Figure, view: ViewName, of: string) => {
+  const { flesh } = figure.parts.find(({ name }) => name === of)!;
+  return flesh.flatMap((each) => fleshRings(each, view));
+};
+const fleshRings = ({ chains, hulls = [] }: Pick<Flesh, 'chains' | 'hulls'>, view: ViewName) => [
+  ...chains.flatMap((chain) =>
+    chainRings(
+      chain.map((oval) => flatOval(oval, view)),
+      40,
+    ),
+  ),
+  ...hulls.map((hull) =>
+    hullRing(
+      hull.map((oval) => flatOval(oval, view)),
+      40,
+    ),
+  ),
+];
 
 describe('the figure of any fit at any instant of the stroke', () => {
   it('has no outline that crosses itself, in any view', () => {
@@ -78,6 +99,29 @@ describe('the figure of any fit at any instant of the stroke', () => {
     });
   });
 
+  it('paints no shorts without a line over the shirt, where the front thigh grows out of the seat', () => {
+    each(({ figure }) => {
+      const { joins } = figure.parts.find(({ name }) => name === 'frontThigh')!;
+      const [thigh, chest] = ['frontThigh', 'chest'].map((of) => partRings(figure, 'profile', of));
+      for (const [x, y] of fleshRings(joins[0]!, 'profile').flatMap(pointsOf))
+        expect(covered(chest!, [x, y]) && !covered(thigh!, [x, y]), `${x} ${y}`).toBe(false);
+    });
+  });
+
+  it('has a round buttock: no notch in its line from the side', () => {
+    each(({ figure }) => {
+      const seat = partRings(figure, 'profile', 'seat');
+      const { flesh } = figure.parts.find(({ name }) => name === 'seat')!;
+      const sections = flesh.at(-1)!.chains[0]!;
+      const [low, high] = [sections[0]!.at.z, sections[4]!.at.z];
+      const aft = (z: number) => Math.min(...seat.map((ring) => leftmost(ring, z)));
+      const heights = Array.from({ length: 30 }, (_, k) => low + ((high - low) * k) / 29);
+      const line = heights.map(aft);
+      for (let k = 1; k + 1 < line.length; k++)
+        expect(line[k]! - (line[k - 1]! + line[k + 1]!) / 2, `${k}`).toBeLessThan(0.0003);
+    });
+  });
+
   it('shows its face when ready: nothing is drawn over eye, nose, mouth and chin from the side', () => {
     for (const [{ figure }] of drawn as [Drawn][]) {
       const shapes = figureShapes(figure, 'profile');
@@ -117,6 +161,19 @@ function onHead({ head: { at, ahead, up, height } }: Figure, [forward, high]: Vi
 
 const covers = (shapes: readonly Shape[], at: ViewPoint) =>
   ringsOf(shapes).some((ring) => isInRing(ring, at));
+
+const covered = (rings: readonly Line[], at: ViewPoint) => rings.some((ring) => isInRing(ring, at));
+
+/** The least x at which a ring crosses a height; Infinity where it does not. */
+function leftmost(ring: Line, z: number): number {
+  const points = pointsOf(ring);
+  let least = Infinity;
+  points.forEach(([ax, az], k) => {
+    const [bx, bz] = points[(k + 1) % points.length]!;
+    if (az > z !== bz > z) least = Math.min(least, ax + ((bx - ax) * (z - az)) / (bz - az));
+  });
+  return least;
+}
 
 const middleOf = (a: Vec3, b: Vec3): Vec3 => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2, z: (a.z + b.z) / 2 });
 
