@@ -1,6 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { speak } from '../language/spoken.ts';
-import { errorCode } from '../store/open-store.ts';
+import { errorCode } from '../shell/error-code.ts';
+
 import { type JobHooks, type JobOrder, type JobWord, WorkCancelled } from './job.ts';
 import { jobs } from './jobs.ts';
 

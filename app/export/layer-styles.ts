@@ -1,5 +1,6 @@
 import { LAYER_LINES } from '../../core/setout/layer-lines.ts';
 import { TEMPLATE_LAYERS, type TemplateLayer } from '../../core/setout/template-drawing.ts';
+import { recordOf } from '../../core/units/entries.ts';
 import { SHEET_INK } from './pdf/sheet-inks.ts';
 
 /** How a layer is drawn in a file for saw and drill. Widths and dashes in millimetres on the paper. */
@@ -41,10 +42,8 @@ const NAMES: Readonly<Record<TemplateLayer, readonly [name: string, colourIndex:
 };
 
 /** Every layer's name, line and colour. */
-export const LAYER_STYLES = Object.fromEntries(
-  TEMPLATE_LAYERS.map((layer): [TemplateLayer, LayerStyle] => {
-    const { ink, width, dash } = LAYER_LINES[layer];
-    const [name, colourIndex] = NAMES[layer];
-    return [layer, { name, ink: SHEET_INK[ink], width, dash, colourIndex }];
-  }),
-) as Readonly<Record<TemplateLayer, LayerStyle>>;
+export const LAYER_STYLES = recordOf(TEMPLATE_LAYERS, (layer): LayerStyle => {
+  const { ink, width, dash } = LAYER_LINES[layer];
+  const [name, colourIndex] = NAMES[layer];
+  return { name, ink: SHEET_INK[ink], width, dash, colourIndex };
+});

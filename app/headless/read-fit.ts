@@ -3,6 +3,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { fitSchema } from '../../core/document/fit-schema.ts';
 import type { MessageKey } from '../language/messages.ts';
 import { problemLine, problemsOf } from '../problems/problem-sentences.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { oddText } from '../shell/plain-text.ts';
 import { say } from '../shell/say.ts';
 
@@ -41,7 +42,7 @@ function readText(path: string): { kind: 'text'; text: string } | Extract<ReadFi
     const text = readWithin(path);
     return text === null ? refused(say('evaluate.endless', values)) : { kind: 'text', text };
   } catch (error) {
-    const { code = '' } = error as { code?: string };
+    const code = errorCode(error);
     const why = say(FILE_PROBLEMS[code] ?? 'evaluate.why.other', { code });
     return refused(say('evaluate.unread', { file: path, why }));
   }

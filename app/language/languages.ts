@@ -1,3 +1,4 @@
+import { keysOf } from '../../core/units/entries.ts';
 import type { LanguageTag } from '../contract/display.ts';
 
 /** The languages that the program speaks, by their BCP 47 tag, each in its own words. */
@@ -15,7 +16,7 @@ export type Language = LanguageTag;
 
 /** The first of the wanted languages (BCP 47 tags, most wanted first) that the program speaks; English where there is none. */
 export function languageFor(wanted: readonly string[]): Language {
-  const known = Object.keys(LANGUAGES) as Language[];
+  const known = keysOf(LANGUAGES);
   for (const tag of wanted) {
     const [base] = tag.toLowerCase().split(/[-_]/);
     const language = known.find((candidate) => candidate === base);

@@ -1,3 +1,4 @@
+import type { Message } from '../../core/document/message.ts';
 import type { Language } from './languages.ts';
 import { loadMessages, type MessageKey } from './messages.ts';
 import { type Translator, translator, type Values } from './translator.ts';
@@ -44,4 +45,9 @@ export function saidIn<T>(translator: Translator, work: () => T): T {
 /** A text of the catalogue with its places filled: `say('do.undo', { step: 'move the pad' })`. */
 export function say(key: MessageKey, values?: Values): string {
   return words().say(key, values);
+}
+
+/** Says a message that the core names: its keys are plain texts there. */
+export function sayMessage({ key, values }: Message): string {
+  return say(key as MessageKey, values);
 }

@@ -15,7 +15,7 @@ export interface Translator {
   /** A number with so many places after the decimal mark of the language. */
   number(value: number, decimals: number): string;
   /** True where the language has a text for the key. */
-  has(key: string): boolean;
+  has(key: string): key is MessageKey;
   /** Several texts as one list: "a, b and c". */
   list(texts: readonly string[]): string;
   /** The same without a last word: "a, b, c". (`Intl` has no such list: a list of units ends in "und" in German.) */
@@ -73,7 +73,7 @@ export function translator(language: Language, messages: Messages): Translator {
         maximumFractionDigits: decimals,
         useGrouping: false,
       }),
-    has: (key) => messages[key] !== undefined,
+    has: (key): key is MessageKey => messages[key] !== undefined,
     list: (texts) => list.format(texts),
     row: (texts) => texts.join(language === 'zh' ? '、' : ', '),
     beside: (texts) => texts.filter(Boolean).join(' · '),

@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline';
 import { createLoopbackShell } from '../loopback/loopback-shell.ts';
 import { serveLoopback } from '../loopback/server.ts';
 import { openProgram } from '../services/open-program.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { listPageFiles } from '../shell/page-files.ts';
 import { say } from '../shell/say.ts';
 import { type Handover, writeHandover } from './handover.ts';
@@ -63,7 +64,7 @@ function announce(address: () => string, browser: boolean): void {
 }
 
 function portSentence(error: unknown, port: number): string {
-  const { code } = error as { code?: string };
+  const code = errorCode(error);
   if (code === 'EADDRINUSE') return say('launch.port-used', { port });
   if (code === 'EACCES') return say('launch.port-refused', { port });
   throw error;

@@ -1,3 +1,4 @@
+import { errorCode } from '../shell/error-code.ts';
 import { addErased, erasedButHere, listErased } from '../store/erased-people.ts';
 import { forgetRecords } from '../store/forget-records.ts';
 import { atomically, type Store } from '../store/store.ts';
@@ -67,7 +68,7 @@ export async function call(sql: Library, store: Store, calling: Calling): Promis
       sent += went;
       if (went === 0) break;
     } catch (error) {
-      if ((error as { code?: unknown }).code !== ERASED) throw error;
+      if (errorCode(error) !== ERASED) throw error;
     }
   }
   const kept = await giveBack(sql, store, { calling, writes: caller.writes });
@@ -135,7 +136,7 @@ async function sendTombstones(sql: Library, store: Store): Promise<void> {
         await tx`SELECT pg_notify('kneelwright', 'changed')`;
       });
     } catch (error) {
-      if ((error as { code?: unknown }).code !== MAY_NOT_ERASE) throw error;
+      if (errorCode(error) !== MAY_NOT_ERASE) throw error;
     }
   }
 }

@@ -92,16 +92,19 @@ export function openLocalState(store: Store): LocalState {
       return looked.found;
     },
     wanted: (kind) =>
-      db.prepare('SELECT id FROM wanted WHERE kind = ? ORDER BY id').pluck().all(kind) as string[],
+      db.prepare<[string], string>('SELECT id FROM wanted WHERE kind = ? ORDER BY id').pluck().all(kind),
     want: ({ kind, id }) => void want.run(kind, id),
     fetched: ({ kind, id }) => void fetched.run(kind, id),
     came: ({ kind, id }) => void came.run(kind, id),
     shared: (kind) => {
       const here = store.db.prepare<[string], number>(HERE[kind]).pluck();
-      const ids = db.prepare(
+      const ids = db.prepare<{ kind: string }, string>(
         'SELECT id FROM known WHERE kind = @kind UNION SELECT id FROM came WHERE kind = @kind',
       );
-      return (ids.pluck().all({ kind }) as string[]).filter((id) => here.get(id) !== undefined);
+      return ids
+        .pluck()
+        .all({ kind })
+        .filter((id) => here.get(id) !== undefined);
     },
     went: ({ kind, id }) => {
       forget.run(kind, id);
@@ -171,9 +174,10 @@ const ORDER = ['athlete', 'boat', 'paddle', 'fit', 'photo', 'trial'];
 
 function waiting(store: Store, db: Database.Database, kinds: readonly string[]) {
   const known = new Map(
-    (db.prepare('SELECT kind, id, digest FROM known').raw().all() as [string, string, string][]).map(
-      ([kind, id, sum]) => [`${kind} ${id}`, sum],
-    ),
+    db
+      .prepare<[], { kind: string; id: string; digest: string }>('SELECT kind, id, digest FROM known')
+      .all()
+      .map((row) => [`${row.kind} ${row.id}`, row.digest]),
   );
   const rows = store.db
     .prepare<[], { kind: RecordRef['kind']; id: string; text: string }>(
@@ -184,7 +188,7 @@ function waiting(store: Store, db: Database.Database, kinds: readonly string[]) 
     .filter(({ kind, id, text }) => kinds.includes(kind) && known.get(`${kind} ${id}`) !== digest(text))
     .sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
   const revisions = kinds.includes('fit')
-    ? (store.db.prepare('SELECT id FROM revisions ORDER BY saved_at, id').pluck().all() as string[])
+    ? store.db.prepare<[], string>('SELECT id FROM revisions ORDER BY saved_at, id').pluck().all()
     : [];
   return {
     refs: new Map(rows.map(({ kind, id }) => [`${kind} ${id}`, { kind, id }])),

@@ -1,3 +1,4 @@
+import { errorCode } from '../shell/error-code.ts';
 import type { RecordRef } from '../store/record-versions.ts';
 import type { Store } from '../store/store.ts';
 import type { Library } from './address.ts';
@@ -41,7 +42,7 @@ export async function findTakenAway(
         EXCEPT SELECT id FROM records WHERE kind = ${kind} AND id = ANY (${ids}::uuid[])`;
       refs.push(...hidden.map(({ id }) => ({ kind, id })));
     } catch (error) {
-      if ((error as { code?: unknown }).code === NOT_KNOWN_THERE) return NOTHING;
+      if (errorCode(error) === NOT_KNOWN_THERE) return NOTHING;
       throw error;
     }
   }

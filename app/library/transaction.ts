@@ -1,3 +1,4 @@
+import { errorCode } from '../shell/error-code.ts';
 import type { Library } from './address.ts';
 import type { Asking } from './server-record.ts';
 
@@ -21,7 +22,7 @@ export async function transaction<T>(
     tx.release();
     return result;
   } catch (error) {
-    if (!LOST.test(String((error as { code?: unknown }).code ?? ''))) {
+    if (!LOST.test(errorCode(error))) {
       await tx`ROLLBACK`;
       tx.release();
     }

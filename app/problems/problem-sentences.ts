@@ -1,8 +1,8 @@
 import type { z } from 'zod';
+import type { Message } from '../../core/document/message.ts';
 import type { Problem } from '../contract/result.ts';
 import type { MessageKey } from '../language/messages.ts';
-import type { Values } from '../language/translator.ts';
-import { say, words } from '../shell/say.ts';
+import { say, sayMessage, words } from '../shell/say.ts';
 import { boundsOf, formatOf, namesIn, schemaAt } from './field-bounds.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -62,7 +62,7 @@ function sentence(issue: Issue, schema: z.ZodType | null, value: unknown): strin
     case 'invalid_format':
       return notWhat(kindName(issue.format), value);
     case 'custom':
-      return say(issue.message as MessageKey, (issue.params as { values?: Values } | undefined)?.values);
+      return sayMessage({ key: issue.message, ...(issue.params as Pick<Message, 'values'> | undefined) });
     default:
       return say('input.not-allowed', { value: quoted(value) });
   }

@@ -2,9 +2,10 @@ import { WorkCancelled } from '../background/job.ts';
 import { type CallName, contract } from '../contract/contract.ts';
 import type { CallError, CallResult } from '../contract/result.ts';
 import { problemsOf } from '../problems/problem-sentences.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import { oddText } from '../shell/plain-text.ts';
-import { errorCode } from '../store/open-store.ts';
+
 import { type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 import { services } from './services.ts';

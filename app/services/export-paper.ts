@@ -3,8 +3,9 @@ import type { CallError, CallResult } from '../contract/result.ts';
 import { type ExportedFile, exportWork, stepExport } from '../export/export-file.ts';
 import { loadSolidGeometry } from '../export/solids/solid-geometry.ts';
 import { translatorOf } from '../language/spoken.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { faultForLog, type Log } from '../shell/log-file.ts';
-import { errorCode } from '../store/open-store.ts';
+
 import { done, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 

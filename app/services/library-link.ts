@@ -6,6 +6,7 @@ import { type Caller, call } from '../library/contact.ts';
 import { LIBRARY_FILE, type LocalState, openLocalState } from '../library/local-state.ts';
 import { forgetLogin, keepLogin, readLogin } from '../library/login-file.ts';
 import { WrittenByLaterProgram } from '../library/read-server.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import { erasedButHere } from '../store/erased-people.ts';
 import type { RecordRef } from '../store/record-versions.ts';
@@ -319,7 +320,7 @@ async function hearPresence(link: Link): Promise<void> {
 
 /** What the driver and the server say when a call fails, as the page is told it. */
 export function problemOf(error: unknown): Exclude<State['problem'], null> {
-  const code = String((error as { code?: unknown }).code ?? '');
+  const code = errorCode(error);
   if (error instanceof WrittenByLaterProgram) return 'later-program';
   if (/^(28|42501|3D000)/.test(code)) return 'gone';
   if (/CERT|SIGNATURE|TLS|SSL|ALTNAME/.test(code)) return 'not-secure';

@@ -1,7 +1,9 @@
+import { keysOf, recordOf } from '../../core/units/entries.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Library, openLibrary } from '../library/address.ts';
 import { accept, readCode } from '../library/invitation.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { forgetRecords } from '../store/forget-records.ts';
 import { problemOf } from './library-link.ts';
 import { done, missing, type Program, refused } from './program.ts';
@@ -51,11 +53,11 @@ const TABLES = {
 } as const;
 
 function sharesOf({ db }: Program['store'], writes: readonly string[]) {
-  const counts = Object.entries(TABLES).map(([name, [kind, table]]) => {
+  return recordOf(keysOf(TABLES), (name) => {
+    const [kind, table] = TABLES[name];
     const count = db.prepare<[], number>(`SELECT count(*) FROM ${table}`).pluck().get()!;
-    return [name, writes.includes(kind) ? count : 0];
+    return writes.includes(kind) ? count : 0;
   });
-  return Object.fromEntries(counts) as Record<keyof typeof TABLES, number>;
 }
 
 /** Uses an invitation; from then on this computer shares. */
@@ -132,7 +134,7 @@ async function groupsAfter(library: Program['library'], change: (sql: Library) =
     });
     return done({ groups: [...(groups ?? [])] });
   } catch (error) {
-    if ((error as { code?: unknown }).code === NOT_HEAD_COACH) return done({ groups: [] });
+    if (errorCode(error) === NOT_HEAD_COACH) return done({ groups: [] });
     return refused('not-found', SENTENCES['library-away']);
   }
 }

@@ -1,6 +1,7 @@
 import { appendFileSync, existsSync, mkdirSync, readFileSync, renameSync, statSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
+import { errorCode } from './error-code.ts';
 
 const FOLDER = 'log';
 const FILE = 'kneelwright.log';
@@ -64,10 +65,10 @@ export function lastLogLines(folder: string, count: number): string[] {
  */
 export function faultForLog(error: unknown): string {
   if (!(error instanceof Error)) return `a ${typeof error} was thrown`;
-  const { code } = error as { code?: unknown };
+  const code = errorCode(error);
   const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));
   const where = frames.slice(0, MOST_FRAMES).map((line) => line.trim());
-  return [error.name, ...(typeof code === 'string' ? [code] : []), ...where].join(' ');
+  return [error.name, ...(code ? [code] : []), ...where].join(' ');
 }
 
 const MOST_FRAMES = 8;

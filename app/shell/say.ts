@@ -12,4 +12,4 @@ export async function speakAsTerminal(): Promise<void> {
   await speak(languageFor([Intl.DateTimeFormat().resolvedOptions().locale]));
 }
 
-export { say, words } from '../language/spoken.ts';
+export { say, sayMessage, words } from '../language/spoken.ts';

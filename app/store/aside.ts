@@ -90,7 +90,7 @@ function copyRow(from: Database.Database, to: Database.Database, table: GuardedT
   const row = from
     .prepare<RowValue[], RowValue[]>(`SELECT * FROM "${table.name}" WHERE ${whereKey(table)}`)
     .raw()
-    .get(...keyValues(key)) as RowValue[] | undefined;
+    .get(...keyValues(key));
   to.prepare(`DELETE FROM "${table.name}" WHERE ${whereKey(table)}`).run(...keyValues(key));
   if (row) to.prepare(`INSERT INTO "${table.name}" VALUES (${row.map(() => '?').join(', ')})`).run(...row);
 }

@@ -87,7 +87,7 @@ function hasTable(db: Database.Database, table: string): boolean {
 
 /** Only the keys: the texts of a hundred thousand revisions do not fit into memory. */
 function keysOf(db: Database.Database, { table, key, column }: Column): string[] {
-  return db.prepare(`SELECT ${key} FROM ${table} WHERE mentions(${column})`).pluck().all() as string[];
+  return db.prepare<[], string>(`SELECT ${key} FROM ${table} WHERE mentions(${column})`).pluck().all();
 }
 
 function rowOf(db: Database.Database, { table, key, column }: Column, at: string): Row {

@@ -13,9 +13,9 @@ function knowsSubjects(db: Database.Database): boolean {
 export function erasePhotos(db: Database.Database, person: Person): number {
   if (!knowsSubjects(db)) return 0;
   const ids = db
-    .prepare('SELECT id FROM boat_photos WHERE athlete_id = ?')
+    .prepare<[string], string>('SELECT id FROM boat_photos WHERE athlete_id = ?')
     .pluck()
-    .all(person.id) as string[];
+    .all(person.id);
   db.prepare('DELETE FROM boat_photos WHERE athlete_id = ?').run(person.id);
   eraseVersionsOf(db, 'photo', ids);
   return ids.length;

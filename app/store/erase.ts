@@ -107,11 +107,11 @@ function keptWith(db: Database.Database, person: Person): Kept[] {
 
 function isAlone(db: Database.Database, fitId: string, person: Person): boolean {
   const texts = db
-    .prepare(
+    .prepare<{ fitId: string }, string>(
       'SELECT fit FROM revisions WHERE fit_id = @fitId UNION ALL SELECT fit FROM drafts WHERE fit_id = @fitId',
     )
     .pluck()
-    .iterate({ fitId }) as IterableIterator<string>;
+    .iterate({ fitId });
   for (const text of texts) {
     const fit = looseFit(text);
     if (fit !== null && seatsOf(fit).some((seat) => seat.athlete && !isOf(seat, person))) return false;
@@ -133,7 +133,10 @@ function eraseFit(db: Database.Database, fitId: string): void {
 
 function eraseFromKept(db: Database.Database, kept: Kept, person: Person): void {
   const key = kept.table === 'revisions' ? 'id' : 'fit_id';
-  const text = db.prepare(`SELECT fit FROM ${kept.table} WHERE ${key} = ?`).pluck().get(kept.key) as string;
+  const text = db
+    .prepare<[string], string>(`SELECT fit FROM ${kept.table} WHERE ${key} = ?`)
+    .pluck()
+    .get(kept.key)!;
   const fit = looseFit(text);
   if (!fit) {
     db.prepare(`DELETE FROM ${kept.table} WHERE ${key} = ?`).run(kept.key);
@@ -161,12 +164,12 @@ function clearRevisionWords(db: Database.Database, fitId: string, person: Person
 /** The list entry of a fit as its newest state now says. */
 function renewListEntry(db: Database.Database, fitId: string): void {
   const newest = db
-    .prepare(
+    .prepare<{ fitId: string }, string>(
       `SELECT fit FROM drafts WHERE fit_id = @fitId UNION ALL
        SELECT fit FROM (SELECT fit FROM revisions WHERE fit_id = @fitId ORDER BY number DESC)`,
     )
     .pluck()
-    .iterate({ fitId }) as IterableIterator<string>;
+    .iterate({ fitId });
   let readable: Fit | null = null;
   for (const text of newest) {
     readable = fitSchema.safeParse(looseFit(text)).data ?? null;

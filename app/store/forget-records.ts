@@ -23,7 +23,7 @@ function forget(store: Store, { kind, id }: RecordRef): void {
   const { db } = store;
   const remove = (sql: string) => db.prepare(sql).run(id);
   const gone = (other: RecordRef['kind'], ids: readonly string[]) => eraseVersionsOf(db, other, ids);
-  const idsOf = (sql: string) => db.prepare(sql).pluck().all(id) as string[];
+  const idsOf = (sql: string) => db.prepare<[string], string>(sql).pluck().all(id);
   if (kind === 'fit') {
     gone('trial', idsOf('SELECT id FROM trials WHERE fit_id = ?'));
     remove('DELETE FROM trials WHERE fit_id = ?');

@@ -16,7 +16,7 @@ export function keepManifest(store: Store): void {
     const counts = Object.fromEntries(
       COUNTED.map((table) => [
         table,
-        store.db.prepare(`SELECT count(*) FROM ${table}`).pluck().get() as number,
+        store.db.prepare<[], number>(`SELECT count(*) FROM ${table}`).pluck().get()!,
       ]),
     );
     writeManifest(store.folder, { ...position, counts, backups: backupsIn(store.folder) });

@@ -1,6 +1,7 @@
 import { accessSync, constants, existsSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { errorCode } from '../shell/error-code.ts';
 import { keepPrivate, makePrivateFile, makePrivateFolder } from '../shell/private-files.ts';
 import { damageOf } from './integrity.ts';
 import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
@@ -98,7 +99,7 @@ function depthFor(file: string): 'quick' | 'whole' {
 function claim(db: Database.Database, file: string, trust: 'check' | 'trust'): StoreRefusal | null {
   const version = storeVersion(db);
   const mark = db.pragma('application_id', { simple: true }) as number;
-  const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get() as number;
+  const tables = db.prepare<[], number>('SELECT count(*) FROM sqlite_schema').pluck().get()!;
   const fresh = version === 0 && tables === 0 && mark === 0;
   if (!fresh && mark !== APPLICATION_ID) return { code: 'foreign', file };
   if (version > STORE_VERSION) return { code: 'newer', file, found: version, known: STORE_VERSION };
@@ -136,12 +137,6 @@ function refusalOf(error: unknown, { folder, file }: { folder: string; file: str
   if (DISK_ERROR.test(code)) return { code: 'disk-error', file, detail };
   if (DAMAGED.test(code)) return { code: 'damaged', file, detail };
   throw error;
-}
-
-/** The code of an error of the file system or of SQLite; empty if it has none. */
-export function errorCode(error: unknown): string {
-  const code = (error as { code?: unknown } | null)?.code;
-  return typeof code === 'string' ? code : '';
 }
 
 /** Writes the log back into the file and closes it, before it returns. */

@@ -157,7 +157,10 @@ export function readIncomingFit(
 ): IncomingFit | null {
   const row = db.prepare<[string], Row>('SELECT * FROM fits WHERE id = ?').get(id);
   const idsIn = (table: string, order: string) =>
-    db.prepare(`SELECT id FROM ${table} WHERE fit_id = ? ORDER BY ${order}`).pluck().all(id) as string[];
+    db
+      .prepare<[string], string>(`SELECT id FROM ${table} WHERE fit_id = ? ORDER BY ${order}`)
+      .pluck()
+      .all(id);
   const revisions = given?.revisions ?? readRevisions(db, idsIn('revisions', 'number'));
   const trials = given?.trials ?? readTrials(db, idsIn('trials', 'created_at, id'));
   const kept = db.prepare<[string], Row>('SELECT * FROM drafts WHERE fit_id = ?').get(id);

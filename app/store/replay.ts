@@ -4,6 +4,7 @@ import {
   guardedTables,
   keyValues,
   type RowChange,
+  type RowValue,
   rowSum,
   whereKey,
 } from './row-guard.ts';
@@ -19,7 +20,7 @@ export function replay(db: Database.Database, changes: readonly RowChange[]): vo
   const tables = new Map(guardedTables(db).map((table) => [table.name, table]));
   const newest = new Map(changes.map((change) => [`${change.table} ${change.key}`, change]));
   db.transaction(() => {
-    const before = db.prepare('SELECT n FROM journal_position').pluck().get() as number;
+    const before = db.prepare<[], number>('SELECT n FROM journal_position').pluck().get()!;
     const reached = Math.max(before, last.n);
     const setPosition = db.prepare('UPDATE journal_position SET n = ?');
     // A guard that is at work numbers these rows beyond what is reached, and so leaves them out of the journal.
@@ -52,9 +53,9 @@ export function replay(db: Database.Database, changes: readonly RowChange[]): vo
 function renewSumOf(db: Database.Database, table: GuardedTable, key: string): void {
   const columns = table.columns.map((column) => `"${column}"`).join(', ');
   const values = db
-    .prepare(`SELECT ${columns} FROM "${table.name}" WHERE ${whereKey(table)}`)
+    .prepare<RowValue[], RowValue[]>(`SELECT ${columns} FROM "${table.name}" WHERE ${whereKey(table)}`)
     .raw()
-    .get(...keyValues(key)) as Parameters<typeof rowSum>[0] | undefined;
+    .get(...keyValues(key));
   db.prepare('DELETE FROM row_sums WHERE table_name = ? AND row_key = ?').run(table.name, key);
   if (!values) return;
   db.prepare('INSERT INTO row_sums (table_name, row_key, sum) VALUES (?, ?, ?)').run(

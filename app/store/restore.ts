@@ -116,7 +116,7 @@ export function withAttached<T>(store: Store, path: string, work: () => T): T {
 
 /** Photographs that come back are written down as an edit: a removal that was noted earlier no longer holds. */
 function noteAddedPhotos(store: Store, add: () => void): void {
-  const ids = () => store.db.prepare('SELECT id FROM boat_photos').pluck().all() as string[];
+  const ids = () => store.db.prepare<[], string>('SELECT id FROM boat_photos').pluck().all();
   const before = new Set(ids());
   add();
   for (const id of ids().filter((one) => !before.has(one))) {
@@ -150,7 +150,7 @@ function replaceEveryRow(store: Store, { progress, goOn }: RestoreHooks): void {
   db.exec('DELETE FROM erasing');
   renewIdentity(store);
   const counters = 'SELECT coalesce(max(counter), 0) FROM other.this_store';
-  countOnFrom(store, db.prepare(counters).pluck().get() as number);
+  countOnFrom(store, db.prepare<[], number>(counters).pluck().get()!);
   addRowsOf(store, 'erased_people', 'other');
 }
 

@@ -16,16 +16,18 @@ export function* oddRows(db: Database.Database): Generator<OddRow | null> {
   for (const table of guardedTables(db)) {
     const sums = new Map(
       db
-        .prepare<[string], [string, number]>('SELECT row_key, sum FROM row_sums WHERE table_name = ?')
-        .raw()
-        .all(table.name) as [string, number][],
+        .prepare<[string], { key: string; sum: number }>(
+          'SELECT row_key AS key, sum FROM row_sums WHERE table_name = ?',
+        )
+        .all(table.name)
+        .map(({ key, sum }) => [key, sum]),
     );
     for (const [key, ...values] of rowsOf(db, table)) {
-      const known = sums.get(key as string);
-      sums.delete(key as string);
+      const known = sums.get(key);
+      sums.delete(key);
       yield known === undefined || known === rowSum(values)
         ? null
-        : { table: table.name, key: key as string, kind: 'changed' };
+        : { table: table.name, key, kind: 'changed' };
     }
     for (const key of sums.keys()) yield { table: table.name, key, kind: 'gone' };
   }
@@ -45,7 +47,7 @@ export function renewSums(db: Database.Database): void {
   for (const table of guardedTables(db)) {
     // Nothing is written while rows are read; only the sums are in memory together.
     const sums = new Map<string, number>();
-    for (const [key, ...values] of rowsOf(db, table)) sums.set(key as string, rowSum(values));
+    for (const [key, ...values] of rowsOf(db, table)) sums.set(key, rowSum(values));
     for (const [key, sum] of sums) add.run(table.name, key, sum);
   }
 }
@@ -56,8 +58,10 @@ export function hasSums(db: Database.Database): boolean {
 }
 
 /** Key and values of every row; in the order of the table's columns, as the checksum wants them. */
-function rowsOf(db: Database.Database, table: GuardedTable): IterableIterator<RowValue[]> {
+function rowsOf(db: Database.Database, table: GuardedTable): IterableIterator<[string, ...RowValue[]]> {
   const columns = table.columns.map((column) => `"${column}"`).join(', ');
-  const rows = db.prepare(`SELECT ${keySql(table, `"${table.name}"`)}, ${columns} FROM "${table.name}"`);
-  return rows.raw().iterate() as IterableIterator<RowValue[]>;
+  const rows = db.prepare<[], [string, ...RowValue[]]>(
+    `SELECT ${keySql(table, `"${table.name}"`)}, ${columns} FROM "${table.name}"`,
+  );
+  return rows.raw().iterate();
 }

@@ -1,4 +1,5 @@
 import { TAPE_MEASURES } from '../document/athlete-schema.ts';
+import { recordOf } from '../units/entries.ts';
 import { BODY_LENGTHS, type BodyEstimate, type BodyLength, type Estimate, type ValueKind } from './body.ts';
 import { type BodyInput, personSpread } from './body-input.ts';
 import { bodyNotes, type TapeReading } from './body-notes.ts';
@@ -73,19 +74,15 @@ function lengthsOf(
   readings: readonly TapeReading[],
 ): Record<BodyLength, Estimate> {
   const footRead = readings.some(({ measure }) => measure === 'footLength');
-  const entries = BODY_LENGTHS.map((name): [BodyLength, Estimate] => {
+  return recordOf(BODY_LENGTHS, (name): Estimate => {
     const i = lengthIndex(name);
     const variances = { before: prior.covariance[i]![i]!, after: posterior.covariance[i]![i]! };
-    return [
-      name,
-      {
-        value: Math.max(LEAST_SHARE * prior.mean[i]!, posterior.mean[i]!),
-        sd: Math.sqrt(Math.max(0, variances.after)),
-        kind: footRead && name === 'footLength' ? 'measured' : kindOf(name, variances),
-      },
-    ];
+    return {
+      value: Math.max(LEAST_SHARE * prior.mean[i]!, posterior.mean[i]!),
+      sd: Math.sqrt(Math.max(0, variances.after)),
+      kind: footRead && name === 'footLength' ? 'measured' : kindOf(name, variances),
+    };
   });
-  return Object.fromEntries(entries) as Record<BodyLength, Estimate>;
 }
 
 /** A length that the readings narrowed is a combination of both; else it is what it was. */

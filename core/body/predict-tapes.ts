@@ -1,4 +1,5 @@
 import { TAPE_MEASURES, type TapeMeasure } from '../document/athlete-schema.ts';
+import { recordOf } from '../units/entries.ts';
 import { personSpread, type TapeValue } from './body-input.ts';
 import { bodyPrior, tapeIndex } from './body-prior.ts';
 import { conditioned, type Gaussian } from './gaussian.ts';
@@ -56,11 +57,10 @@ export function withTapes(prior: Gaussian, tape: NonNullable<PredictedPerson['ta
 
 /** What a joint spread says a perfect tape would read, metres. */
 export function tapesOf({ mean, covariance }: Gaussian): Record<TapeMeasure, PredictedTape> {
-  const entries = TAPE_MEASURES.map((measure) => {
+  return recordOf(TAPE_MEASURES, (measure) => {
     const i = tapeIndex(measure);
-    return [measure, { value: mean[i]!, sd: Math.sqrt(Math.max(0, covariance[i]![i]!)) }] as const;
+    return { value: mean[i]!, sd: Math.sqrt(Math.max(0, covariance[i]![i]!)) };
   });
-  return Object.fromEntries(entries) as Record<TapeMeasure, PredictedTape>;
 }
 
 /** A tape reading with its doubt, however it was written down. */

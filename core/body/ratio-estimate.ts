@@ -1,3 +1,4 @@
+import { recordOf } from '../units/entries.ts';
 import { BODY_LENGTHS, type BodyLength } from './body.ts';
 import { RATIO_TABLE, type RatioMeasure } from './ratio-table.ts';
 
@@ -23,9 +24,8 @@ const FIGURE_RATIOS: Partial<Record<BodyLength, number>> = {
  * finger tips, not to the grip).
  */
 export function ratioLengths(stature: number): Record<BodyLength, number | null> {
-  const entries = BODY_LENGTHS.map((name) => {
+  return recordOf(BODY_LENGTHS, (name) => {
     const ratio = FIGURE_RATIOS[name];
-    return [name, ratio === undefined ? null : ratio * stature] as const;
+    return ratio === undefined ? null : ratio * stature;
   });
-  return Object.fromEntries(entries) as Record<BodyLength, number | null>;
 }

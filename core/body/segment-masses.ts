@@ -1,4 +1,5 @@
-import { BODY_SEGMENTS, type BodyLength, type BodySegment, type Estimate, type SegmentMass } from './body.ts';
+import { recordOf } from '../units/entries.ts';
+import { BODY_SEGMENTS, type BodyLength, type BodySegment, type Estimate } from './body.ts';
 import { HIP_ABOVE_TROCHANTERION, SHOULDER_BELOW_ACROMION, sizedFor } from './joint-centres.ts';
 import {
   SEGMENT_COUNT,
@@ -47,14 +48,10 @@ export interface SegmentInput {
 export function segmentMasses(input: SegmentInput): SegmentMasses {
   const tables = tablesOf(input.sex);
   const average = (of: (sex: Sex) => number) => tables.reduce((sum, sex) => sum + of(sex), 0) / tables.length;
-  const entries = BODY_SEGMENTS.map((segment): [BodySegment, SegmentMass] => [
-    segment,
-    {
-      massKg: input.mass * average((sex) => massShare(segment, sex)),
-      centreFraction: average((sex) => centreFraction(segment, sex, input)),
-    },
-  ]);
-  return Object.fromEntries(entries) as SegmentMasses;
+  return recordOf(BODY_SEGMENTS, (segment) => ({
+    massKg: input.mass * average((sex) => massShare(segment, sex)),
+    centreFraction: average((sex) => centreFraction(segment, sex, input)),
+  }));
 }
 
 /** Share of the body's mass, with the table's printed sum made 1. */

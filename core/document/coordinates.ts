@@ -1,3 +1,4 @@
+import { keysOf } from '../units/entries.ts';
 /** The fittings of a seat. Each may be locked. */
 export const FITTINGS = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const;
 /** What is set: pad, rest, foot or paddle. */
@@ -200,7 +201,7 @@ export const COORDINATES = {
 export type FittingCoordinate = keyof typeof COORDINATES;
 
 /** The coordinates of fittings that may be moved; each is a path in a seat. */
-export const FITTING_COORDINATES = Object.keys(COORDINATES) as readonly FittingCoordinate[];
+export const FITTING_COORDINATES = keysOf(COORDINATES);
 
 /** The row of one coordinate. */
 export function coordinateRow(coordinate: FittingCoordinate): Coordinate {

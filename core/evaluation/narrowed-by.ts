@@ -1,4 +1,5 @@
 import type { Boat } from '../document/boat-schema.ts';
+import { keysOf } from '../units/entries.ts';
 import { type HullSpread, hullSpread } from './hull-spread.ts';
 
 /** One figure that became surer: its standard deviation before and after, metres (radians for the trim's angle). */
@@ -21,7 +22,7 @@ const LEAST_GAIN = 0.02;
  */
 export function narrowedBy(before: Boat, after: Boat): Narrowed[] {
   const [old, now] = [hullSpread(before), hullSpread(after)];
-  return (Object.keys(old) as (keyof HullSpread)[])
+  return keysOf(old)
     .map((figure) => ({ figure, before: old[figure], after: now[figure] }))
     .filter((n) => n.after < n.before * (1 - LEAST_GAIN))
     .sort((a, b) => a.after / a.before - b.after / b.before);

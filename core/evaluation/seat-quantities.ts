@@ -10,6 +10,7 @@ import { strokePitch } from '../posture/stroke-pitch.ts';
 import type { Support } from '../support/support.ts';
 import type { ShareRange } from '../support/support-polygon.ts';
 import { toRadians } from '../units/angle.ts';
+import { keysOf } from '../units/entries.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { Mutable } from '../units/mutable.ts';
 import type { BoatState } from './boat-state.ts';
@@ -86,7 +87,7 @@ function listed(all: readonly Values[], state: SeatState, index: number): Quanti
   return quantities;
 }
 
-const idsOf = (values: Values) => Object.keys(values) as QuantityId[];
+const idsOf = (values: Values) => keysOf(values);
 
 /** The whole distances that reaches are cut from: negative by what is to spare. Metres. */
 export function smoothReaches({ stances, body }: Pick<Placed, 'stances' | 'body'>): Values {

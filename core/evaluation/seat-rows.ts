@@ -15,6 +15,7 @@ import { stanceProblem } from '../posture/stance-problem.ts';
 import { strokePitch } from '../posture/stroke-pitch.ts';
 import { FREE_FORCE_SD, NO_FREE_FORCE, PEAK_FORCE_SPREAD } from '../support/blade-force.ts';
 import { toDegrees, toRadians } from '../units/angle.ts';
+import { keysOf, recordOf } from '../units/entries.ts';
 import {
   type Displaceable,
   type DisplacedFit,
@@ -218,9 +219,10 @@ function plainColumns(work: Work): Column[] {
 /** The body heavier by a share of its scales' doubt, every segment alike. */
 function heavier(body: BodyEstimate): BodyEstimate {
   const factor = 1 + (STEP.share * BODY_MASS_SD_KG) / body.mass;
-  const segments = Object.fromEntries(
-    Object.entries(body.segments).map(([name, s]) => [name, { ...s, massKg: s.massKg * factor }]),
-  ) as BodyEstimate['segments'];
+  const segments = recordOf(keysOf(body.segments), (name) => {
+    const segment = body.segments[name];
+    return { ...segment, massKg: segment.massKg * factor };
+  });
   return { ...body, mass: body.mass * factor, segments };
 }
 

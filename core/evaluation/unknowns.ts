@@ -1,3 +1,4 @@
+import { entriesOf } from '../units/entries.ts';
 import type { Band, Finding, Quantity, Unit } from './finding.ts';
 import type { Look, SeatLooks, SpreadsAfter } from './looks.ts';
 import { judgedOf, severityOf } from './probability.ts';
@@ -64,7 +65,7 @@ function bestLook(
 ): { look: Look; after: SpreadsAfter } | null {
   let best: { look: Look; after: SpreadsAfter } | null = null;
   let least = (1 - WORTH_LOOKING) * (sd ?? 0);
-  for (const [look, after] of Object.entries(seat?.looks ?? {}) as [Look, SpreadsAfter][]) {
+  for (const [look, after] of entriesOf<Look, SpreadsAfter>(seat?.looks ?? {})) {
     const left = after.get(id) ?? Number.POSITIVE_INFINITY;
     if (left >= least) continue;
     least = left;

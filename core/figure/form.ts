@@ -1,6 +1,7 @@
 import type { StatedSex } from '../body/sex.ts';
 import { tablesOf } from '../body/sex.ts';
 import { fairRows } from '../graphics/fair.ts';
+import { keysOf } from '../units/entries.ts';
 
 /**
  * Breadths and depths of a body as shares of stature, for drawing only. From the public release of ANSUR II (US Army 2012;
@@ -104,7 +105,7 @@ export function formOf(sex: StatedSex, between: number): Form {
   if (known) return known;
   const tables = tablesOf(sex).map((each) => BREADTHS[each]);
   const mean: Record<keyof Breadths, number> = { ...tables[0]! };
-  for (const key of Object.keys(mean) as (keyof Breadths)[]) {
+  for (const key of keysOf(mean)) {
     mean[key] = tables.reduce((sum, table) => sum + table[key], 0) / tables.length;
   }
   const made = fairForm(formFrom(mean), between);

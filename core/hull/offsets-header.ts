@@ -1,4 +1,5 @@
 import type { Message } from '../document/message.ts';
+import { keysOf } from '../units/entries.ts';
 
 /** The columns of a table of offsets. */
 export type OffsetsColumn = 'station' | 'half-breadth' | 'height';
@@ -22,7 +23,7 @@ const NAMES: Readonly<Record<OffsetsColumn, readonly string[]>> = {
 const UNITS_M: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001, in: 0.0254, ft: 0.3048 };
 
 /** The columns in the order in which problems speak of them. */
-export const OFFSETS_COLUMNS = Object.keys(NAMES) as OffsetsColumn[];
+export const OFFSETS_COLUMNS = keysOf(NAMES);
 
 /** What is wrong with a column's heading. */
 type HeaderProblem = Message & { readonly column: OffsetsColumn };

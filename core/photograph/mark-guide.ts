@@ -6,6 +6,7 @@ import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import type { FigurePoint } from '../posture/stance.ts';
 import { SHOWN_IN, type ShowPicture, type ShowView, showPicture } from '../show/show-picture.ts';
 import { type ShowWindow, showWindow } from '../show/show-window.ts';
+import { keysOf, recordOf } from '../units/entries.ts';
 import { type BoatMark, boatMarks } from './boat-marks.ts';
 
 /** The planned paddler in the boat, with the place of every mark. Metres to the right and up in the view. */
@@ -38,9 +39,7 @@ export function markGuide(fit: Fit, index: number, view: ShowView): MarkGuide | 
     water: null,
   };
   const flat = <Name extends string>(of: Readonly<Record<Name, { x: number; y: number; z: number }>>) =>
-    Object.fromEntries(
-      (Object.keys(of) as Name[]).map((name) => [name, inView(SHOWN_IN[view], of[name])]),
-    ) as Record<Name, ViewPoint>;
+    recordOf(keysOf(of), (name) => inView(SHOWN_IN[view], of[name]));
   return {
     picture: showPicture(scene, hullOfBoat(fit.boat), view),
     window: showWindow([scene], view),

@@ -11,6 +11,7 @@ import {
   type StanceUnknown,
 } from '../posture/stance.ts';
 import type { Radians } from '../units/angle.ts';
+import { entriesOf, recordOf } from '../units/entries.ts';
 import { type Contradiction, contradictionsOf } from './body-contradictions.ts';
 import { type Camera, depthOf, type Pixel, projectPoint } from './camera.ts';
 import { findPosture, spreadsOf } from './find-posture.ts';
@@ -135,9 +136,7 @@ export function postureFromMarks(input: PostureInput): PostureResult {
 /** Marks of all pictures as one list. */
 function placedMarks(views: readonly PostureView[]): PlacedMark[] {
   return views.flatMap(({ marks }, view) =>
-    (Object.entries(marks) as [FigurePoint, Pixel | undefined][]).flatMap(([joint, pixel]) =>
-      pixel ? [{ view, joint, pixel }] : [],
-    ),
+    entriesOf(marks).map(([joint, pixel]) => ({ view, joint, pixel })),
   );
 }
 
@@ -145,9 +144,7 @@ function placedMarks(views: readonly PostureView[]): PlacedMark[] {
 function lengthsAt({ ready, x }: Place): Record<BodyLength, { value: number; sd: number }> {
   const values = ready.lengthsOf(x);
   const sds = spreadsOf({ ready, x }, BODY_LENGTHS.length, (at, into) => into.set(ready.lengthsOf(at)));
-  return Object.fromEntries(
-    BODY_LENGTHS.map((name, i) => [name, { value: values[i]!, sd: sds[i]! }]),
-  ) as Record<BodyLength, { value: number; sd: number }>;
+  return recordOf(BODY_LENGTHS, (_, i) => ({ value: values[i]!, sd: sds[i]! }));
 }
 
 /** Everything that is read off a posture, in one order: angles, hand, turn. */
@@ -175,10 +172,7 @@ function described(
   const sds = spreadsOf({ ...found, doubted: doubtedMarks(found) }, count, read);
   const bare = readyProblem({ ...ready.problem, marks: [] }, null);
   const before = spreadsOf({ ready: bare, x }, count, read);
-  const sd = Object.fromEntries(STANCE_ANGLES.map((name, i) => [name, sds[i]!])) as Record<
-    StanceAngle,
-    number
-  >;
+  const sd = recordOf(STANCE_ANGLES, (_, i) => sds[i]!);
   const marks = residualsOf(problem.marks, ready.camerasOf(x), seen);
   const kept = ready.problem.marks;
   return {

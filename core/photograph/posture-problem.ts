@@ -10,6 +10,7 @@ import { stanceObjective } from '../posture/objective.ts';
 import { FIGURE_POINTS, type FigurePoint, STANCE_UNKNOWNS, type StanceAngle } from '../posture/stance.ts';
 import { type StanceProblem, stanceProblem } from '../posture/stance-problem.ts';
 import { STANCE_TERMS } from '../posture/stance-terms.ts';
+import { recordOf } from '../units/entries.ts';
 import { type Camera, depthOf, movedCamera, type Pixel, projectPoint } from './camera.ts';
 import { HOLD_SD, holdAt, pitchTaken, type SeenMoment, strayedHold } from './seen-moment.ts';
 
@@ -179,9 +180,7 @@ function sameBetween(a: Float64Array, b: Float64Array, { from, to }: { from: num
 
 /** The stance's own problem for a body of these lengths (metres, order of `BODY_LENGTHS`). */
 function plainStance({ body, seat, moment }: PostureProblem, lengths: readonly number[]): StanceProblem {
-  const own = Object.fromEntries(
-    BODY_LENGTHS.map((name, i) => [name, { ...body.lengths[name], value: lengths[i]! }]),
-  ) as BodyEstimate['lengths'];
+  const own = recordOf(BODY_LENGTHS, (name, i) => ({ ...body.lengths[name], value: lengths[i]! }));
   const plain = stanceProblem({ ...body, lengths: own }, withoutNeutral(seat), {
     phase: moment === 'drive' ? 'catch' : moment,
   });

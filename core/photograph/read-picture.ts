@@ -7,6 +7,7 @@ import type { BoatPoint } from '../frame/vec3.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import type { FigurePoint, StanceAngle } from '../posture/stance.ts';
 import { STROKE_LEGS, strokeFigure } from '../stroke/stroke-figure.ts';
+import { keysOf, recordOf } from '../units/entries.ts';
 import { type BoatMark, boatMarks } from './boat-marks.ts';
 import { type Camera, type Pixel, projectPoint } from './camera.ts';
 import type { PhotoStudy } from './photo-study-schema.ts';
@@ -92,7 +93,7 @@ function afloatIn(camera: Camera, fit: Fit, { boat }: PhotoStudy): ReadPicture['
 /** The camera by the boat's marks that are known on this boat. */
 function cameraOf(fit: Fit, { seat, boat, image }: PhotoStudy): { points: BoatMark[]; camera: SolvedCamera } {
   const places = boatMarks(fit, seat);
-  const points = (Object.keys(boat) as BoatMark[]).filter((name) => places && name in places);
+  const points = keysOf<BoatMark>(boat).filter((name) => places && name in places);
   const marked = points.map((name) => ({ world: places![name], pixel: boat[name]! }));
   return { points, camera: solveCamera({ points: marked, image }) };
 }
@@ -123,7 +124,5 @@ function projected(
   camera: Camera,
   points: Readonly<Record<FigurePoint, BoatPoint>>,
 ): Record<FigurePoint, Pixel> {
-  return Object.fromEntries(
-    Object.entries(points).map(([name, point]) => [name, projectPoint(camera, point)]),
-  ) as Record<FigurePoint, Pixel>;
+  return recordOf(keysOf(points), (name) => projectPoint(camera, points[name]));
 }

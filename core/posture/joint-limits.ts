@@ -1,6 +1,7 @@
 import type { LimitedJoint } from '../document/athlete-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { type Radians, toRadians } from '../units/angle.ts';
+import { keysOf, recordOf } from '../units/entries.ts';
 import { LIMIT_TOLERANCE, LIMITS } from './neutral-posture.ts';
 
 /** Where a one-sided limit begins to cost, and how far past it counts as one unit. Radians. */
@@ -60,10 +61,8 @@ export function jointLimits({ athlete }: Pick<Seat, 'athlete'>): JointLimits {
 
 /** Limits that hold for everybody, each with the usual tolerance. */
 function anatomyLimits(): Record<keyof typeof LIMITS, JointLimit> {
-  const names = Object.keys(LIMITS) as (keyof typeof LIMITS)[];
-  const entries = names.map((name) => [
-    name,
-    { at: LIMITS[name] as Radians, tolerance: LIMIT_TOLERANCE as Radians },
-  ]);
-  return Object.fromEntries(entries);
+  return recordOf(keysOf(LIMITS), (name) => ({
+    at: LIMITS[name] as Radians,
+    tolerance: LIMIT_TOLERANCE as Radians,
+  }));
 }

@@ -1,3 +1,4 @@
+import { keysOf } from '../units/entries.ts';
 /** Papers that sheets and templates are printed on: short and long side, millimetres (ISO 216; ANSI/ASME Y14.1). */
 export const PAPERS = {
   A4: { short: 210, long: 297 },
@@ -8,7 +9,7 @@ export const PAPERS = {
 export type PaperName = keyof typeof PAPERS;
 
 /** Names of the papers, for choosing. */
-export const PAPER_NAMES = Object.keys(PAPERS) as PaperName[];
+export const PAPER_NAMES = keysOf(PAPERS);
 
 /** A page landscape or portrait, millimetres. */
 export interface PageSize {

@@ -7,6 +7,7 @@ import type { SeatFrame } from '../frame/mirror.ts';
 import { along, type Vec3 } from '../frame/vec3.ts';
 import type { Board } from '../parts/board.ts';
 import { FIGURE_POINTS, type FigurePoint } from '../posture/stance.ts';
+import { recordOf } from '../units/entries.ts';
 
 /** What the picture of one paddler is drawn from. Boat frame, metres and radians; degrees where a seat has them. */
 export interface ShowScene {
@@ -50,9 +51,7 @@ export function showScene(fit: Fit, report: Report, index: number): ShowScene | 
 export function blendScenes(from: ShowScene, to: ShowScene, t: number): ShowScene {
   if (t <= 0) return from;
   if (t >= 1) return to;
-  const points = Object.fromEntries(
-    FIGURE_POINTS.map((name) => [name, along(from.points[name], to.points[name], t)]),
-  ) as Record<FigurePoint, Vec3>;
+  const points = recordOf(FIGURE_POINTS, (name) => along(from.points[name], to.points[name], t));
   return { ...(blend(from, to, t) as ShowScene), points };
 }
 

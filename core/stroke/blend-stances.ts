@@ -1,6 +1,7 @@
 import { along, norm, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { FigureMass, FigurePoint, Stance } from '../posture/stance.ts';
 import { twoLink } from '../posture/two-link.ts';
+import { keysOf } from '../units/entries.ts';
 
 /**
  * A figure a share of the way from one solved stance to another of the same seat: every point, mass and angle is on the
@@ -11,13 +12,13 @@ export function blendStances(from: Stance, to: Stance, share: number): Stance {
   if (share <= 0) return from;
   if (share >= 1) return to;
   const points = { ...from.points };
-  for (const name of Object.keys(points) as FigurePoint[]) {
+  for (const name of keysOf(points)) {
     points[name] = along(from.points[name], to.points[name], share);
   }
   points.lowerHand = onShaft(from.points, points);
   for (const arm of ['lower', 'top'] as const) points[`${arm}Elbow`] = elbowOf(from.points, points, arm);
   const angles = { ...from.angles };
-  for (const name of Object.keys(angles) as (keyof typeof angles)[]) {
+  for (const name of keysOf(angles)) {
     angles[name] = from.angles[name] + share * (to.angles[name] - from.angles[name]);
   }
   return {

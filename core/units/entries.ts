@@ -6,3 +6,16 @@ export function entriesOf<Name extends string, Value>(
     (entry): entry is [Name, Value] => entry[1] !== undefined,
   );
 }
+
+/** The names of a record that are known: `Object.keys` forgets them. */
+export function keysOf<Name extends string>(record: Readonly<Partial<Record<Name, unknown>>>): Name[] {
+  return Object.keys(record) as Name[];
+}
+
+/** A record that has a value for each of `names`. */
+export function recordOf<Name extends string, Value>(
+  names: readonly Name[],
+  value: (name: Name, index: number) => Value,
+): Record<Name, Value> {
+  return Object.fromEntries(names.map((name, i) => [name, value(name, i)])) as Record<Name, Value>;
+}

@@ -2,6 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
+import { keysOf } from '../../core/units/entries.ts';
 import { Autosave, type Keep, type KeepingState } from './autosave.ts';
 import { createEditHistory, type EditHistory } from './edit-history.ts';
 
@@ -267,6 +268,5 @@ function stepsOf({ undoName, redoName }: EditHistory) {
 /** Whether two states of a fit say the same; parts that are the same objects are not looked into. */
 function sameFit(a: Fit, b: Fit): boolean {
   if (a === b) return true;
-  const keys = Object.keys(a) as (keyof Fit)[];
-  return keys.every((key) => a[key] === b[key] || JSON.stringify(a[key]) === JSON.stringify(b[key]));
+  return keysOf(a).every((key) => a[key] === b[key] || JSON.stringify(a[key]) === JSON.stringify(b[key]));
 }

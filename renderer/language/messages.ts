@@ -3,7 +3,7 @@ import { say, words } from '../../app/language/spoken.ts';
 import type { Values } from '../../app/language/translator.ts';
 
 export type { MessageKey } from '../../app/language/messages.ts';
-export { say, speak, words } from '../../app/language/spoken.ts';
+export { say, sayMessage, speak, words } from '../../app/language/spoken.ts';
 
 /** A refusal after which everything is as it was before, and says so. */
 export function unchanged(key: MessageKey, values?: Values): string {

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { keysOf } from '../../../core/units/entries.ts';
 import { unpackWoff } from './unpack-woff.ts';
 
 /** Weights of lettering that sheets use. */
@@ -25,7 +26,7 @@ const FAMILIES = {
   symbols: 'ysabeau-office',
 } as const;
 type Alphabet = keyof typeof FAMILIES;
-const ALPHABETS = Object.keys(FAMILIES) as Alphabet[];
+const ALPHABETS = keysOf(FAMILIES);
 
 /** What a font must be able to say; the PDF writer's fonts can. */
 export interface Glyphs {

@@ -1,4 +1,5 @@
 import type { Role } from '../../../core/graphics/shape.ts';
+import { keysOf, recordOf } from '../../../core/units/entries.ts';
 
 /** The theme's colours that the drawing uses, by the names the theme gives them. */
 const NAMES = [
@@ -69,16 +70,12 @@ export type Palette = Readonly<Record<ColourName, string>>;
 export function readPalette(element: Element): Palette {
   const style = getComputedStyle(element);
   const read = (name: (typeof NAMES)[number]) => style.getPropertyValue(`--${name}`).trim() || '#888888';
-  return Object.fromEntries(NAMES.map((name) => [name, read(name)])) as Palette;
+  return recordOf(NAMES, read);
 }
 
 /** Every colour mixed toward one of them, `share` of itself left: what lies faint, drawn opaque and so without cost. */
 export function washed(palette: Palette, share: number, toward: ColourName): Palette {
-  const colours = Object.entries(palette).map(([name, colour]) => [
-    name,
-    mixedColour(colour, palette[toward], share),
-  ]);
-  return Object.fromEntries(colours) as Palette;
+  return recordOf(keysOf(palette), (name) => mixedColour(palette[name], palette[toward], share));
 }
 
 /** `share` of the first colour, the rest of the second: `#rrggbb` texts are mixed here, others by the browser. */

@@ -1,5 +1,6 @@
 import type { Area, Disc, Line, Lines, Shape } from '../../../core/graphics/shape.ts';
 import type { ViewPoint } from '../../../core/graphics/view.ts';
+import { keysOf, recordOf } from '../../../core/units/entries.ts';
 import { type ColourName, type Palette, ROLE_COLOURS, washed } from './palette.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 import { keptPaths, type Placed, roleAt, stepsOf, traceLine, traceStep } from './traced.ts';
@@ -24,9 +25,7 @@ export type LetteringName = keyof typeof LETTERING;
 
 const FAMILY = '"Ysabeau Office", "Noto Sans Georgian", "Noto Sans Armenian", "Noto Sans SC", sans-serif';
 
-const FONT_OF = Object.fromEntries(
-  Object.entries(LETTERING).map(([name, { font }]) => [name, `${font} ${FAMILY}`]),
-) as Readonly<Record<LetteringName, string>>;
+const FONT_OF = recordOf(keysOf(LETTERING), (name) => `${LETTERING[name].font} ${FAMILY}`);
 
 /** The lettering that a canvas was set to last; forgotten by every new pen, for others may have drawn between. */
 const lettered = new WeakMap<CanvasRenderingContext2D, LetteringName>();

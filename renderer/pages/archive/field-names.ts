@@ -112,6 +112,6 @@ export function fieldWord(name: string): string | null {
   const keys = Object.hasOwn(NAMES, name)
     ? [NAMES[name]!]
     : [`tape.${name}.name`, `joint.${name}`, `conflicts.step.${name}`];
-  const key = keys.find((candidate) => words().has(candidate)) as MessageKey | undefined;
+  const key = keys.find((candidate): candidate is MessageKey => words().has(candidate));
   return key ? words().say(key) : null;
 }

@@ -1,7 +1,7 @@
 import type { Format } from '../../../app/language/format.ts';
 import type { CellProblem } from '../../../core/roster/read-athlete-cell.ts';
 import type { BadCell } from '../../../core/roster/row-values.ts';
-import { type MessageKey, say, words } from '../../language/messages.ts';
+import { say, sayMessage, words } from '../../language/messages.ts';
 import { problemText } from '../../ui/fields/measure-kinds.ts';
 
 /** What is wrong with a cell and what is allowed, in words. */
@@ -34,7 +34,7 @@ export function cellProblemText({ column, text, problem }: BadCell, format: Form
 function allowedText(choices: readonly string[]): string {
   const name = (choice: string) =>
     [`side.${choice}`, `athlete.sex.${choice}`].find((key) => words().has(key)) ?? choice;
-  return words().row(choices.map((choice) => say(name(choice) as MessageKey)));
+  return words().row(choices.map((choice) => sayMessage({ key: name(choice) })));
 }
 
 function outsideText({ value, min, max, kind }: Extract<CellProblem, { code: 'outside' }>, format: Format) {

@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import type { OffsetsHull } from '../../../core/document/hull-kinds-schema.ts';
 import { classicOffsets } from '../../../core/hull/classic-offsets.ts';
 import { offsetsFromTable } from '../../../core/hull/offsets-from-table.ts';
-import { type MessageKey, say } from '../../language/messages.ts';
+import { say, sayMessage } from '../../language/messages.ts';
 
 /** A table of offsets as read, or what is wrong with the file, in words. */
 export type ReadOffsets =
@@ -33,8 +33,9 @@ export function offsetsOfCsv(text: string): ReadOffsets {
     };
   }
   return {
-    problems: read.problems.slice(0, MOST_SHOWN).map(({ row, key, values }) => {
-      const what = say(key as MessageKey, values);
+    problems: read.problems.slice(0, MOST_SHOWN).map((problem) => {
+      const { row } = problem;
+      const what = sayMessage(problem);
       return row === null ? what : say('boat.offsets.problem', { row, what });
     }),
   };

@@ -1,5 +1,6 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
+import { keysOf } from '../../../core/units/entries.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
@@ -92,7 +93,7 @@ function useGroups(columns: readonly TransferColumn[]): readonly RowGroup<Transf
   return [{ ...afloat, rows: transferRows(reports, { seat: null, format }) }, ...ofSeats];
 }
 
-const SUBJECTS = Object.keys(SEAT_GROUPS) as (keyof typeof SEAT_GROUPS)[];
+const SUBJECTS = keysOf(SEAT_GROUPS);
 
 /** A mark stands only where the finding says otherwise than it does of the present boat. */
 function CellText({ cell, present }: { cell: TransferCell; present: TransferCell }) {

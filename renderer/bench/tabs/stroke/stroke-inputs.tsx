@@ -123,7 +123,7 @@ export function StrokeInputs() {
     <div className="stroke-inputs">
       {ENTRIES.map(({ entry, label, kind, min, max, usual: generally, source }) => {
         const usual = usualFor(athlete, entry) ?? generally;
-        const what = say(label as 'stroke.rate');
+        const what = say(label);
         const step = say('step.set', { what: what });
         const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry }, value);
         const text = kind === 'angle' ? format.degrees(usual) : format.number(usual, { decimals: 0 });

@@ -5,7 +5,7 @@ import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
 import { helpsAll } from '../../../../core/trial/told-first.ts';
 import { useFormat } from '../../../display/use-display.ts';
-import { type MessageKey, say, words } from '../../../language/messages.ts';
+import { say, sayMessage, words } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { ChangeButtons } from '../../change-buttons.tsx';
 import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
@@ -44,7 +44,7 @@ function whyText({ reason, moved }: Answer, format: Format): string {
     })
     .filter((text) => text !== null);
   return values.length > 0
-    ? say('trials.why', { reason: say(`desire.${reason}` as MessageKey), values: words().row(values) })
+    ? say('trials.why', { reason: sayMessage({ key: `desire.${reason}` }), values: words().row(values) })
     : '';
 }
 

@@ -5,7 +5,7 @@ import { isQuantityId, quantityDefinition } from '../../../../core/evaluation/qu
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
-import { type MessageKey, say, words } from '../../../language/messages.ts';
+import { say, sayMessage, words } from '../../../language/messages.ts';
 import { bandText, quantityName } from '../../../language/sentences.ts';
 import { Term } from '../../../language/term.tsx';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
@@ -83,7 +83,7 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
             <dd>
               {say('notes.source', {
                 kind: say(`source-kind.${finding.band.source}`),
-                source: say(`band-source.${finding.band.sourceKey}` as MessageKey),
+                source: sayMessage({ key: `band-source.${finding.band.sourceKey}` }),
               })}
               {finding.band.reason && ` ${say('notes.own-reason', { reason: finding.band.reason })}`}
             </dd>
@@ -99,7 +99,7 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
             {words().has(`quantity.${id}.how`) && (
               <>
                 <dt>{say('values.how')}</dt>
-                <dd>{say(`quantity.${id}.how` as MessageKey)}</dd>
+                <dd>{sayMessage({ key: `quantity.${id}.how` })}</dd>
               </>
             )}
             <dt>{say('values.source')}</dt>
