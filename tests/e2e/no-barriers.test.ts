@@ -56,5 +56,8 @@ describe('no screen of an empty program has a serious barrier, in either theme',
     await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('dialog').waitFor();
     await checkBoth();
+    await page.getByRole('dialog').getByRole('link', { name: 'Club library' }).click();
+    await page.getByLabel('Invitation').waitFor();
+    expect(await page.getByRole('dialog').count()).toBe(0);
   });
 });
