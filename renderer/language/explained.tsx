@@ -8,7 +8,7 @@ type TermId = (typeof TERMS)[number];
  * Endings that a language may add to a trade word: "bands", "Marken", "változatok". Whatever else goes on after it is another
  * word: "Standard" is no "Stand", "jelzés" no "jel". Chinese adds none.
  */
-const ENDINGS: Readonly<Record<Translator['language'], string>> = {
+const ENDINGS: Readonly<Partial<Record<Translator['language'], string>>> = {
   en: 's?',
   de: '(?:e|en|er|es|ern|n|s|em)?',
   es: '(?:s|es)?',
@@ -42,7 +42,7 @@ export function explainedPieces(text: string, words: Translator): Piece[] {
 }
 
 function placeOf(text: string, word: string, language: Translator['language']) {
-  const edge = language === 'zh' ? ['', ''] : ['(?<!\\p{L})', `${ENDINGS[language]}(?!\\p{L})`];
+  const edge = language === 'zh' ? ['', ''] : ['(?<!\\p{L})', `${ENDINGS[language] ?? ''}(?!\\p{L})`];
   const match = new RegExp(`${edge[0]}${escaped(word)}${edge[1]}`, 'iu').exec(text);
   return match && { start: match.index, end: match.index + match[0].length };
 }

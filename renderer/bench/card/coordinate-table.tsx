@@ -19,6 +19,9 @@ import {
   stepEffects,
 } from './step-effects.ts';
 
+/** Units whose changes need a wider column: "−12.5 mm", "−0.5 N·m". */
+const LONG_UNITS: ReadonlySet<string | undefined> = new Set(['m', 'N·m']);
+
 /** The part's one table: each coordinate to be set, and what one centimetre (five degrees) more of it does. */
 export function CoordinateTable({ fitting }: { fitting: Lockable }) {
   const format = useFormat();
@@ -33,7 +36,7 @@ export function CoordinateTable({ fitting }: { fitting: Lockable }) {
         <col className="card-name" />
         <col className="card-entry" />
         {HEADLINE_EFFECTS[fitting].map((id) => (
-          <col key={id} className={quantityDefinition(id)?.unit === 'm' ? 'card-long' : undefined} />
+          <col key={id} className={LONG_UNITS.has(quantityDefinition(id)?.unit) ? 'card-long' : undefined} />
         ))}
       </colgroup>
       <thead>
