@@ -7,7 +7,8 @@ import { notEmpty } from '../../not-empty.ts';
 import { finished } from './invented-stamp.ts';
 
 /** Typefaces that are sold, programs and libraries: none is named in a file that leaves the program. (PDF's own format names Adobe.) */
-const NAMED = /helvetica|arial|gill sans|futura|optima|calibri|georgia|times new|verdana|courier|autocad|pdfkit|tarikjabiri|inkscape/i;
+const NAMED =
+  /helvetica|arial|gill sans|futura|optima|calibri|georgia|times new|verdana|courier|autocad|pdfkit|tarikjabiri|inkscape/i;
 /** Families that every file may name: under the SIL Open Font License 1.1. */
 const OPEN_FAMILIES = /^[A-Z]{6}\+(YsabeauOffice|NotoSans)/;
 
