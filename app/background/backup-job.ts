@@ -14,7 +14,7 @@ export async function backup(
 ): Promise<Jobs['backup']['output']> {
   const db = new Database(file, { readonly: true });
   try {
-    // Holding a snapshot, or each edit meanwhile would begin the copy anew.
+    // Holding a snapshot, or each edit meanwhile would begin the copy again.
     db.exec('BEGIN');
     db.prepare('SELECT count(*) FROM sqlite_schema').get();
     await db.backup(to, {

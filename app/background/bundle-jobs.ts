@@ -78,7 +78,7 @@ function merged(store: Store, path: string, hooks: JobHooks): ReadBundle {
   }
 }
 
-/** A file as a bundle; how far it has been read is told. */
+/** A file as a bundle; how far it has been read is reported. */
 function opened(path: string, hooks: JobHooks): Packed {
   const size = statSync(path).size;
   return packedFile(path, (bytes) => hooks.progress(percent(bytes, size), 100));

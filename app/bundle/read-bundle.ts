@@ -25,7 +25,7 @@ export type BundleContents = z.infer<typeof bundleContents>;
 
 /**
  * Reads a bundle item by item, each checked against its schema before it is given out. The list of contents is read first: what a
- * later program made is told from what is damaged, and every file is held against the list. Gives that list. Throws
+ * later program made is distinguished from what is damaged, and every file is held against the list. Gives that list. Throws
  * `BundleRefused`: whoever takes items in must be able to take all of them back.
  */
 export function* bundleItems(packed: Packed): Generator<Incoming, BundleContents> {

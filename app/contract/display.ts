@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** A screen told apart from the others of this computer: its size in CSS pixels and its pixels to one of those. */
+/** A screen distinguished from the others of this computer: its size in CSS pixels and its pixels to one of those. */
 const screenName = z.string().min(1).max(60);
 
 /** Languages that the program speaks, by their BCP 47 tag. */

@@ -5,7 +5,7 @@ import { type Translator, translator, type Values } from './translator.ts';
 
 let spoken: Translator | undefined;
 
-/** Page or program speaks this language from now on. Whoever changes it draws the page anew. */
+/** Page or program speaks this language from now on. Whoever changes it draws the page again. */
 export async function speak(language: Language): Promise<void> {
   spoken = await translatorOf(language);
 }

@@ -77,7 +77,7 @@ export async function call(sql: Library, store: Store, calling: Calling): Promis
   return { ...caller, fetched, sent, kept };
 }
 
-/** Whom this person may no longer see goes from here; crews in which they knelt come anew, with an empty seat. Gives who stays. */
+/** Whom this person may no longer see goes from here; crews in which they knelt come again, with an empty seat. Gives who stays. */
 async function giveBack(
   sql: Library,
   store: Store,

@@ -16,9 +16,9 @@ export interface Wanted {
   readonly id: string;
 }
 
-/** How far a laptop and its library know of each other. All of it can be lost: then everything is compared anew. */
+/** How far a laptop and its library know of each other. All of it can be lost: then everything is compared again. */
 export interface LocalState {
-  /** Says with which library this is shared: what was known of another one is forgotten, and everything is compared anew. */
+  /** Says with which library this is shared: what was known of another one is forgotten, and everything is compared again. */
   belongTo(library: string): void;
   /** Up to which change everything has been fetched. */
   cursor(): number;
@@ -53,7 +53,7 @@ CREATE TABLE IF NOT EXISTS notes (name TEXT PRIMARY KEY, value TEXT NOT NULL) ST
 
 const FORGET = "DELETE FROM known; DELETE FROM wanted; DELETE FROM notes WHERE name IN ('store', 'cursor')";
 
-/** Opens what is kept of a library beside a store. A store that went back to an earlier state begins anew: it goes by another name. */
+/** Opens what is kept of a library beside a store. A store that went back to an earlier state begins again: it goes by another name. */
 export function openLocalState(store: Store): LocalState {
   const db = openFile(join(store.folder, LIBRARY_FILE));
   const put = db.prepare('INSERT OR REPLACE INTO notes (name, value) VALUES (?, ?)');
@@ -145,7 +145,7 @@ function prepared(path: string): Database.Database {
   makePrivateFile(path);
   const db = new Database(path);
   db.pragma('secure_delete = ON');
-  // Nobody waits for the disk here: after a power cut the last notes may be gone, and what they were of is compared anew.
+  // Nobody waits for the disk here: after a power cut the last notes may be gone, and what they were of is compared again.
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = NORMAL');
   db.exec(TABLES);

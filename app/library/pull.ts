@@ -15,7 +15,7 @@ import { transaction } from './transaction.ts';
 /** Changes in one transaction: few enough that nobody who edits meanwhile waits for them. */
 const BATCH = 40;
 
-/** How what comes is taken in. */
+/** How what comes is imported. */
 export interface Taking {
   readonly state: LocalState;
   /** Fits that somebody here is working on: what is new of them waits. */

@@ -13,7 +13,7 @@ import type { RecordVersions } from '../store/record-versions.ts';
 import { withSeats } from './push.ts';
 import { type Asking, readRecords, type ServerRecord } from './server-record.ts';
 
-/** Thrown when the library holds what this program cannot read: a later program wrote it. Nothing is taken in then. */
+/** Thrown when the library holds what this program cannot read: a later program wrote it. Nothing is imported then. */
 export class WrittenByLaterProgram extends Error {}
 
 type Item<K extends Incoming['kind']> = Extract<Incoming, { kind: K }>['item'];

@@ -111,7 +111,7 @@ async function previewFile(program: Program, path: string): Promise<Preview> {
 
 /**
  * Imports a previewed bundle, after a backup of the present. A worker reads it to its end first, and may be stopped; from then
- * on it is taken in in short transactions, and comes to its end whatever happens. Edits go on meanwhile.
+ * on it is imported in short transactions, and comes to its end whatever happens. Edits go on meanwhile.
  */
 export function importBundle(
   program: Program,

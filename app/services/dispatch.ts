@@ -35,7 +35,7 @@ export async function dispatch(
     // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
     const service = services[name] as (program: Program, input: unknown) => CallResult<unknown>;
     const answer = await service(program, parsed.data);
-    // Nothing is told to be kept before it is in the journal too.
+    // Nothing is said to be kept before it is in the journal too.
     program.store.safeguard.looked();
     if (!answer.ok) return answer;
     const checked = promised.safeParse(answer.value);

@@ -79,7 +79,7 @@ async function restoreIn(
   });
 }
 
-/** The journal has begun anew: a backup makes it whole. Where that cannot be taken now, a later one does it. */
+/** The journal has begun again: a backup makes it whole. Where that cannot be taken now, a later one does it. */
 async function backUpSoon(program: Program): Promise<void> {
   try {
     await backUp(program, 'daily');
@@ -176,7 +176,7 @@ const TRIES = 3;
 
 /**
  * Erases one entry: a worker erases from the copies and from a copy aside, which takes the store's place in a moment. Where somebody
- * wrote of that person meanwhile it begins anew. Cut short anywhere, it is finished at the next start.
+ * wrote of that person meanwhile it begins again. Cut short anywhere, it is finished at the next start.
  */
 export async function eraseEntry(
   program: Program,

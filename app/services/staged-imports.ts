@@ -7,7 +7,7 @@ import { backUp, eraseEntry } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
 
 /**
- * Takes in what is staged, while edits go on; null if nothing is. Cut short, it is done again from its beginning at the next
+ * Imports what is staged, while edits go on; null if nothing is. Cut short, it is done again from its beginning at the next
  * start: what is in already is met again and changes nothing.
  */
 export async function takeStagedIn(program: Program): Promise<MergeCounts | null> {
@@ -29,7 +29,7 @@ export async function takeStagedIn(program: Program): Promise<MergeCounts | null
   return changes;
 }
 
-/** At the start: an import that was cut short is brought to its end, and that is told. */
+/** At the start: an import that was cut short is brought to its end, and that is reported. */
 export async function finishImport(program: Program): Promise<void> {
   const { store, turn, log, notices } = program;
   try {

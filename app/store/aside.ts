@@ -97,7 +97,7 @@ function copyRow(from: Database.Database, to: Database.Database, table: GuardedT
 
 /**
  * Puts the file aside into the place of the store, which is open on it when this returns. The store's own file goes, or to
- * `oldTo`. The journal begins anew: a backup is needed. A crash on the way leaves one of both whole.
+ * `oldTo`. The journal begins again: a backup is needed. A crash on the way leaves one of both whole.
  */
 export function takeAside(store: Store, part: string, oldTo: string | null = null): void {
   const { file, folder } = store;

@@ -70,7 +70,7 @@ const unfinished = personSchema.extend({
 
 /**
  * Erases an athlete from the store and from every copy of it in the data folder. Freed pages are overwritten
- * (`secure_delete`), the log is emptied and the file is written anew, so that nothing is left between the rows. What work
+ * (`secure_delete`), the log is emptied and the file is written again, so that nothing is left between the rows. What work
  * that was cut short has left behind goes first. Only a digest of the identifier stays, so that the person cannot come back
  * with an older file.
  */
@@ -142,7 +142,7 @@ export function endErasure(store: Store): void {
   settleErasure(store);
 }
 
-/** The same where the journal has begun anew. */
+/** The same where the journal has begun again. */
 export function settleErasure(store: Store): void {
   keepManifest(store);
   rmSync(join(store.folder, UNFINISHED), { force: true });
@@ -216,7 +216,7 @@ function compact({ db }: Store): void {
     db.exec('VACUUM');
     db.pragma('wal_checkpoint(TRUNCATE)');
   } catch {
-    // No room to write the file anew: the freed pages have been overwritten all the same.
+    // No room to write the file again: the freed pages have been overwritten all the same.
   }
 }
 

@@ -101,7 +101,7 @@ function droppedFrom(changes: RowChange[], n: number): RowChange[] {
   return last !== undefined && last.n >= n ? changes.filter((change) => change.n < n) : changes;
 }
 
-/** Writes a journal anew, whole or not at all. Only one row is in memory at a time. */
+/** Writes a journal again, whole or not at all. Only one row is in memory at a time. */
 export function writeJournal(folder: string, head: JournalHead, changes: Iterable<RowChange>): void {
   atomicWritePieces(journalPath(folder), pieces(head, changes));
 }

@@ -25,7 +25,7 @@ export function mergeDocument(store: Store, incoming: IncomingDocument): MergedR
   );
 }
 
-/** Takes in what is missing here: the whole, or days of an athlete's measurings. What is here and reads stays. */
+/** Imports what is missing here: the whole, or days of an athlete's measurings. What is here and reads stays. */
 export function bringBack(store: Store, incoming: IncomingDocument): MergedRecord {
   const ref = { kind: incoming.kind, id: incoming.item.id };
   if (!readLeaves(store, ref, 'checked')) return mergeDocument(store, incoming);

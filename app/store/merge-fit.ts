@@ -35,7 +35,7 @@ export function mergeFit(
   addTrials(store, id, { trials: item.trials, counts, stays });
 }
 
-/** Takes in what else belongs to a fit that has come before; of one that was refused, nothing. */
+/** Imports what else belongs to a fit that has come before; of one that was refused, nothing. */
 export function mergeFitPart(
   store: Store,
   { fitId, revisions, trials }: IncomingFitPart,

@@ -32,7 +32,7 @@ export function mergePhoto(store: Store, item: Item<'photo'>): MergedRecord {
   });
 }
 
-/** Takes in that a photograph was removed elsewhere; one that was written under here meanwhile stays until decided. */
+/** Takes over that a photograph was removed elsewhere; one that was written under here meanwhile stays until decided. */
 export function mergeRemovedPhoto(store: Store, { id, versions }: Item<'removed-photo'>): MergedRecord {
   const content = { document: null };
   return mergeRecord(store, { kind: 'photo', id }, { content, versions, changedAt: '', insert: () => {} });

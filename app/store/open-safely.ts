@@ -16,7 +16,7 @@ export interface Findings {
   readonly rebuilding: Rebuilding | null;
   /** The store opened, and something in it was put right. */
   readonly healing: Healing | null;
-  /** The journal or the manifest was missing or damaged, and has been begun anew. */
+  /** The journal or the manifest was missing or damaged, and has been begun again. */
   readonly renewed: readonly ('journal' | 'manifest')[];
   /** Changes that were kept once and are nowhere to be found: at least so many. */
   readonly missing: number;

@@ -57,7 +57,7 @@ export function openPhoto(store: Pick<Store, 'db'>, id: string): { mime: PhotoMi
   return found ?? null;
 }
 
-/** Why a photograph was not taken in. */
+/** Why a photograph was not imported. */
 export type PhotoRefusal = 'no-boat' | 'no-picture' | 'too-large' | 'too-many' | 'store-full';
 
 /** Adds a photograph of a boat, or of an athlete in it, once its own first bytes have shown that it is a picture. */

@@ -72,7 +72,7 @@ export function rebuildStore(
   return beginAgain(store, { journal: gapless ? journal : null, rebuilding });
 }
 
-/** Opens the rebuilt store anew, over the journal that goes with it; without one, it begins a new one. */
+/** Opens the rebuilt store again, over the journal that goes with it; without one, it begins a new one. */
 function beginAgain(
   store: Store,
   { journal, rebuilding }: { journal: ReadJournal | null; rebuilding: Rebuilding },

@@ -31,7 +31,7 @@ export function replay(db: Database.Database, changes: readonly RowChange[]): vo
       const table = tables.get(change.table);
       if (!table) continue;
       db.prepare(`DELETE FROM "${table.name}" WHERE ${whereKey(table)}`).run(...keyValues(change.key));
-      // Read anew at each asking: once is enough.
+      // Read again at each asking: once is enough.
       const { row } = change;
       if (row === null) continue;
       const columns = table.columns.filter((column) => column in row);

@@ -71,7 +71,7 @@ export function newestReadableRevision(store: Store, fitId: string): OpenedRevis
   }
 }
 
-/** Adds a named revision to a fit. The draft it was made from is thereby kept, and goes. */
+/** Adds a named revision to a fit. The draft it was made from is kept by that, and goes. */
 export function saveRevision(
   store: Store,
   made: {

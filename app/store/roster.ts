@@ -91,7 +91,7 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
   };
 }
 
-/** Writes a row, or writes it anew. */
+/** Writes a row, or writes it again. */
 function writeDocument(
   store: Store,
   { table, column }: Pick<RosterShape<never, unknown>, 'table' | 'column'>,

@@ -40,7 +40,7 @@ export function listOddRows(db: Database.Database): OddRow[] {
   return odd;
 }
 
-/** Writes every row's checksum anew: after the tables themselves have changed, or rows were changed without the guard. */
+/** Writes every row's checksum again: after the tables themselves have changed, or rows were changed without the guard. */
 export function renewSums(db: Database.Database): void {
   db.exec('DELETE FROM row_sums');
   const add = db.prepare('INSERT INTO row_sums (table_name, row_key, sum) VALUES (?, ?, ?)');

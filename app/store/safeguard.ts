@@ -38,7 +38,7 @@ export class StoreReplaced extends Error {
 
 /**
  * Guards an open store: checksums for every row, and a journal of what was kept, in a file of its own that does not
- * depend on SQLite's log. `upgraded`: the tables have just changed, so both begin anew.
+ * depend on SQLite's log. `upgraded`: the tables have just changed, so both begin again.
  */
 export function guardStore(store: Pick<Store, 'db' | 'folder' | 'file'>, upgraded: boolean): Safeguard {
   const { db, folder, file } = store;

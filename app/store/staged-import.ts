@@ -20,7 +20,7 @@ const ENDINGS = ['', '-wal', '-shm', '-journal'];
 
 /** How long one transaction of an import takes about, milliseconds. */
 const TURN_MS = 6;
-/** Revisions or trials that are taken in at once: a few milliseconds. */
+/** Revisions or trials that are imported at once: a few milliseconds. */
 const MOST_AT_ONCE = 5;
 /** What is larger goes into the store without being written down in the journal; a backup follows it. Bytes. */
 const JOURNALLED = 8 * 1024 * 1024;
@@ -32,7 +32,7 @@ export interface StagedImport {
   /** One after the other, in their order. */
   read(): Iterable<Incoming>;
   close(): void;
-  /** It has been taken in, or is not wanted. */
+  /** It has been imported, or is not wanted. */
   remove(): void;
 }
 
@@ -129,7 +129,7 @@ function* inSmallPieces(items: Iterable<Incoming>): Generator<Incoming> {
   for (const item of items) yield* small(item);
 }
 
-/** An item in pieces that are each taken in within a few milliseconds. */
+/** An item in pieces that are each imported within a few milliseconds. */
 function* small(incoming: Incoming): Generator<Incoming> {
   if (incoming.kind !== 'fit' && incoming.kind !== 'fit-part') {
     yield incoming;

@@ -27,7 +27,7 @@ export interface Safeguard {
   /** Whether only a fresh backup makes the journal whole again: a write was too large for it. */
   needsBackup(): boolean;
   /**
-   * Writes the journal anew: changes up to number `from` go, each row stands once, as it is now. `backedUpAt`: a backup
+   * Writes the journal again: changes up to number `from` go, each row stands once, as it is now. `backedUpAt`: a backup
    * holds everything up to that number; gives whether that makes the journal whole. `isNeeded` tells whether the removal of a row must still be known.
    */
   rewrite(

@@ -4,7 +4,7 @@ import type { RegressionsBySex } from './person-measures.ts';
  * What the survey says of a person whose stature and mass are known: regressions of every measure on both, and the spread
  * and correlations of what they leave. Computed by ordinary least squares from 4,864 persons of the public release of ANSUR II
  * (US Army 2012; NATICK/TR-15/007, definitions NATICK/TR-11/017), each sex by itself. `npm run survey-regressions` prints it
- * anew; tests/reference/body-regressions.test.ts holds it against the persons.
+ * again; tests/reference/body-regressions.test.ts holds it against the persons.
  */
 export const SURVEY_REGRESSIONS: RegressionsBySex = {
   female: {

@@ -6,7 +6,7 @@ import type { DrillingWish } from './drilling-wish.ts';
 /** What a board allows, and how finely it is drilled. Metres. */
 export interface DrillingRules {
   readonly board: Board;
-  /** Holes known already: drilled ones may be used, new ones keep away from drilled and plugged. Planned ones are planned anew. */
+  /** Holes known already: drilled ones may be used, new ones keep away from drilled and plugged. Planned ones are planned again. */
   readonly known: readonly BoardHole[];
   /** Least distance between the middles of two holes, along the boat or across it. */
   readonly apartM: number;

@@ -12,7 +12,7 @@ const withExit = lazyProperty<'exit', FloatResult>('exit');
 
 /**
  * Floats a boat with its solved crew: the ready phase at once, of the catch at first no more than how it trims, which is all that
- * a quantity is told from (`trimCatch`, metres bow over stern; null where it does not float). The rest of the catch, and the
+ * a quantity is computed from (`trimCatch`, metres bow over stern; null where it does not float). The rest of the catch, and the
  * exit, are found when they are asked for: no drawing does so while a hand is dragging. `start` (an earlier answer) only saves
  * iterations.
  */

@@ -25,7 +25,7 @@ export interface DisplacedFit {
   readonly floats: Readonly<Record<'ready' | 'catch', FloatSlopes>>;
 }
 
-/** The stances that values are told from: of the exit only the trunk's pitch is asked, and that is the stroke's own. */
+/** The stances that values are computed from: of the exit only the trunk's pitch is asked, and that is the stroke's own. */
 type LoadedStances = Readonly<Record<'ready' | 'catch', Stance>>;
 
 /** What of a seat is displaced; what is left out stays as solved. */

@@ -127,7 +127,7 @@ export function evaluateFit(fit: Fit, sources?: SpreadSources): Report {
   return createEvaluator().evaluate(fit, sources);
 }
 
-/** What is known of a fit's doubts: the spreads, and how what is unknown is told. */
+/** What is known of a fit's doubts: the spreads, and how what is unknown is reported. */
 interface Known {
   readonly spreads: Spreads;
   unknowns(judged: readonly Finding[], quantities: readonly Quantity[]): readonly Unknown[];

@@ -8,7 +8,7 @@ const STEPS = { mass: 0.5, x: 0.004, y: 0.004, z: 0.01 } as const;
 /** What the boat carries: mass and the three coordinates of its centre. */
 type Total = keyof typeof STEPS;
 
-/** Numbers of a floating boat that quantities are told from, and that answer its load. */
+/** Numbers of a floating boat that quantities are computed from, and that answer its load. */
 const LEVELS = [
   'draft',
   'trim',
@@ -74,7 +74,7 @@ function levelOf(afloat: Afloat): Level {
   return level;
 }
 
-/** The boat under a load near its own, to first order: only what quantities are told from answers. SI, boat frame. */
+/** The boat under a load near its own, to first order: only what quantities are computed from answers. SI, boat frame. */
 export function floatNear({ base, load, slopes }: FloatSlopes, now: PointMass): FloatResult {
   if (base.kind !== 'afloat') return base;
   const there = levelOf(base);

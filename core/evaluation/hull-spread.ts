@@ -58,7 +58,7 @@ const NOMINAL = { volumePerPlane: 0.077, longitudinalGm: 17, transverseBm: 0.1, 
  * How uncertain draft, trim, freeboards and GM are from the hull's data alone: an **estimate** by first-order
  * propagation of the data's own spread (offsets, tape, the doubt of a usual hull), of half of what fairing between the given points added, or of
  * reading error and what the check left over for a hull that was float-checked. `afloat` gives the sensitivities; without
- * it those of a racing single are taken. `hull` saves making the boat's hull anew. Metres, radians, one standard
+ * it those of a racing single are taken. `hull` saves making the boat's hull again. Metres, radians, one standard
  * deviation. Dense offsets give about 1.4 mm in draft and 1 mm in trim for a racing single, waterlines 5 cm apart 4 mm in
  * draft, a tape 4 and 4, a usual hull 8 and 9.
  */

@@ -80,7 +80,7 @@ function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: re
 }
 
 /**
- * One doubt is told once: where the boat's own lines put both trims in doubt, they do so together, and a float check settles both.
+ * One doubt is reported once: where the boat's own lines put both trims in doubt, they do so together, and a float check settles both.
  * The trim at rest says so; the trim at the catch, which no move would decide either, is then no finding of its own.
  */
 function oneTrim(finding: Finding): Finding {
@@ -95,7 +95,7 @@ function tellsTrim(findings: readonly Finding[]): boolean {
 /** A mark within this of the boat's middle is amidships, metres. */
 const AMIDSHIPS_M = 0.005;
 
-/** The rule on the knee's place counts from the boat's middle: where the mark lies elsewhere, both distances are told. */
+/** The rule on the knee's place counts from the boat's middle: where the mark lies elsewhere, both distances are reported. */
 function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding {
   if (finding.quantity !== 'padAft') return finding;
   const fromMiddle = findQuantity(quantities, 'padFromMid', finding.seat)?.value ?? finding.value;
@@ -130,7 +130,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | und
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
   const distance = distanceToBand(judged.value, rule);
-  // A personal limit keeps somebody from harm: its doubt is told, however little is known.
+  // A personal limit keeps somebody from harm: its doubt is reported, however little is known.
   const quiet = uninformed && rule.sourceKey !== PERSONAL_LIMIT;
   const hidden = quiet && (severity === 'check' || severity === 'change');
   const finding: Mutable<Finding> = {

@@ -22,9 +22,9 @@ import { keyOf } from './value-table.ts';
 export interface Spread {
   /** One standard deviation. */
   readonly sd: number;
-  /** How far from the value the mean of a folded one lies, by which its probability is told. */
+  /** How far from the value the mean of a folded one lies, by which its probability is reported. */
   readonly shift?: number;
-  /** Of the smooth value that a folded one is cut from, by which its probability is told. */
+  /** Of the smooth value that a folded one is cut from, by which its probability is reported. */
   readonly judgedSd?: number;
   /** Body, fittings and looks hardly inform it. */
   readonly uninformed?: true;

@@ -5,7 +5,7 @@ import type { SeatState } from './seat-state.ts';
 /**
  * A computed fit with every catch as it would be without pins; the very same where nothing is pinned. A pin is read in the ready
  * stance and holds at the catch too, where the angle would be another: slopes taken at the held catch are those of another
- * stance, and may be steeper. Doubts are told from here, so that a reading can only narrow what is known of the catch.
+ * stance, and may be steeper. Doubts are computed from here, so that a reading can only narrow what is known of the catch.
  */
 export function withUnpinnedCatch(computed: Computed): Computed {
   const { boat, seats, afloat } = computed;

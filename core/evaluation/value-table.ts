@@ -11,7 +11,7 @@ export interface ValueTable {
 /** Places in the array by name. */
 export type Places = ReadonlyMap<string, number>;
 
-/** Keys by id, of the boat and then of each seat: a drag asks for some hundreds each step, and texts made anew are costly to look up. */
+/** Keys by id, of the boat and then of each seat: a drag asks for some hundreds each step, and texts made again are costly to look up. */
 const keys = new Map<string, string[]>();
 
 /** Key of a quantity of a seat, or of the boat (null). */

@@ -17,7 +17,7 @@ export interface HairOutline {
 /** Cropped; tied back at the nape; or over the ears. */
 export type HairStyle = 'short' | 'tied' | 'full';
 
-/** Hair is drawn, not measured: one usual way for each statement, so that people are told apart at a glance. */
+/** Hair is drawn, not measured: one usual way for each statement, so that people are distinguished at a glance. */
 export const HAIR_OF: Readonly<Record<StatedSex, HairStyle>> = {
   male: 'short',
   female: 'tied',

@@ -70,7 +70,7 @@ export interface SectionRows {
 
 /**
  * Working space of one hull: a solve under a moving hand makes some hundred passes a second over it, and none should leave
- * garbage behind. Every computation fills it anew; nothing in it outlives a call.
+ * garbage behind. Every computation fills it again; nothing in it outlives a call.
  */
 export interface HullScratch {
   /** Clipped values of each row, `VALUES_PER_ROW` a row. */

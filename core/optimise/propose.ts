@@ -22,7 +22,7 @@ export interface Proposal {
   readonly offers: readonly Offer[];
 }
 
-/** Times that the doubts are taken anew where they grew on the way. */
+/** Times that the doubts are taken again where they grew on the way. */
 const MOST_PASSES = 3;
 
 /**

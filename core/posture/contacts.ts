@@ -15,7 +15,7 @@ const BALL_ABOVE_REST = 0.011;
 export type BodyLengths = Readonly<Record<keyof BodyEstimate['lengths'], number>>;
 
 /**
- * The values of a body's lengths without their spreads, metres: what a solve needs of them. Built anew for each problem, so
+ * The values of a body's lengths without their spreads, metres: what a solve needs of them. Built again for each problem, so
  * that the solver reads plain numbers where it reads them thousands of times.
  */
 export function lengthsOf(body: BodyEstimate): BodyLengths {

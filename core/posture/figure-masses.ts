@@ -130,7 +130,7 @@ export function centreOf(figure: Figure, weighing: Weighing): Vec3 {
   return centreTo(blank(), figure, weighing);
 }
 
-/** How the weights of joints are told: with the length of head and neck, metres. */
+/** How the weights of joints are given: with the length of head and neck, metres. */
 export interface Weighing {
   readonly weights: CentreWeights;
   /** From mid-shoulder to the crown. */

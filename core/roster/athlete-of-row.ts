@@ -20,7 +20,7 @@ export function athleteOfRow(values: Values, before: Athlete | null, today: stri
   const measuredOn = said ?? (sameBody ? before.measuredOn : today);
   return athleteSchema.parse({
     ...before,
-    // A row found by its name does not spell it anew; only the identifier can say that a name has changed.
+    // A row found by its name does not spell it again; only the identifier can say that a name has changed.
     name: before && values.get('id') === null ? before.name : (text('name') ?? before?.name),
     side: text('side') ?? before?.side,
     sex: text('sex') ?? before?.sex ?? 'unspecified',

@@ -61,7 +61,7 @@ export function athletesFromTable(cells: readonly (readonly string[])[], known: 
 /** With these it cannot be told whose row it is, so that nothing else can be called missing. */
 const WHO_IS_UNCLEAR: readonly CellProblem['code'][] = ['unknown-identifier', 'several-of-this-name'];
 
-/** Reads one row against who is known. All that is wrong with it is told at once. */
+/** Reads one row against who is known. All that is wrong with it is reported at once. */
 function readRow(cells: RowCells, known: Known, seen: Map<string, number>): AthleteRow {
   const values = readValues(cells, known.today);
   const before = whoIsMeant(values, known);

@@ -1,6 +1,6 @@
 /**
  * Widths of letters over the height of capitals, of the family that sheets are lettered in: measured from its font, rounded up to a
- * tenth, so that words never take more room than is reckoned.
+ * tenth, so that words never take more room than is calculated.
  */
 const WIDTHS: readonly (readonly [width: number, letters: string])[] = [
   [0.4, ' \u{a0}\u{202f}.:ijlí·’'],

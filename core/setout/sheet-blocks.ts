@@ -24,7 +24,7 @@ const FIGURE = { anchor: 'end', strong: true } as const;
 const TOLERANCE = column('±', 9, { anchor: 'end' });
 
 /**
- * Everything on a set-out sheet but the drawing, in the order it is worked through: what to heed before cutting, marks,
+ * Everything on a set-out sheet but the drawing, in the order it is worked through: what to watch for before cutting, marks,
  * checks, heights, angles, recess, holes, the order of work, fixing, cautions. Words only: paper flows them through
  * columns, the screen sets them as tables and lists, and neither can say another thing than the other.
  */

@@ -23,7 +23,7 @@ export const SHEET_INKS = [
 export type SheetInk = (typeof SHEET_INKS)[number];
 
 /**
- * Colours of those who share a board, told apart by everybody: blue, vermilion, bluish green, reddish purple, orange, sky blue
+ * Colours of those who share a board, that everybody can distinguish: blue, vermilion, bluish green, reddish purple, orange, sky blue
  * (Okabe and Ito, Color Universal Design, 2008).
  */
 export const PADDLER_INK = {

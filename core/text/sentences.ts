@@ -26,7 +26,7 @@ export function quantityName(id: string, words: Words): string {
 
 /**
  * The finding's heading: name, value, and the half-width of its 95 % interval. A side is said in words, never by a sign; where
- * a limb does not reach there is no value, and a place is told from the boat's middle too where its mark lies elsewhere.
+ * a limb does not reach there is no value, and a place is measured from the boat's middle too where its mark lies elsewhere.
  */
 export function findingTitle(finding: Finding, words: Words, format: FormatValue = plainFormat): string {
   const name = quantityName(finding.quantity, words);

@@ -64,7 +64,7 @@ const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
 /** Signs that are told on both sides of 0. */
 const BOTH: readonly string[] = ['sides'];
 
-/** How a value is told. */
+/** How a value is reported. */
 interface Telling {
   readonly words: Words;
   readonly format: FormatValue;

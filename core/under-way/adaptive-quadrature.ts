@@ -62,7 +62,7 @@ function adaptive(
   return low + adaptive(f, { from: middle, to }, { sum: sum + low, asked, left: left - 1 });
 }
 
-/** The rule's error is told as QUADPACK tells it: the two rules' difference over the function's own spread, to this power. */
+/** The rule's error is reported as QUADPACK tells it: the two rules' difference over the function's own spread, to this power. */
 const ERROR_POWER = 1.5;
 /** Factor on the difference before the power is taken, as in QUADPACK. */
 const ERROR_SCALE = 200;

@@ -83,7 +83,7 @@ export const COURSES = [200, 500, 1000] as const;
 /** Sizes of the changes that are always told: bow over stern in metres, kilograms, radians of heel, metres of water. */
 export const CHANGES = { bow: 0.035, massKg: 10, heel: Math.PI / 18, depthM: 2 } as const;
 
-/** Trim that changes resistance by less than this share is told as a matter of handling: our estimate. */
+/** Trim that changes resistance by less than this share is reported as a matter of handling: our estimate. */
 export const HANDLING_SHARE = 0.015;
 
 /** Whether trim is a matter of handling here: neither `CHANGES.bow` up nor down changes resistance by a share worth telling. */

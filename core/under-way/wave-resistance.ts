@@ -13,7 +13,7 @@ export interface Wavy {
   readonly depth?: number;
   /** Relative tolerance of the integral over wave directions. */
   readonly tolerance?: number;
-  /** Newtons that need not be told apart, whatever the tolerance; 0 unless given. */
+  /** Newtons that need not be distinguished, whatever the tolerance; 0 unless given. */
   readonly negligible?: number;
 }
 

@@ -10,7 +10,7 @@ export interface Scratch<Room> {
   lend<Result>(room: { fits(spare: Room): boolean; make(): Room }, use: (room: Room) => Result): Result;
 }
 
-/** A place for one spare room. A hand on the drawing asks for over a hundred searches a second: each would make its room anew. */
+/** A place for one spare room. A hand on the drawing asks for over a hundred searches a second: each would make its room again. */
 export function scratch<Room>(): Scratch<Room> {
   let spare: Room | null = null;
   return {

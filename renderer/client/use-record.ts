@@ -6,7 +6,7 @@ interface Found<T> {
   /** Null when it is not in the store; undefined while the answer is awaited. */
   readonly record: T | null | undefined;
   readonly error: CallError | null;
-  /** Asks for the record anew, after it was changed. */
+  /** Asks for the record again, after it was changed. */
   readonly reload: () => void;
 }
 

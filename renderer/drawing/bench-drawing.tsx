@@ -169,7 +169,7 @@ function useDensity(): number {
   return density;
 }
 
-/** Draws anew when colours, units, fonts or density change: none of them is told by the fit. */
+/** Draws again when colours, units, fonts or density change: none of them is told by the fit. */
 function useRestyle(canvas: BenchCanvas | null, density: number): void {
   const display = useDisplay();
   // biome-ignore lint/correctness/useExhaustiveDependencies: density and display are what makes a new style

@@ -44,7 +44,7 @@ export function PaintedShapes<R extends string>(props: {
   scale: PathScale;
 }) {
   return props.shapes.map((shape, index) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no names and are drawn anew together
+    // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no names and are drawn again together
     <ShapeSvg key={index} shape={shape} look={props.look} scale={props.scale} />
   ));
 }
@@ -112,7 +112,7 @@ function AreaSvg<R extends string>({ area, look, scale }: Painted<R> & { area: A
       )}
       {fills.map(({ role, rings }, k) => (
         <path
-          // biome-ignore lint/suspicious/noArrayIndexKey: fills have no names and are drawn anew together
+          // biome-ignore lint/suspicious/noArrayIndexKey: fills have no names and are drawn again together
           key={k}
           d={svgPath(rings, scale, 'closed')}
           data-role={role}

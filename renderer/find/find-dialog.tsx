@@ -103,7 +103,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
   );
 }
 
-/** The line to type in. It keeps the focus; the chosen option below is told as its own. */
+/** The line to type in. It keeps the focus; the chosen option below is reported as its own. */
 function FindEntry(props: {
   id: string;
   text: string;

@@ -15,7 +15,7 @@ export interface ProposalQuestion {
 /** How many findings say check, change and stop. */
 export type Wanting = Readonly<Record<'check' | 'change' | 'stop', number>>;
 
-/** What was found: the moves, how many findings want doing before and after, what was left and why, and what else could be cleared. */
+/** What was found: the moves, how many findings need action before and after, what was left and why, and what else could be cleared. */
 export interface FoundProposal {
   readonly moves: readonly ProposedMove[];
   readonly before: Wanting;

@@ -37,7 +37,7 @@ let openHere: string | null = null;
 
 /**
  * Tells the library which fit is open here, as long as it is. After the page is left it stays open until `kept` has settled: what
- * others changed is taken in then, and a draft that came after that would be refused.
+ * others changed is imported then, and a draft that came after that would be refused.
  */
 export function useOpenInLibrary(fitId: string, kept: () => Promise<unknown>): void {
   useEffect(() => {

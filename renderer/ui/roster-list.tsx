@@ -39,7 +39,7 @@ function useRoster<T extends Listable>(
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const listed = useCall(`${of}.list` as 'fits.list', { archived, search, limit: 1000 });
 
-  /** Does one thing to each of them in turn; the first refusal is told, and the list fetched anew. */
+  /** Does one thing to each of them in turn; the first refusal is reported, and the list fetched again. */
   async function each(
     ids: readonly string[],
     act: (id: string) => Promise<CallResult<unknown>>,

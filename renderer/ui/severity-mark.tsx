@@ -34,7 +34,7 @@ const MARKS: Readonly<Record<Severity, React.ReactNode>> = {
 };
 
 /**
- * The mark of a severity, told apart by shape. All five are there and the nearest `data-severity` shows one, so that a
+ * The mark of a severity, distinguished by shape. All five are there and the nearest `data-severity` shows one, so that a
  * mark can follow the hand without a new drawing of the page. The word stands beside it; the mark itself is silent.
  */
 export function SeverityMark() {

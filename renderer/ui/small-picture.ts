@@ -8,7 +8,7 @@ const QUALITY = 0.85;
 const MOST_BYTES = 40 * 1024 * 1024;
 
 /**
- * A picture drawn anew as a JPEG of a bearable size, as Base64; or why it cannot be, in words. Drawing it anew leaves behind
+ * A picture drawn again as a JPEG of a bearable size, as Base64; or why it cannot be, in words. Drawing it again leaves behind
  * what a telephone writes into a file: the place, the hour, the owner.
  */
 export async function smallPicture(file: File): Promise<{ data: string } | { problem: string }> {

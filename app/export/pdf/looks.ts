@@ -8,7 +8,7 @@ export interface Look<R extends string> {
   line(role: R, weight: Weight): { readonly width: number; readonly dash?: readonly number[] };
 }
 
-/** Colours on white paper: soft graphite for the paddler, the farther paler; told apart in grey too. */
+/** Colours on white paper: soft graphite for the paddler, the farther paler; distinguished in grey too. */
 const COLOURS: Readonly<Record<Role, string>> = {
   skin: '#dcd6ca',
   skinFar: '#ebe7df',

@@ -7,7 +7,7 @@ const SFNT_ENTRY_BYTES = 16;
 
 /**
  * A font out of its web wrapping: the plain file that a WOFF 1.0 file packs table by table (W3C Recommendation, 13 December
- * 2012, sections 3 to 5). The PDF writer would unpack every table anew for every document, in script.
+ * 2012, sections 3 to 5). The PDF writer would unpack every table again for every document, in script.
  */
 export function unpackWoff(packed: Buffer): Buffer {
   if (packed.toString('latin1', 0, 4) !== 'wOFF') throw new Error('this font is not a WOFF file');

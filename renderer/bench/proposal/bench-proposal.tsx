@@ -15,7 +15,7 @@ import { whyText } from './why-text.ts';
 import { withMoves } from './with-moves.ts';
 import './proposal.css';
 
-/** The least change that clears the findings: asked for, drawn as an outline, taken in one step or left. */
+/** The least change that clears the findings: asked for, drawn as an outline, applied in one step or left. */
 export function BenchProposal() {
   const document = useDocument();
   const fit = useFit((state) => state.fit);
@@ -117,7 +117,7 @@ function Found(props: FoundProps) {
   );
 }
 
-/** Whether fewer findings want doing: the most severe first, those under them where there are as many. */
+/** Whether fewer findings need action: the most severe first, those under them where there are as many. */
 export function isFewer(before: Wanting, after: Wanting): boolean {
   const worst = (['stop', 'change', 'check'] as const).find(
     (severity) => before[severity] !== after[severity],

@@ -33,7 +33,7 @@ import { PaperLayer } from './paper-layer.ts';
 /** What the views are asked to show: the seat worked on, or the whole boat. */
 export type Showing = 'seat' | 'boat';
 
-/** What changed, and with it which layers are drawn anew. */
+/** What changed, and with it which layers are drawn again. */
 const ALL: readonly LayerName[] = LAYERS;
 const MOVING: readonly LayerName[] = ['boat', 'labels', 'hand'];
 const HAND: readonly LayerName[] = ['hand'];

@@ -5,7 +5,7 @@ import { say } from '../../language/messages.ts';
 import type { BenchCanvas } from './bench-canvas.ts';
 import { fitAgain, panWithKey, zoomStep } from './look-keys.ts';
 
-/** Closer, farther, and to and fro between the cockpit and the whole boat: the same as wheel, pinch and keys do. */
+/** Closer, farther, and back and forth between the cockpit and the whole boat: the same as wheel, pinch and keys do. */
 export function LookButtons({ canvas, document }: { canvas: BenchCanvas; document: FitDocument }) {
   const isCrew = useStore(document, ({ fit }) => fit.seats.length > 1);
   const whole = useLeadsToWhole(canvas);

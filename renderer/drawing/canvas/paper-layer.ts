@@ -25,7 +25,7 @@ export class PaperLayer {
     this.layer.getCanvas().setPixelRatio(density);
   }
 
-  /** Clears the layer and paints it anew. */
+  /** Clears the layer and paints it again. */
   draw(painter: Painter): void {
     this.painter = painter;
     this.layer.drawScene();

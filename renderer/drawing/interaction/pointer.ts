@@ -102,7 +102,7 @@ export class PointerHand {
   }
 
   private pointOf(event: MouseEvent): ScreenPoint {
-    // While the hand holds something the drawing stays where it is: asking anew would lay the page out at every move.
+    // While the hand holds something the drawing stays where it is: asking again would lay the page out at every move.
     const busy = this.holding !== null || this.panning !== null;
     if (!busy || !this.place) this.place = this.host.getBoundingClientRect();
     const { left, top } = this.place;

@@ -140,7 +140,7 @@ function anchorings(candidates: readonly Candidate[]): Wanted[][] {
   return choices.toSorted((a, b) => a.seconds - b.seconds).map(({ wanted }) => wanted);
 }
 
-/** Finds leaders for a drawing that asks at every look, and looks anew only when notes or parts have moved. */
+/** Finds leaders for a drawing that asks at every look, and looks again only when notes or parts have moved. */
 export function leaderRouter(pageTop: () => number): (scene: Scene) => readonly Leader[] {
   let last: { key: string; leaders: readonly Leader[] } | null = null;
   return (scene) => {

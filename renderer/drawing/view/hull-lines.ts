@@ -17,7 +17,7 @@ export interface HullLines {
   readonly sheerTop: number;
   /** The whole half-sections at the same places: the waterline is read from them at every move. */
   readonly sections: readonly LoftedSection[];
-  /** The whole boat from above and from the side as shapes; from behind it is cut anew wherever the pad goes. */
+  /** The whole boat from above and from the side as shapes; from behind it is cut again wherever the pad goes. */
   readonly drawn: Readonly<Record<'plan' | 'profile', DrawnParts>>;
   /** A few of the hull's own sections aft of its middle: the body plan behind the pad's section. */
   readonly bodyPlan: readonly Shape[];

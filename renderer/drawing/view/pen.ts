@@ -46,7 +46,7 @@ const washes = new WeakMap<Palette, Map<string, Palette>>();
 const widths = new Map<string, number>();
 const MOST_WIDTHS = 2000;
 
-/** Measures anew from now on: the fonts have changed. */
+/** Measures again from now on: the fonts have changed. */
 export function forgetWidths(): void {
   widths.clear();
 }

@@ -30,7 +30,7 @@ export interface Held {
   readonly limits: ReadonlyMap<FittingCoordinate, DragLimits>;
 }
 
-/** Everything a part needs to draw itself. Made anew whenever anything of it changes; parts keep nothing of it. */
+/** Everything a part needs to draw itself. Made again whenever anything of it changes; parts keep nothing of it. */
 export interface Scene {
   readonly picture: Picture;
   /** A previewed change or a compared revision. */

@@ -4,7 +4,7 @@ import type { Pen } from './pen.ts';
 /** Side of a severity's mark beside a value, pixels. */
 export const SEVERITY_PX = 10;
 
-/** The mark of a severity as in the margin, told apart by shape: open triangle, filled square, eight-cornered sign. */
+/** The mark of a severity as in the margin, distinguished by shape: open triangle, filled square, eight-cornered sign. */
 export function drawSeverity(pen: Pen, severity: Severity, { x, y }: { x: number; y: number }): void {
   const s = SEVERITY_PX / 2;
   if (severity === 'check') {

@@ -4,7 +4,7 @@ import { Page } from '../../ui/page.tsx';
 import { ExportTable } from './export-table.tsx';
 import { ImportTable } from './import-table.tsx';
 
-/** Athletes as a table: handed out as CSV, taken in row by row. */
+/** Athletes as a table: exported as CSV, imported row by row. */
 export function AthletesTablePage() {
   const everybody = useEverybody();
   return (

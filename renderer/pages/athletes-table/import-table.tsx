@@ -15,7 +15,7 @@ import { HeadingChoices } from './heading-choices.tsx';
 import { readTableFile } from './read-table-file.ts';
 import { TablePreview } from './table-preview.tsx';
 
-/** A table that has been read, not taken in yet. */
+/** A table that has been read, not imported yet. */
 interface Opened {
   readonly name: string;
   readonly cells: readonly (readonly string[])[];
@@ -65,7 +65,7 @@ function useImport({ inUse, aside, ready, reload }: Everybody) {
   return { opened, setOpened, table, wrong: problem ?? noNamesIn, refusal, told, choose, importRows };
 }
 
-/** Takes in a CSV file of athletes: read, looked over row by row, and only then kept. */
+/** Imports a CSV file of athletes: read, looked over row by row, and only then kept. */
 export function ImportTable({ everybody }: { everybody: Everybody }) {
   const { opened, setOpened, table, wrong, refusal, told, choose, importRows } = useImport(everybody);
   const error = refusal ?? everybody.error;

@@ -32,7 +32,7 @@ function textOf(bytes: Uint8Array): string | null {
   }
 }
 
-/** The cells with one of them written anew; a column that is not there yet is added at the end under `heading`. */
+/** The cells with one of them written again; a column that is not there yet is added at the end under `heading`. */
 export function withCell(
   cells: readonly (readonly string[])[],
   at: { row: number; index: number | null; heading: string },

@@ -106,7 +106,7 @@ function Unusual({ outcome }: Pick<AthleteRow, 'outcome'>) {
   ));
 }
 
-/** The rows that are not taken, handed out with what is wrong beside each. */
+/** The rows that are not taken, exported with what is wrong beside each. */
 function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cells }) {
   const format = useFormat();
   const { exportTable, refusal, told } = useTableExport();

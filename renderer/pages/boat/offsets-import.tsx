@@ -5,7 +5,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { offsetsOfCsv, type ReadOffsets } from './offsets-of-csv.ts';
 
-/** Takes in a table of offsets from a CSV file; a file that is not one is explained and changes nothing. */
+/** Imports a table of offsets from a CSV file; a file that is not one is explained and changes nothing. */
 export function OffsetsImport(props: { offsets: OffsetsHull | null; onRead: (hull: OffsetsHull) => void }) {
   const [file, setFile] = useState<string | null>(null);
   const [shift, setShift] = useState<Shift>({ x: 0, z: 0 });

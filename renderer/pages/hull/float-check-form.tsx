@@ -32,7 +32,7 @@ interface Answered {
 
 /**
  * Entry of a float check, what it makes of the hull, keeping it with the boat, and taking it off again. `onChanged` is
- * called once the boat was saved with it or without it: the page then draws everything anew.
+ * called once the boat was saved with it or without it: the page then draws everything again.
  */
 export function FloatCheckForm({ boat, onChanged }: { boat: Boat; onChanged: () => void }) {
   const [answered, setAnswered] = useState<Answered | null>(null);

@@ -38,7 +38,7 @@ export function beginSession(today: string, athlete?: Athlete): Session {
   return { takenOn: today, ...body, readings: {}, keptAnyway: [] };
 }
 
-/** How an unusual value is remembered once it is kept anyway: another value asks anew. */
+/** How an unusual value is remembered once it is kept anyway: another value asks again. */
 export function oddName(of: TapeMeasure | 'statureM' | 'massKg', value: number): string {
   return `${of} ${value.toFixed(4)}`;
 }

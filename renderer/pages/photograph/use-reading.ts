@@ -10,7 +10,7 @@ export type PictureReading =
   | { readonly kind: 'waiting' }
   | { readonly kind: 'read'; readonly answer: ReadPicture };
 
-/** Reads the picture anew whenever a mark has moved; the reading before is kept in sight meanwhile by its caller. */
+/** Reads the picture again whenever a mark has moved; the reading before is kept in sight meanwhile by its caller. */
 export function useReading(
   fit: Fit,
   study: PhotoStudy | null,

@@ -7,7 +7,7 @@ import { call } from '../../client/client.ts';
 /** Longest side of a picture that is shown or printed, pixels. */
 const LONGEST = 1400;
 const QUALITY = 0.85;
-/** A face is drawn anew from so many colours each way: nothing of it can be brought back. */
+/** A face is drawn again from so many colours each way: nothing of it can be brought back. */
 const FACE_COLOURS = 6;
 
 /** A picture to be shown: JPEG as Base64, the face blurred in its own pixels; or that the face could not be blurred. */

@@ -44,7 +44,7 @@ const BOAT: readonly QuantityId[] = [
   'leanMoment',
 ];
 
-/** Quantities of a seat by what they are about, in the order they are told. */
+/** Quantities of a seat by what they are about, in the order they are reported. */
 export const SEAT_GROUPS = { setting: SETTING, room: ROOM, paddle: PADDLE, stance: STANCE } as const;
 
 /** Rows of one seat (or of the boat: null) with a cell for each report; a quantity that none of them has is left out. */

@@ -11,7 +11,7 @@ export type MeasureKind = 'length' | 'mass' | 'angle' | 'number';
 interface KindRule {
   readonly parse: (text: string, format: Format) => ParsedMeasure;
   readonly show: (value: number, format: Format) => string;
-  /** The unit that a bare number is taken in, shown in an empty entry. */
+  /** The unit of a bare number, shown in an empty entry. */
   readonly unit: (format: Format) => string;
   /** One press of an arrow key; with Shift ten times, with Ctrl a tenth. The same everywhere. */
   readonly step: number;

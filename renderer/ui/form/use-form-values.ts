@@ -30,7 +30,7 @@ export function useFormValues<T>(name: string | null, start: T): FormValues<T> {
   return { formValues, change, discard };
 }
 
-/** Writes a part of the values anew that another page has kept meanwhile; nothing where there are none. */
+/** Writes a part of the values again that another page has kept meanwhile; nothing where there are none. */
 export function renewFormValues<T>(name: string, part: Partial<T>): void {
   const place = placeOf(name);
   const now = kept<T>(place);

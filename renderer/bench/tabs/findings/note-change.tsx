@@ -9,7 +9,7 @@ import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
 /** Side effects worth a line in the margin. */
 const MOST_EFFECTS = 2;
 
-/** The way out of a finding: the least change that clears it, with what it does besides; shown or taken in one step. */
+/** The way out of a finding: the least change that clears it, with what it does besides; shown or applied in one step. */
 export function NoteChange({ finding }: { finding: Finding }) {
   const format = useFormat();
   const suggestion = useSlow(({ suggestions }) => suggestions[finding.id]);

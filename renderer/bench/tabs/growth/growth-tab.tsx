@@ -12,7 +12,7 @@ import { differenceLines, dueValues } from './difference-text.ts';
 import { useGrownFits } from './use-grown-fits.ts';
 import './growth.css';
 
-/** What a grown body does to the fit on the bench, finding by finding; shown, taken in one step, and then fitted anew. */
+/** What a grown body does to the fit on the bench, finding by finding; shown, applied in one step, and then fitted again. */
 export function GrowthTab({ grown }: { grown: readonly Grown[] }) {
   const document = useDocument();
   useEffect(() => () => document.showGhost(null), [document]);

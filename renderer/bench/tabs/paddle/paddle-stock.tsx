@@ -28,7 +28,7 @@ const taken = ({ lengthM, bladeLengthM, bladeAngleDeg, massKg }: StockPaddle): P
   massKg,
 });
 
-/** The club's paddles that come nearest to a wanted one, with reasons; one is taken in one step. */
+/** The club's paddles that come nearest to a wanted one, with reasons; one is applied in one step. */
 export function PaddleStock({ read }: { read: PaddleReader }) {
   const format = useFormat();
   const [by, setBy] = useState<WantedBy>('stature');

@@ -37,7 +37,7 @@ export function differencesOf(
 
 /**
  * Judged values are told to the usual step, not to their doubt: both states share nearly all of it. The change is that between the
- * two values as they are told, so that the line adds up.
+ * two values as they are reported, so that the line adds up.
  */
 function valueDifferences(
   older: Report,

@@ -19,7 +19,7 @@ interface PlotFigureProps {
 }
 
 /**
- * One plot, over the stroke unless said otherwise: lines told apart by their dashes and named at their ends. The field is
+ * One plot, over the stroke unless said otherwise: lines distinguished by their dashes and named at their ends. The field is
  * stretched, its letters are not: they stand in the page beside it.
  */
 export function PlotFigure({ plot, ruled = RULED, cursor = true }: PlotFigureProps) {

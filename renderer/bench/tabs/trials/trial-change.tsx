@@ -54,7 +54,7 @@ function basisKey({ basis, relevance }: RankedChange) {
   return relevance === 0 ? ('trials.basis.model' as const) : null;
 }
 
-/** One change that answers a trial: what it answers and why, what it costs; shown as an outline or taken in one step. */
+/** One change that answers a trial: what it answers and why, what it costs; shown as an outline or applied in one step. */
 export function TrialChange({ change, trial }: { change: RankedChange; trial: Trial }) {
   const format = useFormat();
   const moves = benchChange(change, trial.seat);
