@@ -1,29 +1,24 @@
-import { backup, settleBackup } from './backup-job.ts';
-import { decryptBundle, previewBundle, stageBundle } from './bundle-jobs.ts';
-import { eraseAside, eraseCopies, eraseJournal, erasePreview, eraseStore } from './erase-jobs.ts';
-import { exportEverything } from './export-job.ts';
 import type { JobHooks, JobName, Jobs } from './job.ts';
-import { restoreAside } from './restore-job.ts';
-import { modelBlocks } from './step-job.ts';
 
-/** One function for each job. */
-export const jobs: {
-  readonly [N in JobName]: (
-    input: Jobs[N]['input'],
-    hooks: JobHooks,
-  ) => Jobs[N]['output'] | Promise<Jobs[N]['output']>;
-} = {
-  backup,
-  export: exportEverything,
-  'bundle-decrypt': decryptBundle,
-  'bundle-preview': previewBundle,
-  'bundle-stage': stageBundle,
-  'restore-aside': restoreAside,
-  'erase-aside': eraseAside,
-  'erase-preview': erasePreview,
-  'erase-store': eraseStore,
-  'erase-copies': eraseCopies,
-  'erase-journal': eraseJournal,
-  'settle-backup': settleBackup,
-  'model-blocks': modelBlocks,
+/** What does one job. */
+type Job<N extends JobName> = (
+  input: Jobs[N]['input'],
+  hooks: JobHooks,
+) => Jobs[N]['output'] | Promise<Jobs[N]['output']>;
+
+/** Loads the function of each job: a thread loads only what its own job needs. */
+export const jobs: { readonly [N in JobName]: () => Promise<Job<N>> } = {
+  backup: async () => (await import('./backup-job.ts')).backup,
+  'settle-backup': async () => (await import('./backup-job.ts')).settleBackup,
+  export: async () => (await import('./export-job.ts')).exportEverything,
+  'bundle-decrypt': async () => (await import('./bundle-jobs.ts')).decryptBundle,
+  'bundle-preview': async () => (await import('./bundle-jobs.ts')).previewBundle,
+  'bundle-stage': async () => (await import('./bundle-jobs.ts')).stageBundle,
+  'restore-aside': async () => (await import('./restore-job.ts')).restoreAside,
+  'erase-aside': async () => (await import('./erase-jobs.ts')).eraseAside,
+  'erase-preview': async () => (await import('./erase-jobs.ts')).erasePreview,
+  'erase-store': async () => (await import('./erase-jobs.ts')).eraseStore,
+  'erase-copies': async () => (await import('./erase-jobs.ts')).eraseCopies,
+  'erase-journal': async () => (await import('./erase-jobs.ts')).eraseJournal,
+  'model-blocks': async () => (await import('./step-job.ts')).modelBlocks,
 };

@@ -1,13 +1,20 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { speak } from '../language/spoken.ts';
-import { errorCode } from '../shell/error-code.ts';
-
 import { type JobHooks, type JobOrder, type JobWord, WorkCancelled } from './job.ts';
 import { jobs } from './jobs.ts';
 
+/** Any job, once its own name is forgotten: the thread passes on what it was given. */
+type AnyJob = (input: unknown, hooks: JobHooks) => unknown;
+
+/** Loads what the job of an order needs. */
+async function load({ name, language }: JobOrder): Promise<AnyJob> {
+  const [job] = await Promise.all([jobs[name](), speak(language)]);
+  // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
+  return job as AnyJob;
+}
+
 /** Runs the one job this thread was started for, and ends. */
-async function work({ name, input, stop, language }: JobOrder, say: (word: JobWord) => void): Promise<void> {
-  await speak(language);
+async function work(job: AnyJob, { input, stop }: JobOrder, say: (word: JobWord) => void): Promise<void> {
   const asked = new Int32Array(stop);
   const hooks: JobHooks = {
     progress: (done, of) => say({ kind: 'progress', done, of }),
@@ -16,8 +23,6 @@ async function work({ name, input, stop, language }: JobOrder, say: (word: JobWo
     },
   };
   try {
-    // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
-    const job = jobs[name] as (input: unknown, hooks: JobHooks) => unknown;
     say({ kind: 'done', output: await job(input, hooks) });
   } catch (error) {
     if (error instanceof WorkCancelled) return say({ kind: 'cancelled' });
@@ -30,7 +35,8 @@ if (parentPort) {
   const port = parentPort;
   const order = workerData as JobOrder;
   const say = (word: JobWord) => port.postMessage(word);
-  const begin = () => void work(order, say);
+  const job = await load(order);
+  const begin = () => void work(job, order, say);
   if (order.waits) {
     port.once('message', begin);
     say({ kind: 'ready' });

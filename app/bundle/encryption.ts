@@ -1,5 +1,4 @@
 import { closeSync, openSync, readSync } from 'node:fs';
-import { Decrypter, Encrypter } from 'age-encryption';
 
 /** How an encrypted file begins: the age format, age-encryption.org/v1. Any program for it opens a bundle too. */
 const BEGINNING = 'age-encryption.org/v1\n';
@@ -32,6 +31,7 @@ export async function* encrypted(
   passphrase: string,
   workFactor = 18,
 ): AsyncGenerator<Uint8Array> {
+  const { Encrypter } = await loadCipher();
   const encrypter = new Encrypter();
   encrypter.setPassphrase(typed(passphrase));
   encrypter.setScryptWorkFactor(workFactor);
@@ -43,6 +43,7 @@ export async function* decrypted(
   pieces: Iterator<Uint8Array>,
   passphrase: string,
 ): AsyncGenerator<Uint8Array> {
+  const { Decrypter } = await loadCipher();
   const decrypter = new Decrypter();
   decrypter.addPassphrase(typed(passphrase));
   const opened = await decrypter.decrypt(streamOf(pieces)).catch((error: unknown) => {
@@ -56,6 +57,11 @@ export async function* decrypted(
     if (step.done) return;
     yield step.value;
   }
+}
+
+/** Loaded where a file is encrypted or decrypted: its curves take 70 ms, and every start and every job would pay for them. */
+function loadCipher() {
+  return import('age-encryption');
 }
 
 /** One letter may be typed as one sign or as two, by the keyboard; both must open the same file. */
