@@ -74,9 +74,9 @@ const core: Kind = { name: 'core', folders: ['core', 'reference'], native: true 
 const house: Kind = { name: 'house', folders: ['house', 'bench', 'words'], native: true };
 const renderer: Kind = { name: 'renderer', folders: ['renderer'] };
 /** Starting a PostgreSQL leaves handlers of signals in the process. */
-const library: Kind = { name: 'library', folders: ['app/library'], isolate: true };
-const app: Kind = { name: 'app', folders: ['app'], except: ['tests/app/library/**'] };
-const e2e: Kind = { name: 'e2e', folders: ['e2e'] };
+const library: Kind = { name: 'library', native: true, folders: ['app/library'], isolate: true };
+const app: Kind = { name: 'app', native: true, folders: ['app'], except: ['tests/app/library/**'] };
+const e2e: Kind = { name: 'e2e', folders: ['e2e'], native: true };
 const coreLong: Kind = { name: 'core-long', folders: ['core', 'reference', 'house'], native: true };
 
 export default defineConfig({

@@ -94,7 +94,7 @@ export interface JobHooks {
   goOn(): void;
 }
 
-/** What a worker is started with. The first number of `stop` is not 0 once it is asked to stop. */
+/** What a worker is told to do. The first number of `stop` is not 0 once it is asked to stop. */
 export interface JobOrder {
   readonly name: JobName;
   readonly input: unknown;

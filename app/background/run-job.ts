@@ -26,9 +26,13 @@ export interface RunningJob<T> {
 /** As a source the worker lies beside this file; the desktop's build puts both into one folder under this name. */
 const WORKER_FILE = import.meta.url.endsWith('.ts') ? 'worker.ts' : 'worker.js';
 
+/** How long a thread that has done its job waits for the next one, milliseconds. Starting one takes a quarter of a second. */
+const WAITS_FOR_MORE_MS = 10_000;
+let idle: { readonly worker: Worker; readonly timer: NodeJS.Timeout } | null = null;
+
 /**
- * Runs a job in a thread of its own, so that the program answers meanwhile. One that `waits` loads what it needs, and begins when
- * it is told. Rejects with `WorkCancelled`, or with `JobFailed` and the code of the error.
+ * Runs a job in a thread, so that the program answers meanwhile. One that `waits` loads what it needs, and begins when it is
+ * told. Rejects with `WorkCancelled`, or with `JobFailed` and the code of the error.
  */
 export function startJob<N extends JobName>(
   name: N,
@@ -39,14 +43,14 @@ export function startJob<N extends JobName>(
   }: { progress?: (done: number, of: number) => void; waits?: boolean } = {},
 ): RunningJob<Jobs[N]['output']> {
   const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-  const order: JobOrder = { name, input, stop, waits, language: words().language };
-  const worker = new Worker(new URL(WORKER_FILE, import.meta.url), { workerData: order });
+  const worker = takeWorker();
   const isReady = Promise.withResolvers<void>();
   const result = new Promise<Jobs[N]['output']>((resolve, reject) => {
     worker.on('message', (word: JobWord) => {
-      if (word.kind === 'ready') isReady.resolve();
-      else if (word.kind === 'progress') progress(word.done, word.of);
-      else if (word.kind === 'done') resolve(word.output as Jobs[N]['output']);
+      if (word.kind === 'ready') return isReady.resolve();
+      if (word.kind === 'progress') return progress(word.done, word.of);
+      keep(worker);
+      if (word.kind === 'done') resolve(word.output as Jobs[N]['output']);
       else reject(word.kind === 'cancelled' ? new WorkCancelled() : new JobFailed(word));
     });
     worker.on('error', reject);
@@ -56,10 +60,45 @@ export function startJob<N extends JobName>(
   // Whoever waits for it to be ready hears why it never will be; nobody else needs to.
   result.catch(isReady.reject);
   isReady.promise.catch(() => {});
+  const order: JobOrder = { name, input, stop, waits, language: words().language };
+  worker.postMessage(order);
   return {
     ready: isReady.promise,
     begin: () => worker.postMessage('begin'),
     result,
     cancel: () => void Atomics.store(new Int32Array(stop), 0, 1),
   };
+}
+
+/** The thread that waits for a job, or a new one. */
+function takeWorker(): Worker {
+  if (!idle) return new Worker(new URL(WORKER_FILE, import.meta.url));
+  const { worker, timer } = idle;
+  idle = null;
+  clearTimeout(timer);
+  forget(worker);
+  worker.ref();
+  return worker;
+}
+
+/** Keeps a thread for the next job, for a while; one is enough. It does not keep the program from ending. */
+function keep(worker: Worker): void {
+  forget(worker);
+  if (idle) return void worker.terminate();
+  worker.unref();
+  const timer = setTimeout(() => {
+    idle = null;
+    void worker.terminate();
+  }, WAITS_FOR_MORE_MS).unref();
+  const lost = () => {
+    if (idle?.worker === worker) idle = null;
+    clearTimeout(timer);
+  };
+  worker.on('error', lost).on('exit', lost);
+  idle = { worker, timer };
+}
+
+/** Takes away our listeners by name: the thread has some of its own. */
+function forget(worker: Worker): void {
+  for (const event of ['message', 'error', 'exit']) worker.removeAllListeners(event);
 }

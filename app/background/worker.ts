@@ -1,4 +1,4 @@
-import { parentPort, workerData } from 'node:worker_threads';
+import { parentPort } from 'node:worker_threads';
 import { speak } from '../language/spoken.ts';
 import { type JobHooks, type JobOrder, type JobWord, WorkCancelled } from './job.ts';
 import { jobs } from './jobs.ts';
@@ -13,7 +13,7 @@ async function load({ name, language }: JobOrder): Promise<AnyJob> {
   return job as AnyJob;
 }
 
-/** Runs the one job this thread was started for, and ends. */
+/** Runs one job. */
 async function work(job: AnyJob, { input, stop }: JobOrder, say: (word: JobWord) => void): Promise<void> {
   const asked = new Int32Array(stop);
   const hooks: JobHooks = {
@@ -33,12 +33,19 @@ async function work(job: AnyJob, { input, stop }: JobOrder, say: (word: JobWord)
 
 if (parentPort) {
   const port = parentPort;
-  const order = workerData as JobOrder;
   const say = (word: JobWord) => port.postMessage(word);
-  const job = await load(order);
-  const begin = () => void work(job, order, say);
-  if (order.waits) {
-    port.once('message', begin);
-    say({ kind: 'ready' });
-  } else begin();
+  let begin = () => {};
+  const take = async (order: JobOrder) => {
+    const job = await load(order);
+    if (order.waits) {
+      const begun = new Promise<void>((resolve) => {
+        begin = resolve;
+      });
+      say({ kind: 'ready' });
+      await begun;
+    }
+    await work(job, order, say);
+  };
+  // One order after the other; `begin` is for the one that waits.
+  port.on('message', (word: JobOrder | 'begin') => (word === 'begin' ? begin() : void take(word)));
 }
