@@ -21,8 +21,6 @@ import { listTrials, saveTrial, setTrialArchived } from '../store/trials.ts';
 import { exportBundle, importBundle, previewBundle, unlockBundle } from './bundles.ts';
 import { decide, openConflicts } from './conflicts.ts';
 import { keepDisplay, readDisplayFile } from './display.ts';
-import { exportPaper } from './export-paper.ts';
-import { exportSections } from './export-sections.ts';
 import { exportTable } from './export-table.ts';
 import { importAthletes } from './import-athletes.ts';
 import { installDemo } from './install-demo.ts';
@@ -47,7 +45,10 @@ import { SENTENCES } from './sentences.ts';
 
 type Answer<N extends CallName> = CallResult<CallOutput<N>>;
 
-/** One function for each entry of the contract. Inputs are parsed before they arrive here. */
+/**
+ * One function for each entry of the contract. Inputs are parsed before they arrive here. What makes papers is loaded with the
+ * first one: it is half of what a start would load.
+ */
 export type Services = {
   readonly [N in CallName]: (program: Program, input: ParsedInput<N>) => Answer<N> | Promise<Answer<N>>;
 };
@@ -82,7 +83,8 @@ export const services: Services = {
   'boats.archive': ({ store }, { id }) => found('boat', boats.setArchived(store, id, true)),
   'boats.restore': ({ store }, { id }) => found('boat', boats.setArchived(store, id, false)),
   'boats.fits': ({ store }, { id }) => done(fitsOfBoat(store, id)),
-  'boats.sections': exportSections,
+  'boats.sections': async (program, input) =>
+    (await import('./export-sections.ts')).exportSections(program, input),
   'boats.stock': ({ store }, { id }) => {
     const boat = boats.get(store, id);
     return boat ? done(boat.boat.stock ?? { pads: [], rests: [] }) : missing('boat');
@@ -148,7 +150,7 @@ export const services: Services = {
   'library.makeGroup': makeGroup,
   'library.setInGroup': setInGroup,
   'library.open': openInLibrary,
-  'paper.export': exportPaper,
+  'paper.export': async (program, input) => (await import('./export-paper.ts')).exportPaper(program, input),
   'tables.export': exportTable,
   'work.progress': ({ work }) => done(work.progress()),
   'work.cancel': ({ work }) => done({ asked: work.cancel() }),
