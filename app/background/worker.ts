@@ -1,5 +1,6 @@
 import { parentPort } from 'node:worker_threads';
 import { speak } from '../language/spoken.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { type JobHooks, type JobOrder, type JobWord, WorkCancelled } from './job.ts';
 import { jobs } from './jobs.ts';
 
