@@ -5,6 +5,7 @@ import { problemsOf } from '../problems/problem-sentences.ts';
 import { errorCode } from '../shell/error-code.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import { oddText } from '../shell/plain-text.ts';
+
 import { type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 import { services } from './services.ts';

@@ -5,6 +5,7 @@ import { loadSolidGeometry } from '../export/solids/solid-geometry.ts';
 import { translatorOf } from '../language/spoken.ts';
 import { errorCode } from '../shell/error-code.ts';
 import { faultForLog, type Log } from '../shell/log-file.ts';
+
 import { done, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 

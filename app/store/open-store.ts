@@ -1,7 +1,7 @@
 import { accessSync, constants, existsSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { errorCode, errorCode } from '../shell/error-code.ts';
+import { errorCode } from '../shell/error-code.ts';
 import { keepPrivate, makePrivateFile, makePrivateFolder } from '../shell/private-files.ts';
 import { damageOf } from './integrity.ts';
 import { migrate, STORE_VERSION, storeVersion } from './migrate.ts';
