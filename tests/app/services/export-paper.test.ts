@@ -14,7 +14,9 @@ import { inventedAthlete, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const REVISION = { number: 3, name: 'pad back', keptAt: '2026-05-04T16:20:00Z' };
+/** What a revision is called on every computer. */
+const MARK = 'K7P2M';
+const REVISION = { number: 3, name: 'pad back', mark: MARK, keptAt: '2026-05-04T16:20:00Z' };
 const WANTED = {
   sheet: { kind: 'set-out-sheet', seat: 0, paper: 'A4' },
   templates: { kind: 'templates', seat: 0, format: 'pdf', templates: [...TEMPLATE_IDS], paper: 'A4' },
@@ -57,16 +59,21 @@ async function exportedTo(folder: string, wanted: object, fit = inventedFit()) {
 
 describe('an export', () => {
   it.each([
-    ['set-out sheet', WANTED.sheet, 'Workshop sheet, Žofie Łęcka, Grey Heron, revision 3.pdf'],
-    ['templates', WANTED.templates, 'Templates, Žofie Łęcka, Grey Heron, revision 3.pdf'],
-    ['take-home page', WANTED.takeHome, 'For the athlete, Žofie Łęcka, Grey Heron, revision 3.pdf'],
-  ])('%s is one whole file, named for whom and what', async (_, wanted, name) => {
-    const folder = temporaryFolder();
-    const { bytes, path } = await exportedTo(folder, wanted);
-    expect(path).toBe(join(folder, name));
-    expect(readdirSync(folder)).toEqual([name]);
-    expect(readPdf(bytes).pages.length).toBeGreaterThan(0);
-  });
+    ['set-out sheet', WANTED.sheet, 'Workshop sheet, Žofie Łęcka, Grey Heron, revision 3 K7P2M.pdf'],
+    ['templates', WANTED.templates, 'Templates, Žofie Łęcka, Grey Heron, revision 3 K7P2M.pdf'],
+    ['take-home page', WANTED.takeHome, 'For the athlete, Žofie Łęcka, Grey Heron, revision 3 K7P2M.pdf'],
+  ])(
+    '%s is one whole file, named for whom and what, its revision by its mark on every page',
+    async (_, wanted, name) => {
+      const folder = temporaryFolder();
+      const { bytes, path } = await exportedTo(folder, wanted);
+      expect(path).toBe(join(folder, name));
+      expect(readdirSync(folder)).toEqual([name]);
+      const { pages } = readPdf(bytes);
+      expect(pages.length).toBeGreaterThan(0);
+      for (const page of pages) expect(wordsOf(page)).toContain(MARK);
+    },
+  );
 
   it('gives equal bytes for equal input, whenever it is made', async () => {
     for (const wanted of [WANTED.sheet, WANTED.takeHome, { ...WANTED.templates, format: 'svg' }]) {
@@ -93,6 +100,7 @@ describe('an export', () => {
         templates: ['pad-recess'],
       });
       expect(one.path).toMatch(new RegExp(`Knee pad recess.*\\.${format}$`));
+      expect(one.bytes.toString('utf8')).toContain(MARK);
     },
   );
 
