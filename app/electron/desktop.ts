@@ -2,7 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { BrowserWindow } from 'electron';
 import type { MenuCommand } from '../contract/bridge.ts';
-import { speakAsChosen } from '../services/display.ts';
+import { readDisplayFile, speakAsChosen } from '../services/display.ts';
 import { openProgram } from '../services/open-program.ts';
 import { SENTENCES } from '../services/sentences.ts';
 import { dataFolder } from '../shell/data-folder.ts';
@@ -57,6 +57,9 @@ async function runDesktop(
     report({ kind: 'already-open' });
     return app.quit();
   }
+  // What Chromium itself writes, such as the date in an entry for dates, follows the chosen language from the next start on.
+  const { language } = readDisplayFile({ store: { folder } });
+  if (language !== 'system') app.commandLine.appendSwitch('lang', language);
   app.enableSandbox();
   announceScheme(electron);
   const seen: { window: BrowserWindow | null } = { window: null };

@@ -14,7 +14,7 @@ import { done, type Program } from './program.ts';
 const DISPLAY_FILE = 'display.json';
 
 /** How things are shown on this computer. A file that is missing or does not read is what it is at first. */
-export function readDisplayFile({ store }: Pick<Program, 'store'>): DisplayRecord {
+export function readDisplayFile({ store }: { readonly store: { readonly folder: string } }): DisplayRecord {
   try {
     return readDisplay(JSON.parse(readFileSync(join(store.folder, DISPLAY_FILE), 'utf8')));
   } catch {

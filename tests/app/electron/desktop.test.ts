@@ -1,9 +1,10 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { MENU_COMMANDS } from '../../../app/contract/bridge.ts';
 import { startDesktop } from '../../../app/electron/desktop.ts';
 import { isOwnPage, MENU_CHANNEL, PAGE_HOME } from '../../../app/electron/electron-api.ts';
+import { speak } from '../../../app/language/spoken.ts';
 import { electronStandIn, type StandInWindow } from '../shells/electron-stand-in.ts';
 import { type ThroughElectron, throughElectron } from '../shells/through-electron.ts';
 import { temporaryFolder } from '../temporary.ts';
@@ -81,6 +82,19 @@ describe('the window', () => {
     }
     way = await throughElectron(folder);
     window = way.standIn.windows[0]!;
+  });
+});
+
+describe('what Chromium itself writes', () => {
+  it('is in the language of Settings from the next start on, the system’s where none was chosen', async () => {
+    expect(way.standIn.app.switches).toEqual({});
+    const chosen = temporaryFolder();
+    mkdirSync(join(chosen, 'data'));
+    writeFileSync(join(chosen, 'data/display.json'), JSON.stringify({ language: 'hu' }));
+    const hungarian = await throughElectron(chosen);
+    expect(hungarian.standIn.app.switches).toEqual({ lang: 'hu' });
+    await hungarian.close();
+    await speak('en');
   });
 });
 

@@ -12,6 +12,8 @@ export interface StandIn {
     lockFree: boolean;
     /** Where the shell has told Electron to keep things. */
     paths: Record<string, string>;
+    /** Chromium's switches that the shell has set. */
+    switches: Record<string, string>;
     whenReady: () => Promise<void>;
   };
   readonly windows: StandInWindow[];
@@ -96,6 +98,12 @@ export function electronStandIn(appPath: string): StandIn {
     },
     whenReady: async () => {},
     paths: {} as Record<string, string>,
+    switches: {} as Record<string, string>,
+    commandLine: {
+      appendSwitch: (name: string, value: string) => {
+        app.switches[name] = value;
+      },
+    },
     setPath: (name: string, path: string) => {
       app.paths[name] = path;
     },
