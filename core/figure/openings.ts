@@ -13,25 +13,44 @@ const BEYOND = 0.3;
 /** Nothing is left out farther from the joint than this. */
 const FARTHEST = EDGES.at(-1)! + BEYOND;
 
-function isIn(rings: readonly Line[], x: number, y: number): boolean {
-  for (const ring of rings) if (isInside(ring, x, y)) return true;
-  return false;
+/** A ring with the box round it, metres: most points lie in few boxes, and need not be looked for in the other rings. */
+interface Boxed {
+  readonly ring: Line;
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+function boxed(ring: Line): Boxed {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let k = 0; k < ring.length; k += 2) {
+    const x = ring[k]!;
+    const y = ring[k + 1]!;
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < low) low = y;
+    if (y > high) high = y;
+  }
+  return { ring, left, right, low, high };
 }
 
 /** The rings that a square about a point may lie in, at least in part. */
-function ringsAbout(rings: readonly Line[], [x, y]: ViewPoint, half: number): Line[] {
-  return rings.filter((ring) => {
-    let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
-    for (let k = 0; k < ring.length; k += 2) {
-      const u = ring[k]!;
-      const v = ring[k + 1]!;
-      if (u < left) left = u;
-      if (u > right) right = u;
-      if (v < low) low = v;
-      if (v > high) high = v;
-    }
-    return left < x + half && right > x - half && low < y + half && high > y - half;
-  });
+function ringsAbout(rings: readonly Line[], [x, y]: ViewPoint, half: number): Boxed[] {
+  return rings
+    .map(boxed)
+    .filter(
+      ({ left, right, low, high }) =>
+        left < x + half && right > x - half && low < y + half && high > y - half,
+    );
+}
+
+function isIn(rings: readonly Boxed[], x: number, y: number): boolean {
+  for (const { ring, left, right, low, high } of rings) {
+    if (x < left || x > right || y < low || y > high) continue;
+    if (isInside(ring, x, y)) return true;
+  }
+  return false;
 }
 
 /**
@@ -48,7 +67,7 @@ export function openBands(
   const neighbour = ringsAbout(outlines.neighbour, middle, radius * FARTHEST);
   if (neighbour.length === 0) return [];
   const own = ringsAbout(outlines.own, middle, radius * FARTHEST);
-  const isOn = (rings: readonly Line[], k: number, share: number) =>
+  const isOn = (rings: readonly Boxed[], k: number, share: number) =>
     isIn(rings, x + share * radius * COS[k]!, y + share * radius * SIN[k]!);
   /** Where the piece ends in a direction; 0 where it goes on, or where what lies there is not the neighbour. */
   const edgeIn = (k: number): number => {

@@ -1,4 +1,4 @@
-import { add, cross, dot, norm, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
+import { cross, dot, norm, plus, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 
 /** Points of an arc drawn in space; seen in a view it is the true projection of the angle it measures. */
 export interface AngleArc {
@@ -27,7 +27,7 @@ export function angleArc(
   const across = cross(axis, u);
   const angle = Math.atan2(norm(cross(u, v)), dot(u, v));
   const at = (turn: number) =>
-    add(corner, add(scale(u, radius * Math.cos(turn)), scale(across, radius * Math.sin(turn))));
+    plus(plus(corner, radius * Math.cos(turn), u), radius * Math.sin(turn), across);
   return {
     corner,
     points: Array.from({ length: STEPS + 1 }, (_, k) => at((angle * k) / STEPS)),
@@ -48,7 +48,7 @@ export function arcToward(
   const across = aim && unit(aim);
   if (!u || !across) return null;
   const at = (turn: number) =>
-    add(corner, add(scale(u, radius * Math.cos(turn)), scale(across, radius * Math.sin(turn))));
+    plus(plus(corner, radius * Math.cos(turn), u), radius * Math.sin(turn), across);
   return {
     corner,
     points: Array.from({ length: STEPS + 1 }, (_, k) => at((angle * k) / STEPS)),
