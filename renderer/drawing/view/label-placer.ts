@@ -128,8 +128,9 @@ function following(
 ): Omit<PlacedLabel, 'found'> | null {
   const { width, height, anchor } = wish;
   const rect = { left: anchor.x + found.dx, top: anchor.y + found.dy, width, height };
-  const now = weigh(wish, rect, { ground: { ...ground, was: null }, cost: found.own });
-  if (!now || now.cost > found.cost + FOLLOWING_SLACK) return null;
+  const most = found.cost + FOLLOWING_SLACK;
+  const now = weigh(wish, rect, { ground: { ...ground, was: null }, cost: found.own, most });
+  if (!now || now.cost > most) return null;
   return { id, rect: now.rect, leader: now.leader };
 }
 
@@ -149,7 +150,7 @@ function bestNear(wish: LabelWish, ground: Ground): Placement | null {
       const turn = turnOf(k);
       const cost = distance + Math.abs(turn) * COST_OF_TURN;
       if (best && cost - STAYING_BONUS >= best.cost) continue;
-      const candidate = weigh(wish, rectToward(wish, distance, turn), { ground, cost });
+      const candidate = weigh(wish, rectToward(wish, distance, turn), { ground, cost, most: best?.cost });
       if (candidate && (!best || candidate.cost < best.cost)) best = candidate;
     }
   }
@@ -178,11 +179,11 @@ function rectToward(wish: LabelWish, distance: number, turn: number): ScreenRect
   };
 }
 
-/** The placement with its cost; null where it would collide. */
+/** The placement with its cost; null where it would collide. A place that costs more than `most` is not weighed to the end. */
 function weigh(
   wish: LabelWish,
   rect: ScreenRect,
-  { ground, cost }: { ground: Ground; cost: number },
+  { ground, cost, most = Number.POSITIVE_INFINITY }: { ground: Ground; cost: number; most?: number },
 ): Placement | null {
   if (!contains(wish.bounds, rect)) return null;
   const roomy = grown(rect, LABEL_MARGIN);
@@ -195,12 +196,8 @@ function weigh(
     if (leader && other.leader && ground.leaders === 'apart' && meet(leader, other.leader)) return null;
   }
   const staying = ground.was && sameShift(wish, rect, ground.was) ? STAYING_BONUS : 0;
-  return {
-    rect,
-    leader,
-    own: cost,
-    cost: cost + cover(rect, ground.obstacles.soft) * COST_OF_COVER - staying,
-  };
+  const covered = cover(rect, ground.obstacles.soft, (most - cost + staying) / COST_OF_COVER);
+  return { rect, leader, own: cost, cost: cost + covered * COST_OF_COVER - staying };
 }
 
 /** Whether the label stood at about this place before (its anchor may have moved a little since). */
@@ -256,8 +253,8 @@ export function overlap(a: ScreenRect, b: ScreenRect): boolean {
   );
 }
 
-/** How much soft ground a label covers: 0 to about 1 for each disc, by how deep it lies in it. */
-function cover(rect: ScreenRect, discs: readonly Disc[]): number {
+/** How much soft ground a label covers: 0 to about 1 for each disc, by how deep it lies in it. Past `most` nobody counts on. */
+function cover(rect: ScreenRect, discs: readonly Disc[], most: number): number {
   let sum = 0;
   for (const { x, y, radius } of discs) {
     const dx = x < rect.left ? rect.left - x : Math.max(0, x - rect.left - rect.width);
@@ -265,7 +262,9 @@ function cover(rect: ScreenRect, discs: readonly Disc[]): number {
     const dy = y < rect.top ? rect.top - y : Math.max(0, y - rect.top - rect.height);
     if (dy >= radius) continue;
     const away = Math.sqrt(dx * dx + dy * dy);
-    if (away < radius) sum += 0.35 + (radius - away) / radius;
+    if (away >= radius) continue;
+    sum += 0.35 + (radius - away) / radius;
+    if (sum > most) break;
   }
   return sum;
 }
