@@ -144,9 +144,11 @@ export class BenchCanvas {
     );
   }
 
-  /** The fit as drawn this instant, where the stroke's slider stands. */
+  /** The fit as drawn this instant, where the stroke's slider stands; less fine while a hand moves it. */
   private pictureNow(): Picture {
-    return this.stroke.at(this.document.live(), this.view.strokeView.getState(), this.hullLines().hull);
+    const fineness = this.held ? 'moving' : 'screen';
+    const state = { ...this.document.live(), fineness } as const;
+    return this.stroke.at(state, this.view.strokeView.getState(), this.hullLines().hull);
   }
 
   private live(): void {
@@ -249,7 +251,7 @@ export class BenchCanvas {
 
   hold(held: Held | null): void {
     this.held = held;
-    this.invalidate(MOVING);
+    this.live();
   }
 
   point(pointed: Grip | null, { focused }: { focused: boolean }): void {

@@ -1,7 +1,7 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { Report, SeatReport } from '../../../core/evaluation/report.ts';
-import type { FigureBody } from '../../../core/figure/body-part.ts';
+import type { FigureBody, Fineness } from '../../../core/figure/body-part.ts';
 import { type Figure, figureBox, figureOf } from '../../../core/figure/figure.ts';
 import { toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
@@ -12,13 +12,13 @@ import type { Picture } from './scene.ts';
 import type { BoatBox } from './view-geometry.ts';
 
 /** A state of a fit made ready to be drawn. */
-export function pictureOf(fit: Fit, report: Report): Picture {
+export function pictureOf(fit: Fit, report: Report, fineness: Fineness = 'screen'): Picture {
   return {
     fit,
     report,
     figures: report.seats.map((solved, index) => {
       const seat = fit.seats[index];
-      return solved && seat ? figureIn(seat, solved) : null;
+      return solved && seat ? figureIn(seat, solved, fineness) : null;
     }),
   };
 }
@@ -26,12 +26,13 @@ export function pictureOf(fit: Fit, report: Report): Picture {
 /** Figures already made: a stance that has not changed keeps its figure, and with it the shapes made of it. */
 const made = new WeakMap<Stance, { seat: Seat; figure: Figure }>();
 
-function figureIn(seat: Seat, { stances: { ready }, body }: SeatReport): Figure {
+function figureIn(seat: Seat, { stances: { ready }, body }: SeatReport, fineness: Fineness): Figure {
   const known = made.get(ready);
-  if (known?.seat === seat) return known.figure;
+  const isFine = fineness === 'moving' || known?.figure.fineness === fineness;
+  if (known?.seat === seat && isFine) return known.figure;
   const { stature, lengths } = body;
   const drawn: FigureBody = { stature, lengths, sex: seat.athlete?.sex ?? 'unspecified' };
-  const figure = figureOf(ready.points, drawn, { paddle: seat.paddle, fineness: 'screen' });
+  const figure = figureOf(ready.points, drawn, { paddle: seat.paddle, fineness });
   made.set(ready, { seat, figure });
   return figure;
 }
