@@ -6,7 +6,8 @@ import { defineConfig, type Plugin } from 'vite';
 
 const root = import.meta.dirname;
 const CANVAS = /node_modules[\\/](konva|react-konva|react-reconciler|its-fine)[\\/]/;
-const PAPERS = /[\\/]core[\\/](setout|show|roster|drilling)[\\/]/;
+/** Sheets, rosters and plans of holes, but for what the bench asks of them: where holes are, how tall letters are. */
+const PAPERS = /[\\/]core[\\/](setout|show|roster|drilling)[\\/](?!drilled-places|drilling-wish|sheet-inks)/;
 const SHARED = /renderer[\\/](?!jobs|pages|shell)\w+[\\/]/;
 
 /** The files of the pose model that the page may ask for: the script, both builds of its WebAssembly, one model. */
