@@ -98,19 +98,14 @@ export function openLocalState(store: Store): LocalState {
     came: ({ kind, id }) => void came.run(kind, id),
     shared: (kind) => {
       const here = store.db.prepare<[string], number>(HERE[kind]).pluck();
-      const ids = db.prepare<{ kind: string }, string>(
-        'SELECT id FROM known WHERE kind = @kind UNION SELECT id FROM came WHERE kind = @kind',
-      );
-      return ids
-        .pluck()
-        .all({ kind })
-        .filter((id) => here.get(id) !== undefined);
+      const ids = db.prepare<{ kind: string }, string>(SHARED).pluck().all({ kind });
+      return ids.filter((id) => here.get(id) !== undefined);
     },
     went: ({ kind, id }) => {
       forget.run(kind, id);
       db.prepare('DELETE FROM came WHERE kind = ? AND id = ?').run(kind, id);
     },
-    listCame: () => db.prepare('SELECT kind, id FROM came').all() as RecordRef[],
+    listCame: () => db.prepare<[], RecordRef>('SELECT kind, id FROM came').all(),
     note: (name, value) => void put.run(name, value),
     noted,
     close: () => void db.close(),
@@ -121,6 +116,8 @@ export function openLocalState(store: Store): LocalState {
 function changesOf(db: Database.Database): string {
   return `${db.pragma('data_version', { simple: true })} ${db.prepare('SELECT total_changes()').pluck().get()}`;
 }
+
+const SHARED = 'SELECT id FROM known WHERE kind = @kind UNION SELECT id FROM came WHERE kind = @kind';
 
 const HERE: Readonly<Record<RecordRef['kind'], string>> = {
   athlete: 'SELECT 1 FROM athletes WHERE id = ?',

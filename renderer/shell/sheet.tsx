@@ -7,80 +7,40 @@ import { MenuCommands } from '../ui/menu-commands.tsx';
 import { FaultBoundary } from './fault-boundary.tsx';
 import { SheetHead } from './sheet-head.tsx';
 
-// Each page is fetched when it is first gone to.
-const ArchivePage = lazy(() =>
-  import('../pages/archive/archive-page.tsx').then(({ ArchivePage }) => ({ default: ArchivePage })),
+/** A page that is loaded when it is first gone to. */
+function lazyPage<Name extends string, Props extends object>(
+  load: () => Promise<Readonly<Record<Name, (props: Props) => React.ReactNode>>>,
+  name: Name,
+) {
+  return lazy(() => load().then((pages) => ({ default: pages[name] })));
+}
+
+const ArchivePage = lazyPage(() => import('../pages/archive/archive-page.tsx'), 'ArchivePage');
+const AthletePage = lazyPage(() => import('../pages/athlete/athlete-page.tsx'), 'AthletePage');
+const AthletesPage = lazyPage(() => import('../pages/athletes/athletes-page.tsx'), 'AthletesPage');
+const AthletesTablePage = lazyPage(
+  () => import('../pages/athletes-table/athletes-table-page.tsx'),
+  'AthletesTablePage',
 );
-const AthletePage = lazy(() =>
-  import('../pages/athlete/athlete-page.tsx').then(({ AthletePage }) => ({ default: AthletePage })),
-);
-const AthletesPage = lazy(() =>
-  import('../pages/athletes/athletes-page.tsx').then(({ AthletesPage }) => ({ default: AthletesPage })),
-);
-const AthletesTablePage = lazy(() =>
-  import('../pages/athletes-table/athletes-table-page.tsx').then(({ AthletesTablePage }) => ({
-    default: AthletesTablePage,
-  })),
-);
-const BenchPage = lazy(() =>
-  import('../pages/bench/bench-page.tsx').then(({ BenchPage }) => ({ default: BenchPage })),
-);
-const BoatPage = lazy(() =>
-  import('../pages/boat/boat-page.tsx').then(({ BoatPage }) => ({ default: BoatPage })),
-);
-const BoatsPage = lazy(() =>
-  import('../pages/boats/boats-page.tsx').then(({ BoatsPage }) => ({ default: BoatsPage })),
-);
-const CrewSheetPage = lazy(() =>
-  import('../pages/crew-sheet/crew-sheet-page.tsx').then(({ CrewSheetPage }) => ({ default: CrewSheetPage })),
-);
-const FitsPage = lazy(() =>
-  import('../pages/fits/fits-page.tsx').then(({ FitsPage }) => ({ default: FitsPage })),
-);
-const FullSizePage = lazy(() =>
-  import('../pages/full-size/full-size-page.tsx').then(({ FullSizePage }) => ({ default: FullSizePage })),
-);
-const HelpPage = lazy(() =>
-  import('../pages/help/help-page.tsx').then(({ HelpPage }) => ({ default: HelpPage })),
-);
-const FilesPage = lazy(() =>
-  import('../pages/help/files-page.tsx').then(({ FilesPage }) => ({ default: FilesPage })),
-);
-const HomePage = lazy(() =>
-  import('../pages/home/home-page.tsx').then(({ HomePage }) => ({ default: HomePage })),
-);
-const HullPage = lazy(() =>
-  import('../pages/hull/hull-page.tsx').then(({ HullPage }) => ({ default: HullPage })),
-);
-const MeasurePage = lazy(() =>
-  import('../pages/measure/measure-page.tsx').then(({ MeasurePage }) => ({ default: MeasurePage })),
-);
-const NewFitPage = lazy(() =>
-  import('../pages/new-fit/new-fit-page.tsx').then(({ NewFitPage }) => ({ default: NewFitPage })),
-);
-const PaddlesPage = lazy(() =>
-  import('../pages/paddles/paddles-page.tsx').then(({ PaddlesPage }) => ({ default: PaddlesPage })),
-);
-const SetOutPage = lazy(() =>
-  import('../pages/set-out/set-out-page.tsx').then(({ SetOutPage }) => ({ default: SetOutPage })),
-);
-const PhotographPage = lazy(() =>
-  import('../pages/photograph/photograph-page.tsx').then(({ PhotographPage }) => ({
-    default: PhotographPage,
-  })),
-);
-const ShowPage = lazy(() =>
-  import('../pages/show/show-page.tsx').then(({ ShowPage }) => ({ default: ShowPage })),
-);
-const TimelinePage = lazy(() =>
-  import('../pages/timeline/timeline-page.tsx').then(({ TimelinePage }) => ({ default: TimelinePage })),
-);
-const TransferPage = lazy(() =>
-  import('../pages/transfer/transfer-page.tsx').then(({ TransferPage }) => ({ default: TransferPage })),
-);
-const TrialPage = lazy(() =>
-  import('../pages/trial/trial-page.tsx').then(({ TrialPage }) => ({ default: TrialPage })),
-);
+const BenchPage = lazyPage(() => import('../pages/bench/bench-page.tsx'), 'BenchPage');
+const BoatPage = lazyPage(() => import('../pages/boat/boat-page.tsx'), 'BoatPage');
+const BoatsPage = lazyPage(() => import('../pages/boats/boats-page.tsx'), 'BoatsPage');
+const CrewSheetPage = lazyPage(() => import('../pages/crew-sheet/crew-sheet-page.tsx'), 'CrewSheetPage');
+const FitsPage = lazyPage(() => import('../pages/fits/fits-page.tsx'), 'FitsPage');
+const FullSizePage = lazyPage(() => import('../pages/full-size/full-size-page.tsx'), 'FullSizePage');
+const HelpPage = lazyPage(() => import('../pages/help/help-page.tsx'), 'HelpPage');
+const FilesPage = lazyPage(() => import('../pages/help/files-page.tsx'), 'FilesPage');
+const HomePage = lazyPage(() => import('../pages/home/home-page.tsx'), 'HomePage');
+const HullPage = lazyPage(() => import('../pages/hull/hull-page.tsx'), 'HullPage');
+const MeasurePage = lazyPage(() => import('../pages/measure/measure-page.tsx'), 'MeasurePage');
+const NewFitPage = lazyPage(() => import('../pages/new-fit/new-fit-page.tsx'), 'NewFitPage');
+const PaddlesPage = lazyPage(() => import('../pages/paddles/paddles-page.tsx'), 'PaddlesPage');
+const SetOutPage = lazyPage(() => import('../pages/set-out/set-out-page.tsx'), 'SetOutPage');
+const PhotographPage = lazyPage(() => import('../pages/photograph/photograph-page.tsx'), 'PhotographPage');
+const ShowPage = lazyPage(() => import('../pages/show/show-page.tsx'), 'ShowPage');
+const TimelinePage = lazyPage(() => import('../pages/timeline/timeline-page.tsx'), 'TimelinePage');
+const TransferPage = lazyPage(() => import('../pages/transfer/transfer-page.tsx'), 'TransferPage');
+const TrialPage = lazyPage(() => import('../pages/trial/trial-page.tsx'), 'TrialPage');
 
 function Page({ route }: { route: Route }) {
   switch (route.page) {

@@ -39,21 +39,20 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
     go({ page: 'athlete', id: record.id });
   }
 
+  const grownText = () =>
+    say('measure.end.grown', {
+      by: format.length((result.statureM ?? athlete.statureM) - athlete.statureM),
+      day: dateText(athlete.measuredOn),
+      what: words().row(carried.map((measure) => say(`tape.${measure}.name`))),
+    });
+
   return (
     <section className="stack">
       <h2>{stepName('end')}</h2>
       {nothing ? <p>{say('measure.end.nothing')}</p> : <ResultTable athlete={athlete} result={result} />}
       {!nothing && <p className="soft">{say('measure.give-or-take')}</p>}
       {left.length > 0 && <p className="odd-mark">{say('measure.end.left', { what: words().row(left) })}</p>}
-      {hasGrown(session, athlete) && carried.length > 0 && (
-        <p>
-          {say('measure.end.grown', {
-            by: format.length((result.statureM ?? athlete.statureM) - athlete.statureM),
-            day: dateText(athlete.measuredOn),
-            what: words().row(carried.map((measure) => say(`tape.${measure}.name`))),
-          })}
-        </p>
-      )}
+      {hasGrown(session, athlete) && carried.length > 0 && <p>{grownText()}</p>}
       {isEarlier(session, athlete) && (
         <p className="soft">{say('measure.older', { day: dateText(athlete.measuredOn) })}</p>
       )}
