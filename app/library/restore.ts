@@ -1,5 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { createInterface } from 'node:readline';
+import { say } from '../shell/say.ts';
 import type { Library } from './address.ts';
 import { BACKUP_END } from './backup.ts';
 import { LIBRARY_VERSION, migrateLibrary } from './migrate-library.ts';
@@ -35,7 +36,7 @@ type Transaction = Parameters<Parameters<Library['begin']>[1]>[0];
  */
 export async function restoreLibrary(sql: Library, from: string): Promise<number> {
   const [there] = await sql`SELECT FROM pg_namespace WHERE nspname = 'kneelwright'`;
-  if (there) throw new CannotRestore('There is a library in this database already. Make an empty one.');
+  if (there) throw new CannotRestore(say('library-cli.not-empty'));
   const version = await checkedVersion(from);
   try {
     await migrateLibrary(sql, version);
@@ -59,7 +60,7 @@ async function* linesOf(path: string): AsyncGenerator<Line> {
     try {
       yield JSON.parse(line) as Line;
     } catch {
-      throw new CannotRestore('The backup is damaged or cut off.');
+      throw new CannotRestore(say('bundle.damaged'));
     }
   }
 }
@@ -74,9 +75,8 @@ async function checkedVersion(path: string): Promise<number> {
     else rows += 1;
     if (table === 'migrations') version = Math.max(version, Number(row.version));
   }
-  if (end !== rows || version === 0) throw new CannotRestore('The backup is damaged or cut off.');
-  if (version > LIBRARY_VERSION)
-    throw new CannotRestore('A newer program made this backup. Install that one.');
+  if (end !== rows || version === 0) throw new CannotRestore(say('bundle.damaged'));
+  if (version > LIBRARY_VERSION) throw new CannotRestore(say('bundle.newer'));
   return version;
 }
 

@@ -7,6 +7,7 @@ import { backUpLibrary } from '../../../app/library/backup.ts';
 import { invite, putInGroup, revokePerson, statusOf } from '../../../app/library/club.ts';
 import { accept } from '../../../app/library/invitation.ts';
 import { restoreLibrary } from '../../../app/library/restore.ts';
+import { say } from '../../../app/shell/say.ts';
 import { createFit, saveDraft } from '../../../app/store/fits.ts';
 import { addPhoto } from '../../../app/store/photos.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
@@ -173,7 +174,7 @@ describe('a backup of a library', () => {
     await callOnce(laptop, await accept(address));
     expect(contentOf(laptop).fields).toMatchObject(contentOf(store).fields);
     expect(JSON.stringify(contentOf(laptop))).toContain('after the backup');
-    await expect(restoreLibrary(owner, file)).rejects.toThrow(/already/);
+    await expect(restoreLibrary(owner, file)).rejects.toThrow(say('library-cli.not-empty'));
   });
 
   it('that is cut off or damaged is refused, and nothing is left of it', async () => {
@@ -184,7 +185,7 @@ describe('a backup of a library', () => {
     const whole = readFileSync(file, 'utf8');
     for (const text of [whole.slice(0, whole.length / 2), whole.split('\n').slice(3).join('\n')]) {
       writeFileSync(file, text);
-      await expect(restoreLibrary(owner, file)).rejects.toThrow(/damaged or cut off/);
+      await expect(restoreLibrary(owner, file)).rejects.toThrow(say('bundle.damaged'));
     }
     expect(await owner`SELECT FROM pg_namespace WHERE nspname = 'kneelwright'`).toHaveLength(0);
   });
