@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { drawView } from '../../../app/export/pdf/draw-shapes.ts';
 import { scriptsOf } from '../../../app/export/pdf/font-shelf.ts';
 import { createSheetPdf } from '../../../app/export/pdf/sheet-pdf.ts';
+import { lineThrough, type Shape } from '../../../core/graphics/shape.ts';
 import { readPdf } from './read-pdf.ts';
 
 const about = {
@@ -117,6 +119,51 @@ describe('a sheet', () => {
         whole.replaceAll(' ', '\u{a0}'),
         'here',
       ]);
+  });
+
+  it('draws a figure’s lines as heavy at 1:1 as at 1:20', () => {
+    const contour: Shape = {
+      kind: 'area',
+      of: 'trunk',
+      fills: [
+        {
+          role: 'skin',
+          rings: [
+            lineThrough([
+              [0, 0],
+              [0.4, 0],
+              [0.4, 0.5],
+            ]),
+          ],
+        },
+      ],
+      outline: { role: 'figureLine', weight: 'contour' },
+    };
+    const detail: Shape = {
+      kind: 'line',
+      of: 'head',
+      role: 'figureLine',
+      weight: 'detail',
+      lines: [
+        lineThrough([
+          [0, 0],
+          [0.3, 0.3],
+        ]),
+      ],
+    };
+    const widthsAt = (perMetre: number) => {
+      const pdf = createSheetPdf(about);
+      pdf.addPage({ width: 600, height: 600 });
+      const widths: (number | undefined)[] = [];
+      const note = (_: unknown, { stroke, width }: { stroke?: string; width?: number }) =>
+        void (stroke && widths.push(width));
+      const box = { left: 0, top: 0, width: 600, height: 600 };
+      drawView({ ...pdf, path: note, shape: note }, [contour, detail], { box, from: [0, 0], perMetre });
+      return widths;
+    };
+    // The contour's outer half shows: its inner half lies under the fill.
+    expect(widthsAt(1000)).toEqual([0.4, 0.14]);
+    expect(widthsAt(50)).toEqual(widthsAt(1000));
   });
 
   it('draws in millimetres from the top left corner', () => {
