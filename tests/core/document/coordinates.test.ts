@@ -24,6 +24,13 @@ describe('the table of coordinates', () => {
     expect(isAngle(coordinate)).toBe(unit === 'deg');
   });
 
+  it.each(FITTING_COORDINATES)('%s: grows along its axis, but for what is named aft', (coordinate) => {
+    const { field, axis, sign } = COORDINATES[coordinate];
+    if (axis !== 'forward') return;
+    expect(sign).toBe(field.startsWith('aft') ? -1 : 1);
+    expect(field).toMatch(/^(aft|forward)M$/);
+  });
+
   it.each(FITTING_COORDINATES)('%s: usual lies in reachable, reachable in allowed', (coordinate) => {
     const { usual, reachable, allowed } = COORDINATES[coordinate];
     expect(usual[0]).toBeGreaterThanOrEqual(reachable[0]);

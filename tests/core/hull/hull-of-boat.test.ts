@@ -115,6 +115,32 @@ describe('hullSpread', () => {
     expect(poor.draft).toBe(spreads[1]!.draft);
   });
 
+  it('asks fairing at the level the boat floats at: half its depth where nothing floats, the top where no level fits', () => {
+    const boat = offsetsBoat();
+    const hull = hullOfBoat(boat);
+    const rest = floatAtRest(hull, { masses: [{ mass: 90, x: 0, y: 0, z: 0.3 }], waterDensity: 1000 });
+    if (rest.kind !== 'afloat') throw new Error(rest.kind);
+    /** A hull of four even levels of which fairing added a tenth at one alone. */
+    const fairedAt = (level: number) => ({
+      ...hull,
+      levelVolumes: Float64Array.of(0, 1, 2, 3, 4),
+      chordVolumes: Float64Array.from([0, 1, 2, 3, 4], (v, k) => (k === level ? 0.9 * v : v)),
+    });
+    const draftAt = (level: number, volume: number | null) =>
+      hullSpread(boat, volume === null ? null : { ...rest, volume }, fairedAt(level)).draft;
+    const counts = (volume: number | null) =>
+      [0, 1, 2, 3, 4].filter((level) => draftAt(level, volume) > draftAt(0, volume));
+    expect(counts(null)).toEqual([2]);
+    expect(counts(0.5)).toEqual([1]);
+    expect(counts(2)).toEqual([2]);
+    expect(counts(3.5)).toEqual([4]);
+    expect(counts(9)).toEqual([4]);
+    // Half of what fairing added is one standard deviation, beside the offsets' own: 5 % with 1.2 %.
+    const sinkage = (share: number) => (Math.hypot(0.012, share) * 2) / rest.waterplane.area;
+    expect(draftAt(2, 2)).toBeCloseTo(Math.hypot(sinkage(0.05), 0.001), 12);
+    expect(draftAt(0, 2)).toBeCloseTo(Math.hypot(sinkage(0), 0.001), 12);
+  });
+
   it('takes its sensitivities from the boat afloat, else from a racing single', () => {
     const masses = [
       { mass: 14, x: 0, y: 0, z: 0.15 },

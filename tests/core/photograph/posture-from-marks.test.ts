@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
+import { NEUTRAL_TERMS } from '../../../core/document/neutral-schema.ts';
 import { seatFrame } from '../../../core/evaluation/seat-state.ts';
 import { axesOf, type Camera, projectPoint } from '../../../core/photograph/camera.ts';
 import { type PostureResult, postureFromMarks } from '../../../core/photograph/posture-from-marks.ts';
@@ -57,6 +58,22 @@ describe('a posture from marks', () => {
     expect(Math.max(...Object.values(seen.residuals))).toBeLessThan(2);
     expect(seen.bad).toEqual([]);
     expect(seen.contradictions).toEqual([]);
+  });
+
+  it('takes nothing that was learnt from earlier pictures: it is the same with an own neutral posture and without', () => {
+    const marks = marksOf(drawnStance(fit, 'ready', seeded(3)));
+    const [seat] = fit.seats;
+    const neutral = {
+      learntOn: '2026-05-01',
+      pictures: 3,
+      strays: Array.from({ length: NEUTRAL_TERMS }, () => 2),
+      roots: Array.from({ length: NEUTRAL_TERMS ** 2 }, (_, k) => (k % (NEUTRAL_TERMS + 1) === 0 ? 0.2 : 0)),
+      setAside: false,
+    };
+    const athlete = { ...seat!.athlete!, neutral };
+    const learnt = { ...fit, seats: [{ ...seat!, athlete }] };
+    const alone = measured(postureFromMarks({ ...input, marks }));
+    expect(measured(postureFromMarks({ ...input, fit: learnt, marks })).angles).toEqual(alone.angles);
   });
 
   it('finds a person who kneels otherwise than the model takes, and is surer of it', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { norm, plus, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
 import { cornerAngle } from '../../../core/posture/angles.ts';
+import { chainCosine, excessOf, firstAngle } from '../../../core/posture/reach.ts';
 import { twoLink, twoLinkSlope } from '../../../core/posture/two-link.ts';
 import { cases } from '../../cases.ts';
 
@@ -9,6 +10,24 @@ const coordinate = fc.double({ min: -3, max: 3, noNaN: true });
 const point = fc.record({ x: coordinate, y: coordinate, z: coordinate });
 const solve = (a: Vec3, b: Vec3, first = 0.42, second = 0.43) =>
   twoLink(a, b, { first, second, bend: { x: 1, y: 0, z: 0.2 } });
+
+describe('a leg as a chain between two places', () => {
+  const right = { first: 3, second: 4, apart: 5 };
+
+  it('has the angles of the 3-4-5 triangle: right in its middle, cos 3/5 at its first end', () => {
+    expect(excessOf(right)).toBe(-2);
+    expect(chainCosine(right)).toBeCloseTo(0, 12);
+    expect(firstAngle(right, { first: 3, excess: -2 })).toBeCloseTo(Math.acos(3 / 5), 12);
+  });
+
+  it('is straight where it just reaches or is too short, and folded back where it turns round', () => {
+    expect(firstAngle(right, { first: 3, excess: 0 })).toBe(0);
+    expect(firstAngle(right, { first: 3, excess: 1 })).toBe(0);
+    // 7 forward and 2 back are 5; with the second link first, 2 back and 7 forward.
+    expect(firstAngle(right, { first: 7, excess: -4 })).toBeCloseTo(0, 6);
+    expect(firstAngle(right, { first: 2, excess: -4 })).toBeCloseTo(Math.PI, 6);
+  });
+});
 
 describe('twoLink', () => {
   it('solves the 3-4-5 triangle by hand', () => {
