@@ -54,8 +54,11 @@ function wavePart(X: number, Y: number, k: number): Influence {
   const scaled = scaledExponentialIntegral({ re: -k * a.re, im: -k * a.im - (X === 0 ? 1e-300 : 0) });
   const decay = Math.exp(k * Y);
   const [cos, sin] = [decay * Math.cos(k * X), decay * Math.sin(k * X)];
-  // e^{−ka} = cos − i sin; times −iπ·outward. Straight under its image, E₁ above its cut already holds +iπ; its real part counts.
-  const P = { re: scaled.re - Math.PI * outward * sin, im: scaled.im - Math.PI * outward * cos };
+  // e^{−ka} = cos − i sin; times −iπ·outward. Straight under its image E₁ lies on its cut: P is real there, as it is from both sides.
+  const P = {
+    re: scaled.re - Math.PI * outward * sin,
+    im: outward === 0 ? 0 : scaled.im - Math.PI * outward * cos,
+  };
   // P′(a) = −1/a − k·P; a falls with z and grows by i with y.
   const square = a.re ** 2 + a.im ** 2;
   const slope = { re: -a.re / square - k * P.re, im: a.im / square - k * P.im };

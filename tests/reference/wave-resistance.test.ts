@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
+import { integrateToInfinity } from '../../core/under-way/adaptive-quadrature.ts';
 import { immersedGrid } from '../../core/under-way/immersed-grid.ts';
 import { waveNumber } from '../../core/under-way/wave-number.ts';
 import { waveResistance } from '../../core/under-way/wave-resistance.ts';
@@ -109,6 +110,47 @@ describe('the Wigley hull of the towing tanks', () => {
     for (const beside of [froude - 2 * within, froude + 2 * within]) {
       expect(sign * (coefficient(froude) - coefficient(beside))).toBeGreaterThan(0);
     }
+  });
+});
+
+describe('the quadrature, against integrals in closed form', () => {
+  it.each([
+    ['exp(−u)', (u: number) => Math.exp(-u), 1, 600],
+    ['exp(−u) cos 5u', (u: number) => Math.exp(-u) * Math.cos(5 * u), 1 / 26, 600],
+    ['u² exp(−u²)', (u: number) => u ** 2 * Math.exp(-(u ** 2)), Math.sqrt(Math.PI) / 4, 600],
+    [
+      'a peak 0.01 wide',
+      (u: number) => Math.exp(-(((u - 0.27) / 0.01) ** 2)),
+      0.01 * Math.sqrt(Math.PI),
+      5000,
+    ],
+  ])(
+    '∫ %s from 0 to infinity, to the share that is asked, without needless values',
+    (_name, f, wanted, most) => {
+      let values = 0;
+      const counted = (u: number) => {
+        values += 1;
+        return f(u);
+      };
+      const found = integrateToInfinity(counted, { relative: 1e-7, absolute: 0 });
+      expect(Math.abs(found / wanted - 1)).toBeLessThan(1e-6);
+      // Forty panels of fifteen values are the most without halving: a smooth function ends before.
+      expect(values).toBeLessThan(most);
+    },
+  );
+
+  it('stops where the rest is less than what need not be told apart', () => {
+    const upTo = (absolute: number) => {
+      let last = 0;
+      const noted = (u: number) => {
+        last = Math.max(last, u);
+        return Math.exp(-u);
+      };
+      integrateToInfinity(noted, { relative: 0, absolute });
+      return last;
+    };
+    expect(upTo(0.1)).toBeLessThan(3);
+    expect(upTo(1e-4)).toBeGreaterThan(upTo(0.1) + 4);
   });
 });
 

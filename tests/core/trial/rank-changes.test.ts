@@ -9,7 +9,7 @@ import type { Report } from '../../../core/evaluation/report.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
 import { BODY_PLACES, type Trial, trialSchema } from '../../../core/trial/observation.ts';
-import { rankChanges } from '../../../core/trial/rank-changes.ts';
+import { type RankedChange, rankChanges } from '../../../core/trial/rank-changes.ts';
 import { cases } from '../../cases.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
@@ -170,6 +170,19 @@ describe('rankChanges', () => {
       const { changes } = rankChanges(evaluator, { fit, trial: observed });
       const known = changes.map(({ relevance }) => relevance);
       expect(known, place).toEqual([...known].sort((a, b) => b - a));
+    }
+  });
+
+  it('offers only what is worth saying: it pays, or a lever helps and its cost is no more than 2', () => {
+    const worth = ({ score, gains, relevance, basis }: RankedChange) => {
+      const most = Math.max(...gains);
+      const pays = score > 0 && most >= 0.15;
+      return basis === 'practice' || pays || (relevance > 0 && most >= 0.1 && score > -2);
+    };
+    for (const place of BODY_PLACES.slice(2, cases(4, BODY_PLACES.length))) {
+      const observed = trial([{ kind: 'body', place, feeling: 'ache', strength: 3 }]);
+      const { changes } = rankChanges(evaluator, { fit, trial: observed });
+      for (const change of changes) expect(worth(change), `${place} ${change.coordinate}`).toBe(true);
     }
   });
 

@@ -102,6 +102,12 @@ describe('bowMotion of the example single', () => {
     expect(highest).toBeLessThan(motion.exitAt + 0.2);
   });
 
+  it('follows five harmonics of the stroke and no more', () => {
+    const sizes = harmonicsOf(motion.bow, 7).map(({ re, im }) => Math.hypot(re, im));
+    expect(sizes[5]!).toBeGreaterThan(1e-6);
+    expect(Math.max(...sizes.slice(6))).toBeLessThan(1e-12);
+  });
+
   it('says how far it may be off, and is an estimate', () => {
     expect(motion.kind).toBe('estimate');
     expect(motion.swing.sd).toBeGreaterThan(0.001);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { scaledExponentialIntegral } from '../../../core/under-way/exponential-integral.ts';
 import { sectionHeave } from '../../../core/under-way/section-heave.ts';
 import { solveComplex } from '../../../core/under-way/solve-complex.ts';
+import { waveSource } from '../../../core/under-way/wave-source.ts';
 
 const G = 9.81;
 /** A half circle of radius R in n panels. */
@@ -21,6 +22,46 @@ function circle(nuR: number, n = 24) {
   };
 }
 
+describe('a panel of pulsing sources under a free surface', () => {
+  const k = 2;
+  const source = { y: 0.4, z: -0.5, length: 1e-3, normalY: 0.6, normalZ: 0.8 };
+  const at = (y: number, z: number, from = source) =>
+    waveSource({ y, z, length: 1e-3, normalY: 1, normalZ: 0 }, from, { k, side: 1 });
+  const places = [
+    [1.1, -0.3],
+    [-0.9, -0.7],
+    [0.4, -0.9],
+  ] as const;
+
+  it.each(places)('has the slopes of its potential at (%f, %f), by small differences', (y, z) => {
+    const e = 1e-5;
+    const { y: across, z: up } = at(y, z);
+    for (const part of ['re', 'im'] as const) {
+      expect((at(y + e, z).phi[part] - at(y - e, z).phi[part]) / (2 * e) / source.length).toBeCloseTo(
+        across[part] / source.length,
+        6,
+      );
+      expect((at(y, z + e).phi[part] - at(y, z - e).phi[part]) / (2 * e) / source.length).toBeCloseTo(
+        up[part] / source.length,
+        6,
+      );
+    }
+  });
+
+  it('obeys the linear free surface: ∂φ/∂z = k φ at z = 0', () => {
+    for (const y of [-2, 0.1, 0.9, 3]) {
+      const { phi, z } = at(y, 0);
+      for (const part of ['re', 'im'] as const)
+        expect((z[part] - k * phi[part]) / source.length).toBeCloseTo(0, 5);
+    }
+  });
+
+  it('depends on where it is seen from alone: moved along with its source it is the same', () => {
+    for (const [y, z] of places)
+      expect(at(y + 0.7, z, { ...source, y: source.y + 0.7 }).phi.re).toBeCloseTo(at(y, z).phi.re, 12);
+  });
+});
+
 describe('a heaving half circle (F. Ursell, 1949; high-frequency limit in closed form)', () => {
   it('has the added mass πR²/2 at high frequency, about 0.6 of it at the least', () => {
     expect(circle(40, 48).added).toBeGreaterThan(0.95);
@@ -28,6 +69,13 @@ describe('a heaving half circle (F. Ursell, 1949; high-frequency limit in closed
     const least = Math.min(...[0.5, 0.7, 0.85, 1, 1.2].map((nuR) => circle(nuR, 48).added));
     expect(least).toBeGreaterThan(0.57);
     expect(least).toBeLessThan(0.64);
+  });
+
+  it.each([0.25, 0.5, 1])('is told by fourteen panels as by a hundred, within 2 %%, νR = %f', (nuR) => {
+    const [few, many] = [circle(nuR, 14), circle(nuR, 96)];
+    expect(Math.abs(few.added / many.added - 1)).toBeLessThan(0.02);
+    expect(Math.abs(few.damping / many.damping - 1)).toBeLessThan(0.02);
+    expect(Math.abs(few.far / many.far - 1)).toBeLessThan(0.02);
   });
 
   it.each([0.05, 0.25, 0.5, 1])(
