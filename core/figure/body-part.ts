@@ -130,11 +130,11 @@ export interface Bone {
   readonly stature: number;
 }
 
-/** How finely a figure is drawn: under a moving hand, for a screen, or for paper and full size. */
-export type Fineness = 'moving' | 'screen' | 'paper';
+/** How finely a figure is drawn: for a screen, or for paper and full size. */
+export type Fineness = 'screen' | 'paper';
 
 /** Fair sections put between two of a table. */
-export const BETWEEN = { moving: 1, screen: 1, paper: 2 } as const satisfies Record<Fineness, number>;
+export const BETWEEN = { screen: 1, paper: 2 } as const satisfies Record<Fineness, number>;
 
 /** The ovals across a limb, from its first joint to its last. */
 export function limbOvals({ from, to, front, stature }: Bone, sections: readonly Section[]): Oval[] {

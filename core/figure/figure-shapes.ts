@@ -11,8 +11,8 @@ import { openBands } from './openings.ts';
 import { paddleShapes } from './paddle-shapes.ts';
 
 /** Directions in which a round is felt out, and points put between two of a head's outline, as finely as is needed. */
-const DIRECTIONS = { moving: 16, screen: 24, paper: 60 } as const;
-const HEAD_BETWEEN = { moving: 1, screen: 1, paper: 3 } as const;
+const DIRECTIONS = { screen: 24, paper: 60 } as const;
+const HEAD_BETWEEN = { screen: 1, paper: 3 } as const;
 
 /** What follows what, however deep it lies: hands close over the shaft, the head stands on the trunk. */
 const AFTER = [

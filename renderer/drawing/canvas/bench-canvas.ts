@@ -144,11 +144,9 @@ export class BenchCanvas {
     );
   }
 
-  /** The fit as drawn this instant, where the stroke's slider stands; less fine while a hand moves it. */
+  /** The fit as drawn this instant, where the stroke's slider stands. */
   private pictureNow(): Picture {
-    const fineness = this.held ? 'moving' : 'screen';
-    const state = { ...this.document.live(), fineness } as const;
-    return this.stroke.at(state, this.view.strokeView.getState(), this.hullLines().hull);
+    return this.stroke.at(this.document.live(), this.view.strokeView.getState(), this.hullLines().hull);
   }
 
   private live(): void {
@@ -251,7 +249,7 @@ export class BenchCanvas {
 
   hold(held: Held | null): void {
     this.held = held;
-    this.live();
+    this.invalidate(MOVING);
   }
 
   point(pointed: Grip | null, { focused }: { focused: boolean }): void {

@@ -1,7 +1,7 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { Report, SeatReport } from '../../../core/evaluation/report.ts';
-import type { FigureBody, Fineness } from '../../../core/figure/body-part.ts';
+import type { FigureBody } from '../../../core/figure/body-part.ts';
 import { type Figure, figureBox, figureOf } from '../../../core/figure/figure.ts';
 import { toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
@@ -12,13 +12,13 @@ import type { Picture } from './scene.ts';
 import type { BoatBox } from './view-geometry.ts';
 
 /** A state of a fit made ready to be drawn. */
-export function pictureOf(fit: Fit, report: Report, fineness: Fineness = 'screen'): Picture {
+export function pictureOf(fit: Fit, report: Report): Picture {
   return {
     fit,
     report,
     figures: report.seats.map((solved, index) => {
       const seat = fit.seats[index];
-      return solved && seat ? figureIn(seat, solved, fineness) : null;
+      return solved && seat ? figureIn(seat, solved) : null;
     }),
   };
 }
@@ -26,13 +26,12 @@ export function pictureOf(fit: Fit, report: Report, fineness: Fineness = 'screen
 /** Figures already made: a stance that has not changed keeps its figure, and with it the shapes made of it. */
 const made = new WeakMap<Stance, { seat: Seat; figure: Figure }>();
 
-function figureIn(seat: Seat, { stances: { ready }, body }: SeatReport, fineness: Fineness): Figure {
+function figureIn(seat: Seat, { stances: { ready }, body }: SeatReport): Figure {
   const known = made.get(ready);
-  const isFine = fineness === 'moving' || known?.figure.fineness === fineness;
-  if (known?.seat === seat && isFine) return known.figure;
+  if (known?.seat === seat) return known.figure;
   const { stature, lengths } = body;
   const drawn: FigureBody = { stature, lengths, sex: seat.athlete?.sex ?? 'unspecified' };
-  const figure = figureOf(ready.points, drawn, { paddle: seat.paddle, fineness });
+  const figure = figureOf(ready.points, drawn, { paddle: seat.paddle, fineness: 'screen' });
   made.set(ready, { seat, figure });
   return figure;
 }

@@ -1,7 +1,6 @@
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { type BoatState, boatState } from '../../../core/evaluation/boat-state.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
-import type { Fineness } from '../../../core/figure/body-part.ts';
 import type { Hull } from '../../../core/hull/hull.ts';
 import type { Phase } from '../../../core/posture/stance.ts';
 import { strokeRow } from '../../../core/stroke/stroke-cycle.ts';
@@ -13,7 +12,7 @@ import type { Picture } from './scene.ts';
 /** Pictures of a fit at instants of the stroke. Keeps the boat while it is the same. */
 export interface StrokePictures {
   /** The fit where the stroke's slider stands. */
-  at(state: { fit: Fit; report: Report; fineness?: Fineness }, view: StrokeView, hull: Hull): Picture;
+  at(state: { fit: Fit; report: Report }, view: StrokeView, hull: Hull): Picture;
   /** Everybody at the catch or the exit, on the boat as it lies when ready. */
   outlined(picture: Picture, phase: Phase): Picture;
 }
@@ -29,10 +28,10 @@ export function strokePictures(): StrokePictures {
   }
 
   return {
-    at({ fit, report, fineness }, { at }, hull) {
-      if (at <= 0) return pictureOf(fit, report, fineness);
+    at({ fit, report }, { at }, hull) {
+      if (at <= 0) return pictureOf(fit, report);
       const row = strokeRow(strokeOfFit(fit, report, boatOf(fit, hull)), at);
-      return pictureOf(fit, reportAt(fit, report, row), fineness);
+      return pictureOf(fit, reportAt(fit, report, row));
     },
     outlined({ fit, report }, phase) {
       const seats = report.seats.map(
