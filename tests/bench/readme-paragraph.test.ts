@@ -20,6 +20,7 @@ const file = {
   rows: [
     row('drag step, single', 123.44),
     row('drag step, four', 1500),
+    row('script of a move, single, 1280 × 800', 3900),
     row('whole evaluation with spreads, single', 16_000),
     row('whole evaluation with spreads, four', 70_000),
     row('proposal, single', 80_000),
@@ -33,6 +34,7 @@ describe('the README’s table of speed', () => {
   it('tells what was measured and the machine, and leaves out what was not', () => {
     const told = paragraphOf(file);
     expect(told).toContain('everything computed anew, single | 120 µs |');
+    expect(told).toContain('all of its drawing, single: script | 3.9 ms |');
     expect(told).toContain('| A proposal for a four | 900 ms |');
     expect(told).toContain('can be dragged | 1.4 s |');
     expect(told).toContain('compressed | 313 KiB |');

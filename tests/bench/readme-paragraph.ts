@@ -17,6 +17,11 @@ export function paragraphOf(file: BenchFile): string {
   const rows: readonly (readonly [what: string, figure: string | null])[] = [
     ['A pad dragged by hand: everything computed anew, single', median('drag step, single')],
     ['The same in a four', median('drag step, four')],
+    [
+      'A move of the pointer with all of its drawing, single: script',
+      median('script of a move, single, 1280 × 800'),
+    ],
+    ['The same in a four', median('script of a move, four, 1280 × 800')],
     ['Every number of a fit with how sure it is, single', median('whole evaluation with spreads, single')],
     ['The same in a four', median('whole evaluation with spreads, four')],
     ['A proposal for a single', median('proposal, single')],

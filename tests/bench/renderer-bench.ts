@@ -9,7 +9,7 @@ export async function rendererBench(): Promise<Found> {
   const drags = await dragBench();
   return {
     rows: [...drags.flatMap(dragRows), ...startup.rows],
-    facts: [...drags.map(inTime), ...drags.flatMap(mainThread), ...startup.facts, ...bundleFacts()],
+    facts: [...drags.flatMap(inTime), ...drags.flatMap(mainThread), ...startup.facts, ...bundleFacts()],
   };
 }
 
@@ -26,8 +26,14 @@ function dragRows({ what, scriptMs, frameMs }: DragRow): Row[] {
   return [row('script of a move', scriptMs), row('frame interval', frameMs)];
 }
 
-function inTime({ what, framesInTime }: DragRow): Fact {
-  return { group: 'renderer', name: `frames within 60 Hz, ${what}`, value: 100 * framesInTime, unit: '%' };
+function inTime({ what, framesInTime, scriptInTime }: DragRow): Fact[] {
+  const fact = (name: string, share: number): Fact => ({
+    group: 'renderer',
+    name: `${name} within 60 Hz, ${what}`,
+    value: 100 * share,
+    unit: '%',
+  });
+  return [fact('frames', framesInTime), fact('script of moves', scriptInTime)];
 }
 
 /** What a drawn move costs the page's main thread, apart from what the machine was busy with besides. */
