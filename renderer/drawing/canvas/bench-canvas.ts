@@ -68,6 +68,7 @@ export class BenchCanvas {
   private readonly stops: (() => void)[] = [];
   private readonly dirty = new Set<LayerName>();
   private frame = 0;
+  private drawingNow = false;
   private labelled = Number.NEGATIVE_INFINITY;
   private labelsLater: ReturnType<typeof setTimeout> | null = null;
   private palette: Palette;
@@ -275,11 +276,21 @@ export class BenchCanvas {
   /** Draws these layers in the next animation frame. */
   invalidate(layers: readonly LayerName[] = ALL): void {
     for (const name of layers) this.dirty.add(name);
-    if (this.frame === 0) this.frame = requestAnimationFrame(() => this.flush());
+    if (this.frame === 0 && !this.drawingNow) this.frame = requestAnimationFrame(() => this.flush());
   }
 
-  /** Draws now what has changed; for use inside an animation frame. */
-  flush(): void {
+  /** Changes what is seen and draws it at once, without asking for a frame; for use inside one. */
+  drawNow(change: () => void): void {
+    this.drawingNow = true;
+    try {
+      change();
+    } finally {
+      this.drawingNow = false;
+    }
+    this.flush();
+  }
+
+  private flush(): void {
     cancelAnimationFrame(this.frame);
     this.frame = 0;
     const scene = this.scene();

@@ -251,8 +251,7 @@ export class PointerHand {
     if (!this.holding) return;
     markStart();
     const { hold, gesture, at, keys } = this.holding;
-    gesture.move(draggedTo(hold, at, keys));
-    this.canvas.flush();
+    this.canvas.drawNow(() => gesture.move(draggedTo(hold, at, keys)));
     markEnd('drawn');
   }
 
