@@ -2,7 +2,6 @@ import type { DrawingBounds } from '../../core/setout/drawing-bounds.ts';
 import { showsIn } from '../../core/setout/drawn-parts.ts';
 import type { PaperName } from '../../core/setout/paper.ts';
 import { onPage, onPaper, type Placement } from '../../core/setout/paper-marks.ts';
-import type { SheetUnits } from '../../core/setout/sheet-length.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
 import type { FullSizeDrawing, MillimetrePoint } from '../../core/setout/template-drawing.ts';
 import { pagesOf } from '../../core/setout/template-pages.ts';
@@ -14,6 +13,7 @@ import {
   type Tile,
   type Tiling,
 } from '../../core/setout/tiling.ts';
+import type { SheetUnits } from '../../core/text/sheet-length.ts';
 import type { Words } from '../../core/text/words.ts';
 import { CHECK_BAR_MM } from './check-bars.ts';
 import { drawPaper } from './pdf/draw-shapes.ts';

@@ -1,9 +1,9 @@
 import { findQuantity } from '../evaluation/quantities.ts';
 import type { Hull } from '../hull/hull.ts';
 import type { Part } from '../parts/part.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { type BlockName, bedHeight, railsUnder, skinUnder } from './block-bed.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /** A cut of less than this is lost in fitting, millimetres. */

@@ -2,8 +2,8 @@ import type { Hull } from '../hull/hull.ts';
 import { type InnerSkin, innerSkin } from '../hull/inner-skin.ts';
 import { boardTopAt } from '../parts/board.ts';
 import { onPart, type Part } from '../parts/part.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 
 /** A block that stands on the board. */
 export type BlockName = 'kneePad' | 'rearRest';

@@ -2,13 +2,13 @@ import type { Hull } from '../hull/hull.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import type { Part } from '../parts/part.ts';
 import { inPart } from '../parts/part.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { skinUnder } from './block-bed.ts';
 import { frontWedge } from './front-foot.ts';
 import type { KneeRecess } from './knee-recess.ts';
 import type { SolidPoint } from './mesh.ts';
 import { restProfile } from './rest-block.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { workParts } from './work-parts.ts';
 

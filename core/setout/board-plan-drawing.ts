@@ -1,9 +1,9 @@
 import type { Boat } from '../document/boat-schema.ts';
 import { boardEnds, boardHalfWidthAt, boardStations } from '../parts/board.ts';
 import { railStretch } from '../parts/rails.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import type { BoardPlan } from './board-plan.ts';
-import { millimetres } from './sheet-length.ts';
 import {
   BOARD_ASIDE,
   circle,

@@ -1,6 +1,6 @@
+import { type SheetUnits, writtenAngle, writtenLength } from '../text/sheet-length.ts';
 import type { Values, Words } from '../text/words.ts';
 import type { SetOutCaution } from './set-out-caution.ts';
-import { type SheetUnits, writtenAngle, writtenLength } from './sheet-length.ts';
 
 /** Cautions of every sheet, by their messages. They defer to local rules, makers and people licensed to say more. */
 export const STANDING_CAUTIONS = [

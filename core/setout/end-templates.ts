@@ -1,8 +1,8 @@
+import { figureOf, writtenLength } from '../text/sheet-length.ts';
 import type { BaseSection } from './block-base.ts';
 import type { BlockName } from './block-bed.ts';
 import { lettersWidth } from './letter-widths.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf, writtenLength } from './sheet-length.ts';
 import {
   dimension,
   inViews,

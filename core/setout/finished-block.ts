@@ -1,7 +1,7 @@
+import { figureOf, millimetres, tapeReading, writtenLength } from '../text/sheet-length.ts';
 import { recessStations } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
-import { figureOf, millimetres, tapeReading, writtenLength } from './sheet-length.ts';
 
 /** Column of figures. */
 const FIGURE = { anchor: 'end', strong: true } as const;

@@ -1,8 +1,8 @@
+import { figureOf, millimetres, tapeReading, writtenForce } from '../text/sheet-length.ts';
 import { type Fixing, fixingsOf, padForce } from './fixing-schedule.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
-import { figureOf, millimetres, tapeReading, writtenForce } from './sheet-length.ts';
 import { acrossText, alongText, writingOf } from './sheet-names.ts';
 
 /** Column of the figures that are worked to. */

@@ -3,10 +3,10 @@ import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import { innerSkin } from '../hull/inner-skin.ts';
 import { boardTopAt, insideBoard } from '../parts/board.ts';
 import type { FixingHole, Part } from '../parts/part.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import type { BlockName } from './block-bed.ts';
 import { railsUnder } from './block-bed.ts';
 import { floorPoint, type SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { workParts } from './work-parts.ts';
 

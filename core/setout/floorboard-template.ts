@@ -1,4 +1,5 @@
 import { boardEnds, boardHalfWidthAt, boardStations } from '../parts/board.ts';
+import { millimetres, type SheetUnits, writtenLength } from '../text/sheet-length.ts';
 import { type BlockFrame, toFloor } from './block-frame.ts';
 import { alongEdge, besideHole, besidePoint, type NamePlaces, withNames } from './clear-place.ts';
 import { boundsOf } from './drawing-bounds.ts';
@@ -6,7 +7,6 @@ import { padCorners } from './pad-block.ts';
 import { restBaseCorners } from './rest-block.ts';
 import { runsInside } from './runs-inside.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { millimetres, type SheetUnits, writtenLength } from './sheet-length.ts';
 import {
   BOARD_ASIDE,
   circle,

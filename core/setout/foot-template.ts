@@ -1,8 +1,8 @@
+import { figureOf } from '../text/sheet-length.ts';
 import { bowInBlock } from './block-frame.ts';
 import { type NamePlaces, withNames } from './clear-place.ts';
 import { footPrint } from './foot-print.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf } from './sheet-length.ts';
 import {
   cross,
   dimension,

@@ -1,8 +1,8 @@
 import { otherSide, type Side } from '../frame/mirror.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { toRadians } from '../units/angle.ts';
 import type { BlockFrame } from './block-frame.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { blockFrame, workParts } from './work-parts.ts';
 

@@ -1,7 +1,7 @@
+import { millimetres, type SheetUnits, tapeReading } from '../text/sheet-length.ts';
 import { toDegrees } from '../units/angle.ts';
 import type { Fittings } from './marks.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres, type SheetUnits, tapeReading } from './sheet-length.ts';
 import { ANGLE_TOLERANCE_DEG, HEIGHT_TOLERANCE_MM } from './tolerances.ts';
 
 /** Heights over the floorboard's top that the builder works to, and each one's check. */

@@ -1,8 +1,8 @@
+import { tapeReading } from '../text/sheet-length.ts';
 import { seatOf } from './floorboard-template.ts';
 import type { HoleList, HoleRow } from './hole-list.ts';
 import type { SeatSetOut } from './set-out.ts';
 import type { GridEntry, SheetBlock } from './sheet-block.ts';
-import { tapeReading } from './sheet-length.ts';
 import { acrossText, alongText, type SheetWriting, writingOf } from './sheet-names.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { insideBoard } from '../parts/board.ts';
 import type { Part } from '../parts/part.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { type SeatWork, sideOf } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { ON_HOLE_MM } from './tolerances.ts';
 import { boltsOf, workParts } from './work-parts.ts';

@@ -1,7 +1,7 @@
 import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { norm, subtract } from '../frame/vec3.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /**

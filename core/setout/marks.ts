@@ -1,10 +1,10 @@
+import type { SheetUnits } from '../text/sheet-length.ts';
+import { tapeReading } from '../text/sheet-length.ts';
 import { toFloor } from './block-frame.ts';
 import { type FrontFootPlace, frontFootPlace } from './front-foot.ts';
 import { type PadBlock, padBlock, padCorners } from './pad-block.ts';
 import { type RestBlock, restBlock } from './rest-block.ts';
 import type { SeatWork } from './seat-work.ts';
-import type { SheetUnits } from './sheet-length.ts';
-import { tapeReading } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { CHECK_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
 

@@ -1,9 +1,9 @@
 import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { findQuantity } from '../evaluation/quantities.ts';
+import { millimetres, writtenForce, writtenLength } from '../text/sheet-length.ts';
 import { seatOf } from './floorboard-template.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { millimetres, writtenForce, writtenLength } from './sheet-length.ts';
 import { CHECK_TOLERANCE_MM, HEIGHT_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
 
 /**

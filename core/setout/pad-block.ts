@@ -1,9 +1,9 @@
 import { subtract } from '../frame/vec3.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { bedHeight } from './block-bed.ts';
 import type { BlockFrame } from './block-frame.ts';
 import { type KneeRecess, kneeRecess } from './knee-recess.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { blockFrame, workParts } from './work-parts.ts';
 

@@ -1,7 +1,7 @@
+import { figureOf, millimetres } from '../text/sheet-length.ts';
 import { floorLevel, halfWidthAt } from './knee-recess.ts';
 import type { PadBlock } from './pad-block.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf, millimetres } from './sheet-length.ts';
 import {
   dimension,
   line,

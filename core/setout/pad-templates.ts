@@ -1,3 +1,4 @@
+import { figureOf, millimetres, tapeReadingBelow, writtenLength } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import { bowInBlock, toBlock } from './block-frame.ts';
 import type { HoleList } from './hole-list.ts';
@@ -7,7 +8,6 @@ import { padProfile, padSection } from './pad-sections.ts';
 import { DEPTH_STEP_MM, figuresLast, finishedLines, hollowAt, woodLines } from './recess-contours.ts';
 import { smallestRadius } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf, millimetres, tapeReadingBelow, writtenLength } from './sheet-length.ts';
 import {
   circle,
   cross,

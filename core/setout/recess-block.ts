@@ -1,7 +1,7 @@
+import { figureOf, millimetres, writtenLength } from '../text/sheet-length.ts';
 import { halfWidthAt } from './knee-recess.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
-import { figureOf, millimetres, writtenLength } from './sheet-length.ts';
 import { HEIGHT_TOLERANCE_MM } from './tolerances.ts';
 
 /**

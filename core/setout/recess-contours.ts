@@ -1,7 +1,7 @@
 import { pointsOf } from '../graphics/shape.ts';
+import { figureOf, type SheetUnits } from '../text/sheet-length.ts';
 import { recessOutline } from './knee-recess.ts';
 import type { PadBlock } from './pad-block.ts';
-import { figureOf, type SheetUnits } from './sheet-length.ts';
 import { type MillimetrePoint, ring, type TemplateShape, words } from './template-drawing.ts';
 
 /** Depth lines are drawn at every so many millimetres below the top of the block. */

@@ -1,9 +1,9 @@
 import { restTilt } from '../parts/part-shapes.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { toRadians } from '../units/angle.ts';
 import { bedHeight, railsUnder } from './block-bed.ts';
 import type { BlockFrame } from './block-frame.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { blockFrame, workParts } from './work-parts.ts';
 

@@ -1,8 +1,8 @@
+import { figureOf, writtenAngle } from '../text/sheet-length.ts';
 import { toBlock } from './block-frame.ts';
 import { frontWedge } from './front-foot.ts';
 import { restBaseCorners, restProfile } from './rest-block.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf, writtenAngle } from './sheet-length.ts';
 import {
   circle,
   cross,

@@ -7,6 +7,7 @@ import type { Report, SeatReport } from '../evaluation/report.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import {
   makingOf,
@@ -15,7 +16,6 @@ import {
   type ShelfPieces,
   shelfPieces,
 } from './set-out-options.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /** One occupied seat that is to be built: what all tables and templates are made from. Boat frame, SI. */

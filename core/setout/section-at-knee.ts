@@ -1,10 +1,10 @@
 import type { Hull } from '../hull/hull.ts';
 import { inPart } from '../parts/part.ts';
 import { sectionOfPart } from '../parts/part-section.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { bedHeight, skinUnder } from './block-bed.ts';
 import { hollowLevel } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 import { workParts } from './work-parts.ts';
 

@@ -1,7 +1,7 @@
 import type { Hull } from '../hull/hull.ts';
 import { type NumberedSection, numberedSections, STATION_AMIDSHIPS } from '../hull/sections-out.ts';
+import { figureOf, millimetres, type SheetUnits } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
-import { figureOf, millimetres, type SheetUnits } from './sheet-length.ts';
 import {
   type FullSizeDrawing,
   words as lettering,

@@ -4,13 +4,13 @@ import { floorHeightAt } from '../parts/floor-height.ts';
 import { PART_LIMITS } from '../parts/limits.ts';
 import type { PartName } from '../parts/part.ts';
 import { railStretch } from '../parts/rails.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { toDegrees } from '../units/angle.ts';
 import { frontWedge } from './front-foot.ts';
 import type { HoleList } from './hole-list.ts';
 import { aftReach, halfWidthAt, kneeBreadth } from './knee-recess.ts';
 import type { Fittings } from './marks.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /** The shank may lie off the recess's axis by this before it twists in it, degrees (our estimate). */

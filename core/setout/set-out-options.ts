@@ -3,7 +3,7 @@ import type { Fit } from '../document/fit-schema.ts';
 import { padInStock, restInStock } from '../document/from-stock.ts';
 import type { StockPad, StockRest } from '../document/stock-schema.ts';
 import { USUAL_BOLT, USUAL_FOAM } from '../parts/seat-parts.ts';
-import { SHEET_UNITS } from './sheet-length.ts';
+import { SHEET_UNITS } from '../text/sheet-length.ts';
 
 /** What is chosen for one paper and kept nowhere: how its lengths are written. */
 export const paperOptionsSchema = z.strictObject({ units: z.enum(SHEET_UNITS).default('mm') });

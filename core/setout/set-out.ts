@@ -2,6 +2,7 @@ import type { Fit } from '../document/fit-schema.ts';
 import type { Report } from '../evaluation/report.ts';
 import type { Side } from '../frame/mirror.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
+import { wholeMillimetres } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import { type BlockBase, blockBase } from './block-base.ts';
 import type { BlockName } from './block-bed.ts';
@@ -12,7 +13,6 @@ import { type CheckDimension, checksOf, type Fittings, fittingsOf, type Mark, ma
 import { type SeatWork, seatWork } from './seat-work.ts';
 import { cautionsOf, type SetOutCaution } from './set-out-caution.ts';
 import type { PaperOptions } from './set-out-options.ts';
-import { wholeMillimetres } from './sheet-length.ts';
 import { workParts } from './work-parts.ts';
 
 /** Everything a builder needs to set out one seat, from datums that a tape reaches. Millimetres and degrees. */

@@ -1,3 +1,4 @@
+import { figureOf, writtenLength } from '../text/sheet-length.ts';
 import { cautionSentence, STANDING_CAUTIONS } from './caution-sentences.ts';
 import { finishedBlock, recessDepthBlock } from './finished-block.ts';
 import { cutListBlock, fixingBlock, forceNote } from './fixing-block.ts';
@@ -7,7 +8,6 @@ import { fixingNotes, orderOfWork } from './order-of-work.ts';
 import { recessBlock } from './recess-block.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, listBlock, type SheetBlock } from './sheet-block.ts';
-import { figureOf, writtenLength } from './sheet-length.ts';
 import {
   acrossText,
   alongText,

@@ -1,7 +1,7 @@
 import { pointsOf } from '../graphics/shape.ts';
 import type { Hull } from '../hull/hull.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { millimetres } from './sheet-length.ts';
 import { planView, profileView, sectionView, type ViewStretch, viewStretch } from './sheet-views.ts';
 import type { TemplateShape } from './template-drawing.ts';
 

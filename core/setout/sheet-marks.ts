@@ -1,12 +1,12 @@
 import { areaOf, lineThrough, pointsOf } from '../graphics/shape.ts';
 import { halfBreadth as halfBreadthAt, sheerHeight } from '../hull/section-at.ts';
 import { boardHalfWidthAt } from '../parts/board.ts';
+import { figureOf, millimetres, tapeReading } from '../text/sheet-length.ts';
 import { toFloor } from './block-frame.ts';
 import { padCorners } from './pad-block.ts';
 import { onPage, onPaper, type PaperShape, type Placement, paperWords } from './paper-marks.ts';
 import { type SheetDrawing, VIEW_ROOM } from './sheet-drawing.ts';
 import { SHEET_TYPE } from './sheet-inks.ts';
-import { figureOf, millimetres, tapeReading } from './sheet-length.ts';
 import { acrossText, writingOf } from './sheet-names.ts';
 import { dimension, line, type MillimetrePoint, type TemplateShape } from './template-drawing.ts';
 import { wholeBoatMarks } from './whole-boat.ts';

@@ -1,9 +1,9 @@
+import { figureOf, type SheetUnits, writtenLength } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import { seatOf } from './floorboard-template.ts';
 import type { AngleName, AngleRow, HeightName, HeightRow } from './heights-and-angles.ts';
 import type { Mark, MarkName } from './marks.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { figureOf, type SheetUnits, writtenLength } from './sheet-length.ts';
 
 /** What lengths and messages of a sheet are written with. */
 export interface SheetWriting {

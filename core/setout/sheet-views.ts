@@ -5,6 +5,7 @@ import { halfBreadth, keelHeight, sectionAt, sheerHeight } from '../hull/section
 import { boardHalfWidthAt, boardStations, boardTopAt } from '../parts/board.ts';
 import type { Part } from '../parts/part.ts';
 import type { FigurePoint } from '../posture/stance.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import { toFloor } from './block-frame.ts';
 import { footPrint } from './foot-print.ts';
 import { frontWedge } from './front-foot.ts';
@@ -14,7 +15,6 @@ import { restBaseCorners } from './rest-block.ts';
 import { floorPoint } from './seat-work.ts';
 import { sectionAtKnee } from './section-at-knee.ts';
 import type { SeatSetOut } from './set-out.ts';
-import { millimetres } from './sheet-length.ts';
 import { circle, line, type MillimetrePoint, ring, type TemplateShape } from './template-drawing.ts';
 import { workParts } from './work-parts.ts';
 

@@ -1,10 +1,10 @@
 import { areaOf, lineThrough } from '../graphics/shape.ts';
 import type { Hull } from '../hull/hull.ts';
 import { halfBreadth, sheerHeight } from '../hull/section-at.ts';
+import { millimetres, writtenLength } from '../text/sheet-length.ts';
 import { type PaperShape, paperWords } from './paper-marks.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { SHEET_TYPE } from './sheet-inks.ts';
-import { millimetres, writtenLength } from './sheet-length.ts';
 import { line, type MillimetrePoint, ring } from './template-drawing.ts';
 
 /** Usual scales of a lines plan, the largest that fits is taken. */

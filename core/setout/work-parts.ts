@@ -1,9 +1,9 @@
 import { partsOfSeat } from '../evaluation/parts-of.ts';
 import type { Part } from '../parts/part.ts';
 import type { SeatParts } from '../parts/seat-parts.ts';
+import { millimetres } from '../text/sheet-length.ts';
 import type { BlockFrame } from './block-frame.ts';
 import type { SeatWork } from './seat-work.ts';
-import { millimetres } from './sheet-length.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /** The solids that are to be built for a seat, with the boat's bolts: what every block and hole on paper is taken from. */

@@ -5,6 +5,7 @@ import { LENGTH_UNITS, type LengthUnit } from '../units/length-text.ts';
 import { MASS_UNITS } from '../units/mass-text.ts';
 import { shownPlaces } from '../units/shown-places.ts';
 import type { FormatValue } from './signed-text.ts';
+import { GAP, withUnit } from './with-unit.ts';
 
 /** Shown smallest steps of lengths: a tape's millimetre, a hundredth of an inch. */
 const LENGTH_DECIMALS: Readonly<Record<'cm' | 'mm' | 'in', number>> = { cm: 1, mm: 0, in: 2 };
@@ -85,8 +86,6 @@ interface Fineness {
   readonly half?: number | undefined;
 }
 
-/** A space that does not break and is narrow, before a unit. */
-const GAP = '\u{202f}';
 const MINUS = '\u{2212}';
 
 /** What a person chooses of how numbers are written. */
@@ -129,7 +128,7 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     const scaled = valueM / LENGTH_UNITS[unit];
     const between = exact && unit !== 'in' && Math.abs(scaled - Number(scaled.toFixed(usual))) > OFF_STEP;
     const decimals = usual + (between ? 1 : 0);
-    return `${number(scaled, { decimals, signed, half: (half ?? 0) / LENGTH_UNITS[unit] })}${GAP}${unit}`;
+    return withUnit(number(scaled, { decimals, signed, half: (half ?? 0) / LENGTH_UNITS[unit] }), unit);
   };
 
   const degrees: Format['degrees'] = (valueDeg, options = {}) =>
@@ -149,10 +148,10 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
   };
 
   const spokenLength: Format['spokenLength'] = (valueM) => {
-    if (lengthUnit === 'in') return `${inchFraction(valueM / LENGTH_UNITS.in).replace(' ', GAP)}${GAP}in`;
+    if (lengthUnit === 'in') return withUnit(inchFraction(valueM / LENGTH_UNITS.in).replace(' ', GAP), 'in');
     const millimetres = Math.round(valueM * 1000);
-    if (millimetres < 10) return `${millimetres}${GAP}mm`;
-    return `${number(millimetres / 10, { decimals: millimetres % 10 === 0 ? 0 : 1 })}${GAP}cm`;
+    if (millimetres < 10) return withUnit(String(millimetres), 'mm');
+    return withUnit(number(millimetres / 10, { decimals: millimetres % 10 === 0 ? 0 : 1 }), 'cm');
   };
 
   return {
@@ -160,7 +159,7 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     length,
     spokenLength,
     changeUnit: ({ id, unit }) => changeUnit(id, unit, lengthUnit),
-    mass: (valueKg) => `${number(valueKg / MASS_UNITS[massUnit], { decimals: 1 })}${GAP}${massUnit}`,
+    mass: (valueKg) => withUnit(number(valueKg / MASS_UNITS[massUnit], { decimals: 1 }), massUnit),
     degrees,
     quantity,
     shownValue: (quantity) => valueAsShown(quantity, { lengthUnit, massUnit }),

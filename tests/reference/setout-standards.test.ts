@@ -4,8 +4,8 @@ import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import { LAYER_LINES } from '../../core/setout/layer-lines.ts';
 import { PAPERS } from '../../core/setout/paper.ts';
 import { scaleFor, sheetDrawing } from '../../core/setout/sheet-drawing.ts';
-import { figureOf } from '../../core/setout/sheet-length.ts';
 import { words } from '../../core/setout/template-drawing.ts';
+import { figureOf } from '../../core/text/sheet-length.ts';
 import { inventedSetOut, ROWS_OF_HOLES } from '../core/setout/invented-set-out.ts';
 import { lettersOf } from '../core/setout/read-shapes.ts';
 

@@ -1,5 +1,6 @@
 import type { Format } from '../../../app/language/format.ts';
 import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
+import { withUnit } from '../../../core/text/with-unit.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import { say } from '../../language/messages.ts';
 import type { Change, Steps } from './step-effects.ts';
@@ -21,9 +22,9 @@ export function effectText({ id, unit, by }: Change, format: Format): string {
   if (unit === 'rad') return format.degrees((by * 180) / Math.PI, tenths);
   if (unit === '1') {
     const decimals = Math.abs(by * 100) < WHOLE_FROM ? 1 : 0;
-    return `${format.number(by * 100, { ...tenths, decimals })}\u{202f}%`;
+    return withUnit(format.number(by * 100, { ...tenths, decimals }), '%');
   }
-  if (unit === 'm' && format.lengthUnit !== 'in') return `${format.number(by * 1000, tenths)}\u{202f}mm`;
+  if (unit === 'm' && format.lengthUnit !== 'in') return withUnit(format.number(by * 1000, tenths), 'mm');
   return format.quantity(id, { signed: true })(by, unit);
 }
 

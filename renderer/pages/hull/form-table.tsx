@@ -8,6 +8,7 @@ import type { Hull } from '../../../core/hull/hull.ts';
 import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
 import { type FormDoubt, type FormSpread, formDoubt } from '../../../core/hydrostatics/form-doubt.ts';
 import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
+import { withUnit } from '../../../core/text/with-unit.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
@@ -60,8 +61,8 @@ function formColumns(hull: Hull, spread: FormSpread, format: Format): readonly C
   const kilos = { write: format.mass };
   const lengths = { write: (value: number) => format.length(value) };
   const places = { write: fromMid, by: lengths.write };
-  const moments = { write: (value: number) => `${plain(value, 1)}\u{202f}N·m` };
-  const areas = { write: (value: number) => `${plain(value, 2)}\u{202f}m²` };
+  const moments = { write: (value: number) => withUnit(plain(value, 1), 'N·m') };
+  const areas = { write: (value: number) => withUnit(plain(value, 2), 'm²') };
   const figures: readonly (readonly [title: string, cell: (row: FormRow) => string])[] = [
     [say('hull.form.mass'), give('displacementKg', (row) => row.displacementKg, kilos)],
     [say('hull.form.per-cm'), give('massPerCentimetre', (row) => row.massPerCentimetre, kilos)],

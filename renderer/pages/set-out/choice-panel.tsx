@@ -2,7 +2,7 @@ import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import { makingOf, shelfPieces } from '../../../core/setout/set-out-options.ts';
-import { SHEET_UNITS } from '../../../core/setout/sheet-length.ts';
+import { SHEET_UNITS } from '../../../core/text/sheet-length.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { momentsOf, PRESENT } from '../../document/use-fit-states.ts';
 import { Explained } from '../../language/explained.tsx';

@@ -1,6 +1,7 @@
 import { contributions } from '../../../../core/crew/contributions.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
+import { withUnit } from '../../../../core/text/with-unit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { inShownWords } from '../../../language/shown-words.tsx';
@@ -23,7 +24,7 @@ export const CrewContributions = inShownWords(({ fit, report }: { fit: Fit; repo
   const perCentimetre = (value: number) =>
     inches
       ? format.length(value, { signed: true, unit: 'in' })
-      : `${format.number(value * 1000, { decimals: 1, signed: true })}\u{202f}mm`;
+      : withUnit(format.number(value * 1000, { decimals: 1, signed: true }), 'mm');
   const afloat = report.afloat.ready;
   const total = afloat.kind === 'afloat' ? afloat.bowOverStern : 0;
   const brought = rows.reduce((sum, row) => sum + row.bowOverStern, 0);

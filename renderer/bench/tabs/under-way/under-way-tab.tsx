@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Format } from '../../../../app/language/format.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import { withUnit } from '../../../../core/text/with-unit.ts';
 import {
   CHANGES,
   type COURSES,
@@ -33,7 +34,7 @@ type CourseChoice = (typeof CHOICES)[number];
 
 /** A course is told in metres in every unit: races are. */
 const courseName = (course: CourseChoice, format: Format) =>
-  `${format.number(Number(course), { decimals: 0 })}\u{202f}m`;
+  withUnit(format.number(Number(course), { decimals: 0 }), 'm');
 
 /**
  * The tab of the margin for what the water says: resistance over speed, and what changes it. The setting is held against the revision

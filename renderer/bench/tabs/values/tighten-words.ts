@@ -1,5 +1,6 @@
 import type { Format } from '../../../../app/language/format.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import { withUnit } from '../../../../core/text/with-unit.ts';
 import type { TightenAnswer } from '../../../jobs/best-measurements.ts';
 import { say } from '../../../language/messages.ts';
 
@@ -48,8 +49,8 @@ export function intervalWriter(
   { id, unit }: { id: string; unit: 'rad' | 'm' | string },
 ): (half: number) => string {
   if (unit === 'rad') return (half) => format.degrees((half * 180) / Math.PI, { decimals: 1 });
-  if (unit === '1') return (half) => `${format.number(half * 100, { decimals: 1 })}\u{202f}%`;
+  if (unit === '1') return (half) => withUnit(format.number(half * 100, { decimals: 1 }), '%');
   if (unit === 'm' && format.lengthUnit !== 'in')
-    return (half) => `${format.number(half * 1000, { decimals: 1 })}\u{202f}mm`;
+    return (half) => withUnit(format.number(half * 1000, { decimals: 1 }), 'mm');
   return (half) => format.quantity(id)(half, unit as 'm');
 }

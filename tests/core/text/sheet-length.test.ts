@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { figureOf, millimetres, wholeMillimetres, writtenLength } from '../../../core/setout/sheet-length.ts';
+import { figureOf, millimetres, wholeMillimetres, writtenLength } from '../../../core/text/sheet-length.ts';
 
 const SEED = 20260507;
 /** Half of 1/32 in, the finest that an inch tape is read to, millimetres. */

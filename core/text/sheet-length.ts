@@ -1,5 +1,6 @@
 import { inchFraction } from '../units/inch-fraction.ts';
 import { shownPlaces } from '../units/shown-places.ts';
+import { GAP, withUnit } from './with-unit.ts';
 
 /** Units that lengths on a sheet are written in. Templates are full size in either. */
 export const SHEET_UNITS = ['mm', 'in'] as const;
@@ -15,12 +16,9 @@ export function figureOf(lengthMm: number, units: SheetUnits): string {
   return inchFraction(lengthMm / MM_PER_INCH);
 }
 
-/** A space that does not break and is narrow: no line ends inside a measure. */
-const GAP = '\u{202f}';
-
 /** A length with its unit, for sentences: `175 mm`, `6 7/8 in`. Argument in millimetres. */
 export function writtenLength(lengthMm: number, units: SheetUnits): string {
-  return `${figureOf(lengthMm, units)} ${units}`.replaceAll(' ', GAP);
+  return withUnit(figureOf(lengthMm, units).replaceAll(' ', GAP), units);
 }
 
 /** An angle for drawings and sentences, whole degrees: `12°`. */
@@ -34,7 +32,7 @@ export function writtenAngle(deg: number): string {
  */
 export function writtenForce(newtons: number, half = 0): string {
   const step = 10 ** -shownPlaces(half, -1);
-  return `${Math.round(newtons / step) * step + 0}${GAP}N`;
+  return withUnit(String(Math.round(newtons / step) * step + 0), 'N');
 }
 
 /** Metres to millimetres. */
