@@ -14,7 +14,7 @@ import {
   revokePerson,
   statusOf,
 } from './club.ts';
-import { startLocalServer } from './local-server.ts';
+import { keepPort, keptPort, startLocalServer } from './local-server.ts';
 import { restoreLibrary } from './restore.ts';
 import { ADDRESS, usage } from './usage.ts';
 
@@ -156,7 +156,9 @@ async function local({ folder = 'library-to-try', port }: Options, print: Print)
   makePrivateFolder(place);
   // As root the server runs as a user of its own, who has to get through.
   if (process.getuid?.() === 0) chmodSync(place, 0o711);
-  const server = await startLocalServer(resolve(place, 'data'), port ? { port: Number(port) } : {});
+  const wanted = port ? Number(port) : keptPort(place);
+  const server = await startLocalServer(resolve(place, 'data'), wanted ? { port: wanted } : {});
+  keepPort(place, server.address.port);
   const sql = openLibrary(server.address);
   await initLibrary(sql, 'Club');
   await sql.end();

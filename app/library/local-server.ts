@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -63,6 +63,18 @@ export async function startLocalServer(
     },
   };
 }
+
+/** The port of a server in this folder is kept for its next start: laptops and invitations know the server by it. */
+export function keptPort(folder: string): number | undefined {
+  const file = join(folder, PORT_FILE);
+  return existsSync(file) ? Number(readFileSync(file, 'utf8')) : undefined;
+}
+
+export function keepPort(folder: string, port: number): void {
+  writeFileSync(join(folder, PORT_FILE), String(port), { mode: 0o600 });
+}
+
+const PORT_FILE = 'port';
 
 /** A socket's path has at most about 100 signs. */
 function socketFolder(): string {

@@ -6,6 +6,7 @@ import { readAudit } from '../../../app/library/audit.ts';
 import { backUpLibrary } from '../../../app/library/backup.ts';
 import { invite, putInGroup, revokePerson, statusOf } from '../../../app/library/club.ts';
 import { accept } from '../../../app/library/invitation.ts';
+import { keepPort, keptPort } from '../../../app/library/local-server.ts';
 import { restoreLibrary } from '../../../app/library/restore.ts';
 import { say } from '../../../app/shell/say.ts';
 import { createFit, saveDraft } from '../../../app/store/fits.ts';
@@ -144,6 +145,15 @@ describe('groups', () => {
     await expect(asCoach`SELECT make_group('Mine')`).rejects.toThrow(/only the head coach/);
     const take = asCoach`SELECT set_in_group(${sprint.id}::uuid, ${athleteId}::uuid, true)`;
     await expect(take).rejects.toThrow(/only the head coach/);
+  });
+});
+
+describe('a server to try', () => {
+  it('starts again at the port by which laptops know it', () => {
+    const folder = temporaryFolder();
+    expect(keptPort(folder)).toBeUndefined();
+    keepPort(folder, 54321);
+    expect(keptPort(folder)).toBe(54321);
   });
 });
 
