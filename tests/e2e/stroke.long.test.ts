@@ -11,7 +11,7 @@ import { strokeCycle } from '../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../core/stroke/stroke-of-fit.ts';
 import { wantedPaddle } from '../../renderer/bench/tabs/paddle/stock-words.ts';
 import { strokePlots } from '../../renderer/bench/tabs/stroke/stroke-plots.ts';
-import { tableRows } from '../../renderer/bench/tabs/stroke/stroke-table.tsx';
+import { tableRows } from '../../renderer/bench/tabs/stroke/table-rows.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { handlePlace, nextFrame } from './hand.ts';

@@ -10,7 +10,7 @@ import {
   strokePlots,
 } from '../../../../../renderer/bench/tabs/stroke/stroke-plots.ts';
 import { readingText } from '../../../../../renderer/bench/tabs/stroke/stroke-slider.tsx';
-import { tableRows } from '../../../../../renderer/bench/tabs/stroke/stroke-table.tsx';
+import { tableRows } from '../../../../../renderer/bench/tabs/stroke/table-rows.ts';
 import { instantName } from '../../../../../renderer/language/instant-name.ts';
 import { exampleFit, exampleSeat } from '../../../../core/example/example-fit.ts';
 
