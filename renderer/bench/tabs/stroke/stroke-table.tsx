@@ -2,7 +2,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import type { StrokePlot } from './stroke-plots.ts';
-import { COLUMNS, tableRows } from './table-rows.ts';
+import { COLUMNS, type TableRow, tableRows } from './table-rows.ts';
 
 /** The plots' numbers at the instants, for those who do not read plots. */
 export function StrokeTable({ plots, perLeg }: { plots: readonly StrokePlot[]; perLeg: number }) {
