@@ -1,8 +1,15 @@
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-
 import { WorkCancelled } from '../../../app/background/job.ts';
+import { JobFailed, startJob } from '../../../app/background/run-job.ts';
 import { createWorkbench } from '../../../app/services/work.ts';
 import { createWriteLock } from '../../../app/services/write-lock.ts';
+import { temporaryFolder, temporaryStore } from '../temporary.ts';
+
+const ROOT = join(import.meta.dirname, '../../..');
 
 const turn = () => new Promise((resolve) => setImmediate(resolve));
 
@@ -40,6 +47,44 @@ describe('a long piece of work', () => {
     await expect(running).rejects.toBeInstanceOf(WorkCancelled);
     expect(log.length).toBeLessThan(100);
     expect(work.cancel()).toBe(false);
+  });
+});
+
+describe('a job in a thread', () => {
+  const { file } = temporaryStore();
+  const to = (name: string) => join(temporaryFolder(), name);
+
+  it('is done by a thread that failed or was stopped before', async () => {
+    const missing = startJob('backup', { file: to('missing.db'), to: to('a.db') });
+    await expect(missing.result).rejects.toMatchObject({ code: 'SQLITE_CANTOPEN' });
+    await expect(missing.result).rejects.toBeInstanceOf(JobFailed);
+    const stopped = startJob('backup', { file, to: to('b.db') }, { waits: true });
+    await stopped.ready;
+    stopped.cancel();
+    stopped.begin();
+    await expect(stopped.result).rejects.toBeInstanceOf(WorkCancelled);
+    expect(await startJob('backup', { file, to: to('c.db') }).result).toBe(null);
+  });
+
+  it('does not wait for another one', async () => {
+    const waiting = startJob('backup', { file, to: to('d.db') }, { waits: true });
+    await waiting.ready;
+    expect(await startJob('backup', { file, to: to('e.db') }).result).toBe(null);
+    waiting.begin();
+    expect(await waiting.result).toBe(null);
+  });
+
+  it('keeps no program from ending', () => {
+    const order = JSON.stringify({ file, to: to('f.db') });
+    const program = to('program.ts');
+    writeFileSync(
+      program,
+      `const { startJob } = await import('${pathToFileURL(join(ROOT, 'app/background/run-job.ts'))}');
+      await import('${pathToFileURL(join(ROOT, 'app/shell/say.ts'))}');
+      console.log(await startJob('backup', ${order}).result);`,
+    );
+    const said = execFileSync(process.execPath, [program]);
+    expect(String(said)).toBe('null\n');
   });
 });
 
