@@ -37,6 +37,21 @@ describe('a band that a personal limit narrows', () => {
     }
   });
 
+  // Motion from the neutral position (neutral-zero method, common practice): a straight limb is 180° between its bones, an ankle 90°.
+  it.each([
+    ['kneelingKneeFlexion', 50, 'kneelingKnee', 'min', 130],
+    ['frontKneeFlexion', 50, 'frontKnee', 'min', 130],
+    ['kneelingHipExtension', -15, 'kneelingHip', 'max', 165],
+    ['frontHipFlexion', 60, 'frontHip', 'min', 120],
+    ['rearAnklePlantarflexion', 20, 'rearAnkle', 'max', 110],
+    ['frontAnkleDorsiflexion', 2, 'frontAnkle', 'min', 88],
+    ['trunkForward', 8, 'trunkPitch', 'max', 8],
+  ] as const)('by %s of %i° has its edge there: %s %s %i°', (joint, maxDeg, quantity, edge, wanted) => {
+    const own = bandsOf(limited(joint, maxDeg)).find((band) => band.quantity === quantity)!;
+    expect(own.sourceKey).toBe('personal-limit');
+    expect(degrees(own[edge]!)).toBeCloseTo(wanted, 9);
+  });
+
   it('of a knee that may hardly bend asks for that knee, not for the usual one', () => {
     const knee = bandsOf(limited('kneelingKneeFlexion', 45)).find(
       ({ quantity }) => quantity === 'kneelingKnee',

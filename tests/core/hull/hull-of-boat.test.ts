@@ -141,6 +141,12 @@ describe('hullSpread', () => {
     expect(draftAt(0, 2)).toBeCloseTo(Math.hypot(sinkage(0), 0.001), 12);
   });
 
+  it('knows half-breadths to 0.4 % of the greatest in a table of offsets', () => {
+    const boat = offsetsBoat();
+    const greatest = Math.max(...sampleStations('single').flatMap(({ section }) => section.map(([y]) => y)));
+    expect(hullSpread(boat).halfBreadth / (0.004 * greatest)).toBeCloseTo(1, 2);
+  });
+
   it('takes its sensitivities from the boat afloat, else from a racing single', () => {
     const masses = [
       { mass: 14, x: 0, y: 0, z: 0.15 },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
+import { immersedProperties, propertiesAt } from '../../../core/hydrostatics/immersed-properties.ts';
+import { waterPlane } from '../../../core/hydrostatics/water-plane.ts';
 import { box } from '../../reference/hydro-shapes.ts';
 
 /**
@@ -10,10 +11,14 @@ const B = 0.5;
 const L = 5;
 const hull = box(L, B, 0.4);
 
-describe.each([1, -1])('a box whose bottom leaves the water, bow up × %i', (way) => {
+// The water meets the bottom at x = draft ÷ slope: 0.8 or 1.8 m from amidships, on either side of the row at 1.25 m.
+describe.each([
+  [1, 0.04],
+  [-1, 0.04],
+  [1, 0.09],
+  [-1, 0.09],
+])('a box whose bottom leaves the water, bow up × %i, draft %f m', (way, draft) => {
   const slope = 0.05 * way;
-  // The water meets the bottom at x = draft ÷ slope: 0.8 m from amidships.
-  const draft = 0.04;
   const ends = draft / slope;
   const wetLength = L / 2 + Math.abs(ends);
   const deepest = wetLength * Math.abs(slope);
@@ -36,5 +41,10 @@ describe.each([1, -1])('a box whose bottom leaves the water, bow up × %i', (way
     expect(foreEnd).toBeCloseTo(fore!, 6);
     expect(length).toBeCloseTo(wetLength, 6);
     expect(beam).toBeCloseTo(B, 9);
+    // The quick pass that a drag asks for has the same ends.
+    const plane = waterPlane({ draft, trim: Math.atan(slope), heel: 0 });
+    const quick = propertiesAt(hull, plane, 'steady').waterplane;
+    expect(quick.aftEnd).toBeCloseTo(aft!, 6);
+    expect(quick.foreEnd).toBeCloseTo(fore!, 6);
   });
 });
