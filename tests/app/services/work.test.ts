@@ -10,6 +10,8 @@ import { createWriteLock } from '../../../app/services/write-lock.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
+/** A program that does not end by itself is ended then, milliseconds. */
+const HANGS_MS = 60_000;
 
 const turn = () => new Promise((resolve) => setImmediate(resolve));
 
@@ -79,11 +81,13 @@ describe('a job in a thread', () => {
     const program = to('program.ts');
     writeFileSync(
       program,
-      `const { startJob } = await import('${pathToFileURL(join(ROOT, 'app/background/run-job.ts'))}');
+      // The thread's own end never comes: whoever waited for it would hang.
+      `globalThis.setTimeout = () => ({ unref: () => ({}) });
+      const { startJob } = await import('${pathToFileURL(join(ROOT, 'app/background/run-job.ts'))}');
       await import('${pathToFileURL(join(ROOT, 'app/shell/say.ts'))}');
       console.log(await startJob('backup', ${order}).result);`,
     );
-    const said = execFileSync(process.execPath, [program]);
+    const said = execFileSync(process.execPath, [program], { timeout: HANGS_MS });
     expect(String(said)).toBe('null\n');
   });
 });
