@@ -1,4 +1,4 @@
-import { loadSolidModeller, modelled, stepOf } from '../export/solids/step.ts';
+import { loadSolidModeller, modelled, stepFile } from '../export/solids/step.ts';
 import type { JobHooks, Jobs } from './job.ts';
 
 /** Writes blocks as STEP files, one after another; the solid modeller is loaded for it. Gives their texts. */
@@ -10,7 +10,7 @@ export async function modelBlocks(
   const texts: string[] = [];
   for (const { form, name } of parts) {
     hooks.goOn();
-    texts.push(await stepOf(modelled(modeller, form), name, new Date(when)));
+    texts.push(await stepFile(modelled(modeller, form), name, new Date(when)));
     hooks.progress(texts.length, parts.length);
   }
   return texts;

@@ -52,7 +52,7 @@ export async function callIn(sql: Library, store: Store): Promise<Caller | null>
  * One call: whoever was erased goes first, then everything new is fetched, then sent, then what sending brought together is
  * fetched. Cut off anywhere, the next call goes on where this one ended.
  */
-export async function call(sql: Library, store: Store, calling: Calling): Promise<Contact | null> {
+export async function contactLibrary(sql: Library, store: Store, calling: Calling): Promise<Contact | null> {
   const caller = await callIn(sql, store);
   if (!caller) return null;
   const { library } = caller;

@@ -38,7 +38,7 @@ function rulesOf(schema: z.ZodType): { check: string; value?: unknown }[] {
 }
 
 /** The name of the form that a text must have, `date` or `uuid` say; null if any text will do. */
-export function formatOf(schema: z.ZodType | null): string | null {
+export function fieldFormat(schema: z.ZodType | null): string | null {
   const format = schema && defOf(schema).format;
   return typeof format === 'string' ? format : null;
 }

@@ -3,7 +3,7 @@ import type { Message } from '../../core/document/message.ts';
 import type { Problem } from '../contract/result.ts';
 import type { MessageKey } from '../language/messages.ts';
 import { say, sayMessage, words } from '../shell/say.ts';
-import { boundsOf, formatOf, namesIn, schemaAt } from './field-bounds.ts';
+import { boundsOf, fieldFormat, namesIn, schemaAt } from './field-bounds.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -76,7 +76,7 @@ function notWhat(what: string, value: unknown): string {
 }
 
 function wrongKind(expected: string, schema: z.ZodType | null, value: unknown): string {
-  const format = formatOf(schema);
+  const format = fieldFormat(schema);
   return notWhat(format && format in KINDS ? kindName(format) : inRange(kindName(expected), schema), value);
 }
 

@@ -1,6 +1,6 @@
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { entriesOf, joinEntries } from '../store/join-people.ts';
+import { entriesOfPerson, joinEntries } from '../store/join-people.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 
@@ -12,5 +12,5 @@ export function joinPerson(
   const joined = joinEntries(store, { id, into });
   if (joined === 'none') return missing('athlete');
   if (joined === 'circle') return refused('not-allowed', SENTENCES['join-circle']);
-  return done(entriesOf(store, into));
+  return done(entriesOfPerson(store, into));
 }

@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { CallOutput } from '../contract/contract.ts';
 import { type Library, type LibraryAddress, openLibrary } from '../library/address.ts';
-import { type Caller, call } from '../library/contact.ts';
+import { type Caller, contactLibrary } from '../library/contact.ts';
 import { LIBRARY_FILE, type LocalState, openLocalState } from '../library/local-state.ts';
 import { forgetLogin, keepLogin, readLogin } from '../library/login-file.ts';
 import { WrittenByLaterProgram } from '../library/read-server.ts';
@@ -224,7 +224,7 @@ async function callOnce(link: Link): Promise<void> {
   void before.end({ timeout: 0 }).catch(() => {});
   link.lastCall = performance.now();
   try {
-    const contact = await call(link.sql, program.store, {
+    const contact = await contactLibrary(link.sql, program.store, {
       state: local,
       isHeld: (id) => id === link.openFit,
       write: (work) => written(program, work),

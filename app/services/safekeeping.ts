@@ -13,7 +13,7 @@ import {
   namesErased,
   settleErasure,
 } from '../store/erase-everywhere.ts';
-import { entriesOf, type NamedEntry } from '../store/join-people.ts';
+import { entriesOfPerson, type NamedEntry } from '../store/join-people.ts';
 import { keepManifest } from '../store/keep-manifest.ts';
 import { recordTitle } from '../store/record-title.ts';
 import type { Restored } from '../store/restore.ts';
@@ -233,7 +233,7 @@ async function eraseInPlace(
 
 /** A person's entry, and before it every one that is joined to it: whoever is erased goes with all of them. */
 function entriesToErase(store: Program['store'], entry: NamedEntry): NamedEntry[] {
-  return [...entriesOf(store, entry.id).joined, entry];
+  return [...entriesOfPerson(store, entry.id).joined, entry];
 }
 
 function together(each: readonly Erasure[]): Erasure {

@@ -11,7 +11,7 @@ import {
   saveDraft,
   setFitArchived,
 } from '../store/fits.ts';
-import { entriesOf, takeApart } from '../store/join-people.ts';
+import { entriesOfPerson, takeApart } from '../store/join-people.ts';
 import { listMeasurings } from '../store/measurings.ts';
 import { describePhoto, listPhotos, photosOfAthlete, removePhoto, studyPhoto } from '../store/photos.ts';
 import { listRevisions, openRevision, saveRevision } from '../store/revisions.ts';
@@ -67,10 +67,10 @@ export const services: Services = {
   'athletes.save': ({ store }, { athlete }) => done(athletes.save(store, athlete)),
   'athletes.archive': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, true)),
   'athletes.restore': ({ store }, { id }) => found('athlete', athletes.setArchived(store, id, false)),
-  'athletes.entries': ({ store }, { id }) => done(entriesOf(store, id)),
+  'athletes.entries': ({ store }, { id }) => done(entriesOfPerson(store, id)),
   'athletes.join': joinPerson,
   'athletes.takeApart': ({ store }, { id }) =>
-    takeApart(store, id) ? done(entriesOf(store, id)) : missing('athlete'),
+    takeApart(store, id) ? done(entriesOfPerson(store, id)) : missing('athlete'),
   'athletes.previewErase': previewErase,
   'athletes.erase': erase,
   'athletes.import': importAthletes,

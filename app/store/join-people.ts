@@ -55,7 +55,10 @@ export function entryIdsOf({ db }: Pick<Store, 'db'>, id: string): string[] {
 }
 
 /** What an entry is joined to, and which are joined to it. */
-export function entriesOf(store: Store, id: string): { joinedInto: NamedEntry | null; joined: NamedEntry[] } {
+export function entriesOfPerson(
+  store: Store,
+  id: string,
+): { joinedInto: NamedEntry | null; joined: NamedEntry[] } {
   const into = store.db
     .prepare<[string], NamedEntry>(
       'SELECT id, name FROM athletes WHERE id = (SELECT joined_into FROM athletes WHERE id = ?)',

@@ -1,6 +1,6 @@
 import type { Text } from '../graphics/shape.ts';
 import { boundsOf } from './drawing-bounds.ts';
-import { partShows, partsOf } from './drawn-parts.ts';
+import { drawnParts, partShows } from './drawn-parts.ts';
 import { type MillimetrePoint, type TemplateLayer, type TemplateShape, words } from './template-drawing.ts';
 
 /** The same words at the places where they may stand, best first. */
@@ -18,14 +18,14 @@ const IN_MM = [5, 15, 25] as const;
 
 /** A drawing with names over it, each at the first of its places that covers nothing; at the first of all where there is none. */
 export function withNames(drawn: readonly TemplateShape[], names: readonly NamePlaces[]): TemplateShape[] {
-  const parts = partsOf(drawn);
+  const parts = drawnParts(drawn);
   const chosen = names.map((places) => {
     const clear = places.find((place) => {
       const box = boundsOf([place]);
       return !parts.some((part) => partShows(part, box));
     });
     const name = clear ?? places[0]!;
-    parts.push(...partsOf([name]));
+    parts.push(...drawnParts([name]));
     return name;
   });
   return [...drawn, ...chosen];

@@ -11,7 +11,7 @@ export interface DrawnPart {
 }
 
 /** All shapes, dimensions as the lines and figures that they are drawn by. */
-export function partsOf(shapes: readonly TemplateShape[]): DrawnPart[] {
+export function drawnParts(shapes: readonly TemplateShape[]): DrawnPart[] {
   return shapes
     .flatMap((shape) => (shape.kind === 'dimension' ? dimensionLines(shape, 1) : [shape]))
     .map((shape) => ({ shape, box: boundsOf([shape]), lines: linesOf(shape) }));
@@ -30,7 +30,7 @@ export function holds(shows: DrawingBounds, box: DrawingBounds): boolean {
 
 /** Whether any of a shape may show in a part of a drawing; false only where none of it does. */
 export function showsIn(shape: TemplateShape, shows: DrawingBounds): boolean {
-  return partsOf([shape]).some((part) => partShows(part, shows));
+  return drawnParts([shape]).some((part) => partShows(part, shows));
 }
 
 /** Whether anything of a part is seen in a window: a ring round a page leaves that page blank. */

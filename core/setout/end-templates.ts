@@ -1,4 +1,4 @@
-import { figureOf, writtenLength } from '../text/sheet-length.ts';
+import { bareLength, writtenLength } from '../text/sheet-length.ts';
 import type { BaseSection } from './block-base.ts';
 import type { BlockName } from './block-bed.ts';
 import { lettersWidth } from './letter-widths.ts';
@@ -84,7 +84,7 @@ function end(
   const [starboard, port] = [base[0]!, base.at(-1)!];
   const side = (at: MillimetrePoint, offset: number) => {
     const [x, y] = behind(at);
-    return top - y < 1 ? [] : [dimension([x, y], [x, top], { offset, text: figureOf(top - y, units) })];
+    return top - y < 1 ? [] : [dimension([x, y], [x, top], { offset, text: bareLength(top - y, units) })];
   };
   return [
     ring('outline', [...base.map(behind), [-half, top], [half, top]]),

@@ -1,4 +1,4 @@
-import { figureOf, millimetres, tapeReading, writtenLength } from '../text/sheet-length.ts';
+import { bareLength, millimetres, tapeReading, writtenLength } from '../text/sheet-length.ts';
 import { recessStations } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
@@ -14,7 +14,7 @@ export function finishedBlock(out: SeatSetOut): SheetBlock {
   const { units, foamM } = out.work.options;
   const { say } = out.work.words;
   const { pad, rest } = out.fittings;
-  const size = (mm: number) => figureOf(tapeReading(mm, units), units);
+  const size = (mm: number) => bareLength(tapeReading(mm, units), units);
   const foam = millimetres(foamM);
   const { kneePad, rearRest } = out.bases;
   const { pad: shelfPad, rest: shelfRest } = out.work.shelf;
@@ -70,7 +70,7 @@ export function recessDepthBlock(out: SeatSetOut): SheetBlock | null {
   const stations = recessStations(out.fittings.pad.recess, millimetres(foamM));
   const across = stations[0]?.depths.map((depth) => depth.across) ?? [];
   const pair = ({ finished, wood }: { finished: number; wood: number }) =>
-    wood <= 0 ? '–' : `${figureOf(wood, units)} / ${figureOf(Math.max(0, finished), units)}`;
+    wood <= 0 ? '–' : `${bareLength(wood, units)} / ${bareLength(Math.max(0, finished), units)}`;
   return {
     kind: 'table',
     heading: say('work-sheet.depths', { unit: units }),
@@ -78,7 +78,7 @@ export function recessDepthBlock(out: SeatSetOut): SheetBlock | null {
       column(say('work-sheet.station'), 26, { strong: true }),
       ...across.map((off) =>
         column(
-          off === 0 ? say('work-sheet.on-axis') : say('work-sheet.off-axis', { by: figureOf(off, units) }),
+          off === 0 ? say('work-sheet.on-axis') : say('work-sheet.off-axis', { by: bareLength(off, units) }),
           26,
           { anchor: 'end' },
         ),
@@ -89,7 +89,7 @@ export function recessDepthBlock(out: SeatSetOut): SheetBlock | null {
         ? 'K'
         : say('work-sheet.of-knee', {
             way: along > 0 ? 'fore' : 'aft',
-            by: figureOf(Math.abs(along), units),
+            by: bareLength(Math.abs(along), units),
           }),
       ...depths.map(pair),
     ]),

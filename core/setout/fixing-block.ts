@@ -1,4 +1,4 @@
-import { figureOf, millimetres, tapeReading, writtenForce } from '../text/sheet-length.ts';
+import { bareLength, millimetres, tapeReading, writtenForce } from '../text/sheet-length.ts';
 import { type Fixing, fixingsOf, padForce } from './fixing-schedule.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
@@ -12,7 +12,7 @@ const PLAIN = { anchor: 'end' } as const;
 /** Every fixing: what it is and how long, how deep its hole goes, and how much room is left under and beside it. */
 export function fixingBlock(out: SeatSetOut): SheetBlock {
   const { units, words } = writingOf(out);
-  const length = (mm: number) => figureOf(mm, units);
+  const length = (mm: number) => bareLength(mm, units);
   const place = ({ at }: Fixing) =>
     words.say('work-sheet.place', {
       along: alongText({ forwardMm: tapeReading(at[0], units) }, { units, words }),
@@ -68,7 +68,7 @@ export function cutListBlock(out: SeatSetOut): SheetBlock {
   const { pad, rest, foot } = out.fittings;
   const { shelf, options } = out.work;
   const size = (...lengths: number[]) =>
-    lengths.map((mm) => figureOf(tapeReading(mm, units), units)).join(' × ');
+    lengths.map((mm) => bareLength(tapeReading(mm, units), units)).join(' × ');
   const row = (id: string, sizes: string, count = 1) => [
     words.say(`work-part.${id}`),
     sizes,

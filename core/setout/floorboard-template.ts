@@ -78,7 +78,7 @@ function stretch(out: SeatSetOut, drilled: readonly TemplateShape[], ends: Run):
 
 /** The line square across by which a stretch is laid: the seat's mark, or else one at a round distance from it. */
 function datumOf({ work, ...out }: SeatSetOut, [aft, fore]: Run): { at: number; name: string } {
-  if (aft <= 0 && fore >= 0) return { at: 0, name: markName({ work, ...out }) };
+  if (aft <= 0 && fore >= 0) return { at: 0, name: seatMarkName({ work, ...out }) };
   const { units } = work.options;
   const round = ROUND_MM[units];
   const at = Math.round((aft + fore) / 2 / round) * round;
@@ -116,7 +116,7 @@ export function seatOf({ work }: Pick<SeatSetOut, 'work'>): { seats: number; sea
 }
 
 /** What the datum line is called: the centre mark of a single, or the mark of a numbered seat. */
-export function markName({ work }: SeatSetOut): string {
+export function seatMarkName({ work }: SeatSetOut): string {
   return work.words.say('work-mark.name', seatOf({ work }));
 }
 

@@ -1,4 +1,4 @@
-import { figureOf } from '../text/sheet-length.ts';
+import { bareLength } from '../text/sheet-length.ts';
 import { bowInBlock } from './block-frame.ts';
 import { type NamePlaces, withNames } from './clear-place.ts';
 import { footPrint } from './foot-print.ts';
@@ -49,7 +49,7 @@ export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
         words(say('template.ball'), [foot.heelToBall + 2, half - 1], { height: 2.5 }),
         words(say('work-mark.F'), [2, half - 1], { height: 2.5 }),
         ...(turned ? [line('centreline', [0, 0], bow)] : []),
-        dimension([0, -half], [foot.length, -half], { offset: -8, text: figureOf(foot.length, units) }),
+        dimension([0, -half], [foot.length, -half], { offset: -8, text: bareLength(foot.length, units) }),
       ],
       turned ? [besideLine(say('template.to-bow'), bow)] : [],
     ),

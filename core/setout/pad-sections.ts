@@ -1,4 +1,4 @@
-import { figureOf, millimetres } from '../text/sheet-length.ts';
+import { bareLength, millimetres } from '../text/sheet-length.ts';
 import { floorLevel, halfWidthAt } from './knee-recess.ts';
 import type { PadBlock } from './pad-block.ts';
 import type { SeatSetOut } from './set-out.ts';
@@ -37,14 +37,17 @@ export function padProfile({ fittings: { pad }, bases, work }: SeatSetOut): Temp
     line('recess', ...bottomLine(pad, 0)),
     ...(foam > 0 ? [line('foamCut', ...bottomLine(pad, foam))] : []),
     line('axis', [0, bedAtK - UNDER_MM], [0, topHeight + OVERRUN_MM / 2]),
-    dimension([0, bedAtK], [0, bearingHeight], { offset: 0, text: figureOf(bearingHeight - bedAtK, units) }),
+    dimension([0, bedAtK], [0, bearingHeight], {
+      offset: 0,
+      text: bareLength(bearingHeight - bedAtK, units),
+    }),
     dimension([aftEnd, bedAft], [aftEnd, topHeight], {
       offset: 10,
-      text: figureOf(topHeight - bedAft, units),
+      text: bareLength(topHeight - bedAft, units),
     }),
     dimension([foreEnd, bedFore], [foreEnd, topHeight], {
       offset: -10,
-      text: figureOf(topHeight - bedFore, units),
+      text: bareLength(topHeight - bedFore, units),
     }),
     words('K', [2, bearingHeight + 2]),
     words(work.words.say('template.profile'), [aftEnd, Math.min(bedAft, bedFore) - 8]),

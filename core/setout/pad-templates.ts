@@ -1,4 +1,4 @@
-import { figureOf, millimetres, tapeReadingBelow, writtenLength } from '../text/sheet-length.ts';
+import { bareLength, millimetres, tapeReadingBelow, writtenLength } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import { bowInBlock, toBlock } from './block-frame.ts';
 import type { HoleList } from './hole-list.ts';
@@ -59,15 +59,15 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
       ...shankLine(pad, out.work.words),
       dimension([0, -half], [0, half], {
         offset: -(foreEnd - 6),
-        text: figureOf(2 * half, units),
+        text: bareLength(2 * half, units),
         // The line to the bow runs out on one side of the axis: the figure stands on the other.
         figureAt: bowInBlock(pad.place)[1] < 0 ? 1 - ASIDE : ASIDE,
       }),
-      dimension([aftEnd, halfWidth], [0, halfWidth], { offset: 10, text: figureOf(-aftEnd, units) }),
-      dimension([0, halfWidth], [foreEnd, halfWidth], { offset: 10, text: figureOf(foreEnd, units) }),
+      dimension([aftEnd, halfWidth], [0, halfWidth], { offset: 10, text: bareLength(-aftEnd, units) }),
+      dimension([0, halfWidth], [foreEnd, halfWidth], { offset: 10, text: bareLength(foreEnd, units) }),
       dimension([aftEnd, -halfWidth], [aftEnd, halfWidth], {
         offset: 10,
-        text: figureOf(2 * halfWidth, units),
+        text: bareLength(2 * halfWidth, units),
         figureAt: ASIDE,
       }),
       words(say('template.fore'), [foreEnd - 4, -halfWidth + 4], { anchor: 'end' }),
@@ -143,11 +143,11 @@ function padPlan(out: SeatSetOut): TemplateShape[] {
     ),
     dimension([aftEnd, halfWidth], [foreEnd, halfWidth], {
       offset: 10,
-      text: figureOf(foreEnd - aftEnd, units),
+      text: bareLength(foreEnd - aftEnd, units),
     }),
     dimension([aftEnd, -halfWidth], [aftEnd, halfWidth], {
       offset: 10,
-      text: figureOf(2 * halfWidth, units),
+      text: bareLength(2 * halfWidth, units),
       figureAt: ASIDE,
     }),
     words(out.work.words.say('template.block.plan'), [aftEnd, -halfWidth - 8]),

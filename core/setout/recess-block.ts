@@ -1,4 +1,4 @@
-import { figureOf, millimetres, writtenLength } from '../text/sheet-length.ts';
+import { bareLength, millimetres, writtenLength } from '../text/sheet-length.ts';
 import { halfWidthAt } from './knee-recess.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { column, type SheetBlock } from './sheet-block.ts';
@@ -15,10 +15,10 @@ export function recessBlock(out: SeatSetOut): SheetBlock {
   const foam = millimetres(foamM);
   const across = (at: { level: number; foam: number }) => 2 * (halfWidthAt(recess, 0, at) ?? 0);
   const rim = recess.depth;
-  const tolerance = figureOf(2 * HEIGHT_TOLERANCE_MM, units);
+  const tolerance = bareLength(2 * HEIGHT_TOLERANCE_MM, units);
   const row = (what: string, lengthMm: number, check: string) => [
     what,
-    figureOf(lengthMm, units),
+    bareLength(lengthMm, units),
     tolerance,
     check,
   ];
@@ -35,8 +35,8 @@ export function recessBlock(out: SeatSetOut): SheetBlock {
     cells: [
       [
         say('athlete.knee-breadth'),
-        figureOf(breadthMm, units),
-        figureOf(doubtMm, units),
+        bareLength(breadthMm, units),
+        bareLength(doubtMm, units),
         say(measured ? 'work-sheet.knee.measured' : 'work-sheet.knee.estimate'),
       ],
       row(

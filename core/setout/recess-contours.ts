@@ -1,5 +1,5 @@
 import { pointsOf } from '../graphics/shape.ts';
-import { figureOf, type SheetUnits } from '../text/sheet-length.ts';
+import { bareLength, type SheetUnits } from '../text/sheet-length.ts';
 import { recessOutline } from './knee-recess.ts';
 import type { PadBlock } from './pad-block.ts';
 import { type MillimetrePoint, ring, type TemplateShape, words } from './template-drawing.ts';
@@ -64,7 +64,7 @@ function withDepth(
     const [x, y] = outermost(shape.lines.flatMap(pointsOf), place);
     // The line stands open where its figure is, as on a chart.
     const how = { height: FIGURE_MM, anchor: 'middle', clear: true } as const;
-    return [shape, words(figureOf(depth, units), [x, y - FIGURE_MM / 2], how)];
+    return [shape, words(bareLength(depth, units), [x, y - FIGURE_MM / 2], how)];
   });
 }
 

@@ -1,4 +1,4 @@
-import { figureOf, writtenAngle } from '../text/sheet-length.ts';
+import { bareLength, writtenAngle } from '../text/sheet-length.ts';
 import { toBlock } from './block-frame.ts';
 import { frontWedge } from './front-foot.ts';
 import { restBaseCorners, restProfile } from './rest-block.ts';
@@ -59,11 +59,11 @@ function restPlan(out: SeatSetOut): TemplateShape[] {
     words(say('template.bearing-edge'), [2, -halfWidth - 4], { height: 2.5 }),
     dimension([-depthBehind, -halfWidth], [-depthBehind, halfWidth], {
       offset: 10,
-      text: figureOf(2 * halfWidth, units),
+      text: bareLength(2 * halfWidth, units),
     }),
     dimension([-depthBehind, halfWidth], [footAhead, halfWidth], {
       offset: 10,
-      text: figureOf(depthBehind + footAhead, units),
+      text: bareLength(depthBehind + footAhead, units),
     }),
     words(say('template.plan'), [-depthBehind, -halfWidth - 12]),
   ];
@@ -77,7 +77,7 @@ function restSide(out: SeatSetOut): TemplateShape[] {
     ring('outline', restProfile(rest)),
     dimension([-depthBehind, bedAft], [-depthBehind, height], {
       offset: 10,
-      text: figureOf(height - bedAft, out.work.options.units),
+      text: bareLength(height - bedAft, out.work.options.units),
     }),
     words(writtenAngle(tiltDeg), [footAhead + 3, 2]),
     words(out.work.words.say('template.profile'), [-depthBehind, -8]),
@@ -97,7 +97,7 @@ function restFace(out: SeatSetOut): TemplateShape[] {
     line('axis', [halfWidth, -2], [halfWidth, slope + 4]),
     dimension([2 * halfWidth, 0], [2 * halfWidth, slope], {
       offset: -10,
-      text: figureOf(slope, out.work.options.units),
+      text: bareLength(slope, out.work.options.units),
     }),
     words(out.work.words.say('template.rest.face'), [0, -8]),
   ];
@@ -124,11 +124,11 @@ export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
     ...inViews(
       [
         ring('outline', profile),
-        dimension(first!, [first![0] + length, 0], { offset: -10, text: figureOf(length, units) }),
+        dimension(first!, [first![0] + length, 0], { offset: -10, text: bareLength(length, units) }),
         ...profile
           .filter(([, y]) => y > 1)
           .map(([x, y]) =>
-            dimension([x, 0], [x, y], { offset: x > aft ? -10 : 10, text: figureOf(y, units) }),
+            dimension([x, 0], [x, y], { offset: x > aft ? -10 : 10, text: bareLength(y, units) }),
           ),
         words(say('template.heel'), [aft, -18]),
         words(say('template.toes'), [aft + length, -18], { anchor: 'end' }),
@@ -146,7 +146,7 @@ export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
           words('F', [3, 3]),
           dimension([aft, -halfWidth], [aft, halfWidth], {
             offset: 10,
-            text: figureOf(2 * halfWidth, units),
+            text: bareLength(2 * halfWidth, units),
           }),
         ],
         [0, up],

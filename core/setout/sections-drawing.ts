@@ -1,6 +1,6 @@
 import type { Hull } from '../hull/hull.ts';
 import { type NumberedSection, numberedSections, STATION_AMIDSHIPS } from '../hull/sections-out.ts';
-import { figureOf, millimetres, type SheetUnits } from '../text/sheet-length.ts';
+import { bareLength, millimetres, type SheetUnits } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import {
   type FullSizeDrawing,
@@ -40,7 +40,7 @@ function sectionShapes(
   { words, units }: { words: Words; units: SheetUnits },
 ): TemplateShape[] {
   const sides = station === STATION_AMIDSHIPS ? [-1, 1] : station < STATION_AMIDSHIPS ? [-1] : [1];
-  const from = figureOf(millimetres(fromSternM), units);
+  const from = bareLength(millimetres(fromSternM), units);
   return sides.flatMap((side) => {
     const curve = points.map(({ y, z }): MillimetrePoint => [side * millimetres(y), millimetres(z)]);
     const [right, up] = curve.at(-1)!;
@@ -64,12 +64,15 @@ function grid({ half, high, units }: { half: number; high: number; units: SheetU
     line('centreMark', [-out, 0], [out, 0]),
     ...every(high).flatMap((z, k) => [
       line('depthLine', [-out, z], [out, z]),
-      lettering(`W${k + 1}  ${figureOf(z, units)}`, [out + 2, z - 1], { height: 2.5 }),
+      lettering(`W${k + 1}  ${bareLength(z, units)}`, [out + 2, z - 1], { height: 2.5 }),
     ]),
     ...every(half).flatMap((y, k) =>
       [-y, y].flatMap((at) => [
         line('depthLine', [at, -OUT_MM], [at, high + OUT_MM]),
-        lettering(`B${k + 1}  ${figureOf(y, units)}`, [at, -OUT_MM - 4.5], { height: 2.5, anchor: 'middle' }),
+        lettering(`B${k + 1}  ${bareLength(y, units)}`, [at, -OUT_MM - 4.5], {
+          height: 2.5,
+          anchor: 'middle',
+        }),
       ]),
     ),
   ];

@@ -1,4 +1,4 @@
-import { figureOf, writtenLength } from '../text/sheet-length.ts';
+import { bareLength, writtenLength } from '../text/sheet-length.ts';
 import { cautionSentence, STANDING_CAUTIONS } from './caution-sentences.ts';
 import { finishedBlock, recessDepthBlock } from './finished-block.ts';
 import { cutListBlock, fixingBlock, forceNote } from './fixing-block.ts';
@@ -73,7 +73,7 @@ function marksBlock(out: SeatSetOut): SheetBlock {
       markWhat(out, mark.name),
       alongText(mark, { units, words }),
       acrossText(mark, { units, words }),
-      mark.toleranceMm === 0 ? '' : figureOf(mark.toleranceMm, units),
+      mark.toleranceMm === 0 ? '' : bareLength(mark.toleranceMm, units),
     ]),
   };
 }
@@ -89,7 +89,7 @@ function checksBlock(out: SeatSetOut): SheetBlock {
     perRow: 4,
     entries: out.checks.map(({ from, to, lengthMm }) => ({
       label: `${from} – ${to}`,
-      value: figureOf(lengthMm, units),
+      value: bareLength(lengthMm, units),
       now: false,
     })),
   };
@@ -109,8 +109,8 @@ function heightsBlock(out: SeatSetOut): SheetBlock {
     ],
     cells: out.heights.map((row) => [
       heightName(row.height, words),
-      figureOf(row.aboveFloorMm, units),
-      figureOf(row.toleranceMm, units),
+      bareLength(row.aboveFloorMm, units),
+      bareLength(row.toleranceMm, units),
       heightCheck(row, { units, words }),
     ]),
   };

@@ -1,7 +1,7 @@
 import { areaOf, lineThrough, pointsOf } from '../graphics/shape.ts';
 import { halfBreadth as halfBreadthAt, sheerHeight } from '../hull/section-at.ts';
 import { boardHalfWidthAt } from '../parts/board.ts';
-import { figureOf, millimetres, tapeReading } from '../text/sheet-length.ts';
+import { bareLength, millimetres, tapeReading } from '../text/sheet-length.ts';
 import { toFloor } from './block-frame.ts';
 import { padCorners } from './pad-block.ts';
 import { onPage, onPaper, type PaperShape, type Placement, paperWords } from './paper-marks.ts';
@@ -144,7 +144,7 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
     const [from, to] = x < 0 ? [x, 0] : [0, x];
     return dimension([from, under], [to, under], {
       offset: -level[name],
-      text: figureOf(Math.abs(x), units),
+      text: bareLength(Math.abs(x), units),
     });
   });
   const overrun = 3 / placement.scale;
@@ -182,7 +182,7 @@ function profileMarks(drawing: SheetDrawing, placement: Placement): PaperShape[]
   const padXs = padCorners(pad).map((corner) => toFloor(pad.place, corner)[0]);
   const restXs = [1, -1].map((side) => toFloor(rest.place, [-rest.depthBehind, side * rest.halfWidth])[0]);
   const up = (x: number, height: number, offset: number): TemplateShape =>
-    dimension([x, floor], [x, floor + height], { offset, text: figureOf(height, units) });
+    dimension([x, floor], [x, floor + height], { offset, text: bareLength(height, units) });
   return [
     ...hullFill(profile, placement),
     ...onPaper(
@@ -215,10 +215,10 @@ function sectionMarks(drawing: SheetDrawing, placement: Placement): PaperShape[]
       [
         ...section,
         line('centreline', [0, low - 3 / placement.scale], [0, high + 4 / placement.scale]),
-        dimension([from, high], [to, high], { offset: 5, text: figureOf(Math.abs(knee), units) }),
+        dimension([from, high], [to, high], { offset: 5, text: bareLength(Math.abs(knee), units) }),
         dimension([half, low], [half, floor], {
           offset: -((halfBreadth - half) * placement.scale + OUTSIDE_HULL),
-          text: figureOf(floor - low, units),
+          text: bareLength(floor - low, units),
         }),
       ],
       placement,

@@ -1,4 +1,4 @@
-import { figureOf, type SheetUnits, writtenLength } from '../text/sheet-length.ts';
+import { bareLength, type SheetUnits, writtenLength } from '../text/sheet-length.ts';
 import type { Words } from '../text/words.ts';
 import { seatOf } from './floorboard-template.ts';
 import type { AngleName, AngleRow, HeightName, HeightRow } from './heights-and-angles.ts';
@@ -26,13 +26,13 @@ export function markWhat(out: SeatSetOut, name: MarkName): string {
 /** Forward or aft of the seat's mark, as a tape reads: `175 aft`. */
 export function alongText({ forwardMm }: Pick<Mark, 'forwardMm'>, { units, words }: SheetWriting): string {
   const way = forwardMm === 0 ? 'on' : forwardMm > 0 ? 'forward' : 'aft';
-  return words.say('work-along', { way, by: figureOf(Math.abs(forwardMm), units) });
+  return words.say('work-along', { way, by: bareLength(Math.abs(forwardMm), units) });
 }
 
 /** Left or right of the centreline, as a tape reads: `35 left`. */
 export function acrossText({ portMm }: Pick<Mark, 'portMm'>, { units, words }: SheetWriting): string {
   const way = portMm === 0 ? 'on' : portMm > 0 ? 'left' : 'right';
-  return words.say('work-across', { way, by: figureOf(Math.abs(portMm), units) });
+  return words.say('work-across', { way, by: bareLength(Math.abs(portMm), units) });
 }
 
 /** Name of a height over the floorboard. */

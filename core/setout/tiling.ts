@@ -1,6 +1,6 @@
 import { roleOf } from '../graphics/shape.ts';
 import { boundsOf, type DrawingBounds } from './drawing-bounds.ts';
-import { type DrawnPart, holds, partShows, partsOf } from './drawn-parts.ts';
+import { type DrawnPart, drawnParts, holds, partShows } from './drawn-parts.ts';
 import { type PageSize, type PaperName, pageOf } from './paper.ts';
 import type { FullSizeDrawing, MillimetrePoint, PlainShape, TemplateLayer } from './template-drawing.ts';
 
@@ -60,7 +60,7 @@ const FINE = Array.from({ length: 33 }, (_, k) => (k - 16) / 16);
  * edges cut the fewest words, and that the seams run through the fewest words and marks of points.
  */
 export function tilingOf(drawing: FullSizeDrawing, paper: PaperName): Tiling {
-  const parts = partsOf(drawing.shapes);
+  const parts = drawnParts(drawing.shapes);
   const bounds = boundsOf(drawing.shapes);
   const on = (orientation: { landscape: boolean }) =>
     placedBest(laidOut(pageOf(paper, orientation), bounds), { bounds, parts, aside: drawing.aside ?? [] });

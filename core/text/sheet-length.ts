@@ -11,14 +11,14 @@ export type SheetUnits = (typeof SHEET_UNITS)[number];
 const MM_PER_INCH = 25.4;
 
 /** A length as a bare figure for drawings and tables: `175`, or `6 7/8` to the nearest 1/32 in. Argument in mm. */
-export function figureOf(lengthMm: number, units: SheetUnits): string {
+export function bareLength(lengthMm: number, units: SheetUnits): string {
   if (units === 'mm') return String(Math.round(lengthMm) + 0);
   return inchFraction(lengthMm / MM_PER_INCH);
 }
 
 /** A length with its unit, for sentences: `175 mm`, `6 7/8 in`. Argument in millimetres. */
 export function writtenLength(lengthMm: number, units: SheetUnits): string {
-  return withUnit(figureOf(lengthMm, units).replaceAll(' ', GAP), units);
+  return withUnit(bareLength(lengthMm, units).replaceAll(' ', GAP), units);
 }
 
 /** An angle for drawings and sentences, whole degrees: `12°`. */

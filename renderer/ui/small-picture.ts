@@ -40,7 +40,7 @@ function drawnSmall(picture: ImageBitmap): Promise<Blob | null> {
 }
 
 /** Size of a JPEG given as Base64, pixels, as it is shown. */
-export async function sizeOf(data: string): Promise<{ width: number; height: number }> {
+export async function pictureSize(data: string): Promise<{ width: number; height: number }> {
   const picture = new Image();
   picture.src = `data:image/jpeg;base64,${data}`;
   await picture.decode();

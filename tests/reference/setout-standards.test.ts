@@ -5,7 +5,7 @@ import { LAYER_LINES } from '../../core/setout/layer-lines.ts';
 import { PAPERS } from '../../core/setout/paper.ts';
 import { scaleFor, sheetDrawing } from '../../core/setout/sheet-drawing.ts';
 import { words } from '../../core/setout/template-drawing.ts';
-import { figureOf } from '../../core/text/sheet-length.ts';
+import { bareLength } from '../../core/text/sheet-length.ts';
 import { inventedSetOut, ROWS_OF_HOLES } from '../core/setout/invented-set-out.ts';
 import { lettersOf } from '../core/setout/read-shapes.ts';
 
@@ -109,6 +109,6 @@ describe('inches (the international inch of 1959, 25.4 mm exactly)', () => {
   ] as const;
 
   it.each(TABLE)('%s in is %f mm', (text, mm) => {
-    expect(figureOf(mm, 'in')).toBe(text);
+    expect(bareLength(mm, 'in')).toBe(text);
   });
 });

@@ -1,5 +1,5 @@
 import { type LibraryAddress, openLibrary } from '../../app/library/address.ts';
-import { type Calling, type Contact, call } from '../../app/library/contact.ts';
+import { type Calling, type Contact, contactLibrary } from '../../app/library/contact.ts';
 import { type LocalState, openLocalState } from '../../app/library/local-state.ts';
 import { eraseErased, eraseEverywhere } from '../../app/store/erase-everywhere.ts';
 import type { Store } from '../../app/store/store.ts';
@@ -30,7 +30,7 @@ export async function callOnce(
   const sql = openLibrary(address);
   const state = openLocalState(store);
   try {
-    return await call(sql, store, callingOf(store, state, more));
+    return await contactLibrary(sql, store, callingOf(store, state, more));
   } finally {
     state.close();
     await sql.end({ timeout: 0 });

@@ -108,7 +108,7 @@ function hullOf({ draw }: SolidModeller, rows: NonNullable<BlockForm['skin']>): 
 }
 
 /** A solid as the text of a STEP file (ISO 10303-21), millimetres. `name` and `when` stand in it instead of a running number and the clock's time. */
-export async function stepOf(shape: SolidShape, name: string, when: Date): Promise<string> {
+export async function stepFile(shape: SolidShape, name: string, when: Date): Promise<string> {
   const text = await shape.blobSTEP().text();
   const day = when.toISOString().slice(0, 19);
   return text

@@ -4,7 +4,7 @@ import type { ImageSize } from '../../../core/photograph/camera.ts';
 import type { SeenMoment } from '../../../core/photograph/seen-moment.ts';
 import type { SeenRate } from '../../../core/photograph/stroke-rate.ts';
 import { say } from '../../language/messages.ts';
-import { sizeOf } from '../../ui/small-picture.ts';
+import { pictureSize } from '../../ui/small-picture.ts';
 import { Film } from './film.tsx';
 import { uprightPicture } from './upright-picture.ts';
 
@@ -24,7 +24,7 @@ export function AddPicture({ onPicture, onRate }: { onPicture: Taken; onRate: (r
       }
       const picture = await uprightPicture(file);
       setProblem('problem' in picture ? picture.problem : null);
-      if ('data' in picture) await onPicture(picture.data, await sizeOf(picture.data), moment);
+      if ('data' in picture) await onPicture(picture.data, await pictureSize(picture.data), moment);
     }
   }
   usePaste((files) => void take(files));

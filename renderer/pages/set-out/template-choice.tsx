@@ -5,7 +5,7 @@ import { onPaper } from '../../../core/setout/paper-marks.ts';
 import type { TemplateDrawing } from '../../../core/setout/template-drawing.ts';
 import type { TemplateId } from '../../../core/setout/template-ids.ts';
 import { pageCount } from '../../../core/setout/template-pages.ts';
-import { figureOf, type SheetUnits, writtenLength } from '../../../core/text/sheet-length.ts';
+import { bareLength, type SheetUnits, writtenLength } from '../../../core/text/sheet-length.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Tick } from '../../ui/fields/tick.tsx';
 import { PaperDrawing } from './paper-drawing.tsx';
@@ -50,7 +50,7 @@ function TemplateCard(props: {
   const { drawing, paper, units } = props;
   const { drawn, part, wide, tall } = useMemo(() => pictureOf(drawing), [drawing]);
   const pages = useMemo(() => pageCount([drawing], paper), [drawing, paper]);
-  const size = { wide: figureOf(wide, units), tall: writtenLength(tall, units) };
+  const size = { wide: bareLength(wide, units), tall: writtenLength(tall, units) };
   return (
     <li className="template-card" data-on={props.isOn || undefined}>
       <PaperDrawing

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createFit } from '../../../app/store/fits.ts';
-import { entriesOf, joinEntries, takeApart } from '../../../app/store/join-people.ts';
+import { entriesOfPerson, joinEntries, takeApart } from '../../../app/store/join-people.ts';
 import { listMeasurings, saveMeasuring } from '../../../app/store/measurings.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
@@ -43,8 +43,11 @@ describe('two entries of one person', () => {
       '2024-04-01',
       '2026-03-02',
     ]);
-    expect(entriesOf(store, one)).toEqual({ joinedInto: null, joined: [{ id: two, name: 'Žofie L.' }] });
-    expect(entriesOf(store, two).joinedInto).toEqual({ id: one, name: 'Zofie' });
+    expect(entriesOfPerson(store, one)).toEqual({
+      joinedInto: null,
+      joined: [{ id: two, name: 'Žofie L.' }],
+    });
+    expect(entriesOfPerson(store, two).joinedInto).toEqual({ id: one, name: 'Zofie' });
     expect(takeApart(store, two)).toBe(true);
     expect(contentOf(store)).toEqual(before);
     expect(names(store)).toHaveLength(2);

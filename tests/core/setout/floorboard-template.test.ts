@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { floorboardTemplate, markName } from '../../../core/setout/floorboard-template.ts';
+import { floorboardTemplate, seatMarkName } from '../../../core/setout/floorboard-template.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { english } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
@@ -131,7 +131,7 @@ describe('the drilling template of the floorboard', () => {
     ]);
     const options = { units: 'mm' } as const;
     const stern = setOutSeat({ fit, report: valuesOf(fit), index: 1, options, words: english })!;
-    expect(markName(stern)).toBe('seat 2’s mark');
+    expect(seatMarkName(stern)).toBe('seat 2’s mark');
     expect(textsOf(floorboardTemplate(stern).shapes)).toContain('seat 2’s mark');
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Text } from '../../../core/graphics/shape.ts';
 import { dimensionLines } from '../../../core/setout/dimension-lines.ts';
 import { boundsOf, type DrawingBounds } from '../../../core/setout/drawing-bounds.ts';
-import { holds, partShows, partsOf } from '../../../core/setout/drawn-parts.ts';
+import { drawnParts, holds, partShows } from '../../../core/setout/drawn-parts.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import type { PlainShape, TemplateLayer, TemplateShape } from '../../../core/setout/template-drawing.ts';
 import { pagesOf } from '../../../core/setout/template-pages.ts';
@@ -45,7 +45,7 @@ describe('lettering of every template', () => {
   it('covers no other lettering, and no line runs through it', () => {
     for (const { id, shapes } of notEmpty(templates)) {
       const texts = textsIn(plainOf(shapes));
-      const drawn = partsOf(shapes).filter(({ shape }) => shape.kind !== 'text');
+      const drawn = drawnParts(shapes).filter(({ shape }) => shape.kind !== 'text');
       texts.forEach((text, k) => {
         const box = capitals(text);
         const over = texts.slice(k + 1).find((other) => meet(box, capitals(other)));
@@ -101,7 +101,7 @@ describe.each(PAPER_NAMES)('every template on %s', (paper) => {
   it('has something to cut, drill or lay by on every page, besides a board’s edges and its middle', () => {
     for (const { template, laid } of notEmpty(pages)) {
       for (const { drawing, tiling } of laid) {
-        const parts = partsOf(drawing.shapes).filter(
+        const parts = drawnParts(drawing.shapes).filter(
           ({ shape }) => shape.kind === 'text' || !(template.id === 'floorboard' && BARE.has(shape.of)),
         );
         for (const { name, shows } of tiling.tiles) {

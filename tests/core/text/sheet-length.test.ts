@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { figureOf, millimetres, wholeMillimetres, writtenLength } from '../../../core/text/sheet-length.ts';
+import { bareLength, millimetres, wholeMillimetres, writtenLength } from '../../../core/text/sheet-length.ts';
 
 const SEED = 20260507;
 /** Half of 1/32 in, the finest that an inch tape is read to, millimetres. */
@@ -23,7 +23,7 @@ describe('a length on a sheet', () => {
     [-0.2, '0'],
     [-64.4, '-64'],
   ])('%f mm is written %s', (mm, text) => {
-    expect(figureOf(mm, 'mm')).toBe(text);
+    expect(bareLength(mm, 'mm')).toBe(text);
   });
 
   it.each([
@@ -37,13 +37,13 @@ describe('a length on a sheet', () => {
     [254.1, '10'],
     [304.7, '12'],
   ])('%f mm is %s inches', (mm, text) => {
-    expect(figureOf(mm, 'in')).toBe(text);
+    expect(bareLength(mm, 'in')).toBe(text);
   });
 
   it('in inches is never further off than half of what a tape reads', () => {
     fc.assert(
       fc.property(fc.double({ min: -3000, max: 3000, noNaN: true }), (mm) => {
-        expect(Math.abs(readInches(figureOf(mm, 'in')) - mm)).toBeLessThanOrEqual(HALF_A_STEP_MM + 1e-9);
+        expect(Math.abs(readInches(bareLength(mm, 'in')) - mm)).toBeLessThanOrEqual(HALF_A_STEP_MM + 1e-9);
       }),
       { seed: SEED },
     );
@@ -52,7 +52,7 @@ describe('a length on a sheet', () => {
   it('in inches is a fraction in lowest terms', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 500, noNaN: true }), (mm) => {
-        const fraction = /(\d+)\/(\d+)$/.exec(figureOf(mm, 'in'));
+        const fraction = /(\d+)\/(\d+)$/.exec(bareLength(mm, 'in'));
         if (!fraction) return;
         expect(Number(fraction[1]) % 2).toBe(1);
         expect([2, 4, 8, 16, 32]).toContain(Number(fraction[2]));

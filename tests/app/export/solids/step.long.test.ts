@@ -6,7 +6,7 @@ import {
   loadSolidModeller,
   modelled,
   type SolidModeller,
-  stepOf,
+  stepFile,
 } from '../../../../app/export/solids/step.ts';
 import { blockForms } from '../../../../core/setout/block-forms.ts';
 import { blockSolids } from '../../../../core/setout/block-solids.ts';
@@ -63,11 +63,11 @@ describe('a block as an exact solid', () => {
         const { body, away } = meshes[k]!;
         const expected = cutVolume(body, away);
         expect(Math.abs(modeller.measureVolume(shape) / expected - 1), form.id).toBeLessThan(SHARE);
-        const text = await stepOf(shape, form.id, new Date('2026-05-04T12:00:00Z'));
+        const text = await stepFile(shape, form.id, new Date('2026-05-04T12:00:00Z'));
         expect(text.match(/MANIFOLD_SOLID_BREP\(/g)).toHaveLength(1);
         expect(text).toMatch(/SI_UNIT\(\.MILLI\.,\.METRE\.\)/);
         // Equal input makes equal bytes.
-        expect(await stepOf(shape, form.id, new Date('2026-05-04T12:00:00Z'))).toBe(text);
+        expect(await stepFile(shape, form.id, new Date('2026-05-04T12:00:00Z'))).toBe(text);
         const back = (await modeller.importSTEP(new Blob([text]))) as Parameters<
           SolidModeller['measureVolume']
         >[0];
