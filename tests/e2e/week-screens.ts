@@ -62,7 +62,7 @@ export async function growAJunior(page: Page): Promise<void> {
   const grown = { ...athlete, statureM: athlete.statureM + 0.04, massKg: athlete.massKg + 4 };
   await callFromPage(page, 'athletes.save', { athlete: grown });
   await goTo(page, `#/athletes/${id}`);
-  await page.getByText(/of growth since; /).waitFor();
+  await page.getByText(/of growth since · /).waitFor();
   await page.getByRole('link', { name: /^See what changes/ }).click();
   await page.locator('.finding-changes').waitFor();
   await page.getByRole('button', { name: 'Show', exact: true }).click();

@@ -345,7 +345,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
     await goTo(page, `#/athletes/${athleteId}`);
     const rows = page.locator('.athlete-fits tbody tr');
     await soon(() => rows.count()).toBe(4);
-    await soon(async () => textOf(rows.first())).toMatch(/4\.0 cm of growth since; (nothing|\d)/);
+    await soon(async () => textOf(rows.first())).toMatch(/4\.0.cm of growth since · (nothing|\d)/);
     expect(await barriers()).toEqual([]);
   });
 

@@ -6,22 +6,20 @@ import { call } from '../../../client/client.ts';
 import { say } from '../../../language/messages.ts';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
 
-/** More than any club has. */
-const EVERYBODY = 1000;
-
 /** Keeps a band that was set in this fit with the athlete too, for every new fit. */
 export function KeepBand({ band, athlete }: { band: BandOverride; athlete: Athlete }) {
   const [kept, setKept] = useState<BandOverride | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const { id, name } = athlete;
   if (!id) return null;
+  const byId = { id };
 
   async function keep(): Promise<void> {
-    const listed = await call('athletes.list', { limit: EVERYBODY });
-    const known = listed.ok && listed.value.find((record) => record.id === id)?.athlete;
-    if (!known) return setRefusal(listed.ok ? null : listed.error);
+    const opened = await call('athletes.open', byId);
+    if (!opened.ok) return setRefusal(opened.error);
+    const known = opened.value.athlete;
     const others = (known.bands ?? []).filter(({ quantity }) => quantity !== band.quantity);
-    const result = await call('athletes.save', { athlete: { ...known, id, bands: [...others, band] } });
+    const result = await call('athletes.save', { athlete: { ...known, ...byId, bands: [...others, band] } });
     setRefusal(result.ok ? null : result.error);
     if (result.ok) setKept(band);
   }
