@@ -57,7 +57,9 @@ function endsTemplate(
   const { say } = out.work.words;
   const right = 2 * given.half + GAP_MM;
   const how = say('template.ends.saw', { by: writtenLength(cutMm, units) });
-  const height = Math.min(HOW_MM, (2 * given.half - 8) / lettersWidth(how));
+  const level = (aft.bed + given.top) / 2;
+  const room = given.half + rightEdge(aft, level, given.half) - 8;
+  const height = Math.min(HOW_MM, room / lettersWidth(how));
   return {
     id: given.id,
     title: say(`template.${given.id}`),
@@ -65,11 +67,17 @@ function endsTemplate(
     ...inViews(
       [
         ...end(say('template.end.aft'), aft, { ...given, out }),
-        words(how, [-given.half + 4, (aft.bed + given.top) / 2], { height, clear: true }),
+        words(how, [-given.half + 4, level], { height, clear: true }),
       ],
       shifted(end(say('template.end.fore'), fore, { ...given, out }), [right, 0]),
     ),
   };
+}
+
+/** How far to the right of the axis the end's wood goes at a height, seen from behind: to the line that is sawn, or the block's side. */
+function rightEdge({ base }: BaseSection, level: number, half: number): number {
+  const cut = base.filter(([across, height]) => across <= 0 && height > level);
+  return Math.min(half, ...cut.map(([across]) => -across));
 }
 
 /** One end: its outline with the base as it is cut, the hull's inner face, and the heights left at both sides. */

@@ -16,7 +16,7 @@ export interface SheetStamp {
   readonly keptAt: string;
 }
 
-/** The revision in words: `revision 7 K7QXM, pad back`, or `draft`. */
+/** The revision in words: `revision 7 K7QXM, pad back`, or `no revision`. */
 export function revisionText({ revision, mark, revisionName }: SheetStamp, words: Words): string {
   const number =
     revision === null

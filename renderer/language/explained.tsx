@@ -1,8 +1,6 @@
 import type { Translator } from '../../app/language/translator.ts';
 import { inShownWords, useShownWords } from './shown-words.tsx';
-import { TERMS, Term } from './term.tsx';
-
-type TermId = (typeof TERMS)[number];
+import { TERMS, Term, type TermId } from './term.tsx';
 
 /**
  * Endings that a language may add to a trade word: "bands", "Marken", "változatok". Whatever else goes on after it is another

@@ -266,17 +266,17 @@ describe('a file that takes long, or fails', () => {
 });
 
 describe('a setting that has just been changed at the bench', () => {
-  it('is the one that is set out, as a draft, however quickly one goes there', async () => {
+  it('is the one that is set out, without a revision, however quickly one goes there', async () => {
     await goTo(page, `#/fits/${fitId}`);
     await measure(page, 'Knee pad: Aft of the mark').waitFor();
     await enter(page, 'Knee pad: Aft of the mark', '210 mm');
     await page.getByRole('link', { name: 'Workshop sheet', exact: true }).click();
     const sheet = page.getByRole('region', { name: 'Workshop sheet' });
     await sheet.getByRole('row', { name: /^K .* 210 aft/ }).waitFor();
-    expect(await sheet.textContent()).toContain('draft');
-    await page.getByText(/^Draft: save a revision/).waitFor();
+    expect(await sheet.textContent()).toContain('no revision');
+    await page.getByText(/^Save a revision before cutting/).waitFor();
     const { name } = await fileFrom('Sheet as PDF');
-    expect(name).toBe('Workshop sheet, Žofie Łuczak, Example hull, draft.pdf');
+    expect(name).toBe('Workshop sheet, Žofie Łuczak, Example hull, no revision.pdf');
   });
 });
 

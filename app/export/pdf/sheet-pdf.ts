@@ -225,6 +225,10 @@ export function createSheetPdf(about: {
 /** Plain spaces that no line is broken at: inside `5 15/16`, between a figure and its unit, beside a ±. */
 const INSIDE_MEASURE = /(?<=\d) (?=\d+\/\d|(?:mm|in|N|kg)\b|°)|(?<=\d) (?=±)|(?<=±) /g;
 
+/** Where a line of Chinese may end: beside any character, but not before a closing mark or after an opening one. */
+const BESIDE_HAN =
+  /(?<=[\p{Script=Han}，。；：、！？）])(?![，。；：、！？）])|(?<!（)(?=[\p{Script=Han}（])/u;
+
 /** Words broken where they no longer fit; a single word that is too wide stands alone. A measure with its doubt is one word. */
 function brokenLines(words: string, fits: (line: string) => boolean): string[] {
   const lines: string[] = [];
@@ -232,12 +236,15 @@ function brokenLines(words: string, fits: (line: string) => boolean): string[] {
   // Not `\s`: it takes spaces that do not break, too.
   const parts = words.replace(INSIDE_MEASURE, '\u{00a0}').split(/[ \t\r\n]+/);
   for (const word of parts.filter(Boolean)) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (line !== '' && !fits(longer)) {
-      lines.push(line);
-      line = word;
-    } else {
-      line = longer;
+    for (const [index, piece] of word.split(BESIDE_HAN).entries()) {
+      const space = index === 0 && line !== '' ? ' ' : '';
+      const longer = `${line}${space}${piece}`;
+      if (line !== '' && !fits(longer)) {
+        lines.push(line);
+        line = piece;
+      } else {
+        line = longer;
+      }
     }
   }
   return line === '' ? lines : [...lines, line];

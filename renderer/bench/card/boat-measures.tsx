@@ -75,6 +75,7 @@ function Water() {
       />
       <MeasureField
         label={say('measures.heel')}
+        term="heel"
         kind="angle"
         stepped
         value={heelDeg}

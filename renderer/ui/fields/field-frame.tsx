@@ -1,8 +1,11 @@
 import { useId } from 'react';
+import { Term, type TermId } from '../../language/term.tsx';
 
 /** What every field is given beside its value. */
 export interface FrameProps {
   readonly label: string;
+  /** The trade word of the label, explained on hover. */
+  readonly term?: TermId;
   /** Path of the value in its form, `limits.0.reason`: the summary of problems finds the field by it. */
   readonly name?: string;
   readonly hint?: string;
@@ -33,7 +36,7 @@ export function FieldFrame(
   return (
     <div className="field" data-field={name}>
       <label className={props.labelHidden ? 'only-spoken' : 'field-label'} htmlFor={id}>
-        {props.label}
+        {props.term ? <Term term={props.term}>{props.label}</Term> : props.label}
       </label>
       {props.children({
         id,

@@ -1,8 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import { loadMessages } from '../../../app/language/messages.ts';
+import { translator } from '../../../app/language/translator.ts';
+import { restEndsTemplate } from '../../../core/setout/end-templates.ts';
+import { lettersWidth } from '../../../core/setout/letter-widths.ts';
 import { frontWedgeTemplate, rearRestTemplate } from '../../../core/setout/rest-templates.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
-import { areaOf, boxOf, circlesOn, dimensionsOf, distance, linesOn, textsOf } from './read-shapes.ts';
+import {
+  areaOf,
+  boxOf,
+  circlesOn,
+  dimensionsOf,
+  distance,
+  lettersOf,
+  linesOn,
+  textsOf,
+} from './read-shapes.ts';
 
 const DEG = Math.PI / 180;
 const out = inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE } });
@@ -73,5 +86,19 @@ describe('the template of the front wedge', () => {
     for (const { from, to, text } of notEmpty(dimensionsOf(wedge.shapes))) {
       expect(Math.abs(distance(from, to) - Number(text))).toBeLessThanOrEqual(0.5);
     }
+  });
+});
+
+describe.each(['en', 'de', 'hu', 'es', 'pl', 'zh'] as const)('the rest’s ends in %s', async (language) => {
+  const words = translator(language, await loadMessages(language));
+
+  it('are told how to be sawn beside the line that is sawn, not over it', () => {
+    const ends = restEndsTemplate(inventedSetOut({ seat: { frontFoot: ON_A_WEDGE }, words }))!;
+    const how = lettersOf(ends.shapes).find(({ text }) => /\d\smm/.test(text));
+    const [x, y] = how!.at;
+    const [outline] = linesOn(ends.shapes, 'outline');
+    const end = x + lettersWidth(how!.text) * how!.height;
+    const cut = outline!.points.filter(([right, up]) => right > x + 10 && up > y);
+    for (const [right] of notEmpty(cut)) expect(end).toBeLessThan(right);
   });
 });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { loadMessages } from '../../../app/language/messages.ts';
 import { translatorOf } from '../../../app/language/spoken.ts';
 import { explainedPieces, explainedTitle } from '../../../renderer/language/explained.tsx';
 import { TERMS } from '../../../renderer/language/term.tsx';
+import { notEmpty } from '../../not-empty.ts';
 
 const english = await translatorOf('en');
 const terms = (text: string, words = english) =>
@@ -10,7 +12,7 @@ const terms = (text: string, words = english) =>
 describe('trade words in a text', () => {
   it('are each set off once, where they stand first', () => {
     expect(terms('Places and their bands; another band')).toEqual(['band: bands']);
-    expect(terms('A draft: save a revision')).toEqual(['revision: revision']);
+    expect(terms('Unsaved: save a revision')).toEqual(['revision: revision']);
     expect(terms('Fitting, outfit, marker')).toEqual([]);
   });
 
@@ -33,6 +35,16 @@ describe('trade words in a text', () => {
       'mark: jele',
       'band: sávban',
     ]);
+  });
+
+  it('of two meanings are found only in the boat’s', async () => {
+    expect(terms('Front heel ahead of mark')).toEqual(['mark: mark']);
+    expect(terms('Draft amidships')).toEqual(['draft: Draft']);
+    const [german, hungarian] = [await translatorOf('de'), await translatorOf('hu')];
+    expect(terms('Vordere Ferse; Krängung nach rechts', german)).toEqual(['heel: Krängung']);
+    expect(terms('A törzs dőlése', hungarian)).toEqual([]);
+    const draft = Object.entries(await loadMessages('en')).filter(([, text]) => /\bdraft\b/i.test(text));
+    for (const [key] of notEmpty(draft)) expect(key).toMatch(/^(boat|hull|photograph|quantity|term)\./);
   });
 
   it('leave the text as it is', () => {
