@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
 import { useLibraryNews } from '../library/library-state.ts';
@@ -7,12 +7,35 @@ import { MenuCommands } from '../ui/menu-commands.tsx';
 import { FaultBoundary } from './fault-boundary.tsx';
 import { SheetHead } from './sheet-head.tsx';
 
-/** A page that is loaded when it is first gone to. */
+/**
+ * A page that is loaded when it is first gone to. Not with `lazy`: React shows what stands behind a `Suspense` no sooner than
+ * 300 ms after its stand-in.
+ */
 function lazyPage<Name extends string, Props extends object>(
   load: () => Promise<Readonly<Record<Name, (props: Props) => React.ReactNode>>>,
   name: Name,
 ) {
-  return lazy(() => load().then((pages) => ({ default: pages[name] })));
+  let Loaded: ((props: Props) => React.ReactNode) | null = null;
+  // biome-ignore lint/correctness/noComponentHookFactories: made once for each page, as this module is read
+  return function LazyPage(props: Props) {
+    const [, setArrived] = useState(Loaded !== null);
+    useEffect(() => {
+      if (Loaded) return;
+      load().then(
+        (pages) => {
+          Loaded = pages[name];
+          setArrived(true);
+        },
+        (error: unknown) => {
+          // Thrown while React renders, it reaches the boundary of faults.
+          setArrived(() => {
+            throw error;
+          });
+        },
+      );
+    }, []);
+    return Loaded ? <Loaded {...props} /> : <main className="sheet-body" id="content" tabIndex={-1} />;
+  };
 }
 
 const ArchivePage = lazyPage(() => import('../pages/archive/archive-page.tsx'), 'ArchivePage');
@@ -105,9 +128,7 @@ export function Sheet() {
       </button>
       {route.page !== 'show' && <SheetHead route={route} />}
       <FaultBoundary key={placeOf(route)}>
-        <Suspense fallback={<main className="sheet-body" id="content" tabIndex={-1} />}>
-          <Page route={route} />
-        </Suspense>
+        <Page route={route} />
       </FaultBoundary>
       <MenuCommands />
       <LiveRegion />
