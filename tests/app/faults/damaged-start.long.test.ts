@@ -69,8 +69,8 @@ const withoutHelp = (folder: string) =>
 
 /** What befalls the files, and whether a word must be said though everything is there again. */
 const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | null])[] = [
-  ['missing', (folder) => remove(...['', '-wal', '-shm'].map((end) => store(folder) + end)), /was missing/],
-  ['empty', (folder) => writeFileSync(store(folder), ''), /was empty/],
+  ['missing', (folder) => remove(...['', '-wal', '-shm'].map((end) => store(folder) + end)), /missing/],
+  ['empty', (folder) => writeFileSync(store(folder), ''), /empty/],
   ['cut off', (folder) => truncateSync(store(folder), 8192), null],
   [
     'without its last 4 KB',
@@ -91,7 +91,7 @@ const DAMAGES: readonly (readonly [string, (folder: string) => void, RegExp | nu
   [
     'with a log that is damaged at its beginning',
     (folder) => fill(`${store(folder)}-wal`, 40, 41),
-    /was older than before/,
+    /older than before/,
   ],
   [
     'with a log that is damaged near its end',
