@@ -42,7 +42,6 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
     for (const route of ['#/fits', '#/athletes', '#/boats', '#/paddles', '#/fits/new']) {
       await goTo(page, route);
       await page.getByRole('heading', { level: 1 }).waitFor();
-      await page.waitForLoadState('networkidle');
       await checkBoth();
     }
   });
@@ -58,7 +57,6 @@ describe('no screen of a fit has a serious barrier, in either theme', () => {
     ]) {
       await goTo(page, route);
       await page.getByRole('heading', { level: 1 }).waitFor();
-      await page.waitForLoadState('networkidle');
       await checkBoth();
     }
   });

@@ -30,9 +30,10 @@ export function FormTable({ boat, hull }: { boat: Boat; hull: Hull }) {
     <section>
       <h2>{say('hull.form')}</h2>
       <p className="soft">{say('hull.form.about', { density: format.number(density, { decimals: 1 }) })}</p>
-      <div className="table-scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the keyboard scrolls what is wider than the window */}
+      <section className="table-scroll" aria-label={say('hull.form')} tabIndex={0}>
         <DataTable rows={rows} rowKey={({ draft }) => draft} columns={formColumns(hull, spread, format)} />
-      </div>
+      </section>
     </section>
   );
 }

@@ -54,10 +54,9 @@ describe('three loads by statics, worked by hand', () => {
   });
 
   it('whatever the triangle, loads and their moments balance the weight', () => {
-    const xy = fc.tuple(
-      fc.double({ min: -1, max: 1, noNaN: true }),
-      fc.double({ min: -0.5, max: 0.5, noNaN: true }),
-    );
+    // Whole millimetres: most doubles are all but zero, and their triangles have no height.
+    const within = (most: number) => fc.integer({ min: -most, max: most }).map((mm) => mm / 1000);
+    const xy = fc.tuple(within(1000), within(500));
     fc.assert(
       fc.property(xy, xy, xy, xy, (a, b, c, g) => {
         const support = supportLoads(arranged(a, b, c, g), seat);
