@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exampleAthlete, exampleBoat, exampleFit } from '../core/example/example-fit.ts';
 import { clippedOn } from './clipped.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, goTo } from './screens.ts';
+import { callFromPage, goTo, settled } from './screens.ts';
 
 /** The smallest window that the program is made for, pixels. */
 const SMALLEST = { width: 1024, height: 700 };
@@ -65,7 +65,7 @@ async function cutOnEveryPage(page: Page): Promise<string[]> {
   for (const route of routes) {
     await goTo(page, route);
     await page.locator('h1, .title-block, canvas').first().waitFor();
-    await page.waitForLoadState('networkidle');
+    await settled(page);
     for (const text of await clippedOn(page)) found.push(`${route.replace(/[0-9a-f-]{36}/, 'ID')}: ${text}`);
   }
   return found;

@@ -7,7 +7,7 @@ import { repeatedReading } from '../../core/body/repeated-reading.ts';
 import { today } from '../../renderer/language/dates.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, enter, goTo, measure, soon, textOf } from './screens.ts';
+import { callFromPage, enter, goTo, measure, settled, soon, textOf } from './screens.ts';
 import { storyOf } from './story.ts';
 
 let program: RunningProgram;
@@ -212,7 +212,7 @@ describe('a minor', () => {
     await page.locator('table.roster').waitFor();
     await goTo(page, `#/fits/${fit!.id}/set-out`);
     await page.getByRole('heading', { level: 1 }).waitFor();
-    await page.waitForLoadState('networkidle');
+    await settled(page);
     expect(await note.count()).toBe(0);
   });
 });

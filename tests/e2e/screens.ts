@@ -39,6 +39,16 @@ export async function goTo(page: Page, route: string): Promise<void> {
   }, route);
 }
 
+/** Waits until a page shows all that it fetches: it reads the same five times in a row. */
+export async function settled(page: Page): Promise<void> {
+  for (let before = '', same = 0; same < 4; ) {
+    const now = await textOf(page.locator('body'));
+    same = now === before ? same + 1 : 0;
+    before = now;
+    await page.waitForTimeout(25);
+  }
+}
+
 /** The entry of a measure by its name. */
 export function measure(page: Page, name: string) {
   return page.getByRole('spinbutton', { name, exact: true });

@@ -4,7 +4,7 @@ import { LONG } from '../cases.ts';
 import { exampleAthlete, exampleBoat, exampleFit } from '../core/example/example-fit.ts';
 import { barriersOn } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, goTo } from './screens.ts';
+import { callFromPage, goTo, settled } from './screens.ts';
 
 /** Pages that the quick run looks at as well; the long run looks at all. */
 const QUICK = ['fits', 'trial', 'athlete', 'boat'];
@@ -45,7 +45,7 @@ afterAll(() => program?.dispose());
 async function open(page: Page, name: string): Promise<void> {
   await goTo(page, routes[name]!);
   await page.getByRole('heading', { level: 1 }).waitFor();
-  await page.waitForLoadState('networkidle');
+  await settled(page);
 }
 
 /** What of a page is larger than the window: what may be has a bar of its own, and the head stays where it is. */
