@@ -38,19 +38,34 @@ export interface BoatState {
   readonly listed: WeakMap<SeatState, { readonly index: number; readonly quantities: readonly Quantity[] }>;
 }
 
-/** Builds the hull of a fit's boat and what else floating it needs. Costly part; keep it while the boat is the same. */
-export function boatState(
-  fit: Pick<Fit, 'boat' | 'water' | 'heelDeg'>,
-  hull = hullOfBoat(fit.boat),
-): BoatState {
-  const { boat } = fit;
+/** What the state of a boat depends on. */
+type BoatAfloat = Pick<Fit, 'boat' | 'water' | 'heelDeg'>;
+
+/** The state of each boat that was asked for last, and what it was made of. */
+const known = new WeakMap<Boat, { readonly of: BoatAfloat; readonly state: BoatState }>();
+
+/**
+ * The hull of a fit's boat and what else floating it needs. The same boat in the same water at the same heel (the same objects) gives
+ * the same state, made once: a hand moves fittings far more often than it changes boats.
+ */
+export function boatState({ boat, water, heelDeg }: BoatAfloat): BoatState {
+  const before = known.get(boat);
+  if (before?.of.water === water && before.of.heelDeg === heelDeg) return before.state;
+  const of = { boat, water, heelDeg };
+  const state = newBoatState(of);
+  known.set(boat, { of, state });
+  return state;
+}
+
+function newBoatState({ boat, water, heelDeg }: BoatAfloat): BoatState {
+  const hull = hullOfBoat(boat);
   const centre = boat.centre ? { x: boat.centre.xM, z: boat.centre.zM } : shellCentre(hull);
   return {
     boat,
     hull,
     ownMass: { mass: boat.massKg, x: centre.x, y: 0, z: centre.z },
-    density: waterDensity(fit.water),
-    heel: toRadians(fit.heelDeg),
+    density: waterDensity(water),
+    heel: toRadians(heelDeg),
     boardRoom: boardRoom(boat.floorboard, hull, boat.skinM),
     roomOf: knownRooms({ boat, hull }),
     listed: new WeakMap(),

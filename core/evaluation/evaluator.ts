@@ -4,7 +4,7 @@ import type { Athlete } from '../document/athlete-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
-import { type BoatState, balanceOf, boatState } from './boat-state.ts';
+import { balanceOf, boatState } from './boat-state.ts';
 import { type Computed, computeBoat } from './computed-fit.ts';
 import type { SpreadSources } from './doubt-sources.ts';
 import type { Finding, Quantity } from './finding.ts';
@@ -16,7 +16,7 @@ import { type SeatState, seatFrame, solveSeat } from './seat-state.ts';
 import { type Unknown, unknownsOf } from './unknowns.ts';
 import { withUsualPlace } from './usual-place.ts';
 
-/** Evaluates fits, keeping what is costly (bodies, hulls, solved seats) while athlete, boat and seat are the same objects. */
+/** Evaluates fits, keeping what is costly (bodies, solved seats) while athlete and seat are the same objects. */
 export interface Evaluator {
   /** The whole report with every spread computed. Deterministic: equal fits give equal reports. */
   evaluate(fit: Fit, sources?: SpreadSources): Report;
@@ -39,13 +39,12 @@ export interface Evaluator {
 export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bodyOfAthlete): Evaluator {
   const bodyFor = kept(bodyOf);
   const spreadsOf = kept(heldSpreads);
-  const boatFor = lastBoatState();
   const seatFor = keptSeats(bodyFor);
   const judgedValues = judgedValuesFinder();
 
   function compute(fit: Fit, start: Report | null): Computed {
     const seats = fit.seats.map((seat, index) => seatFor(fit, seat, index));
-    return computeBoat(boatFor(fit), seats, start?.afloat ?? null);
+    return computeBoat(boatState(fit), seats, start?.afloat ?? null);
   }
 
   return {
@@ -68,7 +67,7 @@ export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bod
     judgedHolding(fit, held) {
       const bodyOfSeat = ({ athlete }: Seat) => athlete && bodyFor(athlete);
       return judgedValues(fit, {
-        boat: boatFor(fit),
+        boat: boatState(fit),
         bodyOf: bodyOfSeat,
         held,
         spreads: spreadsOf(held),
@@ -86,20 +85,6 @@ function kept<K extends object, V>(compute: (of: K) => V): (of: K) => V {
     const value = compute(of);
     known.set(of, value);
     return value;
-  };
-}
-
-/** The state of the boat asked for last is kept: a hand moves fittings far more often than it changes boats. */
-function lastBoatState(): (fit: Fit) => BoatState {
-  let last: { key: Pick<Fit, 'boat' | 'water' | 'heelDeg'>; state: BoatState } | null = null;
-  return ({ boat, water, heelDeg }) => {
-    const known = last;
-    if (known?.key.boat === boat && known.key.water === water && known.key.heelDeg === heelDeg)
-      return known.state;
-    const sameHull = known?.key.boat === boat ? known.state.hull : undefined;
-    const state = boatState({ boat, water, heelDeg }, sameHull);
-    last = { key: { boat, water, heelDeg }, state };
-    return state;
   };
 }
 

@@ -1,5 +1,11 @@
 import type { Boat } from '../document/boat-schema.ts';
-import type { HullSource, Stems, TapeHull, UsualHull } from '../document/hull-kinds-schema.ts';
+import type {
+  HullCorrection,
+  HullSource,
+  Stems,
+  TapeHull,
+  UsualHull,
+} from '../document/hull-kinds-schema.ts';
 import { correctHull } from './correct-hull.ts';
 import type { Hull } from './hull.ts';
 import { familyStations } from './hull-family.ts';
@@ -12,10 +18,18 @@ import { usualLines } from './usual-lines.ts';
 /** What a boat's document says of its hull. */
 type HullDocument = Pick<Boat, 'hull' | 'name' | 'correction'>;
 
+/** Hulls as their documents describe them, before any correction, with the name that each was made for. */
+const uncorrected = new WeakMap<HullSource, { readonly name: string; readonly hull: Hull | NoHull }>();
+/** Corrected hulls, each with the hull that it was made from. */
+const corrected = new WeakMap<HullCorrection, { readonly of: Hull; readonly hull: Hull }>();
+
 /**
  * The hull of a boat document, by offsets, by tape or a usual one, with its float check's correction if it has one. Metres, boat
  * frame (the document's own: nothing is shifted). For documents that the schema has let through: of those a hull can be made, and
  * one without is a fault of the program. For what is still being written see `hullOrNot`.
+ *
+ * The same document gives the same hull. It is made once (1.5 to 4 ms) and kept as long as the document's `hull` is there: documents are
+ * never changed in place, and a copy with another floorboard has the same `hull` in it.
  */
 export function hullOfBoat(boat: HullDocument): Hull {
   const hull = hullOrNot(boat);
@@ -25,10 +39,24 @@ export function hullOfBoat(boat: HullDocument): Hull {
 
 /** The same of a document that need not be whole: a `NoHull` says what keeps it from being a hull. */
 export function hullOrNot({ hull: source, name, correction }: HullDocument): Hull | NoHull {
-  const upright = bareHull(source, name);
-  if (upright.kind === 'no-hull') return upright;
-  const hull = source.kind === 'offsets' || !source.stems ? upright : raked(upright, source, source.stems);
-  return correction ? correctHull(hull, correction) : hull;
+  const hull = uncorrectedHull(source, name);
+  if (hull.kind === 'no-hull' || !correction) return hull;
+  const known = corrected.get(correction);
+  if (known?.of === hull) return known.hull;
+  const made = correctHull(hull, correction);
+  corrected.set(correction, { of: hull, hull: made });
+  return made;
+}
+
+/** The hull before any correction, made once. */
+function uncorrectedHull(source: HullSource, name: string): Hull | NoHull {
+  const known = uncorrected.get(source);
+  if (known?.name === name) return known.hull;
+  const bare = bareHull(source, name);
+  const rakes = bare.kind === 'hull' && source.kind !== 'offsets' && source.stems;
+  const hull = rakes ? raked(bare, source, rakes) : bare;
+  uncorrected.set(source, { name, hull });
+  return hull;
 }
 
 /** A hull by tape or of a class with its ends raked. */
@@ -38,7 +66,7 @@ function raked(hull: Hull, source: TapeHull | UsualHull, stems: Stems): Hull {
   return withStems(hull, stems, { aftX: Math.min(...xs), foreX: Math.max(...xs) });
 }
 
-/** The hull as its document describes it, before any correction. */
+/** The hull as its document describes it, with plumb ends. */
 function bareHull(source: HullSource, name: string): Hull | NoHull {
   if (source.kind === 'tape') return hullFromTape(source, name);
   if (source.kind === 'usual') return hullFromOffsets({ name, stations: familyStations(usualLines(source)) });

@@ -3,10 +3,10 @@ import { type Athlete, athleteSchema } from '../document/athlete-schema.ts';
 import type { Boat } from '../document/boat-schema.ts';
 import { FIT_FORMAT, type Fit, fitSchema } from '../document/fit-schema.ts';
 import { freeCoordinates } from '../document/fitting-coordinate.ts';
-import { boatState } from '../evaluation/boat-state.ts';
 import { createEvaluator, type Evaluator } from '../evaluation/evaluator.ts';
 import type { Finding } from '../evaluation/finding.ts';
 import type { SeatFrame, Side } from '../frame/mirror.ts';
+import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import { floorHeightAt } from '../parts/floor-height.ts';
 import { middleEdges } from './edges.ts';
 import { isSerious, placeable } from './objective.ts';
@@ -41,7 +41,7 @@ export interface FirstGiven {
  */
 export function firstSetting(given: FirstGiven): SeatSetting {
   const { body, boat, stationX, side, single } = given;
-  const { hull } = boatState({ boat, water: { kind: 'fresh', temperatureC: 15 }, heelDeg: 0 });
+  const hull = hullOfBoat(boat);
   const frame: SeatFrame = { stationX, floorZ: floorHeightAt(boat.floorboard, stationX), side };
   const usual = single
     ? fromSingle(single, body, { crew: boat.seats.length, side })

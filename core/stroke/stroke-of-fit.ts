@@ -1,5 +1,4 @@
 import type { Fit } from '../document/fit-schema.ts';
-import type { BoatState } from '../evaluation/boat-state.ts';
 import { boatState } from '../evaluation/boat-state.ts';
 import type { Report } from '../evaluation/report.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
@@ -9,16 +8,13 @@ import { cornersOf } from '../support/support-patches.ts';
 import { heldShares } from '../support/support-triangle.ts';
 import type { StrokeCrew, StrokeRow, StrokeSeatRow } from './stroke-cycle.ts';
 
-/**
- * What moves through a stroke, of a fit and its report. `boat` (kept from an earlier call with the same boat, water and
- * heel) saves building the hull.
- */
-export function strokeOfFit(fit: Fit, report: Report, boat: BoatState = boatState(fit)): StrokeCrew {
+/** What moves through a stroke, of a fit and its report. */
+export function strokeOfFit(fit: Fit, report: Report): StrokeCrew {
   const seats = report.seats.map((solved, index) => {
     const seat = fit.seats[index]!;
     return solved && { ...solved, seat, frame: seatFrame(fit.boat, seat, index) };
   });
-  return { boat, seats, afloat: report.afloat.ready };
+  return { boat: boatState(fit), seats, afloat: report.afloat.ready };
 }
 
 /**

@@ -177,7 +177,7 @@ function lyingOf(fit: Fit, report: Report, depth: number | null): Lying | null {
   const afloat = report.afloat.ready;
   if (afloat.kind !== 'afloat') return null;
   const state = boatState(fit);
-  const crew = strokeOfFit(fit, report, state);
+  const crew = strokeOfFit(fit, report);
   const { seats } = crew;
   const paddlers = seats.filter((seat) => seat !== null).length;
   return {

@@ -50,6 +50,8 @@ export interface Gesture {
 
 /** The fit being edited: a store for the page, and the ways to change it. */
 export interface FitDocument extends Pick<StoreApi<FitState>, 'getState' | 'getInitialState' | 'subscribe'> {
+  /** The one evaluator of the page, which knows bodies and seats already: for ghosts, older revisions and crews too. */
+  readonly evaluator: Evaluator;
   beginGesture(name: string): Gesture;
   /** One edit, one step of undo. */
   apply(name: string, edit: FitEdit): void;
@@ -79,7 +81,7 @@ export function createFitDocument(options: {
   fitId: string;
   fit: Fit;
   savedAt?: string | null;
-  evaluator: Pick<Evaluator, 'evaluate' | 'evaluateHolding'>;
+  evaluator: Evaluator;
   keep: Keep;
   /** Steps of an earlier visit; left out, there are none. */
   history?: EditHistory;
@@ -208,6 +210,7 @@ export function createFitDocument(options: {
     getState: store.getState,
     getInitialState: store.getInitialState,
     subscribe: store.subscribe,
+    evaluator,
     beginGesture,
     apply(name, edit) {
       gesture?.end();

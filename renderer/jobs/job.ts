@@ -2,7 +2,7 @@ import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 
 /** What a job gets from the worker that runs it. */
 export interface JobTools<Progress> {
-  /** One evaluator for the worker's whole life, so that bodies and hulls are computed once. */
+  /** The worker's one evaluator: bodies and seats are computed once in a job. Another job's fit is another copy. */
   readonly evaluator: Evaluator;
   /** Sends progress at once. Use it inside a call that cannot pause. */
   tell(progress: Progress): void;

@@ -44,6 +44,18 @@ describe('core', () => {
   });
 });
 
+describe('the renderer', () => {
+  it('has one evaluator in the page of a bench and one in its worker', () => {
+    const makers = notEmpty(sources('renderer')).filter((file) =>
+      readFileSync(join(root, file), 'utf8').includes('createEvaluator'),
+    );
+    expect(makers.sort()).toEqual([
+      'renderer/jobs/analysis-worker.ts',
+      'renderer/pages/bench/open-bench.tsx',
+    ]);
+  });
+});
+
 describe('every source file', () => {
   it('stays under 400 lines', () => {
     const long = ['core', 'app', 'renderer', 'tests']

@@ -1,7 +1,6 @@
 import type { Layer } from 'konva/lib/Layer.js';
 import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { BenchView } from '../../document/bench-view.ts';
 import type { FitDocument } from '../../document/fit-document.ts';
 import { boat } from '../layers/boat.ts';
@@ -26,7 +25,7 @@ import { forgetWidths, Pen } from '../view/pen.ts';
 import { boatBox, pictureOf } from '../view/picture.ts';
 import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from '../view/scene.ts';
 import { CARD, type CardSize, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
-import { strokePictures } from '../view/stroke-pictures.ts';
+import { strokePicture } from '../view/stroke-pictures.ts';
 import { type Camera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
 import { PaperLayer } from './paper-layer.ts';
 
@@ -63,8 +62,6 @@ export class BenchCanvas {
   private readonly host: HTMLElement;
   private readonly layers: ReadonlyMap<LayerName, PaperLayer>;
   private readonly parts: readonly Part[];
-  private readonly ghosts = createEvaluator();
-  private readonly stroke = strokePictures();
   private readonly stops: (() => void)[] = [];
   private readonly dirty = new Set<LayerName>();
   private frame = 0;
@@ -116,8 +113,8 @@ export class BenchCanvas {
       leaderLines(route),
       labelsPart(route),
       ghostPart(),
-      strokeOutline('catch', this.stroke),
-      strokeOutline('exit', this.stroke),
+      strokeOutline('catch'),
+      strokeOutline('exit'),
       guides,
       grips,
     ];
@@ -147,7 +144,7 @@ export class BenchCanvas {
 
   /** The fit as drawn this instant, where the stroke's slider stands. */
   private pictureNow(): Picture {
-    return this.stroke.at(this.document.live(), this.view.strokeView.getState(), this.hullLines().hull);
+    return strokePicture(this.document.live(), this.view.strokeView.getState().at);
   }
 
   private live(): void {
@@ -186,7 +183,8 @@ export class BenchCanvas {
 
   private ghostPicture(fit: Fit | null): Picture | null {
     if (!fit) return null;
-    if (this.ghost?.fit !== fit) this.ghost = { fit, picture: pictureOf(fit, this.ghosts.evaluate(fit)) };
+    if (this.ghost?.fit !== fit)
+      this.ghost = { fit, picture: pictureOf(fit, this.document.evaluator.evaluate(fit)) };
     return this.ghost.picture;
   }
 

@@ -1,18 +1,18 @@
 import type { Report } from '../../../core/evaluation/report.ts';
 import { say } from '../../language/messages.ts';
 import { onto, type Part, type Picture, type Scene } from '../view/scene.ts';
-import type { StrokePictures } from '../view/stroke-pictures.ts';
+import { phasePicture } from '../view/stroke-pictures.ts';
 import { outlinePart } from './ghost.ts';
 
 /** The figure at the catch or at the exit as a dashed outline, named at its head, while the stroke's tab asks for it. */
-export function strokeOutline(phase: 'catch' | 'exit', pictures: StrokePictures): Part {
+export function strokeOutline(phase: 'catch' | 'exit'): Part {
   let kept: { seats: Report['seats'][number] | null; picture: Picture } | null = null;
   const pick = (scene: Scene): Picture | null => {
     const { picture, seat } = scene;
     if (!scene.stroke.outlines || !picture.report.seats[seat]) return null;
     const stance = picture.report.seats[seat].stances[phase];
     if (kept?.seats?.stances[phase] !== stance)
-      kept = { seats: picture.report.seats[seat], picture: pictures.outlined(picture, phase) };
+      kept = { seats: picture.report.seats[seat], picture: phasePicture(picture, phase) };
     return kept.picture;
   };
   const outline = outlinePart(pick, { fittings: false });

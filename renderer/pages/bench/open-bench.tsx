@@ -1,6 +1,7 @@
 import { useCallback, useRef, useState } from 'react';
 import type { OpenedFit, RevisionSummary } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { announce } from '../../announce/announce.ts';
 import { type Bench, BenchProvider, useFit } from '../../bench/bench-context.tsx';
 import { PartCard } from '../../bench/card/part-card.tsx';
@@ -28,9 +29,10 @@ import './bench.css';
 
 /** A fit on the bench, with the revision that is looked at in its place for a while, if any. */
 export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: () => void }) {
-  const bench = useOpenedBench(opened);
+  const [evaluator] = useState(createEvaluator);
+  const bench = useOpenedBench(opened, evaluator);
   const [looked, setLooked] = useState<FetchedRevision | null>(null);
-  const look = useLook(looked?.fit ?? null);
+  const look = useLook(looked?.fit ?? null, evaluator);
   if (!bench) return <main className="bench" id="content" tabIndex={-1} />;
 
   function putBack({ revision, fit }: FetchedRevision): void {

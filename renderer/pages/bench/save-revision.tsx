@@ -37,7 +37,7 @@ const RULES: FormRules<{ name: string; reason: string }, { name: string; reason:
 function RevisionForm(props: RevisionProps) {
   const document = useDocument();
   const fit = useFit((state) => state.fit);
-  const { answers, ...ticks } = useAnswerTicks({ ...props, fit });
+  const { answers, ...ticks } = useAnswerTicks({ ...props, fit, evaluator: document.evaluator });
   const form = useForm(RULES, {
     start: { name: '', reason: '' },
     save: async ({ name, reason }) => {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import type { Evaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Bench } from '../../bench/bench-context.tsx';
 import { createBenchView } from '../../document/bench-view.ts';
 import { createFitDocument } from '../../document/fit-document.ts';
@@ -11,14 +11,14 @@ import { followSlowly } from '../../document/slow-answers.ts';
 import { createJobRunner } from '../../jobs/job-runner.ts';
 
 /** A bench for an opened fit: its document, kept on the disk, and its slow answers. Ends with the component. */
-export function useOpenedBench(opened: OpenedFit): Bench | null {
+export function useOpenedBench(opened: OpenedFit, evaluator: Evaluator): Bench | null {
   return useDocumentWithAnswers(opened.id, () => {
     const history = historyFor(opened.id, opened.fit);
     const document = createFitDocument({
       fitId: opened.id,
       fit: opened.fit,
       savedAt: opened.draftSavedAt,
-      evaluator: createEvaluator(),
+      evaluator,
       keep: keepDraft,
       history,
     });
@@ -29,12 +29,12 @@ export function useOpenedBench(opened: OpenedFit): Bench | null {
 }
 
 /** A bench that only looks at a state of a fit: nothing of it is ever kept. */
-export function useLook(fit: Fit | null): Bench | null {
+export function useLook(fit: Fit | null, evaluator: Evaluator): Bench | null {
   return useDocumentWithAnswers(fit, () => ({
     document: createFitDocument({
       fitId: '',
       fit: fit!,
-      evaluator: createEvaluator(),
+      evaluator,
       keep: async () => ({ kind: 'conflict', message: '' }),
     }),
     leave: () => undefined,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boatSchema } from '../../../core/document/boat-schema.ts';
+import { type Boat, boatSchema } from '../../../core/document/boat-schema.ts';
 import { hullSpread } from '../../../core/evaluation/hull-spread.ts';
 import { correctHull } from '../../../core/hull/correct-hull.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
@@ -35,6 +35,19 @@ describe('hullOfBoat', () => {
     expect(corrected.volume).toBeGreaterThan(bare.volume * 1.02);
     expect(corrected.centroid.x).toBeLessThan(bare.centroid.x);
     expect(corrected).toEqual(immersedProperties(correctHull(sampleHull('single'), correction), level));
+  });
+
+  it('makes the hull of a document once, also of a copy with another floorboard', () => {
+    const correction = { fullness: 0.05, foreAftFullness: -0.02, residualM: 0.001 };
+    for (const boat of [offsetsBoat(), exampleBoat(), offsetsBoat(correction)]) {
+      const hull = hullOfBoat(boat);
+      const bare = hullOfBoat({ ...boat, correction: null });
+      expect(bare === hull).toBe(boat.correction === null);
+      const raised: Boat = { ...boat, floorboard: { ...boat.floorboard, heightM: 0.09 } };
+      expect(hullOfBoat(raised)).toBe(hull);
+      expect(hullOfBoat({ ...boat, correction: { ...correction, fullness: 0.1 } })).not.toBe(hull);
+      expect(hullOfBoat({ ...boat, name: 'Another' }).name).toBe('Another');
+    }
   });
 });
 

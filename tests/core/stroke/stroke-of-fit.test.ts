@@ -20,11 +20,13 @@ describe('strokeOfFit', () => {
     expect(seats[1]).toBeNull();
   });
 
-  it('takes a boat kept from before, and gives the same rows with it', () => {
-    const kept = boatState(fit);
-    const with_ = strokeOfFit(fit, report, kept);
-    expect(with_.boat).toBe(kept);
-    expect(strokeRow(with_, 1.3)).toEqual(strokeRow(crew, 1.3));
+  it('knows the boat from before while boat, water and heel are the same', () => {
+    const seats = fit.seats.map((seat) => ({ ...seat }));
+    expect(strokeOfFit({ ...fit, seats }, report).boat).toBe(crew.boat);
+    for (const other of [{ heelDeg: 2 }, { water: { ...fit.water } }, { boat: { ...fit.boat } }]) {
+      expect(boatState({ ...fit, ...other })).not.toBe(crew.boat);
+      expect(boatState({ ...fit, ...other }).hull).toBe(crew.boat.hull);
+    }
   });
 });
 

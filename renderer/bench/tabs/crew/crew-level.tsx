@@ -3,7 +3,6 @@ import type { Format } from '../../../../app/language/format.ts';
 import { LEVEL_TARGET, type Levelled, levelCrew } from '../../../../core/crew/level-crew.ts';
 import type { SeatShift } from '../../../../core/crew/shift-seat.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say, words } from '../../../language/messages.ts';
@@ -43,7 +42,7 @@ export function CrewLevel() {
     say('crew.level.shift', { name: nameInSeat(fit, seat), shift: shiftText(shift, format) });
 
   function find(): void {
-    const answer = levelCrew(createEvaluator(), fit);
+    const answer = levelCrew(document.evaluator, fit);
     setFound({ of: fit, levelled: answer });
     announce(words().list(answer.shifts.map(shiftOf)));
   }

@@ -1,20 +1,20 @@
 import { useMemo } from 'react';
 import type { RevisionSummary } from '../../../../app/contract/records.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { evaluateFit } from '../../../../core/evaluation/evaluator.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';
-import { useFit } from '../../bench-context.tsx';
+import { useDocument, useFit } from '../../bench-context.tsx';
 import { differencesOf, otherChanges } from './differences.ts';
 
 /** The table of differences between a compared revision and what is drawn. */
 export function DifferencesTable({ revision, older }: { revision: RevisionSummary; older: Fit }) {
+  const { evaluator } = useDocument();
   const format = useFormat();
   const fit = useFit((state) => state.fit);
   const report = useFit((state) => state.report);
   const seat = useFit((state) => state.seat);
-  const olderReport = useMemo(() => evaluateFit(older), [older]);
+  const olderReport = useMemo(() => evaluator.evaluate(older), [evaluator, older]);
   const differences = differencesOf({ fit: older, report: olderReport }, { fit, report }, { seat, format });
   const { number } = revision;
   return (

@@ -1,5 +1,4 @@
 import { useMemo } from 'react';
-import { boatState } from '../../../../core/evaluation/boat-state.ts';
 import { type StrokeCrew, type StrokeRow, strokeCycle } from '../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../core/stroke/stroke-of-fit.ts';
 import { useFit } from '../../bench-context.tsx';
@@ -16,10 +15,8 @@ export const ROWS_PER_LEG = 8;
 export function useStroke(): StrokeOfBench {
   const fit = useFit((state) => state.fit);
   const report = useFit((state) => state.report);
-  const { boat, water, heelDeg } = fit;
-  const state = useMemo(() => boatState({ boat, water, heelDeg }), [boat, water, heelDeg]);
   return useMemo(() => {
-    const crew = strokeOfFit(fit, report, state);
+    const crew = strokeOfFit(fit, report);
     return { crew, rows: strokeCycle(crew, ROWS_PER_LEG) };
-  }, [fit, report, state]);
+  }, [fit, report]);
 }

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import type { RevisionAnswer, RevisionSummary } from '../../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../../app/contract/trials.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
-import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
+import type { Evaluator } from '../../../../core/evaluation/evaluator.ts';
 import { ANSWERED, answersOf } from '../../../../core/trial/answers.ts';
 import { dateText } from '../../../language/dates.ts';
 import { say } from '../../../language/messages.ts';
@@ -12,8 +12,11 @@ import { type OpenObservation, openObservations } from './open-observations.ts';
 import { fetchRevision } from './use-tried.ts';
 
 /** Which open observations a setting answers by the model, against the settings that were tried. */
-async function answeredNow(open: readonly OpenObservation[], fit: Fit): Promise<Set<OpenObservation>> {
-  const evaluator = createEvaluator();
+async function answeredNow(
+  open: readonly OpenObservation[],
+  fit: Fit,
+  evaluator: Evaluator,
+): Promise<Set<OpenObservation>> {
   const now = evaluator.evaluate(fit);
   const answered = new Set<OpenObservation>();
   for (const record of new Set(open.map((o) => o.record))) {
@@ -32,17 +35,18 @@ export function useAnswerTicks(props: {
   trials: readonly TrialRecord[];
   revisions: readonly RevisionSummary[];
   fit: Fit;
+  evaluator: Evaluator;
 }) {
-  const { trials, revisions, fit } = props;
+  const { trials, revisions, fit, evaluator } = props;
   const open = useMemo(() => openObservations(trials, revisions), [trials, revisions]);
   const [ticked, setTicked] = useState<ReadonlySet<OpenObservation>>(new Set());
   useEffect(() => {
     let wanted = true;
-    void answeredNow(open, fit).then((answered) => wanted && setTicked(answered));
+    void answeredNow(open, fit, evaluator).then((answered) => wanted && setTicked(answered));
     return () => {
       wanted = false;
     };
-  }, [open, fit]);
+  }, [open, fit, evaluator]);
   const turn = (one: OpenObservation) =>
     setTicked((before) => new Set(before.has(one) ? [...before].filter((o) => o !== one) : [...before, one]));
   const answers: RevisionAnswer[] = open
